@@ -1,0 +1,42 @@
+/** The two pieces every contour is made of: a straight line and a circular arc. Lengths in mm, angles in rad. */
+
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Line {
+  readonly kind: 'line';
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/**
+ * A circular arc. `sweep` is the signed angle travelled: positive is counter-clockwise, and its size is more than 0 and at
+ * most a full turn. A full circle has `from` equal to `to` and a sweep of plus or minus 2 pi; nothing else has to be
+ * guessed. `centre` and `radius` agree with both ends to rounding.
+ */
+export interface Arc {
+  readonly kind: 'arc';
+  readonly from: Point;
+  readonly to: Point;
+  readonly centre: Point;
+  readonly radius: number;
+  readonly sweep: number;
+}
+
+export type Segment = Line | Arc;
+
+export const point = (x: number, y: number): Point => ({ x, y });
+
+export const line = (from: Point, to: Point): Line => ({ kind: 'line', from, to });
+
+/** An arc whose ends, centre and sweep are all known already; the radius is taken from the start. */
+export const arc = (from: Point, to: Point, centre: Point, sweep: number): Arc => ({
+  kind: 'arc',
+  from,
+  to,
+  centre,
+  radius: Math.hypot(from.x - centre.x, from.y - centre.y),
+  sweep,
+});

@@ -1,0 +1,53 @@
+/** The job file: every input of one job, each with its default. `*.job.json`; lengths in mm unless `units` says inch. */
+import { z } from 'zod';
+
+const spot = z.strictObject({ x: z.number(), y: z.number() });
+const positive = z.number().positive().finite();
+
+export const jobSchema = z
+  .strictObject({
+    name: z.string().min(1).max(80).describe('What the job is called on the papers'),
+    customer: z.string().max(80).optional(),
+    drawing: z.string().min(1).describe('Drawing file, relative to the job file'),
+    units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit of the drawing; overrules its header'),
+    join: z.number().min(0).max(1).default(0.005).describe('Ends nearer than this are joined, mm'),
+    material: z.string().default('d2').describe('Key of a material; see kerfwright list'),
+    height: positive.max(1000).default(25).describe('Height of the block, mm'),
+    wire: z.string().optional().describe('Key of a wire of the shop; chosen when left out'),
+    finish: positive.max(25).default(1.6).describe('Ra asked for, µm'),
+    tolerance: positive.max(5).default(0.02).describe('Profile tolerance either side of the drawing, mm'),
+    insideCorner: z.number().min(0).max(10).default(0.2).describe('Inside corners drawn sharper may come out with up to this radius, mm'),
+    ease: z
+      .number()
+      .min(0)
+      .max(20)
+      .default(0)
+      .describe(
+        'Agreed with the customer: inside corners of the drawing are rounded to this radius first, mm; 0 leaves the drawing as it is',
+      ),
+    quantity: z.int().min(1).max(100000).default(1),
+    quantityBreaks: z.array(z.int().min(1).max(100000)).max(12).default([]).describe('Further quantities to price'),
+    outline: z.enum(['cut', 'block']).default('cut').describe('What the outermost loops are: contours to cut, or the edge of the block'),
+    kept: z
+      .record(z.string(), z.enum(['die', 'punch', 'leave']))
+      .default({})
+      .describe('By loop id: overrules which side is kept; leave = not cut'),
+    layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),
+    block: z
+      .strictObject({ margin: positive.max(500).default(10) })
+      .default({ margin: 10 })
+      .describe('Metal around the outermost contour when the drawing does not show the block'),
+    holes: z
+      .array(z.strictObject({ at: spot, diameter: positive.max(50) }))
+      .default([])
+      .describe('Start holes that are already there, drawing units'),
+    startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
+    flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed').describe('How the nozzles sit on the work'),
+    run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
+    dialect: z.string().default('standard').describe('Name of a dialect or a dialect file'),
+    shop: z.string().optional().describe('Shop file, relative to the job file'),
+  })
+  .describe('All inputs of one job');
+
+export type Job = z.infer<typeof jobSchema>;
+export type JobInput = z.input<typeof jobSchema>;

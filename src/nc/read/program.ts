@@ -1,0 +1,53 @@
+/** What a program says when it is read: blocks of text, and the wire's doings in order. Lengths in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Segment } from '../../geometry/segment.ts';
+
+/** One line of the program text. */
+export interface Block {
+  /** Counted from 0 in `ReadProgram.blocks`. */
+  readonly index: number;
+  /** Line of the text, counted from 1. */
+  readonly line: number;
+  readonly text: string;
+  readonly sequence?: number;
+  readonly comments: readonly string[];
+}
+
+/** Offset registers of the control, mm, by number. Register 0 is always 0. */
+export type Registers = ReadonlyMap<number, number>;
+
+/**
+ * The wire's doings in order. A `move` has the segment as programmed and as the wire's centre runs it, with compensation
+ * applied; a corner that the control rounds or fills gives moves of its own under the same block.
+ */
+export type Action =
+  | {
+      readonly kind: 'move';
+      readonly block: number;
+      readonly rapid: boolean;
+      readonly programmed: Segment;
+      readonly centre: Segment;
+      /** Condition in force, or none when the program never chose one. */
+      readonly condition?: number;
+      /** Register of the compensation in force, or none. */
+      readonly register?: number;
+      readonly side?: 'left' | 'right';
+    }
+  | { readonly kind: 'stop'; readonly block: number; readonly optional: boolean; readonly comment: string }
+  | { readonly kind: 'thread'; readonly block: number }
+  | { readonly kind: 'cut wire'; readonly block: number }
+  | { readonly kind: 'condition'; readonly block: number; readonly condition: number }
+  | {
+      readonly kind: 'word';
+      readonly block: number;
+      readonly meaning: 'wire on' | 'wire off' | 'flush on' | 'flush off' | 'power on' | 'power off';
+    }
+  | { readonly kind: 'end'; readonly block: number };
+
+export interface ReadProgram {
+  /** `refused`: a rule was broken; the findings name the block, and `actions` stop before it. */
+  readonly state: 'read' | 'refused';
+  readonly blocks: readonly Block[];
+  readonly actions: readonly Action[];
+  readonly findings: readonly Finding[];
+}

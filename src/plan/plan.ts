@@ -1,0 +1,127 @@
+/** What the planner decides: wire, passes, paths, holes, stops, in the order in which they happen. Lengths in mm. */
+import type { Finding } from '../finding/finding.ts';
+import type { Contour, Path } from '../geometry/contour.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+import type { Wire } from '../physics/wire.ts';
+import type { Figure } from '../quantity/figure.ts';
+
+/** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
+export type Kept = 'die' | 'punch';
+
+/** One pass over every contour: number 1 is the rough. */
+export interface Pass {
+  readonly number: number;
+  /** The condition (energy setting) the machine is asked for, and the offset register of this pass; both count from 1. */
+  readonly condition: number;
+  readonly register: number;
+  /** Cube root of the pulse energy against the rough: 1 for the rough. */
+  readonly energy: Figure;
+  readonly gap: Figure;
+  /** Taken off later, per side. */
+  readonly stock: Figure;
+  /** Wire centre to the wanted surface: d/2 + gap + stock. */
+  readonly offset: Figure;
+  /** Along the contour, mm/min. */
+  readonly feed: Figure;
+  readonly areaRate: Figure;
+  /** µm after this pass. */
+  readonly ra: Figure;
+  /** Crater and recast layer left, µm. */
+  readonly damage: Figure;
+  /** Lag, barrel and what is left of them, µm. */
+  readonly formError: Figure;
+}
+
+export interface StartHole {
+  readonly at: Point;
+  readonly diameter: number;
+  readonly origin: 'drawing' | 'placed' | 'block edge';
+}
+
+/** Where a contour begins and ends: a spot on it, by segment and the share of that segment's length (0 to 1). */
+export interface Entry {
+  readonly at: Point;
+  readonly segment: number;
+  readonly share: number;
+}
+
+/** Metal left standing so that the loose piece stays: from `from` to the entry, `length` mm along the contour. */
+export interface Tab {
+  readonly from: Point;
+  readonly length: number;
+  readonly reason: string;
+}
+
+/** The piece that comes free. */
+export interface LoosePiece {
+  readonly role: 'slug' | 'part';
+  readonly area: number;
+  /** kg */
+  readonly mass: Figure;
+}
+
+/** All that is decided for one loop of the drawing. */
+export interface ContourPlan {
+  readonly loop: string;
+  readonly kept: Kept;
+  readonly hole: StartHole;
+  readonly entry: Entry;
+  readonly tab?: Tab;
+  readonly piece: LoosePiece;
+  /** What the wire really leaves after the last pass: the drawing's contour, rounder where the wire cannot enter. */
+  readonly comesOut: readonly Contour[];
+  /** Per pass, the contour to be programmed (opened by that pass's offset) and the wire-centre path. Same index as passes. */
+  readonly courses: readonly Course[];
+}
+
+export interface Course {
+  readonly pass: number;
+  readonly programmed: Contour;
+  readonly centre: Contour;
+}
+
+export type StopReason = 'thread' | 'secure the slug' | 'take the slug out' | 'secure the part' | 'take the part out' | 'wire' | 'check';
+
+/**
+ * The cut as a list of what happens, in order. `cut` carries the programmed segment (on the wanted contour, or on the
+ * approach) and the wire-centre segment, so that a writer can do either kind of compensation and never offsets itself.
+ */
+export type Step =
+  | { readonly kind: 'contour begins'; readonly loop: string; readonly name: string }
+  | { readonly kind: 'travel'; readonly to: Point }
+  | { readonly kind: 'thread'; readonly at: Point }
+  | { readonly kind: 'cut wire' }
+  | { readonly kind: 'condition'; readonly pass: number }
+  /** Takes effect on the next straight approach and ends on that approach's end, as CHECKS I has it. */
+  | { readonly kind: 'compensate'; readonly side: 'left' | 'right'; readonly register: number }
+  | { readonly kind: 'cancel compensation' }
+  | {
+      readonly kind: 'cut';
+      readonly programmed?: Segment;
+      readonly centre?: Segment;
+      readonly pass: number;
+      readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave';
+    }
+  | { readonly kind: 'stop'; readonly reason: StopReason; readonly loop: string; readonly sentence: string }
+  | { readonly kind: 'end' };
+
+export interface Plan {
+  /** `cut`: it can be made as asked. `refused`: it cannot; the findings say why and what would help. */
+  readonly kind: 'cut' | 'refused';
+  readonly wire: Wire;
+  readonly height: number;
+  readonly passes: readonly Pass[];
+  /** Total one-sided profile deviation expected, mm, and the finish reached, µm. */
+  readonly accuracy: Figure;
+  readonly finish: Figure;
+  readonly block: Contour;
+  readonly contours: readonly ContourPlan[];
+  readonly steps: readonly Step[];
+  readonly findings: readonly Finding[];
+}
+
+/** Open paths a contour is reached and left by; shared by planner and pictures. */
+export interface Lead {
+  readonly approach: Path;
+  readonly leave: Path;
+}

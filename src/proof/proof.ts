@@ -1,0 +1,73 @@
+/** What the proof is asked and what it answers. Lengths in mm. */
+import type { Finding } from '../finding/finding.ts';
+import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
+import type { Dialect } from '../nc/dialect/dialect.ts';
+import type { Registers } from '../nc/read/program.ts';
+
+/** A wanted contour of the drawing and which side of it is metal that must stay. */
+export interface Wanted {
+  readonly loop: string;
+  readonly contour: Contour;
+  readonly kept: 'die' | 'punch';
+}
+
+export interface ProofQuestion {
+  readonly program: string;
+  readonly dialect: Dialect;
+  readonly registers: Registers;
+  readonly wireDiameter: number;
+  /** Spark gap in mm by condition number; where the program chooses none, by register. */
+  readonly gaps: ReadonlyMap<number, number>;
+  readonly wanted: readonly Wanted[];
+  /** Edge of the block, and the holes already in it. */
+  readonly block: Contour;
+  readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
+  readonly height: number;
+  /** g/cm3 */
+  readonly density: number;
+  /** Profile tolerance either side of the drawing. */
+  readonly tolerance: number;
+  /** Inside corners of the drawing sharper than this may come out with this radius. */
+  readonly insideCorner: number;
+}
+
+export interface LooseFinding {
+  /** Wanted contour it belongs to, where it does. */
+  readonly loop?: string;
+  /** Block whose move sets it free. */
+  readonly block: number;
+  readonly at: Point;
+  readonly area: number;
+  /** kg */
+  readonly mass: number;
+  readonly role: 'slug' | 'part' | 'scrap';
+  /** A stop stands before the freeing cut, after the last cut that left it standing. */
+  readonly held: boolean;
+}
+
+export interface ContourProof {
+  readonly loop: string;
+  /** Signed: positive where metal is left beyond the drawing, negative where it is gouged. */
+  readonly leftMost: Deviation;
+  readonly gougeMost: Deviation;
+  readonly rounded: readonly { readonly at: Point; readonly wanted: number; readonly radius: number; readonly left: number }[];
+  /** Deviation sampled round the contour, for drawing it: share of the perimeter 0..1, and mm. */
+  readonly profile: readonly { readonly share: number; readonly at: Point; readonly deviation: number }[];
+  readonly state: 'right' | 'uncut' | 'out of tolerance';
+}
+
+export interface Deviation {
+  readonly at: Point;
+  readonly amount: number;
+}
+
+export interface Proof {
+  readonly verdict: 'proven' | 'not proven';
+  /** Greatest error of any deviation stated here, mm. */
+  readonly resolution: number;
+  readonly contours: readonly ContourProof[];
+  readonly loose: readonly LooseFinding[];
+  readonly stops: readonly { readonly block: number; readonly comment: string; readonly at: Point }[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,22 @@
+/** Builds the command line and our own tools for Node. */
+import { readdirSync } from 'node:fs';
+import { defineConfig } from 'vite';
+
+const tools = readdirSync('tools').filter((f) => f.endsWith('.ts') && !f.endsWith('.test.ts'));
+const entries = { 'cli/main': 'src/cli/main.ts', ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])) };
+
+export default defineConfig({
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: 'dist',
+    emptyOutDir: true,
+    sourcemap: false,
+    rolldownOptions: { input: entries, output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' } },
+  },
+  test: {
+    include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
+    pool: 'forks',
+    testTimeout: 120_000,
+  },
+} as never);
