@@ -1,2 +1,39 @@
 /** Runs every gate and every test, and closes with one line that counts them: 'N passed, N failed'. */
-process.stdout.write('0 passed, 1 failed\n');
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+
+const REPORT = 'out/test-report.json';
+
+/** The gates beside the tests; each counts as one test. */
+const GATES: readonly (readonly [name: string, command: string, ...args: string[]])[] = [
+  ['types of the whole', 'tsc', '-p', 'tsconfig.json'],
+  ['types of the core, which knows neither Node nor browser', 'tsc', '-p', 'tsconfig.core.json'],
+  ['style and lint', 'biome', 'check', '--error-on-warnings'],
+  ['no dead code, no unused package', 'knip'],
+];
+
+const run = (command: string, args: readonly string[]): boolean => {
+  const result = spawnSync(`node_modules/.bin/${command}`, args, { stdio: 'inherit', env: process.env });
+  return result.status === 0;
+};
+
+const gates = GATES.map(([name, command, ...args]) => {
+  process.stdout.write(`gate: ${name}\n`);
+  return { name, passed: run(command, args) };
+});
+
+mkdirSync('out', { recursive: true });
+rmSync(REPORT, { force: true });
+const testsPassed = run('vitest', ['run', '--reporter=dot', '--reporter=json', `--outputFile.json=${REPORT}`, ...process.argv.slice(2)]);
+const report = existsSync(REPORT)
+  ? (JSON.parse(readFileSync(REPORT, 'utf8')) as { numPassedTests: number; numFailedTests: number; numPendingTests: number })
+  : undefined;
+
+const failedGates = gates.filter((g) => !g.passed);
+for (const gate of failedGates) process.stdout.write(`gate failed: ${gate.name}\n`);
+const passed = gates.length - failedGates.length + (report?.numPassedTests ?? 0);
+/** A run that broke before it could count, or a file that failed to load, counts as one failure. */
+const failed = failedGates.length + (report?.numFailedTests ?? 0) + (!testsPassed && (report?.numFailedTests ?? 0) === 0 ? 1 : 0);
+const skipped = report?.numPendingTests ?? 0;
+process.stdout.write(`\n${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`);
+process.exitCode = failed === 0 ? 0 : 1;

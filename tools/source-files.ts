@@ -1,0 +1,54 @@
+/** Reads our own source for the gates: every TypeScript file with its text, and what it imports. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { parseAst } from 'vite';
+
+export interface SourceFile {
+  /** From the project root, with forward slashes: 'src/plan/plan.ts'. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** All TypeScript files below the given folders, sorted by path. */
+export const sourceFiles = (root: string, folders: readonly string[]): readonly SourceFile[] =>
+  folders
+    .flatMap((folder) =>
+      readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' }).map((f) => posix.join(folder, f.replaceAll('\\', '/'))),
+    )
+    .filter((path) => /\.tsx?$/.test(path))
+    .sort()
+    .map((path) => ({ path, text: readFileSync(join(root, path), 'utf8') }));
+
+export const isTest = (path: string): boolean => /\.(test|checks|bench)\.tsx?$/.test(path);
+
+export type Node = { readonly type: string; readonly start: number; readonly end: number } & Record<string, unknown>;
+
+/** The syntax tree of a file (ESTree, with TypeScript nodes). */
+export const treeOf = (file: SourceFile): Node =>
+  parseAst(file.text, { lang: file.path.endsWith('x') ? 'tsx' : 'ts' }, file.path) as unknown as Node;
+
+/** Calls `visit` for every node of a tree, parents first. */
+export const walk = (node: Node, visit: (node: Node) => void): void => {
+  visit(node);
+  for (const value of Object.values(node)) {
+    for (const child of Array.isArray(value) ? value : [value]) if (isNode(child)) walk(child, visit);
+  }
+};
+
+const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null && typeof (value as Node).type === 'string';
+
+/** The modules a file names in import, export-from and import() as written: '../plan/plan.ts', 'zod'. */
+export const importsOf = (file: SourceFile): readonly string[] => {
+  const found: string[] = [];
+  walk(treeOf(file), (node) => {
+    const source = node['source'] as Node | null | undefined;
+    if (source?.type === 'Literal' && typeof source['value'] === 'string') found.push(source['value']);
+  });
+  return found;
+};
+
+/** A relative import as a path from the root, or the package's name. */
+export const resolved = (from: string, name: string): string =>
+  name.startsWith('.') ? posix.normalize(posix.join(posix.dirname(from), name)) : name;
+
+export const lineAt = (text: string, index: number): number => text.slice(0, index).split('\n').length;
