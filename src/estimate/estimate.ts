@@ -1,5 +1,30 @@
 /** Hours, wire and money of one job, worked out from the program as it was read back. */
+import type { Finding } from '../finding/finding.ts';
+import type { ReadProgram } from '../nc/read/program.ts';
+import type { Machine } from '../physics/machine.ts';
+import type { Plan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
+import { find } from './findings.ts';
+import { hoursOf } from './hours.ts';
+import { priceBreaks, priceLines, wireUse } from './money.ts';
+import { type Rates, ratesOn } from './rates.ts';
+import { tallyOf } from './tally.ts';
+
+export interface EstimateQuestion {
+  readonly program: ReadProgram;
+  readonly plan: Plan;
+  readonly machine: Machine;
+  readonly rates: readonly Rates[];
+  /** Day of the quotation, ISO 8601: it decides which rates hold. */
+  readonly day: string;
+  readonly quantity: number;
+  /** Further quantities to price. */
+  readonly breaks: readonly number[];
+}
+
+export type Estimated =
+  | { readonly kind: 'estimate'; readonly estimate: Estimate }
+  | { readonly kind: 'refused'; readonly finding: Finding };
 
 export interface PassTime {
   readonly pass: number;
@@ -39,6 +64,47 @@ export interface Estimate {
   readonly each: Figure;
   readonly breaks: readonly PriceBreak[];
   readonly currency: string;
-  /** Day from which the rates used are valid, ISO 8601. */
+  /** Day from which the rates used hold, ISO 8601. */
   readonly ratesFrom: string;
+  readonly findings: readonly Finding[];
 }
+
+/** Works out hours and price. Refused when no rates hold on the day or the program cuts with a pass nobody planned. */
+export const estimateJob = (question: EstimateQuestion): Estimated => {
+  const { program, plan, machine, day, quantity, breaks } = question;
+  const onDay = ratesOn(question.rates, day);
+  if (onDay.kind === 'none yet') return { kind: 'refused', finding: onDay.finding };
+  const tallied = tallyOf(program, plan.passes);
+  if (tallied.kind === 'unknown pass') return { kind: 'refused', finding: tallied.finding };
+  const { rates } = onDay;
+  const { sparking, ...hours } = hoursOf(tallied.tally, plan, machine, rates);
+  const use = wireUse({ ...hours, sparking }, plan.wire);
+  const lines = priceLines({ ...hours, sparking }, use, plan.wire, rates);
+  const prices = priceBreaks(lines, [quantity, ...breaks], rates);
+  const each = (prices.find((p) => p.quantity === quantity) as PriceBreak).each;
+  return {
+    kind: 'estimate',
+    estimate: {
+      ...hours,
+      wireLength: use.length,
+      wireMass: use.mass,
+      spools: use.spools,
+      lines,
+      each,
+      breaks: prices,
+      currency: rates.currency,
+      ratesFrom: rates.from,
+      findings: spoolFindings(use.spools, plan),
+    },
+  };
+};
+
+const spoolFindings = (spools: Figure, plan: Plan): readonly Finding[] =>
+  spools.value <= 1
+    ? []
+    : [
+        find('spool-runs-out', `One piece uses ${spools.value.toFixed(1)} spools of ${plan.wire.spool} kg: the wire runs out on the way.`, {
+          place: { kind: 'field', path: 'wire' },
+          remedy: 'Plan the change of spool for an attended stop, or buy the wire on larger spools.',
+        }),
+      ];

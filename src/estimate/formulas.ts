@@ -1,0 +1,138 @@
+/** The few formulas by which program and rates become minutes and money. */
+import type { Figure } from '../quantity/figure.ts';
+import { type Applied, apply, type Formula } from '../quantity/formula.ts';
+import type { Unit } from '../quantity/unit.ts';
+
+/** Arithmetic needs no source; the numbers that go in carry theirs. */
+const SOURCE = 'definition';
+
+export const cuttingMinutes: Formula<'length' | 'feed'> = {
+  name: 'cutting time',
+  text: 'time = length / feed',
+  source: SOURCE,
+  unit: 'min',
+  inputs: { length: { unit: 'mm', name: 'path of the wire' }, feed: { unit: 'mm/min', name: 'feed' } },
+  compute: ({ length, feed }) => length / feed,
+};
+
+export const repeated: Formula<'count' | 'minutes'> = {
+  name: 'repeated work',
+  text: 'time = how often × minutes each',
+  source: SOURCE,
+  unit: 'min',
+  inputs: { count: { unit: '1', name: 'how often' }, minutes: { unit: 'min', name: 'minutes each' } },
+  compute: ({ count, minutes }) => count * minutes,
+};
+
+export const drillingMinutes: Formula<'holes' | 'depth' | 'feed' | 'setting'> = {
+  name: 'start-hole drilling',
+  text: 'time = holes × (depth / feed + setting)',
+  source: SOURCE,
+  unit: 'min',
+  inputs: {
+    holes: { unit: '1', name: 'holes to drill' },
+    depth: { unit: 'mm', name: 'depth' },
+    feed: { unit: 'mm/min', name: 'drilling feed' },
+    setting: { unit: 'min', name: 'setting one hole' },
+  },
+  compute: ({ holes, depth, feed, setting }) => holes * (depth / feed + setting),
+};
+
+export const hourly: Formula<'minutes' | 'rate'> = {
+  name: 'cost of time',
+  text: 'cost = minutes / 60 × rate',
+  source: SOURCE,
+  unit: 'money',
+  inputs: { minutes: { unit: 'min', name: 'time' }, rate: { unit: 'money/h', name: 'rate' } },
+  compute: ({ minutes, rate }) => (minutes / 60) * rate,
+};
+
+export const powerCost: Formula<'minutes' | 'power' | 'price'> = {
+  name: 'cost of power',
+  text: 'cost = minutes / 60 × power × price',
+  source: SOURCE,
+  unit: 'money',
+  inputs: {
+    minutes: { unit: 'min', name: 'machine time' },
+    power: { unit: 'kW', name: 'mean power' },
+    price: { unit: 'money/kWh', name: 'price of power' },
+  },
+  compute: ({ minutes, power, price }) => (minutes / 60) * power * price,
+};
+
+export const wireMetres: Formula<'minutes' | 'speed'> = {
+  name: 'wire used',
+  text: 'length = sparking time × wire speed',
+  source: SOURCE,
+  unit: 'm',
+  inputs: { minutes: { unit: 'min', name: 'sparking time' }, speed: { unit: 'm/min', name: 'wire speed' } },
+  compute: ({ minutes, speed }) => minutes * speed,
+};
+
+export const wireKilograms: Formula<'length' | 'diameter' | 'density'> = {
+  name: 'mass of the wire used',
+  text: 'mass = length × π d² / 4 × density',
+  source: SOURCE,
+  unit: 'kg',
+  inputs: {
+    length: { unit: 'm', name: 'length' },
+    diameter: { unit: 'mm', name: 'wire diameter' },
+    density: { unit: 'g/cm³', name: 'density' },
+  },
+  compute: ({ length, diameter, density }) => (length * Math.PI * (diameter / 2) ** 2 * density) / 1000,
+};
+
+export const massCost: Formula<'mass' | 'price'> = {
+  name: 'cost of the wire',
+  text: 'cost = mass × price',
+  source: SOURCE,
+  unit: 'money',
+  inputs: { mass: { unit: 'kg', name: 'mass' }, price: { unit: 'money/kg', name: 'price' } },
+  compute: ({ mass, price }) => mass * price,
+};
+
+export const spoolShare: Formula<'mass' | 'spool'> = {
+  name: 'spools used',
+  text: 'spools = mass / mass of one spool',
+  source: SOURCE,
+  unit: '1',
+  inputs: { mass: { unit: 'kg', name: 'wire used' }, spool: { unit: 'kg', name: 'one spool' } },
+  compute: ({ mass, spool }) => mass / spool,
+};
+
+export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {
+  name: 'price of one piece',
+  text: 'price = (once / quantity + per piece) × (1 + margin)',
+  source: SOURCE,
+  unit: 'money',
+  inputs: {
+    once: { unit: 'money', name: 'cost once for the job' },
+    piece: { unit: 'money', name: 'cost of each piece' },
+    quantity: { unit: '1', name: 'quantity' },
+    margin: { unit: '1', name: 'margin' },
+  },
+  compute: ({ once, piece, quantity, margin }) => (once / quantity + piece) * (1 + margin),
+};
+
+export const priceTotal: Formula<'each' | 'quantity'> = {
+  name: 'price of all pieces',
+  text: 'total = price each × quantity',
+  source: SOURCE,
+  unit: 'money',
+  inputs: { each: { unit: 'money', name: 'price each' }, quantity: { unit: '1', name: 'quantity' } },
+  compute: ({ each, quantity }) => each * quantity,
+};
+
+/** The sum of figures of one unit, as a figure of its own. */
+export const sumOf = (figures: readonly Figure[], unit: Unit, as: Applied): Figure => {
+  const names = figures.map((_, i) => `a${i}`);
+  const formula: Formula<string> = {
+    name: as.name ?? 'sum',
+    text: `${as.name ?? 'sum'} = ${figures.map((f) => f.name).join(' + ')}`,
+    source: SOURCE,
+    unit,
+    inputs: Object.fromEntries(figures.map((f, i) => [names[i] as string, { unit, name: f.name }])),
+    compute: (values) => names.reduce((sum, n) => sum + (values[n] as number), 0),
+  };
+  return apply(formula, Object.fromEntries(figures.map((f, i) => [names[i] as string, f])), as);
+};
