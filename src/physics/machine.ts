@@ -1,4 +1,5 @@
-/** What the model and the planner must know of a machine. */
+/** What the model and the planner must know of a machine, its schema for shop files, and one invented machine to begin with. */
+import { z } from 'zod';
 
 export interface Machine {
   readonly id: string;
@@ -20,3 +21,51 @@ export interface Machine {
   readonly threadMinutes: number;
   readonly threadsItself: boolean;
 }
+
+const positive = z.number().positive().finite();
+
+const falling = (rungs: readonly number[]): boolean => rungs[0] === 1 && rungs.every((r, i) => i === 0 || r < rungs[i - 1]);
+
+export const machineSchema = z
+  .strictObject({
+    id: z.string().regex(/^[a-z0-9][a-z0-9.-]*$/),
+    name: z.string().min(1).max(80),
+    travel: z.strictObject({ x: positive.max(10000), y: positive.max(10000) }).describe('Largest block in x and y, mm'),
+    height: positive.max(1000).describe('Largest height, mm'),
+    wire: z
+      .strictObject({ low: positive, high: positive })
+      .refine((w) => w.low <= w.high, { error: 'the finest wire must not be thicker than the thickest' })
+      .describe('Wires it can thread, mm'),
+    rungs: z
+      .array(z.number().min(0.03).max(1))
+      .min(1)
+      .max(60)
+      .refine(falling, { error: 'energy rungs must begin with 1 and fall' })
+      .describe('Cube root of pulse energy against the rough'),
+    formFloor: z.number().min(0).max(100).describe('Form error that skims cannot get below, µm'),
+    positioning: z.number().min(0).max(100).describe('Positioning error of one size, one standard deviation, µm'),
+    servoLimit: positive.max(1000).describe('Fastest feed while sparking, mm/min'),
+    travelFeed: positive.max(100000).describe('Travel without cutting, mm/min'),
+    threadMinutes: z.number().min(0).max(120).describe('Minutes to thread the wire'),
+    threadsItself: z.boolean(),
+  })
+  .describe('A wire machine of the shop');
+
+/** The preferred numbers of the R20 series, falling from 1: each rung has 0.89 of the crater size of the one above. */
+const preferred: readonly number[] = Array.from({ length: 27 }, (_, k) => Number((10 ** (-k / 20)).toFixed(3)));
+
+/** Invented, with plausible figures: a shop enters its own. */
+export const standardMachine: Machine = {
+  id: 'standard',
+  name: 'Standard machine (invented figures)',
+  travel: { x: 550, y: 350 },
+  height: 300,
+  wire: { low: 0.1, high: 0.3 },
+  rungs: preferred,
+  formFloor: 1.5,
+  positioning: 1,
+  servoLimit: 12,
+  travelFeed: 600,
+  threadMinutes: 1.5,
+  threadsItself: true,
+};

@@ -1,5 +1,5 @@
 /** A formula as data, and its application to figures with ranges carried from the leaves by identity. */
-import type { Figure } from './figure.ts';
+import { deviationOf, type Figure } from './figure.ts';
 import type { Unit } from './unit.ts';
 
 export interface Input {
@@ -19,6 +19,11 @@ export interface Formula<K extends string> {
   readonly unit: Unit;
   readonly inputs: Readonly<Record<K, Input>>;
   readonly compute: (values: Readonly<Record<K, number>>) => number;
+  /**
+   * It has a limit or a floor in it (smaller of, larger of): its slope is then taken over a whole standard deviation, since the
+   * slope at the spot alone would call a figure at its limit exact.
+   */
+  readonly bends?: true;
 }
 
 export interface Applied {
@@ -64,15 +69,18 @@ const sharesOf = <K extends string>(
   const shares = new Map<Figure, number>();
   for (const k of Object.keys(formula.inputs) as K[]) {
     if (inputs[k].shares.size === 0) continue;
-    const slope = slopeAt(formula, values, k);
+    const slope = formula.bends === true ? slopeOver(formula, values, k, deviationOf(inputs[k])) : slopeAt(formula, values, k);
     for (const [leaf, share] of inputs[k].shares) shares.set(leaf, (shares.get(leaf) ?? 0) + slope * share);
   }
   return shares;
 };
 
-/** Central difference with a step small against the value; one-sided where the other side is not a number. */
-const slopeAt = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>, k: K): number => {
-  const step = Math.max(Math.abs(values[k]), 1e-6) * 1e-5;
+/** Central difference with a step small against the value. */
+const slopeAt = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>, k: K): number =>
+  slopeOver(formula, values, k, Math.max(Math.abs(values[k]), 1e-6) * 1e-5);
+
+/** Central difference; one-sided where the other side is not a number. */
+const slopeOver = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>, k: K, step: number): number => {
   const at = (v: number): number => formula.compute({ ...values, [k]: v } as Record<K, number>);
   const here = formula.compute(values);
   const up = at(values[k] + step);

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import type { CutConditions } from './conditions.ts';
+import { findMaterial } from './find-material.ts';
+import { ladderRows } from './ladder.ts';
+import { standardMachine } from './machine.ts';
+import { type CutModel, cutModel } from './model.ts';
+import { wires } from './wires.ts';
+
+const steel = (): CutConditions => {
+  const answer = findMaterial('d2');
+  if (answer.kind !== 'material') throw new Error('d2 must be known');
+  const wire = wires.find((w) => w.id === 'brass-0.25')!;
+  return { wire, material: answer.material, height: 50, flush: 'sealed', machine: standardMachine };
+};
+
+interface Ladder {
+  readonly energies: readonly number[];
+  /** Minutes per mm along the contour. */
+  readonly time: number;
+}
+
+/** The cheapest ladder for a wanted Ra, by trying every falling sequence and cutting off what is already dearer. */
+const cheapest = (model: CutModel, rungs: readonly number[], ra: number): Ladder => {
+  let best: Ladder = { energies: [], time: Number.POSITIVE_INFINITY };
+  const go = (energies: readonly number[], time: number, formError: number): void => {
+    if (time >= best.time) return;
+    const last = energies[energies.length - 1];
+    if (model.ra(last) <= ra) best = { energies, time };
+    else {
+      const stock = model.stock(last, formError);
+      for (const e of rungs.filter((r) => r < last)) {
+        go([...energies, e], time + 1 / model.skimFeed(e, stock), model.formErrorAfter(formError));
+      }
+    }
+  };
+  go([1], 1 / model.roughFeed, model.formErrorStart);
+  return best;
+};
+
+describe('the pass ladder that the starting model supports', () => {
+  it.each([
+    [1.6, 2, 1.3],
+    [0.8, 3, 1.9],
+    [0.4, 5, 3.2],
+    [0.2, 6, 6.5],
+  ])('reaches Ra %f in %i passes and %f times the rough time', (ra, passes, times) => {
+    const model = cutModel(steel());
+    const ladder = cheapest(model, standardMachine.rungs, ra);
+    expect(ladder.energies).toHaveLength(passes);
+    expect((ladder.time * model.roughFeed).toFixed(1)).toBe(times.toFixed(1));
+  });
+
+  it('gives as Figures what the plain model gives as numbers', () => {
+    const conditions = steel();
+    const model = cutModel(conditions);
+    const energies = [1, 0.562, 0.282, 0.141];
+    const rows = ladderRows(conditions, energies);
+    let formError = model.formErrorStart;
+    for (const [i, row] of rows.entries()) {
+      const e = energies[i];
+      expect(row.gap.value).toBeCloseTo(model.gap(e), 12);
+      expect(row.ra.value).toBeCloseTo(model.ra(e), 12);
+      expect(row.damage.value).toBeCloseTo(model.damage(e), 12);
+      if (i > 0) {
+        const stock = model.stock(energies[i - 1], formError);
+        expect(row.taken.value).toBeCloseTo(stock, 12);
+        expect(row.feed.value).toBeCloseTo(model.skimFeed(e, stock), 12);
+        formError = model.formErrorAfter(formError);
+      } else expect(row.feed.value).toBeCloseTo(model.roughFeed, 12);
+      expect(row.formError.value).toBeCloseTo(formError, 12);
+    }
+  });
+});
