@@ -40,3 +40,19 @@ export const arc = (from: Point, to: Point, centre: Point, sweep: number): Arc =
   radius: Math.hypot(from.x - centre.x, from.y - centre.y),
   sweep,
 });
+
+/** A full circle that starts and ends at the point east of its centre. */
+export const circle = (centre: Point, radius: number, sense: 'counter-clockwise' | 'clockwise' = 'counter-clockwise'): Arc => {
+  const start = { x: centre.x + radius, y: centre.y };
+  return { kind: 'arc', from: start, to: start, centre, radius, sweep: sense === 'clockwise' ? -2 * Math.PI : 2 * Math.PI };
+};
+
+/** True for an arc that ends where it starts after a whole turn. */
+export const isFullCircle = (segment: Segment): boolean =>
+  segment.kind === 'arc' && segment.from.x === segment.to.x && segment.from.y === segment.to.y;
+
+export const samePoint = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y;
+
+export const distanceBetween = (p: Point, q: Point): number => Math.sqrt((p.x - q.x) * (p.x - q.x) + (p.y - q.y) * (p.y - q.y));
+
+export const midpoint = (p: Point, q: Point): Point => ({ x: p.x + (q.x - p.x) / 2, y: p.y + (q.y - p.y) / 2 });
