@@ -22,7 +22,7 @@ export const dialectSchema = z
     sequence: z
       .strictObject({ step: z.int().min(1).max(1000), start: z.int().min(0).max(99999) })
       .optional()
-      .describe('Sequence numbers N; none when left out'),
+      .describe('Sequence numbers N; none when left out. After 99999 they begin again'),
     compensation: z.enum(['control', 'path']).describe('G41/G42 with a register, or the wire centre written out'),
     outsideCorners: z.enum(['arc', 'intersection']).describe('What the control does at an outside corner under compensation'),
     comments: z.enum(['round brackets', 'semicolon', 'none']),
@@ -31,15 +31,18 @@ export const dialectSchema = z
     end: z.enum(['M02', 'M30']),
     words: z
       .strictObject({
-        thread: word,
-        cutWire: word,
-        wireOn: word,
+        thread: word.describe('Threads the wire; a stop asks the operator when left out'),
+        cutWire: word.describe('Cuts the wire; a stop asks the operator when left out'),
+        wireOn: word.describe('Wire runs; leave out when the control does it by itself or the operator at the threading stop'),
         wireOff: word,
         flushOn: word,
         flushOff: word,
         powerOn: word,
         powerOff: word,
-        condition: z.string().regex(/^[A-Z]\{n\}$/, 'a letter and {n}, as in E{n}'),
+        condition: z
+          .string()
+          .regex(/^[A-Z]\{n\}$/, 'a letter and {n}, as in E{n}')
+          .describe('Chooses condition n; a stop asks the operator when left out'),
       })
       .partial()
       .describe('Words that no standard defines. Leave out what the control does not have.'),
@@ -47,6 +50,9 @@ export const dialectSchema = z
   .describe('How one control wants its program spelled');
 
 export type Dialect = z.infer<typeof dialectSchema>;
+
+/** The words that no standard defines, by what they mean. */
+export type WordName = keyof Dialect['words'];
 
 /** Only words that ISO 6983-1 and RS274NGC share in meaning; everything else becomes a stop with a plain comment. */
 export const standardDialect: Dialect = {

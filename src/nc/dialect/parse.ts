@@ -1,0 +1,120 @@
+/** A dialect file -> a dialect that the writer and the reader can rely on, or findings located by field. */
+import type { Finding } from '../../finding/finding.ts';
+import { type Dialect, dialectSchema, type WordName } from './dialect.ts';
+import { find } from './findings.ts';
+import { standardMeaning } from './standard-words.ts';
+
+/** `findings` of a good dialect are warnings. */
+export type ParsedDialect =
+  | { readonly kind: 'dialect'; readonly dialect: Dialect; readonly findings: readonly Finding[] }
+  | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+
+/** Reads the text of a dialect file. Never throws. */
+export const readDialect = (text: string): ParsedDialect => {
+  try {
+    return parseDialect(JSON.parse(text));
+  } catch (error) {
+    const why = error instanceof Error ? error.message : 'it cannot be parsed';
+    return { kind: 'bad', findings: [find('dialect-not-json', `The dialect file is not JSON: ${why}.`)] };
+  }
+};
+
+/** Checks a dialect that is already an object. Never throws. */
+export const parseDialect = (json: unknown): ParsedDialect => {
+  const parsed = dialectSchema.safeParse(json);
+  if (!parsed.success) {
+    const findings = parsed.error.issues.map((issue) => {
+      const path = ['dialect', ...issue.path].join('.');
+      return find('dialect-field-bad', `The dialect's field ${path} is not usable: ${issue.message}.`, { place: { kind: 'field', path } });
+    });
+    return { kind: 'bad', findings };
+  }
+  const dialect = parsed.data;
+  const faults = [...takenWords(dialect), ...sharedWords(dialect)];
+  if (faults.length > 0) return { kind: 'bad', findings: faults };
+  return { kind: 'dialect', dialect, findings: [...halfPairs(dialect), ...coarseDigits(dialect), ...muteDialect(dialect)] };
+};
+
+const field = (name: string) => ({ place: { kind: 'field', path: `dialect.${name}` } }) as const;
+
+/** The words as they are named, without the condition, whose number is open. */
+const fixedWords = (dialect: Dialect): readonly (readonly [WordName, string])[] =>
+  Object.entries(dialect.words).filter(([name, text]) => name !== 'condition' && text !== undefined) as [WordName, string][];
+
+const conditionLetter = (dialect: Dialect): string => dialect.words.condition?.[0] ?? '';
+
+/** M08 and M8 are one word: letter and number decide, not the spelling. */
+const canonical = (text: string): string =>
+  text
+    .split(' ')
+    .map((part) => `${part[0]}${Number(part.slice(1))}`)
+    .join(' ');
+
+/** Words that mean something else in ISO 6983-1 or RS274NGC. */
+const takenWords = (dialect: Dialect): Finding[] => {
+  const found: Finding[] = [];
+  for (const [name, text] of fixedWords(dialect)) {
+    for (const part of text.split(' ')) {
+      const meaning = standardMeaning(part[0]!, Number(part.slice(1)), name);
+      if (meaning.kind === 'taken') {
+        found.push(find('dialect-word-taken', `${text} cannot be the word for ${name}: ${meaning.by}.`, field(`words.${name}`)));
+      }
+    }
+  }
+  const letter = conditionLetter(dialect);
+  if (letter === 'G' || letter === 'M' || (letter !== '' && standardMeaning(letter, 0, 'condition').kind === 'taken')) {
+    const sentence = `${dialect.words.condition} cannot choose the condition: ${letter} is an address with a standard meaning.`;
+    found.push(find('dialect-word-taken', sentence, field('words.condition')));
+  }
+  return found;
+};
+
+/** Two meanings for one word, or a word whose second part could be taken for a condition. */
+const sharedWords = (dialect: Dialect): Finding[] => {
+  const found: Finding[] = [];
+  const seen = new Map<string, string>();
+  const letter = conditionLetter(dialect);
+  for (const [name, text] of fixedWords(dialect)) {
+    const other = seen.get(canonical(text));
+    if (other !== undefined)
+      found.push(find('dialect-word-twice', `${text} stands for both ${other} and ${name}.`, field(`words.${name}`)));
+    seen.set(canonical(text), name);
+    if (letter !== '' && text.split(' ').some((part) => part[0] === letter)) {
+      const sentence = `${text}, the word for ${name}, uses the letter ${letter} that also chooses the condition.`;
+      found.push(find('dialect-word-twice', sentence, field(`words.${name}`)));
+    }
+  }
+  return found;
+};
+
+const pairs = [
+  ['thread', 'cutWire'],
+  ['wireOn', 'wireOff'],
+  ['flushOn', 'flushOff'],
+  ['powerOn', 'powerOff'],
+] as const;
+
+const halfPairs = (dialect: Dialect): Finding[] =>
+  pairs.flatMap((pair) => {
+    const [there, missing] = dialect.words[pair[0]] === undefined ? [pair[1], pair[0]] : pair;
+    if (dialect.words[there] === undefined || dialect.words[missing] !== undefined) return [];
+    const sentence = `The dialect has a word for ${there} and none for ${missing}; the program will not say the second by itself.`;
+    return [find('dialect-pair-incomplete', sentence, field(`words.${missing}`))];
+  });
+
+/** A last digit of more than a micrometre (or 0.0001 inch) is felt on the part. */
+const coarseDigits = (dialect: Dialect): Finding[] => {
+  const fewest = dialect.units === 'mm' ? 3 : 4;
+  if (dialect.decimals >= fewest) return [];
+  const digit = 10 ** -dialect.decimals;
+  const sentence = `With ${dialect.decimals} decimals in ${dialect.units} every point is rounded to ${digit} ${dialect.units}; wire cutting wants at least ${fewest} decimals.`;
+  return [find('dialect-coarse', sentence, field('decimals'))];
+};
+
+const muteDialect = (dialect: Dialect): Finding[] => {
+  if (dialect.comments !== 'none') return [];
+  const missing = (['thread', 'cutWire', 'condition'] as const).filter((name) => dialect.words[name] === undefined);
+  if (missing.length === 0) return [];
+  const sentence = `The dialect has no comments and no word for ${missing.join(', ')}: a program that needs one of them cannot be written.`;
+  return [find('dialect-cannot-speak', sentence, field('comments'))];
+};

@@ -1,0 +1,31 @@
+/**
+ * The words that the standards have given a meaning, so that a dialect cannot give them another.
+ * From the word lists of RS274NGC (nist-ir-6556) and ISO 6983-1 (from memory, see sources/iso-6983-1.md).
+ */
+
+/** G words with a meaning in either standard, in tenths so that 59.1 is a whole number too. */
+const gWords = new Set(
+  [
+    0, 1, 2, 3, 4, 9, 10, 17, 18, 19, 20, 21, 28, 30, 38.2, 40, 41, 42, 43, 49, 53, 54, 55, 56, 57, 58, 59, 59.1, 59.2, 59.3, 61, 61.1, 63,
+    64, 70, 71, 74, 80, 81, 82, 83, 84, 85, 86, 87, 88, 89, 90, 91, 92, 92.1, 92.2, 92.3, 93, 94, 95, 96, 97, 98, 99,
+  ].map((g) => Math.round(g * 10)),
+);
+
+/** M words with a meaning in either standard. */
+const mWords = new Set([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 19, 30, 48, 49, 60]);
+
+/** Coolant on (mist, flood) and off: the standards' own words for what a wire machine calls flushing. */
+const coolant: Readonly<Record<string, ReadonlySet<number>>> = { flushOn: new Set([7, 8]), flushOff: new Set([9]) };
+
+/** Letters that carry coordinates, feed, offsets or block numbers and can therefore not be a word of their own. */
+const takenLetters = new Set('DFIJKNORUVWXYZ');
+
+/** The meaning a word would be robbed of, or `free`. `name` is what the dialect wants it to mean. */
+export const standardMeaning = (letter: string, value: number, name: string): { kind: 'free' } | { kind: 'taken'; by: string } => {
+  if (letter === 'G' && gWords.has(Math.round(value * 10))) return { kind: 'taken', by: `G${value} is a standard preparatory function` };
+  if (letter === 'M' && mWords.has(value) && !coolant[name]?.has(value))
+    return { kind: 'taken', by: `M${value} is a standard machine function` };
+  if (takenLetters.has(letter))
+    return { kind: 'taken', by: `${letter} is a standard address of coordinates, offsets, feed or block numbers` };
+  return { kind: 'free' };
+};

@@ -1,0 +1,150 @@
+/** Program text -> what the wire does, or the first block that breaks a rule. Knows nothing of how programs are written here. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Dialect } from '../dialect/dialect.ts';
+import { type DialectWords, dialectWords } from './dialect-words.ts';
+import { find } from './findings.ts';
+import { control } from './interpret.ts';
+import { type Line, splitLine, type Word } from './line.ts';
+import { at, type Fault, fault, named } from './outcome.ts';
+import type { Action, Block, ReadProgram, Registers } from './program.ts';
+import { type Statement, understand } from './statement.ts';
+
+/** Beyond these a program is refused, by name. */
+export interface ProgramLimits {
+  readonly characters: number;
+  readonly blocks: number;
+  readonly charactersInBlock: number;
+}
+
+export const programLimits: ProgramLimits = { characters: 100_000_000, blocks: 3_000_000, charactersInBlock: 1000 };
+
+const LARGEST_SEQUENCE = 99_999;
+
+type ReadLine =
+  | { readonly kind: 'read'; readonly block: Block; readonly statement: Readonly<Statement>; readonly line: Line }
+  | { readonly kind: 'refused'; readonly block: Block; readonly finding: Finding };
+
+/**
+ * Reads a program as the control would run it. Never throws. `registers` are the offsets by number, in mm; D0 is 0. The wire
+ * begins at the datum, X0 Y0. On a broken rule `actions` end before the block at fault, which is the last of `blocks`.
+ * No F is asked for: in wire cutting the condition sets the feed; only a feed of F0 is refused.
+ */
+export const readProgram = (text: string, dialect: Dialect, registers: Registers, limits: ProgramLimits = programLimits): ReadProgram => {
+  const blocks: Block[] = [];
+  const actions: Action[] = [];
+  const findings: Finding[] = [];
+  const own = dialectWords(dialect);
+  const machine = control(dialect, registers, own.conditionByComment, (action) => actions.push(action));
+  const refused = (finding: Finding): ReadProgram => ({
+    state: 'refused',
+    blocks,
+    actions,
+    findings: [...findings, ...machine.remarks, finding],
+  });
+  if (text.length > limits.characters)
+    return refused(find('program-too-long', `The program has ${text.length} characters; the limit is ${limits.characters}.`));
+  let percents = 0;
+  let carried = '';
+  for (const { line, source } of linesOf(text)) {
+    if (isBlank(source)) continue;
+    if (machine.hasEnded()) {
+      percents += source.trimStart().startsWith('%') ? 1 : 0;
+      if (!source.trimStart().startsWith('%')) findings.push(textAfterEnd(line, source));
+      break;
+    }
+    if (blocks.length >= limits.blocks) return refused(tooManyBlocks(line, limits));
+    const read = readLine(source, line, blocks.length, dialect, own, limits);
+    blocks.push(read.block);
+    if (read.kind === 'refused') return refused(read.finding);
+    if (read.line.percent) percents += 1;
+    if (read.line.skippable && !findings.some((f) => f.code === 'block-may-be-skipped')) findings.push(mayBeSkipped(read.block));
+    const comment = [carried, ...read.block.comments].join(' ').trim();
+    const outcome = machine.run(read.block, read.statement, comment);
+    if (outcome.kind === 'fault') return refused(outcome.finding);
+    carried = carriedOn(read, comment);
+  }
+  if (!machine.hasEnded()) return refused(endMissing(blocks));
+  if (dialect.percent && percents < 2)
+    findings.push(find('percent-missing', 'The dialect asks for a line with % at both ends of the program, and one or both are missing.'));
+  return { state: 'read', blocks, actions, findings: [...findings, ...machine.remarks] };
+};
+
+/** A comment that ends in ... goes on in the next line; the stop behind it gets the whole of it. */
+const carriedOn = (read: Extract<ReadLine, { kind: 'read' }>, comment: string): string =>
+  read.line.words.length === 0 && comment.endsWith('...') ? comment.slice(0, -3).trimEnd() : '';
+
+/** The lines of the text, without copying it. */
+function* linesOf(text: string): Generator<{ readonly line: number; readonly source: string }> {
+  let line = 1;
+  let start = 0;
+  while (start <= text.length) {
+    let end = text.indexOf('\n', start);
+    if (end < 0) end = text.length;
+    const stop = end > start && text.charCodeAt(end - 1) === 13 ? end - 1 : end;
+    yield { line, source: text.slice(start, stop) };
+    line += 1;
+    start = end + 1;
+  }
+}
+
+const isBlank = (source: string): boolean => source.length === 0 || source.trim() === '';
+
+const noWords: readonly Word[] = [];
+
+const readLine = (source: string, line: number, index: number, dialect: Dialect, own: DialectWords, limits: ProgramLimits): ReadLine => {
+  const bare: Block = { index, line, text: source, comments: noWords as readonly never[] };
+  if (source.length > limits.charactersInBlock) {
+    return refusal(
+      { ...bare, text: source.slice(0, 200) },
+      fault(bare, 'block-too-long', `has ${source.length} characters; the limit is ${limits.charactersInBlock}`),
+    );
+  }
+  const split = splitLine(source, dialect.comments);
+  if (split.kind === 'bad') return refusal(bare, fault(bare, split.bad.code, split.bad.predicate));
+  const { words, comments } = split.line;
+  const first = words[0];
+  const numbered = first?.letter === 'N' && own.condition !== 'N';
+  const block: Block = numbered ? { index, line, text: source, sequence: first.value, comments } : { index, line, text: source, comments };
+  if (numbered && (!Number.isInteger(first.value) || first.value < 0 || first.value > LARGEST_SEQUENCE)) {
+    return refusal(
+      bare,
+      fault(
+        bare,
+        'sequence-number-bad',
+        `has the sequence number N${first.value}; it has to be a whole number from 0 to ${LARGEST_SEQUENCE}`,
+      ),
+    );
+  }
+  const understood = understand(numbered ? words.slice(1) : words, dialect, own);
+  if (understood.kind === 'bad') return refusal(block, fault(block, understood.code, understood.predicate, understood.remedy));
+  return { kind: 'read', block, statement: understood.statement, line: split.line };
+};
+
+const refusal = (block: Block, { finding }: Fault | ReturnType<typeof fault>): ReadLine => ({ kind: 'refused', block, finding });
+
+const textAfterEnd = (line: number, source: string): Finding =>
+  find('program-text-after-end', `Line ${line} stands behind the end of the program and is never run.`, {
+    place: { kind: 'line', line, text: source.slice(0, 200) },
+  });
+
+const tooManyBlocks = (line: number, limits: ProgramLimits): Finding =>
+  find('program-too-long', `The program has more than ${limits.blocks} blocks.`, { place: { kind: 'line', line } });
+
+const mayBeSkipped = (block: Block): Finding => ({
+  ...at(block, 'block-may-be-skipped', 'begins with / and is skipped or not, as a switch at the control says'),
+  done: 'It was read as if the switch were off, so that the block runs.',
+});
+
+const endMissing = (blocks: readonly Block[]): Finding => {
+  const last = blocks.at(-1);
+  const sentence =
+    last === undefined
+      ? 'The program is empty.'
+      : `The program ends with ${named(last)
+          .replace(/^The b/, 'the b')
+          .replace(/^B/, 'b')} and has no M02 or M30.`;
+  return find('program-end-missing', sentence, {
+    ...(last === undefined ? {} : { place: { kind: 'line', line: last.line, text: last.text.slice(0, 200) } }),
+    remedy: 'Write M02 or M30 as the last block; a program without it may be cut short.',
+  });
+};

@@ -1,0 +1,176 @@
+/** The words of one block -> what the block says, each kind of thing at most once; conflicts and unknown words are found here. */
+import type { Dialect } from '../dialect/dialect.ts';
+import { type DialectWords, type Meaning, spelledAt } from './dialect-words.ts';
+import type { ReadCode } from './findings.ts';
+import type { Word } from './line.ts';
+
+export type Motion = 'rapid' | 'straight' | 'clockwise' | 'counter-clockwise';
+
+/** All fields but the lists are there only when the block says so. Coordinates are in the unit of the program. */
+export interface Statement {
+  motion?: Motion;
+  dwell?: 'dwell';
+  datum?: 'set';
+  system?: number;
+  units?: 'mm' | 'inch';
+  distance?: 'absolute' | 'incremental';
+  compensation?: 'left' | 'right' | 'off';
+  stop?: 'stop' | 'optional stop' | 'end';
+  x?: number;
+  y?: number;
+  i?: number;
+  j?: number;
+  r?: number;
+  register?: number;
+  feed?: number;
+  pause?: number;
+  condition?: number;
+  events: readonly Meaning[];
+  /** A coordinate other than 0 has no decimal point. */
+  pointMissing: boolean;
+}
+
+export interface BadStatement {
+  readonly kind: 'bad';
+  readonly code: ReadCode;
+  /** Goes on after the name of the block. */
+  readonly predicate: string;
+  readonly remedy?: string;
+}
+
+type StatementOutcome = { readonly kind: 'statement'; readonly statement: Readonly<Statement> } | BadStatement;
+
+interface Entry {
+  readonly field: keyof Statement;
+  readonly value: unknown;
+}
+
+/** G words by ten times their number. Plane and path words that change nothing here are known and have no field. */
+const gWords: ReadonlyMap<number, Entry | 'nothing to do'> = new Map<number, Entry | 'nothing to do'>([
+  [0, { field: 'motion', value: 'rapid' }],
+  [10, { field: 'motion', value: 'straight' }],
+  [20, { field: 'motion', value: 'clockwise' }],
+  [30, { field: 'motion', value: 'counter-clockwise' }],
+  [40, { field: 'dwell', value: 'dwell' }],
+  [170, 'nothing to do'],
+  [200, { field: 'units', value: 'inch' }],
+  [210, { field: 'units', value: 'mm' }],
+  [700, { field: 'units', value: 'inch' }],
+  [710, { field: 'units', value: 'mm' }],
+  [400, { field: 'compensation', value: 'off' }],
+  [410, { field: 'compensation', value: 'left' }],
+  [420, { field: 'compensation', value: 'right' }],
+  ...[54, 55, 56, 57, 58, 59].map((g) => [g * 10, { field: 'system', value: g }] as const),
+  [610, 'nothing to do'],
+  [640, 'nothing to do'],
+  [900, { field: 'distance', value: 'absolute' }],
+  [910, { field: 'distance', value: 'incremental' }],
+  [920, { field: 'datum', value: 'set' }],
+  [940, 'nothing to do'],
+]);
+
+const mWords: ReadonlyMap<number, Entry> = new Map<number, Entry>([
+  [0, { field: 'stop', value: 'stop' }],
+  [1, { field: 'stop', value: 'optional stop' }],
+  [2, { field: 'stop', value: 'end' }],
+  [30, { field: 'stop', value: 'end' }],
+]);
+
+const plainLetters: Readonly<Record<string, keyof Statement>> = {
+  X: 'x',
+  Y: 'y',
+  I: 'i',
+  J: 'j',
+  R: 'r',
+  D: 'register',
+  F: 'feed',
+  P: 'pause',
+};
+
+const lengths = new Set('XYIJR');
+const otherAxes = new Set('ABCUVWZ');
+
+/** `words` without the sequence number. */
+export const understand = (words: readonly Word[], dialect: Dialect, own: DialectWords): StatementOutcome => {
+  const statement: Statement = { events: noEvents, pointMissing: false };
+  for (let index = 0; index < words.length; index += 1) {
+    const word = words[index] as Word;
+    const spelled = own.spellings.has(word.letter) ? spelledAt(own, words, index) : notSpelled;
+    if (spelled.kind === 'spelled') {
+      if (statement.events.includes(spelled.meaning)) return bad('word-twice', `says ${write(word)} twice`);
+      statement.events = [...statement.events, spelled.meaning];
+      index += spelled.parts - 1;
+      continue;
+    }
+    const entry = entryOf(word, dialect, own);
+    if (entry === 'nothing to do') continue;
+    if ('kind' in entry) return entry;
+    if (statement[entry.field] !== undefined)
+      return bad('word-twice', `has ${write(word)} beside another word of its kind`, 'Write one of the two in a block of its own.');
+    (statement as unknown as Record<string, unknown>)[entry.field] = entry.value;
+    if (!word.point && word.value !== 0 && lengths.has(word.letter)) statement.pointMissing = true;
+  }
+  return { kind: 'statement', statement };
+};
+
+const noEvents: readonly Meaning[] = [];
+const notSpelled = { kind: 'not a word of the dialect' } as const;
+
+const write = (word: Word): string => `${word.letter}${word.value}`;
+
+const bad = (code: ReadCode, predicate: string, remedy?: string): BadStatement => ({
+  kind: 'bad',
+  code,
+  predicate,
+  ...(remedy === undefined ? {} : { remedy }),
+});
+
+const entryOf = (word: Word, dialect: Dialect, own: DialectWords): Entry | 'nothing to do' | BadStatement => {
+  if (word.letter === own.condition) return conditionOf(word);
+  const plain = plainLetters[word.letter];
+  if (plain !== undefined) return { field: plain, value: word.value };
+  if (word.letter === 'G') return preparatory(word, dialect);
+  if (word.letter === 'M') return mWords.get(word.value) ?? unknownWord(word);
+  if (word.letter === 'K')
+    return bad('arc-by-k', 'has a K word, and arcs in the XY plane have only I and J', 'Take K out, or write the arc with I and J.');
+  if (word.letter === 'N') return bad('word-twice', 'has a second sequence number');
+  if (otherAxes.has(word.letter)) {
+    return bad(
+      'axis-unknown',
+      `moves the axis ${word.letter}, which neither the dialect nor two-axis cutting has`,
+      'Take the word out; only X and Y move here.',
+    );
+  }
+  return unknownWord(word);
+};
+
+const unknownWord = (word: Word): BadStatement =>
+  bad(
+    'word-unknown',
+    `has the word ${write(word)}, which neither the standard words known here nor the dialect explain`,
+    'If the control has this word, enter it in the dialect file under its meaning.',
+  );
+
+const conditionOf = (word: Word): Entry | BadStatement =>
+  Number.isInteger(word.value) && word.value >= 0
+    ? { field: 'condition', value: word.value }
+    : bad('number-bad', `chooses the condition by ${write(word)}, which is no whole number`);
+
+const preparatory = (word: Word, dialect: Dialect): Entry | 'nothing to do' | BadStatement => {
+  const tenfold = Math.round(word.value * 10);
+  const entry = Math.abs(word.value * 10 - tenfold) < 1e-9 ? gWords.get(tenfold) : undefined;
+  if (tenfold === 180 || tenfold === 190)
+    return bad('plane-not-xy', `chooses another plane than XY with ${write(word)}`, 'Write G17, or leave the plane out.');
+  if (entry === undefined) return unknownWord(word);
+  if (entry !== 'nothing to do' && entry.field === 'units' && !unitWords[dialect.unitsWord].includes(tenfold)) {
+    const own = dialect.unitsWord === 'none' ? 'has no unit words' : `states the unit by ${dialect.unitsWord.replace('/', ' or ')}`;
+    return bad(
+      'units-of-other-pair',
+      `states the unit by ${write(word)}, but the dialect ${own}`,
+      'Keep to one pair of unit words, the one in the manual of the control.',
+    );
+  }
+  return entry;
+};
+
+const unitWords: Readonly<Record<Dialect['unitsWord'], readonly number[]>> = { 'G20/G21': [200, 210], 'G70/G71': [700, 710], none: [] };
