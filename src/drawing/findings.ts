@@ -22,6 +22,7 @@ export const catalogue = {
   'reference-missing': { severity: 'warning', title: 'A block or symbol that is asked for is not in the file' },
   'reference-to-itself': { severity: 'warning', title: 'A block or symbol contains itself' },
   'sequence-end-missing': { severity: 'repair', title: 'A polyline has no end mark' },
+  'section-missing': { severity: 'repair', title: 'Entities stand outside of any section' },
   'unit-code-unknown': { severity: 'warning', title: 'The unit code of the header is none of the known ones' },
   'code-page-unknown': { severity: 'note', title: 'Names were read without knowing their code page' },
   'spline-knots-made': { severity: 'repair', title: 'A spline without knots was given even ones' },

@@ -1,0 +1,165 @@
+/** Takes the entities of a file one after the other and keeps what is drawn of them; a polyline is gathered from its vertices. */
+
+import { Fields } from './fields.ts';
+import { insertOf } from './insert.ts';
+import type { Vertex } from './polyline.ts';
+import type { EntityRecord, Trouble } from './records.ts';
+import type { Report } from './report.ts';
+import {
+  arcShape,
+  circleShape,
+  ellipseShape,
+  lightPolylineShape,
+  lineShape,
+  pointOf,
+  polylineShape,
+  spaceShape,
+  spotOf,
+} from './shapes.ts';
+import { type Point3, point3, type SpaceCurve } from './space.ts';
+import { splineShape } from './spline-entity.ts';
+
+type Maker = (f: Fields, report: Report) => EntityRecord | Trouble;
+
+/** Kinds whose numbers are needed. Of all others only layer and paper space are looked at. */
+const MAKERS: ReadonlyMap<string, Maker> = new Map<string, Maker>([
+  ['LINE', lineShape],
+  ['CIRCLE', circleShape],
+  ['ARC', arcShape],
+  ['ELLIPSE', ellipseShape],
+  ['LWPOLYLINE', lightPolylineShape],
+  ['SPLINE', splineShape],
+  ['INSERT', insertOf],
+  ['POINT', spotOf],
+]);
+
+export const needsNumbers = (type: string): boolean => MAKERS.has(type) || type === 'POLYLINE' || type === 'VERTEX';
+
+interface Gathering {
+  readonly head: Fields;
+  readonly vertices: (Vertex & Point3)[];
+  readonly kind: 'flat' | 'space' | 'ignored';
+  spoilt: boolean;
+}
+
+export class Entities {
+  readonly #report: Report;
+  #into: EntityRecord[] = [];
+  #onPaper = false;
+  #polyline: Gathering | undefined;
+
+  constructor(report: Report) {
+    this.#report = report;
+  }
+
+  /** What is taken from here on goes there; on a layout sheet it is only counted. */
+  collectInto(records: EntityRecord[], onPaper = false): void {
+    this.#into = records;
+    this.#onPaper = onPaper;
+  }
+
+  take(f: Fields): void {
+    if (f.type === 'VERTEX' && this.#polyline !== undefined) this.#vertex(f, this.#polyline);
+    else if (f.type === 'SEQEND') this.closePolyline('ended');
+    else {
+      this.closePolyline('no end');
+      if (f.paper || this.#onPaper) this.#inPaperSpace(f);
+      else if (f.type === 'POLYLINE') this.#openPolyline(f);
+      else this.#single(f);
+    }
+  }
+
+  #single(f: Fields): void {
+    const maker = MAKERS.get(f.type);
+    if (maker === undefined) this.#report.passOver(f.type, f.place);
+    else if (f.bad !== undefined) this.#badNumber(f);
+    else {
+      const record = maker(f, this.#report);
+      if (f.type === 'LWPOLYLINE') this.#tellWidth(f, [40, 41, 43]);
+      if (record.kind === 'trouble') this.#report.leftOut(f.type, f.place, record.code, record.sentence);
+      else this.#into.push(record);
+    }
+  }
+
+  /** An entity that was met but cannot be trusted: the polyline it belongs to is lost with it. */
+  spoil(type: string): void {
+    if (this.#polyline === undefined) return;
+    if (type === 'VERTEX') this.#polyline.spoilt = true;
+    else this.closePolyline('no end');
+  }
+
+  /** `cut off`: the file ended, so that nobody knows how many vertices are missing. */
+  closePolyline(how: 'ended' | 'no end' | 'cut off'): void {
+    const polyline = this.#polyline;
+    this.#polyline = undefined;
+    if (polyline === undefined || polyline.kind === 'ignored') return;
+    const { place } = polyline.head;
+    if (how === 'cut off') this.#report.leftOut('POLYLINE', place, 'entity-unfinished', 'The file ends among its vertices.');
+    else if (polyline.spoilt) this.#report.leftOut('POLYLINE', place, 'entity-unfinished', 'One of its vertices could not be read.');
+    else {
+      if (how === 'no end') this.#report.noEnd(place);
+      this.#keepPolyline(polyline);
+    }
+  }
+
+  #keepPolyline({ head, vertices, kind }: Gathering): void {
+    const shape = kind === 'flat' ? polylineShape(head, vertices, head.flag(70, 1), head.get(30, 0)) : spacePolyline(head, vertices);
+    if (shape.kind === 'trouble') this.#report.leftOut('POLYLINE', head.place, shape.code, shape.sentence);
+    else this.#into.push(shape);
+  }
+
+  #inPaperSpace(f: Fields): void {
+    this.#report.paperSpace();
+    if (f.type === 'POLYLINE') this.#polyline = { head: f, vertices: [], kind: 'ignored', spoilt: false };
+  }
+
+  #openPolyline(f: Fields): void {
+    const mesh = f.flag(70, MESH);
+    if (mesh) this.#report.passOver('POLYLINE as a mesh', f.place);
+    else this.#tellWidth(f, [40, 41]);
+    if (f.bad !== undefined) this.#badNumber(f);
+    const ignored = mesh || f.bad !== undefined;
+    this.#polyline = { head: copyOf(f), vertices: [], kind: ignored ? 'ignored' : f.flag(70, IN_SPACE) ? 'space' : 'flat', spoilt: false };
+  }
+
+  #vertex(f: Fields, polyline: Gathering): void {
+    // The frame of a spline-fit polyline stands among its vertices; the curve does not pass through it.
+    if (polyline.kind === 'ignored' || f.flag(70, FRAME)) return;
+    if (f.bad !== undefined) this.#badNumber(f);
+    if (f.bad !== undefined || !f.has(10) || !f.has(20)) polyline.spoilt = true;
+    else polyline.vertices.push({ ...pointOf(f, 10), bulge: f.get(42, 0) });
+  }
+
+  #badNumber(f: Fields): void {
+    const { code, text, place } = f.bad!;
+    this.#report.leftOut(f.type, place, 'number-unreadable', `'${text}' stands for group ${code} and is not a number.`);
+  }
+
+  #tellWidth(f: Fields, codes: readonly number[]): void {
+    if (codes.some((code) => f.get(code, 0) !== 0)) this.#report.width(f.place);
+  }
+}
+
+const spacePolyline = (head: Fields, vertices: readonly Point3[]): EntityRecord | Trouble => {
+  const points = vertices.map((v) => point3(v.x, v.y, v.z));
+  if (points.length < 2) return polylineShape(head, [], false, 0);
+  const closed = head.flag(70, 1);
+  const [first, last] = [points[0]!, points.at(-1)!];
+  const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...points, first] : points;
+  const lines = ring.slice(1).map((to, i): SpaceCurve => ({ kind: 'line', from: ring[i]!, to }));
+  return spaceShape(head, lines, closed);
+};
+
+/** The fields are reused for the next entity, and the head of a polyline must outlive its vertices. */
+const copyOf = (f: Fields): Fields => {
+  const copy = new Fields();
+  copy.begin(f.type, f.place);
+  copy.layer = f.layer;
+  copy.invisible = f.invisible;
+  for (let i = 0; i < f.count; i++) copy.push(f.codes[i]!, f.values[i]!);
+  return copy;
+};
+
+const IN_SPACE = 8;
+const MESH = 16 | 64;
+const FRAME = 16;

@@ -1,0 +1,41 @@
+/** INSERT: puts a block somewhere, scaled, turned, mirrored, tilted, once or in rows and columns. */
+import { sineCosineOfDegrees } from '../../geometry/angle.ts';
+import type { Fields } from './fields.ts';
+import { type Insert, type Trouble, trouble } from './records.ts';
+import { extrusionOf, pointOf } from './shapes.ts';
+import { type Placement, planeOf, point3, turned, within } from './space.ts';
+
+/**
+ * Scale first, then turn, then move to the insertion point, all on the plane of the extrusion. Rows and columns step along
+ * the turned axes and are not scaled.
+ */
+export const insertOf = (f: Fields): Insert | Trouble => {
+  if (f.name === '') return trouble('entity-unfinished', 'An INSERT names no block.');
+  const plane = planeOf(extrusionOf(f));
+  if (plane === undefined) return trouble('entity-impossible', 'The extrusion direction has no length.');
+  const [sx, sy, sz] = [f.get(41, 1), f.get(42, 1), f.get(43, 1)];
+  if (sx === 0 || sy === 0 || sz === 0) return trouble('entity-impossible', `The block '${f.name}' is scaled by 0.`);
+  const turn = turnedBy(f.get(50, 0));
+  const scale: Placement = { x: point3(sx, 0, 0), y: point3(0, sy, 0), z: point3(0, 0, sz), origin: point3(0, 0, 0) };
+  const onPlane = within(plane, { ...turn, origin: pointOf(f, 10) });
+  return {
+    kind: 'insert',
+    type: f.type,
+    layer: f.layer,
+    invisible: f.invisible,
+    place: f.place,
+    block: f.name,
+    placement: within(onPlane, scale),
+    columns: copies(f.get(70, 1)),
+    rows: copies(f.get(71, 1)),
+    columnStep: turned(onPlane, point3(f.get(44, 0), 0, 0)),
+    rowStep: turned(onPlane, point3(0, f.get(45, 0), 0)),
+  };
+};
+
+const copies = (count: number): number => Math.max(1, Math.trunc(count));
+
+const turnedBy = (degrees: number): Placement => {
+  const { sine: s, cosine: c } = sineCosineOfDegrees(degrees);
+  return { x: point3(c, s, 0), y: point3(-s, c, 0), z: point3(0, 0, 1), origin: point3(0, 0, 0) };
+};

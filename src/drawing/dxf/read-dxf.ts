@@ -1,0 +1,223 @@
+/** Reads a DXF file, ASCII or binary, R12 to 2018, into curves in drawing units. It never throws and always ends. */
+import { type Budget, budget, usualLimits } from '../budget.ts';
+import type { DrawnFile } from '../curve.ts';
+import type { ReadLimits } from '../drawing.ts';
+import { type Ledger, ledger } from '../ledger.ts';
+import { AsciiTags } from './ascii-tags.ts';
+import { BinaryTags, isBinaryDxf } from './binary-tags.ts';
+import { Entities, needsNumbers } from './entities.ts';
+import { Fields, readFields } from './fields.ts';
+import { emptyHeader, readHeader, unitOfCode } from './header.ts';
+import { layerTable } from './layers.ts';
+import { drawnOut } from './place.ts';
+import type { Block, EntityRecord } from './records.ts';
+import { type Report, report } from './report.ts';
+import { pointOf } from './shapes.ts';
+import type { Tags } from './tags.ts';
+import { type Words, words } from './words.ts';
+
+/**
+ * The curves of model space, blocks drawn out, in drawing units as the file has them. `state` is 'complete' only if every
+ * section and the file had their end marks; what could be read of a file cut short is handed over with it. The format is
+ * the openly published DXF reference (sources/dxf-reference).
+ */
+export const readDxf = (bytes: Uint8Array, limits: ReadLimits = usualLimits): DrawnFile => {
+  const told = ledger();
+  const allowance = budget(limits, told);
+  if (!allowance.bytes(bytes.length)) return refused(told);
+  const names = words();
+  const tags = isBinaryDxf(bytes) ? new BinaryTags(bytes, names) : new AsciiTags(bytes, names);
+  const says = report(told, tags.binary);
+  const reading = new Reading(tags, names, says, told);
+  reading.read();
+  if (!reading.sawSection) {
+    told.add('not-a-drawing', 'The file has no section of a DXF file in it.', { done: 'Nothing was read.' });
+    return refused(told);
+  }
+  return handedOver(reading, allowance, says, told);
+};
+
+const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Ledger): DrawnFile => {
+  const { blocks, layers, header } = reading;
+  const drawn = drawnOut(reading.model, { blocks, layers, budget: allowance, report: says });
+  if (allowance.spent()) return refused(told);
+  says.close();
+  const unit = header.unitCode === undefined ? undefined : unitOfCode(header.unitCode);
+  if (unit?.kind === 'unknown')
+    told.add('unit-code-unknown', `The header gives ${header.unitCode} as the code of the unit ($INSUNITS); 0 to 24 are known.`);
+  return {
+    state: reading.complete ? 'complete' : 'incomplete',
+    format: 'dxf',
+    ...(unit?.kind === 'unit' ? { units: unit.units } : {}),
+    ...(header.measurement === 0 || header.measurement === 1 ? { measurement: header.measurement === 1 ? 'metric' : 'inch' } : {}),
+    unitless: unit?.kind === 'unitless',
+    ...drawn,
+    layers: layers.listed(),
+    passedOver: says.passedOver,
+    findings: told.findings(),
+  };
+};
+
+const refused = (told: Ledger): DrawnFile => ({
+  state: 'refused',
+  format: 'dxf',
+  unitless: false,
+  curves: [],
+  marks: [],
+  layers: [],
+  passedOver: new Map(),
+  findings: told.findings(),
+});
+
+/** One pass over the pairs of a file. Between two steps the cursor stands on a group 0, the beginning of the next thing. */
+class Reading {
+  readonly model: EntityRecord[] = [];
+  readonly blocks = new Map<string, Block>();
+  readonly layers = layerTable();
+  readonly header = emptyHeader();
+  sawSection = false;
+  complete = false;
+  readonly #tags: Tags;
+  readonly #words: Words;
+  readonly #says: Report;
+  readonly #told: Ledger;
+  readonly #entities: Entities;
+  readonly #fields = new Fields();
+  #section = '';
+  #unclosed = '';
+  #damagesTold = 0;
+
+  constructor(tags: Tags, names: Words, says: Report, told: Ledger) {
+    this.#tags = tags;
+    this.#words = names;
+    this.#says = says;
+    this.#told = told;
+    this.#entities = new Entities(says);
+    this.#entities.collectInto(this.model);
+  }
+
+  read(): void {
+    let more = this.#tags.next();
+    while (more) {
+      if (this.#tags.code !== 0) more = this.#tags.next();
+      else {
+        const word = this.#tags.text();
+        if (word === 'EOF') break;
+        more = this.#step(word);
+      }
+      this.#tellDamages();
+    }
+    this.#entities.closePolyline(more ? 'no end' : 'cut off');
+    this.#tellDamages();
+    const unclosed = this.#unclosed || this.#section;
+    this.complete = more && unclosed === '';
+    if (this.complete || !this.sawSection) return;
+    const what = more ? `the section ${unclosed} has no end mark` : 'its end mark is missing';
+    this.#told.add('file-cut-short', `The file is not whole: ${what}.`, {
+      place: this.#says.at(this.#tags.place),
+      done: 'What could be read before is here.',
+      remedy: 'Ask for the file again.',
+    });
+  }
+
+  /** Reads the thing under the cursor and goes on to the next; false at the end of the bytes. */
+  #step(word: string): boolean {
+    if (word === 'SECTION') return this.#openSection();
+    if (word === 'ENDSEC') {
+      this.#entities.closePolyline('no end');
+      this.#section = '';
+      return this.#tags.next();
+    }
+    switch (this.#section) {
+      case 'TABLES':
+        return this.#table();
+      case 'BLOCKS':
+        return word === 'BLOCK' ? this.#openBlock() : word === 'ENDBLK' ? this.#closeBlock() : this.#entity(word);
+      case 'ENTITIES':
+        return this.#entity(word);
+      case '':
+        return this.#outside(word);
+      default:
+        return this.#tags.next();
+    }
+  }
+
+  #openSection(): boolean {
+    if (this.#section !== '') this.#unclosed = this.#section;
+    this.sawSection = true;
+    this.#entities.closePolyline('no end');
+    this.#entities.collectInto(this.model);
+    if (!this.#tags.next()) return false;
+    this.#section = this.#tags.code === 2 ? this.#tags.text() : 'nameless';
+    if (this.#section !== 'HEADER') return this.#tags.next();
+    const more = readHeader(this.#tags, this.header);
+    const { version, codePage } = this.header;
+    if (!this.#words.setCodePage(version, codePage))
+      this.#told.add('code-page-unknown', `The code page '${codePage}' is not known here.`, { done: 'Names were read as windows-1252.' });
+    return more;
+  }
+
+  #table(): boolean {
+    const whole = readFields(this.#tags, this.#fields, true);
+    if (whole && this.#fields.type === 'LAYER') this.layers.define(this.#fields);
+    return whole;
+  }
+
+  #openBlock(): boolean {
+    const whole = readFields(this.#tags, this.#fields, true);
+    const name = this.#fields.name;
+    const records: EntityRecord[] = [];
+    this.#entities.collectInto(MODEL_SPACE.test(name) ? this.model : records, PAPER_SPACE.test(name));
+    const external = this.#fields.flag(70, EXTERNAL);
+    if (whole && !external) this.blocks.set(name.toLowerCase(), { name, base: pointOf(this.#fields, 10), records });
+    return whole;
+  }
+
+  #closeBlock(): boolean {
+    this.#entities.closePolyline('no end');
+    this.#entities.collectInto(this.model);
+    return this.#skip();
+  }
+
+  #entity(word: string): boolean {
+    const damages = this.#tags.damages.length;
+    const whole = readFields(this.#tags, this.#fields, needsNumbers(word));
+    const damaged = this.#tags.damages.length > damages;
+    if (whole && !damaged) this.#entities.take(this.#fields);
+    else {
+      this.#entities.spoil(word);
+      const why = damaged ? 'A group code in it could not be read.' : 'The file ends within it.';
+      this.#says.leftOut(word, this.#fields.place, 'entity-unfinished', why);
+    }
+    return whole;
+  }
+
+  /** Where a damaged file has lost the head of a section, what can be drawn is still drawn. */
+  #outside(word: string): boolean {
+    if (!needsNumbers(word)) return this.#skip();
+    this.#told.add('section-missing', `A ${word} stands outside of any section.`, {
+      place: this.#says.at(this.#tags.place),
+      done: 'It was read as a part of the drawing.',
+    });
+    return this.#entity(word);
+  }
+
+  #skip(): boolean {
+    return readFields(this.#tags, this.#fields, false);
+  }
+
+  #tellDamages(): void {
+    for (; this.#damagesTold < this.#tags.damages.length; this.#damagesTold++) {
+      const { place, text } = this.#tags.damages[this.#damagesTold]!;
+      this.#told.add('group-code-unreadable', `'${text}' stands where a group code belongs.`, {
+        place: this.#says.at(place),
+        done: this.#tags.binary ? 'Reading ended here.' : 'Reading went on at the next entity.',
+      });
+    }
+  }
+}
+
+const MODEL_SPACE = /^[*$]model_space$/i;
+const PAPER_SPACE = /^[*$]paper_space\d*$/i;
+/** Block flags: the block is in another file. */
+const EXTERNAL = 4;

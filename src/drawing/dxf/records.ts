@@ -1,0 +1,56 @@
+/** What is kept of an entity until its block is placed: curves where it was drawn, not yet moved to where it is seen. */
+import type { Curve } from '../curve.ts';
+import type { DrawingCode } from '../ledger.ts';
+import type { Placement, Point3, SpaceCurve } from './space.ts';
+
+interface Record {
+  readonly type: string;
+  readonly layer: string;
+  readonly invisible: boolean;
+  /** Line of the file, or byte. */
+  readonly place: number;
+}
+
+/** An entity that is drawn: `flat` curves at height 0 as nearly all are, or curves in space. */
+export interface Shape extends Record {
+  readonly kind: 'shape';
+  readonly closes: boolean;
+  readonly flat: readonly Curve[];
+  readonly space: readonly SpaceCurve[];
+}
+
+/** A POINT. */
+export interface Spot extends Record {
+  readonly kind: 'spot';
+  readonly at: Point3;
+}
+
+/** A block put somewhere, once or in rows and columns. */
+export interface Insert extends Record {
+  readonly kind: 'insert';
+  readonly block: string;
+  /** Where the block's own coordinates go for the first copy, its base point not yet taken off. */
+  readonly placement: Placement;
+  readonly columns: number;
+  readonly rows: number;
+  /** Steps from copy to copy, in the world of the insert. */
+  readonly columnStep: Point3;
+  readonly rowStep: Point3;
+}
+
+export type EntityRecord = Shape | Spot | Insert;
+
+/** Why an entity could not be made. */
+export interface Trouble {
+  readonly kind: 'trouble';
+  readonly code: DrawingCode;
+  readonly sentence: string;
+}
+
+export interface Block {
+  readonly name: string;
+  readonly base: Point3;
+  readonly records: readonly EntityRecord[];
+}
+
+export const trouble = (code: DrawingCode, sentence: string): Trouble => ({ kind: 'trouble', code, sentence });

@@ -1,0 +1,123 @@
+/** SPLINE: control points with knots and weights, or only points to be passed through. */
+import { cubicThrough } from '../interpolate.ts';
+import type { Fields } from './fields.ts';
+import { type Shape, type Trouble, trouble } from './records.ts';
+import type { Report } from './report.ts';
+import { flatShape, pointOf, spaceShape } from './shapes.ts';
+import { type Point3, point3, type SpaceCurve } from './space.ts';
+
+type SpaceSpline = SpaceCurve & { readonly kind: 'spline' };
+
+export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
+  const control = pointsOf(f, 10);
+  const fit = pointsOf(f, 11);
+  if (control === undefined || fit === undefined) return trouble('entity-unfinished', 'A point of the spline has no y.');
+  const told: readonly (readonly [number, number, string])[] = [
+    [73, control.length, 'control points'],
+    [74, fit.length, 'fit points'],
+  ];
+  for (const [code, count, what] of told)
+    if (f.get(code, count) !== count)
+      return trouble('entity-unfinished', `The spline says it has ${f.get(code, count)} ${what} and gives ${count}.`);
+  const spline = control.length > 0 ? controlled(f, control, report) : throughPoints(f, fit);
+  if (spline.kind === 'trouble') return spline;
+  const curves = spline.degree === 1 ? straightPieces(spline) : [spline];
+  const closes = f.flag(70, CLOSED);
+  if (!spline.points.every((p) => p.z === 0)) return spaceShape(f, curves, closes);
+  return flatShape(f, curves.map(withoutHeight), closes);
+};
+
+const controlled = (f: Fields, points: readonly Point3[], report: Report): SpaceSpline | Trouble => {
+  const degree = f.get(71, 3);
+  if (!Number.isInteger(degree) || degree < 1 || degree > HIGHEST)
+    return trouble('entity-impossible', `The degree of the spline is ${degree}.`);
+  if (points.length <= degree)
+    return trouble('entity-unfinished', `A spline of degree ${degree} has only ${points.length} control points.`);
+  const weights = valuesOf(f, 41);
+  if (weights.length !== 0 && weights.length !== points.length)
+    return trouble('entity-unfinished', `The spline has ${points.length} control points and ${weights.length} weights.`);
+  if (weights.some((w) => !(w > 0))) return trouble('entity-impossible', 'A weight of the spline is not more than 0.');
+  let knots = valuesOf(f, 40);
+  if (knots.length === 0) {
+    report.knotsMade(f.place);
+    knots = evenKnots(points.length, degree);
+  }
+  const wrong = wrongKnots(knots, points.length, degree);
+  if (wrong !== undefined) return wrong;
+  return { kind: 'spline', degree, points, weights: weights.length > 0 ? weights : points.map(() => 1), knots };
+};
+
+const wrongKnots = (knots: readonly number[], points: number, degree: number): Trouble | undefined => {
+  const needed = points + degree + 1;
+  if (knots.length !== needed)
+    return trouble(
+      'entity-unfinished',
+      `A spline of degree ${degree} with ${points} points has ${knots.length} knots; it needs ${needed}.`,
+    );
+  if (knots.some((t, i) => i > 0 && t < knots[i - 1]!)) return trouble('entity-impossible', 'The knots of the spline do not rise.');
+  // A knot repeated more often than the degree tears the curve apart.
+  for (let i = 1; i + degree < knots.length - 1; i++)
+    if (knots[i] === knots[i + degree] && knots[i]! > knots[degree]! && knots[i]! < knots[points]!)
+      return trouble('entity-impossible', 'The knots of the spline tear it apart.');
+  return knots[degree]! < knots[points]! ? undefined : trouble('entity-impossible', 'The knots of the spline span nothing.');
+};
+
+const throughPoints = (f: Fields, given: readonly Point3[]): SpaceSpline | Trouble => {
+  const fit = given.filter((p, i) => i === 0 || p.x !== given[i - 1]!.x || p.y !== given[i - 1]!.y || p.z !== given[i - 1]!.z);
+  if (fit.length < 2) return trouble('entity-unfinished', `The spline has ${given.length === 0 ? 'no points' : 'only one point'}.`);
+  const [first, last] = [fit[0]!, fit.at(-1)!];
+  const closed = f.flag(70, CLOSED | PERIODIC);
+  const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...fit, first] : fit;
+  const { coordinates, knots } = cubicThrough([ring.map((p) => p.x), ring.map((p) => p.y), ring.map((p) => p.z)], {
+    closed,
+    startDirection: directionOf(f, 12),
+    endDirection: directionOf(f, 13),
+  });
+  const [x, y, z] = [coordinates[0]!, coordinates[1]!, coordinates[2]!];
+  const points = x.map((value, i) => point3(value, y[i]!, z[i]!));
+  return { kind: 'spline', degree: 3, points, weights: points.map(() => 1), knots };
+};
+
+const directionOf = (f: Fields, code: number): readonly number[] | undefined => {
+  if (!f.has(code)) return undefined;
+  const { x, y, z } = pointOf(f, code);
+  return [x, y, z];
+};
+
+/** A spline of degree 1 is the polyline of its control points. */
+const straightPieces = (spline: SpaceSpline): readonly SpaceCurve[] =>
+  spline.points.slice(1).map((to, i) => ({ kind: 'line', from: spline.points[i]!, to }));
+
+const evenKnots = (points: number, degree: number): number[] =>
+  Array.from({ length: points + degree + 1 }, (_, i) => Math.min(Math.max(i - degree, 0), points - degree));
+
+const withoutHeight = (curve: SpaceCurve): Shape['flat'][number] => {
+  const flat = (p: Point3): { x: number; y: number } => ({ x: p.x, y: p.y });
+  if (curve.kind === 'line') return { kind: 'line', from: flat(curve.from), to: flat(curve.to) };
+  const { degree, points, weights, knots } = curve as SpaceSpline;
+  return { kind: 'spline', degree, points: points.map(flat), weights, knots };
+};
+
+/** Points of which x has this code; none when one of them has no y. */
+const pointsOf = (f: Fields, code: number): readonly Point3[] | undefined => {
+  const points: { x: number; y: number; z: number }[] = [];
+  for (let i = 0; i < f.count; i++) {
+    const [at, value] = [f.codes[i]! - code, f.values[i]!];
+    const last = points.at(-1);
+    if (at === 0) points.push({ x: value, y: Number.NaN, z: 0 });
+    else if (at === 10 && last !== undefined) last.y = value;
+    else if (at === 20 && last !== undefined) last.z = value;
+  }
+  return points.some((p) => Number.isNaN(p.y)) ? undefined : points;
+};
+
+const valuesOf = (f: Fields, code: number): number[] => {
+  const values: number[] = [];
+  for (let i = 0; i < f.count; i++) if (f.codes[i] === code) values.push(f.values[i]!);
+  return values;
+};
+
+const CLOSED = 1;
+const PERIODIC = 2;
+/** No writer goes higher; the work of one point grows with its square. */
+const HIGHEST = 25;

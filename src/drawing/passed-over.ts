@@ -1,0 +1,60 @@
+/** Tells what kinds of entity were met and not drawn: harmless ones in a note, those that may be outlines in a warning. */
+import type { Place } from '../finding/finding.ts';
+import type { Ledger } from './ledger.ts';
+
+export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string, number>, firstPlace: (type: string) => Place): void => {
+  const types = [...passedOver.keys()];
+  const harmless = types.filter((type) => HARMLESS.has(type));
+  const shapes = types.filter((type) => !HARMLESS.has(type));
+  const counted = (names: readonly string[]): string => names.map((type) => `${passedOver.get(type)} ${type}`).join(', ');
+  if (harmless.length > 0)
+    told.add('entities-passed-over', `Passed over, because nothing is cut along them: ${counted(harmless)}.`, {
+      place: firstPlace(harmless[0]!),
+    });
+  if (shapes.length > 0)
+    told.add('shapes-not-read', `The drawing has shapes of kinds that are not read here: ${counted(shapes)}.`, {
+      place: firstPlace(shapes[0]!),
+      done: 'They were left out.',
+      remedy: 'If they belong to the part, turn them into lines, arcs or polylines and save again.',
+    });
+};
+
+/** Kinds that explain a drawing or hold its views, and never bound a part. */
+const HARMLESS: ReadonlySet<string> = new Set([
+  'TEXT',
+  'MTEXT',
+  'RTEXT',
+  'ARCALIGNEDTEXT',
+  'ATTRIB',
+  'ATTDEF',
+  'DIMENSION',
+  'ARC_DIMENSION',
+  'LARGE_RADIAL_DIMENSION',
+  'LEADER',
+  'MULTILEADER',
+  'MLEADER',
+  'TOLERANCE',
+  'HATCH',
+  'INSERT of a hatch or dimension block',
+  'VIEWPORT',
+  'IMAGE',
+  'WIPEOUT',
+  'XLINE',
+  'RAY',
+  'LIGHT',
+  'SUN',
+  'CAMERA',
+  'ACAD_TABLE',
+  'TABLE',
+  'GEOPOSITIONMARKER',
+  'PDFUNDERLAY',
+  'DWFUNDERLAY',
+  'DGNUNDERLAY',
+  'UNDERLAY',
+  'OLEFRAME',
+  'OLE2FRAME',
+  'SEQEND',
+  'text',
+  'image',
+  'foreignObject',
+]);
