@@ -1,0 +1,66 @@
+/** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
+import type { Severity } from '../finding/finding.ts';
+import type { JobFacts } from './facts.ts';
+import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
+import { tableText, wrapped } from './text.ts';
+import { findingText } from './words.ts';
+
+const MOST_FINDINGS = 30;
+
+const MARKS: Readonly<Record<Severity, string>> = {
+  refusal: 'No:      ',
+  doubt: 'Doubt:   ',
+  warning: 'Warning: ',
+  repair: 'Mended:  ',
+  note: 'Note:    ',
+};
+
+export const answerText = (facts: JobFacts): string =>
+  [
+    wrapped(facts.sentence, ''),
+    section(
+      'Assumed, because nobody said',
+      facts.assumed.map((a) => wrapped(a, '  - ')),
+    ),
+    section('Findings', findingLines(facts)),
+    ...planSections(facts),
+    proofLine(facts),
+  ]
+    .filter((part) => part !== '')
+    .join('\n\n');
+
+const planSections = (facts: JobFacts): readonly string[] => {
+  const { plan, estimate } = facts;
+  const parts: string[] = [];
+  if (plan !== undefined && plan.passes.length > 0)
+    parts.push(
+      section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate))]),
+      section('Contours', [tableText(holeTable(plan))]),
+    );
+  if (estimate !== undefined)
+    parts.push(
+      section('Hours', [tableText(hoursTable(estimate))]),
+      section(`Price in ${estimate.currency}, rates from ${estimate.ratesFrom}`, [
+        tableText(costTable(estimate)),
+        tableText(breakTable(estimate)),
+      ]),
+    );
+  return parts;
+};
+
+const findingLines = (facts: JobFacts): readonly string[] => {
+  const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingText(f), `  ${MARKS[f.severity]}`));
+  const more = facts.findings.length - shown.length;
+  return more > 0 ? [...shown, `  and ${more} more; --json lists them all`] : shown;
+};
+
+const proofLine = (facts: JobFacts): string => {
+  const { proof } = facts;
+  if (proof === undefined) return '';
+  const worst = Math.max(0, ...proof.contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
+  const loose = proof.loose.filter((l) => l.role !== 'scrap').length;
+  const summary = `The program was read back and cut in the computer: ${proof.contours.length} contours, ${loose} loose pieces, worst deviation ${(worst * 1000).toFixed(1)} µm outside the rounded corners (read to ${(proof.resolution * 1000).toFixed(2)} µm).`;
+  return section('Proof', [wrapped(`${proof.verdict === 'proven' ? 'Proven. ' : 'Not proven. '}${summary}`, '  ')]);
+};
+
+const section = (title: string, lines: readonly string[]): string => (lines.length === 0 ? '' : [title, ...lines].join('\n'));

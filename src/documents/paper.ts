@@ -1,0 +1,28 @@
+/** A paper before it is set: headings, texts, tables and pictures in order. Printed as PDF, shown as text, later on screen. */
+import type { Picture } from './picture.ts';
+
+export interface Paper {
+  readonly title: string;
+  /** Small line under the title: job, day, shop. */
+  readonly subtitle: string;
+  /** Foot of every page. */
+  readonly foot: string;
+  readonly blocks: readonly PaperBlock[];
+}
+
+export type PaperBlock =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'text'; readonly text: string; readonly large?: boolean }
+  | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
+  | { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[]; readonly note?: string }
+  | { readonly kind: 'list'; readonly items: readonly string[]; readonly marker: 'dash' | 'warning' }
+  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };
+
+export interface Column {
+  readonly title: string;
+  readonly align: 'left' | 'right';
+  /** Share of the width against the other columns. */
+  readonly width: number;
+}
+
+export const column = (title: string, width: number, align: Column['align'] = 'left'): Column => ({ title, width, align });

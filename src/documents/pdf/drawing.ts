@@ -1,0 +1,72 @@
+/** A picture on a page: to scale, with its scale bar. */
+import { type Label, type Picture, scaleBar } from '../picture.ts';
+import { grey, INK, MM, need, PAGE, PENCIL, type Pen, put, WIDTH, write } from './pen.ts';
+
+const HIGHEST = 92 * MM;
+const LABEL = 6.6;
+const RING = 5;
+
+interface Frame {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Draws the picture as large as the width and a third of the page allow, and says the scale. */
+export const drawPicture = (pen: Pen, picture: Picture, caption: string): void => {
+  const wide = picture.high.x - picture.low.x;
+  const high = picture.high.y - picture.low.y;
+  const scale = Math.min(WIDTH / wide, HIGHEST / high);
+  need(pen, high * scale + 30);
+  const frame: Frame = { scale, x: PAGE.margin + (WIDTH - wide * scale) / 2 - picture.low.x * scale, y: pen.y + picture.high.y * scale };
+  for (const stroke of picture.strokes) drawStroke(pen, frame, stroke);
+  for (const label of picture.labels) drawLabel(pen, frame, label);
+  pen.y += high * scale + 6;
+  drawScaleBar(pen, scale, wide);
+  write(pen, caption, { size: 7.4, colour: PENCIL, x: PAGE.margin }, 8);
+};
+
+const drawStroke = (pen: Pen, frame: Frame, stroke: Picture['strokes'][number]): void => {
+  const { doc } = pen;
+  const onPaper = MM / frame.scale;
+  doc.save().translate(frame.x, frame.y).scale(frame.scale, -frame.scale);
+  doc
+    .lineWidth(stroke.width * onPaper)
+    .lineJoin('round')
+    .lineCap(stroke.dash === undefined ? 'round' : 'butt')
+    .strokeColor(grey(stroke.grey));
+  if (stroke.dash !== undefined) doc.dash((stroke.dash[0] as number) * onPaper, { space: (stroke.dash[1] as number) * onPaper });
+  doc.path(stroke.data);
+  if (stroke.fill === undefined) doc.stroke();
+  else doc.fillColor(grey(stroke.fill)).fillAndStroke();
+  doc.undash().restore();
+};
+
+const drawLabel = (pen: Pen, frame: Frame, label: Label): void => {
+  const { doc } = pen;
+  const x = frame.x + label.at.x * frame.scale;
+  const y = frame.y - label.at.y * frame.scale;
+  doc.font('bold').fontSize(LABEL);
+  const width = doc.widthOfString(label.text);
+  const ring = Math.max(RING, width / 2 + 2);
+  const left = label.side === 'right' ? x + 3 : x - (label.ring ? ring : width / 2);
+  const middle = label.side === 'above' ? y - ring - 2 : y;
+  const centre = left + (label.ring ? ring : width / 2);
+  if (label.ring) doc.lineWidth(0.6).strokeColor(INK).fillColor(grey(1)).circle(centre, middle, ring).fillAndStroke();
+  doc.fillColor(INK).text(label.text, centre - width / 2, middle - LABEL * 0.58, { lineBreak: false });
+};
+
+const drawScaleBar = (pen: Pen, scale: number, wide: number): void => {
+  const length = scaleBar(wide);
+  const y = pen.y + 4;
+  pen.doc
+    .lineWidth(0.8)
+    .strokeColor(INK)
+    .moveTo(PAGE.margin, y - 3)
+    .lineTo(PAGE.margin, y)
+    .lineTo(PAGE.margin + length * scale, y)
+    .lineTo(PAGE.margin + length * scale, y - 3)
+    .stroke();
+  put(pen, `${length} mm`, y - 8, { size: 7, colour: PENCIL, x: PAGE.margin + length * scale + 4, width: 80 });
+  pen.y += 12;
+};

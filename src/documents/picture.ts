@@ -1,0 +1,69 @@
+/** A picture to scale: strokes and labels in mm of the work, y up, for PDF and SVG alike. */
+import type { Chain } from '../geometry/contour.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+
+export interface Stroke {
+  /** SVG path data in mm of the work. */
+  readonly data: string;
+  /** Line width on paper, mm. */
+  readonly width: number;
+  /** Dashes on paper, mm; solid when left out. */
+  readonly dash?: readonly number[];
+  /** Grey of the line, 0 black to 1 white. */
+  readonly grey: number;
+  /** Grey of the area inside, none when left out. */
+  readonly fill?: number;
+}
+
+export interface Label {
+  readonly at: Point;
+  readonly text: string;
+  /** Where the text stands from its point. */
+  readonly side: 'centre' | 'right' | 'above';
+  /** Draws a small ring around the text, for numbers that tables refer to. */
+  readonly ring: boolean;
+}
+
+export interface Picture {
+  readonly low: Point;
+  readonly high: Point;
+  readonly strokes: readonly Stroke[];
+  readonly labels: readonly Label[];
+}
+
+/** The path data of a chain. A full circle is written as two halves, since an arc that ends where it starts is none. */
+export const pathData = (chain: Chain): string => {
+  const first = chain.segments[0];
+  if (first === undefined) return '';
+  return `M${numbers(first.from)}${chain.segments.map(segmentData).join('')}${chain.closed ? 'Z' : ''}`;
+};
+
+const segmentData = (segment: Segment): string => {
+  if (segment.kind === 'line') return `L${numbers(segment.to)}`;
+  const { centre, from, radius, sweep, to } = segment;
+  const turn = sweep > 0 ? 1 : 0;
+  if (Math.abs(sweep) <= Math.PI * 1.5)
+    return `A${short(radius)} ${short(radius)} 0 ${Math.abs(sweep) > Math.PI ? 1 : 0} ${turn} ${numbers(to)}`;
+  const half = turnAbout(from, centre, sweep / 2);
+  return `A${short(radius)} ${short(radius)} 0 0 ${turn} ${numbers(half)}A${short(radius)} ${short(radius)} 0 0 ${turn} ${numbers(to)}`;
+};
+
+const turnAbout = (p: Point, centre: Point, angle: number): Point => {
+  const [cos, sin, x, y] = [Math.cos(angle), Math.sin(angle), p.x - centre.x, p.y - centre.y];
+  return { x: centre.x + x * cos - y * sin, y: centre.y + x * sin + y * cos };
+};
+
+export const circleData = (at: Point, radius: number): string => {
+  const r = short(radius);
+  return `M${short(at.x - radius)} ${short(at.y)}A${r} ${r} 0 0 1 ${short(at.x + radius)} ${short(at.y)}A${r} ${r} 0 0 1 ${short(at.x - radius)} ${short(at.y)}Z`;
+};
+
+const numbers = (p: Point): string => `${short(p.x)} ${short(p.y)}`;
+const short = (x: number): string => String(Number(x.toFixed(4)));
+
+/** A round length for the scale bar: 1, 2 or 5 times a power of ten, at most a quarter of the picture's width. */
+export const scaleBar = (width: number): number => {
+  const quarter = width / 4;
+  const power = 10 ** Math.floor(Math.log10(quarter));
+  return ([5, 2, 1].find((n) => n * power <= quarter) as number) * power;
+};

@@ -1,0 +1,65 @@
+/** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
+import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
+import { path } from '../geometry/contour.ts';
+import { line, type Point } from '../geometry/segment.ts';
+import type { ContourPlan, Plan } from '../plan/plan.ts';
+import type { JobFacts } from './facts.ts';
+import { circleData, type Label, type Picture, pathData, type Stroke } from './picture.ts';
+
+/** Contours in the order in which they are first cut, numbered from 1: the number every table and picture uses. */
+export const numbered = (plan: Plan): readonly (ContourPlan & { readonly number: number })[] =>
+  plan.contours.map((c, i) => ({ ...c, number: i + 1 }));
+
+/** None when there is no plan and no loop to show. */
+export const planPicture = (facts: JobFacts): Picture | undefined => {
+  const { plan, drawing } = facts;
+  const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
+  const outline = plan === undefined ? loops : [plan.block, ...loops];
+  if (outline.length === 0) return undefined;
+  const { minX, minY, maxX, maxY } = mergedBounds(outline.map(boundsOfChain));
+  const low = { x: minX, y: minY };
+  const high = { x: maxX, y: maxY };
+  const size = Math.hypot(high.x - low.x, high.y - low.y);
+  const strokes: Stroke[] = loops.map((c) => ({ data: pathData(c), width: 0.3, grey: 0.08 }));
+  if (plan !== undefined) strokes.unshift({ data: pathData(plan.block), width: 0.5, grey: 0.35, fill: 0.95 });
+  const cuts = plan === undefined ? [] : numbered(plan);
+  const margin = size * 0.025;
+  return {
+    low: { x: low.x - margin, y: low.y - margin },
+    high: { x: high.x + margin, y: high.y + margin },
+    strokes: [...strokes, ...cuts.flatMap(holeStrokes), ...datum({ x: 0, y: 0 }, low, high, size * 0.02)],
+    labels: cuts.map(labelOf),
+  };
+};
+
+const labelOf = (cut: ContourPlan & { readonly number: number }): Label => ({
+  at: { x: cut.hole.at.x + cut.hole.diameter / 2, y: cut.hole.at.y },
+  text: String(cut.number),
+  side: 'right',
+  ring: true,
+});
+
+/** The hole as a ring with a cross, and the tab as a heavy bar on its contour. */
+const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
+  const { at, diameter } = cut.hole;
+  const arm = diameter;
+  const cross = `M${at.x - arm} ${at.y}H${at.x + arm}M${at.x} ${at.y - arm}V${at.y + arm}`;
+  const lead = pathData(path([line(at, cut.entry.at)]));
+  const strokes: Stroke[] = [
+    { data: circleData(at, diameter / 2), width: 0.25, grey: 0.08 },
+    { data: cross, width: 0.12, grey: 0.35 },
+    { data: lead, width: 0.18, grey: 0.45, dash: [1, 0.7] },
+  ];
+  if (cut.tab !== undefined) strokes.push({ data: pathData(path([line(cut.tab.from, cut.entry.at)])), width: 0.9, grey: 0.08 });
+  return strokes;
+};
+
+/** The drawing's zero, where it lies in the picture. */
+const datum = (zero: Point, low: Point, high: Point, size: number): readonly Stroke[] => {
+  const inside = zero.x >= low.x - size && zero.x <= high.x + size && zero.y >= low.y - size && zero.y <= high.y + size;
+  if (!inside) return [];
+  return [
+    { data: circleData(zero, size / 2), width: 0.35, grey: 0.08 },
+    { data: `M${-size} 0H${size}M0 ${-size}V${size}`, width: 0.25, grey: 0.08 },
+  ];
+};

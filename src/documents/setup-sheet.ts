@@ -1,0 +1,91 @@
+/** The set-up sheet: what the operator needs at the machine. */
+import { cautionsFor } from './cautions.ts';
+import type { JobFacts } from './facts.ts';
+import type { Paper, PaperBlock } from './paper.ts';
+import { planPicture } from './plan-picture.ts';
+import { holeTable, passTable, stopTable } from './tables.ts';
+import { duration, findingText, place, setting, value } from './words.ts';
+
+export const setupSheet = (facts: JobFacts): Paper => ({
+  title: 'Set-up sheet',
+  subtitle: `${facts.name} · ${facts.shop} · ${facts.day}`,
+  foot: `${facts.name} · set-up sheet · Kerfwright`,
+  blocks: [
+    ...standing(facts),
+    { kind: 'pairs', rows: pairs(facts) },
+    ...pictureBlock(facts),
+    ...planBlocks(facts),
+    ...pencilMarks(facts),
+    { kind: 'heading', text: 'Cautions' },
+    { kind: 'list', items: cautionsFor(facts), marker: 'warning' },
+  ],
+});
+
+/** A sheet of a job that is not proven must not look like one that is. */
+const standing = (facts: JobFacts): readonly PaperBlock[] =>
+  facts.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be run. ${facts.sentence}`, large: true }];
+
+const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
+  const { plan, program, estimate } = facts;
+  const known: (readonly [string, string])[] = [
+    ['Drawing', facts.drawingName],
+    ['Material', facts.material.name],
+    ['Height', `${place(facts.height)} mm`],
+    ['Pieces', String(facts.quantity)],
+    ['Asked for', `±${facts.asked.tolerance} mm, Ra ${facts.asked.finish} µm`],
+  ];
+  if (plan !== undefined)
+    known.push(
+      ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
+      ['Expected', `±${value(plan.accuracy)} mm, Ra ${value(plan.finish)} µm`],
+    );
+  if (program !== undefined) known.push(['Program', `${program.text.split('\n').length} lines, dialect ${program.dialect}`]);
+  if (estimate !== undefined)
+    known.push(
+      ['Machine time', duration(estimate.total)],
+      ['Alone', duration(estimate.unattended)],
+      ['Wire used', `${Math.round(estimate.wireLength.value).toLocaleString('en')} m, ${value(estimate.wireMass)} kg`],
+    );
+  known.push(['Datum', 'zero of the drawing, X and Y as drawn'], ['Height of datum', 'lower face of the block on the supports']);
+  return known;
+};
+
+const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
+  const picture = planPicture(facts);
+  if (picture === undefined) return [];
+  return [
+    {
+      kind: 'picture',
+      picture,
+      caption:
+        'Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.',
+    },
+  ];
+};
+
+const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
+  const { plan } = facts;
+  if (plan === undefined || plan.passes.length === 0) return [];
+  const stops = stopTable(facts);
+  return [
+    { kind: 'heading', text: 'Passes and offsets' },
+    passTable(plan, facts.estimate),
+    ...(facts.program === undefined ? [] : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.` } as const]),
+    { kind: 'heading', text: 'Start holes, tabs and loose pieces' },
+    holeTable(plan),
+    ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
+  ];
+};
+
+const registers = (facts: JobFacts): string =>
+  [...(facts.program?.registers ?? [])].map(([n, mm]) => `D${n} = ${setting(mm)}`).join(', ') || 'none are used, the path is written out';
+
+/** Findings that whoever stands at the machine should know. */
+const pencilMarks = (facts: JobFacts): readonly PaperBlock[] => {
+  const telling = facts.findings.filter((f) => f.severity !== 'note').slice(0, 25);
+  if (telling.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'To know before the start' },
+    { kind: 'list', items: telling.map(findingText), marker: 'dash' },
+  ];
+};

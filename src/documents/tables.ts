@@ -1,0 +1,120 @@
+/** The tables that set-up sheet, quotation and terminal share. */
+import type { Estimate } from '../estimate/estimate.ts';
+import type { Plan } from '../plan/plan.ts';
+import { printMass } from '../quantity/mass.ts';
+import type { JobFacts } from './facts.ts';
+import { column, type PaperBlock } from './paper.ts';
+import { numbered } from './plan-picture.ts';
+import { duration, money, moneyRange, place, setting, value } from './words.ts';
+
+type Table = Extract<PaperBlock, { kind: 'table' }>;
+
+/** What each pass is set to and what it leaves. */
+export const passTable = (plan: Plan, estimate: Estimate | undefined): Table => ({
+  kind: 'table',
+  columns: [
+    column('Pass', 0.8),
+    column('Condition', 1.1),
+    column('Register', 1),
+    column('Offset mm', 1.2, 'right'),
+    column('Gap mm', 1, 'right'),
+    column('Feed mm/min', 1.3, 'right'),
+    column('Ra after µm', 1.2, 'right'),
+    column('Time', 2.2, 'right'),
+  ],
+  rows: plan.passes.map((p, i) => {
+    const time = estimate?.passes[i];
+    return [
+      p.number === 1 ? '1 rough' : `${p.number} skim`,
+      String(p.condition),
+      `D${p.register}`,
+      setting(p.offset.value),
+      p.gap.value.toFixed(3),
+      value(p.feed),
+      value(p.ra),
+      time === undefined ? '' : duration(time.minutes),
+    ];
+  }),
+  note: 'Offset: from the wire’s centre to the finished surface, with the stock that later passes take off. A trial cut in this material settles the last thousandth.',
+});
+
+/** Where each contour starts. */
+export const holeTable = (plan: Plan): Table => ({
+  kind: 'table',
+  columns: [
+    column('No.', 0.6),
+    column('Contour', 1),
+    column('Kept', 1.6),
+    column('X', 1, 'right'),
+    column('Y', 1, 'right'),
+    column('Hole Ø', 1, 'right'),
+    column('Hole', 1.4),
+    column('Tab mm', 0.9, 'right'),
+    column('Loose piece', 1.7, 'right'),
+  ],
+  rows: numbered(plan).map((c) => [
+    String(c.number),
+    c.loop,
+    c.kept === 'die' ? 'the block' : 'the piece inside',
+    place(c.hole.at.x),
+    place(c.hole.at.y),
+    place(c.hole.diameter),
+    c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'on the drawing' : 'from the edge',
+    c.tab === undefined ? 'none' : place(c.tab.length),
+    `${c.piece.role}, ${printMass(c.piece.mass.value)}`,
+  ]),
+  note: 'X and Y from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
+});
+
+/** Where the hours go. */
+export const hoursTable = (estimate: Estimate): Table => ({
+  kind: 'table',
+  columns: [column('Time for one piece', 4), column('', 2.4, 'right')],
+  rows: [
+    ...estimate.passes.map((p) => [`Pass ${p.pass}, ${Math.round(p.length.value).toLocaleString('en')} mm of path`, duration(p.minutes)]),
+    ['Threading', duration(estimate.threading)],
+    ['Travel', duration(estimate.travel)],
+    ['Stops', duration(estimate.stops)],
+    ['Machine, in all', duration(estimate.total)],
+    ['of which somebody must be there', duration(estimate.attended)],
+    ['of which it runs alone', duration(estimate.unattended)],
+  ],
+  note: `Besides: start holes ${duration(estimate.drilling)} a piece; set-up ${duration(estimate.setUp)} and programming ${duration(estimate.programming)} once. Ranges are one standard deviation.`,
+});
+
+/** What the price is made of. */
+export const costTable = (estimate: Estimate): Table => ({
+  kind: 'table',
+  columns: [column('Cost', 4), column('', 1.5), column('', 2, 'right')],
+  rows: estimate.lines.map((l) => [l.name, l.per === 'job' ? 'once' : 'each piece', money(l.cost, estimate.currency)]),
+});
+
+/** Price by quantity. */
+export const breakTable = (estimate: Estimate): Table => ({
+  kind: 'table',
+  columns: [
+    column('Pieces', 1),
+    column('Price each', 1.6, 'right'),
+    column('In all', 1.6, 'right'),
+    column('Likely range, each', 3, 'right'),
+  ],
+  rows: estimate.breaks.map((b) => [
+    String(b.quantity),
+    money(b.each, estimate.currency),
+    money(b.total, estimate.currency),
+    moneyRange(b.each, estimate.currency),
+  ]),
+});
+
+/** Every stop of the program, or the first of them when there are very many. */
+export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
+  const stops = facts.proof?.stops ?? [];
+  if (stops.length === 0) return undefined;
+  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x), place(s.at.y), s.comment]);
+  return {
+    kind: 'table',
+    columns: [column('Stop', 0.6), column('Line', 0.8), column('X', 0.9, 'right'), column('Y', 0.9, 'right'), column('What to do', 5)],
+    rows,
+    ...(stops.length > most ? { note: `${stops.length - most} more stops follow in the program.` } : {}),
+  };
+};

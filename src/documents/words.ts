@@ -1,0 +1,42 @@
+/** How the papers word the numbers that come up everywhere. */
+import type { Finding, Place } from '../finding/finding.ts';
+import { printDuration } from '../quantity/duration.ts';
+import { deviationOf, type Figure } from '../quantity/figure.ts';
+import { printMoney } from '../quantity/money.ts';
+import { printNumber } from '../quantity/print.ts';
+
+/** '0.1420' : lengths a machine is set to, four digits behind the point. */
+export const setting = (millimetres: number): string => millimetres.toFixed(4);
+
+/** '12.35' : places on the block. */
+export const place = (millimetres: number): string => Number(millimetres.toFixed(3)).toString();
+
+/** '9 h 40 min ± 1 h 10 min', rounded as the deviation deserves. */
+export const duration = (minutes: Figure): string => {
+  const deviation = deviationOf(minutes);
+  const step = deviation > 30 ? 5 : 1;
+  const rounded = (m: number): string => printDuration(m < 3 ? m : Math.max(step, Math.round(m / step) * step));
+  return deviation < 0.5 ? rounded(minutes.value) : `${rounded(minutes.value)} ± ${rounded(deviation)}`;
+};
+
+export const money = (amount: Figure, currency: string): string => printMoney(amount.value, currency);
+
+export const moneyRange = (amount: Figure, currency: string): string =>
+  `${printMoney(amount.low, currency)} to ${printMoney(amount.high, currency)}`;
+
+/** A figure's value alone, with as many digits as it deserves. */
+export const value = (figure: Figure): string => printNumber(figure.value, deviationOf(figure));
+
+/** ' (at X 12.5, Y 3)' or ' (line 12: G01 X3)'; empty when the whole file is meant. */
+export const whereabouts = (at: Place | undefined): string => {
+  if (at === undefined) return '';
+  if (at.kind === 'spot') return ` (at X ${place(at.x)}, Y ${place(at.y)}${at.loop === undefined ? '' : `, ${at.loop}`})`;
+  if (at.kind === 'line') return ` (line ${at.line}${at.text === undefined ? '' : `: ${at.text.trim().slice(0, 60)}`})`;
+  return at.kind === 'byte' ? ` (byte ${at.offset})` : at.path === '' ? '' : ` (${at.path})`;
+};
+
+/** One finding in full: sentence, place, what was done, what would help. */
+export const findingText = (finding: Finding): string =>
+  [`${finding.sentence.replace(/\.$/, '')}${whereabouts(finding.place)}.`, finding.done, finding.remedy]
+    .filter((part) => part !== undefined && part !== '')
+    .join(' ');
