@@ -1,7 +1,8 @@
 /** The pieces a drawing is joined from: one drawn line, arc or fitted curve each, in mm. */
-import type { Segment, Point } from '../geometry/segment.ts';
-import { lengthOf, pointAt } from '../geometry/measure.ts';
+
 import { reverse } from '../geometry/cut.ts';
+import { lengthOf, pointAt } from '../geometry/measure.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
 
 export interface Piece {
   /** One line or arc; several where a curve was fitted or a gap was bridged. Joined exactly. */

@@ -28,6 +28,8 @@ export interface Finding {
   readonly done?: string;
   /** The smallest change that would help. */
   readonly remedy?: string;
+  /** How many of its kind it stands for, where a long list was cut short; 1 when it is not given. */
+  readonly stands?: number;
 }
 
 /** One entry of a layer's catalogue of findings. */

@@ -1,0 +1,154 @@
+/** From pieces to loops and chains: the stages in their order, and the list of everything that was changed on the way. */
+import { perimeterOf } from '../geometry/area.ts';
+import type { Path } from '../geometry/contour.ts';
+import { path } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
+import { dropZeroLength } from './clean.ts';
+import type { SingleLoops } from './doubled.ts';
+import { dropDoubledLoops } from './doubled.ts';
+import { sortEntities } from './entities.ts';
+import type { FoundLoop } from './loop-found.ts';
+import { foundLoop } from './loop-found.ts';
+import type { Branch, Rounded } from './loose.ts';
+import { joinLoose } from './loose.ts';
+import type { Gap } from './nodes.ts';
+import type { Doubled } from './overlap.ts';
+import { dropOverlaps } from './overlap.ts';
+import type { Piece, Step } from './piece.ts';
+import { layerOf, segmentsOf } from './piece.ts';
+import { endOf, startOf, stripChains } from './strip.ts';
+import type { Tolerances } from './tolerances.ts';
+import { dropTwins } from './twins.ts';
+import type { Work } from './work.ts';
+
+export interface FoundChain {
+  readonly path: Path;
+  readonly layer: string;
+  readonly hidden: boolean;
+  readonly length: number;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** What was changed or met while joining. */
+export interface JoinEvents {
+  readonly zeroLength: readonly { readonly at: Point; readonly size: number }[];
+  readonly doubledEdges: readonly Doubled[];
+  readonly doubledLoops: SingleLoops['dropped'];
+  readonly gaps: readonly Gap[];
+  /** Ends united that differ by rounding alone: how many places, and the worst. */
+  readonly rounded: Rounded;
+  readonly branches: readonly Branch[];
+  readonly flat: readonly FoundLoop[];
+  readonly partlyHidden: readonly FoundLoop[];
+  readonly chainEnds: readonly Point[];
+}
+
+export interface Joined {
+  readonly loops: readonly FoundLoop[];
+  readonly chains: readonly FoundChain[];
+  readonly events: JoinEvents;
+}
+
+/** One visibility's share of the work: what is visible is joined among itself, what is hidden likewise. */
+interface Part {
+  readonly loops: readonly FoundLoop[];
+  readonly chains: readonly (readonly Step[])[];
+  readonly events: Pick<JoinEvents, 'doubledEdges' | 'gaps' | 'rounded' | 'branches'>;
+}
+
+export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, work: Work): Joined => {
+  const cleaned = dropZeroLength(pieces, tolerances.coincident);
+  const seen = joinPart(
+    cleaned.pieces.filter((p) => !p.hidden),
+    tolerances,
+    work,
+  );
+  const unseen = joinPart(
+    cleaned.pieces.filter((p) => p.hidden),
+    tolerances,
+    work,
+  );
+  const mixed = joinMixed(seen.chains, unseen.chains, tolerances, work);
+  const all = [...seen.loops, ...unseen.loops, ...mixed.loops];
+  const single = dropDoubledLoops(
+    all.filter((l) => !isFlat(l)),
+    tolerances.same,
+    work,
+  );
+  const stripped = stripChains(
+    mixed.chains,
+    single.loops.map((l) => l.contour),
+    tolerances.same,
+  );
+  return {
+    loops: single.loops,
+    chains: stripped.chains.map(foundChain),
+    events: {
+      zeroLength: cleaned.dropped,
+      doubledEdges: [...seen.events.doubledEdges, ...unseen.events.doubledEdges, ...stripped.doubled],
+      doubledLoops: single.dropped,
+      gaps: [...seen.events.gaps, ...unseen.events.gaps, ...mixed.gaps],
+      rounded: worse(seen.events.rounded, unseen.events.rounded),
+      branches: [...seen.events.branches, ...unseen.events.branches],
+      flat: all.filter(isFlat),
+      partlyHidden: mixed.loops,
+      chainEnds: stripped.ending,
+    },
+  };
+};
+
+const joinPart = (pieces: readonly Piece[], tolerances: Tolerances, work: Work): Part => {
+  const { closed, loose } = sortEntities(pieces, tolerances.coincident);
+  const twins = dropTwins(loose, 2 * tolerances.fit + tolerances.coincident, work);
+  const single = dropOverlaps(twins.pieces, tolerances.same, work);
+  const joined = joinLoose(single.pieces, tolerances, work);
+  return {
+    loops: [...closed.map((entity) => foundLoop(entity.steps, entity.steps[0]!.piece.hidden)), ...joined.loops],
+    chains: joined.chains,
+    events: {
+      doubledEdges: [...twins.doubled, ...single.doubled],
+      gaps: [...closed.flatMap((entity) => (entity.closing ? [entity.closing] : [])), ...joined.gaps],
+      rounded: joined.rounded,
+      branches: joined.branches,
+    },
+  };
+};
+
+/** Open chains of both visibilities together: what closes only so is told, and the rest stays as it was. */
+const joinMixed = (
+  seen: readonly (readonly Step[])[],
+  unseen: readonly (readonly Step[])[],
+  tolerances: Tolerances,
+  work: Work,
+): { loops: readonly FoundLoop[]; chains: readonly (readonly Step[])[]; gaps: readonly Gap[] } => {
+  if (seen.length === 0 || unseen.length === 0) return { loops: [], chains: [...seen, ...unseen], gaps: [] };
+  const joined = joinLoose(
+    [...seen, ...unseen].flatMap((chain) => chain.map((step) => step.piece)),
+    tolerances,
+    work,
+  );
+  if (joined.loops.length === 0) return { loops: [], chains: [...seen, ...unseen], gaps: [] };
+  return joined;
+};
+
+const worse = (a: Rounded, b: Rounded): Rounded => ({ ...(a.worst >= b.worst ? a : b), places: a.places + b.places });
+
+/** A loop that is nowhere wider than rounding encloses nothing that could be cut. */
+const isFlat = (loop: FoundLoop): boolean => Math.abs(loop.area) <= FLAT * loop.perimeter;
+
+/** mm: half the mean width below which a loop is a line drawn there and back. */
+const FLAT = 1e-5;
+
+const foundChain = (steps: readonly Step[]): FoundChain => {
+  const whole = path(segmentsOf(steps));
+  const first = steps[0]!;
+  return {
+    path: whole,
+    layer: layerOf(steps.map((s) => s.piece)),
+    hidden: steps.every((s) => s.piece.hidden),
+    length: perimeterOf(whole),
+    from: startOf(first),
+    to: endOf(steps.at(-1)!),
+  };
+};

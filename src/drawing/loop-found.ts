@@ -1,0 +1,65 @@
+/** A closed loop or an open chain as the joining hands it on: segments in mm, joined exactly, and what they came from. */
+import { areaOf, boundsOfChain, centroidOf, perimeterOf } from '../geometry/area.ts';
+import { counterClockwise } from '../geometry/chain.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { contour } from '../geometry/contour.ts';
+import type { Bounds } from '../geometry/measure.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+import type { Step } from './piece.ts';
+import { layerOf, segmentsOf } from './piece.ts';
+
+export interface FoundLoop {
+  /** Counter-clockwise. */
+  readonly contour: Contour;
+  readonly layer: string;
+  readonly hidden: boolean;
+  readonly deviation: number;
+  readonly area: number;
+  readonly perimeter: number;
+  readonly centroid: Point;
+  readonly bounds: Bounds;
+}
+
+export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop => {
+  const whole = counterClockwise(contour(joinedParts(steps)));
+  return {
+    contour: whole,
+    layer: layerOf(steps.map((s) => s.piece)),
+    hidden,
+    deviation: steps.reduce((most, s) => Math.max(most, s.piece.deviation), 0),
+    area: areaOf(whole),
+    perimeter: perimeterOf(whole),
+    centroid: centroidOf(whole),
+    bounds: boundsOfChain(whole),
+  };
+};
+
+/** The segments of a closed round of steps, where parts of one cut line or arc that follow each other are one again. */
+const joinedParts = (steps: readonly Step[]): Segment[] => {
+  const start = steps.findIndex((step, i) => step.piece.source !== steps.at(i - 1)!.piece.source);
+  const turned = start > 0 ? [...steps.slice(start), ...steps.slice(0, start)] : steps;
+  const all: Segment[] = [];
+  turned.forEach((step, i) => {
+    for (const segment of segmentsOf([step])) {
+      const last = all.at(-1);
+      const one = last && i > 0 && turned[i - 1]!.piece.source === step.piece.source ? asOne(last, segment) : undefined;
+      if (one) all[all.length - 1] = one;
+      else all.push(segment);
+    }
+  });
+  return all;
+};
+
+/** Two parts of the same line or arc as one segment, or undefined where they are not. */
+const asOne = (a: Segment, b: Segment): Segment | undefined => {
+  if (a.kind === 'line' && b.kind === 'line') {
+    const [ax, ay, bx, by] = [a.to.x - a.from.x, a.to.y - a.from.y, b.to.x - b.from.x, b.to.y - b.from.y];
+    const straight = ax * bx + ay * by > 0 && Math.abs(ax * by - ay * bx) <= STRAIGHT * (ax * bx + ay * by);
+    return straight ? { kind: 'line', from: a.from, to: b.to } : undefined;
+  }
+  if (a.kind !== 'arc' || b.kind !== 'arc' || a.centre !== b.centre || Math.abs(a.sweep + b.sweep) >= 2 * Math.PI) return undefined;
+  return { ...a, to: b.to, sweep: a.sweep + b.sweep };
+};
+
+/** Rad: a cut line whose parts turn by less than this was not bent by the ends it was cut at. */
+const STRAIGHT = 1e-9;

@@ -1,0 +1,43 @@
+/** Gives loops and chains their names and puts the finished drawing together. */
+import { perimeterOf } from '../geometry/area.ts';
+import type { DrawingUnits, Loop, OpenChain } from './drawing.ts';
+import type { FoundChain } from './join.ts';
+import type { FoundLoop } from './loop-found.ts';
+import type { Nested } from './nesting.ts';
+
+/** Loops by falling area, then from left to right and from below: the same file always has the same names. */
+export const loopsInOrder = (loops: readonly FoundLoop[]): FoundLoop[] => {
+  const size = (loop: FoundLoop): number => Number(loop.area.toPrecision(9));
+  return [...loops].sort((p, q) => size(q) - size(p) || p.centroid.x - q.centroid.x || p.centroid.y - q.centroid.y);
+};
+
+export const loopName = (index: number): string => `L${index + 1}`;
+
+/** Chains by falling length, then by place. */
+export const chainsInOrder = (chains: readonly FoundChain[]): (FoundChain & { readonly id: string })[] => {
+  const size = (chain: FoundChain): number => Number(chain.length.toPrecision(9));
+  const low = ({ from, to }: FoundChain): { x: number; y: number } => (from.x < to.x || (from.x === to.x && from.y <= to.y) ? from : to);
+  return [...chains]
+    .sort((p, q) => size(q) - size(p) || low(p).x - low(q).x || low(p).y - low(q).y)
+    .map((chain, i) => ({ ...chain, id: `C${i + 1}` }));
+};
+
+/** @param nesting of the visible loops, by their number among all; hidden ones have none */
+export const finishedLoops = (loops: readonly FoundLoop[], nesting: ReadonlyMap<number, Nested>, units: DrawingUnits): Loop[] =>
+  loops.map((loop, i) => {
+    const nested = nesting.get(i) ?? { parent: -1, depth: 0 };
+    return {
+      id: loopName(i),
+      contour: loop.contour,
+      layer: loop.layer,
+      hidden: loop.hidden,
+      ...(nested.parent < 0 ? {} : { parent: loopName(nested.parent) }),
+      depth: nested.depth,
+      area: Math.abs(loop.area) / (units.millimetres * units.millimetres),
+      perimeter: loop.perimeter / units.millimetres,
+      fitDeviation: loop.deviation,
+    };
+  });
+
+export const finishedChains = (chains: readonly (FoundChain & { readonly id: string })[], units: DrawingUnits): OpenChain[] =>
+  chains.map(({ id, path, layer, hidden }) => ({ id, path, layer, hidden, length: perimeterOf(path) / units.millimetres }));

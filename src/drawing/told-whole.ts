@@ -1,0 +1,63 @@
+/** Findings about the drawing as a whole: fitted curves, hidden layers, nothing to cut, too much work. */
+import type { Finding } from '../finding/finding.ts';
+import { usualLimits } from './budget.ts';
+import type { DrawnFile } from './curve.ts';
+import type { DrawingUnits, Loop, ReadOptions } from './drawing.ts';
+import { find } from './findings.ts';
+import type { Fitted } from './fit.ts';
+import { count, length, point, spot } from './say.ts';
+
+export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Finding[] => [
+  ...(fitted.curves === 0
+    ? []
+    : [
+        find(
+          'curves-fitted',
+          `${count(fitted.curves, 'curve')} that ${fitted.curves === 1 ? 'is' : 'are'} neither line nor arc became ${count(fitted.arcs, 'arc')}.`,
+          {
+            done: `No arc lies further than ${length(fitted.worst)} from its curve; ${length(within)} are allowed.`,
+          },
+        ),
+      ]),
+  ...fitted.failed.map(({ at, what }) =>
+    find('curve-unfitted', `${what === 'ellipse' ? 'An ellipse' : 'A spline'} at ${point(at, units)} could not be turned into arcs.`, {
+      place: spot(at, units),
+      done: 'It was left out.',
+      remedy: 'Draw it again with fewer points, or as lines and arcs.',
+    }),
+  ),
+];
+
+export const toldHidden = (loops: readonly Loop[]): Finding[] => {
+  const hidden = loops.filter((loop) => loop.hidden);
+  if (hidden.length === 0) return [];
+  const layers = [...new Set(hidden.map((loop) => loop.layer))].sort();
+  return [
+    find('loops-hidden', `${count(hidden.length, 'loop')} lie${hidden.length === 1 ? 's' : ''} on hidden layers (${layers.join(', ')}).`, {
+      done: 'They are listed and not cut.',
+    }),
+  ];
+};
+
+export const toldEmpty = (loops: readonly Loop[], chains: number, file: DrawnFile): Finding[] => {
+  if (loops.some((loop) => !loop.hidden)) return [];
+  const why =
+    loops.length > 0
+      ? 'all closed loops lie on hidden layers'
+      : chains > 0
+        ? `${count(chains, 'open chain')} and no closed loop`
+        : file.passedOver.size > 0
+          ? `only ${[...file.passedOver.keys()].join(', ')}, which bound no shape to cut`
+          : 'nothing that is read here';
+  return [
+    find('no-loop', `There is nothing to cut: the drawing holds ${why}.`, {
+      remedy: 'Draw each outline closed, on a layer that is shown.',
+    }),
+  ];
+};
+
+export const tooMuchWork = (options: ReadOptions): Finding =>
+  find('too-much-work', `Joining the drawing needs more than ${options.limits?.work ?? usualLimits.work} steps.`, {
+    done: 'Nothing was joined.',
+    remedy: 'Save only what is to be cut, check the unit, or allow a smaller join distance.',
+  });

@@ -1,0 +1,98 @@
+/** Holds a drawing as we read it against what another program found in it. */
+import type { Drawing } from '../../src/drawing/drawing.ts';
+import { flagged } from './flags.ts';
+import type { Truth } from './truth.ts';
+
+export interface Verdict {
+  readonly path: string;
+  /** Fails the run. */
+  readonly wrong: readonly string[];
+  /** Worth a look: counts in a faulty drawing for which there is no one right answer. */
+  readonly differs: readonly string[];
+}
+
+/** Relative: truth prints areas with six digits, half a last digit of which is up to 5e-6. */
+const AREA = 1e-5;
+/** Relative: perimeters there go back to chords of the curves. */
+const PERIMETER = 2e-4;
+
+export const compared = (drawing: Drawing, truth: Truth): Verdict => {
+  const counts = countsOf(drawing, truth);
+  const shapes = [
+    ...listDiffers('area', areasOf(drawing, truth), truth.areas, AREA),
+    ...listDiffers('perimeter', perimetersOf(drawing, truth), truth.perimeters, PERIMETER),
+  ];
+  const flags = truth.flags.flatMap((flag) => flagged(drawing, flag));
+  const units = unitDiffers(drawing, truth);
+  const strict = [...counts, ...shapes];
+  return truth.clean
+    ? { path: truth.path, wrong: [...units, ...flags, ...strict], differs: [] }
+    : { path: truth.path, wrong: [...units, ...flags], differs: strict };
+};
+
+const countsOf = (drawing: Drawing, truth: Truth): string[] => [
+  ...differs('loops', drawing.loops.length, truth.loops),
+  ...differs('open chains', drawing.openChains.length, truth.openChains),
+  ...differs('doubled loops', total(drawing, ['doubled-loop-dropped']), truth.duplicateLoops),
+  ...differs('doubled edges', total(drawing, ['doubled-edge-dropped']), truth.duplicateEdges),
+  ...differs('loops without area', total(drawing, ['loop-without-area']), truth.degenerateLoops),
+  ...differs('loops that cross themselves', total(drawing, ['loop-crosses-itself']), truth.selfIntersecting),
+  ...depthsDiffer(drawing, truth),
+];
+
+const differs = (what: string, ours: number, theirs: number | undefined): string[] =>
+  theirs === undefined || ours === theirs ? [] : [`${what}: ${ours}, expected ${theirs}`];
+
+/** How many findings of some codes there are, those of a shortened list among them. */
+export const total = (drawing: Drawing, codes: readonly string[]): number =>
+  drawing.findings.filter((f) => codes.includes(f.code)).reduce((sum, f) => sum + (f.stands ?? 1), 0);
+
+/** With hidden loops the truth nests what we leave out, so only drawings without them are held against it. */
+const depthsDiffer = (drawing: Drawing, truth: Truth): string[] => {
+  if (truth.depths === undefined || drawing.loops.some((l) => l.hidden)) return [];
+  const depths: number[] = [];
+  for (const loop of drawing.loops) depths[loop.depth] = (depths[loop.depth] ?? 0) + 1;
+  const [ours, theirs] = [Array.from(depths, (n) => n ?? 0).join(' '), truth.depths.join(' ')];
+  return ours === theirs ? [] : [`loops at each depth: ${ours}, expected ${theirs}`];
+};
+
+/** The truth of an SVG drawing is in mm, whatever its own unit. */
+const scaleOf = (drawing: Drawing, truth: Truth): number =>
+  drawing.format === 'svg' && truth.units?.startsWith('mm') ? drawing.units.millimetres : 1;
+
+const areasOf = (drawing: Drawing, truth: Truth): number[] => drawing.loops.map((l) => l.area * scaleOf(drawing, truth) ** 2);
+
+const perimetersOf = (drawing: Drawing, truth: Truth): number[] => drawing.loops.map((l) => l.perimeter * scaleOf(drawing, truth));
+
+const listDiffers = (what: string, ours: readonly number[], theirs: readonly number[] | undefined, within: number): string[] => {
+  if (theirs === undefined || ours.length !== theirs.length) return [];
+  const [a, b] = [[...ours].sort((p, q) => q - p), [...theirs].sort((p, q) => q - p)];
+  const wrong = a.flatMap((value, i) =>
+    Math.abs(value - b[i]!) <= within * Math.abs(b[i]!) ? [] : [`${what} ${value.toPrecision(8)}, expected ${b[i]}`],
+  );
+  return wrong.length > 5 ? [...wrong.slice(0, 5), `and ${wrong.length - 5} more of ${what}`] : wrong;
+};
+
+const UNITS: readonly (readonly [RegExp, number])[] = [
+  [/^(mm|millimet)/i, 1],
+  [/^(cm|centimet)/i, 10],
+  [/^(in\b|inch)/i, 25.4],
+  [/^(m|met(re|er)s?)$/i, 1000],
+  [/^(ft|foot|feet)/i, 304.8],
+  [/^(µm|um|micro)/i, 0.001],
+  [/^(mil|mils|thou)$/i, 0.0254],
+];
+
+/** A unit that the truth names must be ours; where it names none, ours must be an assumption that is told as a doubt. */
+const unitDiffers = (drawing: Drawing, truth: Truth): string[] => {
+  if (truth.units === undefined || drawing.format === 'unknown') return [];
+  if (/^(absent|unitless|none|missing)/i.test(truth.units)) {
+    const told = drawing.findings.some((f) => f.severity === 'doubt' && f.code.startsWith('units-'));
+    return drawing.units.basis === 'assumed' && told
+      ? []
+      : [`the missing unit is not asked about (${drawing.units.name}, ${drawing.units.basis})`];
+  }
+  const known = UNITS.find(([pattern]) => pattern.test(truth.units!));
+  if (!known || drawing.format === 'svg') return [];
+  return Math.abs(drawing.units.millimetres - known[1]) <= 1e-12 ? [] : [`unit ${drawing.units.name}, expected ${truth.units}`];
+};
