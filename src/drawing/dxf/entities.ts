@@ -2,7 +2,6 @@
 
 import { Fields } from './fields.ts';
 import { insertOf } from './insert.ts';
-import type { Vertex } from './polyline.ts';
 import type { EntityRecord, Trouble } from './records.ts';
 import type { Report } from './report.ts';
 import {
@@ -16,7 +15,7 @@ import {
   spaceShape,
   spotOf,
 } from './shapes.ts';
-import { type Point3, point3, type SpaceCurve } from './space.ts';
+import type { Point3, SpaceCurve } from './space.ts';
 import { splineShape } from './spline-entity.ts';
 
 type Maker = (f: Fields, report: Report) => EntityRecord | Trouble;
@@ -37,7 +36,8 @@ export const needsNumbers = (type: string): boolean => MAKERS.has(type) || type 
 
 interface Gathering {
   readonly head: Fields;
-  readonly vertices: (Vertex & Point3)[];
+  readonly points: Point3[];
+  readonly bulges: number[];
   readonly kind: 'flat' | 'space' | 'ignored';
   spoilt: boolean;
 }
@@ -102,15 +102,17 @@ export class Entities {
     }
   }
 
-  #keepPolyline({ head, vertices, kind }: Gathering): void {
-    const shape = kind === 'flat' ? polylineShape(head, vertices, head.flag(70, 1), head.get(30, 0)) : spacePolyline(head, vertices);
+  #keepPolyline({ head, points, bulges, kind }: Gathering): void {
+    const flat = points.map(({ x, y }) => ({ x, y }));
+    const closed = head.flag(70, 1);
+    const shape = kind === 'flat' ? polylineShape(head, flat, bulges, closed, head.get(30, 0)) : spacePolyline(head, points, closed);
     if (shape.kind === 'trouble') this.#report.leftOut('POLYLINE', head.place, shape.code, shape.sentence);
     else this.#into.push(shape);
   }
 
   #inPaperSpace(f: Fields): void {
     this.#report.paperSpace();
-    if (f.type === 'POLYLINE') this.#polyline = { head: f, vertices: [], kind: 'ignored', spoilt: false };
+    if (f.type === 'POLYLINE') this.#polyline = { head: f, points: [], bulges: [], kind: 'ignored', spoilt: false };
   }
 
   #openPolyline(f: Fields): void {
@@ -119,7 +121,13 @@ export class Entities {
     else this.#tellWidth(f, [40, 41]);
     if (f.bad !== undefined) this.#badNumber(f);
     const ignored = mesh || f.bad !== undefined;
-    this.#polyline = { head: copyOf(f), vertices: [], kind: ignored ? 'ignored' : f.flag(70, IN_SPACE) ? 'space' : 'flat', spoilt: false };
+    this.#polyline = {
+      head: copyOf(f),
+      points: [],
+      bulges: [],
+      kind: ignored ? 'ignored' : f.flag(70, IN_SPACE) ? 'space' : 'flat',
+      spoilt: false,
+    };
   }
 
   #vertex(f: Fields, polyline: Gathering): void {
@@ -127,7 +135,10 @@ export class Entities {
     if (polyline.kind === 'ignored' || f.flag(70, FRAME)) return;
     if (f.bad !== undefined) this.#badNumber(f);
     if (f.bad !== undefined || !f.has(10) || !f.has(20)) polyline.spoilt = true;
-    else polyline.vertices.push({ ...pointOf(f, 10), bulge: f.get(42, 0) });
+    else {
+      polyline.points.push(pointOf(f, 10));
+      polyline.bulges.push(f.get(42, 0));
+    }
   }
 
   #badNumber(f: Fields): void {
@@ -140,10 +151,8 @@ export class Entities {
   }
 }
 
-const spacePolyline = (head: Fields, vertices: readonly Point3[]): EntityRecord | Trouble => {
-  const points = vertices.map((v) => point3(v.x, v.y, v.z));
-  if (points.length < 2) return polylineShape(head, [], false, 0);
-  const closed = head.flag(70, 1);
+const spacePolyline = (head: Fields, points: readonly Point3[], closed: boolean): EntityRecord | Trouble => {
+  if (points.length < 2) return polylineShape(head, points, [], false, 0);
   const [first, last] = [points[0]!, points.at(-1)!];
   const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...points, first] : points;
   const lines = ring.slice(1).map((to, i): SpaceCurve => ({ kind: 'line', from: ring[i]!, to }));

@@ -48,7 +48,8 @@ export class Fields {
   }
 
   has(code: number): boolean {
-    return this.codes.subarray(0, this.count).includes(code);
+    for (let i = 0; i < this.count; i++) if (this.codes[i] === code) return true;
+    return false;
   }
 
   flag(code: number, bit: number): boolean {

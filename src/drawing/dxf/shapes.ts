@@ -4,16 +4,15 @@ import { arcByDegrees } from '../../geometry/bulge.ts';
 import { arc, line, type Point } from '../../geometry/segment.ts';
 import type { Curve } from '../curve.ts';
 import type { Fields } from './fields.ts';
-import { polylinePieces, type Vertex } from './polyline.ts';
+import { polylinePieces } from './polyline.ts';
 import { type Shape, type Spot, type Trouble, trouble } from './records.ts';
 import { isFullTurn, lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceCurve } from './space.ts';
 
 /** LINE: two points in space. */
 export const lineShape = (f: Fields): Shape | Trouble => {
+  const [from, to] = [pointOf(f, 10), pointOf(f, 11)];
   const lack = lacking(f, LINE_NEEDS);
   if (lack !== undefined) return lack;
-  const from = pointOf(f, 10);
-  const to = pointOf(f, 11);
   if (from.z === 0 && to.z === 0) return flatShape(f, [line(flat(from), flat(to))], false);
   return spaceShape(f, [{ kind: 'line', from, to }], false);
 };
@@ -58,25 +57,38 @@ export const ellipseShape = (f: Fields): Shape | Trouble => {
 
 /** LWPOLYLINE: its vertices stand one after the other, each with its bulge. */
 export const lightPolylineShape = (f: Fields): Shape | Trouble => {
-  const vertices: { x: number; y: number; bulge: number }[] = [];
+  const points: Point[] = [];
+  const bulges: number[] = [];
+  let x = Number.NaN;
+  let whole = true;
   for (let i = 0; i < f.count; i++) {
     const [code, value] = [f.codes[i], f.values[i]!];
-    if (code === 10) vertices.push({ x: value, y: Number.NaN, bulge: 0 });
-    else if (code === 20 && vertices.length > 0) vertices.at(-1)!.y = value;
-    else if (code === 42 && vertices.length > 0) vertices.at(-1)!.bulge = value;
+    if (code === 10) {
+      whole &&= Number.isNaN(x);
+      x = value;
+    } else if (code === 20) {
+      points.push({ x, y: value });
+      bulges.push(0);
+      x = Number.NaN;
+    } else if (code === 42 && bulges.length > 0) bulges[bulges.length - 1] = value;
   }
-  if (vertices.some((v) => Number.isNaN(v.y))) return trouble('entity-unfinished', 'A vertex of an LWPOLYLINE has no y.');
-  const told = f.get(90, vertices.length);
-  if (told !== vertices.length)
-    return trouble('entity-unfinished', `An LWPOLYLINE says it has ${told} vertices and gives ${vertices.length}.`);
-  return polylineShape(f, vertices, f.flag(70, 1), f.get(38, 0));
+  if (!whole || !Number.isNaN(x) || points.some((p) => Number.isNaN(p.x)))
+    return trouble('entity-unfinished', 'A vertex of an LWPOLYLINE has no x or no y.');
+  const told = f.get(90, points.length);
+  if (told !== points.length) return trouble('entity-unfinished', `An LWPOLYLINE says it has ${told} vertices and gives ${points.length}.`);
+  return polylineShape(f, points, bulges, f.flag(70, 1), f.get(38, 0));
 };
 
 /** A polyline on its own plane, at a height. */
-export const polylineShape = (f: Fields, vertices: readonly Vertex[], closed: boolean, height: number): Shape | Trouble => {
-  if (vertices.length < 2)
-    return trouble('entity-unfinished', `A polyline has ${vertices.length === 0 ? 'no vertex' : 'only one vertex'}.`);
-  return onItsPlane(f, polylinePieces(vertices, closed), height, closed);
+export const polylineShape = (
+  f: Fields,
+  points: readonly Point[],
+  bulges: readonly number[],
+  closed: boolean,
+  height: number,
+): Shape | Trouble => {
+  if (points.length < 2) return trouble('entity-unfinished', `A polyline has ${points.length === 0 ? 'no vertex' : 'only one vertex'}.`);
+  return onItsPlane(f, polylinePieces(points, bulges, closed), height, closed);
 };
 
 /** POINT: a mark, where shops show start holes. */
@@ -117,8 +129,9 @@ export const pointOf = (f: Fields, code: number): Point3 => point3(f.get(code, 0
 const flat = (p: Point3): Point => ({ x: p.x, y: p.y });
 
 const lacking = (f: Fields, codes: readonly number[]): Trouble | undefined => {
+  if (codes.every((code) => f.has(code))) return undefined;
   const missing = codes.filter((code) => !f.has(code));
-  return missing.length === 0 ? undefined : trouble('entity-unfinished', `The entity has no value for group ${missing.join(', ')}.`);
+  return trouble('entity-unfinished', `The entity has no value for group ${missing.join(', ')}.`);
 };
 
 const badRadius = (f: Fields): Trouble | undefined =>
