@@ -1,0 +1,83 @@
+/** Turns loops of flat curves into contours of the house: exact joints, centres that agree with both ends, in the sense of the source. */
+import type { Contour } from '../contour.ts';
+import { contour } from '../contour.ts';
+import type { Point, Segment } from '../segment.ts';
+import type { Curves } from './curves.ts';
+import { RADIUS, STRIDE } from './curves.ts';
+import type { Loop, Stretch } from './loops.ts';
+import { centreOf } from './loops.ts';
+
+/** The contour of a loop; `reversed` when the source was laid out reversed. */
+export const emit = (curves: Curves, loop: Loop, shift: Point, reversed: boolean): Contour =>
+  contour(segmentsOf(curves, loop.stretches, true, undefined, shift, reversed));
+
+/** Segments of a run of stretches, closed or ending at `end`. */
+export const segmentsOf = (
+  curves: Curves,
+  stretches: readonly Stretch[],
+  closed: boolean,
+  end: Point | undefined,
+  shift: Point,
+  reversed: boolean,
+): readonly Segment[] => {
+  const places = stretches.map((s) => ({ x: s.x + shift.x, y: s.y + shift.y }));
+  places.push(closed ? places[0]! : { x: end!.x + shift.x, y: end!.y + shift.y });
+  const segments: Segment[] = stretches.map((s, i) =>
+    s.sweep === 0 ? lineOf(places[i]!, places[i + 1]!, reversed) : arcOf(curves, s, places[i]!, places[i + 1]!, shift, reversed),
+  );
+  return reversed ? segments.reverse() : segments;
+};
+
+const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'line', from: reversed ? b : a, to: reversed ? a : b });
+
+const arcOf = (curves: Curves, s: Stretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
+  const given = centreOf(curves, s);
+  const fitted = fit(a, b, { x: given.x + shift.x, y: given.y + shift.y }, curves.data[s.curve * STRIDE + RADIUS]!, s.sweep);
+  return {
+    kind: 'arc',
+    from: reversed ? b : a,
+    to: reversed ? a : b,
+    centre: fitted.centre,
+    radius: fitted.radius,
+    sweep: reversed ? -fitted.sweep : fitted.sweep,
+  };
+};
+
+/** mm: an arc whose ends agree with its circle to this needs no fitting. */
+const AGREES = 1e-12;
+
+interface Fitted {
+  readonly centre: Point;
+  readonly radius: number;
+  readonly sweep: number;
+}
+
+/**
+ * Where an end was drawn over by a hair, the centre moves along the middle line of the chord so that it is equally far from
+ * both ends again, by no more than the ends were moved.
+ */
+const fit = (a: Point, b: Point, centre: Point, radius: number, sweep: number): Fitted => {
+  if (a === b) return { centre, radius, sweep: Math.sign(sweep) * 2 * Math.PI };
+  const ax = a.x - centre.x;
+  const ay = a.y - centre.y;
+  const bx = b.x - centre.x;
+  const by = b.y - centre.y;
+  const away = Math.sqrt(ax * ax + ay * ay);
+  const off = Math.abs(away - Math.sqrt(bx * bx + by * by));
+  if (off <= AGREES * Math.max(1, radius)) return { centre, radius: away, sweep: sweepLike(ax, ay, bx, by, sweep) };
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  const along = (dx * (ax + bx) + dy * (ay + by)) / (2 * (dx * dx + dy * dy));
+  const moved = { x: centre.x + along * dx, y: centre.y + along * dy };
+  return {
+    centre: moved,
+    radius: Math.hypot(a.x - moved.x, a.y - moved.y),
+    sweep: sweepLike(a.x - moved.x, a.y - moved.y, b.x - moved.x, b.y - moved.y, sweep),
+  };
+};
+
+/** The sweep between two directions that is nearest to the known one. */
+const sweepLike = (ax: number, ay: number, bx: number, by: number, known: number): number => {
+  const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+  return turn + 2 * Math.PI * Math.round((known - turn) / (2 * Math.PI));
+};

@@ -1,0 +1,21 @@
+/** Sorts loops that do not cross into regions: each hole goes to the outer contour that it lies in. */
+import { areaOf } from '../area.ts';
+import { windingIn } from '../contain.ts';
+import type { Contour, Region } from '../contour.ts';
+import { lookupOf } from '../lookup.ts';
+
+/** Regions, largest outer contour first; nothing when a hole lies in none of them. Outer contours run counter-clockwise. */
+export const nest = (contours: readonly Contour[]): readonly Region[] | 'hole outside' => {
+  const sized = contours.map((contour) => ({ contour, area: areaOf(contour) })).sort((a, b) => b.area - a.area);
+  const outers = sized.filter((s) => s.area > 0).map((s) => ({ contour: s.contour, holes: [] as Contour[], lookup: lookupOf(s.contour) }));
+  const holes = sized.filter((s) => s.area < 0);
+  // Smallest first, so that a hole lands in the innermost of nested outer contours.
+  const inward = outers.toReversed();
+  for (const hole of holes) {
+    const place = hole.contour.segments[0]!.from;
+    const home = outers.length === 1 ? outers[0] : inward.find((outer) => windingIn(outer.lookup, place) !== 0);
+    if (!home) return 'hole outside';
+    home.holes.push(hole.contour);
+  }
+  return outers.map(({ contour, holes: inside }) => ({ outer: contour, holes: inside }));
+};

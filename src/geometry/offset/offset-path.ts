@@ -1,0 +1,72 @@
+/** The parallel curve on one side of an open path. */
+import type { Contour, Path } from '../contour.ts';
+import { path } from '../contour.ts';
+import { emit, segmentsOf } from './emit.ts';
+import type { Layout } from './layout.ts';
+import type { Loop, Stretch } from './loops.ts';
+import type { OffsetOptions, OffsetPathOutcome } from './outcome.ts';
+import { bridgingOf, contradiction, NO_DISTANCE, noDistance, pointsOf, prepare } from './prepare.ts';
+import type { Traced } from './trace.ts';
+import { trace } from './trace.ts';
+
+/**
+ * The parallel curve of an open path as far as it stays the distance from the whole path, its ends included.
+ *
+ * The path is gone round, there and back, as if it were a contour without width: what comes near its other side or its ends
+ * is then cut as it must be. Of the way round only what lies on the side asked for is kept.
+ *
+ * @param distance mm; positive to the left of travel.
+ */
+export const offsetPath = (source: Path, distance: number, options: OffsetOptions = {}): OffsetPathOutcome => {
+  if (!Number.isFinite(distance)) return noDistance(distance);
+  const prepared = prepare([source], distance > 0 ? 'left' : 'right');
+  if (prepared.kind !== 'prepared') return prepared;
+  if (Math.abs(distance) < NO_DISTANCE) return { kind: 'offset', paths: [source], loops: [], rounded: [], slivers: 0 };
+  const { layout, tree } = prepared;
+  const traced = trace(layout, tree, Math.abs(distance), bridgingOf(options), (loops) => loops.length === 0);
+  if (traced.kind === 'untraceable') return contradiction(source.segments[0]!.from, distance);
+  const runs = traced.loops.flatMap((loop) => runsOf(traced, layout, loop)).sort((a, b) => a.order - b.order);
+  if (layout.reversed) runs.reverse();
+  if (runs.length === 0) return { kind: 'vanished' };
+  const ends = [source.segments[0]!.from, source.segments[source.segments.length - 1]!.to];
+  const corners = pointsOf(layout, traced.rounded).filter((p) => !ends.some((e) => e.x === p.x && e.y === p.y));
+  return {
+    kind: 'offset',
+    paths: runs.flatMap((run) => (run.chain.closed ? [] : [run.chain])),
+    loops: runs.flatMap((run) => (run.chain.closed ? [run.chain] : [])),
+    rounded: corners,
+    slivers: traced.slivers,
+  };
+};
+
+interface Run {
+  readonly chain: Contour | Path;
+  readonly order: number;
+}
+
+/** The runs of a loop that lie on the side asked for. */
+const runsOf = (traced: Traced, layout: Layout, loop: Loop): Run[] => {
+  const { stretches } = loop;
+  const wanted = stretches.map((s) => isOnWayOut(traced, layout, s));
+  const first = stretches.findIndex((_, i) => wanted[i]! && !wanted[(i + stretches.length - 1) % stretches.length]!);
+  if (first < 0) {
+    return wanted[0] ? [{ chain: emit(traced.curves, loop, layout.shift, layout.reversed), order: stretches[0]!.curve }] : [];
+  }
+  const runs: Run[] = [];
+  for (let n = 0; n < stretches.length; ) {
+    const i = (first + n) % stretches.length;
+    let length = 0;
+    while (n + length < stretches.length && wanted[(i + length) % stretches.length]!) length++;
+    if (length > 0) {
+      const run = Array.from({ length }, (_, k) => stretches[(i + k) % stretches.length]!);
+      const end = stretches[(i + length) % stretches.length]!;
+      runs.push({ chain: path(segmentsOf(traced.curves, run, false, end, layout.shift, layout.reversed)), order: run[0]!.curve });
+    }
+    n += Math.max(1, length);
+  }
+  return runs;
+};
+
+/** Sides have even origins and bridges odd ones, the last bridge of the way out being the round end of the path. */
+const isOnWayOut = (traced: Traced, layout: Layout, s: Stretch): boolean =>
+  traced.curves.origin[s.curve]! <= 2 * layout.curves.origin[layout.sources - 1]!;

@@ -1,0 +1,63 @@
+/** The first stages that all offsets share: soundness, layout, and the search for places where the source meets itself. */
+import type { Chain } from '../contour.ts';
+import type { Point } from '../segment.ts';
+import type { BoxTree } from './box-tree.ts';
+import { boxTreeOf } from './box-tree.ts';
+import type { Layout } from './layout.ts';
+import { layOut } from './layout.ts';
+import type { OffsetOptions, SelfCrossing, Unsound } from './outcome.ts';
+import type { Bridging } from './parallels.ts';
+import { selfMeetings } from './self-meetings.ts';
+import { unsound } from './soundness.ts';
+import { widestOf } from './widest.ts';
+
+export interface Prepared {
+  readonly kind: 'prepared';
+  readonly layout: Layout;
+  /** Over the sources. */
+  readonly tree: BoxTree;
+}
+
+/** Lays chains out for an offset to the left, or the right, of all of them; refuses what breaks a promise or meets itself. */
+export const prepare = (chains: readonly Chain[], side: 'left' | 'right'): Prepared | SelfCrossing | Unsound => {
+  const prepared = prepareTrusted(chains, side);
+  if (prepared.kind === 'unsound') return prepared;
+  const places = selfMeetings(prepared.layout, prepared.tree);
+  return places.length > 0 ? { kind: 'self-crossing', places } : prepared;
+};
+
+/** The same for chains that came out of an offset and do not meet themselves. */
+export const prepareTrusted = (chains: readonly Chain[], side: 'left' | 'right'): Prepared | Unsound => {
+  const layout = layOut(chains, side === 'right');
+  if (layout.kind === 'unsound') return layout;
+  return { kind: 'prepared', layout, tree: boxTreeOf(layout.curves, layout.sources, 0) };
+};
+
+export const bridgingOf = (options: OffsetOptions): Bridging => ({ join: options.join ?? 'arc', reach: options.reach ?? 2 });
+
+/** mm: offsets smaller than this are none. It is a tenth of the accuracy promised. */
+export const NO_DISTANCE = 1e-7;
+
+export const noDistance = (distance: number): Unsound =>
+  unsound('distance is not a number', { x: 0, y: 0 }, `The distance of an offset is a finite number of mm, not ${distance}.`);
+
+export const contradiction = (at: Point, distance: number): Unsound =>
+  unsound('result contradicts itself', at, `The offset by ${distance} mm could not be traced without contradiction.`);
+
+/** mm: how far the widest place may exceed the distance of an empty offset: the accuracy promised. */
+const PROMISED = 1e-6;
+
+/** An empty result is believed only when no place inside the source is found that is farther in than the distance. */
+export const vanishedOr = ({ layout, tree }: Prepared, distance: number) => {
+  const widest = widestOf(layout.curves, tree, distance, PROMISED);
+  const at = { x: widest.x + layout.shift.x, y: widest.y + layout.shift.y };
+  if (widest.distance > distance + PROMISED) return contradiction(at, distance);
+  return { kind: 'vanished', widest: Math.max(0, widest.distance), at, atMost: widest.atMost } as const;
+};
+
+/** Corners as points of the source. */
+export const pointsOf = (layout: Layout, flat: readonly number[]): Point[] => {
+  const points: Point[] = [];
+  for (let k = 0; k < flat.length; k += 2) points.push({ x: flat[k]! + layout.shift.x, y: flat[k + 1]! + layout.shift.y });
+  return points;
+};

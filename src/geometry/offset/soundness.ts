@@ -1,0 +1,55 @@
+/** Whether chains keep the promises of their type, as far as an offset relies on them. */
+import type { Chain } from '../contour.ts';
+import type { Arc, Point, Segment } from '../segment.ts';
+import type { Unsound } from './outcome.ts';
+
+/** mm: how far the ends of an arc may be off its circle. */
+const OFF_CIRCLE = 1e-6;
+
+/** The first broken promise, if any. */
+export const soundnessOf = (chains: readonly Chain[]): Unsound | undefined => {
+  for (const chain of chains) {
+    if (chain.segments.length === 0) return unsound('no segments', { x: 0, y: 0 }, 'A chain has no segments.');
+    const last = chain.segments[chain.segments.length - 1]!;
+    let before = chain.closed ? last.to : chain.segments[0]!.from;
+    for (const segment of chain.segments) {
+      const broken = brokenIn(segment, before);
+      if (broken) return broken;
+      before = segment.to;
+    }
+  }
+  return undefined;
+};
+
+export const unsound = (what: Unsound['what'], at: Point, why: string): Unsound => ({ kind: 'unsound', what, at, why });
+
+const brokenIn = (s: Segment, before: Point): Unsound | undefined => {
+  const numbers = s.from.x + s.from.y + s.to.x + s.to.y + (s.kind === 'arc' ? s.centre.x + s.centre.y + s.radius + s.sweep : 0);
+  if (!Number.isFinite(numbers)) return unsound('not a number', { x: 0, y: 0 }, 'A segment holds something that is not a finite number.');
+  if (s.from.x !== before.x || s.from.y !== before.y) {
+    const gap = Math.hypot(s.from.x - before.x, s.from.y - before.y);
+    return unsound('not joined', s.from, `A segment starts ${gap} mm from the end of the one before.`);
+  }
+  if (s.kind === 'arc') return brokenArc(s);
+  if (s.from.x === s.to.x && s.from.y === s.to.y) return unsound('zero-length segment', s.from, 'A line ends where it starts.');
+  return undefined;
+};
+
+const brokenArc = (s: Arc): Unsound | undefined => {
+  if (s.sweep === 0 || !(s.radius > 0))
+    return unsound('zero-length segment', s.from, `An arc has radius ${s.radius} mm and sweep ${s.sweep}.`);
+  const turned = Math.abs(s.sweep) > 2 * Math.PI + 1e-9;
+  if (turned) return unsound('arc does not fit its ends', s.from, `An arc sweeps ${s.sweep} rad, more than a full turn.`);
+  const cosine = Math.cos(s.sweep);
+  const sine = Math.sin(s.sweep);
+  const x = s.from.x - s.centre.x;
+  const y = s.from.y - s.centre.y;
+  const off = Math.max(
+    Math.abs(s.centre.x + x * cosine - y * sine - s.to.x),
+    Math.abs(s.centre.y + x * sine + y * cosine - s.to.y),
+    Math.abs(Math.sqrt(x * x + y * y) - s.radius),
+  );
+  if (off > OFF_CIRCLE)
+    return unsound('arc does not fit its ends', s.from, `The end of an arc is ${off} mm from where its centre and sweep put it.`);
+  return undefined;
+};
