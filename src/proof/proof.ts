@@ -1,7 +1,7 @@
 /** What the proof is asked and what it answers. Lengths in mm. */
 import type { Finding } from '../finding/finding.ts';
 import type { Contour } from '../geometry/contour.ts';
-import type { Point } from '../geometry/segment.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Registers } from '../nc/read/program.ts';
 
@@ -38,17 +38,26 @@ export interface LooseFinding {
   /** Block whose move sets it free. */
   readonly block: number;
   readonly at: Point;
+  /** mm², openings cut before it fell taken off. */
   readonly area: number;
   /** kg */
   readonly mass: number;
   readonly role: 'slug' | 'part' | 'scrap';
   /** A stop stands before the freeing cut, after the last cut that left it standing. */
   readonly held: boolean;
+  /** Its edge as it fell, to 2 µm, for drawing. */
+  readonly outline: PlacedOutline;
+}
+
+/** A closed line measured from an origin; congruent shapes share one line. */
+export interface PlacedOutline {
+  readonly origin: Point;
+  readonly points: readonly Point[];
 }
 
 export interface ContourProof {
   readonly loop: string;
-  /** Signed: positive where metal is left beyond the drawing, negative where it is gouged. */
+  /** Signed: positive where metal is left beyond the drawing, negative where it is gouged. Corners that may be round count with what they hold beyond that round. */
   readonly leftMost: Deviation;
   readonly gougeMost: Deviation;
   readonly rounded: readonly { readonly at: Point; readonly wanted: number; readonly radius: number; readonly left: number }[];
@@ -62,6 +71,14 @@ export interface Deviation {
   readonly amount: number;
 }
 
+/** Why the verdict is what it is: the finding with the block at fault and the place, as far as there are any. */
+export interface Reason {
+  readonly finding: Finding;
+  readonly block?: number;
+  readonly text?: string;
+  readonly at?: Point;
+}
+
 export interface Proof {
   readonly verdict: 'proven' | 'not proven';
   /** Greatest error of any deviation stated here, mm. */
@@ -70,4 +87,10 @@ export interface Proof {
   readonly loose: readonly LooseFinding[];
   readonly stops: readonly { readonly block: number; readonly comment: string; readonly at: Point }[];
   readonly findings: readonly Finding[];
+  /** The findings of this layer again, each with its block and place. */
+  readonly reasons: readonly Reason[];
+  /** The edge of all metal that is left in place, for drawing: outer edges of the cuts, with loose pieces gone. */
+  readonly openings: readonly PlacedOutline[];
+  /** Every cutting move of the wire's centre, with the energy it is cut with: its condition, else its register, else 0. */
+  readonly cuts: readonly { readonly block: number; readonly segment: Segment; readonly radius: number; readonly energy: number }[];
 }

@@ -1,0 +1,103 @@
+/** What the proof says: contours right or wrong, and every reason with its block and place. */
+import type { Action, Block } from '../nc/read/program.ts';
+import { find } from './findings.ts';
+import { contourReasons, stateOf } from './judge-contours.ts';
+import { looseReasons } from './judge-loose.ts';
+import { strayReasons } from './judge-stray.ts';
+import type { Loose } from './loose.ts';
+import { moved } from './loose.ts';
+import type { Proven } from './outcome.ts';
+import type { ContourProof, ProofQuestion, Reason } from './proof.ts';
+import { blockName } from './say.ts';
+import type { Trace } from './trace.ts';
+import { wireFaultsOf } from './wire.ts';
+
+export interface Evidence {
+  readonly trace: Trace;
+  readonly proven: readonly Proven[];
+  readonly loose: readonly Loose[];
+  readonly question: ProofQuestion;
+  readonly actions: readonly Action[];
+  readonly blocks: readonly Block[];
+}
+
+/** Reasons in program order as far as they have a block; those without one first. */
+export const judge = (evidence: Evidence): { readonly contours: readonly ContourProof[]; readonly reasons: readonly Reason[] } => {
+  const contours: ContourProof[] = [];
+  const reasons: Reason[] = [...programReasons(evidence), ...wireReasons(evidence), ...looseReasons(evidence), ...strayReasons(evidence)];
+  evidence.proven.forEach((p) => {
+    p.group.wanted.forEach((wanted, i) => {
+      const measure = p.outcome.measures[i]!;
+      const at = <T extends { readonly at: { readonly x: number; readonly y: number } }>(t: T): T => ({ ...t, at: moved(t.at, p.origin) });
+      contours[wanted] = {
+        loop: evidence.question.wanted[wanted]!.loop,
+        leftMost: at(measure.leftMost),
+        gougeMost: at(measure.gougeMost),
+        rounded: measure.rounded.map(({ excused: _, ...r }) => at(r)),
+        profile: measure.profile.map(at),
+        state: stateOf(measure, evidence.question.tolerance),
+      };
+      reasons.push(...contourReasons(evidence, p, wanted, measure));
+    });
+  });
+  return { contours, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
+};
+
+const programReasons = ({ trace, actions, blocks, question }: Evidence): readonly Reason[] => {
+  const reasons: Reason[] = [];
+  if (!trace.ended)
+    reasons.push({ finding: find('program-without-end', 'The program does not end with M02 or M30.', { remedy: 'End it.' }) });
+  const first = trace.withoutGap[0];
+  const action = first === undefined ? undefined : actions[first];
+  if (action?.kind === 'move') {
+    const setting = action.condition ?? action.register;
+    const what =
+      setting === undefined ? 'no condition and no register' : `${action.condition === undefined ? 'register' : 'condition'} ${setting}`;
+    const known = [...question.gaps.keys()].join(', ');
+    const sentence = `In ${blockName(blocks, action.block)} the wire cuts with ${what}, for which no spark gap is known (known: ${known || 'none'}); ${trace.withoutGap.length} moves are cut so.`;
+    reasons.push(
+      reason(
+        find('gap-unknown', sentence, { remedy: 'Give the gap of every condition or register that the program uses.' }),
+        blocks,
+        action.block,
+      ),
+    );
+  }
+  return reasons;
+};
+
+/** A program that never cuts its wire does so at every opening; a few places say enough. */
+const MOST_WIRE_FAULTS = 20;
+
+const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Reason[] =>
+  wireFaultsOf(trace, proven, question)
+    .slice(0, MOST_WIRE_FAULTS)
+    .map(({ kind, block }) => {
+      const name = blockName(blocks, block);
+      const place = lineOf(blocks, block);
+      if (kind === 'drawn through metal') {
+        const sentence = `The rapid move in ${name} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between the last cut and this move.`;
+        return reason(
+          find('wire-drawn-through-metal', sentence, { ...place, remedy: 'Cut the wire, or stop, before the move.' }),
+          blocks,
+          block,
+        );
+      }
+      const sentence = `The cut in ${name} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;
+      return reason(
+        find('cut-without-wire', sentence, { ...place, remedy: 'Thread the wire, or stop for it, behind the rapid move.' }),
+        blocks,
+        block,
+      );
+    });
+
+/** A finding with its block. */
+export const reason = (finding: Reason['finding'], blocks: readonly Block[], block: number, at?: Reason['at']): Reason => {
+  const text = blocks[block]?.text;
+  return { finding, block, ...(text === undefined ? {} : { text }), ...(at === undefined ? {} : { at }) };
+};
+
+export const lineOf = (blocks: readonly Block[], block: number): { readonly place?: NonNullable<Reason['finding']['place']> } => {
+  const known = blocks[block];
+  return known === undefined ? {} : { place: { kind: 'line', line: known.line, text: known.text } };
+};

@@ -1,0 +1,183 @@
+/** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
+import type { Path64 } from 'clipper2-ts';
+import { areaOf, boundsOfChain } from '../geometry/area.ts';
+import { windingOf } from '../geometry/contain.ts';
+import type { Point } from '../geometry/segment.ts';
+import { millimetres } from './metal.ts';
+import type { Outcome, Proven } from './outcome.ts';
+import type { LooseFinding, ProofQuestion } from './proof.ts';
+import type { Stop, Trace } from './trace.ts';
+
+export interface Loose {
+  readonly finding: LooseFinding;
+  /** The freeing cut, in the list of all cuts. */
+  readonly cut: number;
+  /** Groups that lie within the piece. */
+  readonly within: readonly number[];
+  readonly group: number;
+}
+
+/** All loose pieces, ordered by the cut that frees them. */
+export const looseOf = (proven: readonly Proven[], trace: Trace, question: ProofQuestion): readonly Loose[] => {
+  const groups = byX(proven.map((p) => ({ at: firstPlace(p, trace, question) })));
+  const holes = byX(question.holes);
+  const stops = stopsByGroup(proven, trace);
+  const loose = proven.flatMap((p, g) =>
+    p.outcome.pieces.map((piece): Loose => {
+      const cut = p.group.cuts[piece.cut]!;
+      const at = moved(piece.at, p.origin);
+      const within = insideOf(piece.outline, p.origin, groups).filter((n) => n !== g);
+      const inner = within.reduce((sum, n) => sum + removedBefore(proven[n]!, cut), 0);
+      const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => proven[n]!)]));
+      const bored = drilled.reduce((sum, h) => sum + (Math.PI * question.holes[h]!.diameter ** 2) / 4, 0);
+      const area = Math.max(piece.area - inner - bored, 0);
+      const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
+      const finding: LooseFinding = {
+        ...(owner === undefined ? {} : { loop: question.wanted[owner]!.loop }),
+        block: trace.cuts[cut]!.block,
+        at,
+        area,
+        mass: area * question.height * question.density * 1e-6,
+        role: owner === undefined ? 'scrap' : question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug',
+        held: isHeld(p, piece, stops.get(g) ?? [], trace),
+        outline: { origin: p.origin, points: piece.outline },
+      };
+      return { finding, cut, within, group: g };
+    }),
+  );
+  return loose.sort((a, b) => a.cut - b.cut);
+};
+
+type Piece = Outcome['pieces'][number];
+
+/** Half of the edge cut, at least: before that a stop has another reason than to hold the piece. */
+const STANDING_ON_A_TAB = 0.5;
+
+/**
+ * A stop counts when the wire stands in this group, after the last run that took metal there and before the run that frees
+ * the piece, and when the piece then stands on a tab. A stop that only speaks of threading holds nothing.
+ */
+const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): boolean => {
+  if (piece.standing < STANDING_ON_A_TAB) return false;
+  const { runs, fresh } = p.outcome;
+  const freeing = runs[piece.cut]!;
+  const end = actionOf(p, trace, runs.indexOf(freeing));
+  for (let run = freeing - 1; run >= 0; run -= 1) {
+    const start = actionOf(p, trace, runs.lastIndexOf(run));
+    if (stops.some((s) => s.action > start && s.action < end && holds(s.comment))) return true;
+    if (fresh[run] === true) return false;
+  }
+  return false;
+};
+
+const holds = (comment: string): boolean =>
+  !/\bthread/i.test(comment) || /\b(secure|hold|clamp|magnet|glue|slug|part|piece|tab)/i.test(comment);
+
+const actionOf = (p: Proven, trace: Trace, cut: number): number => trace.cuts[p.group.cuts[cut]!]!.action;
+
+/** A stop belongs to the group that the wire has just cut in, or will cut in next, unless it travels in between. */
+export const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<number, readonly Stop[]> => {
+  const groupOfCut = new Int32Array(trace.cuts.length).fill(-1);
+  proven.forEach((p, g) => {
+    for (const c of p.group.cuts) groupOfCut[c] = g;
+  });
+  const stops = new Map<number, Stop[]>();
+  for (const stop of trace.stops) {
+    const groups = new Set<number>();
+    if (!stop.travelBefore && stop.before >= 0) groups.add(groupOfCut[stop.before]!);
+    if (!stop.travelAfter && stop.after < trace.cuts.length) groups.add(groupOfCut[stop.after]!);
+    for (const g of groups) stops.set(g, [...(stops.get(g) ?? []), stop]);
+  }
+  return stops;
+};
+
+interface Placed {
+  readonly index: number;
+  readonly at: Point;
+}
+
+const byX = (things: readonly { readonly at: Point }[]): readonly Placed[] =>
+  things.map(({ at }, index) => ({ index, at })).sort((a, b) => a.at.x - b.at.x);
+
+const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => {
+  const cut = p.group.cuts[0];
+  return cut === undefined ? question.wanted[p.group.wanted[0]!]!.contour.segments[0]!.from : trace.cuts[cut]!.segment.from;
+};
+
+/** Which of the things, sorted by x, lie within an outline. */
+const insideOf = (outline: readonly Point[], origin: Point, places: readonly Placed[]): readonly number[] => {
+  let [minX, maxX] = [Infinity, -Infinity];
+  for (const p of outline) {
+    minX = Math.min(minX, p.x + origin.x);
+    maxX = Math.max(maxX, p.x + origin.x);
+  }
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle]!.at.x < minX) low = middle + 1;
+    else high = middle;
+  }
+  const found: number[] = [];
+  for (let i = low; i < places.length && places[i]!.at.x <= maxX; i += 1) {
+    const { index, at } = places[i]!;
+    if (isWithin(outline, at.x - origin.x, at.y - origin.y)) found.push(index);
+  }
+  return found;
+};
+
+export const isWithin = (outline: readonly Point[], x: number, y: number): boolean => {
+  let inside = false;
+  let q = outline[outline.length - 1]!;
+  for (const p of outline) {
+    if (p.y > y !== q.y > y && x < p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x)) inside = !inside;
+    q = p;
+  }
+  return inside;
+};
+
+/** mm² that a group within the piece had lost when the given cut was made. */
+const removedBefore = (p: Proven, cut: number): number => {
+  let area = 0;
+  for (const r of p.outcome.removed) if (p.group.cuts[r.cut]! <= cut) area = r.area;
+  return area;
+};
+
+/** A hole that cuts have run into is counted with its group. */
+const touched = (hole: number, groups: readonly Proven[]): boolean =>
+  groups.some((p) => p.group.cuts.length > 0 && p.group.holes.includes(hole));
+
+/** The smallest wanted contour round a place, over the whole drawing. */
+export const innermostAround = (at: Point, question: ProofQuestion): number | undefined => {
+  let found: { index: number; area: number } | undefined;
+  question.wanted.forEach(({ contour }, index) => {
+    const b = boundsOfChain(contour);
+    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || windingOf(contour, at) === 0) return;
+    const area = Math.abs(areaOf(contour));
+    if (found === undefined || area < found.area) found = { index, area };
+  });
+  return found?.index;
+};
+
+export const moved = (p: Point, by: Point): Point => ({ x: p.x + by.x, y: p.y + by.y });
+
+/** A loop as points in mm without those that lie within 2 µm of the line between their neighbours that stay. */
+export const outlineOf = (loop: Path64): readonly Point[] => {
+  const points = loop.map(millimetres);
+  const kept: Point[] = [points[0]!];
+  let from = 0;
+  for (let i = 2; i <= points.length; i += 1) {
+    const end = points[i % points.length]!;
+    let straight = true;
+    for (let k = from + 1; k < i && straight; k += 1) straight = offLine(points[k]!, points[from]!, end) < 2e-3;
+    if (straight) continue;
+    kept.push(points[i - 1]!);
+    from = i - 1;
+  }
+  return kept;
+};
+
+const offLine = (p: Point, a: Point, b: Point): number => {
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  if (length === 0) return Math.hypot(p.x - a.x, p.y - a.y);
+  return Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / length;
+};

@@ -1,0 +1,21 @@
+/** What is remembered of one proven group, in places measured from its origin. */
+import type { Point } from '../geometry/segment.ts';
+import type { ContourMeasure } from './deviation.ts';
+import type { Group } from './groups.ts';
+import type { Piece, Release } from './release.ts';
+
+export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal'> {
+  readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: readonly Point[] })[];
+  /** Run of each cut. */
+  readonly runs: readonly number[];
+  readonly measures: readonly ContourMeasure[];
+  readonly openings: readonly (readonly Point[])[];
+}
+
+export interface Proven {
+  readonly group: Group;
+  readonly origin: Point;
+  readonly outcome: Outcome;
+  /** By travel of `outcome.throughMetal`: the cut of the group that it follows. */
+  readonly travels: readonly number[];
+}

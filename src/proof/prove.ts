@@ -1,0 +1,94 @@
+/** The proof: program text, cut in the computer and held against the drawing. Knows nothing of who wrote the program. */
+import type { Finding } from '../finding/finding.ts';
+import type { Action, Block } from '../nc/read/program.ts';
+import { readProgram } from '../nc/read/read.ts';
+import { measuresOf } from './deviation.ts';
+import { find } from './findings.ts';
+import { groupsOf } from './groups.ts';
+import { judge } from './judge.ts';
+import { looseOf, outlineOf } from './loose.ts';
+import type { Outcome, Proven } from './outcome.ts';
+import type { Proof, ProofQuestion } from './proof.ts';
+import { unusable } from './question.ts';
+import { releaseOf } from './release.ts';
+import { RESOLUTION } from './sweep.ts';
+import type { Trace } from './trace.ts';
+import { traceOf } from './trace.ts';
+import type { Work } from './work.ts';
+import { memory, workOf } from './work.ts';
+
+/**
+ * Reads the program back and proves it. Nothing is proven of a program that its control would refuse: then the contours stay
+ * empty and the findings name the block.
+ *
+ * @returns deviations in mm to `resolution`; the verdict is `proven` only when no finding is a refusal.
+ */
+export const proveProgram = (question: ProofQuestion): Proof => {
+  const read = readProgram(question.program, question.dialect, question.registers);
+  if (read.state === 'read' && !read.findings.some((f) => f.severity === 'refusal')) {
+    const proof = proveActions(read.actions, question, read.blocks);
+    return { ...proof, findings: [...read.findings, ...proof.findings] };
+  }
+  const fault = read.findings.find((f) => f.severity === 'refusal');
+  const finding = find('program-not-readable', `The program cannot be read to its end: ${fault?.sentence ?? 'a rule was broken.'}`, {
+    ...(fault?.place === undefined ? {} : { place: fault.place }),
+    remedy: 'Correct the block and prove the program again.',
+  });
+  return unproven([...read.findings, finding], finding);
+};
+
+/** The same for actions that were read, or made, elsewhere. `blocks` gives the text that findings quote. */
+export const proveActions = (actions: readonly Action[], question: ProofQuestion, blocks: readonly Block[] = []): Proof => {
+  const trouble = unusable(question);
+  if (trouble !== undefined) return unproven([trouble], trouble);
+  const trace = traceOf(actions, question);
+  const proven = provenGroups(trace, question);
+  const loose = looseOf(proven, trace, question);
+  const judged = judge({ trace, proven, loose, question, actions, blocks });
+  return {
+    verdict: judged.reasons.some((r) => r.finding.severity === 'refusal') ? 'not proven' : 'proven',
+    resolution: RESOLUTION,
+    contours: judged.contours,
+    loose: loose.map((l) => l.finding),
+    stops: trace.stops.map(({ block, comment, at }) => ({ block, comment, at })),
+    findings: judged.reasons.map((r) => r.finding),
+    reasons: judged.reasons,
+    openings: proven.flatMap((p) => p.outcome.openings.map((points) => ({ origin: p.origin, points }))),
+    cuts: trace.cuts.map((c) => ({ block: c.block, segment: c.segment, radius: c.radius, energy: c.condition ?? c.register ?? 0 })),
+  };
+};
+
+const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({
+  verdict: 'not proven',
+  resolution: RESOLUTION,
+  contours: [],
+  loose: [],
+  stops: [],
+  findings,
+  reasons: [{ finding: reason }],
+  openings: [],
+  cuts: [],
+});
+
+const provenGroups = (trace: Trace, question: ProofQuestion): readonly Proven[] => {
+  const groups = groupsOf(trace.cuts, question);
+  const travelsAfter = new Map(trace.travels.map((t, i) => [t.before, i] as const));
+  const remembered = memory<Outcome>();
+  return groups.map((group) => {
+    const placed = workOf(group, trace, travelsAfter, question);
+    return { group, origin: placed.origin, outcome: remembered(placed, outcomeOf), travels: placed.work.travels.map((t) => t.after) };
+  });
+};
+
+const outcomeOf = (work: Work): Outcome => {
+  const release = releaseOf(work);
+  return {
+    pieces: release.pieces.map(({ loop, ...piece }) => ({ ...piece, outline: outlineOf(loop) })),
+    fresh: release.fresh,
+    runs: work.cuts.map((c) => c.run),
+    removed: release.removed,
+    throughMetal: release.throughMetal,
+    measures: measuresOf(work, release),
+    openings: release.empty.map(outlineOf),
+  };
+};

@@ -1,0 +1,189 @@
+/** Cuts a group in program order: what has no metal in the end, and which pieces came loose at which cut. */
+import type { Path64, Paths64 } from 'clipper2-ts';
+import { areaOf, boundsOfChain, mergedBounds } from '../geometry/area.ts';
+import { windingOf } from '../geometry/contain.ts';
+import { boundsOf } from '../geometry/measure.ts';
+import type { Point } from '../geometry/segment.ts';
+import type { CutChain } from './chains.ts';
+import { chainsOf } from './chains.ts';
+import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
+import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
+import type { Work } from './work.ts';
+
+/** A piece of metal that nothing holds any more. Places in mm from the origin of the work. */
+export interface Piece {
+  /** The cut that set it free, as an index into the cuts of the work. */
+  readonly cut: number;
+  readonly at: Point;
+  /** mm² within its outline, openings of other groups in it not taken off. */
+  readonly area: number;
+  /** Clockwise, in units. */
+  readonly loop: Path64;
+  /** Innermost wanted contour of the work that it lies in. */
+  readonly inside?: number;
+  /** Share of its edge that was cut before the run that set it free: near 1 when it stood on a tab. */
+  readonly standing: number;
+}
+
+export interface Release {
+  readonly pieces: readonly Piece[];
+  /** Everything without metal in the end. Slugs and scrap are gone; wanted parts, though loose, are there as clockwise loops. */
+  readonly empty: Paths64;
+  /** By run of the work: it took metal away. */
+  readonly fresh: readonly boolean[];
+  /** mm² gone from within the outermost edges of the cuts, after the given cut. */
+  readonly removed: readonly { readonly cut: number; readonly area: number }[];
+  /** By travel of the work: it leads the wire through metal. */
+  readonly throughMetal: readonly boolean[];
+}
+
+interface State {
+  empty: Paths64;
+  beforeRun: Paths64;
+  readonly pieces: Piece[];
+  readonly fresh: boolean[];
+  readonly removed: { cut: number; area: number }[];
+  readonly throughMetal: boolean[];
+}
+
+export const releaseOf = (work: Work): Release => {
+  const start = startOf(work);
+  const state: State = { empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [] };
+  let run = -1;
+  for (const chain of chainsOf(work.cuts)) {
+    const now = work.cuts[chain.first]!.run;
+    if (now !== run) state.beforeRun = state.empty;
+    run = now;
+    cutChain(work, state, chain);
+    state.fresh[run] ??= false;
+    const travel = work.travels.findIndex((t) => t.after === chain.last);
+    if (travel >= 0) state.throughMetal[travel] = meetsMetal(work, state.empty, travel);
+  }
+  const { pieces, empty, fresh, removed, throughMetal } = state;
+  return { pieces, empty, fresh, removed, throughMetal };
+};
+
+const cutChain = (work: Work, state: State, chain: CutChain): void => {
+  const before = state.empty;
+  const after = withoutCrumbs(united([before, sweepOfCuts(work, chain)]));
+  const run = work.cuts[chain.first]!.run;
+  if (emptyArea(after) - emptyArea(before) > CRUMB_AREA) state.fresh[run] = true;
+  const gone = new Set<Path64>();
+  const { loose, frame } = newlyLoose(work, state.pieces, after);
+  for (const loop of loose) {
+    const piece = pieceOf(work, before, after, chain, loop, frame);
+    state.pieces.push({ ...piece, standing: standingShare(state.beforeRun, piece.loop) });
+    if (!isPart(work, piece.inside)) gone.add(loop);
+  }
+  state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
+  state.removed.push({ cut: chain.last, area: work.block === undefined ? emptyArea(state.empty) : 0 });
+};
+
+/** The holes, and round a group at the edge everything outside the block. */
+const startOf = (work: Work): Paths64 => {
+  const holes = work.holes.map((h) => discOf(h.at, h.diameter / 2));
+  if (work.block === undefined) return holes.length === 0 ? [] : united([holes]);
+  const box = mergedBounds([
+    boundsOfChain(work.block),
+    ...work.cuts.map((c) => boundsOf(c.segment)),
+    ...work.travels.flatMap((t) => t.segments.map(boundsOf)),
+  ]);
+  const margin = 10;
+  const outside = [
+    unitsOf(box.minX - margin, box.minY - margin),
+    unitsOf(box.maxX + margin, box.minY - margin),
+    unitsOf(box.maxX + margin, box.maxY + margin),
+    unitsOf(box.minX - margin, box.maxY + margin),
+  ];
+  return united([difference([outside], [polygonOf(work.block.segments)]), holes]);
+};
+
+const sweepOfCuts = (work: Work, chain: CutChain): Paths64 => {
+  const cuts = work.cuts.slice(chain.first, chain.last + 1);
+  return sweepOf(
+    cuts.map((c) => c.segment),
+    cuts[0]!.radius,
+  );
+};
+
+const withoutCrumbs = (loops: Paths64): Paths64 => loops.filter((l) => l.length >= 3 && Math.abs(areaOfLoop(l)) > CRUMB_AREA);
+
+const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + areaOfLoop(l), 0);
+
+/** Enclosed metal that was not loose before. At the edge one piece is the frame that the machine holds: the largest that is no part. */
+const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; frame?: Point } => {
+  const enclosed = loops.filter((l) => areaOfLoop(l) < 0);
+  const parts = known.filter((p) => isPart(work, p.inside)).map((p) => unitsOf(p.at.x, p.at.y));
+  const loose = enclosed.filter((l) => !parts.some((p) => isInside(l, p.x, p.y)));
+  if (work.block === undefined || loose.length === 0) return { loose };
+  const frames = loose.filter((l) => !isPart(work, innermost(work, millimetres(placeInside(l, loops)))));
+  const frame = largest(frames.length > 0 ? frames : loose);
+  return { loose: loose.filter((l) => l !== frame), frame: placeInside(frame, loops) };
+};
+
+const largest = (loops: readonly Path64[]): Path64 => loops.reduce((a, b) => (areaOfLoop(b) < areaOfLoop(a) ? b : a));
+
+const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
+
+const innermost = (work: Work, at: Point): number | undefined => {
+  let found: { index: number; area: number } | undefined;
+  work.wanted.forEach(({ contour }, index) => {
+    if (windingOf(contour, at) === 0) return;
+    const area = Math.abs(areaOf(contour));
+    if (found === undefined || area < found.area) found = { index, area };
+  });
+  return found?.index;
+};
+
+/** Finds the cut that set the piece free: the fewest cuts of the chain that part a place inside it from the frame. */
+const pieceOf = (work: Work, before: Paths64, after: Paths64, chain: CutChain, loose: Path64, frame: Point | undefined) => {
+  const place = placeInside(loose, after);
+  let [low, high, loop, loops] = [chain.first, chain.last, loose, after];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const then = united([before, sweepOfCuts(work, { first: chain.first, last: middle })]);
+    const parted = then.find(
+      (l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !(frame !== undefined && isInside(l, frame.x, frame.y)),
+    );
+    if (parted === undefined) low = middle + 1;
+    else [high, loop, loops] = [middle, parted, then];
+  }
+  const at = millimetres(place);
+  const inside = innermost(work, at);
+  return { cut: high, at, area: netArea(loop, loops), loop, ...(inside === undefined ? {} : { inside }) };
+};
+
+/** Area of a piece without the openings in it that were cut in the same group. */
+const netArea = (loop: Path64, loops: Paths64): number => {
+  const openings = loops.filter((l) => l !== loop && areaOfLoop(l) > 0 && isInside(loop, l[0]!.x, l[0]!.y));
+  return openings.reduce((area, l) => area - areaOfLoop(l), -areaOfLoop(loop));
+};
+
+/** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. */
+const standingShare = (before: Paths64, loop: Path64): number => {
+  const length = lengthOfLoop(loop);
+  const wanted = 96;
+  let [free, all, due] = [0, 0, 0];
+  for (let i = 0; i < loop.length; i += 1) {
+    const [p, q] = [loop[i]!, loop[(i + 1) % loop.length]!];
+    const size = Math.hypot(q.x - p.x, q.y - p.y);
+    const pieces = Math.max(1, Math.min(Math.ceil((size / 1e5 / length) * wanted), wanted));
+    due += size;
+    if (due / 1e5 < length / wanted) continue;
+    due = 0;
+    for (let n = 0; n < pieces; n += 1) {
+      const share = (n + 0.5) / pieces;
+      const x = p.x + (q.x - p.x) * share - (100 * (q.y - p.y)) / size;
+      const y = p.y + (q.y - p.y) * share + (100 * (q.x - p.x)) / size;
+      all += 1;
+      if (isVoid(before, x, y)) free += 1;
+    }
+  }
+  return all === 0 ? 0 : free / all;
+};
+
+/** The wire itself without its gap, a micrometre thinner so that rubbing along an edge is no cut. */
+const meetsMetal = (work: Work, empty: Paths64, travel: number): boolean => {
+  const wire = united([sweepOf(work.travels[travel]!.segments, work.wireRadius - 1e-3)]);
+  return emptyArea(difference(wire, empty)) > CRUMB_AREA;
+};
