@@ -58,7 +58,7 @@ export const roughFeed: Formula<'rate' | 'height' | 'limit'> = {
 export const areaRateFromFeed: Formula<'feed' | 'height'> = {
   name: 'area rate',
   text: 'area rate = feed · height',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm²/min',
   inputs: { feed: { unit: 'mm/min', name: 'feed' }, height: { unit: 'mm', name: 'height' } },
   compute: ({ feed, height }) => feed * height,
@@ -67,7 +67,7 @@ export const areaRateFromFeed: Formula<'feed' | 'height'> = {
 export const removalRate: Formula<'rate' | 'kerf'> = {
   name: 'removal rate',
   text: 'removal rate = area rate · kerf',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm³/min',
   inputs: { rate: { unit: 'mm²/min', name: 'area rate' }, kerf: { unit: 'mm', name: 'kerf' } },
   compute: ({ rate, kerf }) => rate * kerf,

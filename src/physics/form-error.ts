@@ -43,7 +43,7 @@ export const sparksPerLength: Formula<'wire' | 'heightShare' | 'height'> = {
 export const wireSpan: Formula<'height' | 'guides'> = {
   name: 'wire between the guides',
   text: 'span = height + 2 · guide distance',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm',
   inputs: { height: { unit: 'mm', name: 'height' }, guides: { unit: 'mm', name: 'face of the work to guide' } },
   compute: ({ height, guides }) => height + 2 * guides,

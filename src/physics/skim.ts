@@ -36,7 +36,7 @@ export const skimFeed: Formula<'removal' | 'energy' | 'power' | 'height' | 'stoc
 export const stockLeft: Formula<'next' | 'later'> = {
   name: 'stock left for later passes',
   text: 'stock = taken by the next pass + stock that it leaves',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm',
   inputs: { next: { unit: 'mm', name: 'taken by the next pass' }, later: { unit: 'mm', name: 'stock after the next pass' } },
   compute: ({ next, later }) => next + later,

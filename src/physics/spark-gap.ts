@@ -33,7 +33,7 @@ export const sparkGap: Formula<'least' | 'rise' | 'energy' | 'size' | 'factor'> 
 export const kerf: Formula<'d' | 'gap'> = {
   name: 'kerf',
   text: 'kerf = d + 2 gap',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm',
   inputs: { d: diameter, gap: { unit: 'mm', name: 'spark gap' } },
   compute: ({ d, gap }) => d + 2 * gap,
@@ -43,7 +43,7 @@ export const kerf: Formula<'d' | 'gap'> = {
 export const gapFromKerf: Formula<'kerf' | 'd'> = {
   name: 'spark gap from a measured kerf',
   text: 'gap = (kerf - d) / 2',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm',
   inputs: { kerf: { unit: 'mm', name: 'kerf' }, d: diameter },
   compute: ({ kerf, d }) => (kerf - d) / 2,
@@ -53,7 +53,7 @@ export const gapFromKerf: Formula<'kerf' | 'd'> = {
 export const wireOffset: Formula<'d' | 'gap' | 'stock'> = {
   name: 'offset of the wire centre',
   text: 'offset = d / 2 + gap + stock',
-  source: 'definitions',
+  source: 'definition',
   unit: 'mm',
   inputs: { d: diameter, gap: { unit: 'mm', name: 'spark gap' }, stock: { unit: 'mm', name: 'stock left for later passes' } },
   compute: ({ d, gap, stock }) => d / 2 + gap + stock,

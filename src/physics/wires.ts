@@ -14,13 +14,13 @@ const densities: Readonly<Record<Wire['kind'], number>> = {
 
 /** Tension stays near half of what the wire stands hot; a finer wire runs slower since less heat goes into it. */
 const rows: readonly Row[] = [
-  ['brass', 0.3, 16, 11, 1400, 8, true],
-  ['brass', 0.25, 12, 10, 1400, 8, true],
+  ['brass', 0.3, 16, 10, 1400, 8, true],
+  ['brass', 0.25, 12, 10, 1450, 8, true],
   ['brass', 0.2, 8.5, 9, 1700, 8, true],
   ['brass', 0.15, 5, 8, 2600, 5, true],
   ['brass', 0.1, 2.5, 7, 6500, 3.5, true],
-  ['coated brass', 0.3, 16, 11, 1900, 8, false],
-  ['coated brass', 0.25, 12, 10, 1900, 8, false],
+  ['coated brass', 0.3, 16, 10, 1900, 8, false],
+  ['coated brass', 0.25, 12, 10, 2000, 8, false],
   ['coated brass', 0.2, 8.5, 9, 2300, 8, false],
   ['coated brass', 0.15, 5, 8, 3500, 5, false],
   ['coated brass', 0.1, 2.5, 7, 8500, 3.5, false],

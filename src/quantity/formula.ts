@@ -24,6 +24,8 @@ export interface Formula<K extends string> {
    * slope at the spot alone would call a figure at its limit exact.
    */
   readonly bends?: true;
+  /** Why no check row holds it against a printed value, where a published formula has none. */
+  readonly unchecked?: string;
 }
 
 export interface Applied {

@@ -1,0 +1,48 @@
+/** Cuts that the check rows and invariants ask the model about: every wire, height and energy that the trade knows. */
+import type { CutConditions, Flush } from './conditions.ts';
+import { findMaterial } from './find-material.ts';
+import { standardMachine } from './machine.ts';
+import { cutModel } from './model.ts';
+import type { Wire } from './wire.ts';
+import { wires } from './wires.ts';
+
+export const everyMachine = { ...standardMachine, height: 1000, wire: { low: 0.02, high: 0.4 } } as const;
+export const brass = wires[1];
+
+export interface Case {
+  readonly material?: string;
+  readonly height?: number;
+  readonly wire?: Wire;
+  readonly flush?: Flush;
+}
+
+export const conditions = ({ material = 'd2', height = 50, wire = brass, flush = 'sealed' }: Case = {}): CutConditions => {
+  const answer = findMaterial(material);
+  if (answer.kind !== 'material') throw new Error(`${material} is ${answer.kind}`);
+  return { wire, material: answer.material, height, flush, machine: everyMachine };
+};
+export const model = (c: Case = {}): ReturnType<typeof cutModel> => cutModel(conditions(c));
+export const plain = (diameter: number): Wire => ({ ...brass, diameter });
+export const yes = (fact: boolean): string => (fact ? 'yes' : 'no');
+export const all = <T>(items: readonly T[], holds: (item: T, next: T) => boolean): string =>
+  yes(items.length > 1 && items.slice(1).every((item, i) => holds(items[i], item)));
+
+export const heights = [5, 10, 20, 32.7, 50, 80, 100, 150, 200, 300, 500, 1000] as const;
+export const diameters = [0.025, 0.03, 0.05, 0.07, 0.1, 0.15, 0.2, 0.25, 0.3, 0.33, 0.356] as const;
+export const metals = [
+  'a2',
+  'd2',
+  '304',
+  'wc-6co',
+  '6061',
+  'ti-6al-4v',
+  '718',
+  'copper',
+  'brass',
+  'graphite',
+  'molybdenum',
+  'tungsten',
+  'pcd',
+  'az31b',
+] as const;
+export const energies = [1, 0.8, 0.562, 0.4, 0.282, 0.2, 0.141, 0.1, 0.071, 0.05] as const;

@@ -1,0 +1,110 @@
+/** Surface finishes: Ra inside the house (µm); classes, grades and microinches as drawings ask for them. */
+import type { Formula } from './formula.ts';
+import { printNumber } from './print.ts';
+
+/** VDI 3400 class, not rounded. */
+export const vdiFromRa: Formula<'ra'> = {
+  name: 'VDI 3400 class',
+  text: 'class = 20 log10(10 Ra)',
+  source: 'vdi-3400',
+  unit: '1',
+  inputs: { ra: { unit: 'µm', name: 'Ra', low: 0.1, high: 20 } },
+  compute: ({ ra }) => 20 * Math.log10(10 * ra),
+};
+
+export const raFromVdi: Formula<'vdi'> = {
+  name: 'Ra of a VDI 3400 class',
+  text: 'Ra = 10^(class / 20) / 10',
+  source: 'vdi-3400',
+  unit: 'µm',
+  inputs: { vdi: { unit: '1', name: 'VDI 3400 class', low: 0, high: 45 } },
+  compute: ({ vdi }) => 10 ** (vdi / 20) / 10,
+};
+
+export const microinches: Formula<'ra'> = {
+  name: 'Ra in microinches',
+  text: 'Ra in µin = Ra in µm / 0.0254',
+  source: 'inch',
+  unit: 'µin',
+  inputs: { ra: { unit: 'µm', name: 'Ra' } },
+  compute: ({ ra }) => ra / 0.0254,
+};
+
+export const raFromMicroinches: Formula<'microinches'> = {
+  name: 'Ra from microinches',
+  text: 'Ra in µm = 0.0254 · Ra in µin',
+  source: 'inch',
+  unit: 'µm',
+  inputs: { microinches: { unit: 'µin', name: 'Ra in microinches' } },
+  compute: ({ microinches }) => 0.0254 * microinches,
+};
+
+/** Rq / Ra by the shape of the profile: spark-cut surfaces lie between the sine and the Gaussian. */
+export const rqPerRa = { sine: Math.PI / (2 * Math.SQRT2), gaussian: Math.sqrt(Math.PI / 2), triangle: 2 / Math.sqrt(3) } as const;
+
+export const rqFromRa: Formula<'ra' | 'ratio'> = {
+  name: 'Rq',
+  text: 'Rq = ratio · Ra',
+  source: 'texture-definitions',
+  unit: 'µm',
+  inputs: { ra: { unit: 'µm', name: 'Ra' }, ratio: { unit: '1', name: 'Rq / Ra of the profile' } },
+  compute: ({ ra, ratio }) => ra * ratio,
+};
+
+/** Rz / Ra of exact profiles. */
+export const rzPerRa = { sine: Math.PI, triangle: 4, square: 2 } as const;
+
+/** Two printed charts differ by a factor of 1.8: Rz is never more than a band, and never a pass or a fail. */
+export const rzBand = (ra: number): { readonly low: number; readonly nominal: number; readonly high: number } => ({
+  low: 4 * ra,
+  nominal: 5.5 * ra,
+  high: 7.6 * ra,
+});
+
+/** Ra in µm of grades N1 to N12. */
+export const gradeRa: readonly number[] = [0.025, 0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.3, 12.5, 25, 50];
+
+export type FinishAnswer =
+  | { readonly kind: 'finish'; readonly ra: number; readonly asked: 'Ra' | 'VDI class' | 'N grade' | 'microinches' }
+  /** Rz was asked: the Ra that is safe, and the one that might do. */
+  | { readonly kind: 'band'; readonly rz: number; readonly raSafe: number; readonly raMight: number }
+  | { readonly kind: 'not a finish'; readonly text: string; readonly reason: string };
+
+/** Reads 'Ra 0.8', '0.8', '0,8 µm', 'N6', 'VDI 24', '32 µin', 'Rz 6.3'. A bare number is Ra in µm. */
+export const parseFinish = (text: string): FinishAnswer => {
+  const parts = /^(ra|rz|vdi|n)?\s*(\d{1,6}(?:[.,]\d{1,6})?|[.,]\d{1,6})\s*(µm|μm|um|µin|μin|uin|microinch(?:es)?)?$/i.exec(
+    text.trim().slice(0, 40),
+  );
+  if (parts === null)
+    return { kind: 'not a finish', text: text.slice(0, 40), reason: 'write it like Ra 0.8, N6, VDI 24, 32 µin or Rz 6.3' };
+  const word = parts[1]?.toLowerCase() ?? 'ra';
+  const number = Number(parts[2].replace(',', '.'));
+  const inch = /in/i.test(parts[3] ?? '');
+  if ((word === 'n' || word === 'vdi') && parts[3] !== undefined)
+    return { kind: 'not a finish', text, reason: 'a grade or class has no unit' };
+  if (word === 'n') return fromGrade(text, number);
+  if (word === 'vdi') return checked(text, { kind: 'finish', ra: raFromVdi.compute({ vdi: number }), asked: 'VDI class' });
+  const size = inch ? raFromMicroinches.compute({ microinches: number }) : number;
+  if (word === 'rz') return size > 0 ? fromRz(size) : { kind: 'not a finish', text, reason: 'a roughness is more than 0' };
+  return checked(text, { kind: 'finish', ra: size, asked: inch ? 'microinches' : 'Ra' });
+};
+
+const fromGrade = (text: string, grade: number): FinishAnswer => {
+  const ra = gradeRa[grade - 1];
+  return ra === undefined ? { kind: 'not a finish', text, reason: 'grades run from N1 to N12' } : { kind: 'finish', ra, asked: 'N grade' };
+};
+
+const fromRz = (rz: number): FinishAnswer => ({ kind: 'band', rz, raSafe: rz / rzBand(1).high, raMight: rz / rzBand(1).low });
+
+const checked = (text: string, answer: FinishAnswer & { readonly kind: 'finish' }): FinishAnswer =>
+  answer.ra > 0 && answer.ra <= 100 ? answer : { kind: 'not a finish', text, reason: 'Ra is more than 0 and at most 100 µm' };
+
+/** 'Ra 0.8 µm (VDI 18, 31 µin)'; the class is left out where the scale does not reach. */
+export const printFinish = (ra: number): string => {
+  const vdi = vdiFromRa.compute({ ra });
+  const also = [
+    ...(vdi >= -0.5 ? [`VDI ${Math.max(0, Math.round(vdi))}`] : []),
+    `${printNumber(Number(microinches.compute({ ra }).toPrecision(2)))} µin`,
+  ];
+  return `Ra ${printNumber(Number(ra.toPrecision(3)))} µm (${also.join(', ')})`;
+};

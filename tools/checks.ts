@@ -1,0 +1,191 @@
+/** Reads every check row of the house, holds it against our code, and says which sources, rows or formulas do not hold together. */
+/// <reference types="vite/client" />
+import type { CheckRow } from '../src/quantity/check.ts';
+import type { Formula } from '../src/quantity/formula.ts';
+
+/** All that is judged; made by collectChecks, or by hand in the test of the judge itself. */
+export interface CheckCollection {
+  readonly rows: readonly CheckRow[];
+  /** Names of the files in sources/, without ending. */
+  readonly sources: readonly string[];
+  /** Source ids that the code names: in check rows, formulas and figures. */
+  readonly named: readonly { readonly source: string; readonly file: string }[];
+  /** Every formula that the core exports, with the name it is exported by. */
+  readonly formulas: readonly { readonly identifier: string; readonly file: string; readonly formula: Formula<string> }[];
+  /** Text of all check files, to see which formulas they ask. */
+  readonly checkTexts: readonly string[];
+}
+
+export interface Verdict {
+  readonly row: CheckRow;
+  readonly ours: number | string;
+  readonly tolerance: number;
+  readonly holds: boolean;
+}
+
+export interface Problem {
+  readonly kind:
+    | 'value'
+    | 'id twice'
+    | 'no such source'
+    | 'source unused'
+    | 'no reason'
+    | 'formula unchecked'
+    | 'common practice'
+    | 'too few rows';
+  readonly sentence: string;
+}
+
+export const collectChecks = (): CheckCollection => {
+  const rows = import.meta.glob<{ checks?: readonly CheckRow[] }>('../src/**/*.checks.ts', { eager: true });
+  const texts = import.meta.glob<string>('../src/**/*.ts', { eager: true, query: '?raw', import: 'default' });
+  const sources = import.meta.glob<string>('../sources/*.md', { eager: true, query: '?raw', import: 'default' });
+  const modules = import.meta.glob<Record<string, unknown>>(
+    ['../src/{quantity,physics,estimate}/**/*.ts', '!../src/**/*.{test,checks,bench}.ts'],
+    {
+      eager: true,
+    },
+  );
+  const plain = Object.entries(texts).filter(([file]) => !file.endsWith('.test.ts'));
+  return {
+    rows: Object.entries(rows).flatMap(([file, module]) => rowsOf(file, module)),
+    sources: Object.keys(sources).map((file) => file.replace(/^.*\/(.*)\.md$/, '$1')),
+    named: plain.flatMap(([file, text]) => namedSources(text).map((source) => ({ source, file }))),
+    formulas: Object.entries(modules).flatMap(([file, module]) => formulasOf(file, module)),
+    checkTexts: plain.filter(([file]) => file.endsWith('.checks.ts')).map(([, text]) => text),
+  };
+};
+
+/** A check file without rows would be a check that cannot fail. */
+const rowsOf = (file: string, module: { checks?: readonly CheckRow[] }): readonly CheckRow[] => {
+  if (module.checks === undefined || module.checks.length === 0) throw new Error(`${file} exports no check rows`);
+  return module.checks;
+};
+
+/** Ids as the code writes them: source: 'iso-1', or const source = 'iso-1'. A sentence ('the drawing') is no id. */
+const namedSources = (text: string): readonly string[] =>
+  [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*'([^']+)'/g)].map((m) => m[1]).filter((id) => /^[a-z0-9-]+$/.test(id));
+
+const formulasOf = (file: string, module: Record<string, unknown>): CheckCollection['formulas'] =>
+  Object.entries(module).flatMap(([identifier, value]) =>
+    [value, ...(Array.isArray(value) ? value : typeof value === 'object' && value !== null ? Object.values(value) : [])]
+      .filter(isFormula)
+      .map((formula) => ({ identifier, file, formula })),
+  );
+
+const isFormula = (value: unknown): value is Formula<string> =>
+  typeof value === 'object' &&
+  value !== null &&
+  'compute' in value &&
+  typeof value.compute === 'function' &&
+  'inputs' in value &&
+  'text' in value &&
+  'source' in value;
+
+/** One row against our code. A throw counts as a value that does not hold. */
+export const judgeRow = (row: CheckRow): Verdict => {
+  const ours = oursOf(row);
+  const printed = numberIn(row.printed);
+  if (typeof ours === 'string' || printed === undefined) return { row, ours, tolerance: 0, holds: String(ours) === row.printed };
+  const tolerance = row.wider?.tolerance ?? printed.half;
+  // A value that lies exactly on the rounding border must not fail by the last bit.
+  return { row, ours, tolerance, holds: Math.abs(ours - printed.value) <= tolerance * (1 + 1e-9) };
+};
+
+const oursOf = (row: CheckRow): number | string => {
+  try {
+    return row.ours();
+  } catch (error) {
+    return `throws: ${error instanceof Error ? error.message : String(error)}`;
+  }
+};
+
+/** The number as printed and half of its last digit. */
+export const numberIn = (printed: string): { readonly value: number; readonly half: number } | undefined => {
+  const parts = /^[-−+]?(?:\d+)(?:\.(\d+))?(?:[eE]([-+]?\d+))?$/.exec(printed);
+  if (parts === null) return undefined;
+  const last = 10 ** (Number(parts[2] ?? 0) - (parts[1]?.length ?? 0));
+  return { value: Number(printed.replace('−', '-')), half: last / 2 };
+};
+
+/** Sources whose formulas are remembered, defined or plain practice: there is no printed value to hold them against. */
+const withoutPrint = new Set(['starting-model', 'definition', 'common-practice']);
+
+/** All that is wrong; empty when the house holds together. `leastRows` is the recorded floor. */
+export const judgeChecks = (collection: CheckCollection, leastRows: number): readonly Problem[] => [
+  ...badValues(collection),
+  ...doubledIds(collection),
+  ...unresolvedSources(collection),
+  ...unusedSources(collection),
+  ...missingReasons(collection),
+  ...uncheckedFormulas(collection),
+  ...misplacedPractice(collection),
+  ...(collection.rows.length < leastRows
+    ? [{ kind: 'too few rows' as const, sentence: `there are ${collection.rows.length} check rows; there have been ${leastRows}` }]
+    : []),
+];
+
+const badValues = ({ rows }: CheckCollection): readonly Problem[] =>
+  rows
+    .map(judgeRow)
+    .filter((v) => !v.holds)
+    .map((v) => ({
+      kind: 'value',
+      sentence: `${v.row.id} ${v.row.question}: printed ${v.row.printed}, ours ${v.ours}, tolerance ${v.tolerance} (${v.row.source}, ${v.row.place})`,
+    }));
+
+const doubledIds = ({ rows }: CheckCollection): readonly Problem[] => {
+  const seen = new Set<string>();
+  return rows.flatMap(({ id }) => {
+    if (!seen.has(id)) {
+      seen.add(id);
+      return [];
+    }
+    return [{ kind: 'id twice' as const, sentence: `two check rows are called ${id}` }];
+  });
+};
+
+const unresolvedSources = ({ rows, named, formulas, sources }: CheckCollection): readonly Problem[] => {
+  const known = new Set(sources);
+  const asked = [
+    ...rows.map((r) => ({ source: r.source, by: `check ${r.id}` })),
+    ...formulas.map((f) => ({ source: f.formula.source, by: `formula ${f.identifier}` })),
+    ...named.map((n) => ({ source: n.source, by: n.file })),
+  ];
+  return asked
+    .filter((a) => !known.has(a.source))
+    .map((a) => ({ kind: 'no such source', sentence: `${a.by} names sources/${a.source}.md, which is not there` }));
+};
+
+const unusedSources = ({ rows, named, formulas, sources }: CheckCollection): readonly Problem[] => {
+  const used = new Set([...rows, ...named, ...formulas.map((f) => f.formula)].map((user) => user.source));
+  return sources
+    .filter((s) => !used.has(s))
+    .map((s) => ({ kind: 'source unused', sentence: `sources/${s}.md is named by no check, formula or figure` }));
+};
+
+const missingReasons = ({ rows }: CheckCollection): readonly Problem[] =>
+  rows
+    .filter(
+      (r) =>
+        r.wider !== undefined &&
+        (r.wider.reason.trim() === '' || !(r.wider.tolerance > (numberIn(r.printed)?.half ?? Number.POSITIVE_INFINITY))),
+    )
+    .map((r) => ({
+      kind: 'no reason',
+      sentence: `${r.id} has a wider tolerance without a reason, or one that is not wider than its digits`,
+    }));
+
+const uncheckedFormulas = ({ formulas, checkTexts }: CheckCollection): readonly Problem[] =>
+  formulas
+    .filter(({ formula }) => !withoutPrint.has(formula.source) && formula.unchecked === undefined)
+    .filter(({ identifier }) => !checkTexts.some((text) => new RegExp(`\\b${identifier}\\b`).test(text)))
+    .map(({ identifier, file }) => ({
+      kind: 'formula unchecked',
+      sentence: `${identifier} in ${file} has no check row and states no reason`,
+    }));
+
+const misplacedPractice = ({ rows }: CheckCollection): readonly Problem[] =>
+  rows
+    .filter((r) => (r.source === 'common-practice') !== r.id.startsWith('CP-'))
+    .map((r) => ({ kind: 'common practice', sentence: `${r.id} must have both the mark CP- and the source common-practice, or neither` }));
