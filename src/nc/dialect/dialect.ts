@@ -17,7 +17,9 @@ export const dialectSchema = z
     unitsWord: z.enum(['G20/G21', 'G70/G71', 'none']).describe('Which pair of words states the unit'),
     decimals: z.int().min(2).max(6).describe('Digits behind the decimal point'),
     trailingZeros: z.boolean().describe('Write 1.5000 instead of 1.5'),
-    arcs: z.enum(['centre', 'radius']).describe('Arcs by their centre (I, J from the arc start) or by R; a full circle always by centre'),
+    arcs: z
+      .enum(['centre', 'radius'])
+      .describe('Arcs by their centre (I, J from the arc start) or by R, no longer than a quarter turn each'),
     coordinates: z.enum(['absolute', 'incremental']),
     sequence: z
       .strictObject({ step: z.int().min(1).max(1000), start: z.int().min(0).max(99999) })

@@ -108,9 +108,7 @@ export const pen = (dialect: Dialect, grid: Grid, page: Sheet): Pen => {
       return done;
     },
     compensate: (side, register) => {
-      if (compensating.kind === 'on' || compensating.kind === 'begins')
-        return refused('compensation-needs-a-straight-move', 'twice', meant);
-      if (compensating.kind === 'ends') page.block('G40');
+      if (compensating.kind !== 'off') return refused('compensation-needs-a-straight-move', 'twice', meant);
       compensating = { kind: 'begins', words: `${side === 'left' ? 'G41' : 'G42'} D${register}` };
       return done;
     },
@@ -138,7 +136,7 @@ const usable = (segment: Segment, grid: Grid): boolean => {
 
 const sentences: Readonly<Record<string, string>> = {
   'arc or nothing': 'Compensation would be switched on a move that is not straight or has no length.',
-  twice: 'Compensation would be switched on while it is on.',
+  twice: 'Compensation would be switched on before a straight move has switched it off.',
   cut: 'A cut has a coordinate that is no number or too large for a program.',
   travel: 'A travel has a coordinate that is no number or too large for a program.',
 };
