@@ -3,7 +3,7 @@ import type { ReadLimits } from './drawing.ts';
 import type { Ledger } from './ledger.ts';
 
 /** What a drawing may need at most unless the caller says otherwise: far beyond any part a shop cuts. */
-export const usualLimits: ReadLimits = { bytes: 256_000_000, entities: 2_000_000, nesting: 32, work: 20_000_000 };
+export const usualLimits: ReadLimits = { bytes: 256_000_000, entities: 2_000_000, nesting: 64, work: 20_000_000 };
 
 export interface Budget {
   /** True once a limit was passed: stop reading and hand out nothing. */

@@ -1,7 +1,8 @@
 /** Looks at a curve in space from above: what the XY plane sees of it, as a flat curve. */
-import { type Arc, arc, line, type Point } from '../../geometry/segment.ts';
+import { line, type Point } from '../../geometry/segment.ts';
 import type { Curve } from '../curve.ts';
-import { isFullTurn, type Point3, type SpaceCurve } from './space.ts';
+import { ovalCurve } from '../oval.ts';
+import type { Point3, SpaceCurve } from './space.ts';
 
 /** `level`: flat and at height 0. `raised`: flat at another height. `tilted`: not parallel to the XY plane. */
 export type Lie = 'level' | 'raised' | 'tilted';
@@ -37,30 +38,18 @@ export const flattened = (curve: SpaceCurve): Curve | 'edge on' => {
     case 'line':
       return line(flat(curve.from), flat(curve.to));
     case 'oval':
-      return flattenedOval(curve);
+      return ovalCurve({
+        from: flat(curve.from),
+        to: flat(curve.to),
+        centre: flat(curve.centre),
+        u: flat(curve.u),
+        v: flat(curve.v),
+        start: curve.start,
+        end: curve.end,
+      });
     case 'spline':
       return { ...curve, points: curve.points.map(flat) };
   }
 };
-
-/** An oval is a circular arc where its two half axes are equally long and square to each other, and an ellipse otherwise. */
-const flattenedOval = (oval: SpaceCurve & { readonly kind: 'oval' }): Curve | 'edge on' => {
-  const { u, v, start, end } = oval;
-  const [lengthU, lengthV] = [Math.hypot(u.x, u.y), Math.hypot(v.x, v.y)];
-  const area = u.x * v.y - u.y * v.x;
-  const size = Math.max(lengthU, lengthV);
-  if (!(Math.abs(area) > 1e-9 * size * size)) return 'edge on';
-  const round = Math.abs(lengthU - lengthV) <= ROUND * size && Math.abs(u.x * v.x + u.y * v.y) <= ROUND * size * size;
-  if (round) return roundArc(oval, Math.sign(area) * (end - start));
-  return { kind: 'ellipse', centre: flat(oval.centre), major: flat(u), minor: flat(v), start, end };
-};
-
-const roundArc = (oval: SpaceCurve & { readonly kind: 'oval' }, sweep: number): Arc => {
-  const from = flat(oval.from);
-  return arc(from, isFullTurn(sweep) ? from : flat(oval.to), flat(oval.centre), isFullTurn(sweep) ? Math.sign(sweep) * 2 * Math.PI : sweep);
-};
-
-/** Half axes closer than this share of their length make a circle: 0.1 nm on a radius of 100 mm is noise of the file. */
-const ROUND = 1e-10;
 
 const flat = (p: Point3): Point => ({ x: p.x, y: p.y });

@@ -3,10 +3,11 @@ import { FULL_TURN } from '../../geometry/angle.ts';
 import { arcByDegrees } from '../../geometry/bulge.ts';
 import { arc, line, type Point } from '../../geometry/segment.ts';
 import type { Curve } from '../curve.ts';
+import { isFullTurn } from '../oval.ts';
 import type { Fields } from './fields.ts';
 import { polylinePieces } from './polyline.ts';
 import { type Shape, type Spot, type Trouble, trouble } from './records.ts';
-import { isFullTurn, lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceCurve } from './space.ts';
+import { lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceCurve } from './space.ts';
 
 /** LINE: two points in space. */
 export const lineShape = (f: Fields): Shape | Trouble => {

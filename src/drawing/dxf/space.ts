@@ -1,6 +1,7 @@
 /** The little geometry in three dimensions that DXF needs: entities on tilted planes, and blocks placed on them. */
 import { sineCosine } from '../../geometry/angle.ts';
 import type { Curve } from '../curve.ts';
+import { isFullTurn } from '../oval.ts';
 
 export interface Point3 {
   readonly x: number;
@@ -102,8 +103,6 @@ export const ovalOf = (centre: Point3, u: Point3, v: Point3, start: number, end:
   const from = at(start);
   return { kind: 'oval', from, to: isFullTurn(end - start) ? from : at(end), centre, u, v, start, end };
 };
-
-export const isFullTurn = (sweep: number): boolean => Math.abs(Math.abs(sweep) - 2 * Math.PI) < 1e-9;
 
 export const movedInSpace = (curve: SpaceCurve, m: Placement): SpaceCurve => {
   switch (curve.kind) {

@@ -1,0 +1,193 @@
+/** Walks the tree of an SVG file and draws its shapes out: groups, nested pictures, and what `use` repeats. */
+import type { Place } from '../../finding/finding.ts';
+import type { Budget } from '../budget.ts';
+import type { DrawnCurve } from '../curve.ts';
+import type { Layer } from '../drawing.ts';
+import type { DrawingCode, Ledger } from '../ledger.ts';
+import { composed, type Matrix, movedCurve, UNMOVED } from '../move.ts';
+import { withinReach } from '../reach.ts';
+import { lengthOf } from './lengths.ts';
+import type { Element } from './markup.ts';
+import { isShape, shapeRuns } from './shapes.ts';
+import { type Shown, shownWithin, styled } from './style.ts';
+import { transformOf } from './transform.ts';
+import { type Size, viewportOf } from './viewport.ts';
+
+/** What an element finds around it. */
+interface Around extends Shown {
+  readonly matrix: Matrix;
+  readonly size: Size;
+  /** Name of the nearest group that has one; a label goes before an id. */
+  readonly layer: string;
+  readonly labelled: boolean;
+  /** Elements around, those of `use` counted too. */
+  readonly depth: number;
+  /** The elements that `use` is drawing, so that one within itself is seen. */
+  readonly using: readonly Element[];
+}
+
+export class Drawer {
+  readonly curves: DrawnCurve[] = [];
+  readonly passedOver = new Map<string, number>();
+  readonly #byId: ReadonlyMap<string, Element>;
+  readonly #budget: Budget;
+  readonly #told: Ledger;
+  readonly #layers = new Map<string, { hidden: boolean; entities: number }>();
+  readonly #firstLine = new Map<string, number>();
+  #entity = 0;
+
+  constructor(byId: ReadonlyMap<string, Element>, budget: Budget, told: Ledger) {
+    this.#byId = byId;
+    this.#budget = budget;
+    this.#told = told;
+  }
+
+  drawRoot(root: Element, matrix: Matrix, size: Size): void {
+    const shown = shownWithin({ displayed: true, visible: true }, root);
+    this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, depth: 1, using: [] });
+  }
+
+  /** A layer is hidden when all that lies on it is. */
+  layers(): readonly Layer[] {
+    return [...this.#layers].map(([name, { hidden, entities }]) => ({ name, hidden, entities }));
+  }
+
+  firstPlace(type: string): Place {
+    return { kind: 'line', line: this.#firstLine.get(type) ?? 1 };
+  }
+
+  #children(element: Element, outside: Around): void {
+    const around = { ...outside, depth: outside.depth + 1 };
+    if (!this.#budget.nesting(around.depth)) return;
+    for (const child of element.children) {
+      if (!this.#budget.work(1)) return;
+      this.#element(child, around);
+    }
+  }
+
+  #element(element: Element, around: Around): void {
+    const { name } = element;
+    if (name === 'style') this.#leave('style-sheet-ignored', element, 'A style sheet may hide or move shapes.', 'It was not applied.');
+    if (NOT_DRAWN.has(name) || name.includes(':')) return;
+    if (!isShape(name) && !CONTAINERS.has(name) && name !== 'use') {
+      this.#passOver(element);
+      return;
+    }
+    const inside = this.#within(around, element);
+    if (inside === undefined) return;
+    if (isShape(name)) this.#shape(element, inside);
+    else if (name === 'use') this.#use(element, inside);
+    else if (name === 'svg') this.#picture(element, inside, undefined);
+    else this.#children(element, inside);
+  }
+
+  /** What the element adds for itself and all in it; none when its transform makes no sense. */
+  #within(around: Around, element: Element): Around | undefined {
+    const text = styled(element, 'transform');
+    const move = text === undefined ? UNMOVED : transformOf(text);
+    if (move === undefined || (text !== undefined && styled(element, 'transform-origin') !== undefined)) {
+      this.#leave('transform-unreadable', element, `The transform '${text?.slice(0, 80)}' makes no sense here.`, LEFT_OUT);
+      return undefined;
+    }
+    for (const clip of ['clip-path', 'mask'])
+      if ((styled(element, clip) ?? 'none') !== 'none') this.#leave('clip-ignored', element, 'A shape is clipped.', 'It was drawn whole.');
+    const named = element.name === 'g' || element.name === 'svg' ? this.#groupName(element, around) : {};
+    return { ...around, ...shownWithin(around, element), ...named, matrix: composed(around.matrix, move) };
+  }
+
+  #groupName(element: Element, around: Around): Partial<Around> {
+    for (const [name, value] of element.attributes) if (name.endsWith(':label')) return { layer: value, labelled: true };
+    const id = element.attributes.get('id');
+    return id === undefined || around.labelled ? {} : { layer: id };
+  }
+
+  #shape(element: Element, around: Around): void {
+    const outcome = shapeRuns(element, around.size);
+    if (outcome.kind === 'unreadable') {
+      this.#leave(outcome.code, element, `A <${element.name}> cannot be drawn: ${outcome.why}.`, LEFT_OUT);
+      return;
+    }
+    const hidden = !around.displayed || !around.visible;
+    for (const run of outcome.runs) {
+      const entity = this.#entity++;
+      this.#count(around.layer, hidden);
+      for (const flat of run.curves) {
+        const curve = movedCurve(around.matrix, flat);
+        if (curve === 'edge on') this.#leave('entity-impossible', element, `A <${element.name}> is pressed flat by a transform.`, LEFT_OUT);
+        else if (!withinReach(curve)) this.#leave('entity-impossible', element, `A <${element.name}> reaches too far.`, LEFT_OUT);
+        else if (!this.#budget.work(1) || !this.#budget.entity()) return;
+        else this.curves.push({ curve, layer: around.layer, hidden, entity, closes: run.closes, line: element.line });
+      }
+    }
+  }
+
+  #use(element: Element, around: Around): void {
+    const link = element.attributes.get('href') ?? element.attributes.get('xlink:href') ?? '';
+    const target = link.startsWith('#') ? this.#byId.get(link.slice(1)) : undefined;
+    if (target === undefined) {
+      this.#leave(
+        'reference-missing',
+        element,
+        `A <use> asks for '${link.slice(0, 80)}', which is not in the file.`,
+        'Nothing was drawn for it.',
+      );
+      return;
+    }
+    if (around.using.includes(target)) {
+      this.#leave('reference-to-itself', element, `'${link}' is used within itself.`, 'The inner one was left out.');
+      return;
+    }
+    const [x, y] = ['x', 'y'].map((name) => lengthOf(element.attributes.get(name) ?? '0'));
+    if (x?.kind !== 'length' || y?.kind !== 'length') {
+      this.#leave('length-unreadable', element, 'The place of a <use> cannot be read.', LEFT_OUT);
+      return;
+    }
+    const matrix = composed(around.matrix, { ...UNMOVED, e: x.value, f: y.value });
+    const inside = { ...around, matrix, depth: around.depth + 1, using: [...around.using, target] };
+    if (!this.#budget.nesting(inside.depth)) return;
+    if (target.name !== 'symbol' && target.name !== 'svg') {
+      this.#element(target, inside);
+      return;
+    }
+    const within = this.#within(inside, target);
+    if (within !== undefined) this.#picture(target, within, element.attributes);
+  }
+
+  /** An `svg` or `symbol` with a window of its own. */
+  #picture(element: Element, around: Around, given: ReadonlyMap<string, string> | undefined): void {
+    const view = viewportOf(element, around.size, given);
+    if (view.kind === 'unreadable') {
+      this.#leave('length-unreadable', element, `The size of a <${element.name}> cannot be read: ${view.what}.`, LEFT_OUT);
+      return;
+    }
+    const { matrix, inner, stretched } = view.viewport;
+    if (stretched) this.#leave('view-stretched', element, `A <${element.name}> is stretched unevenly.`, 'It was read so.');
+    this.#children(element, { ...around, matrix: composed(around.matrix, matrix), size: inner });
+  }
+
+  #count(name: string, hidden: boolean): void {
+    const layer = this.#layers.get(name) ?? { hidden: true, entities: 0 };
+    layer.hidden &&= hidden;
+    layer.entities++;
+    this.#layers.set(name, layer);
+  }
+
+  #passOver({ name, line }: Element): void {
+    this.passedOver.set(name, (this.passedOver.get(name) ?? 0) + 1);
+    if (!this.#firstLine.has(name)) this.#firstLine.set(name, line);
+  }
+
+  #leave(code: DrawingCode, { line }: Element, sentence: string, done: string): void {
+    this.#told.add(code, sentence, { place: { kind: 'line', line }, done });
+  }
+}
+
+const NO_GROUP = '(no group)';
+const LEFT_OUT = 'It was left out.';
+const CONTAINERS: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch']);
+
+/** Kinds that define something, or describe it, and are drawn only where something else asks for them. */
+const NOT_DRAWN: ReadonlySet<string> = new Set([
+  ...['defs', 'symbol', 'clipPath', 'mask', 'marker', 'pattern', 'linearGradient', 'radialGradient', 'filter', 'view', 'cursor', 'font'],
+  ...['title', 'desc', 'metadata', 'style', 'script', 'set', 'animate', 'animateTransform', 'animateMotion', 'solidColor', 'color-profile'],
+]);

@@ -1,0 +1,44 @@
+/** Numbers and lengths as SVG writes them. */
+
+/** A number by the strict pattern of the standard; NaN for anything else. */
+export const numberOf = (text: string): number => {
+  const value = NUMBER.test(text) ? Number(text) : Number.NaN;
+  return Number.isFinite(value) ? value : Number.NaN;
+};
+
+/** All numbers in a list separated by blanks or commas, as `points` and transforms have them; NaN among them where one is none. */
+export const numbersOf = (text: string): readonly number[] => {
+  const trimmed = text.trim();
+  return trimmed === '' ? [] : trimmed.split(/\s*,\s*|\s+|(?<=[\d.])(?=[+-])/).map(numberOf);
+};
+
+export type Length =
+  /** In user units, of which 96 are one inch. `real` when the unit is one of the world and not a pixel. */
+  | { readonly kind: 'length'; readonly value: number; readonly real: boolean }
+  | { readonly kind: 'percent'; readonly share: number }
+  | { readonly kind: 'unreadable' };
+
+export const lengthOf = (text: string): Length => {
+  const match = /^\s*([^a-zA-Z%\s]*(?:[eE][+-]?\d+)?)\s*([a-zA-Z]*|%)\s*$/.exec(text);
+  const value = numberOf(match?.[1] ?? '');
+  if (match === null || Number.isNaN(value)) return { kind: 'unreadable' };
+  if (match[2] === '%') return { kind: 'percent', share: value / 100 };
+  const pixels = PIXELS.get(match[2]!.toLowerCase());
+  return pixels === undefined ? { kind: 'unreadable' } : { kind: 'length', value: value * pixels.each, real: pixels.real };
+};
+
+const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+
+/** CSS fixes an inch at 96 pixels. Units that hang on a font (em, ex) say nothing about a part. */
+const PIXELS: ReadonlyMap<string, { readonly each: number; readonly real: boolean }> = new Map([
+  ['', { each: 1, real: false }],
+  ['px', { each: 1, real: false }],
+  ['in', { each: 96, real: true }],
+  ['mm', { each: 96 / 25.4, real: true }],
+  ['cm', { each: 96 / 2.54, real: true }],
+  ['q', { each: 96 / 101.6, real: true }],
+  ['pt', { each: 96 / 72, real: true }],
+  ['pc', { each: 16, real: true }],
+]);
+
+export const MILLIMETRES_IN_A_PIXEL = 25.4 / 96;

@@ -1,0 +1,93 @@
+/** The elements of an SVG file as a tree, read strictly and without ever expanding anything. */
+import { SaxesParser } from 'saxes';
+import type { Budget } from '../budget.ts';
+import type { Ledger } from '../ledger.ts';
+
+export interface Element {
+  /** Without the prefix of the SVG namespace; with it for all others, which nobody here draws. */
+  readonly name: string;
+  readonly attributes: ReadonlyMap<string, string>;
+  readonly children: Element[];
+  /** Line of the file, from 1. */
+  readonly line: number;
+}
+
+export interface Markup {
+  readonly root: Element | undefined;
+  readonly byId: ReadonlyMap<string, Element>;
+  /** True when the file was well-formed to its end. */
+  readonly whole: boolean;
+}
+
+/** What came before a fault is kept; a document type with definitions of its own is refused. */
+export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => {
+  const parser = new SaxesParser();
+  const byId = new Map<string, Element>();
+  const open: Element[] = [];
+  let root: Element | undefined;
+  let fault: { readonly why: string; readonly line: number } | undefined;
+  let refused = false;
+  let started = 1;
+  parser.on('error', (error) => {
+    fault ??= { why: error.message.replace(/^\d+:\d+:\s*/, ''), line: parser.line };
+  });
+  parser.on('doctype', (declaration) => {
+    if (!declaration.includes('[')) return;
+    refused = true;
+    told.add('doctype-refused', 'The file defines entities of its own in its DOCTYPE.', {
+      place: { kind: 'line', line: parser.line },
+      done: 'Nothing was read: such definitions can grow without bound.',
+      remedy: 'Save the file again as plain SVG.',
+    });
+  });
+  parser.on('opentagstart', () => {
+    started = parser.line;
+  });
+  parser.on('opentag', (tag) => {
+    if (fault !== undefined || refused || budget.spent()) return;
+    const element: Element = { name: localName(tag.name), attributes: attributesOf(tag.attributes), children: [], line: started };
+    const id = element.attributes.get('id');
+    if (id !== undefined && !byId.has(id)) byId.set(id, element);
+    const parent = open.at(-1);
+    if (parent === undefined) root ??= element;
+    else parent.children.push(element);
+    open.push(element);
+    budget.nesting(open.length);
+    budget.work(1);
+  });
+  parser.on('closetag', () => {
+    if (fault === undefined) open.pop();
+  });
+  for (let at = 0; at < text.length && fault === undefined && !refused && !budget.spent(); at += CHUNK)
+    parser.write(text.slice(at, at + CHUNK));
+  if (fault === undefined && !refused && !budget.spent()) parser.close();
+  if (fault !== undefined && !refused) tellFault(fault, told);
+  return { root: refused || budget.spent() ? undefined : root, byId, whole: fault === undefined };
+};
+
+const tellFault = ({ why, line }: { readonly why: string; readonly line: number }, told: Ledger): void =>
+  told.add('markup-broken', `The file is not well-formed: ${why}`, {
+    place: { kind: 'line', line },
+    done: 'What stands before was read.',
+    remedy: 'Ask for the file again.',
+  });
+
+const CHUNK = 1 << 16;
+
+const localName = (name: string): string => (name.startsWith('svg:') ? name.slice(4) : name);
+
+/** A name can stand for anything, '__proto__' too, so they live in a Map. */
+const attributesOf = (given: Readonly<Record<string, unknown>>): ReadonlyMap<string, string> =>
+  new Map(Object.entries(given).map(([name, value]) => [name, String(value)]));
+
+/** Bytes to text by the mark at their start, or by what the XML declaration says, or as UTF-8. */
+export const svgText = (bytes: Uint8Array): string => {
+  const head = String.fromCharCode(...bytes.subarray(0, 200));
+  const named = /^\s*<\?xml[^>]*encoding\s*=\s*["']([A-Za-z0-9._-]+)["']/.exec(head)?.[1];
+  const marked = bytes[0] === 0xff && bytes[1] === 0xfe ? 'utf-16le' : bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined;
+  try {
+    return new TextDecoder(marked ?? named ?? 'utf-8').decode(bytes);
+  } catch {
+    return new TextDecoder('utf-8').decode(bytes);
+  }
+};
