@@ -51,7 +51,7 @@ const closedEntity = (group: readonly Piece[], within: number): ClosedEntity | '
   const gap = distanceBetween(end, start);
   if (gap <= within) return isMoreThanAGap(group, within) ? { steps: exactly(group) } : 'open';
   if (!group[0]!.closes) return 'open';
-  const closing: Piece = { ...group.at(-1)!, segments: [line(end, start)], deviation: 0 };
+  const closing: Piece = { ...group.at(-1)!, segments: [line(end, start)], deviation: 0, excess: 0 };
   return { steps: exactly([...group, closing]), closing: { a: end, b: start, size: gap } };
 };
 

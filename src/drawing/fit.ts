@@ -1,9 +1,16 @@
 /** Makes pieces in mm out of the curves of a file: lines and arcs as they are, ellipses and splines as arcs within a tolerance. */
 
+import { fitArcs } from '../geometry/fit.ts';
+import { lengthOf } from '../geometry/measure.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
-import { distanceBetween } from '../geometry/segment.ts';
+import { distanceBetween, line } from '../geometry/segment.ts';
 import type { Curve, DrawnCurve } from './curve.ts';
+import { ellipseCurve } from './ellipse.ts';
+import { areaUnder } from './faces.ts';
+import { segmentBetween } from './mend.ts';
 import type { Piece } from './piece.ts';
+import { splineCurve } from './spline.ts';
+import { sweptArea } from './swept-area.ts';
 import type { Work } from './work.ts';
 import { spend } from './work.ts';
 
@@ -26,9 +33,9 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
   let [curves, arcs, worst] = [0, 0, 0];
   drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
     spend(work, 1);
-    const fitted = segmentsFor(curve, millimetres, within);
+    const fitted = segmentsFor(curve, millimetres, within, work);
     if ('failed' in fitted) {
-      failed.push({ at: scaled(fitted.failed, millimetres), line, what: curve.kind });
+      failed.push({ at: fitted.failed, line, what: curve.kind });
       return;
     }
     if (curve.kind === 'ellipse' || curve.kind === 'spline') {
@@ -36,17 +43,50 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
       arcs += fitted.segments.length;
       worst = Math.max(worst, fitted.deviation);
     }
-    pieces.push({ segments: fitted.segments, layer, hidden, entity, closes, line, source, deviation: fitted.deviation });
+    pieces.push({
+      segments: fitted.segments,
+      layer,
+      hidden,
+      entity,
+      closes,
+      line,
+      source,
+      deviation: fitted.deviation,
+      excess: fitted.excess,
+    });
   });
   return { pieces, curves, arcs, worst, failed };
 };
 
-type Outcome = { readonly segments: readonly Segment[]; readonly deviation: number } | { readonly failed: Point };
+type Outcome = { readonly segments: readonly Segment[]; readonly deviation: number; readonly excess: number } | { readonly failed: Point };
 
-const segmentsFor = (curve: Curve, millimetres: number, _within: number): Outcome => {
-  if (curve.kind === 'line' || curve.kind === 'arc') return { segments: [scaledSegment(curve, millimetres)], deviation: 0 };
-  return { failed: curve.kind === 'ellipse' ? curve.centre : curve.points[0]! };
+const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Work): Outcome => {
+  if (curve.kind === 'line' || curve.kind === 'arc') return { segments: [scaledSegment(curve, millimetres)], deviation: 0, excess: 0 };
+  const asDrawn = curve.kind === 'ellipse' ? ellipseCurve(curve) : splineCurve(curve);
+  const inMillimetres = { ...asDrawn, pointAt: (t: number) => scaled(asDrawn.pointAt(t), millimetres) };
+  const fitted = fitArcs(inMillimetres, within);
+  const start = inMillimetres.pointAt(asDrawn.start);
+  if (fitted.kind === 'no extent') return { segments: [line(start, start)], deviation: 0, excess: 0 };
+  if (fitted.kind !== 'fitted') return { failed: Number.isFinite(start.x) && Number.isFinite(start.y) ? start : { x: 0, y: 0 } };
+  spend(work, fitted.segments.length * EVALUATIONS);
+  const segments = withoutSlivers(fitted.segments);
+  const swept = segments.reduce((sum, segment) => sum + areaUnder(segment, start), 0);
+  return { segments, deviation: fitted.deviation, excess: sweptArea(inMillimetres, start) - swept };
 };
+
+/** Segments shorter than rounding, which a cusp may leave, are joined into their neighbours. */
+const withoutSlivers = (segments: readonly Segment[]): readonly Segment[] => {
+  const long = segments.filter((segment) => lengthOf(segment) > SLIVER);
+  if (long.length === segments.length || long.length === 0) return segments;
+  const end = segments.at(-1)!.to;
+  return long.flatMap((segment, i) => segmentBetween(segment, i === 0 ? segments[0]!.from : segment.from, long[i + 1]?.from ?? end));
+};
+
+/** mm: a tenth of a nanometre. */
+const SLIVER = 1e-7;
+
+/** About so many places of a curve are looked at for each arc. */
+const EVALUATIONS = 100;
 
 const scaled = (p: Point, by: number): Point => (by === 1 ? p : { x: p.x * by, y: p.y * by });
 

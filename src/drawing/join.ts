@@ -28,6 +28,8 @@ export interface FoundChain {
   readonly length: number;
   readonly from: Point;
   readonly to: Point;
+  /** Those of its ends that lie on a closed loop. */
+  readonly onLoop: readonly Point[];
 }
 
 /** What was changed or met while joining. */
@@ -41,7 +43,6 @@ export interface JoinEvents {
   readonly branches: readonly Branch[];
   readonly flat: readonly FoundLoop[];
   readonly partlyHidden: readonly FoundLoop[];
-  readonly chainEnds: readonly Point[];
 }
 
 export interface Joined {
@@ -83,7 +84,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
   );
   return {
     loops: single.loops,
-    chains: stripped.chains.map(foundChain),
+    chains: stripped.chains.map((steps, i) => foundChain(steps, stripped.ending[i]!)),
     events: {
       zeroLength: cleaned.dropped,
       doubledEdges: [...seen.events.doubledEdges, ...unseen.events.doubledEdges, ...stripped.doubled],
@@ -93,7 +94,6 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
       branches: [...seen.events.branches, ...unseen.events.branches],
       flat: all.filter(isFlat),
       partlyHidden: mixed.loops,
-      chainEnds: stripped.ending,
     },
   };
 };
@@ -140,7 +140,7 @@ const isFlat = (loop: FoundLoop): boolean => Math.abs(loop.area) <= FLAT * loop.
 /** mm: half the mean width below which a loop is a line drawn there and back. */
 const FLAT = 1e-5;
 
-const foundChain = (steps: readonly Step[]): FoundChain => {
+const foundChain = (steps: readonly Step[], onLoop: readonly Point[]): FoundChain => {
   const whole = path(segmentsOf(steps));
   const first = steps[0]!;
   return {
@@ -150,5 +150,6 @@ const foundChain = (steps: readonly Step[]): FoundChain => {
     length: perimeterOf(whole),
     from: startOf(first),
     to: endOf(steps.at(-1)!),
+    onLoop,
   };
 };

@@ -14,6 +14,7 @@ export interface FoundLoop {
   readonly layer: string;
   readonly hidden: boolean;
   readonly deviation: number;
+  /** In mm², of the drawn curves; the contour's own differs by what fitting left. */
   readonly area: number;
   readonly perimeter: number;
   readonly centroid: Point;
@@ -21,13 +22,15 @@ export interface FoundLoop {
 }
 
 export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop => {
-  const whole = counterClockwise(contour(joinedParts(steps)));
+  const drawn = contour(joinedParts(steps));
+  const whole = counterClockwise(drawn);
+  const excess = steps.reduce((sum, { piece, forward }) => sum + (forward ? piece.excess : -piece.excess), 0);
   return {
     contour: whole,
     layer: layerOf(steps.map((s) => s.piece)),
     hidden,
     deviation: steps.reduce((most, s) => Math.max(most, s.piece.deviation), 0),
-    area: areaOf(whole),
+    area: Math.abs(areaOf(drawn) + excess),
     perimeter: perimeterOf(whole),
     centroid: centroidOf(whole),
     bounds: boundsOfChain(whole),

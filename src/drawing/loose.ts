@@ -68,6 +68,9 @@ const withoutVanished = (mended: readonly Piece[], nodes: Nodes): { mended: read
   return { mended: mended.filter((p) => p.segments.length > 0), joined: { ...nodes, nodes: kept, nodeOf } };
 };
 
+/** mm: what the arithmetic of this program itself leaves is not told. */
+const NOISE = 1e-9;
+
 /** Places of joined ends that are not equal, without the gaps, which are told one by one. */
 const roundedOf = (pieces: readonly Piece[], { nodes, gaps }: Nodes): Rounded => {
   const isGap = new Set(gaps.flatMap((g) => [g.a, g.b]));
@@ -75,7 +78,7 @@ const roundedOf = (pieces: readonly Piece[], { nodes, gaps }: Nodes): Rounded =>
   for (const node of nodes) {
     if (node.ends.length < 2) continue;
     const spread = spreadOf(node, pieces);
-    if (spread === 0 || node.ends.some((end) => isGap.has(endPoint(pieces, end)))) continue;
+    if (spread <= NOISE || node.ends.some((end) => isGap.has(endPoint(pieces, end)))) continue;
     const at = endPoint(pieces, node.ends[0]!);
     rounded = spread > rounded.worst ? { places: rounded.places + 1, worst: spread, at } : { ...rounded, places: rounded.places + 1 };
   }

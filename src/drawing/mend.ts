@@ -2,6 +2,7 @@
 
 import { FULL_TURN, turnBetween } from '../geometry/angle.ts';
 import { intersect } from '../geometry/intersect.ts';
+import { pointAt } from '../geometry/measure.ts';
 import type { Arc, Line, Point, Segment } from '../geometry/segment.ts';
 import { distanceBetween, isFullCircle, line, midpoint, samePoint } from '../geometry/segment.ts';
 import type { Node, Nodes } from './nodes.ts';
@@ -80,9 +81,12 @@ export const segmentBetween = (segment: Segment, from: Point, to: Point): readon
   if (samePoint(from, to)) return closedArc(segment, from);
   const moved = Math.max(distanceBetween(segment.from, from), distanceBetween(segment.to, to));
   const bent = arcBetween(segment, from, to);
-  const bend = distanceBetween(bent.centre, segment.centre) + Math.abs(bent.radius - segment.radius);
-  return bend <= 3 * moved ? [bent] : [...bridge(from, segment.from), segment, ...bridge(segment.to, to)];
+  return bendOf(segment, bent) <= 3 * moved ? [bent] : [...bridge(from, segment.from), segment, ...bridge(segment.to, to)];
 };
+
+/** How far the bent arc comes away from the old one between its ends. */
+const bendOf = (old: Arc, bent: Arc): number =>
+  Math.max(...[0.25, 0.5, 0.75].map((share) => Math.abs(distanceBetween(pointAt(old, share), bent.centre) - bent.radius)));
 
 const bridge = (from: Point, to: Point): Line[] => (samePoint(from, to) ? [] : [line(from, to)]);
 

@@ -72,7 +72,7 @@ const joinFree = (pieces: readonly Piece[], points: readonly Point[], together: 
   const free = freeEnds(together);
   const chains = new Int32Array(pieces.length).map((_, i) => i);
   const lengths = new Float64Array(pieces.map(pieceLength));
-  together.forEach((_, end) => uniteChains(chains, lengths, end >> 1, find(together, end) >> 1));
+  for (let end = 0; end < together.length; end += 1) uniteChains(chains, lengths, end >> 1, find(together, end) >> 1);
   const taken = new Uint8Array(points.length);
   const gaps: Gap[] = [];
   for (const { a, b, size } of pairsOf(free, points, options.join, work)) {

@@ -36,7 +36,7 @@ export const dropOverlaps = (pieces: readonly Piece[], within: number, work: Wor
       bundle.map((i) => ({ number: i, piece: pieces[i]! })),
       within,
     );
-    cut.kept.forEach((kept, i) => replaced.set(i, kept));
+    for (const [i, kept] of cut.kept) replaced.set(i, kept);
     doubled.push(...cut.doubled);
   }
   return { pieces: replaced.size === 0 ? pieces : pieces.flatMap((piece, i) => replaced.get(i) ?? [piece]), doubled };

@@ -18,6 +18,11 @@ export interface Piece {
   readonly source: number;
   /** Greatest distance in mm from the curve that was drawn. */
   readonly deviation: number;
+  /**
+   * By how much more mm² the drawn curve sweeps, seen from a fixed point, than its segments do; 0 for lines and arcs. With
+   * it the area of a loop is that of the drawing and not that of its fit.
+   */
+  readonly excess: number;
 }
 
 /** A piece and the way it is travelled. */

@@ -80,7 +80,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const chains = chainsInOrder(joined.chains);
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
-  const finished = finishedLoops(loops, nestingOfVisible(loops, work), units);
+  const finished = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
   return {
     state: file.state,
     format: file.format,
@@ -105,7 +105,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
 const TOUCHING = 1e-6;
 
 /** Numbers of the visible loops among all, with what is around each. */
-const nestingOfVisible = (loops: readonly FoundLoop[], work: Work): Map<number, Nested> => {
+const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: Work): Map<number, Nested> => {
   const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
   const nested = nestingOf(
     visible.map((i) => loops[i]!),

@@ -13,6 +13,7 @@ export const number = (value: number, digits = 4): string => {
 /** A length in mm, told in µm below a tenth of a millimetre. */
 export const length = (mm: number): string => {
   if (mm === 0) return '0 mm';
+  if (mm < 1e-6) return 'less than 0.001 µm';
   if (mm < 0.1) return `${Number((mm * 1000).toPrecision(3))} µm`;
   return `${number(mm, mm < 10 ? 3 : 2)} mm`;
 };

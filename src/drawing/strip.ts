@@ -10,14 +10,14 @@ import { fromOf, pieceAt, pieceLength, toOf } from './piece.ts';
 export interface Stripped {
   readonly chains: readonly (readonly Step[])[];
   readonly doubled: readonly Doubled[];
-  /** Ends of what is left that lie on a loop. */
-  readonly ending: readonly Point[];
+  /** Of each chain, those of its ends that lie on a loop. */
+  readonly ending: readonly (readonly Point[])[];
 }
 
 /** @param within mm: this near to a loop all along is on it */
 export const stripChains = (chains: readonly (readonly Step[])[], loops: readonly Contour[], within: number): Stripped => {
   const segments = loops.flatMap((loop) => loop.segments);
-  if (segments.length === 0 || chains.length === 0) return { chains, doubled: [], ending: [] };
+  if (segments.length === 0 || chains.length === 0) return { chains, doubled: [], ending: chains.map(() => []) };
   const lookup = lookupOfSegments(segments);
   const doubled: Doubled[] = [];
   const left: Step[][] = [];
@@ -33,7 +33,7 @@ export const stripChains = (chains: readonly (readonly Step[])[], loops: readonl
     }
     if (run.length > 0) left.push(run);
   }
-  const ending = left.flatMap((chain) => [startOf(chain[0]!), endOf(chain.at(-1)!)].filter((p) => isOn(lookup, p, within)));
+  const ending = left.map((chain) => [startOf(chain[0]!), endOf(chain.at(-1)!)].filter((p) => isOn(lookup, p, within)));
   return { chains: left, doubled, ending };
 };
 

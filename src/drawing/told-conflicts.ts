@@ -34,7 +34,8 @@ const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Fin
 
 /** Crossing, sharing and touching are told apart; each once per pair of loops, at its first place. */
 const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: DrawingUnits): Finding[] => {
-  const crossing = conflict.contacts.filter((c) => c.kind === 'crossing');
+  const along = conflict.contacts.filter((c) => c.kind === 'overlap');
+  const crossing = conflict.contacts.filter((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
   if (crossing.length > 0)
     return [
       find('loops-cross', `${a.id} and ${b.id} cross at ${point(crossing[0]!.at, units)}${others(crossing.length)}.`, {
@@ -43,7 +44,6 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
         remedy: 'Leave out one of them, or draw the outline that is meant.',
       }),
     ];
-  const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   if (along.length > 0)
     return [
       find(
@@ -64,6 +64,13 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
     }),
   ];
 };
+
+/** Where two loops begin or cease to run along each other it is not told which side they change to. */
+const endsAnOverlap = ({ at }: ChainContact, along: readonly ChainContact[]): boolean =>
+  along.some(({ contact }) => contact.kind === 'overlap' && [contact.from, contact.to].some((p) => distanceBetween(p, at) <= NEAR));
+
+/** mm: two tellings of one place. */
+const NEAR = 1e-5;
 
 const others = (n: number): string => (n > 1 ? ` and at ${count(n - 1, 'other place')}` : '');
 

@@ -55,12 +55,6 @@ export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] 
       remedy: 'Show the layer, or close the outline with visible pieces.',
     }),
   ),
-  ...events.chainEnds.map((at) =>
-    find('chain-ends-on-loop', `An open chain ends on a closed loop at ${point(at, units)}.`, {
-      place: spot(at, units),
-      done: 'The loop was kept as it is and the chain left open.',
-    }),
-  ),
 ];
 
 const times = (n: number): string => (n === 2 ? 'twice' : `${n} times`);
@@ -91,21 +85,35 @@ const layers = (copy: FoundLoop, kept: FoundLoop): string =>
 export const reachOf = (loop: FoundLoop): number => Math.max(loop.bounds.maxX - loop.bounds.minX, loop.bounds.maxY - loop.bounds.minY) / 2;
 
 /** One finding per open chain, with both its ends and how far apart they are. */
-export const toldChains = (chains: readonly (FoundChain & { readonly id: string })[], units: DrawingUnits, join: number): Finding[] =>
-  chains.map((chain) => {
-    const apart = Math.hypot(chain.to.x - chain.from.x, chain.to.y - chain.from.y);
-    const wide =
-      apart > join && apart < chain.length / 4 ? ` Its ends are ${length(apart)} apart, and only ${length(join)} are closed.` : '';
-    return find(
-      'open-chain',
-      `${chain.id} on layer ${chain.layer}, ${length(chain.length)} long from ${point(chain.from, units)} to ${point(chain.to, units)}, does not close.${wide}`,
-      {
-        place: spot(chain.from, units),
-        severity: chain.hidden ? 'note' : 'warning',
-        done: chain.hidden ? 'It lies on a hidden layer and is left out.' : 'It is not cut.',
-        ...(chain.hidden
-          ? {}
-          : { remedy: wide ? 'Close the outline, or allow a larger join distance.' : 'Close the outline if it is to be cut.' }),
-      },
-    );
-  });
+export const toldChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] =>
+  chains.flatMap((chain) => [toldOpen(chain, units, join), ...toldOnLoop(chain, units)]);
+
+type NamedChain = FoundChain & { readonly id: string };
+
+const toldOpen = (chain: NamedChain, units: DrawingUnits, join: number): Finding => {
+  const apart = Math.hypot(chain.to.x - chain.from.x, chain.to.y - chain.from.y);
+  const wide = apart > join && apart < chain.length / 4 ? ` Its ends are ${length(apart)} apart, and only ${length(join)} are closed.` : '';
+  return find(
+    'open-chain',
+    `${chain.id} on layer ${chain.layer}, ${length(chain.length)} long from ${point(chain.from, units)} to ${point(chain.to, units)}, does not close.${wide}`,
+    {
+      place: spot(chain.from, units),
+      severity: chain.hidden ? 'note' : 'warning',
+      done: chain.hidden ? 'It lies on a hidden layer and is left out.' : 'It is not cut.',
+      ...(chain.hidden
+        ? {}
+        : { remedy: wide ? 'Close the outline, or allow a larger join distance.' : 'Close the outline if it is to be cut.' }),
+    },
+  );
+};
+
+const toldOnLoop = (chain: NamedChain, units: DrawingUnits): Finding[] =>
+  chain.onLoop.length === 0
+    ? []
+    : [
+        find('chain-ends-on-loop', `${chain.id} ends on a closed loop at ${chain.onLoop.map((p) => point(p, units)).join(' and ')}.`, {
+          place: spot(chain.onLoop[0]!, units),
+          severity: chain.hidden ? 'note' : 'warning',
+          done: 'The loop was kept as it is and the chain left open.',
+        }),
+      ];

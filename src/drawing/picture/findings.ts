@@ -1,0 +1,115 @@
+/** The findings on the sheet: numbered circles where they are, and what they say below. */
+import type { Finding, Severity } from '../../finding/finding.ts';
+import type { Point } from '../../geometry/segment.ts';
+import type { Drawing } from '../drawing.ts';
+import { catalogue } from '../findings.ts';
+import { placeLabels } from './labels.ts';
+import type { View } from './svg.ts';
+import { INK, PAPER, px, QUIET, RUST, text, wrapped } from './svg.ts';
+
+const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
+/** More circles than this hide the drawing. */
+const CIRCLES = 60;
+/** More findings of one kind than this are told in one line. */
+const APART = 3;
+const RADIUS = 8.5;
+const LINE = 16;
+
+interface Numbered {
+  readonly number: number;
+  readonly finding: Finding;
+  readonly at: readonly [number, number];
+}
+
+export const findingsOnSheet = (
+  drawing: Drawing,
+  view: View,
+  top: number,
+  sides: { readonly left: number; readonly right: number },
+): { readonly svg: string; readonly bottom: number } => {
+  const sorted = [...drawing.findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity) || kind(p) - kind(q));
+  const numbered: Numbered[] = [];
+  for (const finding of sorted) {
+    const spot = spotOf(finding, drawing);
+    if (spot && !view.empty && numbered.length < CIRCLES) numbered.push({ number: numbered.length + 1, finding, at: view.at(spot) });
+  }
+  const lines = legend(sorted, numbered);
+  const drawn: string[] = [];
+  let y = top;
+  for (const { sign, words, severity } of lines) {
+    const folded = wrapped(words, 132);
+    drawn.push(text(sides.left + 38, y, sign, { size: 11, colour: severity === 'refusal' ? RUST : INK, anchor: 'end', bold: true }));
+    const colour = severity === 'note' ? QUIET : INK;
+    drawn.push(...folded.map((part, i) => text(sides.left + 48, y + i * LINE, part, { size: 11, colour })));
+    y += folded.length * LINE + 3;
+  }
+  return { svg: [...circles(numbered), ...drawn].join('\n'), bottom: lines.length > 0 ? y : top - 26 };
+};
+
+/** Findings of one kind stay together. */
+const kind = (finding: Finding): number => Object.keys(catalogue).indexOf(finding.code);
+
+const spotOf = ({ place }: Finding, { units }: Drawing): Point | undefined =>
+  place?.kind === 'spot' ? { x: place.x * units.millimetres, y: place.y * units.millimetres } : undefined;
+
+const circles = (numbered: readonly Numbered[]): string[] => {
+  const spots = placeLabels(
+    numbered.map((n) => n.at),
+    RADIUS,
+  );
+  return numbered.flatMap(({ number, finding, at }, i) => {
+    const [x, y] = spots[i]!;
+    const grave = finding.severity === 'refusal' || finding.severity === 'doubt';
+    const colour = grave ? RUST : INK;
+    return [
+      `<path d="M${px(at[0])} ${px(at[1])}L${px(x)} ${px(y)}" stroke="${colour}" stroke-width="0.7"/>`,
+      `<circle cx="${px(at[0])}" cy="${px(at[1])}" r="1.8" fill="${colour}"/>`,
+      `<circle cx="${px(x)}" cy="${px(y)}" r="${RADIUS}" fill="${PAPER}" stroke="${colour}" stroke-width="${grave ? 1.6 : 0.8}"/>`,
+      text(x, y + 3.2, String(number), { size: 9, colour, anchor: 'middle', bold: grave }),
+    ];
+  });
+};
+
+interface LegendLine {
+  readonly sign: string;
+  readonly words: string;
+  readonly severity: Severity;
+}
+
+const legend = (sorted: readonly Finding[], numbered: readonly Numbered[]): LegendLine[] => {
+  const numbers = new Map(numbered.map((n) => [n.finding, n.number]));
+  const lines: LegendLine[] = [];
+  for (let i = 0; i < sorted.length; ) {
+    const first = sorted[i]!;
+    let end = i;
+    while (end < sorted.length && sorted[end]!.code === first.code && sorted[end]!.severity === first.severity) end += 1;
+    const alike = sorted.slice(i, end);
+    if (alike.length <= APART)
+      lines.push(...alike.map((f) => ({ sign: signOf([f], numbers), words: sentenceOf(f), severity: f.severity })));
+    else lines.push({ sign: signOf(alike, numbers), words: together(alike), severity: first.severity });
+    i = end;
+  }
+  return lines;
+};
+
+const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, number>): string => {
+  const known = findings.flatMap((f) => numbers.get(f) ?? []);
+  if (known.length === 0) return '·';
+  return known.length === 1 ? String(known[0]) : `${known[0]}–${known.at(-1)}`;
+};
+
+const sentenceOf = (f: Finding): string => `${WORDS[f.severity]}: ${[f.sentence, f.done].filter(Boolean).join(' ')}`;
+
+const together = (alike: readonly Finding[]): string => {
+  const total = alike.reduce((n, f) => n + (f.stands ?? 1), 0);
+  const title = (catalogue as Readonly<Record<string, { readonly title: string }>>)[alike[0]!.code]?.title ?? alike[0]!.code;
+  return `${WORDS[alike[0]!.severity]}: ${title}, ${total} times. The first: ${alike[0]!.sentence}`;
+};
+
+const WORDS: Readonly<Record<Severity, string>> = {
+  refusal: 'Refused',
+  doubt: 'In doubt',
+  warning: 'Note well',
+  repair: 'Mended',
+  note: 'For the record',
+};

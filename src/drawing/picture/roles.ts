@@ -1,0 +1,67 @@
+/** What each loop and chain is on the picture, told apart by weight and dash, so that no colour is needed to read it. */
+import type { Chain } from '../../geometry/contour.ts';
+import type { Drawing } from '../drawing.ts';
+import { INK, METAL, PAPER, px, QUIET, RUST, text } from './svg.ts';
+
+export interface Role {
+  readonly name: string;
+  /** SVG attributes of its lines. */
+  readonly style: string;
+  readonly chains: readonly Chain[];
+}
+
+const line = (colour: string, width: number, dash = ''): string =>
+  `stroke="${colour}" stroke-width="${width}"${dash === '' ? '' : ` stroke-dasharray="${dash}"`}`;
+
+/** Lower ones first: loops by depth, so that an opening is paper again inside its part. */
+export const rolesOf = (drawing: Drawing): Role[] => {
+  const visible = drawing.loops.filter((l) => !l.hidden);
+  const deepest = visible.reduce((most, l) => Math.max(most, l.depth), 0);
+  const byDepth = Array.from({ length: deepest + 1 }, (_, depth): Role => {
+    const chains = visible.filter((l) => l.depth === depth).map((l) => l.contour);
+    return depth % 2 === 0
+      ? { name: 'outline', style: `fill="${METAL}" ${line(INK, 1.7)}`, chains }
+      : { name: 'opening', style: `fill="${PAPER}" ${line(INK, 0.8)}`, chains };
+  });
+  const hidden: Chain[] = [
+    ...drawing.loops.filter((l) => l.hidden).map((l) => l.contour),
+    ...drawing.openChains.filter((c) => c.hidden).map((c) => c.path),
+  ];
+  return [
+    ...byDepth,
+    { name: 'hidden', style: `fill="none" ${line(QUIET, 0.8, '0.1 3')}`, chains: hidden },
+    {
+      name: 'open chain',
+      style: `fill="none" ${line(RUST, 1.3, '7 4')}`,
+      chains: drawing.openChains.filter((c) => !c.hidden).map((c) => c.path),
+    },
+  ].filter((role) => role.chains.length > 0);
+};
+
+/** The key to the lines, each kind once, in one row. */
+export const keyOf = (
+  roles: readonly Role[],
+  marks: boolean,
+  y: number,
+  left: number,
+  right: number,
+): { readonly svg: string; readonly bottom: number } => {
+  const kinds = roles.filter((role, i) => roles.findIndex((r) => r.name === role.name) === i);
+  const entries = kinds.map(({ name, style }) => ({
+    name: `${name}${plural(roles.filter((r) => r.name === name).reduce((n, r) => n + r.chains.length, 0))}`,
+    sign: (x: number) => `<rect x="${px(x)}" y="${px(y - 10)}" width="30" height="12" ${style}/>`,
+  }));
+  if (marks)
+    entries.push({
+      name: 'point',
+      sign: (x) => `<path d="M${px(x + 11)} ${px(y - 4)}h8M${px(x + 15)} ${px(y - 8)}v8" stroke="${INK}" stroke-width="0.8"/>`,
+    });
+  if (entries.length === 0) return { svg: '', bottom: y - 24 };
+  const step = Math.min(190, (right - left) / entries.length);
+  const svg = entries
+    .map(({ name, sign }, i) => sign(left + i * step) + text(left + i * step + 38, y, name, { size: 11, colour: INK }))
+    .join('\n');
+  return { svg, bottom: y };
+};
+
+const plural = (n: number): string => ` (${n})`;
