@@ -8,7 +8,7 @@ import type { FoundLoop } from './loop-found.ts';
 import type { Work } from './work.ts';
 import { spend } from './work.ts';
 
-/** One loop against itself (`second` equal to `first`) or against another, by their numbers. */
+/** One loop against itself (`second` equal to `first`) or against another, by their numbers; contacts are seen from `first`. */
 export interface Conflict {
   readonly first: number;
   readonly second: number;
@@ -32,7 +32,7 @@ export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: W
     lookups.set(large, lookup);
     spend(work, loops[small]!.contour.segments.length);
     const contacts = crossingsWith(loops[small]!.contour, lookup, loops[large]!.contour, within);
-    if (contacts.length > 0) found.push({ first, second, contacts });
+    if (contacts.length > 0) found.push({ first: small, second: large, contacts });
   }
   return found;
 };

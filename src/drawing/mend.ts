@@ -81,8 +81,11 @@ export const segmentBetween = (segment: Segment, from: Point, to: Point): readon
   if (samePoint(from, to)) return closedArc(segment, from);
   const moved = Math.max(distanceBetween(segment.from, from), distanceBetween(segment.to, to));
   const bent = arcBetween(segment, from, to);
-  return bendOf(segment, bent) <= 3 * moved ? [bent] : [...bridge(from, segment.from), segment, ...bridge(segment.to, to)];
+  return bendOf(segment, bent) <= 3 * moved + SLACK ? [bent] : [...bridge(from, segment.from), segment, ...bridge(segment.to, to)];
 };
+
+/** mm: a nanometre of bend is never worth a bridge. */
+const SLACK = 1e-6;
 
 /** How far the bent arc comes away from the old one between its ends. */
 const bendOf = (old: Arc, bent: Arc): number =>

@@ -16,7 +16,8 @@ export interface Nested {
 }
 
 /**
- * Loops that cross each other are not within each other; loops that touch may be.
+ * Loops that cross each other are not within each other; loops that touch may be. (`nest` in geometry takes loops that do not
+ * cross: it asks one place of each, where here a drawing may still hold anything.)
  *
  * @param loops sorted by falling area
  * @param edge mm: what counts as on the edge

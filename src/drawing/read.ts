@@ -6,7 +6,7 @@ import { capped } from './capped.ts';
 import type { DrawnFile } from './curve.ts';
 import type { Drawing, DrawingUnits, ReadLimits, ReadOptions } from './drawing.ts';
 import { drawnBounds } from './drawn-bounds.ts';
-import { readDxf, readDxf as readSvg } from './dxf/read-dxf.ts';
+import { readDxf } from './dxf/read-dxf.ts';
 import { find } from './findings.ts';
 import { fitPieces } from './fit.ts';
 import { joinPieces } from './join.ts';
@@ -16,6 +16,7 @@ import type { Nested } from './nesting.ts';
 import { nestingOf } from './nesting.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered.ts';
 import { formatOf } from './sniff.ts';
+import { readSvg } from './svg/read-svg.ts';
 import { toldChains, toldJoining } from './told.ts';
 import { toldConflicts } from './told-conflicts.ts';
 import { toldEmpty, toldFit, toldHidden, tooMuchWork } from './told-whole.ts';
@@ -78,7 +79,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const joined = joinPieces(fitted.pieces, tolerances, work);
   const loops = loopsInOrder(joined.loops);
   const chains = chainsInOrder(joined.chains);
-  const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden }));
+  const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
   const finished = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
   return {
@@ -109,7 +110,7 @@ const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: Work)
   const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
   const nested = nestingOf(
     visible.map((i) => loops[i]!),
-    TOUCHING,
+    edge,
     work,
   );
   return new Map(nested.map(({ parent, depth }, i) => [visible[i]!, { parent: parent < 0 ? -1 : visible[parent]!, depth }]));

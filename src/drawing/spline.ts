@@ -7,49 +7,38 @@ import { type ParametricCurve, unit } from './parametric.ts';
 export const splineCurve = (spline: Spline): ParametricCurve => {
   const { degree, points, knots } = spline;
   const [start, end] = [knots[degree]!, knots[points.length]!];
+  const at = evaluator(spline);
   return {
     start,
     end,
-    pointAt: (t) => evaluated(spline, t).point,
+    pointAt: (t) => {
+      const { x, y } = at(t);
+      return { x, y };
+    },
     tangentAt: (t) => {
-      const { point, derivative } = evaluated(spline, t);
-      const direction = unit(derivative.x, derivative.y);
-      return direction.x !== 0 || direction.y !== 0 ? direction : directionByChord(spline, t, point);
+      const { x, y, dx, dy } = at(t);
+      return dx !== 0 || dy !== 0 ? unit(dx, dy) : directionByChord(at, { start, end }, t, { x, y });
     },
     breaks: [...new Set(knots.slice(degree + 1, points.length))].filter((t) => t > start && t < end),
   };
 };
 
-interface Evaluated {
-  readonly point: Point;
-  readonly derivative: Point;
+interface Evaluated extends Point {
+  readonly dx: number;
+  readonly dy: number;
 }
 
 /**
- * De Boor's corner cutting on homogeneous coordinates (x w, y w, w); the last but one stage also gives the derivative.
- * Source: nurbs-book.
+ * De Boor's corner cutting on homogeneous coordinates (x w, y w, w); the last but one stage also gives the derivative. The
+ * working rows are made once for a spline, because arc fitting asks for thousands of points. Source: nurbs-book.
  */
-const evaluated = (spline: Spline, parameter: number): Evaluated => {
+const evaluator = (spline: Spline): ((parameter: number) => Evaluated) => {
   const { degree, points, weights, knots } = spline;
-  const t = Math.min(Math.max(parameter, knots[degree]!), knots[points.length]!);
-  const span = spanOf(spline, t);
+  const [start, end] = [knots[degree]!, knots[points.length]!];
   const x = new Float64Array(degree + 1);
   const y = new Float64Array(degree + 1);
   const w = new Float64Array(degree + 1);
-  for (let j = 0; j <= degree; j++) {
-    const i = span - degree + j;
-    w[j] = weights[i]!;
-    x[j] = points[i]!.x * weights[i]!;
-    y[j] = points[i]!.y * weights[i]!;
-  }
-  let [dx, dy, dw] = [0, 0, 0];
-  for (let stage = 1; stage <= degree; stage++) {
-    if (stage === degree) {
-      const speed = degree / (knots[span + 1]! - knots[span]!);
-      dx = speed * (x[degree]! - x[degree - 1]!);
-      dy = speed * (y[degree]! - y[degree - 1]!);
-      dw = speed * (w[degree]! - w[degree - 1]!);
-    }
+  const cut = (t: number, span: number, stage: number): void => {
     for (let j = degree; j >= stage; j--) {
       const low = knots[span - degree + j]!;
       const share = (t - low) / (knots[span + 1 + j - stage]! - low);
@@ -57,9 +46,26 @@ const evaluated = (spline: Spline, parameter: number): Evaluated => {
       y[j] = (1 - share) * y[j - 1]! + share * y[j]!;
       w[j] = (1 - share) * w[j - 1]! + share * w[j]!;
     }
-  }
-  const point = { x: x[degree]! / w[degree]!, y: y[degree]! / w[degree]! };
-  return { point, derivative: { x: (dx - dw * point.x) / w[degree]!, y: (dy - dw * point.y) / w[degree]! } };
+  };
+  return (parameter) => {
+    const t = Math.min(Math.max(parameter, start), end);
+    const span = spanOf(spline, t);
+    for (let j = 0; j <= degree; j++) {
+      const [point, weight] = [points[span - degree + j]!, weights[span - degree + j]!];
+      w[j] = weight;
+      x[j] = point.x * weight;
+      y[j] = point.y * weight;
+    }
+    for (let stage = 1; stage < degree; stage++) cut(t, span, stage);
+    const speed = degree / (knots[span + 1]! - knots[span]!);
+    const dx = speed * (x[degree]! - x[degree - 1]!);
+    const dy = speed * (y[degree]! - y[degree - 1]!);
+    const dw = speed * (w[degree]! - w[degree - 1]!);
+    cut(t, span, degree);
+    const weight = w[degree]!;
+    const [px, py] = [x[degree]! / weight, y[degree]! / weight];
+    return { x: px, y: py, dx: (dx - dw * px) / weight, dy: (dy - dw * py) / weight };
+  };
 };
 
 /** The knot span that holds t: the last one with a length at the end, and the one after t at a knot. */
@@ -79,10 +85,14 @@ const spanOf = ({ degree, points, knots }: Spline, t: number): number => {
 };
 
 /** Where the curve stands still for a moment (control points upon each other) the chord to a near point shows its direction. */
-const directionByChord = (spline: Spline, t: number, from: Point): Point => {
-  const [start, end] = [spline.knots[spline.degree]!, spline.knots[spline.points.length]!];
+const directionByChord = (
+  at: (t: number) => Evaluated,
+  { start, end }: { readonly start: number; readonly end: number },
+  t: number,
+  from: Point,
+): Point => {
   const step = (end - start) * 1e-5;
   const ahead = t + step <= end;
-  const near = evaluated(spline, ahead ? t + step : t - step).point;
+  const near = at(ahead ? t + step : t - step);
   return ahead ? unit(near.x - from.x, near.y - from.y) : unit(from.x - near.x, from.y - near.y);
 };

@@ -1,7 +1,9 @@
 /** Turns the conflicts of loops with themselves and each other into findings, each with its place. */
 import type { Finding } from '../finding/finding.ts';
 import type { ChainContact } from '../geometry/crossings.ts';
-import { distanceBetween, midpoint } from '../geometry/segment.ts';
+import { lengthOf, pointAt } from '../geometry/measure.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+import { distanceBetween } from '../geometry/segment.ts';
 import type { DrawingUnits } from './drawing.ts';
 import { find } from './findings.ts';
 import type { Conflict } from './judge.ts';
@@ -11,6 +13,7 @@ import { count, length, point, spot } from './say.ts';
 export interface NamedLoop {
   readonly id: string;
   readonly hidden: boolean;
+  readonly segments: readonly Segment[];
 }
 
 export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly NamedLoop[], units: DrawingUnits): Finding[] =>
@@ -26,7 +29,7 @@ const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Fin
     conflict.contacts.find((c) => c.kind === 'crossing') ?? conflict.contacts.find((c) => c.kind === 'overlap') ?? conflict.contacts[0]!;
   const does = { crossing: 'crosses itself', touching: 'touches itself', overlap: 'runs over itself' }[worst.kind];
   return find('loop-crosses-itself', `${loop.id} ${does} at ${point(worst.at, units)}${others(conflict.contacts.length)}.`, {
-    place: { ...spot(placeOf(worst), units), loop: loop.id } as Finding['place'],
+    place: { ...spot(placeOf(worst, loop), units), loop: loop.id } as Finding['place'],
     done: 'It was kept as drawn.',
     remedy: 'Draw the outline so that it goes round once.',
   });
@@ -34,11 +37,12 @@ const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Fin
 
 /** Crossing, sharing and touching are told apart; each once per pair of loops, at its first place. */
 const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: DrawingUnits): Finding[] => {
+  const both = conflict.first < conflict.second ? `${a.id} and ${b.id}` : `${b.id} and ${a.id}`;
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.filter((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
   if (crossing.length > 0)
     return [
-      find('loops-cross', `${a.id} and ${b.id} cross at ${point(crossing[0]!.at, units)}${others(crossing.length)}.`, {
+      find('loops-cross', `${both} cross at ${point(crossing[0]!.at, units)}${others(crossing.length)}.`, {
         place: spot(crossing[0]!.at, units),
         done: 'Both were kept as drawn.',
         remedy: 'Leave out one of them, or draw the outline that is meant.',
@@ -48,9 +52,9 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
     return [
       find(
         'loops-share-edge',
-        `${a.id} and ${b.id} share ${length(sharedLength(along))} of edge at ${point(placeOf(along[0]!), units)}${others(along.length)}.`,
+        `${both} share ${length(sharedLength(along, a))} of edge at ${point(placeOf(along[0]!, a), units)}${others(along.length)}.`,
         {
-          place: spot(placeOf(along[0]!), units),
+          place: spot(placeOf(along[0]!, a), units),
           done: 'Both were kept as drawn.',
           remedy: 'Two parts cannot share a cut: leave room for the wire between them.',
         },
@@ -58,7 +62,7 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
     ];
   const touch = conflict.contacts[0]!;
   return [
-    find('loops-touch', `${a.id} and ${b.id} touch at ${point(touch.at, units)}${others(conflict.contacts.length)}.`, {
+    find('loops-touch', `${both} touch at ${point(touch.at, units)}${others(conflict.contacts.length)}.`, {
       place: spot(touch.at, units),
       done: 'Both were kept as drawn.',
     }),
@@ -74,9 +78,13 @@ const NEAR = 1e-5;
 
 const others = (n: number): string => (n > 1 ? ` and at ${count(n - 1, 'other place')}` : '');
 
-const placeOf = ({ contact, at }: ChainContact): { readonly x: number; readonly y: number } =>
-  contact.kind === 'overlap' ? midpoint(contact.from, contact.to) : at;
+/** The middle of a shared stretch lies on the loop whose segment was looked at; other places are where they are. */
+const placeOf = ({ contact, at, first }: ChainContact, loop: NamedLoop): Point =>
+  contact.kind === 'overlap' ? pointAt(loop.segments[first]!, (contact.first[0] + contact.first[1]) / 2) : at;
 
-/** By chords, which is near enough for a sentence. */
-const sharedLength = (contacts: readonly ChainContact[]): number =>
-  contacts.reduce((sum, { contact }) => sum + (contact.kind === 'overlap' ? distanceBetween(contact.from, contact.to) : 0), 0);
+const sharedLength = (contacts: readonly ChainContact[], loop: NamedLoop): number =>
+  contacts.reduce(
+    (sum, { contact, first }) =>
+      sum + (contact.kind === 'overlap' ? Math.abs(contact.first[1] - contact.first[0]) * lengthOf(loop.segments[first]!) : 0),
+    0,
+  );
