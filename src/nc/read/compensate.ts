@@ -77,7 +77,7 @@ export const compensator = (emit: (action: Action) => void): Compensator => {
     const parts = whole ? halves(programmed) : [programmed];
     let before = waiting;
     for (const part of parts) {
-      const made = elementOf({ ...move, programmed: part }, compensation);
+      const made = elementOf(move, part, compensation);
       if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
       const outcome = join(before, made.element, compensation);
       if (outcome.kind === 'fault') return outcome;
@@ -90,7 +90,7 @@ export const compensator = (emit: (action: Action) => void): Compensator => {
     if (move.programmed.kind === 'arc') return notStraight(move.block, 'on');
     const length = Math.hypot(move.programmed.to.x - move.programmed.from.x, move.programmed.to.y - move.programmed.from.y);
     if (length + compensation.digit < compensation.offset) return shortApproach(move.block, length, compensation);
-    const made = elementOf(move, compensation);
+    const made = elementOf(move, move.programmed, compensation);
     if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
     state = { kind: 'on', compensation, waiting: { kind: 'entry', element: made.element, start: move.programmed.from } };
     return done;
@@ -149,19 +149,23 @@ export const compensator = (emit: (action: Action) => void): Compensator => {
 };
 
 const compensated = (move: Move, programmed: Segment, centre: Segment, { register, side }: Compensation): Action => ({
-  ...plain(move, centre),
+  kind: 'move',
+  block: move.block.index,
+  rapid: move.rapid,
   programmed,
+  centre,
+  condition: move.condition,
   register,
   side,
 });
 
-const plain = (move: Move, centre: Segment): Action & { kind: 'move' } => ({
+const plain = (move: Move, centre: Segment): Action => ({
   kind: 'move',
   block: move.block.index,
   rapid: move.rapid,
   programmed: move.programmed,
   centre,
-  ...(move.condition === undefined ? {} : { condition: move.condition }),
+  condition: move.condition,
 });
 
 const notStraight = (block: Block, way: 'on' | 'off'): Outcome =>

@@ -41,8 +41,8 @@ export interface Move {
 /** `tight`: an inside arc with less radius than the offset. */
 export type ElementOutcome = { readonly kind: 'element'; readonly element: Element } | { readonly kind: 'tight'; readonly radius: number };
 
-export const elementOf = (move: Move, compensation: Compensation): ElementOutcome => {
-  const { programmed } = move;
+/** `programmed` is the move's segment or a part of it. */
+export const elementOf = (move: Move, programmed: Segment, compensation: Compensation): ElementOutcome => {
   const { digit, signed } = compensation;
   let pathRadius = Number.POSITIVE_INFINITY;
   if (programmed.kind === 'arc') {
@@ -51,7 +51,16 @@ export const elementOf = (move: Move, compensation: Compensation): ElementOutcom
     if (pathRadius < ARC_VANISHES * digit) pathRadius = 0;
   }
   const noise = Math.min(MOST_NOISE, directionNoise(programmed) * digit);
-  const element = { ...move, startDirection: startDirection(programmed), endDirection: endDirection(programmed), pathRadius, noise };
+  const element: Element = {
+    block: move.block,
+    rapid: move.rapid,
+    condition: move.condition,
+    programmed,
+    startDirection: startDirection(programmed),
+    endDirection: endDirection(programmed),
+    pathRadius,
+    noise,
+  };
   return { kind: 'element', element };
 };
 
