@@ -13,7 +13,11 @@ export interface Oval {
   readonly end: number;
 }
 
-export const isFullTurn = (sweep: number): boolean => Math.abs(Math.abs(sweep) - 2 * Math.PI) < 1e-9;
+/**
+ * Files print a full turn with anything from six digits on (6.283185 is 3e-7 short, 6.28318531 a little too much), so that a
+ * gap of a millionth of a radian is taken for none.
+ */
+export const isFullTurn = (sweep: number): boolean => Math.abs(Math.abs(sweep) - 2 * Math.PI) < 1e-6;
 
 /** 'edge on' where the two half axes fall into one line and nothing round is left. */
 export const ovalCurve = ({ from, to, centre, u, v, start, end }: Oval): Curve | 'edge on' => {
