@@ -1,17 +1,7 @@
-/** A curve as arc fitting wants it: a point and a direction for every parameter. */
-import type { Point } from '../geometry/segment.ts';
+/** A curve of a drawing as arc fitting wants it, with the seams between its pieces. */
+import type { FitCurve } from '../geometry/fit-curve.ts';
 
-export interface ParametricCurve {
-  readonly start: number;
-  readonly end: number;
-  readonly pointAt: (t: number) => Point;
-  /** Unit vector in the direction of growing t; at a corner the one after it, at the end the one before it. */
-  readonly tangentAt: (t: number) => Point;
-  /** Parameters between start and end where the curve may bend sharply, rising. */
-  readonly breaks: readonly number[];
+export interface ParametricCurve extends FitCurve {
+  /** Parameters between start and end where one smooth piece ends and the next begins, whether or not there is a corner. */
+  readonly seams: readonly number[];
 }
-
-export const unit = (x: number, y: number): Point => {
-  const length = Math.hypot(x, y);
-  return length > 0 ? { x: x / length, y: y / length } : { x: 0, y: 0 };
-};

@@ -1,27 +1,47 @@
 /** Points and directions on a B-spline, rational or not, by de Boor's scheme. */
 import type { Point } from '../geometry/segment.ts';
 import type { Spline } from './curve.ts';
-import { type ParametricCurve, unit } from './parametric.ts';
+import type { ParametricCurve } from './parametric.ts';
 
-/** The spline on the part of its knots where it is whole: from knots[degree] to knots[points.length]. */
+/**
+ * The spline on the part of its knots where it is whole: from knots[degree] to knots[points.length]. Its breaks are the
+ * knots at which its direction really jumps; a knot repeated as often as the degree may still be passed smoothly.
+ */
 export const splineCurve = (spline: Spline): ParametricCurve => {
   const { degree, points, knots } = spline;
   const [start, end] = [knots[degree]!, knots[points.length]!];
   const at = evaluator(spline);
+  const inner = [...new Set(knots.slice(degree + 1, points.length))].filter((t) => t > start && t < end);
   return {
     start,
     end,
     pointAt: (t) => {
-      const { x, y } = at(t);
+      const { x, y } = at(t, spanOf(spline, t));
       return { x, y };
     },
     tangentAt: (t) => {
-      const { x, y, dx, dy } = at(t);
-      return dx !== 0 || dy !== 0 ? unit(dx, dy) : directionByChord(at, { start, end }, t, { x, y });
+      const { dx, dy } = at(t, spanOf(spline, t));
+      return { x: dx, y: dy };
     },
-    breaks: [...new Set(knots.slice(degree + 1, points.length))].filter((t) => t > start && t < end),
+    seams: inner,
+    breaks: inner.filter((t) => isCorner(spline, at, t)),
+    pieces: inner.length + 1,
   };
 };
+
+const isCorner = ({ degree, knots }: Spline, at: Evaluator, t: number): boolean => {
+  const first = knots.indexOf(t);
+  if (knots[first + degree - 1] !== t) return false;
+  const before = at(t, first - 1);
+  const after = at(t, knots.lastIndexOf(t));
+  const turn = Math.atan2(before.dx * after.dy - before.dy * after.dx, before.dx * after.dx + before.dy * after.dy);
+  return Math.abs(turn) > SMOOTH || !Number.isFinite(turn);
+};
+
+/** rad: a smaller turn between neighbouring pieces is rounding of their control points. */
+const SMOOTH = 1e-6;
+
+type Evaluator = (t: number, span: number) => Evaluated;
 
 interface Evaluated extends Point {
   readonly dx: number;
@@ -32,9 +52,7 @@ interface Evaluated extends Point {
  * De Boor's corner cutting on homogeneous coordinates (x w, y w, w); the last but one stage also gives the derivative. The
  * working rows are made once for a spline, because arc fitting asks for thousands of points. Source: nurbs-book.
  */
-const evaluator = (spline: Spline): ((parameter: number) => Evaluated) => {
-  const { degree, points, weights, knots } = spline;
-  const [start, end] = [knots[degree]!, knots[points.length]!];
+const evaluator = ({ degree, points, weights, knots }: Spline): Evaluator => {
   const x = new Float64Array(degree + 1);
   const y = new Float64Array(degree + 1);
   const w = new Float64Array(degree + 1);
@@ -47,9 +65,7 @@ const evaluator = (spline: Spline): ((parameter: number) => Evaluated) => {
       w[j] = (1 - share) * w[j - 1]! + share * w[j]!;
     }
   };
-  return (parameter) => {
-    const t = Math.min(Math.max(parameter, start), end);
-    const span = spanOf(spline, t);
+  return (t, span) => {
     for (let j = 0; j <= degree; j++) {
       const [point, weight] = [points[span - degree + j]!, weights[span - degree + j]!];
       w[j] = weight;
@@ -82,17 +98,4 @@ const spanOf = ({ degree, points, knots }: Spline, t: number): number => {
     else low = middle;
   }
   return low;
-};
-
-/** Where the curve stands still for a moment (control points upon each other) the chord to a near point shows its direction. */
-const directionByChord = (
-  at: (t: number) => Evaluated,
-  { start, end }: { readonly start: number; readonly end: number },
-  t: number,
-  from: Point,
-): Point => {
-  const step = (end - start) * 1e-5;
-  const ahead = t + step <= end;
-  const near = at(ahead ? t + step : t - step);
-  return ahead ? unit(near.x - from.x, near.y - from.y) : unit(from.x - near.x, from.y - near.y);
 };

@@ -5,13 +5,13 @@ import type { ParametricCurve } from './parametric.ts';
 const CHORDS = 24;
 
 /**
- * In mm², positive counter-clockwise. By chords between the breaks of the curve, at two finenesses: the error of chords falls
+ * In mm², positive counter-clockwise. By chords between the seams of the curve, at two finenesses: the error of chords falls
  * with the square of their number, so that four thirds of the finer less one third of the coarser is good to its fourth power
  * (Richardson's extrapolation).
  */
 export const sweptArea = (curve: ParametricCurve, origin: Point): number => {
-  const stops = [curve.start, ...curve.breaks, curve.end];
-  // A whole ellipse has no breaks and is long: every stretch gets at least its share of a hundred chords.
+  const stops = [curve.start, ...curve.seams, curve.end];
+  // A whole ellipse has no seams and is long: every stretch gets at least its share of a hundred chords.
   const chords = Math.max(CHORDS, Math.ceil(100 / (stops.length - 1)));
   let area = 0;
   for (let i = 1; i < stops.length; i += 1) {
