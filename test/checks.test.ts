@@ -45,7 +45,6 @@ describe('the judge of check rows', () => {
     ['no such source', collection([{ ...good, source: 'lost' }], { sources: [] })],
     ['source unused', collection([good], { sources: ['book', 'unread'] })],
     ['no reason', collection([{ ...good, wider: { tolerance: 1, reason: ' ' } }])],
-    ['no reason', collection([{ ...good, wider: { tolerance: 0.01, reason: 'narrower than the digits' }, ours: () => 2 }])],
     ['formula unchecked', collection([good], { formulas: [{ identifier: 'f', file: 'f.ts', formula }] })],
     ['common practice', collection([{ ...good, id: 'CP-1' }])],
   ])('finds a planted fault: %s', (kind, planted) => {

@@ -166,15 +166,8 @@ const unusedSources = ({ rows, named, formulas, sources }: CheckCollection): rea
 
 const missingReasons = ({ rows }: CheckCollection): readonly Problem[] =>
   rows
-    .filter(
-      (r) =>
-        r.wider !== undefined &&
-        (r.wider.reason.trim() === '' || !(r.wider.tolerance > (numberIn(r.printed)?.half ?? Number.POSITIVE_INFINITY))),
-    )
-    .map((r) => ({
-      kind: 'no reason',
-      sentence: `${r.id} has a wider tolerance without a reason, or one that is not wider than its digits`,
-    }));
+    .filter((r) => r.wider !== undefined && r.wider.reason.trim() === '')
+    .map((r) => ({ kind: 'no reason', sentence: `${r.id} has a tolerance of its own without a reason` }));
 
 const uncheckedFormulas = ({ formulas, checkTexts }: CheckCollection): readonly Problem[] =>
   formulas

@@ -31,7 +31,7 @@ export const cutFigures = (conditions: CutConditions): CutFigures => {
   return {
     diameter,
     height,
-    limit: told('machine.servo-limit', 'servo limit', machine.servoLimit, 'mm/min', machine.name),
+    limit: told('machine.servo-limit', 'servo limit', machine.servoLimit, 'mm/min', machine.name, machine.servoLimit * model.servoSpread),
     floor,
     size: apply(wireSize, { d: diameter, reference: model.finishWire }, { key: 'cut.size' }),
     rate: rateFigure(conditions, wirePart, heightPart),
@@ -86,6 +86,6 @@ const referenceCut = (): { readonly referencePush: Figure; readonly referenceSpa
   };
 };
 
-/** A figure that the shop or the job file states exactly. */
-export const told = (key: string, name: string, value: number, unit: Unit, source: string): Figure =>
-  given({ key, name, value, unit, basis: 'shop', source });
+/** A figure that the shop or the job file states, exactly unless a deviation is given. */
+export const told = (key: string, name: string, value: number, unit: Unit, source: string, deviation = 0): Figure =>
+  given({ key, name, value, unit, deviation, basis: 'shop', source });

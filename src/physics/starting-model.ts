@@ -68,6 +68,21 @@ export const gapFactor = given({
   source: 'starting-model',
 });
 
+/** A servo does not hold its limit all the way round: one standard deviation as a share of it. From memory. */
+export const servoSpread = 0.05;
+
+/**
+ * For the rate of a material nobody has cut: how it falls with the energy to melt, the conductivity (W/mK) and resistivity (µΩm) that
+ * halve it, tool steel as the yardstick (J/mm³, W/mK, µΩm), and the doubt left. Fitted to the metals whose rate is remembered.
+ */
+export const indexEstimate = {
+  meltPower: 0.7,
+  halvingConductivity: 280,
+  halvingResistivity: 2.1,
+  toolSteel: { melt: 7.7, conductivity: 20.5, resistivity: 0.65 },
+  doubt: 0.35,
+} as const;
+
 /** Resistivity above which nothing can be spark cut: about 100 ohm·cm. */
 export const conductorLimit = remembered('conductor.limit', 'greatest resistivity that can be spark cut', 1, 'Ωm');
 

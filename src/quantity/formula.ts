@@ -71,15 +71,14 @@ const sharesOf = <K extends string>(
   const shares = new Map<Figure, number>();
   for (const k of Object.keys(formula.inputs) as K[]) {
     if (inputs[k].shares.size === 0) continue;
-    const slope = formula.bends === true ? slopeOver(formula, values, k, deviationOf(inputs[k])) : slopeAt(formula, values, k);
+    const slope = slopeOver(formula, values, k, Math.max(smallStep(values[k]), formula.bends === true ? deviationOf(inputs[k]) : 0));
     for (const [leaf, share] of inputs[k].shares) shares.set(leaf, (shares.get(leaf) ?? 0) + slope * share);
   }
   return shares;
 };
 
-/** Central difference with a step small against the value. */
-const slopeAt = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>, k: K): number =>
-  slopeOver(formula, values, k, Math.max(Math.abs(values[k]), 1e-6) * 1e-5);
+/** Small against the value, yet large enough that rounding does not show. */
+const smallStep = (value: number): number => Math.max(Math.abs(value), 1e-6) * 1e-5;
 
 /** Central difference; one-sided where the other side is not a number. */
 const slopeOver = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>, k: K, step: number): number => {
