@@ -116,6 +116,8 @@ export interface Plan {
   readonly finish: Figure;
   readonly block: Contour;
   readonly contours: readonly ContourPlan[];
+  /** Of a refused plan: what the wire that comes nearest would leave of each contour, in pieces where it cannot pass. */
+  readonly wouldComeOut?: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];
   readonly steps: readonly Step[];
   readonly findings: readonly Finding[];
 }

@@ -1,0 +1,52 @@
+/** How far the finished surface may lie from the drawing: what is systematic added, what is random by root of squares. */
+import type { CutConditions } from '../physics/conditions.ts';
+import type { LadderRow } from '../physics/ladder.ts';
+import { gapFactor } from '../physics/starting-model.ts';
+import { deviationOf, type Figure, given } from '../quantity/figure.ts';
+import { apply, type Formula } from '../quantity/formula.ts';
+
+export const profileDeviation: Formula<'formError' | 'positioning' | 'gap' | 'doubt'> = {
+  name: 'profile deviation to be expected',
+  text: 'deviation = form error + √(positioning² + (doubt · gap)²)',
+  source: 'common-practice',
+  unit: 'mm',
+  inputs: {
+    formError: { unit: 'µm', name: 'form error left' },
+    positioning: { unit: 'µm', name: 'positioning of the machine' },
+    gap: { unit: 'mm', name: 'spark gap of the last pass' },
+    doubt: { unit: '1', name: 'doubt about the gap' },
+  },
+  compute: ({ formError, positioning, gap, doubt }) => (formError + Math.hypot(positioning, doubt * gap * 1000)) / 1000,
+};
+
+/** mm: the same in plain numbers, for the search over ladders. */
+export const deviationNow = ({ machine, factors }: CutConditions, formError: number, gap: number): number =>
+  profileDeviation.compute({ formError, positioning: machine.positioning, gap, doubt: doubtOf(factors?.gap) });
+
+export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figure => {
+  const { machine, factors } = conditions;
+  const shop = (key: string, name: string, value: number, unit: 'µm' | '1'): Figure =>
+    given({ key, name, value, unit, basis: 'shop', source: machine.name });
+  return apply(
+    profileDeviation,
+    {
+      formError: last.formError,
+      positioning: shop('machine.positioning', 'positioning of the machine', machine.positioning, 'µm'),
+      gap: last.gap,
+      doubt: given({
+        key: 'gap.doubt',
+        name: 'doubt about the gap',
+        value: doubtOf(factors?.gap),
+        unit: '1',
+        basis: 'assumed',
+        source: (factors?.gap ?? gapFactor).source,
+      }),
+    },
+    { key: 'plan.accuracy' },
+  );
+};
+
+const doubtOf = (factor: Figure | undefined): number => {
+  const used = factor ?? gapFactor;
+  return deviationOf(used) / used.value;
+};

@@ -1,0 +1,36 @@
+/** The block that is clamped: as drawn, or the box around everything with a margin. */
+import type { Finding } from '../finding/finding.ts';
+import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
+import { type Contour, contour } from '../geometry/contour.ts';
+import { line, point } from '../geometry/segment.ts';
+import { find } from './findings.ts';
+import type { Sorted } from './kept.ts';
+import type { PlanQuestion } from './question.ts';
+
+export const blockFor = (sorted: Sorted, question: PlanQuestion): Contour => {
+  const drawn = sorted.block[0];
+  if (drawn !== undefined) return drawn.contour;
+  const loops = sorted.cut.length > 0 ? sorted.cut.map((k) => k.loop) : question.loops;
+  const margin = question.blockMargin;
+  if (loops.length === 0) return box(0, 0, margin, margin);
+  const b = mergedBounds(loops.map((l) => boundsOfChain(l.contour)));
+  return box(b.minX - margin, b.minY - margin, b.maxX + margin, b.maxY + margin);
+};
+
+const box = (left: number, low: number, right: number, high: number): Contour => {
+  const corners = [point(left, low), point(right, low), point(right, high), point(left, high)];
+  return contour(corners.map((p, i) => line(p, corners[(i + 1) % 4]!)));
+};
+
+export const blockFindings = (block: Contour, { machine }: PlanQuestion): readonly Finding[] => {
+  const b = boundsOfChain(block);
+  const [width, depth] = [b.maxX - b.minX, b.maxY - b.minY];
+  const { x, y } = machine.travel;
+  if (width <= x && depth <= y) return [];
+  const turned = width <= y && depth <= x;
+  return [
+    find('block-beyond-travel', `The block is ${width.toFixed(1)} by ${depth.toFixed(1)} mm; the machine travels ${x} by ${y} mm.`, {
+      remedy: turned ? 'Turn the block by a quarter.' : 'Cut it in two clampings, or on a larger machine.',
+    }),
+  ];
+};

@@ -1,0 +1,109 @@
+/** What is said about entry, hole and tab of a contour. */
+import type { Finding } from '../finding/finding.ts';
+import { type Candidate, type Candidates, cornerNeed } from './entry.ts';
+import { find } from './findings.ts';
+import { spokenMass } from './mass.ts';
+import type { Measures } from './measures.ts';
+import type { PlanQuestion } from './question.ts';
+import { type Shape, shapeName } from './shapes.ts';
+import { widthOf } from './width.ts';
+
+export interface Laid {
+  readonly tab: number;
+  readonly piece: { readonly mass: number; readonly area: number };
+  readonly measures: Measures;
+}
+
+/** A slug that could fall between table and nozzle, mm across. */
+const TINY = 5;
+
+/** kg: from here on lifting needs tackle (the constant of a known lifting equation, from memory). */
+const HEAVY = 23;
+
+export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
+  const { spot, hole } = candidate;
+  const id = shapeName(shape);
+  const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
+  const findings: Finding[] = [];
+  if (hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
+    findings.push(
+      find(
+        'hole-made-smaller',
+        `${id} has room for a start hole of ${hole.diameter.toFixed(1)} mm only, not the ${question.startHole} mm asked for.`,
+        {
+          place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
+          done: `A hole of ${hole.diameter.toFixed(1)} mm is planned.`,
+        },
+      ),
+    );
+  const short = Math.min(spot.back - laid.tab, spot.ahead);
+  if (short < cornerNeed(laid.measures) - 0.05)
+    findings.push(
+      find(
+        short < 0 ? 'tab-round-corner' : 'entry-near-corner',
+        short < 0
+          ? `The tab of ${id} reaches round a corner: no stretch is long enough for it.`
+          : `${id} is begun ${short.toFixed(2)} mm from a corner, since no stretch is longer; ${cornerNeed(laid.measures).toFixed(1)} mm is better.`,
+        { place, remedy: 'Look at the trace there, or choose another side by hand.' },
+      ),
+    );
+  if (!spot.straight)
+    findings.push(
+      find(
+        'entry-on-arc',
+        `${id} is begun on a curve, since it has no straight stretch that is long enough; the trace is harder to stone off there.`,
+        { place },
+      ),
+    );
+  findings.push(...pieceFindings(shape, laid, place));
+  return findings;
+};
+
+const pieceFindings = (shape: Shape, { piece }: Laid, place: Finding['place']): Finding[] => {
+  const { kept, loop } = shape.first.loop;
+  const across = widthOf(loop.contour);
+  const findings: Finding[] = [];
+  if (kept === 'die' && across < TINY)
+    findings.push(
+      find(
+        'slug-tiny',
+        `The slug of ${shapeName(shape)} is only ${across.toFixed(1)} mm across (${spokenMass(piece.mass)}): it may slip into the lower nozzle when its tab is cut.`,
+        { ...(place && { place }), remedy: 'Catch it with a magnet or a plate under the work.' },
+      ),
+    );
+  if (piece.mass >= HEAVY)
+    findings.push(
+      find('slug-heavy', `The loose piece of ${shapeName(shape)} weighs ${spokenMass(piece.mass)}.`, {
+        ...(place && { place }),
+        remedy: 'Have lifting tackle ready before the tab is cut.',
+      }),
+    );
+  return findings;
+};
+
+export const holeFinding = (shape: Shape, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: PlanQuestion): Finding => {
+  const { id } = shape.first.loop.loop;
+  const short = none.needed - none.room;
+  return find(
+    'hole-does-not-fit',
+    `${shapeName(shape)} has no room for a start hole: the smallest, ${Math.min(1, question.startHole).toFixed(1)} mm, needs ${none.needed.toFixed(2)} mm ` +
+      `from its middle to the contour at ${question.height} mm height, and the roomiest place found has ${none.room.toFixed(2)} mm.`,
+    {
+      place: { kind: 'spot', x: none.at.x, y: none.at.y, reach: none.needed, loop: id },
+      remedy: `Make it ${(2 * short).toFixed(2)} mm wider, give a hole that is there already, or set kept.${id} to leave and make it another way.`,
+    },
+  );
+};
+
+export const leadFinding = (shape: Shape, measures: Measures): Finding => {
+  const { loop } = shape.first.loop;
+  const at = loop.contour.segments[0]!.from;
+  return find(
+    'no-room-for-lead',
+    `In ${shapeName(shape)} the wire has no room to come in and turn round: it needs about ${(2 * measures.runUp + measures.retreat).toFixed(1)} mm of smooth contour.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: loop.id },
+      remedy: `Give a start hole in a wider place, or set kept.${loop.id} to leave.`,
+    },
+  );
+};

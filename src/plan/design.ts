@@ -1,0 +1,134 @@
+/** Everything that is decided for one shape: hole, entry, tab, laps, and the steps of each visit to it. */
+import type { Finding } from '../finding/finding.ts';
+import { perimeterOf } from '../geometry/area.ts';
+import { startAt } from '../geometry/chain.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { nearestOnChain } from '../geometry/distance.ts';
+import { type Lookup, lookupOf } from '../geometry/lookup.ts';
+import type { LadderRow } from '../physics/ladder.ts';
+import { entryFindings, holeFinding, leadFinding } from './design-findings.ts';
+import { dieAttended, dieUnattended } from './die.ts';
+import { type Candidate, candidatesFor } from './entry.ts';
+import type { Fit } from './fit.ts';
+import { centreOf, frameAt, lapOf } from './lap.ts';
+import type { Layout, Visit } from './layout.ts';
+import { leadsClear } from './lead-check.ts';
+import type { PassLap } from './legs.ts';
+import { spokenMass } from './mass.ts';
+import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from './measures.ts';
+import type { Course, Entry, Kept, StartHole, Tab } from './plan.ts';
+import { punchAttended, punchUnattended } from './punch.ts';
+import type { PlanQuestion } from './question.ts';
+import type { Shape } from './shapes.ts';
+import { tabFor } from './tab.ts';
+import { touchingDisc } from './touching-disc.ts';
+
+export interface Design {
+  readonly hole: StartHole;
+  readonly entry: Entry;
+  readonly tab: Tab;
+  readonly courses: readonly Course[];
+  readonly visits: readonly Visit[];
+}
+
+export type Designed =
+  | { readonly kind: 'laid'; readonly design: Design; readonly findings: readonly Finding[] }
+  | { readonly kind: 'not laid'; readonly findings: readonly Finding[] };
+
+export interface DesignAsked {
+  readonly shape: Shape;
+  readonly fit: Fit;
+  readonly rows: readonly LadderRow[];
+  readonly wireDiameter: number;
+  /** kg of the loose piece, and mm² of it. */
+  readonly piece: { readonly mass: number; readonly area: number };
+  /** Contours that leads and drill must keep clear of: its own, and what stands in the opening or around the part. */
+  readonly clear: Lookup;
+  readonly question: PlanQuestion;
+}
+
+export const designFor = (asked: DesignAsked): Designed => {
+  const { shape, rows, wireDiameter, piece } = asked;
+  const { contour } = shape.first.loop.loop;
+  const measures = measuresOf(rows, wireDiameter);
+  const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
+  const candidates = candidatesFor({ ...asked, measures, tab: tab.length });
+  if (candidates.kind === 'no hole') return { kind: 'not laid', findings: [holeFinding(shape, candidates, asked.question)] };
+  for (const candidate of candidates.ranked) {
+    const design = laidOut(asked, measures, candidate, tab);
+    if (design !== undefined)
+      return { kind: 'laid', design, findings: entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question) };
+  }
+  return { kind: 'not laid', findings: [leadFinding(shape, measures)] };
+};
+
+/** The design from one candidate for entry and hole; none when the leads from there would touch metal that stays. */
+const laidOut = (
+  asked: DesignAsked,
+  measures: Measures,
+  candidate: Candidate,
+  tab: { readonly length: number; readonly reason: string },
+): Design | undefined => {
+  const { shape, fit, clear, piece, question } = asked;
+  const { contour } = shape.first.loop.loop;
+  const { kept } = shape.first.loop;
+  const { spot, hole } = candidate;
+  const rotated = fit.opened.map((opened) => startedAt(opened, spot.at));
+  if (rotated.some((r) => r === undefined)) return undefined;
+  const side = kept === 'die' ? 1 : -1;
+  const laps: PassLap[] = rotated.map((opened, i) => ({
+    lap: lapOf(opened!, { side, offset: measures.offsets[i]!, outsideCorners: question.outsideCorners }),
+    pass: i + 1,
+  }));
+  const own = kept === 'die' ? lookupOf(contour) : clear;
+  const layout: Layout = {
+    laps,
+    hole: hole.at,
+    tab: tab.length,
+    measures,
+    mass: spokenMass(piece.mass),
+    ...turningOf(kept, own, laps, measures),
+  };
+  const visits = visitsOf(kept, question, layout);
+  if (!visits.every((v) => leadsClear(v.steps, own, measures.offsets))) return undefined;
+  const from = laps[0]!.lap.length - tab.length;
+  return {
+    hole,
+    entry: { at: spot.at, segment: spot.segment, share: spot.share },
+    tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason },
+    courses: laps.map(({ lap, pass }, i) => ({ pass, programmed: rotated[i]!, centre: centreOf(lap) })),
+    visits,
+  };
+};
+
+/** The opened contour begun at the entry; none when the entry is rounded away there. */
+const startedAt = (opened: Contour, at: { readonly x: number; readonly y: number }): Contour | undefined => {
+  const found = nearestOnChain(opened, at);
+  if (found.distance > 1e-6) return undefined;
+  return startAt(opened, found.segment, found.share);
+};
+
+/** In an opening with its slug out there may be room to turn in the open; a part is cut free last, so the kerf must do. */
+const turningOf = (kept: Kept, own: Lookup, laps: readonly PassLap[], measures: Measures): Pick<Layout, 'lead' | 'turning'> => {
+  const rough = measures.offsets[0]!;
+  if (kept === 'punch' || laps.length === 1) return { lead: measures.kerfLead, turning: 'in the kerf' };
+  const most = rough + ROOMY_LEAD;
+  const room = Math.min(
+    ...[0, measures.overlap].map((at) => {
+      const frame = frameAt(laps[0]!.lap, at);
+      return touchingDisc(own, frame.at, frame.aside, most).radius;
+    }),
+  );
+  if (room >= rough + LEAST_ROOM) return { lead: room - 1e-6, turning: 'in the open' };
+  return { lead: Math.min(measures.kerfLead, room - 1e-6), turning: 'in the kerf' };
+};
+
+const visitsOf = (kept: Kept, question: PlanQuestion, layout: Layout): readonly Visit[] => {
+  const attended = question.run === 'attended';
+  if (kept === 'die') return attended ? dieAttended(layout) : dieUnattended(layout);
+  return attended ? punchAttended(layout) : punchUnattended(layout);
+};
+
+/** For openings: what stands inside, and the contour itself. */
+export const openingLookup = (contour: Contour, inside: readonly Contour[]): Lookup =>
+  lookupOf({ closed: true, segments: [contour, ...inside].flatMap((c) => c.segments) });

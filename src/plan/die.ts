@@ -1,0 +1,106 @@
+/** The steps of an opening: the block is kept, the piece inside is the slug. */
+import { distanceBetween } from '../geometry/segment.ts';
+import { type DesignStep, stop } from './design-step.ts';
+import { from } from './frame.ts';
+import type { Layout, Visit } from './layout.ts';
+import { along, facing, plain, straightIn, straightOut } from './legs.ts';
+import { advance, type Standing, skimRounds, startingPoint } from './turning.ts';
+
+/** Attended: rough, tab, slug out, then all skims, without ever rethreading. */
+export const dieAttended = (layout: Layout): readonly Visit[] => {
+  const { laps, hole, tab, measures } = layout;
+  const rough = laps[0]!;
+  const round = rough.lap.length;
+  const standing = afterOverlap(layout);
+  const steps: DesignStep[] = [
+    { kind: 'thread', at: hole },
+    { kind: 'condition', pass: 1 },
+    ...straightIn(rough, hole, 0, 1),
+    ...along(rough, 0, round - tab, 'contour'),
+    secure(layout),
+    ...along(rough, round - tab, round, 'tab'),
+    ...along(rough, round, round + measures.overlap, 'overlap'),
+    takeOut(layout),
+    ...straightOut(rough, measures.overlap, 1, standing.at),
+    ...skimRounds(layout, standing),
+    { kind: 'cut wire' },
+  ];
+  return [{ kind: 'whole', steps }];
+};
+
+/** Alone at night: rough up to the tab; by day the tab; then all skims alone. */
+export const dieUnattended = (layout: Layout): readonly Visit[] => {
+  const { laps, hole, tab, measures } = layout;
+  const rough = laps[0]!;
+  const held = rough.lap.length - tab;
+  const begin: DesignStep[] = [
+    { kind: 'thread', at: hole },
+    { kind: 'condition', pass: 1 },
+  ];
+  const roughing: DesignStep[] = [
+    ...begin,
+    ...straightIn(rough, hole, 0, 1),
+    ...along(rough, 0, held, 'contour'),
+    ...straightOut(rough, held, 1, inKerf(layout, held - measures.retreat)),
+    { kind: 'cut wire' },
+  ];
+  const beyond = held - measures.overlap;
+  const freeing: DesignStep[] = [
+    secure(layout),
+    ...begin,
+    ...straightIn(rough, hole, rough.lap.length, -1),
+    ...along(rough, rough.lap.length, held, 'tab'),
+    ...along(rough, held, beyond, 'overlap'),
+    takeOut(layout),
+    ...straightOut(rough, beyond, -1, inKerf(layout, beyond - measures.retreat)),
+    { kind: 'cut wire' },
+  ];
+  const visits: Visit[] = [
+    { kind: 'rough', steps: roughing },
+    { kind: 'tab', steps: freeing },
+  ];
+  return laps.length === 1 ? visits : [...visits, { kind: 'skims', steps: skimming(layout) }];
+};
+
+/** Threaded again in the hole, along the way that the rough cut has opened, then all skims. */
+const skimming = (layout: Layout): DesignStep[] => {
+  const { hole, laps } = layout;
+  const [rough, first] = [laps[0]!, laps[1]!];
+  const start = startingPoint(layout, first, 0, 1);
+  const entry = facing(rough, 0, 1);
+  const opened = from(entry, 0, rough.lap.offset);
+  const square = distanceBetween(hole, entry.at) - ((hole.x - entry.at.x) * entry.aside.x + (hole.y - entry.at.y) * entry.aside.y);
+  const direct = square < 1e-6 && layout.turning === 'in the open' && distanceBetween(hole, entry.at) > layout.lead;
+  // A start that is the hole itself, nearly, would be a move too short to write.
+  const at = distanceBetween(hole, start) < 0.02 ? hole : start;
+  const way =
+    direct || at === hole ? plain(2, hole, at, 'approach') : [...plain(2, hole, opened, 'approach'), ...plain(2, opened, at, 'approach')];
+  const standing: Standing = { at, meets: 0, way: 1 };
+  return [{ kind: 'thread', at: hole }, { kind: 'condition', pass: 2 }, ...way, ...skimRounds(layout, standing), { kind: 'cut wire' }];
+};
+
+/** Where the wire goes after the rough's overlap, and how the first skim starts from there. */
+const afterOverlap = (layout: Layout): Standing => {
+  const { measures, laps } = layout;
+  const { overlap, retreat, runUp } = measures;
+  const rough = laps[0]!;
+  if (layout.turning === 'in the open') return { at: from(facing(rough, overlap, 1), 0, layout.lead), meets: overlap, way: -1 };
+  const first = laps[1] ?? rough;
+  const at = from(facing(rough, overlap + retreat, 1), 0, layout.lead);
+  return { at, meets: overlap + retreat - runUp - advance(layout, first), way: -1 };
+};
+
+const inKerf = ({ laps, measures }: Layout, at: number) => from(facing(laps[0]!, at, 1), 0, measures.kerfLead);
+
+const secure = ({ mass, tab }: Layout): DesignStep =>
+  stop(
+    'secure the slug',
+    (loop) =>
+      `${loop}: the slug of ${mass} hangs on a tab of ${tab.toFixed(1)} mm. Fix it with a magnet or a clamp, then run on; the tab is cut next.`,
+  );
+
+const takeOut = ({ mass, laps }: Layout): DesignStep =>
+  stop(
+    'take the slug out',
+    (loop) => `${loop}: the slug of ${mass} is loose. Take it out, then run on${laps.length > 1 ? ' with the finishing passes' : ''}.`,
+  );

@@ -1,0 +1,87 @@
+/** Where a contour is begun, and from which hole: all likely pairs, the best first. */
+import type { Lookup } from '../geometry/lookup.ts';
+import type { Point } from '../geometry/segment.ts';
+import { distanceBetween } from '../geometry/segment.ts';
+import { diameterFor, type HoleRules, isUsable, nearestHole, placedFor, roomFor } from './holes.ts';
+import { kerfLeadLength, type Measures } from './measures.ts';
+import type { StartHole } from './plan.ts';
+import type { GivenHole, PlanQuestion } from './question.ts';
+import type { Shape } from './shapes.ts';
+import { type Spot, type StretchWanted, spotsOf } from './spots.ts';
+
+export interface Candidate {
+  readonly spot: Spot;
+  readonly hole: StartHole;
+  /** mm worth: the smaller the better. */
+  readonly cost: number;
+}
+
+export type Candidates =
+  | { readonly kind: 'ranked'; readonly ranked: readonly Candidate[]; readonly unusable: readonly GivenHole[] }
+  /** mm: the most room that was found about a hole's middle, where, and what the smallest hole would need. */
+  | { readonly kind: 'no hole'; readonly room: number; readonly at: Point; readonly needed: number };
+
+export interface EntryAsked {
+  readonly shape: Shape;
+  readonly clear: Lookup;
+  readonly measures: Measures;
+  readonly tab: number;
+  readonly question: PlanQuestion;
+}
+
+/** As many layouts are tried, the likeliest first. */
+const MOST_TRIED = 24;
+
+export const candidatesFor = (asked: EntryAsked): Candidates => {
+  const { shape, clear, measures, question } = asked;
+  const { loop, kept } = shape.first.loop;
+  const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0]!, height: question.height };
+  const wanted = stretchWanted(asked);
+  const given = shape.first.holes.filter((h) => isUsable(h, clear, kept === 'die' ? 'inside' : 'outside', rules));
+  const unusable = shape.first.holes.filter((h) => !given.includes(h));
+  const fromGiven = given.flatMap((hole) => spotsOf(loop.contour, kept, wanted, hole.at).map((spot) => withGiven(spot, given, asked)));
+  const placed = spotsOf(loop.contour, kept, wanted).map((spot) => ({ spot, placed: placedFor(spot, clear, rules) }));
+  const fromPlaced = placed.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p.hole, p.room, asked, rules)] : []));
+  const ranked = [...fromGiven.sort(byCost), ...fromPlaced.sort(byCost)].slice(0, MOST_TRIED);
+  if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
+  const roomiest = placed.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
+  return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
+};
+
+const byCost = (a: Candidate, b: Candidate): number => a.cost - b.cost;
+
+/** Several kerfs from a corner; behind the entry the tab, and for parts the turning of the skims on both sides. */
+const stretchWanted = ({ shape, measures, tab, question }: EntryAsked): StretchWanted => {
+  const corner = cornerNeed(measures);
+  const tightest = 3 * measures.kerf;
+  if (shape.first.loop.kept === 'die') {
+    const back = tab + corner + (question.run === 'attended' ? 0 : measures.retreat);
+    return { back, ahead: measures.overlap + corner, tightest };
+  }
+  const turning = measures.retreat + 2 * kerfLeadLength(measures) + measures.blend;
+  return { back: tab + turning + corner, ahead: turning + corner, tightest };
+};
+
+/** An entry nearer to a corner than this, mm, is said. */
+export const cornerNeed = ({ kerf }: Measures): number => 4 * kerf;
+
+const withGiven = (spot: Spot, given: readonly GivenHole[], asked: EntryAsked): Candidate => {
+  const hole = nearestHole(spot.at, given)!;
+  const away = distanceBetween(hole.at, spot.at);
+  const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
+  const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
+  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost };
+};
+
+const withPlaced = (spot: Spot, hole: StartHole, room: number, asked: EntryAsked, rules: HoleRules): Candidate => {
+  const smaller = rules.diameter - diameterFor(room, rules);
+  const cramped = Math.max(0, roomFor(rules.diameter, rules) + 1 - room);
+  return { spot, hole, cost: 0.2 * room + 10 * smaller + cramped + spotCost(spot, asked) };
+};
+
+/** Curves are worse than straights, and every missing millimetre to a corner counts. */
+const spotCost = (spot: Spot, { measures, tab }: EntryAsked): number => {
+  const short = (have: number, need: number): number => Math.max(0, need - have);
+  const corner = cornerNeed(measures);
+  return (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
+};

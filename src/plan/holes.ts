@@ -1,0 +1,77 @@
+/** Where the wire is threaded: a hole that is there already, or one to be drilled in the roomiest place near the entry. */
+import { containsIn } from '../geometry/contain.ts';
+import type { Lookup } from '../geometry/lookup.ts';
+import { nearestIn } from '../geometry/lookup.ts';
+import type { Point } from '../geometry/segment.ts';
+import { distanceBetween } from '../geometry/segment.ts';
+import type { StartHole } from './plan.ts';
+import type { GivenHole } from './question.ts';
+import type { Spot } from './spots.ts';
+import { touchingDisc } from './touching-disc.ts';
+
+export interface HoleRules {
+  /** Diameter asked for. */
+  readonly diameter: number;
+  /** Of the rough cut. */
+  readonly roughOffset: number;
+  /** Height of the work: a drilled hole wanders by a hundredth of it. */
+  readonly height: number;
+}
+
+/** Smallest start hole that is drilled, mm. */
+export const LEAST_DIAMETER = 1;
+
+/** The hole's edge keeps this much, and the rough offset, from every contour, mm. */
+const CLEAR = 0.5;
+
+/** Leads get no longer than this for the sake of room, mm. */
+const LEAD = 6;
+
+/** A drilled hole wanders by about one in a hundred of its depth: from memory. */
+const WANDER = 0.01;
+
+/** Distance from the middle of a drilled hole to the nearest contour. */
+export const roomFor = (diameter: number, { roughOffset, height }: HoleRules): number =>
+  diameter / 2 + CLEAR + roughOffset + WANDER * height;
+
+/** The largest hole up to the one asked for that fits with this much room about its middle; 0 when none does. */
+export const diameterFor = (room: number, rules: HoleRules): number => {
+  const most = 2 * (room - roomFor(0, rules)) + 1e-9;
+  if (most >= rules.diameter) return rules.diameter;
+  const tenths = Math.floor(most * 10) / 10;
+  return tenths >= Math.min(LEAST_DIAMETER, rules.diameter) ? tenths : 0;
+};
+
+export type Placed =
+  | { readonly kind: 'fits'; readonly hole: StartHole; readonly room: number }
+  | { readonly kind: 'does not fit'; readonly room: number };
+
+/**
+ * A hole on the normal of the spot: at the middle of the largest disc that touches the contour there, unless the lead would
+ * get long.
+ *
+ * @param lookup every contour that the drill must keep clear of.
+ */
+export const placedFor = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed => {
+  const wanted = roomFor(rules.diameter, rules);
+  const far = Math.max(LEAD, wanted);
+  const room = touchingDisc(lookup, spot.at, spot.aside, far).radius;
+  const diameter = diameterFor(room, rules);
+  if (diameter === 0) return { kind: 'does not fit', room };
+  const at = { x: spot.at.x + spot.aside.x * room, y: spot.at.y + spot.aside.y * room };
+  return { kind: 'fits', hole: { at, diameter, origin: 'placed' }, room };
+};
+
+/** Whether the wire can start from a hole that is there: its middle on the wire's side, clear of the contour by the rough offset. */
+export const isUsable = (hole: GivenHole, lookup: Lookup, side: 'inside' | 'outside', { roughOffset }: HoleRules): boolean => {
+  if (containsIn(lookup, hole.at, 0) !== side) return false;
+  const away = nearestIn(lookup, hole.at).distance;
+  return away > roughOffset + 0.01 && away > hole.diameter / 2;
+};
+
+/** The nearest of the holes to a spot. */
+export const nearestHole = (spot: Point, holes: readonly GivenHole[]): GivenHole | undefined => {
+  let best: GivenHole | undefined;
+  for (const hole of holes) if (best === undefined || distanceBetween(spot, hole.at) < distanceBetween(spot, best.at)) best = hole;
+  return best;
+};

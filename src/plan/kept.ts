@@ -1,0 +1,136 @@
+/** Which loops are cut and which side of each is kept: what the nesting suggests, unless the user says otherwise. */
+import type { Finding } from '../finding/finding.ts';
+import { boundsOfChain, centroidOf, perimeterOf } from '../geometry/area.ts';
+import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
+import { find } from './findings.ts';
+import type { Kept } from './plan.ts';
+import type { GivenHole, PlanQuestion, WantedLoop } from './question.ts';
+
+/** A loop that will be cut, with the side that is kept and why. */
+export interface KeptLoop {
+  readonly loop: WantedLoop;
+  readonly kept: Kept;
+  readonly reason: string;
+}
+
+export interface Sorted {
+  readonly cut: readonly KeptLoop[];
+  /** Loops that are the edge of the block. */
+  readonly block: readonly WantedLoop[];
+  /** Start holes that the drawing shows as small circles. */
+  readonly drawnHoles: readonly GivenHole[];
+  readonly findings: readonly Finding[];
+}
+
+/** What of the question decides it. */
+export type KeptQuestion = Pick<PlanQuestion, 'loops' | 'outline' | 'kept' | 'startHole'>;
+
+type Decision = { readonly kind: Kept | 'block' | 'hole' | 'leave'; readonly reason: string };
+
+/** Every loop gets its place: cut as die or punch, edge of the block, start hole, or left alone. */
+export const sortLoops = (question: KeptQuestion): Sorted => {
+  const cut: KeptLoop[] = [];
+  const block: WantedLoop[] = [];
+  const drawnHoles: GivenHole[] = [];
+  const decided = new Map<string, Decided>();
+  for (const loop of question.loops) {
+    const { kind, reason } = decide(loop, question);
+    if (kind === 'block') block.push(loop);
+    else if (kind === 'hole') drawnHoles.push({ at: centroidOf(loop.contour), diameter: diameterOf(loop.contour) });
+    else if (kind !== 'leave') cut.push({ loop, kept: kind, reason });
+    const alike = decided.get(`${kind} ${reason}`) ?? { kind, reason, loops: [] };
+    alike.loops.push(loop);
+    decided.set(`${kind} ${reason}`, alike);
+  }
+  const findings = [...[...decided.values()].flatMap(statements), ...unknownOverrides(question)];
+  return { cut, block: block.toSorted((a, b) => extent(b) - extent(a)), drawnHoles, findings };
+};
+
+const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
+  const asked = Object.hasOwn(question.kept, loop.id) ? question.kept[loop.id] : undefined;
+  if (asked !== undefined) return { kind: asked, reason: 'you said so' };
+  // With the outline as the block every loop is one step nearer to being a part.
+  const level = question.outline === 'block' ? loop.depth - 1 : loop.depth;
+  if (level < 0) return { kind: 'block', reason: 'it is the outermost loop, and the outermost loops are the edge of the block' };
+  const insideOpening = question.outline === 'block' ? level === 1 : level === 2;
+  if (insideOpening && fitsStartHole(loop.contour, question.startHole))
+    return { kind: 'hole', reason: 'it is a small circle inside an opening' };
+  const die = question.outline === 'block' ? level % 2 === 0 : level % 2 === 1;
+  if (die) return { kind: 'die', reason: 'it is an opening: the metal around it stays' };
+  return {
+    kind: 'punch',
+    reason:
+      loop.depth === 0
+        ? 'it is an outermost loop: the piece inside it is the part'
+        : 'it is an island in an opening: the piece inside it is a part',
+  };
+};
+
+/** A circle of 0.3 mm up to half as large again as the start hole asked for. */
+const fitsStartHole = (contour: Contour, asked: number): boolean => {
+  if (!isCircle(contour)) return false;
+  const diameter = diameterOf(contour);
+  return diameter >= 0.3 && diameter <= Math.max(asked * 1.5, 3);
+};
+
+/** All arcs about one centre with one radius. */
+export const isCircle = (contour: Contour): boolean => {
+  const first = contour.segments[0]!;
+  if (first.kind !== 'arc') return false;
+  return contour.segments.every((s) => s.kind === 'arc' && near(s.centre, first.centre) && Math.abs(s.radius - first.radius) < 1e-6);
+};
+
+const near = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) < 1e-6;
+
+const diameterOf = (contour: Contour): number => perimeterOf(contour) / Math.PI;
+
+interface Decided {
+  readonly kind: Decision['kind'];
+  readonly reason: string;
+  readonly loops: WantedLoop[];
+}
+
+/** More loops decided alike than this are told in one sentence. */
+const SINGLE_SENTENCES = 12;
+
+const statements = ({ kind, reason, loops }: Decided): Finding[] => {
+  if (loops.length > SINGLE_SENTENCES) {
+    const first = loops.slice(0, 3).map((l) => l.id);
+    return [statement(loops[0]!, kind, reason, `${first.join(', ')} and ${loops.length - first.length} more loops`, 'each')];
+  }
+  return loops.map((loop) => statement(loop, kind, reason, loop.id, ''));
+};
+
+const statement = (loop: WantedLoop, kind: Decision['kind'], reason: string, who: string, each: string): Finding => {
+  const b = boundsOfChain(loop.contour);
+  const place = { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2, reach: (b.maxX - b.minX) / 2, loop: loop.id } as const;
+  const is = each === '' ? 'is' : 'are';
+  const what: Record<Decision['kind'], string> = {
+    die: `${who} ${is} cut as ${each === '' ? 'an opening' : 'openings'} (die type): the block is kept and the piece inside is the slug`,
+    punch: `${who} ${is} cut as ${each === '' ? 'a part' : 'parts'} (punch type): the piece inside is kept`,
+    block: `${who} ${is} taken as the edge of the block and not cut`,
+    hole: `${who} ${is} taken as ${each === '' ? 'a start hole' : 'start holes'} of ${diameterOf(loop.contour).toFixed(2)} mm already there`,
+    leave: `${who} ${is} not cut`,
+  };
+  return find('kept-side', `${what[kind]}. Reason: ${reason}.`, {
+    place,
+    remedy: `Set kept.${loop.id} to die, punch or leave if that is not meant.`,
+  });
+};
+
+const extent = (loop: WantedLoop): number => {
+  const b = boundsOfChain(loop.contour);
+  return (b.maxX - b.minX) * (b.maxY - b.minY);
+};
+
+const unknownOverrides = (question: KeptQuestion): Finding[] => {
+  const known = new Set(question.loops.map((l) => l.id));
+  return Object.keys(question.kept)
+    .filter((id) => !known.has(id))
+    .map((id) =>
+      find('kept-of-unknown-loop', `A kept side is given for ${id}, but no loop of the drawing that is to be cut has that name.`, {
+        place: { kind: 'field', path: `kept.${id}` },
+      }),
+    );
+};

@@ -1,0 +1,25 @@
+/** All that is decided for one shape before its steps are written down. */
+import type { Point } from '../geometry/segment.ts';
+import type { DesignStep } from './design-step.ts';
+import type { PassLap } from './legs.ts';
+import type { Measures } from './measures.ts';
+
+export interface Layout {
+  /** Index = pass number - 1; each begins at the entry. */
+  readonly laps: readonly PassLap[];
+  readonly hole: Point;
+  /** Length of the tab, mm; it ends at the entry. */
+  readonly tab: number;
+  readonly measures: Measures;
+  /** Radius of programmed lead arcs, and how the wire turns round: in the open, or along the kerf. */
+  readonly lead: number;
+  readonly turning: 'in the open' | 'in the kerf';
+  /** As said to the operator: '0.13 kg'. */
+  readonly mass: string;
+}
+
+/** One visit to a contour, from threading to cutting the wire. */
+export interface Visit {
+  readonly kind: 'whole' | 'rough' | 'tab' | 'skims';
+  readonly steps: readonly DesignStep[];
+}

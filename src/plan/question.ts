@@ -1,0 +1,63 @@
+/** What the planner is asked: contours, what is wanted of them, and what the shop has. Lengths in mm, Ra in µm. */
+import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
+import type { Flush, ShopFactors } from '../physics/conditions.ts';
+import type { Machine } from '../physics/machine.ts';
+import type { Material } from '../physics/material.ts';
+import type { Wire } from '../physics/wire.ts';
+
+/** A closed loop of the drawing that is to be considered. */
+export interface WantedLoop {
+  readonly id: string;
+  /** Counter-clockwise. */
+  readonly contour: Contour;
+  /** 0 for an outermost loop, 1 for an opening in it, 2 for an island in that. */
+  readonly depth: number;
+  readonly parent?: string;
+}
+
+/** A hole that is in the block already. */
+export interface GivenHole {
+  readonly at: Point;
+  readonly diameter: number;
+}
+
+/** `die` and `punch` say which side is kept; `leave` is not cut. */
+export type KeptChoice = 'die' | 'punch' | 'leave';
+
+export interface PlanQuestion {
+  readonly loops: readonly WantedLoop[];
+  readonly holes: readonly GivenHole[];
+  /** Spots that the drawing marks: a start hole of the asked diameter is drilled there. */
+  readonly marks: readonly Point[];
+  /** What the outermost loops are: contours to cut, or the edge of the block. */
+  readonly outline: 'cut' | 'block';
+  /** By loop id: overrules what the nesting suggests. */
+  readonly kept: Readonly<Record<string, KeptChoice>>;
+  /** From the outermost contour to the edge of the block, where the drawing has no block. */
+  readonly blockMargin: number;
+  /** The shop's wires. */
+  readonly wires: readonly Wire[];
+  /** Key of the wire the user insists on. */
+  readonly wire?: string;
+  readonly machine: Machine;
+  readonly material: Material;
+  readonly height: number;
+  readonly flush: Flush;
+  readonly factors?: ShopFactors;
+  /** Ra asked for, µm. */
+  readonly finish: number;
+  /** Profile tolerance either side of the drawing. */
+  readonly tolerance: number;
+  /** Inside corners drawn sharper than this may come out with up to this radius. */
+  readonly insideCorner: number;
+  /** Diameter of the start holes to drill. */
+  readonly startHole: number;
+  readonly run: 'attended' | 'unattended first';
+  /** What the control does at an outside corner under compensation. */
+  readonly outsideCorners: 'arc' | 'intersection';
+  /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
+  readonly resolution: { readonly unit: number; readonly decimals: number };
+  /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
+  readonly machineRate?: number;
+}

@@ -1,0 +1,112 @@
+/** Spots on a contour where it might be begun: on straight or at least smooth stretches, with how far the next corners are. */
+import { turnBetween } from '../geometry/angle.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../geometry/measure.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+import { besides } from './frame.ts';
+import type { Kept } from './plan.ts';
+
+export interface Spot {
+  readonly segment: number;
+  readonly share: number;
+  readonly at: Point;
+  /** Unit vector to the wire's side. */
+  readonly aside: Point;
+  readonly straight: boolean;
+  /** mm along the contour to the corner before and after. */
+  readonly back: number;
+  readonly ahead: number;
+}
+
+/** What must lie on one smooth stretch: `back` before the entry (the tab), `ahead` after it, each with its way to a corner. */
+export interface StretchWanted {
+  readonly back: number;
+  readonly ahead: number;
+  /** Arcs that curve towards the wire with less radius than this count as corners. */
+  readonly tightest: number;
+}
+
+/** A joint that turns by more than this (rad) is a corner. */
+const CORNER = 0.05;
+
+/** As many segments are looked at, the longest straight ones first: more would cost time and hardly ever win. */
+const MOST_SEGMENTS = 12;
+
+export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, towards?: Point): readonly Spot[] => {
+  const side = kept === 'die' ? 1 : -1;
+  const walls = wallsOf(contour, side, wanted.tightest);
+  const order = contour.segments
+    .map((s, i) => ({ s, i, length: lengthOf(s) }))
+    .filter(({ s }) => !isTight(s, side, wanted.tightest))
+    .sort((a, b) => rank(b.s, b.length, wanted, towards) - rank(a.s, a.length, wanted, towards) || a.i - b.i)
+    .slice(0, MOST_SEGMENTS);
+  return order.flatMap(({ s, i, length }) => sharesOf(s, length, wanted, towards).map((share) => spotAt(s, i, share, length, walls, side)));
+};
+
+const isTight = (s: Segment, side: number, tightest: number): boolean =>
+  s.kind === 'arc' && Math.sign(s.sweep) === side && s.radius < tightest;
+
+/** Long and straight is best; length beyond what is wanted is worth nothing; with a hole given, near it. */
+const rank = (s: Segment, length: number, wanted: StretchWanted, towards: Point | undefined): number => {
+  const enough = Math.min(1, length / (wanted.back + wanted.ahead));
+  const straight = s.kind === 'line' ? 1 : 0;
+  if (towards === undefined) return enough + straight + length * 1e-6;
+  const middle = pointAt(s, 0.5);
+  return enough + straight - Math.max(0, Math.hypot(middle.x - towards.x, middle.y - towards.y) - length / 2) * 0.05;
+};
+
+/** Spots with room behind and ahead: the middle of what is allowed, its ends, and the foot of the hole where one is given. */
+const sharesOf = (s: Segment, length: number, wanted: StretchWanted, towards: Point | undefined): readonly number[] => {
+  const low = wanted.back / length;
+  const high = 1 - wanted.ahead / length;
+  if (low >= high) {
+    const share = wanted.back / (wanted.back + wanted.ahead);
+    return [share];
+  }
+  const shares = [(low + high) / 2, low + (high - low) * 0.02, high - (high - low) * 0.02];
+  if (towards === undefined || s.kind !== 'line') return shares;
+  const along = tangentAt(s, 0);
+  const foot = ((towards.x - s.from.x) * along.x + (towards.y - s.from.y) * along.y) / length;
+  return [Math.min(high, Math.max(low, foot)), ...shares];
+};
+
+const spotAt = (s: Segment, segment: number, share: number, length: number, walls: Walls, side: 1 | -1): Spot => ({
+  segment,
+  share,
+  at: pointAt(s, share),
+  aside: besides(tangentAt(s, share), side),
+  straight: s.kind === 'line',
+  back: walls.back[segment]! + share * length,
+  ahead: walls.ahead[segment]! + (1 - share) * length,
+});
+
+interface Walls {
+  /** Per segment, mm from its start back to the nearest corner, and from its end ahead; infinite where there is no corner. */
+  readonly back: readonly number[];
+  readonly ahead: readonly number[];
+}
+
+const wallsOf = (contour: Contour, side: number, tightest: number): Walls => {
+  const { segments } = contour;
+  const count = segments.length;
+  const corner = segments.map((s, i) => {
+    const next = segments[(i + 1) % count]!;
+    const u = endDirection(s);
+    const v = startDirection(next);
+    return Math.abs(turnBetween(u.x, u.y, v.x, v.y)) > CORNER || isTight(s, side, tightest) || isTight(next, side, tightest);
+  });
+  const run = (step: 1 | -1): number[] => {
+    const reach = new Array<number>(count).fill(Number.POSITIVE_INFINITY);
+    // Two rounds: the first finds a corner to start from, the second carries on across the seam.
+    let since = Number.POSITIVE_INFINITY;
+    for (let n = 0; n < 2 * count; n += 1) {
+      const i = (((step * n) % count) + count) % count;
+      const joint = step === 1 ? (i - 1 + count) % count : i;
+      if (corner[joint]) since = 0;
+      reach[i] = since;
+      since += lengthOf(segments[i]!);
+    }
+    return reach;
+  };
+  return { back: run(1), ahead: run(-1) };
+};

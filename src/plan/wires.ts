@@ -1,0 +1,181 @@
+/** Which of the shop's wires makes the job cheapest, and why the others drop out. */
+import type { Finding } from '../finding/finding.ts';
+import { checkCut } from '../physics/check-cut.ts';
+import type { CutConditions } from '../physics/conditions.ts';
+import { type LadderRow, ladderRows } from '../physics/ladder.ts';
+import type { Wire } from '../physics/wire.ts';
+import { find } from './findings.ts';
+import { type Fit, fitOf } from './fit.ts';
+import { findLadder } from './ladder.ts';
+import type { PlanQuestion } from './question.ts';
+import type { Shape } from './shapes.ts';
+
+/** A wire carried through to passes, cost and what it would leave of every shape. */
+export interface WireTried {
+  readonly wire: Wire;
+  readonly rows: readonly LadderRow[];
+  /** Minor money units for one mm of contour: machine and wire. */
+  readonly cost: number;
+  /** Minutes for one mm of contour. */
+  readonly minutes: number;
+  /** Why it drops out, in a few words; none when it can do the job. */
+  readonly fault?: string;
+  readonly findings: readonly Finding[];
+  readonly fits: readonly Fit[];
+}
+
+export interface WireChoice {
+  readonly kind: 'chosen' | 'none';
+  /** The chosen one, or the one that comes nearest. None only when no wire could be tried at all. */
+  readonly best?: WireTried;
+  readonly findings: readonly Finding[];
+}
+
+/** Where the shop states no rate: an assumption that only weighs wires against each other. */
+const ASSUMED_RATE = 6000;
+
+export const chooseWire = (question: PlanQuestion, shapes: readonly Shape[]): WireChoice => {
+  const asked = candidatesOf(question);
+  if (asked.wires.length === 0) return { kind: 'none', findings: asked.findings };
+  const tried = asked.wires.map((wire) => priced(wire, question)).sort((a, b) => a.cost - b.cost);
+  const judged: WireTried[] = [];
+  for (const one of tried) {
+    const result = one.fault === undefined ? fitted(one, question, shapes) : one;
+    judged.push(result);
+    if (result.fault === undefined) break;
+  }
+  const chosen = judged.find((t) => t.fault === undefined);
+  if (chosen !== undefined) {
+    const said = chosenFinding(chosen, judged, tried, question);
+    return { kind: 'chosen', best: chosen, findings: [...asked.findings, ...said, ...chosen.findings] };
+  }
+  const best = nearest(judged);
+  return { kind: 'none', best, findings: [...asked.findings, ...best.findings, ...otherWires(question, best, shapes)] };
+};
+
+const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
+  const place = { kind: 'field', path: 'wire' } as const;
+  if (question.wire === undefined) {
+    const wires = question.wires.filter((w) => w.inStock);
+    if (wires.length > 0) return { wires, findings: [] };
+    return {
+      wires: [],
+      findings: [find('no-wire-in-stock', 'The shop file has no wire in stock.', { place, remedy: 'Mark a wire as in stock.' })],
+    };
+  }
+  const wire = question.wires.find((w) => w.id === question.wire);
+  if (wire === undefined) {
+    const names = question.wires.map((w) => w.id).join(', ');
+    return { wires: [], findings: [find('wire-unknown', `The shop has no wire called ${question.wire}; it has ${names}.`, { place })] };
+  }
+  if (wire.inStock) return { wires: [wire], findings: [] };
+  return {
+    wires: [wire],
+    findings: [
+      find('wire-not-in-stock', `${wire.name} wire is asked for but not in stock.`, {
+        place,
+        remedy: 'Order it before the job is promised.',
+      }),
+    ],
+  };
+};
+
+export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
+  const { material, height, flush, machine, factors } = question;
+  return { wire, material, height, flush, machine, ...(factors && { factors }) };
+};
+
+/** The cheapest ladder of a wire and what a millimetre of contour costs with it. */
+const priced = (wire: Wire, question: PlanQuestion): WireTried => {
+  const conditions = conditionsOf(wire, question);
+  const none = { wire, rows: [], cost: Infinity, minutes: Infinity, fits: [] };
+  const checks = checkCut(conditions);
+  const refused = checks.find((f) => f.severity === 'refusal');
+  if (refused !== undefined) return { ...none, fault: refused.sentence, findings: checks };
+  const ladder = findLadder(conditions, question);
+  if (ladder.kind === 'finish out of reach')
+    return { ...none, fault: `it reaches Ra ${ladder.best.toFixed(2)} µm at best`, findings: [finishFinding(wire, ladder.best, question)] };
+  if (ladder.kind === 'tolerance out of reach')
+    return { ...none, fault: `it holds ±${ladder.best.toFixed(4)} mm at best`, findings: [toleranceFinding(wire, ladder.best, question)] };
+  const minutes = ladder.minutesPerMillimetre;
+  return {
+    wire,
+    rows: ladderRows(conditions, ladder.energies),
+    minutes,
+    cost: minutes * costPerMinute(wire, question),
+    findings: checks,
+    fits: [],
+  };
+};
+
+/** Machine and wire, minor money units per minute: wire used up by its speed, its mass from diameter and density. */
+const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
+  const kilogramsPerMetre = (Math.PI / 4) * wire.diameter ** 2 * wire.density * 1e-3;
+  return (question.machineRate ?? ASSUMED_RATE) / 60 + wire.speed * kilogramsPerMetre * wire.price;
+};
+
+const finishFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
+  find(
+    'finish-out-of-reach',
+    `Ra ${question.finish} µm is asked for; with ${wire.name} wire this machine reaches Ra ${best.toFixed(2)} µm at its lowest energy.`,
+    { place: { kind: 'field', path: 'finish' }, remedy: `Ask for Ra ${ceiling(best, 2)} µm, or polish afterwards.` },
+  );
+
+const toleranceFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
+  find(
+    'tolerance-out-of-reach',
+    `±${question.tolerance} mm is asked for; with ${wire.name} wire at ${question.height} mm height the best that can be expected is ±${best.toFixed(4)} mm.`,
+    { place: { kind: 'field', path: 'tolerance' }, remedy: `Ask for ±${ceiling(best, 3)} mm.` },
+  );
+
+/** Rounded up to a number of decimals, so that what is proposed really suffices. */
+export const ceiling = (value: number, decimals: number): number => Math.ceil(value * 10 ** decimals - 1e-9) / 10 ** decimals;
+
+const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
+  const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
+  const findings = [...one.findings, ...fits.flatMap((f) => f.findings)];
+  const fault = fits.find((f) => f.fault !== undefined)?.fault;
+  return { ...one, fits, findings, ...(fault === undefined ? {} : { fault }) };
+};
+
+/** The one that fails on the drawing rather than on finish or size comes nearer; among those the finest wire. */
+const nearest = (judged: readonly WireTried[]): WireTried =>
+  judged.toSorted((a, b) => Number(b.rows.length > 0) - Number(a.rows.length > 0) || a.wire.diameter - b.wire.diameter)[0]!;
+
+const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: readonly WireTried[], question: PlanQuestion): Finding[] => {
+  const passes = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
+  if (question.wire !== undefined) return [find('wire-chosen', `${chosen.wire.name} wire as you asked, in ${passes}.`)];
+  const out = [...judged, ...tried.filter((t) => t.fault !== undefined && !judged.some((j) => j.wire === t.wire))]
+    .filter((t) => t.fault !== undefined)
+    .map((t) => `${t.wire.name} drops out: ${lowered(t.fault!)}`);
+  const dearer = tried
+    .filter((t) => t.fault === undefined && t.cost > chosen.cost)
+    .map((t) => `${t.wire.name} would cost ${percent(t.cost / chosen.cost)} more to cut`);
+  const others = [...out, ...dearer];
+  const tail = others.length === 0 ? '' : ` ${sentence(others)}`;
+  return [find('wire-chosen', `${chosen.wire.name} wire in ${passes} is the cheapest of the wires in stock that does the job.${tail}`)];
+};
+
+const percent = (ratio: number): string => `${((ratio - 1) * 100).toFixed(0)} %`;
+
+const lowered = (text: string): string => text.replace(/\.$/, '');
+
+const sentence = (parts: readonly string[]): string => `${parts.join('; ')}.`;
+
+/** When the user insisted on a wire that fails: which of the stock would do. */
+const otherWires = (question: PlanQuestion, best: WireTried, shapes: readonly Shape[]): Finding[] => {
+  if (question.wire === undefined) return [];
+  const { wire: _, ...free } = question;
+  const other = chooseWire(free, shapes);
+  if (other.kind === 'none' || other.best === undefined) return [];
+  return [
+    find(
+      'wire-chosen',
+      `${best.wire.name} wire was asked for and cannot do it; ${other.best.wire.name} wire from stock can, in ${other.best.rows.length} passes.`,
+      {
+        place: { kind: 'field', path: 'wire' },
+        remedy: `Ask for wire ${other.best.wire.id}, or leave the choice to the planner.`,
+      },
+    ),
+  ];
+};
