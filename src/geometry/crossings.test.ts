@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { arcByDegrees } from './bulge.ts';
 import { contour, path } from './contour.ts';
 import { crossingsBetween, selfCrossings } from './crossings.ts';
-import { disc, polygon, rectangle, roundedRectangle } from './example-shapes.ts';
+import { disc, polygon, rectangle, roundedRectangle } from './example-shapes.fixture.ts';
 import { line, point } from './segment.ts';
 
 const kinds = (found: ReturnType<typeof selfCrossings>): string => found.map((c) => c.kind).join(', ');

@@ -9,7 +9,7 @@ import type { Contour } from './contour.ts';
 import { crossingsBetween, selfCrossings } from './crossings.ts';
 import { reverse, split } from './cut.ts';
 import { distanceTo, nearestOnChain } from './distance.ts';
-import { disc, star } from './example-shapes.ts';
+import { disc, star } from './example-shapes.fixture.ts';
 import { flatten } from './flatten.ts';
 import { intersect } from './intersect.ts';
 import { lookupOf, nearestIn } from './lookup.ts';

@@ -4,7 +4,7 @@ import { arcByDegrees, arcThrough, fromBulge } from './bulge.ts';
 import { regionOf, reverseChain } from './chain.ts';
 import { contour, path } from './contour.ts';
 import { cornerAt, insideCorners } from './corner.ts';
-import { disc, polygon, rectangle, roundedRectangle, star } from './example-shapes.ts';
+import { disc, polygon, rectangle, roundedRectangle, star } from './example-shapes.fixture.ts';
 import { fillet } from './fillet.ts';
 import { endDirection, lengthOf, startDirection } from './measure.ts';
 import { nest, regionsOf } from './nest.ts';
