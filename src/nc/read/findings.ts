@@ -22,6 +22,7 @@ export const catalogue = {
   'units-of-other-pair': { severity: 'refusal', title: 'A unit word of the pair that the dialect does not use' },
   'units-differ': { severity: 'warning', title: 'The program is in another unit than the dialect' },
   'distance-mode-not-stated': { severity: 'refusal', title: 'A move before G90 or G91' },
+  'coordinate-too-large': { severity: 'refusal', title: 'A coordinate beyond what any machine travels' },
   'motion-not-stated': { severity: 'refusal', title: 'Coordinates without a word that says how to move' },
   'plane-not-xy': { severity: 'refusal', title: 'Another plane than XY' },
   'datum-moved': { severity: 'refusal', title: 'The datum changes after the wire has moved' },

@@ -23,6 +23,9 @@ const INCH = 25.4;
 /** Positions are kept to this part of a unit, so that a long incremental program adds up to what its digits say. */
 const FINEST = 1e9;
 
+/** Beyond this many units no machine travels, and numbers begin to lose their last digits. */
+const FARTHEST = 100_000;
+
 interface Memory {
   units: Dialect['units'] | 'not stated';
   distance: 'absolute' | 'incremental' | 'not stated';
@@ -277,6 +280,8 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, memory: Memory, path: 
   const relative = memory.distance === 'incremental';
   const x = s.x === undefined ? memory.x : relative ? rounded(memory.x + s.x) : s.x;
   const y = s.y === undefined ? memory.y : relative ? rounded(memory.y + s.y) : s.y;
+  const farthest = Math.max(Math.abs(x), Math.abs(y), Math.abs(s.i ?? 0), Math.abs(s.j ?? 0), Math.abs(s.r ?? 0));
+  if (farthest > FARTHEST) return fault(block, 'coordinate-too-large', `has a coordinate of ${farthest}, more than ${FARTHEST}`);
   const from: Point = { x: memory.x * factor, y: memory.y * factor };
   const to: Point = x === memory.x && y === memory.y ? from : { x: x * factor, y: y * factor };
   const rapid = memory.motion === 'rapid';

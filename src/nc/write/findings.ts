@@ -9,7 +9,7 @@ export const catalogue = {
   'compensation-needs-a-straight-move': { severity: 'refusal', title: 'Compensation would be switched on an arc or on no move at all' },
   'coordinate-unusable': { severity: 'refusal', title: 'A coordinate or offset that no program can carry' },
   'register-shared': { severity: 'refusal', title: 'Two passes want different offsets in one register' },
-  'pass-unknown': { severity: 'refusal', title: 'A step asks for a pass or a register that the plan does not have' },
+  'pass-not-planned': { severity: 'refusal', title: 'A step asks for a pass or a register that the plan does not have' },
   'sequence-starts-again': { severity: 'note', title: 'The sequence numbers begin again' },
 } satisfies Catalogue;
 

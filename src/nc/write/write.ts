@@ -165,7 +165,10 @@ const cut = (step: Extract<Step, { kind: 'cut' }>, state: Writing): Written => {
 const compensate = (step: Extract<Step, { kind: 'compensate' }>, state: Writing): Written => {
   if (state.dialect.compensation === 'path') return done;
   if (!state.plan.passes.some((pass) => pass.register === step.register)) {
-    return { kind: 'refused', finding: find('pass-unknown', `A step asks for register D${step.register}, which no pass of the plan has.`) };
+    return {
+      kind: 'refused',
+      finding: find('pass-not-planned', `A step asks for register D${step.register}, which no pass of the plan has.`),
+    };
   }
   return state.pen.compensate(step.side, step.register);
 };
@@ -189,7 +192,7 @@ const cutWire = (state: Writing): Written => {
 const chooseCondition = (number: number, state: Writing): Written => {
   const pass = state.plan.passes.find((candidate) => candidate.number === number);
   if (pass === undefined)
-    return { kind: 'refused', finding: find('pass-unknown', `A step asks for pass ${number}, which the plan does not have.`) };
+    return { kind: 'refused', finding: find('pass-not-planned', `A step asks for pass ${number}, which the plan does not have.`) };
   if (state.condition === pass.condition) return done;
   state.condition = pass.condition;
   const word = state.dialect.words.condition?.replace('{n}', String(pass.condition));
