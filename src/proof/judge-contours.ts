@@ -1,10 +1,8 @@
 /** Judges one wanted contour: uncut, standing on a tab, metal left, gouged, or right but for corners that may be round. */
-import { distanceToSegment } from '../geometry/measure.ts';
-import type { Point } from '../geometry/segment.ts';
 import type { ContourMeasure } from './deviation.ts';
+import type { Evidence } from './evidence.ts';
+import { nearestBlock, reason, spot } from './evidence.ts';
 import { find } from './findings.ts';
-import type { Evidence } from './judge.ts';
-import { reason } from './judge.ts';
 import { moved } from './loose.ts';
 import type { Proven } from './outcome.ts';
 import type { ContourProof, Reason } from './proof.ts';
@@ -116,19 +114,5 @@ const rounded = ({ p, loop, measure }: Context): readonly Reason[] => {
   const sentence = `${count} of the contour ${loop} ${excused.length === 1 ? 'comes' : 'come'} out rounder than drawn, as allowed: the roundest with a radius of ${mm(worst.radius)}, which leaves ${mm(worst.left)} of metal in it.`;
   return [{ finding: find('corner-comes-out-round', sentence, { place: spot(at, loop, worst.radius) }), at }];
 };
-
-/** The block whose cut comes nearest to a place, or reaches furthest over it. */
-export const nearestBlock = ({ trace }: Evidence, p: Proven, at: Point): number => {
-  let best = { block: trace.cuts[p.group.cuts[0]!]?.block ?? 0, distance: Infinity };
-  for (const c of p.group.cuts) {
-    const { block, radius, segment } = trace.cuts[c]!;
-    const distance = distanceToSegment(segment, at) - radius;
-    if (distance < best.distance - 1e-6) best = { block, distance };
-  }
-  return best.block;
-};
-
-export const spot = (at: Point, loop?: string, reach?: number) =>
-  ({ kind: 'spot', x: at.x, y: at.y, ...(reach === undefined ? {} : { reach }), ...(loop === undefined ? {} : { loop }) }) as const;
 
 const percent = (share: number): string => (share > 0 && share < 0.01 ? 'under 1 %' : `${Math.round(share * 100)} %`);

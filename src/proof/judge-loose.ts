@@ -1,8 +1,7 @@
 /** Judges what comes loose: held or not, taken out or not, and whether anything wanted fell with it. */
+import type { Evidence } from './evidence.ts';
+import { reason, spot } from './evidence.ts';
 import { find } from './findings.ts';
-import type { Evidence } from './judge.ts';
-import { reason } from './judge.ts';
-import { spot } from './judge-contours.ts';
 import type { Loose } from './loose.ts';
 import { isWithin } from './loose.ts';
 import type { Reason } from './proof.ts';
@@ -12,8 +11,8 @@ import { blockName, gram, mm } from './say.ts';
 export const CRUMB_MASS = 5e-5;
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
-  const fallen = evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l), ...wantedWithin(evidence, l)]);
-  return fallen;
+  const stopsAfter = new Set(evidence.trace.stops.map((s) => s.before));
+  return evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l, stopsAfter), ...wantedWithin(evidence, l)]);
 };
 
 const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[] => {
@@ -33,15 +32,15 @@ const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[
 };
 
 /** A slug that fell must come out before the wire goes on; a wanted part may be finished while it is held. */
-const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose): readonly Reason[] => {
+const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: ReadonlySet<number>): readonly Reason[] => {
   const { trace, blocks } = evidence;
   if (piece.role === 'part' || piece.mass <= CRUMB_MASS) return [];
   const freed = trace.cuts[cut]!;
   let next = cut + 1;
   while (next < trace.cuts.length && trace.cuts[next]!.run === freed.run) next += 1;
+  if (stopsAfter.has(next - 1)) return [];
   const later = trace.cuts[next];
   if (later === undefined) return [];
-  if (trace.stops.some((s) => s.action > freed.action && s.action < later.action)) return [];
   const sentence = `The ${piece.role} of ${gram(piece.mass)} that comes loose in ${blockName(blocks, piece.block)} is not taken out before cutting goes on in ${blockName(blocks, later.block)}: no stop stands between.`;
   return [
     reason(

@@ -1,10 +1,9 @@
 /** Judges cuts that come near no wanted contour: harmless in what is waste anyway, a fault in metal that must stay. */
 import { boundsOfChain } from '../geometry/area.ts';
 import { lengthOf } from '../geometry/measure.ts';
+import type { Evidence } from './evidence.ts';
+import { reason, spot } from './evidence.ts';
 import { find } from './findings.ts';
-import type { Evidence } from './judge.ts';
-import { reason } from './judge.ts';
-import { spot } from './judge-contours.ts';
 import { innermostAround } from './loose.ts';
 import type { Reason } from './proof.ts';
 import { blockName, mm } from './say.ts';

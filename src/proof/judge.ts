@@ -1,25 +1,14 @@
 /** What the proof says: contours right or wrong, and every reason with its block and place. */
-import type { Action, Block } from '../nc/read/program.ts';
+import type { Evidence } from './evidence.ts';
+import { lineOf, reason } from './evidence.ts';
 import { find } from './findings.ts';
 import { contourReasons, stateOf } from './judge-contours.ts';
 import { looseReasons } from './judge-loose.ts';
 import { strayReasons } from './judge-stray.ts';
-import type { Loose } from './loose.ts';
 import { moved } from './loose.ts';
-import type { Proven } from './outcome.ts';
-import type { ContourProof, ProofQuestion, Reason } from './proof.ts';
+import type { ContourProof, Reason } from './proof.ts';
 import { blockName } from './say.ts';
-import type { Trace } from './trace.ts';
 import { wireFaultsOf } from './wire.ts';
-
-export interface Evidence {
-  readonly trace: Trace;
-  readonly proven: readonly Proven[];
-  readonly loose: readonly Loose[];
-  readonly question: ProofQuestion;
-  readonly actions: readonly Action[];
-  readonly blocks: readonly Block[];
-}
 
 /** Reasons in program order as far as they have a block; those without one first. */
 export const judge = (evidence: Evidence): { readonly contours: readonly ContourProof[]; readonly reasons: readonly Reason[] } => {
@@ -90,14 +79,3 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
         block,
       );
     });
-
-/** A finding with its block. */
-export const reason = (finding: Reason['finding'], blocks: readonly Block[], block: number, at?: Reason['at']): Reason => {
-  const text = blocks[block]?.text;
-  return { finding, block, ...(text === undefined ? {} : { text }), ...(at === undefined ? {} : { at }) };
-};
-
-export const lineOf = (blocks: readonly Block[], block: number): { readonly place?: NonNullable<Reason['finding']['place']> } => {
-  const known = blocks[block];
-  return known === undefined ? {} : { place: { kind: 'line', line: known.line, text: known.text } };
-};

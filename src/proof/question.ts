@@ -57,6 +57,6 @@ const contourFaults = (q: ProofQuestion): Fault[] => {
     if (!good) faults.push({ path, sentence: `${name} encloses no area, or lies further than ${FARTHEST} mm from zero.` });
   };
   look('block', 'The edge of the block', q.block);
-  q.wanted.forEach((w, i) => look(`wanted.${i}.contour`, `The contour ${w.loop}`, w.contour));
+  for (const [i, w] of q.wanted.entries()) look(`wanted.${i}.contour`, `The contour ${w.loop}`, w.contour);
   return faults;
 };

@@ -15,7 +15,7 @@ export type WireFault =
 /** A travel through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it. */
 export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
   const known = new Map<number, boolean>();
-  for (const p of proven) p.travels.forEach((after, i) => known.set(p.group.cuts[after]!, p.outcome.throughMetal[i] ?? true));
+  for (const p of proven) for (const [i, after] of p.travels.entries()) known.set(p.group.cuts[after]!, p.outcome.throughMetal[i] ?? true);
   return trace.travels.flatMap((t): WireFault[] => {
     const through = t.rapids.length > 0 && (known.get(t.before) ?? meetsBlock(t, question));
     const faults: WireFault[] = [];
