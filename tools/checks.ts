@@ -41,7 +41,7 @@ export const collectChecks = (): CheckCollection => {
   const texts = import.meta.glob<string>('../src/**/*.ts', { eager: true, query: '?raw', import: 'default' });
   const sources = import.meta.glob<string>('../sources/*.md', { eager: true, query: '?raw', import: 'default' });
   const modules = import.meta.glob<Record<string, unknown>>(
-    ['../src/{quantity,physics,estimate}/**/*.ts', '!../src/**/*.{test,checks,bench}.ts'],
+    ['../src/{quantity,physics,shapes,plan,estimate,learn}/**/*.ts', '!../src/**/*.{test,checks,bench,fixture}.ts'],
     {
       eager: true,
     },

@@ -1,7 +1,7 @@
 /** The starting model against experiments, magnitudes and energy (CHECKS E and D-17). */
 import type { CheckRow } from '../quantity/check.ts';
 import { heightShare, removalRate, wireShare } from './area-rate.ts';
-import { all, brass, conditions, diameters, energies, heights, metals, model, plain, yes } from './cases.ts';
+import { all, brass, conditions, diameters, energies, heights, metals, model, plain, yes } from './cases.fixture.ts';
 import { cutModel } from './model.ts';
 import { meltEnergy } from './pulse.ts';
 import { gapFromKerf } from './spark-gap.ts';

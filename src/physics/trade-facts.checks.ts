@@ -1,7 +1,7 @@
 /** The starting model against what everybody in the trade knows, without a source. */
 import type { CheckRow } from '../quantity/check.ts';
 import { rqFromRa, rqPerRa } from '../quantity/finish.ts';
-import { all, conditions, diameters, energies, heights, model, plain, yes } from './cases.ts';
+import { all, conditions, diameters, energies, heights, model, plain, yes } from './cases.fixture.ts';
 import { checkCut } from './check-cut.ts';
 import { findMaterial } from './find-material.ts';
 import { standardMachine } from './machine.ts';

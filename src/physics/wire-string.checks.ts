@@ -1,6 +1,8 @@
 /** Wire mechanics against statics and arithmetic (CHECKS F). */
 import type { CheckRow } from '../quantity/check.ts';
+import type { Wire } from './wire.ts';
 import { cornerLag, wireMassPerLength, wirePitch, wireSag, wireStress } from './wire-string.ts';
+import { wires } from './wires.ts';
 
 const sag = (load: number, span: number, tension: number): number => wireSag.compute({ load, span, tension });
 const pitch = (density: number, d: number, span: number, tension: number): number =>
@@ -15,6 +17,15 @@ const row = (id: string, question: string, printed: string, ours: () => number):
   ours,
 });
 
+/** MPa, cold, the least of the range: brass half hard is softer still, but is not what a shop cuts straight walls with. */
+const strength: Readonly<Record<Wire['kind'], number>> = {
+  brass: 900,
+  'coated brass': 800,
+  molybdenum: 1800,
+  tungsten: 2800,
+  'steel-cored': 1800,
+};
+
 export const checks: readonly CheckRow[] = [
   row('F-01', 'deflection under 1 N/m, 50 mm, 12 N, µm', '26.042', () => sag(1, 50, 12)),
   row('F-01b', 'deflection under 1 N/m, 100 mm, 12 N, µm', '104.167', () => sag(1, 100, 12)),
@@ -26,6 +37,14 @@ export const checks: readonly CheckRow[] = [
   row('F-03c', 'natural frequency of 0.18 molybdenum, 100 mm, 10 N, Hz', '977.59', () => pitch(10.28, 0.18, 100, 10)),
   row('F-04', 'stress of 22 N on 0.30 wire, MPa', '311.24', () => wireStress.compute({ tension: 22, d: 0.3 })),
   row('F-04b', 'stress of 12 N on 0.25 wire, MPa', '244.46', () => wireStress.compute({ tension: 12, d: 0.25 })),
+  {
+    id: 'F-strength',
+    source: 'material-handbooks',
+    place: 'strength of wires; rule of 50 to 60 %',
+    question: 'is the tension of every wire of the house at most 60 % of what it stands?',
+    printed: 'yes',
+    ours: () => (wires.every((w) => wireStress.compute({ tension: w.tension, d: w.diameter }) <= 0.6 * strength[w.kind]) ? 'yes' : 'no'),
+  },
   {
     id: 'F-05',
     source: 'plane-geometry',
