@@ -3,7 +3,7 @@ import type { ReadLimits } from './drawing.ts';
 import type { Ledger } from './ledger.ts';
 
 /** What a drawing may need at most unless the caller says otherwise: far beyond any part a shop cuts. */
-export const usualLimits: ReadLimits = { bytes: 256_000_000, entities: 2_000_000, nesting: 64, work: 20_000_000 };
+export const usualLimits: ReadLimits = { bytes: 256_000_000, entities: 1_000_000, nesting: 64, work: 10_000_000 };
 
 export interface Budget {
   /** True once a limit was passed: stop reading and hand out nothing. */
@@ -11,6 +11,8 @@ export interface Budget {
   /** Each returns false when the limit is passed, having told so. */
   readonly bytes: (count: number) => boolean;
   readonly entity: () => boolean;
+  /** The same before the work is done, for what is known to be coming. */
+  readonly expected: (pieces: number, steps: number) => boolean;
   readonly nesting: (depth: number) => boolean;
   readonly work: (steps: number) => boolean;
 }
@@ -24,6 +26,18 @@ export const budget = (limits: ReadLimits, told: Ledger): Budget => {
     over = true;
     return false;
   };
+  const tooMany = (): false =>
+    refuse(
+      'too-many-entities',
+      `The drawing has more than ${limits.entities} pieces once its blocks are drawn out.`,
+      'Save only what is to be cut.',
+    );
+  const tooMuch = (): false =>
+    refuse(
+      'too-much-work',
+      `Reading the drawing needs more than ${limits.work} steps.`,
+      'Explode large arrays of blocks and save only what is to be cut.',
+    );
   return {
     spent: () => over,
     bytes: (count) =>
@@ -33,13 +47,8 @@ export const budget = (limits: ReadLimits, told: Ledger): Budget => {
         `The file has ${count} bytes; the limit is ${limits.bytes}.`,
         'Save only the layers and blocks that are to be cut.',
       ),
-    entity: () =>
-      ++entities <= limits.entities ||
-      refuse(
-        'too-many-entities',
-        `The drawing has more than ${limits.entities} pieces once its blocks are drawn out.`,
-        'Save only what is to be cut.',
-      ),
+    entity: () => ++entities <= limits.entities || tooMany(),
+    expected: (pieces, coming) => (pieces <= limits.entities || tooMany()) && (coming <= limits.work || tooMuch()),
     nesting: (depth) =>
       depth <= limits.nesting ||
       refuse(
@@ -49,12 +58,7 @@ export const budget = (limits: ReadLimits, told: Ledger): Budget => {
       ),
     work: (count) => {
       steps += count;
-      if (steps <= limits.work) return true;
-      return refuse(
-        'too-much-work',
-        `Reading the drawing needs more than ${limits.work} steps.`,
-        'Explode large arrays of blocks and save only what is to be cut.',
-      );
+      return steps <= limits.work || tooMuch();
     },
   };
 };

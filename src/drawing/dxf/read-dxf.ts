@@ -7,6 +7,7 @@ import { AsciiTags } from './ascii-tags.ts';
 import { BinaryTags, isBinaryDxf } from './binary-tags.ts';
 import { Entities, needsNumbers } from './entities.ts';
 import { Fields, readFields } from './fields.ts';
+import { forecastOf } from './forecast.ts';
 import { emptyHeader, readHeader, unitOfCode } from './header.ts';
 import { layerTable } from './layers.ts';
 import { drawnOut } from './place.ts';
@@ -39,6 +40,8 @@ export const readDxf = (bytes: Uint8Array, limits: ReadLimits = usualLimits): Dr
 
 const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Ledger): DrawnFile => {
   const { blocks, layers, header } = reading;
+  const { pieces, steps } = forecastOf(reading.model, blocks);
+  if (!allowance.expected(pieces, steps)) return refused(told);
   const drawn = drawnOut(reading.model, { blocks, layers, budget: allowance, report: says });
   if (allowance.spent()) return refused(told);
   says.close();

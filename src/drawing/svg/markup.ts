@@ -28,9 +28,6 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
   let fault: { readonly why: string; readonly line: number } | undefined;
   let refused = false;
   let started = 1;
-  parser.on('error', (error) => {
-    fault ??= { why: error.message.replace(/^\d+:\d+:\s*/, ''), line: parser.line };
-  });
   parser.on('doctype', (declaration) => {
     if (!declaration.includes('[')) return;
     refused = true;
@@ -44,7 +41,7 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
     started = parser.line;
   });
   parser.on('opentag', (tag) => {
-    if (fault !== undefined || refused || budget.spent()) return;
+    if (refused || budget.spent()) return;
     const element: Element = { name: localName(tag.name), attributes: attributesOf(tag.attributes), children: [], line: started };
     const id = element.attributes.get('id');
     if (id !== undefined && !byId.has(id)) byId.set(id, element);
@@ -56,13 +53,18 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
     budget.work(1);
   });
   parser.on('closetag', () => {
-    if (fault === undefined) open.pop();
+    open.pop();
   });
-  for (let at = 0; at < text.length && fault === undefined && !refused && !budget.spent(); at += CHUNK)
-    parser.write(text.slice(at, at + CHUNK));
-  if (fault === undefined && !refused && !budget.spent()) parser.close();
-  if (fault !== undefined && !refused) tellFault(fault, told);
-  return { root: refused || budget.spent() ? undefined : root, byId, whole: fault === undefined };
+  const stopped = (): boolean => refused || budget.spent();
+  try {
+    for (let at = 0; at < text.length && !stopped(); at += CHUNK) parser.write(text.slice(at, at + CHUNK));
+    if (!stopped()) parser.close();
+  } catch (error) {
+    // The parser throws at the first fault; going on would only guess.
+    fault = { why: String(error instanceof Error ? error.message : error).replace(/^\d+:\d+:\s*/, ''), line: parser.line };
+    if (!stopped()) tellFault(fault, told);
+  }
+  return { root: stopped() ? undefined : root, byId, whole: fault === undefined };
 };
 
 const tellFault = ({ why, line }: { readonly why: string; readonly line: number }, told: Ledger): void =>

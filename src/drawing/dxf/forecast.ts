@@ -1,0 +1,46 @@
+/** Foresees how much a drawing grows when its blocks are drawn out, so that a bomb is refused before it goes off. */
+import type { Block, EntityRecord } from './records.ts';
+
+export interface Forecast {
+  /** Lines, arcs and curves. */
+  readonly pieces: number;
+  /** These and every copy of a block, empty ones too. */
+  readonly steps: number;
+}
+
+/** Each block is counted once. A block within itself counts as nothing there, as it is not drawn there. */
+export const forecastOf = (model: readonly EntityRecord[], blocks: ReadonlyMap<string, Block>): Forecast => {
+  const known = new Map<string, Forecast>();
+  const ofBlock = (name: string, depth: number): Forecast => {
+    const key = name.toLowerCase();
+    const block = blocks.get(key);
+    // Deeper than any limit: drawing will refuse it.
+    if (block === undefined || depth > DEEP) return NOTHING;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    known.set(key, NOTHING);
+    const sum = ofRecords(block.records, depth);
+    known.set(key, sum);
+    return sum;
+  };
+  const ofRecords = (records: readonly EntityRecord[], depth: number): Forecast => {
+    let [pieces, steps] = [0, 0];
+    for (const record of records) {
+      if (record.kind === 'shape') {
+        const count = record.flat.length + record.space.length;
+        pieces += count;
+        steps += 1 + count;
+      } else if (record.kind === 'insert') {
+        const copies = record.columns * record.rows;
+        const inner = ofBlock(record.block, depth + 1);
+        pieces += copies * inner.pieces;
+        steps += copies * (1 + inner.steps);
+      }
+    }
+    return { pieces, steps };
+  };
+  return ofRecords(model, 0);
+};
+
+const NOTHING: Forecast = { pieces: 0, steps: 0 };
+const DEEP = 500;
