@@ -6,19 +6,21 @@ import { segmentBetween } from './mend.ts';
 import type { Doubled } from './overlap.ts';
 import type { Piece } from './piece.ts';
 import type { Stretch } from './track.ts';
-import { along, holds, roundOf, stretchOf } from './track.ts';
+import { along, roundOf, stretchOf } from './track.ts';
 
 interface Member {
   readonly number: number;
   readonly piece: Piece;
   readonly stretch: Stretch;
+  /** Numbers of the marks where it begins and ends along the track. */
+  low: number;
+  high: number;
 }
 
-/** A place where pieces start or end: the point itself, and each member's own version of it. */
+/** A place of the track where pieces start or end; the best ranked of them gives the point. */
 interface Mark {
   readonly at: number;
   readonly point: Point;
-  readonly own: ReadonlyMap<Member, Point>;
 }
 
 export interface CutBundle {
@@ -30,21 +32,23 @@ export interface CutBundle {
 export const cutBundle = (bundle: readonly { readonly number: number; readonly piece: Piece }[], within: number): CutBundle => {
   const ranked = [...bundle].sort((p, q) => byRank(p.piece, q.piece) || p.number - q.number);
   const track = ranked[0]!.piece.segments[0]!;
-  const round = roundOf(track);
-  const members = ranked.map(({ number, piece }) => ({ number, piece, stretch: stretchOf(track, piece.segments[0]!) }));
+  const members = ranked.map(
+    ({ number, piece }): Member => ({ number, piece, stretch: stretchOf(track, piece.segments[0]!), low: -1, high: -1 }),
+  );
   const marks = marksOf(members, track, within);
-  const kept = new Map<number, { readonly low: Mark; readonly high: Mark }[]>(members.map((m) => [m.number, []]));
-  const doubled: Doubled[] = [];
-  marks.forEach((low, i) => {
-    const high = marks[i + 1] ?? marks[0]!;
-    if (i + 1 === marks.length && round === Infinity) return;
-    const size = i + 1 === marks.length ? high.at + round - low.at : high.at - low.at;
-    const over = members.filter((m) => holds(m.stretch, low.at + size / 2, round));
-    if (over.length === 0) return;
-    kept.get(over[0]!.number)!.push({ low, high });
-    if (over.length > 1) doubled.push({ at: placeAt(over[0]!, low.at + size / 2, round), size, copies: over.length - 1 });
+  const { owner, copies } = shareOut(members, marks.length);
+  const round = roundOf(track);
+  const doubled = copies.flatMap((n, i) => {
+    if (n < 2) return [];
+    const [from, to] = [marks[i]!.at, (marks[i + 1] ?? marks[0]!).at];
+    const size = to > from ? to - from : to + round - from;
+    return [{ at: pointAt(owner[i]!.piece.segments[0]!, shareAt(owner[i]!, from + size / 2, round)), size, copies: n - 1 }];
   });
-  return { kept: new Map(members.map((m) => [m.number, partsOf(m, kept.get(m.number)!, round)])), doubled };
+  const intervals = new Map<Member, number[]>(members.map((m) => [m, []]));
+  owner.forEach((m, i) => {
+    if (m) intervals.get(m)!.push(i);
+  });
+  return { kept: new Map(members.map((m) => [m.number, partsOf(m, intervals.get(m)!, marks, round)])), doubled };
 };
 
 /** Longer pieces first, then by place, so that the order of the file does not matter. */
@@ -56,11 +60,15 @@ const byRank = (p: Piece, q: Piece): number => {
   return m.x - n.x || m.y - n.y;
 };
 
-/** All ends along the track in order, those within the tolerance as one; the best ranked member gives the point. */
+/** All ends along the track in order, those within the tolerance as one; tells each member the marks of its own ends. */
 const marksOf = (members: readonly Member[], track: Segment, within: number): Mark[] => {
   const ends = members.flatMap((member, rank) => {
     const { from, to } = member.piece.segments[0]!;
-    return [from, to].map((point) => ({ at: along(track, point), point, member, rank }));
+    const [low, high] = member.stretch.against ? [to, from] : [from, to];
+    return [
+      { at: along(track, low), point: low, member, rank, side: 'low' as const },
+      { at: along(track, high), point: high, member, rank, side: 'high' as const },
+    ];
   });
   ends.sort((p, q) => p.at - q.at || p.rank - q.rank);
   const groups: (typeof ends)[] = [];
@@ -69,50 +77,85 @@ const marksOf = (members: readonly Member[], track: Segment, within: number): Ma
     if (last && end.at - last[0]!.at <= 2 * within) last.push(end);
     else groups.push([end]);
   }
-  // On a circle the first and the last group may be the same place.
-  const round = roundOf(track);
-  if (groups.length > 1 && groups[0]![0]!.at + round - groups.at(-1)![0]!.at <= 2 * within) groups[0]!.push(...groups.pop()!);
-  return groups.map((group) => {
-    const best = group.reduce((a, b) => (b.rank < a.rank ? b : a));
-    return {
-      at: best.at > round / 2 && group[0]!.at < round / 2 ? group[0]!.at : best.at,
-      point: best.point,
-      own: new Map(group.map((e) => [e.member, e.point])),
-    };
+  // On a circle the first and the last group may be the same place; it counts as the first.
+  if (groups.length > 1 && groups[0]![0]!.at + roundOf(track) - groups.at(-1)![0]!.at <= 2 * within) groups[0]!.push(...groups.pop()!);
+  return groups.map((group, i) => {
+    for (const { member, side } of group) member[side] = i;
+    return { at: group[0]!.at, point: group.reduce((a, b) => (b.rank < a.rank ? b : a)).point };
   });
 };
 
-const placeAt = (member: Member, at: number, round: number): Point => pointAt(member.piece.segments[0]!, shareAt(member, at, round, 'low'));
-
-/** Share of a member's own length at a place of the track; a place at its seam is its start or its end as `side` says. */
-const shareAt = ({ stretch }: Member, at: number, round: number, side: 'low' | 'high'): number => {
-  let into = at - stretch.low;
-  if (round !== Infinity) {
-    const slack = 1e-9 * round;
-    into = ((into % round) + round) % round;
-    if (side === 'low' && into > round - slack) into = 0;
-    if (side === 'high' && into < slack) into = stretch.extent;
+/**
+ * Gives every interval between neighbouring marks to the best ranked member that covers it, and counts all that do. Intervals
+ * that have an owner are leapt over, so that a thousand copies cost no more than a thousand pieces.
+ */
+const shareOut = (members: readonly Member[], marks: number): { owner: (Member | undefined)[]; copies: number[] } => {
+  const owner: (Member | undefined)[] = Array.from({ length: marks }, () => undefined);
+  const leap = Int32Array.from({ length: marks + 1 }, (_, i) => i);
+  const steps = new Int32Array(marks + 1);
+  const free = (i: number): number => {
+    let at = i;
+    while (leap[at] !== at) {
+      leap[at] = leap[leap[at]!]!;
+      at = leap[at]!;
+    }
+    return at;
+  };
+  const cover = (member: Member, low: number, high: number): void => {
+    steps[low]! += 1;
+    steps[high]! -= 1;
+    for (let i = free(low); i < high; i = free(i)) {
+      owner[i] = member;
+      leap[i] = i + 1;
+    }
+  };
+  for (const member of members) {
+    // On a circle a stretch may run through the first mark, and a whole turn ends where it begins.
+    if (member.low < member.high) cover(member, member.low, member.high);
+    else {
+      cover(member, member.low, marks);
+      cover(member, 0, member.high);
+    }
   }
+  let covering = 0;
+  return { owner, copies: owner.map((_, i) => (covering += steps[i]!)) };
+};
+
+/** Share of a member's own length at a place of the track. */
+const shareAt = ({ stretch }: Member, at: number, round: number): number => {
+  const into = round === Infinity ? at - stretch.low : (((at - stretch.low) % round) + round) % round;
   const share = Math.min(1, Math.max(0, into / stretch.extent));
   return stretch.against ? 1 - share : share;
 };
 
 /** The kept parts of a piece in its own direction; the piece itself when all of it is kept in one. */
-const partsOf = (member: Member, kept: readonly { readonly low: Mark; readonly high: Mark }[], round: number): Piece[] => {
-  if (kept.length === 0) return [];
+const partsOf = (member: Member, intervals: readonly number[], marks: readonly Mark[], round: number): Piece[] => {
   const segment = member.piece.segments[0]!;
-  const parts = kept.map(({ low, high }) => {
-    const [start, stop] = member.stretch.against ? [high, low] : [low, high];
-    const from = start.own.get(member) ?? start.point;
-    const to = stop.own.get(member) ?? stop.point;
-    const a = shareAt(member, start.at, round, member.stretch.against ? 'high' : 'low');
-    const b = shareAt(member, stop.at, round, member.stretch.against ? 'low' : 'high');
-    return { a, piece: { ...member.piece, segments: a < b ? segmentBetween(slice(segment, a, b), from, to) : [] } };
-  });
-  const whole = kept.length === 1 && kept[0]!.low.own.has(member) && kept[0]!.high.own.has(member);
+  const count = marks.length;
+  const { against } = member.stretch;
+  const whole = intervals.length === 1 && intervals[0] === member.low && (intervals[0]! + 1) % count === member.high % count;
   if (whole) return [member.piece];
+  const parts = intervals.map((i) => {
+    const high = (i + 1) % count;
+    const lowEnd =
+      i === member.low ? { share: against ? 1 : 0, point: against ? segment.to : segment.from } : endAt(member, marks[i]!, round);
+    const highEnd =
+      high === member.high % count
+        ? { share: against ? 0 : 1, point: against ? segment.from : segment.to }
+        : endAt(member, marks[high]!, round);
+    return against ? { start: highEnd, stop: lowEnd } : { start: lowEnd, stop: highEnd };
+  });
   return parts
-    .filter((p) => p.piece.segments.length > 0)
-    .sort((p, q) => p.a - q.a)
-    .map((p) => p.piece);
+    .filter(({ start, stop }) => start.share < stop.share)
+    .sort((p, q) => p.start.share - q.start.share)
+    .map(({ start, stop }) => ({
+      ...member.piece,
+      segments: segmentBetween(slice(segment, start.share, stop.share), start.point, stop.point),
+    }))
+    .filter((piece) => piece.segments.length > 0);
 };
+
+const endAt = (member: Member, mark: Mark, round: number): { readonly share: number; readonly point: Point } => ({
+  share: shareAt(member, mark.at, round),
+  point: mark.point,
+});

@@ -32,7 +32,9 @@ export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: Work)
   loops.forEach((loop, i) => {
     const { minX, minY } = loop.bounds;
     // All boxes over one corner of this one, the smallest loop first: the first that holds it is its parent.
-    const around = index.search(minX, minY, minX, minY, (j) => j < i && covers(loops[j]!, loop, edge)).sort((p, q) => q - p);
+    const around = index
+      .search(minX - edge, minY - edge, minX + edge, minY + edge, (j) => j < i && covers(loops[j]!, loop, edge))
+      .sort((p, q) => q - p);
     spend(work, 1 + around.length);
     const parent = around.find((j) => {
       const lookup = lookups.get(j) ?? lookupOf(loops[j]!.contour);

@@ -1,26 +1,31 @@
 /** Gives loops and chains their names and puts the finished drawing together. */
 import { perimeterOf } from '../geometry/area.ts';
+import type { Point } from '../geometry/segment.ts';
 import type { DrawingUnits, Loop, OpenChain } from './drawing.ts';
 import type { FoundChain } from './join.ts';
 import type { FoundLoop } from './loop-found.ts';
 import type { Nested } from './nesting.ts';
 
 /** Loops by falling area, then from left to right and from below: the same file always has the same names. */
-export const loopsInOrder = (loops: readonly FoundLoop[]): FoundLoop[] => {
-  const size = (loop: FoundLoop): number => Number(loop.area.toPrecision(9));
-  return [...loops].sort((p, q) => size(q) - size(p) || p.centroid.x - q.centroid.x || p.centroid.y - q.centroid.y);
-};
+export const loopsInOrder = (loops: readonly FoundLoop[]): FoundLoop[] =>
+  loops
+    .map((loop) => ({ loop, size: rounded(loop.area) }))
+    .sort((p, q) => q.size - p.size || p.loop.centroid.x - q.loop.centroid.x || p.loop.centroid.y - q.loop.centroid.y)
+    .map(({ loop }) => loop);
+
+/** To nine digits: loops that differ by rounding alone are equally large. */
+const rounded = (value: number): number => Number(value.toPrecision(9));
 
 export const loopName = (index: number): string => `L${index + 1}`;
 
 /** Chains by falling length, then by place. */
-export const chainsInOrder = (chains: readonly FoundChain[]): (FoundChain & { readonly id: string })[] => {
-  const size = (chain: FoundChain): number => Number(chain.length.toPrecision(9));
-  const low = ({ from, to }: FoundChain): { x: number; y: number } => (from.x < to.x || (from.x === to.x && from.y <= to.y) ? from : to);
-  return [...chains]
-    .sort((p, q) => size(q) - size(p) || low(p).x - low(q).x || low(p).y - low(q).y)
-    .map((chain, i) => ({ ...chain, id: `C${i + 1}` }));
-};
+export const chainsInOrder = (chains: readonly FoundChain[]): (FoundChain & { readonly id: string })[] =>
+  chains
+    .map((chain) => ({ chain, size: rounded(chain.length), low: lowerEnd(chain) }))
+    .sort((p, q) => q.size - p.size || p.low.x - q.low.x || p.low.y - q.low.y)
+    .map(({ chain }, i) => ({ ...chain, id: `C${i + 1}` }));
+
+const lowerEnd = ({ from, to }: FoundChain): Point => (from.x < to.x || (from.x === to.x && from.y <= to.y) ? from : to);
 
 /** @param nesting of the visible loops, by their number among all; hidden ones have none */
 export const finishedLoops = (loops: readonly FoundLoop[], nesting: ReadonlyMap<number, Nested>, units: DrawingUnits): Loop[] =>

@@ -51,14 +51,38 @@ const bundlesOf = (pieces: readonly Piece[], simple: readonly number[], within: 
   }
   index.finish();
   const bundle = new Map<number, number[]>();
+  const directions = directionsOf(simple.map((i) => pieces[i]!.segments[0]!));
   simple.forEach((i, place) => {
     const a = pieces[i]!.segments[0]!;
     const b = boundsOf(a);
-    const near = index.search(b.minX, b.minY, b.maxX, b.maxY, (other) => other > place);
-    spend(work, 1 + near.length);
+    let asked = 8;
+    const near = index.search(b.minX, b.minY, b.maxX, b.maxY, (other) => {
+      asked += 1;
+      return other > place && directions.mayAgree(place, other, 2 * within);
+    });
+    spend(work, asked / 8 + near.length);
     for (const other of near) if (runAlong(a, pieces[simple[other]!]!.segments[0]!, within)) uniteBundles(bundle, i, simple[other]!);
   });
   return [...new Set(bundle.values())].map((group) => group.sort((p, q) => p - q));
+};
+
+/**
+ * Which pairs are worth a closer look, from few numbers of each, since there may be very many: two lines of one track turn from
+ * each other by less than the tolerance over the shorter of them.
+ */
+const directionsOf = (segments: readonly Segment[]): { readonly mayAgree: (i: number, j: number, within: number) => boolean } => {
+  const [x, y, long] = [new Float64Array(segments.length), new Float64Array(segments.length), new Float64Array(segments.length)];
+  segments.forEach(({ kind, from, to }, i) => {
+    if (kind === 'arc') return;
+    long[i] = distanceBetween(from, to);
+    x[i] = (to.x - from.x) / long[i]!;
+    y[i] = (to.y - from.y) / long[i]!;
+  });
+  const mayAgree = (i: number, j: number, within: number): boolean => {
+    if (long[i] === 0 || long[j] === 0) return long[i] === long[j];
+    return Math.abs(x[i]! * y[j]! - y[i]! * x[j]!) * Math.min(long[i]!, long[j]!) <= within;
+  };
+  return { mayAgree };
 };
 
 /** The smaller group moves into the larger one. */

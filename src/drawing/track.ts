@@ -61,11 +61,3 @@ export const shared = (p: Stretch, q: Stretch, round: number): number => {
     Math.max(0, Math.min(p.low + p.extent, q.low + shift + q.extent) - Math.max(p.low, q.low + shift));
   return round === Infinity ? overlap(0) : overlap(0) + overlap(round) + overlap(-round);
 };
-
-/** Whether a place of the track lies inside a stretch. */
-export const holds = (stretch: Stretch, at: number, round: number): boolean => {
-  const into = at - stretch.low;
-  if (round === Infinity) return into > 0 && into < stretch.extent;
-  const turned = ((into % round) + round) % round;
-  return turned > 0 && turned < stretch.extent;
-};
