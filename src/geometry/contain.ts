@@ -7,7 +7,7 @@ import { orient2d } from 'robust-predicates';
 import type { Contour, Region } from './contour.ts';
 import { distanceTo } from './distance.ts';
 import type { Lookup } from './lookup.ts';
-import { nearestIn } from './lookup.ts';
+import { distanceIn } from './lookup.ts';
 import type { Arc, Point, Segment } from './segment.ts';
 
 export type Containment = 'inside' | 'outside' | 'on the edge';
@@ -26,7 +26,7 @@ export const contains = (contour: Contour, p: Point, edge: number): Containment 
 export const containsIn = (lookup: Lookup, p: Point, edge: number): Containment => {
   const b = lookup.bounds;
   if (p.x < b.minX - edge || p.x > b.maxX + edge || p.y < b.minY - edge || p.y > b.maxY + edge) return 'outside';
-  if (nearestIn(lookup, p).distance <= edge) return 'on the edge';
+  if (distanceIn(lookup, p) <= edge) return 'on the edge';
   return windingIn(lookup, p) === 0 ? 'outside' : 'inside';
 };
 
