@@ -3,6 +3,7 @@ import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import type { Bounds } from '../geometry/measure.ts';
 import type { Drawing } from './drawing.ts';
 import { findingsOnSheet } from './picture/findings.ts';
+import { loopNames } from './picture/loop-names.ts';
 import { keyOf, rolesOf } from './picture/roles.ts';
 import { scaleBar } from './picture/scale-bar.ts';
 import type { View } from './picture/svg.ts';
@@ -38,6 +39,7 @@ export const drawingPicture = (drawing: Drawing, title = ''): string => {
     ...field,
     ...marks,
     '</g>',
+    ...loopNames(drawing, view),
     bar,
     key.svg,
     findings.svg,

@@ -23,7 +23,7 @@ export const point = (at: Point, units: DrawingUnits): string =>
   `(${number(at.x / units.millimetres)}, ${number(at.y / units.millimetres)})`;
 
 /** A point in mm as a place on the drawing; `reach` in mm. */
-export const spot = (at: Point, units: DrawingUnits, reach?: number): Place => ({
+export const spot = (at: Point, units: DrawingUnits, reach?: number): Place & { readonly kind: 'spot' } => ({
   kind: 'spot',
   x: at.x / units.millimetres,
   y: at.y / units.millimetres,

@@ -24,15 +24,20 @@ export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly Na
     return first.hidden || second.hidden ? told.map((f) => ({ ...f, severity: 'note' as const })) : told;
   });
 
+/** Where it crosses itself it cannot be cut; where it only touches itself or runs over itself there may be a meaning. */
 const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Finding => {
-  const worst =
-    conflict.contacts.find((c) => c.kind === 'crossing') ?? conflict.contacts.find((c) => c.kind === 'overlap') ?? conflict.contacts[0]!;
-  const does = { crossing: 'crosses itself', touching: 'touches itself', overlap: 'runs over itself' }[worst.kind];
-  return find('loop-crosses-itself', `${loop.id} ${does} at ${point(worst.at, units)}${others(conflict.contacts.length)}.`, {
-    place: { ...spot(placeOf(worst, loop), units), loop: loop.id } as Finding['place'],
+  const along = conflict.contacts.filter((c) => c.kind === 'overlap');
+  const crossing = conflict.contacts.find((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
+  const worst = crossing ?? along[0] ?? conflict.contacts[0]!;
+  const at = placeOf(worst, loop);
+  const more = {
+    place: { ...spot(at, units), loop: loop.id },
     done: 'It was kept as drawn.',
     remedy: 'Draw the outline so that it goes round once.',
-  });
+  };
+  const where = `at ${point(at, units)}${others(conflict.contacts.length)}.`;
+  if (crossing) return find('loop-crosses-itself', `${loop.id} crosses itself ${where}`, more);
+  return find('loop-touches-itself', `${loop.id} ${along.length > 0 ? 'runs over itself' : 'touches itself'} ${where}`, more);
 };
 
 /** Crossing, sharing and touching are told apart; each once per pair of loops, at its first place. */

@@ -16,36 +16,38 @@ const AREA = 1e-5;
 /** Relative: perimeters there go back to chords of the curves. */
 const PERIMETER = 2e-4;
 
+/**
+ * In a clean drawing the loops, their areas and that nothing is open decide; in a faulty one that each fault is told. What a
+ * drawing's faults are counted as depends on tolerances, so other counts are only shown where they differ.
+ */
 export const compared = (drawing: Drawing, truth: Truth): Verdict => {
-  const counts = countsOf(drawing, truth);
   const shapes = [
+    ...differs('loops', drawing.loops.length, truth.loops),
+    ...differs('open chains', drawing.openChains.length, truth.openChains),
     ...listDiffers('area', areasOf(drawing, truth), truth.areas, AREA),
-    ...listDiffers('perimeter', perimetersOf(drawing, truth), truth.perimeters, PERIMETER),
   ];
+  const counts = [...listDiffers('perimeter', perimetersOf(drawing, truth), truth.perimeters, PERIMETER), ...countsOf(drawing, truth)];
   const flags = truth.flags.flatMap((flag) => flagged(drawing, flag));
-  const units = unitDiffers(drawing, truth);
-  const strict = [...counts, ...shapes];
+  const faults = [...unitDiffers(drawing, truth), ...flags];
   return truth.clean
-    ? { path: truth.path, wrong: [...units, ...flags, ...strict], differs: [] }
-    : { path: truth.path, wrong: [...units, ...flags], differs: strict };
+    ? { path: truth.path, wrong: [...faults, ...shapes], differs: counts }
+    : { path: truth.path, wrong: faults, differs: [...shapes, ...counts] };
 };
 
 const countsOf = (drawing: Drawing, truth: Truth): string[] => [
-  ...differs('loops', drawing.loops.length, truth.loops),
-  ...differs('open chains', drawing.openChains.length, truth.openChains),
-  ...differs('doubled loops', total(drawing, ['doubled-loop-dropped']), truth.duplicateLoops),
-  ...differs('doubled edges', total(drawing, ['doubled-edge-dropped']), truth.duplicateEdges),
-  ...differs('loops without area', total(drawing, ['loop-without-area']), truth.degenerateLoops),
-  ...differs('loops that cross themselves', total(drawing, ['loop-crosses-itself']), truth.selfIntersecting),
+  ...differs('doubled loops', total(drawing, 'doubled-loop-dropped'), truth.duplicateLoops),
+  ...differs('doubled edges', total(drawing, 'doubled-edge-dropped'), truth.duplicateEdges),
+  ...differs('loops without area', total(drawing, 'loop-without-area'), truth.degenerateLoops),
+  ...differs('loops that cross themselves', total(drawing, 'loop-crosses-itself'), truth.selfIntersecting),
   ...depthsDiffer(drawing, truth),
 ];
 
 const differs = (what: string, ours: number, theirs: number | undefined): string[] =>
   theirs === undefined || ours === theirs ? [] : [`${what}: ${ours}, expected ${theirs}`];
 
-/** How many findings of some codes there are, those of a shortened list among them. */
-export const total = (drawing: Drawing, codes: readonly string[]): number =>
-  drawing.findings.filter((f) => codes.includes(f.code)).reduce((sum, f) => sum + (f.stands ?? 1), 0);
+/** How many findings of a code there are, those of a shortened list among them. */
+const total = (drawing: Drawing, code: string): number =>
+  drawing.findings.filter((f) => f.code === code).reduce((sum, f) => sum + (f.stands ?? 1), 0);
 
 /** With hidden loops the truth nests what we leave out, so only drawings without them are held against it. */
 const depthsDiffer = (drawing: Drawing, truth: Truth): string[] => {

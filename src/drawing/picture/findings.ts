@@ -10,6 +10,8 @@ import { INK, PAPER, px, QUIET, RUST, text, wrapped } from './svg.ts';
 const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 /** More circles than this hide the drawing. */
 const CIRCLES = 60;
+/** Of one kind so many are marked, so that there is room for all kinds. */
+const PER_KIND = 16;
 /** More findings of one kind than this are told in one line. */
 const APART = 3;
 const RADIUS = 8.5;
@@ -31,13 +33,15 @@ export const findingsOnSheet = (
   const numbered: Numbered[] = [];
   for (const finding of sorted) {
     const spot = spotOf(finding, drawing);
-    if (spot && !view.empty && numbered.length < CIRCLES) numbered.push({ number: numbered.length + 1, finding, at: view.at(spot) });
+    const alike = numbered.filter((n) => n.finding.code === finding.code).length;
+    if (spot && !view.empty && numbered.length < CIRCLES && alike < PER_KIND)
+      numbered.push({ number: numbered.length + 1, finding, at: view.at(spot) });
   }
   const lines = legend(sorted, numbered);
   const drawn: string[] = [];
   let y = top;
   for (const { sign, words, severity } of lines) {
-    const folded = wrapped(words, 132);
+    const folded = wrapped(words, 140);
     drawn.push(text(sides.left + 38, y, sign, { size: 11, colour: severity === 'refusal' ? RUST : INK, anchor: 'end', bold: true }));
     const colour = severity === 'note' ? QUIET : INK;
     drawn.push(...folded.map((part, i) => text(sides.left + 48, y + i * LINE, part, { size: 11, colour })));

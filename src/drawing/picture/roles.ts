@@ -29,7 +29,7 @@ export const rolesOf = (drawing: Drawing): Role[] => {
   ];
   return [
     ...byDepth,
-    { name: 'hidden', style: `fill="none" ${line(QUIET, 0.8, '0.1 3')}`, chains: hidden },
+    { name: 'hidden', style: `fill="none" ${line(QUIET, 1, '1.2 3')}`, chains: hidden },
     {
       name: 'open chain',
       style: `fill="none" ${line(RUST, 1.3, '7 4')}`,
