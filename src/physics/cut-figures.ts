@@ -71,7 +71,7 @@ const roughForm = ({ wire }: CutConditions, { height, floor, wirePart, heightPar
       floor,
       ...referenceCut(),
     },
-    { key: 'pass.1.form-error', name: 'form error of the rough cut' },
+    { key: 'pass.1.form-error', name: 'form error after the rough cut' },
   );
 
 /** The cut that the remembered form error belongs to. */

@@ -8,6 +8,7 @@ export const catalogue = {
   'wire-out-of-range': { severity: 'refusal', title: 'No wire of this diameter is made' },
   'wire-not-for-machine': { severity: 'refusal', title: 'The machine cannot thread this wire' },
   'height-out-of-range': { severity: 'refusal', title: 'The work is too tall for the machine, or has no height' },
+  'pass-table-inconsistent': { severity: 'refusal', title: 'A pass table of the shop cannot be run as entered' },
   'height-hardly-known': { severity: 'warning', title: 'The cutting rate at this height is hardly known' },
 } satisfies Catalogue;
 

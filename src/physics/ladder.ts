@@ -48,8 +48,8 @@ export const ladderRows = (conditions: CutConditions, energies: readonly number[
   const removal = apply(removalRate, { rate: cut.rate, kerf: taken[0] }, { key: 'cut.removal', name: 'removal rate of the rough cut' });
   return surfaces.map((surface, i) => {
     const feed = i === 0 ? roughFeedOf(cut) : skimFeedOf(i, cut, { energy: surface.energy, taken: taken[i], removal });
-    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: stock[i] }, called(i, 'offset', 'offset'));
-    const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate', 'area rate'));
+    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: stock[i] }, called(i, 'offset', 'offset of'));
+    const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate', 'area rate of'));
     return { number: i + 1, ...surface, taken: taken[i], stock: stock[i], offset, feed, areaRate: rate };
   });
 };
@@ -60,10 +60,10 @@ export const kerfFigure = (conditions: CutConditions): Figure => {
   return roughKerf(cut, surfacesOf(conditions, cut, [1])[0]);
 };
 
-/** 'feed of the rough cut', 'feed of skim 2': passes count from 1, skims from the second pass on. */
-const called = (index: number, key: string, words: string): Applied => ({
+/** 'feed of the rough cut', 'Ra after skim 2': passes count from 1, skims from the second pass on. */
+export const called = (index: number, key: string, words: string): Applied => ({
   key: `pass.${index + 1}.${key}`,
-  name: `${words} of ${index === 0 ? 'the rough cut' : `skim ${index}`}`,
+  name: `${words} ${index === 0 ? 'the rough cut' : `skim ${index}`}`,
 });
 
 type Surface = Pick<LadderRow, 'energy' | 'gap' | 'ra' | 'damage' | 'recast' | 'formError'>;
@@ -74,7 +74,7 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, energies: readon
     const before = surfaces.at(-1)?.formError;
     const left = { left: model.formLeft, floor: cut.floor };
     const formError =
-      before === undefined ? cut.roughFormError : apply(formErrorLeft, { before, ...left }, called(i, 'form-error', 'form error'));
+      before === undefined ? cut.roughFormError : apply(formErrorLeft, { before, ...left }, called(i, 'form-error', 'form error after'));
     surfaces.push({ ...surfaceOf(i, conditions, cut, energy), formError });
   }
   return surfaces;
@@ -82,17 +82,21 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, energies: readon
 
 const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value: number): Omit<Surface, 'formError'> => {
   const { size } = cut;
-  const as = called(i, 'energy', 'energy rung');
+  const as = called(i, 'energy', 'energy rung of');
   const energy = given({ key: as.key, name: as.name!, value, unit: '1', basis: 'shop', source: conditions.machine.name });
   const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
   const { fineness } = conditions.material;
-  const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra', 'Ra'));
+  const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra', 'Ra after'));
   return {
     energy,
-    gap: apply(sparkGap, { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap }, called(i, 'gap', 'spark gap')),
+    gap: apply(
+      sparkGap,
+      { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap },
+      called(i, 'gap', 'spark gap of'),
+    ),
     ra,
-    damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage', 'damage depth')),
-    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast', 'recast layer')),
+    damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage', 'damage depth after')),
+    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast', 'recast layer after')),
   };
 };
 
@@ -103,23 +107,23 @@ const takenBy = (i: number, before: Surface): Figure =>
   apply(
     skimStock,
     { damage: before.damage, formError: before.formError, share: model.formTaken },
-    called(i, 'taken', 'stock taken off, per side,'),
+    called(i, 'taken', 'stock taken off per side by'),
   );
 
 /** After each pass, what the later ones still take; nothing after the last. */
 const stocksOf = (taken: readonly Figure[]): readonly Figure[] => {
   const last = taken.length - 1;
   const stocks: Figure[] = [];
-  const { key, name } = called(last, 'stock', 'stock left for later passes');
-  stocks[last] = told(key, `${name} (the last)`, 0, 'mm', 'the pass ladder');
+  const { key, name } = called(last, 'stock', 'stock left for later passes by');
+  stocks[last] = told(key, `${name}, the last`, 0, 'mm', 'the pass ladder');
   for (let i = last - 1; i >= 0; i--) {
-    stocks[i] = apply(stockLeft, { next: taken[i + 1], later: stocks[i + 1] }, called(i, 'stock', 'stock left for later passes, after'));
+    stocks[i] = apply(stockLeft, { next: taken[i + 1], later: stocks[i + 1] }, called(i, 'stock', 'stock left for later passes by'));
   }
   return stocks;
 };
 
 const roughFeedOf = (cut: CutFigures): Figure =>
-  apply(roughFeed, { rate: cut.rate, height: cut.height, limit: cut.limit }, called(0, 'feed', 'feed'));
+  apply(roughFeed, { rate: cut.rate, height: cut.height, limit: cut.limit }, called(0, 'feed', 'feed of'));
 
 interface SkimParts {
   readonly energy: Figure;
@@ -131,5 +135,5 @@ const skimFeedOf = (i: number, cut: CutFigures, { energy, taken, removal }: Skim
   apply(
     skimFeed,
     { removal, energy, power: model.skimPower, height: cut.height, stock: taken, limit: cut.limit },
-    called(i, 'feed', 'feed'),
+    called(i, 'feed', 'feed of'),
   );
