@@ -111,7 +111,7 @@ const startedAt = (opened: Contour, at: { readonly x: number; readonly y: number
 /** In an opening with its slug out there may be room to turn in the open; a part is cut free last, so the kerf must do. */
 const turningOf = (kept: Kept, own: Lookup, laps: readonly PassLap[], measures: Measures): Pick<Layout, 'lead' | 'turning'> => {
   const rough = measures.offsets[0]!;
-  if (kept === 'punch' || laps.length === 1) return { lead: measures.kerfLead, turning: 'in the kerf' };
+  if (kept === 'punch') return { lead: measures.kerfLead, turning: 'in stubs' };
   const most = rough + ROOMY_LEAD;
   const room = Math.min(
     ...[0, measures.overlap].map((at) => {

@@ -41,7 +41,7 @@ export const dieUnattended = (layout: Layout): readonly Visit[] => {
     ...begin,
     ...straightIn(rough, hole, 0, 1),
     ...along(rough, 0, held, 'contour'),
-    ...straightOut(rough, held, 1, inKerf(layout, held - measures.retreat)),
+    ...straightOut(rough, held, 1, aside(layout, held, -1)),
     { kind: 'cut wire' },
   ];
   const beyond = held - measures.overlap;
@@ -52,7 +52,7 @@ export const dieUnattended = (layout: Layout): readonly Visit[] => {
     ...along(rough, rough.lap.length, held, 'tab'),
     ...along(rough, held, beyond, 'overlap'),
     takeOut(layout),
-    ...straightOut(rough, beyond, -1, inKerf(layout, beyond - measures.retreat)),
+    ...straightOut(rough, beyond, -1, aside(layout, beyond, -1)),
     { kind: 'cut wire' },
   ];
   const visits: Visit[] = [
@@ -90,7 +90,11 @@ const afterOverlap = (layout: Layout): Standing => {
   return { at, meets: overlap + retreat - runUp - advance(layout, first), way: -1 };
 };
 
-const inKerf = ({ laps, measures }: Layout, at: number) => from(facing(laps[0]!, at, 1), 0, measures.kerfLead);
+/** Where the wire goes when the slug still stands: a little into it, or back along the kerf where that would reach the other side. */
+const aside = ({ laps, measures, turning }: Layout, at: number, back: 1 | -1) =>
+  turning === 'in the open'
+    ? from(facing(laps[0]!, at, 1), 0, measures.kerfLead + measures.stub)
+    : from(facing(laps[0]!, at + back * measures.retreat, 1), 0, measures.kerfLead);
 
 const secure = ({ mass, tab }: Layout): DesignStep =>
   stop(

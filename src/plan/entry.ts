@@ -2,9 +2,9 @@
 import type { Lookup } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
-import { diameterFor, type HoleRules, isUsable, nearestHole, placedFor, roomFor } from './holes.ts';
-import { kerfLeadLength, type Measures } from './measures.ts';
-import type { StartHole } from './plan.ts';
+import { type HoleRules, isUsable, nearestHole, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
+import { beyondTab, type Measures } from './measures.ts';
+import type { Kept, StartHole } from './plan.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
 import { type Spot, type StretchWanted, spotsOf } from './spots.ts';
@@ -40,26 +40,25 @@ export const candidatesFor = (asked: EntryAsked): Candidates => {
   const given = shape.first.holes.filter((h) => isUsable(h, clear, kept === 'die' ? 'inside' : 'outside', rules));
   const unusable = shape.first.holes.filter((h) => !given.includes(h));
   const fromGiven = given.flatMap((hole) => spotsOf(loop.contour, kept, wanted, hole.at).map((spot) => withGiven(spot, given, asked)));
-  const placed = spotsOf(loop.contour, kept, wanted).map((spot) => ({ spot, placed: placedFor(spot, clear, rules) }));
-  const fromPlaced = placed.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p.hole, p.room, asked, rules)] : []));
+  const placements = spotsOf(loop.contour, kept, wanted).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
+  const fromPlaced = placements.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p, asked, rules)] : []));
   const ranked = [...fromGiven.sort(byCost), ...fromPlaced.sort(byCost)].slice(0, MOST_TRIED);
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
-  const roomiest = placed.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
+  const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
 };
 
 const byCost = (a: Candidate, b: Candidate): number => a.cost - b.cost;
 
 /** Several kerfs from a corner; behind the entry the tab, and for parts the turning of the skims on both sides. */
-const stretchWanted = ({ shape, measures, tab, question }: EntryAsked): StretchWanted => {
+const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
   const corner = cornerNeed(measures);
   const tightest = 3 * measures.kerf;
   if (shape.first.loop.kept === 'die') {
-    const back = tab + corner + (question.run === 'attended' ? 0 : measures.retreat);
-    return { back, ahead: measures.overlap + corner, tightest };
+    return { back: tab + corner, ahead: measures.overlap + corner, tightest };
   }
-  const turning = measures.retreat + 2 * kerfLeadLength(measures) + measures.blend;
-  return { back: tab + turning + corner, ahead: turning + corner, tightest };
+  const beyond = beyondTab(measures);
+  return { back: tab + beyond + corner, ahead: beyond + corner, tightest };
 };
 
 /** An entry nearer to a corner than this, mm, is said. */
@@ -73,10 +72,23 @@ const withGiven = (spot: Spot, given: readonly GivenHole[], asked: EntryAsked): 
   return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost };
 };
 
-const withPlaced = (spot: Spot, hole: StartHole, room: number, asked: EntryAsked, rules: HoleRules): Candidate => {
-  const smaller = rules.diameter - diameterFor(room, rules);
+/** In an opening within the disc that touches there; around a part also further out. */
+const placed = (spot: Spot, kept: Kept, clear: Lookup, rules: HoleRules): Placed => {
+  const near = placedFor(spot, clear, rules);
+  if (kept === 'die' || (near.kind === 'fits' && near.hole.diameter === rules.diameter)) return near;
+  const beyond = placedBeyond(spot, clear, rules);
+  return beyond.kind === 'fits' ? beyond : near;
+};
+
+const withPlaced = (
+  spot: Spot,
+  { hole, room, lead }: Extract<Placed, { kind: 'fits' }>,
+  asked: EntryAsked,
+  rules: HoleRules,
+): Candidate => {
+  const smaller = rules.diameter - hole.diameter;
   const cramped = Math.max(0, roomFor(rules.diameter, rules) + 1 - room);
-  return { spot, hole, cost: 0.2 * room + 10 * smaller + cramped + spotCost(spot, asked) };
+  return { spot, hole, cost: 0.2 * lead + 10 * smaller + cramped + spotCost(spot, asked) };
 };
 
 /** Curves are worse than straights, and every missing millimetre to a corner counts. */

@@ -43,7 +43,7 @@ export const diameterFor = (room: number, rules: HoleRules): number => {
 };
 
 export type Placed =
-  | { readonly kind: 'fits'; readonly hole: StartHole; readonly room: number }
+  | { readonly kind: 'fits'; readonly hole: StartHole; readonly room: number; readonly lead: number }
   | { readonly kind: 'does not fit'; readonly room: number };
 
 /**
@@ -58,9 +58,30 @@ export const placedFor = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed 
   const room = touchingDisc(lookup, spot.at, spot.aside, far).radius;
   const diameter = diameterFor(room, rules);
   if (diameter === 0) return { kind: 'does not fit', room };
-  const at = { x: spot.at.x + spot.aside.x * room, y: spot.at.y + spot.aside.y * room };
-  return { kind: 'fits', hole: { at, diameter, origin: 'placed' }, room };
+  return { kind: 'fits', hole: { at: onNormal(spot, room), diameter, origin: 'placed' }, room, lead: room };
 };
+
+/** Leads out of a bay between teeth get no longer than this, mm. */
+const FARTHEST = 40;
+
+/**
+ * A hole further out on the normal, beyond what stands on both sides of the way: for parts with teeth or bays, in the open
+ * waste around them. Steps outward by what is missing, so that it never passes a place that is good by much.
+ */
+export const placedBeyond = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed => {
+  const wanted = roomFor(rules.diameter, rules);
+  let most = 0;
+  for (let lead = wanted; lead <= FARTHEST; ) {
+    const at = onNormal(spot, lead);
+    const room = nearestIn(lookup, at).distance;
+    most = Math.max(most, room);
+    if (room >= wanted - 1e-9) return { kind: 'fits', hole: { at, diameter: rules.diameter, origin: 'placed' }, room, lead };
+    lead += Math.max(0.1, wanted - room);
+  }
+  return { kind: 'does not fit', room: most };
+};
+
+const onNormal = (spot: Spot, lead: number): Point => ({ x: spot.at.x + spot.aside.x * lead, y: spot.at.y + spot.aside.y * lead });
 
 /** Whether the wire can start from a hole that is there: its middle on the wire's side, clear of the contour by the rough offset. */
 export const isUsable = (hole: GivenHole, lookup: Lookup, side: 'inside' | 'outside', { roughOffset }: HoleRules): boolean => {

@@ -11,9 +11,10 @@ export interface Layout {
   /** Length of the tab, mm; it ends at the entry. */
   readonly tab: number;
   readonly measures: Measures;
-  /** Radius of programmed lead arcs, and how the wire turns round: in the open, or along the kerf. */
+  /** Radius of programmed lead arcs. */
   readonly lead: number;
-  readonly turning: 'in the open' | 'in the kerf';
+  /** How the wire turns round: in the room that the slug has left, along the kerf, or in stubs dug into the waste. */
+  readonly turning: 'in the open' | 'in the kerf' | 'in stubs';
   /** As said to the operator: '0.13 kg'. */
   readonly mass: string;
 }

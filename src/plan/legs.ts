@@ -28,7 +28,7 @@ export const facing = ({ lap }: PassLap, at: number, way: Way): Frame => {
 
 /** Along the contour, `to` below `from` for the way back. */
 export const along = (p: PassLap, start: number, end: number, part: Part): DesignStep[] =>
-  stretch(p.lap, start, end).map((piece) => cut(p.pass, part, piece));
+  start === end ? [] : stretch(p.lap, start, end).map((piece) => cut(p.pass, part, piece));
 
 /** Straight from a point without compensation to the contour, compensated at the end. */
 export const straightIn = (p: PassLap, start: Point, at: number, way: Way): DesignStep[] => {

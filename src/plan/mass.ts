@@ -6,7 +6,7 @@ import { apply, type Formula } from '../quantity/formula.ts';
 export const pieceMass: Formula<'area' | 'height' | 'density'> = {
   name: 'mass of a piece',
   text: 'mass = area · height · density',
-  source: 'definitions',
+  source: 'definition',
   unit: 'kg',
   inputs: {
     area: { unit: 'mm²', name: 'area of the piece' },

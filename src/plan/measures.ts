@@ -6,11 +6,13 @@ export interface Measures {
   readonly overlap: number;
   /** Past what is finished already, when the tab stretch is finished later. */
   readonly blend: number;
-  /** Back along the kerf, to where compensation is off. */
+  /** Straight way back along the kerf to where compensation is off, where there is no room beside it. */
   readonly retreat: number;
-  /** Straight before a lead arc, on which compensation comes on; more than twice any skim's offset. */
+  /** Straight before a lead arc within the kerf, on which compensation comes on; more than twice any skim's offset. */
   readonly runUp: number;
-  /** Radius of programmed lead arcs that stay within the kerf of the rough cut. */
+  /** How far the rough cut goes into the waste beyond the lead arcs, so that skims find a way in. */
+  readonly stub: number;
+  /** Radius of programmed lead arcs that hardly leave the kerf of the rough cut. */
   readonly kerfLead: number;
   /** Per pass, from the wire centre to the wanted surface. */
   readonly offsets: readonly number[];
@@ -35,11 +37,13 @@ export const measuresOf = (rows: readonly LadderRow[], diameter: number): Measur
     blend: 0.3,
     retreat: Math.max(0.3, 1.5 * rough),
     runUp: 2.2 * skim,
+    stub: 0.25,
     kerfLead: rough + 0.6 * slack,
     offsets,
     kerf: diameter + 2 * rows[0]!.gap.value,
   };
 };
 
-/** Length of kerf that a skim needs to come in within it: run-up and the arc's own advance. */
-export const kerfLeadLength = ({ runUp, kerfLead, offsets }: Measures): number => runUp + kerfLead - offsets.at(-1)!;
+/** Beyond each end of a part's tab, mm: there the skims of the tab begin and end, past where the others did by the blend. */
+export const beyondTab = ({ overlap, blend, kerfLead, offsets }: Measures): number =>
+  offsets.length === 1 ? overlap : blend + 2 * (kerfLead - offsets.at(-1)!);

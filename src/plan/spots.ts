@@ -1,5 +1,6 @@
 /** Spots on a contour where it might be begun: on straight or at least smooth stretches, with how far the next corners are. */
 import { turnBetween } from '../geometry/angle.ts';
+import { centroidOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../geometry/measure.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
@@ -32,15 +33,38 @@ const CORNER = 0.05;
 /** As many segments are looked at, the longest straight ones first: more would cost time and hardly ever win. */
 const MOST_SEGMENTS = 12;
 
+/** Of a part also those furthest out, such as the tips of teeth, where the waste around is open. */
+const MOST_OUTWARD = 8;
+
 export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, towards?: Point): readonly Spot[] => {
   const side = kept === 'die' ? 1 : -1;
   const walls = wallsOf(contour, side, wanted.tightest);
-  const order = contour.segments
+  const usable = contour.segments
     .map((s, i) => ({ s, i, length: lengthOf(s) }))
-    .filter(({ s }) => !isTight(s, side, wanted.tightest))
-    .sort((a, b) => rank(b.s, b.length, wanted, towards) - rank(a.s, a.length, wanted, towards) || a.i - b.i)
-    .slice(0, MOST_SEGMENTS);
-  return order.flatMap(({ s, i, length }) => sharesOf(s, length, wanted, towards).map((share) => spotAt(s, i, share, length, walls, side)));
+    .filter(({ s, length }) => length > LEAST_LENGTH && !isTight(s, side, wanted.tightest));
+  const best = usable.toSorted((a, b) => rank(b.s, b.length, wanted, towards) - rank(a.s, a.length, wanted, towards) || a.i - b.i);
+  const outward = kept === 'punch' && usable.length > MOST_SEGMENTS ? mostOutward(usable, centroidOf(contour)) : [];
+  const chosen = new Set([...best.slice(0, MOST_SEGMENTS), ...outward]);
+  return [...chosen].flatMap(({ s, i, length }) =>
+    sharesOf(s, length, wanted, towards).map((share) => spotAt(s, i, share, length, walls, side)),
+  );
+};
+
+/** Nothing is begun on a segment shorter than this, mm. */
+const LEAST_LENGTH = 0.05;
+
+interface Usable {
+  readonly s: Segment;
+  readonly i: number;
+  readonly length: number;
+}
+
+const mostOutward = (usable: readonly Usable[], middle: Point): readonly Usable[] => {
+  const out = ({ s }: Usable): number => {
+    const p = pointAt(s, 0.5);
+    return Math.hypot(p.x - middle.x, p.y - middle.y);
+  };
+  return usable.toSorted((a, b) => out(b) - out(a) || a.i - b.i).slice(0, MOST_OUTWARD);
 };
 
 const isTight = (s: Segment, side: number, tightest: number): boolean =>

@@ -16,16 +16,20 @@ export interface Standing {
 /** Radius of a pass's lead arc as the wire centre runs it: also how far along the contour the arc reaches. */
 export const advance = (layout: Layout, p: PassLap): number => layout.lead - p.lap.offset;
 
-/** The point beside the contour from which a lead arc is begun, or at which it ends, when the contour is met at `meets` going `way`. */
-export const startingPoint = (layout: Layout, p: PassLap, meets: number, way: Way): Point =>
-  layout.turning === 'in the open'
-    ? from(facing(p, meets, way), 0, layout.lead)
-    : from(facing(p, meets, way), -(advance(layout, p) + layout.measures.runUp), layout.lead);
+/** Where compensation is off before a skim that meets the contour at `meets` going `way`. */
+export const startingPoint = (layout: Layout, p: PassLap, meets: number, way: Way): Point => pointBeside(layout, p, meets, way, -1);
 
-const endingPoint = (layout: Layout, p: PassLap, leaves: number, way: Way): Point =>
-  layout.turning === 'in the open'
-    ? from(facing(p, leaves, way), 0, layout.lead)
-    : from(facing(p, leaves, way), advance(layout, p) + layout.measures.runUp, layout.lead);
+/** The same after it has left. */
+const endingPoint = (layout: Layout, p: PassLap, leaves: number, way: Way): Point => pointBeside(layout, p, leaves, way, 1);
+
+/** In the open the centre of the lead arc itself; in the kerf behind the arc; in stubs above the arc's outer end. */
+const pointBeside = (layout: Layout, p: PassLap, at: number, way: Way, sense: 1 | -1): Point => {
+  const { lead, turning, measures } = layout;
+  const frame = facing(p, at, way);
+  if (turning === 'in the open') return from(frame, 0, lead);
+  if (turning === 'in the kerf') return from(frame, sense * (advance(layout, p) + measures.runUp), lead);
+  return from(frame, sense * advance(layout, p), lead + measures.stub);
+};
 
 /** Every skim round the whole contour, past its start by the overlap. */
 export const skimRounds = (layout: Layout, standing: Standing): DesignStep[] => {
@@ -73,8 +77,8 @@ export const toAndFro = (
     }
     steps.push(...arcOut(p, leaves, way, layout.lead, end));
     const next = skims[i + 1] ?? p;
-    // In the kerf the next arc, a little wider, has to begin at the very point where this one ended.
-    const shift = layout.turning === 'in the kerf' ? way * (advance(layout, p) - advance(layout, next)) : 0;
+    // The next arc, a little wider, has to begin where this one ended; in the open both swing about one point.
+    const shift = layout.turning === 'in the open' ? 0 : way * (advance(layout, p) - advance(layout, next));
     standing = { at: end, meets: settles + shift, way: way === 1 ? -1 : 1 };
   });
   return { steps, standing };
