@@ -5,38 +5,45 @@ const LONGEST_LINE = 60;
 /** At the end of a comment line: the comment goes on in the next one. */
 const GOES_ON = ' ...';
 
-const spelled: readonly (readonly [RegExp, string])[] = [
-  [/µ|μ/g, 'U'],
-  [/ß/g, 'SS'],
-  [/[Øø⌀]/g, 'DIA '],
-  [/°/g, ' DEG'],
-  [/±/g, '+-'],
-  [/[×✕]/g, ' X '],
-  [/[–—−]/g, '-'],
-  [/²/g, '2'],
-  [/³/g, '3'],
-  [/%/g, ' PER CENT'],
-  [/&/g, ' AND '],
-  [/[([{]/g, ', '],
-  [/[)\]}]/g, ''],
-  [/[;:]/g, ','],
-];
+/** Signs of the trade and of typing that have a plain spelling. */
+const spelled: Readonly<Record<string, string>> = {
+  µ: 'U',
+  μ: 'U',
+  ß: 'SS',
+  Ø: 'DIA ',
+  ø: 'DIA ',
+  '⌀': 'DIA ',
+  '°': ' DEG',
+  '±': '+-',
+  '×': ' X ',
+  '–': '-',
+  '—': '-',
+  '−': '-',
+  '²': '2',
+  '³': '3',
+  '%': ' PER CENT',
+  '&': ' AND ',
+  '(': ', ',
+  '[': ', ',
+  '{': ', ',
+  ';': ',',
+  ':': ',',
+};
 
 /** Letters A to Z, digits, space and + - * / = . , and never two points in a row. */
-export const plain = (text: string): string => {
-  let plainText = text;
-  for (const [sign, word] of spelled) plainText = plainText.replace(sign, word);
-  return plainText
+export const plain = (text: string): string =>
+  text
+    .replace(/[^A-Za-z0-9+\-*/=., ]/g, (sign) => spelled[sign] ?? (/\s/.test(sign) ? ' ' : sign))
     .normalize('NFD')
     .toUpperCase()
-    .replace(/[^A-Z0-9+\-*/=.,\n ]/g, '')
-    .replace(/\s+/g, ' ')
-    .replace(/ +([,.])/g, '$1')
-    .replace(/,+/g, ',')
+    .replace(/[^A-Z0-9+\-*/=., ]+/g, '')
+    .replace(/ {2,}/g, ' ')
+    .replace(/ +(?=[,.])/g, '')
+    .replace(/,{2,}/g, ',')
     .replace(/\.{2,}/g, '.')
     .replace(/,\./g, '.')
+    .replace(/\.{2,}/g, '.')
     .trim();
-};
 
 /** Plain text in lines of at most 60 signs. */
 export const lines = (text: string): readonly string[] => {
