@@ -46,20 +46,56 @@ const binaryValue = (code: number, value: string | number, encoding: Encoding): 
     new DataView(bytes.buffer).setFloat64(0, Number(value), true);
     return bytes;
   }
+  if (isChunk(code)) return joined([Uint8Array.of(String(value).length), encoded(String(value), 'windows-1252')]);
   return encoded(`${value}\0`, encoding);
 };
 
+const within = (code: number, ranges: readonly (readonly [number, number])[]): boolean =>
+  ranges.some(([first, last]) => code >= first && code <= last);
+
 const isReal = (code: number): boolean =>
-  (code >= 10 && code <= 59) || (code >= 110 && code <= 149) || (code >= 210 && code <= 239) || (code >= 1010 && code <= 1059);
+  within(code, [
+    [10, 59],
+    [110, 149],
+    [210, 239],
+    [460, 469],
+    [1010, 1059],
+  ]);
+
+const isChunk = (code: number): boolean =>
+  within(code, [
+    [310, 319],
+    [1004, 1004],
+  ]);
 
 /** Bytes of a whole number with this code, 0 where the code has no whole number. */
 const integerSize = (code: number): number => {
-  if ((code >= 60 && code <= 79) || (code >= 170 && code <= 179) || (code >= 270 && code <= 289) || code === 1070) return 2;
-  if ((code >= 90 && code <= 99) || code === 1071) return 4;
-  return code >= 290 && code <= 299 ? 1 : 0;
+  if (
+    within(code, [
+      [60, 79],
+      [170, 179],
+      [270, 289],
+      [370, 389],
+      [400, 409],
+      [1060, 1070],
+    ])
+  )
+    return 2;
+  if (
+    within(code, [
+      [90, 99],
+      [420, 429],
+      [440, 459],
+      [1071, 1071],
+    ])
+  )
+    return 4;
+  if (within(code, [[160, 169]])) return 8;
+  return within(code, [[290, 299]]) ? 1 : 0;
 };
 
-const integer = (value: number, size: number): Uint8Array => Uint8Array.from({ length: size }, (_, i) => (value >> (8 * i)) & 255);
+const integer = (value: number, size: number): Uint8Array =>
+  Uint8Array.from({ length: size }, (_, i) => (i < 4 ? (value >> (8 * i)) & 255 : 0));
 
 const asText = (code: number, value: string | number): string =>
   typeof value === 'number' && isReal(code) && Number.isInteger(value) ? value.toFixed(1) : String(value);
