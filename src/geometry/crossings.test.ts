@@ -81,6 +81,29 @@ describe('self-crossings', () => {
     const back = { ...half, from: half.to, to: half.from, sweep: -half.sweep };
     expect(kinds(selfCrossings(contour([half, back]), 1e-6))).toBe('overlap');
   });
+  it('is not taken in by corners that are nearly double, and still sees a spike with a blunt tip', () => {
+    for (const gap of [1e-3, 1e-5, 1e-6, 1e-7, 1e-8, 1e-10]) {
+      const nearly = polygon([
+        [0, 0],
+        [4, 0],
+        [4 + gap / 2, gap],
+        [4, 2 * gap],
+        [4, 3],
+        [0, 3],
+      ]);
+      expect(selfCrossings(nearly, 1e-6)).toEqual([]);
+    }
+    const blunt = polygon([
+      [0, 0],
+      [4, 0],
+      [6, 0],
+      [6, 5e-7],
+      [4, 5e-7],
+      [4, 4],
+      [0, 4],
+    ]);
+    expect(kinds(selfCrossings(blunt, 1e-6))).toContain('overlap');
+  });
   it('meets two chains in all their places once', () => {
     expect(kinds(crossingsBetween(rectangle(4, 4), disc(4, 4, 1), 1e-6))).toBe('crossing, crossing');
     expect(kinds(crossingsBetween(rectangle(4, 4), disc(2, 2, 2), 1e-6))).toBe('touching, touching, touching, touching');

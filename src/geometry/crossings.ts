@@ -6,7 +6,7 @@ import type { Contact } from './intersect.ts';
 import { intersect } from './intersect.ts';
 import type { Lookup } from './lookup.ts';
 import { lookupOf, segmentsNear } from './lookup.ts';
-import { boundsOf, curvatureOf, tangentAt } from './measure.ts';
+import { boundsOf, curvatureOf, lengthOf, tangentAt } from './measure.ts';
 import type { Point, Segment } from './segment.ts';
 
 /**
@@ -23,7 +23,8 @@ export interface ChainContact {
 }
 
 /**
- * All places where a chain meets itself other than in its own joints, sorted by the first segment.
+ * All places where a chain meets itself other than in its own joints, sorted by the first segment. Loops shorter than four
+ * times the tolerance are below it and not told.
  *
  * @param within mm: what counts as meeting, see `intersect`.
  */
@@ -35,7 +36,7 @@ export const selfCrossings = (chain: Chain, within: number): readonly ChainConta
     const near = segmentsNear(lookup, boundsOf(segment), within).filter((j) => j > i);
     for (const j of near.sort((p, q) => p - q)) {
       for (const contact of intersect(segment, chain.segments[j]!, within)) {
-        if (isJoint(chain, i, j, contact) || isSeen(seen, chain, chain, i, j, contact)) continue;
+        if (isSamePlace(chain, i, j, contact, within) || isSeen(seen, chain, chain, i, j, contact)) continue;
         found.push(told(chain, chain, i, j, contact));
       }
     }
@@ -60,12 +61,27 @@ export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number
   return found;
 };
 
-/** The end of one segment being the start of the next is no meeting. */
-const isJoint = (chain: Chain, i: number, j: number, contact: Contact): boolean => {
-  if (contact.kind !== 'touching end') return false;
-  const last = chain.segments.length - 1;
-  if (j === i + 1 && contact.first === 1 && contact.second === 0) return true;
-  return chain.closed && i === 0 && j === last && contact.first === 0 && contact.second === 1;
+/**
+ * Places that are next to each other along the chain as well are no meeting: the joints, and what lies round segments shorter
+ * than the tolerance. Four times the tolerance along the chain is allowed for what zigzags below it.
+ */
+const isSamePlace = (chain: Chain, i: number, j: number, contact: Contact, within: number): boolean => {
+  const most = 4 * within;
+  if (contact.kind !== 'overlap') return wayIsShort(chain, i, contact.first, j, contact.second, most);
+  const stretch = (contact.first[1] - contact.first[0]) * lengthOf(chain.segments[i]!);
+  return stretch <= most && wayIsShort(chain, i, contact.first[0], j, contact.second[0], most);
+};
+
+/** Whether the way along the chain from a share of segment i to a share of segment j is at most `most` mm, one way or the other. */
+const wayIsShort = (chain: Chain, i: number, first: number, j: number, second: number, most: number): boolean => {
+  const { segments, closed } = chain;
+  let way = (1 - first) * lengthOf(segments[i]!) + second * lengthOf(segments[j]!);
+  for (let k = i + 1; k < j && way <= most; k += 1) way += lengthOf(segments[k]!);
+  if (way <= most) return true;
+  if (!closed) return false;
+  way = first * lengthOf(segments[i]!) + (1 - second) * lengthOf(segments[j]!);
+  for (let k = j + 1; k < i + segments.length && way <= most; k += 1) way += lengthOf(segments[k % segments.length]!);
+  return way <= most;
 };
 
 /**

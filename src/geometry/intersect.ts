@@ -73,12 +73,19 @@ const shareNear = (segment: Segment, p: Point, within: number): number => {
   return distanceBetween(pointAt(segment, share), p) <= within ? share : -1;
 };
 
-/** Whether `a` stays within the tolerance of `b` between two of its shares, both of which are contacts already. */
+/**
+ * Whether `a` stays within the tolerance of `b` between two of its shares, both of which are contacts already: as two
+ * circles share two points at most, the middle tells. Of a full circle the shorter way between the two is meant.
+ */
 const runsAlong = (a: Segment, b: Segment, low: number, high: number, within: number): boolean => {
-  const middle = pointAt(a, (low + high) / 2);
-  return shareNear(b, middle, within) >= 0;
+  const overSeam = Math.abs(high - low) > 0.5 && isFullCircle(a);
+  const middle = (low + high) / 2;
+  return isNear(a, overSeam ? (middle + 0.5) % 1 : middle, b, within);
 };
 
+const isNear = (a: Segment, share: number, b: Segment, within: number): boolean => shareNear(b, pointAt(a, share), within) >= 0;
+
+/** The middle and the quarter of a stretch are looked at: a whole circle begins and ends in one point, and one more is no proof. */
 const overlapsOf = (a: Segment, b: Segment, ends: readonly Meeting[], within: number): Overlap[] => {
   const cuts = [...ends].sort((p, q) => p.first - q.first);
   if (isFullCircle(a) && cuts[0]!.first === 0) cuts.push({ ...cuts[0]!, first: 1 });
@@ -87,8 +94,8 @@ const overlapsOf = (a: Segment, b: Segment, ends: readonly Meeting[], within: nu
   for (let i = 0; i + 1 < cuts.length; i += 1) {
     const low = cuts[i]!;
     const high = cuts[i + 1]!;
-    if ((high.first - low.first) * length > within && runsAlong(a, b, low.first, high.first, within))
-      overlaps.push(overlap(a, b, low, high));
+    const same = [0.5, 0.25].every((part) => isNear(a, low.first + (high.first - low.first) * part, b, within));
+    if ((high.first - low.first) * length > within && same) overlaps.push(overlap(a, b, low, high));
   }
   return overlaps;
 };
