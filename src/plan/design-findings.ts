@@ -4,9 +4,9 @@ import { type Candidate, type Candidates, cornerNeed } from './entry.ts';
 import { find } from './findings.ts';
 import { spokenMass } from './mass.ts';
 import type { Measures } from './measures.ts';
-import type { PlanQuestion } from './question.ts';
+import type { GivenHole, PlanQuestion } from './question.ts';
 import { type Shape, shapeName } from './shapes.ts';
-import { widthOf } from './width.ts';
+import { meanWidth, widthOf } from './width.ts';
 
 export interface Laid {
   readonly tab: number;
@@ -61,9 +61,9 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
 
 const pieceFindings = (shape: Shape, { piece }: Laid, place: Finding['place']): Finding[] => {
   const { kept, loop } = shape.first.loop;
-  const across = widthOf(loop.contour);
   const findings: Finding[] = [];
-  if (kept === 'die' && across < TINY)
+  const across = kept === 'die' && meanWidth(loop.contour) < TINY ? widthOf(loop.contour) : TINY;
+  if (across < TINY)
     findings.push(
       find(
         'slug-tiny',
@@ -107,3 +107,18 @@ export const leadFinding = (shape: Shape, measures: Measures): Finding => {
     },
   );
 };
+
+/** Holes around a part that are no good for it are nobody's mistake; those in an opening were meant for it. */
+export const unusableFindings = (shape: Shape, holes: readonly GivenHole[]): Finding[] =>
+  shape.first.loop.kept === 'punch'
+    ? []
+    : holes.map(({ at, diameter }) =>
+        find(
+          'hole-not-usable',
+          `The hole of ${diameter.toFixed(2)} mm at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}) in ${shapeName(shape)} is too near the contour to start from.`,
+          {
+            place: { kind: 'spot', x: at.x, y: at.y, reach: diameter, loop: shape.first.loop.loop.id },
+            done: 'Another start hole is planned.',
+          },
+        ),
+      );

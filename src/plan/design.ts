@@ -6,7 +6,7 @@ import type { Contour } from '../geometry/contour.ts';
 import { nearestOnChain } from '../geometry/distance.ts';
 import { type Lookup, lookupOf } from '../geometry/lookup.ts';
 import type { LadderRow } from '../physics/ladder.ts';
-import { entryFindings, holeFinding, leadFinding } from './design-findings.ts';
+import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
 import { dieAttended, dieUnattended } from './die.ts';
 import { type Candidate, candidatesFor } from './entry.ts';
 import type { Fit } from './fit.ts';
@@ -57,7 +57,14 @@ export const designFor = (asked: DesignAsked): Designed => {
   for (const candidate of candidates.ranked) {
     const design = laidOut(asked, measures, candidate, tab);
     if (design !== undefined)
-      return { kind: 'laid', design, findings: entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question) };
+      return {
+        kind: 'laid',
+        design,
+        findings: [
+          ...unusableFindings(shape, candidates.unusable),
+          ...entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question),
+        ],
+      };
   }
   return { kind: 'not laid', findings: [leadFinding(shape, measures)] };
 };

@@ -24,6 +24,7 @@ export const catalogue = {
   'slug-tiny': { severity: 'warning', title: 'A slug is too small to be caught' },
   'slug-heavy': { severity: 'warning', title: 'A loose piece is too heavy to be lifted by hand' },
   'cuts-too-close': { severity: 'warning', title: 'Two cuts leave a web thinner than the kerf' },
+  'contours-touch': { severity: 'refusal', title: 'Two contours touch' },
   'cuts-overlap': { severity: 'refusal', title: 'Two contours are so close that one cut would spoil the other' },
   'block-beyond-travel': { severity: 'warning', title: 'The block is larger than the travel of the machine' },
 } satisfies Catalogue;

@@ -1,9 +1,9 @@
 /** Where the wire is threaded: a hole that is there already, or one to be drilled in the roomiest place near the entry. */
 import { containsIn } from '../geometry/contain.ts';
 import type { Lookup } from '../geometry/lookup.ts';
-import { nearestIn } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
+import { awayFrom } from './away.ts';
 import type { StartHole } from './plan.ts';
 import type { GivenHole } from './question.ts';
 import type { Spot } from './spots.ts';
@@ -73,7 +73,7 @@ export const placedBeyond = (spot: Spot, lookup: Lookup, rules: HoleRules): Plac
   let most = 0;
   for (let lead = wanted; lead <= FARTHEST; ) {
     const at = onNormal(spot, lead);
-    const room = nearestIn(lookup, at).distance;
+    const room = awayFrom(lookup, at);
     most = Math.max(most, room);
     if (room >= wanted - 1e-9) return { kind: 'fits', hole: { at, diameter: rules.diameter, origin: 'placed' }, room, lead };
     lead += Math.max(0.1, wanted - room);
@@ -86,7 +86,7 @@ const onNormal = (spot: Spot, lead: number): Point => ({ x: spot.at.x + spot.asi
 /** Whether the wire can start from a hole that is there: its middle on the wire's side, clear of the contour by the rough offset. */
 export const isUsable = (hole: GivenHole, lookup: Lookup, side: 'inside' | 'outside', { roughOffset }: HoleRules): boolean => {
   if (containsIn(lookup, hole.at, 0) !== side) return false;
-  const away = nearestIn(lookup, hole.at).distance;
+  const away = awayFrom(lookup, hole.at);
   return away > roughOffset + 0.01 && away > hole.diameter / 2;
 };
 

@@ -34,14 +34,14 @@ export const wayLength = (points: readonly Point[], order: readonly number[]): n
   return length;
 };
 
-/** Every point where there are few, the four outermost where there are some, one corner where there are many. */
+/** Every point where there are few, two corners where there are some, one corner where there are many. */
 const likelyStarts = (points: readonly Point[]): readonly number[] => {
   if (points.length <= 12) return points.map((_, i) => i);
   const most = (measure: (p: Point) => number): number =>
     points.reduce((best, p, i) => (measure(p) > measure(points[best]!) ? i : best), 0);
   const corner = most((p) => -p.x - p.y);
-  if (points.length > 300) return [corner];
-  return [...new Set([corner, most((p) => p.x + p.y), most((p) => p.x - p.y), most((p) => p.y - p.x)])];
+  if (points.length > 100) return [corner];
+  return [...new Set([corner, most((p) => p.x - p.y)])];
 };
 
 const nearestTo = (points: readonly Point[], from: Point): number =>

@@ -1,8 +1,8 @@
 /** The largest disc that touches a contour at a place and has no other part of it inside: how much room there is. */
 import type { Lookup } from '../geometry/lookup.ts';
-import { nearestIn } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
+import { nearestTo } from './away.ts';
 
 export interface TouchingDisc {
   readonly radius: number;
@@ -20,7 +20,7 @@ export const touchingDisc = (lookup: Lookup, at: Point, aside: Point, most: numb
   // Every step but the last one finds a nearer obstacle; a handful is usual, the bound only keeps rounding from going round.
   for (let step = 0; step < 60; step += 1) {
     const { radius } = disc;
-    const found = nearestIn(lookup, { x: at.x + aside.x * radius, y: at.y + aside.y * radius });
+    const found = nearestTo(lookup, { x: at.x + aside.x * radius, y: at.y + aside.y * radius });
     if (found.distance >= radius - 1e-9) return disc;
     const reach = distanceBetween(found.at, at);
     const ahead = (found.at.x - at.x) * aside.x + (found.at.y - at.y) * aside.y;

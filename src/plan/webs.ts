@@ -63,6 +63,7 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   const nested = a.loop.parent === b.loop.id || b.loop.parent === a.loop.id;
   const outer = a.loop.parent === b.loop.id ? b : a;
   const stays = nested ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
+  if (near.width < TOUCHING) return [touching(names, near, a.loop.id)];
   if (stays) return near.width < limits.kerf ? [tooThin(`Between ${names}`, a.loop.id, near.at, near.width, limits.kerf)] : [];
   if (near.width >= limits.reach) return [];
   return [
@@ -76,6 +77,15 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
     ),
   ];
 };
+
+/** mm: contours nearer than this have nothing between them. */
+const TOUCHING = 0.001;
+
+const touching = (names: string, near: Near, loop: string): Finding =>
+  find('contours-touch', `${names} touch or cross at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}): nothing stays between them.`, {
+    place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: 1, loop },
+    remedy: 'Draw them as one contour, or move them apart.',
+  });
 
 interface Near {
   readonly at: Point;

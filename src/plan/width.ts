@@ -1,6 +1,10 @@
 /** How wide a contour is across its narrow way: the least width of the box around it, turned every few degrees. */
+import { areaOf, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { pointAt } from '../geometry/measure.ts';
+
+/** Twice the area over the perimeter, mm: never more than the least width, and quickly had. */
+export const meanWidth = (contour: Contour): number => (2 * Math.abs(areaOf(contour))) / perimeterOf(contour);
 
 /** mm, never less than the true least width by more than a percent. */
 export const widthOf = (contour: Contour): number => {
