@@ -1,6 +1,7 @@
 /** From pieces to loops and chains: the stages in their order, and the list of everything that was changed on the way. */
 import { perimeterOf } from '../geometry/area.ts';
 import type { Path } from '../geometry/contour.ts';
+import { selfCrossings } from '../geometry/crossings.ts';
 import { path } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import { dropZeroLength } from './clean.ts';
@@ -72,8 +73,9 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
   );
   const mixed = joinMixed(seen.chains, unseen.chains, tolerances, work);
   const all = [...seen.loops, ...unseen.loops, ...mixed.loops];
+  const flat = new Set(all.filter(isFlat));
   const single = dropDoubledLoops(
-    all.filter((l) => !isFlat(l)),
+    all.filter((l) => !flat.has(l)),
     tolerances.same,
     work,
   );
@@ -92,7 +94,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
       gaps: [...seen.events.gaps, ...unseen.events.gaps, ...mixed.gaps],
       rounded: worse(seen.events.rounded, unseen.events.rounded),
       branches: [...seen.events.branches, ...unseen.events.branches],
-      flat: all.filter(isFlat),
+      flat: [...flat],
       partlyHidden: mixed.loops,
     },
   };
@@ -134,8 +136,9 @@ const joinMixed = (
 
 const worse = (a: Rounded, b: Rounded): Rounded => ({ ...(a.worst >= b.worst ? a : b), places: a.places + b.places });
 
-/** A loop that is nowhere wider than rounding encloses nothing that could be cut. */
-const isFlat = (loop: FoundLoop): boolean => Math.abs(loop.area) <= FLAT * loop.perimeter;
+/** A loop that encloses nothing: not one whose parts cancel out because it crosses itself. */
+const isFlat = (loop: FoundLoop): boolean =>
+  Math.abs(loop.area) <= FLAT * loop.perimeter && !selfCrossings(loop.contour, FLAT).some((c) => c.contact.kind === 'crossing');
 
 /** mm: half the mean width below which a loop is a line drawn there and back. */
 const FLAT = 1e-5;

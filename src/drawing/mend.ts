@@ -24,6 +24,8 @@ const placeOf = (node: Node, pieces: readonly Piece[]): Point => {
   if (points.every((p) => samePoint(p, points[0]!))) return points[0]!;
   const curved = node.ends.filter((end) => endSegment(pieces, end).kind === 'arc');
   if (curved.length === 1) return endPoint(pieces, curved[0]!);
+  // A curve that meets itself keeps its start: halfway would lie off its circle.
+  if (points.length === 2 && node.ends[0]! >> 1 === node.ends[1]! >> 1) return points[0]!;
   if (curved.length === 0 && points.length === 2) return cornerOf(node, pieces, points[0]!, points[1]!);
   return middleOf(curved.length > 0 ? curved.map((end) => endPoint(pieces, end)) : points);
 };

@@ -49,14 +49,15 @@ export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: Work)
 const covers = ({ bounds: a }: FoundLoop, { bounds: b }: FoundLoop, edge: number): boolean =>
   a.minX <= b.minX + edge && a.minY <= b.minY + edge && a.maxX >= b.maxX - edge && a.maxY >= b.maxY - edge;
 
-/** Up to sixteen places of the loop: none may be outside and at least one must be inside. */
+/** Sixteen places of the loop or a few more: none may be outside and at least one must be inside. */
 const isWithin = (loop: FoundLoop, lookup: Lookup, edge: number): boolean => {
   const { segments } = loop.contour;
-  const stride = Math.max(1, Math.floor(segments.length / 8));
+  const stride = Math.max(1, Math.floor(segments.length / 16));
+  const perSegment = Math.ceil(16 / segments.length);
   const seen = new Set<Containment>();
   for (let i = 0; i < segments.length; i += stride)
-    for (const share of [0, 0.5]) {
-      seen.add(containsIn(lookup, pointAt(segments[i]!, share), edge));
+    for (let k = 0; k < perSegment; k += 1) {
+      seen.add(containsIn(lookup, pointAt(segments[i]!, (k + 0.5) / perSegment), edge));
       if (seen.has('outside')) return false;
     }
   return seen.has('inside');

@@ -11,8 +11,8 @@ const CHORDS = 24;
  */
 export const sweptArea = (curve: ParametricCurve, origin: Point): number => {
   const stops = [curve.start, ...curve.seams, curve.end];
-  // A whole ellipse has no seams and is long: every stretch gets at least its share of a hundred chords.
-  const chords = Math.max(CHORDS, Math.ceil(100 / (stops.length - 1)));
+  // A whole ellipse has no seams and is long: every stretch gets at least its share of four hundred chords.
+  const chords = Math.max(CHORDS, Math.ceil(400 / (stops.length - 1)));
   let area = 0;
   for (let i = 1; i < stops.length; i += 1) {
     const [low, high] = [stops[i - 1]!, stops[i]!];
