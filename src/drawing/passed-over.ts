@@ -19,6 +19,8 @@ export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string,
     });
 };
 
+export const isHarmless = (type: string): boolean => HARMLESS.has(type);
+
 /** Kinds that explain a drawing or hold its views, and never bound a part. */
 const HARMLESS: ReadonlySet<string> = new Set([
   'TEXT',
@@ -55,6 +57,7 @@ const HARMLESS: ReadonlySet<string> = new Set([
   'OLE2FRAME',
   'SEQEND',
   'text',
+  'flowRoot',
   'image',
   'foreignObject',
 ]);

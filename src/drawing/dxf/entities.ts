@@ -1,5 +1,6 @@
 /** Takes the entities of a file one after the other and keeps what is drawn of them; a polyline is gathered from its vertices. */
 
+import { isHarmless } from '../passed-over.ts';
 import { Fields } from './fields.ts';
 import { insertOf } from './insert.ts';
 import type { EntityRecord, Trouble } from './records.ts';
@@ -34,6 +35,8 @@ const MAKERS: ReadonlyMap<string, Maker> = new Map<string, Maker>([
 
 export const needsNumbers = (type: string): boolean => MAKERS.has(type) || type === 'POLYLINE' || type === 'VERTEX';
 
+const isEntity = (type: string): boolean => needsNumbers(type) || isHarmless(type) || type === 'SOLID' || type === '3DFACE';
+
 interface Gathering {
   readonly head: Fields;
   readonly points: Point3[];
@@ -62,6 +65,8 @@ export class Entities {
     if (f.type === 'VERTEX' && this.#polyline !== undefined) this.#vertex(f, this.#polyline);
     else if (f.type === 'SEQEND') this.closePolyline('ended');
     else {
+      // Behind a polyline without end mark a word that nobody knows may be a vertex with a misspelt name.
+      if (!isEntity(f.type)) this.spoil();
       this.closePolyline('no end');
       if (f.paper || this.#onPaper) this.#inPaperSpace(f);
       else if (f.type === 'POLYLINE') this.#openPolyline(f);
@@ -81,11 +86,9 @@ export class Entities {
     }
   }
 
-  /** An entity that was met but cannot be trusted: the polyline it belongs to is lost with it. */
-  spoil(type: string): void {
-    if (this.#polyline === undefined) return;
-    if (type === 'VERTEX') this.#polyline.spoilt = true;
-    else this.closePolyline('no end');
+  /** An entity that was met but cannot be trusted: the polyline it may belong to is lost with it. */
+  spoil(): void {
+    if (this.#polyline !== undefined) this.#polyline.spoilt = true;
   }
 
   /** `cut off`: the file ended, so that nobody knows how many vertices are missing. */

@@ -188,7 +188,7 @@ class Reading {
     const damaged = this.#tags.damages.length > damages;
     if (whole && !damaged) this.#entities.take(this.#fields);
     else {
-      this.#entities.spoil(word);
+      this.#entities.spoil();
       const why = damaged ? 'A group code in it could not be read.' : 'The file ends within it.';
       this.#says.leftOut(word, this.#fields.place, 'entity-unfinished', why);
     }
