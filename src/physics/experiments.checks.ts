@@ -64,6 +64,14 @@ const experiments: readonly CheckRow[] = [
     ours: () => yes(diameters.every((d) => model({ height: 32.7, wire: plain(d) }).rate < 250)),
   },
   {
+    id: 'E-02',
+    source: 'sato-wire-break',
+    place: 'pulse of the first set; recomputed',
+    question: 'mean power with 0.30 wire in 80 mm of steel, W',
+    printed: '588.0',
+    ours: () => power(0.3, 80),
+  },
+  {
     id: 'E-03',
     source: 'sato-wire-break',
     place: 'break-limit current over thickness',
