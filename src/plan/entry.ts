@@ -48,7 +48,8 @@ export const candidatesFor = (asked: EntryAsked): Candidates => {
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
 };
 
-const byCost = (a: Candidate, b: Candidate): number => a.cost - b.cost;
+/** Costs that differ only by rounding are equal, so that a drawing turned or moved is begun at the same spot. */
+const byCost = (a: Candidate, b: Candidate): number => Math.round((a.cost - b.cost) * 1e5);
 
 /** Several kerfs from a corner; behind the entry the tab, and for parts the turning of the skims on both sides. */
 const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {

@@ -95,14 +95,16 @@ const joints = (plan: Plan): string[] => {
   let programmed: Point | undefined;
   plan.steps.forEach((step, i) => {
     if (step.kind === 'travel') [centre, programmed] = [step.to, step.to];
-    if (step.kind === 'thread' && (centre === undefined || distanceBetween(centre, step.at) > 1e-9)) faults.push(`step ${i}: threads elsewhere`);
+    if (step.kind === 'thread' && (centre === undefined || distanceBetween(centre, step.at) > 1e-9))
+      faults.push(`step ${i}: threads elsewhere`);
     if (step.kind !== 'cut') return;
     if (step.centre !== undefined) {
       if (centre === undefined || distanceBetween(centre, step.centre.from) > 1e-8) faults.push(`step ${i}: the centre path jumps`);
       centre = step.centre.to;
     }
     if (step.programmed !== undefined) {
-      if (programmed === undefined || distanceBetween(programmed, step.programmed.from) > 1e-8) faults.push(`step ${i}: the programmed path jumps`);
+      if (programmed === undefined || distanceBetween(programmed, step.programmed.from) > 1e-8)
+        faults.push(`step ${i}: the programmed path jumps`);
       programmed = step.programmed.to;
     }
     for (const s of [step.centre, step.programmed]) if (s !== undefined && !sound(s)) faults.push(`step ${i}: a segment is not sound`);
@@ -129,7 +131,8 @@ const gouges = (plan: Plan, question: PlanQuestion): string[] => {
       for (const { id, lookup } of lookups) {
         const away = nearestIn(lookup, p).distance;
         const offset = offsets.get(step.pass)!;
-        if (away < offset - 1e-6) faults.push(`step ${i} (${step.part}, pass ${step.pass}) comes ${away} mm near ${id}, its offset is ${offset} mm`);
+        if (away < offset - 1e-6)
+          faults.push(`step ${i} (${step.part}, pass ${step.pass}) comes ${away} mm near ${id}, its offset is ${offset} mm`);
       }
     }
   });

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { sortLoops } from './kept.ts';
+import { disc, loop, plate, questionFor, rectangle } from './plan.fixture.ts';
+
+const nested = [
+  loop('L1', rectangle(0, 0, 100, 100)),
+  loop('L2', rectangle(10, 10, 60, 60), 1, 'L1'),
+  loop('L3', rectangle(20, 20, 20, 20), 2, 'L2'),
+  loop('L4', disc(55, 55, 1), 2, 'L2'),
+];
+
+const keptOf = (changes: Parameters<typeof questionFor>[1] = {}) => {
+  const sorted = sortLoops(questionFor(nested, changes));
+  return {
+    cut: Object.fromEntries(sorted.cut.map((k) => [k.loop.id, k.kept])),
+    block: sorted.block.map((l) => l.id),
+    holes: sorted.drawnHoles,
+    codes: sorted.findings.map((f) => f.code),
+  };
+};
+
+describe('kept sides', () => {
+  it('come from the nesting: part, opening, island, start hole', () => {
+    const { cut, block, holes } = keptOf();
+    expect(cut).toEqual({ L1: 'punch', L2: 'die', L3: 'punch' });
+    expect(block).toEqual([]);
+    expect(holes).toHaveLength(1);
+    expect(holes[0]!.diameter).toBeCloseTo(2, 9);
+    expect(holes[0]!.at.x).toBeCloseTo(55, 9);
+  });
+
+  it('move one level out when the outermost loop is the block', () => {
+    const { cut, block, holes } = keptOf({ outline: 'block' });
+    expect(cut).toEqual({ L2: 'die', L3: 'punch' });
+    expect(block).toEqual(['L1']);
+    expect(holes).toHaveLength(1);
+  });
+
+  it('give way to the user, who is told of names that do not exist', () => {
+    const { cut, codes } = keptOf({ kept: { L3: 'die', L2: 'leave', L4: 'punch', L9: 'die' } });
+    expect(cut).toEqual({ L1: 'punch', L3: 'die', L4: 'punch' });
+    expect(codes.filter((c) => c === 'kept-of-unknown-loop')).toHaveLength(1);
+  });
+
+  it('are stated loop by loop, and in one sentence where many are alike', () => {
+    expect(sortLoops(questionFor(plate())).findings).toHaveLength(5);
+    const many = Array.from({ length: 40 }, (_, i) => loop(`L${i + 2}`, disc(5 * i, 5, 2), 1, 'L1'));
+    const findings = sortLoops(questionFor([loop('L1', rectangle(-5, 0, 300, 20)), ...many])).findings;
+    expect(findings).toHaveLength(2);
+    expect(findings[1]!.sentence).toContain('37 more loops');
+  });
+});

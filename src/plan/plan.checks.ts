@@ -1,0 +1,80 @@
+/** Values of the plan that others printed, or that the trade agrees on. */
+import { contour } from '../geometry/contour.ts';
+import { arc, line, point } from '../geometry/segment.ts';
+import { findMaterial } from '../physics/find-material.ts';
+import type { CheckRow } from '../quantity/check.ts';
+import { roomFor } from './holes.ts';
+import { lapOf } from './lap.ts';
+import { heightFigure, massOf } from './mass.ts';
+import { plate, questionFor } from './plan.fixture.ts';
+import { planCut } from './plan-cut.ts';
+import { tabFor } from './tab.ts';
+
+const slugMass = (): number => {
+  const found = findMaterial('d2');
+  return found.kind === 'material' ? massOf('L1', 'slug', 100 * 60, heightFigure(25), found.material.density).value : 0;
+};
+
+/** A square with one inside corner rounded; the wire runs inside it. */
+const pathRadius = (radius: number, offset: number): number => {
+  const [a, b] = [point(10 - radius, 0), point(10, radius)];
+  const eased = contour([
+    line(point(0, 0), a),
+    arc(a, b, point(10 - radius, radius), Math.PI / 2),
+    line(b, point(10, 10)),
+    line(point(10, 10), point(0, 10)),
+    line(point(0, 10), point(0, 0)),
+  ]);
+  const centre = lapOf(eased, { side: 1, offset, outsideCorners: 'arc' }).pieces[1]!.centre!;
+  return centre.kind === 'arc' ? centre.radius : 0;
+};
+
+const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
+
+const rough = (): { readonly offset: number; readonly hole: number } => {
+  const plan = planCut(questionFor(plate()));
+  return { offset: plan.passes[0]!.offset.value, hole: plan.contours.find((c) => c.loop === 'L3')!.hole.diameter };
+};
+
+export const checks: readonly CheckRow[] = [
+  {
+    id: 'J-03',
+    source: 'material-handbooks',
+    place: 'density of D2, 7.70 g/cm³',
+    question: 'mass of a D2 slug of 100 × 60 × 25 mm, kg',
+    printed: '1.155',
+    ours: slugMass,
+  },
+  {
+    id: 'I-02-path',
+    source: 'plane-geometry',
+    place: 'parallel of an arc',
+    question: 'radius of the wire path along an inside arc of 0.200 mm at an offset of 0.155 mm',
+    printed: '0.045',
+    ours: () => pathRadius(0.2, 0.155),
+  },
+  {
+    id: 'CP-tab',
+    source: 'common-practice',
+    place: 'tabs',
+    question: 'tabs of pieces from 10 g to 6 kg are 1 to 6 mm long, and longer when heavier',
+    printed: 'yes',
+    ours: () => {
+      const lengths = [0.01, 0.1, 1, 3, 6].map((mass) => tabFor({ mass, area: 10000, perimeter: 400 }).length);
+      return yes(lengths.every((l, i) => l >= 1 && l <= 6 && (i === 0 || l > lengths[i - 1]!)));
+    },
+  },
+  {
+    id: 'CP-hole',
+    source: 'common-practice',
+    place: 'start holes',
+    question: "a hole's edge keeps at least 0.5 mm and the rough offset from the contour, more in tall blocks",
+    printed: 'yes',
+    ours: () => {
+      const { offset, hole } = rough();
+      const low = roomFor(hole, { diameter: hole, roughOffset: offset, height: 10 });
+      const tall = roomFor(hole, { diameter: hole, roughOffset: offset, height: 200 });
+      return yes(low - hole / 2 >= 0.5 + offset && tall > low);
+    },
+  },
+];
