@@ -1,7 +1,7 @@
 /** A segment -> moves whose ends and centres lie on the grid of last digits, and whose arcs still close. */
 import { pointAt } from '../../geometry/measure.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
-import { type Grid, type Spot, spotOf } from './grid.ts';
+import { type Grid, LARGEST, type Spot, spotOf } from './grid.ts';
 
 export interface GridLine {
   readonly kind: 'line';
@@ -33,7 +33,7 @@ const FLATTEST_SAGITTA = 0.25;
 export const gridMoves = (from: Spot, segment: Segment, grid: Grid, arcs: 'centre' | 'radius'): readonly GridMove[] => {
   if (segment.kind === 'line') return lineTo(from, spotOf(segment.to, grid));
   if (arcs === 'centre' && isWhole(segment)) return wholeCircle(from, segment, grid);
-  const longest = arcs === 'centre' ? Math.PI : Math.PI / 2;
+  const longest = longestPart(segment.radius * grid.perMillimetre, grid, arcs);
   const parts = Math.max(1, Math.ceil(Math.abs(segment.sweep) / longest - 1e-9));
   const moves: GridMove[] = [];
   let at = from;
@@ -44,6 +44,12 @@ export const gridMoves = (from: Spot, segment: Segment, grid: Grid, arcs: 'centr
     at = made.at(-1)?.to ?? at;
   }
   return moves;
+};
+
+/** Rad of arc in one move. A centre too far away to be written leaves only chords that stray less than a program can say. */
+const longestPart = (radius: number, grid: Grid, arcs: 'centre' | 'radius'): number => {
+  if (radius >= LARGEST * 10 ** grid.decimals) return 2 * Math.sqrt((2 * 0.99 * FLATTEST_SAGITTA) / radius);
+  return arcs === 'centre' ? Math.PI : Math.PI / 2;
 };
 
 const isWhole = (arc: Arc): boolean => Math.abs(arc.sweep) >= 2 * Math.PI - 1e-9;

@@ -18,7 +18,7 @@ export type Spot = Point;
 const INCH = 25.4;
 
 /** Five figures before the point are more than any machine travels. */
-const LARGEST = 99_999;
+export const LARGEST = 99_999;
 
 export const gridOf = (dialect: Dialect): Grid => ({
   perMillimetre: 10 ** dialect.decimals / (dialect.units === 'inch' ? INCH : 1),

@@ -129,9 +129,10 @@ export const pen = (dialect: Dialect, grid: Grid, page: Sheet): Pen => {
 const zero: Spot = { x: 0, y: 0 };
 
 const usable = (segment: Segment, grid: Grid): boolean => {
-  const numbers = [segment.from.x, segment.from.y, segment.to.x, segment.to.y];
-  if (segment.kind === 'arc') numbers.push(segment.centre.x, segment.centre.y, segment.radius, segment.sweep);
-  return numbers.every((number) => isWritable(number, grid));
+  const { from, to } = segment;
+  if (![from.x, from.y, to.x, to.y].every((number) => isWritable(number, grid))) return false;
+  if (segment.kind === 'line') return true;
+  return [segment.centre.x, segment.centre.y, segment.radius, segment.sweep].every(Number.isFinite);
 };
 
 const sentences: Readonly<Record<string, string>> = {

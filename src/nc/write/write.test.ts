@@ -212,6 +212,20 @@ describe('moves too small to write', () => {
   });
 });
 
+describe('arcs whose centre no program can name', () => {
+  it('become chords that stray by less than a last digit', () => {
+    const radius = 2e5;
+    const half = Math.asin(50 / radius);
+    const flat = arc(point(-50, 0), point(50, 0), point(0, radius * Math.cos(half)), 2 * half);
+    const text = textOf({}, withSteps([{ kind: 'travel', to: flat.from }, cut('contour', flat)])).filter((row) => /G0[123]/.test(row));
+    expect(text.length).toBeGreaterThan(10);
+    for (const row of text) {
+      const [, x, y] = /X(\S+) Y(\S+)$/.exec(row) as RegExpExecArray;
+      expect(Math.abs(Number(y) - (flat.centre.y - Math.sqrt(radius ** 2 - Number(x) ** 2)))).toBeLessThan(0.0001);
+    }
+  });
+});
+
 describe('what the writer refuses', () => {
   const threaded: readonly Step[] = [{ kind: 'thread', at: hole }];
 
