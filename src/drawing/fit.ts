@@ -3,7 +3,7 @@
 import { fitArcs } from '../geometry/fit.ts';
 import { lengthOf } from '../geometry/measure.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
-import { distanceBetween, line } from '../geometry/segment.ts';
+import { distanceBetween, isFullCircle, line } from '../geometry/segment.ts';
 import type { Curve, DrawnCurve } from './curve.ts';
 import { ellipseCurve } from './ellipse.ts';
 import { areaUnder } from './faces.ts';
@@ -20,7 +20,7 @@ export interface Fitted {
   readonly curves: number;
   readonly arcs: number;
   readonly worst: number;
-  readonly failed: readonly { readonly at: Point; readonly line: number; readonly what: string }[];
+  readonly failed: readonly { readonly at: Point; readonly line: number; readonly what: Curve['kind'] }[];
 }
 
 /**
@@ -29,7 +29,7 @@ export interface Fitted {
  */
 export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, within: number, work: Work): Fitted => {
   const pieces: Piece[] = [];
-  const failed: { at: Point; line: number; what: string }[] = [];
+  const failed: { at: Point; line: number; what: Curve['kind'] }[] = [];
   let [curves, arcs, worst] = [0, 0, 0];
   drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
     spend(work, 1);
@@ -61,18 +61,35 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
 type Outcome = { readonly segments: readonly Segment[]; readonly deviation: number; readonly excess: number } | { readonly failed: Point };
 
 const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Work): Outcome => {
-  if (curve.kind === 'line' || curve.kind === 'arc') return { segments: [scaledSegment(curve, millimetres)], deviation: 0, excess: 0 };
+  if (curve.kind === 'line' || curve.kind === 'arc') return sound(scaledSegment(curve, millimetres), within);
   const asDrawn = curve.kind === 'ellipse' ? ellipseCurve(curve) : splineCurve(curve);
   const inMillimetres = { ...asDrawn, pointAt: (t: number) => scaled(asDrawn.pointAt(t), millimetres) };
-  const fitted = fitArcs(inMillimetres, within);
+  const fitted = fitArcs(inMillimetres, within, Math.max(1, Math.min(MOST, Math.floor(work.left / EVALUATIONS))));
   const start = inMillimetres.pointAt(asDrawn.start);
   if (fitted.kind === 'no extent') return { segments: [line(start, start)], deviation: 0, excess: 0 };
   if (fitted.kind !== 'fitted') return { failed: Number.isFinite(start.x) && Number.isFinite(start.y) ? start : { x: 0, y: 0 } };
   spend(work, fitted.segments.length * EVALUATIONS);
-  const segments = withoutSlivers(fitted.segments);
+  const arcs = withoutSlivers(fitted.segments).map((segment) => sound(segment, within));
+  if (arcs.some((arc) => 'failed' in arc)) return { failed: start };
+  const segments = arcs.flatMap((arc) => ('failed' in arc ? [] : arc.segments));
   const swept = segments.reduce((sum, segment) => sum + areaUnder(segment, start), 0);
   return { segments, deviation: fitted.deviation, excess: sweptArea(inMillimetres, start) - swept };
 };
+
+/**
+ * An arc so large that its centre is lost in rounding becomes the line that it nearly is, and is given up where it bends.
+ */
+const sound = (segment: Segment, within: number): Outcome => {
+  const whole = { segments: [segment], deviation: 0, excess: 0 };
+  if (segment.kind === 'line') return whole;
+  if (segment.radius <= FAR) return segment.radius > 0 ? whole : { segments: [line(segment.from, segment.from)], deviation: 0, excess: 0 };
+  const bow = segment.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(segment.sweep) / 2)));
+  if (bow > within || isFullCircle(segment)) return { failed: segment.from };
+  return { segments: [line(segment.from, segment.to)], deviation: bow, excess: 0 };
+};
+
+/** mm: at this radius a double still tells a ten-thousandth of a micrometre. */
+const FAR = 1e9;
 
 /** Segments shorter than rounding, which a cusp may leave, are joined into their neighbours. */
 const withoutSlivers = (segments: readonly Segment[]): readonly Segment[] => {
@@ -86,7 +103,9 @@ const withoutSlivers = (segments: readonly Segment[]): readonly Segment[] => {
 const SLIVER = 1e-7;
 
 /** About so many places of a curve are looked at for each arc. */
-const EVALUATIONS = 100;
+const EVALUATIONS = 200;
+/** More arcs than this for one curve mean a mistaken unit rather than a part. */
+const MOST = 20_000;
 
 const scaled = (p: Point, by: number): Point => (by === 1 ? p : { x: p.x * by, y: p.y * by });
 

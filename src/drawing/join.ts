@@ -1,8 +1,8 @@
 /** From pieces to loops and chains: the stages in their order, and the list of everything that was changed on the way. */
 import { perimeterOf } from '../geometry/area.ts';
 import type { Path } from '../geometry/contour.ts';
-import { selfCrossings } from '../geometry/crossings.ts';
 import { path } from '../geometry/contour.ts';
+import { selfCrossings } from '../geometry/crossings.ts';
 import type { Point } from '../geometry/segment.ts';
 import { dropZeroLength } from './clean.ts';
 import type { SingleLoops } from './doubled.ts';
@@ -76,7 +76,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
   const flat = new Set(all.filter(isFlat));
   const single = dropDoubledLoops(
     all.filter((l) => !flat.has(l)),
-    tolerances.same,
+    tolerances.sameLoop,
     work,
   );
   const stripped = stripChains(

@@ -123,6 +123,11 @@ describe('doubled loops', () => {
     expect(codesOf(drawing)).toEqual(['doubled-loop-dropped']);
   });
 
+  it('knows a copy that lies a few micrometres off, and keeps what lies further off', () => {
+    expect(drawn().circle([3, 3], 2).circle([3.003, 3], 2).read().loops).toHaveLength(1);
+    expect(drawn().circle([3, 3], 2).circle([3, 3], 2.01).read().loops).toHaveLength(2);
+  });
+
   it('tells shapes apart that share area, perimeter, bounds and centre', () => {
     const s: [number, number][] = [
       [0, 0],

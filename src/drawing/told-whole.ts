@@ -7,6 +7,8 @@ import { find } from './findings.ts';
 import type { Fitted } from './fit.ts';
 import { count, length, point, spot } from './say.ts';
 
+const CURVES = { ellipse: 'An ellipse', spline: 'A spline', arc: 'An arc', line: 'A line' } as const;
+
 export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Finding[] => [
   ...(fitted.curves === 0
     ? []
@@ -20,10 +22,10 @@ export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Fi
         ),
       ]),
   ...fitted.failed.map(({ at, what }) =>
-    find('curve-unfitted', `${what === 'ellipse' ? 'An ellipse' : 'A spline'} at ${point(at, units)} could not be turned into arcs.`, {
+    find('curve-unfitted', `${CURVES[what]} at ${point(at, units)} could not be turned into arcs.`, {
       place: spot(at, units),
       done: 'It was left out.',
-      remedy: 'Draw it again with fewer points, or as lines and arcs.',
+      remedy: 'Draw it again with fewer points, or as lines and arcs of a sensible size.',
     }),
   ),
 ];

@@ -8,8 +8,10 @@ export interface Tolerances {
   readonly coincident: number;
   /** Free ends up to this far apart are joined and reported. */
   readonly join: number;
-  /** Lines and loops this near to each other all along are drawn twice. */
+  /** Lines this near to each other all along are drawn twice. */
   readonly same: number;
+  /** Loops this near to each other all round are drawn twice: wider, since a whole loop is hardly ever alike by chance. */
+  readonly sameLoop: number;
   /** Greatest distance between a fitted arc and the drawn curve. */
   readonly fit: number;
 }
@@ -28,7 +30,8 @@ export const tolerancesOf = (options: ReadOptions, units: DrawingUnits, bounds: 
   const asked = sound(options.join) ?? JOIN;
   const join = options.joinInDrawingUnits && sound(options.join) !== undefined ? asked * units.millimetres : asked;
   const coincident = Math.max(rounding, Math.min(COINCIDENT, Math.max(join, COINCIDENT / 1000)));
-  return { coincident, join, same: Math.max(coincident, Math.min(SAME, Math.max(join, COINCIDENT))), fit: positive(options.fit) ?? FIT };
+  const same = Math.max(coincident, Math.min(SAME, Math.max(join, COINCIDENT)));
+  return { coincident, join, same, sameLoop: Math.max(same, Math.min(join, JOIN)), fit: positive(options.fit) ?? FIT };
 };
 
 const sound = (value: number | undefined): number | undefined =>
