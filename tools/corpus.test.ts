@@ -1,3 +1,4 @@
+/** The corpus of drawings made by others, where it is there, and the comparison itself. */
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';

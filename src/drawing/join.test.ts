@@ -1,3 +1,4 @@
+/** How loose ends are joined, and what becomes of places where three or more of them meet. */
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../geometry/soundness.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from './drawn.fixture.ts';

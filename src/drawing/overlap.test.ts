@@ -1,3 +1,4 @@
+/** What is drawn more than once is kept once: edges, parts of edges, curves and whole loops. */
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../geometry/soundness.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from './drawn.fixture.ts';

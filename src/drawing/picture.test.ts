@@ -1,3 +1,4 @@
+/** The picture of a drawing: to scale, readable without colour, well-formed whatever the file holds. */
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
 import type { Drawing } from './drawing.ts';

@@ -26,7 +26,7 @@ export const drawingPicture = (drawing: Drawing, title = ''): string => {
     return `<path d="M${px(x - 4)} ${px(y)}h8M${px(x)} ${px(y - 4)}v8" fill="none" stroke="${INK}" stroke-width="0.8"/>`;
   });
   const bar = scaleBar(view, drawing.units, MARGIN, view.bottom + 34);
-  const key = keyOf(roles, drawing.marks.length > 0, view.bottom + 66, MARGIN, WIDTH - MARGIN);
+  const key = keyOf(roles, drawing.marks.length > 0, view.bottom + (view.empty ? 34 : 66), MARGIN, WIDTH - MARGIN);
   const findings = findingsOnSheet(drawing, view, key.bottom + 26, { left: MARGIN, right: WIDTH - MARGIN });
   const height = Math.ceil(findings.bottom + MARGIN / 2);
   return [
@@ -40,6 +40,7 @@ export const drawingPicture = (drawing: Drawing, title = ''): string => {
     ...marks,
     '</g>',
     ...loopNames(drawing, view),
+    view.empty ? text(MARGIN, view.bottom, 'Nothing is drawn.', { size: 12, colour: QUIET }) : '',
     bar,
     key.svg,
     findings.svg,
@@ -82,7 +83,7 @@ const viewOf = (b: Bounds): View => {
   const [wide, high] = empty ? [0, 0] : [b.maxX - b.minX, b.maxY - b.minY];
   const room = WIDTH - 2 * MARGIN - 40;
   const scale = Math.min(room / Math.max(wide, 1e-9), TALLEST / Math.max(high, 1e-9));
-  const drawn = empty ? LOWEST : Math.max(LOWEST, high * scale);
+  const drawn = empty ? 24 : Math.max(LOWEST, high * scale);
   const top = 84;
   const left = (WIDTH - wide * scale) / 2;
   const middle = top + drawn / 2;

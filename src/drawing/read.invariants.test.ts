@@ -1,3 +1,4 @@
+/** What holds for every drawing: its order, direction and position do not matter, and nothing is lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthOf } from '../geometry/measure.ts';

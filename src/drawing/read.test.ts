@@ -1,3 +1,4 @@
+/** From curves or bytes to a judged and nested drawing, with every finding in its place. */
 import { describe, expect, it } from 'vitest';
 import { areasOf, box, codesOf, drawn, placeOf } from './drawn.fixture.ts';
 import { drawingOf, readDrawing } from './read.ts';

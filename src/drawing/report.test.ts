@@ -1,3 +1,4 @@
+/** The text and the data that tell a drawing, and lists cut short without losing count. */
 import { describe, expect, it } from 'vitest';
 import { capped } from './capped.ts';
 import { box, drawn } from './drawn.fixture.ts';

@@ -1,3 +1,4 @@
+/** Which unit a drawing is read in, and when that is doubted. */
 import { describe, expect, it } from 'vitest';
 import { decideUnits, unitNamed } from './units.ts';
 
