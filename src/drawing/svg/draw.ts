@@ -6,9 +6,10 @@ import type { Layer } from '../drawing.ts';
 import type { DrawingCode, Ledger } from '../ledger.ts';
 import { composed, type Matrix, movedCurve, UNMOVED } from '../move.ts';
 import { withinReach } from '../reach.ts';
+import { elementsDrawn, linkOf, targetOf } from './forecast.ts';
 import { lengthOf } from './lengths.ts';
 import type { Element } from './markup.ts';
-import { isShape, shapeRuns } from './shapes.ts';
+import { isShape, type ShapeOutcome, shapeRuns } from './shapes.ts';
 import { type Shown, shownWithin, styled } from './style.ts';
 import { transformOf } from './transform.ts';
 import { type Size, viewportOf } from './viewport.ts';
@@ -34,6 +35,7 @@ export class Drawer {
   readonly #told: Ledger;
   readonly #layers = new Map<string, { hidden: boolean; entities: number }>();
   readonly #firstLine = new Map<string, number>();
+  readonly #read = new Map<Element, ShapeOutcome>();
   #entity = 0;
 
   constructor(byId: ReadonlyMap<string, Element>, budget: Budget, told: Ledger) {
@@ -43,6 +45,8 @@ export class Drawer {
   }
 
   drawRoot(root: Element, matrix: Matrix, size: Size): void {
+    const elements = elementsDrawn(root, this.#byId);
+    if (!this.#budget.expected(0, elements * STEPS)) return;
     const shown = shownWithin({ displayed: true, visible: true }, root);
     this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, depth: 1, using: [] });
   }
@@ -60,7 +64,7 @@ export class Drawer {
     const around = { ...outside, depth: outside.depth + 1 };
     if (!this.#budget.nesting(around.depth)) return;
     for (const child of element.children) {
-      if (!this.#budget.work(1)) return;
+      if (!this.#budget.work(STEPS) || this.#budget.spent()) return;
       this.#element(child, around);
     }
   }
@@ -102,7 +106,7 @@ export class Drawer {
   }
 
   #shape(element: Element, around: Around): void {
-    const outcome = shapeRuns(element, around.size);
+    const outcome = this.#runs(element, around.size);
     if (outcome.kind === 'unreadable') {
       this.#leave(outcome.code, element, `A <${element.name}> cannot be drawn: ${outcome.why}.`, LEFT_OUT);
       return;
@@ -121,9 +125,18 @@ export class Drawer {
     }
   }
 
+  /** Lists of points and path data are long and the same wherever they are used: they are read once. */
+  #runs(element: Element, size: Size): ShapeOutcome {
+    const known = this.#read.get(element);
+    if (known !== undefined) return known;
+    const outcome = shapeRuns(element, size);
+    if (element.name === 'path' || element.name.startsWith('poly')) this.#read.set(element, outcome);
+    return outcome;
+  }
+
   #use(element: Element, around: Around): void {
-    const link = element.attributes.get('href') ?? element.attributes.get('xlink:href') ?? '';
-    const target = link.startsWith('#') ? this.#byId.get(link.slice(1)) : undefined;
+    const link = linkOf(element);
+    const target = targetOf(element, this.#byId);
     if (target === undefined) {
       this.#leave(
         'reference-missing',
@@ -182,6 +195,8 @@ export class Drawer {
   }
 }
 
+/** Drawing an element costs about as much as so many steps elsewhere; `use` can ask for it without end. */
+const STEPS = 8;
 const NO_GROUP = '(no group)';
 const LEFT_OUT = 'It was left out.';
 const CONTAINERS: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch']);
