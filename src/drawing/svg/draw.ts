@@ -7,6 +7,7 @@ import type { DrawingCode, Ledger } from '../ledger.ts';
 import { composed, type Matrix, movedCurve, UNMOVED } from '../move.ts';
 import { withinReach } from '../reach.ts';
 import { elementsDrawn, linkOf, targetOf } from './forecast.ts';
+import { NOT_DRAWN } from './kinds.ts';
 import { lengthOf } from './lengths.ts';
 import type { Element } from './markup.ts';
 import { isShape, type ShapeOutcome, shapeRuns } from './shapes.ts';
@@ -200,9 +201,3 @@ const STEPS = 8;
 const NO_GROUP = '(no group)';
 const LEFT_OUT = 'It was left out.';
 const CONTAINERS: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch']);
-
-/** Kinds that define something, or describe it, and are drawn only where something else asks for them. */
-const NOT_DRAWN: ReadonlySet<string> = new Set([
-  ...['defs', 'symbol', 'clipPath', 'mask', 'marker', 'pattern', 'linearGradient', 'radialGradient', 'filter', 'view', 'cursor', 'font'],
-  ...['title', 'desc', 'metadata', 'style', 'script', 'set', 'animate', 'animateTransform', 'animateMotion', 'solidColor', 'color-profile'],
-]);

@@ -1,4 +1,5 @@
 /** Foresees how many elements are drawn once every `use` has repeated what it asks for, so that a bomb never goes off. */
+import { NOT_DRAWN } from './kinds.ts';
 import type { Element } from './markup.ts';
 
 /** Each element is counted once and remembered. One within itself counts as nothing there, as it is not drawn there. */
@@ -11,7 +12,7 @@ export const elementsDrawn = (root: Element, byId: ReadonlyMap<string, Element>)
     known.set(element, 0);
     const target = element.name === 'use' ? targetOf(element, byId) : undefined;
     let sum = 1 + (target === undefined ? 0 : count(target, depth + 1));
-    for (const child of element.children) sum += count(child, depth + 1);
+    for (const child of element.children) sum += NOT_DRAWN.has(child.name) ? 1 : count(child, depth + 1);
     known.set(element, sum);
     return sum;
   };
