@@ -8,7 +8,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { halves, millimetres } from './arc.ts';
 import { cornerBetween } from './corner.ts';
 import { beside, type Compensation, centreBetween, type Element, elementOf, type Move } from './element.ts';
-import { done, fault, named, type Outcome } from './outcome.ts';
+import { done, type Fault, fault, named, type Outcome } from './outcome.ts';
 import type { Action, Block } from './program.ts';
 
 export interface Compensator {
@@ -37,115 +37,129 @@ type State =
   | { readonly kind: 'on'; readonly compensation: Compensation; readonly waiting: Waiting }
   | { readonly kind: 'ending'; readonly compensation: Compensation; readonly waiting: Waiting };
 
+/** What the machine holds: its state, and what waits behind the waiting move. */
+interface Track {
+  readonly emit: (action: Action) => void;
+  state: State;
+  queue: Action[];
+}
+
 /** `emit` takes the actions in the order of the program. */
 export const compensator = (emit: (action: Action) => void): Compensator => {
-  let state: State = { kind: 'off' };
-  let queue: Action[] = [];
-  const release = (): void => {
-    for (const action of queue) emit(action);
-    queue = [];
-  };
-
-  const send = (waiting: Waiting, end: Point, compensation: Compensation): void => {
-    const { element, start } = waiting;
-    const centres: readonly Segment[] =
-      waiting.kind === 'entry' ? [{ kind: 'line', from: start, to: end }] : centreBetween(element, start, end, compensation);
-    for (const centre of centres) emit(compensated(element, element.programmed, centre, compensation));
-  };
-
-  /** Joins the waiting move to the next one and lets it go. */
-  const join = (waiting: Waiting, next: Element, compensation: Compensation): Outcome => {
-    if (waiting.kind === 'entry') {
-      const start = beside(next.programmed.from, next.startDirection, compensation.signed);
-      send(waiting, start, compensation);
-      state = { kind: 'on', compensation, waiting: { kind: 'element', element: next, start } };
-    } else {
-      const corner = cornerBetween(waiting.element, waiting.start, next, compensation);
-      if (corner.kind !== 'joined') return cornerFault(corner.kind, waiting.element, next, compensation);
-      send(waiting, corner.leave, compensation);
-      const spot = next.programmed.from;
-      for (const centre of corner.extra) emit(compensated(waiting.element, { kind: 'line', from: spot, to: spot }, centre, compensation));
-      state = { kind: 'on', compensation, waiting: { kind: 'element', element: next, start: corner.enter } };
-    }
-    release();
-    return done;
-  };
-
-  const compensatedMove = (move: Move, { compensation, waiting }: Extract<State, { kind: 'on' }>): Outcome => {
-    const { programmed } = move;
-    const whole = programmed.kind === 'arc' && programmed.from === programmed.to;
-    const parts = whole ? halves(programmed) : [programmed];
-    let before = waiting;
-    for (const part of parts) {
-      const made = elementOf(move, part, compensation);
-      if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
-      const outcome = join(before, made.element, compensation);
-      if (outcome.kind === 'fault') return outcome;
-      before = (state as Extract<State, { kind: 'on' }>).waiting;
-    }
-    return done;
-  };
-
-  const begin = (move: Move, compensation: Compensation): Outcome => {
-    if (move.programmed.kind === 'arc') return notStraight(move.block, 'on');
-    const length = Math.hypot(move.programmed.to.x - move.programmed.from.x, move.programmed.to.y - move.programmed.from.y);
-    if (length + compensation.digit < compensation.offset) return shortApproach(move.block, length, compensation);
-    const made = elementOf(move, move.programmed, compensation);
-    if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
-    state = { kind: 'on', compensation, waiting: { kind: 'entry', element: made.element, start: move.programmed.from } };
-    return done;
-  };
-
-  /** The last compensated move ends square to its own path, and the leaving move runs from there to where it was programmed. */
-  const end = (move: Move, { compensation, waiting }: Extract<State, { kind: 'ending' }>): Outcome => {
-    if (move.programmed.kind === 'arc') return notStraight(move.block, 'off');
-    const from = settle(waiting, compensation, waiting.kind === 'entry' ? startDirection(move.programmed) : waiting.element.endDirection);
-    if (from.x !== move.programmed.to.x || from.y !== move.programmed.to.y)
-      emit(plain(move, { kind: 'line', from, to: move.programmed.to }));
-    state = { kind: 'off' };
-    return done;
-  };
-
-  const settle = (waiting: Waiting, compensation: Compensation, direction: Point): Point => {
-    const at = beside(waiting.element.programmed.to, direction, compensation.signed);
-    send(waiting, at, compensation);
-    release();
-    return at;
-  };
-
+  const track: Track = { emit, state: { kind: 'off' }, queue: [] };
   return {
-    isOn: () => state.kind !== 'off',
+    isOn: () => track.state.kind !== 'off',
     switchOn: (compensation) => {
-      state = { kind: 'starting', compensation };
+      track.state = { kind: 'starting', compensation };
     },
-    switchOff: () => {
-      if (state.kind === 'starting') state = { kind: 'off' };
-      else if (state.kind === 'on') state = { ...state, kind: 'ending' };
-    },
-    move: (move) => {
-      if (state.kind === 'off') emit(plain(move, move.programmed));
-      else if (state.kind === 'starting') return begin(move, state.compensation);
-      else if (state.kind === 'on') return compensatedMove(move, state);
-      else return end(move, state);
-      return done;
-    },
+    switchOff: () => switchOff(track),
+    move: (move) => take(move, track),
     pass: (action) => {
-      if (state.kind === 'on' || state.kind === 'ending') queue.push(action);
+      if (track.state.kind === 'on' || track.state.kind === 'ending') track.queue.push(action);
       else emit(action);
     },
-    finish: (block) => {
-      if (state.kind === 'on' || state.kind === 'ending') settle(state.waiting, state.compensation, state.waiting.element.endDirection);
-      if (state.kind === 'on' || state.kind === 'starting') {
-        return fault(
-          block,
-          'compensation-left-on',
-          'ends the program while compensation is on',
-          'Write G40 on the way out of the last contour.',
-        );
-      }
-      return done;
-    },
+    finish: (block) => finish(block, track),
   };
+};
+
+const switchOff = (track: Track): void => {
+  if (track.state.kind === 'starting') track.state = { kind: 'off' };
+  else if (track.state.kind === 'on') track.state = { ...track.state, kind: 'ending' };
+};
+
+const take = (move: Move, track: Track): Outcome => {
+  const { state } = track;
+  if (state.kind === 'starting') return begin(move, state.compensation, track);
+  if (state.kind === 'on') return follow(move, state, track);
+  if (state.kind === 'ending') return end(move, state, track);
+  track.emit(plain(move, move.programmed));
+  return done;
+};
+
+const finish = (block: Block, track: Track): Outcome => {
+  const { state } = track;
+  if (state.kind === 'on' || state.kind === 'ending') settle(state, state.waiting.element.endDirection, track);
+  if (state.kind === 'off' || state.kind === 'ending') return done;
+  return fault(block, 'compensation-left-on', 'ends the program while compensation is on', 'Write G40 on the way out of the last contour.');
+};
+
+const begin = (move: Move, compensation: Compensation, track: Track): Outcome => {
+  const { programmed } = move;
+  if (programmed.kind === 'arc') return notStraight(move.block, 'on');
+  const length = Math.hypot(programmed.to.x - programmed.from.x, programmed.to.y - programmed.from.y);
+  if (length + compensation.digit < compensation.offset) return shortApproach(move.block, length, compensation);
+  const made = elementOf(move, programmed, compensation);
+  if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
+  track.state = { kind: 'on', compensation, waiting: { kind: 'entry', element: made.element, start: programmed.from } };
+  return done;
+};
+
+/** A full circle goes in two halves, because an arc without a chord has no ends to work corners out from. */
+const follow = (move: Move, { compensation, waiting }: Extract<State, { kind: 'on' }>, track: Track): Outcome => {
+  const { programmed } = move;
+  const parts = programmed.kind === 'arc' && programmed.from === programmed.to ? halves(programmed) : [programmed];
+  let before = waiting;
+  for (const part of parts) {
+    const made = elementOf(move, part, compensation);
+    if (made.kind === 'tight') return tightArc(move.block, made.radius, compensation);
+    const joined = join(before, made.element, compensation, track);
+    if (joined.kind === 'fault') return joined;
+    before = joined.waiting;
+  }
+  track.state = { kind: 'on', compensation, waiting: before };
+  return done;
+};
+
+/** Joins the waiting move to the next one, lets it go, and gives what waits now. */
+const join = (
+  waiting: Waiting,
+  next: Element,
+  compensation: Compensation,
+  track: Track,
+): { readonly kind: 'joined'; readonly waiting: Waiting } | Fault => {
+  const spot = next.programmed.from;
+  if (waiting.kind === 'entry') {
+    const start = beside(spot, next.startDirection, compensation.signed);
+    send(waiting, start, compensation, track);
+    release(track);
+    return { kind: 'joined', waiting: { kind: 'element', element: next, start } };
+  }
+  const corner = cornerBetween(waiting.element, waiting.start, next, compensation);
+  if (corner.kind !== 'joined') return cornerFault(corner.kind, waiting.element, next, compensation);
+  send(waiting, corner.leave, compensation, track);
+  for (const centre of corner.extra) track.emit(compensated(waiting.element, { kind: 'line', from: spot, to: spot }, centre, compensation));
+  release(track);
+  return { kind: 'joined', waiting: { kind: 'element', element: next, start: corner.enter } };
+};
+
+/** The last compensated move ends square to its own path, and the leaving move runs from there to where it was programmed. */
+const end = (move: Move, state: Extract<State, { kind: 'ending' }>, track: Track): Outcome => {
+  const { programmed } = move;
+  if (programmed.kind === 'arc') return notStraight(move.block, 'off');
+  const { element, kind } = state.waiting;
+  const from = settle(state, kind === 'entry' ? startDirection(programmed) : element.endDirection, track);
+  if (from.x !== programmed.to.x || from.y !== programmed.to.y) track.emit(plain(move, { kind: 'line', from, to: programmed.to }));
+  track.state = { kind: 'off' };
+  return done;
+};
+
+const settle = ({ waiting, compensation }: Extract<State, { kind: 'on' | 'ending' }>, direction: Point, track: Track): Point => {
+  const at = beside(waiting.element.programmed.to, direction, compensation.signed);
+  send(waiting, at, compensation, track);
+  release(track);
+  return at;
+};
+
+const send = (waiting: Waiting, to: Point, compensation: Compensation, track: Track): void => {
+  const { element, start } = waiting;
+  const centres: readonly Segment[] =
+    waiting.kind === 'entry' ? [{ kind: 'line', from: start, to }] : centreBetween(element, start, to, compensation);
+  for (const centre of centres) track.emit(compensated(element, element.programmed, centre, compensation));
+};
+
+const release = (track: Track): void => {
+  for (const action of track.queue) track.emit(action);
+  track.queue.length = 0;
 };
 
 const compensated = (move: Move, programmed: Segment, centre: Segment, { register, side }: Compensation): Action => ({
@@ -187,7 +201,7 @@ const tightArc = (block: Block, radius: number, { offset, register }: Compensati
     'Use a finer wire, a smaller offset, or a contour opened by the offset.',
   );
 
-const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second: Element, { offset, register }: Compensation): Outcome =>
+const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second: Element, { offset, register }: Compensation): Fault =>
   kind === 'turns back'
     ? fault(
         second.block,

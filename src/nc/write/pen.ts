@@ -19,7 +19,7 @@ export interface Pen {
   /** On the next move, which has to be straight. */
   readonly cancel: () => void;
   /** Before anything that is not a cut: what waits for a move that does not come is written by itself. */
-  readonly settle: () => Written;
+  readonly settle: () => void;
   /** The wire follows the programmed path with an offset, or is about to. */
   readonly isCompensated: () => boolean;
 }
@@ -41,89 +41,95 @@ type Compensating =
   | { readonly kind: 'on' }
   | { readonly kind: 'ends' };
 
+/** What the pen holds. */
+interface Hand {
+  readonly dialect: Dialect;
+  readonly grid: Grid;
+  readonly page: Sheet;
+  /** Where the program is. */
+  at: Spot;
+  /** Where the plan is; the program lags behind it by less than the shortest move. */
+  meant: Point;
+  compensating: Compensating;
+}
+
 export const pen = (dialect: Dialect, grid: Grid, page: Sheet): Pen => {
-  let at: Spot = { x: 0, y: 0 };
-  // Where the plan is; `at` lags behind it by less than the shortest move.
-  let meant: Point = { x: 0, y: 0 };
-  let compensating: Compensating = { kind: 'off' };
-
-  const place = (to: Spot): string => {
-    const origin = dialect.coordinates === 'incremental' ? at : zero;
-    return `X${printed(to.x - origin.x, grid)} Y${printed(to.y - origin.y, grid)}`;
-  };
-
-  const spell = (move: GridMove): string => {
-    if (move.kind === 'line') return `G01 ${place(move.to)}`;
-    const word = move.counterClockwise ? 'G03' : 'G02';
-    if (dialect.arcs === 'radius') return `${word} ${place(move.to)} R${printed(move.radius, grid)}`;
-    return `${word} ${place(move.to)} I${printed(move.centre.x - at.x, grid)} J${printed(move.centre.y - at.y, grid)}`;
-  };
-
-  const write = (moves: readonly GridMove[]): void => {
-    for (const move of moves) {
-      page.block(spell(move));
-      at = move.to;
-    }
-  };
-
-  const switching = (segment: Segment, words: string): Written => {
-    const moves = gridMoves(at, segment, grid, dialect.arcs);
-    const only = moves[0];
-    if (only?.kind !== 'line') return refused('compensation-needs-a-straight-move', 'arc or nothing', segment.from);
-    page.block(`${words} ${spell(only)}`);
-    at = only.to;
-    return done;
-  };
-
-  const cut = (segment: Segment): Written => {
-    if (!usable(segment, grid)) return refused('coordinate-unusable', 'cut', segment.from);
-    const gap = Math.hypot(segment.from.x - meant.x, segment.from.y - meant.y) * grid.perMillimetre;
-    if (gap > JOINED) return notJoined(meant, segment.from);
-    meant = segment.to;
-    const state = compensating;
-    if (state.kind === 'begins' || state.kind === 'ends') {
-      compensating = state.kind === 'begins' ? { kind: 'on' } : { kind: 'off' };
-      return switching(segment, state.kind === 'begins' ? state.words : 'G40');
-    }
-    if (state.kind === 'on' && isShort(segment)) return done;
-    write(gridMoves(at, segment, grid, dialect.arcs));
-    return done;
-  };
-
-  const isShort = (segment: Segment): boolean => {
-    const to = spotOf(segment.to, grid);
-    const reach = Math.hypot(to.x - at.x, to.y - at.y);
-    return reach < SHORTEST_UNDER_COMPENSATION && lengthOf(segment) * grid.perMillimetre < 2 * SHORTEST_UNDER_COMPENSATION;
-  };
-
+  const hand: Hand = { dialect, grid, page, at: zero, meant: zero, compensating: { kind: 'off' } };
   return {
-    cut,
-    travel: (to) => {
-      if (!isWritable(to.x, grid) || !isWritable(to.y, grid)) return refused('coordinate-unusable', 'travel', to);
-      const spot = spotOf(to, grid);
-      meant = to;
-      if (spot.x === at.x && spot.y === at.y) return done;
-      page.block(`G00 ${place(spot)}`);
-      at = spot;
-      return done;
-    },
+    travel: (to) => travel(to, hand),
+    cut: (segment) => cut(segment, hand),
     compensate: (side, register) => {
-      if (compensating.kind !== 'off') return refused('compensation-needs-a-straight-move', 'twice', meant);
-      compensating = { kind: 'begins', words: `${side === 'left' ? 'G41' : 'G42'} D${register}` };
+      if (hand.compensating.kind !== 'off') return refused('compensation-needs-a-straight-move', 'twice', hand.meant);
+      hand.compensating = { kind: 'begins', words: `${side === 'left' ? 'G41' : 'G42'} D${register}` };
       return done;
     },
     cancel: () => {
-      compensating = compensating.kind === 'on' ? { kind: 'ends' } : { kind: 'off' };
+      hand.compensating = hand.compensating.kind === 'on' ? { kind: 'ends' } : { kind: 'off' };
     },
     settle: () => {
-      if (compensating.kind === 'ends') {
-        page.block('G40');
-        compensating = { kind: 'off' };
-      }
-      return done;
+      if (hand.compensating.kind !== 'ends') return;
+      page.block('G40');
+      hand.compensating = { kind: 'off' };
     },
-    isCompensated: () => compensating.kind === 'begins' || compensating.kind === 'on',
+    isCompensated: () => hand.compensating.kind === 'begins' || hand.compensating.kind === 'on',
   };
+};
+
+const travel = (to: Point, hand: Hand): Written => {
+  const { grid } = hand;
+  if (!isWritable(to.x, grid) || !isWritable(to.y, grid)) return refused('coordinate-unusable', 'travel', to);
+  const spot = spotOf(to, grid);
+  hand.meant = to;
+  if (spot.x === hand.at.x && spot.y === hand.at.y) return done;
+  hand.page.block(`G00 ${place(spot, hand)}`);
+  hand.at = spot;
+  return done;
+};
+
+const cut = (segment: Segment, hand: Hand): Written => {
+  const { grid, dialect, compensating } = hand;
+  if (!usable(segment, grid)) return refused('coordinate-unusable', 'cut', segment.from);
+  const gap = Math.hypot(segment.from.x - hand.meant.x, segment.from.y - hand.meant.y) * grid.perMillimetre;
+  if (gap > JOINED) return notJoined(hand.meant, segment.from);
+  hand.meant = segment.to;
+  if (compensating.kind === 'begins' || compensating.kind === 'ends') {
+    hand.compensating = compensating.kind === 'begins' ? { kind: 'on' } : { kind: 'off' };
+    return switching(segment, compensating.kind === 'begins' ? compensating.words : 'G40', hand);
+  }
+  if (compensating.kind === 'on' && isShort(segment, hand)) return done;
+  for (const move of gridMoves(hand.at, segment, grid, dialect.arcs)) write(move, '', hand);
+  return done;
+};
+
+const switching = (segment: Segment, words: string, hand: Hand): Written => {
+  const only = gridMoves(hand.at, segment, hand.grid, hand.dialect.arcs)[0];
+  if (only?.kind !== 'line') return refused('compensation-needs-a-straight-move', 'arc or nothing', segment.from);
+  write(only, `${words} `, hand);
+  return done;
+};
+
+const isShort = (segment: Segment, { at, grid }: Hand): boolean => {
+  const to = spotOf(segment.to, grid);
+  const reach = Math.hypot(to.x - at.x, to.y - at.y);
+  return reach < SHORTEST_UNDER_COMPENSATION && lengthOf(segment) * grid.perMillimetre < 2 * SHORTEST_UNDER_COMPENSATION;
+};
+
+const write = (move: GridMove, before: string, hand: Hand): void => {
+  hand.page.block(before + spell(move, hand));
+  hand.at = move.to;
+};
+
+const spell = (move: GridMove, hand: Hand): string => {
+  const { grid, at } = hand;
+  if (move.kind === 'line') return `G01 ${place(move.to, hand)}`;
+  const word = move.counterClockwise ? 'G03' : 'G02';
+  if (hand.dialect.arcs === 'radius') return `${word} ${place(move.to, hand)} R${printed(move.radius, grid)}`;
+  return `${word} ${place(move.to, hand)} I${printed(move.centre.x - at.x, grid)} J${printed(move.centre.y - at.y, grid)}`;
+};
+
+const place = (to: Spot, { dialect, at, grid }: Hand): string => {
+  const origin = dialect.coordinates === 'incremental' ? at : zero;
+  return `X${printed(to.x - origin.x, grid)} Y${printed(to.y - origin.y, grid)}`;
 };
 
 const zero: Spot = { x: 0, y: 0 };

@@ -1,0 +1,63 @@
+/** What the control remembers from block to block. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Dialect } from '../dialect/dialect.ts';
+import type { Compensator } from './compensate.ts';
+import { fault, type Outcome } from './outcome.ts';
+import type { Action, Block, Registers } from './program.ts';
+import type { Motion } from './statement.ts';
+
+export const INCH = 25.4;
+
+/** Positions are kept to this part of a unit, so that a long incremental program adds up to what its digits say. */
+const FINEST = 1e9;
+
+export const rounded = (value: number): number => Math.round(value * FINEST) / FINEST;
+
+export interface Memory {
+  units: Dialect['units'] | 'not stated';
+  distance: 'absolute' | 'incremental' | 'not stated';
+  motion: Motion | 'not stated';
+  system: number | 'not chosen';
+  feed: number | 'not given';
+  condition: number | undefined;
+  /** Where the programmed path is, in program units. A program begins at the datum. */
+  x: number;
+  y: number;
+  moved: boolean;
+  ended: boolean;
+}
+
+/** The control at work: what it was given, what it remembers, and where it sends what happens. */
+export interface Machine {
+  readonly dialect: Dialect;
+  readonly registers: Registers;
+  readonly conditionByComment: boolean;
+  readonly memory: Memory;
+  readonly path: Compensator;
+  readonly emit: (action: Action) => void;
+  readonly remarks: Finding[];
+}
+
+export const freshMemory = (dialect: Dialect): Memory => ({
+  units: dialect.unitsWord === 'none' ? dialect.units : 'not stated',
+  distance: 'not stated',
+  motion: 'not stated',
+  system: 'not chosen',
+  feed: 'not given',
+  condition: undefined,
+  x: 0,
+  y: 0,
+  moved: false,
+  ended: false,
+});
+
+/** Last digit of the program, mm. */
+export const lastDigit = ({ memory, dialect }: Machine): number => 10 ** -dialect.decimals * (memory.units === 'inch' ? INCH : 1);
+
+export const unitsNotStated = (block: Block, dialect: Dialect): Outcome =>
+  fault(
+    block,
+    'units-not-stated',
+    `moves before the unit is stated by ${dialect.unitsWord.replace('/', ' or ')}`,
+    'Write the unit word at the start of the program.',
+  );
