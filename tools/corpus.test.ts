@@ -28,7 +28,7 @@ const truth = (changes: Partial<Truth> = {}): Truth => ({
   flags: [],
   units: 'mm',
   loops: 2,
-  areas: [200, 3.1416],
+  areas: [200, 12.5664],
   openChains: 0,
   ...changes,
 });
@@ -45,7 +45,7 @@ describe('comparing a drawing with its truth', () => {
 
   it('fails a clean drawing on a wrong loop, area, open chain or unit', () => {
     expect(compared(plate(), truth({ loops: 3 })).wrong).toEqual(['loops: 2, expected 3']);
-    expect(compared(plate(), truth({ areas: [200.01, 3.1416] })).wrong).toEqual(['area 200.00000, expected 200.01']);
+    expect(compared(plate(), truth({ areas: [200.01, 12.5664] })).wrong).toEqual(['area 200.00000, expected 200.01']);
     expect(compared(plate(), truth({ units: 'inch' })).wrong).toEqual(['unit mm, expected inch']);
     expect(compared(plate(), truth({ units: 'absent' })).wrong).toEqual(['the missing unit is not asked about (mm, header)']);
     const open = drawn()

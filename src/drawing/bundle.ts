@@ -48,7 +48,8 @@ export const cutBundle = (bundle: readonly { readonly number: number; readonly p
   owner.forEach((m, i) => {
     if (m) intervals.get(m)!.push(i);
   });
-  return { kept: new Map(members.map((m) => [m.number, partsOf(m, intervals.get(m)!, marks, round)])), doubled };
+  const kept = members.map((m) => [m.number, partsOf(m, intervals.get(m)!, { marks, copies, round })] as const);
+  return { kept: new Map(kept), doubled };
 };
 
 /** Longer pieces first, then by place, so that the order of the file does not matter. */
@@ -129,12 +130,17 @@ const shareAt = ({ stretch }: Member, at: number, round: number): number => {
 };
 
 /** The kept parts of a piece in its own direction; the piece itself when all of it is kept in one. */
-const partsOf = (member: Member, intervals: readonly number[], marks: readonly Mark[], round: number): Piece[] => {
+const partsOf = (
+  member: Member,
+  intervals: readonly number[],
+  { marks, copies, round }: { readonly marks: readonly Mark[]; readonly copies: readonly number[]; readonly round: number },
+): Piece[] => {
   const segment = member.piece.segments[0]!;
   const count = marks.length;
   const { against } = member.stretch;
   const whole = intervals.length === 1 && intervals[0] === member.low && (intervals[0]! + 1) % count === member.high % count;
-  if (whole) return [member.piece];
+  const copied = (i: number): { copied?: true } => (copies[i]! > 1 ? { copied: true } : {});
+  if (whole) return [{ ...member.piece, ...copied(intervals[0]!) }];
   const parts = intervals.map((i) => {
     const high = (i + 1) % count;
     const lowEnd =
@@ -143,13 +149,14 @@ const partsOf = (member: Member, intervals: readonly number[], marks: readonly M
       high === member.high % count
         ? { share: against ? 0 : 1, point: against ? segment.from : segment.to }
         : endAt(member, marks[high]!, round);
-    return against ? { start: highEnd, stop: lowEnd } : { start: lowEnd, stop: highEnd };
+    return against ? { i, start: highEnd, stop: lowEnd } : { i, start: lowEnd, stop: highEnd };
   });
   return parts
     .filter(({ start, stop }) => start.share < stop.share)
     .sort((p, q) => p.start.share - q.start.share)
-    .map(({ start, stop }) => ({
+    .map(({ i, start, stop }) => ({
       ...member.piece,
+      ...copied(i),
       segments: segmentBetween(slice(segment, start.share, stop.share), start.point, stop.point),
     }))
     .filter((piece) => piece.segments.length > 0);

@@ -2,7 +2,7 @@
 import type { Finding } from '../finding/finding.ts';
 
 /** More of one kind than this are counted, not listed. */
-export const LISTED = 50;
+const LISTED = 50;
 
 /**
  * The first of each kind in their order, and behind the last one listed a finding that stands for all the others of the kind:

@@ -77,7 +77,7 @@ export class Drawn {
 
 export const drawn = (): Drawn => new Drawn();
 
-export const straight = ([ax, ay]: XY, [bx, by]: XY): Curve => ({ kind: 'line', from: { x: ax, y: ay }, to: { x: bx, y: by } });
+const straight = ([ax, ay]: XY, [bx, by]: XY): Curve => ({ kind: 'line', from: { x: ax, y: ay }, to: { x: bx, y: by } });
 
 /** Corners of an upright rectangle, counter-clockwise. */
 export const box = (x: number, y: number, wide: number, high: number): XY[] => [

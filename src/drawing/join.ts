@@ -42,6 +42,7 @@ export interface JoinEvents {
   /** Ends united that differ by rounding alone: how many places, and the worst. */
   readonly rounded: Rounded;
   readonly branches: readonly Branch[];
+  readonly spurs: readonly FoundChain[];
   readonly flat: readonly FoundLoop[];
   readonly partlyHidden: readonly FoundLoop[];
 }
@@ -94,6 +95,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
       gaps: [...seen.events.gaps, ...unseen.events.gaps, ...mixed.gaps],
       rounded: worse(seen.events.rounded, unseen.events.rounded),
       branches: [...seen.events.branches, ...unseen.events.branches],
+      spurs: stripped.spurs.map((steps) => foundChain(steps, [])),
       flat: [...flat],
       partlyHidden: mixed.loops,
     },

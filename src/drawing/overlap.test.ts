@@ -146,3 +146,37 @@ describe('doubled loops', () => {
     expect(codesOf(drawing)).not.toContain('doubled-loop-dropped');
   });
 });
+
+describe('spurs', () => {
+  it('leaves out a line that overshoots a corner and comes back', () => {
+    const drawing = drawn().lines([0, 0], [12, 0]).lines([12, 0], [10, 0], [10, 5], [0, 5], [0, 0]).read();
+    expect(areasOf(drawing)).toEqual([50]);
+    expect(drawing.openChains).toEqual([]);
+    expect(codesOf(drawing)).toEqual(['branched', 'doubled-edge-dropped', 'spur-dropped']);
+    expect(drawing.loops[0]!.perimeter).toBe(30);
+  });
+
+  it('leaves out a line to an inner loop and back', () => {
+    const inner = [
+      [2, 2],
+      [4, 2],
+      [4, 4],
+      [2, 4],
+      [2, 2],
+    ] as const;
+    const drawing = drawn()
+      .lines([0, 0], [9, 0], [9, 9], [0, 9], [0, 0])
+      .lines([0, 0], [2, 2])
+      .lines(...inner)
+      .lines([2, 2], [0, 0])
+      .read();
+    expect(areasOf(drawing)).toEqual([81, 4]);
+    expect(codesOf(drawing)).toContain('spur-dropped');
+    expect(drawing.loops.map((l) => l.depth)).toEqual([0, 1]);
+  });
+
+  it('keeps a line of its own that is drawn twice as an open chain', () => {
+    const drawing = drawn().line([0, 0], [5, 0]).line([5, 0], [0, 0]).read();
+    expect(drawing.openChains.map((c) => c.length)).toEqual([5]);
+  });
+});

@@ -23,6 +23,8 @@ export interface Piece {
    * it the area of a loop is that of the drawing and not that of its fit.
    */
   readonly excess: number;
+  /** More than one copy of it was drawn, and this one was kept. */
+  readonly copied?: true;
 }
 
 /** A piece and the way it is travelled. */
@@ -62,8 +64,6 @@ export const segmentsOf = (steps: readonly Step[]): Segment[] => {
   }
   return all;
 };
-
-export const turned = (steps: readonly Step[]): Step[] => steps.map(({ piece, forward }) => ({ piece, forward: !forward })).reverse();
 
 /** The layer most of the length lies on; the first in the alphabet where two have the same. */
 export const layerOf = (pieces: readonly Piece[]): string => {

@@ -88,6 +88,15 @@ describe('judging loops', () => {
     expect(drawing.loops).toHaveLength(1);
   });
 
+  it('doubts a loop that is narrower than any wire', () => {
+    const drawing = drawn()
+      .polyline(box(0, 0, 8, 0.004), true)
+      .circle([3, 3], 1)
+      .read();
+    expect(codesOf(drawing)).toEqual(['loop-sliver']);
+    expect(drawing.findings[0]!.sentence).toContain('16.01 mm round and only 4 µm wide');
+  });
+
   it('nests loops, and counts openings and islands by depth', () => {
     const drawing = drawn()
       .polyline(box(0, 0, 20, 20), true)

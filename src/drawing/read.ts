@@ -19,7 +19,7 @@ import { formatOf } from './sniff.ts';
 import { readSvg } from './svg/read-svg.ts';
 import { toldChains, toldJoining } from './told.ts';
 import { toldConflicts } from './told-conflicts.ts';
-import { toldEmpty, toldFit, toldHidden, tooMuchWork } from './told-whole.ts';
+import { toldEmpty, toldFit, toldHidden, toldSlivers, tooMuchWork } from './told-whole.ts';
 import type { Tolerances } from './tolerances.ts';
 import { tolerancesOf } from './tolerances.ts';
 import { decideUnits } from './units.ts';
@@ -95,6 +95,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
       ...toldFit(fitted, units, tolerances.fit),
       ...toldJoining(joined.events, units),
       ...toldConflicts(conflicts, names, units),
+      ...toldSlivers(finished, units),
       ...toldChains(chains, units, tolerances.join),
       ...toldHidden(finished),
       ...toldEmpty(finished, chains.length, file),

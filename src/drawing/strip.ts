@@ -10,6 +10,8 @@ import { fromOf, pieceAt, pieceLength, toOf } from './piece.ts';
 export interface Stripped {
   readonly chains: readonly (readonly Step[])[];
   readonly doubled: readonly Doubled[];
+  /** Chains that start on a loop and were drawn there and back: the outline went out of its way and returned. */
+  readonly spurs: readonly (readonly Step[])[];
   /** Of each chain, those of its ends that lie on a loop. */
   readonly ending: readonly (readonly Point[])[];
 }
@@ -17,7 +19,7 @@ export interface Stripped {
 /** @param within mm: this near to a loop all along is on it */
 export const stripChains = (chains: readonly (readonly Step[])[], loops: readonly Contour[], within: number): Stripped => {
   const segments = loops.flatMap((loop) => loop.segments);
-  if (segments.length === 0 || chains.length === 0) return { chains, doubled: [], ending: chains.map(() => []) };
+  if (segments.length === 0 || chains.length === 0) return { chains, doubled: [], spurs: [], ending: chains.map(() => []) };
   const lookup = lookupOfSegments(segments);
   const doubled: Doubled[] = [];
   const left: Step[][] = [];
@@ -33,8 +35,10 @@ export const stripChains = (chains: readonly (readonly Step[])[], loops: readonl
     }
     if (run.length > 0) left.push(run);
   }
-  const ending = left.map((chain) => [startOf(chain[0]!), endOf(chain.at(-1)!)].filter((p) => isOn(lookup, p, within)));
-  return { chains: left, doubled, ending };
+  const ends = (chain: readonly Step[]): Point[] => [startOf(chain[0]!), endOf(chain.at(-1)!)].filter((p) => isOn(lookup, p, within));
+  const isSpur = (chain: readonly Step[]): boolean => chain.every((step) => step.piece.copied) && ends(chain).length > 0;
+  const chainsLeft = left.filter((chain) => !isSpur(chain));
+  return { chains: chainsLeft, doubled, spurs: left.filter(isSpur), ending: chainsLeft.map(ends) };
 };
 
 export const startOf = ({ piece, forward }: Step): Point => (forward ? fromOf(piece) : toOf(piece));

@@ -30,6 +30,27 @@ export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Fi
   ),
 ];
 
+/** mm of mean width, which is twice the area by the perimeter: the thinnest wire in use is about 20 µm (common practice, no source). */
+const SLIVER = 0.01;
+
+export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Finding[] =>
+  loops.flatMap((loop) => {
+    const width = ((2 * loop.area) / loop.perimeter) * units.millimetres;
+    if (loop.hidden || width >= SLIVER || width === 0) return [];
+    const at = loop.contour.segments[0]!.from;
+    return [
+      find(
+        'loop-sliver',
+        `${loop.id} at ${point(at, units)} is ${length(loop.perimeter * units.millimetres)} round and only ${length(width)} wide on average.`,
+        {
+          place: { ...spot(at, units), loop: loop.id },
+          done: 'It was kept as drawn.',
+          remedy: 'Leave it out, unless it is meant.',
+        },
+      ),
+    ];
+  });
+
 export const toldHidden = (loops: readonly Loop[]): Finding[] => {
   const hidden = loops.filter((loop) => loop.hidden);
   if (hidden.length === 0) return [];

@@ -41,6 +41,16 @@ export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] 
           remedy: 'Draw each outline as one closed polyline, or leave out the lines that are not to be cut.',
         }),
   ),
+  ...events.spurs.map((spur) =>
+    find(
+      'spur-dropped',
+      `An outline goes ${length(spur.length)} out of its way and back from ${point(spur.from, units)} to ${point(spur.to, units)}.`,
+      {
+        place: spot(spur.from, units, spur.length),
+        done: 'The way out and back was left out.',
+      },
+    ),
+  ),
   ...events.flat.map((loop) => toldFlat(loop, units)),
   ...events.doubledLoops.map(({ copy, kept }) =>
     find('doubled-loop-dropped', `The loop around ${point(copy.centroid, units)} is drawn twice${layers(copy, kept)}.`, {
@@ -82,7 +92,7 @@ const layers = (copy: FoundLoop, kept: FoundLoop): string =>
   copy.layer === kept.layer ? '' : `, on the layers ${kept.layer} and ${copy.layer}`;
 
 /** Half the longer side of the box around a loop. */
-export const reachOf = (loop: FoundLoop): number => Math.max(loop.bounds.maxX - loop.bounds.minX, loop.bounds.maxY - loop.bounds.minY) / 2;
+const reachOf = (loop: FoundLoop): number => Math.max(loop.bounds.maxX - loop.bounds.minX, loop.bounds.maxY - loop.bounds.minY) / 2;
 
 /** One finding per open chain, with both its ends and how far apart they are. */
 export const toldChains = (chains: readonly NamedChain[], units: DrawingUnits, join: number): Finding[] =>

@@ -39,7 +39,7 @@ export const trace = (pieces: readonly Piece[], nodes: Nodes): Traced => {
 };
 
 /** The half edge that runs the other way. */
-export const twin = (half: number): number => half ^ 1;
+const twin = (half: number): number => half ^ 1;
 
 const stepsOf = (pieces: readonly Piece[], halves: readonly number[]): Step[] =>
   halves.map((half) => ({ piece: pieces[half >> 1]!, forward: half % 2 === 0 }));

@@ -19,8 +19,22 @@ const MEANINGS: readonly Meaning[] = [
     codes: ['loops-cross', 'loops-share-edge', 'loops-touch', 'loop-crosses-itself', 'loop-touches-itself', 'branched'],
   },
   { flag: /touch|share/, codes: ['loops-touch', 'loops-share-edge', 'branched', 'loop-touches-itself', 'loop-crosses-itself'] },
-  { flag: /degenerate|zero|sliver|empty/, codes: ['loop-without-area', 'zero-length-dropped', 'entity-impossible'] },
+  {
+    flag: /degenerate|zero|sliver|empty/,
+    codes: ['loop-without-area', 'loop-sliver', 'zero-length-dropped', 'spur-dropped', 'entity-impossible'],
+  },
   { flag: /3d|height|elevat|tilt|extru/, codes: ['tilted-projected', 'height-dropped'] },
+  { flag: /text|hatch|dimension|annotation|passed/, codes: ['entities-passed-over', 'shapes-not-read'], placeless: true },
+  { flag: /face|mesh|solid|unsupported|unread|unknown/, codes: ['shapes-not-read', 'entities-passed-over'], placeless: true },
+  { flag: /paper|layout/, codes: ['paper-space-left-out'], placeless: true },
+  { flag: /spline|ellipse|curve/, codes: ['curves-fitted', 'curve-unfitted', 'spline-knots-made'], placeless: true },
+  {
+    flag: /block|insert|reference|xref/,
+    codes: ['reference-missing', 'reference-to-itself', 'nested-too-deep', 'too-many-entities'],
+    placeless: true,
+  },
+  { flag: /no.?loop|nothing/, codes: ['no-loop'], placeless: true },
+  { flag: /tiny|huge|large|small|size/, codes: ['units-implausible', 'loop-sliver', 'units-missing'], placeless: true },
   { flag: /hidden|frozen|off/, codes: ['loops-hidden', 'open-chain', 'loop-partly-hidden'], placeless: true },
   { flag: /unit|scale/, codes: ['units-missing', 'units-implausible', 'pixels-assumed', 'unit-code-unknown'], placeless: true },
   {
