@@ -73,7 +73,7 @@ describe('a program in the standard dialect', () => {
       'N10 G17 G21 G90 G40',
       '(CONTOUR L1 DIE OPENING)',
       'N20 G00 X2. Y2.',
-      'N30 M00 (THREAD THE WIRE FOR L1 DIE OPENING, WIRE, FLUSH AND POWER ON)',
+      'N30 M00 (THREAD THE WIRE FOR L1 DIE OPENING. WIRE, FLUSH, POWER ON)',
       'N40 M00 (CONDITION 11)',
       'N50 G41 D1 G01 X2. Y0.',
       'N60 G01 X4. Y0.',

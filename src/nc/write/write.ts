@@ -177,7 +177,7 @@ const thread = (state: Writing): Written => {
   const { words } = state.dialect;
   const where = state.contour === '' ? '' : ` for ${state.contour}`;
   const on = [words.wireOn, words.flushOn, words.powerOn].filter((word) => word !== undefined);
-  const byHand = on.length === 0 ? ', wire, flush and power on' : '';
+  const byHand = on.length === 0 ? '. Wire, flush, power on' : '';
   const threaded = wordOrStop(words.thread, `Thread the wire${where}${byHand}`, state);
   if (threaded.kind === 'done') for (const word of on) state.page.block(word);
   return threaded;
