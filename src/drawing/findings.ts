@@ -26,6 +26,7 @@ export const catalogue = {
   'unit-code-unknown': { severity: 'warning', title: 'The unit code of the header is none of the known ones' },
   'code-page-unknown': { severity: 'note', title: 'Names were read without knowing their code page' },
   'spline-knots-made': { severity: 'repair', title: 'A spline without knots was given even ones' },
+  'spline-through-points': { severity: 'note', title: 'A spline is given only by points it passes through' },
   'markup-broken': { severity: 'warning', title: 'The SVG file is not well-formed' },
   'doctype-refused': { severity: 'refusal', title: 'The SVG file defines entities of its own' },
   'path-unreadable': { severity: 'warning', title: 'The data of a path break off or make no sense' },

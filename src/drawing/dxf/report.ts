@@ -15,6 +15,7 @@ export interface Report {
   readonly noEnd: (place: number) => void;
   readonly width: (place: number) => void;
   readonly knotsMade: (place: number) => void;
+  readonly throughPoints: (place: number) => void;
   readonly edgeOn: (shape: Shape) => void;
   readonly tooFar: (record: EntityRecord) => void;
   readonly missing: (insert: Insert) => void;
@@ -60,6 +61,13 @@ export const report = (told: Ledger, binary: boolean): Report => {
       wide.first ??= place;
     },
     knotsMade: (place) => add('spline-knots-made', place, 'A SPLINE has control points and no knots.', 'Evenly spaced knots were taken.'),
+    throughPoints: (place) =>
+      add(
+        'spline-through-points',
+        place,
+        'A SPLINE gives only points that it passes through.',
+        'The smooth cubic through them was taken, free at its ends where no direction is given.',
+      ),
     edgeOn: (shape) =>
       add('tilted-projected', shape.place, `A ${shape.type} stands upright on the XY plane and is seen edge on.`, 'It was left out.'),
     tooFar: (record) =>

@@ -139,6 +139,16 @@ describe('SPLINE', () => {
     ) as [Spline];
     expect(curve.points.every((p) => Number.isFinite(p.x) && Number.isFinite(p.y))).toBe(true);
     expect(curve.points.length).toBe(7);
+    expect(
+      codesOf(
+        read(
+          through([
+            [0, 0],
+            [1, 1],
+          ]),
+        ),
+      ),
+    ).toEqual(['spline-through-points']);
   });
 
   it('is evaluated only where it is whole when its knots are not clamped', () => {

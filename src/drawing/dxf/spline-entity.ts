@@ -19,7 +19,7 @@ export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
   for (const [code, count, what] of told)
     if (f.get(code, count) !== count)
       return trouble('entity-unfinished', `The spline says it has ${f.get(code, count)} ${what} and gives ${count}.`);
-  const spline = control.length > 0 ? controlled(f, control, report) : throughPoints(f, fit);
+  const spline = control.length > 0 ? controlled(f, control, report) : throughPoints(f, fit, report);
   if (spline.kind === 'trouble') return spline;
   const curves = spline.degree === 1 ? straightPieces(spline) : [spline];
   const closes = f.flag(70, CLOSED);
@@ -62,9 +62,10 @@ const wrongKnots = (knots: readonly number[], points: number, degree: number): T
   return knots[degree]! < knots[points]! ? undefined : trouble('entity-impossible', 'The knots of the spline span nothing.');
 };
 
-const throughPoints = (f: Fields, given: readonly Point3[]): SpaceSpline | Trouble => {
+const throughPoints = (f: Fields, given: readonly Point3[], report: Report): SpaceSpline | Trouble => {
   const fit = given.filter((p, i) => i === 0 || p.x !== given[i - 1]!.x || p.y !== given[i - 1]!.y || p.z !== given[i - 1]!.z);
   if (fit.length < 2) return trouble('entity-unfinished', `The spline has ${given.length === 0 ? 'no points' : 'only one point'}.`);
+  report.throughPoints(f.place);
   const [first, last] = [fit[0]!, fit.at(-1)!];
   const closed = f.flag(70, CLOSED | PERIODIC);
   const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...fit, first] : fit;
