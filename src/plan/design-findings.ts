@@ -47,6 +47,17 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
         { place, remedy: 'Look at the trace there, or choose another side by hand.' },
       ),
     );
+  if (candidate.splits)
+    findings.push(
+      find(
+        'slug-splits',
+        `The start hole of ${hole.diameter.toFixed(2)} mm in ${id} reaches nearly across the opening: the slug comes off in two, one half before its stop.`,
+        {
+          place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
+          remedy: 'Use a smaller hole, one at the end of the opening, or watch the cut and take the first half out by hand.',
+        },
+      ),
+    );
   if (!spot.straight)
     findings.push(
       find(

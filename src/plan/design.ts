@@ -20,6 +20,7 @@ import type { Course, Entry, Kept, StartHole, Tab } from './plan.ts';
 import { punchAttended, punchUnattended } from './punch.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
+import { QUICK, THOROUGH } from './spots.ts';
 import { tabFor } from './tab.ts';
 import { touchingDisc } from './touching-disc.ts';
 
@@ -52,21 +53,22 @@ export const designFor = (asked: DesignAsked): Designed => {
   const { contour } = shape.first.loop.loop;
   const measures = measuresOf(rows, wireDiameter);
   const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
-  const candidates = candidatesFor({ ...asked, measures, tab: tab.length });
-  if (candidates.kind === 'no hole') return { kind: 'not laid', findings: [holeFinding(shape, candidates, asked.question)] };
-  for (const candidate of candidates.ranked) {
-    const design = laidOut(asked, measures, candidate, tab);
-    if (design !== undefined)
-      return {
-        kind: 'laid',
-        design,
-        findings: [
-          ...unusableFindings(shape, candidates.unusable),
-          ...entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question),
-        ],
-      };
+  let refusal = leadFinding(shape, measures);
+  for (const effort of [QUICK, THOROUGH]) {
+    const candidates = candidatesFor({ ...asked, measures, tab: tab.length, slug: piece.area }, effort);
+    if (candidates.kind === 'no hole') {
+      refusal = holeFinding(shape, candidates, asked.question);
+      continue;
+    }
+    refusal = leadFinding(shape, measures);
+    for (const candidate of candidates.ranked) {
+      const design = laidOut(asked, measures, candidate, tab);
+      if (design === undefined) continue;
+      const entry = entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question);
+      return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
+    }
   }
-  return { kind: 'not laid', findings: [leadFinding(shape, measures)] };
+  return { kind: 'not laid', findings: [refusal] };
 };
 
 /** The design from one candidate for entry and hole; none when the leads from there would touch metal that stays. */

@@ -1,19 +1,24 @@
 /** Where a contour is begun, and from which hole: all likely pairs, the best first. */
-import type { Lookup } from '../geometry/lookup.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { type Lookup, lookupOf } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
-import { type HoleRules, isUsable, nearestHole, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
+import { awayFrom } from './away.ts';
+import { FARTHEST, type HoleRules, isUsable, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './measures.ts';
 import type { Kept, StartHole } from './plan.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
-import { type Spot, type StretchWanted, spotsOf } from './spots.ts';
+import { splitsSlug } from './splitting.ts';
+import { type Effort, type Spot, type StretchWanted, spotsOf } from './spots.ts';
 
 export interface Candidate {
   readonly spot: Spot;
   readonly hole: StartHole;
   /** mm worth: the smaller the better. */
   readonly cost: number;
+  /** The slug would come off in two. */
+  readonly splits: boolean;
 }
 
 export type Candidates =
@@ -26,30 +31,65 @@ export interface EntryAsked {
   readonly clear: Lookup;
   readonly measures: Measures;
   readonly tab: number;
+  /** mm² of the loose piece. */
+  readonly slug: number;
   readonly question: PlanQuestion;
 }
 
-/** As many layouts are tried, the likeliest first. */
-const MOST_TRIED = 24;
+/** As many layouts are tried for each segment looked at, the likeliest first. */
+const TRIED_PER_SEGMENT = 2;
 
-export const candidatesFor = (asked: EntryAsked): Candidates => {
+/** So many of the holes that are there are tried, the nearest to the contour first. */
+const MOST_HOLES = 6;
+
+export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => {
   const { shape, clear, measures, question } = asked;
   const { loop, kept } = shape.first.loop;
   const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0]!, height: question.height };
   const wanted = stretchWanted(asked);
-  const given = shape.first.holes.filter((h) => isUsable(h, clear, kept === 'die' ? 'inside' : 'outside', rules));
-  const unusable = shape.first.holes.filter((h) => !given.includes(h));
-  const fromGiven = given.flatMap((hole) => spotsOf(loop.contour, kept, wanted, hole.at).map((spot) => withGiven(spot, given, asked)));
-  const placements = spotsOf(loop.contour, kept, wanted).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
+  const usable = shape.first.holes.filter((h) => isUsable(h, clear, rules));
+  const unusable = shape.first.holes.filter((h) => !usable.includes(h));
+  const given = nearestHoles(usable, loop.contour, kept);
+  const splits = splitsIn(asked);
+  const fromGiven = given.flatMap((hole) =>
+    spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withGiven(spot, hole, asked, splits)),
+  );
+  const placements = spotsOf(loop.contour, kept, wanted, effort).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
   const fromPlaced = placements.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p, asked, rules)] : []));
-  const ranked = [...fromGiven.sort(byCost), ...fromPlaced.sort(byCost)].slice(0, MOST_TRIED);
+  const whole = fromGiven.filter((c) => !c.splits);
+  const split = fromGiven.filter((c) => c.splits);
+  const ranked = [...whole.sort(byCost), ...fromPlaced.sort(byCost), ...split.sort(byCost)].slice(0, TRIED_PER_SEGMENT * effort.segments);
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
 };
 
+type Splits = (spot: Spot, hole: GivenHole) => boolean;
+
+/** A part's waste may fall apart as it likes, and so may a slug that the kerf eats up anyway. */
+const splitsIn = ({ shape, measures, tab, slug }: EntryAsked): Splits => {
+  if (shape.first.loop.kept === 'punch' || slug < LEAST_SLUG) return () => false;
+  const own = lookupOf(shape.first.loop.loop.contour);
+  return (spot, hole) => splitsSlug(hole, spot, own, measures, tab);
+};
+
+/** mm² of slug below which nothing is left that could fall. */
+const LEAST_SLUG = 0.05;
+
+/** A part takes only a hole that is near it: a lead through half the block costs more than drilling. */
+const nearestHoles = (holes: readonly GivenHole[], contour: Contour, kept: Kept): readonly GivenHole[] => {
+  if (holes.length === 0) return holes;
+  const own = lookupOf(contour);
+  const measured = holes.map((hole) => ({ hole, away: awayFrom(own, hole.at) }));
+  const near = kept === 'die' ? measured : measured.filter(({ away }) => away <= FARTHEST);
+  return near
+    .toSorted((a, b) => a.away - b.away)
+    .slice(0, MOST_HOLES)
+    .map(({ hole }) => hole);
+};
+
 /** Costs that differ only by rounding are equal, so that a drawing turned or moved is begun at the same spot. */
-const byCost = (a: Candidate, b: Candidate): number => Math.round((a.cost - b.cost) * 1e5);
+const byCost = (a: Candidate, b: Candidate): number => Math.round(a.cost * 1e5) - Math.round(b.cost * 1e5);
 
 /** Several kerfs from a corner; behind the entry the tab, and for parts the turning of the skims on both sides. */
 const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
@@ -65,12 +105,11 @@ const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
 /** An entry nearer to a corner than this, mm, is said. */
 export const cornerNeed = ({ kerf }: Measures): number => 4 * kerf;
 
-const withGiven = (spot: Spot, given: readonly GivenHole[], asked: EntryAsked): Candidate => {
-  const hole = nearestHole(spot.at, given)!;
+const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked, splits: Splits): Candidate => {
   const away = distanceBetween(hole.at, spot.at);
   const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
   const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
-  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost };
+  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost, splits: splits(spot, hole) };
 };
 
 /** In an opening within the disc that touches there; around a part also further out. */
@@ -89,7 +128,7 @@ const withPlaced = (
 ): Candidate => {
   const smaller = rules.diameter - hole.diameter;
   const cramped = Math.max(0, roomFor(rules.diameter, rules) + 1 - room);
-  return { spot, hole, cost: 0.2 * lead + 10 * smaller + cramped + spotCost(spot, asked) };
+  return { spot, hole, cost: 0.2 * lead + 10 * smaller + cramped + spotCost(spot, asked), splits: false };
 };
 
 /** Curves are worse than straights, and every missing millimetre to a corner counts. */

@@ -1,8 +1,6 @@
 /** Where the wire is threaded: a hole that is there already, or one to be drilled in the roomiest place near the entry. */
-import { containsIn } from '../geometry/contain.ts';
 import type { Lookup } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
-import { distanceBetween } from '../geometry/segment.ts';
 import { awayFrom } from './away.ts';
 import type { StartHole } from './plan.ts';
 import type { GivenHole } from './question.ts';
@@ -62,7 +60,7 @@ export const placedFor = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed 
 };
 
 /** Leads out of a bay between teeth get no longer than this, mm. */
-const FARTHEST = 40;
+export const FARTHEST = 40;
 
 /**
  * A hole further out on the normal, beyond what stands on both sides of the way: for parts with teeth or bays, in the open
@@ -83,16 +81,8 @@ export const placedBeyond = (spot: Spot, lookup: Lookup, rules: HoleRules): Plac
 
 const onNormal = (spot: Spot, lead: number): Point => ({ x: spot.at.x + spot.aside.x * lead, y: spot.at.y + spot.aside.y * lead });
 
-/** Whether the wire can start from a hole that is there: its middle on the wire's side, clear of the contour by the rough offset. */
-export const isUsable = (hole: GivenHole, lookup: Lookup, side: 'inside' | 'outside', { roughOffset }: HoleRules): boolean => {
-  if (containsIn(lookup, hole.at, 0) !== side) return false;
+/** Whether the wire can start from a hole that is there: its middle clear of every contour by the rough offset, its edge not in one. */
+export const isUsable = (hole: GivenHole, lookup: Lookup, { roughOffset }: HoleRules): boolean => {
   const away = awayFrom(lookup, hole.at);
   return away > roughOffset + 0.01 && away > hole.diameter / 2;
-};
-
-/** The nearest of the holes to a spot. */
-export const nearestHole = (spot: Point, holes: readonly GivenHole[]): GivenHole | undefined => {
-  let best: GivenHole | undefined;
-  for (const hole of holes) if (best === undefined || distanceBetween(spot, hole.at) < distanceBetween(spot, best.at)) best = hole;
-  return best;
 };

@@ -190,3 +190,16 @@ describe('equal openings', () => {
     expect(plan.findings.filter((f) => f.code === 'corner-rounded')).toHaveLength(1);
   });
 });
+
+describe('very small contours', () => {
+  it('are refused by name, never by an error', () => {
+    for (const radius of [0.05, 0.2, 0.5, 0.9, 1.3, 1.6]) {
+      for (const depth of [0, 1]) {
+        const small = depth === 0 ? questionFor([loop('L1', disc(5, 5, radius))]) : opening(disc(5, 5, radius));
+        const plan = planCut(small);
+        if (plan.kind === 'cut') expect(faultsOf(plan, small)).toEqual([]);
+        else expect(plan.findings.filter((f) => f.severity === 'refusal').map((f) => f.code)).not.toEqual([]);
+      }
+    }
+  });
+});

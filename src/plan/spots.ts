@@ -11,7 +11,8 @@ export interface Spot {
   readonly segment: number;
   readonly share: number;
   readonly at: Point;
-  /** Unit vector to the wire's side. */
+  /** Unit vector forward along the contour, and to the wire's side. */
+  readonly along: Point;
   readonly aside: Point;
   readonly straight: boolean;
   /** mm along the contour to the corner before and after. */
@@ -30,27 +31,34 @@ export interface StretchWanted {
 /** A joint that turns by more than this (rad) is a corner. */
 const CORNER = 0.05;
 
-/** As many segments are looked at, the longest straight ones first: more would cost time and hardly ever win. */
-const MOST_SEGMENTS = 12;
+/** How many segments are looked at, the longest straight ones first, and how many of those furthest out where a part has them. */
+export interface Effort {
+  readonly segments: number;
+  /** Such as the tips of teeth, where the waste around is open. */
+  readonly outward: number;
+}
 
-/** Of a part also those furthest out, such as the tips of teeth, where the waste around is open. */
-const MOST_OUTWARD = 8;
+/** Nearly always enough. */
+export const QUICK: Effort = { segments: 12, outward: 8 };
 
-export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, towards?: Point): readonly Spot[] => {
+/** Before a contour is given up. */
+export const THOROUGH: Effort = { segments: 80, outward: 40 };
+
+export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, effort: Effort, towards?: Point): readonly Spot[] => {
   const side = kept === 'die' ? 1 : -1;
   const walls = wallsOf(contour, side, wanted.tightest);
-  const usable = contour.segments
-    .map((s, i) => ({ s, i, length: lengthOf(s) }))
-    .filter(({ s, length }) => length > LEAST_LENGTH && !isTight(s, side, wanted.tightest));
+  const all = contour.segments.map((s, i) => ({ s, i, length: lengthOf(s) }));
+  const smooth = all.filter(({ s, length }) => length > LEAST_LENGTH && !isTight(s, side, wanted.tightest));
+  const usable = smooth.length > 0 ? smooth : all;
   const best = usable.toSorted((a, b) => rank(b.s, b.length, wanted, towards) - rank(a.s, a.length, wanted, towards) || a.i - b.i);
-  const outward = kept === 'punch' && usable.length > MOST_SEGMENTS ? mostOutward(usable, centroidOf(contour)) : [];
-  const chosen = new Set([...best.slice(0, MOST_SEGMENTS), ...outward]);
+  const outward = kept === 'punch' && usable.length > effort.segments ? mostOutward(usable, centroidOf(contour)) : [];
+  const chosen = new Set([...best.slice(0, effort.segments), ...outward.slice(0, effort.outward)]);
   return [...chosen].flatMap(({ s, i, length }) =>
     sharesOf(s, length, wanted, towards).map((share) => spotAt(s, i, share, length, walls, side)),
   );
 };
 
-/** Nothing is begun on a segment shorter than this, mm. */
+/** Nothing is begun on a segment shorter than this, mm, while there are longer ones. */
 const LEAST_LENGTH = 0.05;
 
 interface Usable {
@@ -64,7 +72,7 @@ const mostOutward = (usable: readonly Usable[], middle: Point): readonly Usable[
     const p = pointAt(s, 0.5);
     return Math.hypot(p.x - middle.x, p.y - middle.y);
   };
-  return usable.toSorted((a, b) => out(b) - out(a) || a.i - b.i).slice(0, MOST_OUTWARD);
+  return usable.toSorted((a, b) => out(b) - out(a) || a.i - b.i);
 };
 
 const isTight = (s: Segment, side: number, tightest: number): boolean =>
@@ -98,6 +106,7 @@ const spotAt = (s: Segment, segment: number, share: number, length: number, wall
   segment,
   share,
   at: pointAt(s, share),
+  along: tangentAt(s, share),
   aside: besides(tangentAt(s, share), side),
   straight: s.kind === 'line',
   back: walls.back[segment]! + share * length,
