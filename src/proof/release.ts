@@ -69,9 +69,10 @@ const cutChain = (work: Work, state: State, chain: CutChain): void => {
   const run = work.cuts[chain.first]!.run;
   if (emptyArea(after) - emptyArea(before) > CRUMB_AREA) state.fresh[run] = true;
   const gone = new Set<Path64>();
-  const { loose, frame } = newlyLoose(work, state.pieces, after);
+  const { loose, anchors } = newlyLoose(work, state.pieces, after);
   for (const loop of loose) {
-    const piece = pieceOf(work, before, after, chain, loop, frame);
+    const piece = pieceOf(work, { before, after, chain, anchors }, loop);
+    anchors.push(unitsOf(piece.at.x, piece.at.y));
     state.pieces.push({ ...piece, standing: standingShare(state.beforeRun, piece.loop) });
     if (!isPart(work, piece.inside)) gone.add(loop);
   }
@@ -110,18 +111,20 @@ const withoutCrumbs = (loops: Paths64): Paths64 => loops.filter((l) => l.length 
 
 const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + areaOfLoop(l), 0);
 
-/** Enclosed metal that was not loose before. At the edge one piece is the frame that the machine holds: the largest that is no part. */
-const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; frame?: Point } => {
-  const enclosed = loops.filter((l) => areaOfLoop(l) < 0);
-  const parts = known.filter((p) => isPart(work, p.inside)).map((p) => unitsOf(p.at.x, p.at.y));
-  const loose = enclosed.filter((l) => !parts.some((p) => isInside(l, p.x, p.y)));
-  if (work.block === undefined || loose.length === 0) return { loose };
+/**
+ * Enclosed metal that was not loose before, the largest first, and the places from which it must be parted: in the frame and in
+ * wanted parts that are loose already. At the edge of the block all metal is enclosed: the frame, which the machine holds, is
+ * then the largest piece that is no part.
+ */
+const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
+  const anchors: Point[] = known.filter((p) => isPart(work, p.inside)).map((p) => unitsOf(p.at.x, p.at.y));
+  const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isInside(l, p.x, p.y)));
+  const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
+  if (work.block === undefined || loose.length === 0) return { loose, anchors };
   const frames = loose.filter((l) => !isPart(work, innermost(work, millimetres(placeInside(l, loops)))));
-  const frame = largest(frames.length > 0 ? frames : loose);
-  return { loose: loose.filter((l) => l !== frame), frame: placeInside(frame, loops) };
+  const frame = frames[0] ?? loose[0]!;
+  return { loose: loose.filter((l) => l !== frame), anchors: [...anchors, placeInside(frame, loops)] };
 };
-
-const largest = (loops: readonly Path64[]): Path64 => loops.reduce((a, b) => (areaOfLoop(b) < areaOfLoop(a) ? b : a));
 
 const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
 
@@ -135,16 +138,21 @@ const innermost = (work: Work, at: Point): number | undefined => {
   return found?.index;
 };
 
-/** Finds the cut that set the piece free: the fewest cuts of the chain that part a place inside it from the frame. */
-const pieceOf = (work: Work, before: Paths64, after: Paths64, chain: CutChain, loose: Path64, frame: Point | undefined) => {
+interface Parting {
+  readonly before: Paths64;
+  readonly after: Paths64;
+  readonly chain: CutChain;
+  readonly anchors: readonly Point[];
+}
+
+/** Finds the cut that set the piece free: the fewest cuts of the chain that part a place inside it from every anchor. */
+const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: Path64) => {
   const place = placeInside(loose, after);
   let [low, high, loop, loops] = [chain.first, chain.last, loose, after];
   while (low < high) {
     const middle = (low + high) >> 1;
     const then = united([before, sweepOfCuts(work, { first: chain.first, last: middle })]);
-    const parted = then.find(
-      (l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !(frame !== undefined && isInside(l, frame.x, frame.y)),
-    );
+    const parted = then.find((l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !anchors.some((a) => isInside(l, a.x, a.y)));
     if (parted === undefined) low = middle + 1;
     else [high, loop, loops] = [middle, parted, then];
   }

@@ -1,0 +1,60 @@
+/**
+ * Every fault that changes the metal, or what holds it, is caught, and every one that changes nothing is passed. What is
+ * true comes from truth.ts, which knows nothing of the proof.
+ */
+import { describe, expect, it } from 'vitest';
+import { readProgram } from '../../src/nc/read/read.ts';
+import { proveProgram } from '../../src/proof/prove.ts';
+import type { GoodProgram } from './good-programs.ts';
+import { goodPrograms, textOf } from './good-programs.ts';
+import type { Mutant } from './mutate.ts';
+import { mutantsOf } from './mutate.ts';
+import type { Surface } from './truth.ts';
+import { truthOf } from './truth.ts';
+
+const PER_PROGRAM = 48;
+
+/** Deviations this near to the tolerance, mm, are left out: the truth samples, and so may miss half a micrometre. */
+const TOO_NEAR = 6e-4;
+
+type Result = 'caught' | 'passed' | 'refused by the reader' | 'too near to tell' | 'missed' | 'blamed wrongly';
+
+const judge = (good: GoodProgram, mutant: Mutant, surface: Surface): Result => {
+  const question = { ...good.question, program: textOf(mutant.lines), registers: mutant.registers };
+  const proof = proveProgram(question);
+  const read = readProgram(question.program, question.dialect, question.registers);
+  if (read.state === 'refused') return proof.verdict === 'not proven' ? 'refused by the reader' : 'missed';
+  const truth = truthOf(read.actions, question, surface);
+  const off = Math.max(truth.left, truth.gouge);
+  const wrong = off > question.tolerance || truth.faults.length > 0;
+  if (truth.faults.length === 0 && (truth.unclear || Math.abs(off - question.tolerance) < TOO_NEAR)) return 'too near to tell';
+  if (proof.verdict === 'not proven') return wrong ? 'caught' : 'blamed wrongly';
+  return wrong ? 'missed' : 'passed';
+};
+
+const tally = new Map<Result, number>();
+
+describe('mutants of good programs', () => {
+  for (const [n, good] of goodPrograms().entries()) {
+    it(`tells faults from harmless changes: ${good.name}`, () => {
+      const question = { ...good.question, program: textOf(good.lines) };
+      expect(proveProgram(question).findings.filter((f) => f.severity !== 'note')).toEqual([]);
+      const truth = truthOf(readProgram(question.program, question.dialect, question.registers).actions, question, undefined);
+      expect([truth.faults, truth.gouge < TOO_NEAR]).toEqual([[], true]);
+      const wrong: string[] = [];
+      for (const mutant of mutantsOf(good, PER_PROGRAM, 500 + n)) {
+        const result = judge(good, mutant, truth.surface);
+        tally.set(result, (tally.get(result) ?? 0) + 1);
+        if (result === 'missed' || result === 'blamed wrongly') wrong.push(`${result}: ${mutant.name}`);
+      }
+      expect(wrong).toEqual([]);
+    });
+  }
+
+  it('has judged enough mutants of both kinds', () => {
+    const count = (r: Result): number => tally.get(r) ?? 0;
+    expect(count('caught')).toBeGreaterThanOrEqual(120);
+    expect(count('passed')).toBeGreaterThanOrEqual(100);
+    expect(count('too near to tell')).toBeLessThan((count('caught') + count('passed')) * 0.05);
+  });
+});
