@@ -4,6 +4,7 @@ import { finder } from '../../finding/finding.ts';
 
 export const catalogue = {
   'dialect-not-json': { severity: 'refusal', title: 'The dialect file is not JSON' },
+  'dialect-too-long': { severity: 'refusal', title: 'The dialect file is longer than the limit' },
   'dialect-field-bad': { severity: 'refusal', title: 'A field of the dialect is missing, unknown or out of its range' },
   'dialect-word-twice': { severity: 'refusal', title: 'One word of the dialect would have two meanings' },
   'dialect-word-taken': { severity: 'refusal', title: 'A word of the dialect has another meaning in the standards' },

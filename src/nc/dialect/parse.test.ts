@@ -31,6 +31,7 @@ describe('the check of a dialect', () => {
 
   it('says where a file is not JSON', () => {
     expect(readDialect('{ "name": ')).toMatchObject({ kind: 'bad', findings: [{ code: 'dialect-not-json' }] });
+    expect(readDialect(' '.repeat(200_000))).toMatchObject({ kind: 'bad', findings: [{ code: 'dialect-too-long' }] });
   });
 
   it('names each field that is missing, unknown or out of range', () => {

@@ -9,8 +9,15 @@ export type ParsedDialect =
   | { readonly kind: 'dialect'; readonly dialect: Dialect; readonly findings: readonly Finding[] }
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
+/** A dialect fills a page; whatever is this long, in characters, is another file. */
+const LONGEST = 100_000;
+
 /** Reads the text of a dialect file. Never throws. */
 export const readDialect = (text: string): ParsedDialect => {
+  if (text.length > LONGEST) {
+    const sentence = `The dialect file has ${text.length} characters; the limit is ${LONGEST}.`;
+    return { kind: 'bad', findings: [find('dialect-too-long', sentence)] };
+  }
   try {
     return parseDialect(JSON.parse(text));
   } catch (error) {

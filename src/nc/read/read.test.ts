@@ -281,10 +281,11 @@ describe('what the reader refuses', () => {
   });
 
   it('has limits with names', () => {
-    const limits = { characters: 1000, blocks: 3, charactersInBlock: 100 };
+    const limits = { characters: 1000, blocks: 3, charactersInBlock: 100, charactersInComment: 100 };
     expect(codes(readProgram('G21 G90\n'.repeat(200), bare, table, limits))).toEqual(['program-too-long']);
     expect(codes(readProgram('G21\n'.repeat(5), bare, table, limits))).toEqual(['program-too-long']);
     expect(codes(read(''))).toEqual(['program-end-missing']);
+    expect(codes(read('(AND SO ON ...)\n'.repeat(500)))).toEqual(['comment-bad']);
   });
 });
 

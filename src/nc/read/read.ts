@@ -14,9 +14,16 @@ export interface ProgramLimits {
   readonly characters: number;
   readonly blocks: number;
   readonly charactersInBlock: number;
+  /** Of one comment, all the lines over which it goes on. */
+  readonly charactersInComment: number;
 }
 
-export const programLimits: ProgramLimits = { characters: 100_000_000, blocks: 3_000_000, charactersInBlock: 1000 };
+export const programLimits: ProgramLimits = {
+  characters: 100_000_000,
+  blocks: 3_000_000,
+  charactersInBlock: 1000,
+  charactersInComment: 4000,
+};
 
 const LARGEST_SEQUENCE = 99_999;
 
@@ -59,6 +66,7 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
     if (read.line.percent) percents += 1;
     if (read.line.skippable && !findings.some((f) => f.code === 'block-may-be-skipped')) findings.push(mayBeSkipped(read.block));
     const comment = [carried, ...read.block.comments].join(' ').trim();
+    if (comment.length > limits.charactersInComment) return refused(endlessComment(read.block, limits));
     const outcome = machine.run(read.block, read.statement, comment);
     if (outcome.kind === 'fault') return refused(outcome.finding);
     carried = carriedOn(read, comment);
@@ -134,6 +142,9 @@ const mayBeSkipped = (block: Block): Finding => ({
   ...at(block, 'block-may-be-skipped', 'begins with / and is skipped or not, as a switch at the control says'),
   done: 'It was read as if the switch were off, so that the block runs.',
 });
+
+const endlessComment = (block: Block, limits: ProgramLimits): Finding =>
+  at(block, 'comment-bad', `has a comment that goes on over more than ${limits.charactersInComment} characters`);
 
 const endMissing = (blocks: readonly Block[]): Finding => {
   const last = blocks.at(-1);
