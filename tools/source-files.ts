@@ -19,7 +19,7 @@ export const sourceFiles = (root: string, folders: readonly string[]): readonly 
     .sort()
     .map((path) => ({ path, text: readFileSync(join(root, path), 'utf8') }));
 
-export const isTest = (path: string): boolean => /\.(test|checks|bench)\.tsx?$/.test(path);
+export const isTest = (path: string): boolean => /\.(test|checks|bench|fixture)\.tsx?$/.test(path);
 
 export type Node = { readonly type: string; readonly start: number; readonly end: number } & Record<string, unknown>;
 

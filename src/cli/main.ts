@@ -1,3 +1,111 @@
 #!/usr/bin/env node
-/** The command line: reads arguments and files, asks the core, prints. */
-process.stdout.write('kerfwright\n');
+/** The command `kerfwright`: its words, its options, its exit codes (0 yes, 1 no or not proven, 2 bad input). */
+import { Command, CommanderError, Option } from 'commander';
+import { type AnswerCommand, answer } from './answer.ts';
+import { BadInput } from './files.ts';
+import type { Out } from './out.ts';
+import { type ProveCommand, prove } from './prove.ts';
+import { type ReadCommand, read } from './read.ts';
+import { list, schema } from './schema.ts';
+import { type WhyCommand, why } from './why.ts';
+
+const BAD_INPUT = 2;
+/** A program that broke, not an answer: what `sysexits` calls a software error. */
+const OUR_MISTAKE = 70;
+
+const out: Out = {
+  print: (text) => void process.stdout.write(`${text}\n`),
+  stderr: process.stderr,
+  today: new Date().toISOString().slice(0, 10),
+};
+
+const withJobOptions = (command: Command): Command =>
+  command
+    .option('--name <text>', 'what the job is called on the papers')
+    .option('--material <key>', 'material of the block, see: kerfwright list materials')
+    .option('--height <length>', 'height of the block, as in 32, 32 mm or 1.25 in')
+    .option('--wire <key>', 'insist on this wire, see: kerfwright list wires')
+    .option('--finish <Ra>', 'finish asked for, Ra in µm')
+    .option('--tolerance <length>', 'profile tolerance either side of the drawing')
+    .option('--inside-corner <length>', 'radius allowed at inside corners that are drawn sharper')
+    .option('--ease <length>', 'round inside corners of the drawing to this radius first')
+    .option('--quantity <number>', 'how many pieces')
+    .addOption(new Option('--units <unit>', 'unit of the drawing, against its header').choices(['mm', 'inch', 'µm', 'cm', 'm']))
+    .addOption(new Option('--outline <meaning>', 'what the outermost contours are').choices(['cut', 'block']))
+    .option('--dialect <file>', 'how the control wants its program spelled; standard when left out')
+    .option('--shop <file>', 'shop file with wires, machine and rates')
+    .option('--date <day>', 'day of the answer, as in 2026-11-25')
+    .option('--json', 'print the answer as JSON');
+
+const commands = (finish: (code: number) => void): Command => {
+  const program = new Command('kerfwright')
+    .description('From a drawing to a proven wire-EDM program, its hours and its price.')
+    .exitOverride()
+    .showHelpAfterError();
+  withJobOptions(
+    program
+      .command('answer <drawing-or-job>')
+      .description('the whole job: can it be cut, how, how long, for how much; with --out program, pictures and papers'),
+  )
+    .option('--out <folder>', 'write program, set-up, pictures and papers here')
+    .action(async (file: string, options: AnswerCommand) => finish(await answer(file, options, out)));
+  program
+    .command('read <drawing...>')
+    .description('what a drawing holds and what is wrong with it')
+    .addOption(new Option('--units <unit>', 'unit of the drawing, against its header').choices(['mm', 'inch', 'µm', 'cm', 'm']))
+    .option('--join <length>', 'join ends nearer than this; 0.01 units means drawing units')
+    .option('--fit <length>', 'largest distance between a curve and the arcs that stand for it')
+    .option('--out <folder>', 'draw each file as a picture here')
+    .option('--json', 'print as JSON')
+    .action((files: string[], options: ReadCommand) => finish(read(files, options, out)));
+  program
+    .command('prove <program>')
+    .description('cut a program in the computer and hold it against the drawing')
+    .requiredOption('--drawing <file>', 'the drawing it should make')
+    .option('--setup <file>', 'offsets, gaps, wire and holes; the .setup.json beside the program when left out')
+    .addOption(new Option('--units <unit>', 'unit of the drawing, against its header').choices(['mm', 'inch', 'µm', 'cm', 'm']))
+    .option('--out <folder>', 'draw the proof here')
+    .option('--json', 'print as JSON')
+    .action((file: string, options: ProveCommand) => finish(prove(file, options, out)));
+  withJobOptions(
+    program
+      .command('why <drawing-or-job> [figure]')
+      .description('where a figure comes from, down to the drawing and the shop file; all figures when none is named'),
+  ).action((file: string, figure: string | undefined, options: WhyCommand) => finish(why(file, figure, options, out)));
+  program
+    .command('schema [file]')
+    .description('the fields of job, shop, dialect and setup files, as JSON Schema')
+    .action((name?: string) => finish(schema(name, out)));
+  program
+    .command('list <what>')
+    .description('keys of materials or wires')
+    .option('--json', 'print as JSON')
+    .action((what: string, options: { json?: boolean }) => finish(list(what, options.json === true, out)));
+  return program;
+};
+
+const run = async (args: readonly string[]): Promise<number> => {
+  let code = 0;
+  try {
+    await commands((c) => {
+      code = c;
+    }).parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof BadInput) return sayBad(error, args.includes('--json'));
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : BAD_INPUT;
+    process.stderr.write(
+      `Kerfwright itself failed; this is our mistake, not yours.\n${error instanceof Error ? error.stack : String(error)}\n`,
+    );
+    return OUR_MISTAKE;
+  }
+};
+
+const sayBad = (bad: BadInput, json: boolean): number => {
+  if (json) out.print(JSON.stringify({ answer: 'bad input', findings: bad.findings }, null, 2));
+  else for (const f of bad.findings) process.stderr.write(`${f.sentence}${f.remedy === undefined ? '' : ` ${f.remedy}`}\n`);
+  return BAD_INPUT;
+};
+
+process.stdout.on('error', (error: { code?: string }) => process.exit(error.code === 'EPIPE' ? 0 : OUR_MISTAKE));
+process.exitCode = await run(process.argv.slice(2));

@@ -35,7 +35,7 @@ const planSections = (facts: JobFacts): readonly string[] => {
   if (plan !== undefined && plan.passes.length > 0)
     parts.push(
       section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate))]),
-      section('Contours', [tableText(holeTable(plan))]),
+      section('Contours', plan.contours.length === 0 ? [] : [tableText(holeTable(plan))]),
     );
   if (estimate !== undefined)
     parts.push(

@@ -3,7 +3,7 @@ import type { JobFacts } from './facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { breakTable } from './tables.ts';
-import { findingText, money, place, value } from './words.ts';
+import { accuracy, findingText, finish, money, place } from './words.ts';
 
 /** A change to the job that would save money, worked out by running the job again. */
 export interface Cheaper {
@@ -55,8 +55,8 @@ const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
     rows: [
       ['Material', `${facts.material.name}, ${place(facts.height)} mm high`],
       ['Cut with', `${plan.wire.name}, ${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`],
-      ['Accuracy expected', `±${value(plan.accuracy)} mm (asked for: ±${facts.asked.tolerance} mm)`],
-      ['Finish expected', `Ra ${value(plan.finish)} µm (asked for: Ra ${facts.asked.finish} µm)`],
+      ['Accuracy expected', `±${accuracy(plan.accuracy)} mm (asked for: ±${facts.asked.tolerance} mm)`],
+      ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${facts.asked.finish} µm)`],
     ],
   };
   return [{ kind: 'heading', text: 'What you get' }, get, ...price, ...cheaperBlocks(offer)];

@@ -4,7 +4,7 @@ import type { JobFacts } from './facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { holeTable, passTable, stopTable } from './tables.ts';
-import { duration, findingText, place, setting, value } from './words.ts';
+import { accuracy, duration, findingText, finish, place, setting, value } from './words.ts';
 
 export const setupSheet = (facts: JobFacts): Paper => ({
   title: 'Set-up sheet',
@@ -37,7 +37,7 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
   if (plan !== undefined)
     known.push(
       ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
-      ['Expected', `±${value(plan.accuracy)} mm, Ra ${value(plan.finish)} µm`],
+      ['Expected', `±${accuracy(plan.accuracy)} mm, Ra ${finish(plan.finish)} µm`],
     );
   if (program !== undefined) known.push(['Program', `${program.text.split('\n').length} lines, dialect ${program.dialect}`]);
   if (estimate !== undefined)
@@ -71,8 +71,7 @@ const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
     { kind: 'heading', text: 'Passes and offsets' },
     passTable(plan, facts.estimate),
     ...(facts.program === undefined ? [] : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.` } as const]),
-    { kind: 'heading', text: 'Start holes, tabs and loose pieces' },
-    holeTable(plan),
+    ...(plan.contours.length === 0 ? [] : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan)]),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
   ];
 };

@@ -1,11 +1,10 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Plan } from '../plan/plan.ts';
-import { printMass } from '../quantity/mass.ts';
 import type { JobFacts } from './facts.ts';
 import { column, type PaperBlock } from './paper.ts';
 import { numbered } from './plan-picture.ts';
-import { duration, money, moneyRange, place, setting, value } from './words.ts';
+import { duration, mass, money, moneyRange, place, setting, spoken, value } from './words.ts';
 
 type Table = Extract<PaperBlock, { kind: 'table' }>;
 
@@ -20,7 +19,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined): Table => 
     column('Gap mm', 1, 'right'),
     column('Feed mm/min', 1.3, 'right'),
     column('Ra after µm', 1.2, 'right'),
-    column('Time', 2.2, 'right'),
+    column('Time', 3, 'right'),
   ],
   rows: plan.passes.map((p, i) => {
     const time = estimate?.passes[i];
@@ -61,7 +60,7 @@ export const holeTable = (plan: Plan): Table => ({
     place(c.hole.diameter),
     c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'on the drawing' : 'from the edge',
     c.tab === undefined ? 'none' : place(c.tab.length),
-    `${c.piece.role}, ${printMass(c.piece.mass.value)}`,
+    `${c.piece.role}, ${mass(c.piece.mass.value)}`,
   ]),
   note: 'X and Y from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
 });
@@ -110,7 +109,7 @@ export const breakTable = (estimate: Estimate): Table => ({
 export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
   const stops = facts.proof?.stops ?? [];
   if (stops.length === 0) return undefined;
-  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x), place(s.at.y), s.comment]);
+  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x), place(s.at.y), spoken(s.comment)]);
   return {
     kind: 'table',
     columns: [column('Stop', 0.6), column('Line', 0.8), column('X', 0.9, 'right'), column('Y', 0.9, 'right'), column('What to do', 5)],

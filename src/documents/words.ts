@@ -11,13 +11,30 @@ export const setting = (millimetres: number): string => millimetres.toFixed(4);
 /** '12.35' : places on the block. */
 export const place = (millimetres: number): string => Number(millimetres.toFixed(3)).toString();
 
-/** '9 h 40 min ± 1 h 10 min', rounded as the deviation deserves. */
+/** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
 export const duration = (minutes: Figure): string => {
   const deviation = deviationOf(minutes);
   const step = deviation > 30 ? 5 : 1;
-  const rounded = (m: number): string => printDuration(m < 3 ? m : Math.max(step, Math.round(m / step) * step));
+  const rounded = (m: number): string => printDuration(m < 1 ? m : Math.max(step, Math.round(m / step) * step));
   return deviation < 0.5 ? rounded(minutes.value) : `${rounded(minutes.value)} ± ${rounded(deviation)}`;
 };
+
+/** '0.004' : an accuracy promised, rounded up to whole thousandths. */
+export const accuracy = (millimetres: Figure): string => (Math.ceil(millimetres.value * 1000 - 1e-6) / 1000).toString();
+
+/** '0.39' : a finish, in two digits. */
+export const finish = (micrometres: Figure): string => Number(micrometres.value.toPrecision(2)).toString();
+
+/** '84 g', '2.36 kg' : three digits are enough to lift by. */
+export const mass = (kilograms: number): string =>
+  kilograms >= 1 ? `${Number(kilograms.toPrecision(3))} kg` : `${Number((kilograms * 1000).toPrecision(3))} g`;
+
+/** A comment of a program, which knows only capitals, as a person would write it. */
+export const spoken = (comment: string): string =>
+  comment
+    .toLowerCase()
+    .replace(/\b[ld](\d+)\b/g, (id) => id.toUpperCase())
+    .replace(/(^|[.!?] )([a-z])/g, (_, before: string, letter: string) => before + letter.toUpperCase());
 
 export const money = (amount: Figure, currency: string): string => printMoney(amount.value, currency);
 

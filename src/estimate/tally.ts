@@ -1,6 +1,6 @@
 /** What a program makes the machine do, counted from its actions as read back: lengths by pass, stops, threadings, travel. */
 import type { Finding } from '../finding/finding.ts';
-import type { Segment } from '../geometry/segment.ts';
+import { lengthOf } from '../geometry/measure.ts';
 import type { ReadProgram } from '../nc/read/program.ts';
 import type { Pass } from '../plan/plan.ts';
 import { find } from './findings.ts';
@@ -43,11 +43,6 @@ const kindOfStop = (comment: string): 'handThreads' | 'handConditions' | 'stops'
   if (/^thread/i.test(comment)) return 'handThreads';
   return /^condition/i.test(comment) ? 'handConditions' : 'stops';
 };
-
-const lengthOf = (segment: Segment): number =>
-  segment.kind === 'arc'
-    ? segment.radius * Math.abs(segment.sweep)
-    : Math.hypot(segment.to.x - segment.from.x, segment.to.y - segment.from.y);
 
 const unknownPass = (program: ReadProgram, block: number, number: number | undefined): Finding => {
   const at = program.blocks[block];

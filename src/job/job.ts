@@ -6,7 +6,9 @@ const positive = z.number().positive().finite();
 
 export const jobSchema = z
   .strictObject({
-    name: z.string().min(1).max(80).describe('What the job is called on the papers'),
+    $schema: z.string().optional(),
+    date: z.iso.date().optional().describe('Day of the quotation; it decides which rates hold. Today when left out'),
+    name: z.string().min(1).max(80).optional().describe('What the job is called on the papers; the name of the drawing when left out'),
     customer: z.string().max(80).optional(),
     drawing: z.string().min(1).describe('Drawing file, relative to the job file'),
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit of the drawing; overrules its header'),
@@ -44,7 +46,7 @@ export const jobSchema = z
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
     flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed').describe('How the nozzles sit on the work'),
     run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
-    dialect: z.string().default('standard').describe('Name of a dialect or a dialect file'),
+    dialect: z.string().optional().describe('A dialect file, relative to the job file, or standard; the dialect of the shop when left out'),
     shop: z.string().optional().describe('Shop file, relative to the job file'),
   })
   .describe('All inputs of one job');

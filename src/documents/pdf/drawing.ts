@@ -2,7 +2,7 @@
 import { type Label, type Picture, scaleBar } from '../picture.ts';
 import { grey, INK, MM, need, PAGE, PENCIL, type Pen, put, WIDTH, write } from './pen.ts';
 
-const HIGHEST = 92 * MM;
+const HIGHEST = 78 * MM;
 const LABEL = 6.6;
 const RING = 5;
 

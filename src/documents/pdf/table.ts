@@ -3,8 +3,8 @@ import type { Column, PaperBlock } from '../paper.ts';
 import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, roomLeft, rule, WIDTH, write } from './pen.ts';
 
 const SIZE = 8.2;
-const GAP = 6;
-const PAD = 2.2;
+const GAP = 10;
+const PAD = 1.7;
 
 interface Cell {
   readonly x: number;

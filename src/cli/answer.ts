@@ -1,0 +1,40 @@
+/** `kerfwright answer`: the whole job, from drawing to papers. */
+import { basename, extname } from 'node:path';
+import type { Answer } from '../job/answer.ts';
+import { answerJson } from '../job/answer-json.ts';
+import { answerText, jobFiles } from '../job/papers.ts';
+import { runJob } from '../job/run.ts';
+import { BadInput, readFonts, writeFiles } from './files.ts';
+import { type AnswerOptions, jobRun } from './inputs.ts';
+import type { Out } from './out.ts';
+import { progressOn } from './progress.ts';
+
+export interface AnswerCommand extends AnswerOptions {
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** Exit code: 0 yes, 1 no. Bad input is thrown. */
+export const answer = async (file: string, options: AnswerCommand, out: Out): Promise<number> => {
+  const run = jobRun(file, options, out.today);
+  const progress = progressOn(out.stderr);
+  const ran = runJob({ ...run, progress: progress.tell });
+  const stem = basename(file)
+    .replace(/\.job\.json$/i, '')
+    .replace(extname(file), '');
+  if (options.out !== undefined) progress.tell('setting the papers', 0.95);
+  const written = options.out === undefined ? [] : writeFiles(options.out, await jobFiles(ran, { ...run, stem, fonts: readFonts() }));
+  progress.done();
+  return say(ran.answer, options, written, out);
+};
+
+const say = (given: Answer, options: AnswerCommand, written: readonly string[], out: Out): number => {
+  if (given.kind === 'bad input') throw new BadInput(given.findings);
+  if (options.json === true) out.print(JSON.stringify(answerJson(given, written), null, 2));
+  else if (given.kind === 'cannot') out.print(given.sentence);
+  else
+    out.print(
+      [answerText(given.facts), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
+    );
+  return given.kind === 'answered' && given.facts.answer === 'yes' ? 0 : 1;
+};

@@ -1,0 +1,61 @@
+/** Files in and out. A file that cannot be read is bad input with a sentence, never a stack trace. */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import type { Finding } from '../finding/finding.ts';
+
+/** Thrown by whatever finds that the user's input is bad; main turns it into exit code 2. */
+export class BadInput extends Error {
+  readonly findings: readonly Finding[];
+  constructor(findings: readonly Finding[]) {
+    super(findings.map((f) => f.sentence).join('\n'));
+    this.findings = findings;
+  }
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EACCES: 'it may not be read',
+  EISDIR: 'it is a folder',
+  ENOSPC: 'the disk is full',
+  EROFS: 'the disk is read-only',
+};
+
+const reasonOf = (error: unknown): string => {
+  const code = (error as { code?: string }).code ?? '';
+  return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
+};
+
+export const badInput = (sentence: string, path = ''): BadInput =>
+  new BadInput([{ code: 'file-not-valid', severity: 'refusal', sentence, ...(path === '' ? {} : { place: { kind: 'field', path } }) }]);
+
+export const readBytes = (path: string): Uint8Array => {
+  try {
+    return readFileSync(path);
+  } catch (error) {
+    throw badInput(`${path} cannot be read: ${reasonOf(error)}.`);
+  }
+};
+
+export const readText = (path: string): string => new TextDecoder().decode(readBytes(path));
+
+/** Writes files into a folder that is made when it is not there; gives their paths. */
+export const writeFiles = (folder: string, files: Readonly<Record<string, string | Uint8Array>>): readonly string[] => {
+  try {
+    mkdirSync(folder, { recursive: true });
+    return Object.entries(files).map(([name, content]) => {
+      const path = join(folder, name);
+      writeFileSync(path, content);
+      return path;
+    });
+  } catch (error) {
+    throw badInput(`Nothing can be written to ${folder}: ${reasonOf(error)}.`, '--out');
+  }
+};
+
+/** The fonts of the papers, from the package that ships them. */
+export const readFonts = (): { plain: Uint8Array; bold: Uint8Array; mono: Uint8Array } => {
+  const folder = join(dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')), 'ttf');
+  const font = (name: string): Uint8Array => readFileSync(join(folder, name));
+  return { plain: font('DejaVuSans.ttf'), bold: font('DejaVuSans-Bold.ttf'), mono: font('DejaVuSansMono.ttf') };
+};

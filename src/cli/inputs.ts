@@ -1,0 +1,111 @@
+/** Puts a job together from a job file or a drawing, the options, the shop and the dialect. */
+import { basename, dirname, extname, resolve } from 'node:path';
+import { type Dialect, readDialectFile, standardDialect } from '../job/dialects.ts';
+import { houseShop } from '../job/house-shop.ts';
+import { type Job, jobSchema } from '../job/job.ts';
+import { parseFile, parseValue } from '../job/parse.ts';
+import type { JobRun } from '../job/run.ts';
+import { type Shop, shopSchema } from '../job/shop.ts';
+import { parseLength } from '../quantity/length.ts';
+import { BadInput, badInput, readBytes, readText } from './files.ts';
+
+/** Options of `answer` as typed; each overrules the job file. */
+export interface AnswerOptions {
+  readonly name?: string;
+  readonly material?: string;
+  readonly height?: string;
+  readonly wire?: string;
+  readonly finish?: string;
+  readonly tolerance?: string;
+  readonly insideCorner?: string;
+  readonly ease?: string;
+  readonly quantity?: string;
+  readonly units?: string;
+  readonly outline?: string;
+  readonly dialect?: string;
+  readonly shop?: string;
+  readonly date?: string;
+}
+
+const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease'] as const;
+const NUMBERS = ['finish', 'quantity'] as const;
+const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
+
+/** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
+export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
+  const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
+  const merged = { ...fromFile, ...typed(options) };
+  const parsed = parseValue(jobSchema, merged, basename(file));
+  if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
+  const job = parsed.value;
+  const beside = (path: string): string => resolve(dirname(file), path);
+  const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
+  const shop = shopPath === undefined ? houseShop : shopFile(shopPath);
+  return {
+    job,
+    said: parsed.said,
+    drawing: readBytes(beside(job.drawing)),
+    drawingName: basename(job.drawing),
+    shop,
+    dialect: dialectFor(job, options, shop, shopPath, beside),
+    day: job.date ?? today,
+  };
+};
+
+const jobFile = (file: string): object => {
+  const text = readText(file);
+  // The defaults come later, together with the options; here only the shape of the file is of interest.
+  const parsed = parseFile(jobSchema, text, basename(file));
+  if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
+  return JSON.parse(text.replace(/^\uFEFF/, '')) as object;
+};
+
+const shopFile = (path: string): Shop => {
+  const parsed = parseFile(shopSchema, readText(path), basename(path));
+  if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
+  return parsed.value;
+};
+
+/** An option beats the job, the job beats the shop; without any the standard words are used. */
+const dialectFor = (
+  job: Job,
+  options: AnswerOptions,
+  shop: Shop,
+  shopPath: string | undefined,
+  beside: (path: string) => string,
+): Dialect => {
+  if (options.dialect !== undefined) return dialectNamed(options.dialect, options.dialect);
+  if (job.dialect !== undefined) return dialectNamed(job.dialect, beside(job.dialect));
+  if (shop.dialect !== undefined && shopPath !== undefined) return dialectNamed(shop.dialect, resolve(dirname(shopPath), shop.dialect));
+  return standardDialect;
+};
+
+const dialectNamed = (name: string, path: string): Dialect => {
+  if (name === 'standard') return standardDialect;
+  const read = readDialectFile(readText(path));
+  if (read.kind === 'bad') throw new BadInput(read.findings);
+  return read.dialect;
+};
+
+/** The options that were given, as a job file would have them: lengths in mm, numbers as numbers. */
+const typed = (options: AnswerOptions): Record<string, unknown> => {
+  const values: Record<string, unknown> = {};
+  for (const key of LENGTHS) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
+  for (const key of NUMBERS) if (options[key] !== undefined) values[key] = numberOf(key, options[key]);
+  for (const key of WORDS) if (options[key] !== undefined) values[key] = options[key];
+  return values;
+};
+
+export const millimetres = (key: string, text: string): number => {
+  const answer = parseLength(text);
+  if (answer.kind === 'length') return answer.mm;
+  if (answer.kind === 'ambiguous')
+    throw badInput(`'${text}' can be read as ${answer.readings.map((r) => r.words).join(' or as ')}: say which.`, key);
+  throw badInput(`'${text}' is not a length (${answer.reason}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`, key);
+};
+
+export const numberOf = (key: string, text: string): number => {
+  const value = Number(text.trim().replace(',', '.'));
+  if (text.trim() === '' || !Number.isFinite(value)) throw badInput(`'${text}' is not a number.`, key);
+  return value;
+};

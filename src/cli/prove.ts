@@ -1,0 +1,40 @@
+/** `kerfwright prove`: a program, from here or elsewhere, against a drawing. */
+import { basename, extname } from 'node:path';
+import { parseFile } from '../job/parse.ts';
+import { proofJson, proofPicture, proofText } from '../job/proof-report.ts';
+import { proveAgain } from '../job/prove-again.ts';
+import { setupSchema } from '../job/setup-file.ts';
+import { BadInput, readBytes, readText, writeFiles } from './files.ts';
+import type { Out } from './out.ts';
+
+export interface ProveCommand {
+  readonly drawing: string;
+  readonly setup?: string;
+  readonly units?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** Exit code: 0 proven, 1 not proven. */
+export const prove = (program: string, options: ProveCommand, out: Out): number => {
+  const stem = basename(program, extname(program));
+  const setupPath = options.setup ?? program.replace(/\.[^./\\]*$/, '.setup.json');
+  const setup = parseFile(setupSchema, readText(setupPath), basename(setupPath));
+  if (setup.kind === 'bad') throw new BadInput(setup.findings);
+  const proven = proveAgain({
+    program: readText(program),
+    drawing: readBytes(options.drawing),
+    drawingName: basename(options.drawing),
+    setup: setup.value,
+    ...(options.units === undefined ? {} : { units: options.units }),
+  });
+  if (proven.kind === 'bad input') throw new BadInput(proven.findings);
+  const written =
+    options.out === undefined ? [] : writeFiles(options.out, { [`${stem}.proof.svg`]: proofPicture(proven.proof, proven.question) });
+  if (options.json === true) out.print(JSON.stringify(proofJson(proven.proof, written), null, 2));
+  else
+    out.print(
+      [proofText(proven.proof), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
+    );
+  return proven.proof.verdict === 'proven' ? 0 : 1;
+};

@@ -1,0 +1,30 @@
+/** `kerfwright schema` and `kerfwright list`: what the files may hold, and the keys they may use. */
+import { materialRows, schemaOf, schemas, wireRows } from '../job/catalogue.ts';
+import { badInput } from './files.ts';
+import type { Out } from './out.ts';
+
+export const schema = (name: string | undefined, out: Out): number => {
+  if (name === undefined) {
+    out.print(
+      Object.entries(schemas)
+        .map(([key, about]) => `${key.padEnd(10)} ${about}`)
+        .join('\n'),
+    );
+    return 0;
+  }
+  const found = schemaOf(name);
+  if (found === undefined) throw badInput(`There is no schema '${name}'; there are ${Object.keys(schemas).join(', ')}.`, name);
+  out.print(JSON.stringify(found, null, 2));
+  return 0;
+};
+
+export const list = (what: string, json: boolean, out: Out): number => {
+  const rows = what === 'materials' ? materialRows() : what === 'wires' ? wireRows() : undefined;
+  if (rows === undefined) throw badInput(`'${what}' cannot be listed; there are materials and wires.`, what);
+  if (json) out.print(JSON.stringify(rows, null, 2));
+  else {
+    const width = Math.max(...rows.map((r) => r.id.length));
+    out.print(rows.map((r) => `${r.id.padEnd(width)}  ${r.name}  ${r.about}`).join('\n'));
+  }
+  return 0;
+};

@@ -1,0 +1,50 @@
+/** `kerfwright why`: the tree of one figure of a job. */
+import { runJob } from '../job/run.ts';
+import { type Explanation, explain, explainLines } from '../quantity/explain.ts';
+import { BadInput, badInput } from './files.ts';
+import { type AnswerOptions, jobRun } from './inputs.ts';
+import type { Out } from './out.ts';
+
+export interface WhyCommand extends AnswerOptions {
+  readonly json?: boolean;
+}
+
+export const why = (file: string, key: string | undefined, options: WhyCommand, out: Out): number => {
+  const { answer } = runJob(jobRun(file, options, out.today));
+  if (answer.kind === 'bad input') throw new BadInput(answer.findings);
+  if (answer.kind === 'cannot') throw badInput(answer.sentence);
+  const currency = answer.facts.estimate?.currency;
+  const printing = currency === undefined ? {} : { currency };
+  if (key === undefined) {
+    const all = [...answer.figures.values()].map((f) => explain(f, printing));
+    out.print(
+      options.json === true
+        ? JSON.stringify(
+            all.map(({ key: k, name, printed }) => ({ key: k, name, printed })),
+            null,
+            2,
+          )
+        : keyList(all),
+    );
+    return 0;
+  }
+  const figure = answer.figures.get(key);
+  if (figure === undefined)
+    throw badInput(`The job has no figure '${key}'.${nearest(key, [...answer.figures.keys()])} Without a figure, why lists them all.`, key);
+  const tree = explain(figure, printing);
+  out.print(options.json === true ? JSON.stringify(tree, null, 2) : explainLines(tree).join('\n'));
+  return 0;
+};
+
+const keyList = (all: readonly Explanation[]): string => {
+  const width = Math.max(...all.map((e) => e.key.length));
+  return all
+    .toSorted((a, b) => a.key.localeCompare(b.key, 'en', { numeric: true }))
+    .map((e) => `${e.key.padEnd(width)}  ${e.printed}  ${e.name}`)
+    .join('\n');
+};
+
+const nearest = (key: string, keys: readonly string[]): string => {
+  const like = keys.filter((k) => k.includes(key) || key.includes(k) || k.split('.').at(-1) === key.split('.').at(-1)).slice(0, 5);
+  return like.length === 0 ? '' : ` Near it: ${like.join(', ')}.`;
+};

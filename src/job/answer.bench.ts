@@ -1,0 +1,61 @@
+/** How long a whole answer takes, what the proof's share is, and how both grow with the number of openings. */
+import { readFileSync } from 'node:fs';
+import type { BenchRow } from '../../tools/bench-row.ts';
+import { jobRun } from '../cli/inputs.ts';
+import { estimateUnder } from './cheaper.ts';
+import { plateOf } from './plate.fixture.ts';
+import { type JobRun, runJob } from './run.ts';
+
+const JOB = 'examples/die-plate/die-plate.job.json';
+/** Ten times the openings may cost this many times as much: a little for sorting and for memory farther away. */
+const GROWTH = 13;
+
+const median = (times: readonly number[]): number => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] as number;
+
+const timed = (run: () => void, times: number): number => {
+  const all: number[] = [];
+  for (let i = 0; i < times; i++) {
+    const start = performance.now();
+    run();
+    all.push(performance.now() - start);
+  }
+  return median(all);
+};
+
+/** The budgets of the issue stand as peers: a budget is kept when ours is at most it. */
+export const rows = async (): Promise<readonly BenchRow[]> => {
+  const die = jobRun(JOB, {}, '2026-11-25');
+  timed(() => void runJob({ ...die }), 5);
+  const answer = timed(() => void estimateUnder(die), 9);
+  const proven = timed(() => void runJob(die), 9);
+  const reading = timed(() => void readFileSync('examples/die-plate/die-plate.dxf'), 3);
+  return [
+    {
+      name: 'answer to the die plate without its proof',
+      ours: answer,
+      unit: 'ms',
+      peers: [{ name: 'the budget', value: 150, atLeast: 1 }],
+      note: `reading the file from disk takes ${reading.toFixed(2)} ms of it`,
+    },
+    { name: 'answer to the die plate with its proof', ours: proven, unit: 'ms', peers: [{ name: 'the budget', value: 1000, atLeast: 1 }] },
+    ...growth(die),
+  ];
+};
+
+const growth = (die: JobRun): readonly BenchRow[] => {
+  const sizes = [100, 1000, 10_000] as const;
+  const measured = sizes.map((openings) => {
+    const run = { ...die, drawing: plateOf(openings), job: { ...die.job, quantityBreaks: [] } };
+    return { openings, ms: timed(() => void runJob(run), openings > 1000 ? 1 : 3), memory: process.memoryUsage().rss / 2 ** 20 };
+  });
+  return measured.slice(1).map(({ openings, ms, memory }, i) => {
+    const smaller = measured[i] as (typeof measured)[number];
+    return {
+      name: `${openings} openings with proof`,
+      ours: ms,
+      unit: 'ms',
+      peers: [{ name: `${GROWTH} times what ${smaller.openings} openings took`, value: GROWTH * smaller.ms, atLeast: 1 }],
+      note: `${(ms / smaller.ms).toFixed(1)} times the time of a tenth as many; ${Math.round(memory)} MB resident`,
+    };
+  });
+};

@@ -1,0 +1,12 @@
+/** What running a job can find, beyond what its layers find. */
+import { type Catalogue, finder } from '../finding/finding.ts';
+
+export const catalogue = {
+  'file-not-valid': { severity: 'refusal', title: 'A value in a job, shop, dialect or set-up file is wrong' },
+  'layer-unknown': { severity: 'warning', title: 'A layer was asked for that the drawing does not have' },
+  'no-closed-contour': { severity: 'refusal', title: 'The drawing has no closed contour to cut' },
+  'ease-failed': { severity: 'refusal', title: 'The corners of a contour cannot be eased by so much' },
+  'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
+} satisfies Catalogue;
+
+export const find = finder(catalogue);

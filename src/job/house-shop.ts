@@ -1,0 +1,29 @@
+/** The shop that is taken when nobody names one: invented rates, marked as such, so that a first answer is possible at all. */
+import { standardMachine } from '../physics/machine.ts';
+import { wires } from '../physics/wires.ts';
+import type { Shop } from './shop.ts';
+
+export const houseShop: Shop = {
+  name: 'A shop without a file of its own (invented rates)',
+  machines: [{ ...standardMachine, rungs: [...standardMachine.rungs] }],
+  wires: [...wires],
+  rates: [
+    {
+      from: '2000-01-01',
+      currency: 'EUR',
+      machineHour: 4500,
+      labourHour: 5000,
+      drillingHour: 4000,
+      drillingFeed: 25,
+      drillingHole: 3,
+      filtersHour: 120,
+      resinHour: 60,
+      power: 6,
+      powerPrice: 30,
+      margin: 0.2,
+      minutes: { setUp: 45, programming: 30, programmingContour: 3, load: 15, inspection: 20, stop: 5, handThread: 4, condition: 1 },
+      spread: 0.25,
+    },
+  ],
+  quotationDays: 30,
+};

@@ -1,0 +1,74 @@
+/** Every file an answer is handed out as: program, set-up, pictures, papers. */
+import { answerText as textOf } from '../documents/answer-text.ts';
+import type { JobFacts } from '../documents/facts.ts';
+import type { Paper } from '../documents/paper.ts';
+import { paperText } from '../documents/paper-text.ts';
+import { type Fonts, paperPdf } from '../documents/pdf/pdf.ts';
+import { quotation } from '../documents/quotation.ts';
+import { setupSheet } from '../documents/setup-sheet.ts';
+import { drawingPicture } from '../drawing/picture.ts';
+import { proofPicture } from '../proof/picture.ts';
+import { cheaperWays } from './cheaper.ts';
+import type { JobRun, Ran } from './run.ts';
+import { proofQuestion, type SetupFile } from './setup-file.ts';
+
+export type Handout = JobRun & {
+  /** Name of every file, without its ending. */
+  readonly stem: string;
+  readonly fonts: Fonts;
+};
+
+export const answerText = (facts: JobFacts): string => textOf(facts);
+
+/** The files by name. A job that could not be judged has none; one answered with no has no program to run. */
+export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string | Uint8Array>>> => {
+  const { answer, setup } = ran;
+  if (answer.kind !== 'answered') return {};
+  const { facts } = answer;
+  const { stem } = handout;
+  return {
+    ...programFiles(facts, setup, stem),
+    [`${stem}.drawing.svg`]: drawingPicture(facts.drawing),
+    ...(setup === undefined || facts.proof === undefined || ran.wanted === undefined || facts.plan === undefined
+      ? {}
+      : {
+          [`${stem}.proof.svg`]: proofPicture(facts.proof, proofQuestion(facts.program?.text ?? '', setup, ran.wanted, facts.plan.block)),
+        }),
+    ...(await papers(facts, handout)),
+    [`${stem}.answer.txt`]: `${textOf(facts)}\n`,
+  };
+};
+
+/** The same handout with the papers as text: what the examples keep, since PDFs are poor to compare. */
+export const goldenFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string>>> => {
+  const files = await jobFiles(ran, handout);
+  const texts = Object.entries(files).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
+  if (ran.answer.kind !== 'answered') return Object.fromEntries(texts);
+  const { facts } = ran.answer;
+  const papers = papersOf(facts, handout).map(([name, paper]) => [`${handout.stem}.${name}.txt`, paperText(paper)]);
+  return Object.fromEntries([...texts, ...papers]);
+};
+
+/** A program that is not proven keeps a name that nobody loads by mistake. */
+const programFiles = (facts: JobFacts, setup: SetupFile | undefined, stem: string): Record<string, string> => {
+  if (facts.program === undefined || setup === undefined) return {};
+  const name = facts.answer === 'yes' ? stem : `${stem}.not-proven`;
+  return { [`${name}.nc`]: facts.program.text, [`${name}.setup.json`]: `${JSON.stringify(setup, null, 2)}\n` };
+};
+
+const papers = async (facts: JobFacts, handout: Handout): Promise<Record<string, Uint8Array>> => {
+  const set = papersOf(facts, handout).map(
+    async ([name, paper]) => [`${handout.stem}.${name}.pdf`, await paperPdf(paper, handout.fonts, handout.day)] as const,
+  );
+  return Object.fromEntries(await Promise.all(set));
+};
+
+const papersOf = (facts: JobFacts, handout: Handout): readonly (readonly [name: string, paper: Paper])[] => {
+  const cheaper = facts.answer === 'yes' && facts.estimate !== undefined ? cheaperWays(handout, facts.estimate) : [];
+  const offer = { until: dayAfter(handout.day, handout.shop.quotationDays), cheaper };
+  const quote = ['quotation', quotation(facts, offer)] as const;
+  return facts.plan === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
+};
+
+const dayAfter = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

@@ -1,0 +1,58 @@
+/** Proves a program against a drawing and a set-up file: neither the planner nor the writer is asked. */
+import type { Drawing } from '../drawing/drawing.ts';
+import { readDrawing } from '../drawing/read.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { Proof, ProofQuestion } from '../proof/proof.ts';
+import { proveProgram } from '../proof/prove.ts';
+import { easeLoops } from './ease.ts';
+import { find } from './findings.ts';
+import { proofQuestion, rectangleOf, type SetupFile } from './setup-file.ts';
+
+export type ProvenAgain =
+  | { readonly kind: 'judged'; readonly proof: Proof; readonly question: ProofQuestion; readonly drawing: Drawing }
+  | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
+
+export interface ProveRun {
+  readonly program: string;
+  readonly drawing: Uint8Array;
+  readonly drawingName: string;
+  readonly units?: string;
+  readonly setup: SetupFile;
+}
+
+export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup }: ProveRun): ProvenAgain => {
+  const drawing = readDrawing(bytes, drawingName, units === undefined ? {} : { units });
+  if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
+  const missing = [...Object.keys(setup.kept), ...(setup.blockLoop === undefined ? [] : [setup.blockLoop])].filter(
+    (id) => !drawing.loops.some((l) => l.id === id),
+  );
+  if (missing.length > 0) return { kind: 'bad input', findings: missing.map((id) => noSuchLoop(id)) };
+  const kept = new Map(Object.entries(setup.kept));
+  const eased = easeLoops(
+    drawing.loops.filter((l) => kept.has(l.id)).map((l) => ({ id: l.id, contour: l.contour, depth: l.depth })),
+    kept,
+    setup.ease,
+  );
+  if (eased.kind === 'failed') return { kind: 'bad input', findings: eased.findings };
+  const wanted = eased.loops.map((l) => ({ loop: l.id, contour: l.contour, kept: kept.get(l.id) as 'die' | 'punch' }));
+  const block =
+    drawing.loops.find((l) => l.id === setup.blockLoop)?.contour ??
+    (setup.block === undefined ? undefined : rectangleOf(setup.block.low, setup.block.high));
+  if (block === undefined)
+    return {
+      kind: 'bad input',
+      findings: [
+        find('file-not-valid', 'The set-up file names neither a block nor the loop that is its edge.', {
+          place: { kind: 'field', path: 'block' },
+        }),
+      ],
+    };
+  const question = proofQuestion(program, setup, wanted, block);
+  return { kind: 'judged', proof: proveProgram(question), question, drawing };
+};
+
+const noSuchLoop = (id: string): Finding =>
+  find('file-not-valid', `The set-up file speaks of loop ${id}, which the drawing does not have.`, {
+    place: { kind: 'field', path: `kept.${id}` },
+    remedy: 'Prove the program against the drawing it was made for.',
+  });

@@ -1,0 +1,174 @@
+/** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
+import type { JobFacts } from '../documents/facts.ts';
+import type { Drawing } from '../drawing/drawing.ts';
+import { readDrawing } from '../drawing/read.ts';
+import { type Estimated, estimateJob } from '../estimate/estimate.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { Dialect } from '../nc/dialect/dialect.ts';
+import { readProgram } from '../nc/read/read.ts';
+import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
+import { findMaterial } from '../physics/find-material.ts';
+import type { Material } from '../physics/material.ts';
+import type { Plan } from '../plan/plan.ts';
+import { planCut } from '../plan/plan-cut.ts';
+import type { Proof, Wanted } from '../proof/proof.ts';
+import { proveProgram } from '../proof/prove.ts';
+import type { Answer } from './answer.ts';
+import { assumptions } from './assumed.ts';
+import { figuresIn } from './figures.ts';
+import type { Job } from './job.ts';
+import { noSentence, yesSentence } from './sentence.ts';
+import { proofQuestion, type SetupFile } from './setup-file.ts';
+import { setupOf } from './setup-of.ts';
+import type { Shop } from './shop.ts';
+import { type Wish, wishOf } from './wish.ts';
+
+export interface JobRun {
+  readonly job: Job;
+  /** Keys that the user or the job file gave; what is missing here was assumed. */
+  readonly said: ReadonlySet<string>;
+  readonly drawing: Uint8Array;
+  readonly drawingName: string;
+  readonly shop: Shop;
+  readonly dialect: Dialect;
+  /** Day of the answer, ISO 8601. */
+  readonly day: string;
+  /** Told before each stage begins: 'reading the drawing', with how far the job is, 0 to 1. */
+  readonly progress?: (stage: string, share: number) => void;
+}
+
+/** The answer, and the set-up file of its program where there is one. */
+export interface Ran {
+  readonly answer: Answer;
+  readonly setup?: SetupFile;
+  /** The contours the proof was asked about. */
+  readonly wanted?: readonly Wanted[];
+}
+
+export const runJob = (run: JobRun): Ran => {
+  const tell = run.progress ?? (() => undefined);
+  tell('reading the drawing', 0);
+  const drawing = readDrawing(run.drawing, run.drawingName, {
+    join: run.job.join,
+    ...(run.job.units === undefined ? {} : { units: run.job.units }),
+  });
+  if (drawing.state === 'refused') return { answer: { kind: 'bad input', findings: drawing.findings } };
+  const found = findMaterial(run.job.material);
+  if (found.kind === 'unknown') return { answer: { kind: 'bad input', findings: [found.finding] } };
+  if (found.kind === 'non-conductor')
+    return { answer: { kind: 'cannot', sentence: noSentence([found.finding]), findings: [found.finding] } };
+  const wish = wishOf(drawing, run, found.material);
+  if (wish.kind === 'nothing') return { answer: answered(run, { drawing, material: found.material, findings: wish.findings }) };
+  tell('planning the cut', 0.15);
+  const made = makeProgram(run, wish.wish);
+  if (made.kind === 'refused')
+    return {
+      answer: answered(run, { drawing, material: found.material, plan: made.plan, findings: [...wish.wish.findings, ...made.findings] }),
+    };
+  tell('proving the program', 0.4);
+  const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
+  const proof = proveProgram(proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block));
+  tell('working out hours and price', 0.9);
+  const estimated = estimateOf(run, made.plan, made.written, run.day);
+  return {
+    answer: answered(run, {
+      drawing,
+      material: found.material,
+      plan: made.plan,
+      written: made.written,
+      setup,
+      proof,
+      estimated,
+      findings: wish.wish.findings,
+    }),
+    setup,
+    wanted: wish.wish.wanted,
+  };
+};
+
+/** A program that could be written. */
+export type Written = Extract<WrittenProgram, { kind: 'written' }>;
+
+type Made =
+  | { readonly kind: 'made'; readonly plan: Plan; readonly written: Written }
+  | { readonly kind: 'refused'; readonly plan: Plan; readonly findings: readonly Finding[] };
+
+/** Plan and program of a wish; what-ifs come here too. */
+export const makeProgram = (run: JobRun, wish: Wish): Made => {
+  const plan = planCut(wish.question);
+  if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
+  const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes: [] });
+  if (written.kind === 'refused') return { kind: 'refused', plan, findings: written.findings };
+  return { kind: 'made', plan, written };
+};
+
+export const estimateOf = (run: JobRun, plan: Plan, written: Written, day: string): Estimated =>
+  estimateJob({
+    program: readProgram(written.text, run.dialect, written.registers),
+    plan,
+    machine: machineOf(run.shop),
+    rates: run.shop.rates,
+    day,
+    quantity: run.job.quantity,
+    breaks: run.job.quantityBreaks,
+  });
+
+export const machineOf = (shop: Shop): Shop['machines'][number] => shop.machines[0] as Shop['machines'][number];
+
+interface Results {
+  readonly drawing: Drawing;
+  readonly material: Material;
+  readonly plan?: Plan;
+  readonly written?: Written;
+  readonly setup?: SetupFile;
+  readonly proof?: Proof;
+  readonly estimated?: Estimated;
+  readonly findings: readonly Finding[];
+}
+
+const answered = (run: JobRun, r: Results): Answer => {
+  const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
+  const findings = byGravity([
+    ...r.drawing.findings,
+    ...r.findings,
+    ...(r.plan?.findings ?? []),
+    ...(r.written?.findings ?? []),
+    ...(r.proof?.findings ?? []),
+    ...(r.estimated?.kind === 'refused' ? [r.estimated.finding] : []),
+    ...(estimate?.findings ?? []),
+  ]);
+  const yes =
+    r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
+  const sentence =
+    yes && r.plan !== undefined && estimate !== undefined
+      ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate })
+      : noSentence(findings, r.proof);
+  const facts: JobFacts = {
+    answer: yes ? 'yes' : 'no',
+    sentence,
+    name: run.job.name ?? run.drawingName,
+    ...(run.job.customer === undefined ? {} : { customer: run.job.customer }),
+    shop: run.shop.name,
+    day: run.day,
+    material: r.material,
+    height: run.job.height,
+    quantity: run.job.quantity,
+    asked: { finish: run.job.finish, tolerance: run.job.tolerance, insideCorner: run.job.insideCorner },
+    assumed: assumptions(run.job, run.said, r.drawing),
+    drawingName: run.drawingName,
+    drawing: r.drawing,
+    ...(r.plan === undefined ? {} : { plan: r.plan }),
+    ...(r.written === undefined
+      ? {}
+      : { program: { text: r.written.text, dialect: run.dialect.name, registers: r.written.registers, gaps: r.written.gaps } }),
+    ...(r.proof === undefined ? {} : { proof: r.proof }),
+    ...(estimate === undefined ? {} : { estimate }),
+    findings,
+  };
+  return { kind: 'answered', facts, job: run.job, figures: figuresIn(r.plan, estimate, r.material) };
+};
+
+const GRAVITY: readonly Finding['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
+
+/** The gravest first; findings of the same gravity keep the order of the stages. */
+const byGravity = (findings: readonly Finding[]): readonly Finding[] => GRAVITY.flatMap((g) => findings.filter((f) => f.severity === g));

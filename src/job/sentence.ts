@@ -1,0 +1,41 @@
+/** The answer in one plain sentence. */
+import { accuracy, finish } from '../documents/words.ts';
+import type { Estimate } from '../estimate/estimate.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { Material } from '../physics/material.ts';
+import type { Plan } from '../plan/plan.ts';
+import type { Proof } from '../proof/proof.ts';
+import { printDuration } from '../quantity/duration.ts';
+import { printMoney } from '../quantity/money.ts';
+import { printNumber } from '../quantity/print.ts';
+import type { Job } from './job.ts';
+
+export interface Said {
+  readonly job: Job;
+  readonly material: Material;
+  readonly plan: Plan;
+  readonly estimate: Estimate;
+}
+
+export const yesSentence = ({ job, material, plan, estimate }: Said): string => {
+  const passes = `${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`;
+  const holds = `holds ±${accuracy(plan.accuracy)} mm and Ra ${finish(plan.finish)} µm`;
+  const alone =
+    estimate.unattended.value >= 1
+      ? `, of which ${printDuration(estimate.unattended.value)} need nobody,`
+      : ', all of it with somebody there,';
+  const each = printMoney(estimate.each.value, estimate.currency);
+  const pieces = job.quantity === 1 ? `costs ${each} for one piece` : `costs ${each} each for ${job.quantity} pieces`;
+  return `Yes. A ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
+};
+
+/** The gravest finding is the reason; the smallest change that would help follows it. */
+export const noSentence = (findings: readonly Finding[], proof?: Proof): string => {
+  const refusals = findings.filter((f) => f.severity === 'refusal');
+  const first = refusals[0];
+  if (first === undefined)
+    return proof?.verdict === 'not proven' ? 'No. The program could not be proven against the drawing.' : 'No. It cannot be cut as asked.';
+  const more =
+    refusals.length > 1 ? ` ${refusals.length - 1} more ${refusals.length === 2 ? 'reason is' : 'reasons are'} listed below.` : '';
+  return `No. ${first.sentence}${first.remedy === undefined ? '' : ` ${first.remedy}`}${more}`;
+};

@@ -1,0 +1,19 @@
+/** The shop file: the wires on the shelf, the machines, the rates, and how the control wants its programs spelled. */
+import { z } from 'zod';
+import { ratesSchema } from '../estimate/rates.ts';
+import { machineSchema } from '../physics/machine.ts';
+import { wireSchema } from '../physics/wire.ts';
+
+export const shopSchema = z
+  .strictObject({
+    $schema: z.string().optional(),
+    name: z.string().min(1).max(80).describe('Name of the shop on its papers'),
+    dialect: z.string().optional().describe('Dialect file for its control, relative to the shop file; the standard one when left out'),
+    machines: z.array(machineSchema).min(1).describe('The first one is used'),
+    wires: z.array(wireSchema).min(1),
+    rates: z.array(ratesSchema).min(1).describe('Each block holds from its day until the next'),
+    quotationDays: z.int().min(1).max(366).default(30).describe('How long a quotation stays valid'),
+  })
+  .describe('What one shop has and charges');
+
+export type Shop = z.infer<typeof shopSchema>;

@@ -1,0 +1,97 @@
+/** What the job wants of the drawing: the loops to cut with their kept sides, and the question to the planner. */
+import type { Drawing, Loop } from '../drawing/drawing.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { Contour } from '../geometry/contour.ts';
+import type { Material } from '../physics/material.ts';
+import { sortLoops } from '../plan/kept.ts';
+import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
+import type { Wanted } from '../proof/proof.ts';
+import { easeLoops } from './ease.ts';
+import { find } from './findings.ts';
+import type { JobRun } from './run.ts';
+
+export interface Wish {
+  /** Loops that are cut, as the proof wants them. */
+  readonly wanted: readonly Wanted[];
+  /** Loop that is the edge of the block, where the drawing shows it. */
+  readonly blockLoop?: { readonly id: string; readonly contour: Contour };
+  readonly question: PlanQuestion;
+  readonly findings: readonly Finding[];
+}
+
+export type Wished = { readonly kind: 'wish'; readonly wish: Wish } | { readonly kind: 'nothing'; readonly findings: readonly Finding[] };
+
+export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wished => {
+  const { job } = run;
+  const layers = unknownLayers(drawing, job.layers);
+  const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
+  if (loops.length === 0)
+    return {
+      kind: 'nothing',
+      findings: [
+        ...layers,
+        find('no-closed-contour', 'The drawing has no closed contour that could be cut.', {
+          remedy: 'Ask for a drawing whose contours close, or choose other layers.',
+        }),
+      ],
+    };
+  const question = questionOf(drawing, run, material, loops);
+  const sorted = sortLoops(question);
+  const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
+  if (eased.kind === 'failed') return { kind: 'nothing', findings: [...layers, ...eased.findings] };
+  const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
+  const block = sorted.block[0];
+  return {
+    kind: 'wish',
+    wish: {
+      wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
+      ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
+      question: { ...question, loops: eased.loops },
+      findings: [...layers, ...eased.findings],
+    },
+  };
+};
+
+const asWanted = (loop: Loop): WantedLoop => ({
+  id: loop.id,
+  contour: loop.contour,
+  depth: loop.depth,
+  ...(loop.parent === undefined ? {} : { parent: loop.parent }),
+});
+
+const unknownLayers = (drawing: Drawing, asked: readonly string[] | undefined): readonly Finding[] => {
+  const known = new Set(drawing.layers.map((l) => l.name));
+  return (asked ?? [])
+    .filter((name) => !known.has(name))
+    .map((name) =>
+      find('layer-unknown', `The drawing has no layer '${name}'; it has ${[...known].map((k) => `'${k}'`).join(', ') || 'none'}.`, {
+        place: { kind: 'field', path: 'layers' },
+      }),
+    );
+};
+
+const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: readonly WantedLoop[]): PlanQuestion => {
+  const { job, shop, dialect } = run;
+  const scale = drawing.units.millimetres;
+  return {
+    loops,
+    material,
+    holes: job.holes.map((h) => ({ at: { x: h.at.x * scale, y: h.at.y * scale }, diameter: h.diameter })),
+    marks: drawing.marks.map((m) => m.at),
+    outline: job.outline,
+    kept: job.kept,
+    blockMargin: job.block.margin,
+    wires: shop.wires,
+    ...(job.wire === undefined ? {} : { wire: job.wire }),
+    machine: shop.machines[0] as PlanQuestion['machine'],
+    height: job.height,
+    flush: job.flush,
+    finish: job.finish,
+    tolerance: job.tolerance,
+    insideCorner: job.insideCorner,
+    startHole: job.startHole,
+    run: job.run,
+    outsideCorners: dialect.outsideCorners,
+    resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
+  };
+};

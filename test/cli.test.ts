@@ -1,0 +1,183 @@
+/** The command line as its users meet it: the built program, real files, exit codes, nothing but sentences when input is bad. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const BIN = 'dist/cli/main.js';
+let folder = '';
+
+const kerfwright = (...args: string[]) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...args], { encoding: 'utf8' });
+  return { status, stdout, stderr };
+};
+const inFolder = (name: string, content: string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+};
+
+beforeAll(() => {
+  expect(existsSync(BIN), 'npm test builds before it tests').toBe(true);
+  folder = mkdtempSync(join(tmpdir(), 'kerfwright-'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+describe('kerfwright answer', () => {
+  it('says yes to the die plate, writes program, set-up, pictures and papers, and exits with 0', () => {
+    const out = join(folder, 'die');
+    const { status, stdout } = kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./);
+    expect(readdirSync(out).toSorted()).toEqual([
+      'die-plate.answer.txt',
+      'die-plate.drawing.svg',
+      'die-plate.nc',
+      'die-plate.proof.svg',
+      'die-plate.quotation.pdf',
+      'die-plate.set-up-sheet.pdf',
+      'die-plate.setup.json',
+    ]);
+    for (const file of readdirSync(out)) expect(stdout).toContain(file);
+  });
+
+  it('takes a bare drawing, says what it assumed, and gives the same as JSON', () => {
+    const text = kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2');
+    expect(text.stdout).toContain('Assumed, because nobody said');
+    const { status, stdout } = kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2', '--json');
+    const answer = JSON.parse(stdout) as {
+      answer: string;
+      assumed: string[];
+      price: { each: { value: number } };
+      hours: Record<string, { value: number }>;
+    };
+    expect(status).toBe(0);
+    expect(answer.answer).toBe('yes');
+    expect(answer.assumed.join(' ')).toContain('d2');
+    expect((answer.hours['attended']?.value ?? 0) + (answer.hours['unattended']?.value ?? 0)).toBeCloseTo(
+      answer.hours['total']?.value as number,
+      6,
+    );
+  });
+
+  it('says no to the carbide insert with its sharp corner, with the place and what would help, and exits with 1', () => {
+    const { status, stdout } = kerfwright('answer', 'examples/form-insert/form-insert.job.json');
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/^No\. /);
+    expect(stdout).toMatch(/corner/);
+    expect(stdout).toMatch(/X [\d.]+, Y [\d.]+/);
+  });
+
+  it('refuses glass with the reason and exits with 1', () => {
+    const { status, stdout } = kerfwright('answer', 'examples/die-plate/die-plate.dxf', '--material', 'glass');
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/^No\. .*conduct/);
+  });
+
+  it.each([
+    ['a file that is not there', ['answer', 'nowhere.dxf'], /nowhere\.dxf cannot be read: there is no such file/],
+    ['a height that is no length', ['answer', 'examples/die-plate/die-plate.dxf', '--height', 'tall'], /'tall' is not a length/],
+    ['a length of two readings', ['answer', 'examples/die-plate/die-plate.dxf', '--height', '1,250'], /can be read as/],
+    ['a material nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--material', 'cheese'], /cheese/],
+    ['an option nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--colour', 'red'], /unknown option '--colour'/],
+    ['no command at all', ['bake'], /unknown command/],
+  ])('meets %s with a sentence and exit code 2', (_, args, sentence) => {
+    const { status, stdout, stderr } = kerfwright(...args);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(sentence);
+    expect(stdout + stderr).not.toMatch(/\n\s+at .*\.(js|ts):/);
+  });
+
+  it('locates a wrong value in a job file by its field', () => {
+    const job = inFolder('bad.job.json', JSON.stringify({ drawing: 'x.dxf', height: -3, colour: 'red' }));
+    const { status, stderr } = kerfwright('answer', job);
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/height/);
+    expect(stderr).toMatch(/colour/);
+  });
+});
+
+describe('kerfwright read', () => {
+  it('lists loops with area and perimeter in drawing units, as text and as JSON, and draws the picture', () => {
+    const { status, stdout } = kerfwright('read', 'examples/die-plate/die-plate.dxf', '--json', '--out', folder);
+    const read = JSON.parse(stdout) as {
+      units: { name: string; millimetres: number };
+      loops: { area: number; depth: number }[];
+      openChains: unknown[];
+      findings: unknown[];
+    };
+    expect(status).toBe(0);
+    expect(read.units).toMatchObject({ name: 'mm', millimetres: 1 });
+    expect(read.loops.filter((l) => l.depth === 1)).toHaveLength(8);
+    expect(read.loops.some((l) => Math.abs(l.area - Math.PI * 121) < 1e-6)).toBe(true);
+    expect(readFileSync(join(folder, 'die-plate.svg'), 'utf8')).toMatch(/^<svg|^<\?xml/);
+    expect(kerfwright('read', 'examples/die-plate/die-plate.dxf').stdout).toContain('mm');
+  });
+
+  it('refuses what is no drawing with a named finding and exit code 2', () => {
+    const { status, stdout } = kerfwright('read', inFolder('page.dxf', '<html>not a drawing</html>'), '--json');
+    expect(status).toBe(2);
+    expect((JSON.parse(stdout) as { state: string; findings: { code: string }[] }).findings.length).toBeGreaterThan(0);
+  });
+});
+
+describe('kerfwright prove', () => {
+  const made = (): string => {
+    const out = join(folder, 'to-prove');
+    kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
+    return out;
+  };
+
+  it('proves what answer wrote, and refuses it once a coordinate has moved', () => {
+    const out = made();
+    const program = join(out, 'die-plate.nc');
+    const good = kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
+    expect(good.stdout).toMatch(/^Proven/);
+    expect(good.status).toBe(0);
+    const text = readFileSync(program, 'utf8');
+    const lines = text.split('\n');
+    const last = lines.findLastIndex((l) => /G01.* X-?\d/.test(l) && !/G4[012]/.test(l));
+    lines[last] = (lines[last] as string).replace(/X(-?[\d.]+)/, (_, x: string) => `X${(Number(x) + 0.05).toFixed(4)}`);
+    writeFileSync(program, lines.join('\n'));
+    const bad = kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
+    expect(bad.stdout).toMatch(/^Not proven/);
+    expect(bad.status).toBe(1);
+  });
+
+  it('asks for the set-up file when there is none beside the program', () => {
+    const { status, stderr } = kerfwright('prove', inFolder('alone.nc', '%\nM02\n%\n'), '--drawing', 'examples/die-plate/die-plate.dxf');
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/alone\.setup\.json cannot be read/);
+  });
+});
+
+describe('kerfwright why, schema and list', () => {
+  it('tells a figure down to its leaves, and lists the figures when none is named', () => {
+    const all = kerfwright('why', 'examples/die-plate/die-plate.job.json');
+    expect(all.stdout).toMatch(/^pass\.1\.feed +/m);
+    const { status, stdout } = kerfwright('why', 'examples/die-plate/die-plate.job.json', 'hours.total');
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/by: .*\n/);
+    expect(stdout).toMatch(/shop: the shop file/);
+  });
+
+  it('names figures near a key that is not there', () => {
+    const { status, stderr } = kerfwright('why', 'examples/die-plate/die-plate.job.json', 'total');
+    expect(status).toBe(2);
+    expect(stderr).toContain('hours.total');
+  });
+
+  it.each(['job', 'shop', 'dialect', 'setup'])('prints the schema of a %s file with a description of every field', (name) => {
+    const { status, stdout } = kerfwright('schema', name);
+    const schema = JSON.parse(stdout) as { properties: Record<string, unknown>; description: string };
+    expect(status).toBe(0);
+    expect(Object.keys(schema.properties).length).toBeGreaterThan(5);
+    expect(schema.description.length).toBeGreaterThan(10);
+  });
+
+  it('lists materials and wires by their keys', () => {
+    expect(kerfwright('list', 'materials').stdout).toMatch(/^d2 /m);
+    expect(kerfwright('list', 'wires').stdout).toMatch(/0\.25 mm brass/);
+  });
+});

@@ -1,0 +1,42 @@
+/** Runs every bench and prints our figure beside its peers', as ratios; `--json` for the rows, `--only WORD` for some of them. */
+
+import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
+import * as offset from '../src/geometry/offset/offset.bench.ts';
+import * as answers from '../src/job/answer.bench.ts';
+import type { BenchRow } from './bench-row.ts';
+
+const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly BenchRow[]>])[] = [
+  ['offset', offset.rows],
+  ['dxf', dxf.rows],
+  ['answer', answers.rows],
+];
+
+const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf('--only') + 1] : undefined;
+const asJson = process.argv.includes('--json');
+
+/** How many times as good as the peer: less time, or more of a rate. */
+const ratio = (row: BenchRow, peer: number): number => (row.unit === 'ms' ? peer / row.ours : row.ours / peer);
+
+const kept = (row: BenchRow): boolean => row.peers.every((p) => p.atLeast === undefined || ratio(row, p.value) >= p.atLeast);
+
+const print = (row: BenchRow): string => {
+  const peers = row.peers.map((p) => {
+    const times = ratio(row, p.value);
+    const promise = p.atLeast === undefined ? '' : `, promised ${p.atLeast} ×${times >= p.atLeast ? '' : ': NOT KEPT'}`;
+    return `    ${times.toFixed(2)} × ${p.name} (${p.value.toPrecision(4)} ${row.unit}${promise})`;
+  });
+  return [`${row.name}: ${row.ours.toPrecision(4)} ${row.unit}${row.note === undefined ? '' : `   ${row.note}`}`, ...peers].join('\n');
+};
+
+const all: BenchRow[] = [];
+for (const [name, rows] of BENCHES) {
+  if (only !== undefined && only !== name) continue;
+  for (const row of await rows()) {
+    all.push(row);
+    if (!asJson) process.stdout.write(`${print(row)}\n`);
+  }
+}
+const broken = all.filter((row) => !kept(row));
+if (asJson) process.stdout.write(`${JSON.stringify(all, null, 2)}\n`);
+else process.stdout.write(`\n${all.length} rows, ${broken.length} promises not kept\n`);
+process.exitCode = broken.length === 0 ? 0 : 1;
