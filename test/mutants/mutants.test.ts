@@ -27,7 +27,8 @@ const judge = (good: GoodProgram, mutant: Mutant, surface: Surface): Result => {
   const truth = truthOf(read.actions, question, surface);
   const off = Math.max(truth.left, truth.gouge);
   const wrong = off > question.tolerance || truth.faults.length > 0;
-  if (truth.faults.length === 0 && (truth.unclear || Math.abs(off - question.tolerance) < TOO_NEAR)) return 'too near to tell';
+  const near = Math.abs(off - question.tolerance) < TOO_NEAR || (truth.unclear && off <= question.tolerance);
+  if (truth.faults.length === 0 && near) return 'too near to tell';
   if (proof.verdict === 'not proven') return wrong ? 'caught' : 'blamed wrongly';
   return wrong ? 'missed' : 'passed';
 };
