@@ -11,8 +11,7 @@ export interface Forecast {
 /** Each block is counted once. A block within itself counts as nothing there, as it is not drawn there. */
 export const forecastOf = (model: readonly EntityRecord[], blocks: ReadonlyMap<string, Block>): Forecast => {
   const known = new Map<string, Forecast>();
-  const ofBlock = (name: string, depth: number): Forecast => {
-    const key = name.toLowerCase();
+  const ofBlock = (key: string, depth: number): Forecast => {
     const block = blocks.get(key);
     // Deeper than any limit: drawing will refuse it.
     if (block === undefined || depth > DEEP) return NOTHING;
@@ -32,7 +31,7 @@ export const forecastOf = (model: readonly EntityRecord[], blocks: ReadonlyMap<s
         steps += 1 + count;
       } else if (record.kind === 'insert') {
         const copies = record.columns * record.rows;
-        const inner = ofBlock(record.block, depth + 1);
+        const inner = ofBlock(record.key, depth + 1);
         pieces += copies * inner.pieces;
         steps += copies * (1 + inner.steps);
       }

@@ -25,6 +25,7 @@ export const insertOf = (f: Fields): Insert | Trouble => {
     invisible: f.invisible,
     place: f.place,
     block: f.name,
+    key: f.name.toLowerCase(),
     placement: within(onPlane, scale),
     columns: copies(f.get(70, 1)),
     rows: copies(f.get(71, 1)),

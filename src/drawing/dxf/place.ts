@@ -90,7 +90,7 @@ const curvesAt = (shape: Shape, site: Site, report: Report): readonly Curve[] =>
 };
 
 const drawInsert = (insert: Insert, site: Site, hall: Hall, drawn: Drawn, entity: { number: number }): void => {
-  const key = insert.block.toLowerCase();
+  const { key } = insert;
   const block = hall.blocks.get(key);
   if (isHatchBlock(key)) hall.report.passOver('INSERT of a hatch or dimension block', insert.place);
   else if (block === undefined) hall.report.missing(insert);
@@ -101,7 +101,7 @@ const drawInsert = (insert: Insert, site: Site, hall: Hall, drawn: Drawn, entity
 const drawCopies = (insert: Insert, block: Block, site: Site, hall: Hall, drawn: Drawn, entity: { number: number }): void => {
   const layer = layerAt(insert, site);
   const hidden = site.hidden || insert.invisible || hall.layers.named(layer).frozen;
-  const blocks = [...site.blocks, insert.block.toLowerCase()];
+  const blocks = [...site.blocks, insert.key];
   const base = { ...IN_PLACE, origin: point3(-block.base.x, -block.base.y, -block.base.z) };
   for (let row = 0; row < insert.rows; row++)
     for (let column = 0; column < insert.columns; column++) {

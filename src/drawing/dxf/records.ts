@@ -29,6 +29,8 @@ export interface Spot extends Record {
 export interface Insert extends Record {
   readonly kind: 'insert';
   readonly block: string;
+  /** The name without regard to capitals, by which blocks are looked up. */
+  readonly key: string;
   /** Where the block's own coordinates go for the first copy, its base point not yet taken off. */
   readonly placement: Placement;
   readonly columns: number;

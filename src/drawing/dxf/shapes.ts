@@ -11,18 +11,17 @@ import { lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceC
 
 /** LINE: two points in space. */
 export const lineShape = (f: Fields): Shape | Trouble => {
-  const [from, to] = [pointOf(f, 10), pointOf(f, 11)];
   const lack = lacking(f, LINE_NEEDS);
   if (lack !== undefined) return lack;
-  if (from.z === 0 && to.z === 0) return flatShape(f, [line(flat(from), flat(to))], false);
-  return spaceShape(f, [{ kind: 'line', from, to }], false);
+  if (f.get(30, 0) !== 0 || f.get(31, 0) !== 0) return spaceShape(f, [{ kind: 'line', from: pointOf(f, 10), to: pointOf(f, 11) }], false);
+  return flatShape(f, [line(flatPointOf(f, 10), flatPointOf(f, 11))], false);
 };
 
 /** CIRCLE, drawn on its own plane. */
 export const circleShape = (f: Fields): Shape | Trouble => {
   const lack = lacking(f, CIRCLE_NEEDS) ?? badRadius(f);
   if (lack !== undefined) return lack;
-  const centre = flat(pointOf(f, 10));
+  const centre = flatPointOf(f, 10);
   const from = { x: centre.x + f.get(40, 0), y: centre.y };
   return onItsPlane(f, [arc(from, from, centre, FULL_TURN)], f.get(30, 0), true);
 };
@@ -31,7 +30,7 @@ export const circleShape = (f: Fields): Shape | Trouble => {
 export const arcShape = (f: Fields): Shape | Trouble => {
   const lack = lacking(f, ARC_NEEDS) ?? badRadius(f);
   if (lack !== undefined) return lack;
-  const curve = arcByDegrees(flat(pointOf(f, 10)), f.get(40, 0), f.get(50, 0), f.get(51, 0));
+  const curve = arcByDegrees(flatPointOf(f, 10), f.get(40, 0), f.get(50, 0), f.get(51, 0));
   return onItsPlane(f, [curve], f.get(30, 0), curve.sweep === FULL_TURN);
 };
 
@@ -127,7 +126,7 @@ export const extrusionOf = (f: Fields): Point3 => point3(f.get(210, 0), f.get(22
 /** The point whose x has this code; y and z follow ten and twenty codes on. */
 export const pointOf = (f: Fields, code: number): Point3 => point3(f.get(code, 0), f.get(code + 10, 0), f.get(code + 20, 0));
 
-const flat = (p: Point3): Point => ({ x: p.x, y: p.y });
+const flatPointOf = (f: Fields, code: number): Point => ({ x: f.get(code, 0), y: f.get(code + 10, 0) });
 
 const lacking = (f: Fields, codes: readonly number[]): Trouble | undefined => {
   if (codes.every((code) => f.has(code))) return undefined;

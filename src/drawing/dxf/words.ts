@@ -10,7 +10,8 @@ export interface Words {
 export const words = (): Words => {
   const known = new Map<number, { readonly bytes: Uint8Array; readonly text: string }>();
   let decode = decoderOf('utf-8');
-  const text = (bytes: Uint8Array, start: number, end: number): string => {
+  const text = (bytes: Uint8Array, start: number, last: number): string => {
+    const end = Math.min(last, start + LONGEST);
     let hash = end - start;
     for (let i = start; i < end; i++) hash = (Math.imul(hash, 31) + bytes[i]!) | 0;
     const entry = known.get(hash);
@@ -29,6 +30,9 @@ export const words = (): Words => {
   };
   return { text, setCodePage };
 };
+
+/** Bytes; the format allows 255. A longer name is damage, and costs no more than this each time it is asked for. */
+const LONGEST = 1024;
 
 const same = (known: Uint8Array, bytes: Uint8Array, start: number, end: number): boolean => {
   if (known.length !== end - start) return false;

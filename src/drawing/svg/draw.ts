@@ -36,6 +36,7 @@ export class Drawer {
   readonly #told: Ledger;
   readonly #layers = new Map<string, { hidden: boolean; entities: number }>();
   readonly #firstLine = new Map<string, number>();
+  readonly #moves = new Map<Element, Matrix | undefined>();
   readonly #read = new Map<Element, ShapeOutcome>();
   #entity = 0;
 
@@ -89,8 +90,8 @@ export class Drawer {
   /** What the element adds for itself and all in it; none when its transform makes no sense. */
   #within(around: Around, element: Element): Around | undefined {
     const text = styled(element, 'transform');
-    const move = text === undefined ? UNMOVED : transformOf(text);
-    if (move === undefined || (text !== undefined && styled(element, 'transform-origin') !== undefined)) {
+    const move = this.#moveOf(element, text);
+    if (move === undefined) {
       this.#leave('transform-unreadable', element, `The transform '${text?.slice(0, 80)}' makes no sense here.`, LEFT_OUT);
       return undefined;
     }
@@ -100,8 +101,16 @@ export class Drawer {
     return { ...around, ...shownWithin(around, element), ...named, matrix: composed(around.matrix, move) };
   }
 
+  /** Read once for each element, however often it is used. */
+  #moveOf(element: Element, text: string | undefined): Matrix | undefined {
+    if (text === undefined) return UNMOVED;
+    if (!this.#moves.has(element))
+      this.#moves.set(element, styled(element, 'transform-origin') === undefined ? transformOf(text) : undefined);
+    return this.#moves.get(element);
+  }
+
   #groupName(element: Element, around: Around): Partial<Around> {
-    for (const [name, value] of element.attributes) if (name.endsWith(':label')) return { layer: value, labelled: true };
+    if (element.label !== undefined) return { layer: element.label, labelled: true };
     const id = element.attributes.get('id');
     return id === undefined || around.labelled ? {} : { layer: id };
   }

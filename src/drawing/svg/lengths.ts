@@ -6,10 +6,18 @@ export const numberOf = (text: string): number => {
   return Number.isFinite(value) ? value : Number.NaN;
 };
 
-/** All numbers in a list separated by blanks or commas, as `points` and transforms have them; NaN among them where one is none. */
+/**
+ * All numbers in a list separated by blanks, or by one comma, or by the sign of the next one; NaN among them where one is
+ * none. Split step by step, because one pattern for all separators takes the square of the length on a long row of blanks.
+ */
 export const numbersOf = (text: string): readonly number[] => {
   const trimmed = text.trim();
-  return trimmed === '' ? [] : trimmed.split(/\s*,\s*|\s+|(?<=[\d.])(?=[+-])/).map(numberOf);
+  if (trimmed === '') return [];
+  return trimmed
+    .split(',')
+    .flatMap((part) => part.trim().split(/\s+/))
+    .flatMap((part) => part.split(/(?<=[\d.])(?=[+-])/))
+    .map(numberOf);
 };
 
 export type Length =
@@ -19,7 +27,8 @@ export type Length =
   | { readonly kind: 'unreadable' };
 
 export const lengthOf = (text: string): Length => {
-  const match = /^\s*([^a-zA-Z%\s]*(?:[eE][+-]?\d+)?)\s*([a-zA-Z]*|%)\s*$/.exec(text);
+  const trimmed = text.trim();
+  const match = trimmed.length > LONGEST ? null : /^([^a-zA-Z%\s]*(?:[eE][+-]?\d+)?)\s*([a-zA-Z]*|%)$/.exec(trimmed);
   const value = numberOf(match?.[1] ?? '');
   if (match === null || Number.isNaN(value)) return { kind: 'unreadable' };
   if (match[2] === '%') return { kind: 'percent', share: value / 100 };
@@ -27,6 +36,8 @@ export const lengthOf = (text: string): Length => {
   return pixels === undefined ? { kind: 'unreadable' } : { kind: 'length', value: value * pixels.each, real: pixels.real };
 };
 
+/** Signs; no number needs more. */
+const LONGEST = 100;
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 
 /** CSS fixes an inch at 96 pixels. Units that hang on a font (em, ex) say nothing about a part. */

@@ -7,6 +7,10 @@ export interface Element {
   /** Without the prefix of the SVG namespace; with it for all others, which nobody here draws. */
   readonly name: string;
   readonly attributes: ReadonlyMap<string, string>;
+  /** The properties of its `style` attribute. */
+  readonly styles: ReadonlyMap<string, string>;
+  /** What a drawing program calls it, if it does. */
+  readonly label: string | undefined;
   readonly children: Element[];
   /** Line of the file, from 1. */
   readonly line: number;
@@ -42,7 +46,7 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
   });
   parser.on('opentag', (tag) => {
     if (refused || budget.spent()) return;
-    const element: Element = { name: localName(tag.name), attributes: attributesOf(tag.attributes), children: [], line: started };
+    const element = elementOf(tag.name, attributesOf(tag.attributes), started);
     const id = element.attributes.get('id');
     if (id !== undefined && !byId.has(id)) byId.set(id, element);
     const parent = open.at(-1);
@@ -75,6 +79,33 @@ const tellFault = ({ why, line }: { readonly why: string; readonly line: number 
   });
 
 const CHUNK = 1 << 16;
+
+/** All that is asked of an element again and again, however often it is used, is worked out once. */
+const elementOf = (name: string, attributes: ReadonlyMap<string, string>, line: number): Element => ({
+  name: localName(name),
+  attributes,
+  styles: stylesOf(attributes.get('style') ?? ''),
+  label: [...attributes].find(([key]) => key.endsWith(':label'))?.[1],
+  children: [],
+  line,
+});
+
+const stylesOf = (style: string): ReadonlyMap<string, string> =>
+  new Map(
+    style.split(';').flatMap((part) => {
+      const colon = part.indexOf(':');
+      if (colon < 1) return [];
+      return [
+        [
+          part.slice(0, colon).trim(),
+          part
+            .slice(colon + 1)
+            .replace('!important', '')
+            .trim(),
+        ] as const,
+      ];
+    }),
+  );
 
 const localName = (name: string): string => (name.startsWith('svg:') ? name.slice(4) : name);
 

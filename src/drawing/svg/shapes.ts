@@ -128,8 +128,13 @@ const noSize = (why: string): ShapeOutcome => ({ kind: 'unreadable', code: 'enti
 const badLength = (element: Element): ShapeOutcome => ({
   kind: 'unreadable',
   code: 'length-unreadable',
-  why: `one of its lengths is no length (${[...element.attributes].map(([name, value]) => `${name}="${value}"`).join(' ')})`.slice(0, 200),
+  why: `one of its lengths is no length (${shownOf(element)})`,
 });
+
+const shownOf = ({ attributes }: Element): string =>
+  SHAPING.flatMap((name) => (attributes.has(name) ? [`${name}="${attributes.get(name)!.slice(0, 20)}"`] : [])).join(' ');
+
+const SHAPING = ['x', 'y', 'width', 'height', 'r', 'rx', 'ry', 'cx', 'cy', 'x1', 'y1', 'x2', 'y2'];
 
 const MAKERS: ReadonlyMap<string, Maker> = new Map([
   ['path', pathShape],

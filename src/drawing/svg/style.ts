@@ -2,19 +2,8 @@
 import type { Element } from './markup.ts';
 
 /** A property from the `style` attribute, which goes before the attribute of the same name. */
-export const styled = (element: Element, property: string): string | undefined => {
-  const style = element.attributes.get('style');
-  if (style !== undefined)
-    for (const part of style.split(';')) {
-      const colon = part.indexOf(':');
-      if (colon > 0 && part.slice(0, colon).trim() === property)
-        return part
-          .slice(colon + 1)
-          .replace('!important', '')
-          .trim();
-    }
-  return element.attributes.get(property)?.trim();
-};
+export const styled = (element: Element, property: string): string | undefined =>
+  element.styles.get(property) ?? element.attributes.get(property)?.trim();
 
 /** Visibility passes on to children, which may show themselves again; what is not displayed stays so with all in it. */
 export interface Shown {

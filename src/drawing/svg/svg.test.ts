@@ -347,6 +347,23 @@ describe('broken and hostile files', () => {
     expect(codesOf(file).at(-1)).toBe(code);
   });
 
+  it('takes no longer for attributes without end than for their length', () => {
+    const blanks = ' '.repeat(200_000);
+    const long = [
+      `<circle r="1${blanks}!"/>`,
+      `<polygon points="0 0${blanks}!"/>`,
+      `<g transform="scale(1${blanks}!)"/>`,
+      `<g transform="${'a'.repeat(200_000)}"/>`,
+      `<path d="M0 0${blanks}!"/>`,
+      `<svg viewBox="0 0${blanks}1 !"/>`,
+      `<g id="g" style="${'a:b;'.repeat(50_000)}"><line x2="1"/></g>${'<use href="#g"/>'.repeat(2000)}`,
+    ];
+    const start = performance.now();
+    for (const inside of long) expect(page(inside).findings.length + page(inside).curves.length).toBeGreaterThan(0);
+    // With a pattern that takes the square of the length this is hours.
+    expect(performance.now() - start).toBeLessThan(20_000);
+  });
+
   it('takes a plain DOCTYPE, a prefix for its own elements, and names like __proto__', () => {
     const doctype = '<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">';
     expect(readSvg(`${doctype}${head}<circle r="1"/></svg>`).state).toBe('complete');

@@ -33,11 +33,14 @@ export type ViewportOutcome =
 export const viewportOf = (element: Element, around: Size | undefined, given?: ReadonlyMap<string, string>): ViewportOutcome => {
   const attribute = (name: string): string | undefined => given?.get(name) ?? element.attributes.get(name);
   const box = viewBoxOf(element.attributes.get('viewBox'));
-  if (box === 'unreadable') return { kind: 'unreadable', what: `viewBox="${element.attributes.get('viewBox')}"` };
+  if (box === 'unreadable') return { kind: 'unreadable', what: `viewBox="${element.attributes.get('viewBox')?.slice(0, 80)}"` };
   const width = sideOf(attribute('width'), around?.width);
   const height = sideOf(attribute('height'), around?.height);
   if (width === 'unreadable' || height === 'unreadable')
-    return { kind: 'unreadable', what: `width="${attribute('width') ?? ''}" height="${attribute('height') ?? ''}"` };
+    return {
+      kind: 'unreadable',
+      what: `width="${attribute('width')?.slice(0, 40) ?? ''}" height="${attribute('height')?.slice(0, 40) ?? ''}"`,
+    };
   const outer = outerSize(width.size, height.size, box, around);
   const place = placeOf(element, around);
   const fit =
@@ -59,7 +62,7 @@ interface Box extends Size {
 
 const viewBoxOf = (text: string | undefined): Box | undefined | 'unreadable' => {
   if (text === undefined) return undefined;
-  const [x, y, width, height, ...more] = numbersOf(text);
+  const [x, y, width, height, ...more] = numbersOf(text.slice(0, 200));
   if (more.length > 0 || x === undefined || y === undefined || !(width! > 0) || !(height! > 0) || Number.isNaN(x + y)) return 'unreadable';
   return { x, y, width: width!, height: height! };
 };
