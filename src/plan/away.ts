@@ -1,6 +1,6 @@
 /** Distance and nearest place of a contour, by looking at every segment where there are few: quicker than asking an index. */
-import { type Lookup, nearestIn } from '../geometry/lookup.ts';
-import { distanceToSegment, type Nearest, nearestOn } from '../geometry/measure.ts';
+import { type Lookup, type NearestOnChain, nearestIn } from '../geometry/lookup.ts';
+import { distanceToSegment, nearestOn } from '../geometry/measure.ts';
 import type { Point } from '../geometry/segment.ts';
 
 const FEW = 24;
@@ -17,13 +17,13 @@ export const awayFrom = (lookup: Lookup, p: Point): number => {
 };
 
 /** The nearest place. */
-export const nearestTo = (lookup: Lookup, p: Point): Nearest => {
+export const nearestTo = (lookup: Lookup, p: Point): NearestOnChain => {
   if (lookup.segments.length > FEW) return nearestIn(lookup, p);
-  let nearest = lookup.segments[0]!;
+  let segment = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (const s of lookup.segments) {
-    const d = distanceToSegment(s, p);
-    if (d < least) [least, nearest] = [d, s];
+  for (let i = 0; i < lookup.segments.length; i += 1) {
+    const d = distanceToSegment(lookup.segments[i]!, p);
+    if (d < least) [least, segment] = [d, i];
   }
-  return nearestOn(nearest, p);
+  return { ...nearestOn(lookup.segments[segment]!, p), segment };
 };

@@ -51,26 +51,28 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
   const unusable = shape.first.holes.filter((h) => !usable.includes(h));
   const given = nearestHoles(usable, loop.contour, kept);
   const splits = splitsIn(asked);
-  const fromGiven = given.flatMap((hole) =>
-    spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withGiven(spot, hole, asked, splits)),
-  );
+  const fromGiven = given
+    .flatMap((hole) => spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withGiven(spot, hole, asked)))
+    .sort(byCost)
+    .slice(0, effort.segments)
+    .map((c) => ({ ...c, splits: splits(c) }));
   const placements = spotsOf(loop.contour, kept, wanted, effort).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
   const fromPlaced = placements.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p, asked, rules)] : []));
   const whole = fromGiven.filter((c) => !c.splits);
   const split = fromGiven.filter((c) => c.splits);
-  const ranked = [...whole.sort(byCost), ...fromPlaced.sort(byCost), ...split.sort(byCost)].slice(0, TRIED_PER_SEGMENT * effort.segments);
+  const ranked = [...whole, ...fromPlaced.sort(byCost), ...split].slice(0, TRIED_PER_SEGMENT * effort.segments);
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
 };
 
-type Splits = (spot: Spot, hole: GivenHole) => boolean;
+type Splits = (candidate: Candidate) => boolean;
 
 /** A part's waste may fall apart as it likes, and so may a slug that the kerf eats up anyway. */
 const splitsIn = ({ shape, measures, tab, slug }: EntryAsked): Splits => {
   if (shape.first.loop.kept === 'punch' || slug < LEAST_SLUG) return () => false;
   const own = lookupOf(shape.first.loop.loop.contour);
-  return (spot, hole) => splitsSlug(hole, spot, own, measures, tab);
+  return ({ spot, hole }) => splitsSlug(hole, spot, own, measures, tab);
 };
 
 /** mm² of slug below which nothing is left that could fall. */
@@ -105,11 +107,11 @@ const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
 /** An entry nearer to a corner than this, mm, is said. */
 export const cornerNeed = ({ kerf }: Measures): number => 4 * kerf;
 
-const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked, splits: Splits): Candidate => {
+const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate => {
   const away = distanceBetween(hole.at, spot.at);
   const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
   const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
-  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost, splits: splits(spot, hole) };
+  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost, splits: false };
 };
 
 /** In an opening within the disc that touches there; around a part also further out. */

@@ -21,7 +21,7 @@ export const catalogue = {
   'entry-on-arc': { severity: 'note', title: 'A contour is begun on a curve' },
   'entry-near-corner': { severity: 'warning', title: 'A contour is begun close to a corner' },
   'tab-round-corner': { severity: 'warning', title: 'A tab reaches round a corner' },
-  'slug-splits': { severity: 'warning', title: 'The start hole cuts the slug in two' },
+  'slug-splits': { severity: 'warning', title: 'The slug comes off in pieces' },
   'slug-tiny': { severity: 'warning', title: 'A slug is too small to be caught' },
   'slug-heavy': { severity: 'warning', title: 'A loose piece is too heavy to be lifted by hand' },
   'cuts-too-close': { severity: 'warning', title: 'Two cuts leave a web thinner than the kerf' },

@@ -1,6 +1,7 @@
 /** Whether a hole and the lead from it would cut an opening's slug in two, so that half of it falls before anybody holds it. */
 import type { Lookup } from '../geometry/lookup.ts';
-import { distanceBetween, type Point } from '../geometry/segment.ts';
+import { lengthOf } from '../geometry/measure.ts';
+import { distanceBetween, type Point, type Segment } from '../geometry/segment.ts';
 import { nearestTo } from './away.ts';
 import type { Measures } from './measures.ts';
 import type { GivenHole } from './question.ts';
@@ -19,15 +20,26 @@ const AT_ENTRY = 0.9;
  * @param own the opening's contour. @param tab mm behind the entry.
  */
 export const splitsSlug = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): boolean => {
+  const told = lengthsTo(own.segments);
+  const entry = told[spot.segment]! + spot.share * lengthOf(own.segments[spot.segment]!);
+  const round = told.at(-1)!;
   const rough = measures.offsets[0]!;
   const reach = rough + measures.kerf / 2 + LIGAMENT;
   const near = Math.max(AT_ENTRY, 0.9 * hole.diameter);
   return [...rim(hole, measures.kerf / 2), ...sides(hole, spot, measures.kerf / 2)].some((p) => {
     const found = nearestTo(own, p);
     if (found.distance >= reach) return false;
-    const back = (spot.at.x - found.at.x) * spot.along.x + (spot.at.y - found.at.y) * spot.along.y;
-    return distanceBetween(found.at, spot.at) > near || back > 0.35 * tab;
+    const ahead = told[found.segment]! + found.share * lengthOf(own.segments[found.segment]!) - entry;
+    const nearest = ahead - Math.round(ahead / round) * round;
+    return nearest > near || nearest < -0.35 * tab;
   });
+};
+
+/** Length travelled to the start of each segment, and all round last. */
+const lengthsTo = (segments: readonly Segment[]): readonly number[] => {
+  const told = [0];
+  for (const s of segments) told.push(told.at(-1)! + lengthOf(s));
+  return told;
 };
 
 const rim = (hole: GivenHole, least: number): Point[] => {

@@ -19,7 +19,7 @@ export interface WebLimits {
 
 export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], limits: WebLimits): readonly Finding[] => [
   ...shapes.flatMap((shape) => ownWeb(shape, limits)),
-  ...pairsNear(cut, Math.max(limits.kerf, limits.reach)).flatMap(([a, b]) => between(cut[a]!, cut[b]!, limits)),
+  ...pairsNear(cut, 2 * limits.reach).flatMap(([a, b]) => between(cut[a]!, cut[b]!, limits)),
 ];
 
 /** Metal that stays, between two stretches of one contour. */
@@ -56,7 +56,7 @@ const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readon
 };
 
 const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
-  const near = nearestPlace(a.loop.contour, b.loop.contour, Math.max(limits.kerf, limits.reach));
+  const near = nearestPlace(a.loop.contour, b.loop.contour, 2 * limits.reach);
   if (near === undefined) return [];
   const names = `${a.loop.id} and ${b.loop.id}`;
   // Between two openings, or an opening and the part around it, metal stays; all else between two contours is waste.
@@ -65,7 +65,7 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   const stays = nested ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
   if (near.width < TOUCHING) return [touching(names, near, a.loop.id)];
   if (stays) return near.width < limits.kerf ? [tooThin(`Between ${names}`, a.loop.id, near.at, near.width, limits.kerf)] : [];
-  if (near.width >= limits.reach) return [];
+  if (near.width >= limits.reach) return nested ? [thinWaste(names, near, a.loop.id, limits)] : [];
   return [
     find(
       'cuts-overlap',
@@ -86,6 +86,17 @@ const touching = (names: string, near: Near, loop: string): Finding =>
     place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: 1, loop },
     remedy: 'Draw them as one contour, or move them apart.',
   });
+
+/** Around an island in an opening: where the two kerfs run together the slug is cut through. */
+const thinWaste = (names: string, near: Near, loop: string, { reach }: WebLimits): Finding =>
+  find(
+    'slug-splits',
+    `Between ${names} the waste is ${near.width.toFixed(3)} mm wide at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}), and the kerfs on both sides take ${(2 * reach).toFixed(3)} mm: the slug is cut through there and may come off in pieces.`,
+    {
+      place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: reach * 2, loop },
+      remedy: 'Watch the cut and take out what comes free, or cut the two from different places of the block.',
+    },
+  );
 
 interface Near {
   readonly at: Point;
