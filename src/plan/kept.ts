@@ -43,7 +43,7 @@ export const sortLoops = (question: KeptQuestion): Sorted => {
     alike.loops.push(loop);
     decided.set(`${kind} ${reason}`, alike);
   }
-  const findings = [...[...decided.values()].flatMap(statements), ...unknownOverrides(question)];
+  const findings = [...[...decided.values()].map(statement), ...unknownOverrides(question)];
   return { cut, block: block.toSorted((a, b) => extent(b) - extent(a)), drawnHoles, findings };
 };
 
@@ -52,18 +52,15 @@ const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
   if (asked !== undefined) return { kind: asked, reason: 'you said so' };
   // With the outline as the block every loop is one step nearer to being a part.
   const level = question.outline === 'block' ? loop.depth - 1 : loop.depth;
-  if (level < 0) return { kind: 'block', reason: 'it is the outermost loop, and the outermost loops are the edge of the block' };
+  if (level < 0) return { kind: 'block', reason: 'the outermost loops are the edge of the block in this job' };
   const insideOpening = question.outline === 'block' ? level === 1 : level === 2;
   if (insideOpening && fitsStartHole(loop.contour, question.startHole))
-    return { kind: 'hole', reason: 'it is a small circle inside an opening' };
+    return { kind: 'hole', reason: 'a small circle inside an opening is where the wire is threaded' };
   const die = question.outline === 'block' ? level % 2 === 0 : level % 2 === 1;
-  if (die) return { kind: 'die', reason: 'it is an opening: the metal around it stays' };
+  if (die) return { kind: 'die', reason: 'an opening in a part or block leaves the metal around it standing' };
   return {
     kind: 'punch',
-    reason:
-      loop.depth === 0
-        ? 'it is an outermost loop: the piece inside it is the part'
-        : 'it is an island in an opening: the piece inside it is a part',
+    reason: loop.depth === 0 ? 'an outermost loop is the outside of a part' : 'an island in an opening is a part of its own',
   };
 };
 
@@ -91,32 +88,31 @@ interface Decided {
   readonly loops: WantedLoop[];
 }
 
-/** More loops decided alike than this are told in one sentence. */
-const SINGLE_SENTENCES = 12;
+/** As many loops are called by name in one sentence. */
+const NAMED = 12;
 
-const statements = ({ kind, reason, loops }: Decided): Finding[] => {
-  if (loops.length > SINGLE_SENTENCES) {
-    const first = loops.slice(0, 3).map((l) => l.id);
-    return [statement(loops[0]!, kind, reason, `${first.join(', ')} and ${loops.length - first.length} more loops`, 'each')];
-  }
-  return loops.map((loop) => statement(loop, kind, reason, loop.id, ''));
+const namesOf = (loops: readonly WantedLoop[]): string => {
+  const ids = loops.slice(0, NAMED).map((l) => l.id);
+  if (loops.length > NAMED) return `${ids.join(', ')} and ${loops.length - NAMED} more`;
+  return ids.length === 1 ? ids[0]! : `${ids.slice(0, -1).join(', ')} and ${ids.at(-1)}`;
 };
 
-const statement = (loop: WantedLoop, kind: Decision['kind'], reason: string, who: string, each: string): Finding => {
-  const b = boundsOfChain(loop.contour);
-  const place = { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2, reach: (b.maxX - b.minX) / 2, loop: loop.id } as const;
-  const is = each === '' ? 'is' : 'are';
+/** All loops decided alike in one sentence. */
+const statement = ({ kind, reason, loops }: Decided): Finding => {
+  const one = loops.length === 1;
+  const [who, is] = [namesOf(loops), one ? 'is' : 'are'];
   const what: Record<Decision['kind'], string> = {
-    die: `${who} ${is} cut as ${each === '' ? 'an opening' : 'openings'} (die type): the block is kept and the piece inside is the slug`,
-    punch: `${who} ${is} cut as ${each === '' ? 'a part' : 'parts'} (punch type): the piece inside is kept`,
+    die: `${who} ${is} cut as ${one ? 'an opening' : 'openings'} (die type): the block is kept, the piece inside is the slug`,
+    punch: `${who} ${is} cut as ${one ? 'a part' : 'parts'} (punch type): the piece inside is kept`,
     block: `${who} ${is} taken as the edge of the block and not cut`,
-    hole: `${who} ${is} taken as ${each === '' ? 'a start hole' : 'start holes'} of ${diameterOf(loop.contour).toFixed(2)} mm already there`,
+    hole: `${who} ${is} taken as ${one ? 'a start hole' : 'start holes'} already there`,
     leave: `${who} ${is} not cut`,
   };
-  return find('kept-side', `${what[kind]}. Reason: ${reason}.`, {
-    place,
-    remedy: `Set kept.${loop.id} to die, punch or leave if that is not meant.`,
-  });
+  const first = loops[0]!;
+  const b = boundsOfChain(first.contour);
+  const place = { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2, reach: (b.maxX - b.minX) / 2, loop: first.id } as const;
+  const remedy = `If that is not meant, set kept.${first.id}${one ? '' : ' and the like'} to die, punch or leave.`;
+  return find('kept-side', `${what[kind]}. Reason: ${reason}.`, one ? { place, remedy } : { remedy });
 };
 
 const extent = (loop: WantedLoop): number => {
