@@ -12,6 +12,7 @@ export const catalogue = {
   'group-code-unreadable': { severity: 'warning', title: 'A line that should be a group code is not one' },
   'number-unreadable': { severity: 'warning', title: 'A number is not written as a number' },
   'entity-unfinished': { severity: 'warning', title: 'An entity lacks values that it cannot do without' },
+  'count-differs': { severity: 'warning', title: 'An entity has more or fewer points than it says' },
   'entity-impossible': { severity: 'warning', title: 'An entity has values that no shape can have' },
   'entities-passed-over': { severity: 'note', title: 'Texts, dimensions, hatches and the like were passed over' },
   'shapes-not-read': { severity: 'warning', title: 'The drawing has shapes of a kind that is not read here' },

@@ -2,7 +2,7 @@
 import type { Block, EntityRecord } from './records.ts';
 
 export interface Forecast {
-  /** Lines, arcs and curves. */
+  /** Lines, arcs, curves and points. */
   readonly pieces: number;
   /** These and every copy of a block, empty ones too. */
   readonly steps: number;
@@ -33,13 +33,19 @@ export const forecastOf = (model: readonly EntityRecord[], blocks: ReadonlyMap<s
         const copies = record.columns * record.rows;
         const inner = ofBlock(record.key, depth + 1);
         pieces += copies * inner.pieces;
-        steps += copies * (1 + inner.steps);
+        steps += copies * (COPY_STEPS + inner.steps);
+      } else {
+        pieces += 1;
+        steps += 1;
       }
     }
     return { pieces, steps };
   };
   return ofRecords(model, 0);
 };
+
+/** Placing one copy of a block, even of an empty one, costs about as much as so many pieces. */
+export const COPY_STEPS = 4;
 
 const NOTHING: Forecast = { pieces: 0, steps: 0 };
 const DEEP = 500;

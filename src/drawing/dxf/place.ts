@@ -3,6 +3,7 @@ import type { Budget } from '../budget.ts';
 import type { Curve, DrawnCurve, DrawnFile } from '../curve.ts';
 import { withinReach } from '../reach.ts';
 import { flattened, type Lie, lieOf } from './flatten.ts';
+import { COPY_STEPS } from './forecast.ts';
 import type { LayerTable } from './layers.ts';
 import type { Block, EntityRecord, Insert, Shape, Spot } from './records.ts';
 import type { Report } from './report.ts';
@@ -46,11 +47,11 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
     else {
       const layer = hall.layers.named(layerAt(record, site));
       const hidden = site.hidden || record.invisible || layer.off || layer.frozen;
-      if (record.kind === 'spot') drawSpot(record, site, layer.name, hidden, drawn, hall.report);
+      layer.entities++;
+      if (record.kind === 'spot') drawSpot(record, site, layer.name, hidden, drawn, hall);
       else {
         const curves = curvesAt(record, site, hall.report);
         if (!hall.budget.work(1 + curves.length)) return;
-        layer.entities++;
         const number = entity.number++;
         for (const curve of curves) {
           if (!withinReach(curve)) hall.report.tooFar(record);
@@ -65,7 +66,8 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
 const layerAt = (record: EntityRecord, site: Site): string =>
   record.layer === '0' && site.layer !== undefined ? site.layer : record.layer;
 
-const drawSpot = (spot: Spot, site: Site, layer: string, hidden: boolean, drawn: Drawn, report: Report): void => {
+const drawSpot = (spot: Spot, site: Site, layer: string, hidden: boolean, drawn: Drawn, { budget, report }: Hall): void => {
+  if (!budget.work(1) || !budget.entity()) return;
   const { x, y } = placed(site.placement, spot.at);
   if (withinReach({ kind: 'line', from: { x, y }, to: { x, y } })) drawn.marks.push({ at: { x, y }, layer, hidden });
   else report.tooFar(spot);
@@ -105,7 +107,7 @@ const drawCopies = (insert: Insert, block: Block, site: Site, hall: Hall, drawn:
   const base = { ...IN_PLACE, origin: point3(-block.base.x, -block.base.y, -block.base.z) };
   for (let row = 0; row < insert.rows; row++)
     for (let column = 0; column < insert.columns; column++) {
-      if (!hall.budget.work(1)) return;
+      if (!hall.budget.work(COPY_STEPS)) return;
       const placement = within(site.placement, within(copyOf(insert, row, column), base));
       drawRecords(block.records, { placement, inPlace: false, layer, hidden, blocks }, hall, drawn, entity);
     }

@@ -14,6 +14,7 @@ interface Telling {
   readonly edgeOn: (shape: Shape) => void;
   readonly noEnd: (place: number) => void;
   readonly knotsMade: (place: number) => void;
+  readonly countDiffers: (place: number, type: string, told: number, given: number, what: string) => void;
   readonly throughPoints: (place: number) => void;
   readonly tooFar: (record: EntityRecord) => void;
   readonly missing: (insert: Insert) => void;
@@ -39,28 +40,33 @@ export const report = (told: Ledger, binary: boolean): Report => {
 const telling = (told: Ledger, at: Telling['at']): Telling => {
   const add = (code: DrawingCode, place: number, sentence: string, done: string): void =>
     told.add(code, sentence, { place: at(place), done });
-  const sees = (shape: Shape, how: string, done: string): void => add('tilted-projected', shape.place, `A ${shape.type} ${how}.`, done);
+  const sees = (shape: Shape, how: string, done: string): void =>
+    add('tilted-projected', shape.place, `${oneOf(shape.type)} ${how}.`, done);
   return {
     at,
     leftOut: (type, place, code, why) => add(code, place, `${type}: ${why}`, 'This entity was left out.'),
     lies: (shape, lie) => {
       if (lie === 'raised')
-        add('height-dropped', shape.place, `A ${shape.type} lies at a height other than 0.`, 'It was taken as if it lay at height 0.');
+        add('height-dropped', shape.place, `${oneOf(shape.type)} lies at a height other than 0.`, 'It was taken as if it lay at height 0.');
       if (lie === 'tilted') sees(shape, 'does not lie parallel to the XY plane', 'What is seen from above was taken.');
     },
     edgeOn: (shape) => sees(shape, 'stands upright on the XY plane and is seen edge on', 'It was left out.'),
     noEnd: (place) =>
       add('sequence-end-missing', place, 'A POLYLINE has no end mark (SEQEND).', 'It was taken to end with its last vertex.'),
     knotsMade: (place) => add('spline-knots-made', place, 'A SPLINE has control points and no knots.', 'Evenly spaced knots were taken.'),
+    countDiffers: (place, type, said, given, what) =>
+      add('count-differs', place, `${oneOf(type)} says it has ${said} ${what} and gives ${given}.`, 'Those given were taken.'),
     throughPoints: (place) => add('spline-through-points', place, 'A SPLINE gives only points that it passes through.', THROUGH_POINTS),
     tooFar: ({ place, type }) =>
-      add('entity-impossible', place, `A ${type} reaches further than a thousand million drawing units.`, 'It was left out.'),
+      add('entity-impossible', place, `${oneOf(type)} reaches further than a thousand million drawing units.`, 'It was left out.'),
     missing: ({ place, block }) =>
       add('reference-missing', place, `The block '${block}' is inserted here and is not in the file.`, 'Nothing was drawn for it.'),
     withinItself: ({ place, block }) =>
       add('reference-to-itself', place, `The block '${block}' is inserted within itself.`, 'The inner one was left out.'),
   };
 };
+
+const oneOf = (type: string): string => `${/^(ARC|ELLIPSE|INSERT|LWPOLYLINE)$/.test(type) ? 'An' : 'A'} ${type}`;
 
 const THROUGH_POINTS = 'The smooth cubic through them was taken, free at its ends where no direction is given.';
 

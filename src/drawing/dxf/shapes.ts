@@ -7,6 +7,7 @@ import { isFullTurn } from '../oval.ts';
 import type { Fields } from './fields.ts';
 import { polylinePieces } from './polyline.ts';
 import { type Shape, type Spot, type Trouble, trouble } from './records.ts';
+import type { Report } from './report.ts';
 import { lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceCurve } from './space.ts';
 
 /** LINE: two points in space. */
@@ -56,7 +57,7 @@ export const ellipseShape = (f: Fields): Shape | Trouble => {
 };
 
 /** LWPOLYLINE: its vertices stand one after the other, each with its bulge. */
-export const lightPolylineShape = (f: Fields): Shape | Trouble => {
+export const lightPolylineShape = (f: Fields, report: Report): Shape | Trouble => {
   const points: Point[] = [];
   const bulges: number[] = [];
   let x = Number.NaN;
@@ -75,7 +76,7 @@ export const lightPolylineShape = (f: Fields): Shape | Trouble => {
   if (!whole || !Number.isNaN(x) || points.some((p) => Number.isNaN(p.x)))
     return trouble('entity-unfinished', 'A vertex of an LWPOLYLINE has no x or no y.');
   const told = f.get(90, points.length);
-  if (told !== points.length) return trouble('entity-unfinished', `An LWPOLYLINE says it has ${told} vertices and gives ${points.length}.`);
+  if (told !== points.length) report.countDiffers(f.place, f.type, told, points.length, 'vertices');
   return polylineShape(f, points, bulges, f.flag(70, 1), f.get(38, 0));
 };
 

@@ -16,9 +16,10 @@ export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
     [73, control.length, 'control points'],
     [74, fit.length, 'fit points'],
   ];
-  for (const [code, count, what] of told)
-    if (f.get(code, count) !== count)
-      return trouble('entity-unfinished', `The spline says it has ${f.get(code, count)} ${what} and gives ${count}.`);
+  for (const [code, count, what] of told) {
+    const said = f.get(code, count);
+    if (said !== count) report.countDiffers(f.place, f.type, said, count, what);
+  }
   const spline = control.length > 0 ? controlled(f, control, report) : throughPoints(f, fit, report);
   if (spline.kind === 'trouble') return spline;
   const curves = spline.degree === 1 ? straightPieces(spline) : [spline];

@@ -49,6 +49,9 @@ export class Drawer {
   drawRoot(root: Element, matrix: Matrix, size: Size): void {
     const elements = elementsDrawn(root, this.#byId);
     if (!this.#budget.expected(0, elements * STEPS)) return;
+    // What moves the page as a whole goes by rules of its own and says nothing about a part.
+    if (styled(root, 'transform') !== undefined)
+      this.#leave('transform-unreadable', root, 'The page as a whole has a transform.', 'It was not applied.');
     const shown = shownWithin({ displayed: true, visible: true }, root);
     this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, depth: 1, using: [] });
   }
