@@ -9,6 +9,7 @@ export const catalogue = {
   'wire-not-in-stock': { severity: 'warning', title: 'The wire asked for is not on the shelf' },
   'no-wire-in-stock': { severity: 'refusal', title: 'The shop has no wire that could be used' },
   'wire-chosen': { severity: 'note', title: 'The wire that was chosen and why the others were not' },
+  'contour-unsound': { severity: 'refusal', title: 'A contour crosses itself or does not hold together' },
   'corner-too-tight': { severity: 'refusal', title: 'An inside corner is too tight for the wire' },
   'corner-rounded': { severity: 'note', title: 'An inside corner comes out with the radius that the wire leaves' },
   'slot-too-narrow': { severity: 'refusal', title: 'A place is narrower than the kerf' },

@@ -1,6 +1,7 @@
 /** What each pass of a wire makes of one shape, and whether that is what the drawing wants. */
 import type { Finding } from '../finding/finding.ts';
 import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
 import type { LadderRow } from '../physics/ladder.ts';
 import type { Wire } from '../physics/wire.ts';
 import { type RoundedCorner, roundedCorners } from './corners.ts';
@@ -30,6 +31,7 @@ export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, ques
   const opened: Contour[] = [];
   for (const row of rows) {
     const outcome = openedBy(loop.contour, kept, row.offset.value + margin);
+    if (outcome.kind === 'unsound') return unsound(shape, outcome);
     if (outcome.kind !== 'whole')
       return tooNarrow(shape, row.offset.value + margin, wire, outcome.kind === 'parts' ? outcome.contours : [], question);
     opened.push(outcome.contour);
@@ -56,6 +58,17 @@ export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, ques
  * ends, centre and register are off by half a digit each, which adds to at most two and a half; four leaves room.
  */
 export const marginOf = ({ resolution }: PlanQuestion): number => 4 * resolution.unit * 10 ** -resolution.decimals;
+
+/** A contour that meets itself has no inside and outside to go by: no wire can help. */
+const unsound = (shape: Shape, { why, at }: { readonly why: string; readonly at: Point }): Fit => {
+  const { id } = shape.first.loop.loop;
+  const finding = find(
+    'contour-unsound',
+    `${shapeName(shape)} cannot be followed by a wire: ${why}, at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}).`,
+    { place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id }, remedy: 'Mend the contour in the drawing.' },
+  );
+  return { opened: [], comesOut: [], corners: [], fault: `${id} is not a contour that can be followed`, findings: [finding] };
+};
 
 const tooNarrow = (
   shape: Shape,

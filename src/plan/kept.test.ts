@@ -1,3 +1,4 @@
+/** Which side of each loop is kept, as the nesting suggests and the user overrules. */
 import { describe, expect, it } from 'vitest';
 import { sortLoops } from './kept.ts';
 import { disc, loop, plate, questionFor, rectangle } from './plan.fixture.ts';

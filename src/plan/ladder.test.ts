@@ -1,3 +1,4 @@
+/** The pass ladder is the cheapest there is, and says the best where there is none. */
 import { describe, expect, it } from 'vitest';
 import { cutModel } from '../physics/model.ts';
 import { deviationNow } from './accuracy.ts';

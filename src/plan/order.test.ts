@@ -1,3 +1,4 @@
+/** The order of openings visits each once and is short. */
 import { describe, expect, it } from 'vitest';
 import { type Point, point } from '../geometry/segment.ts';
 import { travelOrder, wayLength } from './order.ts';

@@ -1,3 +1,4 @@
+/** Whole plans: what is cut, in which order, and what is refused and why. */
 import { describe, expect, it } from 'vitest';
 import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle, slot, star } from './plan.fixture.ts';
 import { planCut } from './plan-cut.ts';
@@ -151,6 +152,11 @@ describe('what cannot be made', () => {
     expect(codes(opening(disc(10, 10, 5), { wires: [] }))).toEqual(['no-wire-in-stock']);
     const asked = planCut(opening(rectangle(0, 0, 30, 20), { wire: 'brass-0.30', insideCorner: 0.1, tolerance: 0.01 }));
     expect(asked.findings.find((f) => f.code === 'wire-chosen')?.remedy).toContain('brass-0.15');
+  });
+
+  it('is a contour that crosses itself', () => {
+    const bow = polygon([0, 0], [20, 20], [20, 0], [0, 30]);
+    expect(codes(opening(bow))).toContain('contour-unsound');
   });
 
   it('is nothing at all, a height the machine has not, or contours on top of each other', () => {

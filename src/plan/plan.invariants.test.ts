@@ -1,3 +1,4 @@
+/** What holds for every plan of any drawing. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../geometry/contour.ts';
