@@ -2,6 +2,7 @@
 import type { Drawing } from '../drawing/drawing.ts';
 import { readDrawing } from '../drawing/read.ts';
 import type { Finding } from '../finding/finding.ts';
+import { parseDialect } from '../nc/dialect/parse.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveProgram } from '../proof/prove.ts';
 import { easeLoops } from './ease.ts';
@@ -21,6 +22,8 @@ export interface ProveRun {
 }
 
 export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup }: ProveRun): ProvenAgain => {
+  const dialect = parseDialect(setup.dialect);
+  if (dialect.kind === 'bad') return { kind: 'bad input', findings: dialect.findings };
   const drawing = readDrawing(bytes, drawingName, units === undefined ? {} : { units });
   if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
   const missing = [...Object.keys(setup.kept), ...(setup.blockLoop === undefined ? [] : [setup.blockLoop])].filter(

@@ -85,7 +85,7 @@ const wound = (value: unknown, dice: Dice): void => {
   const inner = Object.hasOwn(record, key) ? record[key] : undefined;
   if (typeof inner === 'object' && inner !== null && dice.below(3) > 0) wound(inner, dice);
   else if (dice.below(4) === 0) Reflect.deleteProperty(record, key);
-  else Object.defineProperty(record, key, { value: dice.pick(ODD), enumerable: true, configurable: true, writable: true });
+  else Object.defineProperty(record, key, { value: structuredClone(dice.pick(ODD)), enumerable: true, configurable: true, writable: true });
 };
 
 const scrambled = (text: string, dice: Dice): string => {
