@@ -6,10 +6,12 @@ import type { Point } from './segment.ts';
 import { distanceBetween } from './segment.ts';
 
 export type Breaks =
-  /** From start to end; `speed` is the mean of mm per parameter. */
+  /** From start to end; `speed` is the greatest size of the derivative where it was looked at. */
   | { readonly kind: 'broken'; readonly at: readonly Cut[]; readonly speed: number }
   | { readonly kind: 'no extent' }
   | { readonly kind: 'not finite'; readonly parameter: number };
+
+const sizeOf = (d: Point): number => (isFinitePoint(d) ? Math.hypot(d.x, d.y) : 0);
 
 export interface Cut {
   readonly t: number;
@@ -28,7 +30,7 @@ export const breaksOf = (curve: FitCurve): Breaks => {
   if (bad !== undefined) return { kind: 'not finite', parameter: bad.t };
   const length = looks.reduce((sum, l) => sum + lengthOver(l), 0);
   if (!(length > 0)) return { kind: 'no extent' };
-  const speed = length / Math.abs(range);
+  const speed = looks.flat().reduce((most, l) => Math.max(most, sizeOf(curve.tangentAt(l.t))), 0);
   const at = looks.flatMap((l, i) => [{ t: l[0]!.t, corner: i > 0 }, ...found(curve, l, speed)]);
   const all = [...at, { t: curve.end, corner: false }];
   return { kind: 'broken', at: all.filter((cut, i) => i === 0 || cut.t !== all[i - 1]!.t), speed };

@@ -4,6 +4,7 @@
  * arcs meet tangentially wherever the curve has a direction.
  */
 import { biarc } from './biarc.ts';
+import { heightOverChord } from './bulge.ts';
 import { path } from './contour.ts';
 import type { Cut } from './fit-breaks.ts';
 import { breaksOf } from './fit-breaks.ts';
@@ -17,7 +18,7 @@ import { simplify } from './simplify.ts';
 export type { FitCurve } from './fit-curve.ts';
 
 /**
- * `fitted`: `deviation` is the greatest distance in mm from 47 sampled places per span to the segments, at most the
+ * `fitted`: `deviation` is the greatest distance in mm from at least 47 sampled places per span to the segments, at most the
  * tolerance. `no extent`: the whole curve is one point. `not finite`: the curve gave a place that is no number, near
  * `parameter`. `jumps`: it is not in one piece there. `too many`: more segments would be needed than allowed.
  */
@@ -49,17 +50,26 @@ export const fitArcs = (curve: FitCurve, tolerance: number, limit = 10_000): Fit
   }
   if (segments.length === 0) return { kind: 'no extent' };
   // What is one circle or one line comes out as one segment, which costs a thousandth of the tolerance at most.
-  const merged = simplify(path(segments), tolerance * MERGING).segments;
-  return { kind: 'fitted', segments: merged, deviation: deviation + (merged.length < segments.length ? tolerance * MERGING : 0) };
+  const merged = simplify(path(segments), tolerance * MERGING).segments.map((s) => (isFlat(s, tolerance * MERGING) ? chordOf(s) : s));
+  const exact = merged.length === segments.length && merged.every((s, i) => s === segments[i]);
+  return { kind: 'fitted', segments: merged, deviation: deviation + (exact ? 0 : 2 * MERGING * tolerance) };
 };
 
-/** Samples may miss the top of a deviation by one or two in a hundred; that much of the tolerance is kept back. */
-const BETWEEN_SAMPLES = 0.98;
+/** Rounding of so large a circle shows in the ends of the arc, and its chord cannot be told from it. */
+const isFlat = (s: Segment, within: number): boolean => s.kind === 'arc' && Math.abs(s.sweep) < FLAT && heightOverChord(s) <= within;
+
+const chordOf = (s: Segment): Segment => ({ kind: 'line', from: s.from, to: s.to });
+
+/** Rad: the kink that a line makes in place of such an arc is half of it at either end. */
+const FLAT = 4e-7;
+
+/** Samples may miss the top of a deviation by one or two in a hundred, four at worst seen; that much of the tolerance is kept back. */
+const BETWEEN_SAMPLES = 0.96;
 const MERGING = 0.001;
 
 interface Task {
   readonly curve: FitCurve;
-  /** Mean speed, mm per parameter. */
+  /** Greatest size of the derivative, against which it vanishes. */
   readonly speed: number;
   readonly tolerance: number;
   readonly start: Point;
@@ -181,23 +191,47 @@ const isInLine = (here: Station, end: Station, size: number): boolean => {
 };
 
 /**
- * Greatest distance of the sampled places from the segments; infinite as soon as one is beyond the tolerance, and where two
- * neighbours among them are a third of the whole apart: a curve may jump there, and shorter spans will tell.
+ * Greatest distance of the sampled places from the segments; infinite as soon as one is beyond the tolerance. Where a curve
+ * is fast, places come far apart: more are taken there, and what stays apart all the same is taken for a jump.
  */
 const deviationOf = (segments: readonly Segment[], place: (share: number) => Point, tolerance: number): number => {
+  const length = segments.reduce((sum, s) => sum + lengthOf(s), 0);
   const places: Point[] = [];
   let most = 0;
-  for (const share of SHARES) {
+  const look = (share: number): Point => {
     const p = place(share);
     let least = Infinity;
     for (const s of segments) least = Math.min(least, distanceToSegment(s, p));
-    if (Number.isNaN(least)) return Number.NaN;
-    if (least > tolerance) return Infinity;
-    if (least > most) most = least;
-    places.push(p);
+    most = least <= tolerance ? Math.max(most, least) : Number.isNaN(least) ? Number.NaN : Infinity;
+    return p;
+  };
+  for (const share of SHARES) {
+    places.push(look(share));
+    if (!(most <= tolerance)) return most;
   }
-  const inOrder = [segments[0]!.from, ...ORDER.map((i) => places[i]!), segments.at(-1)!.to];
-  const gap = inOrder.reduce((widest, p, i) => (i === 0 ? 0 : Math.max(widest, distanceBetween(inOrder[i - 1]!, p))), 0);
-  const length = segments.reduce((sum, s) => sum + lengthOf(s), 0);
-  return gap > length / 3 + tolerance ? Infinity : most;
+  const stops = [
+    { share: 0, at: segments[0]!.from },
+    ...ORDER.map((i) => ({ share: SHARES[i]!, at: places[i]! })),
+    { share: 1, at: segments.at(-1)!.to },
+  ];
+  const isDense = stops.every((stop, i) => i === 0 || fill(stops[i - 1]!, stop, Math.max(length / SPARSE, tolerance / 8), look, HALVINGS));
+  return isDense || !(most <= tolerance) ? most : Infinity;
+};
+
+/** Places are at most this part of the span apart, reached by halving the parameter this many times at most. */
+const SPARSE = 24;
+const HALVINGS = 8;
+
+interface Stop {
+  readonly share: number;
+  readonly at: Point;
+}
+
+/** Looks at places between two stops until they are near enough to each other; false when halving does not get there. */
+const fill = (from: Stop, to: Stop, gap: number, look: (share: number) => Point, halvings: number): boolean => {
+  if (!(distanceBetween(from.at, to.at) > gap)) return true;
+  if (halvings === 0) return false;
+  const share = (from.share + to.share) / 2;
+  const middle = { share, at: look(share) };
+  return fill(from, middle, gap, look, halvings - 1) && fill(middle, to, gap, look, halvings - 1);
 };
