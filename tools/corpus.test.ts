@@ -35,7 +35,7 @@ const truth = (changes: Partial<Truth> = {}): Truth => ({
 const plate = (): Drawing =>
   drawn()
     .polyline(box(0, 0, 20, 10), true)
-    .circle([5, 5], 1)
+    .circle([5, 5], 2)
     .read();
 
 describe('comparing a drawing with its truth', () => {
@@ -50,7 +50,7 @@ describe('comparing a drawing with its truth', () => {
     expect(compared(plate(), truth({ units: 'absent' })).wrong).toEqual(['the missing unit is not asked about (mm, header)']);
     const open = drawn()
       .polyline(box(0, 0, 20, 10), true)
-      .circle([5, 5], 1)
+      .circle([5, 5], 2)
       .line([30, 0], [40, 0])
       .read();
     expect(compared(open, truth()).wrong).toEqual(['open chains: 1, expected 0']);
