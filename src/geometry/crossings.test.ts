@@ -1,3 +1,4 @@
+/** Where chains meet themselves and each other, case by case. */
 import { describe, expect, it } from 'vitest';
 import { arcByDegrees } from './bulge.ts';
 import { contour, path } from './contour.ts';

@@ -1,3 +1,4 @@
+/** Arcs fitted to any curve keep the tolerance and the direction; what cannot be fitted is named. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { path } from './contour.ts';

@@ -1,3 +1,4 @@
+/** Lengths, areas, distances and containment do not depend on direction, start or place, and agree with a polygon library. */
 import { area as clipperArea, PointInPolygonResult, pointInPolygon } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

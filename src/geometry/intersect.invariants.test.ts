@@ -1,3 +1,4 @@
+/** Contacts of segments and chains on a small grid, where ends, tangents and overlaps come all the time. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fromBulge } from './bulge.ts';

@@ -1,3 +1,4 @@
+/** The named outcomes of two segments, case by case. */
 import { describe, expect, it } from 'vitest';
 import { arcByDegrees } from './bulge.ts';
 import { intersect } from './intersect.ts';

@@ -1,3 +1,4 @@
+/** Closest places, the roomiest place and the narrowest gap. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { arcAbout, fromBulge } from './bulge.ts';

@@ -1,3 +1,4 @@
+/** Areas, corners, fillets, soundness, nesting, simplifying, transforms and bulges, case by case. */
 import { describe, expect, it } from 'vitest';
 import { areaOf, centroidOf, regionAreaOf } from './area.ts';
 import { arcByDegrees, arcThrough, fromBulge } from './bulge.ts';
