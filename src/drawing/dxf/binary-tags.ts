@@ -3,7 +3,7 @@ import { type Damage, isGroupCode, type Tags } from './tags.ts';
 import type { Words } from './words.ts';
 
 /** The 22 bytes every binary DXF file begins with. */
-export const SENTINEL = 'AutoCAD Binary DXF\r\n\u001a\0';
+const SENTINEL = 'AutoCAD Binary DXF\r\n\u001a\0';
 
 export const isBinaryDxf = (bytes: Uint8Array): boolean => {
   for (let i = 0; i < SENTINEL.length; i++) if (bytes[i] !== SENTINEL.charCodeAt(i)) return false;
