@@ -12,7 +12,7 @@ import { type Candidate, candidatesFor } from './entry.ts';
 import type { Fit } from './fit.ts';
 import { centreOf, frameAt, lapOf } from './lap.ts';
 import type { Layout, Visit } from './layout.ts';
-import { leadsClear } from './lead-check.ts';
+import { leadsClear, leadsLongEnough } from './lead-check.ts';
 import type { PassLap } from './legs.ts';
 import { spokenMass } from './mass.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from './measures.ts';
@@ -99,7 +99,7 @@ const laidOut = (
     ...turningOf(kept, own, laps, measures),
   };
   const visits = visitsOf(kept, question, layout);
-  if (!visits.every((v) => leadsClear(v.steps, own, measures.offsets))) return undefined;
+  if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
   const from = laps[0]!.lap.length - tab.length;
   return {
     hole,

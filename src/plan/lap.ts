@@ -18,6 +18,8 @@ export interface LapPiece {
   /** Length travelled along the programmed contour, mm; the same twice for a corner. */
   readonly start: number;
   readonly end: number;
+  /** The contour turns at its end: a corner, not a smooth joint. */
+  readonly turns?: true;
 }
 
 export interface Lap {
@@ -35,8 +37,14 @@ export interface LapOptions {
   readonly outsideCorners: 'arc' | 'intersection';
 }
 
-/** Places nearer to a corner than this are the corner: a program cannot hold a move so short. */
+/** Places nearer to a smooth joint than this are the joint: a program cannot hold a move so short. */
 const SNAP = 2e-3;
+
+/** Places nearer to a corner than this are moved this far past it: at the very corner there is no direction to leave by. */
+const PAST = 0.02;
+
+/** Turns below this, rad, are the noise of fitted curves. */
+const SMOOTH = 1e-5;
 
 /** The contour must start at the entry and be opened by more than the offset, so that no piece of it vanishes. */
 export const lapOf = (contour: Contour, options: LapOptions): Lap => {
@@ -46,7 +54,8 @@ export const lapOf = (contour: Contour, options: LapOptions): Lap => {
   let travelled = 0;
   contour.segments.forEach((programmed, i) => {
     const end = travelled + lengthOf(programmed);
-    pieces.push({ programmed, centre: shifted[i]!, start: travelled, end });
+    const turns = Math.abs(cornerTurn(programmed, contour.segments[(i + 1) % contour.segments.length]!)) > SMOOTH;
+    pieces.push({ programmed, centre: shifted[i]!, start: travelled, end, ...(turns && { turns }) });
     for (const centre of corners[i]!) pieces.push({ centre, start: end, end });
     travelled = end;
   });
@@ -109,15 +118,34 @@ export const stretch = (lap: Lap, start: number, end: number): readonly LapPiece
   return found;
 };
 
-/** Length travelled as whole laps and the rest, drawn onto a corner that is very near. */
+/** Length travelled as whole laps and the rest, drawn onto a joint that is very near, or moved past a corner. */
 const settled = (lap: Lap, travelled: number): { readonly lap: number; readonly inside: number } => {
   const laps = Math.floor(travelled / lap.length);
   const inside = Math.max(0, travelled - laps * lap.length);
   if (inside >= lap.length) return { lap: laps + 1, inside: 0 };
-  const piece = lap.pieces[firstAfter(lap, inside)]!;
-  if (inside - piece.start < SNAP) return { lap: laps, inside: piece.start };
-  if (piece.end - inside >= SNAP) return { lap: laps, inside };
+  const at = firstAfter(lap, inside);
+  const piece = lap.pieces[at]!;
+  const [since, left] = [inside - piece.start, piece.end - inside];
+  if (since < PAST && turnsBefore(lap, at)) return { lap: laps, inside: pastStart(piece) };
+  if (left < PAST && piece.turns) return { lap: laps, inside: pastStart(nextProgrammed(lap, at)) };
+  if (since < SNAP) return { lap: laps, inside: piece.start };
+  if (left >= SNAP) return { lap: laps, inside };
   return piece.end === lap.length ? { lap: laps + 1, inside: 0 } : { lap: laps, inside: piece.end };
+};
+
+/** A little into a piece, or to its middle where it is very short. */
+const pastStart = (piece: LapPiece): number => piece.start + Math.min(PAST, (piece.end - piece.start) / 2);
+
+/** Whether the contour turns at the start of a piece; at the entry it never does. */
+const turnsBefore = (lap: Lap, at: number): boolean => {
+  for (let i = at - 1; i >= 0; i -= 1) if (lap.pieces[i]!.programmed !== undefined) return lap.pieces[i]!.turns === true;
+  return false;
+};
+
+/** The piece after a corner; the entry is no corner, so there is one. */
+const nextProgrammed = (lap: Lap, at: number): LapPiece => {
+  for (let i = at + 1; i < lap.pieces.length; i += 1) if (lap.pieces[i]!.programmed !== undefined) return lap.pieces[i]!;
+  return lap.pieces[0]!;
 };
 
 const within = (lap: Lap, lower: number, upper: number): LapPiece[] => {

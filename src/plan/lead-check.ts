@@ -1,15 +1,12 @@
 /** Whether all ways onto and off a contour keep the wire clear of metal that stays. */
-import type { Lookup } from '../geometry/lookup.ts';
-import { lengthOf, pointAt } from '../geometry/measure.ts';
+import { closestBetween } from '../geometry/closest.ts';
+import { type Lookup, segmentsNear } from '../geometry/lookup.ts';
+import { boundsOf, lengthOf } from '../geometry/measure.ts';
 import type { Segment } from '../geometry/segment.ts';
-import { awayFrom } from './away.ts';
 import type { DesignStep } from './design-step.ts';
 
 /** Rounding of the places that are compared, mm. */
-const ROUNDING = 2e-6;
-
-/** Steps along a lead are never shorter than this share of the offset: between two of them nothing can come nearer by much unseen. */
-const SHORTEST_STEP = 0.25;
+const ROUNDING = 1e-7;
 
 /**
  * True where every lead keeps its pass's offset from the contours of `lookup`.
@@ -22,13 +19,18 @@ export const leadsClear = (steps: readonly DesignStep[], lookup: Lookup, offsets
     return isClear(step.centre, lookup, offsets[step.pass - 1]!);
   });
 
-/** Where a place is further away than the offset, everything within the rest of that distance is clear too and is skipped. */
-const isClear = (segment: Segment, lookup: Lookup, offset: number): boolean => {
-  const length = lengthOf(segment);
-  for (let travelled = 0; ; ) {
-    const away = awayFrom(lookup, pointAt(segment, length === 0 ? 0 : travelled / length));
-    if (away < offset - ROUNDING) return false;
-    if (travelled === length) return true;
-    travelled = Math.min(length, travelled + Math.max(away - offset, SHORTEST_STEP * offset));
-  }
-};
+/** Straight moves shorter than this, mm, are too short to be written or to switch compensation on. */
+const SHORTEST = 0.02;
+
+/** True where every straight move that switches compensation on is longer than the offset, and none is hardly there. */
+export const leadsLongEnough = (steps: readonly DesignStep[], offsets: readonly number[]): boolean =>
+  steps.every((step, i) => {
+    if (step.kind !== 'compensate' && step.kind !== 'cancel compensation') return true;
+    const move = steps[i + 1];
+    if (move?.kind !== 'cut' || move.programmed === undefined || move.centre === undefined) return false;
+    const least = step.kind === 'compensate' ? offsets[move.pass - 1]! + SHORTEST : SHORTEST;
+    return lengthOf(move.programmed) >= least && lengthOf(move.centre) >= Math.min(SHORTEST, least);
+  });
+
+const isClear = (lead: Segment, lookup: Lookup, offset: number): boolean =>
+  segmentsNear(lookup, boundsOf(lead), offset).every((i) => closestBetween(lead, lookup.segments[i]!, 0).distance >= offset - ROUNDING);

@@ -155,9 +155,9 @@ const coverage = (plan: Plan): string[] => {
       const sum = (part: Cut['part']): number => travelled.get(`${id} ${pass} ${part}`) ?? 0;
       const faults: string[] = [];
       if (pass === 1 && Math.abs(sum('contour') + sum('tab') - round) > 0.005) faults.push(`${id}: the rough does not close`);
-      if (pass === 1 && Math.abs(sum('tab') - tab!.length) > 0.005) faults.push(`${id}: the tab has another length`);
+      if (pass === 1 && Math.abs(sum('tab') - tab!.length) > 0.05) faults.push(`${id}: the tab has another length`);
       if (pass > 1 && sum('contour') + sum('tab') + sum('overlap') < round + 0.19) faults.push(`${id}: pass ${pass} leaves a gap`);
-      if (pass > 1 && kept === 'die' && Math.abs(sum('overlap') - 0.3) > 0.005) faults.push(`${id}: pass ${pass} has no overlap`);
+      if (pass > 1 && kept === 'die' && Math.abs(sum('overlap') - 0.3) > 0.05) faults.push(`${id}: pass ${pass} has no overlap`);
       return faults;
     }),
   );

@@ -2,10 +2,9 @@
 import Flatbush from 'flatbush';
 import type { Finding } from '../finding/finding.ts';
 import { boundsOfChain } from '../geometry/area.ts';
+import { closestBetweenChains } from '../geometry/closest.ts';
 import type { Contour } from '../geometry/contour.ts';
-import { type Lookup, lookupOf, nearestIn } from '../geometry/lookup.ts';
-import { pointAt } from '../geometry/measure.ts';
-import type { Point } from '../geometry/segment.ts';
+import { midpoint, type Point } from '../geometry/segment.ts';
 import { find } from './findings.ts';
 import type { KeptLoop } from './kept.ts';
 import { narrowestPlace } from './narrow.ts';
@@ -105,36 +104,6 @@ interface Near {
 
 /** Where two contours are nearest, when that is nearer than `most`. */
 const nearestPlace = (a: Contour, b: Contour, most: number): Near | undefined => {
-  const [inA, inB] = [lookupOf(a), lookupOf(b)];
-  let found: Near | undefined;
-  for (const [from, to] of [
-    [inA, inB],
-    [inB, inA],
-  ] as const) {
-    for (const start of startsNear(from, to, most)) {
-      const near = slidTogether(start, from, to);
-      if (near.width < most && (found === undefined || near.width < found.width)) found = near;
-    }
-  }
-  return found;
-};
-
-const startsNear = (from: Lookup, to: Lookup, most: number): Point[] => {
-  const { minX, minY, maxX, maxY } = to.bounds;
-  return from.index
-    .search(minX - most, minY - most, maxX + most, maxY + most)
-    .flatMap((i) => [0, 0.25, 0.5, 0.75].map((share) => pointAt(from.segments[i]!, share)));
-};
-
-/** From a place on one contour to the nearest on the other and back, a few times: that finds the shortest way between curves too. */
-const slidTogether = (start: Point, from: Lookup, to: Lookup): Near => {
-  let at = start;
-  let other = nearestIn(to, at);
-  for (let n = 0; n < 8; n += 1) {
-    const back = nearestIn(from, other.at);
-    const again = nearestIn(to, back.at);
-    if (again.distance >= other.distance - 1e-9) break;
-    [at, other] = [back.at, again];
-  }
-  return { at: { x: (at.x + other.at.x) / 2, y: (at.y + other.at.y) / 2 }, width: other.distance };
+  const { distance, first, second } = closestBetweenChains(a, b, 0);
+  return distance < most ? { at: midpoint(first.at, second.at), width: distance } : undefined;
 };
