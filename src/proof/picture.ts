@@ -13,9 +13,9 @@ import { gram, mm } from './say.ts';
 export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
   const frame = frameOf(boundsOf(proof, question));
   const factor = magnification(frame, question.tolerance);
-  const energies = [...new Set(proof.cuts.map((c) => c.energy))].sort((a, b) => a - b);
+  const settings = [...new Set(proof.cuts.map((c) => c.setting))].sort((a, b) => a - b);
   const notes = notesOf(proof, question, factor);
-  const legend = energies.map((e) => ({ energy: e, words: e === 0 ? 'wire path' : `wire path, setting ${e}` }));
+  const legend = settings.map((e) => ({ setting: e, words: e === 0 ? 'wire path' : `wire path, setting ${e}` }));
   const lines = notes.length + legend.length + 2;
   const height = frame.height + lines * frame.letter * 1.5;
   return [
@@ -25,7 +25,7 @@ export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
     `<clipPath id="paper"><rect width="${number(frame.width)}" height="${number(frame.height)}"/></clipPath><g clip-path="url(#paper)">`,
     metal(proof, question, frame),
     pieces(proof, frame),
-    wirePaths(proof, energies, frame),
+    wirePaths(proof, settings, frame),
     ...question.wanted.map((w) => `<path d="${chainData(frame, w.contour)}" stroke="#111" stroke-width="${number(frame.pen * 0.7)}"/>`),
     deviationMarks(proof, question, frame, factor),
     '</g>',
@@ -97,10 +97,10 @@ const styleOf = (index: number, frame: Frame): string => {
   return `stroke="${s.colour}" stroke-width="${number(s.weight * frame.pen)}"${dash}`;
 };
 
-const wirePaths = (proof: Proof, energies: readonly number[], frame: Frame): string =>
-  energies
-    .map((energy, i) => {
-      const segments = proof.cuts.filter((c) => c.energy === energy).map((c) => c.segment);
+const wirePaths = (proof: Proof, settings: readonly number[], frame: Frame): string =>
+  settings
+    .map((setting, i) => {
+      const segments = proof.cuts.filter((c) => c.setting === setting).map((c) => c.segment);
       return `<path d="${chainData(frame, { closed: false, segments })}" ${styleOf(i, frame)}/>`;
     })
     .join('\n');
@@ -108,7 +108,7 @@ const wirePaths = (proof: Proof, energies: readonly number[], frame: Frame): str
 const faults = (proof: Proof, frame: Frame): string =>
   proof.reasons
     .flatMap(({ finding, at }) => {
-      if (at === undefined || finding.severity !== 'refusal') return [];
+      if (at === undefined || finding.severity !== 'refusal' || proof.loose.some((l) => l.at.x === at.x && l.at.y === at.y)) return [];
       const ring = `<circle ${place(frame, at)} r="${number(frame.letter * 1.1)}" stroke="#b00020" stroke-width="${number(frame.pen * 1.5)}"/>`;
       return [`${ring}\n${label(frame, { x: at.x, y: at.y + frame.letter * 1.9 }, finding.code, '#b00020')}`];
     })
@@ -164,7 +164,7 @@ const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonl
   ];
 };
 
-const foot = (frame: Frame, legend: readonly { readonly energy: number; readonly words: string }[], notes: readonly string[]): string => {
+const foot = (frame: Frame, legend: readonly { readonly setting: number; readonly words: string }[], notes: readonly string[]): string => {
   const line = (n: number): number => frame.height + frame.letter * 1.5 * (n + 0.7);
   const left = frame.letter;
   const bar = scaleBar(frame.width);

@@ -91,6 +91,6 @@ export interface Proof {
   readonly reasons: readonly Reason[];
   /** The edge of all metal that is left in place, for drawing: outer edges of the cuts, with loose pieces gone. */
   readonly openings: readonly PlacedOutline[];
-  /** Every cutting move of the wire's centre, with the energy it is cut with: its condition, else its register, else 0. */
-  readonly cuts: readonly { readonly block: number; readonly segment: Segment; readonly radius: number; readonly energy: number }[];
+  /** Every cutting move of the wire's centre, with the condition, else the register, whose gap it was swept with (0 for none). */
+  readonly cuts: readonly { readonly block: number; readonly segment: Segment; readonly radius: number; readonly setting: number }[];
 }

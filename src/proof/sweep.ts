@@ -11,7 +11,7 @@ import type { Point, Segment } from '../geometry/segment.ts';
 export const UNITS_PER_MM = 1e5;
 
 /** Height of a chord under its arc, mm. Vertices stand half of it outside the arc, so the error is shared to both sides. */
-export const SAGITTA = 3e-4;
+export const SAGITTA = 2.8e-4;
 
 /** Greatest error of a swept edge, mm: three quarters of the sagitta at an arc's ends, and the rounding to units. */
 export const RESOLUTION = 2.5e-4;
@@ -111,7 +111,8 @@ const joinAt = (out: Path64, before: Segment, after: Segment, radius: number, si
 /** Ends exact, vertices between them half a sagitta outside. */
 const pushArc = (out: Path64, centre: Point, radius: number, start: number, sweep: number): void => {
   const chord = radius <= SAGITTA ? Math.PI / 2 : 2 * Math.acos(1 - SAGITTA / radius);
-  const count = Math.max(1, Math.ceil(Math.abs(sweep) / chord));
+  // A single chord has no vertex to share its error with: from half a chord's turn on there are two.
+  const count = Math.max(Math.ceil(Math.abs(sweep) / chord), Math.abs(sweep) > chord / 2 ? 2 : 1);
   const step = sweep / count;
   const between = radius + (radius * (1 - Math.cos(step / 2))) / 2;
   for (let i = 0; i <= count; i += 1) {

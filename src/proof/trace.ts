@@ -12,8 +12,8 @@ export interface Cut {
   readonly radius: number;
   /** Moves of one run follow each other without a stop, a rapid, a thread or a cut of the wire between them. */
   readonly run: number;
-  readonly condition?: number;
-  readonly register?: number;
+  /** Condition or register by whose gap it cuts, 0 for none. */
+  readonly setting: number;
 }
 
 export interface Stop {
@@ -76,9 +76,14 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
     running = true;
     const gap = gaps.gaps.get(numbers[i] ?? Number.NaN);
     if (gap === undefined) withoutGap.push(i);
-    const { block, centre, condition, register } = action;
-    const chosen = { ...(condition === undefined ? {} : { condition }), ...(register === undefined ? {} : { register }) };
-    cuts.push({ action: i, block, segment: centre, radius: gaps.wireDiameter / 2 + (gap ?? 0), run, ...chosen });
+    cuts.push({
+      action: i,
+      block: action.block,
+      segment: action.centre,
+      radius: gaps.wireDiameter / 2 + (gap ?? 0),
+      run,
+      setting: numbers[i] ?? 0,
+    });
   });
   return {
     cuts,
