@@ -20,13 +20,13 @@ export const dropDoubledLoops = (loops: readonly FoundLoop[], within: number, wo
   const dropped: { copy: FoundLoop; kept: FoundLoop }[] = [];
   ordered.forEach((loop, i) => {
     let twin: FoundLoop | undefined;
-    near.visit(loop.centroid, (j) => {
+    near.visit(loop.middle, (j) => {
       if (!twin && sameLoop(loop, ordered[j]!, within, work)) twin = ordered[j]!;
     });
     spend(work, 1);
     if (twin) dropped.push({ copy: loop, kept: twin });
     else {
-      near.add(i, loop.centroid);
+      near.add(i, loop.middle);
       kept.push(loop);
     }
   });

@@ -1,5 +1,5 @@
 /** A closed loop or an open chain as the joining hands it on: segments in mm, joined exactly, and what they came from. */
-import { areaOf, boundsOfChain, centroidOf, perimeterOf } from '../geometry/area.ts';
+import { areaOf, boundsOfChain, perimeterOf } from '../geometry/area.ts';
 import { counterClockwise } from '../geometry/chain.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { contour } from '../geometry/contour.ts';
@@ -17,7 +17,8 @@ export interface FoundLoop {
   /** In mm², of the drawn curves; the contour's own differs by what fitting left. */
   readonly area: number;
   readonly perimeter: number;
-  readonly centroid: Point;
+  /** Of its bounds: the centre of mass of a loop that crosses itself may be anywhere. */
+  readonly middle: Point;
   readonly bounds: Bounds;
 }
 
@@ -25,6 +26,7 @@ export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop =>
   const drawn = contour(joinedParts(steps));
   const whole = counterClockwise(drawn);
   const excess = steps.reduce((sum, { piece, forward }) => sum + (forward ? piece.excess : -piece.excess), 0);
+  const bounds = boundsOfChain(whole);
   return {
     contour: whole,
     layer: layerOf(steps.map((s) => s.piece)),
@@ -32,8 +34,8 @@ export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop =>
     deviation: steps.reduce((most, s) => Math.max(most, s.piece.deviation), 0),
     area: Math.abs(areaOf(drawn) + excess),
     perimeter: perimeterOf(whole),
-    centroid: centroidOf(whole),
-    bounds: boundsOfChain(whole),
+    middle: { x: (bounds.minX + bounds.maxX) / 2, y: (bounds.minY + bounds.maxY) / 2 },
+    bounds,
   };
 };
 

@@ -46,9 +46,9 @@ export const nearPoints = (size: number, reach: number): Near => {
 /** Two of the nine cells may share a bucket: each bucket is given once, so that no point is seen twice. */
 const nineBuckets = (bucket: (column: number, row: number) => number, column: number, row: number): number[] => {
   const seen: number[] = [];
-  for (let x = column - 1; x <= column + 1; x += 1)
-    for (let y = row - 1; y <= row + 1; y += 1) {
-      const b = bucket(x, y);
+  for (const x of [-1, 0, 1])
+    for (const y of [-1, 0, 1]) {
+      const b = bucket(column + x, row + y);
       if (!seen.includes(b)) seen.push(b);
     }
   return seen;

@@ -10,7 +10,7 @@ import type { Nested } from './nesting.ts';
 export const loopsInOrder = (loops: readonly FoundLoop[]): FoundLoop[] =>
   loops
     .map((loop) => ({ loop, size: rounded(loop.area) }))
-    .sort((p, q) => q.size - p.size || p.loop.centroid.x - q.loop.centroid.x || p.loop.centroid.y - q.loop.centroid.y)
+    .sort((p, q) => q.size - p.size || p.loop.middle.x - q.loop.middle.x || p.loop.middle.y - q.loop.middle.y)
     .map(({ loop }) => loop);
 
 /** To nine digits: loops that differ by rounding alone are equally large. */

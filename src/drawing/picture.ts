@@ -2,7 +2,7 @@
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import type { Bounds } from '../geometry/measure.ts';
 import type { Drawing } from './drawing.ts';
-import { findingsOnSheet } from './picture/findings.ts';
+import { findingsOnSheet } from './picture/findings-on-sheet.ts';
 import { loopNames } from './picture/loop-names.ts';
 import { keyOf, rolesOf } from './picture/roles.ts';
 import { scaleBar } from './picture/scale-bar.ts';

@@ -29,6 +29,30 @@ describe('judging loops', () => {
     expect(codesOf(drawing)).toEqual(['loop-crosses-itself']);
   });
 
+  it('ends with a bow tie whose centre of mass is anywhere', () => {
+    const drawing = drawn()
+      .polyline(
+        [
+          [0, 0],
+          [4, 4],
+          [4, 0],
+          [0, 4 + 1e-14],
+        ],
+        true,
+      )
+      .polyline(
+        [
+          [9, 0],
+          [13, 4],
+          [13, 0],
+          [9, 4 + 4e-15],
+        ],
+        true,
+      )
+      .read();
+    expect(codesOf(drawing)).toEqual(['loop-crosses-itself 2']);
+  });
+
   it('names a loop that runs over itself', () => {
     const drawing = drawn()
       .polyline(

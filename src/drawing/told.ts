@@ -53,14 +53,14 @@ export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] 
   ),
   ...events.flat.map((loop) => toldFlat(loop, units)),
   ...events.doubledLoops.map(({ copy, kept }) =>
-    find('doubled-loop-dropped', `The loop around ${point(copy.centroid, units)} is drawn twice${layers(copy, kept)}.`, {
-      place: spot(copy.centroid, units, reachOf(copy)),
+    find('doubled-loop-dropped', `The loop around ${point(copy.middle, units)} is drawn twice${layers(copy, kept)}.`, {
+      place: spot(copy.middle, units, reachOf(copy)),
       done: 'It was kept once.',
     }),
   ),
   ...events.partlyHidden.map((loop) =>
-    find('loop-partly-hidden', `The loop around ${point(loop.centroid, units)} closes only with pieces of a hidden layer.`, {
-      place: spot(loop.centroid, units, reachOf(loop)),
+    find('loop-partly-hidden', `The loop around ${point(loop.middle, units)} closes only with pieces of a hidden layer.`, {
+      place: spot(loop.middle, units, reachOf(loop)),
       done: 'It was taken as a loop to be cut.',
       remedy: 'Show the layer, or close the outline with visible pieces.',
     }),
