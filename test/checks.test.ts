@@ -1,3 +1,4 @@
+/** Every check row of the house is held against what its source printed, and the runner sees what is planted. */
 import { describe, expect, it } from 'vitest';
 import type { CheckRow } from '../src/quantity/check.ts';
 import { type CheckCollection, collectChecks, judgeChecks, judgeRow, numberIn } from '../tools/checks.ts';

@@ -29,7 +29,9 @@ describe('kerfwright answer', () => {
     const out = join(folder, 'die');
     const { status, stdout } = kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
     expect(status).toBe(0);
-    expect(stdout).toMatch(/^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./);
+    expect(stdout.replaceAll('\n', ' ')).toMatch(
+      /^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./,
+    );
     expect(readdirSync(out).toSorted()).toEqual([
       'die-plate.answer.txt',
       'die-plate.drawing.svg',

@@ -1,3 +1,4 @@
+/** Wires, heights and machines that cannot be are refused with a sentence before any number is given. */
 import { describe, expect, it } from 'vitest';
 import { checkCut } from './check-cut.ts';
 import { findMaterial } from './find-material.ts';

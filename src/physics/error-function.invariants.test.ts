@@ -1,3 +1,4 @@
+/** The complementary error function keeps its laws wherever it is asked. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { erfc, ierfc } from './error-function.ts';

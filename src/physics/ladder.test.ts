@@ -1,3 +1,4 @@
+/** Ladders of passes come out as the starting model was written down, and each row can be asked why. */
 import { describe, expect, it } from 'vitest';
 import type { CutConditions } from './conditions.ts';
 import { findMaterial } from './find-material.ts';

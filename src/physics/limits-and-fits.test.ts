@@ -1,3 +1,4 @@
+/** The tolerance table gives what it has and says by name what it has not. */
 import { describe, expect, it } from 'vitest';
 import { fitOf, toleranceFactor, toleranceWidth, zoneLimits } from './limits-and-fits.ts';
 

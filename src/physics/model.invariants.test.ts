@@ -1,3 +1,4 @@
+/** Laws that the starting model keeps for every wire, height, material and energy. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allWarnings } from '../quantity/explain.ts';

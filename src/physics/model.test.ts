@@ -1,3 +1,4 @@
+/** The starting model gives the numbers it was written down with. */
 import { describe, expect, it } from 'vitest';
 import { given } from '../quantity/figure.ts';
 import { conditions, model, plain } from './cases.fixture.ts';

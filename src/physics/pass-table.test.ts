@@ -1,3 +1,4 @@
+/** A pass table that the shop entered beats the model, and is refused where it cannot be. */
 import { describe, expect, it } from 'vitest';
 import { deviationOf } from '../quantity/figure.ts';
 import { conditions } from './cases.fixture.ts';

@@ -1,3 +1,4 @@
+/** A material described by its constants gets a rate that says it is an estimate, or is refused. */
 import { describe, expect, it } from 'vitest';
 import { deviationOf } from '../quantity/figure.ts';
 import { materials } from './materials.ts';

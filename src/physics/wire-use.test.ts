@@ -1,3 +1,4 @@
+/** Wire used up and what cutting costs, against sums done by hand. */
 import { describe, expect, it } from 'vitest';
 import { costPerArea, spoolHours, wireLength, wireMass } from './wire-use.ts';
 

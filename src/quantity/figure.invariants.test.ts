@@ -1,3 +1,4 @@
+/** The spread of a figure follows its leaves by identity, whatever is made of them. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allWarnings, explain, explainLines, greatestDoubts } from './explain.ts';

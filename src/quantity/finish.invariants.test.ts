@@ -1,3 +1,4 @@
+/** Finishes convert there and back without loss. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { microinches, parseFinish, printFinish, raFromMicroinches, raFromVdi, vdiFromRa } from './finish.ts';

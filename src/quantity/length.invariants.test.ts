@@ -1,3 +1,4 @@
+/** Lengths that are printed read back as the same length. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LengthUnit, millimetresIn, parseLength, printLength } from './length.ts';

@@ -1,3 +1,4 @@
+/** Lengths, times, money and figures as people type them and read them. */
 import { describe, expect, it } from 'vitest';
 import { printDuration } from './duration.ts';
 import { given } from './figure.ts';
