@@ -17,7 +17,7 @@ export interface HoleRules {
 }
 
 /** Smallest start hole that is drilled, mm. */
-export const LEAST_DIAMETER = 1;
+const LEAST_DIAMETER = 1;
 
 /** The hole's edge keeps this much, and the rough offset, from every contour, mm. */
 const CLEAR = 0.5;

@@ -72,7 +72,7 @@ const fitsStartHole = (contour: Contour, asked: number): boolean => {
 };
 
 /** All arcs about one centre with one radius. */
-export const isCircle = (contour: Contour): boolean => {
+const isCircle = (contour: Contour): boolean => {
   const first = contour.segments[0]!;
   if (first.kind !== 'arc') return false;
   return contour.segments.every((s) => s.kind === 'arc' && near(s.centre, first.centre) && Math.abs(s.radius - first.radius) < 1e-6);

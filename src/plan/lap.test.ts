@@ -24,7 +24,7 @@ describe('a lap', () => {
       [58, 1],
       [55, 65.5],
       [-3, 4],
-      [4, -70],
+      [4, -69],
     ] as const) {
       const pieces = stretch(lap, start, end);
       expect(total(pieces, 'programmed')).toBeCloseTo(Math.abs(end - start), 9);
