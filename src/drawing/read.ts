@@ -81,6 +81,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
   const chains = chainsInOrder(joined.chains);
   const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
   const conflicts = conflictsOf(loops, TOUCHING, work);
+  const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
   const finished = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
   return {
     state: file.state,
@@ -95,7 +96,10 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
       ...toldFit(fitted, units, tolerances.fit),
       ...toldJoining(joined.events, units),
       ...toldConflicts(conflicts, names, units),
-      ...toldSlivers(finished, units),
+      ...toldSlivers(
+        finished.filter((_, i) => !tangled.has(i)),
+        units,
+      ),
       ...toldChains(chains, units, tolerances.join),
       ...toldHidden(finished),
       ...toldEmpty(finished, chains.length, file),

@@ -33,6 +33,7 @@ export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Fi
 /** mm of mean width, which is twice the area by the perimeter: the thinnest wire in use is about 20 µm (common practice, no source). */
 const SLIVER = 0.01;
 
+/** @param loops that do not meet themselves: the width of others says nothing */
 export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Finding[] =>
   loops.flatMap((loop) => {
     const width = ((2 * loop.area) / loop.perimeter) * units.millimetres;
