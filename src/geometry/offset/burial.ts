@@ -33,7 +33,7 @@ export const groundOf = (source: Curves, tree: BoxTree, distance: number, margin
 /** A box around each kite: that of its two diagonals. */
 const kiteTreeOf = (kites: readonly number[]): BoxTree => {
   const count = kites.length / 8;
-  const diagonals = emptyCurves(count);
+  const diagonals = emptyCurves(count, 0);
   for (let k = 0; k < kites.length; k += 8) {
     const xs = [kites[k]!, kites[k + 2]!, kites[k + 4]!, kites[k + 6]!];
     const ys = [kites[k + 1]!, kites[k + 3]!, kites[k + 5]!, kites[k + 7]!];

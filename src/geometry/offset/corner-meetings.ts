@@ -9,26 +9,35 @@ const AT_JOINT = 1e-9;
 /** mm: neighbours that fold back on each other overlap when they part by less than this over the shorter one. */
 const FOLD = 1e-11;
 
-/** Fills `out` with the second meeting of two curves joined at one end or both, if there is one. */
-export const secondMeeting = (curves: Curves, i: number, j: number, out: Meetings): 'crossing' | 'overlap' | 'none' => {
+/**
+ * Fills `out` with the second meeting of two curves joined at one end or both, if there is one. Where a hair-short segment
+ * between them was left out, as `halfTurns` tells, they do not overlap though they seem to.
+ */
+export const secondMeeting = (
+  curves: Curves,
+  i: number,
+  j: number,
+  halfTurns: Int8Array,
+  out: Meetings,
+): 'crossing' | 'overlap' | 'none' => {
   const forward = curves.next[i] === j;
   const backward = curves.next[j] === i;
   if (forward) {
-    const kind = beside(curves, i, j, backward, out);
+    const kind = beside(curves, i, j, backward, halfTurns[i]! !== 0, out);
     if (kind !== 'none') return kind;
   }
-  return backward ? beside(curves, j, i, forward, out) : 'none';
+  return backward ? beside(curves, j, i, forward, halfTurns[j]! !== 0, out) : 'none';
 };
 
 /** `j` follows `i`; `both`: and `i` follows `j`, so that their second meeting may be the other joint. */
-const beside = (curves: Curves, i: number, j: number, both: boolean, out: Meetings): 'crossing' | 'overlap' | 'none' => {
+const beside = (curves: Curves, i: number, j: number, both: boolean, parted: boolean, out: Meetings): 'crossing' | 'overlap' | 'none' => {
   const d = curves.data;
   const x = d[j * STRIDE]!;
   const y = d[j * STRIDE + AY]!;
   out.count = 0;
   out.touchX = x;
   out.touchY = y;
-  if (curves.turn[i] === 0 && curves.turn[j] === 0) return foldsBack(curves, i, j) ? 'overlap' : 'none';
+  if (curves.turn[i] === 0 && curves.turn[j] === 0) return !parted && foldsBack(curves, i, j) ? 'overlap' : 'none';
   if (curves.turn[i] !== 0 && curves.turn[j] !== 0) return arcs(curves, i, j, x, y, both, out);
   const [line, arc] = curves.turn[i] === 0 ? [i, j] : [j, i];
   const away = line === i ? -1 : 1;

@@ -57,10 +57,10 @@ const reversal = (bends: number, halfTurn: number, cross: number): number => {
 /**
  * Whether the shifted sides of a nearly smooth corner may be joined where their tangents meet. A crossing at so small an
  * angle cannot be placed well by arithmetic, and a bridge as short is nothing; the tangents' meeting lies off both curves by
- * less than `JOINT_ERROR`. Sides hardly longer than the gap are left to the general rule.
+ * less than `JOINT_ERROR`. Sides shorter than the gap are left to the general rule: they are used up.
  */
 export const isJoint = (turn: number, distance: number, shortest: number): boolean => {
   const angle = Math.abs(turn);
   const gap = angle * distance;
-  return gap < JOINT_GAP && angle < 0.02 && gap * angle < 8 * JOINT_ERROR && 4 * gap < shortest;
+  return gap < JOINT_GAP && angle < 0.02 && gap * angle < 8 * JOINT_ERROR && 1.2 * gap < shortest;
 };

@@ -7,6 +7,8 @@
 export interface Curves {
   count: number;
   readonly data: Float64Array;
+  /** mm: what rounding may do to a place on a curve of ordinary size, with a reserve. */
+  readonly rounding: number;
   /** 0 for a line, 1 for a counter-clockwise arc, -1 for a clockwise one. */
   readonly turn: Int8Array;
   /** The curve that starts where this one ends, or -1 where the end is loose; and the same backwards. */
@@ -30,8 +32,9 @@ export const LENGTH = 7;
 /** Rad: wider arcs are cut into equal parts. Below pi by enough that a direction opposite to an arc is never taken for one in it. */
 export const WIDEST_ARC = 2.6;
 
-export const emptyCurves = (room: number): Curves => ({
+export const emptyCurves = (room: number, rounding: number): Curves => ({
   count: 0,
+  rounding,
   data: new Float64Array(room * STRIDE),
   turn: new Int8Array(room),
   next: new Int32Array(room).fill(-1),

@@ -28,7 +28,10 @@ export interface Layout {
 }
 
 /** mm: shorter segments are left out and the next one starts where the last one ended. */
-const HAIR = 2e-8;
+const HAIR = 1e-7;
+
+/** Rounding of a place that was computed in some steps, as a share of the largest coordinate; a single step gives 1e-16. */
+const ROUNDING = 4e-15;
 
 /** Lays closed chains out, or one open path; `reversed` for an offset to the right. */
 export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Unsound => {
@@ -38,7 +41,7 @@ export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Un
   const open = !chains[0]!.closed;
   let room = 0;
   for (const chain of chains) for (const s of chain.segments) room += partsOf(s);
-  const curves = emptyCurves(open ? 2 * room : room);
+  const curves = emptyCurves(open ? 2 * room : room, size * ROUNDING);
   const halfTurns = new Int8Array(open ? 2 * room : room);
   const sheet: Sheet = { curves, halfTurns, shift, originSegments: [], originChains: [] };
   const chainStarts = [0];

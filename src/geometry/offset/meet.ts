@@ -1,10 +1,10 @@
 /** Where two flat curves cross, as plain numbers: the inner loop of the offset. */
 import type { Curves } from './curves.ts';
-import { AY, BX, BY, CX, CY, inSweep, LENGTH, RADIUS, STRIDE } from './curves.ts';
+import { AY, BX, BY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
 
 /**
  * What `meet` finds, reused from call to call: up to two crossings, and one touch, a place where the curves come together
- * within `TOUCH` without safely crossing, or run along each other.
+ * within rounding without safely crossing, or run along each other.
  */
 export interface Meetings {
   count: number;
@@ -36,11 +36,14 @@ export const newMeetings = (): Meetings => ({
   touchSecond: 0,
 });
 
-/** mm: curves that overlap or part by less than this at a tangency are said to touch; rounding is some hundred times less. */
-export const TOUCH = 1e-10;
+/** mm: curves that overlap or part by less than this at a tangency are said to touch: what rounding does, more for large radii. */
+const touchOf = (curves: Curves, radii: number): number => curves.rounding + radii * 1e-15;
 
 /** mm: loose ends are taken to go on for this much, so that rounding cannot hide a crossing right at them. */
-const LOOSE = 1e-9;
+const LOOSE = 1e-8;
+
+/** mm: curves that lie on each other touch if they do so for more than this. */
+const SHARED = 1e-9;
 
 /** All meetings of curves i and j within both of them. */
 export const meet = (curves: Curves, i: number, j: number, out: Meetings): void => {
@@ -55,6 +58,9 @@ export const meet = (curves: Curves, i: number, j: number, out: Meetings): void 
 
 const slackAtStart = (curves: Curves, i: number): number => (curves.previous[i]! < 0 ? LOOSE : 0);
 const slackAtEnd = (curves: Curves, i: number): number => (curves.next[i]! < 0 ? LOOSE : 0);
+
+/** Slack as a cross product: length times radius, and never more than a small angle of a tiny arc. */
+const slackAcross = (slack: number, r: number): number => Math.min(slack, 0.1 * r) * r;
 
 /** Whether a place `along` a line lies on it. */
 const isOn = (curves: Curves, i: number, along: number): boolean =>
@@ -91,12 +97,12 @@ const parallelLines = (curves: Curves, i: number, j: number, out: Meetings): voi
   const uy = d[p + CY]!;
   const wx = d[q]! - d[p]!;
   const wy = d[q + AY]! - d[p + AY]!;
-  if (Math.abs(ux * wy - uy * wx) > TOUCH) return;
+  if (Math.abs(ux * wy - uy * wx) > touchOf(curves, 0)) return;
   const start = ux * wx + uy * wy;
   const end = ux * (d[q + BX]! - d[p]!) + uy * (d[q + BY]! - d[p + AY]!);
   const low = Math.max(0, Math.min(start, end));
   const high = Math.min(d[p + LENGTH]!, Math.max(start, end));
-  if (high - low <= LOOSE) return;
+  if (high - low <= SHARED) return;
   const along = (low + high) / 2;
   touch(out, d[p]! + along * ux, d[p + AY]! + along * uy, along, Math.abs(along - start));
 };
@@ -113,9 +119,10 @@ const lineWithArc = (curves: Curves, i: number, j: number, swapped: boolean, out
   const wy = d[q + CY]! - d[p + AY]!;
   const height = ux * wy - uy * wx;
   const room = r - Math.abs(height);
-  if (room < -TOUCH) return;
+  const near = touchOf(curves, r);
+  if (room < -near) return;
   const foot = ux * wx + uy * wy;
-  if (room <= TOUCH) {
+  if (room <= near) {
     if (isOn(curves, i, foot)) onLine(curves, i, j, foot, 0, swapped, out);
     return;
   }
@@ -156,9 +163,9 @@ const alongArc = (curves: Curves, i: number, x: number, y: number): number => {
   const sx = d[o]! - d[o + CX]!;
   const sy = d[o + AY]! - d[o + CY]!;
   const fromStart = turn * (sx * wy - sy * wx);
-  if (fromStart < -slackAtStart(curves, i) * r) return OFF;
+  if (fromStart < -slackAcross(slackAtStart(curves, i), r)) return OFF;
   const toEnd = turn * (wx * (d[o + BY]! - d[o + CY]!) - wy * (d[o + BX]! - d[o + CX]!));
-  if (toEnd < -slackAtEnd(curves, i) * r) return OFF;
+  if (toEnd < -slackAcross(slackAtEnd(curves, i), r)) return OFF;
   const along = r * Math.atan2(fromStart, sx * wx + sy * wy);
   return along > 0 ? along : 0;
 };
@@ -172,19 +179,20 @@ const arcWithArc = (curves: Curves, i: number, j: number, out: Meetings): void =
   const dx = d[q + CX]! - d[p + CX]!;
   const dy = d[q + CY]! - d[p + CY]!;
   const apartSquared = dx * dx + dy * dy;
-  if (apartSquared > (r + s + TOUCH) * (r + s + TOUCH)) return;
+  const near = touchOf(curves, r + s);
+  if (apartSquared > (r + s + near) * (r + s + near)) return;
   const apart = Math.sqrt(apartSquared);
   const outside = r + s - apart;
   const inside = apart - Math.abs(r - s);
-  if (inside < -TOUCH) return;
-  if (apart <= TOUCH) {
+  if (inside < -near) return;
+  if (apart <= near) {
     concentricArcs(curves, i, j, out);
     return;
   }
   const ux = dx / apart;
   const uy = dy / apart;
-  if (outside <= TOUCH || inside <= TOUCH) {
-    const reach = outside <= TOUCH || r >= s ? r : -r;
+  if (outside <= near || inside <= near) {
+    const reach = outside <= near || r >= s ? r : -r;
     onArcs(curves, i, j, ux * reach, uy * reach, 0, out);
     return;
   }
@@ -200,7 +208,6 @@ const arcWithArc = (curves: Curves, i: number, j: number, out: Meetings): void =
  */
 const onArcs = (curves: Curves, i: number, j: number, wx: number, wy: number, side: number, out: Meetings): void => {
   const p = i * STRIDE;
-  if (!inSweep(curves, i, wx, wy, LOOSE * curves.data[p + RADIUS]!)) return;
   const x = curves.data[p + CX]! + wx;
   const y = curves.data[p + CY]! + wy;
   const first = alongArc(curves, i, x, y);
@@ -223,7 +230,7 @@ const endWithin = (curves: Curves, i: number, j: number, out: Meetings, swapped:
     const x = d[i * STRIDE + end]!;
     const y = d[i * STRIDE + end + AY]!;
     const along = alongArc(curves, j, x, y);
-    if (along <= LOOSE || along >= d[j * STRIDE + LENGTH]! - LOOSE) continue;
+    if (along <= SHARED || along >= d[j * STRIDE + LENGTH]! - SHARED) continue;
     const own = end === 0 ? 0 : d[i * STRIDE + LENGTH]!;
     if (swapped) touch(out, x, y, along, own);
     else touch(out, x, y, own, along);

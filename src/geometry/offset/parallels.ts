@@ -49,7 +49,7 @@ export const parallelsOf = (layout: Layout, distance: number, bridging: Bridging
     measureCorner(source, i, source.next[i]!, layout.halfTurns[i]!, corner);
     treatCorner(source, shifted, i, distance, corner, bridging, rounded);
   }
-  const curves = emptyCurves(source.count * 3);
+  const curves = emptyCurves(source.count * 3, source.rounding + distance * 1e-15);
   for (let c = 0; c + 1 < layout.chainStarts.length; c++) {
     layChain(source, shifted, curves, layout.chainStarts[c]!, layout.chainStarts[c + 1]!, distance, kites);
   }

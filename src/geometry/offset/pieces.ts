@@ -51,7 +51,7 @@ const cutCurve = (curves: Curves, crossings: Crossings, order: Order, ground: Gr
 };
 
 /** The question of burial for the middle of the piece before entry k of curve i. */
-const isMiddleBuried = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, i: number, k: number): boolean => {
+export const isMiddleBuried = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, i: number, k: number): boolean => {
   const d = curves.data;
   const o = i * STRIDE;
   const atStart = k === order.starts[i];

@@ -6,8 +6,11 @@ import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, inSweep, RADIUS, STRIDE } from './curves.ts';
 import type { Layout } from './layout.ts';
 import type { Meetings } from './meet.ts';
-import { meet, newMeetings, TOUCH } from './meet.ts';
+import { meet, newMeetings } from './meet.ts';
 import type { SelfMeeting } from './outcome.ts';
+
+/** mm: an end this near to another curve touches it. */
+const TOUCH = 1e-11;
 
 /** More places than this are not listed: they say nothing new. */
 const ENOUGH = 1000;
@@ -28,15 +31,15 @@ export const selfMeetings = (layout: Layout, tree: BoxTree): readonly SelfMeetin
 };
 
 const addMeetings = (layout: Layout, i: number, j: number, out: Meetings, places: SelfMeeting[]): void => {
-  const { curves } = layout;
-  const kind = kindOfMeeting(curves, i, j, out);
+  const kind = kindOfMeeting(layout, i, j, out);
   if (kind === 'none') return;
   if (kind === 'crossing') for (let k = 0; k < out.count; k++) places.push(told(layout, kind, out.x[k]!, out.y[k]!, i, j));
   else places.push(told(layout, kind, out.touchX, out.touchY, i, j));
 };
 
-const kindOfMeeting = (curves: Curves, i: number, j: number, out: Meetings): SelfMeeting['kind'] | 'none' => {
-  if (curves.next[i] === j || curves.next[j] === i) return secondMeeting(curves, i, j, out);
+const kindOfMeeting = (layout: Layout, i: number, j: number, out: Meetings): SelfMeeting['kind'] | 'none' => {
+  const { curves } = layout;
+  if (curves.next[i] === j || curves.next[j] === i) return secondMeeting(curves, i, j, layout.halfTurns, out);
   meet(curves, i, j, out);
   if (out.count > 0) return 'crossing';
   if (out.touches) return 'touching';

@@ -8,6 +8,7 @@ import type { Curves } from './curves.ts';
 import type { Layout } from './layout.ts';
 import type { Loop } from './loops.ts';
 import { loopsOf } from './loops.ts';
+import { mend } from './mend.ts';
 import { SLIVER_WIDTH } from './outcome.ts';
 import type { Bridging } from './parallels.ts';
 import { parallelsOf } from './parallels.ts';
@@ -47,15 +48,18 @@ export const trace = (
   bridging: Bridging,
   contradicts: Contradiction,
 ): Traced | Untraceable => {
-  let touching: Traced | undefined;
-  for (const change of CHANGES) {
-    if (distance + change <= 0) continue;
-    const attempt = attemptAt(layout, tree, distance + change, bridging);
-    if (!attempt || contradicts(attempt.traced.loops)) continue;
-    if (!attempt.touches) return attempt.traced;
-    touching ??= attempt.traced;
+  for (const mending of [false, true]) {
+    let touching: Traced | undefined;
+    for (const change of CHANGES) {
+      if (distance + change <= 0) continue;
+      const attempt = attemptAt(layout, tree, distance + change, bridging, mending);
+      if (!attempt || contradicts(attempt.traced.loops)) continue;
+      if (!attempt.touches) return attempt.traced;
+      touching ??= attempt.traced;
+    }
+    if (touching) return touching;
   }
-  return touching ?? { kind: 'untraceable' };
+  return { kind: 'untraceable' };
 };
 
 /** mm: rounding of places on a sheet of this size, with a hundredfold reserve, and far less than the smallest change above. */
@@ -66,12 +70,14 @@ const attemptAt = (
   tree: BoxTree,
   distance: number,
   bridging: Bridging,
+  mending: boolean,
 ): { traced: Traced; touches: boolean } | undefined => {
   const { curves, kites, rounded } = parallelsOf(layout, distance, bridging);
   const crossings = crossingsOf(curves, boxTreeOf(curves, curves.count, 0));
   const order = orderOf(crossings, curves.count);
-  const pieces = piecesOf(curves, crossings, order, groundOf(layout.curves, tree, distance, marginFor(layout), kites));
-  if (!closesUp(pieces)) return undefined;
+  const ground = groundOf(layout.curves, tree, distance, marginFor(layout), kites);
+  const pieces = piecesOf(curves, crossings, order, ground);
+  if (!closesUp(pieces) && !(mending && mend(curves, crossings, order, ground, pieces))) return undefined;
   const all = loopsOf(curves, crossings, order, pieces);
   const loops = all.filter((loop) => 2 * Math.abs(loop.area) >= SLIVER_WIDTH * loop.length);
   const traced: Traced = { kind: 'traced', curves, loops, slivers: all.length - loops.length, distance, rounded };
