@@ -47,7 +47,10 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
   says.close();
   const unit = header.unitCode === undefined ? undefined : unitOfCode(header.unitCode);
   if (unit?.kind === 'unknown')
-    told.add('unit-code-unknown', `The header gives ${Number.isFinite(header.unitCode) ? header.unitCode : 'no number'} as the code of the unit ($INSUNITS); 0 to 24 are known.`);
+    told.add(
+      'unit-code-unknown',
+      `The header gives ${Number.isFinite(header.unitCode) ? header.unitCode : 'no number'} as the code of the unit ($INSUNITS); 0 to 24 are known.`,
+    );
   return {
     state: reading.complete ? 'complete' : 'incomplete',
     format: 'dxf',
