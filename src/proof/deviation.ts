@@ -21,7 +21,7 @@ import type { Release } from './release.ts';
 import { RESOLUTION, UNITS_PER_MM } from './sweep.ts';
 import type { Work } from './work.ts';
 
-/** Places along a contour stand no further apart than this, mm. */
+/** Places along a contour stand no further apart than this on arcs, mm, and twice as far on lines. */
 export const SPACING = 0.2;
 
 export interface ContourMeasure {
@@ -111,7 +111,7 @@ const profileOf = (edges: Edges, contour: Contour): ContourMeasure['profile'] =>
   let run = 0;
   for (const s of contour.segments) {
     const length = lengthOf(s);
-    const steps = 2 * Math.max(1, Math.ceil(length / SPACING / 2));
+    const steps = 2 * Math.max(1, Math.ceil(length / SPACING / (s.kind === 'line' ? 4 : 2)));
     for (let i = 0; i < steps; i += 1) {
       const at = pointAt(s, i / steps);
       profile.push({ share: (run + (length * i) / steps) / perimeter, at, deviation: Math.min(edges.distance(at.x, at.y), far) });

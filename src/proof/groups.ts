@@ -2,10 +2,9 @@
  * What belongs together: cuts, wanted contours and holes whose boxes touch. Each group is proven by itself, so the work
  * grows with the number of openings and not with its square.
  */
-
-import type { Bounds } from '../geometry/measure.ts';
+import { lookupOfSegments, segmentsNear } from '../geometry/lookup.ts';
 import { boundsOf, lengthOf, pointAt } from '../geometry/measure.ts';
-import type { Segment } from '../geometry/segment.ts';
+import type { Line, Segment } from '../geometry/segment.ts';
 import type { ProofQuestion } from './proof.ts';
 import type { Cut } from './trace.ts';
 
@@ -21,7 +20,8 @@ export interface Group {
 /** A cut this near to a wanted contour, mm, is looked at together with it. */
 const REACH = 0.1;
 
-/** An arc or long line is boxed in pieces; so many at most. */
+/** A segment is boxed in pieces of this length, mm, or in so many at most: the box of a slanting line is not its way. */
+const PIECE = 2;
 const MOST_PIECES = 64;
 
 type Question = Pick<ProofQuestion, 'wanted' | 'holes' | 'block'>;
@@ -33,20 +33,19 @@ export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Gro
   const edge = firstHole + holes.length;
   const parent = Int32Array.from({ length: edge + 1 }, (_, i) => i);
   const boxes = boxList();
-  const cell = cellSize(cuts, question);
   cuts.forEach((c, i) => {
-    boxSegment(boxes, c.segment, i, c.radius, cell);
+    boxSegment(boxes, c.segment, i, c.radius);
     if (i > 0 && cuts[i - 1]!.run === c.run) unite(parent, i - 1, i);
   });
   wanted.forEach((w, i) => {
-    for (const s of w.contour.segments) boxSegment(boxes, s, firstWanted + i, REACH, cell);
+    for (const s of w.contour.segments) boxSegment(boxes, s, firstWanted + i, REACH);
   });
   holes.forEach((h, i) => {
     const r = h.diameter / 2;
     boxes.add(h.at.x - r, h.at.y - r, h.at.x + r, h.at.y + r, firstHole + i);
   });
-  for (const s of block.segments) boxSegment(boxes, s, edge, 0, cell);
-  uniteTouching(parent, boxes, cell);
+  for (const s of block.segments) boxSegment(boxes, s, edge, 0);
+  uniteTouching(parent, boxes);
   return collect(parent, { firstWanted, firstHole, edge });
 };
 
@@ -68,28 +67,29 @@ const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: numbe
 };
 
 interface BoxList {
-  readonly values: number[];
+  /** Each box as the line from its lowest to its highest corner, so that the geometry's own index can hold it. */
+  readonly lines: Line[];
   readonly nodes: number[];
   readonly add: (minX: number, minY: number, maxX: number, maxY: number, node: number) => void;
 }
 
 const boxList = (): BoxList => {
-  const values: number[] = [];
+  const lines: Line[] = [];
   const nodes: number[] = [];
   return {
-    values,
+    lines,
     nodes,
     add: (minX, minY, maxX, maxY, node) => {
-      values.push(minX, minY, maxX, maxY);
+      lines.push({ kind: 'line', from: { x: minX, y: minY }, to: { x: maxX, y: maxY } });
       nodes.push(node);
     },
   };
 };
 
-/** Boxes along a segment, none longer than a cell and no arc piece over 15 degrees, so that a ring's box is not its inside. */
-const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number, cell: number): void => {
+/** Boxes along a segment, no arc piece over 15 degrees, so that a ring's box is not its inside. */
+const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): void => {
   const byTurn = s.kind === 'arc' && s.radius > margin ? Math.ceil(Math.abs(s.sweep) / (Math.PI / 12)) : 1;
-  const pieces = Math.min(Math.max(1, byTurn, Math.ceil(lengthOf(s) / cell)), MOST_PIECES);
+  const pieces = Math.min(Math.max(1, byTurn, Math.ceil(lengthOf(s) / PIECE)), MOST_PIECES);
   if (pieces === 1) {
     const b = boundsOf(s);
     boxes.add(b.minX - margin, b.minY - margin, b.maxX + margin, b.maxY + margin, node);
@@ -105,44 +105,13 @@ const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number, ce
   }
 };
 
-/** About one segment per cell when they are spread evenly, and never smaller than a wire. */
-const cellSize = (cuts: readonly Cut[], { wanted, block }: Question): number => {
-  const all: Bounds[] = [...cuts.map((c) => boundsOf(c.segment)), ...block.segments.map(boundsOf)];
-  for (const w of wanted) for (const s of w.contour.segments) all.push(boundsOf(s));
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const b of all) {
-    minX = Math.min(minX, b.minX);
-    minY = Math.min(minY, b.minY);
-    maxX = Math.max(maxX, b.maxX);
-    maxY = Math.max(maxY, b.maxY);
-  }
-  return Math.max(0.2, Math.sqrt(((maxX - minX) * (maxY - minY)) / all.length));
+const uniteTouching = (parent: Int32Array, { lines, nodes }: BoxList): void => {
+  const lookup = lookupOfSegments(lines);
+  lines.forEach(({ from, to }, i) => {
+    for (const j of segmentsNear(lookup, { minX: from.x, minY: from.y, maxX: to.x, maxY: to.y }, 0))
+      if (j < i) unite(parent, nodes[i]!, nodes[j]!);
+  });
 };
-
-/** Puts every box into the cells it covers and unites what overlaps within a cell. */
-const uniteTouching = (parent: Int32Array, boxes: BoxList, cell: number): void => {
-  const { values, nodes } = boxes;
-  const cells = new Map<string, number[]>();
-  for (let i = 0; i < nodes.length; i += 1) {
-    const [x0, y0, x1, y1] = [0, 1, 2, 3].map((k) => Math.floor(values[4 * i + k]! / cell)) as [number, number, number, number];
-    for (let y = y0; y <= y1; y += 1)
-      for (let x = x0; x <= x1; x += 1) {
-        const key = `${x},${y}`;
-        const held = cells.get(key);
-        if (held === undefined) cells.set(key, [i]);
-        else held.push(i);
-      }
-  }
-  for (const held of cells.values())
-    for (let a = 1; a < held.length; a += 1)
-      for (let b = 0; b < a; b += 1) {
-        const [i, j] = [held[a]!, held[b]!];
-        if (nodes[i] !== nodes[j] && overlap(values, i, j)) unite(parent, nodes[i]!, nodes[j]!);
-      }
-};
-
-const overlap = (v: readonly number[], i: number, j: number): boolean =>
-  v[4 * i]! <= v[4 * j + 2]! && v[4 * j]! <= v[4 * i + 2]! && v[4 * i + 1]! <= v[4 * j + 3]! && v[4 * j + 1]! <= v[4 * i + 3]!;
 
 const find = (parent: Int32Array, i: number): number => {
   let root = i;
