@@ -2,6 +2,7 @@
 /** The command `kerfwright`: its words, its options, its exit codes (0 yes, 1 no or not proven, 2 bad input). */
 import { Command, CommanderError, Option } from 'commander';
 import { type AnswerCommand, answer } from './answer.ts';
+import { type CompareCommand, compare } from './compare.ts';
 import { BadInput } from './files.ts';
 import type { Out } from './out.ts';
 import { type ProveCommand, prove } from './prove.ts';
@@ -49,6 +50,11 @@ const commands = (finish: (code: number) => void): Command => {
   )
     .option('--out <folder>', 'write program, set-up, pictures and papers here')
     .action(async (file: string, options: AnswerCommand) => finish(await answer(file, options, out)));
+  withJobOptions(
+    program
+      .command('compare <drawing-or-job>')
+      .description('what the job would cost if something gave way, ranked by what it saves; price against finish'),
+  ).action((file: string, options: CompareCommand) => finish(compare(file, options, out)));
   program
     .command('read <drawing...>')
     .description('what a drawing holds and what is wrong with it')

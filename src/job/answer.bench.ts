@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { BenchRow } from '../../tools/bench-row.ts';
 import { jobRun } from '../cli/inputs.ts';
-import { estimateUnder } from './cheaper.ts';
+import { compareJob, tried } from './compare.ts';
 import { plateOf } from './plate.fixture.ts';
 import { type JobRun, runJob } from './run.ts';
 
@@ -26,7 +26,7 @@ const timed = (run: () => void, times: number): number => {
 export const rows = async (): Promise<readonly BenchRow[]> => {
   const die = jobRun(JOB, {}, '2026-11-25');
   timed(() => void runJob({ ...die }), 5);
-  const answer = timed(() => void estimateUnder(die), 9);
+  const answer = timed(() => void tried(die), 9);
   const proven = timed(() => void runJob(die), 9);
   const reading = timed(() => void readFileSync('examples/die-plate/die-plate.dxf'), 3);
   return [
@@ -38,8 +38,25 @@ export const rows = async (): Promise<readonly BenchRow[]> => {
       note: `reading the file from disk takes ${reading.toFixed(2)} ms of it`,
     },
     { name: 'answer to the die plate with its proof', ours: proven, unit: 'ms', peers: [{ name: 'the budget', value: 1000, atLeast: 1 }] },
+    whatIfsRow(die, proven),
     ...growth(die),
   ];
+};
+
+/** At least ten what-ifs, and the price curve besides, against three times one answer with its proof. */
+const whatIfsRow = (die: JobRun, answer: number): BenchRow => {
+  let count = 0;
+  const ms = timed(() => {
+    const comparison = compareJob(die);
+    count = comparison.kind === 'compared' ? comparison.rows.length : 0;
+  }, 5);
+  return {
+    name: `comparison of the die plate: ${count} what-ifs and the price curve; figured for ten what-ifs`,
+    ours: (ms * 10) / count,
+    unit: 'ms',
+    peers: [{ name: 'three times one answer', value: 3 * answer, atLeast: 1 }],
+    note: `${ms.toFixed(0)} ms in all`,
+  };
 };
 
 const growth = (die: JobRun): readonly BenchRow[] => {

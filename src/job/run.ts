@@ -17,6 +17,7 @@ import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
 import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
+import { type Memory, noMemory } from './memory.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
@@ -35,6 +36,8 @@ export interface JobRun {
   readonly day: string;
   /** Told before each stage begins: 'reading the drawing', with how far the job is, 0 to 1. */
   readonly progress?: (stage: string, share: number) => void;
+  /** Shared by the runs of one job and its what-ifs; the drawing must be the same in all of them. */
+  readonly memory?: Memory;
 }
 
 /** The answer, and the set-up file of its program where there is one. */
@@ -48,10 +51,7 @@ export interface Ran {
 export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
   tell('reading the drawing', 0);
-  const drawing = readDrawing(run.drawing, run.drawingName, {
-    join: run.job.join,
-    ...(run.job.units === undefined ? {} : { units: run.job.units }),
-  });
+  const drawing = drawingOf(run);
   if (drawing.state === 'refused') return { answer: { kind: 'bad input', findings: drawing.findings } };
   const found = findMaterial(run.job.material);
   if (found.kind === 'unknown') return { answer: { kind: 'bad input', findings: [found.finding] } };
@@ -86,6 +86,11 @@ export const runJob = (run: JobRun): Ran => {
   };
 };
 
+export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobRun): Drawing =>
+  memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join}`, () =>
+    readDrawing(drawing, drawingName, { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) }),
+  );
+
 /** A program that could be written. */
 export type Written = Extract<WrittenProgram, { kind: 'written' }>;
 
@@ -94,7 +99,14 @@ type Made =
   | { readonly kind: 'refused'; readonly plan: Plan; readonly findings: readonly Finding[] };
 
 /** Plan and program of a wish; what-ifs come here too. */
-export const makeProgram = (run: JobRun, wish: Wish): Made => {
+export const makeProgram = (run: JobRun, wish: Wish): Made =>
+  (run.memory ?? noMemory).recall(
+    'program',
+    JSON.stringify([run.job.ease, run.job.layers, run.dialect, { ...wish.question, loops: [] }]),
+    () => madeOf(run, wish),
+  );
+
+const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
   const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes: [] });

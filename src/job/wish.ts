@@ -1,5 +1,6 @@
 /** What the job wants of the drawing: the loops to cut with their kept sides, and the question to the planner. */
 import type { Drawing, Loop } from '../drawing/drawing.ts';
+import { ratesOn } from '../estimate/rates.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Contour } from '../geometry/contour.ts';
 import type { Material } from '../physics/material.ts';
@@ -92,6 +93,13 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     startHole: job.startHole,
     run: job.run,
     outsideCorners: dialect.outsideCorners,
+    ...machineRateOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
+};
+
+/** What a machine hour costs on the day; where no rates hold yet, the estimate will say so. */
+const machineRateOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate'> => {
+  const found = ratesOn(shop.rates, day);
+  return found.kind === 'rates' ? { machineRate: found.rates.machineHour } : {};
 };

@@ -1,0 +1,18 @@
+/** `kerfwright compare`: what the job would cost if something gave way. */
+import { compareJob, comparisonText } from '../job/comparing.ts';
+import { type AnswerOptions, jobRun } from './inputs.ts';
+import type { Out } from './out.ts';
+
+export interface CompareCommand extends AnswerOptions {
+  readonly json?: boolean;
+}
+
+/** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
+export const compare = (file: string, options: CompareCommand, out: Out): number => {
+  const comparison = compareJob(jobRun(file, options, out.today));
+  out.print(options.json === true ? JSON.stringify(comparison, withoutShares, 2) : comparisonText(comparison));
+  return comparison.kind === 'compared' ? 0 : 1;
+};
+
+/** A figure is told by its value and range; its tree is for `why`. */
+const withoutShares = (key: string, value: unknown): unknown => (key === 'shares' || key === 'from' ? undefined : value);

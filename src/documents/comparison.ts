@@ -1,0 +1,78 @@
+/** What a comparison found, and how it is told: the job as asked, its changes ranked by what they save, price over finish. */
+import { printDuration } from '../quantity/duration.ts';
+import type { Figure } from '../quantity/figure.ts';
+import { printMoney } from '../quantity/money.ts';
+import { column } from './paper.ts';
+import { tableText, wrapped } from './text.ts';
+import { accuracy, finish } from './words.ts';
+
+export interface Outcome {
+  /** Minor money units for one piece. */
+  readonly each: number;
+  readonly minutes: number;
+  readonly unattended: number;
+  readonly wire: string;
+  readonly passes: number;
+  readonly accuracy: Figure;
+  readonly finish: Figure;
+}
+
+export type Compared =
+  | { readonly kind: 'can'; readonly what: string; readonly sentence: string; readonly outcome: Outcome; readonly saves: number }
+  | { readonly kind: 'cannot'; readonly what: string; readonly sentence: string; readonly reason: string };
+
+export type Comparison =
+  | {
+      readonly kind: 'compared';
+      readonly currency: string;
+      readonly now: Outcome;
+      readonly rows: readonly Compared[];
+      readonly curve: readonly { readonly finish: number; readonly each: number; readonly passes: number; readonly reached: number }[];
+    }
+  | { readonly kind: 'cannot'; readonly reason: string };
+
+export const comparisonText = (comparison: Comparison): string => {
+  if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${comparison.reason}`, '');
+  const { currency, now, rows, curve } = comparison;
+  const money = (minor: number): string => printMoney(minor, currency);
+  const able = rows.flatMap((r) => (r.kind === 'can' ? [[r.sentence, ...cells(r.outcome, money), signed(r.saves, money)]] : []));
+  const table = tableText({
+    kind: 'table',
+    columns: [
+      column('What would it cost if', 5),
+      column('Each', 1, 'right'),
+      column('Machine', 1, 'right'),
+      column('Passes', 1, 'right'),
+      column('Holds mm', 1, 'right'),
+      column('Ra µm', 1, 'right'),
+      column('Saves', 1, 'right'),
+    ],
+    rows: [['As asked', ...cells(now, money), ''], ...able],
+  });
+  const cannot = rows.flatMap((r) => (r.kind === 'cannot' ? [wrapped(`${r.sentence}: no. ${r.reason}`, '  - ')] : []));
+  const steps = curve.map((p) => [`Ra ${p.finish}`, money(p.each), String(p.passes), `Ra ${Number(p.reached.toPrecision(2))}`]);
+  const prices = tableText({
+    kind: 'table',
+    columns: [
+      column('Finish asked for, µm', 2),
+      column('Each', 1, 'right'),
+      column('Passes', 1, 'right'),
+      column('Comes out, µm', 1, 'right'),
+    ],
+    rows: steps,
+  });
+  return [table, cannot.length === 0 ? '' : `Not possible\n${cannot.join('\n')}`, `Price against finish\n${prices}`]
+    .filter((p) => p !== '')
+    .join('\n\n');
+};
+
+const cells = (o: Outcome, money: (minor: number) => string): readonly string[] => [
+  money(o.each),
+  printDuration(o.minutes),
+  String(o.passes),
+  `±${accuracy(o.accuracy)}`,
+  finish(o.finish),
+];
+
+const signed = (minor: number, money: (minor: number) => string): string =>
+  Math.abs(minor) < 0.5 ? 'nothing' : minor > 0 ? money(minor) : `costs ${money(-minor)} more`;

@@ -1,0 +1,84 @@
+/** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
+import type { Compared, Comparison } from '../documents/comparison.ts';
+import type { Estimate } from '../estimate/estimate.ts';
+import { findMaterial } from '../physics/find-material.ts';
+import type { Plan } from '../plan/plan.ts';
+import { memoryOf } from './memory.ts';
+import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram } from './run.ts';
+import { type WhatIf, whatIfs } from './what-if.ts';
+import { wishOf } from './wish.ts';
+
+/** A job that could be cut under these inputs, or the reason why not. */
+export type Tried =
+  | { readonly kind: 'can'; readonly plan: Plan; readonly estimate: Estimate }
+  | { readonly kind: 'cannot'; readonly reason: string };
+
+/** Everything but the proof. */
+export const tried = (run: JobRun): Tried => {
+  const drawing = drawingOf(run);
+  const found = findMaterial(run.job.material);
+  if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
+  const wish = wishOf(drawing, run, found.material);
+  if (wish.kind === 'nothing') return { kind: 'cannot', reason: reasonIn(wish.findings) };
+  const made = makeProgram(run, wish.wish);
+  if (made.kind === 'refused') return { kind: 'cannot', reason: reasonIn([...made.plan.findings, ...made.findings]) };
+  const estimated = estimateOf(run, made.plan, made.written, run.day);
+  return estimated.kind === 'estimate'
+    ? { kind: 'can', plan: made.plan, estimate: estimated.estimate }
+    : { kind: 'cannot', reason: estimated.finding.sentence };
+};
+
+const reasonIn = (findings: readonly { readonly severity: string; readonly sentence: string }[]): string =>
+  findings.find((f) => f.severity === 'refusal')?.sentence ?? 'it cannot be cut';
+
+/** The job as asked, and each change that can be made, the one that saves most first; those that cannot come last with their reason. */
+export const compareJob = (asked: JobRun): Comparison => {
+  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
+  const now = tried(run);
+  if (now.kind === 'cannot') return { kind: 'cannot', reason: now.reason };
+  const changes = whatIfs(run.job, run.shop, machineOf(run.shop).height).filter((change) => change.job.wire !== now.plan.wire.id);
+  const rows = changes.map((change) => compared(run, change, now));
+  const able = rows.filter((r) => r.kind === 'can').toSorted((a, b) => b.saves - a.saves);
+  return {
+    kind: 'compared',
+    currency: now.estimate.currency,
+    now: outcomeOf(now, 1, false),
+    rows: [...able, ...rows.filter((r) => r.kind === 'cannot')],
+    curve: priceCurve(run),
+  };
+};
+
+const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can' }>): Compared => {
+  const then = tried({ ...run, job: { ...run.job, ...change.job } });
+  const said = { what: change.kind, sentence: change.sentence };
+  if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
+  const outcome = outcomeOf(then, change.stack ?? 1, change.holesDrilled === true);
+  return { kind: 'can', ...said, outcome, saves: outcomeOf(now, 1, false).each - outcome.each };
+};
+
+/** Price and hours of one piece; a stack shares them, holes that the customer brings cost nothing. */
+const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: number, drilled: boolean) => {
+  const margin = marginOf(estimate);
+  const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;
+  return {
+    each: (estimate.each.value - drilling) / stack,
+    minutes: estimate.total.value / stack,
+    unattended: estimate.unattended.value / stack,
+    wire: plan.wire.name,
+    passes: plan.passes.length,
+    accuracy: plan.accuracy,
+    finish: plan.finish,
+  };
+};
+
+/** What the price is above the cost, as a factor. */
+const marginOf = (estimate: Estimate): number => 1 + (estimate.each.from.find((f) => f.key === 'shop.margin')?.value ?? 0);
+
+/** Price and passes over the finish asked for, from coarse to fine, as far as it can be reached. */
+const priceCurve = (run: JobRun): Extract<Comparison, { kind: 'compared' }>['curve'] =>
+  [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1].flatMap((finish) => {
+    const point = tried({ ...run, job: { ...run.job, finish } });
+    return point.kind === 'can'
+      ? [{ finish, each: point.estimate.each.value, passes: point.plan.passes.length, reached: point.plan.finish.value }]
+      : [];
+  });
