@@ -67,7 +67,7 @@ const papersOf = (facts: JobFacts, handout: Handout): readonly (readonly [name: 
   const cheaper = facts.answer === 'yes' ? cheaperWays(handout) : [];
   const offer = { until: dayAfter(handout.day, handout.shop.quotationDays), cheaper };
   const quote = ['quotation', quotation(facts, offer)] as const;
-  return facts.plan === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
+  return facts.program === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
 };
 
 const dayAfter = (day: string, days: number): string =>
