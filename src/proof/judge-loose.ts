@@ -11,7 +11,7 @@ import { blockName, gram, mm } from './say.ts';
 export const CRUMB_MASS = 5e-5;
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
-  const stopsAfter = new Set(evidence.trace.stops.map((s) => s.before));
+  const stopsAfter = new Set(evidence.trace.stops.filter((s) => s.purpose === 'anything').map((s) => s.before));
   return evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l, stopsAfter), ...wantedWithin(evidence, l)]);
 };
 

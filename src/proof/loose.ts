@@ -55,7 +55,7 @@ const STANDING_ON_A_TAB = 0.5;
 
 /**
  * A stop counts when the wire stands in this group, after the last run that took metal there and before the run that frees
- * the piece, and when the piece then stands on a tab. A stop that only speaks of threading holds nothing.
+ * the piece, and when the piece then stands on a tab. One that is for the wire or a condition holds nothing.
  */
 const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): boolean => {
   if (piece.standing < STANDING_ON_A_TAB) return false;
@@ -64,14 +64,11 @@ const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): 
   const end = actionOf(p, trace, runs.indexOf(freeing));
   for (let run = freeing - 1; run >= 0; run -= 1) {
     const start = actionOf(p, trace, runs.lastIndexOf(run));
-    if (stops.some((s) => s.action > start && s.action < end && holds(s.comment))) return true;
+    if (stops.some((s) => s.action > start && s.action < end && s.purpose === 'anything')) return true;
     if (fresh[run] === true) return false;
   }
   return false;
 };
-
-const holds = (comment: string): boolean =>
-  !/\bthread/i.test(comment) || /\b(secure|hold|clamp|magnet|glue|slug|part|piece|tab)/i.test(comment);
 
 const actionOf = (p: Proven, trace: Trace, cut: number): number => trace.cuts[p.group.cuts[cut]!]!.action;
 

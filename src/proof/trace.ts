@@ -1,6 +1,8 @@
 /** The wire's doings as the proof needs them: every cutting move with the radius it sweeps, the stops, and the travels between cuts. */
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Action } from '../nc/read/program.ts';
+import type { StopPurpose } from './stop-purpose.ts';
+import { purposeOf } from './stop-purpose.ts';
 
 /** One cutting move of the wire's centre. */
 export interface Cut {
@@ -20,6 +22,7 @@ export interface Stop {
   readonly action: number;
   readonly block: number;
   readonly comment: string;
+  readonly purpose: StopPurpose;
   readonly at: Point;
   /** Cut before and after it in the list of cuts, -1 and the count of cuts where there is none. */
   readonly before: number;
@@ -34,11 +37,11 @@ export interface Travel {
   readonly before: number;
   readonly after: number;
   readonly rapids: readonly { readonly action: number; readonly block: number; readonly segment: Segment }[];
-  /** A stop, or a word that cuts the wire, stands between the cut before and the first rapid. */
+  /** A word or a stop that cuts the wire, or a stop for anything, stands between the cut before and the first rapid. */
   readonly wireOut: boolean;
-  /** The program cut the wire in so many words, on the way or before it. */
+  /** The program cuts the wire, by a word or a stop that says so, on the way or before it. */
   readonly wireCut: boolean;
-  /** A stop or a word to thread stands behind the last rapid (behind the cut of the wire, where there is no rapid). */
+  /** A word or a stop to thread, or a stop for anything, stands behind the last rapid and the last cut of the wire. */
   readonly threaded: boolean;
 }
 
@@ -141,7 +144,14 @@ const stopsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Sto
   return stops.map((s, n) => {
     const a = actions[s.action]!;
     const comment = a.kind === 'stop' ? a.comment : '';
-    return { ...s, block: a.block, comment, after: Math.min(s.before + 1, cuts.length), travelAfter: travelAfter.has(n) };
+    return {
+      ...s,
+      block: a.block,
+      comment,
+      purpose: purposeOf(comment),
+      after: Math.min(s.before + 1, cuts.length),
+      travelAfter: travelAfter.has(n),
+    };
   });
 };
 
@@ -165,12 +175,13 @@ const travelOf = (actions: readonly Action[], start: number, end: number, before
       rapids.push({ action: i, block: a.block, segment: a.centre });
       threaded = false;
     }
-    if (a.kind === 'cut wire') {
+    const what = a.kind === 'stop' ? purposeOf(a.comment) : a.kind;
+    if (what === 'cut wire') {
       wireCut = true;
       threaded = false;
     }
-    if ((a.kind === 'cut wire' || a.kind === 'stop') && rapids.length === 0) wireOut = true;
-    if (a.kind === 'thread' || a.kind === 'stop') threaded = true;
+    if ((what === 'cut wire' || what === 'anything') && rapids.length === 0) wireOut = true;
+    if (what === 'thread' || what === 'anything') threaded = true;
   }
   return { before, after: before + 1, rapids, wireOut, wireCut, threaded };
 };

@@ -303,7 +303,8 @@ const wireFaults = (actions: readonly Action[], question: ProofQuestion, raster:
   let wire: 'out' | 'in' | 'either' = 'out';
   let last = -1;
   actions.forEach((a, i) => {
-    if (a.kind === 'thread' || a.kind === 'stop') wire = a.kind === 'thread' ? 'in' : 'either';
+    if (a.kind === 'stop') wire = /THREAD/.test(a.comment) ? 'in' : /CUT/.test(a.comment) ? 'out' : 'either';
+    if (a.kind === 'thread') wire = 'in';
     if (a.kind === 'cut wire') wire = 'out';
     if (a.kind !== 'move') return;
     if (!a.rapid) {
