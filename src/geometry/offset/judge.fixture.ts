@@ -70,7 +70,7 @@ const crossingFaults = (results: readonly Chain[]): string[] => {
 };
 
 /** mm: neighbours that meet at a corner meet, by the rounding of large radii, once more within this of it. */
-const AT_JOINT = 1e-9;
+const AT_JOINT = 1e-7;
 
 const isAtJoint = (chain: Chain, { at, first, second }: ChainContact): boolean => {
   const [a, b] = [chain.segments[first]!, chain.segments[second]!];

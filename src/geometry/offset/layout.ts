@@ -23,6 +23,8 @@ export interface Layout {
   readonly shift: Point;
   /** mm: the largest coordinate after the shift, which rounding goes by. */
   readonly size: number;
+  /** mm: the largest radius. */
+  readonly widestRadius: number;
   /** Whether the chains were reversed, since the offset asked for was to their right. */
   readonly reversed: boolean;
 }
@@ -60,7 +62,9 @@ export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Un
     join(curves, curves.count - 1, first);
     chainStarts.push(curves.count);
   }
-  return { kind: 'layout', ...sheet, sources, chainStarts, size, reversed };
+  let widestRadius = 0;
+  for (let i = 0; i < curves.count; i++) widestRadius = Math.max(widestRadius, curves.data[i * STRIDE + RADIUS]!);
+  return { kind: 'layout', ...sheet, sources, chainStarts, size, widestRadius, reversed };
 };
 
 /** What the chains are written onto. */
@@ -167,9 +171,12 @@ const closeHair = (curves: Curves, begin: number, anchor: Point, shift: Point): 
 };
 
 const addSegment = (curves: Curves, s: Segment, from: Point, to: Point, reversed: boolean, shift: Point, origin: number): void => {
-  if (s.kind === 'line') addLine(curves, from.x - shift.x, from.y - shift.y, to.x - shift.x, to.y - shift.y, origin);
+  if (s.kind === 'line' || isFlat(s)) addLine(curves, from.x - shift.x, from.y - shift.y, to.x - shift.x, to.y - shift.y, origin);
   else addArcParts(curves, s, from, to, reversed, shift, origin);
 };
+
+/** Arcs of a radius beyond 100 m are laid out as lines where they rise by less than 1e-7 mm over their chord: their centres round worse. */
+const isFlat = (s: Arc): boolean => s.radius > 1e5 && (s.radius * s.sweep * s.sweep) / 8 < 1e-7;
 
 /** An arc in parts of at most `WIDEST_ARC`. */
 const addArcParts = (curves: Curves, s: Arc, from: Point, to: Point, reversed: boolean, shift: Point, origin: number): void => {

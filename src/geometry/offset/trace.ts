@@ -63,7 +63,7 @@ export const trace = (
 };
 
 /** mm: rounding of places on a sheet of this size, with a hundredfold reserve, and far less than the smallest change above. */
-const marginFor = (layout: Layout): number => Math.max(1e-9, layout.size * 4e-13);
+const marginFor = (layout: Layout): number => Math.max(1e-9, layout.size * 4e-13, layout.widestRadius * 1e-15);
 
 const attemptAt = (
   layout: Layout,
