@@ -1,3 +1,4 @@
+/** The nearest edge against every edge tried. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { edgesOf } from './edges.ts';

@@ -1,3 +1,4 @@
+/** The proof on cuts whose outcome is worked out by hand. */
 /** The proof on programs written by hand: what it passes, what it refuses, and with which words. */
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../geometry/contour.ts';

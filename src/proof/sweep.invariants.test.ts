@@ -1,3 +1,4 @@
+/** Any chain of lines and arcs: the sweep against exact distances to the chain. */
 /** Swept areas keep their laws: never too small by more than stated, the same turned and mirrored. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

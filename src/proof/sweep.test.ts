@@ -1,3 +1,4 @@
+/** Swept areas against the formulas of bars, rings and discs. */
 /** Swept areas of paths whose area is known. */
 import { describe, expect, it } from 'vitest';
 import { circle, line, point } from '../geometry/segment.ts';
