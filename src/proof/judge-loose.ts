@@ -8,7 +8,7 @@ import type { Reason } from './proof.ts';
 import { blockName, gram, mm } from './say.ts';
 
 /** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
-export const CRUMB_MASS = 5e-5;
+const CRUMB_MASS = 5e-5;
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
   const stopsAfter = new Set(evidence.trace.stops.filter((s) => s.purpose === 'anything').map((s) => s.before));

@@ -73,7 +73,7 @@ const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): 
 const actionOf = (p: Proven, trace: Trace, cut: number): number => trace.cuts[p.group.cuts[cut]!]!.action;
 
 /** A stop belongs to the group that the wire has just cut in, or will cut in next, unless it travels in between. */
-export const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<number, readonly Stop[]> => {
+const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<number, readonly Stop[]> => {
   const groupOfCut = new Int32Array(trace.cuts.length).fill(-1);
   proven.forEach((p, g) => {
     for (const c of p.group.cuts) groupOfCut[c] = g;

@@ -79,7 +79,7 @@ export const placeInside = (loop: Path64, loops: Paths64): Point => {
   return { x: best.x, y: best.y };
 };
 
-export const boundsOfLoop = (loop: Path64): Bounds => {
+const boundsOfLoop = (loop: Path64): Bounds => {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const p of loop) {
     if (p.x < minX) minX = p.x;
