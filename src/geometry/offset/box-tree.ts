@@ -62,10 +62,10 @@ const fillBox = (curves: Curves, i: number, boxes: Float64Array, margin: number)
   const ay = d[o + AY]!;
   const bx = d[o + BX]!;
   const by = d[o + BY]!;
-  let x0 = ax < bx ? ax : bx;
-  let x1 = ax < bx ? bx : ax;
-  let y0 = ay < by ? ay : by;
-  let y1 = ay < by ? by : ay;
+  let x0 = Math.min(ax, bx);
+  let x1 = Math.max(ax, bx);
+  let y0 = Math.min(ay, by);
+  let y1 = Math.max(ay, by);
   if (curves.turn[i] !== 0) {
     const r = d[o + RADIUS]!;
     const cx = d[o + CX]!;

@@ -32,7 +32,7 @@ const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'lin
 
 const arcOf = (curves: Curves, s: Stretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
   const given = centreOf(curves, s);
-  const fitted = fit(a, b, { x: given.x + shift.x, y: given.y + shift.y }, curves.data[s.curve * STRIDE + RADIUS]!, s.sweep);
+  const fitted = agreeing(a, b, { x: given.x + shift.x, y: given.y + shift.y }, curves.data[s.curve * STRIDE + RADIUS]!, s.sweep);
   return {
     kind: 'arc',
     from: reversed ? b : a,
@@ -56,7 +56,7 @@ interface Fitted {
  * Where an end was drawn over by a hair, the centre moves along the middle line of the chord so that it is equally far from
  * both ends again, by no more than the ends were moved.
  */
-const fit = (a: Point, b: Point, centre: Point, radius: number, sweep: number): Fitted => {
+const agreeing = (a: Point, b: Point, centre: Point, radius: number, sweep: number): Fitted => {
   if (a === b) return { centre, radius, sweep: Math.sign(sweep) * 2 * Math.PI };
   const ax = a.x - centre.x;
   const ay = a.y - centre.y;

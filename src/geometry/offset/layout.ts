@@ -137,7 +137,7 @@ const leadingHair = (chain: Chain, reversed: boolean): number => {
   if (!chain.closed) return 0;
   const count = chain.segments.length;
   const k = chain.segments.findIndex((_, i) => roughLength(chain.segments[reversed ? count - 1 - i : i]!) >= HAIR);
-  return k < 0 ? 0 : k;
+  return Math.max(k, 0);
 };
 
 const roughLength = (s: Segment): number => (s.kind === 'line' ? distance(s.from, s.to) : Math.abs(s.sweep) * s.radius);

@@ -82,9 +82,9 @@ const lineWithLine = (curves: Curves, i: number, j: number, out: Meetings): void
     return;
   }
   const first = (wx * vy - wy * vx) / cross;
-  if (!isOn(curves, i, first)) return;
+  if (first < -LOOSE || first > d[p + LENGTH]! + LOOSE) return;
   const second = (wx * uy - wy * ux) / cross;
-  if (!isOn(curves, j, second)) return;
+  if (!isOn(curves, j, second) || !isOn(curves, i, first)) return;
   add(out, d[p]! + first * ux, d[p + AY]! + first * uy, first, second, cross > 0);
 };
 
@@ -167,7 +167,7 @@ const alongArc = (curves: Curves, i: number, x: number, y: number): number => {
   const toEnd = turn * (wx * (d[o + BY]! - d[o + CY]!) - wy * (d[o + BX]! - d[o + CX]!));
   if (toEnd < -slackAcross(slackAtEnd(curves, i), r)) return OFF;
   const along = r * Math.atan2(fromStart, sx * wx + sy * wy);
-  return along > 0 ? along : 0;
+  return Math.max(along, 0);
 };
 
 const arcWithArc = (curves: Curves, i: number, j: number, out: Meetings): void => {

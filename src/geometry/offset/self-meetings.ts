@@ -1,9 +1,10 @@
 /** Finds where the input meets itself, so that no offset is ever made of a contour that crosses itself. */
 import type { BoxTree, Found, Stack } from './box-tree.ts';
 import { newFound, newStack, search } from './box-tree.ts';
+import { distanceSquared } from './burial.ts';
 import { secondMeeting } from './corner-meetings.ts';
 import type { Curves } from './curves.ts';
-import { AY, BX, BY, CX, CY, inSweep, RADIUS, STRIDE } from './curves.ts';
+import { AY, BX, STRIDE } from './curves.ts';
 import type { Layout } from './layout.ts';
 import type { Meetings } from './meet.ts';
 import { meet, newMeetings } from './meet.ts';
@@ -25,32 +26,34 @@ export const selfMeetings = (layout: Layout, tree: BoxTree): readonly SelfMeetin
   for (let i = 0; i < layout.sources && places.length < ENOUGH; i++) {
     const b = i * 4;
     search(tree, boxes[b]!, boxes[b + 1]!, boxes[b + 2]!, boxes[b + 3]!, i + 1, stack, found);
-    for (let k = 0; k < found.count; k++) addMeetings(layout, i, found.list[k]!, out, places);
+    for (let k = 0; k < found.count; k++) addMeetings(layout, boxes, i, found.list[k]!, out, places);
   }
   return places;
 };
 
-const addMeetings = (layout: Layout, i: number, j: number, out: Meetings, places: SelfMeeting[]): void => {
-  const kind = kindOfMeeting(layout, i, j, out);
+const addMeetings = (layout: Layout, boxes: Float64Array, i: number, j: number, out: Meetings, places: SelfMeeting[]): void => {
+  const kind = kindOfMeeting(layout, boxes, i, j, out);
   if (kind === 'none') return;
   if (kind === 'crossing') for (let k = 0; k < out.count; k++) places.push(told(layout, kind, out.x[k]!, out.y[k]!, i, j));
   else places.push(told(layout, kind, out.touchX, out.touchY, i, j));
 };
 
-const kindOfMeeting = (layout: Layout, i: number, j: number, out: Meetings): SelfMeeting['kind'] | 'none' => {
+const kindOfMeeting = (layout: Layout, boxes: Float64Array, i: number, j: number, out: Meetings): SelfMeeting['kind'] | 'none' => {
   const { curves } = layout;
   if (curves.next[i] === j || curves.next[j] === i) return secondMeeting(curves, i, j, layout.halfTurns, out);
   meet(curves, i, j, out);
   if (out.count > 0) return 'crossing';
   if (out.touches) return 'touching';
-  return endsTouch(curves, i, j, out) || endsTouch(curves, j, i, out) ? 'touching' : 'none';
+  return endsTouch(curves, boxes, i, j, out) || endsTouch(curves, boxes, j, i, out) ? 'touching' : 'none';
 };
 
 /** Whether an end of curve i lies on curve j. */
-const endsTouch = (curves: Curves, i: number, j: number, out: Meetings): boolean => {
-  for (const end of [0, BX]) {
+const endsTouch = (curves: Curves, boxes: Float64Array, i: number, j: number, out: Meetings): boolean => {
+  const b = 4 * j;
+  for (let end = 0; end <= BX; end += BX) {
     const x = curves.data[i * STRIDE + end]!;
     const y = curves.data[i * STRIDE + end + AY]!;
+    if (x < boxes[b]! - TOUCH || x > boxes[b + 2]! + TOUCH || y < boxes[b + 1]! - TOUCH || y > boxes[b + 3]! + TOUCH) continue;
     if (!isNear(curves, j, x, y)) continue;
     out.touchX = x;
     out.touchY = y;
@@ -60,20 +63,7 @@ const endsTouch = (curves: Curves, i: number, j: number, out: Meetings): boolean
 };
 
 /** Whether a place is within `TOUCH` of a curve. */
-const isNear = (curves: Curves, i: number, x: number, y: number): boolean => {
-  const d = curves.data;
-  const o = i * STRIDE;
-  if (Math.hypot(x - d[o]!, y - d[o + AY]!) < TOUCH || Math.hypot(x - d[o + BX]!, y - d[o + BY]!) < TOUCH) return true;
-  const cx = d[o + CX]!;
-  const cy = d[o + CY]!;
-  if (curves.turn[i] !== 0) {
-    return Math.abs(Math.hypot(x - cx, y - cy) - d[o + RADIUS]!) < TOUCH && inSweep(curves, i, x - cx, y - cy, 0);
-  }
-  const wx = x - d[o]!;
-  const wy = y - d[o + AY]!;
-  const along = wx * cx + wy * cy;
-  return Math.abs(cx * wy - cy * wx) < TOUCH && along > 0 && along < d[o + 7]!;
-};
+const isNear = (curves: Curves, i: number, x: number, y: number): boolean => distanceSquared(curves, i, x, y) < TOUCH * TOUCH;
 
 const told = (layout: Layout, kind: SelfMeeting['kind'], x: number, y: number, i: number, j: number): SelfMeeting => ({
   kind,
