@@ -82,7 +82,7 @@ const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & 
     ...profile.map((p): Off => ({ at: p.at, amount: p.deviation, from: 'drawing' })),
     ...back.filter((b) => b.amount < 0 || (whole && b.surface)),
   ];
-  const judged = all.map((o) => (o.amount > 4 * RESOLUTION ? { ...o, amount: excuse(o) } : o));
+  const judged = all.map((o) => (o.amount > RESOLUTION ? { ...o, amount: excuse(o) } : o));
   const nothing: Off = { at: profile[0]!.at, amount: 0, from: 'drawing' };
   const leftMost = judged.reduce((a, b) => (b.amount > a.amount ? b : a), nothing);
   const gougeMost = judged.reduce((a, b) => (b.amount < a.amount ? b : a), nothing);

@@ -1,4 +1,5 @@
 /** Judges one wanted contour: uncut, standing on a tab, metal left, gouged, or right but for corners that may be round. */
+import type { Point } from '../geometry/segment.ts';
 import type { ContourMeasure } from './deviation.ts';
 import type { Evidence } from './evidence.ts';
 import { nearestBlock, reason, spot } from './evidence.ts';
@@ -65,10 +66,9 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   const at = moved(measure.leftMost.at, p.origin);
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
-  const corner = measure.rounded.find(
-    (r) => !r.excused && Math.hypot(r.at.x - measure.leftMost.at.x, r.at.y - measure.leftMost.at.y) < r.left + r.radius,
-  );
-  if (corner !== undefined) {
+  const corner = measure.rounded.find((r) => !r.excused && nearCorner(r, measure.leftMost.at));
+  const elsewhere = measure.profile.some((p) => p.deviation > tolerance && !measure.rounded.some((r) => nearCorner(r, p.at)));
+  if (corner !== undefined && !elsewhere) {
     const place = moved(corner.at, p.origin);
     const sentence = `An inside corner of the contour ${loop} comes out with a radius of ${mm(corner.radius)} where ${mm(Math.max(corner.wanted, insideCorner))} is allowed: ${mm(corner.left)} of metal is left in it.`;
     const remedy = 'Allow a larger radius, take a finer wire, or come nearer with the last pass.';
@@ -87,6 +87,10 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
     ),
   ];
 };
+
+/** Within the round that came out, with a little to spare. */
+const nearCorner = (r: ContourMeasure['rounded'][number], p: Point): boolean =>
+  Math.hypot(r.at.x - p.x, r.at.y - p.y) < 1.2 * (r.left + r.radius);
 
 const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   const depth = -measure.gougeMost.amount;
