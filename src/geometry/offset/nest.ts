@@ -2,7 +2,9 @@
 import { areaOf } from '../area.ts';
 import { windingIn } from '../contain.ts';
 import type { Contour, Region } from '../contour.ts';
+import type { Lookup } from '../lookup.ts';
 import { lookupOf } from '../lookup.ts';
+import type { Point } from '../segment.ts';
 
 /** Regions, largest outer contour first; nothing when a hole lies in none of them. Outer contours run counter-clockwise. */
 export const nest = (contours: readonly Contour[]): readonly Region[] | 'hole outside' => {
@@ -13,9 +15,14 @@ export const nest = (contours: readonly Contour[]): readonly Region[] | 'hole ou
   const inward = outers.toReversed();
   for (const hole of holes) {
     const place = hole.contour.segments[0]!.from;
-    const home = outers.length === 1 ? outers[0] : inward.find((outer) => windingIn(outer.lookup, place) !== 0);
+    const home = outers.length === 1 ? outers[0] : inward.find((outer) => isIn(outer.lookup, place));
     if (!home) return 'hole outside';
     home.holes.push(hole.contour);
   }
   return outers.map(({ contour, holes: inside }) => ({ outer: contour, holes: inside }));
+};
+
+const isIn = (lookup: Lookup, p: Point): boolean => {
+  const { minX, minY, maxX, maxY } = lookup.bounds;
+  return p.x >= minX && p.x <= maxX && p.y >= minY && p.y <= maxY && windingIn(lookup, p) !== 0;
 };

@@ -3,6 +3,7 @@ import { areaOf } from '../area.ts';
 import type { Contour, Region } from '../contour.ts';
 import { emit } from './emit.ts';
 import type { Loop } from './loops.ts';
+import { neighbourOrder } from './neighbour-order.ts';
 import { nest } from './nest.ts';
 import type {
   OffsetContourOutcome,
@@ -10,6 +11,7 @@ import type {
   OffsetRegionOutcome,
   OffsetRegions,
   SelfCrossing,
+  SelfMeeting,
   Unsound,
   Vanished,
 } from './outcome.ts';
@@ -79,8 +81,20 @@ export const prepareRegion = (source: Region, side: 'left' | 'right'): Prepared 
       );
     }
   }
-  return prepare(chains, side);
+  const order = neighbourOrder(chains);
+  const prepared = prepare(
+    order.map((k) => chains[k]!),
+    side,
+  );
+  return prepared.kind === 'self-crossing' ? { ...prepared, places: prepared.places.map((place) => renumbered(place, order)) } : prepared;
 };
+
+/** A place told with the contour numbers that the caller knows. */
+const renumbered = (place: SelfMeeting, order: readonly number[]): SelfMeeting => ({
+  ...place,
+  first: { ...place.first, contour: order[place.first.contour]! },
+  second: { ...place.second, contour: order[place.second.contour]! },
+});
 
 /** Traced, and its loops sorted into regions. */
 export interface TracedRegions extends Traced {

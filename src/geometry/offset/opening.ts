@@ -1,6 +1,7 @@
 /** Opening and closing: offset one way and back, which shows what a round tool of that radius really leaves. */
 import { counterClockwise } from '../chain.ts';
 import type { Contour, Region } from '../contour.ts';
+import { neighbourOrder } from './neighbour-order.ts';
 import { prepareRegion, traceRegions } from './offset.ts';
 import type { OffsetRegionOutcome } from './outcome.ts';
 import { contradiction, NO_DISTANCE, noDistance, prepareTrusted } from './prepare.ts';
@@ -25,7 +26,10 @@ const thereAndBack = (source: Contour | Region, radius: number, side: 'left' | '
   const there = traceRegions(prepared, radius, {});
   if (there.kind !== 'traced') return there;
   const chains = there.regions.flatMap((r) => [r.outer, ...r.holes]);
-  const returning = prepareTrusted(chains, side === 'left' ? 'right' : 'left');
+  const returning = prepareTrusted(
+    neighbourOrder(chains).map((k) => chains[k]!),
+    side === 'left' ? 'right' : 'left',
+  );
   if (returning.kind !== 'prepared') return returning;
   const back = traceRegions(returning, there.distance, {});
   if (back.kind === 'vanished') return contradiction(back.at, radius);
