@@ -4,7 +4,7 @@ import type { Estimate } from '../estimate/estimate.ts';
 import { findMaterial } from '../physics/find-material.ts';
 import type { Plan } from '../plan/plan.ts';
 import { memoryOf } from './memory.ts';
-import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram } from './run.ts';
+import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram, readBack } from './run.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
 import { wishOf } from './wish.ts';
 
@@ -22,7 +22,7 @@ export const tried = (run: JobRun): Tried => {
   if (wish.kind === 'nothing') return { kind: 'cannot', reason: reasonIn(wish.findings) };
   const made = makeProgram(run, wish.wish);
   if (made.kind === 'refused') return { kind: 'cannot', reason: reasonIn([...made.plan.findings, ...made.findings]) };
-  const estimated = estimateOf(run, made.plan, made.written, run.day);
+  const estimated = estimateOf(run, made.plan, readBack(run, made.written));
   return estimated.kind === 'estimate'
     ? { kind: 'can', plan: made.plan, estimate: estimated.estimate }
     : { kind: 'cannot', reason: estimated.finding.sentence };

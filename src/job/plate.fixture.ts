@@ -3,7 +3,7 @@
 const SPACING = 24;
 const MARGIN = 20;
 
-/** Openings of three kinds in rows, each different by a little, so that no memory of an equal one can help. */
+/** Openings of three kinds in rows, in 97 sizes each: a plate of many openings has its repeats, but not only them. */
 export const plateOf = (openings: number): Uint8Array => {
   const across = Math.ceil(Math.sqrt(openings));
   const down = Math.ceil(openings / across);

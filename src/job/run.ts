@@ -5,6 +5,7 @@ import { readDrawing } from '../drawing/read.ts';
 import { type Estimated, estimateJob } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
+import type { ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
 import { findMaterial } from '../physics/find-material.ts';
@@ -12,7 +13,7 @@ import type { Material } from '../physics/material.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
 import type { Proof, Wanted } from '../proof/proof.ts';
-import { proveProgram } from '../proof/prove.ts';
+import { proveRead } from '../proof/prove.ts';
 import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
 import { figuresIn } from './figures.ts';
@@ -67,9 +68,10 @@ export const runJob = (run: JobRun): Ran => {
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
-  const proof = proveProgram(proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block));
+  const program = readBack(run, made.written);
+  const proof = proveRead(program, proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block));
   tell('working out hours and price', 0.9);
-  const estimated = estimateOf(run, made.plan, made.written, run.day);
+  const estimated = estimateOf(run, made.plan, program);
   return {
     answer: answered(run, {
       drawing,
@@ -114,13 +116,16 @@ const madeOf = (run: JobRun, wish: Wish): Made => {
   return { kind: 'made', plan, written };
 };
 
-export const estimateOf = (run: JobRun, plan: Plan, written: Written, day: string): Estimated =>
+/** The program as its control would read it: proof, hours and price all start from here. */
+export const readBack = (run: JobRun, written: Written): ReadProgram => readProgram(written.text, run.dialect, written.registers);
+
+export const estimateOf = (run: JobRun, plan: Plan, program: ReadProgram): Estimated =>
   estimateJob({
-    program: readProgram(written.text, run.dialect, written.registers),
+    program,
     plan,
     machine: machineOf(run.shop),
     rates: run.shop.rates,
-    day,
+    day: run.day,
     quantity: run.job.quantity,
     breaks: run.job.quantityBreaks,
   });
@@ -177,10 +182,14 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(estimate === undefined ? {} : { estimate }),
     findings,
   };
-  return { kind: 'answered', facts, job: run.job, figures: figuresIn(r.plan, estimate, r.material) };
+  return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material) };
 };
 
 const GRAVITY: readonly Finding['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 
 /** The gravest first; findings of the same gravity keep the order of the stages. */
 const byGravity = (findings: readonly Finding[]): readonly Finding[] => GRAVITY.flatMap((g) => findings.filter((f) => f.severity === g));
+
+/** Where a plan keeps its figures: paths and steps hold none, and there are very many of them. */
+const figureRoots = (plan: Plan | undefined): readonly unknown[] =>
+  plan === undefined ? [] : [plan.passes, plan.accuracy, plan.finish, plan.contours.map((c) => c.piece)];

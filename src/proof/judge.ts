@@ -23,7 +23,10 @@ export const judge = (evidence: Evidence): { readonly contours: readonly Contour
         leftMost: at(measure.leftMost),
         gougeMost: at(measure.gougeMost),
         rounded: measure.rounded.map(({ excused: _, ...r }) => at(r)),
-        profile: measure.profile.map(at),
+        // Made when it is asked for: of thousands of contours nobody draws every deviation.
+        get profile() {
+          return measure.profile.map(at);
+        },
         state: stateOf(measure, evidence.question.tolerance),
       };
       reasons.push(...contourReasons(evidence, p, wanted, measure));
