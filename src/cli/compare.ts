@@ -1,5 +1,6 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
-import { compareJob, comparisonText } from '../job/comparing.ts';
+import { compareJob, comparisonText, priceCurve } from '../job/comparing.ts';
+import { memoryOf } from '../job/memory.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -9,8 +10,10 @@ export interface CompareCommand extends AnswerOptions {
 
 /** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
 export const compare = (file: string, options: CompareCommand, out: Out): number => {
-  const comparison = compareJob(jobRun(file, options, out.today));
-  out.print(options.json === true ? JSON.stringify(comparison, withoutShares, 2) : comparisonText(comparison));
+  const run = { ...jobRun(file, options, out.today), memory: memoryOf() };
+  const comparison = compareJob(run);
+  const curve = comparison.kind === 'compared' ? priceCurve(run) : [];
+  out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, withoutShares, 2) : comparisonText(comparison, curve));
   return comparison.kind === 'compared' ? 0 : 1;
 };
 

@@ -27,13 +27,20 @@ export type Comparison =
       readonly currency: string;
       readonly now: Outcome;
       readonly rows: readonly Compared[];
-      readonly curve: readonly { readonly finish: number; readonly each: number; readonly passes: number; readonly reached: number }[];
     }
   | { readonly kind: 'cannot'; readonly reason: string };
 
-export const comparisonText = (comparison: Comparison): string => {
+/** One point of price against finish: Ra asked for and reached, µm, and the price of one piece. */
+export interface PricePoint {
+  readonly finish: number;
+  readonly each: number;
+  readonly passes: number;
+  readonly reached: number;
+}
+
+export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[]): string => {
   if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${comparison.reason}`, '');
-  const { currency, now, rows, curve } = comparison;
+  const { currency, now, rows } = comparison;
   const money = (minor: number): string => printMoney(minor, currency);
   const able = rows.flatMap((r) => (r.kind === 'can' ? [[r.sentence, ...cells(r.outcome, money), signed(r.saves, money)]] : []));
   const table = tableText({

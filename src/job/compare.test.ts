@@ -2,13 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../cli/inputs.ts';
 import { comparisonText } from '../documents/comparison.ts';
-import { compareJob, tried } from './compare.ts';
+import { compareJob, priceCurve, tried } from './compare.ts';
 import { memoryOf } from './memory.ts';
 import type { JobRun } from './run.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const comparison = compareJob(die);
 if (comparison.kind === 'cannot') throw new Error(comparison.reason);
+const curve = priceCurve(die);
 
 describe('a comparison', () => {
   it('ranks changes by what they save, with the impossible ones last and their reason told', () => {
@@ -34,13 +35,13 @@ describe('a comparison', () => {
   });
 
   it('shows a price that never falls as the finish gets finer', () => {
-    const prices = comparison.curve.map((p) => p.each);
+    const prices = curve.map((p) => p.each);
     expect(prices.length).toBeGreaterThan(6);
     expect(prices).toEqual(prices.toSorted((a, b) => a - b));
   });
 
   it('is told as a table with the job as asked at its head', () => {
-    const text = comparisonText(comparison);
+    const text = comparisonText(comparison, curve);
     expect(text.split('\n')[1]).toMatch(/^ {2}As asked/);
     expect(text).toContain('Price against finish');
   });

@@ -1,5 +1,5 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
-import type { Compared, Comparison } from '../documents/comparison.ts';
+import type { Compared, Comparison, PricePoint } from '../documents/comparison.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import { findMaterial } from '../physics/find-material.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -44,7 +44,6 @@ export const compareJob = (asked: JobRun): Comparison => {
     currency: now.estimate.currency,
     now: outcomeOf(now, 1, false),
     rows: [...able, ...rows.filter((r) => r.kind === 'cannot')],
-    curve: priceCurve(run),
   };
 };
 
@@ -75,7 +74,7 @@ const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: n
 const marginOf = (estimate: Estimate): number => 1 + (estimate.each.from.find((f) => f.key === 'shop.margin')?.value ?? 0);
 
 /** Price and passes over the finish asked for, from coarse to fine, as far as it can be reached. */
-const priceCurve = (run: JobRun): Extract<Comparison, { kind: 'compared' }>['curve'] =>
+export const priceCurve = (run: JobRun): readonly PricePoint[] =>
   [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1].flatMap((finish) => {
     const point = tried({ ...run, job: { ...run.job, finish } });
     return point.kind === 'can'

@@ -1,3 +1,3 @@
 /** Comparing, for whoever asks from outside: the work and its text. */
 export { comparisonText } from '../documents/comparison.ts';
-export { compareJob } from './compare.ts';
+export { compareJob, priceCurve } from './compare.ts';
