@@ -1,8 +1,8 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
 import type { Compared, Comparison, PricePoint } from '../documents/comparison.ts';
 import type { Estimate } from '../estimate/estimate.ts';
-import { findMaterial } from '../physics/find-material.ts';
 import type { Plan } from '../plan/plan.ts';
+import { materialOf } from './material.ts';
 import { memoryOf } from './memory.ts';
 import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram, readBack } from './run.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
@@ -16,7 +16,7 @@ export type Tried =
 /** Everything but the proof. */
 export const tried = (run: JobRun): Tried => {
   const drawing = drawingOf(run);
-  const found = findMaterial(run.job.material);
+  const found = materialOf(run.job.material, run.shop);
   if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
   const wish = wishOf(drawing, run, found.material);
   if (wish.kind === 'nothing') return { kind: 'cannot', reason: reasonIn(wish.findings) };

@@ -7,6 +7,8 @@ export const houseShop: Shop = {
   name: 'A shop without a file of its own (invented rates)',
   machines: [{ ...standardMachine, rungs: [...standardMachine.rungs] }],
   wires: [...wires],
+  materials: [],
+  passTables: [],
   rates: [
     {
       from: '2000-01-01',

@@ -8,7 +8,6 @@ import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
-import { findMaterial } from '../physics/find-material.ts';
 import type { Material } from '../physics/material.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
@@ -18,6 +17,7 @@ import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
 import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
+import { materialOf } from './material.ts';
 import { type Memory, noMemory } from './memory.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
@@ -54,17 +54,19 @@ export const runJob = (run: JobRun): Ran => {
   tell('reading the drawing', 0);
   const drawing = drawingOf(run);
   if (drawing.state === 'refused') return { answer: { kind: 'bad input', findings: drawing.findings } };
-  const found = findMaterial(run.job.material);
+  const found = materialOf(run.job.material, run.shop);
   if (found.kind === 'unknown') return { answer: { kind: 'bad input', findings: [found.finding] } };
   if (found.kind === 'non-conductor')
     return { answer: { kind: 'cannot', sentence: noSentence([found.finding]), findings: [found.finding] } };
   const wish = wishOf(drawing, run, found.material);
-  if (wish.kind === 'nothing') return { answer: answered(run, { drawing, material: found.material, findings: wish.findings }) };
+  if (wish.kind === 'nothing')
+    return { answer: answered(run, { drawing, material: found.material, findings: [...found.findings, ...wish.findings] }) };
+  const told = [...found.findings, ...wish.wish.findings];
   tell('planning the cut', 0.15);
   const made = makeProgram(run, wish.wish);
   if (made.kind === 'refused')
     return {
-      answer: answered(run, { drawing, material: found.material, plan: made.plan, findings: [...wish.wish.findings, ...made.findings] }),
+      answer: answered(run, { drawing, material: found.material, plan: made.plan, findings: [...told, ...made.findings] }),
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
@@ -81,7 +83,7 @@ export const runJob = (run: JobRun): Ran => {
       setup,
       proof,
       estimated,
-      findings: wish.wish.findings,
+      findings: told,
     }),
     setup,
     wanted: wish.wish.wanted,

@@ -2,6 +2,8 @@
 import { z } from 'zod';
 import { ratesSchema } from '../estimate/rates.ts';
 import { machineSchema } from '../physics/machine.ts';
+import { passTableSchema } from '../physics/pass-table.ts';
+import { materialSchema } from '../physics/shop-material.ts';
 import { wireSchema } from '../physics/wire.ts';
 
 export const shopSchema = z
@@ -11,6 +13,8 @@ export const shopSchema = z
     dialect: z.string().optional().describe('Dialect file for its control, relative to the shop file; the standard one when left out'),
     machines: z.array(machineSchema).min(1).describe('The first one is used'),
     wires: z.array(wireSchema).min(1),
+    materials: z.array(materialSchema).max(200).default([]).describe('Materials of the shop beyond those of the house'),
+    passTables: z.array(passTableSchema).max(500).default([]).describe('Passes as the shop runs them: where one fits it beats the model'),
     rates: z.array(ratesSchema).min(1).describe('Each block holds from its day until the next'),
     quotationDays: z.int().min(1).max(366).default(30).describe('How long a quotation stays valid'),
   })

@@ -83,6 +83,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     kept: job.kept,
     blockMargin: job.block.margin,
     wires: shop.wires,
+    passTables: shop.passTables,
     ...(job.wire === undefined ? {} : { wire: job.wire }),
     machine: shop.machines[0] as PlanQuestion['machine'],
     height: job.height,

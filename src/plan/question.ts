@@ -4,6 +4,7 @@ import type { Point } from '../geometry/segment.ts';
 import type { Flush, ShopFactors } from '../physics/conditions.ts';
 import type { Machine } from '../physics/machine.ts';
 import type { Material } from '../physics/material.ts';
+import type { PassTable } from '../physics/pass-table.ts';
 import type { Wire } from '../physics/wire.ts';
 
 /** A closed loop of the drawing that is to be considered. */
@@ -45,6 +46,8 @@ export interface PlanQuestion {
   readonly height: number;
   readonly flush: Flush;
   readonly factors?: ShopFactors;
+  /** Passes as the shop runs them, for some wires, materials and heights. */
+  readonly passTables?: readonly PassTable[];
   /** Ra asked for, µm. */
   readonly finish: number;
   /** Profile tolerance either side of the drawing. */

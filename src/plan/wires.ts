@@ -9,6 +9,7 @@ import { type Fit, fitOf } from './fit.ts';
 import { findLadder } from './ladder.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
+import { shopPasses } from './shop-passes.ts';
 
 /** A wire carried through to passes, cost and what it would leave of every shape. */
 export interface WireTried {
@@ -92,6 +93,11 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
   if (refused !== undefined) return { ...none, fault: refused.sentence, findings: checks };
+  const own = shopPasses(conditions, question.passTables ?? [], question);
+  if (own.best !== undefined) {
+    const { rows, minutes } = own.best;
+    return { wire, rows, minutes, cost: minutes * costPerMinute(wire, question), findings: [...checks, ...own.findings], fits: [] };
+  }
   const ladder = findLadder(conditions, question);
   if (ladder.kind === 'finish out of reach')
     return { ...none, fault: `it reaches Ra ${ladder.best.toFixed(2)} µm at best`, findings: [finishFinding(wire, ladder.best, question)] };
@@ -103,7 +109,7 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
     rows: ladderRows(conditions, ladder.energies),
     minutes,
     cost: minutes * costPerMinute(wire, question),
-    findings: checks,
+    findings: [...checks, ...own.findings],
     fits: [],
   };
 };

@@ -1,0 +1,75 @@
+/** A job run from its inputs: what the shop enters is used, what nobody said is told, and every figure can be found by its key. */
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../cli/inputs.ts';
+import type { JobFacts } from '../documents/facts.ts';
+import { type JobRun, runJob } from './run.ts';
+
+const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+
+const factsOf = (run: JobRun): JobFacts => {
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+
+describe('a job', () => {
+  it('takes the pass table of the shop before the model, and the model where the table does not reach', () => {
+    const table = {
+      wire: 'brass-0.25',
+      material: 'd2',
+      height: { low: 20, high: 40 },
+      flush: 'sealed' as const,
+      spread: 0.1,
+      passes: [
+        { offset: 0.19, feed: 6, ra: 2.6 },
+        { offset: 0.147, feed: 9, ra: 1.2 },
+        { offset: 0.135, feed: 9, ra: 0.7 },
+      ],
+    };
+    const shop = { ...die.shop, passTables: [table] };
+    const withTable = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25' } });
+    expect(withTable.answer).toBe('yes');
+    expect(withTable.plan?.passes.map((p) => p.feed.value)).toEqual([6, 9, 9]);
+    expect(withTable.plan?.passes.at(-1)?.offset.basis).toBe('shop');
+    const tooFine = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25', finish: 0.4 } });
+    expect(tooFine.plan?.passes.map((p) => p.feed.value)).not.toEqual([6, 9, 9]);
+  });
+
+  it('knows the materials of the shop and refuses one that does not conduct', () => {
+    const own = {
+      id: 'own-steel',
+      name: 'own steel',
+      family: 'tool steel' as const,
+      density: 7.8,
+      expansion: 11,
+      solidus: 1400,
+      conductivity: 25,
+      heat: 460,
+      fusion: 270,
+      resistivity: 0.5,
+      fineness: 1,
+      cautions: [],
+    };
+    const shop = { ...die.shop, materials: [own, { ...own, id: 'resin', name: 'resin', resistivity: 1e16 }] };
+    expect(factsOf({ ...die, shop, job: { ...die.job, material: 'own-steel' } }).material.name).toBe('own steel');
+    expect(runJob({ ...die, shop, job: { ...die.job, material: 'resin' } }).answer).toMatchObject({ kind: 'cannot' });
+  });
+
+  it('tells what nobody said and nothing that somebody did', () => {
+    expect(factsOf(die).assumed).toHaveLength(1);
+    const bare = factsOf({ ...die, said: new Set(['drawing', 'outline']) });
+    for (const word of ['material', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles']) expect(bare.assumed.join(' ')).toContain(word);
+  });
+
+  it('keeps every figure under its key, with leaves', () => {
+    const { answer } = runJob(die);
+    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    for (const key of ['pass.1.feed', 'hours.total', 'price.1.each', 'wire.mass', 'shop.machine', 'model.rate.scale'])
+      expect(answer.figures.has(key), key).toBe(true);
+    for (const [key, figure] of answer.figures) expect(Number.isFinite(figure.value), key).toBe(true);
+  });
+
+  it('gives the same answer twice, to the byte of its program', () => {
+    expect(factsOf(die).program?.text).toBe(factsOf(die).program?.text);
+  });
+});
