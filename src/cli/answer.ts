@@ -7,7 +7,6 @@ import { runJob } from '../job/run.ts';
 import { BadInput, readFonts, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
-import { progressOn } from './progress.ts';
 
 export interface AnswerCommand extends AnswerOptions {
   readonly out?: string;
@@ -17,14 +16,12 @@ export interface AnswerCommand extends AnswerOptions {
 /** Exit code: 0 yes, 1 no. Bad input is thrown. */
 export const answer = async (file: string, options: AnswerCommand, out: Out): Promise<number> => {
   const run = jobRun(file, options, out.today);
-  const progress = progressOn(out.stderr);
-  const ran = runJob({ ...run, progress: progress.tell });
+  const ran = runJob({ ...run, progress: out.progress.tell });
   const stem = basename(file)
     .replace(/\.job\.json$/i, '')
     .replace(extname(file), '');
-  if (options.out !== undefined) progress.tell('setting the papers', 0.95);
+  if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
   const written = options.out === undefined ? [] : writeFiles(options.out, await jobFiles(ran, { ...run, stem, fonts: readFonts() }));
-  progress.done();
   return say(ran.answer, options, written, out);
 };
 

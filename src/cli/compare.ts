@@ -10,8 +10,10 @@ export interface CompareCommand extends AnswerOptions {
 
 /** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
 export const compare = (file: string, options: CompareCommand, out: Out): number => {
-  const run = { ...jobRun(file, options, out.today), memory: memoryOf() };
+  const run = { ...jobRun(file, options, out.today), memory: memoryOf(), progress: out.progress.tell };
+  out.progress.tell('running the job under each change', 0.1);
   const comparison = compareJob(run);
+  out.progress.tell('following the price over the finish', 0.7);
   const curve = comparison.kind === 'compared' ? priceCurve(run) : [];
   out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, withoutShares, 2) : comparisonText(comparison, curve));
   return comparison.kind === 'compared' ? 0 : 1;

@@ -5,6 +5,7 @@ import { type AnswerCommand, answer } from './answer.ts';
 import { type CompareCommand, compare } from './compare.ts';
 import { BadInput } from './files.ts';
 import type { Out } from './out.ts';
+import { progressOn } from './progress.ts';
 import { type ProveCommand, prove } from './prove.ts';
 import { type ReadCommand, read } from './read.ts';
 import { list, schema } from './schema.ts';
@@ -16,7 +17,7 @@ const OUR_MISTAKE = 70;
 
 const out: Out = {
   print: (text) => void process.stdout.write(`${text}\n`),
-  stderr: process.stderr,
+  progress: progressOn(process.stderr),
   today: new Date().toISOString().slice(0, 10),
 };
 
@@ -104,6 +105,8 @@ const run = async (args: readonly string[]): Promise<number> => {
       `Kerfwright itself failed; this is our mistake, not yours.\n${error instanceof Error ? error.stack : String(error)}\n`,
     );
     return OUR_MISTAKE;
+  } finally {
+    out.progress.done();
   }
 };
 

@@ -1,23 +1,50 @@
-/** Progress on stderr, for jobs that take more than a second. */
-
-const QUIET_MS = 1000;
+/** Progress on stderr, for whatever takes more than a second: the stage, how far it is, and for how long it has been running. */
+import { Worker } from 'node:worker_threads';
 
 export interface Progress {
   readonly tell: (stage: string, share: number) => void;
   readonly done: () => void;
 }
 
-/** Nothing is printed during the first second; on a terminal one line is rewritten, elsewhere each stage gets a line. */
+/**
+ * The work keeps its thread busy, so that no timer of its own would fire; this one looks on from beside it and writes
+ * straight to the file descriptor. A terminal gets one line that is rewritten, anything else a line for each stage.
+ */
+const ONLOOKER = `
+const { parentPort, workerData } = require('node:worker_threads');
+const { writeSync } = require('node:fs');
+const start = Date.now();
+let stage = '', share = 0, told = '', wide = 0;
+parentPort.on('message', (m) => {
+  if (m === 'done') { if (workerData.terminal && wide > 0) writeSync(2, '\\r' + ' '.repeat(wide) + '\\r'); process.exit(); }
+  stage = m.stage; share = m.share;
+});
+setInterval(() => {
+  const seconds = Math.floor((Date.now() - start) / 1000);
+  if (seconds < 1 || stage === '') return;
+  const text = String(Math.round(share * 100)).padStart(3) + ' % ' + stage;
+  try {
+    if (workerData.terminal) { const line = text + ', ' + seconds + ' s'; writeSync(2, '\\r' + line.padEnd(wide)); wide = Math.max(wide, line.length); }
+    else if (text !== told) { writeSync(2, text + '\\n'); told = text; }
+  } catch { process.exit(); }
+}, 250);
+`;
+
+/** The onlooker starts with the first stage that is told: commands that only print never have one. */
 export const progressOn = (stream: NodeJS.WriteStream): Progress => {
-  const start = Date.now();
-  let shown = false;
-  const tell = (stage: string, share: number): void => {
-    if (Date.now() - start < QUIET_MS) return;
-    shown = true;
-    const text = `${Math.round(share * 100)
-      .toString()
-      .padStart(3)} % ${stage}`;
-    stream.write(stream.isTTY ? `\r${text.padEnd(60)}` : `${text}\n`);
+  let onlooker: Worker | undefined;
+  return {
+    tell: (stage, share) => {
+      onlooker ??= newOnlooker(stream.isTTY === true);
+      onlooker.postMessage({ stage, share });
+    },
+    done: () => onlooker?.postMessage('done'),
   };
-  return { tell, done: () => void (shown && stream.isTTY && stream.write(`\r${' '.repeat(60)}\r`)) };
+};
+
+const newOnlooker = (terminal: boolean): Worker => {
+  const onlooker = new Worker(ONLOOKER, { eval: true, workerData: { terminal } });
+  onlooker.unref();
+  onlooker.on('error', () => undefined);
+  return onlooker;
 };

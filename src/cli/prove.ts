@@ -21,6 +21,7 @@ export const prove = (program: string, options: ProveCommand, out: Out): number 
   const setupPath = options.setup ?? program.replace(/\.[^./\\]*$/, '.setup.json');
   const setup = parseFile(setupSchema, readText(setupPath), basename(setupPath));
   if (setup.kind === 'bad') throw new BadInput(setup.findings);
+  out.progress.tell('proving the program', 0);
   const proven = proveAgain({
     program: readText(program),
     drawing: readBytes(options.drawing),

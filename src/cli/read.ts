@@ -15,7 +15,10 @@ export interface ReadCommand {
 
 /** Exit code: 0 when every file could be read, 2 when one was refused. */
 export const read = (files: readonly string[], options: ReadCommand, out: Out): number => {
-  const answers = files.map((file) => readFile(file, options));
+  const answers = files.map((file, i) => {
+    out.progress.tell(`reading ${file}`, i / files.length);
+    return readFile(file, options);
+  });
   if (options.json === true)
     out.print(JSON.stringify(files.length === 1 ? readJson(answers[0] as ReadAnswer) : answers.map(readJson), null, 2));
   else out.print(answers.map(readText).join('\n\n'));

@@ -10,7 +10,7 @@ export interface WhyCommand extends AnswerOptions {
 }
 
 export const why = (file: string, key: string | undefined, options: WhyCommand, out: Out): number => {
-  const { answer } = runJob(jobRun(file, options, out.today));
+  const { answer } = runJob({ ...jobRun(file, options, out.today), progress: out.progress.tell });
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
   if (answer.kind === 'cannot') throw badInput(answer.sentence);
   const currency = answer.facts.estimate?.currency;

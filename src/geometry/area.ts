@@ -41,17 +41,6 @@ export const centroidOf = (contour: Contour): Point => {
   return { x: origin.x + x / area, y: origin.y + y / area };
 };
 
-/** Centre of mass of a region with its holes. */
-export const regionCentroidOf = (region: Region): Point => {
-  const rings = [region.outer, ...region.holes].map((c, i) => ({ at: centroidOf(c), area: Math.abs(areaOf(c)) * (i === 0 ? 1 : -1) }));
-  const area = rings.reduce((sum, r) => sum + r.area, 0);
-  if (area === 0) return rings[0]!.at;
-  return {
-    x: rings.reduce((sum, r) => sum + r.at.x * r.area, 0) / area,
-    y: rings.reduce((sum, r) => sum + r.at.y * r.area, 0) / area,
-  };
-};
-
 /** The smallest box around a chain. */
 export const boundsOfChain = (chain: Chain): Bounds => mergedBounds(chain.segments.map(boundsOf));
 

@@ -2,7 +2,6 @@
 
 import { pointAt } from './measure.ts';
 import type { Point, Segment } from './segment.ts';
-import { isFullCircle } from './segment.ts';
 
 /** The same places travelled the other way. */
 export const reverse = (segment: Segment): Segment =>
@@ -21,13 +20,6 @@ export const split = (segment: Segment, share: number): readonly [Segment, Segme
 export const slice = (segment: Segment, low: number, high: number): Segment => {
   if (!(low >= 0 && low < high && high <= 1)) throw new RangeError(`no part of a segment lies between shares ${low} and ${high}`);
   return low === 0 && high === 1 ? segment : piece(segment, low, high, pointAt(segment, low), pointAt(segment, high));
-};
-
-/** A segment that begins and ends at the given points, which lie within rounding of its own ends. A circle keeps its form. */
-export const withEnds = (segment: Segment, from: Point, to: Point): Segment => {
-  if (segment.kind === 'line') return { kind: 'line', from, to };
-  if (isFullCircle(segment)) return { ...segment, from, to: from };
-  return { ...segment, from, to };
 };
 
 const piece = (segment: Segment, low: number, high: number, from: Point, to: Point): Segment =>

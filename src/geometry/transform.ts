@@ -1,6 +1,6 @@
 /** Moving, turning, mirroring and scaling: similarities only, under which lines stay lines and arcs stay arcs. */
 import { sineCosine, sineCosineOfDegrees } from './angle.ts';
-import type { Chain, Region } from './contour.ts';
+import type { Chain } from './contour.ts';
 import type { Point, Segment } from './segment.ts';
 import { isFullCircle } from './segment.ts';
 
@@ -78,11 +78,6 @@ export const transformSegment = (t: Similarity, segment: Segment): Segment => {
 export const transformChain = <C extends Chain>(t: Similarity, chain: C): C => ({
   ...chain,
   segments: chain.segments.map((s) => transformSegment(t, s)),
-});
-
-export const transformRegion = (t: Similarity, region: Region): Region => ({
-  outer: transformChain(t, region.outer),
-  holes: region.holes.map((hole) => transformChain(t, hole)),
 });
 
 const ORIGIN: Point = { x: 0, y: 0 };

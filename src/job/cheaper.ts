@@ -10,8 +10,11 @@ const MOST = 5;
 /** The shop chooses its wire; the customer's part is what the drawing asks for, how many, and the holes. */
 const CUSTOMERS = new Set(['finish', 'tolerance', 'inside corners', 'quantity', 'holes', 'stack']);
 
-export const cheaperWays = (run: JobRun): readonly Cheaper[] => {
-  const comparison = compareJob(run);
+/** With more contours than this each what-if takes seconds: only `compare`, which is asked for, runs them all. */
+const MOST_CONTOURS = 300;
+
+export const cheaperWays = (run: JobRun, contours: number): readonly Cheaper[] => {
+  const comparison = compareJob(run, contours > MOST_CONTOURS ? 'the likeliest' : 'all');
   if (comparison.kind === 'cannot') return [];
   const { now, rows, currency } = comparison;
   return rows

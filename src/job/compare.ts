@@ -32,12 +32,12 @@ const reasonIn = (findings: readonly { readonly severity: string; readonly sente
   findings.find((f) => f.severity === 'refusal')?.sentence ?? 'it cannot be cut';
 
 /** The job as asked, and each change that can be made, the one that saves most first; those that cannot come last with their reason. */
-export const compareJob = (asked: JobRun): Comparison => {
+export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'): Comparison => {
   const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
   const now = tried(run);
   if (now.kind === 'cannot') return { kind: 'cannot', reason: now.reason };
   const changes = whatIfs(run.job, run.shop, machineOf(run.shop).height).filter((change) => change.job.wire !== now.plan.wire.id);
-  const rows = changes.map((change) => compared(run, change, now));
+  const rows = (which === 'all' ? changes : changes.filter((c) => c.likely)).map((change) => compared(run, change, now));
   const able = rows.filter((r) => r.kind === 'can').toSorted((a, b) => b.saves - a.saves);
   return {
     kind: 'compared',

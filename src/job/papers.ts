@@ -64,7 +64,7 @@ const papers = async (facts: JobFacts, handout: Handout): Promise<Record<string,
 };
 
 const papersOf = (facts: JobFacts, handout: Handout): readonly (readonly [name: string, paper: Paper])[] => {
-  const cheaper = facts.answer === 'yes' ? cheaperWays(handout) : [];
+  const cheaper = facts.answer === 'yes' ? cheaperWays(handout, facts.plan?.contours.length ?? 0) : [];
   const offer = { until: dayAfter(handout.day, handout.shop.quotationDays), cheaper };
   const quote = ['quotation', quotation(facts, offer)] as const;
   return facts.program === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];

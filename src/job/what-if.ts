@@ -9,6 +9,8 @@ export interface WhatIf {
   /** As one would say it to the customer. */
   readonly sentence: string;
   readonly job: Partial<Job>;
+  /** One of the few that nearly always save something. */
+  readonly likely?: boolean;
   /** Pieces cut at once, one above the other; their time is shared. */
   readonly stack?: number;
   /** The customer brings the start holes. */
@@ -29,7 +31,13 @@ export const whatIfs = (job: Job, shop: Shop, tallest: number): readonly WhatIf[
   DRILLED,
 ];
 
-const DRILLED: WhatIf = { kind: 'holes', sentence: 'You bring the block with the start holes drilled', job: {}, holesDrilled: true };
+const DRILLED: WhatIf = {
+  kind: 'holes',
+  sentence: 'You bring the block with the start holes drilled',
+  job: {},
+  holesDrilled: true,
+  likely: true,
+};
 
 const finishes = (job: Job): readonly WhatIf[] => {
   const coarser = CLASSES.find((c) => c > job.finish * 1.01);
@@ -37,7 +45,14 @@ const finishes = (job: Job): readonly WhatIf[] => {
   const change = (finish: number | undefined, word: string): readonly WhatIf[] =>
     finish === undefined
       ? []
-      : [{ kind: 'finish', sentence: `A class ${word}: Ra ${finish} µm instead of ${job.finish} µm`, job: { finish } }];
+      : [
+          {
+            kind: 'finish',
+            sentence: `A class ${word}: Ra ${finish} µm instead of ${job.finish} µm`,
+            job: { finish },
+            likely: word === 'coarser',
+          },
+        ];
   return [...change(coarser, 'coarser'), ...change(finer, 'finer')];
 };
 
@@ -48,6 +63,7 @@ const tolerances = (job: Job): readonly WhatIf[] =>
       kind: 'tolerance',
       sentence: `A profile tolerance of ±${printNumber(tolerance)} mm instead of ±${printNumber(job.tolerance)} mm`,
       job: { tolerance },
+      likely: factor > 1,
     };
   });
 

@@ -13,8 +13,9 @@ import { gram, mm } from './say.ts';
 export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
   const frame = frameOf(boundsOf(proof, question));
   const factor = magnification(frame, question.tolerance);
-  const settings = [...new Set(proof.cuts.map((c) => c.setting))].sort((a, b) => a - b);
-  const notes = notesOf(proof, question, factor);
+  const fine = proof.cuts.length <= MOST_CUTS;
+  const settings = fine ? [...new Set(proof.cuts.map((c) => c.setting))].sort((a, b) => a - b) : [];
+  const notes = [...notesOf(proof, question, factor), ...(fine ? [] : [TOO_MANY])];
   const legend = settings.map((e) => ({ setting: e, words: e === 0 ? 'wire path' : `wire path, setting ${e}` }));
   const lines = notes.length + legend.length + 2;
   const height = frame.height + lines * frame.letter * 1.5;
@@ -27,14 +28,18 @@ export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
     pieces(proof, frame),
     wirePaths(proof, settings, frame),
     ...question.wanted.map((w) => `<path d="${chainData(frame, w.contour)}" stroke="#111" stroke-width="${number(frame.pen * 0.7)}"/>`),
-    deviationMarks(proof, question, frame, factor),
+    fine ? deviationMarks(proof, question, frame, factor) : '',
     '</g>',
     faults(proof, frame),
-    stops(proof, frame),
+    fine ? stops(proof, frame) : '',
     foot(frame, legend, notes),
     '</svg>',
   ].join('\n');
 };
+
+/** Beyond so many cuts a picture of all of them would be megabytes of ink in which nothing can be told apart. */
+const MOST_CUTS = 20_000;
+const TOO_MANY = 'There are too many cuts to draw the path of the wire, the stops and the deviation: see the list of the proof.';
 
 /** What is worth looking at: the wanted contours and all cuts with some of the block round them. */
 const boundsOf = (proof: Proof, question: ProofQuestion): Bounds => {
@@ -76,13 +81,13 @@ const pieces = (proof: Proof, frame: Frame): string =>
     })
     .join('\n');
 
-/** Weight and dash by the setting the wire cuts with: the first is the rough. */
+/** One hue from dark to pale, and a dash of its own, by the setting the wire cuts with: the first is the rough. */
 const STYLES = [
-  { weight: 1.3, dash: '', colour: '#1f5f8b' },
-  { weight: 0.9, dash: '6 2', colour: '#8b4a1f' },
-  { weight: 0.8, dash: '2 2', colour: '#2f7d32' },
-  { weight: 0.7, dash: '8 2 1 2', colour: '#6a3d9a' },
-  { weight: 0.6, dash: '1 2', colour: '#333' },
+  { weight: 1.3, dash: '', colour: '#0b3c5d' },
+  { weight: 1, dash: '6 2', colour: '#2f6690' },
+  { weight: 0.9, dash: '2 2', colour: '#4f86ad' },
+  { weight: 0.8, dash: '8 2 1 2', colour: '#6f9fc2' },
+  { weight: 0.8, dash: '1 2', colour: '#8fb3cf' },
 ];
 
 const styleOf = (index: number, frame: Frame): string => {

@@ -19,8 +19,7 @@ export interface Curves {
 }
 
 export const STRIDE = 8;
-/** Places of the numbers in a curve's eight. A line keeps its direction in the places of an arc's centre. */
-export const AX = 0;
+/** Places of the numbers in a curve's eight; x of the start is the first. A line keeps its direction in the places of an arc's centre. */
 export const AY = 1;
 export const BX = 2;
 export const BY = 3;

@@ -1,7 +1,7 @@
 /** Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. */
 import type { Crossings, Order } from './crossings.ts';
 import type { Curves } from './curves.ts';
-import { AY, BX, BY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
+import { AY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
 import { SHORTEST } from './outcome.ts';
 import type { Pieces } from './pieces.ts';
 
@@ -102,10 +102,4 @@ const measured = (curves: Curves, stretches: readonly Stretch[]): Loop => {
 export const centreOf = (curves: Curves, s: Stretch): { x: number; y: number } => ({
   x: curves.data[s.curve * STRIDE + CX]!,
   y: curves.data[s.curve * STRIDE + CY]!,
-});
-
-/** Where a curve ends. */
-export const endOf = (curves: Curves, i: number): { x: number; y: number } => ({
-  x: curves.data[i * STRIDE + BX]!,
-  y: curves.data[i * STRIDE + BY]!,
 });
