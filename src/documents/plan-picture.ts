@@ -8,8 +8,7 @@ import { circleData, type Label, type Picture, pathData, type Stroke } from './p
 
 /** Contours in the order in which they are first cut, numbered from 1: the number every table and picture uses. */
 export const numbered = (plan: Plan): readonly (ContourPlan & { readonly number: number })[] => {
-  const begun = plan.steps.flatMap((step) => (step.kind === 'contour begins' ? [step.loop] : []));
-  const rank = new Map([...new Set(begun)].map((loop, i) => [loop, i]));
+  const rank = new Map(plan.order.map((loop, i) => [loop, i]));
   const last = rank.size;
   return plan.contours.toSorted((a, b) => (rank.get(a.loop) ?? last) - (rank.get(b.loop) ?? last)).map((c, i) => ({ ...c, number: i + 1 }));
 };

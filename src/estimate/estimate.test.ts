@@ -99,6 +99,7 @@ const planOf = (passes: readonly Pass[]): Plan => ({
       courses: [],
     },
   ],
+  order: ['L2'],
   steps: [],
   findings: [],
 });

@@ -12,7 +12,7 @@ import { passOf, unknownFigure } from './passes.ts';
 import type { ContourPlan, Plan } from './plan.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import { type Shape, shapesOf } from './shapes.ts';
-import { stepsFor, type VisitsOf } from './steps.ts';
+import { itineraryOf, stepsFor, type VisitsOf } from './steps.ts';
 import { pieceArea, surroundingsOf } from './surroundings.ts';
 import { webFindings } from './webs.ts';
 import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
@@ -30,7 +30,19 @@ export const planCut = (question: PlanQuestion): Plan => {
   const webs = webFindings(sorted.cut, shapes, { kerf: measuresKerf(best), reach: reachOf(best) });
   const findings = [...before, ...laid.findings, ...webs];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
-  return { ...commonOf(question, best), kind: 'cut', block, contours: laid.contours, steps: stepsFor(laid.visits, question), findings };
+  const itinerary = itineraryOf(laid.visits, question);
+  return {
+    ...commonOf(question, best),
+    kind: 'cut',
+    block,
+    contours: laid.contours,
+    order: [...new Set(itinerary.map((stay) => stay.loop.loop.id))],
+    // Written out when they are asked for: of thousands of openings the steps are most of what a plan would weigh.
+    get steps() {
+      return stepsFor(itinerary);
+    },
+    findings,
+  };
 };
 
 const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly GivenHole[] => [
@@ -149,7 +161,7 @@ const refusedPlan = (
   const wouldComeOut = (best?.fits ?? []).flatMap((fit, i) =>
     shapes[i]!.members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
   );
-  return { ...common, kind: 'refused', block, contours: [], wouldComeOut, steps: [], findings };
+  return { ...common, kind: 'refused', block, contours: [], wouldComeOut, order: [], steps: [], findings };
 };
 
 /** Stands where a shop file without any wire leaves nothing to name. */

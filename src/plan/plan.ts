@@ -118,6 +118,9 @@ export interface Plan {
   readonly contours: readonly ContourPlan[];
   /** Of a refused plan: what the wire that comes nearest would leave of each contour, in pieces where it cannot pass. */
   readonly wouldComeOut?: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];
+  /** Loops in the order in which they are first cut. */
+  readonly order: readonly string[];
+  /** Made anew at every asking: ask once and keep it as long as it is needed. */
   readonly steps: readonly Step[];
   readonly findings: readonly Finding[];
 }

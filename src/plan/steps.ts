@@ -15,29 +15,45 @@ export interface VisitsOf {
   readonly visits: readonly Visit[];
 }
 
+/** One visit when its turn has come. */
+export interface Stay {
+  readonly loop: KeptLoop;
+  readonly by: Point;
+  readonly visit: Visit;
+  readonly hole: Point;
+}
+
 /**
  * Inner loops before those around them, all from one datum. Within a level each opening to the end, or, alone at night, first
  * every rough, then every tab, then every skim; nearest next hole first.
  */
-export const stepsFor = (all: readonly VisitsOf[], question: PlanQuestion): readonly Step[] => {
-  const steps: Step[] = [];
-  let here: Point | undefined;
+export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): readonly Stay[] => {
+  const stays: Stay[] = [];
   for (const level of levelsOf(all)) {
     for (const kind of phasesOf(question)) {
       const due = level.flatMap((v) => v.visits.filter((visit) => visit.kind === kind).map((visit) => ({ ...v, visit })));
       const holes = due.map((d) => holeOf(d.visit, d.by));
-      for (const i of travelOrder(holes, here)) {
+      for (const i of travelOrder(holes, stays.at(-1)?.hole)) {
         const { loop, by, visit } = due[i]!;
-        here = holes[i]!;
-        steps.push({ kind: 'contour begins', loop: loop.loop.id, name: nameOf(loop, visit) }, { kind: 'travel', to: here });
-        for (const step of visit.steps) {
-          if (step.kind === 'stop') steps.push({ kind: 'stop', reason: step.reason, loop: loop.loop.id, sentence: step.say(loop.loop.id) });
-          else steps.push(movedStep(step, by) as Step);
-        }
+        stays.push({ loop, by, visit, hole: holes[i]! });
       }
     }
   }
-  return [...steps, { kind: 'end' }];
+  return stays;
+};
+
+/** The itinerary written out step by step. */
+export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
+  const steps: Step[] = [];
+  for (const { loop, by, visit, hole } of itinerary) {
+    steps.push({ kind: 'contour begins', loop: loop.loop.id, name: nameOf(loop, visit) }, { kind: 'travel', to: hole });
+    for (const step of visit.steps) {
+      if (step.kind === 'stop') steps.push({ kind: 'stop', reason: step.reason, loop: loop.loop.id, sentence: step.say(loop.loop.id) });
+      else steps.push(movedStep(step, by) as Step);
+    }
+  }
+  steps.push({ kind: 'end' });
+  return steps;
 };
 
 /** By falling depth; loops of one depth together. */

@@ -2,9 +2,9 @@
  * What belongs together: cuts, wanted contours and holes whose boxes touch. Each group is proven by itself, so the work
  * grows with the number of openings and not with its square.
  */
-import { lookupOfSegments, segmentsNear } from '../geometry/lookup.ts';
+import Flatbush from 'flatbush';
 import { boundsOf, lengthOf, pointAt } from '../geometry/measure.ts';
-import type { Line, Segment } from '../geometry/segment.ts';
+import type { Segment } from '../geometry/segment.ts';
 import type { ProofQuestion } from './proof.ts';
 import type { Cut } from './trace.ts';
 
@@ -66,21 +66,21 @@ const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: numbe
   return [...groups.values()].filter((g) => g.cuts.length > 0 || g.wanted.length > 0);
 };
 
+/** Boxes as plain numbers, four in a row: of a plate with thousands of openings there are millions. */
 interface BoxList {
-  /** Each box as the line from its lowest to its highest corner, so that the geometry's own index can hold it. */
-  readonly lines: Line[];
+  readonly corners: number[];
   readonly nodes: number[];
   readonly add: (minX: number, minY: number, maxX: number, maxY: number, node: number) => void;
 }
 
 const boxList = (): BoxList => {
-  const lines: Line[] = [];
+  const corners: number[] = [];
   const nodes: number[] = [];
   return {
-    lines,
+    corners,
     nodes,
     add: (minX, minY, maxX, maxY, node) => {
-      lines.push({ kind: 'line', from: { x: minX, y: minY }, to: { x: maxX, y: maxY } });
+      corners.push(minX, minY, maxX, maxY);
       nodes.push(node);
     },
   };
@@ -105,11 +105,13 @@ const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): v
   }
 };
 
-const uniteTouching = (parent: Int32Array, { lines, nodes }: BoxList): void => {
-  const lookup = lookupOfSegments(lines);
-  lines.forEach(({ from, to }, i) => {
-    for (const j of segmentsNear(lookup, { minX: from.x, minY: from.y, maxX: to.x, maxY: to.y }, 0))
-      if (j < i) unite(parent, nodes[i]!, nodes[j]!);
+const uniteTouching = (parent: Int32Array, { corners: c, nodes }: BoxList): void => {
+  const index = new Flatbush(nodes.length);
+  for (let k = 0; k < c.length; k += 4) index.add(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!);
+  index.finish();
+  nodes.forEach((node, i) => {
+    const k = 4 * i;
+    for (const j of index.search(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!)) if (j < i) unite(parent, node, nodes[j]!);
   });
 };
 

@@ -57,7 +57,7 @@ export const proveActions = (actions: readonly Action[], question: ProofQuestion
     findings: judged.reasons.map((r) => r.finding),
     reasons: judged.reasons,
     openings: proven.flatMap((p) => p.outcome.openings.map((points) => ({ origin: p.origin, points }))),
-    cuts: trace.cuts.map((c) => ({ block: c.block, segment: c.segment, radius: c.radius, setting: c.setting })),
+    cuts: trace.cuts,
   };
 };
 
