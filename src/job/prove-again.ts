@@ -7,6 +7,7 @@ import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveProgram } from '../proof/prove.ts';
 import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
+import { inDrawingUnits } from './places.ts';
 import { proofQuestion, rectangleOf, type SetupFile } from './setup-file.ts';
 
 export type ProvenAgain =
@@ -51,7 +52,8 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
       ],
     };
   const question = proofQuestion(program, setup, wanted, block);
-  return { kind: 'judged', proof: proveProgram(question), question, drawing };
+  const proof = proveProgram(question);
+  return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units.millimetres) }, question, drawing };
 };
 
 const noSuchLoop = (id: string): Finding =>

@@ -72,4 +72,16 @@ describe('a job', () => {
   it('gives the same answer twice, to the byte of its program', () => {
     expect(factsOf(die).program?.text).toBe(factsOf(die).program?.text);
   });
+
+  it('points at the drawing in its own unit', () => {
+    const text = new TextDecoder().decode(die.drawing);
+    const inch = new TextEncoder().encode(text.replace(/(\$INSUNITS\s+70\s+)4/, (_, before: string) => `${before}1`));
+    const run: JobRun = {
+      ...die,
+      drawing: inch,
+      shop: { ...die.shop, machines: [{ ...die.shop.machines[0]!, travel: { x: 9000, y: 9000 } }] },
+    };
+    const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
+    expect(place).toMatchObject({ x: 90, y: 60 });
+  });
 });

@@ -19,6 +19,7 @@ import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
 import { type Memory, noMemory } from './memory.ts';
+import { inDrawingUnits } from './places.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
@@ -147,15 +148,15 @@ interface Results {
 
 const answered = (run: JobRun, r: Results): Answer => {
   const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
-  const findings = byGravity([
-    ...r.drawing.findings,
+  const later = [
     ...r.findings,
     ...(r.plan?.findings ?? []),
     ...(r.written?.findings ?? []),
     ...(r.proof?.findings ?? []),
     ...(r.estimated?.kind === 'refused' ? [r.estimated.finding] : []),
     ...(estimate?.findings ?? []),
-  ]);
+  ];
+  const findings = byGravity([...r.drawing.findings, ...inDrawingUnits(later, r.drawing.units.millimetres)]);
   const yes =
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
