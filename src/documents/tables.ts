@@ -62,7 +62,7 @@ export const holeTable = (plan: Plan): Table => ({
     c.tab === undefined ? 'none' : place(c.tab.length),
     `${c.piece.role}, ${mass(c.piece.mass.value)}`,
   ]),
-  note: 'X and Y from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
+  note: 'X and Y in mm from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
 });
 
 /** Where the hours go. */

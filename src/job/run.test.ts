@@ -84,4 +84,40 @@ describe('a job', () => {
     const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
     expect(place).toMatchObject({ x: 90, y: 60 });
   });
+
+  it('sees a ring come loose round an island that was cut out before', () => {
+    const circle = (radius: number): readonly (string | number)[] => [0, 'CIRCLE', 8, 0, 10, 25, 20, 25, 40, radius];
+    const edge = [0, 'LWPOLYLINE', 8, 0, 90, 4, 70, 1, 10, 0, 20, 0, 10, 200, 20, 0, 10, 200, 20, 150, 10, 0, 20, 150];
+    const groups = [
+      0,
+      'SECTION',
+      2,
+      'HEADER',
+      9,
+      '$INSUNITS',
+      70,
+      4,
+      0,
+      'ENDSEC',
+      0,
+      'SECTION',
+      2,
+      'ENTITIES',
+      ...edge,
+      ...circle(15.466),
+      ...circle(1.9),
+      0,
+      'ENDSEC',
+      0,
+      'EOF',
+      '',
+    ];
+    const job = { ...die.job, outline: 'cut' as const, height: 25, finish: 1.6, tolerance: 0.02, insideCorner: 0.3 };
+    const facts = factsOf({ ...die, job, drawing: new TextEncoder().encode(groups.join('\n')) });
+    const ring = facts.proof?.loose.find((l) => l.role === 'slug');
+    expect(facts.answer).toBe('yes');
+    // pi (15.466² - 2.35²) mm² of the ring at 25 mm and 7.7 g/cm³ are 0.141 kg; the two kerfs take some of it.
+    expect(ring?.mass).toBeGreaterThan(0.128);
+    expect(ring?.mass).toBeLessThan(0.141);
+  });
 });

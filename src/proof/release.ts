@@ -74,7 +74,7 @@ const cutChain = (work: Work, state: State, chain: CutChain): void => {
     const piece = pieceOf(work, { before, after, chain, anchors }, loop);
     anchors.push(unitsOf(piece.at.x, piece.at.y));
     state.pieces.push({ ...piece, standing: standingShare(state.beforeRun, piece.loop) });
-    if (!isPart(work, piece.inside)) gone.add(loop);
+    if (!isPart(work, piece.inside)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
   }
   state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
   state.removed.push({ cut: chain.last, area: work.block === undefined ? emptyArea(state.empty) : 0 });
@@ -118,7 +118,7 @@ const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + are
  */
 const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
   const anchors: Point[] = known.filter((p) => isPart(work, p.inside)).map((p) => unitsOf(p.at.x, p.at.y));
-  const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isInside(l, p.x, p.y)));
+  const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isHeldIn(l, loops, p)));
   const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
   if (work.block === undefined || loose.length === 0) return { loose, anchors };
   const frames = loose.filter((l) => !isPart(work, innermost(work, millimetres(placeInside(l, loops)))));
@@ -152,7 +152,7 @@ const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: 
   while (low < high) {
     const middle = (low + high) >> 1;
     const then = united([before, sweepOfCuts(work, { first: chain.first, last: middle })]);
-    const parted = then.find((l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !anchors.some((a) => isInside(l, a.x, a.y)));
+    const parted = then.find((l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !anchors.some((a) => isHeldIn(l, then, a)));
     if (parted === undefined) low = middle + 1;
     else [high, loop, loops] = [middle, parted, then];
   }
@@ -161,10 +161,19 @@ const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: 
   return { cut: high, at, area: netArea(loop, loops), loop, ...(inside === undefined ? {} : { inside }) };
 };
 
+/** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */
+const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
+  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && isInside(loop, l[0]!.x, l[0]!.y));
+
 /** Area of a piece without the openings in it that were cut in the same group. */
-const netArea = (loop: Path64, loops: Paths64): number => {
-  const openings = loops.filter((l) => l !== loop && areaOfLoop(l) > 0 && isInside(loop, l[0]!.x, l[0]!.y));
-  return openings.reduce((area, l) => area - areaOfLoop(l), -areaOfLoop(loop));
+const netArea = (loop: Path64, loops: Paths64): number =>
+  openingsOf(loop, loops).reduce((area, l) => area - areaOfLoop(l), -areaOfLoop(loop));
+
+/** Openings in the metal that a loop bounds; with the piece they are gone, and what stands in them stays. */
+const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
+  const within = loops.filter((l) => l !== loop && isInside(loop, l[0]!.x, l[0]!.y));
+  const islands = within.filter((l) => areaOfLoop(l) < 0);
+  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => isInside(island, l[0]!.x, l[0]!.y)));
 };
 
 /** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. */
