@@ -30,7 +30,12 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
   return {
     low: { x: low.x - margin, y: low.y - margin },
     high: { x: high.x + margin, y: high.y + margin },
-    strokes: [...strokes, ...cuts.flatMap(holeStrokes), ...datum({ x: 0, y: 0 }, low, high, size * 0.02)],
+    strokes: [
+      ...strokes,
+      ...cuts.flatMap(holeStrokes),
+      ...refusedPlaces(facts, size * 0.03),
+      ...datum({ x: 0, y: 0 }, low, high, size * 0.02),
+    ],
     labels: cuts.map(labelOf),
   };
 };
@@ -41,6 +46,14 @@ const labelOf = (cut: ContourPlan & { readonly number: number }): Label => ({
   side: 'right',
   ring: true,
 });
+
+/** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
+const refusedPlaces = ({ findings, drawing }: JobFacts, radius: number): readonly Stroke[] =>
+  findings.flatMap(({ severity, place }) => {
+    if (severity !== 'refusal' || place?.kind !== 'spot') return [];
+    const { millimetres } = drawing.units;
+    return [{ data: circleData({ x: place.x * millimetres, y: place.y * millimetres }, radius), width: 0.7, grey: 0.08 }];
+  });
 
 /** The hole as a ring with a cross, and the tab as a heavy bar on its contour. */
 const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {

@@ -37,7 +37,13 @@ const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
   const picture = planPicture(facts);
   return picture === undefined
     ? []
-    : [{ kind: 'picture', picture, caption: `Your drawing ${facts.drawingName}, as we read it. Dimensions in mm.` }];
+    : [
+        {
+          kind: 'picture',
+          picture,
+          caption: `Your drawing ${facts.drawingName}, as we read it. Dimensions in mm.${facts.answer === 'no' ? ' Heavy rings: what stands in the way.' : ''}`,
+        },
+      ];
 };
 
 const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
