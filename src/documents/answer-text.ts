@@ -1,6 +1,8 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
 import type { Severity } from '../finding/finding.ts';
+import { budgetLines } from './budget-text.ts';
 import type { JobFacts } from './facts.ts';
+import { otherWaysLines } from './other-ways-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
 import { findingText } from './words.ts';
@@ -24,6 +26,8 @@ export const answerText = (facts: JobFacts): string =>
     ),
     section('Findings', findingLines(facts)),
     ...planSections(facts),
+    section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),
+    section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays)),
     proofLine(facts),
   ]
     .filter((part) => part !== '')

@@ -3,6 +3,8 @@ import type { Drawing } from '../drawing/drawing.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Material } from '../physics/material.ts';
+import type { OtherWays } from '../physics/other-ways.ts';
+import type { PlanBudgets } from '../plan/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
 
@@ -27,6 +29,10 @@ export interface JobFacts {
   readonly program?: Program;
   readonly proof?: Proof;
   readonly estimate?: Estimate;
+  /** Where the error of the profile, and of the sizes that the job names, comes from. */
+  readonly budgets?: PlanBudgets;
+  /** The same job by flame, plasma, laser and water jet. */
+  readonly otherWays?: OtherWays;
   /** Of all layers, the gravest first. */
   readonly findings: readonly Finding[];
 }

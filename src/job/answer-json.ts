@@ -1,10 +1,8 @@
 /** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
 import type { JobFacts } from '../documents/facts.ts';
-import { deviationOf, type Figure } from '../quantity/figure.ts';
 import type { Answer } from './answer.ts';
+import { budgetJson, figure, type Json, otherWaysJson } from './more-json.ts';
 import { proofJson } from './proof-report.ts';
-
-type Json = Readonly<Record<string, unknown>>;
 
 /** `files` are the paths of what was written. */
 export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {
@@ -21,12 +19,12 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     findings: facts.findings,
     ...planJson(facts),
     ...estimateJson(facts),
+    ...budgetJson(facts),
+    ...otherWaysJson(facts),
     ...(facts.proof === undefined ? {} : { proof: proofJson(facts.proof) }),
     files,
   };
 };
-
-const figure = (f: Figure): Json => ({ key: f.key, value: f.value, deviation: deviationOf(f), unit: f.unit });
 
 const planJson = (facts: JobFacts): Json => {
   const { plan } = facts;

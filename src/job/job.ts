@@ -45,6 +45,29 @@ export const jobSchema = z
       .describe('Start holes that are already there, drawing units'),
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
     flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed').describe('How the nozzles sit on the work'),
+    temperature: z
+      .strictObject({
+        cutting: z.number().min(0).max(60).default(20).describe('Of part and water while it is cut, °C'),
+        measuring: z.number().min(0).max(60).default(20).describe('Of the part while it is measured, °C'),
+        swing: z.number().min(0).max(20).default(1).describe('How far each swings, one standard deviation, °C'),
+      })
+      .optional()
+      .describe('For the error budget; 20 ± 1 °C when left out'),
+    sizes: z
+      .array(
+        z.strictObject({
+          name: z.string().min(1).max(40),
+          length: positive.max(10000).describe('mm'),
+          tolerance: positive.max(5).describe('Either side, mm'),
+          sides: z
+            .union([z.literal(1), z.literal(2)])
+            .default(2)
+            .describe('Cut faces it lies between: 2 across an opening or a part'),
+        }),
+      )
+      .max(50)
+      .optional()
+      .describe('Sizes whose error is to be told apart'),
     run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
     dialect: z.string().optional().describe('A dialect file, relative to the job file, or standard; the dialect of the shop when left out'),
     shop: z.string().optional().describe('Shop file, relative to the job file'),

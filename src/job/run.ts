@@ -24,6 +24,7 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
+import { nothingWider, widerFacts } from './wider.ts';
 import { type Wish, wishOf } from './wish.ts';
 
 export interface JobRun {
@@ -67,7 +68,13 @@ export const runJob = (run: JobRun): Ran => {
   const made = makeProgram(run, wish.wish);
   if (made.kind === 'refused')
     return {
-      answer: answered(run, { drawing, material: found.material, plan: made.plan, findings: [...told, ...made.findings] }),
+      answer: answered(run, {
+        drawing,
+        material: found.material,
+        plan: made.plan,
+        wanted: wish.wish.wanted,
+        findings: [...told, ...made.findings],
+      }),
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
@@ -84,6 +91,7 @@ export const runJob = (run: JobRun): Ran => {
       setup,
       proof,
       estimated,
+      wanted: wish.wish.wanted,
       findings: told,
     }),
     setup,
@@ -143,11 +151,13 @@ interface Results {
   readonly setup?: SetupFile;
   readonly proof?: Proof;
   readonly estimated?: Estimated;
+  readonly wanted?: readonly Wanted[];
   readonly findings: readonly Finding[];
 }
 
 const answered = (run: JobRun, r: Results): Answer => {
   const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
+  const wider = widerOf(run, r);
   const later = [
     ...r.findings,
     ...(r.plan?.findings ?? []),
@@ -155,6 +165,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.proof?.findings ?? []),
     ...(r.estimated?.kind === 'refused' ? [r.estimated.finding] : []),
     ...(estimate?.findings ?? []),
+    ...wider.findings,
   ];
   const findings = byGravity([...r.drawing.findings, ...inDrawingUnits(later, r.drawing.units.millimetres)]);
   const yes =
@@ -183,10 +194,23 @@ const answered = (run: JobRun, r: Results): Answer => {
       : { program: { text: r.written.text, dialect: run.dialect.name, registers: r.written.registers, gaps: r.written.gaps } }),
     ...(r.proof === undefined ? {} : { proof: r.proof }),
     ...(estimate === undefined ? {} : { estimate }),
+    ...wider.facts,
     findings,
   };
-  return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material) };
+  return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts) };
 };
+
+const widerOf = (run: JobRun, { plan, material, wanted, estimated }: Results) =>
+  plan === undefined || wanted === undefined
+    ? nothingWider
+    : widerFacts({
+        job: run.job,
+        machine: machineOf(run.shop),
+        material,
+        plan,
+        wanted,
+        ...(estimated?.kind === 'estimate' ? { estimate: estimated.estimate } : {}),
+      });
 
 const GRAVITY: readonly Finding['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 

@@ -9,6 +9,7 @@ export const catalogue = {
   'wire-not-for-machine': { severity: 'refusal', title: 'The machine cannot thread this wire' },
   'height-out-of-range': { severity: 'refusal', title: 'The work is too tall for the machine, or has no height' },
   'pass-table-inconsistent': { severity: 'refusal', title: 'A pass table of the shop cannot be run as entered' },
+  'another-process-would-do': { severity: 'note', title: 'Another process holds what is asked, and quicker' },
   'height-hardly-known': { severity: 'warning', title: 'The cutting rate at this height is hardly known' },
 } satisfies Catalogue;
 

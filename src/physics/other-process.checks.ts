@@ -27,7 +27,56 @@ const inch = (): number =>
     tube: 1.02 / 25.4,
   }) * 25.4;
 
+/** u of ranges 1 to 5 in mm, then Rz5 of ranges 1 to 4 in µm, by thickness in mm, as the ranges print out. */
+const table: readonly (readonly [thickness: number, u: readonly string[], rz: readonly string[]])[] = [
+  [6, ['0.068', '0.192', '0.46', '0.92', '1.41'], ['13.6', '44.8', '77.2', '120.8']],
+  [12, ['0.086', '0.234', '0.52', '1.04', '1.62'], ['17.2', '49.6', '84.4', '131.6']],
+  [50, ['0.200', '0.500', '0.90', '1.80', '2.95'], ['40.0', '80.0', '130.0', '200.0']],
+];
+
+const tableRows = table.flatMap(([thickness, us, rzs]): readonly CheckRow[] => [
+  ...us.map((printed, i) => ({
+    id: `G-01-${thickness}-${i + 1}`,
+    ...iso,
+    question: `u of ${thickness} mm, range ${i + 1}, mm`,
+    printed,
+    ours: () => u(i + 1, thickness),
+  })),
+  ...rzs.map((printed, i) => ({
+    id: `G-02-${thickness}-${i + 1}`,
+    ...iso,
+    question: `Rz5 of ${thickness} mm, range ${i + 1}, µm`,
+    printed,
+    ours: () => rz(i + 1, thickness),
+  })),
+]);
+
+/** Thickness limits of the standard, asked from just outside them. */
+const scopeRows = (
+  [
+    ['oxyfuel', 2, 'low', '3'],
+    ['oxyfuel', 301, 'high', '300'],
+    ['plasma', 0.4, 'low', '0.5'],
+    ['plasma', 151, 'high', '150'],
+    ['laser', 0.4, 'low', '0.5'],
+  ] as const
+).map(
+  ([process, thickness, side, printed]): CheckRow => ({
+    id: `G-04-${process}-${side}`,
+    source: 'iso-9013',
+    place: 'scope',
+    question: `${process} cut of ${thickness} mm: ${side === 'low' ? 'least' : 'largest'} thickness that the standard covers, mm`,
+    printed,
+    ours: () => {
+      const answer = thermalScope(process, thickness);
+      return answer.kind === 'outside' ? answer[side] : answer.kind;
+    },
+  }),
+);
+
 export const checks: readonly CheckRow[] = [
+  ...tableRows,
+  ...scopeRows,
   ...(['0.080', '0.220', '0.500', '1.000'] as const).map(
     (printed, i): CheckRow => ({
       id: `G-01-${i + 1}`,

@@ -33,18 +33,22 @@ export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figu
       formError: last.formError,
       positioning: shop('machine.positioning', 'positioning of the machine', machine.positioning, 'µm'),
       gap: last.gap,
-      doubt: given({
-        key: 'gap.doubt',
-        name: 'doubt about the gap',
-        value: doubtOf(factors?.gap),
-        unit: '1',
-        basis: 'assumed',
-        source: (factors?.gap ?? gapFactor).source,
-      }),
+      doubt: gapDoubt(factors?.gap),
     },
     { key: 'plan.accuracy' },
   );
 };
+
+/** How far the gap may be off, as a share of it. */
+export const gapDoubt = (factor: Figure | undefined): Figure =>
+  given({
+    key: 'gap.doubt',
+    name: 'doubt about the gap',
+    value: doubtOf(factor),
+    unit: '1',
+    basis: 'assumed',
+    source: (factor ?? gapFactor).source,
+  });
 
 const doubtOf = (factor: Figure | undefined): number => {
   const used = factor ?? gapFactor;

@@ -28,6 +28,7 @@ export const catalogue = {
   'cuts-too-close': { severity: 'warning', title: 'Two cuts leave a web thinner than the kerf' },
   'contours-touch': { severity: 'refusal', title: 'Two contours touch' },
   'cuts-overlap': { severity: 'refusal', title: 'Two contours are so close that one cut would spoil the other' },
+  'budget-over-tolerance': { severity: 'warning', title: 'With heat, stress and repeatability the tolerance is not sure to be held' },
   'block-beyond-travel': { severity: 'warning', title: 'The block is larger than the travel of the machine' },
 } satisfies Catalogue;
 
