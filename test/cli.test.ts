@@ -35,6 +35,7 @@ describe('kerfwright answer', () => {
     expect(readdirSync(out).toSorted()).toEqual([
       'die-plate.answer.txt',
       'die-plate.drawing.svg',
+      'die-plate.edges.svg',
       'die-plate.nc',
       'die-plate.proof.svg',
       'die-plate.quotation.pdf',

@@ -3,6 +3,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import { type AnswerCommand, answer } from './answer.ts';
 import { type CompareCommand, compare } from './compare.ts';
+import { type CorrectCommand, correct } from './correct.ts';
 import { BadInput } from './files.ts';
 import type { Out } from './out.ts';
 import { progressOn } from './progress.ts';
@@ -56,6 +57,7 @@ const commands = (finish: (code: number) => void): Command => {
       .command('compare <drawing-or-job>')
       .description('what the job would cost if something gave way, ranked by what it saves; price against finish'),
   ).action((file: string, options: CompareCommand) => finish(compare(file, options, out)));
+  correctCommand(program, finish);
   program
     .command('read <drawing...>')
     .description('what a drawing holds and what is wrong with it')
@@ -90,6 +92,19 @@ const commands = (finish: (code: number) => void): Command => {
     .action((what: string, options: { json?: boolean }) => finish(list(what, options.json === true, out)));
   return program;
 };
+
+const correctCommand = (program: Command, finish: (code: number) => void): Command =>
+  withJobOptions(
+    program
+      .command('correct <drawing-or-job>')
+      .description('new offset registers from what was measured; what can still be saved; what a change would do'),
+  )
+    .option(
+      '--measured <text...>',
+      'contour, size, size drawn, °C, as in "L2: 24.006 of 24 at 22"; add "one side" where only one face is cut',
+    )
+    .option('--change <length>', 'what sizes come of this change of every register, as in -0.003')
+    .action((file: string, options: CorrectCommand) => finish(correct(file, options, out)));
 
 const run = async (args: readonly string[]): Promise<number> => {
   let code = 0;

@@ -6,6 +6,8 @@ export const catalogue = {
   'layer-unknown': { severity: 'warning', title: 'A layer was asked for that the drawing does not have' },
   'no-closed-contour': { severity: 'refusal', title: 'The drawing has no closed contour to cut' },
   'ease-failed': { severity: 'refusal', title: 'The corners of a contour cannot be eased by so much' },
+  'measured-not-readable': { severity: 'refusal', title: 'A measurement cannot be read' },
+  'measured-loop-unknown': { severity: 'refusal', title: 'A contour was measured that the job does not cut' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
 } satisfies Catalogue;
 

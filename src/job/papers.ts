@@ -1,5 +1,6 @@
 /** Every file an answer is handed out as: program, set-up, pictures, papers. */
 import { answerText as textOf } from '../documents/answer-text.ts';
+import { edgePicture } from '../documents/edge-picture.ts';
 import type { JobFacts } from '../documents/facts.ts';
 import type { Paper } from '../documents/paper.ts';
 import { paperText } from '../documents/paper-text.ts';
@@ -34,6 +35,7 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
       : {
           [`${stem}.proof.svg`]: proofPicture(facts.proof, proofQuestion(facts.program?.text ?? '', setup, ran.wanted, facts.plan.block)),
         }),
+    ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),
     ...(await papers(facts, handout)),
     [`${stem}.answer.txt`]: `${textOf(facts)}\n`,
   };

@@ -1,5 +1,6 @@
 /** Thermal cutting, water jet and laser against standards and papers (CHECKS G). */
 import type { CheckRow } from '../quantity/check.ts';
+import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import {
   jetMachinability,
   laserTaper,
@@ -9,6 +10,7 @@ import {
   waterJetFeed,
   waterJetFeedInch,
 } from './other-process.ts';
+import { processRows } from './process-table.ts';
 
 const iso = { source: 'iso-9013', place: 'tables of ranges' } as const;
 const u = (range: number, thickness: number): number => perpendicularity[range - 1].compute({ thickness });
@@ -138,6 +140,32 @@ export const checks: readonly CheckRow[] = [
     question: 'quality 3 instead of 1, ratio',
     printed: '0.2827',
     ours: () => metric({ quality: 3 }) / metric(),
+  },
+  {
+    id: 'CP-oxyfuel',
+    source: 'common-practice',
+    place: 'flame cutting',
+    question: 'flame cuts unalloyed steel and titanium, and neither stainless nor aluminium',
+    printed: 'yes',
+    ours: () => {
+      const not = processRows.find((r) => r.name === 'oxyfuel')!.not;
+      const cut = not.steel === undefined && not.titanium === undefined;
+      return cut && not.stainless !== undefined && not.aluminium !== undefined ? 'yes' : 'no';
+    },
+  },
+  {
+    id: 'CP-jet-depth',
+    source: 'common-practice',
+    place: 'abrasive jets',
+    question: 'a jet cuts rougher and less square with depth',
+    printed: 'yes',
+    ours: () => {
+      const rough = (thickness: number) =>
+        jetRoughness.compute({ base: jetEdge.roughBase.value, slope: jetEdge.roughSlope.value, thickness });
+      const zone = (thickness: number) =>
+        jetPerpendicularity.compute({ base: jetEdge.squareBase.value, slope: jetEdge.squareSlope.value, thickness });
+      return rough(60) > rough(10) && zone(60) > zone(10) ? 'yes' : 'no';
+    },
   },
   {
     id: 'G-07',

@@ -29,6 +29,13 @@ export const catalogue = {
   'contours-touch': { severity: 'refusal', title: 'Two contours touch' },
   'cuts-overlap': { severity: 'refusal', title: 'Two contours are so close that one cut would spoil the other' },
   'budget-over-tolerance': { severity: 'warning', title: 'With heat, stress and repeatability the tolerance is not sure to be held' },
+  'correction-suspicious': { severity: 'warning', title: 'A correction is larger than wire and gap can be off' },
+  'correction-arc-too-tight': {
+    severity: 'refusal',
+    title: 'With the corrected register an inside arc of the program cannot be gone round',
+  },
+  'register-below-gap': { severity: 'refusal', title: 'A corrected register leaves the wire no gap' },
+  'corrections-disagree': { severity: 'warning', title: 'Contours were measured that want different corrections' },
   'block-beyond-travel': { severity: 'warning', title: 'The block is larger than the travel of the machine' },
 } satisfies Catalogue;
 
