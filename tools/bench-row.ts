@@ -3,7 +3,8 @@
 export interface BenchRow {
   readonly name: string;
   readonly ours: number;
-  readonly unit: 'ms' | 'MB/s';
+  /** Of ms and MB less is better, of MB/s more. */
+  readonly unit: 'ms' | 'MB' | 'MB/s';
   /** `atLeast` is how many times as fast as this peer we promise to be. */
   readonly peers: readonly { readonly name: string; readonly value: number; readonly atLeast?: number }[];
   readonly note?: string;

@@ -14,8 +14,8 @@ const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly Be
 const only = process.argv.includes('--only') ? process.argv[process.argv.indexOf('--only') + 1] : undefined;
 const asJson = process.argv.includes('--json');
 
-/** How many times as good as the peer: less time, or more of a rate. */
-const ratio = (row: BenchRow, peer: number): number => (row.unit === 'ms' ? peer / row.ours : row.ours / peer);
+/** How many times as good as the peer: less time or memory, or more of a rate. */
+const ratio = (row: BenchRow, peer: number): number => (row.unit === 'MB/s' ? row.ours / peer : peer / row.ours);
 
 const kept = (row: BenchRow): boolean => row.peers.every((p) => p.atLeast === undefined || ratio(row, p.value) >= p.atLeast);
 
