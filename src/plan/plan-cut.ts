@@ -136,8 +136,13 @@ const contourPlanOf = (
   entry: { ...design.entry, at: movedPoint(design.entry.at, by) },
   tab: { ...design.tab, from: movedPoint(design.tab.from, by) },
   piece,
-  comesOut: comesOut.map((c) => movedContour(c, by)),
-  courses: design.courses.map((c) => ({ pass: c.pass, programmed: movedContour(c.programmed, by), centre: movedContour(c.centre, by) })),
+  // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
+  get comesOut() {
+    return comesOut.map((c) => movedContour(c, by));
+  },
+  get courses() {
+    return design.courses.map((c) => ({ pass: c.pass, programmed: movedContour(c.programmed, by), centre: movedContour(c.centre, by) }));
+  },
 });
 
 /** The plan that says no: no steps, but what the best wire would leave of each contour. */

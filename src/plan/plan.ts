@@ -68,9 +68,9 @@ export interface ContourPlan {
   readonly entry: Entry;
   readonly tab?: Tab;
   readonly piece: LoosePiece;
-  /** What the wire really leaves after the last pass: the drawing's contour, rounder where the wire cannot enter. */
+  /** What the wire really leaves after the last pass: the drawing's contour, rounder where the wire cannot enter. Made anew at every asking. */
   readonly comesOut: readonly Contour[];
-  /** Per pass, the contour to be programmed (opened by that pass's offset) and the wire-centre path. Same index as passes. */
+  /** Per pass, the contour to be programmed (opened by that pass's offset) and the wire-centre path. Same index as passes. Made anew likewise. */
   readonly courses: readonly Course[];
 }
 

@@ -32,7 +32,7 @@ export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Gro
   const firstHole = firstWanted + wanted.length;
   const edge = firstHole + holes.length;
   const parent = Int32Array.from({ length: edge + 1 }, (_, i) => i);
-  const boxes = boxList();
+  const boxes = boxList(countBoxes(cuts, question));
   cuts.forEach((c, i) => {
     boxSegment(boxes, c.segment, i, c.radius);
     if (i > 0 && cuts[i - 1]!.run === c.run) unite(parent, i - 1, i);
@@ -68,28 +68,46 @@ const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: numbe
 
 /** Boxes as plain numbers, four in a row: of a plate with thousands of openings there are millions. */
 interface BoxList {
-  readonly corners: number[];
-  readonly nodes: number[];
+  readonly corners: Float64Array;
+  readonly nodes: Int32Array;
   readonly add: (minX: number, minY: number, maxX: number, maxY: number, node: number) => void;
 }
 
-const boxList = (): BoxList => {
-  const corners: number[] = [];
-  const nodes: number[] = [];
+const boxList = (count: number): BoxList => {
+  const corners = new Float64Array(4 * count);
+  const nodes = new Int32Array(count);
+  let n = 0;
   return {
     corners,
     nodes,
     add: (minX, minY, maxX, maxY, node) => {
-      corners.push(minX, minY, maxX, maxY);
-      nodes.push(node);
+      corners[4 * n] = minX;
+      corners[4 * n + 1] = minY;
+      corners[4 * n + 2] = maxX;
+      corners[4 * n + 3] = maxY;
+      nodes[n] = node;
+      n += 1;
     },
   };
 };
 
-/** Boxes along a segment, no arc piece over 15 degrees, so that a ring's box is not its inside. */
-const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): void => {
+const countBoxes = (cuts: readonly Cut[], { wanted, holes, block }: Question): number => {
+  let count = holes.length;
+  for (const c of cuts) count += piecesOf(c.segment, c.radius);
+  for (const w of wanted) for (const s of w.contour.segments) count += piecesOf(s, REACH);
+  for (const s of block.segments) count += piecesOf(s, 0);
+  return count;
+};
+
+/** No arc piece over 15 degrees, so that a ring's box is not its inside. */
+const piecesOf = (s: Segment, margin: number): number => {
   const byTurn = s.kind === 'arc' && s.radius > margin ? Math.ceil(Math.abs(s.sweep) / (Math.PI / 12)) : 1;
-  const pieces = Math.min(Math.max(1, byTurn, Math.ceil(lengthOf(s) / PIECE)), MOST_PIECES);
+  return Math.min(Math.max(1, byTurn, Math.ceil(lengthOf(s) / PIECE)), MOST_PIECES);
+};
+
+/** Boxes along a segment. */
+const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): void => {
+  const pieces = piecesOf(s, margin);
   if (pieces === 1) {
     const b = boundsOf(s);
     boxes.add(b.minX - margin, b.minY - margin, b.maxX + margin, b.maxY + margin, node);
@@ -109,10 +127,16 @@ const uniteTouching = (parent: Int32Array, { corners: c, nodes }: BoxList): void
   const index = new Flatbush(nodes.length);
   for (let k = 0; k < c.length; k += 4) index.add(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!);
   index.finish();
-  nodes.forEach((node, i) => {
-    const k = 4 * i;
-    for (const j of index.search(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!)) if (j < i) unite(parent, node, nodes[j]!);
-  });
+  let asking = 0;
+  // Found boxes are joined on the spot and none is kept: lists of them would be thrown away a million times.
+  const join = (j: number): boolean => {
+    if (j < asking && nodes[j] !== nodes[asking]) unite(parent, nodes[asking]!, nodes[j]!);
+    return false;
+  };
+  for (; asking < nodes.length; asking += 1) {
+    const k = 4 * asking;
+    index.search(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!, join);
+  }
 };
 
 const find = (parent: Int32Array, i: number): number => {

@@ -1,4 +1,6 @@
 /** What the proof says: contours right or wrong, and every reason with its block and place. */
+import type { Point } from '../geometry/segment.ts';
+import type { ContourMeasure } from './deviation.ts';
 import type { Evidence } from './evidence.ts';
 import { lineOf, reason } from './evidence.ts';
 import { find } from './findings.ts';
@@ -17,22 +19,28 @@ export const judge = (evidence: Evidence): { readonly contours: readonly Contour
   evidence.proven.forEach((p) => {
     p.group.wanted.forEach((wanted, i) => {
       const measure = p.outcome.measures[i]!;
-      const at = <T extends { readonly at: { readonly x: number; readonly y: number } }>(t: T): T => ({ ...t, at: moved(t.at, p.origin) });
-      contours[wanted] = {
-        loop: evidence.question.wanted[wanted]!.loop,
-        leftMost: at(measure.leftMost),
-        gougeMost: at(measure.gougeMost),
-        rounded: measure.rounded.map(({ excused: _, ...r }) => at(r)),
-        // Made when it is asked for: of thousands of contours nobody draws every deviation.
-        get profile() {
-          return measure.profile.map(at);
-        },
-        state: stateOf(measure, evidence.question.tolerance),
-      };
+      const { question } = evidence;
+      contours[wanted] = contourProofOf(question.wanted[wanted]!.loop, measure, p.origin, stateOf(measure, question.tolerance));
       reasons.push(...contourReasons(evidence, p, wanted, measure));
     });
   });
   return { contours, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
+};
+
+/** Apart from `judge`, so that what it remembers for later is one measure and not all the evidence. */
+const contourProofOf = (loop: string, measure: ContourMeasure, origin: Point, state: ContourProof['state']): ContourProof => {
+  const { leftMost, gougeMost, rounded, profile } = measure;
+  return {
+    loop,
+    leftMost: { at: moved(leftMost.at, origin), amount: leftMost.amount },
+    gougeMost: { at: moved(gougeMost.at, origin), amount: gougeMost.amount },
+    rounded: rounded.map(({ excused: _, ...r }) => ({ ...r, at: moved(r.at, origin) })),
+    // Made when it is asked for: of thousands of contours nobody draws every deviation.
+    get profile() {
+      return profile.map((p) => ({ ...p, at: moved(p.at, origin) }));
+    },
+    state,
+  };
 };
 
 const programReasons = ({ trace, actions, blocks, question }: Evidence): readonly Reason[] => {

@@ -103,10 +103,12 @@ const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => 
 
 /** Which of the things, sorted by x, lie within an outline. */
 const insideOf = (outline: readonly Point[], origin: Point, places: readonly Placed[]): readonly number[] => {
-  let [minX, maxX] = [Infinity, -Infinity];
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const p of outline) {
     minX = Math.min(minX, p.x + origin.x);
     maxX = Math.max(maxX, p.x + origin.x);
+    minY = Math.min(minY, p.y);
+    maxY = Math.max(maxY, p.y);
   }
   let [low, high] = [0, places.length];
   while (low < high) {
@@ -117,7 +119,8 @@ const insideOf = (outline: readonly Point[], origin: Point, places: readonly Pla
   const found: number[] = [];
   for (let i = low; i < places.length && places[i]!.at.x <= maxX; i += 1) {
     const { index, at } = places[i]!;
-    if (isWithin(outline, at.x - origin.x, at.y - origin.y)) found.push(index);
+    const y = at.y - origin.y;
+    if (y >= minY && y <= maxY && isWithin(outline, at.x - origin.x, y)) found.push(index);
   }
   return found;
 };

@@ -1,5 +1,6 @@
 /** What the control remembers from block to block. */
 import type { Finding } from '../../finding/finding.ts';
+import type { Point } from '../../geometry/segment.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import type { Compensator } from './compensate.ts';
 import { fault, type Outcome } from './outcome.ts';
@@ -23,6 +24,8 @@ export interface Memory {
   /** Where the programmed path is, in program units. A program begins at the datum. */
   x: number;
   y: number;
+  /** Where the last move was programmed to end, mm. */
+  reached: Point;
   moved: boolean;
   ended: boolean;
 }
@@ -47,6 +50,7 @@ export const freshMemory = (dialect: Dialect): Memory => ({
   condition: undefined,
   x: 0,
   y: 0,
+  reached: { x: 0, y: 0 },
   moved: false,
   ended: false,
 });

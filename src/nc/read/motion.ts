@@ -48,7 +48,7 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   const y = s.y === undefined ? memory.y : relative ? rounded(memory.y + s.y) : s.y;
   const farthest = Math.max(Math.abs(x), Math.abs(y), Math.abs(s.i ?? 0), Math.abs(s.j ?? 0), Math.abs(s.r ?? 0));
   if (farthest > FARTHEST) return fault(block, 'coordinate-too-large', `has a coordinate of ${farthest}, more than ${FARTHEST}`);
-  const from: Point = { x: memory.x * factor, y: memory.y * factor };
+  const from = hereOf(memory, factor);
   const to: Point = x === memory.x && y === memory.y ? from : { x: x * factor, y: y * factor };
   const rapid = memory.motion === 'rapid';
   memory.moved = true;
@@ -62,12 +62,17 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   }
   memory.x = x;
   memory.y = y;
+  memory.reached = to;
   for (const programmed of segments) {
     const moved = path.move({ block, rapid, condition: memory.condition, programmed });
     if (moved.kind === 'fault') return moved;
   }
   return done;
 };
+
+/** One point for the end of a move and the start of the next: of a large program they are most of what it weighs. */
+const hereOf = ({ x, y, reached }: Memory, factor: number): Point =>
+  reached.x === x * factor && reached.y === y * factor ? reached : { x: x * factor, y: y * factor };
 
 const arcOf = (s: Readonly<Statement>, words: ArcWords, factor: number): ArcOutcome => {
   const byCentre = s.i !== undefined || s.j !== undefined;
