@@ -1,7 +1,7 @@
 /** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
-import { path } from '../geometry/contour.ts';
-import { line, type Point } from '../geometry/segment.ts';
+import { type Contour, contour, path } from '../geometry/contour.ts';
+import { line, type Point, point } from '../geometry/segment.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { JobFacts } from './facts.ts';
 import { circleData, type Label, type Picture, pathData, type Stroke } from './picture.ts';
@@ -17,7 +17,7 @@ export const numbered = (plan: Plan): readonly (ContourPlan & { readonly number:
 export const planPicture = (facts: JobFacts): Picture | undefined => {
   const { plan, drawing } = facts;
   const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
-  const outline = plan === undefined ? loops : [plan.block, ...loops];
+  const outline = plan === undefined ? loops : [plan.block, ...loops, ...clampsOf(plan)];
   if (outline.length === 0) return undefined;
   const { minX, minY, maxX, maxY } = mergedBounds(outline.map(boundsOfChain));
   const low = { x: minX, y: minY };
@@ -25,6 +25,7 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
   const size = Math.hypot(high.x - low.x, high.y - low.y);
   const strokes: Stroke[] = loops.map((c) => ({ data: pathData(c), width: 0.3, grey: 0.08 }));
   if (plan !== undefined) strokes.unshift({ data: pathData(plan.block), width: 0.5, grey: 0.35, fill: 0.95 });
+  if (plan !== undefined) strokes.push(...clampsOf(plan).flatMap(clampStrokes));
   const cuts = plan === undefined ? [] : numbered(plan);
   const margin = size * 0.025;
   return {
@@ -38,6 +39,22 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
     ],
     labels: cuts.map(labelOf),
   };
+};
+
+const clampsOf = ({ clamps = [] }: Plan): readonly Contour[] =>
+  clamps.map(({ low, high }) => {
+    const corners = [low, point(high.x, low.y), high, point(low.x, high.y)];
+    return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4] as Point)));
+  });
+
+/** A grey box with its diagonals: nothing may be cut there. */
+const clampStrokes = (box: Contour): readonly Stroke[] => {
+  const [a, b, c, d] = box.segments.map((s) => s.from) as [Point, Point, Point, Point];
+  return [
+    { data: pathData(box), width: 0.4, grey: 0.2, fill: 0.75 },
+    { data: pathData(path([line(a, c)])), width: 0.2, grey: 0.2 },
+    { data: pathData(path([line(b, d)])), width: 0.2, grey: 0.2 },
+  ];
 };
 
 const labelOf = (cut: ContourPlan & { readonly number: number }): Label => ({

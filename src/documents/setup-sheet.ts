@@ -57,8 +57,7 @@ const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
     {
       kind: 'picture',
       picture,
-      caption:
-        'Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.',
+      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${(facts.plan?.clamps ?? []).length > 0 ? ' Grey crossed box: clamp.' : ''}`,
     },
   ];
 };

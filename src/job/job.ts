@@ -43,6 +43,15 @@ export const jobSchema = z
       .array(z.strictObject({ at: spot, diameter: positive.max(50) }))
       .default([])
       .describe('Start holes that are already there, drawing units'),
+    clamps: z
+      .array(
+        z
+          .strictObject({ low: spot, high: spot })
+          .refine((c) => c.low.x < c.high.x && c.low.y < c.high.y, 'low must lie below and left of high'),
+      )
+      .max(50)
+      .default([])
+      .describe('Rectangles over the block that no cut may run into: clamps and other forbidden zones, by two corners, drawing units'),
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
     flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed').describe('How the nozzles sit on the work'),
     temperature: z

@@ -3,6 +3,7 @@ import type { Drawing, Loop } from '../drawing/drawing.ts';
 import { ratesOn } from '../estimate/rates.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { sortLoops } from '../plan/kept.ts';
 import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
@@ -79,6 +80,9 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     material,
     holes: job.holes.map((h) => ({ at: { x: h.at.x * scale, y: h.at.y * scale }, diameter: h.diameter })),
     marks: drawing.marks.map((m) => m.at),
+    ...(job.clamps.length === 0
+      ? {}
+      : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
     outline: job.outline,
     kept: job.kept,
     blockMargin: job.block.margin,
@@ -98,6 +102,8 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
 };
+
+const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });
 
 /** What a machine hour costs on the day; where no rates hold yet, the estimate will say so. */
 const machineRateOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate'> => {

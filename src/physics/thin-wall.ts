@@ -9,7 +9,7 @@ export type WallAnswer =
 
 /** Fins of 0.117 to 0.5 mm were made; sound at 1 to 2 mm long, bent beyond. mm. */
 const leastThickness = 0.12;
-const thinBelow = 0.5;
+export const thinBelow = 0.5;
 const longestThin = 2;
 
 /** Thickness and free length of a wall, mm. */

@@ -33,13 +33,21 @@ export const narrowestPlace = (contour: Contour, side: Kept, most: number): Narr
   return found;
 };
 
-const placeAt = (segment: Segment, share: number, lookup: Lookup, side: Kept, most: number): NarrowPlace | undefined => {
+/** The two walls that face each other across one place of a contour, at most `most` mm apart. */
+export const placeAt = (
+  segment: Segment,
+  share: number,
+  lookup: Lookup,
+  side: Kept,
+  most: number,
+  facing = FACING,
+): NarrowPlace | undefined => {
   const at = pointAt(segment, share);
   const aside = besides(tangentAt(segment, share), side === 'die' ? 1 : -1);
   const disc = touchingDisc(lookup, at, aside, most / 2);
   if (disc.other === undefined) return undefined;
   const width = distanceBetween(at, disc.other);
-  if (width < FACING * 2 * disc.radius) return undefined;
+  if (width < facing * 2 * disc.radius) return undefined;
   return { at: { x: (at.x + disc.other.x) / 2, y: (at.y + disc.other.y) / 2 }, width };
 };
 

@@ -3,6 +3,7 @@ import type { Finding } from '../finding/finding.ts';
 import { lookupOfSegments } from '../geometry/lookup.ts';
 import { accuracyFigure } from './accuracy.ts';
 import { blockFindings, blockFor } from './block.ts';
+import { clampFindings, edgesOfClamp } from './clamps.ts';
 import { type Designed, designFor, openingLookup } from './design.ts';
 import { find } from './findings.ts';
 import { type KeptLoop, sortLoops } from './kept.ts';
@@ -14,6 +15,7 @@ import type { GivenHole, PlanQuestion } from './question.ts';
 import { type Shape, shapesOf } from './shapes.ts';
 import { itineraryOf, stepsFor, type VisitsOf } from './steps.ts';
 import { pieceArea, surroundingsOf } from './surroundings.ts';
+import { thinFindings } from './thin-places.ts';
 import { webFindings } from './webs.ts';
 import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
 
@@ -27,8 +29,9 @@ export const planCut = (question: PlanQuestion): Plan => {
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
   const laid = layOut(shapes, best, block, question);
-  const webs = webFindings(sorted.cut, shapes, { kerf: measuresKerf(best), reach: reachOf(best) });
-  const findings = [...before, ...laid.findings, ...webs];
+  const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
+  const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
+  const findings = [...before, ...laid.findings, ...webs, ...clampsOf(laid, question, limits.kerf / 2)];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
   const itinerary = itineraryOf(laid.visits, question);
   return {
@@ -44,6 +47,20 @@ export const planCut = (question: PlanQuestion): Plan => {
     findings,
   };
 };
+
+const clampsOf = ({ contours, visits }: LaidOut, { clamps = [] }: PlanQuestion, halfKerf: number): readonly Finding[] =>
+  clampFindings(
+    clamps,
+    clamps.length === 0
+      ? []
+      : visits.map(({ loop, by, visits: own }, i) => ({
+          loop: loop.loop.id,
+          by,
+          hole: contours[i]!.hole,
+          visits: own,
+        })),
+    halfKerf,
+  );
 
 const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly GivenHole[] => [
   ...question.holes,
@@ -61,6 +78,7 @@ const commonOf = (question: PlanQuestion, best: WireTried) => {
   return {
     wire: best.wire,
     height: question.height,
+    ...(question.clamps === undefined || question.clamps.length === 0 ? {} : { clamps: question.clamps }),
     passes: best.rows.map(passOf),
     accuracy: accuracyFigure(conditionsOf(best.wire, question), last),
     finish: last.ra,
@@ -77,7 +95,7 @@ const layOut = (shapes: readonly Shape[], best: WireTried, block: Plan['block'],
   const reach = reachOf(best);
   const height = heightFigure(question.height);
   const { density } = question.material;
-  const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(shapes, block)) : undefined;
+  const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(shapes, block, question)) : undefined;
   const placed = new Map<string, { readonly contour: ContourPlan; readonly visits: VisitsOf }>();
   const findings: Finding[] = [];
   shapes.forEach((shape, i) => {
@@ -119,8 +137,9 @@ const layOut = (shapes: readonly Shape[], best: WireTried, block: Plan['block'],
   return { contours: inOrder.map((p) => p.contour), visits: inOrder.map((p) => p.visits), findings };
 };
 
-const allSegments = (shapes: readonly Shape[], block: Plan['block']) => [
+const allSegments = (shapes: readonly Shape[], block: Plan['block'], { clamps = [] }: PlanQuestion) => [
   ...block.segments,
+  ...clamps.flatMap(edgesOfClamp),
   ...shapes.flatMap((s) => s.members.flatMap((m) => m.loop.loop.contour.segments)),
 ];
 

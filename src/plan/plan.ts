@@ -115,6 +115,8 @@ export interface Plan {
   readonly accuracy: Figure;
   readonly finish: Figure;
   readonly block: Contour;
+  /** Clamps and forbidden zones, as asked; none where nobody gave any. */
+  readonly clamps?: readonly { readonly low: Point; readonly high: Point }[];
   readonly contours: readonly ContourPlan[];
   /** Of a refused plan: what the wire that comes nearest would leave of each contour, in pieces where it cannot pass. */
   readonly wouldComeOut?: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];

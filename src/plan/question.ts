@@ -6,6 +6,7 @@ import type { Machine } from '../physics/machine.ts';
 import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
 import type { Wire } from '../physics/wire.ts';
+import type { Clamp } from './clamps.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {
@@ -61,6 +62,8 @@ export interface PlanQuestion {
   readonly outsideCorners: 'arc' | 'intersection';
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
+  /** Rectangles over the block that no cut may run into. */
+  readonly clamps?: readonly Clamp[];
   /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
   readonly machineRate?: number;
 }

@@ -40,7 +40,7 @@ const tooThin = (where: string, loop: string, at: Point, width: number, kerf: nu
   );
 
 /** Numbers of loops whose boxes come within a distance. */
-const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readonly [number, number])[] => {
+export const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readonly [number, number])[] => {
   if (cut.length < 2) return [];
   const boxes = cut.map((k) => boundsOfChain(k.loop.contour));
   const index = new Flatbush(cut.length);
@@ -58,10 +58,8 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   const near = nearestPlace(a.loop.contour, b.loop.contour, 2 * limits.reach);
   if (near === undefined) return [];
   const names = `${a.loop.id} and ${b.loop.id}`;
-  // Between two openings, or an opening and the part around it, metal stays; all else between two contours is waste.
-  const nested = a.loop.parent === b.loop.id || b.loop.parent === a.loop.id;
-  const outer = a.loop.parent === b.loop.id ? b : a;
-  const stays = nested ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
+  const nested = isNested(a, b);
+  const stays = metalStaysBetween(a, b);
   if (near.width < TOUCHING) return [touching(names, near, a.loop.id)];
   if (stays) return near.width < limits.kerf ? [tooThin(`Between ${names}`, a.loop.id, near.at, near.width, limits.kerf)] : [];
   if (near.width >= limits.reach) return nested ? [thinWaste(names, near, a.loop.id, limits)] : [];
@@ -75,6 +73,14 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
       },
     ),
   ];
+};
+
+const isNested = (a: KeptLoop, b: KeptLoop): boolean => a.loop.parent === b.loop.id || b.loop.parent === a.loop.id;
+
+/** Between two openings, or an opening and the part around it, metal stays; all else between two contours is waste. */
+export const metalStaysBetween = (a: KeptLoop, b: KeptLoop): boolean => {
+  const outer = a.loop.parent === b.loop.id ? b : a;
+  return isNested(a, b) ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
 };
 
 /** mm: contours nearer than this have nothing between them. */
@@ -97,13 +103,13 @@ const thinWaste = (names: string, near: Near, loop: string, { reach }: WebLimits
     },
   );
 
-interface Near {
+export interface Near {
   readonly at: Point;
   readonly width: number;
 }
 
 /** Where two contours are nearest, when that is nearer than `most`. */
-const nearestPlace = (a: Contour, b: Contour, most: number): Near | undefined => {
+export const nearestPlace = (a: Contour, b: Contour, most: number): Near | undefined => {
   const { distance, first, second } = closestBetweenChains(a, b, 0);
   return distance < most ? { at: midpoint(first.at, second.at), width: distance } : undefined;
 };
