@@ -16,6 +16,7 @@ import { insideCorners, openedBy, radiusFrom } from './corners.ts';
 import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
 import { areaOfLoop, isInside } from './metal.ts';
+import { type Profile, type ProfilePlace, packed } from './profile.ts';
 import type { Deviation } from './proof.ts';
 import type { Release } from './release.ts';
 import { RESOLUTION, UNITS_PER_MM } from './sweep.ts';
@@ -25,8 +26,8 @@ import type { Work } from './work.ts';
 export const SPACING = 0.2;
 
 export interface ContourMeasure {
-  /** By place round the contour: share of the perimeter, place, signed deviation (metal left is positive), and whether a corner excuses it. */
-  readonly profile: readonly { readonly share: number; readonly at: Point; readonly deviation: number }[];
+  /** By place round the contour. */
+  readonly profile: Profile;
   /** Worst metal left and worst gouge; corners that may come out round count with what is left beyond the round that is allowed. */
   readonly leftMost: Deviation;
   readonly gougeMost: Deviation;
@@ -92,7 +93,7 @@ const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & 
       (p.deviation > work.tolerance && excuse({ at: p.at, amount: p.deviation, from: 'drawing' }) > work.tolerance),
   );
   return {
-    profile,
+    profile: packed(profile),
     leftMost: deviation(leftMost),
     gougeMost: deviation(gougeMost),
     rounded: whole ? roundedOf(edges, corners, work, excuse) : [],
@@ -104,10 +105,10 @@ const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & 
 const deviation = ({ at, amount }: Off): Deviation => ({ at, amount });
 
 /** Every corner and end, and places between them; on arcs an even number of steps, so that the middle is one of them. */
-const profileOf = (edges: Edges, contour: Contour): ContourMeasure['profile'] => {
+const profileOf = (edges: Edges, contour: Contour): readonly ProfilePlace[] => {
   const perimeter = contour.segments.reduce((sum, s) => sum + lengthOf(s), 0);
   const far = farthest(contour);
-  const profile: { share: number; at: Point; deviation: number }[] = [];
+  const profile: ProfilePlace[] = [];
   let run = 0;
   for (const s of contour.segments) {
     const length = lengthOf(s);
@@ -186,7 +187,7 @@ const excuser = (work: Work, m: Measured, corners: readonly InsideCorner[]): ((o
 };
 
 const standingOf = (
-  profile: ContourMeasure['profile'],
+  profile: readonly ProfilePlace[],
   contour: Contour,
   halfKerf: number,
   excuse: (o: Off) => number,

@@ -32,7 +32,7 @@ export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Gro
   const firstHole = firstWanted + wanted.length;
   const edge = firstHole + holes.length;
   const parent = Int32Array.from({ length: edge + 1 }, (_, i) => i);
-  const boxes = boxList(countBoxes(cuts, question));
+  const boxes = boxIndex(countBoxes(cuts, question));
   cuts.forEach((c, i) => {
     boxSegment(boxes, c.segment, i, c.radius);
     if (i > 0 && cuts[i - 1]!.run === c.run) unite(parent, i - 1, i);
@@ -66,27 +66,22 @@ const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: numbe
   return [...groups.values()].filter((g) => g.cuts.length > 0 || g.wanted.length > 0);
 };
 
-/** Boxes as plain numbers, four in a row: of a plate with thousands of openings there are millions. */
-interface BoxList {
-  readonly corners: Float64Array;
+/** Boxes and what they belong to, straight in the index: of a plate with thousands of openings there are millions. */
+interface BoxIndex {
+  readonly index: Flatbush;
+  /** What each box belongs to, in the order of adding. */
   readonly nodes: Int32Array;
   readonly add: (minX: number, minY: number, maxX: number, maxY: number, node: number) => void;
 }
 
-const boxList = (count: number): BoxList => {
-  const corners = new Float64Array(4 * count);
+const boxIndex = (count: number): BoxIndex => {
+  const index = new Flatbush(count);
   const nodes = new Int32Array(count);
-  let n = 0;
   return {
-    corners,
+    index,
     nodes,
     add: (minX, minY, maxX, maxY, node) => {
-      corners[4 * n] = minX;
-      corners[4 * n + 1] = minY;
-      corners[4 * n + 2] = maxX;
-      corners[4 * n + 3] = maxY;
-      nodes[n] = node;
-      n += 1;
+      nodes[index.add(minX, minY, maxX, maxY)] = node;
     },
   };
 };
@@ -106,7 +101,7 @@ const piecesOf = (s: Segment, margin: number): number => {
 };
 
 /** Boxes along a segment. */
-const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): void => {
+const boxSegment = (boxes: BoxIndex, s: Segment, node: number, margin: number): void => {
   const pieces = piecesOf(s, margin);
   if (pieces === 1) {
     const b = boundsOf(s);
@@ -123,9 +118,7 @@ const boxSegment = (boxes: BoxList, s: Segment, node: number, margin: number): v
   }
 };
 
-const uniteTouching = (parent: Int32Array, { corners: c, nodes }: BoxList): void => {
-  const index = new Flatbush(nodes.length);
-  for (let k = 0; k < c.length; k += 4) index.add(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!);
+const uniteTouching = (parent: Int32Array, { index, nodes }: BoxIndex): void => {
   index.finish();
   let asking = 0;
   // Found boxes are joined on the spot and none is kept: lists of them would be thrown away a million times.
@@ -133,10 +126,12 @@ const uniteTouching = (parent: Int32Array, { corners: c, nodes }: BoxList): void
     if (j < asking && nodes[j] !== nodes[asking]) unite(parent, nodes[asking]!, nodes[j]!);
     return false;
   };
-  for (; asking < nodes.length; asking += 1) {
-    const k = 4 * asking;
-    index.search(c[k]!, c[k + 1]!, c[k + 2]!, c[k + 3]!, join);
-  }
+  // The index shows every box with its corners, so nobody has to remember them a second time.
+  index.search(-Infinity, -Infinity, Infinity, Infinity, (i, minX, minY, maxX, maxY) => {
+    asking = i;
+    index.search(minX, minY, maxX, maxY, join);
+    return false;
+  });
 };
 
 const find = (parent: Int32Array, i: number): number => {

@@ -6,6 +6,7 @@ import { nearestBlock, reason, spot } from './evidence.ts';
 import { find } from './findings.ts';
 import { moved } from './loose.ts';
 import type { Proven } from './outcome.ts';
+import { placesOf } from './profile.ts';
 import type { ContourProof, Reason } from './proof.ts';
 import { blockName, mm } from './say.ts';
 import { RESOLUTION } from './sweep.ts';
@@ -67,7 +68,9 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
   const corner = measure.rounded.find((r) => !r.excused && nearCorner(r, measure.leftMost.at));
-  const elsewhere = measure.profile.some((p) => p.deviation > tolerance && !measure.rounded.some((r) => nearCorner(r, p.at)));
+  const elsewhere = placesOf(measure.profile, { x: 0, y: 0 }).some(
+    (p) => p.deviation > tolerance && !measure.rounded.some((r) => nearCorner(r, p.at)),
+  );
   if (corner !== undefined && !elsewhere) {
     const place = moved(corner.at, p.origin);
     const sentence = `An inside corner of the contour ${loop} comes out with a radius of ${mm(corner.radius)} where ${mm(Math.max(corner.wanted, insideCorner))} is allowed: ${mm(corner.left)} of metal is left in it.`;

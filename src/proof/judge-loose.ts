@@ -3,7 +3,7 @@ import type { Evidence } from './evidence.ts';
 import { reason, spot } from './evidence.ts';
 import { find } from './findings.ts';
 import type { Loose } from './loose.ts';
-import { isWithin } from './loose.ts';
+import { isWithin } from './outline.ts';
 import type { Reason } from './proof.ts';
 import { blockName, gram, mm } from './say.ts';
 
@@ -92,10 +92,9 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
 const fellBefore = (evidence: Evidence, wanted: number, cut: number): boolean => {
   const at = evidence.question.wanted[wanted]!.contour.segments[0]!.from;
   return evidence.loose.some(
-    ({ finding: f, cut: then, group }) =>
-      f.role === 'part' &&
+    ({ finding, cut: then, group, outline, origin }) =>
+      finding.role === 'part' &&
       then < cut &&
-      (evidence.proven[group]!.group.wanted.includes(wanted) ||
-        isWithin(f.outline.points, at.x - f.outline.origin.x, at.y - f.outline.origin.y)),
+      (evidence.proven[group]!.group.wanted.includes(wanted) || isWithin(outline, at.x - origin.x, at.y - origin.y)),
   );
 };

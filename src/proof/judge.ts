@@ -8,6 +8,7 @@ import { contourReasons, stateOf } from './judge-contours.ts';
 import { looseReasons } from './judge-loose.ts';
 import { strayReasons } from './judge-stray.ts';
 import { moved } from './loose.ts';
+import { placesOf } from './profile.ts';
 import type { ContourProof, Reason } from './proof.ts';
 import { blockName } from './say.ts';
 import { wireFaultsOf } from './wire.ts';
@@ -37,7 +38,7 @@ const contourProofOf = (loop: string, measure: ContourMeasure, origin: Point, st
     rounded: rounded.map(({ excused: _, ...r }) => ({ ...r, at: moved(r.at, origin) })),
     // Made when it is asked for: of thousands of contours nobody draws every deviation.
     get profile() {
-      return profile.map((p) => ({ ...p, at: moved(p.at, origin) }));
+      return placesOf(profile, origin);
     },
     state,
   };

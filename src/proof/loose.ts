@@ -1,10 +1,9 @@
 /** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
-import type { Path64 } from 'clipper2-ts';
 import { areaOf, boundsOfChain } from '../geometry/area.ts';
 import { windingOf } from '../geometry/contain.ts';
 import type { Point } from '../geometry/segment.ts';
-import { millimetres } from './metal.ts';
 import type { Outcome, Proven } from './outcome.ts';
+import { isWithin, type Outline, placedAt } from './outline.ts';
 import type { LooseFinding, ProofQuestion } from './proof.ts';
 import type { Stop, Trace } from './trace.ts';
 
@@ -15,6 +14,9 @@ export interface Loose {
   /** Groups that lie within the piece. */
   readonly within: readonly number[];
   readonly group: number;
+  /** Its edge as it fell, measured from the origin. */
+  readonly outline: Outline;
+  readonly origin: Point;
 }
 
 /** All loose pieces, ordered by the cut that frees them. */
@@ -40,9 +42,9 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
         mass: area * question.height * question.density * 1e-6,
         role: owner === undefined ? 'scrap' : question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug',
         held: isHeld(p, piece, stops.get(g) ?? [], trace),
-        outline: { origin: p.origin, points: piece.outline },
+        outline: placedAt(piece.outline, p.origin),
       };
-      return { finding, cut, within, group: g };
+      return { finding, cut, within, group: g, outline: piece.outline, origin: p.origin };
     }),
   );
   return loose.sort((a, b) => a.cut - b.cut);
@@ -102,13 +104,13 @@ const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => 
 };
 
 /** Which of the things, sorted by x, lie within an outline. */
-const insideOf = (outline: readonly Point[], origin: Point, places: readonly Placed[]): readonly number[] => {
+const insideOf = (outline: Outline, origin: Point, places: readonly Placed[]): readonly number[] => {
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const p of outline) {
-    minX = Math.min(minX, p.x + origin.x);
-    maxX = Math.max(maxX, p.x + origin.x);
-    minY = Math.min(minY, p.y);
-    maxY = Math.max(maxY, p.y);
+  for (let i = 0; i < outline.length; i += 2) {
+    minX = Math.min(minX, outline[i]! + origin.x);
+    maxX = Math.max(maxX, outline[i]! + origin.x);
+    minY = Math.min(minY, outline[i + 1]!);
+    maxY = Math.max(maxY, outline[i + 1]!);
   }
   let [low, high] = [0, places.length];
   while (low < high) {
@@ -123,16 +125,6 @@ const insideOf = (outline: readonly Point[], origin: Point, places: readonly Pla
     if (y >= minY && y <= maxY && isWithin(outline, at.x - origin.x, y)) found.push(index);
   }
   return found;
-};
-
-export const isWithin = (outline: readonly Point[], x: number, y: number): boolean => {
-  let inside = false;
-  let q = outline[outline.length - 1]!;
-  for (const p of outline) {
-    if (p.y > y !== q.y > y && x < p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x)) inside = !inside;
-    q = p;
-  }
-  return inside;
 };
 
 /** mm² that a group within the piece had lost when the given cut was made. */
@@ -159,25 +151,3 @@ export const innermostAround = (at: Point, question: ProofQuestion): number | un
 };
 
 export const moved = (p: Point, by: Point): Point => ({ x: p.x + by.x, y: p.y + by.y });
-
-/** A loop as points in mm without those that lie within 2 µm of the line between their neighbours that stay. */
-export const outlineOf = (loop: Path64): readonly Point[] => {
-  const points = loop.map(millimetres);
-  const kept: Point[] = [points[0]!];
-  let from = 0;
-  for (let i = 2; i <= points.length; i += 1) {
-    const end = points[i % points.length]!;
-    let straight = true;
-    for (let k = from + 1; k < i && straight; k += 1) straight = offLine(points[k]!, points[from]!, end) < 2e-3;
-    if (straight) continue;
-    kept.push(points[i - 1]!);
-    from = i - 1;
-  }
-  return kept;
-};
-
-const offLine = (p: Point, a: Point, b: Point): number => {
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
-  if (length === 0) return Math.hypot(p.x - a.x, p.y - a.y);
-  return Math.abs((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / length;
-};

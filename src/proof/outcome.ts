@@ -2,14 +2,15 @@
 import type { Point } from '../geometry/segment.ts';
 import type { ContourMeasure } from './deviation.ts';
 import type { Group } from './groups.ts';
+import type { Outline } from './outline.ts';
 import type { Piece, Release } from './release.ts';
 
 export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal'> {
-  readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: readonly Point[] })[];
+  readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: Outline })[];
   /** Run of each cut. */
   readonly runs: readonly number[];
   readonly measures: readonly ContourMeasure[];
-  readonly openings: readonly (readonly Point[])[];
+  readonly openings: readonly Outline[];
 }
 
 export interface Proven {

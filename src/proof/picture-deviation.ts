@@ -20,16 +20,16 @@ export const magnification = (frame: Frame, tolerance: number): number => {
 
 export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Frame, factor: number): string =>
   proof.contours
-    .flatMap((c, i) => {
+    .flatMap(({ profile }, i) => {
       const { contour, kept } = question.wanted[i]!;
       const outward = outwardOf(
-        c.profile.map((p) => p.at),
+        profile.map((p) => p.at),
         cutSide(contour, kept),
       );
       const shifted = (by: (n: number) => number): string =>
-        `M${c.profile.map((p, n) => pair(frame, { x: p.at.x + outward[n]!.x * by(n), y: p.at.y + outward[n]!.y * by(n) })).join('L')}Z`;
+        `M${profile.map((p, n) => pair(frame, { x: p.at.x + outward[n]!.x * by(n), y: p.at.y + outward[n]!.y * by(n) })).join('L')}Z`;
       const most = HIGHEST * question.tolerance;
-      const amount = (n: number): number => Math.min(Math.max(c.profile[n]!.deviation, -most), most) * factor;
+      const amount = (n: number): number => Math.min(Math.max(profile[n]!.deviation, -most), most) * factor;
       const base = shifted(() => 0);
       const band = (side: number): string =>
         `<path d="${shifted(() => side * question.tolerance * factor)}" stroke="#999" stroke-width="${number(frame.pen * 0.4)}" stroke-dasharray="${number(frame.pen * 2)}"/>`;

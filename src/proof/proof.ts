@@ -49,7 +49,7 @@ export interface LooseFinding {
   readonly outline: PlacedOutline;
 }
 
-/** A closed line measured from an origin; congruent shapes share one line. */
+/** A closed line measured from an origin. Its points are made anew at every asking. */
 export interface PlacedOutline {
   readonly origin: Point;
   readonly points: readonly Point[];
@@ -61,7 +61,7 @@ export interface ContourProof {
   readonly leftMost: Deviation;
   readonly gougeMost: Deviation;
   readonly rounded: readonly { readonly at: Point; readonly wanted: number; readonly radius: number; readonly left: number }[];
-  /** Deviation sampled round the contour, for drawing it: share of the perimeter 0..1, and mm. */
+  /** Deviation sampled round the contour, for drawing it: share of the perimeter 0..1, and mm. Made anew at every asking. */
   readonly profile: readonly { readonly share: number; readonly at: Point; readonly deviation: number }[];
   readonly state: 'right' | 'uncut' | 'out of tolerance';
 }

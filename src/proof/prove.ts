@@ -6,8 +6,9 @@ import { measuresOf } from './deviation.ts';
 import { find } from './findings.ts';
 import { groupsOf } from './groups.ts';
 import { judge } from './judge.ts';
-import { looseOf, outlineOf } from './loose.ts';
+import { looseOf } from './loose.ts';
 import type { Outcome, Proven } from './outcome.ts';
+import { outlineOf, placedAt } from './outline.ts';
 import type { Proof, ProofQuestion } from './proof.ts';
 import { unusable } from './question.ts';
 import { releaseOf } from './release.ts';
@@ -56,7 +57,7 @@ export const proveActions = (actions: readonly Action[], question: ProofQuestion
     stops: trace.stops.map(({ block, comment, at }) => ({ block, comment, at })),
     findings: judged.reasons.map((r) => r.finding),
     reasons: judged.reasons,
-    openings: proven.flatMap((p) => p.outcome.openings.map((points) => ({ origin: p.origin, points }))),
+    openings: proven.flatMap((p) => p.outcome.openings.map((outline) => placedAt(outline, p.origin))),
     cuts: trace.cuts,
   };
 };
