@@ -3,8 +3,8 @@
 const SPACING = 24;
 const MARGIN = 20;
 
-/** Openings of three kinds in rows, in 97 sizes each: a plate of many openings has its repeats, but not only them. */
-export const plateOf = (openings: number): Uint8Array => {
+/** Openings of three kinds in rows, in so many sizes: a plate of many openings has its repeats, but not only them. */
+export const plateOf = (openings: number, sizes = 97): Uint8Array => {
   const across = Math.ceil(Math.sqrt(openings));
   const down = Math.ceil(openings / across);
   const plate = polyline(
@@ -14,7 +14,7 @@ export const plateOf = (openings: number): Uint8Array => {
     [0, 2 * MARGIN + down * SPACING, 0],
   );
   const shapes = Array.from({ length: openings }, (_, i) =>
-    opening(i, MARGIN + ((i % across) + 0.5) * SPACING, MARGIN + (Math.floor(i / across) + 0.5) * SPACING),
+    opening(i, 6 + (i % sizes) / sizes, MARGIN + ((i % across) + 0.5) * SPACING, MARGIN + (Math.floor(i / across) + 0.5) * SPACING),
   );
   return new TextEncoder().encode(
     [
@@ -47,8 +47,7 @@ export const plateOf = (openings: number): Uint8Array => {
   );
 };
 
-const opening = (i: number, x: number, y: number): string => {
-  const size = 6 + (i % 97) / 97;
+const opening = (i: number, size: number, x: number, y: number): string => {
   if (i % 3 === 0) return ['0', 'CIRCLE', '8', '0', '10', x, '20', y, '40', size].join('\n');
   if (i % 3 === 1) return polyline([x - size, y - 3, 0], [x + size, y - 3, 1], [x + size, y + 3, 0], [x - size, y + 3, 1]);
   return polyline(...roundedSquare(x, y, size));
