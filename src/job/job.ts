@@ -53,6 +53,10 @@ export const jobSchema = z
       .default([])
       .describe('Rectangles over the block that no cut may run into: clamps and other forbidden zones, by two corners, drawing units'),
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
+    outsideCorners: z
+      .enum(['control', 'loop'])
+      .default('control')
+      .describe('Sharp outside corners: as the control goes round them, or out and back by a small loop in the waste'),
     flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed').describe('How the nozzles sit on the work'),
     temperature: z
       .strictObject({

@@ -9,6 +9,7 @@ import type { ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
 import type { Material } from '../physics/material.ts';
+import { cornerFigures } from '../plan/corner-lag.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
 import type { Proof, Wanted } from '../proof/proof.ts';
@@ -219,4 +220,15 @@ const byGravity = (findings: readonly Finding[]): readonly Finding[] => GRAVITY.
 
 /** Where a plan keeps its figures: paths and steps hold none, and there are very many of them. */
 const figureRoots = (plan: Plan | undefined): readonly unknown[] =>
-  plan === undefined ? [] : [plan.passes, plan.accuracy, plan.finish, plan.contours.map((c) => c.piece)];
+  plan === undefined
+    ? []
+    : [
+        plan.passes,
+        plan.accuracy,
+        plan.finish,
+        plan.contours.map((c) => c.piece),
+        plan.contours.slice(0, MOST_CORNERS).map((c) => cornerFigures(c, plan.passes)),
+      ];
+
+/** Corner errors can be asked why for as many contours; of thousands of openings nobody asks. */
+const MOST_CORNERS = 200;

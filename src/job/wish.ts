@@ -98,6 +98,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     startHole: job.startHole,
     run: job.run,
     outsideCorners: dialect.outsideCorners,
+    ...(job.outsideCorners === 'control' ? {} : { sharpOutside: job.outsideCorners }),
     ...machineRateOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };

@@ -24,7 +24,7 @@ export interface Corner {
 const JOIN = 2e-6;
 
 /** Meetings further from the corner than this many offsets are given up for an arc, as a careful control does. */
-const FARTHEST = 2;
+export const POINTED = 2;
 
 export const cornerOf = (before: Segment, after: Segment, corner: Point, options: CornerOptions): Corner => {
   const { side, offset, outsideCorners, turn, apart } = options;
@@ -34,7 +34,7 @@ export const cornerOf = (before: Segment, after: Segment, corner: Point, options
     const at = before.kind === 'line' && after.kind === 'line' ? crossing(before, after) : midpoint(before.to, after.from);
     return { leave: at, enter: at, beside: [] };
   }
-  if (outsideCorners === 'intersection' && 1 / Math.cos(turn / 2) <= FARTHEST) return runningOn(before, after, options);
+  if (outsideCorners === 'intersection' && 1 / Math.cos(turn / 2) <= POINTED) return runningOn(before, after, options);
   const round: Arc = { kind: 'arc', from: before.to, to: after.from, centre: corner, radius: offset, sweep: turn };
   return { leave: before.to, enter: after.from, beside: [round] };
 };

@@ -10,12 +10,13 @@ import { entryFindings, holeFinding, leadFinding, unusableFindings } from './des
 import { dieAttended, dieUnattended } from './die.ts';
 import { type Candidate, candidatesFor } from './entry.ts';
 import type { Fit } from './fit.ts';
-import { centreOf, frameAt, lapOf } from './lap.ts';
+import { centreOf, frameAt, type LapOptions, lapOf, programmedOf } from './lap.ts';
 import type { Layout, Visit } from './layout.ts';
 import { leadsClear, leadsLongEnough } from './lead-check.ts';
 import type { PassLap } from './legs.ts';
 import { spokenMass } from './mass.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from './measures.ts';
+import { cornersToLoop, loopRadius, type OutsideCorner, outsideCorners } from './outside-corners.ts';
 import type { Course, Entry, Kept, StartHole, Tab } from './plan.ts';
 import { punchAttended, punchUnattended } from './punch.ts';
 import type { PlanQuestion } from './question.ts';
@@ -30,6 +31,8 @@ export interface Design {
   readonly tab: Tab;
   readonly courses: readonly Course[];
   readonly visits: readonly Visit[];
+  /** Sharp outside corners that are gone round by a loop, and the radius of the loops; those left to the control. */
+  readonly outside: { readonly looped: readonly OutsideCorner[]; readonly left: readonly OutsideCorner[]; readonly radius: number };
 }
 
 export type Designed =
@@ -85,8 +88,11 @@ const laidOut = (
   const rotated = fit.opened.map((opened) => startedAt(opened, spot.at));
   if (rotated.some((r) => r === undefined)) return undefined;
   const side = kept === 'die' ? 1 : -1;
+  const outside = outsideOf(asked, measures);
+  const loops: Pick<LapOptions, 'loops'> =
+    outside.looped.length === 0 ? {} : { loops: { radius: outside.radius, at: outside.looped.map((c) => c.at) } };
   const laps: PassLap[] = rotated.map((opened, i) => ({
-    lap: lapOf(opened!, { side, offset: measures.offsets[i]!, outsideCorners: question.outsideCorners }),
+    lap: lapOf(opened!, { side, offset: measures.offsets[i]!, outsideCorners: question.outsideCorners, ...loops }),
     pass: i + 1,
   }));
   const own = kept === 'die' ? lookupOf(contour) : clear;
@@ -105,9 +111,24 @@ const laidOut = (
     hole,
     entry: { at: spot.at, segment: spot.segment, share: spot.share },
     tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason },
-    courses: laps.map(({ lap, pass }, i) => ({ pass, programmed: rotated[i]!, centre: centreOf(lap) })),
+    courses: laps.map(({ lap, pass }, i) => ({
+      pass,
+      programmed: outside.looped.length === 0 ? rotated[i]! : programmedOf(lap),
+      centre: centreOf(lap),
+    })),
     visits,
+    outside,
   };
+};
+
+/** Sharp outside corners with room for it are gone round by a loop where the job asks for that. */
+const outsideOf = ({ shape, clear, question }: DesignAsked, measures: Measures): Design['outside'] => {
+  const { loop, kept } = shape.first.loop;
+  const halfKerf = measures.kerf / 2;
+  const radius = loopRadius(measures.offsets[0]!, halfKerf);
+  const corners = outsideCorners(loop.contour, kept);
+  if (question.sharpOutside !== 'loop') return { looped: [], left: corners, radius };
+  return { ...cornersToLoop(corners, loop.contour, clear, { radius, halfKerf }), radius };
 };
 
 /** The opened contour begun at the entry; none when the entry is rounded away there. */

@@ -12,6 +12,8 @@ export const catalogue = {
   'contour-unsound': { severity: 'refusal', title: 'A contour crosses itself or does not hold together' },
   'corner-too-tight': { severity: 'refusal', title: 'An inside corner is too tight for the wire' },
   'corner-rounded': { severity: 'note', title: 'An inside corner comes out with the radius that the wire leaves' },
+  'outside-corners': { severity: 'note', title: 'The way the wire goes round sharp outside corners' },
+  'corner-lag': { severity: 'note', title: 'What wire lag does at the worst corner' },
   'slot-too-narrow': { severity: 'refusal', title: 'A place is narrower than the kerf' },
   'finish-out-of-reach': { severity: 'refusal', title: 'The finish asked for cannot be reached' },
   'tolerance-out-of-reach': { severity: 'refusal', title: 'The tolerance asked for cannot be held' },

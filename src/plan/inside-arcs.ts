@@ -2,7 +2,7 @@
 import { turnBetween } from '../geometry/angle.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { endDirection, startDirection } from '../geometry/measure.ts';
-import type { Arc } from '../geometry/segment.ts';
+import type { Arc, Point } from '../geometry/segment.ts';
 import type { Kept } from './plan.ts';
 
 /** Turns smaller than this (rad) are the noise of fitted curves and no corners. */
@@ -14,13 +14,18 @@ export const insideArcs = (contour: Contour, kept: Kept): readonly Arc[] => {
   return contour.segments.filter((s): s is Arc => s.kind === 'arc' && Math.sign(s.sweep) === sense);
 };
 
-/** mm: 0 where an inside corner is sharp, infinite where there is none at all. Contour counter-clockwise. */
-export const smallestInsideRadius = (contour: Contour, kept: Kept): number => {
-  const sharp = contour.segments.some((s, i) => {
+/** Sharp inside corners with the rad by which the contour turns there. Contour counter-clockwise. */
+export const insideTurns = (contour: Contour, kept: Kept): readonly { readonly at: Point; readonly turn: number }[] =>
+  contour.segments.flatMap((s, i) => {
     const u = endDirection(s);
     const v = startDirection(contour.segments[(i + 1) % contour.segments.length]!);
-    return turnBetween(u.x, u.y, v.x, v.y) * senseOf(kept) > NOISE;
+    const turn = turnBetween(u.x, u.y, v.x, v.y) * senseOf(kept);
+    return turn > NOISE ? [{ at: s.to, turn }] : [];
   });
+
+/** mm: 0 where an inside corner is sharp, infinite where there is none at all. Contour counter-clockwise. */
+export const smallestInsideRadius = (contour: Contour, kept: Kept): number => {
+  const sharp = insideTurns(contour, kept).length > 0;
   return sharp ? 0 : insideArcs(contour, kept).reduce((least, a) => Math.min(least, a.radius), Number.POSITIVE_INFINITY);
 };
 

@@ -10,9 +10,10 @@ import type { Arc, Point, Segment } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
 import { cornerOf } from './corner.ts';
 import { besides, type Frame } from './frame.ts';
+import { loopAt } from './outside-corners.ts';
 
 export interface LapPiece {
-  /** None for what the wire centre runs at an outside corner. */
+  /** None for what the wire centre runs at an outside corner by itself; a loop there is programmed. */
   readonly programmed?: Segment;
   readonly centre?: Segment;
   /** Length travelled along the programmed contour, mm; the same twice for a corner. */
@@ -35,6 +36,8 @@ export interface LapOptions {
   readonly side: 1 | -1;
   readonly offset: number;
   readonly outsideCorners: 'arc' | 'intersection';
+  /** Corners that are gone round out and back by a loop of this radius, mm. */
+  readonly loops?: { readonly radius: number; readonly at: readonly Point[] };
 }
 
 /** Places nearer to a smooth joint than this are the joint: a program cannot hold a move so short. */
@@ -56,7 +59,7 @@ export const lapOf = (contour: Contour, options: LapOptions): Lap => {
     const end = travelled + lengthOf(programmed);
     const turns = Math.abs(cornerTurn(programmed, contour.segments[(i + 1) % contour.segments.length]!)) > SMOOTH;
     pieces.push({ programmed, centre: shifted[i]!, start: travelled, end, ...(turns && { turns }) });
-    for (const centre of corners[i]!) pieces.push({ centre, start: end, end });
+    for (const beside of corners[i]!) pieces.push({ ...beside, start: end, end });
     travelled = end;
   });
   return { pieces, length: travelled, side: options.side, offset: options.offset };
@@ -64,6 +67,12 @@ export const lapOf = (contour: Contour, options: LapOptions): Lap => {
 
 /** The wire-centre path of a whole lap, closed. */
 export const centreOf = (lap: Lap): Contour => ({ closed: true, segments: lap.pieces.flatMap((p) => (p.centre ? [p.centre] : [])) });
+
+/** What is programmed for a whole lap, loops at corners and all, closed. */
+export const programmedOf = (lap: Lap): Contour => ({
+  closed: true,
+  segments: lap.pieces.flatMap((p) => (p.programmed ? [p.programmed] : [])),
+});
 
 /** Segment moved to its left by a signed distance; an arc that would turn inside out is our own mistake. */
 const beside = (segment: Segment, left: number): Segment => {
@@ -76,20 +85,29 @@ const beside = (segment: Segment, left: number): Segment => {
   return { ...segment, from: ends.from, to: whole ? ends.from : ends.to, radius };
 };
 
-/** Makes neighbours in `shifted` meet, and gives what the centre runs beside after each segment, at outside corners. */
-const joined = (programmed: readonly Segment[], shifted: Segment[], options: LapOptions): (readonly Segment[])[] =>
+type Beside = Pick<LapPiece, 'programmed' | 'centre' | 'turns'>;
+
+/** Makes neighbours in `shifted` meet, and gives what the wire runs beside after each segment, at outside corners. */
+const joined = (programmed: readonly Segment[], shifted: Segment[], options: LapOptions): (readonly Beside[])[] =>
   programmed.map((segment, i) => {
     const next = (i + 1) % programmed.length;
     const before = shifted[i]!;
     const after = shifted[next]!;
     if (programmed.length === 1 && segment.kind === 'arc') return [];
+    if (options.loops?.at.some((p) => distanceBetween(p, segment.to) < SAME_CORNER) === true) {
+      const { out, round, back } = loopAt(segment.to, endDirection(segment), startDirection(programmed[next]!), options.loops.radius);
+      return [out, round, back].map((s) => ({ programmed: s, centre: beside(s, options.side * options.offset), turns: true }) as const);
+    }
     const apart = distanceBetween(before.to, after.from);
     const turn = cornerTurn(segment, programmed[next]!);
     const corner = cornerOf(before, after, segment.to, { ...options, turn, apart });
     if (corner.leave !== before.to) shifted[i] = { ...before, to: corner.leave };
     if (corner.enter !== after.from) shifted[next] = { ...shifted[next]!, from: corner.enter };
-    return corner.beside;
+    return corner.beside.map((centre) => ({ centre }));
   });
+
+/** mm within which a corner is the one that was meant. */
+const SAME_CORNER = 1e-6;
 
 const cornerTurn = (before: Segment, after: Segment): number => {
   const u = endDirection(before);
@@ -142,9 +160,12 @@ const turnsBefore = (lap: Lap, at: number): boolean => {
   return false;
 };
 
-/** The piece after a corner; the entry is no corner, so there is one. */
+/** The piece of contour after a corner; the entry is no corner, so there is one. */
 const nextProgrammed = (lap: Lap, at: number): LapPiece => {
-  for (let i = at + 1; i < lap.pieces.length; i += 1) if (lap.pieces[i]!.programmed !== undefined) return lap.pieces[i]!;
+  for (let i = at + 1; i < lap.pieces.length; i += 1) {
+    const piece = lap.pieces[i]!;
+    if (piece.programmed !== undefined && piece.end > piece.start) return piece;
+  }
   return lap.pieces[0]!;
 };
 

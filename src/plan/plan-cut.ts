@@ -1,20 +1,18 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Finding } from '../finding/finding.ts';
-import { lookupOfSegments } from '../geometry/lookup.ts';
 import { accuracyFigure } from './accuracy.ts';
 import { blockFindings, blockFor } from './block.ts';
-import { clampFindings, edgesOfClamp } from './clamps.ts';
-import { type Designed, designFor, openingLookup } from './design.ts';
+import { clampFindings } from './clamps.ts';
 import { find } from './findings.ts';
-import { type KeptLoop, sortLoops } from './kept.ts';
-import { heightFigure, massOf } from './mass.ts';
-import { movedContour, movedPoint } from './moved.ts';
+import { sortLoops } from './kept.ts';
+import { type LaidOut, layOut } from './lay-out.ts';
+import { movedContour } from './moved.ts';
 import { passOf, unknownFigure } from './passes.ts';
-import type { ContourPlan, Plan } from './plan.ts';
+import type { Plan } from './plan.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import { type Shape, shapesOf } from './shapes.ts';
-import { itineraryOf, stepsFor, type VisitsOf } from './steps.ts';
-import { pieceArea, surroundingsOf } from './surroundings.ts';
+import { itineraryOf, stepsFor } from './steps.ts';
+import { surroundingsOf } from './surroundings.ts';
 import { thinFindings } from './thin-places.ts';
 import { webFindings } from './webs.ts';
 import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
@@ -28,8 +26,8 @@ export const planCut = (question: PlanQuestion): Plan => {
   const before = [...nothing, ...sorted.findings, ...choice.findings, ...blockFindings(block, question)];
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
-  const laid = layOut(shapes, best, block, question);
   const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
+  const laid = layOut({ shapes, best, block, question, reach: limits.reach });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
   const findings = [...before, ...laid.findings, ...webs, ...clampsOf(laid, question, limits.kerf / 2)];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
@@ -84,85 +82,6 @@ const commonOf = (question: PlanQuestion, best: WireTried) => {
     finish: last.ra,
   };
 };
-
-interface LaidOut {
-  readonly contours: readonly ContourPlan[];
-  readonly visits: readonly VisitsOf[];
-  readonly findings: readonly Finding[];
-}
-
-const layOut = (shapes: readonly Shape[], best: WireTried, block: Plan['block'], question: PlanQuestion): LaidOut => {
-  const reach = reachOf(best);
-  const height = heightFigure(question.height);
-  const { density } = question.material;
-  const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(shapes, block, question)) : undefined;
-  const placed = new Map<string, { readonly contour: ContourPlan; readonly visits: VisitsOf }>();
-  const findings: Finding[] = [];
-  shapes.forEach((shape, i) => {
-    const { loop, inside } = shape.first;
-    const area = pieceArea(shape.first, reach);
-    const role = loop.kept === 'die' ? 'slug' : 'part';
-    const mass = massOf(loop.loop.id, role, area, height, density);
-    const clear =
-      everything !== undefined && loop.kept === 'punch'
-        ? everything
-        : openingLookup(
-            loop.loop.contour,
-            inside.map((k) => k.loop.contour),
-          );
-    const designed = designFor({
-      shape,
-      fit: best.fits[i]!,
-      rows: best.rows,
-      wireDiameter: best.wire.diameter,
-      piece: { mass: mass.value, area },
-      clear,
-      question,
-    });
-    findings.push(...designed.findings);
-    if (designed.kind === 'not laid') return;
-    for (const member of shape.members) {
-      const id = member.loop.loop.id;
-      const own = id === loop.loop.id ? mass : massOf(id, role, area, height, density);
-      placed.set(id, {
-        contour: contourPlanOf(member, designed, best.fits[i]!.comesOut, { role, area, mass: own }),
-        visits: { ...member, visits: designed.design.visits },
-      });
-    }
-  });
-  const inOrder = shapes
-    .flatMap((s) => s.members)
-    .map((m) => placed.get(m.loop.loop.id))
-    .filter((p) => p !== undefined);
-  return { contours: inOrder.map((p) => p.contour), visits: inOrder.map((p) => p.visits), findings };
-};
-
-const allSegments = (shapes: readonly Shape[], block: Plan['block'], { clamps = [] }: PlanQuestion) => [
-  ...block.segments,
-  ...clamps.flatMap(edgesOfClamp),
-  ...shapes.flatMap((s) => s.members.flatMap((m) => m.loop.loop.contour.segments)),
-];
-
-const contourPlanOf = (
-  { loop, by }: { readonly loop: KeptLoop; readonly by: { readonly x: number; readonly y: number } },
-  { design }: Extract<Designed, { readonly kind: 'laid' }>,
-  comesOut: ContourPlan['comesOut'],
-  piece: ContourPlan['piece'],
-): ContourPlan => ({
-  loop: loop.loop.id,
-  kept: loop.kept,
-  hole: { ...design.hole, at: movedPoint(design.hole.at, by) },
-  entry: { ...design.entry, at: movedPoint(design.entry.at, by) },
-  tab: { ...design.tab, from: movedPoint(design.tab.from, by) },
-  piece,
-  // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
-  get comesOut() {
-    return comesOut.map((c) => movedContour(c, by));
-  },
-  get courses() {
-    return design.courses.map((c) => ({ pass: c.pass, programmed: movedContour(c.programmed, by), centre: movedContour(c.centre, by) }));
-  },
-});
 
 /** The plan that says no: no steps, but what the best wire would leave of each contour. */
 const refusedPlan = (

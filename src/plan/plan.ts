@@ -60,6 +60,18 @@ export interface LoosePiece {
   readonly mass: Figure;
 }
 
+/** The corner or arc of a contour at which wire lag spoils most. */
+export interface WorstCorner {
+  readonly what: 'inside corner' | 'inside arc' | 'outside arc' | 'outside corner rolled round' | 'outside corner run out to a point';
+  readonly at: Point;
+  /** mm as drawn, 0 where it is sharp. */
+  readonly radius: number;
+  /** Rad by which the contour turns there, always positive. */
+  readonly turn: number;
+  /** µm by which the surface is off there after each pass; same index as passes. */
+  readonly errors: readonly number[];
+}
+
 /** All that is decided for one loop of the drawing. */
 export interface ContourPlan {
   readonly loop: string;
@@ -72,6 +84,8 @@ export interface ContourPlan {
   readonly comesOut: readonly Contour[];
   /** Per pass, the contour to be programmed (opened by that pass's offset) and the wire-centre path. Same index as passes. Made anew likewise. */
   readonly courses: readonly Course[];
+  /** None where there is neither corner nor arc. */
+  readonly corner?: WorstCorner;
 }
 
 export interface Course {

@@ -60,6 +60,8 @@ export interface PlanQuestion {
   readonly run: 'attended' | 'unattended first';
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
+  /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */
+  readonly sharpOutside?: 'control' | 'loop';
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
   /** Rectangles over the block that no cut may run into. */
