@@ -78,11 +78,15 @@ const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
   const arm = diameter;
   const cross = `M${at.x - arm} ${at.y}H${at.x + arm}M${at.x} ${at.y - arm}V${at.y + arm}`;
   const lead = pathData(path([line(at, cut.entry.at)]));
-  const strokes: Stroke[] = [
-    { data: circleData(at, diameter / 2), width: 0.25, grey: 0.08 },
-    { data: cross, width: 0.12, grey: 0.35 },
-    { data: lead, width: 0.18, grey: 0.45, dash: [1, 0.7] },
-  ];
+  // Begun from the edge of the block there is no hole, only the lead.
+  const hole: readonly Stroke[] =
+    diameter === 0
+      ? []
+      : [
+          { data: circleData(at, diameter / 2), width: 0.25, grey: 0.08 },
+          { data: cross, width: 0.12, grey: 0.35 },
+        ];
+  const strokes: Stroke[] = [...hole, { data: lead, width: 0.18, grey: 0.45, dash: [1, 0.7] }];
   if (cut.tab !== undefined) strokes.push({ data: pathData(path([line(cut.tab.from, cut.entry.at)])), width: 0.9, grey: 0.08 });
   return strokes;
 };

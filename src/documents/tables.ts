@@ -57,7 +57,7 @@ export const holeTable = (plan: Plan): Table => ({
     c.kept === 'die' ? 'the block' : 'the piece inside',
     place(c.hole.at.x),
     place(c.hole.at.y),
-    place(c.hole.diameter),
+    c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter),
     c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'on the drawing' : 'from the edge',
     c.tab === undefined ? 'none' : place(c.tab.length),
     `${c.piece.role}, ${mass(c.piece.mass.value)}`,

@@ -34,6 +34,10 @@ export const jobSchema = z
       .record(z.string(), z.enum(['die', 'punch', 'leave']))
       .default({})
       .describe('By loop id: overrules which side is kept; leave = not cut'),
+    start: z
+      .record(z.string(), z.enum(['hole', 'edge']))
+      .default({})
+      .describe('By loop id: begun from a hole, or from the edge of the block, whose frame then springs'),
     layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),
     block: z
       .strictObject({ margin: positive.max(500).default(10) })

@@ -85,6 +85,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
       : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
     outline: job.outline,
     kept: job.kept,
+    ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
     blockMargin: job.block.margin,
     wires: shop.wires,
     passTables: shop.passTables,

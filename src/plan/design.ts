@@ -6,9 +6,11 @@ import type { Contour } from '../geometry/contour.ts';
 import { nearestOnChain } from '../geometry/distance.ts';
 import { type Lookup, lookupOf } from '../geometry/lookup.ts';
 import type { LadderRow } from '../physics/ladder.ts';
+import { besideBlock, enteredFrom, noWayIn } from './block-edge.ts';
 import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
 import { dieAttended, dieUnattended } from './die.ts';
-import { type Candidate, candidatesFor } from './entry.ts';
+import { type EdgeAsked, edgeCandidates } from './edge-entry.ts';
+import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from './entry.ts';
 import type { Fit } from './fit.ts';
 import { centreOf, frameAt, type LapOptions, lapOf, programmedOf } from './lap.ts';
 import type { Layout, Visit } from './layout.ts';
@@ -19,9 +21,9 @@ import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from './measures.ts
 import { cornersToLoop, loopRadius, type OutsideCorner, outsideCorners } from './outside-corners.ts';
 import type { Course, Entry, Kept, StartHole, Tab } from './plan.ts';
 import { punchAttended, punchUnattended } from './punch.ts';
-import type { PlanQuestion } from './question.ts';
-import type { Shape } from './shapes.ts';
-import { QUICK, THOROUGH } from './spots.ts';
+import type { GivenHole, PlanQuestion } from './question.ts';
+import { type Shape, shapeName } from './shapes.ts';
+import { type Effort, QUICK, THOROUGH } from './spots.ts';
 import { tabFor } from './tab.ts';
 import { touchingDisc } from './touching-disc.ts';
 
@@ -48,6 +50,9 @@ export interface DesignAsked {
   readonly piece: { readonly mass: number; readonly area: number };
   /** Contours that leads and drill must keep clear of: its own, and what stands in the opening or around the part. */
   readonly clear: Lookup;
+  readonly shared: readonly GivenHole[];
+  /** Given where the contour is begun from the edge of the block. */
+  readonly edge?: Pick<EdgeAsked, 'edge' | 'others'>;
   readonly question: PlanQuestion;
 }
 
@@ -58,7 +63,11 @@ export const designFor = (asked: DesignAsked): Designed => {
   const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
-    const candidates = candidatesFor({ ...asked, measures, tab: tab.length, slug: piece.area }, effort);
+    const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug: piece.area }, asked.edge, effort);
+    if (candidates.kind === 'no way in') {
+      refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0]!.from);
+      continue;
+    }
     if (candidates.kind === 'no hole') {
       refusal = holeFinding(shape, candidates, asked.question);
       continue;
@@ -72,6 +81,12 @@ export const designFor = (asked: DesignAsked): Designed => {
     }
   }
   return { kind: 'not laid', findings: [refusal] };
+};
+
+const candidatesOf = (asked: EntryAsked, edge: DesignAsked['edge'], effort: Effort): Candidates | { readonly kind: 'no way in' } => {
+  if (edge === undefined) return candidatesFor(asked, effort);
+  const ranked = edgeCandidates({ ...asked, ...edge }, effort);
+  return ranked.length === 0 ? { kind: 'no way in' } : { kind: 'ranked', ranked, unusable: [] };
 };
 
 /** The design from one candidate for entry and hole; none when the leads from there would touch metal that stays. */
@@ -107,8 +122,9 @@ const laidOut = (
   const visits = visitsOf(kept, question, layout);
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
   const from = laps[0]!.lap.length - tab.length;
+  const { beside } = candidate;
   return {
-    hole,
+    hole: beside === undefined ? hole : besideBlock(beside),
     entry: { at: spot.at, segment: spot.segment, share: spot.share },
     tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason },
     courses: laps.map(({ lap, pass }, i) => ({
@@ -116,7 +132,7 @@ const laidOut = (
       programmed: outside.looped.length === 0 ? rotated[i]! : programmedOf(lap),
       centre: centreOf(lap),
     })),
-    visits,
+    visits: beside === undefined ? visits : enteredFrom(visits, beside, hole.at),
     outside,
   };
 };

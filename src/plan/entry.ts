@@ -19,6 +19,8 @@ export interface Candidate {
   readonly cost: number;
   /** The slug would come off in two. */
   readonly splits: boolean;
+  /** For an opening begun from the edge of the block: beside it, where the wire is threaded; `hole` is where the lead ends then. */
+  readonly beside?: Point;
 }
 
 export type Candidates =
@@ -33,6 +35,8 @@ export interface EntryAsked {
   readonly tab: number;
   /** mm² of the loose piece. */
   readonly slug: number;
+  /** Holes that are drilled anyway if a neighbour takes them too. */
+  readonly shared: readonly GivenHole[];
   readonly question: PlanQuestion;
 }
 
@@ -58,9 +62,13 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
     .map((c) => ({ ...c, splits: splits(c) }));
   const placements = spotsOf(loop.contour, kept, wanted, effort).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
   const fromPlaced = placements.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p, asked, rules)] : []));
+  const fromShared = nearestHoles(asked.shared, loop.contour, kept)
+    .flatMap((hole) => spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withShared(spot, hole, asked)))
+    .sort(byCost)
+    .slice(0, effort.segments);
   const whole = fromGiven.filter((c) => !c.splits);
   const split = fromGiven.filter((c) => c.splits);
-  const ranked = [...whole, ...fromPlaced.sort(byCost), ...split].slice(0, TRIED_PER_SEGMENT * effort.segments);
+  const ranked = [...whole, ...[...fromPlaced, ...fromShared].sort(byCost), ...split].slice(0, TRIED_PER_SEGMENT * effort.segments);
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
@@ -94,7 +102,7 @@ const nearestHoles = (holes: readonly GivenHole[], contour: Contour, kept: Kept)
 const byCost = (a: Candidate, b: Candidate): number => Math.round(a.cost * 1e5) - Math.round(b.cost * 1e5);
 
 /** Several kerfs from a corner; behind the entry the tab, and for parts the turning of the skims on both sides. */
-const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
+export const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWanted => {
   const corner = cornerNeed(measures);
   const tightest = 3 * measures.kerf;
   if (shape.first.loop.kept === 'die') {
@@ -112,6 +120,14 @@ const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate =>
   const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
   const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
   return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost, splits: false };
+};
+
+/** A hole that serves two is worth a longer way to it, mm. */
+const SAVED_HOLE = 3;
+
+const withShared = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate => {
+  const one = withGiven(spot, hole, asked);
+  return { ...one, hole: { ...one.hole, origin: 'placed' }, cost: one.cost - SAVED_HOLE };
 };
 
 /** In an opening within the disc that touches there; around a part also further out. */
@@ -134,7 +150,7 @@ const withPlaced = (
 };
 
 /** Curves are worse than straights, and every missing millimetre to a corner counts. */
-const spotCost = (spot: Spot, { measures, tab }: EntryAsked): number => {
+export const spotCost = (spot: Spot, { measures, tab }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);
   return (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);

@@ -23,7 +23,7 @@ const LEAST_DIAMETER = 1;
 const CLEAR = 0.5;
 
 /** Leads get no longer than this for the sake of room, mm. */
-const LEAD = 6;
+export const LEAD = 6;
 
 /** A drilled hole wanders by about one in a hundred of its depth: from memory. */
 const WANDER = 0.01;

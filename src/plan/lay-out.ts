@@ -1,17 +1,19 @@
 /** Lays out every shape with the wire that was chosen: hole, entry, tab, laps and corners, moved to where its members stand. */
 import type { Finding } from '../finding/finding.ts';
-import { type Lookup, lookupOfSegments } from '../geometry/lookup.ts';
-import type { Point } from '../geometry/segment.ts';
+import { type Lookup, lookupOf, lookupOfSegments } from '../geometry/lookup.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
+import { openedFrame } from './block-edge.ts';
 import { edgesOfClamp } from './clamps.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
-import { type Design, designFor, openingLookup } from './design.ts';
+import { type Design, type DesignAsked, designFor, openingLookup } from './design.ts';
 import type { KeptLoop } from './kept.ts';
 import { heightFigure, massOf } from './mass.ts';
 import { movedContour, movedPoint } from './moved.ts';
 import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
 import type { ContourPlan, Plan, WorstCorner } from './plan.ts';
-import type { PlanQuestion } from './question.ts';
+import { isFromEdge, type PlanQuestion } from './question.ts';
 import { type Shape, shapeName } from './shapes.ts';
+import { sharedFindings, sharedHoles } from './shared-holes.ts';
 import type { VisitsOf } from './steps.ts';
 import { pieceArea } from './surroundings.ts';
 import type { WireTried } from './wires.ts';
@@ -36,6 +38,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   const { shapes, best, question } = asked;
   const height = heightFigure(question.height);
   const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(asked)) : undefined;
+  const shared = holesToShare(asked);
   const contours: ContourPlan[] = [];
   const visits: VisitsOf[] = [];
   const findings: Finding[] = [];
@@ -52,7 +55,8 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
       rows: best.rows,
       wireDiameter: best.wire.diameter,
       piece: { mass: mass.value, area },
-      clear: clearFor(shape, everything),
+      ...clearFor(shape, everything, asked),
+      shared: shared.get(loop.loop.id) ?? [],
       question,
     });
     findings.push(...designed.findings);
@@ -67,18 +71,35 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
       visits.push({ ...member, visits: design.visits });
     }
   });
-  const notes = [...outsideNotes(corners, corners[0]?.radius ?? 0, question), ...lagFindings(contours, question.tolerance)];
+  const notes = [
+    ...outsideNotes(corners, corners[0]?.radius ?? 0, question),
+    ...lagFindings(contours, question.tolerance),
+    ...contours.filter((c) => c.hole.origin === 'block edge').map(openedFrame),
+    ...sharedFindings(contours),
+  ];
   return { contours, visits, findings: [...findings, ...notes] };
 };
 
 /** A part's leads keep clear of everything; an opening's of itself and of what stands in it. */
-const clearFor = ({ first: { loop, inside } }: Shape, everything: Lookup | undefined): Lookup =>
-  everything !== undefined && loop.kept === 'punch'
-    ? everything
-    : openingLookup(
-        loop.loop.contour,
-        inside.map((k) => k.loop.contour),
-      );
+const clearFor = (shape: Shape, everything: Lookup | undefined, asked: LayOutAsked): Pick<DesignAsked, 'clear' | 'edge'> => {
+  const { loop, inside } = shape.first;
+  const own = () =>
+    openingLookup(
+      loop.loop.contour,
+      inside.map((k) => k.loop.contour),
+    );
+  if (!isFromEdge(asked.question, loop.loop.id)) return { clear: everything !== undefined && loop.kept === 'punch' ? everything : own() };
+  // What is in the way from the edge of the block is everything else, but not the edge itself.
+  const others = otherSegments(asked, loop.loop.id);
+  const edge = { edge: lookupOf(asked.block), ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }) };
+  return { clear: loop.kept === 'die' ? own() : lookupOfSegments([...loop.loop.contour.segments, ...others]), edge };
+};
+
+/** Holes in the waste between two parts that both are begun from a hole. */
+const holesToShare = ({ shapes, best, question }: LayOutAsked): ReturnType<typeof sharedHoles> => {
+  const parts = shapes.map((s) => s.first.loop).filter((l) => l.kept === 'punch' && !isFromEdge(question, l.loop.id));
+  return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height });
+};
 
 const cornerOf = ({ first }: Shape, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>
   worstCorner({
@@ -89,10 +110,12 @@ const cornerOf = ({ first }: Shape, { outside }: Design, { best, question }: Lay
     looped: outside.looped.map((c) => c.at),
   });
 
-const allSegments = ({ shapes, block, question: { clamps = [] } }: LayOutAsked) => [
-  ...block.segments,
+const allSegments = (asked: LayOutAsked): readonly Segment[] => [...asked.block.segments, ...otherSegments(asked)];
+
+/** Clamps, and all contours but one. */
+const otherSegments = ({ shapes, question: { clamps = [] } }: LayOutAsked, but?: string): readonly Segment[] => [
   ...clamps.flatMap(edgesOfClamp),
-  ...shapes.flatMap((s) => s.members.flatMap((m) => m.loop.loop.contour.segments)),
+  ...shapes.flatMap((s) => s.members.flatMap((m) => (m.loop.loop.id === but ? [] : m.loop.loop.contour.segments))),
 ];
 
 const contourPlanOf = (

@@ -9,7 +9,8 @@ import { type LaidOut, layOut } from './lay-out.ts';
 import { movedContour } from './moved.ts';
 import { passOf, unknownFigure } from './passes.ts';
 import type { Plan } from './plan.ts';
-import type { GivenHole, PlanQuestion } from './question.ts';
+import { type GivenHole, isFromEdge, type PlanQuestion } from './question.ts';
+import { severalParts } from './several-parts.ts';
 import { type Shape, shapesOf } from './shapes.ts';
 import { itineraryOf, stepsFor } from './steps.ts';
 import { surroundingsOf } from './surroundings.ts';
@@ -20,7 +21,7 @@ import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
 export const planCut = (question: PlanQuestion): Plan => {
   const sorted = sortLoops(question);
   const block = blockFor(sorted, question);
-  const shapes = shapesOf(surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)));
+  const shapes = shapesOf(surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)), (id) => isFromEdge(question, id));
   const choice = chooseWire(question, shapes);
   const nothing = sorted.cut.length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
   const before = [...nothing, ...sorted.findings, ...choice.findings, ...blockFindings(block, question)];
@@ -32,17 +33,18 @@ export const planCut = (question: PlanQuestion): Plan => {
   const findings = [...before, ...laid.findings, ...webs, ...clampsOf(laid, question, limits.kerf / 2)];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
   const itinerary = itineraryOf(laid.visits, question);
+  const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];
   return {
     ...commonOf(question, best),
     kind: 'cut',
     block,
     contours: laid.contours,
-    order: [...new Set(itinerary.map((stay) => stay.loop.loop.id))],
+    order,
     // Written out when they are asked for: of thousands of openings the steps are most of what a plan would weigh.
     get steps() {
       return stepsFor(itinerary);
     },
-    findings,
+    findings: [...findings, ...severalParts(sorted.cut, order)],
   };
 };
 

@@ -60,6 +60,8 @@ export interface PlanQuestion {
   readonly run: 'attended' | 'unattended first';
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
+  /** By loop id: begun from a hole, as when nothing is said, or from the edge of the block. */
+  readonly start?: Readonly<Record<string, 'hole' | 'edge'>>;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */
   readonly sharpOutside?: 'control' | 'loop';
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
@@ -69,3 +71,7 @@ export interface PlanQuestion {
   /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
   readonly machineRate?: number;
 }
+
+/** Whether a loop is to be begun from the edge of the block; only own keys of the record say something. */
+export const isFromEdge = ({ start = {} }: Pick<PlanQuestion, 'start'>, id: string): boolean =>
+  Object.hasOwn(start, id) && start[id] === 'edge';

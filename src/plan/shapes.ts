@@ -19,12 +19,13 @@ export interface Shape {
 
 /**
  * Groups loops that can be moved onto each other without turning, with all that lies inside them, to a hundredth of what a
- * program resolves. Parts (punch type) stand alone: what is around them differs from one to the next.
+ * program resolves. Parts (punch type) stand alone, and so do loops that are begun from the edge of the block: what is around
+ * them differs from one to the next.
  */
-export const shapesOf = (all: readonly Surroundings[]): readonly Shape[] => {
+export const shapesOf = (all: readonly Surroundings[], fromEdge: (id: string) => boolean = () => false): readonly Shape[] => {
   const groups = new Map<string, { first: Surroundings; members: { loop: KeptLoop; by: Point }[] }>();
   for (const one of all) {
-    const key = one.loop.kept === 'punch' ? `alone ${one.loop.loop.id}` : keyOf(one);
+    const key = one.loop.kept === 'punch' || fromEdge(one.loop.loop.id) ? `alone ${one.loop.loop.id}` : keyOf(one);
     const group = groups.get(key);
     const start = startOf(one.loop.loop.contour);
     if (group === undefined) {
