@@ -3,11 +3,13 @@
 import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
 import * as offset from '../src/geometry/offset/offset.bench.ts';
 import * as answers from '../src/job/answer.bench.ts';
+import * as tour from '../src/plan/tour/tour.bench.ts';
 import type { BenchRow } from './bench-row.ts';
 
 const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly BenchRow[]>])[] = [
   ['offset', offset.rows],
   ['dxf', dxf.rows],
+  ['tour', tour.rows],
   ['answer', answers.rows],
 ];
 
