@@ -155,6 +155,24 @@ describe('kerfwright prove', () => {
   });
 });
 
+describe('kerfwright correct', () => {
+  const die = 'examples/die-plate/die-plate.job.json';
+
+  it('prints the registers that may be set and exits with 0, and with 1 where they may not', () => {
+    const down = kerfwright('correct', die, '--measured', 'L2: 23.994 of 24 at 20', 'L3: 19.994 of 20 at 20');
+    expect(down.status).toBe(0);
+    expect(down.stdout).toMatch(/down by 3\.0 µm/);
+    const up = kerfwright('correct', die, '--measured', 'L2: 24.006 of 24 at 20', '--json');
+    expect(up.status).toBe(1);
+    expect(JSON.parse(up.stdout)).toMatchObject({ safe: false, findings: [{ code: 'correction-arc-too-tight' }] });
+  });
+
+  it('guesses at nothing that can be read in two ways, and asks for something to go by', () => {
+    expect(kerfwright('correct', die, '--measured', 'L2: 1,250 of 3')).toMatchObject({ status: 2 });
+    expect(kerfwright('correct', die)).toMatchObject({ status: 2 });
+  });
+});
+
 describe('kerfwright why, schema and list', () => {
   it('tells a figure down to its leaves, and lists the figures when none is named', () => {
     const all = kerfwright('why', 'examples/die-plate/die-plate.job.json');

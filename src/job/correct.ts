@@ -30,7 +30,7 @@ export type CorrectAnswer =
       readonly registers: ReadonlyMap<number, number>;
       /** Not where the dialect writes the wire's centre out: then the program must be written anew. */
       readonly inControl: boolean;
-      /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured. */
+      /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured or no gap is left. */
       readonly passTable?: PassTable;
     }
   | { readonly kind: 'cannot'; readonly sentence: string }
@@ -56,7 +56,7 @@ export const correctJob = (run: JobRun, question: CorrectQuestion): CorrectAnswe
   const correction = measuredCorrection(run, made.plan, registers, found.material, measured);
   return {
     kind: 'corrected',
-    ...(correction === undefined ? {} : { correction, passTable: passTableOf(run, made.plan, correction) }),
+    ...(correction === undefined ? {} : { correction, ...passTableOf(run, made.plan, correction) }),
     ...(question.change === undefined ? {} : { changed: changedBy(question.change, correction) }),
     registers,
     inControl: run.dialect.compensation === 'control',
@@ -84,18 +84,19 @@ const measuredCorrection = (
 /** A hundredth of a micrometre is finer than any control takes. */
 const rounded = (value: number): number => Number(value.toFixed(5));
 
-const passTableOf = ({ job }: JobRun, plan: Plan, { registers }: Correction): PassTable => ({
-  wire: plan.wire.id,
-  material: job.material,
-  height: { low: plan.height, high: plan.height },
-  flush: job.flush,
-  spread: 0.1,
-  passes: plan.passes.map((pass, i) => {
-    const offset = rounded(registers[i]?.after.value ?? pass.offset.value);
+/** No program helps against registers that leave the wire no gap: then there is no table. */
+const passTableOf = ({ job }: JobRun, plan: Plan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
+  if (findings.some((f) => f.code === 'register-below-gap')) return {};
+  const passes = plan.passes.map((pass, i) => {
+    const offset = rounded(registers[i]!.after.value);
     const gap = rounded(offset - pass.stock.value - plan.wire.diameter / 2);
-    return { offset, feed: rounded(pass.feed.value), ra: rounded(pass.ra.value), ...(gap > 0 ? { gap } : {}) };
-  }),
-});
+    return { offset, feed: rounded(pass.feed.value), ra: rounded(pass.ra.value), gap };
+  });
+  const { height } = plan;
+  return {
+    passTable: { wire: plan.wire.id, material: job.material, height: { low: height, high: height }, flush: job.flush, spread: 0.1, passes },
+  };
+};
 
 const keptOf = (plan: Plan, loop: string): Kept | undefined => plan.contours.find((c) => c.loop === loop)?.kept;
 

@@ -60,7 +60,8 @@ export const jetFeedFor = (question: OtherQuestion, thickness: Figure, row: Proc
     unit: '1',
     deviation: value * (published ? 0.05 : 0.2),
     basis: published ? 'published' : 'assumed',
-    source: 'zeng-kim',
+    source: published ? 'zeng-kim' : 'common-practice',
+    warnings: published ? [] : ['from memory, or taken from a like metal'],
   });
   const jet = (key: keyof typeof commonJet, name: string, unit: Figure['unit']): Figure => practice(row, key, name, commonJet[key], unit);
   const feed = apply(

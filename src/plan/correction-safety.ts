@@ -12,12 +12,15 @@ export const SUSPICIOUS = 0.02;
 /** mm: rounding of a program's last digit, which a control forgives. */
 const LAST_DIGIT = 1e-6;
 
-/** `registers` are those for the next piece, `own` those with which single contours of this piece would be skimmed again. */
-export const correctionFindings = (plan: Plan, registers: readonly NewRegister[], own: readonly NewRegister[]): readonly Finding[] => [
+/** Findings on the registers that the next piece would be cut with. */
+export const correctionFindings = (plan: Plan, registers: readonly NewRegister[]): readonly Finding[] => [
   ...suspicious(registers),
-  ...withoutGap(plan, [...registers, ...own]),
+  ...withoutGap(plan, registers),
   ...tooTight(plan.contours, registers),
 ];
+
+/** Wire centre to the finished face, mm, below which no spark has room to jump. */
+export const leastReach = ({ wire }: Pick<Plan, 'wire'>): number => wire.diameter / 2 + gapLeast.value / 1000;
 
 const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   const change = registers.reduce((most, r) => Math.max(most, Math.abs(r.after.value - r.before)), 0);
@@ -33,7 +36,7 @@ const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
 
 /** Without the stock of later passes a register is wire radius and gap; a gap below the least that any spark jumps cannot be. */
 const withoutGap = (plan: Plan, registers: readonly NewRegister[]): readonly Finding[] => {
-  const least = plan.wire.diameter / 2 + gapLeast.value / 1000;
+  const least = leastReach(plan);
   const lowest = registers
     .map((r) => ({ ...r, reach: r.after.value - (plan.passes.find((p) => p.register === r.register)?.stock.value ?? 0) }))
     .toSorted((a, b) => a.reach - b.reach)[0];

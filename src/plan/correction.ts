@@ -45,11 +45,11 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance }
   const next = newRegisters(plan.passes, registers, left);
   // A register serves every contour of the program, also those that nobody measured.
   const own = deviations.map((d) => newRegisters(plan.passes, registers, d.left, `correct.${d.measured.loop}`));
-  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next, own.flat())];
+  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next)];
   return {
     sizes: deviations.map((deviation, i) => ({
       deviation,
-      salvage: salvageOf(deviation, plan.passes, own[i]!, tolerance),
+      salvage: salvageOf(deviation, { plan, registers: own[i]!, tolerance }),
       next: sizeAfter(deviation, -left.value),
     })),
     left,

@@ -1,6 +1,7 @@
 /** Whether a part that was measured can be saved by another skim over the same path. */
 import type { Deviation, NewRegister } from './correct.ts';
-import type { Pass } from './plan.ts';
+import { leastReach } from './correction-safety.ts';
+import type { Pass, Plan } from './plan.ts';
 
 /** All per side; the amounts in µm. */
 export type Salvage =
@@ -14,21 +15,23 @@ export type Salvage =
       readonly cleans: boolean;
       readonly sentence: string;
     }
+  /** There is metal, but the register to reach it would leave the wire no gap: something else is wrong. */
+  | { readonly kind: 'out of reach'; readonly takes: number; readonly sentence: string }
   | { readonly kind: 'metal gone'; readonly missing: number; readonly sentence: string };
 
 /** More than this times the stock of a skim is too much for its condition. */
 const MOST_BITE = 1.5;
 
-/**
- * @param registers those that this contour by itself would want, one for each pass.
- * @param tolerance mm either side of the drawing.
- */
-export const salvageOf = (
-  { measured, left }: Deviation,
-  passes: readonly Pass[],
-  registers: readonly NewRegister[],
-  tolerance: number,
-): Salvage => {
+export interface SalvageQuestion {
+  readonly plan: Pick<Plan, 'passes' | 'wire'>;
+  /** Those that this contour by itself would want, one for each pass. */
+  readonly registers: readonly NewRegister[];
+  /** Either side of the drawing, mm. */
+  readonly tolerance: number;
+}
+
+export const salvageOf = ({ measured, left }: Deviation, question: SalvageQuestion): Salvage => {
+  const { plan, registers, tolerance } = question;
   const off = left.value * 1000;
   const where = measured.loop;
   if (Math.abs(off) <= tolerance * 1000 * (1 + 1e-9))
@@ -43,10 +46,18 @@ export const salvageOf = (
       missing: -off,
       sentence: `${where} cannot be saved by cutting: ${µm(-off)} of metal are gone per side. The correction is for the next piece.`,
     };
-  return skimOf(where, off, measured.kept === 'punch', passes, registers);
+  const least = leastReach(plan);
+  const last = registers.at(-1)!;
+  if (last.after.value < least)
+    return {
+      kind: 'out of reach',
+      takes: off,
+      sentence: `${where} has ${µm(off)} of metal left per side, but to reach it D${last.register} would have to be ${last.after.value.toFixed(4)} mm, and the wire with its least gap needs ${least.toFixed(4)} mm. Look first why so much was left.`,
+    };
+  return skimOf(where, off, measured.kept === 'punch', question);
 };
 
-const skimOf = (where: string, takes: number, part: boolean, passes: readonly Pass[], registers: readonly NewRegister[]): Salvage => {
+const skimOf = (where: string, takes: number, part: boolean, { plan: { passes }, registers }: SalvageQuestion): Salvage => {
   const from = beginWith(passes, takes);
   const damage = passes.at(-1)!.damage.value;
   const cleans = takes >= damage;
