@@ -16,6 +16,7 @@ import { insideCorners, openedBy, radiusFrom } from './corners.ts';
 import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
 import { areaOfLoop, isInside } from './metal.ts';
+import { inSlit, measureOpen, type OpenMeasure, type Vertex } from './open-lines.ts';
 import { type Profile, type ProfilePlace, packed } from './profile.ts';
 import type { Deviation } from './proof.ts';
 import type { Release } from './release.ts';
@@ -50,19 +51,25 @@ interface Measured {
   readonly lookup: Lookup;
 }
 
-/** Measures every wanted contour of the work against the metal that is left. */
-export const measuresOf = (work: Work, release: Release): readonly ContourMeasure[] => {
+export interface Measures {
+  readonly contours: readonly ContourMeasure[];
+  /** Open lines. */
+  readonly open: readonly OpenMeasure[];
+}
+
+/** Measures every wanted contour and open line of the work against the metal that is left. */
+export const measuresOf = (work: Work, release: Release): Measures => {
   const edges = edgesOf(release.empty);
   const measured = work.wanted.map((w) => ({ ...w, lookup: lookupOf(w.contour) }));
   const back = backwards(work, release, edges, measured);
-  return measured.map((m, i) =>
-    measureOf(
-      work,
-      edges,
-      m,
-      back.filter((b) => b.wanted === i),
-    ),
-  );
+  const inMouth = inSlit(work);
+  return {
+    contours: measured.map((m, i) => {
+      const own = back.contours.filter((b) => b.wanted === i);
+      return measureOf(work, edges, m, work.open.length === 0 ? own : own.filter((b) => b.amount > 0 || !inMouth(b.at)), inMouth);
+    }),
+    open: work.open.map((line, i) => measureOpen(work, edges, line, back.open[i]!, (at) => inMouth(at, line))),
+  };
 };
 
 interface Off {
@@ -72,7 +79,13 @@ interface Off {
   readonly from: 'drawing' | 'metal';
 }
 
-const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & { surface: boolean })[]): ContourMeasure => {
+const measureOf = (
+  work: Work,
+  edges: Edges,
+  m: Measured,
+  back: readonly (Off & { surface: boolean })[],
+  inMouth: (at: Point) => boolean,
+): ContourMeasure => {
   const corners = insideCorners(m.contour, m.kept, Infinity);
   const profile = profileOf(edges, m.contour);
   const halfKerf = Math.max(...work.cuts.map((c) => c.radius), work.wireRadius);
@@ -80,7 +93,7 @@ const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & 
   const standing = standingOf(profile, m.contour, halfKerf, excuse);
   const whole = standing.length === 0;
   const all: readonly Off[] = [
-    ...profile.map((p): Off => ({ at: p.at, amount: p.deviation, from: 'drawing' })),
+    ...profile.flatMap((p): Off[] => (p.deviation < 0 && inMouth(p.at) ? [] : [{ at: p.at, amount: p.deviation, from: 'drawing' }])),
     ...back.filter((b) => b.amount < 0 || (whole && b.surface)),
   ];
   const judged = all.map((o) => (o.amount > RESOLUTION ? { ...o, amount: excuse(o) } : o));
@@ -89,7 +102,7 @@ const measureOf = (work: Work, edges: Edges, m: Measured, back: readonly (Off & 
   const gougeMost = judged.reduce((a, b) => (b.amount < a.amount ? b : a), nothing);
   const out = profile.filter(
     (p) =>
-      p.deviation < -work.tolerance ||
+      (p.deviation < -work.tolerance && !inMouth(p.at)) ||
       (p.deviation > work.tolerance && excuse({ at: p.at, amount: p.deviation, from: 'drawing' }) > work.tolerance),
   );
   return {
@@ -134,7 +147,9 @@ const farthest = (contour: Contour): number => {
  */
 const backwards = (work: Work, release: Release, edges: Edges, measured: readonly Measured[]) => {
   const found: (Off & { wanted: number; surface: boolean })[] = [];
-  if (measured.length === 0) return found;
+  const open: Vertex[][] = work.open.map(() => []);
+  if (measured.length + open.length === 0) return { contours: found, open };
+  const lines = work.open.map((o) => lookupOf(o.path));
   const bounded = release.empty.map((loop) => boundedKind(work, release, loop));
   const notByWire = untouched(work);
   for (let e = 0; e < edges.count; e += 1) {
@@ -145,12 +160,21 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
       const d = nearestIn(m.lookup, at).distance;
       if (d < distance) [wanted, distance] = [i, d];
     });
+    let line = -1;
+    lines.forEach((l, i) => {
+      const d = nearestIn(l, at).distance;
+      if (d < distance) [line, distance] = [i, d];
+    });
     if (distance <= RESOLUTION || notByWire(at)) continue;
+    if (line >= 0) {
+      open[line]!.push({ at });
+      continue;
+    }
     const m = measured[wanted]!;
     const keptSide = (windingIn(m.lookup, at) !== 0) === (m.kept === 'punch');
     found.push({ at, from: 'metal', amount: keptSide ? -distance : distance, wanted, surface: bounded[edges.loop[e]!] === m.kept });
   }
-  return found;
+  return { contours: found, open };
 };
 
 /** Which kind of wanted metal a loop bounds: a loose part, or what stays clamped. */

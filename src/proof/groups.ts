@@ -13,6 +13,8 @@ export interface Group {
   readonly cuts: readonly number[];
   readonly wanted: readonly number[];
   readonly holes: readonly number[];
+  /** Open lines. */
+  readonly open: readonly number[];
   /** The group reaches the edge of the block. */
   readonly atEdge: boolean;
 }
@@ -24,13 +26,14 @@ const REACH = 0.1;
 const PIECE = 2;
 const MOST_PIECES = 64;
 
-type Question = Pick<ProofQuestion, 'wanted' | 'holes' | 'block'>;
+type Question = Pick<ProofQuestion, 'wanted' | 'wantedOpen' | 'holes' | 'block'>;
 
 export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Group[] => {
-  const { wanted, holes, block } = question;
+  const { wanted, wantedOpen = [], holes, block } = question;
   const firstWanted = cuts.length;
   const firstHole = firstWanted + wanted.length;
-  const edge = firstHole + holes.length;
+  const firstOpen = firstHole + holes.length;
+  const edge = firstOpen + wantedOpen.length;
   const parent = Int32Array.from({ length: edge + 1 }, (_, i) => i);
   const boxes = boxIndex(countBoxes(cuts, question));
   cuts.forEach((c, i) => {
@@ -44,26 +47,30 @@ export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Gro
     const r = h.diameter / 2;
     boxes.add(h.at.x - r, h.at.y - r, h.at.x + r, h.at.y + r, firstHole + i);
   });
+  wantedOpen.forEach((o, i) => {
+    for (const s of o.path.segments) boxSegment(boxes, s, firstOpen + i, REACH);
+  });
   for (const s of block.segments) boxSegment(boxes, s, edge, 0);
   uniteTouching(parent, boxes);
-  return collect(parent, { firstWanted, firstHole, edge });
+  return collect(parent, { firstWanted, firstHole, firstOpen, edge });
 };
 
-const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: number; edge: number }): readonly Group[] => {
-  const groups = new Map<number, { cuts: number[]; wanted: number[]; holes: number[]; atEdge: boolean }>();
+const collect = (parent: Int32Array, at: { firstWanted: number; firstHole: number; firstOpen: number; edge: number }): readonly Group[] => {
+  const groups = new Map<number, { cuts: number[]; wanted: number[]; holes: number[]; open: number[]; atEdge: boolean }>();
   for (let i = 0; i < parent.length; i += 1) {
     const root = find(parent, i);
     let group = groups.get(root);
     if (group === undefined) {
-      group = { cuts: [], wanted: [], holes: [], atEdge: false };
+      group = { cuts: [], wanted: [], holes: [], open: [], atEdge: false };
       groups.set(root, group);
     }
     if (i < at.firstWanted) group.cuts.push(i);
     else if (i < at.firstHole) group.wanted.push(i - at.firstWanted);
-    else if (i < at.edge) group.holes.push(i - at.firstHole);
+    else if (i < at.firstOpen) group.holes.push(i - at.firstHole);
+    else if (i < at.edge) group.open.push(i - at.firstOpen);
     else group.atEdge = true;
   }
-  return [...groups.values()].filter((g) => g.cuts.length > 0 || g.wanted.length > 0);
+  return [...groups.values()].filter((g) => g.cuts.length > 0 || g.wanted.length > 0 || g.open.length > 0);
 };
 
 /** Boxes and what they belong to, straight in the index: of a plate with thousands of openings there are millions. */
@@ -86,10 +93,11 @@ const boxIndex = (count: number): BoxIndex => {
   };
 };
 
-const countBoxes = (cuts: readonly Cut[], { wanted, holes, block }: Question): number => {
+const countBoxes = (cuts: readonly Cut[], { wanted, wantedOpen = [], holes, block }: Question): number => {
   let count = holes.length;
   for (const c of cuts) count += piecesOf(c.segment, c.radius);
   for (const w of wanted) for (const s of w.contour.segments) count += piecesOf(s, REACH);
+  for (const o of wantedOpen) for (const s of o.path.segments) count += piecesOf(s, REACH);
   for (const s of block.segments) count += piecesOf(s, 0);
   return count;
 };

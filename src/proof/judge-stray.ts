@@ -12,7 +12,7 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
   const { proven, trace, question, blocks } = evidence;
   const block = boundsOfChain(question.block);
   return proven.flatMap((p): Reason[] => {
-    if (p.group.wanted.length > 0 || p.group.cuts.length === 0) return [];
+    if (p.group.wanted.length + p.group.open.length > 0 || p.group.cuts.length === 0) return [];
     const cuts = p.group.cuts.map((c) => trace.cuts[c]!);
     const meets = cuts.filter(
       ({ segment: { to }, radius: r }) => to.x > block.minX - r && to.x < block.maxX + r && to.y > block.minY - r && to.y < block.maxY + r,

@@ -6,16 +6,24 @@ import { lineOf, reason } from './evidence.ts';
 import { find } from './findings.ts';
 import { contourReasons, stateOf } from './judge-contours.ts';
 import { looseReasons } from './judge-loose.ts';
+import { openProofOf, openReasons } from './judge-open.ts';
 import { strayReasons } from './judge-stray.ts';
 import { moved } from './loose.ts';
 import { placesOf } from './profile.ts';
-import type { ContourProof, Reason } from './proof.ts';
+import type { ContourProof, OpenProof, Reason } from './proof.ts';
 import { blockName } from './say.ts';
 import { wireFaultsOf } from './wire.ts';
 
+export interface Judged {
+  readonly contours: readonly ContourProof[];
+  readonly open: readonly OpenProof[];
+  readonly reasons: readonly Reason[];
+}
+
 /** Reasons in program order as far as they have a block; those without one first. */
-export const judge = (evidence: Evidence): { readonly contours: readonly ContourProof[]; readonly reasons: readonly Reason[] } => {
+export const judge = (evidence: Evidence): Judged => {
   const contours: ContourProof[] = [];
+  const open: OpenProof[] = [];
   const reasons: Reason[] = [...programReasons(evidence), ...wireReasons(evidence), ...looseReasons(evidence), ...strayReasons(evidence)];
   evidence.proven.forEach((p) => {
     p.group.wanted.forEach((wanted, i) => {
@@ -25,7 +33,14 @@ export const judge = (evidence: Evidence): { readonly contours: readonly Contour
       reasons.push(...contourReasons(evidence, p, wanted, measure));
     });
   });
-  return { contours, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
+  for (const p of evidence.proven) {
+    p.group.open.forEach((line, i) => {
+      const measure = p.outcome.open[i]!;
+      open[line] = openProofOf(evidence, line, measure, p.origin);
+      reasons.push(...openReasons(evidence, p, line, measure));
+    });
+  }
+  return { contours, open, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
 };
 
 /** Apart from `judge`, so that what it remembers for later is one measure and not all the evidence. */

@@ -4,8 +4,9 @@ import { windingOf } from '../geometry/contain.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Outcome, Proven } from './outcome.ts';
 import { isWithin, type Outline, placedAt } from './outline.ts';
-import type { LooseFinding, ProofQuestion } from './proof.ts';
+import type { LooseFinding, ProofQuestion, WantedOpen } from './proof.ts';
 import type { Stop, Trace } from './trace.ts';
+import { firstWanted } from './work.ts';
 
 export interface Loose {
   readonly finding: LooseFinding;
@@ -34,13 +35,15 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
       const bored = drilled.reduce((sum, h) => sum + (Math.PI * question.holes[h]!.diameter ** 2) / 4, 0);
       const area = Math.max(piece.area - inner - bored, 0);
       const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
+      const line = owner === undefined && piece.beside !== undefined ? question.wantedOpen![p.group.open[piece.beside]!] : undefined;
       const finding: LooseFinding = {
         ...(owner === undefined ? {} : { loop: question.wanted[owner]!.loop }),
+        ...(line === undefined ? {} : { loop: line.chain }),
         block: trace.cuts[cut]!.block,
         at,
         area,
         mass: area * question.height * question.density * 1e-6,
-        role: owner === undefined ? 'scrap' : question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug',
+        role: roleOf(owner, line, question),
         held: isHeld(p, piece, stops.get(g) ?? [], trace),
         outline: placedAt(piece.outline, p.origin),
       };
@@ -48,6 +51,11 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
     }),
   );
   return loose.sort((a, b) => a.cut - b.cut);
+};
+
+const roleOf = (owner: number | undefined, line: WantedOpen | undefined, question: ProofQuestion): LooseFinding['role'] => {
+  if (owner !== undefined) return question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug';
+  return line === undefined ? 'scrap' : 'part';
 };
 
 type Piece = Outcome['pieces'][number];
@@ -100,7 +108,7 @@ const byX = (things: readonly { readonly at: Point }[]): readonly Placed[] =>
 
 const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => {
   const cut = p.group.cuts[0];
-  return cut === undefined ? question.wanted[p.group.wanted[0]!]!.contour.segments[0]!.from : trace.cuts[cut]!.segment.from;
+  return cut === undefined ? firstWanted(p.group, question) : trace.cuts[cut]!.segment.from;
 };
 
 /** Which of the things, sorted by x, lie within an outline. */

@@ -1,6 +1,6 @@
 /** What is remembered of one proven group, in places measured from its origin. */
 import type { Point } from '../geometry/segment.ts';
-import type { ContourMeasure } from './deviation.ts';
+import type { Measures } from './deviation.ts';
 import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
 import type { Piece, Release } from './release.ts';
@@ -9,7 +9,8 @@ export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMet
   readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: Outline })[];
   /** Run of each cut. */
   readonly runs: readonly number[];
-  readonly measures: readonly ContourMeasure[];
+  readonly measures: Measures['contours'];
+  readonly open: Measures['open'];
   readonly openings: readonly Outline[];
 }
 

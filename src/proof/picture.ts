@@ -27,7 +27,9 @@ export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
     metal(proof, question, frame),
     pieces(proof, frame),
     wirePaths(proof, settings, frame),
-    ...question.wanted.map((w) => `<path d="${chainData(frame, w.contour)}" stroke="#111" stroke-width="${number(frame.pen * 0.7)}"/>`),
+    ...[...question.wanted.map((w) => w.contour), ...(question.wantedOpen ?? []).map((o) => o.path)].map(
+      (c) => `<path d="${chainData(frame, c)}" stroke="#111" stroke-width="${number(frame.pen * 0.7)}"/>`,
+    ),
     fine ? deviationMarks(proof, question, frame, factor) : '',
     '</g>',
     faults(proof, frame),
@@ -43,7 +45,11 @@ const TOO_MANY = 'There are too many cuts to draw the path of the wire, the stop
 
 /** What is worth looking at: the wanted contours and all cuts with some of the block round them. */
 const boundsOf = (proof: Proof, question: ProofQuestion): Bounds => {
-  const b = mergedBounds([...question.wanted.map((w) => boundsOfChain(w.contour)), ...proof.cuts.map((c) => boundsOfSegment(c.segment))]);
+  const b = mergedBounds([
+    ...question.wanted.map((w) => boundsOfChain(w.contour)),
+    ...(question.wantedOpen ?? []).map((o) => boundsOfChain(o.path)),
+    ...proof.cuts.map((c) => boundsOfSegment(c.segment)),
+  ]);
   const block = boundsOfChain(question.block);
   const seen = b.minX <= b.maxX ? b : block;
   const margin = Math.max(seen.maxX - seen.minX, seen.maxY - seen.minY) * 0.06;

@@ -1,6 +1,6 @@
 /** What the proof is asked and what it answers. Lengths in mm. */
 import type { Finding } from '../finding/finding.ts';
-import type { Contour } from '../geometry/contour.ts';
+import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Registers } from '../nc/read/program.ts';
@@ -12,6 +12,13 @@ export interface Wanted {
   readonly kept: 'die' | 'punch';
 }
 
+/** An open line: the metal left or right of its way stays, or it is a slit, cut along its middle, and both sides stay. */
+export interface WantedOpen {
+  readonly chain: string;
+  readonly path: Path;
+  readonly kept: 'left' | 'right' | 'slit';
+}
+
 export interface ProofQuestion {
   readonly program: string;
   readonly dialect: Dialect;
@@ -20,6 +27,8 @@ export interface ProofQuestion {
   /** Spark gap in mm by condition number; where the program chooses none, by register. */
   readonly gaps: ReadonlyMap<number, number>;
   readonly wanted: readonly Wanted[];
+  /** Open lines that are cut; none when left out. */
+  readonly wantedOpen?: readonly WantedOpen[];
   /** Edge of the block, and the holes already in it. */
   readonly block: Contour;
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
@@ -33,7 +42,7 @@ export interface ProofQuestion {
 }
 
 export interface LooseFinding {
-  /** Wanted contour it belongs to, where it does. */
+  /** Wanted contour, or open line whose kept side it is, where it belongs to one. */
   readonly loop?: string;
   /** Block whose move sets it free. */
   readonly block: number;
@@ -66,6 +75,15 @@ export interface ContourProof {
   readonly state: 'right' | 'uncut' | 'out of tolerance';
 }
 
+/** An open line, judged along its length as far as it lies in the block. A slit has no gouge of its own but what is cut beyond it. */
+export interface OpenProof {
+  readonly chain: string;
+  readonly kept: WantedOpen['kept'];
+  readonly leftMost: Deviation;
+  readonly gougeMost: Deviation;
+  readonly state: 'right' | 'uncut' | 'out of tolerance';
+}
+
 export interface Deviation {
   readonly at: Point;
   readonly amount: number;
@@ -84,6 +102,8 @@ export interface Proof {
   /** Greatest error of any deviation stated here, mm. */
   readonly resolution: number;
   readonly contours: readonly ContourProof[];
+  /** Same order as the open lines of the question; left out where it has none. */
+  readonly open?: readonly OpenProof[];
   readonly loose: readonly LooseFinding[];
   readonly stops: readonly { readonly block: number; readonly comment: string; readonly at: Point }[];
   readonly findings: readonly Finding[];

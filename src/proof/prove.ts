@@ -53,6 +53,7 @@ export const proveActions = (actions: readonly Action[], question: ProofQuestion
     verdict: judged.reasons.some((r) => r.finding.severity === 'refusal') ? 'not proven' : 'proven',
     resolution: RESOLUTION,
     contours: judged.contours,
+    ...(judged.open.length === 0 ? {} : { open: judged.open }),
     loose: loose.map((l) => l.finding),
     stops: trace.stops.map(({ block, comment, at }) => ({ block, comment, at })),
     findings: judged.reasons.map((r) => r.finding),
@@ -86,13 +87,15 @@ const provenGroups = (trace: Trace, question: ProofQuestion): readonly Proven[] 
 
 const outcomeOf = (work: Work): Outcome => {
   const release = releaseOf(work);
+  const { contours, open } = measuresOf(work, release);
   return {
     pieces: release.pieces.map(({ loop, ...piece }) => ({ ...piece, outline: outlineOf(loop) })),
     fresh: release.fresh,
     runs: work.cuts.map((c) => c.run),
     removed: release.removed,
     throughMetal: release.throughMetal,
-    measures: measuresOf(work, release),
+    measures: contours,
+    open,
     openings: release.empty.map(outlineOf),
   };
 };

@@ -1,7 +1,8 @@
 /** Whether a question can be answered at all: every number finite and in its range, every contour closed and not empty. */
 import type { Finding } from '../finding/finding.ts';
 import { areaOf } from '../geometry/area.ts';
-import type { Contour } from '../geometry/contour.ts';
+import type { Chain } from '../geometry/contour.ts';
+import { lengthOf } from '../geometry/measure.ts';
 import { find } from './findings.ts';
 import type { ProofQuestion } from './proof.ts';
 import { RESOLUTION } from './sweep.ts';
@@ -45,18 +46,21 @@ const numberFaults = (q: ProofQuestion): Fault[] => {
 
 const contourFaults = (q: ProofQuestion): Fault[] => {
   const faults: Fault[] = [];
-  const look = (path: string, name: string, contour: Contour): void => {
-    const numbers = contour.segments.flatMap((s) => [
+  const look = (path: string, name: string, chain: Chain): void => {
+    const numbers = chain.segments.flatMap((s) => [
       s.from.x,
       s.from.y,
       s.to.x,
       s.to.y,
       ...(s.kind === 'arc' ? [s.centre.x, s.centre.y, s.radius, s.sweep] : []),
     ]);
-    const good = numbers.length > 0 && numbers.every((n) => Math.abs(n) <= FARTHEST) && Math.abs(areaOf(contour)) > 1e-6;
-    if (!good) faults.push({ path, sentence: `${name} encloses no area, or lies further than ${FARTHEST} mm from zero.` });
+    const there = chain.closed ? Math.abs(areaOf(chain)) > 1e-6 : chain.segments.some((s) => lengthOf(s) > 1e-6);
+    const good = numbers.length > 0 && numbers.every((n) => Math.abs(n) <= FARTHEST) && there;
+    const lacks = chain.closed ? 'encloses no area' : 'has no length';
+    if (!good) faults.push({ path, sentence: `${name} ${lacks}, or lies further than ${FARTHEST} mm from zero.` });
   };
   look('block', 'The edge of the block', q.block);
   for (const [i, w] of q.wanted.entries()) look(`wanted.${i}.contour`, `The contour ${w.loop}`, w.contour);
+  for (const [i, o] of (q.wantedOpen ?? []).entries()) look(`wantedOpen.${i}.path`, `The line ${o.chain}`, o.path);
   return faults;
 };

@@ -7,6 +7,7 @@ import type { Point } from '../geometry/segment.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
+import { keptPlaces } from './open-lines.ts';
 import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
 import type { Work } from './work.ts';
 
@@ -21,6 +22,8 @@ export interface Piece {
   readonly loop: Path64;
   /** Innermost wanted contour of the work that it lies in. */
   readonly inside?: number;
+  /** Open line of the work on whose kept side it lies. */
+  readonly beside?: number;
   /** Share of its edge that was cut before the run that set it free: near 1 when it stood on a tab. */
   readonly standing: number;
 }
@@ -74,7 +77,7 @@ const cutChain = (work: Work, state: State, chain: CutChain): void => {
     const piece = pieceOf(work, { before, after, chain, anchors }, loop);
     anchors.push(unitsOf(piece.at.x, piece.at.y));
     state.pieces.push({ ...piece, standing: standingShare(state.beforeRun, piece.loop) });
-    if (!isPart(work, piece.inside)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
+    if (!isKept(work, piece)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
   }
   state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
   state.removed.push({ cut: chain.last, area: work.block === undefined ? emptyArea(state.empty) : 0 });
@@ -114,10 +117,10 @@ const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + are
 /**
  * Enclosed metal that was not loose before, the largest first, and the places from which it must be parted: in the frame and in
  * wanted parts that are loose already. At the edge of the block all metal is enclosed: the frame, which the machine holds, is
- * then the largest piece that is no part.
+ * then the largest piece that is no part; where an open line parts the block, the larger side of it.
  */
 const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
-  const anchors: Point[] = known.filter((p) => isPart(work, p.inside)).map((p) => unitsOf(p.at.x, p.at.y));
+  const anchors: Point[] = known.filter((p) => isKept(work, p)).map((p) => unitsOf(p.at.x, p.at.y));
   const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isHeldIn(l, loops, p)));
   const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
   if (work.block === undefined || loose.length === 0) return { loose, anchors };
@@ -125,6 +128,10 @@ const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loos
   const frame = frames[0] ?? loose[0]!;
   return { loose: loose.filter((l) => l !== frame), anchors: [...anchors, placeInside(frame, loops)] };
 };
+
+/** A part, or metal that an open line keeps; what lies in a contour belongs to that. */
+const isKept = (work: Work, { inside, beside }: Pick<Piece, 'inside' | 'beside'>): boolean =>
+  isPart(work, inside) || (inside === undefined && beside !== undefined);
 
 const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
 
@@ -158,7 +165,15 @@ const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: 
   }
   const at = millimetres(place);
   const inside = innermost(work, at);
-  return { cut: high, at, area: netArea(loop, loops), loop, ...(inside === undefined ? {} : { inside }) };
+  const beside = keptPlaces(work).find((k) => isHeldIn(loop, loops, unitsOf(k.at.x, k.at.y)))?.line;
+  return {
+    cut: high,
+    at,
+    area: netArea(loop, loops),
+    loop,
+    ...(inside === undefined ? {} : { inside }),
+    ...(beside === undefined ? {} : { beside }),
+  };
 };
 
 /** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */

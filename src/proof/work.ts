@@ -2,7 +2,7 @@
  * One group as a piece of work that stands by itself: all lengths measured from an origin of its own and rounded to 1 nm. Two
  * openings that are the same but for their place give the same numbers to the last one, so one proof serves for both.
  */
-import type { Contour } from '../geometry/contour.ts';
+import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Group } from './groups.ts';
 import type { ProofQuestion } from './proof.ts';
@@ -14,6 +14,7 @@ export interface Work {
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
   readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch' }[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
+  readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
   /** Given where the group reaches the edge of the block. */
   readonly block?: Contour;
   readonly wireRadius: number;
@@ -40,7 +41,7 @@ export interface PlacedWork {
 
 export const workOf = (group: Group, trace: Trace, travelsAfter: ReadonlyMap<number, number>, question: ProofQuestion): PlacedWork => {
   const cuts = group.cuts.map((i) => trace.cuts[i]!);
-  const first = cuts[0]?.segment.from ?? question.wanted[group.wanted[0]!]!.contour.segments[0]!.from;
+  const first = cuts[0]?.segment.from ?? firstWanted(group, question);
   const origin = { x: nanometre(first.x), y: nanometre(first.y) };
   const numbers: number[] = [];
   const local = localiser(origin, numbers);
@@ -57,6 +58,11 @@ export const workOf = (group: Group, trace: Trace, travelsAfter: ReadonlyMap<num
       numbers.push(-3.5, diameter);
       return { at: local.point(at), diameter };
     }),
+    open: group.open.map((i) => {
+      const { path, kept } = question.wantedOpen![i]!;
+      numbers.push(KEPT_NUMBER[kept], path.segments.length);
+      return { path: local.path(path), kept };
+    }),
     ...(group.atEdge ? { block: local.contour(question.block) } : {}),
     wireRadius: question.wireDiameter / 2,
     tolerance: question.tolerance,
@@ -64,6 +70,12 @@ export const workOf = (group: Group, trace: Trace, travelsAfter: ReadonlyMap<num
   };
   return { work, origin, fingerprint: Float64Array.from(numbers) };
 };
+
+const KEPT_NUMBER = { left: -7.5, right: -8.5, slit: -9.5 } as const;
+
+/** Where what is wanted of a group begins: for groups that no cut comes near. */
+export const firstWanted = (group: Group, { wanted, wantedOpen = [] }: ProofQuestion): Point =>
+  (wanted[group.wanted[0] ?? -1]?.contour ?? wantedOpen[group.open[0] ?? -1]!.path).segments[0]!.from;
 
 const cutsOf = (group: Group, cuts: readonly Cut[], local: Localiser, numbers: number[]): readonly WorkCut[] => {
   let run = -1;
@@ -98,6 +110,7 @@ interface Localiser {
   readonly point: (p: Point) => Point;
   readonly segment: (s: Segment) => Segment;
   readonly contour: (c: Contour) => Contour;
+  readonly path: (p: Path) => Path;
 }
 
 /** Moves to the origin, rounds, and writes down every number it passes. */
@@ -117,7 +130,12 @@ const localiser = (origin: Point, numbers: number[]): Localiser => {
     numbers.push(-6.5, sweep, radius);
     return { kind: 'arc', from: point(s.from), to: point(s.to), centre: point(s.centre), radius, sweep };
   };
-  return { point, segment, contour: (c) => ({ closed: true, segments: c.segments.map(segment) }) };
+  return {
+    point,
+    segment,
+    contour: (c) => ({ closed: true, segments: c.segments.map(segment) }),
+    path: (p) => ({ closed: false, segments: p.segments.map(segment) }),
+  };
 };
 
 /** The added 0 turns a negative zero into a plain one, so that equal numbers have equal bits. */
