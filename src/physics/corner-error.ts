@@ -14,6 +14,7 @@ export const lagAtSharpTurn: Formula<'lag' | 'turn'> = {
   unit: 'µm',
   inputs: { lag, turn },
   compute: ({ lag, turn }) => lag * shortOf(turn),
+  unchecked: 'worked out here from the curve of a pulled string; no printed value of the least distance was found',
 };
 
 /** Where the path runs on to a point further out, the wire may fall short of it by as much without touching the corner. */
@@ -25,6 +26,7 @@ export const lagAtPointedTurn: Formula<'lag' | 'turn' | 'offset'> = {
   inputs: { lag, turn, offset: { unit: 'mm', name: 'wire centre to the surface' } },
   compute: ({ lag, turn, offset }) => Math.max(0, lag * shortOf(turn) - offset * 1000 * (1 / Math.cos(turn / 2) - 1)),
   bends: true,
+  unchecked: 'worked out here from the curve of a pulled string; no printed value of the least distance was found',
 };
 
 /**
@@ -53,7 +55,7 @@ const shortOf = (turn: number): number => {
 export const pathInsideArc: Formula<'radius' | 'offset'> = {
   name: 'wire path inside an arc',
   text: 'path = radius - offset',
-  source: 'plane-geometry',
+  source: 'definition',
   unit: 'mm',
   inputs: { radius: { unit: 'mm', name: 'radius drawn' }, offset: { unit: 'mm', name: 'wire centre to the surface' } },
   compute: ({ radius, offset }) => radius - offset,
