@@ -12,6 +12,8 @@ export interface Laid {
   readonly tab: number;
   readonly piece: { readonly mass: number; readonly area: number };
   readonly measures: Measures;
+  /** Without a core: nothing comes loose. */
+  readonly burnt?: boolean;
 }
 
 /** A slug that could fall between table and nozzle, mm across. */
@@ -66,7 +68,7 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
         { place },
       ),
     );
-  findings.push(...pieceFindings(shape, laid, place));
+  if (laid.burnt !== true) findings.push(...pieceFindings(shape, laid, place));
   return findings;
 };
 

@@ -7,6 +7,10 @@ import { nearestOnChain } from '../geometry/distance.ts';
 import { type Lookup, lookupOf } from '../geometry/lookup.ts';
 import type { LadderRow } from '../physics/ladder.ts';
 import { besideBlock, enteredFrom, noWayIn } from './block-edge.ts';
+import { burntAttended, burntUnattended } from './burnt.ts';
+import { corePathFrom } from './core-laid.ts';
+import type { CorePath } from './core-path.ts';
+import type { Ring } from './core-rings.ts';
 import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
 import { dieAttended, dieUnattended } from './die.ts';
 import { type EdgeAsked, edgeCandidates } from './edge-entry.ts';
@@ -30,7 +34,9 @@ import { touchingDisc } from './touching-disc.ts';
 export interface Design {
   readonly hole: StartHole;
   readonly entry: Entry;
-  readonly tab: Tab;
+  /** None where the opening is burnt out. */
+  readonly tab?: Tab;
+  readonly core?: CorePath;
   readonly courses: readonly Course[];
   readonly visits: readonly Visit[];
   /** Sharp outside corners that are gone round by a loop, and the radius of the loops; those left to the control. */
@@ -53,14 +59,17 @@ export interface DesignAsked {
   readonly shared: readonly GivenHole[];
   /** Given where the contour is begun from the edge of the block. */
   readonly edge?: Pick<EdgeAsked, 'edge' | 'others'>;
+  /** The rings of an opening that is burnt out without a core. */
+  readonly rings?: Ring;
   readonly question: PlanQuestion;
 }
 
 export const designFor = (asked: DesignAsked): Designed => {
-  const { shape, rows, wireDiameter, piece } = asked;
+  const { shape, rows, wireDiameter, rings } = asked;
+  const piece = rings === undefined ? asked.piece : NO_PIECE;
   const { contour } = shape.first.loop.loop;
   const measures = measuresOf(rows, wireDiameter);
-  const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
+  const tab = rings === undefined ? tabFor({ ...piece, perimeter: perimeterOf(contour) }) : NO_TAB;
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
     const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug: piece.area }, asked.edge, effort);
@@ -76,12 +85,17 @@ export const designFor = (asked: DesignAsked): Designed => {
     for (const candidate of candidates.ranked) {
       const design = laidOut(asked, measures, candidate, tab);
       if (design === undefined) continue;
-      const entry = entryFindings(shape, candidate, { tab: tab.length, piece, measures }, asked.question);
+      const laid = { tab: tab.length, piece, measures, burnt: rings !== undefined };
+      const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
   }
   return { kind: 'not laid', findings: [refusal] };
 };
+
+/** Of an opening that is burnt out nothing is left to be held. */
+const NO_PIECE = { mass: 0, area: 0 };
+const NO_TAB = { length: 0, reason: '' };
 
 const candidatesOf = (asked: EntryAsked, edge: DesignAsked['edge'], effort: Effort): Candidates | { readonly kind: 'no way in' } => {
   if (edge === undefined) return candidatesFor(asked, effort);
@@ -119,14 +133,16 @@ const laidOut = (
     mass: spokenMass(piece.mass),
     ...turningOf(kept, own, laps, measures),
   };
-  const visits = visitsOf(kept, question, layout);
+  const core = asked.rings && corePathFrom({ layout, rings: asked.rings, hole, height: question.height });
+  if (core === 'no way') return undefined;
+  const visits = core === undefined ? visitsOf(kept, question, layout) : burntVisits(question, layout, core);
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
   const from = laps[0]!.lap.length - tab.length;
   const { beside } = candidate;
   return {
     hole: beside === undefined ? hole : besideBlock(beside),
     entry: { at: spot.at, segment: spot.segment, share: spot.share },
-    tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason },
+    ...(core === undefined ? { tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason } } : { core }),
     courses: laps.map(({ lap, pass }, i) => ({
       pass,
       programmed: outside.looped.length === 0 ? rotated[i]! : programmedOf(lap),
@@ -174,6 +190,9 @@ const visitsOf = (kept: Kept, question: PlanQuestion, layout: Layout): readonly 
   if (kept === 'die') return attended ? dieAttended(layout) : dieUnattended(layout);
   return attended ? punchAttended(layout) : punchUnattended(layout);
 };
+
+const burntVisits = (question: PlanQuestion, layout: Layout, core: CorePath): readonly Visit[] =>
+  question.run === 'attended' ? burntAttended(layout, core) : burntUnattended(layout, core);
 
 /** For openings: what stands inside, and the contour itself. */
 export const openingLookup = (contour: Contour, inside: readonly Contour[]): Lookup =>

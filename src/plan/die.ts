@@ -63,7 +63,7 @@ export const dieUnattended = (layout: Layout): readonly Visit[] => {
 };
 
 /** Threaded again in the hole, along the way that the rough cut has opened, then all skims. */
-const skimming = (layout: Layout): DesignStep[] => {
+export const skimming = (layout: Layout): DesignStep[] => {
   const { hole, laps } = layout;
   const [rough, first] = [laps[0]!, laps[1]!];
   const start = startingPoint(layout, first, 0, 1);
@@ -80,7 +80,7 @@ const skimming = (layout: Layout): DesignStep[] => {
 };
 
 /** Where the wire goes after the rough's overlap, and how the first skim starts from there. */
-const afterOverlap = (layout: Layout): Standing => {
+export const afterOverlap = (layout: Layout): Standing => {
   const { measures, laps } = layout;
   const { overlap, retreat, runUp } = measures;
   const rough = laps[0]!;

@@ -32,6 +32,9 @@ const WANDER = 0.01;
 export const roomFor = (diameter: number, { roughOffset, height }: HoleRules): number =>
   diameter / 2 + CLEAR + roughOffset + WANDER * height;
 
+/** No metal stands so near to the middle of a hole, mm, wherever it wandered to on its way down. */
+export const drilledRoom = (diameter: number, height: number): number => Math.max(0, diameter / 2 - WANDER * height - 0.02);
+
 /** The largest hole up to the one asked for that fits with this much room about its middle; 0 when none does. */
 export const diameterFor = (room: number, rules: HoleRules): number => {
   const most = 2 * (room - roomFor(0, rules)) + 1e-9;

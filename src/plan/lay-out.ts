@@ -4,13 +4,15 @@ import { type Lookup, lookupOf, lookupOfSegments } from '../geometry/lookup.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import { openedFrame } from './block-edge.ts';
 import { edgesOfClamp } from './clamps.ts';
+import { designWithCore } from './core-design.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
-import { type Design, type DesignAsked, designFor, openingLookup } from './design.ts';
+import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import type { KeptLoop } from './kept.ts';
+import { looseOf } from './loose-piece.ts';
 import { heightFigure, massOf } from './mass.ts';
 import { movedContour, movedPoint } from './moved.ts';
 import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
-import type { ContourPlan, Plan, WorstCorner } from './plan.ts';
+import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from './plan.ts';
 import { isFromEdge, type PlanQuestion } from './question.ts';
 import { type Shape, shapeName } from './shapes.ts';
 import { sharedFindings, sharedHoles } from './shared-holes.ts';
@@ -47,27 +49,34 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const { loop } = shape.first;
     const area = pieceArea(shape.first, asked.reach);
     const role = loop.kept === 'die' ? 'slug' : 'part';
-    const massFor = (id: string) => massOf(id, role, area, height, question.material.density);
-    const mass = massFor(loop.loop.id);
-    const designed = designFor({
+    const massFor = (id: string, of: number) => massOf(id, role, of, height, question.material.density);
+    const mass = massFor(loop.loop.id, area);
+    const rough = best.rows[0]!;
+    const kerf = best.wire.diameter + 2 * rough.gap.value;
+    const weighed = { mass: mass.value, area };
+    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough, wire: best.wire, question };
+    const designAsked: DesignAsked = {
       shape,
       fit: best.fits[i]!,
       rows: best.rows,
       wireDiameter: best.wire.diameter,
-      piece: { mass: mass.value, area },
+      piece: weighed,
       ...clearFor(shape, everything, asked),
       shared: shared.get(loop.loop.id) ?? [],
       question,
-    });
+    };
+    const { designed, burnt } = designWithCore(designAsked, coreAsked);
     findings.push(...designed.findings);
     if (designed.kind === 'not laid') return;
     const { design } = designed;
     corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...design.outside });
     const corner = cornerOf(shape, design, asked);
+    const loose = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value, burnt });
     for (const member of shape.members) {
       const id = member.loop.loop.id;
-      const piece = { role, area, mass: id === loop.loop.id ? mass : massFor(id) } as const;
-      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner }));
+      const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);
+      const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
+      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner, core: burnt }));
       visits.push({ ...member, visits: design.visits });
     }
   });
@@ -121,14 +130,23 @@ const otherSegments = ({ shapes, question: { clamps = [] } }: LayOutAsked, but?:
 const contourPlanOf = (
   { loop, by }: { readonly loop: KeptLoop; readonly by: Point },
   design: Design,
-  { comesOut, piece, corner }: Pick<ContourPlan, 'comesOut' | 'piece'> & { readonly corner: WorstCorner | undefined },
+  {
+    comesOut,
+    piece,
+    corner,
+    core,
+  }: Pick<ContourPlan, 'comesOut' | 'piece'> & {
+    readonly corner: WorstCorner | undefined;
+    readonly core: CoreBurnt | undefined;
+  },
 ): ContourPlan => ({
   loop: loop.loop.id,
   kept: loop.kept,
   hole: { ...design.hole, at: movedPoint(design.hole.at, by) },
   entry: { ...design.entry, at: movedPoint(design.entry.at, by) },
-  tab: { ...design.tab, from: movedPoint(design.tab.from, by) },
+  ...(design.tab && { tab: { ...design.tab, from: movedPoint(design.tab.from, by) } }),
   piece,
+  ...(core && { core }),
   ...(corner && { corner: { ...corner, at: movedPoint(corner.at, by) } }),
   // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
   get comesOut() {

@@ -177,7 +177,7 @@ describe('webs and slugs', () => {
       loop('L3', rectangle(20.2, 10, 10, 10), 1, 'L1'),
     ];
     expect(codes(questionFor(thin))).toContain('cuts-too-close');
-    expect(codes(opening(disc(10, 10, 2.2)))).toContain('slug-tiny');
+    expect(codes({ ...opening(disc(10, 10, 2.2)), core: { L2: 'slug' } })).toContain('slug-tiny');
     expect(codes(questionFor([loop('L1', rectangle(0, 0, 300, 200))], { height: 120 }))).toContain('slug-heavy');
   });
 });

@@ -3,6 +3,7 @@ import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure } from './accuracy.ts';
 import { blockFindings, blockFor } from './block.ts';
 import { clampFindings } from './clamps.ts';
+import { coresOfUnknown, withCore } from './core-choice.ts';
 import { find } from './findings.ts';
 import { sortLoops } from './kept.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
@@ -21,10 +22,17 @@ import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
 export const planCut = (question: PlanQuestion): Plan => {
   const sorted = sortLoops(question);
   const block = blockFor(sorted, question);
-  const shapes = shapesOf(surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)), (id) => isFromEdge(question, id));
+  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
+  const shapes = shapesOf(around, (id) => isFromEdge(question, id));
   const choice = chooseWire(question, shapes);
   const nothing = sorted.cut.length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
-  const before = [...nothing, ...sorted.findings, ...choice.findings, ...blockFindings(block, question)];
+  const before = [
+    ...nothing,
+    ...sorted.findings,
+    ...coresOfUnknown(question, sorted),
+    ...choice.findings,
+    ...blockFindings(block, question),
+  ];
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
   const limits = { kerf: measuresKerf(best), reach: reachOf(best) };

@@ -155,7 +155,7 @@ const coverage = (plan: Plan): string[] => {
       const sum = (part: Cut['part']): number => travelled.get(`${id} ${pass} ${part}`) ?? 0;
       const faults: string[] = [];
       if (pass === 1 && Math.abs(sum('contour') + sum('tab') - round) > 0.005) faults.push(`${id}: the rough does not close`);
-      if (pass === 1 && Math.abs(sum('tab') - tab!.length) > 0.05) faults.push(`${id}: the tab has another length`);
+      if (pass === 1 && Math.abs(sum('tab') - (tab?.length ?? 0)) > 0.05) faults.push(`${id}: the tab has another length`);
       if (pass > 1 && sum('contour') + sum('tab') + sum('overlap') < round + 0.19) faults.push(`${id}: pass ${pass} leaves a gap`);
       if (pass > 1 && kept === 'die' && Math.abs(sum('overlap') - 0.3) > 0.05) faults.push(`${id}: pass ${pass} has no overlap`);
       return faults;
@@ -181,7 +181,10 @@ const order = (plan: Plan): string[] => {
       state.set(step.loop, 'out');
     }
   }
-  for (const { loop: id } of plan.contours) if (state.get(id) !== 'out') faults.push(`${id}: the piece is never taken out`);
+  for (const { loop: id, core, tab } of plan.contours) {
+    if (core === undefined && state.get(id) !== 'out') faults.push(`${id}: the piece is never taken out`);
+    if (core !== undefined && (state.has(id) || tab !== undefined)) faults.push(`${id}: nobody is needed where a core is burnt`);
+  }
   if (plan.steps.at(-1)?.kind !== 'end') faults.push('the plan does not end');
   return faults;
 };

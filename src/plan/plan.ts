@@ -55,9 +55,32 @@ export interface Tab {
 /** The piece that comes free. */
 export interface LoosePiece {
   readonly role: 'slug' | 'part';
+  /** mm²; 0 where the opening is burnt out. */
   readonly area: number;
   /** kg */
   readonly mass: Figure;
+  /** mm along x and y, and its height: the upright box round it. All 0 where the opening is burnt out. */
+  readonly size: { readonly x: number; readonly y: number; readonly height: number };
+  /** Where its weight acts, seen from above: the wire stands upright, so it hangs on its tab by the way from here to there. */
+  readonly balance: Point;
+  readonly handling: Handling;
+}
+
+/**
+ * `burnt`: nothing comes loose. `caught`: a magnet or a plate under it takes it up. `lifted`: a hand takes it out upward. `held`: it
+ * must hang or stand on something before its tab is cut. `tackle`: that, and no hand lifts it.
+ */
+export type Handling = 'burnt' | 'caught' | 'lifted' | 'held' | 'tackle';
+
+/** How an opening is burnt out without a core. Lengths in mm. */
+export interface CoreBurnt {
+  /** Rings inside the rough cut, and the way of the wire over them. */
+  readonly rings: number;
+  readonly length: number;
+  /** New metal taken across by each ring, from the start hole outward, the rough cut last; the first cuts full width. */
+  readonly bites: readonly number[];
+  readonly kerf: number;
+  readonly reason: string;
 }
 
 /** The corner or arc of a contour at which wire lag spoils most. */
@@ -86,6 +109,8 @@ export interface ContourPlan {
   readonly courses: readonly Course[];
   /** None where there is neither corner nor arc. */
   readonly corner?: WorstCorner;
+  /** Given where the opening is burnt out without a core: there is no tab then, and no piece to take out. */
+  readonly core?: CoreBurnt;
 }
 
 export interface Course {
@@ -114,7 +139,8 @@ export type Step =
       readonly programmed?: Segment;
       readonly centre?: Segment;
       readonly pass: number;
-      readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave';
+      /** `core`: inside an opening that is burnt out, where nothing is wanted of the path but that no metal is left. */
+      readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave' | 'core';
     }
   | { readonly kind: 'stop'; readonly reason: StopReason; readonly loop: string; readonly sentence: string }
   | { readonly kind: 'end' };

@@ -27,6 +27,9 @@ export interface GivenHole {
 /** `die` and `punch` say which side is kept; `leave` is not cut. */
 export type KeptChoice = 'die' | 'punch' | 'leave';
 
+/** `slug`: the piece inside comes out whole. `burn`: the wire takes all of it. */
+export type CoreChoice = 'slug' | 'burn';
+
 export interface PlanQuestion {
   readonly loops: readonly WantedLoop[];
   readonly holes: readonly GivenHole[];
@@ -68,6 +71,10 @@ export interface PlanQuestion {
   readonly resolution: { readonly unit: number; readonly decimals: number };
   /** Rectangles over the block that no cut may run into. */
   readonly clamps?: readonly Clamp[];
+  /** By loop id: whether an opening gives a slug or is burnt out without a core; where nothing is said the planner chooses. */
+  readonly core?: Readonly<Record<string, CoreChoice>>;
+  /** What one stop for a slug takes, min, and a person's hour, minor money units: to weigh a slug against burning it all. */
+  readonly person?: { readonly stopMinutes: number; readonly hour: number };
   /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
   readonly machineRate?: number;
 }

@@ -2,12 +2,15 @@
 import type { Contour } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { KeptLoop } from './kept.ts';
+import type { CoreChoice } from './question.ts';
 
 /** A loop with the children whose metal stands inside it and the holes already there. */
 export interface Surroundings {
   readonly loop: KeptLoop;
   readonly inside: readonly KeptLoop[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
+  /** Whether its core is to stay whole or to be burnt, where the user said so. */
+  readonly core?: CoreChoice;
 }
 
 export interface Shape {
@@ -46,11 +49,12 @@ export const shapeName = ({ first, members }: Shape): string => {
 
 const startOf = (contour: Contour): Point => contour.segments[0]!.from;
 
-const keyOf = ({ loop, inside, holes }: Surroundings): string => {
+const keyOf = ({ loop, inside, holes, core }: Surroundings): string => {
   const origin = startOf(loop.loop.contour);
   const parts = [contourKey(loop.loop.contour, origin)];
   for (const child of inside) parts.push(`${child.kept} ${contourKey(child.loop.contour, origin)}`);
   for (const hole of holes) parts.push(`o ${pointKey(hole.at, origin)} ${hole.diameter}`);
+  if (core !== undefined) parts.push(core);
   return parts.join('|');
 };
 

@@ -1,4 +1,4 @@
-/** How wide a contour is across its narrow way: the least width of the box around it, turned every few degrees. */
+/** How wide and how long a contour is: the least and the greatest width of the box around it, turned every few degrees. */
 import { areaOf, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { pointAt } from '../geometry/measure.ts';
@@ -7,9 +7,12 @@ import { pointAt } from '../geometry/measure.ts';
 export const meanWidth = (contour: Contour): number => (2 * Math.abs(areaOf(contour))) / perimeterOf(contour);
 
 /** mm, never less than the true least width by more than a percent. */
-export const widthOf = (contour: Contour): number => {
+export const widthOf = (contour: Contour): number => extentsOf(contour).least;
+
+/** mm; the greatest never more than the true one, the least never more than a percent above it. */
+export const extentsOf = (contour: Contour): { readonly least: number; readonly most: number } => {
   const points = contour.segments.flatMap((s) => (s.kind === 'line' ? [s.from] : [0, 0.25, 0.5, 0.75].map((share) => pointAt(s, share))));
-  let least = Number.POSITIVE_INFINITY;
+  let [least, most] = [Number.POSITIVE_INFINITY, 0];
   for (let n = 0; n < 24; n += 1) {
     const angle = (n * Math.PI) / 24;
     const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
@@ -21,6 +24,7 @@ export const widthOf = (contour: Contour): number => {
       if (along > high) high = along;
     }
     least = Math.min(least, high - low);
+    most = Math.max(most, high - low);
   }
-  return least;
+  return { least, most };
 };

@@ -115,7 +115,7 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
 };
 
 /** Machine and wire, minor money units per minute: wire used up by its speed, its mass from diameter and density. */
-const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
+export const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
   const kilogramsPerMetre = (Math.PI / 4) * wire.diameter ** 2 * wire.density * 1e-3;
   return (question.machineRate ?? ASSUMED_RATE) / 60 + wire.speed * kilogramsPerMetre * wire.price;
 };
