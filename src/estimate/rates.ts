@@ -29,6 +29,7 @@ export const ratesSchema = z
         inspection: minutes.describe('Measuring and cleaning one piece'),
         stop: minutes.describe('One stop at which a slug or part is secured or taken out'),
         handThread: minutes.describe('Threading by hand'),
+        spool: minutes.optional().describe('Putting on a full spool and threading again; 10 when left out'),
         condition: minutes.describe('Setting a condition by hand where the dialect has no word for it'),
       })
       .describe('What people need'),

@@ -1,7 +1,7 @@
 /** What a program makes the machine do, counted from its actions as read back: lengths by pass, stops, threadings, travel. */
 import type { Finding } from '../finding/finding.ts';
 import { lengthOf } from '../geometry/measure.ts';
-import type { ReadProgram } from '../nc/read/program.ts';
+import type { Action, ReadProgram } from '../nc/read/program.ts';
 import type { Pass } from '../plan/plan.ts';
 import { find } from './findings.ts';
 
@@ -27,25 +27,31 @@ export const tallyOf = (program: ReadProgram, passes: readonly Pass[]): Tallied 
   for (const action of program.actions) {
     if (action.kind === 'move' && action.rapid) counts.travel += lengthOf(action.centre);
     else if (action.kind === 'move') {
-      const pass = passes.findIndex((p) =>
-        action.condition === undefined ? p.register === action.register : p.condition === action.condition,
-      );
-      if (pass < 0) return { kind: 'unknown pass', finding: unknownPass(program, action.block, action.condition ?? action.register) };
-      lengths[pass] = (lengths[pass] as number) + lengthOf(action.centre);
+      const pass = passOf(action, passes);
+      if (pass === undefined) return { kind: 'unknown pass', finding: unknownPass(program, action) };
+      const index = passes.indexOf(pass);
+      lengths[index] = (lengths[index] as number) + lengthOf(action.centre);
     } else if (action.kind === 'thread') counts.machineThreads += 1;
     else if (action.kind === 'stop') counts[kindOfStop(action.comment)] += 1;
   }
   return { kind: 'tally', tally: { lengths, ...counts } };
 };
 
+type Move = Extract<Action, { kind: 'move' }>;
+
+/** The pass a cutting move belongs to: by its condition, or by its register where the program chooses no condition. */
+export const passOf = ({ condition, register }: Move, passes: readonly Pass[]): Pass | undefined =>
+  passes.find((p) => (condition === undefined ? p.register === register : p.condition === condition));
+
 /** Stops that stand in for a word the dialect does not have say so at the start of their comment. */
-const kindOfStop = (comment: string): 'handThreads' | 'handConditions' | 'stops' => {
+export const kindOfStop = (comment: string): 'handThreads' | 'handConditions' | 'stops' => {
   if (/^thread/i.test(comment)) return 'handThreads';
   return /^condition/i.test(comment) ? 'handConditions' : 'stops';
 };
 
-const unknownPass = (program: ReadProgram, block: number, number: number | undefined): Finding => {
+export const unknownPass = (program: ReadProgram, { block, condition, register }: Move): Finding => {
   const at = program.blocks[block];
+  const number = condition ?? register;
   const which = number === undefined ? 'neither a condition nor a register' : `number ${number}, which belongs to no pass`;
   return find('pass-unknown', `Line ${at?.line ?? '?'} of the program cuts with ${which}.`, {
     place: { kind: 'line', line: at?.line ?? 1, text: at?.text ?? '' },

@@ -1,0 +1,193 @@
+/** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
+import type { Finding } from '../../finding/finding.ts';
+import { find } from '../findings.ts';
+import type { Moment } from './moment.ts';
+import { type Sequence, type SequenceQuestion, sequenceOf, type Turn } from './sequence.ts';
+import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
+import { type Task, type TaskKind, type TasksQuestion, tasksOf } from './tasks.ts';
+
+export interface ClockQuestion extends TasksQuestion, SequenceQuestion {
+  readonly shifts: readonly Shift[];
+  /** The moment at which the program could be started; where nobody is there, it waits for somebody. */
+  readonly start: Moment;
+  /** One standard deviation of the cutting times, as a share; none when left out. */
+  readonly spread?: number;
+}
+
+/** One thing that happens. The next one begins when it ends. */
+export interface ClockEvent {
+  readonly kind: TaskKind | 'waiting for a person';
+  readonly from: Moment;
+  readonly to: Moment;
+  readonly what: string;
+  readonly needsPerson: boolean;
+  /** Begins when nobody is there. */
+  readonly atNight: boolean;
+  readonly piece: number;
+  /** Block of the program it begins with; none for what no program says. */
+  readonly block?: number;
+}
+
+/** Minutes. busy + waiting = total, attended + unattended = total. */
+export interface ClockTotals {
+  readonly total: number;
+  /** The machine cuts, travels, threads or is being tended. */
+  readonly busy: number;
+  /** Somebody is needed and nobody there. */
+  readonly waiting: number;
+  /** Somebody is at the machine. */
+  readonly attended: number;
+  readonly unattended: number;
+  readonly cutting: number;
+  /** Of the cutting, what falls outside the shifts. */
+  readonly cuttingAtNight: number;
+  /** How often the wire is threaded, spool changes included. */
+  readonly threadings: number;
+}
+
+export interface Clock {
+  readonly start: Moment;
+  readonly finish: Moment;
+  /** Between which the finish lies when cutting is faster or slower by one standard deviation. */
+  readonly early: Moment;
+  readonly late: Moment;
+  /** The first events in order; `left` more follow. */
+  readonly events: readonly ClockEvent[];
+  readonly left: number;
+  /** Each spool that runs out: when, whether nobody is there then, and the last moment before at which somebody was at the machine. */
+  readonly spools: readonly SpoolEnd[];
+  readonly totals: ClockTotals;
+  /** Stretches of the run outside the shifts, the first of them. */
+  readonly nights: readonly { readonly from: Moment; readonly to: Moment }[];
+  readonly pieces: { readonly laid: number; readonly asked: number };
+}
+
+export interface SpoolEnd {
+  readonly at: Moment;
+  readonly atNight: boolean;
+  readonly changed: Moment;
+  readonly before: Moment;
+}
+
+export type LaidOnClock =
+  | { readonly kind: 'clock'; readonly clock: Clock }
+  /** The shop has no shift in which a person could come. */
+  | { readonly kind: 'nobody comes'; readonly finding: Finding }
+  | { readonly kind: 'refused'; readonly finding: Finding };
+
+const MOST_EVENTS = 20_000;
+const MOST_NIGHTS = 60;
+
+/**
+ * Lays a program on the clock. A task for a person begins only within a shift and is then finished, even past its end; all else
+ * goes on day and night. Nothing happens at the same time as anything else.
+ */
+export const layOnClock = (question: ClockQuestion): LaidOnClock => {
+  const prepared = prepareClock(question);
+  if (prepared.kind !== 'ready') return prepared;
+  const { sequence, calendar, tasks } = prepared;
+  const laid = lay(sequence.turns, question.start, calendar);
+  const ends = [laid.finish, ...otherEnds(tasks, question, sequence.pieces, calendar)];
+  return {
+    kind: 'clock',
+    clock: {
+      start: question.start,
+      early: Math.min(...ends),
+      late: Math.max(...ends),
+      ...laid,
+      nights: nightsBetween(calendar, question.start, laid.finish, MOST_NIGHTS),
+      pieces: { laid: sequence.pieces, asked: question.quantity },
+    },
+  };
+};
+
+/** Where cutting is faster and slower. A spool that ends elsewhere may turn the two about: slower can be done sooner. */
+const otherEnds = (tasks: readonly Task[], question: ClockQuestion, quantity: number, calendar: Calendar): readonly Moment[] => {
+  const spread = Math.min(question.spread ?? 0, 0.9);
+  if (spread === 0) return [];
+  return [1 - spread, 1 + spread].map((factor) => {
+    const { turns } = sequenceOf(tasks, { ...question, quantity }, factor, Number.POSITIVE_INFINITY);
+    return runThrough(turns, question.start, calendar).finish;
+  });
+};
+
+type Prepared =
+  | {
+      readonly kind: 'ready';
+      readonly sequence: Sequence;
+      readonly calendar: Calendar;
+      readonly tasks: readonly Task[];
+    }
+  | Exclude<LaidOnClock, { kind: 'clock' }>;
+
+/** What does not depend on the start. */
+export const prepareClock = (question: ClockQuestion, most?: number): Prepared => {
+  const calendar = calendarOf(question.shifts);
+  if (calendar.perWeek === 0) return { kind: 'nobody comes', finding: nobodyComes() };
+  const found = tasksOf(question);
+  if (found.kind === 'refused') return found;
+  return { kind: 'ready', sequence: sequenceOf(found.tasks, question, 1, most), calendar, tasks: found.tasks };
+};
+
+const nobodyComes = (): Finding =>
+  find('nobody-comes', 'The shop has no shift in which somebody could start the machine: the run cannot be laid on the clock.', {
+    place: { kind: 'field', path: 'shifts' },
+    remedy: 'Give the shop file at least one shift, or leave shifts out for Monday to Friday, 07:00 to 16:00.',
+  });
+
+/** Told of each event as it is laid. */
+type Listener = (turn: Turn, begin: Moment, from: Moment) => void;
+
+export interface RunThrough {
+  readonly finish: Moment;
+  readonly waiting: number;
+  readonly cuttingAtNight: number;
+}
+
+/** Goes through the turns from a start: each begins when the one before ends and, where it needs somebody, somebody is there. */
+export const runThrough = (turns: readonly Turn[], start: Moment, calendar: Calendar, tell?: Listener): RunThrough => {
+  // Whoever starts the program must be there, whatever comes first in it.
+  let at = nextAttended(calendar, start);
+  let waiting = at - start;
+  let cuttingAtNight = 0;
+  for (const turn of turns) {
+    const from = turn.needsPerson ? nextAttended(calendar, at) : at;
+    waiting += from - at;
+    const to = from + turn.minutes;
+    if (turn.kind === 'cutting') cuttingAtNight += turn.minutes - attendedBetween(calendar, from, to);
+    tell?.(turn, at, from);
+    at = to;
+  }
+  return { finish: at, waiting, cuttingAtNight: Math.max(0, cuttingAtNight) };
+};
+
+type Laid = Pick<Clock, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
+
+const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid => {
+  const events: ClockEvent[] = [];
+  const spools: SpoolEnd[] = [];
+  let [left, before] = [0, start];
+  const sums = { attended: 0, unattended: 0, cutting: 0, threadings: 0 };
+  const put = (event: Omit<ClockEvent, 'atNight'>): void => {
+    sums[event.needsPerson ? 'attended' : 'unattended'] += event.to - event.from;
+    if (events.length < MOST_EVENTS) events.push({ ...event, atNight: !isAttended(calendar, event.from) });
+    else left += 1;
+  };
+  const wait = (from: Moment, to: Moment, turn: Pick<Turn, 'what' | 'piece' | 'block'>): void => {
+    const where = turn.block === undefined ? {} : { block: turn.block };
+    if (to > from) put({ kind: 'waiting for a person', from, to, what: turn.what, needsPerson: false, piece: turn.piece, ...where });
+  };
+  wait(start, nextAttended(calendar, start), { what: 'start the program', piece: 1 });
+  const through = runThrough(turns, start, calendar, (turn, begin, from) => {
+    wait(begin, from, turn);
+    const { minutes, ...rest } = turn;
+    put({ ...rest, from, to: from + minutes });
+    if (turn.kind === 'cutting') sums.cutting += minutes;
+    if (turn.kind === 'threading' || turn.kind === 'spool change') sums.threadings += 1;
+    if (turn.kind === 'spool change') spools.push({ at: begin, atNight: !isAttended(calendar, begin), changed: from, before });
+    if (turn.needsPerson) before = from;
+  });
+  const total = through.finish - start;
+  const totals = { total, busy: total - through.waiting, waiting: through.waiting, ...sums, cuttingAtNight: through.cuttingAtNight };
+  return { finish: through.finish, events, left, spools, totals };
+};

@@ -1,0 +1,92 @@
+/** All pieces of a job in a row, with the loading between them and the spool changed where it runs out. */
+import type { Wire } from '../../physics/wire.ts';
+import type { Rates } from '../rates.ts';
+import type { Task } from './tasks.ts';
+
+export interface SequenceQuestion {
+  readonly wire: Wire;
+  /** Wire on the machine at the start; a full spool when left out. */
+  readonly spoolLeft?: SpoolLeft;
+  readonly quantity: number;
+  readonly minutes: Rates['minutes'];
+}
+
+export type SpoolLeft = { readonly unit: 'kg' | 'm'; readonly amount: number };
+
+/** A task with the piece it belongs to, counted from 1. */
+export interface Turn extends Task {
+  readonly piece: number;
+}
+
+export interface Sequence {
+  readonly turns: readonly Turn[];
+  /** Pieces that are in it whole. */
+  readonly pieces: number;
+}
+
+/** Putting on a full spool and threading again; from memory, where the shop does not say. */
+const SPOOL_MINUTES = 10;
+/** More turns than this are not laid out: the first piece is always whole, later ones are left out. */
+const MOST_TURNS = 200_000;
+
+/**
+ * @param cutting factor on all cutting times: for an early and a late end of the same run.
+ * @param most turns beyond which no further piece is begun.
+ */
+export const sequenceOf = (tasks: readonly Task[], question: SequenceQuestion, cutting = 1, most = MOST_TURNS): Sequence => {
+  const turns: Turn[] = [];
+  const spool = new Spool(question);
+  let piece = 0;
+  while (piece < question.quantity && (piece === 0 || turns.length + tasks.length < most)) {
+    piece += 1;
+    if (piece > 1) turns.push({ kind: 'loading', minutes: question.minutes.load, what: `load piece ${piece}`, needsPerson: true, piece });
+    for (const task of tasks) {
+      if (task.kind !== 'cutting') turns.push({ ...task, piece });
+      else for (const part of spool.cut({ ...task, minutes: task.minutes * cutting })) turns.push({ ...part, piece });
+    }
+  }
+  return { turns, pieces: piece };
+};
+
+/** Metres on a full spool. */
+export const spoolMetres = (wire: Wire): number => metresOf(wire, wire.spool);
+
+const metresOf = ({ diameter, density }: Wire, kilograms: number): number => (kilograms * 1000) / (Math.PI * (diameter / 2) ** 2 * density);
+
+/** The spool on the machine while the pieces are gone through; it never leaves this file. */
+class Spool {
+  readonly #speed: number;
+  readonly #full: number;
+  readonly #change: Omit<Task, 'block'>;
+  #left: number;
+
+  constructor({ wire, spoolLeft, minutes }: SequenceQuestion) {
+    this.#speed = wire.speed;
+    this.#full = spoolMetres(wire);
+    this.#left = spoolLeft === undefined ? this.#full : spoolLeft.unit === 'm' ? spoolLeft.amount : metresOf(wire, spoolLeft.amount);
+    const what = 'put on a full spool and thread again';
+    this.#change = { kind: 'spool change', minutes: minutes.spool ?? SPOOL_MINUTES, what, needsPerson: true };
+  }
+
+  /** A cutting task in the parts that the spools give. */
+  cut(task: Task): readonly Task[] {
+    const parts: Task[] = [];
+    let rest = task.minutes;
+    // A spool that lasts no time at all would be changed for ever: it is left out of account then.
+    const endless = this.#full <= 0 || rest * this.#speed > MOST_SPOOLS * this.#full;
+    while (!endless && rest * this.#speed > this.#left + LEAST) {
+      const minutes = this.#left / this.#speed;
+      if (minutes > 0) parts.push({ ...task, minutes });
+      parts.push({ ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) });
+      rest -= minutes;
+      this.#left = this.#full;
+    }
+    this.#left -= endless ? 0 : rest * this.#speed;
+    if (rest > 0) parts.push({ ...task, minutes: rest });
+    return parts;
+  }
+}
+
+/** A micrometre of wire is rounding, m. */
+const LEAST = 1e-6;
+const MOST_SPOOLS = 1000;
