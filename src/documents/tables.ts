@@ -60,7 +60,7 @@ export const holeTable = (plan: Plan): Table => ({
     c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter),
     c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'on the drawing' : 'from the edge',
     c.tab === undefined ? 'none' : place(c.tab.length),
-    `${c.piece.role}, ${mass(c.piece.mass.value)}`,
+    c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
   ]),
   note: 'X and Y in mm from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
 });

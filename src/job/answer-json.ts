@@ -50,7 +50,8 @@ const planJson = (facts: JobFacts): Json => {
       hole: c.hole,
       entry: c.entry.at,
       ...(c.tab === undefined ? {} : { tab: c.tab }),
-      piece: { role: c.piece.role, area: c.piece.area, mass: figure(c.piece.mass) },
+      ...(c.core === undefined ? {} : { core: c.core }),
+      piece: { ...c.piece, mass: figure(c.piece.mass) },
     })),
   };
 };

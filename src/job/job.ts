@@ -38,6 +38,10 @@ export const jobSchema = z
       .record(z.string(), z.enum(['hole', 'edge']))
       .default({})
       .describe('By loop id: begun from a hole, or from the edge of the block, whose frame then springs'),
+    core: z
+      .record(z.string(), z.enum(['slug', 'burn']))
+      .default({})
+      .describe('By loop id: whether an opening gives a slug or is burnt out without a core; chosen when left out'),
     layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),
     block: z
       .strictObject({ margin: positive.max(500).default(10) })

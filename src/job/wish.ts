@@ -85,6 +85,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
       : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
     outline: job.outline,
     kept: job.kept,
+    ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
     ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
     blockMargin: job.block.margin,
     wires: shop.wires,
@@ -100,15 +101,17 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     run: job.run,
     outsideCorners: dialect.outsideCorners,
     ...(job.outsideCorners === 'control' ? {} : { sharpOutside: job.outsideCorners }),
-    ...machineRateOf(run),
+    ...ratesOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
 };
 
 const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });
 
-/** What a machine hour costs on the day; where no rates hold yet, the estimate will say so. */
-const machineRateOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate'> => {
+/** What an hour of the machine and of a person costs on the day, and what a stop takes; where no rates hold yet, the estimate will say so. */
+const ratesOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate' | 'person'> => {
   const found = ratesOn(shop.rates, day);
-  return found.kind === 'rates' ? { machineRate: found.rates.machineHour } : {};
+  if (found.kind !== 'rates') return {};
+  const { machineHour, labourHour, minutes } = found.rates;
+  return { machineRate: machineHour, person: { stopMinutes: minutes.stop, hour: labourHour } };
 };
