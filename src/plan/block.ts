@@ -10,10 +10,11 @@ import type { PlanQuestion } from './question.ts';
 export const blockFor = (sorted: Sorted, question: PlanQuestion): Contour => {
   const drawn = sorted.block[0];
   if (drawn !== undefined) return drawn.contour;
-  const loops = sorted.cut.length > 0 ? sorted.cut.map((k) => k.loop) : question.loops;
+  const lines = (question.open ?? []).map((l) => l.path);
+  const loops = sorted.cut.length > 0 ? sorted.cut.map((k) => k.loop) : lines.length > 0 ? [] : question.loops;
   const margin = question.blockMargin;
-  if (loops.length === 0) return box(0, 0, margin, margin);
-  const b = mergedBounds(loops.map((l) => boundsOfChain(l.contour)));
+  if (loops.length + lines.length === 0) return box(0, 0, margin, margin);
+  const b = mergedBounds([...loops.map((l) => l.contour), ...lines].map(boundsOfChain));
   return box(b.minX - margin, b.minY - margin, b.maxX + margin, b.maxY + margin);
 };
 

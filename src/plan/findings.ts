@@ -18,6 +18,8 @@ export const catalogue = {
   'finish-out-of-reach': { severity: 'refusal', title: 'The finish asked for cannot be reached' },
   'tolerance-out-of-reach': { severity: 'refusal', title: 'The tolerance asked for cannot be held' },
   'hole-does-not-fit': { severity: 'refusal', title: 'There is no room for a start hole' },
+  'open-line-cut': { severity: 'note', title: 'How an open line is cut' },
+  'kept-side-comes-off': { severity: 'warning', title: 'The kept side of an open line is the piece that comes off' },
   'several-parts': { severity: 'note', title: 'Several parts come out of one block' },
   'hole-shared': { severity: 'note', title: 'Two contours are begun from one hole' },
   'frame-cut-open': { severity: 'warning', title: 'A contour is begun from the edge of the block' },

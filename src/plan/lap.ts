@@ -3,7 +3,7 @@
  * the entry. Forward is counter-clockwise, as the contour is drawn; any stretch of it can be taken either way.
  */
 import { turnBetween } from '../geometry/angle.ts';
-import type { Contour } from '../geometry/contour.ts';
+import type { Chain, Contour, Path } from '../geometry/contour.ts';
 import { reverse, slice } from '../geometry/cut.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../geometry/measure.ts';
 import type { Arc, Point, Segment } from '../geometry/segment.ts';
@@ -49,21 +49,30 @@ const PAST = 0.02;
 /** Turns below this, rad, are the noise of fitted curves. */
 const SMOOTH = 1e-5;
 
-/** The contour must start at the entry and be opened by more than the offset, so that no piece of it vanishes. */
-export const lapOf = (contour: Contour, options: LapOptions): Lap => {
+/**
+ * A contour must start at the entry, and a contour or path be opened by more than the offset, so that no piece of it vanishes.
+ * Along a path there is only one lap.
+ */
+export const lapOf = (contour: Chain, options: LapOptions): Lap => {
   const shifted = contour.segments.map((s) => beside(s, options.side * options.offset));
-  const corners = joined(contour.segments, shifted, options);
+  const corners = joined(contour, shifted, options);
   const pieces: LapPiece[] = [];
   let travelled = 0;
   contour.segments.forEach((programmed, i) => {
     const end = travelled + lengthOf(programmed);
-    const turns = Math.abs(cornerTurn(programmed, contour.segments[(i + 1) % contour.segments.length]!)) > SMOOTH;
+    const next = contour.segments[(i + 1) % contour.segments.length]!;
+    const turns = !isEnd(contour, i) && Math.abs(cornerTurn(programmed, next)) > SMOOTH;
     pieces.push({ programmed, centre: shifted[i]!, start: travelled, end, ...(turns && { turns }) });
     for (const beside of corners[i]!) pieces.push({ ...beside, start: end, end });
     travelled = end;
   });
   return { pieces, length: travelled, side: options.side, offset: options.offset };
 };
+
+const isEnd = (chain: Chain, i: number): boolean => !chain.closed && i === chain.segments.length - 1;
+
+/** The wire-centre path of one lap along a path. */
+export const centreAlong = (lap: Lap): Path => ({ closed: false, segments: centreOf(lap).segments });
 
 /** The wire-centre path of a whole lap, closed. */
 export const centreOf = (lap: Lap): Contour => ({ closed: true, segments: lap.pieces.flatMap((p) => (p.centre ? [p.centre] : [])) });
@@ -88,8 +97,10 @@ const beside = (segment: Segment, left: number): Segment => {
 type Beside = Pick<LapPiece, 'programmed' | 'centre' | 'turns'>;
 
 /** Makes neighbours in `shifted` meet, and gives what the wire runs beside after each segment, at outside corners. */
-const joined = (programmed: readonly Segment[], shifted: Segment[], options: LapOptions): (readonly Beside[])[] =>
-  programmed.map((segment, i) => {
+const joined = (chain: Chain, shifted: Segment[], options: LapOptions): (readonly Beside[])[] => {
+  const programmed = chain.segments;
+  return programmed.map((segment, i) => {
+    if (isEnd(chain, i)) return [];
     const next = (i + 1) % programmed.length;
     const before = shifted[i]!;
     const after = shifted[next]!;
@@ -105,6 +116,7 @@ const joined = (programmed: readonly Segment[], shifted: Segment[], options: Lap
     if (corner.enter !== after.from) shifted[next] = { ...shifted[next]!, from: corner.enter };
     return corner.beside.map((centre) => ({ centre }));
   });
+};
 
 /** mm within which a corner is the one that was meant. */
 const SAME_CORNER = 1e-6;

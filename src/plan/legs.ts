@@ -82,7 +82,7 @@ export const arcOut = (p: PassLap, at: number, way: Way, lead: number, end: Poin
 export const plain = (pass: number, start: Point, end: Point, part: Part): DesignStep[] =>
   distanceBetween(start, end) < 1e-9 ? [] : [cut(pass, part, { programmed: straight(start, end), centre: straight(start, end) })];
 
-const compensate = (p: PassLap, frame: Frame): DesignStep => ({
+export const compensate = (p: PassLap, frame: Frame): DesignStep => ({
   kind: 'compensate',
   side: sideOf(frame) === 1 ? 'left' : 'right',
   register: p.pass,

@@ -2,18 +2,20 @@
 import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure } from './accuracy.ts';
 import { blockFindings, blockFor } from './block.ts';
+import { besideBlock } from './block-edge.ts';
 import { clampFindings } from './clamps.ts';
 import { coresOfUnknown, withCore } from './core-choice.ts';
 import { find } from './findings.ts';
 import { sortLoops } from './kept.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { movedContour } from './moved.ts';
+import { type LaidLines, layLines } from './open-lay-out.ts';
 import { passOf, unknownFigure } from './passes.ts';
 import type { Plan } from './plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from './question.ts';
 import { severalParts } from './several-parts.ts';
 import { type Shape, shapesOf } from './shapes.ts';
-import { itineraryOf, stepsFor } from './steps.ts';
+import { itineraryOf, stepsFor, type VisitsOf } from './steps.ts';
 import { surroundingsOf } from './surroundings.ts';
 import { thinFindings } from './thin-places.ts';
 import { webFindings } from './webs.ts';
@@ -25,7 +27,8 @@ export const planCut = (question: PlanQuestion): Plan => {
   const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
   const shapes = shapesOf(around, (id) => isFromEdge(question, id));
   const choice = chooseWire(question, shapes);
-  const nothing = sorted.cut.length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
+  const nothing =
+    sorted.cut.length + (question.open ?? []).length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
   const before = [
     ...nothing,
     ...sorted.findings,
@@ -38,15 +41,18 @@ export const planCut = (question: PlanQuestion): Plan => {
   const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
   const laid = layOut({ shapes, best, block, question, reach: limits.reach });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
-  const findings = [...before, ...laid.findings, ...webs, ...clampsOf(laid, question, limits.kerf / 2)];
+  const holes = holesOf(question, sorted.drawnHoles);
+  const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
+  const findings = [...before, ...laid.findings, ...open.findings, ...webs, ...clampsOf(laid, open, question, limits.kerf / 2)];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
-  const itinerary = itineraryOf(laid.visits, question);
+  const itinerary = itineraryOf([...laid.visits, ...visitsOfLines(open)], question);
   const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];
   return {
     ...commonOf(question, best),
     kind: 'cut',
     block,
     contours: laid.contours,
+    ...(open.lines.length === 0 ? {} : { openCuts: open.lines.map((l) => l.plan) }),
     order,
     // Written out when they are asked for: of thousands of openings the steps are most of what a plan would weigh.
     get steps() {
@@ -56,17 +62,25 @@ export const planCut = (question: PlanQuestion): Plan => {
   };
 };
 
-const clampsOf = ({ contours, visits }: LaidOut, { clamps = [] }: PlanQuestion, halfKerf: number): readonly Finding[] =>
+const NOWHERE = { x: 0, y: 0 };
+
+const visitsOfLines = ({ lines }: LaidLines): readonly VisitsOf[] =>
+  lines.map(({ plan, visits, depth }) => ({ loop: { loop: { id: plan.chain, depth }, kept: plan.kept }, by: NOWHERE, visits }));
+
+const clampsOf = (
+  { contours, visits }: LaidOut,
+  { lines }: LaidLines,
+  { clamps = [] }: PlanQuestion,
+  halfKerf: number,
+): readonly Finding[] =>
   clampFindings(
     clamps,
     clamps.length === 0
       ? []
-      : visits.map(({ loop, by, visits: own }, i) => ({
-          loop: loop.loop.id,
-          by,
-          hole: contours[i]!.hole,
-          visits: own,
-        })),
+      : [
+          ...visits.map(({ loop, by, visits: own }, i) => ({ loop: loop.loop.id, by, hole: contours[i]!.hole, visits: own })),
+          ...lines.map(({ plan, visits: own }) => ({ loop: plan.chain, by: NOWHERE, hole: besideBlock(plan.from.at), visits: own })),
+        ],
     halfKerf,
   );
 

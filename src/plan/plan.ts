@@ -4,6 +4,7 @@ import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Wire } from '../physics/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
+import type { OpenCutPlan } from './open.ts';
 
 /** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
 export type Kept = 'die' | 'punch';
@@ -158,9 +159,11 @@ export interface Plan {
   /** Clamps and forbidden zones, as asked; none where nobody gave any. */
   readonly clamps?: readonly { readonly low: Point; readonly high: Point }[];
   readonly contours: readonly ContourPlan[];
+  /** Open lines; left out where there are none. */
+  readonly openCuts?: readonly OpenCutPlan[];
   /** Of a refused plan: what the wire that comes nearest would leave of each contour, in pieces where it cannot pass. */
   readonly wouldComeOut?: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];
-  /** Loops in the order in which they are first cut. */
+  /** Loops and open lines in the order in which they are first cut. */
   readonly order: readonly string[];
   /** Made anew at every asking: ask once and keep it as long as it is needed. */
   readonly steps: readonly Step[];

@@ -7,6 +7,7 @@ import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
 import type { Wire } from '../physics/wire.ts';
 import type { Clamp } from './clamps.ts';
+import type { WantedLine } from './open.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {
@@ -32,6 +33,8 @@ export type CoreChoice = 'slug' | 'burn';
 
 export interface PlanQuestion {
   readonly loops: readonly WantedLoop[];
+  /** Open lines that are to be cut. */
+  readonly open?: readonly WantedLine[];
   readonly holes: readonly GivenHole[];
   /** Spots that the drawing marks: a start hole of the asked diameter is drilled there. */
   readonly marks: readonly Point[];
@@ -63,7 +66,7 @@ export interface PlanQuestion {
   readonly run: 'attended' | 'unattended first';
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
-  /** By loop id: begun from a hole, as when nothing is said, or from the edge of the block. */
+  /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */
   readonly start?: Readonly<Record<string, 'hole' | 'edge'>>;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */
   readonly sharpOutside?: 'control' | 'loop';

@@ -1,30 +1,36 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
 import type { Point } from '../geometry/segment.ts';
 import { grouped } from './grouped.ts';
-import type { KeptLoop } from './kept.ts';
 import type { Visit } from './layout.ts';
 import { movedPoint, movedStep } from './moved.ts';
+import type { OpenKept } from './open.ts';
 import { travelOrder } from './order.ts';
-import type { Step } from './plan.ts';
+import type { Kept, Step } from './plan.ts';
 import type { PlanQuestion } from './question.ts';
 
-/** A loop with the visits designed for its shape, and the way from there to here. */
+/** A loop or an open line, by its name, how deep it lies, and what is kept. */
+export interface Visited {
+  readonly loop: { readonly id: string; readonly depth: number };
+  readonly kept: Kept | OpenKept;
+}
+
+/** A loop or line with the visits designed for it or for its shape, and the way from there to here. */
 export interface VisitsOf {
-  readonly loop: KeptLoop;
+  readonly loop: Visited;
   readonly by: Point;
   readonly visits: readonly Visit[];
 }
 
 /** One visit when its turn has come. */
 export interface Stay {
-  readonly loop: KeptLoop;
+  readonly loop: Visited;
   readonly by: Point;
   readonly visit: Visit;
   readonly hole: Point;
 }
 
 /**
- * Inner loops before those around them, all from one datum. Within a level each opening to the end, or, alone at night, first
+ * Inner loops before those around them, open lines in no loop last, all from one datum. Within a level each opening to the end, or, alone at night, first
  * every rough, then every tab, then every skim; nearest next hole first.
  */
 export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): readonly Stay[] => {
@@ -68,8 +74,8 @@ const holeOf = (visit: Visit, by: Point): Point => {
   return movedPoint(thread.at, by);
 };
 
-const nameOf = ({ loop, kept }: KeptLoop, { kind }: Visit): string => {
-  const what = kept === 'die' ? 'opening' : 'part';
+const nameOf = ({ loop, kept }: Visited, { kind }: Visit): string => {
+  const what = { die: 'opening', punch: 'part', slit: 'slit', left: 'open line', right: 'open line' }[kept];
   return {
     whole: `${loop.id}, ${what}`,
     rough: `${loop.id}, ${what}, up to the tab`,

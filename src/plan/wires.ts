@@ -7,6 +7,7 @@ import type { Wire } from '../physics/wire.ts';
 import { find } from './findings.ts';
 import { type Fit, fitOf } from './fit.ts';
 import { findLadder } from './ladder.ts';
+import { fitOfLine } from './open-fit.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
 import { shopPasses } from './shop-passes.ts';
@@ -139,8 +140,9 @@ export const ceiling = (value: number, decimals: number): number => Math.ceil(va
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
   const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
-  const findings = [...one.findings, ...fits.flatMap((f) => f.findings)];
-  const fault = fits.find((f) => f.fault !== undefined)?.fault;
+  const lines = (question.open ?? []).map((line) => fitOfLine(line, one.rows, one.wire, question));
+  const findings = [...one.findings, ...fits.flatMap((f) => f.findings), ...lines.flatMap((l) => l.findings)];
+  const fault = [...fits, ...lines].find((f) => f.fault !== undefined)?.fault;
   return { ...one, fits, findings, ...(fault === undefined ? {} : { fault }) };
 };
 

@@ -1,13 +1,13 @@
 /** Cuts a group in program order: what has no metal in the end, and which pieces came loose at which cut. */
 import type { Path64, Paths64 } from 'clipper2-ts';
-import { areaOf, boundsOfChain, mergedBounds } from '../geometry/area.ts';
+import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../geometry/area.ts';
 import { windingOf } from '../geometry/contain.ts';
 import { boundsOf } from '../geometry/measure.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
-import { keptPlaces } from './open-lines.ts';
+import { halfKerfOf, keptPlaces } from './open-lines.ts';
 import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
 import type { Work } from './work.ts';
 
@@ -124,7 +124,7 @@ const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loos
   const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isHeldIn(l, loops, p)));
   const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
   if (work.block === undefined || loose.length === 0) return { loose, anchors };
-  const frames = loose.filter((l) => !isPart(work, innermost(work, millimetres(placeInside(l, loops)))));
+  const frames = loose.filter((l) => !isCutPart(work, l, loops));
   const frame = frames[0] ?? loose[0]!;
   return { loose: loose.filter((l) => l !== frame), anchors: [...anchors, placeInside(frame, loops)] };
 };
@@ -132,6 +132,14 @@ const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loos
 /** A part, or metal that an open line keeps; what lies in a contour belongs to that. */
 const isKept = (work: Work, { inside, beside }: Pick<Piece, 'inside' | 'beside'>): boolean =>
   isPart(work, inside) || (inside === undefined && beside !== undefined);
+
+/** Metal no larger than the part it lies in: a block from which that part is not cut yet is no part, wherever one looks into it. */
+const isCutPart = (work: Work, loop: Path64, loops: Paths64): boolean => {
+  const inside = innermost(work, millimetres(placeInside(loop, loops)));
+  if (inside === undefined || !isPart(work, inside)) return false;
+  const { contour } = work.wanted[inside]!;
+  return -areaOfLoop(loop) <= Math.abs(areaOf(contour)) + perimeterOf(contour) * 2 * halfKerfOf(work);
+};
 
 const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
 
