@@ -1,11 +1,12 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
 import type { Severity } from '../finding/finding.ts';
 import { budgetLines } from './budget-text.ts';
-import type { JobFacts } from './facts.ts';
+import { clockSentences } from './clock-text.ts';
+import { controlUnit, type JobFacts } from './facts.ts';
 import { otherWaysLines } from './other-ways-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
-import { findingText } from './words.ts';
+import { counted, findingText } from './words.ts';
 
 const MOST_FINDINGS = 30;
 
@@ -26,6 +27,7 @@ export const answerText = (facts: JobFacts): string =>
     ),
     section('Findings', findingLines(facts)),
     ...planSections(facts),
+    section('On the clock', facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
     section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),
     section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays)),
     proofLine(facts),
@@ -35,11 +37,12 @@ export const answerText = (facts: JobFacts): string =>
 
 const planSections = (facts: JobFacts): readonly string[] => {
   const { plan, estimate } = facts;
+  const unit = controlUnit(facts);
   const parts: string[] = [];
   if (plan !== undefined && plan.passes.length > 0)
     parts.push(
-      section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate))]),
-      section('Contours', plan.contours.length === 0 ? [] : [tableText(holeTable(plan))]),
+      section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate, unit))]),
+      section('Contours', plan.contours.length === 0 ? [] : [tableText(holeTable(plan, unit))]),
     );
   if (estimate !== undefined)
     parts.push(
@@ -63,7 +66,7 @@ const proofLine = (facts: JobFacts): string => {
   if (proof === undefined) return '';
   const worst = Math.max(0, ...proof.contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
   const loose = proof.loose.filter((l) => l.role !== 'scrap').length;
-  const summary = `The program was read back and cut in the computer: ${proof.contours.length} contours, ${loose} loose pieces, worst deviation ${(worst * 1000).toFixed(1)} µm outside the rounded corners (read to ${(proof.resolution * 1000).toFixed(2)} µm).`;
+  const summary = `The program was read back and cut in the computer: ${counted(proof.contours.length, 'contour')}, ${counted(loose, 'loose piece')}, worst deviation ${(worst * 1000).toFixed(1)} µm outside the rounded corners (read to ${(proof.resolution * 1000).toFixed(2)} µm).`;
   return section('Proof', [wrapped(`${proof.verdict === 'proven' ? 'Proven. ' : 'Not proven. '}${summary}`, '  ')]);
 };
 

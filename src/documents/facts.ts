@@ -1,5 +1,6 @@
 /** All that the papers and the terminal may print of one job: results of every layer, computed elsewhere. */
 import type { Drawing } from '../drawing/drawing.ts';
+import type { Clock } from '../estimate/clock/clock.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Material } from '../physics/material.ts';
@@ -7,6 +8,7 @@ import type { OtherWays } from '../physics/other-ways.ts';
 import type { PlanBudgets } from '../plan/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
+import { type ControlUnit, INCHES, MILLIMETRES } from './words.ts';
 
 export interface JobFacts {
   readonly answer: 'yes' | 'no';
@@ -29,6 +31,8 @@ export interface JobFacts {
   readonly program?: Program;
   readonly proof?: Proof;
   readonly estimate?: Estimate;
+  /** The run on the clock of the shop. */
+  readonly clock?: Clock;
   /** Where the error of the profile, and of the sizes that the job names, comes from. */
   readonly budgets?: PlanBudgets;
   /** The same job by flame, plasma, laser and water jet. */
@@ -37,9 +41,13 @@ export interface JobFacts {
   readonly findings: readonly Finding[];
 }
 
+/** The unit of the program, in which whoever runs it thinks; mm while there is none. */
+export const controlUnit = ({ program }: Pick<JobFacts, 'program'>): ControlUnit => (program?.units === 'inch' ? INCHES : MILLIMETRES);
+
 export interface Program {
   readonly text: string;
   readonly dialect: string;
+  readonly units: 'mm' | 'inch';
   /** Offset registers to be set in the control, mm, by number. */
   readonly registers: ReadonlyMap<number, number>;
   /** Gaps the proof took for granted, mm, by condition. */

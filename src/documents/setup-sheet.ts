@@ -1,9 +1,12 @@
 /** The set-up sheet: what the operator needs at the machine. */
 import { cautionsFor } from './cautions.ts';
-import type { JobFacts } from './facts.ts';
+import { clockSentences } from './clock-text.ts';
+import { controlUnit, type JobFacts } from './facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
-import { holeTable, passTable, stopTable } from './tables.ts';
+import { shiftStrip } from './shift-strip.ts';
+import { stopsOnClock } from './stops-on-clock.ts';
+import { holeTable, passTable } from './tables.ts';
 import { accuracy, duration, findingText, finish, place, setting, value } from './words.ts';
 
 export const setupSheet = (facts: JobFacts): Paper => ({
@@ -39,7 +42,8 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
       ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
       ['Expected', `±${accuracy(plan.accuracy)} mm, Ra ${finish(plan.finish)} µm`],
     );
-  if (program !== undefined) known.push(['Program', `${program.text.split('\n').length} lines, dialect ${program.dialect}`]);
+  if (program !== undefined)
+    known.push(['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`]);
   if (estimate !== undefined)
     known.push(
       ['Machine time', duration(estimate.total)],
@@ -65,18 +69,34 @@ const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
 const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
   const { plan } = facts;
   if (plan === undefined || plan.passes.length === 0) return [];
-  const stops = stopTable(facts);
+  const stops = stopsOnClock(facts);
   return [
     { kind: 'heading', text: 'Passes and offsets' },
-    passTable(plan, facts.estimate),
+    passTable(plan, facts.estimate, controlUnit(facts)),
     ...(facts.program === undefined ? [] : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.` } as const]),
-    ...(plan.contours.length === 0 ? [] : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan)]),
+    ...(plan.contours.length === 0
+      ? []
+      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts))]),
+    ...clockBlocks(facts),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
   ];
 };
 
-const registers = (facts: JobFacts): string =>
-  [...(facts.program?.registers ?? [])].map(([n, mm]) => `D${n} = ${setting(mm)}`).join(', ') || 'none are used, the path is written out';
+/** In the unit of the program: a register of an inch program counts inches. */
+const registers = (facts: JobFacts): string => {
+  const unit = controlUnit(facts);
+  const set = [...(facts.program?.registers ?? [])].map(([n, mm]) => `D${n} = ${setting(mm, unit)}`);
+  return set.length === 0 ? 'none are used, the path is written out' : `${set.join(', ')} ${unit.name}`;
+};
+
+const clockBlocks = ({ clock }: JobFacts): readonly PaperBlock[] =>
+  clock === undefined
+    ? []
+    : [
+        { kind: 'heading', text: 'On the clock' },
+        { kind: 'text', text: clockSentences(clock).join(' ') },
+        { kind: 'picture', ...shiftStrip(clock) },
+      ];
 
 /** Findings that whoever stands at the machine should know. */
 const pencilMarks = (facts: JobFacts): readonly PaperBlock[] => {

@@ -1,21 +1,21 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Plan } from '../plan/plan.ts';
-import type { JobFacts } from './facts.ts';
+import { controlUnit, type JobFacts } from './facts.ts';
 import { column, type PaperBlock } from './paper.ts';
 import { numbered } from './plan-picture.ts';
-import { duration, mass, money, moneyRange, place, setting, spoken, value } from './words.ts';
+import { type ControlUnit, duration, MILLIMETRES, mass, money, moneyRange, place, setting, spoken, value } from './words.ts';
 
 type Table = Extract<PaperBlock, { kind: 'table' }>;
 
 /** What each pass is set to and what it leaves. */
-export const passTable = (plan: Plan, estimate: Estimate | undefined): Table => ({
+export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MILLIMETRES): Table => ({
   kind: 'table',
   columns: [
     column('Pass', 0.8),
     column('Condition', 1.1),
     column('Register', 1),
-    column('Offset mm', 1.2, 'right'),
+    column(`Offset ${unit.name}`, 1.2, 'right'),
     column('Gap mm', 1, 'right'),
     column('Feed mm/min', 1.3, 'right'),
     column('Ra after µm', 1.2, 'right'),
@@ -27,7 +27,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined): Table => 
       p.number === 1 ? '1 rough' : `${p.number} skim`,
       String(p.condition),
       `D${p.register}`,
-      setting(p.offset.value),
+      setting(p.offset.value, unit),
       p.gap.value.toFixed(3),
       value(p.feed),
       value(p.ra),
@@ -38,7 +38,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined): Table => 
 });
 
 /** Where each contour starts. */
-export const holeTable = (plan: Plan): Table => ({
+export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES): Table => ({
   kind: 'table',
   columns: [
     column('No.', 0.6),
@@ -48,21 +48,21 @@ export const holeTable = (plan: Plan): Table => ({
     column('Y', 1, 'right'),
     column('Hole Ø', 1, 'right'),
     column('Hole', 1.4),
-    column('Tab mm', 0.9, 'right'),
+    column(`Tab ${unit.name}`, 0.9, 'right'),
     column('Loose piece', 1.7, 'right'),
   ],
   rows: numbered(plan).map((c) => [
     String(c.number),
     c.loop,
     c.kept === 'die' ? 'the block' : 'the piece inside',
-    place(c.hole.at.x),
-    place(c.hole.at.y),
-    c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter),
-    c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'on the drawing' : 'from the edge',
-    c.tab === undefined ? 'none' : place(c.tab.length),
+    place(c.hole.at.x, unit),
+    place(c.hole.at.y, unit),
+    c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter, unit),
+    c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'as drawn' : 'from the edge',
+    c.tab === undefined ? 'none' : place(c.tab.length, unit),
     c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
   ]),
-  note: 'X and Y in mm from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.',
+  note: `X, Y and Ø in ${unit.name} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
 });
 
 /** Where the hours go. */
@@ -109,7 +109,10 @@ export const breakTable = (estimate: Estimate): Table => ({
 export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
   const stops = facts.proof?.stops ?? [];
   if (stops.length === 0) return undefined;
-  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x), place(s.at.y), spoken(s.comment)]);
+  const unit = controlUnit(facts);
+  const rows = stops
+    .slice(0, most)
+    .map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x, unit), place(s.at.y, unit), spoken(s.comment)]);
   return {
     kind: 'table',
     columns: [column('Stop', 0.6), column('Line', 0.8), column('X', 0.9, 'right'), column('Y', 0.9, 'right'), column('What to do', 5)],

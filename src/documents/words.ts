@@ -5,11 +5,22 @@ import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { printMoney } from '../quantity/money.ts';
 import { printNumber } from '../quantity/print.ts';
 
-/** '0.1420' : lengths a machine is set to, four digits behind the point. */
-export const setting = (millimetres: number): string => millimetres.toFixed(4);
+/** The unit a control counts in: what is typed into it must stand on the paper in the same. */
+export interface ControlUnit {
+  readonly name: 'mm' | 'inch';
+  readonly millimetres: number;
+}
+
+export const MILLIMETRES: ControlUnit = { name: 'mm', millimetres: 1 };
+export const INCHES: ControlUnit = { name: 'inch', millimetres: 25.4 };
+
+/** '0.1420' : lengths a machine is set to, four digits behind the point, five of an inch. */
+export const setting = (millimetres: number, unit = MILLIMETRES): string =>
+  (millimetres / unit.millimetres).toFixed(unit.name === 'inch' ? 5 : 4);
 
 /** '12.35' : places on the block. */
-export const place = (millimetres: number): string => Number(millimetres.toFixed(3)).toString();
+export const place = (millimetres: number, unit = MILLIMETRES): string =>
+  Number((millimetres / unit.millimetres).toFixed(unit.name === 'inch' ? 4 : 3)).toString();
 
 /** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
 export const duration = (minutes: Figure): string => {
@@ -24,6 +35,9 @@ export const accuracy = (millimetres: Figure): string => (Math.ceil(millimetres.
 
 /** '0.39' : a finish, in two digits. */
 export const finish = (micrometres: Figure): string => Number(micrometres.value.toPrecision(2)).toString();
+
+/** '1 contour', '3 contours'. */
+export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** '84 g', '2.36 kg' : three digits are enough to lift by. */
 export const mass = (kilograms: number): string =>

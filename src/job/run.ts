@@ -16,6 +16,7 @@ import type { Proof, Wanted } from '../proof/proof.ts';
 import { proveRead } from '../proof/prove.ts';
 import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
+import { clockOf, type OnClock } from './clock-of.ts';
 import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
@@ -83,6 +84,7 @@ export const runJob = (run: JobRun): Ran => {
   const proof = proveRead(program, proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block));
   tell('working out hours and price', 0.9);
   const estimated = estimateOf(run, made.plan, program);
+  const onClock = estimated.kind === 'estimate' ? clockOf(run, made.plan, program, estimated.estimate) : undefined;
   return {
     answer: answered(run, {
       drawing,
@@ -92,6 +94,7 @@ export const runJob = (run: JobRun): Ran => {
       setup,
       proof,
       estimated,
+      ...(onClock === undefined ? {} : { onClock }),
       wanted: wish.wish.wanted,
       findings: told,
     }),
@@ -152,6 +155,7 @@ interface Results {
   readonly setup?: SetupFile;
   readonly proof?: Proof;
   readonly estimated?: Estimated;
+  readonly onClock?: OnClock;
   readonly wanted?: readonly Wanted[];
   readonly findings: readonly Finding[];
 }
@@ -166,6 +170,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.proof?.findings ?? []),
     ...(r.estimated?.kind === 'refused' ? [r.estimated.finding] : []),
     ...(estimate?.findings ?? []),
+    ...(r.onClock?.findings ?? []),
     ...wider.findings,
   ];
   const findings = byGravity([...r.drawing.findings, ...inDrawingUnits(later, r.drawing.units.millimetres)]);
@@ -192,9 +197,18 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.plan === undefined ? {} : { plan: r.plan }),
     ...(r.written === undefined
       ? {}
-      : { program: { text: r.written.text, dialect: run.dialect.name, registers: r.written.registers, gaps: r.written.gaps } }),
+      : {
+          program: {
+            text: r.written.text,
+            dialect: run.dialect.name,
+            units: run.dialect.units,
+            registers: r.written.registers,
+            gaps: r.written.gaps,
+          },
+        }),
     ...(r.proof === undefined ? {} : { proof: r.proof }),
     ...(estimate === undefined ? {} : { estimate }),
+    ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
     ...wider.facts,
     findings,
   };
