@@ -11,10 +11,11 @@ import { proveActions } from '../proof/prove.ts';
 
 export interface Proved {
   readonly plan: Plan;
-  readonly text: string;
   readonly proof: Proof;
   /** The proof of the same moves with a stop between any two, so that whatever hangs on nothing after any one of them is seen. */
   readonly byMove: () => Proof;
+  /** The proof of other moves in the place of these. */
+  readonly instead: (change: (actions: readonly Action[]) => readonly Action[]) => Proof;
 }
 
 /** Throws where the plan is refused or cannot be written or read. */
@@ -41,9 +42,9 @@ export const proved = (question: PlanQuestion): Proved => {
   };
   return {
     plan,
-    text: written.text,
     proof: proveActions(read.actions, asked, read.blocks),
     byMove: () => proveActions(read.actions.flatMap(stopBehind), asked, read.blocks),
+    instead: (change) => proveActions(change(read.actions), asked, read.blocks),
   };
 };
 
