@@ -2,6 +2,7 @@
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import { type Contour, contour, path } from '../geometry/contour.ts';
 import { line, type Point, point } from '../geometry/segment.ts';
+import type { OpenCutPlan } from '../plan/open.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { JobFacts } from './facts.ts';
 import { circleData, type Label, type Picture, pathData, type Stroke } from './picture.ts';
@@ -34,10 +35,11 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
     strokes: [
       ...strokes,
       ...cuts.flatMap(holeStrokes),
+      ...(plan?.openCuts ?? []).flatMap(lineStrokes),
       ...refusedPlaces(facts, size * 0.03),
       ...datum({ x: 0, y: 0 }, low, high, size * 0.02),
     ],
-    labels: cuts.map(labelOf),
+    labels: [...cuts.map(labelOf), ...(plan?.openCuts ?? []).map(lineLabel)],
   };
 };
 
@@ -63,6 +65,22 @@ const labelOf = (cut: ContourPlan & { readonly number: number }): Label => ({
   side: 'right',
   ring: true,
 });
+
+/** An open line drawn as heavily as a contour, with its ways in and out broken, and its holes. */
+const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] => {
+  const tips = [line.segments[0]?.from, line.segments.at(-1)?.to];
+  return [
+    { data: pathData(line), width: 0.3, grey: 0.08 },
+    ...[from, to].flatMap((end, i): Stroke[] => {
+      const tip = tips[i];
+      if (end.kind === 'blind' || tip === undefined) return [];
+      const way: Stroke = { data: pathData(path([{ kind: 'line', from: end.at, to: tip }])), width: 0.18, grey: 0.45, dash: [1, 0.7] };
+      return end.kind === 'hole' ? [{ data: circleData(end.at, end.diameter / 2), width: 0.25, grey: 0.08 }, way] : [way];
+    }),
+  ];
+};
+
+const lineLabel = ({ chain, from }: OpenCutPlan): Label => ({ at: from.at, text: chain, side: 'right', ring: false });
 
 /** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
 const refusedPlaces = ({ findings, drawing }: JobFacts, radius: number): readonly Stroke[] =>

@@ -2,6 +2,7 @@
 import { cautionsFor } from './cautions.ts';
 import { clockSentences } from './clock-text.ts';
 import { controlUnit, type JobFacts } from './facts.ts';
+import { openTable } from './open-table.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { shiftStrip } from './shift-strip.ts';
@@ -77,6 +78,9 @@ const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
     ...(plan.contours.length === 0
       ? []
       : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts))]),
+    ...(plan.openCuts === undefined
+      ? []
+      : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, controlUnit(facts))]),
     ...clockBlocks(facts),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
   ];

@@ -109,7 +109,9 @@ const passTimes = (tally: Tally, plan: Plan): readonly PassTime[] =>
   });
 
 const drillingOf = (plan: Plan, rates: Rates): Figure => {
-  const holes = new Set(plan.contours.filter((c) => c.hole.origin === 'placed').map((c) => `${c.hole.at.x} ${c.hole.at.y}`)).size;
+  const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
+  const drilled = [...plan.contours.map((c) => c.hole), ...ends].filter((h) => h.origin === 'placed');
+  const holes = new Set(drilled.map(({ at }) => `${at.x} ${at.y}`)).size;
   const inputs = {
     holes: given({ key: 'plan.holes', name: 'start holes to drill', value: holes, unit: '1', basis: 'drawing', source: 'the plan' }),
     depth: given({ key: 'job.height', name: 'height of the block', value: plan.height, unit: 'mm', basis: 'drawing', source: 'the job' }),

@@ -37,7 +37,11 @@ export const jobSchema = z
     start: z
       .record(z.string(), z.enum(['hole', 'edge']))
       .default({})
-      .describe('By loop id: begun from a hole, or from the edge of the block, whose frame then springs'),
+      .describe('By id of loop or open line: begun from a hole, or from the edge of the block, whose frame then springs'),
+    open: z
+      .record(z.string(), z.enum(['left', 'right', 'slit', 'leave']))
+      .default({})
+      .describe('By id of open line: cut with the metal left or right of its way kept, or as a slit along it; not cut when left out'),
     core: z
       .record(z.string(), z.enum(['slug', 'burn']))
       .default({})

@@ -3,6 +3,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { readDrawing } from '../drawing/read.ts';
 import type { Finding } from '../finding/finding.ts';
 import { parseDialect } from '../nc/dialect/parse.ts';
+import type { WantedLine } from '../plan/open.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveProgram } from '../proof/prove.ts';
 import { easeLoops } from './ease.ts';
@@ -27,9 +28,13 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
   if (dialect.kind === 'bad') return { kind: 'bad input', findings: dialect.findings };
   const drawing = readDrawing(bytes, drawingName, units === undefined ? {} : { units });
   if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
-  const missing = [...Object.keys(setup.kept), ...(setup.blockLoop === undefined ? [] : [setup.blockLoop])].filter(
-    (id) => !drawing.loops.some((l) => l.id === id),
-  );
+  const { lines, missing: noLines } = linesOf(drawing, setup);
+  const missing = [
+    ...[...Object.keys(setup.kept), ...(setup.blockLoop === undefined ? [] : [setup.blockLoop])].filter(
+      (id) => !drawing.loops.some((l) => l.id === id),
+    ),
+    ...noLines,
+  ];
   if (missing.length > 0) return { kind: 'bad input', findings: missing.map((id) => noSuchLoop(id)) };
   const kept = new Map(Object.entries(setup.kept));
   const eased = easeLoops(
@@ -51,13 +56,21 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
         }),
       ],
     };
-  const question = proofQuestion(program, setup, wanted, block);
+  const question = proofQuestion(program, setup, wanted, block, lines);
   const proof = proveProgram(question);
   return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units.millimetres) }, question, drawing };
 };
 
+const linesOf = (drawing: Drawing, { open = {} }: SetupFile): { readonly lines: readonly WantedLine[]; readonly missing: readonly string[] } => {
+  const asked = Object.entries(open).map(([id, kept]) => ({ id, kept, path: drawing.openChains.find((c) => c.id === id)?.path }));
+  return {
+    lines: asked.flatMap(({ id, kept, path }) => (path === undefined ? [] : [{ id, kept, path }])),
+    missing: asked.filter((a) => a.path === undefined).map((a) => a.id),
+  };
+};
+
 const noSuchLoop = (id: string): Finding =>
-  find('file-not-valid', `The set-up file speaks of loop ${id}, which the drawing does not have.`, {
+  find('file-not-valid', `The set-up file speaks of ${id}, which the drawing does not have.`, {
     place: { kind: 'field', path: `kept.${id}` },
     remedy: 'Prove the program against the drawing it was made for.',
   });

@@ -10,6 +10,7 @@ import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
 import type { Material } from '../physics/material.ts';
 import { cornerFigures } from '../plan/corner-lag.ts';
+import type { WantedLine } from '../plan/open.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
 import type { Proof, Wanted } from '../proof/proof.ts';
@@ -21,6 +22,7 @@ import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
 import { type Memory, noMemory } from './memory.ts';
+import { withoutCutLines } from './open-wish.ts';
 import { inDrawingUnits } from './places.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
@@ -51,6 +53,8 @@ export interface Ran {
   readonly setup?: SetupFile;
   /** The contours the proof was asked about. */
   readonly wanted?: readonly Wanted[];
+  /** The open lines it was asked about. */
+  readonly lines?: readonly WantedLine[];
 }
 
 export const runJob = (run: JobRun): Ran => {
@@ -75,13 +79,14 @@ export const runJob = (run: JobRun): Ran => {
         material: found.material,
         plan: made.plan,
         wanted: wish.wish.wanted,
+        lines: wish.wish.lines,
         findings: [...told, ...made.findings],
       }),
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
   const program = readBack(run, made.written);
-  const proof = proveRead(program, proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block));
+  const proof = proveRead(program, proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block, wish.wish.lines));
   tell('working out hours and price', 0.9);
   const estimated = estimateOf(run, made.plan, program);
   const onClock = estimated.kind === 'estimate' ? clockOf(run, made.plan, program, estimated.estimate) : undefined;
@@ -96,10 +101,12 @@ export const runJob = (run: JobRun): Ran => {
       estimated,
       ...(onClock === undefined ? {} : { onClock }),
       wanted: wish.wish.wanted,
+      lines: wish.wish.lines,
       findings: told,
     }),
     setup,
     wanted: wish.wish.wanted,
+    ...(wish.wish.lines.length === 0 ? {} : { lines: wish.wish.lines }),
   };
 };
 
@@ -157,6 +164,7 @@ interface Results {
   readonly estimated?: Estimated;
   readonly onClock?: OnClock;
   readonly wanted?: readonly Wanted[];
+  readonly lines?: readonly WantedLine[];
   readonly findings: readonly Finding[];
 }
 
@@ -173,7 +181,10 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.onClock?.findings ?? []),
     ...wider.findings,
   ];
-  const findings = byGravity([...r.drawing.findings, ...inDrawingUnits(later, r.drawing.units.millimetres)]);
+  const findings = byGravity([
+    ...withoutCutLines(r.drawing.findings, r.lines ?? []),
+    ...inDrawingUnits(later, r.drawing.units.millimetres),
+  ]);
   const yes =
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
@@ -241,6 +252,7 @@ const figureRoots = (plan: Plan | undefined): readonly unknown[] =>
         plan.accuracy,
         plan.finish,
         plan.contours.map((c) => c.piece),
+        (plan.openCuts ?? []).map((o) => o.piece),
         plan.contours.slice(0, MOST_CORNERS).map((c) => cornerFigures(c, plan.passes)),
       ];
 

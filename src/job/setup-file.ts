@@ -5,10 +5,11 @@
 import { z } from 'zod';
 import { boundsOfChain } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
-import { contour } from '../geometry/contour.ts';
+import { contour, path } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
 import { dialectSchema } from '../nc/dialect/dialect.ts';
-import type { ProofQuestion, Wanted } from '../proof/proof.ts';
+import type { WantedLine } from '../plan/open.ts';
+import type { ProofQuestion, Wanted, WantedOpen } from '../proof/proof.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const byNumber = z.record(z.string().regex(/^\d{1,3}$/, 'a register or condition is a number from 0 to 999'), z.number().min(0).max(5));
@@ -28,6 +29,14 @@ export const setupSchema = z
       .array(z.strictObject({ at: spot, diameter: z.number().positive().max(50) }))
       .describe('Holes that are in the block before the wire is threaded'),
     kept: z.record(z.string(), z.enum(['die', 'punch'])).describe('Loops that are cut, and the side of each that is kept'),
+    open: z
+      .record(z.string(), z.enum(['left', 'right', 'slit']))
+      .optional()
+      .describe('Open lines that are cut: the side of each that is kept, or a slit along it'),
+    leads: z
+      .array(z.strictObject({ from: spot, to: spot }))
+      .optional()
+      .describe('Slits that the ways in to lines and openings leave in metal that is kept'),
     ease: z.number().min(0).max(20).default(0).describe('Inside corners of the drawing were rounded to this radius first, as agreed'),
     height: z.number().positive().max(1000),
     density: z.number().positive().max(30).describe('g/cm³'),
@@ -50,8 +59,15 @@ export const rectangleOf = (low: { readonly x: number; readonly y: number }, hig
   return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4])));
 };
 
-/** The question that a program, its set-up and the wanted contours put to the proof. */
-export const proofQuestion = (program: string, setup: SetupFile, wanted: readonly Wanted[], block: Contour): ProofQuestion => ({
+/** The question that a program, its set-up, the wanted contours and the open lines put to the proof. */
+export const proofQuestion = (
+  program: string,
+  setup: SetupFile,
+  wanted: readonly Wanted[],
+  block: Contour,
+  lines: readonly WantedLine[] = [],
+): ProofQuestion => ({
+  ...openOf(setup, lines),
   program,
   dialect: setup.dialect,
   registers: numbersOf(setup.registers),
@@ -65,6 +81,13 @@ export const proofQuestion = (program: string, setup: SetupFile, wanted: readonl
   tolerance: setup.tolerance,
   insideCorner: setup.insideCorner,
 });
+
+/** Lines as the drawing has them, and the slits of their leads as the set-up has them. */
+const openOf = ({ leads = [] }: SetupFile, lines: readonly WantedLine[]): Pick<ProofQuestion, 'wantedOpen'> => {
+  if (lines.length + leads.length === 0) return {};
+  const ways = leads.map(({ from, to }, i): WantedOpen => ({ chain: `lead ${i + 1}`, path: path([line(from, to)]), kept: 'slit' }));
+  return { wantedOpen: [...lines.map(({ id, path: along, kept }): WantedOpen => ({ chain: id, path: along, kept })), ...ways] };
+};
 
 export const cornersOf = (block: Contour): { readonly low: { x: number; y: number }; readonly high: { x: number; y: number } } => {
   const { minX, minY, maxX, maxY } = boundsOfChain(block);

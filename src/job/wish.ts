@@ -6,15 +6,19 @@ import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { sortLoops } from '../plan/kept.ts';
+import type { WantedLine } from '../plan/open.ts';
 import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
+import { openWish } from './open-wish.ts';
 import type { JobRun } from './run.ts';
 
 export interface Wish {
   /** Loops that are cut, as the proof wants them. */
   readonly wanted: readonly Wanted[];
+  /** Open lines that are cut. */
+  readonly lines: readonly WantedLine[];
   /** Loop that is the edge of the block, where the drawing shows it. */
   readonly blockLoop?: { readonly id: string; readonly contour: Contour };
   readonly question: PlanQuestion;
@@ -27,17 +31,19 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   const { job } = run;
   const layers = unknownLayers(drawing, job.layers);
   const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
-  if (loops.length === 0)
+  const open = openWish(drawing, job);
+  if (loops.length + open.lines.length === 0)
     return {
       kind: 'nothing',
       findings: [
         ...layers,
+        ...open.findings,
         find('no-closed-contour', 'The drawing has no closed contour that could be cut.', {
           remedy: 'Ask for a drawing whose contours close, or choose other layers.',
         }),
       ],
     };
-  const question = questionOf(drawing, run, material, loops);
+  const question = { ...questionOf(drawing, run, material, loops), ...(open.lines.length === 0 ? {} : { open: open.lines }) };
   const sorted = sortLoops(question);
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
   if (eased.kind === 'failed') return { kind: 'nothing', findings: [...layers, ...eased.findings] };
@@ -47,9 +53,10 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
     kind: 'wish',
     wish: {
       wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
+      lines: open.lines,
       ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
       question: { ...question, loops: eased.loops },
-      findings: [...layers, ...eased.findings],
+      findings: [...layers, ...open.findings, ...eased.findings],
     },
   };
 };

@@ -1,0 +1,34 @@
+/** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
+import type { OpenCutPlan, OpenEnd } from '../plan/open.ts';
+import { column, type PaperBlock } from './paper.ts';
+import { type ControlUnit, MILLIMETRES, mass, place } from './words.ts';
+
+type Table = Extract<PaperBlock, { kind: 'table' }>;
+
+export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MILLIMETRES): Table => ({
+  kind: 'table',
+  columns: [
+    column('Line', 0.7),
+    column('Kept', 1.5),
+    column('Comes in', 3),
+    column('Goes out', 3),
+    column(`Tab ${unit.name}`, 0.9, 'right'),
+    column('Comes off', 1.7, 'right'),
+  ],
+  rows: lines.map(({ chain, kept, from, to, piece }) => [
+    chain,
+    kept === 'slit' ? 'both sides' : `its ${kept} side`,
+    endSaid(from, unit),
+    endSaid(to, unit),
+    piece === undefined ? 'none' : place(piece.tab, unit),
+    piece === undefined ? 'nothing' : `${piece.role}, ${mass(piece.mass.value)}`,
+  ]),
+  note: 'Left and right as the line runs in the drawing, from the first place to the second. Beside the block: threaded in the open.',
+});
+
+const endSaid = (end: OpenEnd, unit: ControlUnit): string => {
+  const at = `X ${place(end.at.x, unit)} Y ${place(end.at.y, unit)}`;
+  if (end.kind === 'edge') return `beside the block, ${at}`;
+  if (end.kind === 'blind') return `blind end, ${at}`;
+  return `hole Ø ${place(end.diameter, unit)}${end.origin === 'placed' ? ', to be drilled' : ''}, ${at}`;
+};
