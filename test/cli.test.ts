@@ -83,6 +83,8 @@ describe('kerfwright answer', () => {
     ['a height that is no length', ['answer', 'examples/die-plate/die-plate.dxf', '--height', 'tall'], /'tall' is not a length/],
     ['a length of two readings', ['answer', 'examples/die-plate/die-plate.dxf', '--height', '1,250'], /can be read as/],
     ['a material nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--material', 'cheese'], /cheese/],
+    ['a wire nobody has', ['answer', 'examples/die-plate/die-plate.dxf', '--wire', 'gold'], /no wire called 'gold'/],
+    ['a folder where a file stands', ['answer', 'examples/form-insert/form-insert.job.json', '--out', 'README.md/x'], /Nothing can be written/],
     ['an option nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--colour', 'red'], /unknown option '--colour'/],
     ['no command at all', ['bake'], /unknown command/],
   ])('meets %s with a sentence and exit code 2', (_, args, sentence) => {
@@ -90,6 +92,11 @@ describe('kerfwright answer', () => {
     expect(status).toBe(2);
     expect(stderr).toMatch(sentence);
     expect(stdout + stderr).not.toMatch(/\n\s+at .*\.(js|ts):/);
+  });
+
+  it('keeps its exit code when whoever reads it hangs up', () => {
+    const piped = `"${process.execPath}" ${BIN} answer examples/form-insert/form-insert.job.json --json | true; exit \${PIPESTATUS[0]}`;
+    expect(spawnSync('bash', ['-c', piped]).status).toBe(1);
   });
 
   it('locates a wrong value in a job file by its field', () => {
@@ -116,6 +123,13 @@ describe('kerfwright read', () => {
     expect(read.loops.some((l) => Math.abs(l.area - Math.PI * 121) < 1e-6)).toBe(true);
     expect(readFileSync(join(folder, 'die-plate.svg'), 'utf8')).toMatch(/^<svg|^<\?xml/);
     expect(kerfwright('read', 'examples/die-plate/die-plate.dxf').stdout).toContain('mm');
+  });
+
+  it('reads the others when one file is missing, and exits with 2', () => {
+    const { status, stdout } = kerfwright('read', 'examples/die-plate/die-plate.dxf', 'nowhere.dxf');
+    expect(status).toBe(2);
+    expect(stdout).toContain('9 closed loops');
+    expect(stdout).toContain('nowhere.dxf cannot be read: there is no such file.');
   });
 
   it('refuses what is no drawing with a named finding and exit code 2', () => {

@@ -1,6 +1,9 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
 import { compareJob, comparisonText, priceCurve } from '../job/comparing.ts';
 import { memoryOf } from '../job/memory.ts';
+import { drawingOf } from '../job/run.ts';
+import { unusable } from '../job/unusable.ts';
+import { BadInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -11,6 +14,8 @@ export interface CompareCommand extends AnswerOptions {
 /** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
 export const compare = (file: string, options: CompareCommand, out: Out): number => {
   const run = { ...jobRun(file, options, out.today), memory: memoryOf(), progress: out.progress.tell };
+  const faults = unusable(run, drawingOf(run));
+  if (faults.length > 0) throw new BadInput(faults);
   out.progress.tell('running the job under each change', 0.1);
   const comparison = compareJob(run);
   out.progress.tell('following the price over the finish', 0.7);

@@ -1,5 +1,5 @@
 /** Files in and out. A file that cannot be read is bad input with a sentence, never a stack trace. */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { Finding } from '../finding/finding.ts';
@@ -17,11 +17,14 @@ const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EACCES: 'it may not be read',
   EISDIR: 'it is a folder',
+  ENOTDIR: 'what should be a folder there is a file',
+  EEXIST: 'a file of that name stands in the way',
+  EPERM: 'it is not allowed',
   ENOSPC: 'the disk is full',
   EROFS: 'the disk is read-only',
 };
 
-const reasonOf = (error: unknown): string => {
+export const reasonOf = (error: unknown): string => {
   const code = (error as { code?: string }).code ?? '';
   return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
 };
@@ -42,7 +45,7 @@ export const readText = (path: string): string => new TextDecoder().decode(readB
 /** Writes files into a folder that is made when it is not there; gives their paths. */
 export const writeFiles = (folder: string, files: Readonly<Record<string, string | Uint8Array>>): readonly string[] => {
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     return Object.entries(files).map(([name, content]) => {
       const path = join(folder, name);
       writeFileSync(path, content);
@@ -51,6 +54,14 @@ export const writeFiles = (folder: string, files: Readonly<Record<string, string
   } catch (error) {
     throw badInput(`Nothing can be written to ${folder}: ${reasonOf(error)}.`, '--out');
   }
+};
+
+/** Step by step: asked to make all parents at once, Node goes round for ever where the system takes no folders at all. */
+const makeFolder = (folder: string): void => {
+  if (existsSync(folder) && statSync(folder).isDirectory()) return;
+  const parent = dirname(folder);
+  if (parent !== folder) makeFolder(parent);
+  mkdirSync(folder);
 };
 
 /** The fonts of the papers, from the package that ships them. */

@@ -19,6 +19,7 @@ export interface AnswerOptions {
   readonly tolerance?: string;
   readonly insideCorner?: string;
   readonly ease?: string;
+  readonly join?: string;
   readonly quantity?: string;
   readonly units?: string;
   readonly outline?: string;
@@ -27,12 +28,13 @@ export interface AnswerOptions {
   readonly date?: string;
 }
 
-const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease'] as const;
+const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease', 'join'] as const;
 const NUMBERS = ['finish', 'quantity'] as const;
 const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
+  if (file === '') throw badInput('No drawing and no job file is named.');
   const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
   const merged = { ...fromFile, ...typed(options) };
   const parsed = parseValue(jobSchema, merged, basename(file));

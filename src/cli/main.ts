@@ -4,7 +4,7 @@ import { Command, CommanderError, Option } from 'commander';
 import { type AnswerCommand, answer } from './answer.ts';
 import { type CompareCommand, compare } from './compare.ts';
 import { type CorrectCommand, correct } from './correct.ts';
-import { BadInput } from './files.ts';
+import { BadInput, reasonOf } from './files.ts';
 import type { Out } from './out.ts';
 import { progressOn } from './progress.ts';
 import { type ProveCommand, prove } from './prove.ts';
@@ -32,6 +32,7 @@ const withJobOptions = (command: Command): Command =>
     .option('--tolerance <length>', 'profile tolerance either side of the drawing')
     .option('--inside-corner <length>', 'radius allowed at inside corners that are drawn sharper')
     .option('--ease <length>', 'round inside corners of the drawing to this radius first')
+    .option('--join <length>', 'join ends of the drawing that are nearer than this')
     .option('--quantity <number>', 'how many pieces')
     .addOption(new Option('--units <unit>', 'unit of the drawing, against its header').choices(['mm', 'inch', 'µm', 'cm', 'm']))
     .addOption(new Option('--outline <meaning>', 'what the outermost contours are').choices(['cut', 'block']))
@@ -131,5 +132,10 @@ const sayBad = (bad: BadInput, json: boolean): number => {
   return BAD_INPUT;
 };
 
-process.stdout.on('error', (error: { code?: string }) => process.exit(error.code === 'EPIPE' ? 0 : OUR_MISTAKE));
+// Whoever reads only the first lines and hangs up still gets the exit code of the answer.
+process.stdout.on('error', (error: { code?: string }) => {
+  if (error.code === 'EPIPE') return;
+  process.stderr.write(`The answer cannot be printed: ${reasonOf(error)}.\n`);
+  process.exit(BAD_INPUT);
+});
 process.exitCode = await run(process.argv.slice(2));

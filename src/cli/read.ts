@@ -1,7 +1,8 @@
 /** `kerfwright read`: what a drawing holds, and what is wrong with it. */
 import { basename, extname } from 'node:path';
+import type { Finding } from '../finding/finding.ts';
 import { type ReadAnswer, readJson, readOne, readText } from '../job/reading.ts';
-import { readBytes, writeFiles } from './files.ts';
+import { BadInput, readBytes, writeFiles } from './files.ts';
 import { millimetres } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -15,27 +16,45 @@ export interface ReadCommand {
 
 /** Exit code: 0 when every file could be read, 2 when one was refused. */
 export const read = (files: readonly string[], options: ReadCommand, out: Out): number => {
-  const answers = files.map((file, i) => {
+  const asked = optionsOf(options);
+  const answers: ReadAnswer[] = [];
+  const missing: Finding[] = [];
+  for (const [i, file] of files.entries()) {
     out.progress.tell(`reading ${file}`, i / files.length);
-    return readFile(file, options);
-  });
-  if (options.json === true)
-    out.print(JSON.stringify(files.length === 1 ? readJson(answers[0] as ReadAnswer) : answers.map(readJson), null, 2));
-  else out.print(answers.map(readText).join('\n\n'));
+    const found = bytesOf(file);
+    if (found.kind === 'bytes') answers.push(readOne(found.bytes, file, asked));
+    else missing.push(...found.findings);
+  }
+  if (answers.length === 0) throw new BadInput(missing);
+  if (options.json === true) {
+    const all = [...answers.map(readJson), ...missing.map((f) => ({ state: 'refused', findings: [f] }))];
+    out.print(JSON.stringify(files.length === 1 ? all[0] : all, null, 2));
+  } else out.print([...answers.map(readText), ...missing.map((f) => f.sentence)].join('\n\n'));
   if (options.out !== undefined) {
     const pictures = Object.fromEntries(answers.map((a) => [`${basename(a.file, extname(a.file))}.svg`, a.picture]));
     const written = writeFiles(options.out, pictures);
     if (options.json !== true) out.print(`\nWritten\n${written.map((w) => `  ${w}`).join('\n')}`);
   }
-  return answers.some((a) => a.drawing.state === 'refused') ? 2 : 0;
+  return missing.length > 0 || answers.some((a) => a.drawing.state === 'refused') ? 2 : 0;
 };
 
-const readFile = (file: string, options: ReadCommand): ReadAnswer =>
-  readOne(readBytes(file), file, {
-    ...(options.units === undefined ? {} : { units: options.units }),
-    ...(options.join === undefined ? {} : joinOf(options.join)),
-    ...(options.fit === undefined ? {} : { fit: millimetres('fit', options.fit) }),
-  });
+type Bytes = { readonly kind: 'bytes'; readonly bytes: Uint8Array } | { readonly kind: 'missing'; readonly findings: readonly Finding[] };
+
+/** One file that is not there does not keep the others from being read. */
+const bytesOf = (file: string): Bytes => {
+  try {
+    return { kind: 'bytes', bytes: readBytes(file) };
+  } catch (error) {
+    if (error instanceof BadInput) return { kind: 'missing', findings: error.findings };
+    throw error;
+  }
+};
+
+const optionsOf = (options: ReadCommand): Parameters<typeof readOne>[2] => ({
+  ...(options.units === undefined ? {} : { units: options.units }),
+  ...(options.join === undefined ? {} : joinOf(options.join)),
+  ...(options.fit === undefined ? {} : { fit: millimetres('fit', options.fit) }),
+});
 
 /** '0.01 units' joins in drawing units, anything else is a length. */
 const joinOf = (text: string): { readonly join: number; readonly joinInDrawingUnits?: boolean } => {

@@ -9,10 +9,14 @@ export interface WhyCommand extends AnswerOptions {
   readonly json?: boolean;
 }
 
+/** Exit code: 0 told, 1 nothing can be cut, so that there are no figures. */
 export const why = (file: string, key: string | undefined, options: WhyCommand, out: Out): number => {
   const { answer } = runJob({ ...jobRun(file, options, out.today), progress: out.progress.tell });
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
-  if (answer.kind === 'cannot') throw badInput(answer.sentence);
+  if (answer.kind === 'cannot') {
+    out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence: answer.sentence }, null, 2) : answer.sentence);
+    return 1;
+  }
   const currency = answer.facts.estimate?.currency;
   const printing = currency === undefined ? {} : { currency };
   if (key === undefined) {

@@ -10,6 +10,7 @@ import { materialOf } from './material.ts';
 import { type MeasuredText, readMeasured } from './measured.ts';
 import { inDrawingUnits } from './places.ts';
 import { drawingOf, type JobRun, makeProgram } from './run.ts';
+import { unusable } from './unusable.ts';
 import { wishOf } from './wish.ts';
 
 export interface CorrectQuestion {
@@ -42,9 +43,10 @@ export const correctJob = (run: JobRun, question: CorrectQuestion): CorrectAnswe
   const unreadable = read.flatMap((r) => (r.kind === 'bad' ? [r.finding] : []));
   if (unreadable.length > 0) return { kind: 'bad input', findings: unreadable };
   const drawing = drawingOf(run);
-  if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
+  const faults = unusable(run, drawing);
   const found = materialOf(run.job.material, run.shop);
-  if (found.kind !== 'material') return { kind: 'bad input', findings: [found.finding] };
+  if (faults.length > 0 || found.kind === 'unknown') return { kind: 'bad input', findings: faults };
+  if (found.kind === 'non-conductor') return cannot([found.finding]);
   const wish = wishOf(drawing, run, found.material);
   if (wish.kind === 'nothing') return cannot(wish.findings);
   const made = makeProgram(run, wish.wish);

@@ -3,7 +3,7 @@ import { type Catalogue, finder } from '../finding/finding.ts';
 
 export const catalogue = {
   'file-not-valid': { severity: 'refusal', title: 'A value in a job, shop, dialect or set-up file is wrong' },
-  'layer-unknown': { severity: 'warning', title: 'A layer was asked for that the drawing does not have' },
+  'layer-unknown': { severity: 'refusal', title: 'A layer was asked for that the drawing does not have' },
   'no-closed-contour': { severity: 'refusal', title: 'The drawing has no closed contour to cut' },
   'open-of-unknown-line': { severity: 'warning', title: 'The job says how to cut an open line that is not there' },
   'ease-failed': { severity: 'refusal', title: 'The corners of a contour cannot be eased by so much' },

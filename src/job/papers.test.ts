@@ -1,22 +1,26 @@
 /** Papers say what the person who holds them needs, in the unit of the control that it is typed into. */
 import { describe, expect, it } from 'vitest';
-import { readFonts, readText } from '../cli/files.ts';
+import { readText } from '../cli/files.ts';
 import { jobRun } from '../cli/inputs.ts';
+import { paperText } from '../documents/paper-text.ts';
+import { setupSheet } from '../documents/setup-sheet.ts';
 import { readDialectFile } from './dialects.ts';
-import { goldenFiles } from './papers.ts';
 import { type JobRun, runJob } from './run.ts';
 
-const gear: JobRun = jobRun('examples/thick-gear/thick-gear.dxf', { height: '20', finish: '2' }, '2026-11-25');
+const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
 
-const papersOf = async (run: JobRun): Promise<Readonly<Record<string, string>>> =>
-  goldenFiles(runJob(run), { ...run, stem: 'job', fonts: readFonts() });
+const sheetOf = (run: JobRun): string => {
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return paperText(setupSheet(answer.facts));
+};
 
 describe('papers', () => {
-  it('give the registers, holes and stops of an inch program in inches', async () => {
+  it('give the registers, holes and stops of an inch program in inches', () => {
     const inch = readDialectFile(readText('dialects/inch.json'));
     if (inch.kind === 'bad') throw new Error(inch.findings[0]?.sentence);
-    const sheet = (await papersOf({ ...gear, dialect: inch.dialect }))['job.set-up-sheet.txt'] ?? '';
-    const millimetres = (await papersOf(gear))['job.set-up-sheet.txt'] ?? '';
+    const sheet = sheetOf({ ...insert, dialect: inch.dialect });
+    const millimetres = sheetOf(insert);
     const registers = (text: string): readonly number[] => [...text.matchAll(/D\d = ([\d.]+)/g)].map((m) => Number(m[1]));
     expect(sheet).toMatch(/Set the registers before the start: D1 = 0\.0\d{4}.* inch\./);
     expect(millimetres).toMatch(/Set the registers before the start: D1 = 0\.\d{4}.* mm\./);

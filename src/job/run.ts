@@ -28,6 +28,7 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
+import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
 import { type Wish, wishOf } from './wish.ts';
 
@@ -61,9 +62,9 @@ export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
   tell('reading the drawing', 0);
   const drawing = drawingOf(run);
-  if (drawing.state === 'refused') return { answer: { kind: 'bad input', findings: drawing.findings } };
+  const faults = unusable(run, drawing);
   const found = materialOf(run.job.material, run.shop);
-  if (found.kind === 'unknown') return { answer: { kind: 'bad input', findings: [found.finding] } };
+  if (faults.length > 0 || found.kind === 'unknown') return { answer: { kind: 'bad input', findings: faults } };
   if (found.kind === 'non-conductor')
     return { answer: { kind: 'cannot', sentence: noSentence([found.finding]), findings: [found.finding] } };
   const wish = wishOf(drawing, run, found.material);

@@ -29,14 +29,12 @@ export type Wished = { readonly kind: 'wish'; readonly wish: Wish } | { readonly
 
 export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wished => {
   const { job } = run;
-  const layers = unknownLayers(drawing, job.layers);
   const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
   const open = openWish(drawing, job);
   if (loops.length + open.lines.length === 0)
     return {
       kind: 'nothing',
       findings: [
-        ...layers,
         ...open.findings,
         find('no-closed-contour', 'The drawing has no closed contour that could be cut.', {
           remedy: 'Ask for a drawing whose contours close, or choose other layers.',
@@ -46,7 +44,7 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   const question = { ...questionOf(drawing, run, material, loops), ...(open.lines.length === 0 ? {} : { open: open.lines }) };
   const sorted = sortLoops(question);
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
-  if (eased.kind === 'failed') return { kind: 'nothing', findings: [...layers, ...eased.findings] };
+  if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
   const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
   const block = sorted.block[0];
   return {
@@ -67,17 +65,6 @@ const asWanted = (loop: Loop): WantedLoop => ({
   depth: loop.depth,
   ...(loop.parent === undefined ? {} : { parent: loop.parent }),
 });
-
-const unknownLayers = (drawing: Drawing, asked: readonly string[] | undefined): readonly Finding[] => {
-  const known = new Set(drawing.layers.map((l) => l.name));
-  return (asked ?? [])
-    .filter((name) => !known.has(name))
-    .map((name) =>
-      find('layer-unknown', `The drawing has no layer '${name}'; it has ${[...known].map((k) => `'${k}'`).join(', ') || 'none'}.`, {
-        place: { kind: 'field', path: 'layers' },
-      }),
-    );
-};
 
 const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: readonly WantedLoop[]): PlanQuestion => {
   const { job, shop, dialect } = run;
