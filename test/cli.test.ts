@@ -84,7 +84,11 @@ describe('kerfwright answer', () => {
     ['a length of two readings', ['answer', 'examples/die-plate/die-plate.dxf', '--height', '1,250'], /can be read as/],
     ['a material nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--material', 'cheese'], /cheese/],
     ['a wire nobody has', ['answer', 'examples/die-plate/die-plate.dxf', '--wire', 'gold'], /no wire called 'gold'/],
-    ['a folder where a file stands', ['answer', 'examples/form-insert/form-insert.job.json', '--out', 'README.md/x'], /Nothing can be written/],
+    [
+      'a folder where a file stands',
+      ['answer', 'examples/form-insert/form-insert.job.json', '--out', 'README.md/x'],
+      /Nothing can be written/,
+    ],
     ['an option nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--colour', 'red'], /unknown option '--colour'/],
     ['no command at all', ['bake'], /unknown command/],
   ])('meets %s with a sentence and exit code 2', (_, args, sentence) => {
@@ -128,7 +132,7 @@ describe('kerfwright read', () => {
   it('reads the others when one file is missing, and exits with 2', () => {
     const { status, stdout } = kerfwright('read', 'examples/die-plate/die-plate.dxf', 'nowhere.dxf');
     expect(status).toBe(2);
-    expect(stdout).toContain('9 closed loops');
+    expect(stdout).toContain('13 closed loops');
     expect(stdout).toContain('nowhere.dxf cannot be read: there is no such file.');
   });
 
