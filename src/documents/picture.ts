@@ -29,6 +29,8 @@ export interface Picture {
   readonly high: Point;
   readonly strokes: readonly Stroke[];
   readonly labels: readonly Label[];
+  /** False where lengths are no lengths, as along a time axis: there is no scale bar then. */
+  readonly scaled?: boolean;
 }
 
 /** The path data of a chain. A full circle is written as two halves, since an arc that ends where it starts is none. */

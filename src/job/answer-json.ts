@@ -1,6 +1,7 @@
 /** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
 import type { JobFacts } from '../documents/facts.ts';
 import type { Answer } from './answer.ts';
+import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson } from './more-json.ts';
 import { proofJson } from './proof-report.ts';
 
@@ -19,6 +20,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     findings: facts.findings,
     ...planJson(facts),
     ...estimateJson(facts),
+    ...clockJson(facts),
     ...budgetJson(facts),
     ...otherWaysJson(facts),
     ...(facts.proof === undefined ? {} : { proof: proofJson(facts.proof) }),

@@ -1,4 +1,5 @@
 /** The shop that is taken when nobody names one: invented rates, marked as such, so that a first answer is possible at all. */
+import { usualShifts } from '../estimate/clock/shifts.ts';
 import { standardMachine } from '../physics/machine.ts';
 import { wires } from '../physics/wires.ts';
 import type { Shop } from './shop.ts';
@@ -27,5 +28,6 @@ export const houseShop: Shop = {
       spread: 0.25,
     },
   ],
+  shifts: [...usualShifts],
   quotationDays: 30,
 };

@@ -1,5 +1,6 @@
 /** The job file: every input of one job, each with its default. `*.job.json`; lengths in mm unless `units` says inch. */
 import { z } from 'zod';
+import { readMoment } from '../estimate/clock/moment.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();
@@ -93,6 +94,12 @@ export const jobSchema = z
       .max(50)
       .optional()
       .describe('Sizes whose error is to be told apart'),
+    startAt: z
+      .string()
+      .refine((text) => readMoment(text).kind === 'moment', 'a moment is written like 2026-11-26T07:00')
+      .optional()
+      .describe('When the run could start, ISO 8601 by the clock of the shop; the first shift after the day of the answer when left out'),
+    spoolLeft: positive.max(1000).optional().describe('Wire left on the machine at the start, kg; a full spool when left out'),
     run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
     dialect: z.string().optional().describe('A dialect file, relative to the job file, or standard; the dialect of the shop when left out'),
     shop: z.string().optional().describe('Shop file, relative to the job file'),

@@ -1,5 +1,6 @@
 /** The shop file: the wires on the shelf, the machines, the rates, and how the control wants its programs spelled. */
 import { z } from 'zod';
+import { shiftSchema, usualShifts } from '../estimate/clock/shifts.ts';
 import { ratesSchema } from '../estimate/rates.ts';
 import { machineSchema } from '../physics/machine.ts';
 import { passTableSchema } from '../physics/pass-table.ts';
@@ -16,6 +17,11 @@ export const shopSchema = z
     materials: z.array(materialSchema).max(200).default([]).describe('Materials of the shop beyond those of the house'),
     passTables: z.array(passTableSchema).max(500).default([]).describe('Passes as the shop runs them: where one fits it beats the model'),
     rates: z.array(ratesSchema).min(1).describe('Each block holds from its day until the next'),
+    shifts: z
+      .array(shiftSchema)
+      .max(50)
+      .default([...usualShifts])
+      .describe('When somebody is at the machines; Monday to Friday, 07:00 to 16:00 when left out'),
     quotationDays: z.int().min(1).max(366).default(30).describe('How long a quotation stays valid'),
   })
   .describe('What one shop has and charges');

@@ -22,7 +22,7 @@ export const drawPicture = (pen: Pen, picture: Picture, caption: string): void =
   for (const stroke of picture.strokes) drawStroke(pen, frame, stroke);
   for (const label of picture.labels) drawLabel(pen, frame, label);
   pen.y += high * scale + 6;
-  drawScaleBar(pen, scale, wide);
+  if (picture.scaled !== false) drawScaleBar(pen, scale, wide);
   write(pen, caption, { size: 7.4, colour: PENCIL, x: PAGE.margin }, 8);
 };
 

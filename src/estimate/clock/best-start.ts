@@ -35,7 +35,7 @@ export type BestStart<Name extends string = string> =
 /** Starts are proposed on the quarter hour: nobody plans a shop to the minute. */
 const STEP = 15;
 /** Turns gone through for all starts together; where there are many turns fewer starts are tried. */
-const WORK = 100_000;
+const WORK = 20_000;
 
 /** Never worse than the first candidate started at once, by the aim. */
 export const bestStart = <Name extends string>(
@@ -85,12 +85,12 @@ const isBetter = (one: RunThrough, other: RunThrough, aim: Aim): boolean => {
 const reason = <Name extends string>(best: Start<Name>, atOnce: Start<Name>, several: boolean): string => {
   const run = several ? ` (${best.name})` : '';
   if (best === atOnce)
-    return `No start is better than at once${run}: ${share(best)} run at night, and it is done ${printMoment(best.finish)}.`;
+    return `No start is better than at once${run}: ${share(best)} run while nobody is in the shop, and it is done ${printMoment(best.finish)}.`;
   const sooner = Math.round(atOnce.finish) - Math.round(best.finish);
   const instead =
     Math.round(best.cuttingAtNight) === Math.round(atOnce.cuttingAtNight) ? 'as with a start at once' : `instead of ${hours(atOnce)}`;
   const end = sooner === 0 ? 'as soon as with a start at once' : `instead of ${printMoment(atOnce.finish)}`;
-  return `Started ${printMoment(best.at)}${run}, ${share(best)} run at night, when nobody is there, ${instead}; it is done ${printMoment(best.finish)}, ${end}.`;
+  return `Started ${printMoment(best.at)}${run}, ${share(best)} run while nobody is in the shop, ${instead}; it is done ${printMoment(best.finish)}, ${end}.`;
 };
 
 const share = (start: RunThrough): string => `${hours(start)} of the cutting`;

@@ -41,7 +41,7 @@ export const printDay = (at: Moment): string => {
 export const printOclock = (at: Moment): string => isoOf(at).slice(11);
 
 /** Minutes since Monday's midnight. 1 January 1970 was a Thursday. */
-export const minuteOfWeek = (at: Moment): number => (((at + 3 * DAY) % WEEK) + WEEK) % WEEK;
+export const minuteOfWeek = (at: Moment): number => at + 3 * DAY - Math.floor((at + 3 * DAY) / WEEK) * WEEK;
 
 /** Monday first, as ISO 8601 has the week. */
 export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;

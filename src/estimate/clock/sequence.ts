@@ -27,7 +27,7 @@ export interface Sequence {
 /** Putting on a full spool and threading again; from memory, where the shop does not say. */
 const SPOOL_MINUTES = 10;
 /** More turns than this are not laid out: the first piece is always whole, later ones are left out. */
-const MOST_TURNS = 200_000;
+const MOST_TURNS = 20_000;
 
 /**
  * @param cutting factor on all cutting times: for an early and a late end of the same run.
