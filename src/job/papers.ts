@@ -33,7 +33,10 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
     ...(setup === undefined || facts.proof === undefined || ran.wanted === undefined || facts.plan === undefined
       ? {}
       : {
-          [`${stem}.proof.svg`]: proofPicture(facts.proof, proofQuestion(facts.program?.text ?? '', setup, ran.wanted, facts.plan.block, ran.lines)),
+          [`${stem}.proof.svg`]: proofPicture(
+            facts.proof,
+            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, facts.plan.block, ran.lines),
+          ),
         }),
     ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),
     ...(await papers(facts, handout)),

@@ -26,7 +26,7 @@ export interface ProveRun {
 export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup }: ProveRun): ProvenAgain => {
   const dialect = parseDialect(setup.dialect);
   if (dialect.kind === 'bad') return { kind: 'bad input', findings: dialect.findings };
-  const drawing = readDrawing(bytes, drawingName, units === undefined ? {} : { units });
+  const drawing = readDrawing(bytes, drawingName, readAs(setup, units));
   if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
   const { lines, missing: noLines } = linesOf(drawing, setup);
   const missing = [
@@ -61,7 +61,16 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
   return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units.millimetres) }, question, drawing };
 };
 
-const linesOf = (drawing: Drawing, { open = {} }: SetupFile): { readonly lines: readonly WantedLine[]; readonly missing: readonly string[] } => {
+/** As it was read when the program was made, unless the user says another unit now. */
+const readAs = (setup: SetupFile, units: string | undefined = setup.units): Parameters<typeof readDrawing>[2] => ({
+  ...(units === undefined ? {} : { units }),
+  ...(setup.join === undefined ? {} : { join: setup.join }),
+});
+
+const linesOf = (
+  drawing: Drawing,
+  { open = {} }: SetupFile,
+): { readonly lines: readonly WantedLine[]; readonly missing: readonly string[] } => {
   const asked = Object.entries(open).map(([id, kept]) => ({ id, kept, path: drawing.openChains.find((c) => c.id === id)?.path }));
   return {
     lines: asked.flatMap(({ id, kept, path }) => (path === undefined ? [] : [{ id, kept, path }])),

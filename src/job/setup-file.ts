@@ -42,6 +42,8 @@ export const setupSchema = z
     density: z.number().positive().max(30).describe('g/cm³'),
     tolerance: z.number().positive().max(5),
     insideCorner: z.number().min(0).max(10),
+    units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit the drawing was told to be in, against its header'),
+    join: z.number().min(0).max(1).optional().describe('Ends of the drawing nearer than this were joined, mm; the usual distance when left out'),
     dialect: dialectSchema,
   })
   .describe('What the machine must have been given for the program to be right');

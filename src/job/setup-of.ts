@@ -20,6 +20,8 @@ export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material,
   density: material.density.value,
   tolerance: run.job.tolerance,
   insideCorner: run.job.insideCorner,
+  ...(run.job.units === undefined ? {} : { units: run.job.units }),
+  join: run.job.join,
   dialect: run.dialect,
 });
 

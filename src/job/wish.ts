@@ -54,7 +54,7 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
       lines: open.lines,
       ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
       question: { ...question, loops: eased.loops },
-      findings: [...layers, ...open.findings, ...eased.findings],
+      findings: [...open.findings, ...eased.findings],
     },
   };
 };
