@@ -1,6 +1,6 @@
 /** A proof as text and as plain data. */
 import { findingText } from '../documents/words.ts';
-import type { ContourProof, Proof } from '../proof/proof.ts';
+import type { ContourProof, OpenProof, Proof } from '../proof/proof.ts';
 import { printMass } from '../quantity/mass.ts';
 
 export { proofPicture } from '../proof/picture.ts';
@@ -10,6 +10,7 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   verdict: proof.verdict,
   resolution: proof.resolution,
   contours: proof.contours.map(({ profile: _, ...rest }) => rest),
+  ...(proof.open === undefined ? {} : { open: proof.open }),
   loose: proof.loose,
   stops: proof.stops,
   findings: proof.findings,
@@ -22,6 +23,7 @@ export const proofText = (proof: Proof): string =>
     ...proof.findings.map((f) => `  ${f.severity}: ${findingText(f)}`),
     `Deviations are read to ${micrometres(proof.resolution)}; plus is metal left, minus is metal gone.`,
     ...proof.contours.map(contourLine),
+    ...(proof.open ?? []).map(openLine),
     ...proof.loose.map(
       (l) =>
         `  Line ${l.block + 1} sets ${l.role === 'scrap' ? 'scrap' : `the ${l.role}${l.loop === undefined ? '' : ` of ${l.loop}`}`} free: ${printMass(l.mass)}, ${l.held ? 'secured before' : 'not secured'}.`,
@@ -34,6 +36,9 @@ const contourLine = (c: ContourProof): string => {
     c.rounded.length === 0 ? '' : `, ${c.rounded.length} ${c.rounded.length === 1 ? 'corner comes' : 'corners come'} out rounder`;
   return `  ${c.loop}: ${c.state}, ${signed(c.leftMost.amount)} to ${signed(c.gougeMost.amount)}${rounder}`;
 };
+
+const openLine = ({ chain, kept, state, leftMost, gougeMost }: OpenProof): string =>
+  `  ${chain}, ${kept === 'slit' ? 'a slit' : `its ${kept} side kept`}: ${state}, ${signed(leftMost.amount)} to ${signed(gougeMost.amount)}`;
 
 const micrometres = (mm: number): string => `${(mm * 1000).toFixed(2)} µm`;
 const signed = (mm: number): string => `${mm >= 0 ? '+' : '−'}${(Math.abs(mm) * 1000).toFixed(2)} µm`;
