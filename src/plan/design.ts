@@ -65,14 +65,15 @@ export interface DesignAsked {
 }
 
 export const designFor = (asked: DesignAsked): Designed => {
-  const { shape, rows, wireDiameter, rings } = asked;
-  const piece = rings === undefined ? asked.piece : NO_PIECE;
+  const { shape, rows, wireDiameter, rings, piece } = asked;
   const { contour } = shape.first.loop.loop;
   const measures = measuresOf(rows, wireDiameter);
-  const tab = rings === undefined ? tabFor({ ...piece, perimeter: perimeterOf(contour) }) : NO_TAB;
+  // An opening that is burnt out is begun where its slug would be, so that there is a way in whenever there is one for a slug.
+  const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
+  const burnt = rings !== undefined;
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
-    const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug: piece.area }, asked.edge, effort);
+    const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug: burnt ? 0 : piece.area }, asked.edge, effort);
     if (candidates.kind === 'no way in') {
       refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0]!.from);
       continue;
@@ -83,9 +84,9 @@ export const designFor = (asked: DesignAsked): Designed => {
     }
     refusal = leadFinding(shape, measures);
     for (const candidate of candidates.ranked) {
-      const design = laidOut(asked, measures, candidate, tab);
+      const design = laidOut(asked, measures, candidate, burnt ? NO_TAB : tab);
       if (design === undefined) continue;
-      const laid = { tab: tab.length, piece, measures, burnt: rings !== undefined };
+      const laid = { tab: burnt ? 0 : tab.length, piece, measures, burnt };
       const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
@@ -94,7 +95,6 @@ export const designFor = (asked: DesignAsked): Designed => {
 };
 
 /** Of an opening that is burnt out nothing is left to be held. */
-const NO_PIECE = { mass: 0, area: 0 };
 const NO_TAB = { length: 0, reason: '' };
 
 const candidatesOf = (asked: EntryAsked, edge: DesignAsked['edge'], effort: Effort): Candidates | { readonly kind: 'no way in' } => {
