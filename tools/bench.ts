@@ -3,6 +3,7 @@
 import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
 import * as offset from '../src/geometry/offset/offset.bench.ts';
 import * as answers from '../src/job/answer.bench.ts';
+import * as clock from '../src/job/clock-of.bench.ts';
 import * as tour from '../src/plan/tour/tour.bench.ts';
 import type { BenchRow } from './bench-row.ts';
 
@@ -10,6 +11,7 @@ const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly Be
   ['offset', offset.rows],
   ['dxf', dxf.rows],
   ['tour', tour.rows],
+  ['clock', clock.rows],
   ['answer', answers.rows],
 ];
 

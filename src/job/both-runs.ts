@@ -5,6 +5,7 @@ import { DAY } from '../estimate/clock/moment.ts';
 import { ratesOn } from '../estimate/rates.ts';
 import { clockQuestion } from './clock-of.ts';
 import { materialOf } from './material.ts';
+import { memoryOf } from './memory.ts';
 import { type RunAdvice, type RunKind, type RunOption, recommendRun } from './recommend-run.ts';
 import { drawingOf, estimateOf, type JobRun, makeProgram, readBack } from './run.ts';
 import { wishOf } from './wish.ts';
@@ -23,7 +24,8 @@ type Option = RunOption & { readonly question: ClockQuestion };
 type Laid = { readonly kind: 'laid'; readonly option: Option } | { readonly kind: 'cannot'; readonly reason: string };
 
 /** Takes about as long as two answers without their proof; a shared memory saves the run that is there already. */
-export const adviseRun = (run: JobRun): AdvisedRun => {
+export const adviseRun = (asked: JobRun): AdvisedRun => {
+  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
   const found = materialOf(run.job.material, run.shop);
   const onDay = ratesOn(run.shop.rates, run.day);
   if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
