@@ -21,7 +21,7 @@ import type { OpenCutPlan, OpenEnd, WantedLine } from './open.ts';
 import { type Loosened, lineVisits, slitVisits } from './open-cut.ts';
 import { type Ends, endsOf, extendedTo, ON_EDGE, wireSide } from './open-ends.ts';
 import { openedPath } from './open-path.ts';
-import { type Parted, partedBy } from './open-pieces.ts';
+import { type Parted, partedBy, type Taken } from './open-pieces.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import { tabFor } from './tab.ts';
 import type { WireTried } from './wires.ts';
@@ -58,12 +58,13 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   if (ends.kind === 'no hole') return { lines: [], findings: [noHole(line, ends)] };
   const extended = extendedTo(line.path, ends.from, ends.to);
   const through = ends.from.kind === 'edge' && ends.to.kind === 'edge';
-  const parted = through ? partedBy(extended.path, asked.block, asked.cut) : undefined;
+  const reach = reachOf(line, asked);
+  const parted = through ? partedBy(extended.path, asked.block, asked.cut, reach) : undefined;
   const piece = parted === undefined ? undefined : pieceOf(line, parted, asked);
   const loose: Loosened | undefined = piece && { role: piece.role, mass: spokenMass(piece.mass.value), tab: piece.tab };
-  const reach = asked.best.rows[0]!.offset.value + asked.best.wire.diameter / 2 + asked.best.rows[0]!.gap.value;
   // The tab ends where the kerf, not only its middle, comes to the edge of the block.
-  const led = { ...extended, after: parted === undefined ? extended.after : parted.beyond + reach * parted.slant };
+  const early = parted === undefined ? 0 : Math.max(reach.left, reach.right) * parted.slant;
+  const led = { ...extended, after: parted === undefined ? extended.after : parted.beyond + early };
   const made = line.kept === 'slit' ? slitMade(led, ends, loose, asked) : lineMade(line.kept, led, ends, loose, asked);
   if (made === undefined) return { lines: [], findings: [noRoom(line)] };
   const plan: OpenCutPlan = {
@@ -77,6 +78,13 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
     ...(piece === undefined ? {} : { piece }),
   };
   return { lines: [{ plan, visits: made.visits, depth: depthOf(line, asked.cut) }], findings: said(plan, asked) };
+};
+
+/** The cut lies on the side that is not kept; a slit's to either side. */
+const reachOf = ({ kept }: WantedLine, { best }: LinesAsked): Taken => {
+  const halfKerf = best.wire.diameter / 2 + best.rows[0]!.gap.value;
+  const far = best.rows[0]!.offset.value + halfKerf;
+  return kept === 'slit' ? { left: halfKerf, right: halfKerf } : { left: kept === 'left' ? 0 : far, right: kept === 'left' ? far : 0 };
 };
 
 const endsFor = (line: WantedLine, { question, best, block, blockDrawn, cut, holes }: LinesAsked): Ends => {

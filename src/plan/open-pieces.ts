@@ -20,8 +20,17 @@ export interface Parted {
   readonly slant: number;
 }
 
-/** None where the line does not lead through the block from edge to edge. Block counter-clockwise. */
-export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[]): Parted | undefined => {
+/** From the line to the far side of the cut on either side of it, mm. */
+export interface Taken {
+  readonly left: number;
+  readonly right: number;
+}
+
+/**
+ * None where the line does not lead through the block from edge to edge. Block counter-clockwise. Of two pieces that are about equally
+ * large the one is told from which the cut is taken: whoever clamps the block clamps the other.
+ */
+export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[], taken: Taken): Parted | undefined => {
   const meetings = crossingsBetween(path, block, 1e-6)
     .flatMap((c) =>
       c.contact.kind === 'overlap' ? [] : [{ on: c.first, share: c.contact.first, edge: c.second, edgeShare: c.contact.second }],
@@ -35,17 +44,22 @@ export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[]): 
   const leftArea = Math.abs(areaOf(left)) - holesIn(left, cut);
   const whole =
     Math.abs(areaOf(block)) - cut.filter((c) => isOutermost(c, cut)).reduce((sum, c) => sum + Math.abs(areaOf(c.loop.contour)), 0);
-  const rightArea = Math.max(0, whole - leftArea);
   const length = perimeterOf({ closed: false, segments: within });
-  const perimeter = leftArea <= rightArea ? perimeterOf(left) : perimeterOf(block) + 2 * length - perimeterOf(left);
+  const sizes = { left: leftArea - length * taken.left, right: whole - leftArea - length * taken.right };
+  const alike = Math.abs(sizes.left - sizes.right) < ALIKE * (sizes.left + sizes.right);
+  const smaller = (alike ? taken.left >= taken.right : sizes.left < sizes.right) ? 'left' : 'right';
+  const perimeter = smaller === 'left' ? perimeterOf(left) : perimeterOf(block) + 2 * length - perimeterOf(left);
   return {
-    smaller: leftArea <= rightArea ? 'left' : 'right',
-    area: Math.max(0, Math.min(leftArea, rightArea)),
+    smaller,
+    area: Math.max(0, sizes[smaller]),
     perimeter,
     beyond: perimeterOf(path) - lengthTo(path, { at: last.on, share: last.share }),
     slant: slantOf(path.segments[last.on]!, last.share, block.segments[last.edge]!, last.edgeShare),
   };
 };
+
+/** Share of both together by which two pieces may differ and still be called equally large. */
+const ALIKE = 0.02;
 
 const lengthTo = ({ segments }: Path, { at, share }: Place): number =>
   segments.slice(0, at).reduce((sum, s) => sum + lengthOf(s), 0) + share * lengthOf(segments[at]!);

@@ -8,7 +8,7 @@ import { windingOf } from '../geometry/contain.ts';
 import type { Path } from '../geometry/contour.ts';
 import { type Lookup, lookupOf, nearestIn } from '../geometry/lookup.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../geometry/measure.ts';
-import type { Point } from '../geometry/segment.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
 import type { Edges } from './edges.ts';
 import type { Deviation, WantedOpen } from './proof.ts';
 import { RESOLUTION } from './sweep.ts';
@@ -99,12 +99,25 @@ const gougesBeside = ({ path, kept }: OpenLine, vertices: readonly Vertex[], hal
  */
 const beyondKept = (path: Path, lookup: Lookup, p: Point, kept: 'left' | 'right'): number => {
   const { segment, share, at, distance } = nearestIn(lookup, p);
+  const side = kept === 'left' ? 1 : -1;
   const along = tangentAt(path.segments[segment]!, share);
-  const across = (along.x * (p.y - at.y) - along.y * (p.x - at.x)) * (kept === 'left' ? 1 : -1);
-  const last = path.segments.length - 1;
-  const atEnd = (segment === 0 && share <= 1e-9) || (segment === last && share >= 1 - 1e-9);
-  if (across <= 0) return 0;
-  return atEnd ? across : distance;
+  const across = (along.x * (p.y - at.y) - along.y * (p.x - at.x)) * side;
+  const before = path.segments[share <= AT_JOINT ? segment - 1 : segment];
+  const after = path.segments[share >= 1 - AT_JOINT ? segment + 1 : segment];
+  if (before === undefined || after === undefined) return Math.max(0, across);
+  if (before === after) return across > 0 ? distance : 0;
+  // What is nearest to a corner lies outside the turn, whatever the tangents say.
+  const turn = turnAt(before, after) * side;
+  const isKept = Math.abs(turn) > LEAST_TURN ? turn < 0 : across > 0;
+  return isKept ? distance : 0;
+};
+
+/** Shares so near to 0 or 1 are the joint itself. */
+const AT_JOINT = 1e-9;
+
+const turnAt = (before: Segment, after: Segment): number => {
+  const [u, v] = [endDirection(before), startDirection(after)];
+  return turnBetween(u.x, u.y, v.x, v.y);
 };
 
 /** What is left beyond the round that an inside corner of the line may have, for places near one. */
@@ -147,7 +160,7 @@ const insideRounds = (path: Path, kept: 'left' | 'right', radius: number): reado
     const next = path.segments[i + 1];
     if (next === undefined) return rounds;
     const [u, v] = [endDirection(s), startDirection(next)];
-    const turn = turnBetween(u.x, u.y, v.x, v.y) * wire;
+    const turn = turnAt(s, next) * wire;
     if (turn <= LEAST_TURN) return rounds;
     const half = Math.min(turn, 2.8) / 2;
     const way = { x: v.x - u.x, y: v.y - u.y };
