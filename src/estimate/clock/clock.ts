@@ -161,6 +161,8 @@ export const runThrough = (turns: readonly Turn[], start: Moment, calendar: Cale
   return { finish: at, waiting, cuttingAtNight: Math.max(0, cuttingAtNight) };
 };
 
+type About = Pick<Turn, 'what' | 'piece' | 'block'>;
+
 type Laid = Pick<Clock, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
 
 const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid => {
@@ -168,21 +170,23 @@ const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid =>
   const spools: SpoolEnd[] = [];
   let [left, before] = [0, start];
   const sums = { attended: 0, unattended: 0, cutting: 0, threadings: 0 };
-  const put = (event: Omit<ClockEvent, 'atNight'>): void => {
-    sums[event.needsPerson ? 'attended' : 'unattended'] += event.to - event.from;
-    if (events.length < MOST_EVENTS) events.push({ ...event, atNight: !isAttended(calendar, event.from) });
-    else left += 1;
+  const put = (kind: ClockEvent['kind'], from: Moment, to: Moment, turn: About, needsPerson: boolean): void => {
+    sums[needsPerson ? 'attended' : 'unattended'] += to - from;
+    if (events.length >= MOST_EVENTS) left += 1;
+    else {
+      const { what, piece, block } = turn;
+      const event = { kind, from, to, what, needsPerson, atNight: !isAttended(calendar, from), piece };
+      events.push(block === undefined ? event : { ...event, block });
+    }
   };
-  const wait = (from: Moment, to: Moment, turn: Pick<Turn, 'what' | 'piece' | 'block'>): void => {
-    const where = turn.block === undefined ? {} : { block: turn.block };
-    if (to > from) put({ kind: 'waiting for a person', from, to, what: turn.what, needsPerson: false, piece: turn.piece, ...where });
+  const wait = (from: Moment, to: Moment, turn: About): void => {
+    if (to > from) put('waiting for a person', from, to, turn, false);
   };
   wait(start, nextAttended(calendar, start), { what: 'start the program', piece: 1 });
   const through = runThrough(turns, start, calendar, (turn, begin, from) => {
     wait(begin, from, turn);
-    const { minutes, ...rest } = turn;
-    put({ ...rest, from, to: from + minutes });
-    if (turn.kind === 'cutting') sums.cutting += minutes;
+    put(turn.kind, from, from + turn.minutes, turn, turn.needsPerson);
+    if (turn.kind === 'cutting') sums.cutting += turn.minutes;
     if (turn.kind === 'threading' || turn.kind === 'spool change') sums.threadings += 1;
     if (turn.kind === 'spool change') spools.push({ at: begin, atNight: !isAttended(calendar, begin), changed: from, before });
     if (turn.needsPerson) before = from;

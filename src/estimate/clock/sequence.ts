@@ -42,7 +42,7 @@ export const sequenceOf = (tasks: readonly Task[], question: SequenceQuestion, c
     if (piece > 1) turns.push({ kind: 'loading', minutes: question.minutes.load, what: `load piece ${piece}`, needsPerson: true, piece });
     for (const task of tasks) {
       if (task.kind !== 'cutting') turns.push({ ...task, piece });
-      else for (const part of spool.cut({ ...task, minutes: task.minutes * cutting })) turns.push({ ...part, piece });
+      else spool.cut(task, task.minutes * cutting, (part) => turns.push({ ...part, piece }));
     }
   }
   return { turns, pieces: piece };
@@ -68,22 +68,20 @@ class Spool {
     this.#change = { kind: 'spool change', minutes: minutes.spool ?? SPOOL_MINUTES, what, needsPerson: true };
   }
 
-  /** A cutting task in the parts that the spools give. */
-  cut(task: Task): readonly Task[] {
-    const parts: Task[] = [];
-    let rest = task.minutes;
+  /** A cutting task of so many minutes, told in the parts that the spools give. */
+  cut(task: Task, minutes: number, tell: (part: Task) => void): void {
+    let rest = minutes;
     // A spool that lasts no time at all would be changed for ever: it is left out of account then.
     const endless = this.#full <= 0 || rest * this.#speed > MOST_SPOOLS * this.#full;
     while (!endless && rest * this.#speed > this.#left + LEAST) {
-      const minutes = this.#left / this.#speed;
-      if (minutes > 0) parts.push({ ...task, minutes });
-      parts.push({ ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) });
-      rest -= minutes;
+      const part = this.#left / this.#speed;
+      if (part > 0) tell({ ...task, minutes: part });
+      tell({ ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) });
+      rest -= part;
       this.#left = this.#full;
     }
     this.#left -= endless ? 0 : rest * this.#speed;
-    if (rest > 0) parts.push({ ...task, minutes: rest });
-    return parts;
+    if (rest > 0) tell(rest === task.minutes ? task : { ...task, minutes: rest });
   }
 }
 
