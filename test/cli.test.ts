@@ -69,7 +69,7 @@ describe('kerfwright answer', () => {
     expect(status).toBe(1);
     expect(stdout).toMatch(/^No\. /);
     expect(stdout).toMatch(/corner/);
-    expect(stdout).toMatch(/X [\d.]+, Y [\d.]+/);
+    expect(stdout).toMatch(/\([\d.]+, [\d.]+\)/);
   });
 
   it('refuses glass with the reason and exits with 1', () => {

@@ -25,7 +25,7 @@ export const answerText = (facts: JobFacts): string =>
       'Assumed, because nobody said',
       facts.assumed.map((a) => wrapped(a, '  - ')),
     ),
-    section('Findings', findingLines(facts)),
+    section(`Findings${placesIn(facts)}`, findingLines(facts)),
     ...planSections(facts),
     section('On the clock', facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
     section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),
@@ -54,6 +54,9 @@ const planSections = (facts: JobFacts): readonly string[] => {
     );
   return parts;
 };
+
+/** Findings point at the drawing in its own unit, the tables of the machine count in that of the program. */
+const placesIn = ({ drawing }: JobFacts): string => (drawing.units.millimetres === 1 ? '' : `, places in ${drawing.units.name} as drawn`);
 
 const findingLines = (facts: JobFacts): readonly string[] => {
   const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingText(f), `  ${MARKS[f.severity]}`));

@@ -66,8 +66,16 @@ export const whereabouts = (at: Place | undefined): string => {
   return at.kind === 'byte' ? ` (byte ${at.offset})` : at.path === '' ? '' : ` (${at.path})`;
 };
 
+/** The sentence with its place, unless it names that place itself. */
+export const located = ({ sentence, place: at }: Finding): string =>
+  at?.kind === 'spot' && names(sentence, at) ? sentence : `${sentence.replace(/\.$/, '')}${whereabouts(at)}.`;
+
+/** Sentences write a place as '(12.5, 3)' or 'x 12.5 mm, y 3 mm'. */
+const names = (sentence: string, { x, y }: Extract<Place, { kind: 'spot' }>): boolean =>
+  [...sentence.matchAll(/(-?\d+(?:\.\d+)?)(?: [a-zµ]+)?, (?:y )?(-?\d+(?:\.\d+)?)/g)].some(
+    ([, across, up]) => Math.abs(Number(across) - x) < 0.002 && Math.abs(Number(up) - y) < 0.002,
+  );
+
 /** One finding in full: sentence, place, what was done, what would help. */
 export const findingText = (finding: Finding): string =>
-  [`${finding.sentence.replace(/\.$/, '')}${whereabouts(finding.place)}.`, finding.done, finding.remedy]
-    .filter((part) => part !== undefined && part !== '')
-    .join(' ');
+  [located(finding), finding.done, finding.remedy].filter((part) => part !== undefined && part !== '').join(' ');

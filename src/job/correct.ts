@@ -80,7 +80,7 @@ const measuredCorrection = (
   if (measured.length === 0) return undefined;
   const sizes = measured.map((m) => ({ ...m, kept: keptOf(plan, m.loop) as Kept }));
   const correction = correctionOf({ plan, registers, measured: sizes, expansion, tolerance: run.job.tolerance });
-  return { ...correction, findings: inDrawingUnits(correction.findings, drawingOf(run).units.millimetres) };
+  return { ...correction, findings: inDrawingUnits(correction.findings, drawingOf(run).units) };
 };
 
 /** A hundredth of a micrometre is finer than any control takes. */

@@ -58,7 +58,7 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
     };
   const question = proofQuestion(program, setup, wanted, block, lines);
   const proof = proveProgram(question);
-  return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units.millimetres) }, question, drawing };
+  return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units) }, question, drawing };
 };
 
 /** As it was read when the program was made, unless the user says another unit now. */

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../cli/inputs.ts';
 import type { JobFacts } from '../documents/facts.ts';
+import { houseShop } from './house-shop.ts';
 import { type JobRun, runJob } from './run.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
@@ -56,9 +57,10 @@ describe('a job', () => {
   });
 
   it('tells what nobody said and nothing that somebody did', () => {
-    expect(factsOf(die).assumed).toHaveLength(1);
-    const bare = factsOf({ ...die, said: new Set(['drawing', 'outline']) });
-    for (const word of ['material', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles']) expect(bare.assumed.join(' ')).toContain(word);
+    expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).assumed).toEqual([]);
+    const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
+    for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
+      expect(bare.assumed.join(' ')).toContain(word);
   });
 
   it('keeps every figure under its key, with leaves', () => {
@@ -83,6 +85,11 @@ describe('a job', () => {
     };
     const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
     expect(place).toMatchObject({ x: 90, y: 60 });
+    const { findings, proof } = factsOf(run);
+    const rounded = findings.find((f) => f.code === 'corner-rounded');
+    expect(rounded?.place).toMatchObject({ x: 31, y: 49 });
+    expect(rounded?.sentence).toContain('at (31, 49)');
+    expect(proof?.findings.find((f) => f.place?.kind === 'spot')?.place).toMatchObject({ y: 49 });
   });
 
   it('sees a ring come loose round an island that was cut out before', () => {

@@ -28,6 +28,7 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
+import { toldOnce } from './told-once.ts';
 import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
 import { type Wish, wishOf } from './wish.ts';
@@ -182,10 +183,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.onClock?.findings ?? []),
     ...wider.findings,
   ];
-  const findings = byGravity([
-    ...withoutCutLines(r.drawing.findings, r.lines ?? []),
-    ...inDrawingUnits(later, r.drawing.units.millimetres),
-  ]);
+  const findings = toldOnce(byGravity([...withoutCutLines(r.drawing.findings, r.lines ?? []), ...inDrawingUnits(later, r.drawing.units)]));
   const yes =
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
@@ -203,7 +201,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     height: run.job.height,
     quantity: run.job.quantity,
     asked: { finish: run.job.finish, tolerance: run.job.tolerance, insideCorner: run.job.insideCorner },
-    assumed: assumptions(run.job, run.said, r.drawing),
+    assumed: assumptions(run, r.drawing, r.material),
     drawingName: run.drawingName,
     drawing: r.drawing,
     ...(r.plan === undefined ? {} : { plan: r.plan }),
@@ -218,7 +216,7 @@ const answered = (run: JobRun, r: Results): Answer => {
             gaps: r.written.gaps,
           },
         }),
-    ...(r.proof === undefined ? {} : { proof: r.proof }),
+    ...(r.proof === undefined ? {} : { proof: { ...r.proof, findings: inDrawingUnits(r.proof.findings, r.drawing.units) } }),
     ...(estimate === undefined ? {} : { estimate }),
     ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
     ...wider.facts,

@@ -1,5 +1,5 @@
 /** The answer in one plain sentence. */
-import { accuracy, finish } from '../documents/words.ts';
+import { accuracy, finish, located } from '../documents/words.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Material } from '../physics/material.ts';
@@ -37,5 +37,5 @@ export const noSentence = (findings: readonly Finding[], proof?: Proof): string 
     return proof?.verdict === 'not proven' ? 'No. The program could not be proven against the drawing.' : 'No. It cannot be cut as asked.';
   const more =
     refusals.length > 1 ? ` ${refusals.length - 1} more ${refusals.length === 2 ? 'reason is' : 'reasons are'} listed below.` : '';
-  return `No. ${first.sentence}${first.remedy === undefined ? '' : ` ${first.remedy}`}${more}`;
+  return `No. ${located(first)}${first.remedy === undefined ? '' : ` ${first.remedy}`}${more}`;
 };

@@ -43,7 +43,12 @@ export const setupSchema = z
     tolerance: z.number().positive().max(5),
     insideCorner: z.number().min(0).max(10),
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit the drawing was told to be in, against its header'),
-    join: z.number().min(0).max(1).optional().describe('Ends of the drawing nearer than this were joined, mm; the usual distance when left out'),
+    join: z
+      .number()
+      .min(0)
+      .max(1)
+      .optional()
+      .describe('Ends of the drawing nearer than this were joined, mm; the usual distance when left out'),
     dialect: dialectSchema,
   })
   .describe('What the machine must have been given for the program to be right');
