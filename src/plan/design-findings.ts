@@ -2,6 +2,7 @@
 import type { Finding } from '../finding/finding.ts';
 import { type Candidate, type Candidates, cornerNeed } from './entry.ts';
 import { find } from './findings.ts';
+import { TACKLE } from './loose-piece.ts';
 import { spokenMass } from './mass.ts';
 import type { Measures } from './measures.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
@@ -11,6 +12,8 @@ import { meanWidth, widthOf } from './width.ts';
 export interface Laid {
   readonly tab: number;
   readonly piece: { readonly mass: number; readonly area: number };
+  /** Even the longest tab that the contour allows would bend. */
+  readonly weak?: boolean;
   readonly measures: Measures;
   /** Without a core: nothing comes loose. */
   readonly burnt?: boolean;
@@ -18,9 +21,6 @@ export interface Laid {
 
 /** A slug that could fall between table and nozzle, mm across. */
 const TINY = 5;
-
-/** kg: from here on lifting needs tackle (the constant of a known lifting equation, from memory). */
-const HEAVY = 23;
 
 export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
   const { spot, hole } = candidate;
@@ -53,10 +53,10 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
     findings.push(
       find(
         'slug-splits',
-        `The start hole of ${hole.diameter.toFixed(2)} mm in ${id} reaches nearly across the opening: the slug comes off in two, one half before its stop.`,
+        `The start hole of ${hole.diameter.toFixed(2)} mm in ${id} reaches nearly across the opening: the slug comes off in two, and the program stops for each half.`,
         {
           place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
-          remedy: 'Use a smaller hole, one at the end of the opening, or watch the cut and take the first half out by hand.',
+          remedy: 'Fix both halves at the first stop. A smaller hole, or one at the end of the opening, would leave one slug.',
         },
       ),
     );
@@ -72,7 +72,7 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
   return findings;
 };
 
-const pieceFindings = (shape: Shape, { piece }: Laid, place: Finding['place']): Finding[] => {
+const pieceFindings = (shape: Shape, { piece, weak, tab }: Laid, place: Finding['place']): Finding[] => {
   const { kept, loop } = shape.first.loop;
   const findings: Finding[] = [];
   const across = kept === 'die' && meanWidth(loop.contour) < TINY ? widthOf(loop.contour) : TINY;
@@ -84,7 +84,15 @@ const pieceFindings = (shape: Shape, { piece }: Laid, place: Finding['place']): 
         { ...(place && { place }), remedy: 'Catch it with a magnet or a plate under the work.' },
       ),
     );
-  if (piece.mass >= HEAVY)
+  if (weak === true)
+    findings.push(
+      find(
+        'tab-weak',
+        `The loose piece of ${shapeName(shape)} (${spokenMass(piece.mass)}) would bend its tab of ${tab.toFixed(1)} mm, and the contour allows no longer one: it sags while the cut goes on.`,
+        { ...(place && { place }), remedy: 'Support it from below before the rough cut is half round, or give it more height to hang by.' },
+      ),
+    );
+  if (piece.mass >= TACKLE)
     findings.push(
       find('slug-heavy', `The loose piece of ${shapeName(shape)} weighs ${spokenMass(piece.mass)}.`, {
         ...(place && { place }),

@@ -5,6 +5,7 @@ import { startAt } from '../geometry/chain.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { nearestOnChain } from '../geometry/distance.ts';
 import { type Lookup, lookupOf } from '../geometry/lookup.ts';
+import { distanceBetween } from '../geometry/segment.ts';
 import type { LadderRow } from '../physics/ladder.ts';
 import { besideBlock, enteredFrom, noWayIn } from './block-edge.ts';
 import { burntAttended, burntUnattended } from './burnt.ts';
@@ -20,15 +21,16 @@ import { centreOf, frameAt, type LapOptions, lapOf, programmedOf } from './lap.t
 import type { Layout, Visit } from './layout.ts';
 import { leadsClear, leadsLongEnough } from './lead-check.ts';
 import type { PassLap } from './legs.ts';
-import { spokenMass } from './mass.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from './measures.ts';
 import { cornersToLoop, loopRadius, type OutsideCorner, outsideCorners } from './outside-corners.ts';
-import type { Course, Entry, Kept, StartHole, Tab } from './plan.ts';
+import { spokenPiece } from './piece-words.ts';
+import type { Course, Entry, Kept, LoosePiece, StartHole, Tab } from './plan.ts';
 import { punchAttended, punchUnattended } from './punch.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import { type Shape, shapeName } from './shapes.ts';
+import { slugBreaks } from './slug-breaks.ts';
 import { type Effort, QUICK, THOROUGH } from './spots.ts';
-import { tabFor } from './tab.ts';
+import { strengthened, type TabSize, tabAgainstBending, tabFor } from './tab.ts';
 import { touchingDisc } from './touching-disc.ts';
 
 export interface Design {
@@ -47,13 +49,16 @@ export type Designed =
   | { readonly kind: 'laid'; readonly design: Design; readonly findings: readonly Finding[] }
   | { readonly kind: 'not laid'; readonly findings: readonly Finding[] };
 
+/** What of the loose piece decides where and how it hangs; mass in kg, area in mm². */
+export type WeighedPiece = Omit<LoosePiece, 'mass'> & { readonly mass: number };
+
 export interface DesignAsked {
   readonly shape: Shape;
   readonly fit: Fit;
   readonly rows: readonly LadderRow[];
   readonly wireDiameter: number;
-  /** kg of the loose piece, and mm² of it. */
-  readonly piece: { readonly mass: number; readonly area: number };
+  /** The piece that comes loose, as its first member has it. */
+  readonly piece: WeighedPiece;
   /** Contours that leads and drill must keep clear of: its own, and what stands in the opening or around the part. */
   readonly clear: Lookup;
   readonly shared: readonly GivenHole[];
@@ -73,7 +78,8 @@ export const designFor = (asked: DesignAsked): Designed => {
   const burnt = rings !== undefined;
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
-    const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug: burnt ? 0 : piece.area }, asked.edge, effort);
+    const slug = burnt ? 0 : piece.area;
+    const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug, ...pullOf(piece) }, asked.edge, effort);
     if (candidates.kind === 'no way in') {
       refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0]!.from);
       continue;
@@ -84,9 +90,10 @@ export const designFor = (asked: DesignAsked): Designed => {
     }
     refusal = leadFinding(shape, measures);
     for (const candidate of candidates.ranked) {
-      const design = laidOut(asked, measures, candidate, burnt ? NO_TAB : tab);
+      const own = burnt ? NO_TAB : hangingTab(asked, candidate, tab);
+      const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;
-      const laid = { tab: burnt ? 0 : tab.length, piece, measures, burnt };
+      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak };
       const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
@@ -95,7 +102,20 @@ export const designFor = (asked: DesignAsked): Designed => {
 };
 
 /** Of an opening that is burnt out nothing is left to be held. */
-const NO_TAB = { length: 0, reason: '' };
+const NO_TAB = { length: 0, reason: '', weak: false };
+
+/** kg: heavier pieces are begun, and so hang, near where their weight acts. */
+const HEAVY = 2;
+
+const pullOf = ({ mass, balance }: WeighedPiece): Pick<EntryAsked, 'balance'> => (mass < HEAVY ? {} : { balance });
+
+/** The tab at a candidate's entry, long enough for the weight beside it. */
+const hangingTab = ({ piece, shape, question }: DesignAsked, { spot }: Candidate, tab: TabSize): TabSize & { readonly weak: boolean } => {
+  const lever = distanceBetween(spot.at, piece.balance);
+  const { height, material } = question;
+  const needed = tabAgainstBending({ mass: piece.mass, lever, height, family: material.family });
+  return strengthened(tab, needed, perimeterOf(shape.first.loop.loop.contour));
+};
 
 const candidatesOf = (asked: EntryAsked, edge: DesignAsked['edge'], effort: Effort): Candidates | { readonly kind: 'no way in' } => {
   if (edge === undefined) return candidatesFor(asked, effort);
@@ -125,24 +145,26 @@ const laidOut = (
     pass: i + 1,
   }));
   const own = kept === 'die' ? lookupOf(contour) : clear;
+  const hold = holdOf(asked, candidate, { measures, tab: tab.length, round: laps[0]!.lap.length });
   const layout: Layout = {
     laps,
     hole: hole.at,
-    tab: tab.length,
+    tab: hold.tab,
+    breaks: hold.breaks,
     measures,
-    mass: spokenMass(piece.mass),
+    piece: spokenPiece(piece, distanceBetween(spot.at, piece.balance), question.material.family),
     ...turningOf(kept, own, laps, measures),
   };
   const core = asked.rings && corePathFrom({ layout, rings: asked.rings, hole, height: question.height });
   if (core === 'no way') return undefined;
   const visits = core === undefined ? visitsOf(kept, question, layout) : burntVisits(question, layout, core);
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
-  const from = laps[0]!.lap.length - tab.length;
+  const from = laps[0]!.lap.length - hold.tab;
   const { beside } = candidate;
   return {
     hole: beside === undefined ? hole : besideBlock(beside),
     entry: { at: spot.at, segment: spot.segment, share: spot.share },
-    ...(core === undefined ? { tab: { from: frameAt(laps[0]!.lap, from).at, length: tab.length, reason: tab.reason } } : { core }),
+    ...(core === undefined ? { tab: { from: frameAt(laps[0]!.lap, from).at, length: hold.tab, reason: tab.reason } } : { core }),
     courses: laps.map(({ lap, pass }, i) => ({
       pass,
       programmed: outside.looped.length === 0 ? rotated[i]! : programmedOf(lap),
@@ -152,6 +174,23 @@ const laidOut = (
     outside,
   };
 };
+
+/** Where the slug comes apart on the way, and the tab, longer where it would begin behind such a place. */
+const holdOf = (
+  { shape, rings }: DesignAsked,
+  candidate: Candidate,
+  { measures, tab, round }: { readonly measures: Measures; readonly tab: number; readonly round: number },
+): Pick<Layout, 'breaks' | 'tab'> => {
+  if (shape.first.loop.kept === 'punch' || rings !== undefined) return { breaks: [], tab };
+  const breaks = slugBreaks({ around: shape.first, candidate, measures, tab });
+  const late = breaks.find((b) => b.end > round - tab - NEAR_TAB);
+  return late === undefined
+    ? { breaks, tab }
+    : { breaks: breaks.filter((b) => b.end <= late.start), tab: Math.min(round, Math.max(tab, round - late.start + tab)) };
+};
+
+/** A break that ends nearer to the tab, mm, is cut with the tab: between the two hardly anything would be left to hold. */
+const NEAR_TAB = 0.5;
 
 /** Sharp outside corners with room for it are gone round by a loop where the job asks for that. */
 const outsideOf = ({ shape, clear, question }: DesignAsked, measures: Measures): Design['outside'] => {

@@ -1,26 +1,27 @@
 /** The steps of an opening: the block is kept, the piece inside is the slug. */
 import { distanceBetween } from '../geometry/segment.ts';
-import { type DesignStep, stop } from './design-step.ts';
+import type { DesignStep } from './design-step.ts';
 import { from } from './frame.ts';
 import type { Layout, Visit } from './layout.ts';
 import { along, facing, plain, straightIn, straightOut } from './legs.ts';
+import { secure, secureHalf, takeHalf, takeOut } from './piece-words.ts';
 import { advance, type Standing, skimRounds, startingPoint } from './turning.ts';
 
 /** Attended: rough, tab, slug out, then all skims, without ever rethreading. */
 export const dieAttended = (layout: Layout): readonly Visit[] => {
-  const { laps, hole, tab, measures } = layout;
+  const { laps, hole, tab, measures, piece } = layout;
   const rough = laps[0]!;
   const round = rough.lap.length;
+  const skims = laps.length > 1;
   const standing = afterOverlap(layout);
   const steps: DesignStep[] = [
-    { kind: 'thread', at: hole },
-    { kind: 'condition', pass: 1 },
+    ...begin(layout),
     ...straightIn(rough, hole, 0, 1),
-    ...along(rough, 0, round - tab, 'contour'),
-    secure(layout),
+    ...pastBreaks(layout, 0),
+    secure(piece, tab, skims),
     ...along(rough, round - tab, round, 'tab'),
     ...along(rough, round, round + measures.overlap, 'overlap'),
-    takeOut(layout),
+    takeOut(piece, skims),
     ...straightOut(rough, measures.overlap, 1, standing.at),
     ...skimRounds(layout, standing),
     { kind: 'cut wire' },
@@ -30,36 +31,78 @@ export const dieAttended = (layout: Layout): readonly Visit[] => {
 
 /** Alone at night: rough up to the tab; by day the tab; then all skims alone. */
 export const dieUnattended = (layout: Layout): readonly Visit[] => {
-  const { laps, hole, tab, measures } = layout;
+  const { laps, hole, measures } = layout;
   const rough = laps[0]!;
-  const held = rough.lap.length - tab;
-  const begin: DesignStep[] = [
-    { kind: 'thread', at: hole },
-    { kind: 'condition', pass: 1 },
-  ];
+  const held = firstHeld(layout);
   const roughing: DesignStep[] = [
-    ...begin,
+    ...begin(layout),
     ...straightIn(rough, hole, 0, 1),
     ...along(rough, 0, held, 'contour'),
     ...straightOut(rough, held, 1, aside(layout, held, -1)),
     { kind: 'cut wire' },
   ];
   const beyond = held - measures.overlap;
+  const backward = [...straightIn(rough, hole, rough.lap.length, -1), ...along(rough, rough.lap.length, held, 'tab')];
   const freeing: DesignStep[] = [
-    secure(layout),
-    ...begin,
-    ...straightIn(rough, hole, rough.lap.length, -1),
-    ...along(rough, rough.lap.length, held, 'tab'),
+    secure(layout.piece, layout.tab, laps.length > 1),
+    ...begin(layout),
+    ...backward,
     ...along(rough, held, beyond, 'overlap'),
-    takeOut(layout),
+    takeOut(layout.piece, laps.length > 1),
     ...straightOut(rough, beyond, -1, aside(layout, beyond, -1)),
     { kind: 'cut wire' },
   ];
   const visits: Visit[] = [
     { kind: 'rough', steps: roughing },
-    { kind: 'tab', steps: freeing },
+    { kind: 'tab', steps: layout.breaks.length === 0 ? freeing : freeingInPieces(layout) },
   ];
   return laps.length === 1 ? visits : [...visits, { kind: 'skims', steps: skimming(layout) }];
+};
+
+const begin = ({ hole }: Layout): DesignStep[] => [
+  { kind: 'thread', at: hole },
+  { kind: 'condition', pass: 1 },
+];
+
+/** As far as the rough cut may go with nobody there. */
+const firstHeld = ({ laps, tab, breaks }: Layout): number => Math.max(0, (breaks[0]?.start ?? laps[0]!.lap.length) - tab);
+
+/** By day, of a slug that comes apart: forward through the open kerf, and on from where the night ended. */
+const freeingInPieces = (layout: Layout): DesignStep[] => {
+  const { laps, hole, measures, piece, tab } = layout;
+  const rough = laps[0]!;
+  const round = rough.lap.length;
+  const held = firstHeld(layout);
+  return [
+    ...begin(layout),
+    ...straightIn(rough, hole, 0, 1),
+    ...along(rough, 0, held, 'overlap'),
+    ...pastBreaks(layout, held),
+    secure(piece, tab, laps.length > 1),
+    ...along(rough, round - tab, round, 'tab'),
+    ...along(rough, round, round + measures.overlap, 'overlap'),
+    takeOut(piece, laps.length > 1),
+    ...straightOut(rough, measures.overlap, 1, afterOverlap(layout).at),
+    { kind: 'cut wire' },
+  ];
+};
+
+/** Round up to the tab; before each place where the slug comes apart a tab as well, and a stop on either side of it. */
+const pastBreaks = ({ laps, piece, tab, breaks }: Layout, from: number): DesignStep[] => {
+  const rough = laps[0]!;
+  const steps: DesignStep[] = [];
+  let at = from;
+  for (const { start, end } of breaks) {
+    const held = Math.max(at, start - tab);
+    steps.push(
+      ...along(rough, at, held, 'contour'),
+      secureHalf(piece, Math.max(0, start - held)),
+      ...along(rough, held, end, 'tab'),
+      takeHalf(piece),
+    );
+    at = end;
+  }
+  return [...steps, ...along(rough, at, rough.lap.length - tab, 'contour')];
 };
 
 /** Threaded again in the hole, along the way that the rough cut has opened, then all skims. */
@@ -95,16 +138,3 @@ const aside = ({ laps, measures, turning }: Layout, at: number, back: 1 | -1) =>
   turning === 'in the open'
     ? from(facing(laps[0]!, at, 1), 0, measures.kerfLead + measures.stub)
     : from(facing(laps[0]!, at + back * measures.retreat, 1), 0, measures.kerfLead);
-
-const secure = ({ mass, tab }: Layout): DesignStep =>
-  stop(
-    'secure the slug',
-    (loop) =>
-      `${loop}: the slug of ${mass} hangs on a tab of ${tab.toFixed(1)} mm. Fix it with a magnet or a clamp, then run on; the tab is cut next.`,
-  );
-
-const takeOut = ({ mass, laps }: Layout): DesignStep =>
-  stop(
-    'take the slug out',
-    (loop) => `${loop}: the slug of ${mass} is loose. Take it out, then run on${laps.length > 1 ? ' with the finishing passes' : ''}.`,
-  );

@@ -35,6 +35,8 @@ export interface EntryAsked {
   readonly tab: number;
   /** mm² of the loose piece. */
   readonly slug: number;
+  /** Given for a heavy piece: where its weight acts. */
+  readonly balance?: Point;
   /** Holes that are drilled anyway if a neighbour takes them too. */
   readonly shared: readonly GivenHole[];
   readonly question: PlanQuestion;
@@ -150,8 +152,12 @@ const withPlaced = (
 };
 
 /** Curves are worse than straights, and every missing millimetre to a corner counts. */
-export const spotCost = (spot: Spot, { measures, tab }: EntryAsked): number => {
+/** A heavy piece hangs best near its weight: each mm of lever is worth this much of a way, mm. */
+const LEVER = 0.05;
+
+export const spotCost = (spot: Spot, { measures, tab, balance }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);
-  return (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
+  const lever = balance === undefined ? 0 : LEVER * distanceBetween(spot.at, balance);
+  return lever + (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
 };

@@ -35,6 +35,7 @@ export const catalogue = {
   'core-burnt': { severity: 'note', title: 'An opening is burnt out without a core' },
   'core-not-burnt': { severity: 'warning', title: 'An opening could not be burnt out as asked' },
   'core-of-unknown-loop': { severity: 'warning', title: 'A choice was made for the core of a loop that is not cut' },
+  'tab-weak': { severity: 'warning', title: 'A tab would bend under its piece' },
   'slug-heavy': { severity: 'warning', title: 'A loose piece is too heavy to be lifted by hand' },
   'cuts-too-close': { severity: 'warning', title: 'Two cuts leave a web thinner than the kerf' },
   'wall-too-thin': { severity: 'warning', title: 'A wall is thinner than any that came out whole' },

@@ -8,7 +8,7 @@ import { designWithCore } from './core-design.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
 import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import type { KeptLoop } from './kept.ts';
-import { looseOf } from './loose-piece.ts';
+import { burntAway, looseOf } from './loose-piece.ts';
 import { heightFigure, massOf } from './mass.ts';
 import { movedContour, movedPoint } from './moved.ts';
 import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
@@ -53,7 +53,8 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const mass = massFor(loop.loop.id, area);
     const rough = best.rows[0]!;
     const kerf = best.wire.diameter + 2 * rough.gap.value;
-    const weighed = { mass: mass.value, area };
+    const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
+    const weighed = { ...whole, mass: mass.value };
     const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough, wire: best.wire, question };
     const designAsked: DesignAsked = {
       shape,
@@ -71,7 +72,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const { design } = designed;
     corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...design.outside });
     const corner = cornerOf(shape, design, asked);
-    const loose = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value, burnt });
+    const loose = burnt === undefined ? whole : burntAway(whole);
     for (const member of shape.members) {
       const id = member.loop.loop.id;
       const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);

@@ -3,6 +3,8 @@ import type { Point } from '../geometry/segment.ts';
 import type { DesignStep } from './design-step.ts';
 import type { PassLap } from './legs.ts';
 import type { Measures } from './measures.ts';
+import type { SpokenPiece } from './piece-words.ts';
+import type { Break } from './slug-breaks.ts';
 
 export interface Layout {
   /** Index = pass number - 1; each begins at the entry. */
@@ -15,8 +17,9 @@ export interface Layout {
   readonly lead: number;
   /** How the wire turns round: in the room that the slug has left, along the kerf, or in stubs dug into the waste. */
   readonly turning: 'in the open' | 'in the kerf' | 'in stubs';
-  /** As said to the operator: '0.13 kg'. */
-  readonly mass: string;
+  readonly piece: SpokenPiece;
+  /** Where the slug comes apart, in order; each before the tab. */
+  readonly breaks: readonly Break[];
 }
 
 /** One visit to a contour, from threading to cutting the wire. */

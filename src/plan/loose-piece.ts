@@ -1,7 +1,7 @@
 /** The piece that comes free: how large, where its weight acts, and what has to be done with it when its tab is cut. */
 import { areaOf, boundsOfChain, centroidOf } from '../geometry/area.ts';
 import type { Point } from '../geometry/segment.ts';
-import type { CoreBurnt, Handling, LoosePiece } from './plan.ts';
+import type { Handling, LoosePiece } from './plan.ts';
 import type { Surroundings } from './shapes.ts';
 
 /** kg up to which a magnet or a plate under it takes a slug up, and a hand lifts it out. Common practice, no source. */
@@ -25,14 +25,20 @@ export const looseOf = (
     readonly mass: number;
     readonly reach: number;
     readonly height: number;
-    readonly burnt: CoreBurnt | undefined;
   },
 ): Omit<LoosePiece, 'mass'> => {
-  const { role, area, mass, reach, height, burnt } = asked;
-  const balance = balanceOf(around);
-  if (burnt !== undefined) return { role, area: 0, size: { x: 0, y: 0, height: 0 }, balance, handling: 'burnt' };
-  return { role, area, size: sizeOf(around, reach, height), balance, handling: handlingOf(role, mass) };
+  const { role, area, mass, reach, height } = asked;
+  return { role, area, size: sizeOf(around, reach, height), balance: balanceOf(around), handling: handlingOf(role, mass) };
 };
+
+/** What is left of it where the wire takes all. */
+export const burntAway = ({ role, balance }: Omit<LoosePiece, 'mass'>): Omit<LoosePiece, 'mass'> => ({
+  role,
+  balance,
+  area: 0,
+  size: { x: 0, y: 0, height: 0 },
+  handling: 'burnt',
+});
 
 /** @param reach from the contour to the far side of the rough cut, by which a slug is smaller all round. */
 export const sizeOf = ({ loop }: Surroundings, reach: number, height: number): LoosePiece['size'] => {

@@ -3,17 +3,25 @@
  * round in stubs that the rough cut digs into the waste, so that no skim ever meets solid metal.
  */
 import { distanceBetween, type Point } from '../geometry/segment.ts';
-import { type DesignStep, stop } from './design-step.ts';
+import type { DesignStep } from './design-step.ts';
 import { from } from './frame.ts';
 import type { Layout, Visit } from './layout.ts';
 import { along, facing, type PassLap, plain, straightIn, straightOut, type Way } from './legs.ts';
 import { beyondTab } from './measures.ts';
+import { secure, takeOut } from './piece-words.ts';
 import { advance, type Standing, toAndFro } from './turning.ts';
 
 /** Attended: rough and skims while the tab holds, then the tab, all from one threading. */
 export const punchAttended = (layout: Layout): readonly Visit[] => {
   const held = holding(layout);
-  const steps = [...begin(layout), ...held.steps, secure(layout), ...freeing(layout, held.end), takeOut(layout), cutWire];
+  const steps = [
+    ...begin(layout),
+    ...held.steps,
+    secure(layout.piece, layout.tab, layout.laps.length > 1),
+    ...freeing(layout, held.end),
+    takeOut(layout.piece, layout.laps.length > 1),
+    cutWire,
+  ];
   return [{ kind: 'whole', steps }];
 };
 
@@ -24,7 +32,14 @@ export const punchUnattended = (layout: Layout): readonly Visit[] => {
     { kind: 'rough', steps: [...begin(layout), ...holding(layout).steps, cutWire] },
     {
       kind: 'tab',
-      steps: [secure(layout), ...begin(layout), ...way.steps, ...freeing(layout, { at: way.at, side: 'entry' }), takeOut(layout), cutWire],
+      steps: [
+        secure(layout.piece, layout.tab, layout.laps.length > 1),
+        ...begin(layout),
+        ...way.steps,
+        ...freeing(layout, { at: way.at, side: 'entry' }),
+        takeOut(layout.piece, layout.laps.length > 1),
+        cutWire,
+      ],
     },
   ];
 };
@@ -130,12 +145,3 @@ const finishing = (layout: Layout, { at, way }: { readonly at: Point; readonly w
 
 /** The head of a stub that the rough cut digs into the waste, square to the contour. */
 const stubAt = (layout: Layout, at: number): Point => from(facing(layout.laps[0]!, at, 1), 0, layout.lead + layout.measures.stub);
-
-const secure = ({ mass, tab, laps }: Layout): DesignStep =>
-  stop(
-    'secure the part',
-    (loop) =>
-      `${loop}: the part of ${mass} hangs on a tab of ${tab.toFixed(1)} mm. Hold it so that it can neither drop nor tilt, then run on; the tab is cut${laps.length > 1 ? ' and finished' : ''} next.`,
-  );
-
-const takeOut = ({ mass }: Layout): DesignStep => stop('take the part out', (loop) => `${loop}: the part of ${mass} is free. Take it out.`);

@@ -8,7 +8,7 @@ import type { GivenHole } from './question.ts';
 import type { Spot } from './spots.ts';
 
 /** Metal thinner than this (mm) between two cuts does not hold a slug. */
-const LIGAMENT = 0.15;
+export const LIGAMENT = 0.15;
 
 /** Kerfs naturally run together this near the entry, mm. */
 const AT_ENTRY = 0.9;
@@ -19,19 +19,23 @@ const AT_ENTRY = 0.9;
  *
  * @param own the opening's contour. @param tab mm behind the entry.
  */
-export const splitsSlug = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): boolean => {
+export const splitsSlug = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): boolean =>
+  placesCutThrough(hole, spot, own, measures, tab).length > 0;
+
+/** The same places, mm forward from the entry by the shorter way round, so that those behind it are below 0. */
+export const placesCutThrough = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): readonly number[] => {
   const told = lengthsTo(own.segments);
   const entry = told[spot.segment]! + spot.share * lengthOf(own.segments[spot.segment]!);
   const round = told.at(-1)!;
   const rough = measures.offsets[0]!;
   const reach = rough + measures.kerf / 2 + LIGAMENT;
   const near = Math.max(AT_ENTRY, 0.9 * hole.diameter);
-  return [...rim(hole, measures.kerf / 2), ...sides(hole, spot, measures.kerf / 2)].some((p) => {
+  return [...rim(hole, measures.kerf / 2), ...sides(hole, spot, measures.kerf / 2)].flatMap((p) => {
     const found = nearestTo(own, p);
-    if (found.distance >= reach) return false;
+    if (found.distance >= reach) return [];
     const ahead = told[found.segment]! + found.share * lengthOf(own.segments[found.segment]!) - entry;
     const nearest = ahead - Math.round(ahead / round) * round;
-    return nearest > near || nearest < -0.35 * tab;
+    return nearest > near || nearest < -0.35 * tab ? [nearest] : [];
   });
 };
 

@@ -49,7 +49,10 @@ const innermost = (cut: readonly KeptLoop[], index: Flatbush, at: Point): string
  */
 export const pieceArea = ({ loop, inside }: Surroundings, reach: number): number => {
   const own = Math.abs(areaOf(loop.loop.contour));
-  const gone = inside.reduce((sum, child) => sum + Math.abs(areaOf(child.loop.contour)), 0);
+  // Round an island the kerf goes as well.
+  const kerfOf = ({ kept, loop: { contour } }: KeptLoop): number =>
+    loop.kept === 'die' && kept === 'punch' ? perimeterOf(contour) * reach + Math.PI * reach * reach : 0;
+  const gone = inside.reduce((sum, child) => sum + Math.abs(areaOf(child.loop.contour)) + kerfOf(child), 0);
   if (loop.kept === 'punch') return Math.max(0, own - gone);
   return Math.max(0, own - gone - strip(loop.loop.contour, reach));
 };

@@ -96,10 +96,10 @@ const touching = (names: string, near: Near, loop: string): Finding =>
 const thinWaste = (names: string, near: Near, loop: string, { reach }: WebLimits): Finding =>
   find(
     'slug-splits',
-    `Between ${names} the waste is ${near.width.toFixed(3)} mm wide at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}), and the kerfs on both sides take ${(2 * reach).toFixed(3)} mm: the slug is cut through there and may come off in pieces.`,
+    `Between ${names} the waste is ${near.width.toFixed(3)} mm wide at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}), and the kerfs on both sides take ${(2 * reach).toFixed(3)} mm: the slug is cut through there and may come off in pieces; the program stops before it does.`,
     {
       place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: reach * 2, loop },
-      remedy: 'Watch the cut and take out what comes free, or cut the two from different places of the block.',
+      remedy: 'Fix both pieces at that stop, or cut the two from different places of the block.',
     },
   );
 
