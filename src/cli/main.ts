@@ -17,10 +17,13 @@ const BAD_INPUT = 2;
 const OUR_MISTAKE = 70;
 
 const out: Out = {
-  print: (text) => void process.stdout.write(`${text}\n`),
+  print: (text) => void process.stdout.write(`${harmless(text)}\n`),
   progress: progressOn(process.stderr),
   today: new Date().toISOString().slice(0, 10),
 };
+
+/** Names in a customer's file may hold anything; nothing that would steer a terminal is printed. */
+const harmless = (text: string): string => text.replace(/[^\P{Cc}\n\t]/gu, '\uFFFD');
 
 const withJobOptions = (command: Command): Command =>
   command
@@ -128,7 +131,7 @@ const run = async (args: readonly string[]): Promise<number> => {
 
 const sayBad = (bad: BadInput, json: boolean): number => {
   if (json) out.print(JSON.stringify({ answer: 'bad input', findings: bad.findings }, null, 2));
-  else for (const f of bad.findings) process.stderr.write(`${f.sentence}${f.remedy === undefined ? '' : ` ${f.remedy}`}\n`);
+  else for (const f of bad.findings) process.stderr.write(`${harmless(f.sentence)}${f.remedy === undefined ? '' : ` ${f.remedy}`}\n`);
   return BAD_INPUT;
 };
 

@@ -186,7 +186,7 @@ describe('hidden layers', () => {
   it('says that there is nothing to cut when all loops are hidden', () => {
     const drawing = drawn().on('old', true).circle([0, 0], 4).read();
     expect(codesOf(drawing)).toEqual(['loops-hidden', 'no-loop']);
-    expect(drawing.findings.find((f) => f.code === 'no-loop')!.sentence).toContain('all closed loops lie on hidden layers');
+    expect(drawing.findings.find((f) => f.code === 'no-loop')!.sentence).toContain('closed loops on hidden layers only');
   });
 });
 

@@ -67,7 +67,7 @@ export const toldEmpty = (loops: readonly Loop[], chains: number, file: DrawnFil
   if (loops.some((loop) => !loop.hidden)) return [];
   const why =
     loops.length > 0
-      ? 'all closed loops lie on hidden layers'
+      ? 'closed loops on hidden layers only'
       : chains > 0
         ? `${count(chains, 'open chain')} and no closed loop`
         : file.passedOver.size > 0

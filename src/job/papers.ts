@@ -29,7 +29,7 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
   const { stem } = handout;
   return {
     ...programFiles(facts, setup, stem),
-    [`${stem}.drawing.svg`]: drawingPicture(facts.drawing),
+    [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }),
     ...(setup === undefined || facts.proof === undefined || ran.wanted === undefined || facts.plan === undefined
       ? {}
       : {
@@ -43,6 +43,10 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
     [`${stem}.answer.txt`]: `${textOf(facts)}\n`,
   };
 };
+
+/** What drawing, plan and proof found wrong, and what was noted of the drawing itself. */
+const marked = ({ findings, drawing }: JobFacts): JobFacts['findings'] =>
+  findings.filter((f) => f.severity !== 'note' || drawing.findings.includes(f));
 
 /** The same handout with the papers as text: what the examples keep, since PDFs are poor to compare. */
 export const goldenFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string>>> => {

@@ -13,7 +13,7 @@ const HIGHEST = 2.5;
 
 /** A round factor: 1, 2 or 5 times a power of ten. */
 export const magnification = (frame: Frame, tolerance: number): number => {
-  const wanted = (frame.width * TOLERANCE_SHARE) / tolerance;
+  const wanted = ((frame.width / frame.scale) * TOLERANCE_SHARE) / tolerance;
   const power = 10 ** Math.floor(Math.log10(wanted));
   return Math.max(1, ([5, 2, 1].find((n) => n * power <= wanted) ?? 1) * power);
 };

@@ -5,11 +5,12 @@ import { boundsOf as boundsOfSegment } from '../geometry/measure.ts';
 import type { Point } from '../geometry/segment.ts';
 import { deviationMarks, magnification } from './picture-deviation.ts';
 import type { Frame } from './picture-frame.ts';
-import { chainData, frameOf, label, number, outlineData, text } from './picture-frame.ts';
+import { chainData, frameOf, number, type OnPaper, onPaper, outlineData, text, WIDTH } from './picture-frame.ts';
+import { drawnSigns, halfWidth, type Sign } from './picture-signs.ts';
 import type { Proof, ProofQuestion } from './proof.ts';
 import { gram, mm } from './say.ts';
 
-/** An SVG document to scale, y up, lengths of the picture in mm of the work. */
+/** An SVG document to scale, y up in the work. */
 export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
   const frame = frameOf(boundsOf(proof, question));
   const factor = magnification(frame, question.tolerance);
@@ -17,23 +18,23 @@ export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
   const settings = fine ? [...new Set(proof.cuts.map((c) => c.setting))].sort((a, b) => a - b) : [];
   const notes = [...notesOf(proof, question, factor), ...(fine ? [] : [TOO_MANY])];
   const legend = settings.map((e) => ({ setting: e, words: e === 0 ? 'wire path' : `wire path, setting ${e}` }));
+  const loose = pieces(proof, frame);
   const lines = notes.length + legend.length + 2;
   const height = frame.height + lines * frame.letter * 1.5;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${number(frame.width)} ${number(height)}" width="1100" font-family="sans-serif" font-size="${number(frame.letter)}" fill="none" stroke-linejoin="round">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${number(frame.width)} ${number(height)}" width="${WIDTH}" font-family="sans-serif" font-size="${number(frame.letter)}" fill="none" stroke-linejoin="round">`,
     `<title>${text(proof.verdict)}</title>`,
     `<rect width="${number(frame.width)}" height="${number(height)}" fill="#fff"/>`,
     `<clipPath id="paper"><rect width="${number(frame.width)}" height="${number(frame.height)}"/></clipPath><g clip-path="url(#paper)">`,
     metal(proof, question, frame),
-    pieces(proof, frame),
+    ...loose.map((l) => l.shape),
     wirePaths(proof, settings, frame),
     ...[...question.wanted.map((w) => w.contour), ...(question.wantedOpen ?? []).map((o) => o.path)].map(
       (c) => `<path d="${chainData(frame, c)}" stroke="#111" stroke-width="${number(frame.pen * 0.7)}"/>`,
     ),
     fine ? deviationMarks(proof, question, frame, factor) : '',
     '</g>',
-    faults(proof, frame),
-    fine ? stops(proof, frame) : '',
+    drawnSigns([...faults(proof, frame), ...(fine ? stops(proof, frame) : []), ...loose.map((l) => l.sign)], frame),
     foot(frame, legend, notes),
     '</svg>',
   ].join('\n');
@@ -65,7 +66,7 @@ const boundsOf = (proof: Proof, question: ProofQuestion): Bounds => {
 const metal = (proof: Proof, question: ProofQuestion, frame: Frame): string => {
   const holes = question.holes.map(
     (h) =>
-      `<circle ${place(frame, h.at)} r="${number(h.diameter / 2)}" fill="#fff" stroke="#999" stroke-width="${number(frame.pen * 0.5)}"/>`,
+      `<circle ${place(frame, h.at)} r="${number((h.diameter / 2) * frame.scale)}" fill="#fff" stroke="#999" stroke-width="${number(frame.pen * 0.5)}"/>`,
   );
   const cut = proof.openings.map((o) => outlineData(frame, o)).join('');
   return [
@@ -75,7 +76,7 @@ const metal = (proof: Proof, question: ProofQuestion, frame: Frame): string => {
   ].join('\n');
 };
 
-const pieces = (proof: Proof, frame: Frame): string =>
+const pieces = (proof: Proof, frame: Frame): readonly { readonly shape: string; readonly sign: Sign }[] =>
   [...proof.loose]
     .sort((a, b) => b.area - a.area)
     .map((l) => {
@@ -83,9 +84,8 @@ const pieces = (proof: Proof, frame: Frame): string =>
       const stroke = l.held ? '#8a8371' : '#b00020';
       const words = `${l.role}${l.loop === undefined ? '' : ` ${l.loop}`}, ${gram(l.mass)}${l.held ? '' : ', unheld'}`;
       const shape = `<path d="${outlineData(frame, l.outline)}" fill="${fill}" fill-opacity="${l.role === 'part' ? 0.6 : 1}" stroke="${stroke}" stroke-width="${number(frame.pen * 0.7)}" stroke-dasharray="${number(frame.pen * 4)} ${number(frame.pen * 3)}"/>`;
-      return `${shape}\n${label(frame, l.at, words, l.held ? '#444' : '#b00020')}`;
-    })
-    .join('\n');
+      return { shape, sign: { mark: '', at: onPaper(frame, l.at), words, colour: l.held ? '#444' : '#b00020', box: false } };
+    });
 
 /** One hue from dark to pale, and a dash of its own, by the setting the wire cuts with: the first is the rough. */
 const STYLES = [
@@ -116,35 +116,30 @@ const wirePaths = (proof: Proof, settings: readonly number[], frame: Frame): str
     })
     .join('\n');
 
-const faults = (proof: Proof, frame: Frame): string =>
-  proof.reasons
-    .flatMap(({ finding, at }) => {
-      if (at === undefined || finding.severity !== 'refusal' || proof.loose.some((l) => l.at.x === at.x && l.at.y === at.y)) return [];
-      const ring = `<circle ${place(frame, at)} r="${number(frame.letter * 1.1)}" stroke="#b00020" stroke-width="${number(frame.pen * 1.5)}"/>`;
-      return [`${ring}\n${label(frame, { x: at.x, y: at.y + frame.letter * 1.9 }, finding.code, '#b00020')}`];
-    })
-    .join('\n');
+/** A ring and a code for each fault; where one hides another's code, the list below the picture has it. */
+const faults = (proof: Proof, frame: Frame): readonly Sign[] =>
+  proof.reasons.flatMap(({ finding, at }) => {
+    if (at === undefined || finding.severity !== 'refusal' || proof.loose.some((l) => l.at.x === at.x && l.at.y === at.y)) return [];
+    const mark = `<circle ${place(frame, at)} r="${number(frame.letter * 1.1)}" stroke="#b00020" stroke-width="${number(frame.pen * 1.5)}"/>`;
+    const { x, y } = onPaper(frame, at);
+    return [{ mark, at: { x, y: y - frame.letter * 1.9 }, words: finding.code, colour: '#b00020', box: false }];
+  });
 
 /** Numbered in program order; stops at one place share a ring. */
-const stops = (proof: Proof, frame: Frame): string => {
-  const places: { at: Point; first: number; last: number; numbers: number[] }[] = [];
-  proof.stops.forEach(({ at }, i) => {
+const stops = (proof: Proof, frame: Frame): readonly Sign[] => {
+  const places: { readonly at: OnPaper; readonly numbers: number[] }[] = [];
+  proof.stops.forEach((stop, i) => {
+    const at = onPaper(frame, stop.at);
     const near = places.find((p) => Math.hypot(p.at.x - at.x, p.at.y - at.y) < frame.letter * 1.2);
-    if (near === undefined) places.push({ at, first: i + 1, last: i + 1, numbers: [i + 1] });
+    if (near === undefined) places.push({ at, numbers: [i + 1] });
     else near.numbers.push(i + 1);
   });
-  return places
-    .map(({ at, numbers }) => {
-      const words = runs(numbers);
-      const half = (words.length * frame.letter * 0.6 + frame.letter * 0.5) / 2;
-      const beside = { x: at.x + half + frame.letter * 0.7, y: at.y + frame.letter * 1.1 };
-      const [x, y] = [frame.x(beside.x), frame.y(beside.y)];
-      const line = `stroke="#111" stroke-width="${number(frame.pen * 0.7)}"`;
-      const dot = `<circle ${place(frame, at)} r="${number(frame.letter * 0.2)}" fill="#111"/><path d="M${number(frame.x(at.x))} ${number(frame.y(at.y))}L${number(x)} ${number(y)}" ${line}/>`;
-      const box = `<rect x="${number(x - half)}" y="${number(y - frame.letter * 0.6)}" width="${number(2 * half)}" height="${number(frame.letter * 1.2)}" rx="${number(frame.letter * 0.6)}" fill="#fff" fill-opacity="0.85" ${line}/>`;
-      return `${dot}${box}\n${label(frame, beside, words, '#111')}`;
-    })
-    .join('\n');
+  return places.map(({ at, numbers }) => {
+    const words = runs(numbers);
+    const beside = { x: at.x + halfWidth(words, frame) + frame.letter * 0.7, y: at.y - frame.letter * 1.1 };
+    const mark = `<circle cx="${number(at.x)}" cy="${number(at.y)}" r="${number(frame.letter * 0.2)}" fill="#111"/>`;
+    return { mark, at: beside, from: at, words, colour: '#111', box: true };
+  });
 };
 
 /** 1, 2, 3, 7 as '1-3,7'. */
@@ -171,18 +166,19 @@ const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonl
     `${verdict} Worst metal left ${mm(worst((c) => c.leftMost.amount))}, worst gouge ${mm(worst((c) => c.gougeMost.amount))}, allowed ${mm(question.tolerance)}; measured to ${Number((proof.resolution * 1000).toFixed(2))} µm.`,
     `Deviation along the contours is drawn ${factor} times its size: blue where metal is left, red where it is gouged.`,
     'Dashed grey lines beside the contours mark the tolerance, magnified in the same way; higher peaks are cut off.',
-    'Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order.',
+    'Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order; what would hide another is left out.',
   ];
 };
 
 const foot = (frame: Frame, legend: readonly { readonly setting: number; readonly words: string }[], notes: readonly string[]): string => {
   const line = (n: number): number => frame.height + frame.letter * 1.5 * (n + 0.7);
   const left = frame.letter;
-  const bar = scaleBar(frame.width);
+  const length = scaleBar(frame.width / frame.scale);
+  const bar = length * frame.scale;
   const y = line(0);
   return [
     `<path d="M${number(left)} ${number(y)}h${number(bar)}m0 ${number(-frame.letter * 0.4)}v${number(frame.letter * 0.8)}M${number(left)} ${number(y - frame.letter * 0.4)}v${number(frame.letter * 0.8)}" stroke="#111" stroke-width="${number(frame.pen)}"/>`,
-    `<text x="${number(left + bar + frame.letter)}" y="${number(y + frame.letter * 0.35)}" fill="#111">${bar} mm</text>`,
+    `<text x="${number(left + bar + frame.letter)}" y="${number(y + frame.letter * 0.35)}" fill="#111">${length} mm</text>`,
     ...legend.map(
       ({ words }, i) =>
         `<path d="M${number(left)} ${number(line(i + 1))}h${number(frame.letter * 4)}" ${styleOf(i, frame)}/><text x="${number(left + frame.letter * 5)}" y="${number(line(i + 1) + frame.letter * 0.35)}" fill="#111">${text(words)}</text>`,

@@ -1,5 +1,6 @@
 /** A picture on a page: to scale, with its scale bar. */
 import { type Label, type Picture, scaleBar } from '../picture.ts';
+import { crowdOf } from './label-room.ts';
 import { grey, INK, MM, need, PAGE, PENCIL, type Pen, put, WIDTH, write } from './pen.ts';
 
 const HIGHEST = 78 * MM;
@@ -20,7 +21,7 @@ export const drawPicture = (pen: Pen, picture: Picture, caption: string): void =
   need(pen, high * scale + 30);
   const frame: Frame = { scale, x: PAGE.margin + (WIDTH - wide * scale) / 2 - picture.low.x * scale, y: pen.y + picture.high.y * scale };
   for (const stroke of picture.strokes) drawStroke(pen, frame, stroke);
-  for (const label of picture.labels) drawLabel(pen, frame, label);
+  drawLabels(pen, frame, picture.labels);
   pen.y += high * scale + 6;
   if (picture.scaled !== false) drawScaleBar(pen, scale, wide);
   write(pen, caption, { size: 7.4, colour: PENCIL, x: PAGE.margin }, 8);
@@ -42,18 +43,27 @@ const drawStroke = (pen: Pen, frame: Frame, stroke: Picture['strokes'][number]):
   doc.undash().restore();
 };
 
-const drawLabel = (pen: Pen, frame: Frame, label: Label): void => {
+const drawLabels = (pen: Pen, frame: Frame, labels: readonly Label[]): void => {
+  const ringed = labels.filter((l) => l.ring);
+  const spots = ringed.map(({ at }) => ({ x: at.x * frame.scale, y: at.y * frame.scale }));
+  const { share, shown } = crowdOf(spots, ringed.length > 99 ? RING * 1.6 : RING);
+  for (const i of shown) drawLabel(pen, frame, ringed[i] as Label, share);
+  for (const label of labels) if (!label.ring) drawLabel(pen, frame, label, 1);
+};
+
+const drawLabel = (pen: Pen, frame: Frame, label: Label, share: number): void => {
   const { doc } = pen;
   const x = frame.x + label.at.x * frame.scale;
   const y = frame.y - label.at.y * frame.scale;
-  doc.font('bold').fontSize(LABEL);
+  const size = LABEL * share;
+  doc.font('bold').fontSize(size);
   const width = doc.widthOfString(label.text);
-  const ring = Math.max(RING, width / 2 + 2);
+  const ring = Math.max(RING * share, width / 2 + 2 * share);
   const left = label.side === 'right' ? x + 3 : x - (label.ring ? ring : width / 2);
   const middle = label.side === 'above' ? y - ring - 2 : y;
   const centre = left + (label.ring ? ring : width / 2);
   if (label.ring) doc.lineWidth(0.6).strokeColor(INK).fillColor(grey(1)).circle(centre, middle, ring).fillAndStroke();
-  doc.fillColor(INK).text(label.text, centre - width / 2, middle - LABEL * 0.58, { lineBreak: false });
+  doc.fillColor(INK).text(label.text, centre - width / 2, middle - size * 0.58, { lineBreak: false });
 };
 
 const drawScaleBar = (pen: Pen, scale: number, wide: number): void => {

@@ -2,7 +2,7 @@
 import PDFDocument from 'pdfkit';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { drawPicture } from './drawing.ts';
-import { INK, need, newPage, PAGE, PENCIL, type Pen, put, rule, WIDTH, write } from './pen.ts';
+import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, rule, WIDTH, write } from './pen.ts';
 import { drawPairs, drawTable } from './table.ts';
 
 /** TrueType files of the three faces; they are brought in, since the core opens no files. */
@@ -59,10 +59,12 @@ const drawHeading = (pen: Pen, text: string): void => {
 };
 
 const drawList = (pen: Pen, items: readonly string[], marker: 'dash' | 'warning'): void => {
+  const style = { size: 8.6, x: PAGE.margin + 15, width: WIDTH - 15 };
   for (const item of items) {
-    need(pen, 24);
+    // The marker stays with its item: both go to the next page where the item does not fit.
+    need(pen, heightOf(pen, item, style));
     put(pen, marker === 'warning' ? '⚠' : '–', pen.y, { size: 9, colour: INK, width: 14 });
-    write(pen, item, { size: 8.6, x: PAGE.margin + 15, width: WIDTH - 15 }, 3);
+    write(pen, item, style, 3);
   }
   pen.y += 5;
 };

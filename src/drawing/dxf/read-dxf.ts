@@ -32,8 +32,11 @@ export const readDxf = (bytes: Uint8Array, limits: ReadLimits = usualLimits): Dr
   const reading = new Reading(tags, names, says, told);
   reading.read();
   if (!reading.sawSection) {
-    told.add('not-a-drawing', 'The file has no section of a DXF file in it.', { done: 'Nothing was read.' });
-    return refused(told);
+    // What stood where in a file that is something else helps nobody: a fresh ledger with the one thing that does.
+    const none = ledger();
+    const what = bytes.length === 0 ? 'The file is empty.' : 'The file is no DXF drawing: it has no section of one.';
+    none.add('not-a-drawing', what, { done: 'Nothing was read.', remedy: 'Save the drawing as DXF or SVG.' });
+    return refused(none);
   }
   return handedOver(reading, allowance, says, told);
 };

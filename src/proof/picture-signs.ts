@@ -1,0 +1,41 @@
+/** Words on the proof's picture: in the order of their weight, each only where it hides none that is there already. */
+import { type Frame, label, number, type OnPaper } from './picture-frame.ts';
+
+export interface Sign {
+  /** Drawn in any case: a dot, a ring. */
+  readonly mark: string;
+  /** Middle of the words. */
+  readonly at: OnPaper;
+  /** Where a line leads from. */
+  readonly from?: OnPaper;
+  readonly words: string;
+  readonly colour: string;
+  /** In a rounded box, as numbers are. */
+  readonly box: boolean;
+}
+
+/** Letters are about 0.6 of their height wide. */
+export const halfWidth = (words: string, frame: Frame): number => (words.length * 0.6 + 0.5) * frame.letter * 0.5;
+
+export const drawnSigns = (signs: readonly Sign[], frame: Frame): string => {
+  const rows = new Map<number, { readonly left: number; readonly right: number; readonly y: number }[]>();
+  const height = frame.letter * 1.25;
+  const free = ({ at, words }: Sign): boolean => {
+    const [left, right, row] = [at.x - halfWidth(words, frame), at.x + halfWidth(words, frame), Math.floor(at.y / height)];
+    const others = [row - 1, row, row + 1].flatMap((r) => rows.get(r) ?? []);
+    if (others.some((o) => o.left < right && o.right > left && Math.abs(o.y - at.y) < height)) return false;
+    rows.set(row, [...(rows.get(row) ?? []), { left, right, y: at.y }]);
+    return true;
+  };
+  return signs.map((sign) => (free(sign) ? `${sign.mark}${wordsOf(sign, frame)}` : sign.mark)).join('\n');
+};
+
+const wordsOf = ({ at, from, words, colour, box }: Sign, frame: Frame): string => {
+  const line = `stroke="#111" stroke-width="${number(frame.pen * 0.7)}"`;
+  const lead = from === undefined ? '' : `<path d="M${number(from.x)} ${number(from.y)}L${number(at.x)} ${number(at.y)}" ${line}/>`;
+  const half = halfWidth(words, frame);
+  const frameOfWords = box
+    ? `<rect x="${number(at.x - half)}" y="${number(at.y - frame.letter * 0.6)}" width="${number(2 * half)}" height="${number(frame.letter * 1.2)}" rx="${number(frame.letter * 0.6)}" fill="#fff" fill-opacity="0.85" ${line}/>`
+    : '';
+  return `${lead}${frameOfWords}\n${label(frame, at, words, colour)}`;
+};
