@@ -158,6 +158,7 @@ const LEVER = 0.05;
 export const spotCost = (spot: Spot, { measures, tab, balance }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);
-  const lever = balance === undefined ? 0 : LEVER * distanceBetween(spot.at, balance);
+  // To 5 mm, so that of places as good as equal none is preferred for the noise of a fitted curve.
+  const lever = balance === undefined ? 0 : LEVER * 5 * Math.round(distanceBetween(spot.at, balance) / 5);
   return lever + (spot.straight ? 0 : 4) + 2 * short(spot.back, tab + corner) + 2 * short(spot.ahead, measures.overlap + corner);
 };
