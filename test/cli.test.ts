@@ -57,7 +57,7 @@ describe('kerfwright answer', () => {
     };
     expect(status).toBe(0);
     expect(answer.answer).toBe('yes');
-    expect(answer.assumed.join(' ')).toContain('d2');
+    expect(answer.assumed.join(' ')).toContain('D2');
     expect((answer.hours['attended']?.value ?? 0) + (answer.hours['unattended']?.value ?? 0)).toBeCloseTo(
       answer.hours['total']?.value as number,
       6,
