@@ -142,8 +142,8 @@ const farthest = (contour: Contour): number => {
 };
 
 /**
- * From the edge of the metal back to the nearest wanted contour. Vertices on drilled holes and on the block's own edge are
- * not the wire's work. `surface`: the vertex lies on the metal that the contour is to bound, not across the kerf from it.
+ * From the edge of the metal back to the nearest wanted contour. Places on drilled holes and on the block's own edge are
+ * not the wire's work. `surface`: the place lies on the metal that the contour is to bound, not across the kerf from it.
  */
 const backwards = (work: Work, release: Release, edges: Edges, measured: readonly Measured[]) => {
   const found: (Off & { wanted: number; surface: boolean })[] = [];
@@ -152,8 +152,7 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
   const lines = work.open.map((o) => lookupOf(o.path));
   const bounded = release.empty.map((loop) => boundedKind(work, release, loop));
   const notByWire = untouched(work);
-  for (let e = 0; e < edges.count; e += 1) {
-    const at = { x: edges.x[e]!, y: edges.y[e]! };
+  for (const { at, loop } of placesOnEdge(edges)) {
     let wanted = 0;
     let distance = Infinity;
     measured.forEach((m, i) => {
@@ -172,9 +171,26 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
     }
     const m = measured[wanted]!;
     const keptSide = (windingIn(m.lookup, at) !== 0) === (m.kept === 'punch');
-    found.push({ at, from: 'metal', amount: keptSide ? -distance : distance, wanted, surface: bounded[edges.loop[e]!] === m.kept });
+    found.push({ at, from: 'metal', amount: keptSide ? -distance : distance, wanted, surface: bounded[loop] === m.kept });
   }
   return { contours: found, open };
+};
+
+/** An edge longer than this, mm, is looked at between its ends too: a straight slit from one contour to another has no vertex of its own. */
+const LONG_EDGE = 0.5;
+
+/** Where a long edge is looked at, as shares of it; uneven, so that no symmetry of a drawing hides both. */
+const BETWEEN = [0.37, 0.71];
+
+/** Every vertex of the metal's edge, and places on its long edges. */
+const placesOnEdge = function* (edges: Edges): Iterable<{ readonly at: Point; readonly loop: number }> {
+  for (let e = 0; e < edges.count; e += 1) {
+    const [x, y, n, loop] = [edges.x[e]!, edges.y[e]!, edges.next[e]!, edges.loop[e]!];
+    yield { at: { x, y }, loop };
+    const [dx, dy] = [edges.x[n]! - x, edges.y[n]! - y];
+    if (dx * dx + dy * dy > LONG_EDGE * LONG_EDGE)
+      for (const share of BETWEEN) yield { at: { x: x + dx * share, y: y + dy * share }, loop };
+  }
 };
 
 /** Which kind of wanted metal a loop bounds: a loose part, or what stays clamped. */

@@ -34,18 +34,21 @@ const question = (wantedOpen: readonly WantedOpen[], more: Partial<ProofQuestion
   ...more,
 });
 
-/** Threads the wire at the first place and cuts from there to the others; words in between are stops. */
+/** Threads the wire at the first place, and at the one after the wire was cut; cuts to all others. Words in between are stops. */
 const cutting = (...way: readonly (Point | string)[]): readonly Action[] => {
   const actions: Action[] = [];
-  let at: Point | undefined;
+  let at = point(0, 0);
+  let rapid = true;
   way.forEach((w, block) => {
     if (typeof w === 'string') {
       actions.push({ kind: 'stop', block, optional: false, comment: w });
+      rapid = w === 'CUT THE WIRE';
       return;
     }
-    const centre = line(at ?? point(0, 0), w);
-    actions.push({ kind: 'move', block, rapid: at === undefined, programmed: centre, centre, register: 1 });
-    if (at === undefined) actions.push({ kind: 'stop', block, optional: false, comment: 'THREAD THE WIRE' });
+    const centre = line(at, w);
+    actions.push({ kind: 'move', block, rapid, programmed: centre, centre, register: 1 });
+    if (rapid) actions.push({ kind: 'stop', block, optional: false, comment: 'THREAD THE WIRE' });
+    rapid = false;
     at = w;
   });
   return [...actions, { kind: 'end', block: way.length }];
@@ -181,6 +184,43 @@ describe('a slit', () => {
     expect(faults(proveActions(opening(30), question([lead], { wanted })))).toEqual([]);
     expect(faults(proveActions(opening(30), question([], { wanted })))).not.toEqual([]);
     expect(faults(proveActions(opening(33), question([lead], { wanted })))).not.toEqual([]);
+  });
+});
+
+describe('a straight cut that nobody wants', () => {
+  const opening = (loop: string, x: number, y: number) => ({ loop, contour: box(x, y, x + 10, y + 10), kept: 'die' as const });
+  const r = RADIUS;
+  /** Round an opening from a place beneath its upper side, to a tab there, the tab, and back to that place. */
+  const around = (x: number, y: number, at: number): readonly (Point | string)[] => [
+    point(x + at, y + 5),
+    point(x + at, y + 10 - r),
+    point(x + r, y + 10 - r),
+    point(x + r, y + r),
+    point(x + 10 - r, y + r),
+    point(x + 10 - r, y + 10 - r),
+    point(x + at + 2, y + 10 - r),
+    'HOLD',
+    point(x + at - 0.3, y + 10 - r),
+    'OUT',
+    point(x + at, y + 5),
+  ];
+
+  it('is seen between the edge of the block and an opening, wherever it comes in', () => {
+    for (let at = 3; at < 3.4; at += 0.03) {
+      const proof = proveActions(cutting(point(20 + at, 41), ...around(20, 10, at)), question([], { wanted: [opening('A', 20, 10)] }));
+      expect([at, faults(proof)]).toEqual([at, [expect.stringMatching(/gouged|kept-metal-cut/)]]);
+    }
+  });
+
+  it('is seen between two openings, and passed where it was asked for', () => {
+    const wanted = [opening('A', 10, 10), opening('B', 30, 10)];
+    for (let y = 12; y < 12.4; y += 0.06) {
+      const way = [...around(10, 10, 3), 'CUT THE WIRE', ...around(30, 10, 3), point(33, y), point(15, y)];
+      const slit: WantedOpen = { chain: 'C1', path: polyline(point(20, y), point(30, y)), kept: 'slit' };
+      const holes = [13, 33].map((x) => ({ at: point(x, 15), diameter: 1 }));
+      expect([y, faults(proveActions(cutting(...way), question([], { wanted, holes }))).length > 0]).toEqual([y, true]);
+      expect([y, faults(proveActions(cutting(...way), question([slit], { wanted, holes })))]).toEqual([y, []]);
+    }
   });
 });
 

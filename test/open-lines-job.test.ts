@@ -1,0 +1,137 @@
+/** A job with open lines, clamps and ways in from the edge, from the drawing to the papers, and proven again from its files alone. */
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../src/cli/inputs.ts';
+import type { JobFacts } from '../src/documents/facts.ts';
+import { openTable } from '../src/documents/open-table.ts';
+import { planPicture } from '../src/documents/plan-picture.ts';
+import { setupSheet } from '../src/documents/setup-sheet.ts';
+import { holeTable } from '../src/documents/tables.ts';
+import { type JobInput, jobSchema } from '../src/job/job.ts';
+import { proofText } from '../src/job/proof-report.ts';
+import { proveAgain } from '../src/job/prove-again.ts';
+import { type JobRun, type Ran, runJob } from '../src/job/run.ts';
+import { setupSchema } from '../src/job/setup-file.ts';
+import { asciiDxf, type Tag } from './dxf-writer.ts';
+
+const example: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+
+const lineTags = (x1: number, y1: number, x2: number, y2: number): readonly Tag[] => [
+  [0, 'LINE'],
+  [8, '0'],
+  [10, x1],
+  [20, y1],
+  [11, x2],
+  [21, y2],
+];
+
+const box = (x: number, y: number, w: number, h: number): readonly Tag[] => [
+  ...lineTags(x, y, x + w, y),
+  ...lineTags(x + w, y, x + w, y + h),
+  ...lineTags(x + w, y + h, x, y + h),
+  ...lineTags(x, y + h, x, y),
+];
+
+const drawing = (...entities: readonly (readonly Tag[])[]): Uint8Array =>
+  asciiDxf([
+    [0, 'SECTION'],
+    [2, 'HEADER'],
+    [9, '$INSUNITS'],
+    [70, 4],
+    [0, 'ENDSEC'],
+    [0, 'SECTION'],
+    [2, 'ENTITIES'],
+    ...entities.flat(),
+    [0, 'ENDSEC'],
+    [0, 'EOF'],
+  ]);
+
+/** A step across a block of 100 by 60, away from its edge by a hair so that it is no part of it, and an opening. */
+const stepped = drawing(
+  box(0, 0, 100, 60),
+  box(20, 35, 25, 15),
+  lineTags(0.01, 20, 40, 20),
+  lineTags(40, 20, 40, 15),
+  lineTags(40, 15, 99.99, 15),
+);
+
+const run = (bytes: Uint8Array, job: Omit<JobInput, 'drawing'>): Ran =>
+  runJob({ ...example, drawing: bytes, drawingName: 'stepped.dxf', job: jobSchema.parse({ drawing: 'stepped.dxf', ...job }) });
+
+const factsOf = ({ answer }: Ran): JobFacts => {
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+
+const JOB: Omit<JobInput, 'drawing'> = {
+  outline: 'block',
+  open: { C1: 'left' },
+  start: { L2: 'edge' },
+  clamps: [{ low: { x: 80, y: 40 }, high: { x: 100, y: 60 } }],
+};
+
+describe('a job with an open line', () => {
+  const ran = run(stepped, JOB);
+  const facts = factsOf(ran);
+
+  it('is answered with yes, and says of the line how it is cut instead of that it is not', () => {
+    expect([facts.answer, facts.sentence]).toEqual(['yes', expect.stringMatching(/^Yes\. /)]);
+    const codes = facts.findings.map((f) => f.code);
+    expect([codes.includes('open-line-cut'), codes.includes('open-chain')]).toEqual([true, false]);
+    expect(facts.proof!.open!.map((o) => [o.chain, o.state])).toEqual([
+      ['C1', 'right'],
+      ['lead 1', 'right'],
+    ]);
+  });
+
+  it('is proven again from drawing, program and set-up file, and not with the other side kept', () => {
+    const setup = setupSchema.parse(JSON.parse(JSON.stringify(ran.setup)));
+    const again = (changed: typeof setup) =>
+      proveAgain({ program: facts.program!.text, drawing: stepped, drawingName: 'stepped.dxf', setup: changed });
+    const good = again(setup);
+    expect(good.kind === 'judged' && good.proof.verdict).toBe('proven');
+    expect(good.kind === 'judged' && proofText(good.proof)).toContain('C1, its left side kept: right');
+    const other = again({ ...setup, open: { C1: 'right' } });
+    expect(other.kind === 'judged' && other.proof.verdict).toBe('not proven');
+    const bare = again({ ...setup, leads: [] });
+    expect(bare.kind === 'judged' && bare.proof.verdict).toBe('not proven');
+    expect(again({ ...setup, open: { C9: 'left' } })).toMatchObject({
+      kind: 'bad input',
+      findings: [{ sentence: expect.stringContaining('C9') }],
+    });
+  });
+
+  it('has clamps, line and lead in the picture and the tables of the set-up sheet', () => {
+    const without = factsOf(run(stepped, { ...JOB, clamps: [] }));
+    const boxes = (f: JobFacts): number => planPicture(f)!.strokes.filter((s) => s.fill === 0.75).length;
+    expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
+    expect(planPicture(facts)!.labels.map((l) => l.text)).toContain('C1');
+    expect(JSON.stringify(setupSheet(facts))).toContain('Grey crossed box: clamp.');
+    expect(openTable(facts.plan!.openCuts!).rows[0]).toEqual(
+      expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
+    );
+    expect(holeTable(facts.plan!).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
+  });
+
+  it('is refused when a clamp stands in the way of the line', () => {
+    const barred = factsOf(run(stepped, { ...JOB, clamps: [{ low: { x: 60, y: 0 }, high: { x: 75, y: 30 } }] }));
+    expect([barred.answer, barred.findings.find((f) => f.code === 'cuts-clamp')?.place]).toEqual([
+      'no',
+      expect.objectContaining({ loop: 'C1' }),
+    ]);
+  });
+
+  it('that the drawing does not have is told, and lines without a word in the job are left alone', () => {
+    const codes = factsOf(run(stepped, { outline: 'block', open: { C7: 'slit' } })).findings.map((f) => f.code);
+    expect([codes.includes('open-of-unknown-line'), codes.includes('open-chain'), codes.includes('open-line-cut')]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
+
+  it('may be all there is in the drawing', () => {
+    const only = factsOf(run(drawing(lineTags(0, 0, 40, 0), lineTags(40, 0, 40, 10), lineTags(40, 10, 80, 10)), { open: { C1: 'slit' } }));
+    expect([only.answer, only.plan!.contours.length, only.plan!.openCuts!.length]).toEqual(['yes', 0, 1]);
+    expect(only.findings.some((f) => f.code === 'no-loop')).toBe(false);
+  });
+});
