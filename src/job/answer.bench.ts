@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import type { BenchRow } from '../../tools/bench-row.ts';
 import { jobRun } from '../cli/inputs.ts';
 import { compareJob, tried } from './compare.ts';
-import { plateOf } from './plate.fixture.ts';
+import { onLargeTable, plateOf } from './plate.fixture.ts';
 import { type JobRun, runJob } from './run.ts';
 
 const JOB = 'examples/die-plate/die-plate.job.json';
@@ -66,7 +66,7 @@ const whatIfsRow = (die: JobRun, answer: number): BenchRow => {
 const growth = (die: JobRun, counts: readonly number[], what: 'openings' | 'openings, no two alike,'): readonly BenchRow[] => {
   const measured = counts.map((openings) => {
     const drawing = what === 'openings' ? plateOf(openings) : plateOf(openings, openings);
-    const run = { ...die, drawing, job: { ...die.job, quantityBreaks: [] } };
+    const run = { ...die, drawing, shop: onLargeTable(die.shop), job: { ...die.job, quantityBreaks: [] } };
     return { openings, ms: timed(() => void runJob(run), openings > 1000 ? 1 : 3) };
   });
   return measured.slice(1).map(({ openings, ms }, i) => {

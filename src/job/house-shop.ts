@@ -4,9 +4,12 @@ import { standardMachine } from '../physics/machine.ts';
 import { wires } from '../physics/wires.ts';
 import type { Shop } from './shop.ts';
 
+/** mm. A shop that nobody described refuses no block that some machine may take. */
+const LARGEST = 2000;
+
 export const houseShop: Shop = {
   name: 'A shop without a file of its own (invented rates)',
-  machines: [{ ...standardMachine, rungs: [...standardMachine.rungs] }],
+  machines: [{ ...standardMachine, rungs: [...standardMachine.rungs], travel: { x: LARGEST, y: LARGEST } }],
   wires: [...wires],
   materials: [],
   passTables: [],

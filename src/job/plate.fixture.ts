@@ -1,5 +1,7 @@
 /** A die plate with any number of openings, written as a small DXF: for measuring how the work grows. */
 
+import type { Shop } from './shop.ts';
+
 const SPACING = 24;
 const MARGIN = 20;
 
@@ -46,6 +48,12 @@ export const plateOf = (openings: number, sizes = 97): Uint8Array => {
     ].join('\n'),
   );
 };
+
+/** The shop with a table that takes a plate of any size. */
+export const onLargeTable = (shop: Shop): Shop => ({
+  ...shop,
+  machines: shop.machines.map((m) => ({ ...m, travel: { x: 10_000, y: 10_000 } })),
+});
 
 const opening = (i: number, size: number, x: number, y: number): string => {
   if (i % 3 === 0) return ['0', 'CIRCLE', '8', '0', '10', x, '20', y, '40', size].join('\n');

@@ -2,7 +2,9 @@
 import type { Finding } from '../finding/finding.ts';
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import { type Contour, contour } from '../geometry/contour.ts';
+import type { Bounds } from '../geometry/measure.ts';
 import { line, point } from '../geometry/segment.ts';
+import type { Machine } from '../physics/machine.ts';
 import { find } from './findings.ts';
 import type { Sorted } from './kept.ts';
 import type { PlanQuestion } from './question.ts';
@@ -23,15 +25,23 @@ const box = (left: number, low: number, right: number, high: number): Contour =>
   return contour(corners.map((p, i) => line(p, corners[(i + 1) % 4]!)));
 };
 
-export const blockFindings = (block: Contour, { machine }: PlanQuestion): readonly Finding[] => {
-  const b = boundsOfChain(block);
-  const [width, depth] = [b.maxX - b.minX, b.maxY - b.minY];
-  const { x, y } = machine.travel;
-  if (width <= x && depth <= y) return [];
-  const turned = width <= y && depth <= x;
-  return [
-    find('block-beyond-travel', `The block is ${width.toFixed(1)} by ${depth.toFixed(1)} mm; the machine travels ${x} by ${y} mm.`, {
-      remedy: turned ? 'Turn the block by a quarter.' : 'Cut it in two clampings, or on a larger machine.',
-    }),
-  ];
+/** A block may stand over the table's edge as long as the wire reaches all of its cuts. */
+export const travelFindings = (block: Contour, cut: Sorted['cut'], { machine, open = [] }: PlanQuestion): readonly Finding[] => {
+  const cuts = [...cut.map((k) => k.loop.contour), ...open.map((l) => l.path)];
+  const beyond = cuts.length === 0 ? undefined : beyondTravel(mergedBounds(cuts.map(boundsOfChain)), machine);
+  if (beyond !== undefined) return [find('cuts-beyond-travel', `The cuts reach over ${beyond.sizes}.`, { remedy: beyond.remedy })];
+  const over = beyondTravel(boundsOfChain(block), machine);
+  return over === undefined ? [] : [find('block-beyond-travel', `The block is ${over.sizes}.`, { remedy: over.remedy })];
+};
+
+const beyondTravel = (
+  { minX, minY, maxX, maxY }: Bounds,
+  { travel: { x, y } }: Machine,
+): { readonly sizes: string; readonly remedy: string } | undefined => {
+  const [width, depth] = [maxX - minX, maxY - minY];
+  if (width <= x && depth <= y) return undefined;
+  return {
+    sizes: `${width.toFixed(1)} by ${depth.toFixed(1)} mm; the machine travels ${x} by ${y} mm`,
+    remedy: width <= y && depth <= x ? 'Turn it by a quarter.' : 'Cut it in two clampings, or on a larger machine.',
+  };
 };

@@ -25,6 +25,8 @@ export const catalogue = {
   'frame-cut-open': { severity: 'warning', title: 'A contour is begun from the edge of the block' },
   'no-way-in-from-edge': { severity: 'refusal', title: 'No straight way leads in from the edge of the block' },
   'hole-made-smaller': { severity: 'warning', title: 'A start hole had to be smaller than asked' },
+  'hole-too-fine': { severity: 'refusal', title: 'A start hole is too fine for the wire to be threaded' },
+  'hole-not-used': { severity: 'warning', title: 'A hole of the job is not begun from' },
   'hole-not-usable': { severity: 'warning', title: 'A hole of the drawing cannot be used to start a contour' },
   'no-room-for-lead': { severity: 'refusal', title: 'The wire has no room to come in and turn round' },
   'entry-on-arc': { severity: 'note', title: 'A contour is begun on a curve' },
@@ -56,6 +58,7 @@ export const catalogue = {
   },
   'register-below-gap': { severity: 'refusal', title: 'A corrected register leaves the wire no gap' },
   'corrections-disagree': { severity: 'warning', title: 'Contours were measured that want different corrections' },
+  'cuts-beyond-travel': { severity: 'refusal', title: 'The cuts reach further than the machine travels' },
   'block-beyond-travel': { severity: 'warning', title: 'The block is larger than the travel of the machine' },
 } satisfies Catalogue;
 

@@ -70,6 +70,23 @@ describe('a plan', () => {
     expect(planCut(question).contours[0]!.hole.origin).toBe('placed');
   });
 
+  it('refuses holes that the wire does not go through, and tells of those that nothing is begun from', () => {
+    expect(codes(opening(rectangle(0, 0, 30, 20), { startHole: 0.3, wire: 'brass-0.25' }))).toContain('hole-too-fine');
+    expect(codes(opening(rectangle(0, 0, 30, 20), { startHole: 0.4, wire: 'brass-0.25' }))).not.toContain('hole-too-fine');
+    const astray = planCut(opening(rectangle(0, 0, 30, 20), { holes: [{ at: { x: 80, y: 80 }, diameter: 2 }] }));
+    expect(astray.findings.find((f) => f.code === 'hole-not-used')?.place).toMatchObject({ x: 80, y: 80 });
+    expect(astray.kind).toBe('cut');
+  });
+
+  it('refuses cuts that reach beyond the travel of the machine, and only warns where the block alone does', () => {
+    const machine = { ...questionFor([]).machine, travel: { x: 100, y: 60 } };
+    expect(codes(opening(rectangle(0, 0, 101, 50), { machine }))).toContain('cuts-beyond-travel');
+    expect(codes(opening(rectangle(0, 0, 50, 61), { machine }))).toContain('cuts-beyond-travel');
+    expect(codes(opening(rectangle(0, 0, 90, 50), { machine }))).toEqual(['block-beyond-travel']);
+    const standing = planCut(opening(rectangle(0, 0, 50, 90), { machine })).findings.find((f) => f.code === 'cuts-beyond-travel');
+    expect(standing?.remedy).toBe('Turn it by a quarter.');
+  });
+
   it('cuts a slot hardly wider than the kerf from a hole at its end', () => {
     const eye = polygon([0, 0], [4, 0], [4, 1.75], [20, 1.75], [20, 2.25], [4, 2.25], [4, 4], [0, 4]);
     const question = opening(eye, { finish: 1.6 });

@@ -1,11 +1,12 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure } from './accuracy.ts';
-import { blockFindings, blockFor } from './block.ts';
+import { blockFor, travelFindings } from './block.ts';
 import { besideBlock } from './block-edge.ts';
 import { clampFindings } from './clamps.ts';
 import { coresOfUnknown, withCore } from './core-choice.ts';
 import { find } from './findings.ts';
+import { holeFindings } from './hole-findings.ts';
 import { sortLoops } from './kept.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { movedContour } from './moved.ts';
@@ -34,7 +35,7 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...sorted.findings,
     ...coresOfUnknown(question, sorted),
     ...choice.findings,
-    ...blockFindings(block, question),
+    ...travelFindings(block, sorted.cut, question),
   ];
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
@@ -43,7 +44,19 @@ export const planCut = (question: PlanQuestion): Plan => {
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
   const holes = holesOf(question, sorted.drawnHoles);
   const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
-  const findings = [...before, ...laid.findings, ...open.findings, ...webs, ...clampsOf(laid, open, question, limits.kerf / 2)];
+  const findings = [
+    ...before,
+    ...laid.findings,
+    ...holeFindings(
+      laid.contours,
+      open.lines.map((l) => l.plan),
+      best.wire,
+      question.holes,
+    ),
+    ...open.findings,
+    ...webs,
+    ...clampsOf(laid, open, question, limits.kerf / 2),
+  ];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
   const itinerary = itineraryOf([...laid.visits, ...visitsOfLines(open)], question);
   const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];

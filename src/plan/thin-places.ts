@@ -133,7 +133,7 @@ const webThin = (webs: readonly Pair[], { kerf }: WebLimits): Finding => {
   const { at, width, names, loop } = narrowest(webs);
   return find(
     'web-thin',
-    `Between ${names} a web of ${width.toFixed(3)} mm is left at ${spoken(at)}: less than the kerf of ${kerf.toFixed(3)} mm and a web of ${WEB} mm.${more(webs.length, 'as near')}`,
+    `Between ${names} a web of ${width.toFixed(3)} mm is left at ${spoken(at)}; a kerf and ${WEB} mm, ${(kerf + WEB).toFixed(3)} mm, is the least that surely keeps its size.${more(webs.length, 'as near')}`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop },
       remedy: 'Rough both before either is finished, and measure the web.',
