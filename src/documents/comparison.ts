@@ -77,7 +77,7 @@ const cells = (o: Outcome, money: (minor: number) => string): readonly string[] 
   money(o.each),
   printDuration(o.minutes),
   String(o.passes),
-  `±${accuracy(o.accuracy)}`,
+  `±${accuracy(o.accuracy.value)}`,
   finish(o.finish),
 ];
 

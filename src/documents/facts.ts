@@ -41,6 +41,10 @@ export interface JobFacts {
   readonly findings: readonly Finding[];
 }
 
+/** mm: how far the profile is to be expected from the drawing, with everything counted where a budget is drawn up; never less than the passes leave. */
+export const expectedWithin = (plan: Plan, budgets: PlanBudgets | undefined): number =>
+  Math.max(plan.accuracy.value, (budgets?.profile.total.value ?? 0) / 1000);
+
 /** The unit of the program, in which whoever runs it thinks; mm while there is none. */
 export const controlUnit = ({ program }: Pick<JobFacts, 'program'>): ControlUnit => (program?.units === 'inch' ? INCHES : MILLIMETRES);
 

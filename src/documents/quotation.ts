@@ -1,5 +1,5 @@
 /** The quotation: what the customer gets, for how much, on which assumptions. */
-import type { JobFacts } from './facts.ts';
+import { expectedWithin, type JobFacts } from './facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { breakTable } from './tables.ts';
@@ -61,7 +61,7 @@ const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
     rows: [
       ['Material', `${facts.material.name}, ${place(facts.height)} mm high`],
       ['Cut with', `${plan.wire.name}, ${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`],
-      ['Accuracy expected', `±${accuracy(plan.accuracy)} mm (asked for: ±${facts.asked.tolerance} mm)`],
+      ['Accuracy expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm (asked for: ±${facts.asked.tolerance} mm)`],
       ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${facts.asked.finish} µm)`],
     ],
   };

@@ -1,7 +1,7 @@
 /** The set-up sheet: what the operator needs at the machine. */
 import { cautionsFor } from './cautions.ts';
 import { clockSentences } from './clock-text.ts';
-import { controlUnit, type JobFacts } from './facts.ts';
+import { controlUnit, expectedWithin, type JobFacts } from './facts.ts';
 import { openTable } from './open-table.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
@@ -41,7 +41,7 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
   if (plan !== undefined)
     known.push(
       ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
-      ['Expected', `±${accuracy(plan.accuracy)} mm, Ra ${finish(plan.finish)} µm`],
+      ['Expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm, Ra ${finish(plan.finish)} µm`],
     );
   if (program !== undefined)
     known.push(['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`]);

@@ -31,7 +31,7 @@ export const duration = (minutes: Figure): string => {
 };
 
 /** '0.004' : an accuracy promised, rounded up to whole thousandths. */
-export const accuracy = (millimetres: Figure): string => (Math.ceil(millimetres.value * 1000 - 1e-6) / 1000).toString();
+export const accuracy = (millimetres: number): string => (Math.ceil(millimetres * 1000 - 1e-6) / 1000).toString();
 
 /** '0.39' : a finish, in two digits. */
 export const finish = (micrometres: Figure): string => Number(micrometres.value.toPrecision(2)).toString();

@@ -63,6 +63,15 @@ describe('a job', () => {
       expect(bare.assumed.join(' ')).toContain(word);
   });
 
+  it('promises no more than the budget of errors leaves', () => {
+    const facts = factsOf(die);
+    const expected = Math.ceil(facts.budgets!.profile.total.value) / 1000;
+    expect(facts.sentence).toContain(`holds ±${expected} mm`);
+    const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
+    expect(tight.answer).toBe('yes');
+    expect(tight.sentence).toMatch(/^Yes, but the tolerance is in doubt\. .* within ±0\.0\d+ mm, where ±0\.008 mm is asked/);
+  });
+
   it('keeps every figure under its key, with leaves', () => {
     const { answer } = runJob(die);
     if (answer.kind !== 'answered') throw new Error(answer.kind);

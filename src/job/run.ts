@@ -1,5 +1,5 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
-import type { JobFacts } from '../documents/facts.ts';
+import { expectedWithin, type JobFacts } from '../documents/facts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { readDrawing } from '../drawing/read.ts';
 import { type Estimated, estimateJob } from '../estimate/estimate.ts';
@@ -188,7 +188,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
     yes && r.plan !== undefined && estimate !== undefined
-      ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate })
+      ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate, within: expectedWithin(r.plan, wider.facts.budgets) })
       : noSentence(findings, r.proof);
   const facts: JobFacts = {
     answer: yes ? 'yes' : 'no',

@@ -15,18 +15,24 @@ export interface Said {
   readonly material: Material;
   readonly plan: Plan;
   readonly estimate: Estimate;
+  /** mm: what the profile is to be expected within. */
+  readonly within: number;
 }
 
-export const yesSentence = ({ job, material, plan, estimate }: Said): string => {
+export const yesSentence = ({ job, material, plan, estimate, within }: Said): string => {
   const passes = `${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`;
-  const holds = `holds ±${accuracy(plan.accuracy)} mm and Ra ${finish(plan.finish)} µm`;
+  const profile =
+    within <= job.tolerance
+      ? `holds ±${accuracy(within)} mm`
+      : `is to be expected within ±${accuracy(within)} mm, where ±${printNumber(job.tolerance)} mm is asked,`;
+  const holds = `${profile} and Ra ${finish(plan.finish)} µm`;
   const alone =
     estimate.unattended.value >= 1
       ? `, of which ${printDuration(estimate.unattended.value)} need nobody,`
       : ', all of it with somebody there,';
   const each = printMoney(estimate.each.value, estimate.currency);
   const pieces = job.quantity === 1 ? `costs ${each} for one piece` : `costs ${each} each for ${job.quantity} pieces`;
-  return `Yes. A ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
+  return `${within <= job.tolerance ? 'Yes. A' : 'Yes, but the tolerance is in doubt. A'} ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
 };
 
 /** The gravest finding is the reason; the smallest change that would help follows it. */
