@@ -28,7 +28,8 @@ const wire: Wire = {
   inStock: true,
 };
 
-const figure = (value: number) => given({ key: 'feed', name: 'feed', value, unit: 'mm/min', basis: 'assumed', source: 'the made-up program' });
+const figure = (value: number) =>
+  given({ key: 'feed', name: 'feed', value, unit: 'mm/min', basis: 'assumed', source: 'the made-up program' });
 const pass = (number: number): Pass => {
   const one = figure(1);
   return {
