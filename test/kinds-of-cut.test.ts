@@ -10,7 +10,7 @@ import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../src/nc/write/write.ts';
 import { slitOf } from '../src/plan/block-edge.ts';
 import type { WantedLine } from '../src/plan/open.ts';
-import { disc, loop, plate, polygon, questionFor, rectangle } from '../src/plan/plan.fixture.ts';
+import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
 import type { Plan } from '../src/plan/plan.ts';
 import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
@@ -125,6 +125,47 @@ describe.each(KINDS)('%s', (_, question) => {
       expect([proof.verdict, faults(proof)]).toEqual(['proven', []]);
       expect((proof.open ?? []).filter((o) => o.state !== 'right')).toEqual([]);
     }
+  });
+});
+
+describe('stars and crooked shapes', () => {
+  const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const shape = fc.oneof(
+    fc
+      .tuple(fc.integer({ min: 3, max: 10 }), number(15, 28), number(5, 12))
+      .map(([tips, outer, inner]) => star(35, 35, tips, outer, inner)),
+    fc.array(number(8, 25), { minLength: 3, maxLength: 9 }).map((radii) =>
+      polygon(
+        ...radii.map((r, i): readonly [number, number] => {
+          const angle = ((i + 0.5) / radii.length) * 2 * Math.PI;
+          return [35 + r * Math.cos(angle), 35 + r * Math.sin(angle)];
+        }),
+      ),
+    ),
+  );
+
+  it('are proven from the edge or from a hole, with loops at their corners, as openings and as parts', () => {
+    const ways = fc.record({
+      block: fc.boolean(),
+      start: fc.constantFrom('edge', 'hole'),
+      run: fc.constantFrom('attended', 'unattended first'),
+    });
+    fc.assert(
+      fc.property(shape, ways, (contour, { block, start, run }) => {
+        const loops = block ? [loop('B', rectangle(0, 0, 80, 80)), loop('A', contour, 1, 'B')] : [loop('A', contour)];
+        const outline = block ? 'block' : 'cut';
+        const question = questionFor(loops, { outline, run, start: { A: start }, sharpOutside: 'loop', insideCorner: 0.3, finish: 1.6 });
+        const plan = planCut(question);
+        if (plan.kind === 'refused') {
+          const known = ['no-way-in-from-edge', 'hole-does-not-fit', 'no-room-for-lead', 'slot-too-narrow', 'corner-too-tight'];
+          expect(known).toContain(plan.findings.find((f) => f.severity === 'refusal')!.code);
+          return;
+        }
+        const proof = proveProgram(asked(question, inControl));
+        expect([proof.verdict, proof.findings.filter((f) => f.severity === 'refusal')]).toEqual(['proven', []]);
+      }),
+      { seed: 5, numRuns: 40 },
+    );
   });
 });
 

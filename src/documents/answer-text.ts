@@ -3,6 +3,7 @@ import type { Severity } from '../finding/finding.ts';
 import { budgetLines } from './budget-text.ts';
 import { clockSentences } from './clock-text.ts';
 import { controlUnit, type JobFacts } from './facts.ts';
+import { openTable } from './open-table.ts';
 import { otherWaysLines } from './other-ways-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
@@ -43,6 +44,7 @@ const planSections = (facts: JobFacts): readonly string[] => {
     parts.push(
       section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate, unit))]),
       section('Contours', plan.contours.length === 0 ? [] : [tableText(holeTable(plan, unit))]),
+      section('Open lines', plan.openCuts === undefined ? [] : [tableText(openTable(plan.openCuts, unit))]),
     );
   if (estimate !== undefined)
     parts.push(

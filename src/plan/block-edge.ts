@@ -66,7 +66,11 @@ export const openedFrame = ({ loop, hole, kept }: Pick<ContourPlan, 'loop' | 'ho
 
 /** Nothing to start from on that side. */
 export const noWayIn = (name: string, loop: string, at: Point): Finding =>
-  find('no-way-in-from-edge', `No straight way leads from the edge of the block to ${name} that keeps clear of everything else.`, {
-    place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop },
-    remedy: `Leave start.${loop} out, so that it is begun from a hole.`,
-  });
+  find(
+    'no-way-in-from-edge',
+    `No straight way leads from the edge of the block to ${name} that keeps clear of everything else and leaves the loose piece whole.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop },
+      remedy: `Leave start.${loop} out, so that it is begun from a hole.`,
+    },
+  );

@@ -1,11 +1,12 @@
 /** Where a contour is begun when the wire comes in from beside the block: all likely entries with a straight way out of it. */
 import { closestBetween } from '../geometry/closest.ts';
-import { type Lookup, segmentsNear } from '../geometry/lookup.ts';
+import { type Lookup, lookupOf, segmentsNear } from '../geometry/lookup.ts';
 import { boundsOf } from '../geometry/measure.ts';
 import { line, type Point } from '../geometry/segment.ts';
 import { besideBlock, wayOutOfBlock } from './block-edge.ts';
 import { type Candidate, type EntryAsked, spotCost, stretchWanted } from './entry.ts';
 import { type Frame, from } from './frame.ts';
+import { splitsSlug } from './splitting.ts';
 import { type Effort, type Spot, spotsOf } from './spots.ts';
 import { touchingDisc } from './touching-disc.ts';
 
@@ -16,8 +17,8 @@ export interface EdgeAsked extends EntryAsked {
   readonly others?: Lookup;
 }
 
-/** How far inside an opening the lead ends before it turns to the entry, mm. */
-const INSIDE = 3;
+/** How far inside an opening the lead ends before it turns to the entry, mm: short, so that it parts no slug. */
+const INSIDE = 1;
 
 /** mm the way in keeps from other contours besides the kerf. */
 const CLEAR = 0.5;
@@ -25,24 +26,31 @@ const CLEAR = 0.5;
 /** The best first; none where no way leads in. */
 export const edgeCandidates = (asked: EdgeAsked, effort: Effort): readonly Candidate[] => {
   const { loop, kept } = asked.shape.first.loop;
+  const own = lookupOf(loop.contour);
   return spotsOf(loop.contour, kept, stretchWanted(asked), effort)
-    .flatMap((spot) => candidateAt(spot, asked))
+    .flatMap((spot) => candidateAt(spot, own, asked))
     .sort((a, b) => Math.round(a.cost * 1e5) - Math.round(b.cost * 1e5))
     .slice(0, 2 * effort.segments);
 };
 
-const candidateAt = (spot: Spot, asked: EdgeAsked): readonly Candidate[] => {
+const candidateAt = (spot: Spot, own: Lookup, asked: EdgeAsked): readonly Candidate[] => {
   const { shape, edge, others, measures } = asked;
   const die = shape.first.loop.kept === 'die';
   const out = die ? { x: -spot.aside.x, y: -spot.aside.y } : spot.aside;
   const gone = wayOutOfBlock(spot.at, out, edge, measures.kerf / 2);
   if (gone === undefined) return [];
   const at = { x: spot.at.x + out.x * gone, y: spot.at.y + out.y * gone };
-  if (others !== undefined && !isClear(at, spot.at, others, measures.kerf / 2 + CLEAR)) return [];
+  const need = measures.kerf / 2 + CLEAR;
+  if (others !== undefined && !isClear(at, spot.at, others, need)) return [];
+  // At the entry the own contour is near anyway; beyond it the way must not come back to it.
+  if (die && gone > 2 * need && !isClear(at, from(spot, 0, -2 * need), own, need)) return [];
   const cost = 0.2 * gone + spotCost(spot, asked);
   if (!die) return [{ spot, hole: besideBlock(at), cost, splits: false }];
   const inside = placeInside(spot, asked);
-  return inside === undefined ? [] : [{ spot, hole: besideBlock(inside), beside: at, cost, splits: false }];
+  if (inside === undefined) return [];
+  const hole = besideBlock(inside);
+  // A lead that parts the slug before anybody holds it is no way in.
+  return splitsSlug(hole, spot, own, measures, asked.tab) ? [] : [{ spot, hole, beside: at, cost, splits: false }];
 };
 
 const isClear = (a: Point, b: Point, others: Lookup, need: number): boolean => {
