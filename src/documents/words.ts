@@ -58,12 +58,13 @@ export const moneyRange = (amount: Figure, currency: string): string =>
 /** A figure's value alone, with as many digits as it deserves. */
 export const value = (figure: Figure): string => printNumber(figure.value, deviationOf(figure));
 
-/** ' (at X 12.5, Y 3)' or ' (line 12: G01 X3)'; empty when the whole file is meant. */
+/** ' (at X 12.5, Y 3)' or ' (line 12: G01 X3)'; empty when the whole file or one of its fields is meant. */
 export const whereabouts = (at: Place | undefined): string => {
   if (at === undefined) return '';
   if (at.kind === 'spot') return ` (at X ${place(at.x)}, Y ${place(at.y)}${at.loop === undefined ? '' : `, ${at.loop}`})`;
   if (at.kind === 'line') return ` (line ${at.line}${at.text === undefined ? '' : `: ${at.text.trim().slice(0, 60)}`})`;
-  return at.kind === 'byte' ? ` (byte ${at.offset})` : at.path === '' ? '' : ` (${at.path})`;
+  // A field is for whoever edits the file: the sentence says what it is about.
+  return at.kind === 'byte' ? ` (byte ${at.offset})` : '';
 };
 
 /** The sentence with its place, unless it names that place itself. */

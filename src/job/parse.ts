@@ -1,6 +1,7 @@
 /** Checks the text of a JSON file against a schema and locates every fault by its field. */
 import type { z } from 'zod';
 import type { Finding } from '../finding/finding.ts';
+import { faultOf } from './fault.ts';
 import { find } from './findings.ts';
 
 export type Parsed<T> =
@@ -21,12 +22,12 @@ export const parseFile = <S extends z.ZodType>(schema: S, text: string, name: st
 };
 
 export const parseValue = <S extends z.ZodType>(schema: S, value: unknown, name: string): Parsed<z.output<S>> => {
-  const result = schema.safeParse(value);
+  const result = schema.safeParse(value, { reportInput: true });
   if (result.success)
     return { kind: 'parsed', value: result.data, said: new Set(typeof value === 'object' && value !== null ? Object.keys(value) : []) };
   const findings = result.error.issues.slice(0, MOST_FAULTS).map((issue) => {
     const path = issue.path.map(String).join('.');
-    return find('file-not-valid', `${name}: ${path === '' ? 'the whole' : path} is not right: ${issue.message}.`, {
+    return find('file-not-valid', `${name}: ${path === '' ? 'the file' : path} ${faultOf(issue)}.`, {
       place: { kind: 'field', path },
     });
   });
