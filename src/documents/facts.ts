@@ -22,6 +22,8 @@ export interface JobFacts {
   readonly material: Material;
   readonly height: number;
   readonly quantity: number;
+  /** The program was scaled for the temperature of the work piece, °C. */
+  readonly scaled?: { readonly factor: number; readonly temperature: number };
   readonly asked: { readonly finish: number; readonly tolerance: number; readonly insideCorner: number };
   /** What nobody said and the house took for granted, each as a sentence. */
   readonly assumed: readonly string[];

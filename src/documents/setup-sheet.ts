@@ -44,7 +44,10 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
       ['Expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm, Ra ${finish(plan.finish)} µm`],
     );
   if (program !== undefined)
-    known.push(['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`]);
+    known.push(
+      ['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`],
+      ...scaledRow(facts),
+    );
   if (estimate !== undefined)
     known.push(
       ['Machine time', duration(estimate.total)],
@@ -54,6 +57,16 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
   known.push(['Datum', 'zero of the drawing, X and Y as drawn'], ['Height of datum', 'lower face of the block on the supports']);
   return known;
 };
+
+const scaledRow = ({ scaled }: JobFacts): readonly (readonly [string, string])[] =>
+  scaled === undefined
+    ? []
+    : [
+        [
+          'Scaled',
+          `by ${scaled.factor.toFixed(7)} about the datum for a part of ${scaled.temperature} °C; registers as listed, not scaled`,
+        ],
+      ];
 
 const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
   const picture = planPicture(facts);

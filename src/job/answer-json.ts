@@ -18,6 +18,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     job: answer.job,
     assumed: facts.assumed,
     findings: facts.findings,
+    ...(facts.scaled === undefined ? {} : { scaled: facts.scaled }),
     ...planJson(facts),
     ...estimateJson(facts),
     ...clockJson(facts),

@@ -38,7 +38,8 @@ export type CorrectAnswer =
   | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
 
 /** The proof is not asked: the program it is about has been cut already. */
-export const correctJob = (run: JobRun, question: CorrectQuestion): CorrectAnswer => {
+export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAnswer => {
+  const run = atReference(asked);
   const read = question.measured.map(readMeasured);
   const unreadable = read.flatMap((r) => (r.kind === 'bad' ? [r.finding] : []));
   if (unreadable.length > 0) return { kind: 'bad input', findings: unreadable };
@@ -63,6 +64,12 @@ export const correctJob = (run: JobRun, question: CorrectQuestion): CorrectAnswe
     registers,
     inControl: run.dialect.compensation === 'control',
   };
+};
+
+/** What was measured is brought to 20 °C and held against the drawing, so the plan is that of the drawing; registers know no scale. */
+const atReference = (run: JobRun): JobRun => {
+  const { temperature } = run.job;
+  return temperature === undefined ? run : { ...run, job: { ...run.job, temperature: { ...temperature, scale: false } } };
 };
 
 const changedBy = (change: number, correction: Correction | undefined) => ({

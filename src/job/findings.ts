@@ -9,6 +9,9 @@ export const catalogue = {
   'ease-failed': { severity: 'refusal', title: 'The corners of a contour cannot be eased by so much' },
   'measured-not-readable': { severity: 'refusal', title: 'A measurement cannot be read' },
   'measured-loop-unknown': { severity: 'refusal', title: 'A contour was measured that the job does not cut' },
+  'thermal-growth-large': { severity: 'warning', title: 'The part grows noticeably while it is cut, and the program is not scaled for it' },
+  'program-scaled': { severity: 'note', title: 'The program is scaled for the temperature of the work piece' },
+  'scale-below-resolution': { severity: 'note', title: 'Scaling for temperature moves less than the program can write' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
 } satisfies Catalogue;
 

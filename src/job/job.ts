@@ -76,9 +76,15 @@ export const jobSchema = z
         cutting: z.number().min(0).max(60).default(20).describe('Of part and water while it is cut, °C'),
         measuring: z.number().min(0).max(60).default(20).describe('Of the part while it is measured, °C'),
         swing: z.number().min(0).max(20).default(1).describe('How far each swings, one standard deviation, °C'),
+        scale: z
+          .boolean()
+          .optional()
+          .describe(
+            'Scale the program about the datum, so that the part, cut at that temperature, has the sizes of the drawing at 20 °C; not scaled when left out',
+          ),
       })
       .optional()
-      .describe('For the error budget; 20 ± 1 °C when left out'),
+      .describe('For the error budget, and to scale the program; 20 ± 1 °C when left out'),
     sizes: z
       .array(
         z.strictObject({

@@ -11,6 +11,7 @@ import { drawingPicture } from '../drawing/picture.ts';
 import { proofPicture } from '../proof/picture.ts';
 import { cheaperWays } from './cheaper.ts';
 import type { JobRun, Ran } from './run.ts';
+import { asDrawn } from './scale.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 
 export type Handout = JobRun & {
@@ -35,7 +36,7 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
       : {
           [`${stem}.proof.svg`]: proofPicture(
             facts.proof,
-            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, facts.plan.block, ran.lines),
+            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, asDrawn(facts.plan.block, setup.scaled), ran.lines),
           ),
         }),
     ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),

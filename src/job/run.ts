@@ -24,6 +24,7 @@ import { materialOf } from './material.ts';
 import { type Memory, noMemory } from './memory.ts';
 import { withoutCutLines } from './open-wish.ts';
 import { inDrawingUnits } from './places.ts';
+import { asDrawn } from './scale.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
@@ -88,7 +89,10 @@ export const runJob = (run: JobRun): Ran => {
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
   const program = readBack(run, made.written);
-  const proof = proveRead(program, proofQuestion(made.written.text, setup, wish.wish.wanted, made.plan.block, wish.wish.lines));
+  const proof = proveRead(
+    program,
+    proofQuestion(made.written.text, setup, wish.wish.wanted, asDrawn(made.plan.block, setup.scaled), wish.wish.lines),
+  );
   tell('working out hours and price', 0.9);
   const estimated = estimateOf(run, made.plan, program);
   const onClock = estimated.kind === 'estimate' ? clockOf(run, made.plan, program, estimated.estimate) : undefined;
@@ -128,14 +132,15 @@ type Made =
 export const makeProgram = (run: JobRun, wish: Wish): Made =>
   (run.memory ?? noMemory).recall(
     'program',
-    JSON.stringify([run.job.ease, run.job.layers, run.dialect, { ...wish.question, loops: [] }]),
+    JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, run.dialect, { ...wish.question, loops: [] }]),
     () => madeOf(run, wish),
   );
 
 const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
-  const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes: [] });
+  const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];
+  const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes });
   if (written.kind === 'refused') return { kind: 'refused', plan, findings: written.findings };
   return { kind: 'made', plan, written };
 };
@@ -199,6 +204,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     day: run.day,
     material: r.material,
     height: run.job.height,
+    ...(r.setup?.scaled === undefined ? {} : { scaled: r.setup.scaled }),
     quantity: run.job.quantity,
     asked: { finish: run.job.finish, tolerance: run.job.tolerance, insideCorner: run.job.insideCorner },
     assumed: assumptions(run, r.drawing, r.material),

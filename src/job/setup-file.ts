@@ -38,6 +38,16 @@ export const setupSchema = z
       .optional()
       .describe('Slits that the ways in to lines and openings leave in metal that is kept'),
     ease: z.number().min(0).max(20).default(0).describe('Inside corners of the drawing were rounded to this radius first, as agreed'),
+    scaled: z
+      .strictObject({
+        factor: z.number().min(0.99).max(1.01).describe('By which every place of the drawing is multiplied about the datum'),
+        expansion: z.number().min(-5).max(100).describe('Thermal expansion of the material, 1e-6/K'),
+        temperature: z.number().min(0).max(100).describe('Of the work piece while it is cut, °C'),
+      })
+      .optional()
+      .describe(
+        'The program was scaled for temperature; block, holes and leads of this file stay told as they are at 20 °C. Not scaled when left out',
+      ),
     height: z.number().positive().max(1000),
     density: z.number().positive().max(30).describe('g/cm³'),
     tolerance: z.number().positive().max(5),
@@ -66,7 +76,7 @@ export const rectangleOf = (low: { readonly x: number; readonly y: number }, hig
   return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4])));
 };
 
-/** The question that a program, its set-up, the wanted contours and the open lines put to the proof. */
+/** The question that a program, its set-up, the wanted contours, the block and the open lines put to the proof, all as drawn at 20 °C. */
 export const proofQuestion = (
   program: string,
   setup: SetupFile,
@@ -87,6 +97,7 @@ export const proofQuestion = (
   density: setup.density,
   tolerance: setup.tolerance,
   insideCorner: setup.insideCorner,
+  ...(setup.scaled === undefined ? {} : { scaled: setup.scaled }),
 });
 
 /** Lines as the drawing has them, and the slits of their leads as the set-up has them. */

@@ -1,8 +1,10 @@
 /** The set-up file of a program that has just been written. */
+import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { slitOf } from '../plan/block-edge.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { JobRun, Written } from './run.ts';
+import { asDrawn, type Scaled } from './scale.ts';
 import { cornersOf, recordOf, type SetupFile } from './setup-file.ts';
 import type { Wish } from './wish.ts';
 
@@ -10,12 +12,13 @@ export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material,
   wireDiameter: plan.wire.diameter,
   registers: recordOf(written.registers),
   gaps: recordOf(written.gaps),
-  ...(wish.blockLoop === undefined ? { block: cornersOf(plan.block) } : { blockLoop: wish.blockLoop.id }),
-  holes: holesOf(plan),
+  ...(wish.blockLoop === undefined ? { block: cornersOf(asDrawn(plan.block, wish.scaled)) } : { blockLoop: wish.blockLoop.id }),
+  holes: holesOf(plan, wish.scaled),
   kept: Object.fromEntries(wish.wanted.map((w) => [w.loop, w.kept])),
   ...(wish.lines.length === 0 ? {} : { open: Object.fromEntries(wish.lines.map((l) => [l.id, l.kept])) }),
-  ...leadsOf(plan),
+  ...leadsOf(plan, wish.scaled),
   ease: run.job.ease,
+  ...(wish.scaled === undefined ? {} : { scaled: wish.scaled }),
   height: plan.height,
   density: material.density.value,
   tolerance: run.job.tolerance,
@@ -26,16 +29,20 @@ export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material,
 });
 
 /** Slits besides the lines themselves: of openings begun from the edge of the block, and of slits that begin away from their line. */
-const leadsOf = (plan: Plan): Pick<SetupFile, 'leads'> => {
+const leadsOf = (plan: Plan, scaled: Scaled | undefined): Pick<SetupFile, 'leads'> => {
   const leads = [...plan.contours.map(slitOf), ...(plan.openCuts ?? []).flatMap((o) => o.leads)].filter((l) => l !== undefined);
-  return leads.length === 0 ? {} : { leads: leads.map(({ from, to }) => ({ from: { x: from.x, y: from.y }, to: { x: to.x, y: to.y } })) };
+  return leads.length === 0 ? {} : { leads: leads.map(({ from, to }) => ({ from: drawnAt(from, scaled), to: drawnAt(to, scaled) })) };
 };
 
 /** Each hole once, also where two contours share it; a start from the block's edge needs none. */
-const holesOf = (plan: Plan): SetupFile['holes'] => {
+const holesOf = (plan: Plan, scaled: Scaled | undefined): SetupFile['holes'] => {
   const holes = new Map<string, SetupFile['holes'][number]>();
   const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
   for (const { at, diameter } of [...plan.contours.map((c) => c.hole).filter((h) => h.origin !== 'block edge'), ...ends])
-    holes.set(`${at.x} ${at.y}`, { at: { x: at.x, y: at.y }, diameter });
+    holes.set(`${at.x} ${at.y}`, { at: drawnAt(at, scaled), diameter });
   return [...holes.values()];
 };
+
+/** Places of the plan are those of the warm block; the file tells them as they are drawn and drilled, at 20 °C. */
+const drawnAt = ({ x, y }: Point, scaled: Scaled | undefined): { x: number; y: number } =>
+  scaled === undefined ? { x, y } : { x: x / scaled.factor, y: y / scaled.factor };

@@ -13,6 +13,7 @@ import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
 import { openWish } from './open-wish.ts';
 import type { JobRun } from './run.ts';
+import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
 
 export interface Wish {
   /** Loops that are cut, as the proof wants them. */
@@ -21,7 +22,9 @@ export interface Wish {
   readonly lines: readonly WantedLine[];
   /** Loop that is the edge of the block, where the drawing shows it. */
   readonly blockLoop?: { readonly id: string; readonly contour: Contour };
+  /** Of the work piece as warm as it is cut, where the program is to be scaled for that. */
   readonly question: PlanQuestion;
+  readonly scaled?: Scaled;
   readonly findings: readonly Finding[];
 }
 
@@ -47,14 +50,18 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
   const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
   const block = sorted.block[0];
+  const scaled = scaledFor(job, material);
+  const drawn = [...sorted.cut.map(({ loop }) => loop.contour), ...open.lines.map((l) => l.path)];
+  const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
   return {
     kind: 'wish',
     wish: {
       wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
       lines: open.lines,
       ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
-      question: { ...question, loops: eased.loops },
-      findings: [...open.findings, ...eased.findings],
+      question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
+      ...(scaled === undefined ? {} : { scaled }),
+      findings: [...open.findings, ...eased.findings, ...scaleFindings(job, material, drawn, lastDigit)],
     },
   };
 };

@@ -32,6 +32,20 @@ export const sizeAtReference: Formula<'size' | 'expansion' | 'temperature'> = {
   compute: ({ size, expansion, temperature }) => size / programScale.compute({ expansion, temperature }),
 };
 
+/** A scaled program leaves only what is not known of the metal's expansion; swings of temperature are counted elsewhere. */
+export const growthLeft: Formula<'doubt' | 'length' | 'rise'> = {
+  name: 'growth that scaling leaves',
+  text: 'growth left = doubt about the expansion · length · (temperature - 20 °C)',
+  source: 'definition',
+  unit: 'µm',
+  inputs: {
+    doubt: { unit: '1e-6/K', name: 'doubt about the expansion' },
+    length: { unit: 'mm', name: 'length' },
+    rise: { unit: 'K', name: 'temperature above 20 °C' },
+  },
+  compute: ({ doubt, length, rise }) => (doubt * length * rise) / 1000,
+};
+
 /** Above 1 for a part warmer than 20 °C, °C. */
 export const scaleFor = (material: Material, temperature: number): Figure =>
   apply(

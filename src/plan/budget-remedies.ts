@@ -26,7 +26,9 @@ const REMEDIES: Readonly<Record<Cause, (value: number, question: BudgetQuestion)
   thermal: (value, { temperatures, material }) =>
     value === 0
       ? 'Nothing to do: the block is cut at 20 °C.'
-      : `Chill the water from ${temperatures?.cutting ?? 20} to 20 °C, or scale the program for ${material.name}: either takes all ${µm(value)} away.`,
+      : temperatures?.scale === true
+        ? `Water of 20 °C takes these ${µm(value)} away; so does an expansion of ${material.name} known better, from the certificate of its batch.`
+        : `Chill the water from ${temperatures?.cutting ?? 20} to 20 °C, or scale the program for ${material.name} (temperature.scale): either takes nearly all ${µm(value)} away.`,
   measuring: (value, { temperatures }) =>
     value === 0
       ? 'Nothing to do: it is measured at 20 °C.'

@@ -15,8 +15,9 @@ import {
 } from '../physics/error-shares.ts';
 import type { Machine } from '../physics/machine.ts';
 import type { Material } from '../physics/material.ts';
+import { growthLeft } from '../physics/program-scale.ts';
 import { thermalGrowth } from '../physics/thermal-growth.ts';
-import { type Figure, given } from '../quantity/figure.ts';
+import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Unit } from '../quantity/unit.ts';
 import { gapDoubt } from './accuracy.ts';
@@ -28,6 +29,8 @@ export interface Temperatures {
   readonly cutting: number;
   readonly measuring: number;
   readonly swing: number;
+  /** The program is scaled for the temperature of cutting. */
+  readonly scale?: boolean;
 }
 
 export const chilled: Temperatures = { cutting: 20, measuring: 20, swing: 1 };
@@ -152,7 +155,7 @@ const cornerOf = (question: BudgetQuestion): readonly Figure[] => {
 };
 
 const heatOf = (question: BudgetQuestion): readonly Share[] => {
-  const { cutting, measuring, swing } = question.temperatures ?? chilled;
+  const { cutting, measuring, swing, scale = false } = question.temperatures ?? chilled;
   const length = lengthThatGrows(question);
   const { expansion } = question.material;
   const away = (key: string, name: string, value: number): Figure =>
@@ -164,14 +167,30 @@ const heatOf = (question: BudgetQuestion): readonly Share[] => {
     { cutting: each('cutting-swing', 'swing of water and part while cutting'), measuring: each('measuring-swing', 'swing of the room') },
     { key: 'temperature.swing' },
   );
-  const cut = growth(away('cutting', 'temperature of the part while it is cut', cutting));
+  const rise = away('cutting', 'temperature of the part while it is cut', cutting);
+  const cut = scale ? apply(growthLeft, { doubt: expansionDoubt(expansion), length, rise }, { key: 'growth' }) : growth(rise);
   const read = growth(away('measuring', 'temperature of the part while it is measured', measuring));
   return [
-    { what: 'thermal', name: 'growth: cut away from 20 °C', kind: 'systematic', figure: cut },
+    {
+      what: 'thermal',
+      name: scale ? 'growth: what scaling the program leaves' : 'growth: cut away from 20 °C',
+      kind: 'systematic',
+      figure: cut,
+    },
     { what: 'measuring', name: 'growth: measured away from 20 °C', kind: 'systematic', figure: read },
     { what: 'temperature', name: 'swings of temperature', kind: 'random', figure: growth(together) },
   ];
 };
+
+const expansionDoubt = (expansion: Figure): Figure =>
+  given({
+    key: 'material.expansion-doubt',
+    name: 'doubt about the expansion',
+    value: deviationOf(expansion),
+    unit: '1e-6/K',
+    basis: 'assumed',
+    source: expansion.source,
+  });
 
 const assumedSwing = (key: string, name: string, value: number) =>
   ({ key: `temperature.${key}`, name, value, unit: 'K', basis: 'common practice', source: 'common-practice' }) as const;

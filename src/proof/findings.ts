@@ -4,6 +4,7 @@ import { finder } from '../finding/finding.ts';
 
 export const catalogue = {
   'proof-question-unusable': { severity: 'refusal', title: 'The proof was asked with a value that it cannot work with.' },
+  'scale-not-of-temperature': { severity: 'refusal', title: 'The stated scale of the program is not that of the stated temperature.' },
   'program-not-readable': { severity: 'refusal', title: 'The program breaks a rule of its control, so nothing is proven.' },
   'program-without-end': { severity: 'refusal', title: 'The program has no end.' },
   'gap-unknown': { severity: 'refusal', title: 'A cut is made with a setting whose spark gap nobody gave.' },

@@ -39,6 +39,11 @@ export interface ProofQuestion {
   readonly tolerance: number;
   /** Inside corners of the drawing sharper than this may come out with this radius. */
   readonly insideCorner: number;
+  /**
+   * The program is scaled for temperature: every place above is told as it is at 20 °C and grown by this factor about the datum
+   * before anything is compared. 1e-6/K and °C say what the factor must be.
+   */
+  readonly scaled?: { readonly factor: number; readonly expansion: number; readonly temperature: number };
 }
 
 export interface LooseFinding {

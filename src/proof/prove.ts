@@ -12,6 +12,7 @@ import { outlineOf, placedAt } from './outline.ts';
 import type { Proof, ProofQuestion } from './proof.ts';
 import { unusable } from './question.ts';
 import { releaseOf } from './release.ts';
+import { scaleFault, warmed } from './scaled.ts';
 import { RESOLUTION } from './sweep.ts';
 import type { Trace } from './trace.ts';
 import { traceOf } from './trace.ts';
@@ -42,9 +43,10 @@ export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => 
 };
 
 /** The same for actions that were read, or made, elsewhere. `blocks` gives the text that findings quote. */
-export const proveActions = (actions: readonly Action[], question: ProofQuestion, blocks: readonly Block[] = []): Proof => {
-  const trouble = unusable(question);
+export const proveActions = (actions: readonly Action[], asked: ProofQuestion, blocks: readonly Block[] = []): Proof => {
+  const trouble = unusable(asked) ?? scaleFault(asked);
   if (trouble !== undefined) return unproven([trouble], trouble);
+  const question = warmed(asked);
   const trace = traceOf(actions, question);
   const proven = provenGroups(trace, question);
   const loose = looseOf(proven, trace, question);
