@@ -19,6 +19,7 @@ export const ratesSchema = z
     resinHour: money.describe('Deionising resin used up, minor units per machine hour'),
     power: z.number().min(0).describe('Mean power of machine, chiller and pumps, kW'),
     powerPrice: money.describe('Minor units per kWh'),
+    materialPrices: z.record(z.string(), money).optional().describe('By key of a material: minor units per kg'),
     margin: z.number().min(0).max(10).describe('Added to the cost: 0.2 is 20 %'),
     minutes: z
       .strictObject({

@@ -15,7 +15,7 @@ export const jobSchema = z
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit of the drawing; overrules its header'),
     join: z.number().min(0).max(1).default(0.005).describe('Ends nearer than this are joined, mm'),
     material: z.string().default('d2').describe('Key of a material; see kerfwright list'),
-    height: positive.max(1000).default(25).describe('Height of the block, mm'),
+    height: positive.max(1000).default(25).describe('Height of the block, or of one sheet of a stack, mm'),
     wire: z.string().optional().describe('Key of a wire of the shop; chosen when left out'),
     finish: positive.max(25).default(1.6).describe('Ra asked for, µm'),
     tolerance: positive.max(5).default(0.02).describe('Profile tolerance either side of the drawing, mm'),
@@ -52,6 +52,27 @@ export const jobSchema = z
       .strictObject({ margin: positive.max(500).default(10) })
       .default({ margin: 10 })
       .describe('Metal around the outermost contour when the drawing does not show the block'),
+    stock: z
+      .strictObject({
+        width: positive.max(10000).optional().describe('Along X, mm'),
+        depth: positive.max(10000).optional().describe('Along Y, mm'),
+        corner: spot
+          .optional()
+          .describe(
+            'Where its lower left corner lies in the drawing, drawing units; left and below of the outermost contours by the margin when left out',
+          ),
+        price: z.number().min(0).finite().optional().describe('Minor money units per kg; that of the shop for the material when left out'),
+        suppliedBy: z
+          .enum(['shop', 'customer'])
+          .optional()
+          .describe('Who pays for the metal; the shop where a price per kg is known, else nobody says'),
+      })
+      .refine((s) => (s.width === undefined) === (s.depth === undefined), 'width and depth are given together')
+      .refine((s) => s.corner === undefined || s.width !== undefined, 'a corner needs width and depth')
+      .optional()
+      .describe('The piece of metal that is clamped, where the drawing does not show it; its size, place and price'),
+    stack: z.int().min(1).max(100).default(1).describe('Sheets of `height` cut at once, one above the other; each gives one piece'),
+    stackGap: z.number().min(0).max(10).default(0).describe('Between two sheets of a stack: bow and burr, mm'),
     holes: z
       .array(z.strictObject({ at: spot, diameter: positive.max(50) }))
       .default([])
