@@ -1,5 +1,5 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
-import { compareJob, comparisonText, priceCurve } from '../job/comparing.ts';
+import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/comparing.ts';
 import { memoryOf } from '../job/memory.ts';
 import { drawingOf } from '../job/run.ts';
 import { unusable } from '../job/unusable.ts';
@@ -17,7 +17,9 @@ export const compare = (file: string, options: CompareCommand, out: Out): number
   const faults = unusable(run, drawingOf(run));
   if (faults.length > 0) throw new BadInput(faults);
   out.progress.tell('running the job under each change', 0.1);
-  const comparison = compareJob(run);
+  const compared = compareJob(run);
+  const time = compared.kind === 'compared' ? timeComparison(run) : undefined;
+  const comparison = time === undefined ? compared : { ...compared, time };
   out.progress.tell('following the price over the finish', 0.7);
   const curve = comparison.kind === 'compared' ? priceCurve(run) : [];
   out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, withoutShares, 2) : comparisonText(comparison, curve));

@@ -2,6 +2,7 @@
 import { printDuration } from '../quantity/duration.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { printMoney } from '../quantity/money.ts';
+import { type TimeComparison, timeText } from './comparison-time.ts';
 import { column } from './paper.ts';
 import { tableText, wrapped } from './text.ts';
 import { accuracy, finish } from './words.ts';
@@ -27,6 +28,8 @@ export type Comparison =
       readonly currency: string;
       readonly now: Outcome;
       readonly rows: readonly Compared[];
+      /** Other starts and orders; none where the job cannot be laid on the clock. */
+      readonly time?: TimeComparison;
     }
   | { readonly kind: 'cannot'; readonly reason: string };
 
@@ -36,6 +39,8 @@ export interface PricePoint {
   readonly each: number;
   readonly passes: number;
   readonly reached: number;
+  /** Found by narrowing down: the finest finish that this number of passes still gives, to a hundredth of it. */
+  readonly lastOfStep?: true;
 }
 
 export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[]): string => {
@@ -57,7 +62,17 @@ export const comparisonText = (comparison: Comparison, curve: readonly PricePoin
     rows: [['As asked', ...cells(now, money), ''], ...able],
   });
   const cannot = rows.flatMap((r) => (r.kind === 'cannot' ? [wrapped(`${r.sentence}: no. ${r.reason}`, '  - ')] : []));
-  const steps = curve.map((p) => [`Ra ${p.finish}`, money(p.each), String(p.passes), `Ra ${Number(p.reached.toPrecision(2))}`]);
+  const steps = curve.map((p, i) => [
+    `Ra ${p.finish}`,
+    money(p.each),
+    String(p.passes),
+    `Ra ${Number(p.reached.toPrecision(2))}`,
+    p.lastOfStep === true
+      ? `the finest with ${p.passes === 1 ? '1 pass' : `${p.passes} passes`}`
+      : p.passes > (curve[i - 1]?.passes ?? p.passes)
+        ? `${p.passes} passes from here`
+        : '',
+  ]);
   const prices = tableText({
     kind: 'table',
     columns: [
@@ -65,10 +80,17 @@ export const comparisonText = (comparison: Comparison, curve: readonly PricePoin
       column('Each', 1, 'right'),
       column('Passes', 1, 'right'),
       column('Comes out, µm', 1, 'right'),
+      column('Step', 2),
     ],
     rows: steps,
   });
-  return [table, cannot.length === 0 ? '' : `Not possible\n${cannot.join('\n')}`, `Price against finish\n${prices}`]
+  const { time } = comparison;
+  return [
+    table,
+    time === undefined ? '' : timeText(time),
+    cannot.length === 0 ? '' : `Not possible\n${cannot.join('\n')}`,
+    `Price against finish\n${prices}`,
+  ]
     .filter((p) => p !== '')
     .join('\n\n');
 };

@@ -14,14 +14,15 @@ export type AdvisedRun =
   | {
       readonly kind: 'advised';
       readonly advice: RunAdvice;
-      readonly options: Readonly<Record<RunKind, RunOption>>;
+      readonly options: Readonly<Record<RunKind, LaidOption>>;
       /** Best of both runs and of the starts within a day. */
       readonly start: BestStart<RunKind>;
     }
   | { readonly kind: 'cannot'; readonly reason: string };
 
-type Option = RunOption & { readonly question: ClockQuestion };
-type Laid = { readonly kind: 'laid'; readonly option: Option } | { readonly kind: 'cannot'; readonly reason: string };
+/** With what its clock was asked, so that other starts can be tried. */
+export type LaidOption = RunOption & { readonly question: ClockQuestion };
+type Laid = { readonly kind: 'laid'; readonly option: LaidOption } | { readonly kind: 'cannot'; readonly reason: string };
 
 /** Takes about as long as two answers without their proof; a shared memory saves the run that is there already. */
 export const adviseRun = (asked: JobRun): AdvisedRun => {
@@ -40,7 +41,7 @@ export const adviseRun = (asked: JobRun): AdvisedRun => {
 };
 
 /** The run that the job asks for stands first: started at once it is what the proposal is held against. */
-const startOf = (asked: RunKind, options: Readonly<Record<RunKind, Option>>): BestStart<RunKind> => {
+const startOf = (asked: RunKind, options: Readonly<Record<RunKind, LaidOption>>): BestStart<RunKind> => {
   const other = asked === 'attended' ? 'unattended first' : 'attended';
   const { start } = options[asked].question;
   const candidate = (name: RunKind) => ({ name, question: options[name].question });

@@ -6,6 +6,7 @@ import { materialOf } from './material.ts';
 import { memoryOf } from './memory.ts';
 import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram, readBack } from './run.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
+import { pathChanges } from './what-if-paths.ts';
 import { wishOf } from './wish.ts';
 
 /** A job that could be cut under these inputs, or the reason why not. */
@@ -36,7 +37,9 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
   const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
   const now = tried(run);
   if (now.kind === 'cannot') return { kind: 'cannot', reason: now.reason };
-  const changes = whatIfs(run.job, run.shop, machineOf(run.shop).height).filter((change) => change.job.wire !== now.plan.wire.id);
+  const changes = [...whatIfs(run.job, run.shop, machineOf(run.shop).height), ...pathChanges(run.job, now.plan)].filter(
+    (change) => change.job.wire !== now.plan.wire.id,
+  );
   const rows = (which === 'all' ? changes : changes.filter((c) => c.likely)).map((change) => compared(run, change, now));
   const able = rows.filter((r) => r.kind === 'can').toSorted((a, b) => b.saves - a.saves);
   return {
@@ -73,11 +76,36 @@ const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: n
 /** What the price is above the cost, as a factor. */
 const marginOf = (estimate: Estimate): number => 1 + (estimate.each.from.find((f) => f.key === 'shop.margin')?.value ?? 0);
 
-/** Price and passes over the finish asked for, from coarse to fine, as far as it can be reached. */
-export const priceCurve = (run: JobRun): readonly PricePoint[] =>
-  [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1].flatMap((finish) => {
-    const point = tried({ ...run, job: { ...run.job, finish } });
-    return point.kind === 'can'
-      ? [{ finish, each: point.estimate.each.value, passes: point.plan.passes.length, reached: point.plan.finish.value }]
-      : [];
+const FINISHES = [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1] as const;
+
+/** Price and passes over the finish asked for, from coarse to fine, as far as it can be reached, with the finest finish of each number of passes. */
+export const priceCurve = (asked: JobRun): readonly PricePoint[] => {
+  const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
+  const points = FINISHES.flatMap((finish) => pointAt(run, finish));
+  return points.flatMap((point, i) => {
+    const finer = points[i + 1];
+    return finer === undefined || finer.passes === point.passes ? [point] : [point, ...lastOfStep(run, point, finer)];
   });
+};
+
+const pointAt = (run: JobRun, finish: number): readonly PricePoint[] => {
+  const point = tried({ ...run, job: { ...run.job, finish } });
+  return point.kind === 'can'
+    ? [{ finish, each: point.estimate.each.value, passes: point.plan.passes.length, reached: point.plan.finish.value }]
+    : [];
+};
+
+/** Halves the way between two finishes until they lie within a hundredth of each other; the coarser of them is the last of its step. */
+const lastOfStep = (run: JobRun, coarse: PricePoint, fine: PricePoint): readonly PricePoint[] => {
+  let [last, next] = [coarse, fine];
+  while (last.finish > 1.01 * next.finish) {
+    const finish = Number(Math.sqrt(last.finish * next.finish).toPrecision(3));
+    const [point] = finish < last.finish && finish > next.finish ? pointAt(run, finish) : [];
+    if (point === undefined) break;
+    if (point.passes === coarse.passes) last = point;
+    else next = point;
+  }
+  const step: readonly PricePoint[] = last === coarse ? [] : [{ ...last, lastOfStep: true }];
+  // Where the fixed finishes jump over a number of passes, its own step lies between.
+  return next === fine || next.passes === fine.passes ? step : [...step, next, ...lastOfStep(run, next, fine)];
+};

@@ -5,7 +5,7 @@ import type { Shop } from './shop.ts';
 
 export interface WhatIf {
   /** 'finish', 'tolerance' ...: what is changed. */
-  readonly kind: 'finish' | 'tolerance' | 'inside corners' | 'wire' | 'stack' | 'quantity' | 'holes';
+  readonly kind: 'finish' | 'tolerance' | 'inside corners' | 'outside corners' | 'core' | 'wire' | 'stack' | 'quantity' | 'holes';
   /** As one would say it to the customer. */
   readonly sentence: string;
   readonly job: Partial<Job>;
