@@ -3,9 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../cli/inputs.ts';
 import { boundsOfChain } from '../geometry/area.ts';
+import { contour } from '../geometry/contour.ts';
+import { arc, point } from '../geometry/segment.ts';
 import { scaling, transformChain } from '../geometry/transform.ts';
 import type { Material } from '../physics/material.ts';
 import { materials } from '../physics/materials.ts';
+import { sortLoops } from '../plan/kept.ts';
 import { proveAgain } from './prove-again.ts';
 import { drawingOf, type JobRun, makeProgram, type Ran, runJob } from './run.ts';
 import { wishOf } from './wish.ts';
@@ -38,10 +41,10 @@ describe('a program scaled for temperature', () => {
       fc.property(fc.double({ min: 0, max: 60, noNaN: true }), fc.constantFrom(...materials), (temperature, of) => {
         const wish = wished(at(temperature, true), of);
         const cooled = 1 / (1 + of.expansion.value * 1e-6 * (temperature - 20));
-        for (const { loop, contour } of wish.wanted) {
+        for (const { loop, contour: drawn } of wish.wanted) {
           const asked = wish.question.loops.find((l) => l.id === loop)!.contour;
           transformChain(scaling(cooled), asked).segments.forEach((s, i) => {
-            const wanted = contour.segments[i]!;
+            const wanted = drawn.segments[i]!;
             const off = Math.hypot(s.from.x - wanted.from.x, s.from.y - wanted.from.y);
             expect(off).toBeLessThan(1e-9);
           });
@@ -63,6 +66,15 @@ describe('a program scaled for temperature', () => {
     expect(Math.max(...hot.map((place, i) => Math.abs(place - cold[i]!)))).toBeLessThan(1e-9);
     expect(reached(warm, 1).some((place, i) => Math.abs(place - cold[i]!) > 0.005)).toBe(true);
     expect(warm.setup!.registers).toEqual(plain.setup!.registers);
+  });
+
+  it('takes a drawn circle of 3 mm for a start hole also where it has grown', () => {
+    const circle = (diameter: number) => contour([arc(point(diameter, 0), point(diameter, 0), point(diameter / 2, 0), 2 * Math.PI)]);
+    const sorted = (diameter: number) => {
+      const loops = [{ id: 'L1', contour: circle(diameter), depth: 2 }];
+      return sortLoops({ loops, outline: 'cut', kept: {}, startHole: 2 }).drawnHoles.length;
+    };
+    expect([sorted(3), sorted(3 * 1.0005), sorted(3.02)]).toEqual([1, 1, 0]);
   });
 
   it('is the same to the last character at 20 °C, which is said', () => {

@@ -64,11 +64,14 @@ const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
   };
 };
 
+/** A circle of just 3 mm is one as well in a drawing scaled for temperature, which moves sizes by less than this factor. */
+const GROWN = 1.002;
+
 /** A circle of 0.3 mm up to half as large again as the start hole asked for. */
 const fitsStartHole = (contour: Contour, asked: number): boolean => {
   if (!isCircle(contour)) return false;
   const diameter = diameterOf(contour);
-  return diameter >= 0.3 && diameter <= Math.max(asked * 1.5, 3);
+  return diameter >= 0.3 / GROWN && diameter <= Math.max(asked * 1.5, 3) * GROWN;
 };
 
 /** All arcs about one centre with one radius. */
