@@ -6,53 +6,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, path } from '../src/geometry/contour.ts';
 import { arc, line, type Point, point } from '../src/geometry/segment.ts';
-import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
-import { writeProgram } from '../src/nc/write/write.ts';
-import { slitOf } from '../src/plan/block-edge.ts';
 import type { WantedLine } from '../src/plan/open.ts';
 import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
-import type { Plan } from '../src/plan/plan.ts';
 import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import type { Proof, ProofQuestion } from '../src/proof/proof.ts';
 import { proveProgram } from '../src/proof/prove.ts';
-
-const words = { thread: 'M70', cutWire: 'M71', condition: 'E{n}' };
-const inControl: Dialect = { ...standardDialect, words };
-const inPath: Dialect = { ...standardDialect, compensation: 'path', words };
-
-const planned = (question: PlanQuestion): Plan => {
-  const plan = planCut(question);
-  if (plan.kind !== 'cut') throw new Error(plan.findings.find((f) => f.severity === 'refusal')?.sentence ?? 'refused');
-  return plan;
-};
-
-/** The question that the plan's program puts to the proof: what is wanted comes from the drawing, holes and leads from the plan. */
-const asked = (question: PlanQuestion, dialect: Dialect): ProofQuestion => {
-  const plan = planned(question);
-  const written = writeProgram(plan, dialect, { name: 'TEST', date: '', notes: [] });
-  if (written.kind === 'refused') throw new Error(written.findings[0]!.sentence);
-  const leads = [...plan.contours.map(slitOf), ...(plan.openCuts ?? []).flatMap((o) => o.leads)].filter((l) => l !== undefined);
-  const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
-  return {
-    program: written.text,
-    dialect,
-    registers: written.registers,
-    wireDiameter: plan.wire.diameter,
-    gaps: written.gaps,
-    wanted: plan.contours.map((c) => ({ loop: c.loop, contour: question.loops.find((l) => l.id === c.loop)!.contour, kept: c.kept })),
-    wantedOpen: [
-      ...(question.open ?? []).map((o) => ({ chain: o.id, path: o.path, kept: o.kept })),
-      ...leads.map((l, i) => ({ chain: `lead ${i}`, path: path([l]), kept: 'slit' as const })),
-    ],
-    block: plan.block,
-    holes: [...plan.contours.map((c) => c.hole).filter((h) => h.origin !== 'block edge'), ...ends],
-    height: question.height,
-    density: question.material.density.value,
-    tolerance: question.tolerance,
-    insideCorner: question.insideCorner,
-  };
-};
+import { asked, inControl, inPath, planned } from './planned.ts';
 
 const faults = (proof: Proof): readonly string[] =>
   proof.findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${f.sentence}`);

@@ -152,7 +152,7 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
   const lines = work.open.map((o) => lookupOf(o.path));
   const bounded = release.empty.map((loop) => boundedKind(work, release, loop));
   const notByWire = untouched(work);
-  for (const { at, loop } of placesOnEdge(edges)) {
+  for (const { at, loop, mouth } of placesOnEdge(edges, work)) {
     let wanted = 0;
     let distance = Infinity;
     measured.forEach((m, i) => {
@@ -164,9 +164,10 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
       const d = nearestIn(l, at).distance;
       if (d < distance) [line, distance] = [i, d];
     });
-    if (distance <= RESOLUTION || notByWire(at)) continue;
+    const isMouth = mouth && line >= 0;
+    if (distance <= RESOLUTION || (notByWire(at) && !isMouth)) continue;
     if (line >= 0) {
-      open[line]!.push({ at });
+      open[line]!.push({ at, isMouth });
       continue;
     }
     const m = measured[wanted]!;
@@ -182,14 +183,20 @@ const LONG_EDGE = 0.5;
 /** Where a long edge is looked at, as shares of it; uneven, so that no symmetry of a drawing hides both. */
 const BETWEEN = [0.37, 0.71];
 
-/** Every vertex of the metal's edge, and places on its long edges. */
-const placesOnEdge = function* (edges: Edges): Iterable<{ readonly at: Point; readonly loop: number }> {
+/** Every vertex of the metal's edge, and places on its long edges. `mouth`: where a kerf meets the edge of the block. */
+const placesOnEdge = function* (
+  edges: Edges,
+  { block }: Work,
+): Iterable<{ readonly at: Point; readonly loop: number; readonly mouth: boolean }> {
+  const onBlock = (e: number): boolean => block !== undefined && distanceTo(block, { x: edges.x[e]!, y: edges.y[e]! }) < 1e-3;
+  const before = new Int32Array(block === undefined ? 0 : edges.count);
+  if (block !== undefined) for (let e = 0; e < edges.count; e += 1) before[edges.next[e]!] = e;
   for (let e = 0; e < edges.count; e += 1) {
     const [x, y, n, loop] = [edges.x[e]!, edges.y[e]!, edges.next[e]!, edges.loop[e]!];
-    yield { at: { x, y }, loop };
+    yield { at: { x, y }, loop, mouth: onBlock(e) && (!onBlock(n) || !onBlock(before[e]!)) };
     const [dx, dy] = [edges.x[n]! - x, edges.y[n]! - y];
     if (dx * dx + dy * dy > LONG_EDGE * LONG_EDGE)
-      for (const share of BETWEEN) yield { at: { x: x + dx * share, y: y + dy * share }, loop };
+      for (const share of BETWEEN) yield { at: { x: x + dx * share, y: y + dy * share }, loop, mouth: false };
   }
 };
 

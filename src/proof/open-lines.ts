@@ -32,6 +32,8 @@ const SPACING = 0.05;
 /** A vertex of the metal's edge for which this line is the nearest wanted one. */
 export interface Vertex {
   readonly at: Point;
+  /** A kerf meets the edge of the block there: how wide the mouth is counts, not how far it lies behind the end of the line. */
+  readonly isMouth: boolean;
 }
 
 /**
@@ -87,8 +89,9 @@ const placesAlong = function* (path: Path): Iterable<{ readonly at: Point; reado
 /** Metal's edges that lie where metal must stay: beside the kept side, or further from a slit than its kerf reaches. */
 const gougesBeside = ({ path, kept }: OpenLine, vertices: readonly Vertex[], halfKerf: number): readonly Deviation[] => {
   const lookup = lookupOf(path);
-  return vertices.flatMap(({ at }) => {
-    const depth = kept === 'slit' ? nearestIn(lookup, at).distance - halfKerf : beyondKept(path, lookup, at, kept);
+  return vertices.flatMap(({ at, isMouth }) => {
+    const off = isMouth ? offCourse(path, lookup, at) : nearestIn(lookup, at).distance;
+    const depth = kept === 'slit' ? off - halfKerf : beyondKept(path, lookup, at, kept);
     return depth > RESOLUTION ? [{ at, amount: -depth }] : [];
   });
 };
@@ -110,6 +113,15 @@ const beyondKept = (path: Path, lookup: Lookup, p: Point, kept: 'left' | 'right'
   const turn = turnAt(before, after) * side;
   const isKept = Math.abs(turn) > LEAST_TURN ? turn < 0 : across > 0;
   return isKept ? distance : 0;
+};
+
+/** mm from the line; before its start and behind its end from its tangent there. */
+const offCourse = (path: Path, lookup: Lookup, p: Point): number => {
+  const { segment, share, at, distance } = nearestIn(lookup, p);
+  const atEnd = (segment === 0 && share <= AT_JOINT) || (segment === path.segments.length - 1 && share >= 1 - AT_JOINT);
+  if (!atEnd) return distance;
+  const along = tangentAt(path.segments[segment]!, share);
+  return Math.abs(along.x * (p.y - at.y) - along.y * (p.x - at.x));
 };
 
 /** Shares so near to 0 or 1 are the joint itself. */

@@ -24,7 +24,7 @@ export interface Piece {
   readonly inside?: number;
   /** Open line of the work on whose kept side it lies. */
   readonly beside?: number;
-  /** Share of its edge that was cut before the run that set it free: near 1 when it stood on a tab. */
+  /** Share of its edge that was cut before the run that set it free, where the edge is not of the block or a hole: near 1 when it stood on a tab. */
   readonly standing: number;
 }
 
@@ -41,6 +41,8 @@ export interface Release {
 }
 
 interface State {
+  /** Without metal from the first. */
+  readonly start: Paths64;
   empty: Paths64;
   beforeRun: Paths64;
   readonly pieces: Piece[];
@@ -51,7 +53,7 @@ interface State {
 
 export const releaseOf = (work: Work): Release => {
   const start = startOf(work);
-  const state: State = { empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [] };
+  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [] };
   let run = -1;
   for (const chain of chainsOf(work.cuts)) {
     const now = work.cuts[chain.first]!.run;
@@ -76,7 +78,7 @@ const cutChain = (work: Work, state: State, chain: CutChain): void => {
   for (const loop of loose) {
     const piece = pieceOf(work, { before, after, chain, anchors }, loop);
     anchors.push(unitsOf(piece.at.x, piece.at.y));
-    state.pieces.push({ ...piece, standing: standingShare(state.beforeRun, piece.loop) });
+    state.pieces.push({ ...piece, standing: standingShare(state, piece.loop) });
     if (!isKept(work, piece)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
   }
   state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
@@ -199,8 +201,8 @@ const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
   return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => isInside(island, l[0]!.x, l[0]!.y)));
 };
 
-/** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. */
-const standingShare = (before: Paths64, loop: Path64): number => {
+/** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. What was free from the first is no cut. */
+const standingShare = ({ start, beforeRun: before }: State, loop: Path64): number => {
   const length = lengthOfLoop(loop);
   const wanted = 96;
   let [free, all, due] = [0, 0, 0];
@@ -215,6 +217,7 @@ const standingShare = (before: Paths64, loop: Path64): number => {
       const share = (n + 0.5) / pieces;
       const x = p.x + (q.x - p.x) * share - (100 * (q.y - p.y)) / size;
       const y = p.y + (q.y - p.y) * share + (100 * (q.x - p.x)) / size;
+      if (isVoid(start, x, y)) continue;
       all += 1;
       if (isVoid(before, x, y)) free += 1;
     }

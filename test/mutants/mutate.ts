@@ -85,7 +85,10 @@ const moveNumber =
 const replaceWord =
   (pattern: RegExp, by: (found: string, random: Random) => string): Make =>
   (good, random) => {
-    const line = pick(linesWith(good, pattern), random);
+    const line = pick(
+      linesWith(good, pattern).filter((l) => !good.lines[l]!.startsWith('(')),
+      random,
+    );
     if (line === undefined) return undefined;
     return changed(good, line, good.lines[line]!.replace(pattern, (found) => by(found, random)).trim());
   };

@@ -42,11 +42,11 @@ export const truthOf = (actions: readonly Action[], question: ProofQuestion, goo
   const raster = rasterOfCuts(cuts, question);
   const loose = looseFaults(actions, cuts, question, raster);
   const faults = [...loose.faults, ...wireFaults(actions, question, raster)];
-  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear: loose.unclear };
+  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear: loose.unclear || loose.broken };
 };
 
 /** Half the wire and the gap of the condition, or else of the register; a move with neither takes the nearest of its run. */
-const cutsOf = (actions: readonly Action[], question: ProofQuestion): readonly TruthCut[] => {
+export const cutsOf = (actions: readonly Action[], question: ProofQuestion): readonly TruthCut[] => {
   const cuts: (TruthCut & { setting: number | undefined })[] = [];
   let run = 0;
   let broken = true;
@@ -77,7 +77,7 @@ const surfaceOf = (cuts: readonly TruthCut[], question: ProofQuestion): Surface 
   );
 
 /** Distance from a place to the nearest kerf; negative within one. */
-const clearance = (cuts: readonly TruthCut[], p: Point): number => {
+export const clearance = (cuts: readonly TruthCut[], p: Point): number => {
   let least = Infinity;
   for (const { segment, radius } of cuts) {
     if (farOff(segment, p, least + radius)) continue;
@@ -151,17 +151,20 @@ const CRUMB = 0.05;
 /** Squares along a kerf that make a cut and not a rounding. */
 const FRESH = 12;
 
-const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[], question: ProofQuestion, raster: Raster) => {
+export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[], question: ProofQuestion, raster: Raster) => {
   const faults: string[] = [];
-  let unclear = false;
+  let [unclear, broken] = [false, false];
   const owners = ownersOf(question, raster);
   for (const { cut, squares, left } of clumpsOf(raster)) {
-    const grams = gramsOf(squares.length, question);
+    const grams = gramsOf(squares.length, question, raster);
     if (grams < CRUMB / 2) continue;
     // A piece that breaks up after it came loose, and one about as light as a crumb: matters of words.
-    unclear ||= grams < CRUMB * 1.7 || gramsOf(left[1] ?? 0, question) > CRUMB / 2;
+    unclear ||= grams < CRUMB * 1.7;
+    broken ||= gramsOf(left[1] ?? 0, question, raster) > CRUMB / 2;
     if (grams < CRUMB * 1.7) continue;
-    const whose = mostOf(squares.map((i) => owners[i]!));
+    const owner = mostOf(squares.map((i) => owners[i]!));
+    // Beside an open line metal lies in no contour: it belongs to the line that was cut last.
+    const whose = owner < 0 && (question.wantedOpen ?? []).length > 0 ? contourOfCut(cuts[cut]!, question) : owner;
     const held = isHeld(actions, cuts, question, raster, cut, whose);
     if (held === 'either') unclear = true;
     else if (!held) faults.push(`a piece of contour ${whose} falls unheld with cut ${cut}`);
@@ -172,10 +175,11 @@ const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[], ques
     if (whose === -1 && question.wanted.some((w) => w.kept === 'die') && !question.wanted.some((w) => w.kept === 'punch'))
       faults.push(`the block falls apart with cut ${cut}`);
   }
-  return { faults, unclear };
+  return { faults, unclear, broken };
 };
 
-const gramsOf = (squares: number, question: ProofQuestion): number => squares * SQUARE ** 2 * question.height * question.density * 1e-3;
+const gramsOf = (squares: number, question: ProofQuestion, { size }: Raster): number =>
+  squares * size ** 2 * question.height * question.density * 1e-3;
 
 const mostOf = (values: readonly number[]): number => {
   const counts = new Map<number, number>();
@@ -226,12 +230,12 @@ const insideFast = (segments: readonly Segment[], p: Point): boolean => {
   return inside;
 };
 
-/** The contour that a cut runs along or towards. */
+/** The contour that a cut runs along or towards; open lines are counted on behind the contours. */
 const contourOfCut = (cut: TruthCut, question: ProofQuestion): number => {
   const p = pointAt(cut.segment, 0.5);
   let best = { index: -1, distance: Infinity };
-  question.wanted.forEach((w, index) => {
-    const distance = distanceTo(w.contour, p);
+  [...question.wanted.map((w) => w.contour), ...(question.wantedOpen ?? []).map((o) => o.path)].forEach((c, index) => {
+    const distance = distanceTo(c, p);
     if (distance < best.distance) best = { index, distance };
   });
   return best.index;
@@ -260,7 +264,7 @@ const isHeld = (
     if (
       actions
         .slice(cuts[c]!.action, end)
-        .some((a, i, between) => a.kind === 'stop' && /SECURE|TAKE/.test(a.comment) && besideIt(between, i, mine, c, cuts, question, whose))
+        .some((a, i, between) => a.kind === 'stop' && isForHands(a.comment) && besideIt(between, i, mine, c, cuts, question, whose))
     )
       return true;
     end = cuts[c]!.action;
@@ -269,6 +273,9 @@ const isHeld = (
   }
   return false;
 };
+
+/** Not for the wire or its energy alone. */
+const isForHands = (comment: string): boolean => !/THREAD|CUT THE WIRE|CONDITION/.test(comment);
 
 /** Share of the edge squares of what falls with a cut that was cut before the run of that cut began. */
 const standingShare = (raster: Raster, cut: number, start: number): number => {
@@ -300,12 +307,12 @@ const besideIt = (
   return next !== undefined && contourOfCut(next, question) === whose && !travels(between.slice(stop));
 };
 
-const wireFaults = (actions: readonly Action[], question: ProofQuestion, raster: Raster): readonly string[] => {
+export const wireFaults = (actions: readonly Action[], question: ProofQuestion, raster: Raster): readonly string[] => {
   const faults: string[] = [];
   let wire: 'out' | 'in' | 'either' = 'out';
   let last = -1;
   actions.forEach((a, i) => {
-    if (a.kind === 'stop') wire = /THREAD/.test(a.comment) ? 'in' : /CUT/.test(a.comment) ? 'out' : 'either';
+    if (a.kind === 'stop') wire = /THREAD/.test(a.comment) ? 'in' : /CUT THE WIRE/.test(a.comment) ? 'out' : 'either';
     if (a.kind === 'thread') wire = 'in';
     if (a.kind === 'cut wire') wire = 'out';
     if (a.kind !== 'move') return;

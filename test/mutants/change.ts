@@ -1,0 +1,114 @@
+/**
+ * What a fault put into a right program changes: measured against the right program's own kerf and the drawing, so that it serves
+ * every kind of cut. A fault is harmless by one rule: nowhere along what is wanted does the nearest kerf lie further off by more
+ * than the tolerance, nowhere does the wire reach deeper than the tolerance into metal that stays, and no piece falls unheld.
+ */
+import { boundsOfChain } from '../../src/geometry/area.ts';
+import { contains } from '../../src/geometry/contain.ts';
+import { contour } from '../../src/geometry/contour.ts';
+import { distanceTo } from '../../src/geometry/distance.ts';
+import { lengthOf, pointAt } from '../../src/geometry/measure.ts';
+import type { Point } from '../../src/geometry/segment.ts';
+import type { Action } from '../../src/nc/read/program.ts';
+import type { PlannedJob } from './planned-jobs.ts';
+import { type Raster, rasterOf } from './raster.ts';
+import { clearance, cutsOf, looseFaults, type Truth, type TruthCut, wireFaults } from './truth.ts';
+
+const STEP = 0.04;
+const SQUARE = 0.08;
+
+export interface Good {
+  readonly job: PlannedJob;
+  readonly cuts: readonly TruthCut[];
+  readonly places: readonly Place[];
+  readonly clearances: readonly number[];
+  /** Leads of later passes run through where a slug lay that is gone by then. */
+  readonly broken: boolean;
+}
+
+export const goodOf = (job: PlannedJob, actions: readonly Action[]): Good => {
+  const question = { ...job.question, program: '' };
+  const cuts = cutsOf(actions, question);
+  const places = placesOf(job);
+  const { broken } = looseFaults(actions, cuts, question, rasterOfCuts(job, cuts));
+  return { job, cuts, places, clearances: places.map((p) => short(cuts, p)), broken };
+};
+
+export const changeOf = (good: Good, actions: readonly Action[]): Truth => {
+  const question = { ...good.job.question, program: '' };
+  const cuts = cutsOf(actions, question);
+  const left = good.places.reduce((most, p, i) => Math.max(most, short(cuts, p) - Math.max(0, good.clearances[i]!)), 0);
+  const raster = rasterOfCuts(good.job, cuts);
+  const loose = looseFaults(actions, cuts, question, raster);
+  // Nobody can say how wide the wire cuts with a setting that has no gap.
+  const unset = cuts.some((c) => c.radius === question.wireDiameter / 2) ? ['a cut has no known gap'] : [];
+  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...unset];
+  return { left, gouge: gougeOf(good, cuts), faults, unclear: loose.unclear || (loose.broken && !good.broken) };
+};
+
+interface Place extends Point {
+  /** In the middle of a slit, whose width is what the kerf gives: there the way of the wire's centre counts. */
+  readonly middle: boolean;
+}
+
+/** Along contours and open lines, within the block. */
+const placesOf = ({ question }: PlannedJob): readonly Place[] => {
+  const chains = [
+    ...question.wanted.map((w) => ({ segments: w.contour.segments, middle: false })),
+    ...(question.wantedOpen ?? []).map((o) => ({ segments: o.path.segments, middle: o.kept === 'slit' })),
+  ];
+  return chains
+    .flatMap(({ segments, middle }) => segments.flatMap((s) => spread(lengthOf(s)).map((t) => ({ ...pointAt(s, t), middle }))))
+    .filter((p) => contains(question.block, p, 0) === 'inside');
+};
+
+const short = (cuts: readonly TruthCut[], p: Place): number => clearance(p.middle ? cuts.map((c) => ({ ...c, radius: 0 })) : cuts, p);
+
+const spread = (length: number): readonly number[] => {
+  const steps = Math.ceil(length / STEP);
+  return Array.from({ length: steps }, (_, i) => (i + 0.5) / steps);
+};
+
+/** Never deeper than the disc of the wire stands out of the right kerf, nor than it reaches over the drawing. */
+const gougeOf = (good: Good, cuts: readonly TruthCut[]): number => {
+  const { question } = good.job;
+  const edges = [...question.wanted.map((w) => w.contour), ...(question.wantedOpen ?? []).map((o) => o.path)];
+  const box = boundsOfChain(question.block);
+  let worst = 0;
+  for (const { segment, radius } of cuts) {
+    const steps = Math.max(2, Math.ceil(lengthOf(segment) / STEP));
+    for (let i = 0; i <= steps; i += 1) {
+      const p = pointAt(segment, i / steps);
+      if (p.x < box.minX - radius || p.x > box.maxX + radius || p.y < box.minY - radius || p.y > box.maxY + radius) continue;
+      const beyond = clearance(good.cuts, p) + radius;
+      if (beyond <= worst) continue;
+      const nearest = Math.min(...edges.map((e) => distanceTo(e, p)));
+      const depth = isWaste(p, good.job) ? Math.max(0, radius - nearest) : radius + nearest;
+      const outside = contains(question.block, p, 0) === 'inside' ? 0 : distanceTo(question.block, p);
+      worst = Math.max(worst, Math.min(beyond, depth, radius - outside));
+    }
+  }
+  return worst;
+};
+
+/** By the smallest contour round the place; outside all, what the job says of its frame. */
+const isWaste = (p: Point, { question, frame, waste }: PlannedJob): boolean => {
+  const around = question.wanted
+    .filter((w) => contains(w.contour, p, 0) === 'inside')
+    .map((w) => ({ kept: w.kept, box: boundsOfChain(w.contour) }))
+    .sort((a, b) => (a.box.maxX - a.box.minX) * (a.box.maxY - a.box.minY) - (b.box.maxX - b.box.minX) * (b.box.maxY - b.box.minY))[0];
+  if (around !== undefined) return around.kept === 'die';
+  return frame === 'waste' || (waste !== undefined && contains(contour(waste), p, 0) === 'inside');
+};
+
+/** What is clamped holds the right upper corner of the block: so the jobs are made. */
+const rasterOfCuts = ({ question }: PlannedJob, cuts: readonly TruthCut[]): Raster => {
+  const { minX, minY, maxX, maxY } = boundsOfChain(question.block);
+  return rasterOf(cuts, {
+    low: { x: minX, y: minY },
+    high: { x: maxX, y: maxY },
+    size: SQUARE,
+    frame: { x: maxX - 0.5, y: maxY - 0.5 },
+    isAir: (x, y) => question.holes.some((h) => Math.hypot(h.at.x - x, h.at.y - y) < h.diameter / 2),
+  });
+};
