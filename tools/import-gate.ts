@@ -16,6 +16,7 @@ const RESULTS = [
   'src/drawing',
   'src/physics',
   'src/plan',
+  'src/plan/nest',
   'src/nc/dialect',
   'src/nc/write',
   'src/nc/read',
@@ -36,6 +37,12 @@ export const ROOMS: readonly Room[] = [
     why: 'a drawing does not know how it will be cut',
   },
   { folder: 'src/physics', may: GROUND, packages: ['zod'], why: 'heights and lengths come in as numbers' },
+  {
+    folder: 'src/plan/nest',
+    may: [...SHAPES, 'src/geometry/offset'],
+    packages: [],
+    why: 'pieces on a plate are shapes: it knows nothing of wires, cuts and programs',
+  },
   {
     folder: 'src/plan',
     may: [...SHAPES, 'src/geometry/offset', 'src/physics'],
