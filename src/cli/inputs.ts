@@ -42,7 +42,7 @@ export const jobRun = (file: string, options: AnswerOptions, today: string): Omi
   const job = parsed.value;
   const beside = (path: string): string => resolve(dirname(file), path);
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
-  const shop = shopPath === undefined ? houseShop : shopFile(shopPath);
+  const shop = shopAt(shopPath);
   return {
     job,
     said: parsed.said,
@@ -61,6 +61,9 @@ const jobFile = (file: string): object => {
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   return JSON.parse(text.replace(/^\uFEFF/, '')) as object;
 };
+
+/** The shop of a file, or the invented one where none is named. */
+export const shopAt = (path: string | undefined): Shop => (path === undefined ? houseShop : shopFile(path));
 
 const shopFile = (path: string): Shop => {
   const parsed = parseFile(shopSchema, readText(path), basename(path));

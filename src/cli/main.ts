@@ -5,6 +5,7 @@ import { type AnswerCommand, answer } from './answer.ts';
 import { type CompareCommand, compare } from './compare.ts';
 import { type CorrectCommand, correct } from './correct.ts';
 import { BadInput, reasonOf } from './files.ts';
+import { type NestCommand, nestCommand } from './nest.ts';
 import type { Out } from './out.ts';
 import { progressOn } from './progress.ts';
 import { type ProveCommand, prove } from './prove.ts';
@@ -62,6 +63,7 @@ const commands = (finish: (code: number) => void): Command => {
       .description('what the job would cost if something gave way, ranked by what it saves; price against finish'),
   ).action((file: string, options: CompareCommand) => finish(compare(file, options, out)));
   correctCommand(program, finish);
+  nestOptions(program).action((files: string[], options: NestCommand) => finish(nestCommand(files, options, out)));
   program
     .command('read <drawing...>')
     .description('what a drawing holds and what is wrong with it')
@@ -109,6 +111,25 @@ const correctCommand = (program: Command, finish: (code: number) => void): Comma
     )
     .option('--change <length>', 'what sizes come of this change of every register, as in -0.003')
     .action((file: string, options: CorrectCommand) => finish(correct(file, options, out)));
+
+const nestOptions = (program: Command): Command =>
+  program
+    .command('nest <nest-or-drawings...>')
+    .description('lay pieces into a plate: a nest file, or drawings with how many of each, as in bracket.dxf:4')
+    .option('--name <text>', 'what the plate is called')
+    .option('--plate <size>', 'as in 300x200, or the drawing of a plate')
+    .option('--thickness <length>', 'of the plate, or of one sheet of a stack')
+    .option('--material <key>', 'see: kerfwright list materials')
+    .option('--margin <length>', 'kept free along the edge')
+    .option('--web <length>', 'between two pieces')
+    .option('--turns <how>', 'of drawings on the line: none, half turns, quarter turns, or a step in degrees')
+    .addOption(new Option('--manner <how>', 'how they are laid').choices(['rows', 'free', 'best']))
+    .option('--stack <n>', 'sheets cut in one stack')
+    .option('--shop <file>', 'wires, machine and rates of the shop')
+    .option('--date <day>', 'day that decides which rates hold')
+    .option('--within <seconds>', 'end the search then with the best layout so far')
+    .option('--out <folder>', 'write plate picture, drawing and job here')
+    .option('--json', 'print as JSON');
 
 const run = async (args: readonly string[]): Promise<number> => {
   let code = 0;

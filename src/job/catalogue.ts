@@ -4,10 +4,11 @@ import { dialectSchema } from '../nc/dialect/dialect.ts';
 import { materials } from '../physics/materials.ts';
 import { wires } from '../physics/wires.ts';
 import { jobSchema } from './job.ts';
+import { nestSchema } from './nest-file.ts';
 import { setupSchema } from './setup-file.ts';
 import { shopSchema } from './shop.ts';
 
-const SCHEMAS = { job: jobSchema, shop: shopSchema, dialect: dialectSchema, setup: setupSchema } as const;
+const SCHEMAS = { job: jobSchema, shop: shopSchema, dialect: dialectSchema, setup: setupSchema, nest: nestSchema } as const;
 
 /** Each kind of file with its one line of description. */
 export const schemas: Readonly<Record<string, string>> = Object.fromEntries(

@@ -13,6 +13,8 @@ export const catalogue = {
   'program-scaled': { severity: 'note', title: 'The program is scaled for the temperature of the work piece' },
   'scale-below-resolution': { severity: 'note', title: 'Scaling for temperature moves less than the program can write' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
+  'nest-drawing-unusable': { severity: 'refusal', title: 'A drawing of a nest has nothing that could be laid' },
+  'nest-island-left': { severity: 'warning', title: 'A loop inside an opening of a piece is cut away with it' },
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -1,0 +1,140 @@
+/** `kerfwright nest`: pieces laid into a plate, and the job that cuts them out of it. */
+import { basename, dirname, extname, relative, resolve } from 'node:path';
+import { type NestFile, nestSchema } from '../job/nest-file.ts';
+import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nesting.ts';
+import { parseFile, parseValue } from '../job/parse.ts';
+import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
+import { millimetres, numberOf, shopAt } from './inputs.ts';
+import type { Out } from './out.ts';
+
+export interface NestCommand {
+  readonly name?: string;
+  readonly plate?: string;
+  readonly thickness?: string;
+  readonly material?: string;
+  readonly margin?: string;
+  readonly web?: string;
+  readonly turns?: string;
+  readonly manner?: string;
+  readonly stack?: string;
+  readonly shop?: string;
+  readonly date?: string;
+  readonly within?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+}
+
+/** Exit code: 0 all pieces are laid, 1 some are left over or nothing can be laid. */
+export const nestCommand = (files: readonly string[], options: NestCommand, out: Out): number => {
+  const only = files.length === 1 && extname(files[0]!).toLowerCase() === '.json' ? files[0]! : undefined;
+  const { file, beside, stem } = only === undefined ? fromLine(files, options) : fromFile(only, options);
+  const shopPath = options.shop ?? (file.shop === undefined ? undefined : beside(file.shop));
+  const answer = runNest({
+    file,
+    name: stem,
+    drawingOf: (name) => readBytes(beside(name)),
+    shop: shopAt(shopPath),
+    day: file.date ?? out.today,
+    progress: onlooker(options.within, out),
+  });
+  if (answer.kind === 'bad input') throw new BadInput(answer.findings);
+  const written =
+    options.out === undefined || answer.kind !== 'laid' ? [] : hand(answer, { file, beside, stem, shopPath, folder: options.out });
+  out.print(options.json === true ? JSON.stringify(nestJson(answer, written), null, 2) : said(answer, written));
+  return answer.kind === 'laid' && answer.facts.nest.left.length === 0 ? 0 : 1;
+};
+
+interface Asked {
+  readonly file: NestFile;
+  readonly beside: (path: string) => string;
+  readonly stem: string;
+}
+
+/** A nest file; options overrule it. */
+const fromFile = (path: string, options: NestCommand): Asked => {
+  const text = readText(path);
+  const parsed = parseFile(nestSchema, text, basename(path));
+  if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
+  const given = JSON.parse(text.replace(/^\uFEFF/, '')) as object;
+  return {
+    file: checked({ ...given, ...typed(options, parsed.value) }, basename(path)),
+    beside: (name) => resolve(dirname(path), name),
+    stem: basename(path).replace(/(\.nest)?\.json$/i, ''),
+  };
+};
+
+/** Drawings on the line, each with how many of it: 'bracket.dxf:4'. */
+const fromLine = (files: readonly string[], options: NestCommand): Asked => {
+  if (options.plate === undefined)
+    throw badInput('Say how large the plate is, as in --plate 300x200, or name the drawing of a plate.', 'plate');
+  if (options.thickness === undefined) throw badInput('Say how thick the plate is, as in --thickness 10.', 'thickness');
+  const pieces = files.map((text) => {
+    const split = /^(.+):(\d+)$/.exec(text);
+    const drawing = split?.[1] ?? text;
+    return {
+      drawing,
+      ...(split === null ? {} : { quantity: Number(split[2]) }),
+      ...(options.turns === undefined ? {} : { turns: turnsOf(options.turns) }),
+    };
+  });
+  return {
+    file: checked({ pieces, ...typed(options) }, 'the command line'),
+    beside: (name) => resolve(name),
+    stem: options.name ?? 'nest',
+  };
+};
+
+const checked = (value: unknown, name: string): NestFile => {
+  const parsed = parseValue(nestSchema, value, name);
+  if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
+  return parsed.value;
+};
+
+const typed = (options: NestCommand, file?: NestFile): Record<string, unknown> => {
+  const values: Record<string, unknown> = {};
+  for (const key of ['thickness', 'margin', 'web'] as const) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
+  for (const key of ['name', 'material', 'manner', 'date'] as const) if (options[key] !== undefined) values[key] = options[key];
+  if (options.plate !== undefined) values.plate = plateOf(options.plate);
+  if (options.stack !== undefined) values.sheets = { ...file?.sheets, stack: numberOf('stack', options.stack) };
+  return values;
+};
+
+/** '300x200', '12 in x 8 in', or the drawing of a plate. */
+const plateOf = (text: string): object => {
+  if (/\.(dxf|svg)$/i.test(text)) return { drawing: text };
+  const sides = text.split(/[x×*]/i);
+  if (sides.length !== 2) throw badInput(`'${text}' is no plate: write it like 300x200, or name a drawing.`, 'plate');
+  return { width: millimetres('plate', sides[0]!), depth: millimetres('plate', sides[1]!) };
+};
+
+const turnsOf = (text: string): unknown => (/^[\d.]+$/.test(text) ? { step: Number(text) } : text);
+
+/** Progress on stderr; the search ends after so many seconds with the best layout so far. */
+const onlooker = (within: string | undefined, out: Out): ((share: number, note: string) => 'go on' | 'stop') => {
+  const until = within === undefined ? Number.POSITIVE_INFINITY : Date.now() + 1000 * numberOf('within', within);
+  return (share, note) => {
+    out.progress.tell(note, share);
+    return Date.now() > until ? 'stop' : 'go on';
+  };
+};
+
+interface Handout extends Asked {
+  readonly shopPath: string | undefined;
+  readonly folder: string;
+}
+
+/** Shop and dialect are named as they lie from the folder that the job goes to. */
+const hand = (answer: Extract<NestAnswer, { kind: 'laid' }>, { file, beside, stem, shopPath, folder }: Handout): readonly string[] => {
+  const seen = (path: string): string => relative(resolve(folder), resolve(path)).replaceAll('\\', '/');
+  const dialect = file.dialect === undefined || file.dialect === 'standard' ? file.dialect : seen(beside(file.dialect));
+  return writeFiles(
+    folder,
+    nestFiles(answer.facts, file, stem, {
+      ...(shopPath === undefined ? {} : { shop: seen(shopPath) }),
+      ...(dialect === undefined ? {} : { dialect }),
+    }),
+  );
+};
+
+const said = (answer: Exclude<NestAnswer, { kind: 'bad input' }>, written: readonly string[]): string =>
+  [nestText(answer), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n');
