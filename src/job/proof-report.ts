@@ -5,11 +5,11 @@ import { printMass } from '../quantity/mass.ts';
 
 export { proofPicture } from '../proof/picture.ts';
 
-/** The deviation profile is left out: it is for pictures. */
+/** The deviation profile is left out: it is for pictures, and made anew whenever somebody asks, which a spread of the proof would do. */
 export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly<Record<string, unknown>> => ({
   verdict: proof.verdict,
   resolution: proof.resolution,
-  contours: proof.contours.map(({ profile: _, ...rest }) => rest),
+  contours: proof.contours.map(({ loop, leftMost, gougeMost, rounded, state }) => ({ loop, leftMost, gougeMost, rounded, state })),
   ...(proof.open === undefined ? {} : { open: proof.open }),
   loose: proof.loose,
   stops: proof.stops,

@@ -224,6 +224,29 @@ describe('a straight cut that nobody wants', () => {
   });
 });
 
+describe('the edge of the block', () => {
+  it('shows the mouth of a slit that was begun aslant', () => {
+    const slit: WantedOpen = { chain: 'C1', path: polyline(point(30, 0), point(30, 20)), kept: 'slit' };
+    const begun = (x: number) => faults(proveActions(cutting(point(x, -1.2), point(30, 0), point(30, 20)), question([slit])));
+    expect(begun(30)).toEqual([]);
+    for (const x of [29.3, 30.7]) expect(begun(x)).toEqual(['contour-gouged']);
+  });
+
+  it('may be met aslant by a straight slit', () => {
+    const way = polyline(point(30, 0), point(40, 20));
+    const slit: WantedOpen = { chain: 'C1', path: way, kept: 'slit' };
+    expect(faults(proveActions(cutting(point(29, -2), point(30, 0), point(40, 20)), question([slit])))).toEqual([]);
+  });
+
+  it('is no cut: a piece parted in one go was not secured on a tab', () => {
+    const y = 15 - RADIUS;
+    const held = cutting(point(-2, y), point(57, y), 'HOLD', point(62, y), 'OUT');
+    const atOnce = cutting(point(-2, y), point(-1, y), 'HOLD', point(62, y), 'OUT');
+    expect(faults(proveActions(held, question([across])))).toEqual([]);
+    expect(faults(proveActions(atOnce, question([across])))).toEqual(['piece-falls-unheld']);
+  });
+});
+
 describe('a question about open lines', () => {
   it('is refused where a line has no length', () => {
     const proof = proveActions(parting(), question([{ ...across, path: path([]) }]));

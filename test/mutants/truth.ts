@@ -256,7 +256,7 @@ const isHeld = (
   const freeing = cuts[cut]!.run;
   const start = cuts.findIndex((c) => c.run === freeing);
   const standing = standingShare(raster, cut, start);
-  if (Math.abs(standing - 0.5) < 0.08) return 'either';
+  if (Math.abs(standing - 0.5) < 0.12) return 'either';
   if (standing < 0.5) return false;
   let end = cuts[start]!.action;
   for (let c = start - 1; c >= 0; c -= 1) {

@@ -1,25 +1,25 @@
 /** Whether a place lies nearer to the source than the offset, which no place of the result may. */
-import type { BoxTree, Found, Stack } from './box-tree.ts';
-import { boxTreeOf, newFound, newStack, search } from './box-tree.ts';
+import type { CurveTree, Found, Stack } from './curve-tree.ts';
+import { curveTreeOf, newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import { AY, addLine, BX, BY, CX, CY, emptyCurves, inSweep, LENGTH, RADIUS, STRIDE } from './curves.ts';
 
 /** Everything the question needs, made once for an offset. */
 export interface Ground {
   readonly source: Curves;
-  readonly tree: BoxTree;
+  readonly tree: CurveTree;
   /** mm: a place is buried when it is nearer than this to any source curve. */
   readonly limit: number;
   /** Extended corners and a tree over them, see `Parallels.kites`. */
   readonly kites: readonly number[];
-  readonly kiteTree: BoxTree;
+  readonly kiteTree: CurveTree;
   /** mm: how deep in a kite a place must lie to be buried. */
   readonly margin: number;
   readonly stack: Stack;
   readonly found: Found;
 }
 
-export const groundOf = (source: Curves, tree: BoxTree, distance: number, margin: number, kites: readonly number[]): Ground => ({
+export const groundOf = (source: Curves, tree: CurveTree, distance: number, margin: number, kites: readonly number[]): Ground => ({
   source,
   tree,
   limit: distance - margin,
@@ -31,7 +31,7 @@ export const groundOf = (source: Curves, tree: BoxTree, distance: number, margin
 });
 
 /** A box around each kite: that of its two diagonals. */
-const kiteTreeOf = (kites: readonly number[]): BoxTree => {
+const kiteTreeOf = (kites: readonly number[]): CurveTree => {
   const count = kites.length / 8;
   const diagonals = emptyCurves(count, 0);
   for (let k = 0; k < kites.length; k += 8) {
@@ -39,7 +39,7 @@ const kiteTreeOf = (kites: readonly number[]): BoxTree => {
     const ys = [kites[k + 1]!, kites[k + 3]!, kites[k + 5]!, kites[k + 7]!];
     addLine(diagonals, Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys), 0);
   }
-  return boxTreeOf(diagonals, count, 0);
+  return curveTreeOf(diagonals, count, 0);
 };
 
 /** Whether the place is buried; `near` is a source curve worth trying first. */

@@ -1,18 +1,19 @@
 /** How deep inside the laid-out source a place lies. */
-import type { BoxTree, Found, Stack } from './box-tree.ts';
-import { newFound, newStack, search } from './box-tree.ts';
+
 import { distanceSquared } from './burial.ts';
+import type { CurveTree, Found, Stack } from './curve-tree.ts';
+import { newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, RADIUS, STRIDE } from './curves.ts';
 
 export interface Depths {
   readonly source: Curves;
-  readonly tree: BoxTree;
+  readonly tree: CurveTree;
   readonly stack: Stack;
   readonly found: Found;
 }
 
-export const depthsOf = (source: Curves, tree: BoxTree): Depths => ({ source, tree, stack: newStack(), found: newFound() });
+export const depthsOf = (source: Curves, tree: CurveTree): Depths => ({ source, tree, stack: newStack(), found: newFound() });
 
 /** mm to the nearest curve of the source, negative outside it. */
 export const depthAt = (depths: Depths, x: number, y: number): number => {

@@ -4,7 +4,7 @@ import type { Arc, Point, Segment } from '../segment.ts';
 import type { Curves } from './curves.ts';
 import { addArc, addLine, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from './curves.ts';
 import type { Unsound } from './outcome.ts';
-import { soundnessOf } from './soundness.ts';
+import { soundnessOf } from './usable.ts';
 
 /** Chains laid out for an offset to their left. */
 export interface Layout {

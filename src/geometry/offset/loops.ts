@@ -1,5 +1,5 @@
 /** Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. */
-import type { Crossings, Order } from './crossings.ts';
+import type { Crossings, Order } from './curve-crossings.ts';
 import type { Curves } from './curves.ts';
 import { AY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
 import { SHORTEST } from './outcome.ts';

@@ -1,6 +1,6 @@
 /** Joins the ends of pieces that rounding kept apart: the last resort where crossings at almost no angle could not be placed. */
 import type { Ground } from './burial.ts';
-import type { Crossings, Order } from './crossings.ts';
+import type { Crossings, Order } from './curve-crossings.ts';
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, STRIDE } from './curves.ts';
 import type { Pieces } from './pieces.ts';

@@ -2,9 +2,9 @@
 import { areaOf } from '../area.ts';
 import type { Contour, Region } from '../contour.ts';
 import { emit } from './emit.ts';
+import { holesToOuters } from './holes-to-outers.ts';
 import type { Loop } from './loops.ts';
 import { neighbourOrder } from './neighbour-order.ts';
-import { nest } from './nest.ts';
 import type {
   OffsetContourOutcome,
   OffsetOptions,
@@ -17,9 +17,9 @@ import type {
 } from './outcome.ts';
 import type { Prepared } from './prepare.ts';
 import { bridgingOf, contradiction, NO_DISTANCE, noDistance, pointsOf, prepare, vanishedOr } from './prepare.ts';
-import { unsound } from './soundness.ts';
 import type { Traced } from './trace.ts';
 import { trace } from './trace.ts';
+import { unsound } from './usable.ts';
 
 export { offsetPath } from './offset-path.ts';
 
@@ -109,6 +109,6 @@ export const traceRegions = (prepared: Prepared, distance: number, options: Offs
   const traced = trace(layout, tree, distance, bridgingOf(options), wrong);
   if (traced.kind === 'untraceable') return contradiction(layout.shift, distance);
   if (traced.loops.length === 0) return vanishedOr(prepared, distance);
-  const regions = nest(traced.loops.map((loop) => emit(traced.curves, loop, layout.shift, layout.reversed)));
+  const regions = holesToOuters(traced.loops.map((loop) => emit(traced.curves, loop, layout.shift, layout.reversed)));
   return regions === 'hole outside' ? contradiction(layout.shift, distance) : { ...traced, regions };
 };

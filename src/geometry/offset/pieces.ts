@@ -1,7 +1,7 @@
 /** The raw parallel curves cut at their crossings, and which of the pieces belong to the result. */
 import type { Ground } from './burial.ts';
 import { isBuried } from './burial.ts';
-import type { Crossings, Order } from './crossings.ts';
+import type { Crossings, Order } from './curve-crossings.ts';
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, RADIUS, STRIDE } from './curves.ts';
 

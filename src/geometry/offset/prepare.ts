@@ -1,21 +1,21 @@
 /** The first stages that all offsets share: soundness, layout, and the search for places where the source meets itself. */
 import type { Chain } from '../contour.ts';
 import type { Point } from '../segment.ts';
-import type { BoxTree } from './box-tree.ts';
-import { boxTreeOf } from './box-tree.ts';
+import type { CurveTree } from './curve-tree.ts';
+import { curveTreeOf } from './curve-tree.ts';
 import type { Layout } from './layout.ts';
 import { layOut } from './layout.ts';
 import type { OffsetOptions, SelfCrossing, Unsound } from './outcome.ts';
 import type { Bridging } from './parallels.ts';
 import { selfMeetings } from './self-meetings.ts';
-import { unsound } from './soundness.ts';
+import { unsound } from './usable.ts';
 import { widestOf } from './widest.ts';
 
 export interface Prepared {
   readonly kind: 'prepared';
   readonly layout: Layout;
   /** Over the sources. */
-  readonly tree: BoxTree;
+  readonly tree: CurveTree;
 }
 
 /** Lays chains out for an offset to the left, or the right, of all of them; refuses what breaks a promise or meets itself. */
@@ -30,7 +30,7 @@ export const prepare = (chains: readonly Chain[], side: 'left' | 'right'): Prepa
 export const prepareTrusted = (chains: readonly Chain[], side: 'left' | 'right'): Prepared | Unsound => {
   const layout = layOut(chains, side === 'right');
   if (layout.kind === 'unsound') return layout;
-  return { kind: 'prepared', layout, tree: boxTreeOf(layout.curves, layout.sources, 0) };
+  return { kind: 'prepared', layout, tree: curveTreeOf(layout.curves, layout.sources, 0) };
 };
 
 export const bridgingOf = (options: OffsetOptions): Bridging => ({ join: options.join ?? 'arc', reach: options.reach ?? 2 });

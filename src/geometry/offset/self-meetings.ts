@@ -1,8 +1,9 @@
 /** Finds where the input meets itself, so that no offset is ever made of a contour that crosses itself. */
-import type { BoxTree, Found, Stack } from './box-tree.ts';
-import { newFound, newStack, search } from './box-tree.ts';
+
 import { distanceSquared } from './burial.ts';
 import { secondMeeting } from './corner-meetings.ts';
+import type { CurveTree, Found, Stack } from './curve-tree.ts';
+import { newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import { AY, BX, STRIDE } from './curves.ts';
 import type { Layout } from './layout.ts';
@@ -17,7 +18,7 @@ const TOUCH = 1e-11;
 const ENOUGH = 1000;
 
 /** All places where the laid-out source meets itself other than in its joints; `tree` holds the boxes of the sources. */
-export const selfMeetings = (layout: Layout, tree: BoxTree): readonly SelfMeeting[] => {
+export const selfMeetings = (layout: Layout, tree: CurveTree): readonly SelfMeeting[] => {
   const places: SelfMeeting[] = [];
   const stack: Stack = newStack();
   const found: Found = newFound();

@@ -1,9 +1,9 @@
 /** One offset of a laid-out source, from raw curves to closed loops, tried again a hair off where the distance is a special one. */
 
-import type { BoxTree } from './box-tree.ts';
-import { boxTreeOf } from './box-tree.ts';
 import { groundOf } from './burial.ts';
-import { crossingsOf, orderOf } from './crossings.ts';
+import { crossingsOf, orderOf } from './curve-crossings.ts';
+import type { CurveTree } from './curve-tree.ts';
+import { curveTreeOf } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import type { Layout } from './layout.ts';
 import type { Loop } from './loops.ts';
@@ -43,7 +43,7 @@ export type Contradiction = (loops: readonly Loop[]) => boolean;
 /** Offsets the source to its left by a distance of more than 0. */
 export const trace = (
   layout: Layout,
-  tree: BoxTree,
+  tree: CurveTree,
   distance: number,
   bridging: Bridging,
   contradicts: Contradiction,
@@ -67,13 +67,13 @@ const marginFor = (layout: Layout): number => Math.max(1e-9, layout.size * 4e-13
 
 const attemptAt = (
   layout: Layout,
-  tree: BoxTree,
+  tree: CurveTree,
   distance: number,
   bridging: Bridging,
   mending: boolean,
 ): { traced: Traced; touches: boolean } | undefined => {
   const { curves, kites, rounded } = parallelsOf(layout, distance, bridging);
-  const crossings = crossingsOf(curves, boxTreeOf(curves, curves.count, 0));
+  const crossings = crossingsOf(curves, curveTreeOf(curves, curves.count, 0));
   const order = orderOf(crossings, curves.count);
   const ground = groundOf(layout.curves, tree, distance, marginFor(layout), kites);
   const pieces = piecesOf(curves, crossings, order, ground);

@@ -1,5 +1,5 @@
 /** The largest distance to the boundary inside a source, by bounds over squares: how an empty offset is checked. */
-import type { BoxTree } from './box-tree.ts';
+import type { CurveTree } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import { depthAt, depthsOf } from './inside.ts';
 
@@ -27,7 +27,7 @@ const ENOUGH_SQUARES = 12_000;
  * Looks for the place farthest from the boundary, until it is proved that no place is farther than `enough` mm, or found
  * that one is (by more than `tolerance`), or the squares run out.
  */
-export const widestOf = (source: Curves, tree: BoxTree, enough: number, tolerance: number): Widest => {
+export const widestOf = (source: Curves, tree: CurveTree, enough: number, tolerance: number): Widest => {
   const depths = depthsOf(source, tree);
   const queue: Square[] = [];
   let best = { distance: -Infinity, x: 0, y: 0 };

@@ -1,6 +1,6 @@
 /** All places where the raw parallel curves cross each other, sorted along each curve. */
-import type { BoxTree } from './box-tree.ts';
-import { newFound, newStack, search } from './box-tree.ts';
+import type { CurveTree } from './curve-tree.ts';
+import { newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';
 import { LENGTH, STRIDE } from './curves.ts';
 import type { Meetings } from './meet.ts';
@@ -28,7 +28,7 @@ export interface Order {
   readonly places: Int32Array;
 }
 
-export const crossingsOf = (curves: Curves, tree: BoxTree): Crossings => {
+export const crossingsOf = (curves: Curves, tree: CurveTree): Crossings => {
   const crossings = newCrossings(curves.count);
   const stack = newStack();
   const found = newFound();

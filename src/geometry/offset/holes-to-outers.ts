@@ -7,7 +7,7 @@ import { lookupOf } from '../lookup.ts';
 import type { Point } from '../segment.ts';
 
 /** Regions, largest outer contour first; nothing when a hole lies in none of them. Outer contours run counter-clockwise. */
-export const nest = (contours: readonly Contour[]): readonly Region[] | 'hole outside' => {
+export const holesToOuters = (contours: readonly Contour[]): readonly Region[] | 'hole outside' => {
   const sized = contours.map((contour) => ({ contour, area: areaOf(contour) })).sort((a, b) => b.area - a.area);
   const outers = sized.filter((s) => s.area > 0).map((s) => ({ contour: s.contour, holes: [] as Contour[], lookup: lookupOf(s.contour) }));
   const holes = sized.filter((s) => s.area < 0);

@@ -6,7 +6,7 @@ import { AY, BX, BY, CX, CY, inSweep, RADIUS, STRIDE } from './curves.ts';
  * Level 0 holds one box (four numbers: least x, least y, greatest x, greatest y) for each curve, each level above one for
  * `FAN` boxes below. No sorting is needed, since a chain is an order in space already.
  */
-export interface BoxTree {
+export interface CurveTree {
   readonly boxes: Float64Array;
   /** Number of the first box of each level, and the end of the last level. */
   readonly starts: Int32Array;
@@ -17,7 +17,7 @@ const FAN_BITS = 2;
 const FAN = 1 << FAN_BITS;
 
 /** The tree over the first `count` curves, with their boxes made wider by `margin`. */
-export const boxTreeOf = (curves: Curves, count: number, margin: number): BoxTree => {
+export const curveTreeOf = (curves: Curves, count: number, margin: number): CurveTree => {
   const starts = [0];
   let width = count;
   let total = count;
@@ -103,7 +103,16 @@ export type Stack = Int32Array;
 export const newStack = (): Stack => new Int32Array(2 * 4 * 24);
 
 /** All curves with a number of at least `lowest` whose box meets the given one, into `found`. */
-export const search = (tree: BoxTree, x0: number, y0: number, x1: number, y1: number, lowest: number, stack: Stack, found: Found): void => {
+export const search = (
+  tree: CurveTree,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  lowest: number,
+  stack: Stack,
+  found: Found,
+): void => {
   const { boxes, starts } = tree;
   found.count = 0;
   let top = 0;
