@@ -76,7 +76,11 @@ describe('a job with an open line', () => {
   it('is answered with yes, and says of the line how it is cut instead of that it is not', () => {
     expect([facts.answer, facts.sentence]).toEqual(['yes', expect.stringMatching(/^Yes\. /)]);
     const codes = facts.findings.map((f) => f.code);
-    expect([codes.includes('open-line-cut'), codes.includes('open-chain')]).toEqual([true, false]);
+    expect([codes.includes('open-line-cut'), codes.includes('open-chain'), codes.includes('chain-ends-on-loop')]).toEqual([
+      true,
+      false,
+      false,
+    ]);
     expect(facts.proof!.open!.map((o) => [o.chain, o.state])).toEqual([
       ['C1', 'right'],
       ['lead 1', 'right'],

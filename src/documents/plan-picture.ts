@@ -1,7 +1,7 @@
 /** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import { type Contour, contour, path } from '../geometry/contour.ts';
-import { line, type Point, point } from '../geometry/segment.ts';
+import { line, midpoint, type Point, point } from '../geometry/segment.ts';
 import type { OpenCutPlan } from '../plan/open.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { JobFacts } from './facts.ts';
@@ -34,12 +34,13 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
     high: { x: high.x + margin, y: high.y + margin },
     strokes: [
       ...strokes,
+      ...wayStrokes(plan),
       ...cuts.flatMap(holeStrokes),
       ...(plan?.openCuts ?? []).flatMap(lineStrokes),
       ...refusedPlaces(facts, size * 0.03),
       ...datum({ x: 0, y: 0 }, low, high, size * 0.02),
     ],
-    labels: [...cuts.map(labelOf), ...(plan?.openCuts ?? []).map(lineLabel)],
+    labels: [...holeLabels(cuts), ...(plan?.openCuts ?? []).map(lineLabel)],
   };
 };
 
@@ -59,12 +60,17 @@ const clampStrokes = (box: Contour): readonly Stroke[] => {
   ];
 };
 
-const labelOf = (cut: ContourPlan & { readonly number: number }): Label => ({
-  at: { x: cut.hole.at.x + cut.hole.diameter / 2, y: cut.hole.at.y },
-  text: String(cut.number),
-  side: 'right',
-  ring: true,
-});
+/** One label a hole: contours that are begun from the same one are named together. */
+const holeLabels = (cuts: readonly (ContourPlan & { readonly number: number })[]): readonly Label[] => {
+  const byHole = new Map<string, Label>();
+  for (const { hole, number } of cuts) {
+    const { x, y } = hole.at;
+    const before = byHole.get(`${x} ${y}`);
+    const text = before === undefined ? String(number) : `${before.text}, ${number}`;
+    byHole.set(`${x} ${y}`, { at: { x: x + hole.diameter / 2, y }, text, side: 'right', ring: true });
+  }
+  return [...byHole.values()];
+};
 
 /** An open line drawn as heavily as a contour, with its ways in and out broken, and its holes. */
 const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] => {
@@ -80,7 +86,36 @@ const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] =
   ];
 };
 
-const lineLabel = ({ chain, from }: OpenCutPlan): Label => ({ at: from.at, text: chain, side: 'right', ring: false });
+/** In the middle of the line, beside it: at its end the name would stand on the edge of the block. */
+const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): Label => {
+  const middle = segments[segments.length >> 1];
+  if (middle === undefined) return { at: from.at, text: chain, side: 'right', ring: false };
+  const level = Math.abs(middle.to.x - middle.from.x) > Math.abs(middle.to.y - middle.from.y);
+  return { at: midpoint(middle.from, middle.to), text: chain, side: level ? 'above' : 'right', ring: false };
+};
+
+/** Plans with more steps are drawn without: there neither rings nor loops could be told apart. */
+const MOST_STEPS = 20_000;
+
+/** Loops at corners are smaller than this radius, mm. */
+const LARGEST_LOOP = 2;
+
+/** Way of the wire that no contour shows: the rings in openings that are burnt out, and the loops out and back at outside corners. */
+const wayStrokes = (plan: Plan | undefined): readonly Stroke[] => {
+  if (plan === undefined) return [];
+  const { steps } = plan;
+  if (steps.length > MOST_STEPS) return [];
+  const first = steps.find((s) => s.kind === 'cut')?.pass;
+  return steps.flatMap((step): Stroke[] => {
+    if (step.kind !== 'cut' || step.pass !== first) return [];
+    const { part, centre, programmed } = step;
+    if (part === 'core' && centre !== undefined) return [{ data: pathData(path([centre])), width: 0.1, grey: 0.45 }];
+    // A contour's own arc of that kind is drawn over itself.
+    const loop =
+      part === 'contour' && programmed?.kind === 'arc' && Math.abs(programmed.sweep) > Math.PI && programmed.radius < LARGEST_LOOP;
+    return loop ? [{ data: pathData(path([programmed])), width: 0.2, grey: 0.08 }] : [];
+  });
+};
 
 /** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
 const refusedPlaces = ({ findings, drawing }: JobFacts, radius: number): readonly Stroke[] =>

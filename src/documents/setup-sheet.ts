@@ -75,9 +75,20 @@ const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
     {
       kind: 'picture',
       picture,
-      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${(facts.plan?.clamps ?? []).length > 0 ? ' Grey crossed box: clamp.' : ''}`,
+      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${captionMore(facts)}`,
     },
   ];
+};
+
+/** Only what this plan has. */
+const captionMore = ({ plan }: JobFacts): string => {
+  const { clamps = [], contours = [], openCuts = [] } = plan ?? {};
+  return [
+    ...(contours.some((c) => c.core !== undefined) ? [' Grey rings: burnt out without a core.'] : []),
+    ...(openCuts.length > 0 ? [` ${openCuts.length === 1 ? 'Named C: an open line' : 'Named C: open lines'} that the wire cuts.`] : []),
+    ...(contours.some((c) => c.hole.origin === 'block edge') ? [' Numbered beside the block: threaded in the open.'] : []),
+    ...(clamps.length > 0 ? [' Grey crossed box: clamp.'] : []),
+  ].join('');
 };
 
 const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {

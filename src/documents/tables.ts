@@ -1,6 +1,6 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../estimate/estimate.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { ContourPlan, Plan } from '../plan/plan.ts';
 import { controlUnit, type JobFacts } from './facts.ts';
 import { column, type PaperBlock } from './paper.ts';
 import { numbered } from './plan-picture.ts';
@@ -38,32 +38,45 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
 });
 
 /** Where each contour starts. */
-export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES): Table => ({
-  kind: 'table',
-  columns: [
-    column('No.', 0.6),
-    column('Contour', 1),
-    column('Kept', 1.6),
-    column('X', 1, 'right'),
-    column('Y', 1, 'right'),
-    column('Hole Ø', 1, 'right'),
-    column('Hole', 1.4),
-    column(`Tab ${unit.name}`, 0.9, 'right'),
-    column('Loose piece', 1.7, 'right'),
-  ],
-  rows: numbered(plan).map((c) => [
-    String(c.number),
-    c.loop,
-    c.kept === 'die' ? 'the block' : 'the piece inside',
-    place(c.hole.at.x, unit),
-    place(c.hole.at.y, unit),
-    c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter, unit),
-    c.hole.origin === 'placed' ? 'to be drilled' : c.hole.origin === 'drawing' ? 'as drawn' : 'from the edge',
-    c.tab === undefined ? 'none' : place(c.tab.length, unit),
-    c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
-  ]),
-  note: `X, Y and Ø in ${unit.name} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
-});
+export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES): Table => {
+  const rows = numbered(plan);
+  const first = new Map(rows.toReversed().map((c) => [holeKey(c), c.number]));
+  return {
+    kind: 'table',
+    columns: [
+      column('No.', 0.6),
+      column('Contour', 1),
+      column('Kept', 1.6),
+      column('X', 1, 'right'),
+      column('Y', 1, 'right'),
+      column('Hole Ø', 1, 'right'),
+      column('Hole', 1.4),
+      column(`Tab ${unit.name}`, 0.9, 'right'),
+      column('Loose piece', 1.7, 'right'),
+    ],
+    rows: rows.map((c) => [
+      String(c.number),
+      c.loop,
+      c.kept === 'die' ? 'the block' : 'the piece inside',
+      place(c.hole.at.x, unit),
+      place(c.hole.at.y, unit),
+      c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter, unit),
+      holeWords(c, first.get(holeKey(c)) as number),
+      c.tab === undefined ? 'none' : place(c.tab.length, unit),
+      c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
+    ]),
+    note: `X, Y and Ø in ${unit.name} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
+  };
+};
+
+const holeKey = ({ hole: { at } }: ContourPlan): string => `${at.x} ${at.y}`;
+
+/** A hole that an earlier contour was begun from is there already. */
+const holeWords = ({ hole, number }: ReturnType<typeof numbered>[number], first: number): string => {
+  if (hole.origin === 'block edge') return 'from the edge';
+  if (first < number) return `that of ${first}`;
+  return hole.origin === 'placed' ? 'to be drilled' : 'as drawn';
+};
 
 /** Where the hours go. */
 export const hoursTable = (estimate: Estimate): Table => ({

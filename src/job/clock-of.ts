@@ -17,7 +17,7 @@ export interface OnClock {
   readonly findings: readonly Finding[];
 }
 
-/** How far ahead of the start a better one is looked for. */
+/** How far ahead of the start a better one is looked for, and how much later it may end: a night gained is not worth a weekend lost. */
 const LOOK_AHEAD = DAY;
 /** Runs with more events are laid on the clock, but no other start is tried for them. */
 const MOST_EVENTS = 2000;
@@ -31,7 +31,7 @@ export const clockOf = (run: JobRun, plan: Plan, program: ReadProgram, estimate:
   const told = clockFindings(laid.clock);
   // What goes on for weeks has every hour of the day in it: no start changes much, and trying them would take long.
   if (events.length > MOST_EVENTS || pieces.laid < pieces.asked) return { clock: laid.clock, findings: told };
-  const proposal = bestStart([{ name: run.job.run, question }], { from: start, to: start + LOOK_AHEAD });
+  const proposal = bestStart([{ name: run.job.run, question }], { from: start, to: start + LOOK_AHEAD, later: LOOK_AHEAD });
   return { clock: laid.clock, findings: [...told, ...startFindings(proposal)] };
 };
 

@@ -34,6 +34,7 @@ const unknown = (id: string, known: readonly string[]): Finding =>
 /** What the drawing says of lines that do not close, and of a drawing that has only those, without what is cut as lines. */
 export const withoutCutLines = (findings: readonly Finding[], lines: readonly WantedLine[]): readonly Finding[] => {
   if (lines.length === 0) return findings;
-  const cut = ({ sentence }: Finding): boolean => lines.some((l) => sentence.startsWith(`${l.id} on layer `));
-  return findings.filter((f) => f.code !== 'no-loop' && (f.code !== 'open-chain' || !cut(f)));
+  const cut = ({ sentence }: Finding): boolean =>
+    lines.some((l) => sentence.startsWith(`${l.id} on layer `) || sentence.startsWith(`${l.id} ends on `));
+  return findings.filter((f) => f.code !== 'no-loop' && ((f.code !== 'open-chain' && f.code !== 'chain-ends-on-loop') || !cut(f)));
 };

@@ -34,7 +34,20 @@ export const sweepOf = (segments: readonly Segment[], radius: number): Paths64 =
   pushArc(outline, last.to, radius, angleOf(directionAt(last, 'end')) - Math.PI / 2, Math.PI);
   for (const p of left) outline.push(p);
   pushArc(outline, first.from, radius, angleOf(directionAt(first, 'start')) + Math.PI / 2, Math.PI);
-  return [outline, ...discsOfTightArcs(chain, radius)];
+  return [withoutJitter(outline), ...discsOfTightArcs(chain, radius)];
+};
+
+/**
+ * Where a line goes on from an arc the same place may be rounded to two, a unit apart. On such a hair, doubled back upon itself, the polygon
+ * library has left metal standing along the whole next side: the second of two such points goes.
+ */
+const withoutJitter = (outline: Path64): Path64 => {
+  const kept: Path64 = [];
+  for (const p of outline) {
+    const before = kept[kept.length - 1];
+    if (before === undefined || Math.abs(p.x - before.x) > 1 || Math.abs(p.y - before.y) > 1) kept.push(p);
+  }
+  return kept;
 };
 
 /** A full disc, for holes and for a wire that stands still. */

@@ -11,6 +11,8 @@ import { type Calendar, isAttended } from './shifts.ts';
 export interface Window {
   readonly from: Moment;
   readonly to: Moment;
+  /** Minutes by which the end may come later than with a start at once; as late as it likes when left out. */
+  readonly later?: number;
 }
 
 /** `most at night`: the most cutting outside the shifts, then the earliest finish. `ends soonest`: the other way round. */
@@ -51,7 +53,8 @@ export const bestStart = <Name extends string>(
     for (const at of startsIn(window, calendar, sequence.turns)) starts.push({ name, at, ...runThrough(sequence.turns, at, calendar) });
   }
   const atOnce = starts[0]!;
-  const best = starts.reduce((one, other) => (isBetter(other, one, aim) ? other : one));
+  const latest = atOnce.finish + (window.later ?? Number.POSITIVE_INFINITY);
+  const best = starts.filter((s) => s.finish <= latest).reduce((one, other) => (isBetter(other, one, aim) ? other : one));
   return { kind: best === atOnce ? 'at once' : 'another', best, atOnce, sentence: reason(best, atOnce, candidates.length > 1) };
 };
 

@@ -31,15 +31,22 @@ const spoolFindings = ({ spools }: Clock): readonly Finding[] => {
 /** Waits shorter than an hour are not worth a word. */
 const LONG_WAIT = 60;
 
-const waitFindings = ({ events, totals, start }: Clock): readonly Finding[] => {
-  const waits = events.filter((e) => e.kind === 'waiting for a person' && e.to - e.from >= LONG_WAIT && e.from > start);
+/** What waits for a new spool is told with the spool. */
+const waitFindings = ({ events, start, spools }: Clock): readonly Finding[] => {
+  const waits = events.filter(
+    (e) =>
+      e.kind === 'waiting for a person' &&
+      e.to - e.from >= LONG_WAIT &&
+      e.from > start &&
+      !spools.some((s) => Math.abs(s.changed - e.to) < 1),
+  );
   const first = waits[0];
   if (first === undefined) return [];
   const often = waits.length === 1 ? 'once' : `${waits.length} times`;
   return [
     find(
       'stop-at-night',
-      `The machine waits ${often} for somebody to come, ${printDuration(totals.waiting)} in all: first from ${printMoment(first.from)} to ${printMoment(first.to)}.`,
+      `The machine waits ${often} for somebody to come, ${printDuration(waits.reduce((sum, w) => sum + w.to - w.from, 0))} in all: first from ${printMoment(first.from)} to ${printMoment(first.to)}.`,
       { ...(first.block === undefined ? {} : { place: { kind: 'line', line: first.block + 1 } as const }), remedy: WAIT_REMEDY },
     ),
   ];

@@ -1,0 +1,36 @@
+/** A part of sharp corners that are gone round by loops, proven, drawn and told. */
+import { describe, expect, it } from 'vitest';
+import { planPicture } from '../documents/plan-picture.ts';
+import { disc, loop, questionFor, rectangle } from '../plan/plan.fixture.ts';
+import { planCut } from '../plan/plan-cut.ts';
+import { proved } from './core.fixture.ts';
+
+const squares = [loop('L1', rectangle(0, 0, 50, 16)), loop('L2', rectangle(0, 22, 50, 16))];
+
+describe('a part with loops at its corners', () => {
+  it('is proven: no metal is left along the side after a loop', () => {
+    // The rough cut of this size once made the polygon library lose a corner of the outline and leave 0.02 mm along a side.
+    for (const height of [20, 40, 60]) {
+      const { proof } = proved(questionFor([squares[0]!], { height, finish: 1, tolerance: 0.01, sharpOutside: 'loop' }));
+      expect([height, proof.verdict, proof.findings.filter((f) => f.severity === 'refusal').map((f) => f.sentence)]).toEqual([
+        height,
+        'proven',
+        [],
+      ]);
+    }
+  });
+
+  it('shows its loops, rings of burnt openings, and one label for a hole of two parts', () => {
+    const drawing = { loops: [], units: { millimetres: 1 } };
+    const picture = (plan: ReturnType<typeof planCut>) => planPicture({ plan, drawing, findings: [] } as never)!;
+    const plain = picture(planCut(questionFor(squares)));
+    const looped = picture(planCut(questionFor(squares, { sharpOutside: 'loop' })));
+    expect(looped.strokes.length - plain.strokes.length).toBe(8);
+    expect(plain.labels.map((l) => l.text)).toEqual(['1, 2']);
+    const bore = [loop('L1', rectangle(-20, -20, 40, 40)), loop('L2', disc(0, 0, 2), 1, 'L1')];
+    const plan = planCut(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
+    const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;
+    expect(rings).toBeGreaterThan(0);
+    expect(rings).toBeGreaterThanOrEqual(plan.contours[0]!.core!.rings);
+  });
+});
