@@ -135,3 +135,7 @@ export const jobSchema = z
 
 export type Job = z.infer<typeof jobSchema>;
 export type JobInput = z.input<typeof jobSchema>;
+
+/** mm that the wire cuts through: one sheet, or all sheets of a stack with the gaps between them. */
+export const cutHeight = ({ height, stack, stackGap }: Pick<Job, 'height' | 'stack' | 'stackGap'>): number =>
+  stack * height + (stack - 1) * stackGap;

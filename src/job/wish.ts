@@ -11,6 +11,7 @@ import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
+import { cutHeight, type Job } from './job.ts';
 import { openWish } from './open-wish.ts';
 import type { JobRun } from './run.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
@@ -89,11 +90,12 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
     ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
     blockMargin: job.block.margin,
+    ...stockOf(job, scale),
     wires: shop.wires,
     passTables: shop.passTables,
     ...(job.wire === undefined ? {} : { wire: job.wire }),
     machine: shop.machines[0] as PlanQuestion['machine'],
-    height: job.height,
+    height: cutHeight(job),
     flush: job.flush,
     finish: job.finish,
     tolerance: job.tolerance,
@@ -105,6 +107,12 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     ...ratesOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
+};
+
+const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => {
+  if (stock?.width === undefined || stock.depth === undefined) return {};
+  const { width, depth, corner } = stock;
+  return { stock: { width, depth, ...(corner === undefined ? {} : { corner: scaled(corner, scale) }) } };
 };
 
 const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });

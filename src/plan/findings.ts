@@ -45,6 +45,8 @@ export const catalogue = {
   'web-thin': { severity: 'warning', title: 'Two openings are closer than a kerf and a web' },
   'parts-too-near': { severity: 'warning', title: 'The waste between two parts comes apart or bends' },
   'frame-weak': { severity: 'warning', title: 'The ring of block round a contour is thin' },
+  'outside-stock': { severity: 'refusal', title: 'A contour reaches over the edge of the stock' },
+  'stock-not-as-drawn': { severity: 'warning', title: 'The stock of the job is not the block of the drawing' },
   'near-block-edge': { severity: 'warning', title: 'A contour comes too near the edge of the block' },
   'cuts-clamp': { severity: 'refusal', title: 'A cut would run into a clamp' },
   'near-clamp': { severity: 'warning', title: 'A cut comes near a clamp' },

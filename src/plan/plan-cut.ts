@@ -1,7 +1,7 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure } from './accuracy.ts';
-import { blockFor, travelFindings } from './block.ts';
+import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { besideBlock } from './block-edge.ts';
 import { clampFindings } from './clamps.ts';
 import { coresOfUnknown, withCore } from './core-choice.ts';
@@ -25,8 +25,7 @@ import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
 export const planCut = (question: PlanQuestion): Plan => {
   const sorted = sortLoops(question);
   const block = blockFor(sorted, question);
-  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
-  const shapes = shapesOf(around, (id) => isFromEdge(question, id));
+  const shapes = shapesIn(question, sorted);
   const choice = chooseWire(question, shapes);
   const nothing =
     sorted.cut.length + (question.open ?? []).length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
@@ -36,6 +35,7 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...coresOfUnknown(question, sorted),
     ...choice.findings,
     ...travelFindings(block, sorted.cut, question),
+    ...stockFindings(block, sorted, question),
   ];
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
@@ -73,6 +73,12 @@ export const planCut = (question: PlanQuestion): Plan => {
     },
     findings: [...findings, ...severalParts(sorted.cut, order)],
   };
+};
+
+/** The shapes of the loops that are cut, each with what lies in it. */
+export const shapesIn = (question: PlanQuestion, sorted = sortLoops(question)): readonly Shape[] => {
+  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
+  return shapesOf(around, (id) => isFromEdge(question, id));
 };
 
 const NOWHERE = { x: 0, y: 0 };

@@ -31,6 +31,13 @@ export type KeptChoice = 'die' | 'punch' | 'leave';
 /** `slug`: the piece inside comes out whole. `burn`: the wire takes all of it. */
 export type CoreChoice = 'slug' | 'burn';
 
+/** Lengths in mm; with no corner it lies below and left of the outermost contours by the margin. */
+export interface Stock {
+  readonly width: number;
+  readonly depth: number;
+  readonly corner?: Point;
+}
+
 export interface PlanQuestion {
   readonly loops: readonly WantedLoop[];
   /** Open lines that are to be cut. */
@@ -44,10 +51,14 @@ export interface PlanQuestion {
   readonly kept: Readonly<Record<string, KeptChoice>>;
   /** From the outermost contour to the edge of the block, where the drawing has no block. */
   readonly blockMargin: number;
+  /** The piece of metal, where the drawing has no block: its sides along x and y, and where its lower left corner lies. */
+  readonly stock?: Stock;
   /** The shop's wires. */
   readonly wires: readonly Wire[];
   /** Key of the wire the user insists on. */
   readonly wire?: string;
+  /** Key of the wire that the whole job was found cheapest with, where the user insists on none: no other is tried then. */
+  readonly settled?: string;
   readonly machine: Machine;
   readonly material: Material;
   readonly height: number;
