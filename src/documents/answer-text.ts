@@ -1,4 +1,5 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
+import type { Estimate } from '../estimate/estimate.ts';
 import type { Severity } from '../finding/finding.ts';
 import { budgetLines } from './budget-text.ts';
 import { clockSentences } from './clock-text.ts';
@@ -7,7 +8,7 @@ import { openTable } from './open-table.ts';
 import { otherWaysLines } from './other-ways-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
-import { counted, findingText } from './words.ts';
+import { counted, findingText, mass } from './words.ts';
 
 const MOST_FINDINGS = 30;
 
@@ -51,11 +52,15 @@ const planSections = (facts: JobFacts): readonly string[] => {
       section('Hours', [tableText(hoursTable(estimate))]),
       section(`Price in ${estimate.currency}, rates from ${estimate.ratesFrom}`, [
         tableText(costTable(estimate)),
+        ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal), '  ')]),
         tableText(breakTable(estimate)),
       ]),
     );
   return parts;
 };
+
+const metalSentence = ({ mass: metal, suppliedBy }: NonNullable<Estimate['metal']>): string =>
+  `Metal of one piece: ${mass(metal.value)}, slugs and scrap and all, ${suppliedBy === 'customer' ? 'brought by the customer' : 'in the price'}.`;
 
 /** Findings point at the drawing in its own unit, the tables of the machine count in that of the program. */
 const placesIn = ({ drawing }: JobFacts): string => (drawing.units.millimetres === 1 ? '' : `, places in ${drawing.units.name} as drawn`);

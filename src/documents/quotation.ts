@@ -1,9 +1,10 @@
 /** The quotation: what the customer gets, for how much, on which assumptions. */
+import type { Estimate } from '../estimate/estimate.ts';
 import { expectedWithin, type JobFacts } from './facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { breakTable } from './tables.ts';
-import { accuracy, findingText, finish, money, place } from './words.ts';
+import { accuracy, findingText, finish, mass, money, place } from './words.ts';
 
 /** A change to the job that would save money, worked out by running the job again. */
 export interface Cheaper {
@@ -54,7 +55,7 @@ const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
   if (asked !== undefined)
     price.push({
       kind: 'text',
-      text: `For ${asked.quantity} ${asked.quantity === 1 ? 'piece' : 'pieces'}: ${money(asked.total, estimate.currency)}, without tax and carriage; material supplied by you.`,
+      text: `For ${asked.quantity} ${asked.quantity === 1 ? 'piece' : 'pieces'}: ${money(asked.total, estimate.currency)}, without tax and carriage; ${metalSaid(estimate)}.`,
     });
   const get: PaperBlock = {
     kind: 'pairs',
@@ -67,6 +68,9 @@ const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
   };
   return [{ kind: 'heading', text: 'What you get' }, get, ...price, ...cheaperBlocks(offer)];
 };
+
+const metalSaid = ({ metal }: Estimate): string =>
+  metal === undefined || metal.suppliedBy === 'customer' ? 'material supplied by you' : `with ${mass(metal.mass.value)} of material each`;
 
 const cheaperBlocks = (offer: Offer): readonly PaperBlock[] =>
   offer.cheaper.length === 0

@@ -81,7 +81,7 @@ const holeWords = ({ hole, number }: ReturnType<typeof numbered>[number], first:
 /** Where the hours go. */
 export const hoursTable = (estimate: Estimate): Table => ({
   kind: 'table',
-  columns: [column('Time for one piece', 4), column('', 2.4, 'right')],
+  columns: [column(`Time for one ${estimate.stack === undefined ? 'piece' : `stack of ${estimate.stack}`}`, 4), column('', 2.4, 'right')],
   rows: [
     ...estimate.passes.map((p) => [`Pass ${p.pass}, ${Math.round(p.length.value).toLocaleString('en')} mm of path`, duration(p.minutes)]),
     ['Threading', duration(estimate.threading)],
@@ -91,14 +91,18 @@ export const hoursTable = (estimate: Estimate): Table => ({
     ['of which somebody must be there', duration(estimate.attended)],
     ['of which it runs alone', duration(estimate.unattended)],
   ],
-  note: `Besides: start holes ${duration(estimate.drilling)} a piece; set-up ${duration(estimate.setUp)} and programming ${duration(estimate.programming)} once. Ranges are one standard deviation.`,
+  note: `Besides: start holes ${duration(estimate.drilling)} a ${estimate.stack === undefined ? 'piece' : 'stack'}; set-up ${duration(estimate.setUp)} and programming ${duration(estimate.programming)} once. Ranges are one standard deviation.`,
 });
 
 /** What the price is made of. */
 export const costTable = (estimate: Estimate): Table => ({
   kind: 'table',
   columns: [column('Cost', 4), column('', 1.5), column('', 2, 'right')],
-  rows: estimate.lines.map((l) => [l.name, l.per === 'job' ? 'once' : 'each piece', money(l.cost, estimate.currency)]),
+  rows: estimate.lines.map((l) => [
+    l.name,
+    l.per === 'job' ? 'once' : l.per === 'run' ? 'each stack' : 'each piece',
+    money(l.cost, estimate.currency),
+  ]),
 });
 
 /** Price by quantity. */

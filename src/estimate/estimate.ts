@@ -20,6 +20,18 @@ export interface EstimateQuestion {
   readonly quantity: number;
   /** Further quantities to price. */
   readonly breaks: readonly number[];
+  /** Pieces that one run of the program gives: sheets cut in a stack. One when left out. */
+  readonly stack?: number;
+  /** Metal of one piece, where somebody said what it costs or that it is the customer's. */
+  readonly metal?: Metal;
+}
+
+export interface Metal {
+  /** kg of one piece, slugs and scrap and all. */
+  readonly mass: Figure;
+  readonly suppliedBy: 'shop' | 'customer';
+  /** Money for one piece; none where the customer brings it. */
+  readonly cost?: Figure;
 }
 
 export type Estimated =
@@ -35,8 +47,8 @@ export interface PassTime {
 export interface PriceLine {
   readonly name: string;
   readonly cost: Figure;
-  /** Once for the job, or for each piece. */
-  readonly per: 'job' | 'piece';
+  /** Once for the job, for each piece, or for each run of the program where a stack gives several pieces. */
+  readonly per: 'job' | 'piece' | 'run';
 }
 
 export interface PriceBreak {
@@ -61,6 +73,9 @@ export interface Estimate {
   readonly wireMass: Figure;
   readonly spools: Figure;
   readonly lines: readonly PriceLine[];
+  /** Pieces of one run, where that is more than one: hours, wire and spools are those of the run. */
+  readonly stack?: number;
+  readonly metal?: Metal;
   readonly each: Figure;
   readonly breaks: readonly PriceBreak[];
   readonly currency: string;
@@ -79,8 +94,12 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
   const { rates } = onDay;
   const { sparking, ...hours } = hoursOf(tallied.tally, plan, machine, rates);
   const use = wireUse({ ...hours, sparking }, plan.wire);
-  const lines = priceLines({ ...hours, sparking }, use, plan.wire, rates);
-  const prices = priceBreaks(lines, [quantity, ...breaks], rates);
+  const { stack = 1, metal } = question;
+  const lines = priceLines({ ...hours, sparking }, use, plan.wire, rates, {
+    stack,
+    ...(metal?.cost === undefined ? {} : { metal: metal.cost }),
+  });
+  const prices = priceBreaks(lines, [quantity, ...breaks], rates, stack);
   const each = (prices.find((p) => p.quantity === quantity) as PriceBreak).each;
   return {
     kind: 'estimate',
@@ -90,6 +109,8 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
       wireMass: use.mass,
       spools: use.spools,
       lines,
+      ...(stack === 1 ? {} : { stack }),
+      ...(metal === undefined ? {} : { metal }),
       each,
       breaks: prices,
       currency: rates.currency,

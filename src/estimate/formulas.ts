@@ -114,6 +114,20 @@ export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {
   compute: ({ once, piece, quantity, margin }) => (once / quantity + piece) * (1 + margin),
 };
 
+export const stackShare: Formula<'own' | 'run' | 'runs' | 'quantity'> = {
+  name: 'share of a stack',
+  text: 'per piece = own + each stack × stacks / quantity',
+  source: SOURCE,
+  unit: 'money',
+  inputs: {
+    own: { unit: 'money', name: 'cost of each piece' },
+    run: { unit: 'money', name: 'cost of each stack' },
+    runs: { unit: '1', name: 'stacks that are cut' },
+    quantity: { unit: '1', name: 'quantity' },
+  },
+  compute: ({ own, run, runs, quantity }) => own + (run * runs) / quantity,
+};
+
 export const priceTotal: Formula<'each' | 'quantity'> = {
   name: 'price of all pieces',
   text: 'total = price each × quantity',

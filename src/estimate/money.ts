@@ -4,7 +4,18 @@ import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { PriceBreak, PriceLine } from './estimate.ts';
-import { hourly, massCost, powerCost, priceEach, priceTotal, spoolShare, sumOf, wireKilograms, wireMetres } from './formulas.ts';
+import {
+  hourly,
+  massCost,
+  powerCost,
+  priceEach,
+  priceTotal,
+  spoolShare,
+  stackShare,
+  sumOf,
+  wireKilograms,
+  wireMetres,
+} from './formulas.ts';
 import { fromShop, type Hours } from './hours.ts';
 import type { Rates } from './rates.ts';
 
@@ -32,7 +43,20 @@ export const wireUse = (hours: Hours, wire: Wire): WireUse => {
   };
 };
 
-export const priceLines = (hours: Hours, use: WireUse, wire: Wire, rates: Rates): readonly PriceLine[] => {
+export interface Shared {
+  /** Pieces of one run of the program. */
+  readonly stack: number;
+  /** Cost of the metal of one piece. */
+  readonly metal?: Figure;
+}
+
+export const priceLines = (
+  hours: Hours,
+  use: WireUse,
+  wire: Wire,
+  rates: Rates,
+  { stack, metal }: Shared = { stack: 1 },
+): readonly PriceLine[] => {
   const labour = fromShop('shop.labour', 'labour rate', rates.labourHour, 'money/h');
   const people = (key: string, name: string, minutes: number): Figure =>
     fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
@@ -42,33 +66,40 @@ export const priceLines = (hours: Hours, use: WireUse, wire: Wire, rates: Rates)
     [
       hours.attended,
       people('load', 'changing the piece', rates.minutes.load),
-      people('inspection', 'measuring and cleaning', rates.minutes.inspection),
+      people(
+        'inspection',
+        stack === 1 ? 'measuring and cleaning' : 'measuring and cleaning all of a stack',
+        stack * rates.minutes.inspection,
+      ),
     ],
     'min',
     {
       key: 'hours.people',
-      name: 'work on one piece',
+      name: stack === 1 ? 'work on one piece' : 'work on one stack',
     },
   );
-  const lines: readonly (readonly ['job' | 'piece', Figure])[] = [
+  const lines: readonly (readonly ['job' | 'run', Figure])[] = [
     ['job', cost('programming', 'Programming', hours.programming, labour)],
     ['job', cost('set-up', 'Set-up', hours.setUp, labour)],
-    ['piece', cost('machine', 'Machine time', hours.total, fromShop('shop.machine', 'machine rate', rates.machineHour, 'money/h'))],
-    ['piece', cost('people', 'Stops, loading and measuring', handling, labour)],
-    ['piece', cost('drilling', 'Start holes', hours.drilling, fromShop('shop.drilling', 'drilling rate', rates.drillingHour, 'money/h'))],
+    ['run', cost('machine', 'Machine time', hours.total, fromShop('shop.machine', 'machine rate', rates.machineHour, 'money/h'))],
+    ['run', cost('people', 'Stops, loading and measuring', handling, labour)],
+    ['run', cost('drilling', 'Start holes', hours.drilling, fromShop('shop.drilling', 'drilling rate', rates.drillingHour, 'money/h'))],
     [
-      'piece',
+      'run',
       apply(
         massCost,
         { mass: use.mass, price: fromShop('wire.price', 'price of the wire', wire.price, 'money/kg') },
         { key: 'price.wire', name: 'Wire' },
       ),
     ],
-    ['piece', cost('filters', 'Filters', hours.sparking, fromShop('shop.filters', 'filters', rates.filtersHour, 'money/h'))],
-    ['piece', cost('resin', 'Resin', hours.sparking, fromShop('shop.resin', 'resin', rates.resinHour, 'money/h'))],
-    ['piece', powerLine(hours, rates)],
+    ['run', cost('filters', 'Filters', hours.sparking, fromShop('shop.filters', 'filters', rates.filtersHour, 'money/h'))],
+    ['run', cost('resin', 'Resin', hours.sparking, fromShop('shop.resin', 'resin', rates.resinHour, 'money/h'))],
+    ['run', powerLine(hours, rates)],
   ];
-  return lines.map(([per, figure]) => ({ name: figure.name, cost: figure, per }));
+  const all = lines.map(
+    ([per, figure]): PriceLine => ({ name: figure.name, cost: figure, per: per === 'run' && stack === 1 ? 'piece' : per }),
+  );
+  return metal === undefined ? all : [...all, { name: metal.name, cost: metal, per: 'piece' }];
 };
 
 const powerLine = (hours: Hours, rates: Rates): Figure =>
@@ -82,8 +113,8 @@ const powerLine = (hours: Hours, rates: Rates): Figure =>
     { key: 'price.power', name: 'Power' },
   );
 
-/** Prices for each quantity asked, smallest first, each quantity once. */
-export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly number[], rates: Rates): readonly PriceBreak[] => {
+/** Prices for each quantity asked, smallest first, each quantity once. A stack that is not full costs as much as a full one. */
+export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly number[], rates: Rates, stack = 1): readonly PriceBreak[] => {
   const of = (per: PriceLine['per'], name: string): Figure =>
     sumOf(
       lines.filter((l) => l.per === per).map((l) => l.cost),
@@ -91,7 +122,8 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
       { key: `price.per-${per}`, name },
     );
   const once = of('job', 'cost once for the job');
-  const piece = of('piece', 'cost of each piece');
+  const own = of('piece', 'cost of each piece');
+  const run = of('run', 'cost of each stack');
   const margin = fromShop('shop.margin', 'margin', rates.margin, '1');
   return [...new Set(quantities)]
     .toSorted((a, b) => a - b)
@@ -104,6 +136,7 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
         basis: 'drawing',
         source: 'the job',
       });
+      const piece = stack === 1 ? own : withShare(own, run, quantity, stack);
       const each = apply(priceEach, { once, piece, quantity, margin }, { key: `price.${count}.each`, name: `price each for ${count}` });
       return {
         quantity: count,
@@ -111,4 +144,21 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
         total: apply(priceTotal, { each, quantity }, { key: `price.${count}.total`, name: `price of ${count}` }),
       };
     });
+};
+
+/** What a piece costs by itself, and its share of the runs that all pieces need. */
+const withShare = (own: Figure, run: Figure, quantity: Figure, stack: number): Figure => {
+  const runs = given({
+    key: `job.runs.${quantity.value}`,
+    name: `stacks of ${stack} that are cut`,
+    value: Math.ceil(quantity.value / stack),
+    unit: '1',
+    basis: 'drawing',
+    source: 'the job',
+  });
+  return apply(
+    stackShare,
+    { own, run, runs, quantity },
+    { key: `price.${quantity.value}.piece`, name: 'cost of each piece with its share of the stacks' },
+  );
 };

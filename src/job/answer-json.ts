@@ -76,6 +76,8 @@ const estimateJson = (facts: JobFacts): Json => {
       total: figure(e.total),
     },
     wireUsed: { length: figure(e.wireLength), mass: figure(e.wireMass), spools: figure(e.spools) },
+    ...(e.stack === undefined ? {} : { stack: e.stack }),
+    ...(e.metal === undefined ? {} : { metal: { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy } }),
     price: {
       currency: e.currency,
       ratesFrom: e.ratesFrom,

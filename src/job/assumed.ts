@@ -28,7 +28,10 @@ export const assumptions = (
 ): readonly string[] => {
   const silent = SENTENCES.filter(([key]) => !said.has(key)).map(([, sentence]) => sentence(job, material));
   const units = drawing.units.basis === 'assumed' ? [`The drawing is in ${drawing.units.name}; it does not say so itself.`] : [];
-  const block = job.outline === 'cut' ? [`The block stands ${job.block.margin} mm beyond the outermost contours.`] : [];
+  const block =
+    job.outline === 'cut' && job.stock?.width === undefined
+      ? [`The block stands ${job.block.margin} mm beyond the outermost contours.`]
+      : [];
   const rates =
     shop === houseShop ? ['Machine, wires and rates are those of an invented shop: name a shop file for prices that hold.'] : [];
   return [...units, ...silent, ...(said.has('block') ? [] : block), ...rates];

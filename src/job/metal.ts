@@ -1,9 +1,14 @@
 /** Mass and price of metal, as figures that can be asked why. */
+import type { EstimateQuestion } from '../estimate/estimate.ts';
+import { ratesOn } from '../estimate/rates.ts';
 import { areaOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { pieceMass } from '../physics/mass.ts';
+import type { Plan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
+import { materialOf } from './material.ts';
+import type { JobRun } from './run.ts';
 
 /** mm² of an outline less its openings, whichever way they run: the first is the outline. */
 export const metalOf = ([outline, ...openings]: readonly Contour[]): number =>
@@ -52,8 +57,27 @@ export const shareOf = (key: string, name: string, mass: Figure, price: number):
         value: price,
         unit: 'money/kg',
         basis: 'shop',
-        source: 'the shop or nest file',
+        source: 'the job or the shop file',
       }),
     },
     { key, name },
   );
+
+/** The metal of one piece, as far as the job or the shop says who pays for it and what it costs per kg. */
+export const metalFor = ({ job, shop, day }: JobRun, plan: Plan): Pick<EstimateQuestion, 'metal'> => {
+  const { price: told, suppliedBy } = job.stock ?? {};
+  const onDay = ratesOn(shop.rates, day);
+  const known = onDay.kind === 'rates' ? onDay.rates.materialPrices?.[job.material] : undefined;
+  const price = suppliedBy === 'customer' ? undefined : (told ?? known);
+  const found = materialOf(job.material, shop);
+  if (found.kind !== 'material' || (price === undefined && suppliedBy !== 'customer')) return {};
+  const mass = massOf({
+    key: 'metal.mass',
+    name: 'mass of the metal of one piece',
+    area: metalOf([plan.block]),
+    height: job.height,
+    density: found.material.density,
+  });
+  if (price === undefined) return { metal: { mass, suppliedBy: 'customer' } };
+  return { metal: { mass, suppliedBy: 'shop', cost: shareOf('price.metal', 'Metal', mass, price) } };
+};

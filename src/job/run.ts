@@ -1,18 +1,13 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
 import { expectedWithin, type JobFacts } from '../documents/facts.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import { readDrawing } from '../drawing/read.ts';
-import { type Estimated, estimateJob } from '../estimate/estimate.ts';
+import type { Estimated } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
-import type { ReadProgram } from '../nc/read/program.ts';
-import { readProgram } from '../nc/read/read.ts';
-import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
 import type { Material } from '../physics/material.ts';
 import { cornerFigures } from '../plan/corner-lag.ts';
 import type { WantedLine } from '../plan/open.ts';
 import type { Plan } from '../plan/plan.ts';
-import { planCut } from '../plan/plan-cut.ts';
 import type { Proof, Wanted } from '../proof/proof.ts';
 import { proveRead } from '../proof/prove.ts';
 import type { Answer } from './answer.ts';
@@ -21,7 +16,7 @@ import { clockOf, type OnClock } from './clock-of.ts';
 import { figuresIn } from './figures.ts';
 import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
-import { type Memory, noMemory } from './memory.ts';
+import type { Memory } from './memory.ts';
 import { withoutCutLines } from './open-wish.ts';
 import { inDrawingUnits } from './places.ts';
 import { asDrawn } from './scale.ts';
@@ -29,10 +24,11 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
+import { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
 import { toldOnce } from './told-once.ts';
 import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
-import { type Wish, wishOf } from './wish.ts';
+import { wishOf } from './wish.ts';
 
 export interface JobRun {
   readonly job: Job;
@@ -59,6 +55,8 @@ export interface Ran {
   /** The open lines it was asked about. */
   readonly lines?: readonly WantedLine[];
 }
+
+export { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
 
 export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
@@ -115,51 +113,6 @@ export const runJob = (run: JobRun): Ran => {
     ...(wish.wish.lines.length === 0 ? {} : { lines: wish.wish.lines }),
   };
 };
-
-export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobRun): Drawing =>
-  memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join}`, () =>
-    readDrawing(drawing, drawingName, { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) }),
-  );
-
-/** A program that could be written. */
-export type Written = Extract<WrittenProgram, { kind: 'written' }>;
-
-type Made =
-  | { readonly kind: 'made'; readonly plan: Plan; readonly written: Written }
-  | { readonly kind: 'refused'; readonly plan: Plan; readonly findings: readonly Finding[] };
-
-/** Plan and program of a wish; what-ifs come here too. */
-export const makeProgram = (run: JobRun, wish: Wish): Made =>
-  (run.memory ?? noMemory).recall(
-    'program',
-    JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, run.dialect, { ...wish.question, loops: [] }]),
-    () => madeOf(run, wish),
-  );
-
-const madeOf = (run: JobRun, wish: Wish): Made => {
-  const plan = planCut(wish.question);
-  if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
-  const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];
-  const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes });
-  if (written.kind === 'refused') return { kind: 'refused', plan, findings: written.findings };
-  return { kind: 'made', plan, written };
-};
-
-/** The program as its control would read it: proof, hours and price all start from here. */
-export const readBack = (run: JobRun, written: Written): ReadProgram => readProgram(written.text, run.dialect, written.registers);
-
-export const estimateOf = (run: JobRun, plan: Plan, program: ReadProgram): Estimated =>
-  estimateJob({
-    program,
-    plan,
-    machine: machineOf(run.shop),
-    rates: run.shop.rates,
-    day: run.day,
-    quantity: run.job.quantity,
-    breaks: run.job.quantityBreaks,
-  });
-
-export const machineOf = (shop: Shop): Shop['machines'][number] => shop.machines[0] as Shop['machines'][number];
 
 interface Results {
   readonly drawing: Drawing;

@@ -8,7 +8,7 @@ import type { Proof } from '../proof/proof.ts';
 import { printDuration } from '../quantity/duration.ts';
 import { printMoney } from '../quantity/money.ts';
 import { printNumber } from '../quantity/print.ts';
-import type { Job } from './job.ts';
+import { cutHeight, type Job } from './job.ts';
 
 export interface Said {
   readonly job: Job;
@@ -32,8 +32,11 @@ export const yesSentence = ({ job, material, plan, estimate, within }: Said): st
       : ', all of it with somebody there,';
   const each = printMoney(estimate.each.value, estimate.currency);
   const pieces = job.quantity === 1 ? `costs ${each} for one piece` : `costs ${each} each for ${job.quantity} pieces`;
-  return `${within <= job.tolerance ? 'Yes. A' : 'Yes, but the tolerance is in doubt. A'} ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
+  return `${within <= job.tolerance ? 'Yes. A' : 'Yes, but the tolerance is in doubt. A'} ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high${stackSaid(job)}, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
 };
+
+const stackSaid = (job: Job): string =>
+  job.stack === 1 ? '' : ` and ${job.stack} sheets in one stack of ${printNumber(cutHeight(job))} mm`;
 
 /** The gravest finding is the reason; the smallest change that would help follows it. */
 export const noSentence = (findings: readonly Finding[], proof?: Proof): string => {

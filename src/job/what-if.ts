@@ -91,7 +91,7 @@ const wiresOf = (job: Job, shop: Shop): readonly WhatIf[] =>
 /** As many as the machine takes; whether they lie flat on each other is for the shop to judge. */
 const stacks = (job: Job, tallest: number): readonly WhatIf[] =>
   Array.from({ length: MOST_STACKED - 1 }, (_, i) => i + 2)
-    .filter((n) => n <= job.quantity && n * job.height <= tallest)
+    .filter((n) => job.stack === 1 && n <= job.quantity && n * job.height <= tallest)
     .map((stack) => ({
       kind: 'stack',
       sentence: `${stack} pieces on top of each other in one cut`,
