@@ -29,13 +29,16 @@ export const answerText = (facts: JobFacts): string =>
     ),
     section(`Findings${placesIn(facts)}`, findingLines(facts)),
     ...planSections(facts),
-    section('On the clock', facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
+    section(onClockTitle(facts), facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
     section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),
     section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays)),
     proofLine(facts),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+
+const onClockTitle = ({ estimate }: JobFacts): string =>
+  estimate?.stack === undefined ? 'On the clock' : `On the clock, where a piece is a stack of ${estimate.stack}`;
 
 const planSections = (facts: JobFacts): readonly string[] => {
   const { plan, estimate } = facts;

@@ -34,7 +34,7 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
   const known: (readonly [string, string])[] = [
     ['Drawing', facts.drawingName],
     ['Material', facts.material.name],
-    ['Height', `${place(facts.height)} mm`],
+    ['Height', heightSaid(facts)],
     ['Pieces', String(facts.quantity)],
     ['Asked for', `±${facts.asked.tolerance} mm, Ra ${facts.asked.finish} µm`],
   ];
@@ -67,6 +67,11 @@ const scaledRow = ({ scaled }: JobFacts): readonly (readonly [string, string])[]
           `by ${scaled.factor.toFixed(7)} about the datum for a part of ${scaled.temperature} °C; registers as listed, not scaled`,
         ],
       ];
+
+const heightSaid = ({ height, plan, estimate }: JobFacts): string =>
+  estimate?.stack === undefined || plan === undefined
+    ? `${place(height)} mm`
+    : `${estimate.stack} sheets of ${place(height)} mm in one stack, ${place(plan.height)} mm in all`;
 
 const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
   const picture = planPicture(facts);

@@ -49,7 +49,8 @@ export const clockQuestion = (run: JobRun, plan: Plan, program: ReadProgram, est
     minutes: onDay.rates.minutes,
     wire: plan.wire,
     ...(job.spoolLeft === undefined ? {} : { spoolLeft: { unit: 'kg', amount: job.spoolLeft } }),
-    quantity: job.quantity,
+    // A run of the program gives all sheets of a stack.
+    quantity: Math.ceil(job.quantity / job.stack),
     shifts: shop.shifts,
     start: startOf(job.startAt, run.day, shop.shifts),
     // Nearly all that runs alone is cutting, so that its range is that of the feeds.

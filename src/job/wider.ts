@@ -64,5 +64,10 @@ const otherQuestion = ({ job, material, plan, estimate, wanted }: WiderQuestion)
 const wireOwn = (plan: Plan, estimate: Estimate | undefined): WireOwn | undefined => {
   const last = plan.passes.at(-1);
   if (plan.kind !== 'cut' || estimate === undefined || last === undefined) return undefined;
-  return { minutes: estimate.total.value, deviation: plan.accuracy.value, ra: plan.finish.value, formError: last.formError.value };
+  return {
+    minutes: estimate.total.value / (estimate.stack ?? 1),
+    deviation: plan.accuracy.value,
+    ra: plan.finish.value,
+    formError: last.formError.value,
+  };
 };
