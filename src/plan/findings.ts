@@ -4,6 +4,7 @@ import { type Catalogue, finder } from '../finding/finding.ts';
 export const catalogue = {
   'nothing-to-cut': { severity: 'refusal', title: 'No contour is left to be cut' },
   'kept-side': { severity: 'note', title: 'Which side of a contour is kept' },
+  'opening-in-slug': { severity: 'refusal', title: 'An opening lies in a piece that is waste' },
   'kept-of-unknown-loop': { severity: 'warning', title: 'A kept side was given for a loop that is not there' },
   'wire-unknown': { severity: 'refusal', title: 'The wire asked for is not one of the shop' },
   'wire-not-in-stock': { severity: 'warning', title: 'The wire asked for is not on the shelf' },

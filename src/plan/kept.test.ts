@@ -51,4 +51,13 @@ describe('kept sides', () => {
     const told = sortLoops(questionFor([loop('L1', rectangle(-5, 0, 300, 20)), ...many])).findings;
     expect(told[1]!.sentence).toContain('L13 and 28 more');
   });
+
+  it('of two openings one in the other are refused: the inner one would be cut into a slug', () => {
+    expect(keptOf().codes).not.toContain('opening-in-slug');
+    const { findings } = sortLoops(questionFor(nested, { kept: { L1: 'die' } }));
+    const refusal = findings.find((f) => f.code === 'opening-in-slug')!;
+    expect(refusal.sentence).toContain('L2 is to be an opening in the slug of L1');
+    expect(keptOf({ kept: { L1: 'die', L2: 'punch', L3: 'die' } }).codes).not.toContain('opening-in-slug');
+    expect(keptOf({ kept: { L1: 'die', L2: 'leave', L3: 'die' } }).codes).toContain('opening-in-slug');
+  });
 });

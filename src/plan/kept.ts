@@ -43,7 +43,7 @@ export const sortLoops = (question: KeptQuestion): Sorted => {
     alike.loops.push(loop);
     decided.set(`${kind} ${reason}`, alike);
   }
-  const findings = [...[...decided.values()].map(statement), ...unknownOverrides(question)];
+  const findings = [...[...decided.values()].map(statement), ...unknownOverrides(question), ...openingsInSlugs(cut, question.loops)];
   return { cut, block: block.toSorted((a, b) => extent(b) - extent(a)), drawnHoles, findings };
 };
 
@@ -132,4 +132,27 @@ const unknownOverrides = (question: KeptQuestion): Finding[] => {
         place: { kind: 'field', path: `kept.${id}` },
       }),
     );
+};
+
+/** An opening whose metal around it is itself a slug: nothing of it would stay. Loops that are not cut lie between without meaning. */
+const openingsInSlugs = (cut: readonly KeptLoop[], loops: readonly WantedLoop[]): readonly Finding[] => {
+  const kept = new Map(cut.map((c) => [c.loop.id, c.kept]));
+  const parents = new Map(loops.map((l) => [l.id, l.parent]));
+  const cutAround = (id: string): string | undefined => {
+    const parent = parents.get(id);
+    return parent === undefined || kept.has(parent) ? parent : cutAround(parent);
+  };
+  const bySlug = new Map<string, WantedLoop[]>();
+  for (const { loop, kept: side } of cut) {
+    const around = side === 'die' ? cutAround(loop.id) : undefined;
+    if (around !== undefined && kept.get(around) === 'die') bySlug.set(around, [...(bySlug.get(around) ?? []), loop]);
+  }
+  return [...bySlug].map(([slug, within]) => {
+    const one = within.length === 1;
+    const sentence = `${namesOf(within)} ${one ? 'is to be an opening' : 'are to be openings'} in the slug of ${slug}: the metal round ${one ? 'it' : 'them'} falls out with that slug.`;
+    return find('opening-in-slug', sentence, {
+      place: { kind: 'field', path: `kept.${slug}` },
+      remedy: `If the piece inside ${slug} is the part, set kept.${slug} to punch; if it is waste, set kept.${within[0]!.id}${one ? '' : ' and the like'} to leave, or to punch where the inside is a part.`,
+    });
+  });
 };

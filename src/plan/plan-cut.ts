@@ -27,8 +27,7 @@ export const planCut = (question: PlanQuestion): Plan => {
   const block = blockFor(sorted, question);
   const shapes = shapesIn(question, sorted);
   const choice = chooseWire(question, shapes);
-  const nothing =
-    sorted.cut.length + (question.open ?? []).length === 0 ? [find('nothing-to-cut', 'No loop of the drawing is left to be cut.')] : [];
+  const nothing = sorted.cut.length + (question.open ?? []).length === 0 ? [nothingLeft(sorted.block.length)] : [];
   const before = [
     ...nothing,
     ...sorted.findings,
@@ -162,4 +161,15 @@ const NO_WIRE: Plan['wire'] = {
   price: 0,
   spool: 0,
   inStock: false,
+};
+
+/** @param edges outermost loops that are the edge of the block. */
+const nothingLeft = (edges: number): Finding => {
+  const why =
+    edges === 0 ? '' : `: ${edges === 1 ? 'its only outermost loop is' : `its ${edges} outermost loops are`} the edge of the block`;
+  return find(
+    'nothing-to-cut',
+    `No loop of the drawing is left to be cut${why}.`,
+    edges === 0 ? {} : { place: { kind: 'field', path: 'outline' }, remedy: 'If the outermost loops are to be cut, set outline to cut.' },
+  );
 };
