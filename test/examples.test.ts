@@ -2,7 +2,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { exampleJobs, runExample, stemOf } from '../tools/example-jobs.ts';
+import { exampleJobs, exampleNests, runExample, runNestExample, stemOf } from '../tools/example-jobs.ts';
 
 const ANSWERS: Readonly<Record<string, RegExp>> = {
   'die-plate': /^Yes\. /,
@@ -28,5 +28,17 @@ describe.each(exampleJobs())('%s', (job) => {
   it('is answered as the story of the example has it', () => {
     const answer = readFileSync(join(expected, `${stem}.answer.txt`), 'utf8');
     expect(answer).toMatch(ANSWERS[stem] ?? /^(Yes|No)\. /);
+  });
+});
+
+describe.each(exampleNests())('%s', (nest) => {
+  it('lays what was accepted, file by file', () => {
+    const expected = join(dirname(nest), 'expected');
+    const files = runNestExample(nest);
+    expect(Object.keys(files).toSorted()).toEqual(readdirSync(expected).toSorted());
+    const differing = Object.entries(files).filter(([name, text]) => readFileSync(join(expected, name), 'utf8') !== text);
+    mkdirSync('out/goldens', { recursive: true });
+    for (const [name, text] of differing) writeFileSync(join('out/goldens', name), text);
+    expect(differing.map(([name]) => name)).toEqual([]);
   });
 });

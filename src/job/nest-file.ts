@@ -61,6 +61,10 @@ export const nestSchema = z
       .enum(['rows', 'free', 'best'])
       .default('best')
       .describe('Equal pieces in rows and columns, each where it fits best, or the better of both'),
+    effort: positive
+      .max(20)
+      .default(1)
+      .describe('How long to look for better layouts: 1 takes some ten seconds for 60 pieces, 0.1 a tenth of that and finds less'),
     inHoles: z.boolean().default(false).describe('Whether small pieces may be laid into the openings of larger ones'),
     sheets: z
       .strictObject({

@@ -6,7 +6,7 @@ import type { Contour } from '../geometry/contour.ts';
 import type { Material } from '../physics/material.ts';
 import type { LaidNest } from '../plan/nest/layout.ts';
 import { nest, placedContours } from '../plan/nest/nest.ts';
-import type { NestQuestion, Piece } from '../plan/nest/question.ts';
+import { type NestQuestion, type Piece, USUAL_WORK } from '../plan/nest/question.ts';
 import { stackOf } from '../plan/nest/stack.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { materialOf } from './material.ts';
@@ -26,8 +26,6 @@ export interface NestRun {
   readonly day: string;
   /** Told now and then; 'stop' ends the search with the best layout so far. */
   readonly progress?: NestQuestion['progress'];
-  /** Counted work for the search; the usual when left out. */
-  readonly work?: number;
 }
 
 export type NestAnswer =
@@ -47,21 +45,30 @@ export const runNest = (run: NestRun): NestAnswer => {
   if (sheets.kind === 'refused') return { kind: 'refused', findings: sheets.findings };
   const laid = nest(questionOf(run, read));
   if (laid.kind === 'refused') return { kind: 'refused', findings: laid.findings };
+  const nested = file.inHoles ? laid : openingsTaken(laid, read.pieces);
   const findings = [...read.findings, ...found.findings, ...laid.findings, ...sheets.findings];
-  return { kind: 'laid', facts: factsOf(run, read, found.material, laid, sheets.stack, findings) };
+  return { kind: 'laid', facts: factsOf(run, read, found.material, nested, sheets.stack, findings) };
 };
 
 /** Openings of pieces are laid full only when asked: a part that lies in the slug of another has to be cut and taken out first. */
-const questionOf = ({ file, progress, work }: NestRun, { pieces, plate, holes }: NestPieces): NestQuestion => ({
+const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestPieces): NestQuestion => ({
   plate,
   margin: file.margin,
   forbidden: [...holes, ...file.forbidden.map((c) => rectangleOf(c.low, c.high))],
   pieces: file.inHoles ? pieces : pieces.map(({ holes: _, ...piece }) => piece),
   web: file.web,
   manner: file.manner,
-  ...(work === undefined ? {} : { work }),
+  work: Math.round(file.effort * USUAL_WORK),
   ...(progress === undefined ? {} : { progress }),
 });
+
+/** Pieces were laid as if they had no openings: what is missing in them is no metal. */
+const openingsTaken = (laid: LaidNest, pieces: readonly Piece[]): LaidNest => {
+  const own = new Map(pieces.map((p) => [p.id, metalOf([p.outline, ...(p.holes ?? [])])]));
+  const metalArea = laid.placed.reduce((sum, p) => sum + own.get(p.piece)!, 0);
+  const wanted = pieces.reduce((sum, p) => sum + p.quantity * own.get(p.id)!, 0);
+  return { ...laid, metalArea, yield: metalArea / laid.plateArea, bound: Math.min(laid.bound, wanted / laid.plateArea) };
+};
 
 type Sheets =
   | { readonly kind: 'stacked'; readonly stack: NestFacts['stack']; readonly findings: readonly Finding[] }

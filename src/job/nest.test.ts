@@ -1,0 +1,161 @@
+/** A nest from its file to a proven program, and what metal and stacks do to a job. */
+import { describe, expect, it } from 'vitest';
+import { readDrawing } from '../drawing/read.ts';
+import { writeDxf } from '../drawing/write/dxf.ts';
+import type { Contour } from '../geometry/contour.ts';
+import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
+import { transformChain, translation } from '../geometry/transform.ts';
+import { standardDialect } from '../nc/dialect/dialect.ts';
+import { houseShop } from './house-shop.ts';
+import { type JobInput, jobSchema } from './job.ts';
+import { nestSchema } from './nest-file.ts';
+import { nestFiles, nestText, runNest } from './nesting.ts';
+import { runJob } from './run.ts';
+
+const DAY = '2026-11-25';
+const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+const drawn = (...contours: readonly Contour[]): Uint8Array =>
+  bytes(
+    writeDxf(
+      contours.map((chain) => ({ chain })),
+      'mm',
+    ),
+  );
+
+const DRAWINGS: Readonly<Record<string, Uint8Array>> = {
+  'angle.dxf': drawn(
+    polygon([
+      [0, 0],
+      [40, 0],
+      [40, 12],
+      [12, 12],
+      [12, 30],
+      [0, 30],
+    ]),
+    disc(6, 6, 2.5),
+  ),
+  'bar.dxf': drawn(rectangle(44, 10)),
+  'ring.dxf': drawn(disc(0, 0, 12), disc(0, 0, 6), disc(0, 0, 2)),
+  'open.dxf': bytes(writeDxf([{ chain: { closed: false, segments: rectangle(9, 9).segments.slice(0, 2) } }], 'mm')),
+};
+
+const laid = (more: object) => {
+  const file = nestSchema.parse({
+    thickness: 6,
+    plate: { width: 110, depth: 80 },
+    effort: 0.02,
+    pieces: [
+      { drawing: 'angle.dxf', quantity: 2 },
+      { drawing: 'bar.dxf', quantity: 2, turns: 'none' },
+    ],
+    ...more,
+  });
+  return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => DRAWINGS[name]!, shop: houseShop, day: DAY }) };
+};
+
+const cut = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput, 'drawing'>) => {
+  const job = jobSchema.parse({ drawing: drawingName, ...input });
+  const { answer } = runJob({ job, said: new Set(), drawing, drawingName, shop: houseShop, dialect: standardDialect, day: DAY });
+  if (answer.kind !== 'answered') throw new Error(`${answer.kind}`);
+  return answer.facts;
+};
+
+describe('a nest', () => {
+  it('ends in a program that cuts every piece out of the plate, proven, sheets stacked and clamps kept clear of', () => {
+    const { file, answer } = laid({ sheets: { stack: 2 }, price: 800, forbidden: [{ low: { x: 0, y: 70 }, high: { x: 20, y: 80 } }] });
+    if (answer.kind !== 'laid') throw new Error(answer.kind);
+    expect(answer.facts.nest.left).toEqual([]);
+    const files = nestFiles(answer.facts, file, 'trial', {});
+    const job = JSON.parse(files['trial.plate.job.json']!) as JobInput;
+    const facts = cut(bytes(files['trial.plate.dxf']!), 'trial.plate.dxf', job);
+    expect([facts.answer, facts.proof?.verdict]).toEqual(['yes', 'proven']);
+    const parts = facts.proof!.loose.filter((l) => l.role === 'part');
+    expect(parts.length).toBe(4);
+    // By hand: two angles of 40·12 + 12·18 - π·2.5² mm² and two bars of 44·10 mm², and a plate of 110·80 mm² less its parts.
+    const metal = 2 * (40 * 12 + 12 * 18 - Math.PI * 2.5 ** 2) + 2 * 44 * 10;
+    expect(answer.facts.nest.metalArea).toBeCloseTo(metal, 6);
+    const density = answer.facts.plateMass.value / (110 * 80 * 6e-6);
+    expect(answer.facts.scrapMass.value).toBeCloseTo((110 * 80 - metal) * 6e-6 * density, 9);
+    expect(facts.estimate?.metal?.mass.value).toBeCloseTo(answer.facts.plateMass.value, 9);
+    expect(facts.estimate?.stack).toBe(2);
+    expect(facts.plan!.height).toBeGreaterThan(12);
+    const shares = answer.facts.rows.reduce((sum, r) => sum + r.laid * r.share!.value, 0);
+    expect(shares).toBeCloseTo(answer.facts.platePrice!.value, 6);
+  });
+
+  it('cuts a part that lies in the opening of another', () => {
+    const drawings: Readonly<Record<string, Uint8Array>> = {
+      'washer.dxf': drawn(disc(0, 0, 30), disc(0, 0, 21)),
+      'square.dxf': drawn(rectangle(12, 12)),
+    };
+    const file = nestSchema.parse({
+      thickness: 6,
+      plate: { width: 76, depth: 76 },
+      effort: 0.02,
+      inHoles: true,
+      pieces: [{ drawing: 'washer.dxf' }, { drawing: 'square.dxf' }],
+    });
+    const answer = runNest({ file, name: 'hole', drawingOf: (name) => drawings[name]!, shop: houseShop, day: DAY });
+    if (answer.kind !== 'laid') throw new Error(answer.kind);
+    expect(answer.facts.nest.left).toEqual([]);
+    const files = nestFiles(answer.facts, file, 'hole', {});
+    const facts = cut(bytes(files['hole.plate.dxf']!), 'hole.plate.dxf', JSON.parse(files['hole.plate.job.json']!) as JobInput);
+    expect(facts.proof?.verdict).toBe('proven');
+  });
+
+  it('draws the plate on its own layer with every piece where it lies', () => {
+    const { file, answer } = laid({});
+    if (answer.kind !== 'laid') throw new Error(answer.kind);
+    const { loops } = readDrawing(bytes(nestFiles(answer.facts, file, 'x', {})['x.plate.dxf']!), 'x.dxf', {});
+    expect(loops.map((l) => l.layer).toSorted()).toEqual(['OPENING', 'OPENING', 'PART', 'PART', 'PART', 'PART', 'PLATE']);
+    expect(nestFiles(answer.facts, file, 'x', {})['x.plate.svg']).toMatch(/>4<\/text>/);
+  });
+
+  it('says which pieces have no room, what has no outline, and what is lost inside an opening', () => {
+    const small = laid({ plate: { width: 62, depth: 46 } });
+    expect(small.answer.kind === 'laid' && small.answer.facts.nest.left.length).toBeGreaterThan(0);
+    const open = laid({ pieces: [{ drawing: 'open.dxf' }] }).answer;
+    expect(open.kind === 'bad input' && open.findings.map((f) => f.code)).toEqual(['nest-drawing-unusable']);
+    const island = laid({ pieces: [{ drawing: 'ring.dxf' }] }).answer;
+    expect(island.kind === 'laid' && island.facts.findings.map((f) => f.code)).toContain('nest-island-left');
+    expect(island.kind === 'laid' && nestText(island)).toContain('Nobody has said what the metal costs');
+  });
+});
+
+describe('the metal of a job', () => {
+  const part = drawn(transformChain(translation(100, 50), rectangle(30, 20)));
+  const base = { height: 10, material: 'd2', finish: 1.6, tolerance: 0.02 } as const;
+
+  it('is the stock that the job names, where it lies', () => {
+    const facts = cut(part, 'part.dxf', { ...base, stock: { width: 60, depth: 50, corner: { x: 85, y: 35 }, price: 1000 } });
+    expect(facts.answer).toBe('yes');
+    expect(facts.plan!.block.segments.map((s) => [s.from.x, s.from.y])).toEqual([
+      [85, 35],
+      [145, 35],
+      [145, 85],
+      [85, 85],
+    ]);
+    const line = facts.estimate!.lines.find((l) => l.cost.key === 'price.metal')!;
+    expect(line.cost.value).toBeCloseTo(1000 * 60 * 50 * 10 * 1e-6 * facts.material.density.value, 9);
+  });
+
+  it('refuses a contour that the stock has no metal for, with its place', () => {
+    const facts = cut(part, 'part.dxf', { ...base, stock: { width: 40, depth: 50, corner: { x: 85, y: 35 } } });
+    const found = facts.findings.find((f) => f.code === 'outside-stock');
+    expect([facts.answer, found?.severity, found?.place]).toEqual(['no', 'refusal', { kind: 'spot', x: 130, y: 60, reach: 5, loop: 'L1' }]);
+  });
+
+  it('is the customer’s where the job says so, and then no cost', () => {
+    const { estimate } = cut(part, 'part.dxf', { ...base, stock: { suppliedBy: 'customer' } });
+    expect(estimate?.metal?.suppliedBy).toBe('customer');
+    expect(estimate?.lines.some((l) => l.cost.key === 'price.metal')).toBe(false);
+  });
+
+  it('shares the run of a stack among its pieces, also where the last stack is not full', () => {
+    const { estimate } = cut(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] });
+    const of = (per: string): number => estimate!.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
+    const margin = houseShop.rates[0]!.margin;
+    for (const { total } of estimate!.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + margin), 6);
+    expect(estimate!.breaks.map((b) => b.quantity)).toEqual([4, 6]);
+  });
+});
