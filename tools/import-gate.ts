@@ -77,6 +77,30 @@ export const ROOMS: readonly Room[] = [
     packages: ['commander', 'dejavu-fonts-ttf', 'node'],
     why: 'no formula and no geometry: it asks the core and prints',
   },
+  { folder: 'src/server/message', may: GROUND, packages: ['zod'], why: 'what page and server say to each other, nothing more' },
+  {
+    folder: 'src/server',
+    may: ['src/server/message', 'src/job', ...GROUND],
+    packages: [
+      'node',
+      'zod',
+      'fastify',
+      '@fastify/static',
+      '@fastify/helmet',
+      '@fastify/multipart',
+      '@fastify/rate-limit',
+      '@fastify/swagger',
+      'fastify-type-provider-zod',
+      'dejavu-fonts-ttf',
+    ],
+    why: 'no formula and no geometry: it keeps, serves and asks the core',
+  },
+  {
+    folder: 'src/app',
+    may: ['src/job', 'src/documents', 'src/geometry', 'src/server/message', ...GROUND],
+    packages: ['react', 'react-dom', 'comlink', 'zustand', 'flatbush', '@fontsource'],
+    why: 'no formula: what is shown was computed by the job; of the server it knows only the messages',
+  },
 ];
 
 export interface Trespass {

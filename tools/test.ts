@@ -7,6 +7,7 @@ const REPORT = 'out/test-report.json';
 /** The gates beside the tests; each counts as one test. */
 const GATES: readonly (readonly [name: string, command: string, ...args: string[]])[] = [
   ['types of the whole', 'tsc', '-p', 'tsconfig.json'],
+  ['types of the page', 'tsc', '-p', 'tsconfig.app.json'],
   ['types of the core, which knows neither Node nor browser', 'tsc', '-p', 'tsconfig.core.json'],
   ['style and lint', 'biome', 'check', '--error-on-warnings'],
   ['no dead code, no unused package', 'knip'],

@@ -2,14 +2,11 @@
 import { answerText as textOf } from '../documents/answer-text.ts';
 import { edgePicture } from '../documents/edge-picture.ts';
 import type { JobFacts } from '../documents/facts.ts';
-import type { Paper } from '../documents/paper.ts';
 import { paperText } from '../documents/paper-text.ts';
 import { type Fonts, paperPdf } from '../documents/pdf/pdf.ts';
-import { quotation } from '../documents/quotation.ts';
-import { setupSheet } from '../documents/setup-sheet.ts';
 import { drawingPicture } from '../drawing/picture.ts';
 import { proofPicture } from '../proof/picture.ts';
-import { cheaperWays } from './cheaper.ts';
+import { papersOf } from './papers-of.ts';
 import type { JobRun, Ran } from './run.ts';
 import { asDrawn } from './scale.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
@@ -72,13 +69,3 @@ const papers = async (facts: JobFacts, handout: Handout): Promise<Record<string,
   );
   return Object.fromEntries(await Promise.all(set));
 };
-
-const papersOf = (facts: JobFacts, handout: Handout): readonly (readonly [name: string, paper: Paper])[] => {
-  const cheaper = facts.answer === 'yes' ? cheaperWays(handout, facts.plan?.contours.length ?? 0) : [];
-  const offer = { until: dayAfter(handout.day, handout.shop.quotationDays), cheaper };
-  const quote = ['quotation', quotation(facts, offer)] as const;
-  return facts.program === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
-};
-
-const dayAfter = (day: string, days: number): string =>
-  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

@@ -50,6 +50,8 @@ export interface JobRun {
 export interface Ran {
   readonly answer: Answer;
   readonly setup?: SetupFile;
+  /** The program as its control reads it. */
+  readonly read?: ReadProgram;
   /** The contours the proof was asked about. */
   readonly wanted?: readonly Wanted[];
   /** The open lines it was asked about. */
@@ -109,6 +111,7 @@ export const runJob = (run: JobRun): Ran => {
       findings: told,
     }),
     setup,
+    read: program,
     wanted: wish.wish.wanted,
     ...(wish.wish.lines.length === 0 ? {} : { lines: wish.wish.lines }),
   };

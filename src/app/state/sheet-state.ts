@@ -1,0 +1,44 @@
+/** All that one open sheet holds, outside React; components subscribe to what they show. */
+import type { JobRecord } from '../../server/message/job-record.ts';
+import type { Chapter, Sheet } from '../work/views.ts';
+
+export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere';
+export type LengthUnit = 'mm' | 'inch';
+
+export interface SheetState {
+  readonly record?: JobRecord;
+  readonly saving: Saving;
+  /** Last answer; stays while a newer one is being worked out. */
+  readonly sheet?: Sheet;
+  /** Given while the worker runs. */
+  readonly running?: { readonly stage: string; readonly share: number };
+  readonly fault?: string;
+  readonly chapter: Chapter;
+  /** Contour chosen by click or list, and the finding or place pointed at. */
+  readonly chosen?: string;
+  readonly pointed?: string;
+  /** Block of the program that is current in replay and text. */
+  readonly block?: number;
+  /** Moment of the replay, minutes from the start of the run. */
+  readonly moment?: number;
+  /** Figure whose why is open. */
+  readonly asking?: string;
+  readonly lengthUnit: LengthUnit;
+  readonly finishUnit: 'µm' | 'µin';
+  readonly theme: 'as the system' | 'light' | 'dark';
+}
+
+/** What may be done to a sheet; each edit of inputs is a named step of undo. */
+export interface SheetActions {
+  /** Sets job-file keys (dotted paths reach into records: 'kept.L1'); undefined takes one out again. */
+  edit(name: string, change: Readonly<Record<string, unknown>>): void;
+  undo(): void;
+  redo(): void;
+  cancel(): void;
+  choose(owner: string | undefined): void;
+  show(
+    part: Partial<Pick<SheetState, 'chapter' | 'pointed' | 'block' | 'moment' | 'asking' | 'lengthUnit' | 'finishUnit' | 'theme'>>,
+  ): void;
+  takeTheirs(): void;
+  keepMine(): void;
+}

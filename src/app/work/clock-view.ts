@@ -1,0 +1,27 @@
+/** The run on the clock of the shop, for the strip. */
+import type { JobFacts } from '../../documents/facts.ts';
+import type { ClockView } from './views.ts';
+
+const DAY = 1440;
+const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
+
+export const clockView = ({ clock }: JobFacts): ClockView | undefined =>
+  clock === undefined
+    ? undefined
+    : {
+        start: clock.start,
+        finish: clock.finish,
+        startText: momentText(clock.start),
+        finishText: momentText(clock.finish),
+        events: clock.events.map((e) => ({ ...e, oclock: momentText(e.from) })),
+        nights: clock.nights,
+      };
+
+/** 'Thu 17:45'. Moments count minutes from 1970, whose first day was a Thursday. */
+export const momentText = (at: number): string => {
+  const whole = Math.round(at);
+  const day = Math.floor(whole / DAY);
+  const minute = whole - day * DAY;
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${DAYS[((day % 7) + 7) % 7]} ${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
+};

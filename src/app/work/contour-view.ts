@@ -1,0 +1,57 @@
+/** The contours of a job as rows: what is cut, in which order, from where, and what the proof says of each. */
+import type { JobFacts } from '../../documents/facts.ts';
+import { numbered } from '../../documents/plan-picture.ts';
+import { mass } from '../../documents/words.ts';
+import type { ContourView } from './views.ts';
+
+export const contourViews = (facts: JobFacts): readonly ContourView[] => {
+  const { drawing, plan } = facts;
+  const planned = new Map((plan === undefined ? [] : numbered(plan)).map((c) => [c.loop, c]));
+  const proven = new Map((facts.proof?.contours ?? []).map((c) => [c.loop, c]));
+  const loops = drawing.loops
+    .filter((l) => !l.hidden)
+    .map((loop): ContourView => {
+      const c = planned.get(loop.id);
+      const p = proven.get(loop.id);
+      return {
+        id: loop.id,
+        number: c?.number ?? 0,
+        kept: c?.kept ?? 'leave',
+        area: loop.area * drawing.units.millimetres ** 2,
+        perimeter: loop.perimeter * drawing.units.millimetres,
+        ...(c === undefined ? {} : cutFacts(c)),
+        ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        byHand: [],
+      };
+    });
+  return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(facts)];
+};
+
+type Cut = ReturnType<typeof numbered>[number];
+
+const cutFacts = (c: Cut): Partial<ContourView> => ({
+  hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
+  entry: c.entry.at,
+  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
+  piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
+});
+
+const openViews = ({ drawing, plan, proof }: JobFacts): readonly ContourView[] => {
+  const cuts = new Map((plan?.openCuts ?? []).map((o, i) => [o.chain, { ...o, number: i + 1 }]));
+  const proven = new Map((proof?.open ?? []).map((o) => [o.chain, o]));
+  return drawing.openChains
+    .filter((o) => !o.hidden)
+    .map((line): ContourView => {
+      const cut = cuts.get(line.id);
+      const p = proven.get(line.id);
+      return {
+        id: line.id,
+        number: cut?.number ?? 0,
+        kept: cut?.kept ?? 'leave',
+        area: 0,
+        perimeter: line.length * drawing.units.millimetres,
+        ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        byHand: [],
+      };
+    });
+};

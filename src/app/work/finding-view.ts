@@ -1,0 +1,50 @@
+/** Findings with the chapter whose line they stand beside and their place in the picture, mm. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Chapter, FindingView } from './views.ts';
+
+/** Fields of the job file that belong to a chapter of their own; the others are asked in 'asked'. */
+const OF_FIELD: Readonly<Record<string, Chapter>> = {
+  wire: 'passes',
+  finish: 'passes',
+  tolerance: 'passes',
+  kept: 'way',
+  start: 'way',
+  open: 'way',
+  core: 'way',
+  holes: 'way',
+  clamps: 'way',
+  run: 'hours',
+  startAt: 'hours',
+  shifts: 'hours',
+  spoolLeft: 'hours',
+  quantity: 'price',
+  rates: 'price',
+};
+
+/** `millimetres` in one unit of the drawing, in which findings point; `codes` are those of the drawing itself. */
+export const findingViews = (findings: readonly Finding[], drawn: ReadonlySet<Finding>, millimetres: number): readonly FindingView[] =>
+  findings.map((f, i) => ({
+    ...f,
+    id: `f${i + 1}`,
+    chapter: chapterOf(f, drawn),
+    ...(f.place?.kind === 'spot'
+      ? {
+          at: {
+            x: f.place.x * millimetres,
+            y: f.place.y * millimetres,
+            reach: (f.place.reach ?? 0) * millimetres,
+            ...(f.place.loop === undefined ? {} : { loop: f.place.loop }),
+          },
+        }
+      : {}),
+  }));
+
+const chapterOf = (finding: Finding, drawn: ReadonlySet<Finding>): Chapter => {
+  if (drawn.has(finding)) return 'drawing';
+  const { place } = finding;
+  if (place?.kind === 'field') return OF_FIELD[place.path.split('.')[0] ?? ''] ?? 'asked';
+  if (place?.kind === 'line') return 'proof';
+  if (place?.kind === 'byte') return 'drawing';
+  if (place?.kind === 'spot') return 'way';
+  return 'passes';
+};

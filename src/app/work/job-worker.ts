@@ -1,0 +1,51 @@
+/** What the page may ask of the worker. Everything crosses by comlink; `run`, `whatIfs` and `curve` may take long. */
+import type { Comparison, PricePoint } from '../../documents/comparison.ts';
+import type { Paper } from '../../documents/paper.ts';
+import type { Finding } from '../../finding/finding.ts';
+import type { PaperName } from '../../job/papers-of.ts';
+import type { DeviationView, Sheet, WhyTree } from './views.ts';
+
+/** A job as the page asks it. */
+export interface Question {
+  /** Inputs as typed; `jobSchema` judges them. */
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly drawing: { readonly name: string; readonly bytes: Uint8Array };
+  /** The shop file as data; the house's own when left out. */
+  readonly shop?: unknown;
+  /** Text of a dialect file; the standard words when left out. */
+  readonly dialect?: string;
+  /** ISO 8601 day. */
+  readonly day: string;
+}
+
+export type Tell = (stage: string, share: number) => void;
+
+export type Judged =
+  | { readonly kind: 'judged'; readonly verdict: 'proven' | 'not proven'; readonly findings: readonly Finding[]; readonly text: string }
+  | { readonly kind: 'cannot'; readonly sentence: string };
+
+export type Corrected =
+  | {
+      readonly kind: 'corrected';
+      readonly text: string;
+      readonly safe: boolean;
+      /** mm */
+      readonly registers: readonly { readonly register: number; readonly before: number; readonly after: number }[];
+    }
+  | { readonly kind: 'cannot'; readonly sentence: string }
+  | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+
+export interface JobWorker {
+  /** Runs the job; stages that did not change since the last run are not run again. */
+  run(question: Question, tell: Tell): Sheet;
+  /** All below speak of the last run. */
+  why(key: string): WhyTree | undefined;
+  whatIfs(): Comparison;
+  curve(): readonly PricePoint[];
+  deviation(loop: string): DeviationView | undefined;
+  paper(name: PaperName): Paper | undefined;
+  /** A program from elsewhere held against the drawing, with the set-up of the last run. */
+  prove(program: string): Judged;
+  /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */
+  correct(measured: readonly string[]): Corrected;
+}

@@ -1,0 +1,93 @@
+/** Everything the picture can show of a job, layer by layer, in mm. */
+import type { JobFacts } from '../../documents/facts.ts';
+import { numbered } from '../../documents/plan-picture.ts';
+import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import { chainView, circleView, polygonView } from './chain-view.ts';
+import { contourViews } from './contour-view.ts';
+import type { ChainView, LayerView, PictureView } from './views.ts';
+
+type Plan = NonNullable<JobFacts['plan']>;
+
+/** None where the drawing holds nothing that could be shown. */
+export const pictureView = (facts: JobFacts): PictureView | undefined => {
+  const { drawing, plan } = facts;
+  const loops = drawing.loops.filter((l) => !l.hidden);
+  const open = drawing.openChains.filter((o) => !o.hidden);
+  const bounded = [...(plan === undefined ? [] : [plan.block]), ...loops.map((l) => l.contour), ...open.map((o) => o.path)];
+  if (bounded.length === 0) return undefined;
+  const { minX, minY, maxX, maxY } = mergedBounds(bounded.map(boundsOfChain));
+  const layers: LayerView[] = [
+    { role: 'drawing', chains: loops.map((l) => chainView(l.contour, l.id)) },
+    { role: 'open line', chains: open.map((o) => chainView(o.path, o.id)) },
+    ...(plan === undefined ? [] : planLayers(plan)),
+    ...proofLayers(facts),
+  ];
+  return {
+    low: { x: minX, y: minY },
+    high: { x: maxX, y: maxY },
+    layers: layers.filter((l) => l.chains.length > 0),
+    contours: contourViews(facts),
+    places: plan === undefined ? [] : placesOf(plan),
+    datum: { x: 0, y: 0 },
+  };
+};
+
+const planLayers = (plan: Plan): readonly LayerView[] => {
+  const { clamps = [], contours, openCuts = [] } = plan;
+  return [
+    { role: 'block', chains: [chainView(plan.block)] },
+    {
+      role: 'clamp',
+      chains: clamps.map(({ low, high }) => polygonView([low, { x: high.x, y: low.y }, high, { x: low.x, y: high.y }], true)),
+    },
+    {
+      role: 'start hole',
+      chains: contours.filter((c) => c.hole.diameter > 0).map((c) => circleView(c.hole.at.x, c.hole.at.y, c.hole.diameter / 2, c.loop)),
+    },
+    { role: 'lead', chains: [...contours.map((c) => polygonView([c.hole.at, c.entry.at], false, c.loop)), ...openCuts.flatMap(openLeads)] },
+    { role: 'tab', chains: contours.flatMap((c) => (c.tab === undefined ? [] : [polygonView([c.tab.from, c.entry.at], false, c.loop)])) },
+    { role: 'comes out', chains: contours.flatMap((c) => c.comesOut.map((chain) => chainView(chain, c.loop))) },
+    ...passLayers(plan),
+  ];
+};
+
+const openLeads = ({ chain, path, from, to }: NonNullable<Plan['openCuts']>[number]): readonly ChainView[] => {
+  const tips = [path.segments[0]?.from, path.segments.at(-1)?.to];
+  return [from, to].flatMap((end, i) => {
+    const tip = tips[i];
+    return end.kind === 'blind' || tip === undefined ? [] : [polygonView([end.at, tip], false, chain)];
+  });
+};
+
+/** The way of the wire's centre, pass by pass. */
+const passLayers = (plan: Plan): readonly LayerView[] => {
+  const courses = plan.contours.map((c) => ({ loop: c.loop, courses: c.courses }));
+  return plan.passes.map((pass, i) => ({
+    role: 'pass',
+    pass: pass.number,
+    chains: courses.flatMap(({ loop, courses: all }) => {
+      const course = all[i];
+      return course === undefined ? [] : [chainView(course.centre, loop)];
+    }),
+  }));
+};
+
+const proofLayers = ({ proof }: JobFacts): readonly LayerView[] =>
+  proof === undefined
+    ? []
+    : [
+        { role: 'metal left', chains: proof.openings.map(({ origin, points }) => polygonView(moved(points, origin), true)) },
+        { role: 'slug', chains: proof.loose.map((l) => polygonView(moved(l.outline.points, l.outline.origin), true, l.loop)) },
+      ];
+
+const moved = (points: readonly { readonly x: number; readonly y: number }[], by: { readonly x: number; readonly y: number }) =>
+  points.map((p) => ({ x: p.x + by.x, y: p.y + by.y }));
+
+const placesOf = (plan: Plan): PictureView['places'] =>
+  numbered(plan).flatMap((c) => [
+    ...(c.hole.diameter > 0
+      ? [{ kind: 'start hole' as const, owner: c.loop, x: c.hole.at.x, y: c.hole.at.y, text: String(c.number) }]
+      : []),
+    { kind: 'entry' as const, owner: c.loop, x: c.entry.at.x, y: c.entry.at.y, text: '' },
+    ...(c.tab === undefined ? [] : [{ kind: 'tab' as const, owner: c.loop, x: c.tab.from.x, y: c.tab.from.y, text: '' }]),
+  ]);

@@ -1,0 +1,30 @@
+/** The program block by block: its text, what its words mean, and where the wire is, when. */
+import { blockMeanings } from '../../job/block-meaning.ts';
+import { replayOf } from '../../job/replay.ts';
+import { type JobRun, machineOf, type Ran } from '../../job/run.ts';
+import { segmentsView } from './chain-view.ts';
+import type { ProgramView } from './views.ts';
+
+export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
+  const { answer, read, setup } = ran;
+  if (answer.kind !== 'answered' || read === undefined || setup === undefined) return undefined;
+  const { program, plan } = answer.facts;
+  if (program === undefined || plan === undefined) return undefined;
+  const replay = replayOf(read, plan, machineOf(run.shop).travelFeed);
+  return {
+    text: program.text,
+    units: program.units,
+    dialect: program.dialect,
+    registers: [...program.registers],
+    meaning: blockMeanings(replay.lines, run.dialect),
+    moves: {
+      block: Uint32Array.from(replay.moves, (m) => m.block),
+      segments: segmentsView(replay.moves.map((m) => m.centre)),
+      cutting: Uint8Array.from(replay.moves, (m) => (m.pass > 0 ? 1 : 0)),
+      begins: Float64Array.from(replay.moves, (m) => m.begins),
+      pass: Uint8Array.from(replay.moves, (m) => m.pass),
+    },
+    minutes: replay.minutes,
+    kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
+  };
+};

@@ -1,0 +1,53 @@
+/** The answer sentence in pieces that can be edited or asked why. The words are the job's own; here they are only taken apart. */
+import { expectedWithin, type JobFacts } from '../../documents/facts.ts';
+import { accuracy, finish } from '../../documents/words.ts';
+import type { Answer } from '../../job/answer.ts';
+import { printDuration } from '../../quantity/duration.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { printMoney } from '../../quantity/money.ts';
+import { printNumber } from '../../quantity/print.ts';
+import { shown } from './figure-view.ts';
+import type { SentencePart } from './views.ts';
+
+type Answered = Extract<Answer, { kind: 'answered' }>;
+
+export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] => {
+  const { plan, estimate } = facts;
+  if (facts.answer === 'no' || plan === undefined || estimate === undefined) return [words(facts.sentence)];
+  const within = expectedWithin(plan, facts.budgets);
+  return [
+    words(within <= job.tolerance ? 'Yes. A ' : 'Yes, but the tolerance is in doubt. A '),
+    input('wire', `${plan.wire.name} wire`),
+    words(' in '),
+    input('material', facts.material.name),
+    words(', '),
+    input('height', `${printNumber(job.height)} mm`),
+    words(' high, with '),
+    input('passes', plan.passes.length === 1 ? '1 pass' : `${plan.passes.length} passes`),
+    words(', holds '),
+    result(`±${accuracy(within)} mm`, facts.budgets?.profile.total ?? plan.accuracy),
+    words(' where '),
+    input('tolerance', `±${printNumber(job.tolerance)} mm`),
+    words(' is asked, and '),
+    result(`Ra ${finish(plan.finish)} µm`, plan.finish),
+    words(' where '),
+    input('finish', `Ra ${printNumber(job.finish)} µm`),
+    words(' is; it runs '),
+    result(printDuration(estimate.total.value), estimate.total),
+    ...alone(facts),
+    words(' and costs '),
+    result(printMoney(estimate.each.value, estimate.currency), estimate.each),
+    words(job.quantity === 1 ? ' for ' : ' each for '),
+    input('quantity', job.quantity === 1 ? 'one piece' : `${job.quantity} pieces`),
+    words('.'),
+  ];
+};
+
+const alone = ({ estimate }: JobFacts): readonly SentencePart[] =>
+  estimate === undefined || estimate.unattended.value < 1
+    ? [words(', all of it with somebody there,')]
+    : [words(', of which '), result(printDuration(estimate.unattended.value), estimate.unattended), words(' need nobody,')];
+
+export const words = (text: string): SentencePart => ({ kind: 'words', text });
+const input = (field: string, text: string): SentencePart => ({ kind: 'input', field, text });
+const result = (text: string, figure: Figure): SentencePart => ({ kind: 'result', text, shown: shown(figure) });

@@ -1,0 +1,55 @@
+/** The whole answer as the sheet shows it. */
+import type { JobFacts } from '../../documents/facts.ts';
+import type { JobRun, Ran } from '../../job/run.ts';
+import { clockView } from './clock-view.ts';
+import { shown } from './figure-view.ts';
+import { findingViews } from './finding-view.ts';
+import { pictureView } from './picture-view.ts';
+import { programView } from './program-view.ts';
+import { sentenceView, words } from './sentence-view.ts';
+import { breaksView, budgetView, costView, hoursView, othersView, passesTable } from './table-view.ts';
+import type { Sheet } from './views.ts';
+
+/** `took` is filled in by the worker. */
+export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
+  const { answer } = ran;
+  const none = { assumed: [], figures: [] };
+  if (answer.kind === 'bad input') {
+    const line = answer.findings[0]?.sentence ?? 'The inputs cannot be used.';
+    return { answer: 'bad input', sentence: [words(line)], findings: findingViews(answer.findings, new Set(), 1), line, ...none };
+  }
+  if (answer.kind === 'cannot')
+    return {
+      answer: 'cannot',
+      sentence: [words(answer.sentence)],
+      findings: findingViews(answer.findings, new Set(), 1),
+      line: answer.sentence,
+      ...none,
+    };
+  const { facts } = answer;
+  return {
+    answer: facts.answer,
+    sentence: sentenceView(answer),
+    findings: findingViews(facts.findings, new Set(facts.drawing.findings), facts.drawing.units.millimetres),
+    assumed: facts.assumed,
+    figures: [...answer.figures.values()].map(shown),
+    line: facts.sentence,
+    ...given('picture', pictureView(facts)),
+    ...given('program', programView(ran, run)),
+    ...given('clock', clockView(facts)),
+    ...tables(facts),
+    ...(facts.estimate === undefined ? {} : { currency: facts.estimate.currency }),
+  };
+};
+
+const tables = (facts: JobFacts) => ({
+  ...given('passes', passesTable(facts)),
+  ...given('hours', hoursView(facts)),
+  ...given('costs', costView(facts)),
+  ...given('breaks', breaksView(facts)),
+  ...given('budget', budgetView(facts)),
+  ...given('others', othersView(facts)),
+});
+
+const given = <K extends keyof Sheet>(key: K, value: Sheet[K] | undefined): Partial<Pick<Sheet, K>> =>
+  value === undefined ? {} : ({ [key]: value } as unknown as Pick<Sheet, K>);

@@ -1,0 +1,115 @@
+/** The tables of the sheet; a cell that is a figure can be asked why. */
+import type { JobFacts } from '../../documents/facts.ts';
+import { breakTable, costTable, hoursTable } from '../../documents/tables.ts';
+import { accuracy } from '../../documents/words.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { shown } from './figure-view.ts';
+import type { Shown, TableView } from './views.ts';
+
+type Column = TableView['columns'][number];
+type Cell = string | Shown;
+
+const left = (title: string): Column => ({ title, align: 'left' });
+const right = (title: string): Column => ({ title, align: 'right' });
+
+export const passesTable = ({ plan, estimate }: JobFacts): TableView | undefined =>
+  plan === undefined || plan.passes.length === 0
+    ? undefined
+    : {
+        columns: [left('Pass'), left('Condition'), left('Register'), ...['Offset', 'Gap', 'Feed', 'Ra after', 'Time'].map(right)],
+        rows: plan.passes.map((p, i): readonly Cell[] => {
+          const time = estimate?.passes[i];
+          return [
+            p.number === 1 ? '1 rough' : `${p.number} skim`,
+            String(p.condition),
+            `D${p.register}`,
+            ...[p.offset, p.gap, p.feed, p.ra].map(shown),
+            time === undefined ? '' : shown(time.minutes),
+          ];
+        }),
+        note: 'Offset: from the wire’s centre to the finished surface, with the stock that later passes take off.',
+      };
+
+/** A table of the papers with the figures it was printed from put back where they are known: one list of figures for each row. */
+const withFigures = (
+  table: {
+    readonly columns: readonly { readonly title: string; readonly align: 'left' | 'right' }[];
+    readonly rows: readonly (readonly string[])[];
+    readonly note?: string;
+  },
+  figures: readonly (readonly (Figure | undefined)[])[],
+): TableView => ({
+  columns: table.columns.map(({ title, align }) => ({ title, align })),
+  rows: table.rows.map((row, i) => row.map((text, j): Cell => (figures[i]?.[j] === undefined ? text : shown(figures[i]?.[j] as Figure)))),
+  ...(table.note === undefined ? {} : { note: table.note }),
+});
+
+export const hoursView = ({ estimate }: JobFacts): TableView | undefined => {
+  if (estimate === undefined) return undefined;
+  const e = estimate;
+  const figures = [...e.passes.map((p) => p.minutes), e.threading, e.travel, e.stops, e.total, e.attended, e.unattended];
+  return withFigures(
+    hoursTable(e),
+    figures.map((f) => [undefined, f]),
+  );
+};
+
+export const costView = ({ estimate }: JobFacts): TableView | undefined =>
+  estimate === undefined
+    ? undefined
+    : withFigures(
+        costTable(estimate),
+        estimate.lines.map((l) => [undefined, undefined, l.cost]),
+      );
+
+export const breaksView = ({ estimate, quantity }: JobFacts): TableView | undefined =>
+  estimate === undefined
+    ? undefined
+    : {
+        ...withFigures(
+          breakTable(estimate),
+          estimate.breaks.map((b) => [undefined, b.each, b.total]),
+        ),
+        marked: estimate.breaks.findIndex((b) => b.quantity === quantity),
+      };
+
+/** Where the error of the profile comes from, the biggest share first. */
+export const budgetView = ({ budgets }: JobFacts): TableView | undefined =>
+  budgets === undefined
+    ? undefined
+    : {
+        columns: [left('Where the error comes from'), left('Kind'), right('Amount')],
+        rows: [
+          ...budgets.profile.rows.map((r): readonly Cell[] => [r.name, r.kind, shown(r.figure)]),
+          ['In all', '', shown(budgets.profile.total)],
+        ],
+        note: budgets.profile.biggest.sentence,
+      };
+
+export const othersView = ({ otherWays }: JobFacts): TableView | undefined =>
+  otherWays === undefined
+    ? undefined
+    : {
+        columns: [left('Process'), left('Would it do?'), right('Time'), right('Edge slope'), right('Edge Ra')],
+        rows: [
+          ...(otherWays.wire === undefined
+            ? []
+            : [
+                [
+                  'wire',
+                  `yes, ±${accuracy(otherWays.wire.deviation)} mm`,
+                  `${otherWays.wire.minutes.toFixed(0)} min`,
+                  `${otherWays.wire.slope.toFixed(2)}°`,
+                  `${otherWays.wire.ra.toFixed(1)} µm`,
+                ],
+              ]),
+          ...otherWays.ways.map((w): readonly Cell[] => [
+            w.process,
+            w.sentence,
+            w.edge === undefined ? '' : shown(w.edge.minutes),
+            w.edge === undefined ? '' : shown(w.edge.slope),
+            w.edge === undefined ? '' : `${w.edge.ra.low.toFixed(0)} to ${w.edge.ra.high.toFixed(0)} µm`,
+          ]),
+        ],
+        note: otherWays.verdict,
+      };

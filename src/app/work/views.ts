@@ -1,0 +1,196 @@
+/** What the worker makes of an answer for the page: plain data that crosses between threads, ready to be shown. Lengths in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Basis } from '../../quantity/figure.ts';
+import type { Unit } from '../../quantity/unit.ts';
+
+/** The chapters of the sheet in order. */
+export const CHAPTERS = ['drawing', 'asked', 'passes', 'way', 'proof', 'hours', 'price', 'papers', 'log'] as const;
+export type Chapter = (typeof CHAPTERS)[number];
+
+/** A number on the sheet; `key` asks the worker why. */
+export interface Shown {
+  readonly key: string;
+  readonly name: string;
+  readonly value: number;
+  readonly unit: Unit;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The answer sentence in pieces: plain words, inputs that can be edited in place, results that can be asked why. */
+export type SentencePart =
+  | { readonly kind: 'words'; readonly text: string }
+  /** `field` is the key of the job file. */
+  | { readonly kind: 'input'; readonly field: string; readonly text: string }
+  /** `shown` is printed in the user's units where it is given, else `text`. */
+  | { readonly kind: 'result'; readonly text: string; readonly shown?: Shown };
+
+export interface FindingView extends Finding {
+  /** Unlike every other of this answer. */
+  readonly id: string;
+  readonly chapter: Chapter;
+  /** Where it lies in the picture, mm. */
+  readonly at?: { readonly x: number; readonly y: number; readonly reach: number; readonly loop?: string };
+}
+
+/** Segments in one array, eight numbers each: x, y of both ends, centre x, y, radius, sweep (rad, counter-clockwise positive); a line has radius 0. */
+export interface ChainView {
+  /** 'L2', 'O1': the loop or open line it belongs to. */
+  readonly owner?: string;
+  readonly closed: boolean;
+  readonly segments: Float64Array;
+}
+
+/** What is drawn alike. Passes count from 1. */
+export interface LayerView {
+  readonly role:
+    | 'block'
+    | 'drawing'
+    | 'open line'
+    | 'clamp'
+    | 'start hole'
+    | 'lead'
+    | 'tab'
+    | 'comes out'
+    | 'core'
+    | 'slug'
+    | 'metal left'
+    | 'pass';
+  readonly pass?: number;
+  readonly chains: readonly ChainView[];
+}
+
+export interface PictureView {
+  readonly low: { readonly x: number; readonly y: number };
+  readonly high: { readonly x: number; readonly y: number };
+  readonly layers: readonly LayerView[];
+  readonly contours: readonly ContourView[];
+  /** Places with a name: start holes by number, tabs, stops. */
+  readonly places: readonly {
+    readonly kind: 'start hole' | 'entry' | 'tab' | 'stop';
+    readonly owner: string;
+    readonly x: number;
+    readonly y: number;
+    readonly text: string;
+  }[];
+  readonly datum: { readonly x: number; readonly y: number };
+}
+
+/** One contour as planned; what was set by hand is named in `byHand`. */
+export interface ContourView {
+  readonly id: string;
+  /** In the order of cutting, from 1; 0 when it is not cut. */
+  readonly number: number;
+  readonly kept: 'die' | 'punch' | 'leave' | 'left' | 'right' | 'slit';
+  readonly area: number;
+  readonly perimeter: number;
+  readonly hole?: { readonly x: number; readonly y: number; readonly diameter: number; readonly origin: string };
+  readonly entry?: { readonly x: number; readonly y: number };
+  readonly tab?: { readonly length: number; readonly reason: string };
+  readonly piece?: string;
+  readonly state?: string;
+  readonly leftMost?: number;
+  readonly gougeMost?: number;
+  readonly byHand: readonly string[];
+}
+
+export interface TableView {
+  readonly columns: readonly { readonly title: string; readonly align: 'left' | 'right' }[];
+  /** Cells are words, or numbers that can be asked why. */
+  readonly rows: readonly (readonly (string | Shown)[])[];
+  /** Row that stands out: the chosen wire, the quantity asked for. */
+  readonly marked?: number;
+  readonly note?: string;
+}
+
+/** The program block by block, with where the wire is in each. */
+export interface ProgramView {
+  readonly text: string;
+  readonly units: 'mm' | 'inch';
+  readonly dialect: string;
+  readonly registers: readonly (readonly [number: number, mm: number])[];
+  /** Per block (line of text): what its words mean, told on hover. */
+  readonly meaning: readonly string[];
+  /** The wire's moves in order. */
+  readonly moves: {
+    readonly block: Uint32Array;
+    /** Eight numbers each, as in ChainView: the wire's centre. */
+    readonly segments: Float64Array;
+    /** 1 where it cuts, 0 where it travels. */
+    readonly cutting: Uint8Array;
+    /** Minutes from the start of the run at which each begins, without waiting for people. */
+    readonly begins: Float64Array;
+    readonly pass: Uint8Array;
+  };
+  /** Machine time of all moves together. */
+  readonly minutes: number;
+  /** Width that the wire burns, mm. */
+  readonly kerf: number;
+}
+
+export interface ClockEventView {
+  readonly kind: string;
+  /** Minutes since the start of the week's epoch as `estimate/clock/moment` counts them. */
+  readonly from: number;
+  readonly to: number;
+  readonly what: string;
+  readonly needsPerson: boolean;
+  readonly atNight: boolean;
+  readonly block?: number;
+  readonly oclock: string;
+}
+
+export interface ClockView {
+  readonly start: number;
+  readonly finish: number;
+  readonly startText: string;
+  readonly finishText: string;
+  readonly events: readonly ClockEventView[];
+  readonly nights: readonly { readonly from: number; readonly to: number }[];
+}
+
+export interface Sheet {
+  readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
+  readonly sentence: readonly SentencePart[];
+  readonly findings: readonly FindingView[];
+  readonly assumed: readonly string[];
+  readonly picture?: PictureView;
+  readonly passes?: TableView;
+  readonly wires?: TableView;
+  readonly contours?: TableView;
+  readonly hours?: TableView;
+  readonly costs?: TableView;
+  /** Price by quantity. */
+  readonly breaks?: TableView;
+  readonly budget?: TableView;
+  readonly others?: TableView;
+  readonly program?: ProgramView;
+  readonly clock?: ClockView;
+  /** Every figure that can be asked why, by key. */
+  readonly figures: readonly Shown[];
+  /** ISO 4217, of every figure of money. */
+  readonly currency?: string;
+  /** One plain line for the list of jobs. */
+  readonly line: string;
+  /** Milliseconds the core took, and all that came on top in the worker. */
+  readonly took: { readonly core: number; readonly view: number };
+}
+
+/** A figure with all it was made of. */
+export interface WhyTree {
+  readonly shown: Shown;
+  readonly basis: Basis;
+  readonly source: string;
+  readonly formula?: string;
+  readonly warnings: readonly string[];
+  readonly from: readonly WhyTree[];
+}
+
+/** Signed mm along a contour, share of its length 0 to 1. */
+export interface DeviationView {
+  readonly loop: string;
+  readonly share: Float64Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly deviation: Float64Array;
+}

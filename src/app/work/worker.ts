@@ -1,0 +1,121 @@
+/** Runs the job beside the page, so that typing never waits for it; remembers the last run, of which everything else is asked. */
+import { expose, transfer } from 'comlink';
+import { z } from 'zod';
+import type { Paper } from '../../documents/paper.ts';
+import { compareJob, priceCurve } from '../../job/compare.ts';
+import { correctJob } from '../../job/correct.ts';
+import { correctText } from '../../job/correct-report.ts';
+import { type Memory, memoryOf } from '../../job/memory.ts';
+import { papersOf } from '../../job/papers-of.ts';
+import { proofText } from '../../job/proof-report.ts';
+import { proveAgain } from '../../job/prove-again.ts';
+import { type JobRun, type Ran, runJob } from '../../job/run.ts';
+import { whyTree } from './figure-view.ts';
+import { findingViews } from './finding-view.ts';
+import type { JobWorker, Question, Tell } from './job-worker.ts';
+import { runOf } from './run-question.ts';
+import { words } from './sentence-view.ts';
+import { sheetOf } from './sheet-of.ts';
+import type { Sheet } from './views.ts';
+
+// The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
+z.config({ jitless: true });
+
+let memory: { readonly drawing: string; readonly memory: Memory } = { drawing: '', memory: memoryOf() };
+let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
+
+const run = (question: Question, tell: Tell): Sheet => {
+  const start = performance.now();
+  const asked = runOf(question, memoryFor(question), tell);
+  if (asked.kind === 'bad') {
+    last = undefined;
+    const line = asked.findings[0]?.sentence ?? '';
+    return {
+      answer: 'bad input',
+      sentence: [words(line)],
+      findings: findingViews(asked.findings, new Set(), 1),
+      assumed: [],
+      figures: [],
+      line,
+      took: { core: 0, view: performance.now() - start },
+    };
+  }
+  const ran = runJob(asked.run);
+  const core = performance.now() - start;
+  last = { run: asked.run, ran };
+  const sheet = { ...sheetOf(ran, asked.run), took: { core, view: performance.now() - start - core } };
+  return transfer(sheet, buffersOf(sheet));
+};
+
+/** One job at a time is open; a memory speaks of one drawing only. */
+const memoryFor = ({ drawing }: Question): Memory => {
+  const key = `${drawing.name} ${drawing.bytes.length} ${sumOf(drawing.bytes)}`;
+  if (key !== memory.drawing) memory = { drawing: key, memory: memoryOf() };
+  return memory.memory;
+};
+
+/** A checksum good enough to tell one drawing from the next (FNV-1a). */
+const sumOf = (bytes: Uint8Array): number => {
+  let sum = 0x811c9dc5;
+  for (const byte of bytes) sum = Math.imul(sum ^ byte, 0x01000193);
+  return sum >>> 0;
+};
+
+/** What may change threads instead of being copied: the numbers of pictures and moves. */
+const buffersOf = ({ picture, program }: Sheet): ArrayBuffer[] => [
+  ...(picture?.layers.flatMap((l) => l.chains.map((c) => c.segments.buffer as ArrayBuffer)) ?? []),
+  ...(program === undefined ? [] : Object.values(program.moves).map((numbers) => numbers.buffer as ArrayBuffer)),
+];
+
+const answered = () => (last?.ran.answer.kind === 'answered' ? last.ran.answer : undefined);
+
+const worker: JobWorker = {
+  run,
+  why: (key) => {
+    const figure = answered()?.figures.get(key);
+    return figure === undefined ? undefined : whyTree(figure);
+  },
+  whatIfs: () => {
+    if (last === undefined) return { kind: 'cannot', reason: 'There is no job yet.' };
+    return compareJob(last.run);
+  },
+  curve: () => (last === undefined || answered()?.facts.answer !== 'yes' ? [] : priceCurve(last.run)),
+  deviation: (loop) => {
+    const profile = answered()?.facts.proof?.contours.find((c) => c.loop === loop)?.profile;
+    if (profile === undefined) return undefined;
+    return {
+      loop,
+      share: Float64Array.from(profile, (p) => p.share),
+      x: Float64Array.from(profile, (p) => p.at.x),
+      y: Float64Array.from(profile, (p) => p.at.y),
+      deviation: Float64Array.from(profile, (p) => p.deviation),
+    };
+  },
+  paper: (name): Paper | undefined => {
+    const facts = answered()?.facts;
+    if (facts === undefined || last === undefined) return undefined;
+    return papersOf(facts, last.run).find(([kind]) => kind === name)?.[1];
+  },
+  prove: (program) => {
+    const { setup } = last?.ran ?? {};
+    if (last === undefined || setup === undefined)
+      return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
+    const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
+    if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings, text: '' };
+    return { kind: 'judged', verdict: proven.proof.verdict, findings: proven.proof.findings, text: proofText(proven.proof) };
+  },
+  correct: (measured) => {
+    if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };
+    const answer = correctJob(last.run, { measured });
+    if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings };
+    if (answer.kind === 'cannot') return { kind: 'cannot', sentence: answer.sentence };
+    return {
+      kind: 'corrected',
+      text: correctText(answer),
+      safe: answer.correction?.safe !== false,
+      registers: (answer.correction?.registers ?? []).map((r) => ({ register: r.register, before: r.before, after: r.after.value })),
+    };
+  },
+};
+
+expose(worker);

@@ -1,0 +1,20 @@
+/** The papers of a job before they are set: the same for the printer and the screen. */
+import type { JobFacts } from '../documents/facts.ts';
+import type { Paper } from '../documents/paper.ts';
+import { quotation } from '../documents/quotation.ts';
+import { setupSheet } from '../documents/setup-sheet.ts';
+import { cheaperWays } from './cheaper.ts';
+import type { JobRun } from './run.ts';
+
+export type PaperName = 'set-up-sheet' | 'quotation';
+
+/** Without a program there is nothing to set up. */
+export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] => {
+  const cheaper = facts.answer === 'yes' ? cheaperWays(run, facts.plan?.contours.length ?? 0) : [];
+  const offer = { until: dayAfter(run.day, run.shop.quotationDays), cheaper };
+  const quote = ['quotation', quotation(facts, offer)] as const;
+  return facts.program === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
+};
+
+const dayAfter = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

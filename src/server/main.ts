@@ -1,0 +1,2 @@
+/** Starts the server of the worksheet. */
+process.stdout.write('Kerfwright\n');

@@ -1,0 +1,43 @@
+/** What the server answers beside job records: the shop with its revision, dialects, errors. */
+import { z } from 'zod';
+import { recordSchema } from './job-record.ts';
+
+export const summarySchema = recordSchema.pick({ id: true, revision: true, name: true, drawingName: true, changed: true, line: true });
+
+/** Whoever saves sends the revision they began from; another one in force is answered with 409 and what is in force. */
+export const savingSchema = recordSchema.pick({ revision: true, name: true, steps: true, cursor: true, line: true });
+
+export const shopRecordSchema = z.strictObject({
+  revision: z.int().min(0),
+  /** The shop file as data; the server has held it against the schema of shop files. */
+  shop: z.record(z.string(), z.unknown()),
+  /** Text of the dialect file the shop uses; none where it uses the standard words. */
+  dialect: z.string().max(200_000).optional(),
+});
+
+const placeSchema = z.record(z.string(), z.unknown());
+
+/** Every error of the server: a code for programs, a sentence for people, findings where a file is at fault. */
+export const errorSchema = z.strictObject({
+  error: z.string().describe("'not-found', 'changed-elsewhere', 'not-valid', 'too-large' ..."),
+  sentence: z.string(),
+  findings: z
+    .array(z.looseObject({ code: z.string(), severity: z.string(), sentence: z.string(), place: placeSchema.optional() }))
+    .optional(),
+});
+
+export type ShopRecord = z.infer<typeof shopRecordSchema>;
+export type ServerError = z.infer<typeof errorSchema>;
+export type Saving = z.infer<typeof savingSchema>;
+
+/** Paths of the server, so that page and server spell them alike. */
+export const paths = {
+  jobs: '/api/jobs',
+  job: (id: string): string => `/api/jobs/${id}`,
+  drawing: (id: string): string => `/api/jobs/${id}/drawing`,
+  log: (id: string): string => `/api/jobs/${id}/log`,
+  /** A file of the handout: 'program', 'set-up-sheet', 'quotation' ... of the revision that is saved. */
+  file: (id: string, name: string): string => `/api/jobs/${id}/files/${name}`,
+  shop: '/api/shop',
+  health: '/api/health',
+} as const;

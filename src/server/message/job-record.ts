@@ -1,0 +1,39 @@
+/** A job as the server keeps it and the page edits it: the inputs, every named step of undo, what was written down at the machine. */
+import { z } from 'zod';
+
+/** The inputs of a job as its job file would hold them, kept as they were typed; `jobSchema` judges them when the job is run. */
+const inputSchema = z.record(z.string(), z.unknown());
+
+const stepSchema = z.strictObject({
+  name: z.string().min(1).max(120).describe('What was done, as undo and redo name it'),
+  input: inputSchema.describe('The inputs after this step'),
+});
+
+export const logEntrySchema = z.strictObject({
+  at: z.string().max(40).describe('When, ISO 8601'),
+  kind: z.enum(['tick', 'measured', 'time', 'break', 'note']),
+  about: z.string().max(120).describe('Contour, stop or pass it concerns; empty for the whole run'),
+  text: z.string().max(4000),
+});
+
+export const recordSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9]{8,40}$/),
+  /** Counted up with every change that is kept; whoever saves says which one they began from. */
+  revision: z.int().min(0),
+  name: z.string().max(120),
+  drawingName: z.string().max(200),
+  changed: z.string().max(40).describe('ISO 8601'),
+  /** The first step is the job as it came in; `cursor` is the one in force. */
+  steps: z.array(stepSchema).min(1).max(400),
+  cursor: z.int().min(0),
+  log: z.array(logEntrySchema).max(5000),
+  /** The answer in one line as the page last saw it, for the list of jobs. */
+  line: z.string().max(500).optional(),
+});
+
+export type JobRecord = z.infer<typeof recordSchema>;
+export type JobStep = z.infer<typeof stepSchema>;
+export type LogEntry = z.infer<typeof logEntrySchema>;
+
+/** One row of the list of jobs. */
+export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'>;
