@@ -4,6 +4,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import type { Estimated } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
+import type { ReadProgram } from '../nc/read/program.ts';
 import type { Material } from '../physics/material.ts';
 import { cornerFigures } from '../plan/corner-lag.ts';
 import type { WantedLine } from '../plan/open.ts';
