@@ -9,13 +9,13 @@ export interface SheetState {
   readonly record?: JobRecord;
   readonly saving: Saving;
   /** Last answer; stays while a newer one is being worked out. */
-  readonly sheet?: Sheet;
+  readonly sheet?: Sheet | undefined;
   /** Given while the worker runs. */
-  readonly running?: { readonly stage: string; readonly share: number };
-  readonly fault?: string;
+  readonly running?: { readonly stage: string; readonly share: number } | undefined;
+  readonly fault?: string | undefined;
   readonly chapter: Chapter;
   /** Contour chosen by click or list, and the finding or place pointed at. */
-  readonly chosen?: string;
+  readonly chosen?: string | undefined;
   readonly pointed?: string;
   /** Block of the program that is current in replay and text. */
   readonly block?: number;

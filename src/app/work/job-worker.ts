@@ -5,11 +5,15 @@ import type { Finding } from '../../finding/finding.ts';
 import type { PaperName } from '../../job/papers-of.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
+export interface DrawingFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 /** A job as the page asks it. */
 export interface Question {
   /** Inputs as typed; `jobSchema` judges them. */
   readonly input: Readonly<Record<string, unknown>>;
-  readonly drawing: { readonly name: string; readonly bytes: Uint8Array };
   /** The shop file as data; the house's own when left out. */
   readonly shop?: unknown;
   /** Text of a dialect file; the standard words when left out. */
@@ -36,6 +40,8 @@ export type Corrected =
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 export interface JobWorker {
+  /** The drawing of all runs that follow; what was remembered of another one is forgotten. */
+  open(drawing: DrawingFile): void;
   /** Runs the job; stages that did not change since the last run are not run again. */
   run(question: Question, tell: Tell): Sheet;
   /** All below speak of the last run. */

@@ -8,11 +8,11 @@ import type { Memory } from '../../job/memory.ts';
 import { parseValue } from '../../job/parse.ts';
 import type { JobRun } from '../../job/run.ts';
 import { shopSchema } from '../../job/shop.ts';
-import type { Question } from './job-worker.ts';
+import type { DrawingFile, Question } from './job-worker.ts';
 
 export type Asked = { readonly kind: 'run'; readonly run: JobRun } | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
-export const runOf = (question: Question, memory: Memory, progress: JobRun['progress']): Asked => {
+export const runOf = (question: Question, drawing: DrawingFile, memory: Memory, progress: JobRun['progress']): Asked => {
   const job = parseValue(jobSchema, question.input, 'The job');
   if (job.kind === 'bad') return job;
   const shop =
@@ -26,8 +26,8 @@ export const runOf = (question: Question, memory: Memory, progress: JobRun['prog
     run: {
       job: job.value,
       said: job.said,
-      drawing: question.drawing.bytes,
-      drawingName: question.drawing.name,
+      drawing: drawing.bytes,
+      drawingName: drawing.name,
       shop: shop.value,
       dialect: dialect.dialect,
       day: job.value.date ?? question.day,

@@ -12,7 +12,7 @@ import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
-import type { JobWorker, Question, Tell } from './job-worker.ts';
+import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
 import { runOf } from './run-question.ts';
 import { words } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
@@ -21,12 +21,15 @@ import type { Sheet } from './views.ts';
 // The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
 z.config({ jitless: true });
 
-let memory: { readonly drawing: string; readonly memory: Memory } = { drawing: '', memory: memoryOf() };
+let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
+  drawing: { name: '', bytes: new Uint8Array() },
+  memory: memoryOf(),
+};
 let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
 
 const run = (question: Question, tell: Tell): Sheet => {
   const start = performance.now();
-  const asked = runOf(question, memoryFor(question), tell);
+  const asked = runOf(question, opened.drawing, opened.memory, tell);
   if (asked.kind === 'bad') {
     last = undefined;
     const line = asked.findings[0]?.sentence ?? '';
@@ -47,20 +50,6 @@ const run = (question: Question, tell: Tell): Sheet => {
   return transfer(sheet, buffersOf(sheet));
 };
 
-/** One job at a time is open; a memory speaks of one drawing only. */
-const memoryFor = ({ drawing }: Question): Memory => {
-  const key = `${drawing.name} ${drawing.bytes.length} ${sumOf(drawing.bytes)}`;
-  if (key !== memory.drawing) memory = { drawing: key, memory: memoryOf() };
-  return memory.memory;
-};
-
-/** A checksum good enough to tell one drawing from the next (FNV-1a). */
-const sumOf = (bytes: Uint8Array): number => {
-  let sum = 0x811c9dc5;
-  for (const byte of bytes) sum = Math.imul(sum ^ byte, 0x01000193);
-  return sum >>> 0;
-};
-
 /** What may change threads instead of being copied: the numbers of pictures and moves. */
 const buffersOf = ({ picture, program }: Sheet): ArrayBuffer[] => [
   ...(picture?.layers.flatMap((l) => l.chains.map((c) => c.segments.buffer as ArrayBuffer)) ?? []),
@@ -70,6 +59,10 @@ const buffersOf = ({ picture, program }: Sheet): ArrayBuffer[] => [
 const answered = () => (last?.ran.answer.kind === 'answered' ? last.ran.answer : undefined);
 
 const worker: JobWorker = {
+  open: (drawing) => {
+    opened = { drawing, memory: memoryOf() };
+    last = undefined;
+  },
   run,
   why: (key) => {
     const figure = answered()?.figures.get(key);

@@ -1,0 +1,148 @@
+/** One open sheet: its store, what may be done to it, and the worker behind it. */
+import type { Remote } from 'comlink';
+import { useStore } from 'zustand';
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { ShopRecord } from '../../server/message/answers.ts';
+import type { JobRecord } from '../../server/message/job-record.ts';
+import type { JobWorker } from '../work/job-worker.ts';
+import { inputOf, redone, undone, withStep } from './input.ts';
+import { type Keeper, startKeeper, unsaved } from './keeper.ts';
+import { type Runner, startRunner } from './runner.ts';
+import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
+import type { SheetActions, SheetState } from './sheet-state.ts';
+
+export interface OpenSheet {
+  readonly store: StoreApi<SheetState>;
+  readonly actions: SheetActions;
+  readonly worker: () => Remote<JobWorker>;
+  /** Saves what waits, before a file of the saved revision is asked for; true when all is saved. */
+  readonly flush: () => Promise<boolean>;
+  readonly close: () => void;
+}
+
+export type Opened =
+  | { readonly kind: 'open'; readonly sheet: OpenSheet }
+  | { readonly kind: 'no such job'; readonly sentence: string }
+  | { readonly kind: 'gone' };
+
+export const openSheet = async (id: string): Promise<Opened> => {
+  const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
+  if (record.kind === 'gone' || drawing.kind === 'gone' || shop.kind === 'gone') return { kind: 'gone' };
+  for (const answer of [record, drawing, shop])
+    if (answer.kind === 'refused') return { kind: 'no such job', sentence: answer.error.sentence };
+  if (record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return { kind: 'gone' };
+  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, shop.value) };
+};
+
+const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord): OpenSheet => {
+  const mine = unsaved(base);
+  const store = createStore<SheetState>(() => ({ ...beginning(), record: mine ?? base }));
+  const put = (part: Partial<SheetState>): void => store.setState(part);
+  const keeper = startKeeper(
+    base,
+    {
+      saving: (saving) => put({ saving }),
+      record: (record) => {
+        put({ record });
+        ask(record);
+      },
+    },
+    mine === undefined ? undefined : { ...mine, revision: base.revision },
+  );
+  const runner = startRunner({ name: base.drawingName, bytes }, eventsOf(store, keeper));
+  const ask = (record: JobRecord): void =>
+    runner.ask({ input: inputOf(record), shop: shop.shop, day: today(), ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }) });
+  ask(mine ?? base);
+  const look = (): void => void (document.visibilityState === 'visible' && keeper.look());
+  document.addEventListener('visibilitychange', look);
+  return {
+    store,
+    actions: actionsOn(store, keeper, runner, ask),
+    worker: () => runner.worker,
+    flush: () => keeper.flush(),
+    close: () => {
+      document.removeEventListener('visibilitychange', look);
+      keeper.close();
+      runner.close();
+    },
+  };
+};
+
+const beginning = (): SheetState => ({
+  saving: 'saved',
+  chapter: 'drawing',
+  ...preferences(),
+});
+
+const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper): Parameters<typeof startRunner>[1] => ({
+  began: () => store.setState({ running: { stage: '', share: 0 } }),
+  tell: (stage, share) => store.setState({ running: { stage, share } }),
+  answered: (sheet) => {
+    const { record } = store.getState();
+    store.setState({ sheet, running: undefined, fault: undefined });
+    if (record === undefined || record.line === sheet.line) return;
+    const told = { ...record, line: sheet.line.slice(0, 500) };
+    store.setState({ record: told });
+    keeper.keep(told);
+  },
+  failed: (fault) => store.setState({ fault, running: undefined }),
+});
+
+const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, ask: (record: JobRecord) => void): SheetActions => {
+  const move = (make: (record: JobRecord) => JobRecord): void => {
+    const { record } = store.getState();
+    if (record === undefined) return;
+    const next = make(record);
+    if (next === record) return;
+    store.setState({ record: next });
+    keeper.keep(next);
+    ask(next);
+  };
+  return {
+    edit: (name, change) => move((record) => withStep(record, name, change)),
+    undo: () => move((record) => (record.cursor > 0 ? undone(record) : record)),
+    redo: () => move((record) => (record.cursor + 1 < record.steps.length ? redone(record) : record)),
+    cancel: () => {
+      runner.cancel();
+      store.setState({ running: undefined });
+    },
+    choose: (chosen) => store.setState({ chosen }),
+    show: (part) => {
+      store.setState(part);
+      keepPreferences(store.getState());
+    },
+    takeTheirs: () => void keeper.takeTheirs(),
+    keepMine: () => void keeper.keepMine(),
+  };
+};
+
+type Preferences = Pick<SheetState, 'lengthUnit' | 'finishUnit' | 'theme'>;
+
+const USUAL: Preferences = { lengthUnit: 'mm', finishUnit: 'µm', theme: 'as the system' };
+
+/** The user's own units and theme, for every sheet in this browser. */
+export const preferences = (): Preferences => {
+  try {
+    return { ...USUAL, ...(JSON.parse(localStorage.getItem('preferences') ?? '{}') as Partial<Preferences>) };
+  } catch {
+    return USUAL;
+  }
+};
+
+export const keepPreferences = ({ lengthUnit, finishUnit, theme }: Preferences): void => {
+  try {
+    localStorage.setItem('preferences', JSON.stringify({ lengthUnit, finishUnit, theme }));
+  } catch {
+    // A browser that keeps nothing: units are chosen anew at the next visit.
+  }
+};
+
+/** The day by the user's own calendar, ISO 8601. */
+export const today = (): string => {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+/** A part of an open sheet's state; the component is drawn anew only when that part changes. */
+export const useSheet = <T>(sheet: OpenSheet, select: (state: SheetState) => T): T => useStore(sheet.store, select);

@@ -1,0 +1,57 @@
+/** What the page asks of the server; every answer is a named case, a server that is gone included. */
+import { paths, type Saving, type ServerError, type ShopRecord } from '../../server/message/answers.ts';
+import type { JobRecord, JobSummary, LogEntry } from '../../server/message/job-record.ts';
+
+export type Answered<T> =
+  | { readonly kind: 'ok'; readonly value: T }
+  | { readonly kind: 'refused'; readonly status: number; readonly error: ServerError }
+  | { readonly kind: 'gone' };
+
+export const fetchJobs = (): Promise<Answered<readonly JobSummary[]>> => ask(paths.jobs);
+export const fetchJob = (id: string): Promise<Answered<JobRecord>> => ask(paths.job(id));
+export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
+export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
+export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);
+export const addToLog = (id: string, entry: Omit<LogEntry, 'at'>): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
+export const removeJob = (id: string): Promise<Answered<unknown>> => send('DELETE', paths.job(id));
+
+/** Drawings, each of which becomes a job; or a job file with its drawing. */
+export const bringIn = (files: readonly File[]): Promise<Answered<readonly JobRecord[]>> => {
+  const form = new FormData();
+  for (const file of files) form.append('files', file, file.name);
+  return answered(fetch(paths.jobs, { method: 'POST', body: form }), (r) => r.json() as Promise<readonly JobRecord[]>);
+};
+
+export const fetchDrawing = (id: string): Promise<Answered<Uint8Array>> =>
+  answered(fetch(paths.drawing(id)), async (r) => new Uint8Array(await r.arrayBuffer()));
+
+const ask = <T>(path: string): Promise<Answered<T>> => answered(fetch(path), (r) => r.json() as Promise<T>);
+
+const send = <T>(method: string, path: string, body?: unknown): Promise<Answered<T>> =>
+  answered(
+    fetch(path, {
+      method,
+      ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+    }),
+    (r) => (r.status === 204 ? Promise.resolve(undefined as T) : (r.json() as Promise<T>)),
+  );
+
+const answered = async <T>(asking: Promise<Response>, read: (response: Response) => Promise<T>): Promise<Answered<T>> => {
+  try {
+    const response = await asking;
+    if (response.ok) return { kind: 'ok', value: await read(response) };
+    return { kind: 'refused', status: response.status, error: await errorOf(response) };
+  } catch {
+    return { kind: 'gone' };
+  }
+};
+
+const errorOf = async (response: Response): Promise<ServerError> => {
+  try {
+    const body = (await response.json()) as Partial<ServerError>;
+    if (typeof body.sentence === 'string') return { error: 'not-said', ...body, sentence: body.sentence };
+  } catch {
+    // A proxy or a server that is shutting down answers with a page instead of data.
+  }
+  return { error: 'not-said', sentence: `The server answered with ${response.status}.` };
+};
