@@ -1,0 +1,72 @@
+/** A picture cut into bundles of segments that are drawn alike and lie together: drawn one by one, left out when out of sight. */
+import type { ChainView, LayerView } from '../work/views.ts';
+import { boxAround, boxOf, countOf } from './chain-segments.ts';
+import { type LineStyle, styleOf } from './layers.ts';
+import type { Stretch } from './trace.ts';
+import type { Window } from './view.ts';
+
+/** As many as are stroked in about a millisecond. */
+const PER_BUNDLE = 800;
+
+export interface Bundle {
+  readonly style: LineStyle;
+  readonly stretches: readonly Stretch[];
+  readonly box: Window;
+  /** The longest segment, mm. */
+  readonly longest: number;
+}
+
+export interface Layered {
+  readonly layer: LayerView;
+  readonly style: LineStyle;
+  readonly bundles: readonly Bundle[];
+  /** All its chains whole, where it is filled. */
+  readonly filled: readonly Stretch[];
+}
+
+/** Layers in the order in which they are painted. */
+export const layered = (layers: readonly LayerView[]): readonly Layered[] =>
+  layers.map((layer) => {
+    const style = styleOf(layer);
+    const fills = style.fill !== undefined || style.hatched === true;
+    return { layer, style, bundles: bundlesOf(layer.chains, style), filled: fills ? layer.chains.filter((c) => c.closed).map(whole) : [] };
+  });
+
+export const whole = ({ segments, closed }: ChainView): Stretch => ({ numbers: segments, from: 0, to: countOf(segments), closed });
+
+const bundlesOf = (chains: readonly ChainView[], style: LineStyle): readonly Bundle[] => {
+  const bundles: Bundle[] = [];
+  let open: Stretch[] = [];
+  let held = 0;
+  const shut = (): void => {
+    if (open.length > 0) bundles.push(bundle(open, style));
+    [open, held] = [[], 0];
+  };
+  for (const chain of chains) {
+    const all = whole(chain);
+    if (all.to <= PER_BUNDLE) {
+      if (held + all.to > PER_BUNDLE) shut();
+      if (all.to > 0) open.push(all);
+      held += all.to;
+      continue;
+    }
+    shut();
+    for (let from = 0; from < all.to; from += PER_BUNDLE)
+      bundles.push(bundle([{ numbers: chain.segments, from, to: Math.min(all.to, from + PER_BUNDLE), closed: false }], style));
+  }
+  shut();
+  return bundles;
+};
+
+const bundle = (stretches: readonly Stretch[], style: LineStyle): Bundle => {
+  let longest = 0;
+  const boxes: Window[] = [];
+  for (const { numbers, from, to } of stretches)
+    for (let i = from; i < to; i += 1) {
+      boxes.push(boxOf(numbers, i));
+      const at = i * 8;
+      const straight = Math.hypot(numbers[at + 2] - numbers[at], numbers[at + 3] - numbers[at + 1]);
+      longest = Math.max(longest, numbers[at + 6] > 0 ? numbers[at + 6] * Math.abs(numbers[at + 7]) : straight);
+    }
+  return { style, stretches, box: boxAround(boxes) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 }, longest };
+};

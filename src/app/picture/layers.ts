@@ -1,0 +1,90 @@
+/** What each chapter shows, and how each kind of line is drawn: colour and dash together, so that neither says it alone. */
+import type { Chapter, LayerView } from '../work/views.ts';
+import type { ColourName } from './colours.ts';
+
+export type Role = LayerView['role'];
+
+export interface LineStyle {
+  readonly colour: ColourName;
+  /** Pixels. */
+  readonly width: number;
+  /** Pixels drawn and left out in turn; empty for a full line. */
+  readonly dash: readonly number[];
+  readonly fill?: ColourName;
+  /** Filled with slanted lines instead of a colour. */
+  readonly hatched?: boolean;
+}
+
+const STYLES: Readonly<Record<Exclude<Role, 'pass'>, LineStyle>> = {
+  block: { colour: 'muted', width: 1.5, dash: [], fill: 'metal' },
+  clamp: { colour: 'muted', width: 1.5, dash: [], hatched: true },
+  'metal left': { colour: 'ink', width: 1, dash: [] },
+  slug: { colour: 'muted', width: 1, dash: [6, 3], fill: 'gone' },
+  'comes out': { colour: 'pass-1', width: 1, dash: [1, 3] },
+  core: { colour: 'pass-1', width: 1, dash: [1, 3] },
+  drawing: { colour: 'ink', width: 1.4, dash: [] },
+  'open line': { colour: 'ink', width: 1.4, dash: [12, 3, 3, 3] },
+  lead: { colour: 'ink', width: 1.2, dash: [3, 3] },
+  tab: { colour: 'ink', width: 4.5, dash: [] },
+  'start hole': { colour: 'ink', width: 1.2, dash: [], fill: 'paper' },
+};
+
+/** The first pass is a full dark line; each further one is paler and more broken. */
+const PASS_DASHES: readonly (readonly number[])[] = [[], [12, 4], [7, 4], [4, 4], [1.5, 3.5]];
+const PASS_COLOURS = ['pass-1', 'pass-2', 'pass-3', 'pass-4', 'pass-5'] as const;
+
+export const styleOf = ({ role, pass = 1 }: Pick<LayerView, 'role' | 'pass'>): LineStyle => {
+  if (role !== 'pass') return STYLES[role];
+  const n = Math.min(Math.max(1, pass), PASS_DASHES.length) - 1;
+  return { colour: PASS_COLOURS[n], width: n === 0 ? 1.6 : 1.4, dash: PASS_DASHES[n] };
+};
+
+/** From the lowest to the topmost. */
+const FROM_BELOW: readonly Role[] = [
+  'block',
+  'metal left',
+  'slug',
+  'comes out',
+  'core',
+  'drawing',
+  'open line',
+  'pass',
+  'lead',
+  'tab',
+  'start hole',
+  'clamp',
+];
+
+const PLAIN: readonly Role[] = ['block', 'drawing', 'open line'];
+const SHOWN: Readonly<Record<Chapter, readonly Role[]>> = {
+  drawing: ['drawing', 'open line'],
+  asked: ['block', 'drawing', 'open line'],
+  passes: ['block', 'drawing', 'open line', 'pass'],
+  way: ['block', 'drawing', 'open line', 'pass', 'comes out', 'core', 'lead', 'tab', 'start hole', 'clamp'],
+  proof: ['block', 'metal left', 'slug', 'open line'],
+  hours: ['block', 'drawing', 'open line', 'lead', 'start hole', 'clamp'],
+  price: PLAIN,
+  papers: ['block', 'drawing', 'open line', 'start hole', 'clamp'],
+  log: ['block', 'drawing', 'open line', 'start hole'],
+};
+
+/** The layers of a picture that a chapter shows, from the lowest to the topmost. */
+export const layersOf = (layers: readonly LayerView[], chapter: Chapter): readonly LayerView[] =>
+  layers
+    .filter((l) => SHOWN[chapter].includes(l.role))
+    .toSorted((a, b) => FROM_BELOW.indexOf(a.role) - FROM_BELOW.indexOf(b.role) || (b.pass ?? 0) - (a.pass ?? 0));
+
+/** Which kinds of named places stand in the picture with their number or sign. */
+export const numbersShown = (chapter: Chapter): boolean => ['way', 'hours', 'papers', 'log'].includes(chapter);
+
+export interface LegendRow {
+  readonly role: Role;
+  readonly pass?: number;
+  readonly style: LineStyle;
+}
+
+/** One row for each kind of line that is in the picture now, passes in the order of cutting. */
+export const legendOf = (layers: readonly LayerView[], chapter: Chapter): readonly LegendRow[] =>
+  layersOf(layers, chapter)
+    .map((l) => ({ role: l.role, ...(l.pass === undefined ? {} : { pass: l.pass }), style: styleOf(l) }))
+    .toSorted((a, b) => FROM_BELOW.indexOf(a.role) - FROM_BELOW.indexOf(b.role) || (a.pass ?? 0) - (b.pass ?? 0));

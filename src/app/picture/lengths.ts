@@ -1,0 +1,52 @@
+/** Lengths of the picture in the user's unit and with the decimal mark of the user's language. */
+import { mmIn, type PictureUnit } from './scale-bar.ts';
+
+export interface Lengths {
+  readonly unit: PictureUnit;
+  /** '12.5' without its unit. */
+  bare(mm: number, decimals: number): string;
+  /** '12.5 mm', without trailing zeros. */
+  full(mm: number, decimals?: number): string;
+  /** '0.18 µm' or '7 µin': three digits that count. */
+  small(mm: number): string;
+  /** '+0.18 µm', with a true minus below nothing. */
+  signed(mm: number): string;
+  /** '20,000' */
+  count(n: number): string;
+}
+
+const UNIT_WORDS: Readonly<Record<PictureUnit, string>> = { mm: 'mm', inch: 'in' };
+
+/** `locale` as the browser names it; the user's own when left out. */
+export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
+  const formats = new Map<string, Intl.NumberFormat>();
+  const print = (value: number, options: Intl.NumberFormatOptions): string => {
+    const key = JSON.stringify(options);
+    const format = formats.get(key) ?? new Intl.NumberFormat(locale, options);
+    formats.set(key, format);
+    return format.format(value === 0 ? 0 : value);
+  };
+  const bare = (mm: number, decimals: number): string =>
+    print(rounded(mm / mmIn[unit], decimals), { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: false });
+  const most = unit === 'mm' ? 4 : 5;
+  const small = (mm: number): string => {
+    const value = unit === 'mm' ? mm * 1e3 : (mm / 25.4) * 1e6;
+    const shown = Math.abs(value) < 5e-4 ? 0 : value;
+    return `${print(shown, { maximumSignificantDigits: 3, useGrouping: false })} ${unit === 'mm' ? 'µm' : 'µin'}`;
+  };
+  return {
+    unit,
+    bare,
+    full: (mm, decimals = most) =>
+      `${print(rounded(mm / mmIn[unit], decimals), { maximumFractionDigits: decimals, useGrouping: false })} ${UNIT_WORDS[unit]}`,
+    small,
+    signed: (mm) => `${mm > 0 ? '+' : ''}${small(mm)}`.replace('-', '−'),
+    count: (n) => print(n, { maximumFractionDigits: 0 }),
+  };
+};
+
+/** Without a minus before nothing. */
+const rounded = (value: number, decimals: number): number => {
+  const all = Math.round(value * 10 ** decimals) / 10 ** decimals;
+  return all === 0 ? 0 : all;
+};

@@ -1,0 +1,56 @@
+/** The wire's moves for the replay: in bundles that are drawn at once, and the block that a place belongs to. */
+import Flatbush from 'flatbush';
+import { nearestOn } from '../../geometry/measure.ts';
+import type { ProgramView } from '../work/views.ts';
+import { boxOf, countOf, segmentAt } from './chain-segments.ts';
+import type { Stretch } from './trace.ts';
+import type { Spot } from './view.ts';
+
+export type Moves = ProgramView['moves'];
+
+/** Moves that are drawn in one stroke once all of them are done. */
+export const PER_STROKE = 256;
+
+/** Cutting moves from `from` up to but not including `to`, as stretches without the travels between them. */
+export const cutStretches = ({ segments, cutting }: Moves, from: number, to: number): readonly Stretch[] => {
+  const found: Stretch[] = [];
+  let start = -1;
+  const end = Math.min(to, countOf(segments));
+  for (let i = from; i <= end; i += 1) {
+    const cuts = i < end && cutting[i] === 1;
+    if (cuts && start < 0) start = i;
+    if (cuts || start < 0) continue;
+    found.push({ numbers: segments, from: start, to: i, closed: false });
+    start = -1;
+  }
+  return found;
+};
+
+/** Moves that one block makes. */
+export const movesOfBlock = ({ block, segments }: Moves, wanted: number): readonly Stretch[] => {
+  const found: Stretch[] = [];
+  for (let i = 0; i < block.length; i += 1) if (block[i] === wanted) found.push({ numbers: segments, from: i, to: i + 1, closed: false });
+  return found;
+};
+
+/** The block whose move comes nearest to a place, within `reach` mm; cutting moves before travels, the first of equals. */
+export const blockNear = (moves: Moves, index: Flatbush | undefined, p: Spot, reach: number): number | undefined => {
+  let best: { block: number; distance: number } | undefined;
+  for (const i of (index?.search(p.x - reach, p.y - reach, p.x + reach, p.y + reach) ?? []).sort((a, b) => a - b)) {
+    const distance = nearestOn(segmentAt(moves.segments, i), p).distance + (moves.cutting[i] === 1 ? 0 : reach / 2);
+    if (distance <= reach && (best === undefined || distance < best.distance - 1e-9)) best = { block: moves.block[i], distance };
+  }
+  return best?.block;
+};
+
+export const indexOfMoves = ({ segments }: Moves): Flatbush | undefined => {
+  const count = countOf(segments);
+  if (count === 0) return undefined;
+  const index = new Flatbush(count);
+  for (let i = 0; i < count; i += 1) {
+    const { minX, minY, maxX, maxY } = boxOf(segments, i);
+    index.add(minX, minY, maxX, maxY);
+  }
+  index.finish();
+  return index;
+};

@@ -1,0 +1,44 @@
+/** The colours of the page as they are now; told anew when the theme changes, and those of paper while the page is printed. */
+import { useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
+import { type Colours, coloursFrom, LIGHT } from './colours.ts';
+
+const readNow = (): Colours => {
+  const root = document.documentElement;
+  const style = getComputedStyle(root);
+  const { theme } = root.dataset;
+  const dark = theme === 'dark' || (theme !== 'light' && matchMedia('(prefers-color-scheme: dark)').matches);
+  return coloursFrom((variable) => asHex(style.getPropertyValue(variable)), dark);
+};
+
+/** Any CSS colour as #rrggbb, since colours are mixed; empty where it is none or half transparent. */
+const asHex = (css: string): string => {
+  if (css.trim() === '') return '';
+  const context = document.createElement('canvas').getContext('2d');
+  if (context === null) return '';
+  context.fillStyle = css;
+  return /^#[0-9a-f]{6}$/.test(context.fillStyle) ? context.fillStyle : '';
+};
+
+export const useColours = (): Colours => {
+  const [colours, setColours] = useState<Colours>(readNow);
+  useEffect(() => {
+    const again = (): void => setColours(readNow());
+    const printed = (): void => flushSync(() => setColours(LIGHT));
+    const watcher = new MutationObserver(again);
+    watcher.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'class'] });
+    const system = matchMedia('(prefers-color-scheme: dark)');
+    system.addEventListener('change', again);
+    addEventListener('beforeprint', printed);
+    addEventListener('afterprint', again);
+    // The style sheet may have come after the first reading.
+    again();
+    return () => {
+      watcher.disconnect();
+      system.removeEventListener('change', again);
+      removeEventListener('beforeprint', printed);
+      removeEventListener('afterprint', again);
+    };
+  }, []);
+  return colours;
+};
