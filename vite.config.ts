@@ -3,7 +3,12 @@ import { readdirSync } from 'node:fs';
 import { defineConfig } from 'vite';
 
 const tools = readdirSync('tools').filter((f) => f.endsWith('.ts') && !f.endsWith('.test.ts'));
-const entries = { 'cli/main': 'src/cli/main.ts', 'server/main': 'src/server/main.ts', ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])) };
+const entries = {
+  'cli/main': 'src/cli/main.ts',
+  'server/main': 'src/server/main.ts',
+  'server/paper-worker': 'src/server/paper/paper-worker.ts',
+  ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])),
+};
 
 export default defineConfig({
   build: {

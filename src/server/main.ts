@@ -1,2 +1,70 @@
-/** Starts the server of the worksheet. */
-process.stdout.write('Kerfwright\n');
+#!/usr/bin/env node
+/** Starts the server of the worksheet, prints its address, and stops it once every request that was begun is answered. */
+import { existsSync, readFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Start, startFrom } from './arguments.ts';
+import { listen } from './listen.ts';
+import { papersInThread } from './paper/thread.ts';
+import type { Server } from './routes/room.ts';
+import { serve } from './serve.ts';
+
+const BAD_INPUT = 2;
+/** ms a request that was begun is waited for. */
+const PATIENCE = 10_000;
+
+/** The built files lie beside this one; the examples beside the package's own description, further up. */
+const here = dirname(fileURLToPath(import.meta.url));
+
+const packageRoot = (folder: string): string | undefined =>
+  existsSync(join(folder, 'package.json')) ? folder : dirname(folder) === folder ? undefined : packageRoot(dirname(folder));
+
+const say = (line: string): void => void process.stdout.write(`${line}\n`);
+const complain = (line: string): void => void process.stderr.write(`${line}\n`);
+
+const begin = async ({ folder, host, port, shopFile }: Start): Promise<void> => {
+  const root = packageRoot(here);
+  const example = root === undefined ? undefined : join(root, 'examples/die-plate/die-plate.job.json');
+  const server = await serve({
+    folder,
+    host,
+    appFolder: join(here, '../app'),
+    papers: papersInThread(join(here, 'paper-worker.js')),
+    clock: () => new Date(),
+    version: root === undefined ? 'unknown' : (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
+    tell: complain,
+    ...(example !== undefined && existsSync(example) ? { example } : {}),
+    ...(shopFile === undefined ? {} : { shopFile }),
+  });
+  const address = await listen(server, host, port);
+  say(`Kerfwright: ${address}`);
+  say(`Jobs and shop are kept in ${folder}. Ctrl+C stops the server.`);
+  stopOnSignals(server);
+};
+
+const stopOnSignals = (server: Server): void => {
+  let stopping = false;
+  for (const signal of ['SIGINT', 'SIGTERM'] as const)
+    process.on(signal, () => {
+      if (stopping) process.exit(1);
+      stopping = true;
+      setTimeout(() => process.exit(1), PATIENCE).unref();
+      server.close().then(
+        () => process.exit(0),
+        () => process.exit(1),
+      );
+    });
+};
+
+const asked = startFrom(process.argv.slice(2), process.env, homedir());
+if (asked.kind === 'start')
+  await begin(asked.start).catch((error: unknown) => {
+    complain(`The server cannot start: ${error instanceof Error ? error.message : String(error)}`);
+    process.exitCode = BAD_INPUT;
+  });
+else if (asked.kind === 'help') say(asked.sentence);
+else {
+  complain(asked.sentence);
+  process.exitCode = BAD_INPUT;
+}

@@ -1,8 +1,19 @@
 /** What the server answers beside job records: the shop with its revision, dialects, errors. */
 import { z } from 'zod';
-import { recordSchema } from './job-record.ts';
+import { logEntrySchema, recordSchema } from './job-record.ts';
 
-export const summarySchema = recordSchema.pick({ id: true, revision: true, name: true, drawingName: true, changed: true, line: true });
+export const summarySchema = recordSchema
+  .pick({ id: true, revision: true, name: true, drawingName: true, changed: true, line: true })
+  .extend({
+    fault: z.string().optional().describe('Why the job cannot be opened; its files are left as they are'),
+  });
+
+/** The server says when, unless the entry was written down while the server was gone. */
+export const entrySchema = logEntrySchema.partial({ at: true });
+
+export const savedSchema = recordSchema.pick({ revision: true, changed: true });
+
+export const healthSchema = z.strictObject({ answer: z.literal('well'), version: z.string(), folder: z.string() });
 
 /** Whoever saves sends the revision they began from; another one in force is answered with 409 and what is in force. */
 export const savingSchema = recordSchema.pick({ revision: true, name: true, steps: true, cursor: true, line: true });
@@ -24,9 +35,13 @@ export const errorSchema = z.strictObject({
   findings: z
     .array(z.looseObject({ code: z.string(), severity: z.string(), sentence: z.string(), place: placeSchema.optional() }))
     .optional(),
+  /** With 'changed-elsewhere': what is in force. */
+  record: recordSchema.optional(),
+  shop: shopRecordSchema.optional(),
 });
 
 export type ShopRecord = z.infer<typeof shopRecordSchema>;
+export type LogAddition = z.infer<typeof entrySchema>;
 export type ServerError = z.infer<typeof errorSchema>;
 export type Saving = z.infer<typeof savingSchema>;
 
@@ -39,5 +54,7 @@ export const paths = {
   /** A file of the handout: 'program', 'set-up-sheet', 'quotation' ... of the revision that is saved. */
   file: (id: string, name: string): string => `/api/jobs/${id}/files/${name}`,
   shop: '/api/shop',
+  openapi: '/api/openapi.json',
+  page: '/api',
   health: '/api/health',
 } as const;

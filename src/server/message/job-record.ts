@@ -18,7 +18,8 @@ export const logEntrySchema = z.strictObject({
 
 export const recordSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9]{8,40}$/),
-  /** Counted up with every change that is kept; whoever saves says which one they began from. */
+  /** Counted up with every saving; whoever saves says which one they began from. What is written to the log is added to whatever is
+   * in force and counts nothing up: a tick at the machine must not stand in the way of whoever edits the job. */
   revision: z.int().min(0),
   name: z.string().max(120),
   drawingName: z.string().max(200),
@@ -35,5 +36,5 @@ export type JobRecord = z.infer<typeof recordSchema>;
 export type JobStep = z.infer<typeof stepSchema>;
 export type LogEntry = z.infer<typeof logEntrySchema>;
 
-/** One row of the list of jobs. */
-export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'>;
+/** One row of the list of jobs; `fault` says why a job cannot be opened. */
+export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'> & { readonly fault?: string };

@@ -1,0 +1,56 @@
+/** What the server is started with: options of the command line, else of the environment, else the usual. */
+import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+
+export interface Start {
+  readonly folder: string;
+  readonly host: string;
+  /** None: the usual one, or the next that is free. */
+  readonly port?: number;
+  readonly shopFile?: string;
+}
+
+export type StartAsked = { readonly kind: 'start'; readonly start: Start } | { readonly kind: 'help' | 'bad'; readonly sentence: string };
+
+export const HELP = `Starts the server of the worksheet and prints its address.
+
+  --port <number>    4173, or the next that is free, when left out
+  --folder <path>    where jobs and the shop are kept; KERFWRIGHT_FOLDER, or .kerfwright in your own folder, when left out
+  --host <address>   127.0.0.1 when left out: only this computer. Another address opens the server to whoever can reach it
+  --shop <file>      a shop file to begin with, where no shop is kept yet
+  --help             this text`;
+
+type Environment = Readonly<Record<string, string | undefined>>;
+
+export const startFrom = (args: readonly string[], environment: Environment, home: string): StartAsked => {
+  try {
+    const { values } = parseArgs({
+      args: [...args],
+      options: {
+        port: { type: 'string' },
+        folder: { type: 'string' },
+        host: { type: 'string' },
+        shop: { type: 'string' },
+        help: { type: 'boolean' },
+      },
+    });
+    if (values.help === true) return { kind: 'help', sentence: HELP };
+    const port = values.port === undefined ? undefined : Number(values.port);
+    if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port <= 65535))
+      return { kind: 'bad', sentence: `'${values.port}' is not a port: it is a whole number up to 65535.` };
+    const folder = values.folder ?? filled(environment['KERFWRIGHT_FOLDER']) ?? join(home, '.kerfwright');
+    return {
+      kind: 'start',
+      start: {
+        folder: resolve(folder),
+        host: values.host ?? '127.0.0.1',
+        ...(port === undefined ? {} : { port }),
+        ...(values.shop === undefined ? {} : { shopFile: resolve(values.shop) }),
+      },
+    };
+  } catch (error) {
+    return { kind: 'bad', sentence: `${error instanceof Error ? error.message : String(error)}\n\n${HELP}` };
+  }
+};
+
+const filled = (text: string | undefined): string | undefined => (text === undefined || text.trim() === '' ? undefined : text);

@@ -1,0 +1,56 @@
+/** Fills an empty folder with the example job and the shop it belongs to, so that the first minute shows the whole thing working. */
+import { mkdir, readFile, stat } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { parseFile } from '../../job/parse.ts';
+import { shopSchema } from '../../job/shop.ts';
+import { notValid } from '../refusal.ts';
+import { jobFileOf } from './job-file.ts';
+import type { Jobs } from './jobs.ts';
+import { jobsFolder, shopFileIn } from './places.ts';
+import { mustBeShop } from './shop.ts';
+import { writeWhole } from './whole-file.ts';
+
+export interface FirstStart {
+  /** A job file whose drawing and shop lie where it says. */
+  readonly example?: string;
+  /** A shop file that is taken instead of the one of the example; its dialect lies where it says. */
+  readonly shopFile?: string;
+}
+
+/** Makes the folder, and on the very first start fills it; what is there already is never touched. */
+export const firstStart = async (folder: string, jobs: Jobs, { example, shopFile }: FirstStart): Promise<void> => {
+  const fresh = !(await isThere(jobsFolder(folder)));
+  await mkdir(jobsFolder(folder), { recursive: true, mode: 0o700 });
+  const job = example === undefined || !fresh ? undefined : await exampleJob(example);
+  const shop = shopFile ?? job?.shop;
+  if (shop !== undefined && !(await isThere(shopFileIn(folder)))) await takeShop(folder, shop);
+  if (job !== undefined) await jobs.bringIn(job.job);
+};
+
+const exampleJob = async (path: string) => {
+  const { job, shop } = jobFileOf(await readFile(path, 'utf8'), basename(path));
+  const drawing = await readFile(resolve(dirname(path), job.drawingName));
+  return { job: { ...job, drawing }, ...(shop === undefined ? {} : { shop: resolve(dirname(path), shop) }) };
+};
+
+/** Throws a refusal where the file cannot be used. */
+const takeShop = async (folder: string, path: string): Promise<void> => {
+  const text = await readFile(path, 'utf8');
+  const parsed = parseFile(shopSchema, text, basename(path));
+  if (parsed.kind === 'bad') throw notValid(parsed.findings.map((f) => f.sentence).join(' '), parsed.findings);
+  const words = parsed.value.dialect;
+  const dialect = words === undefined || words === 'standard' ? undefined : await readFile(join(dirname(path), words), 'utf8');
+  const record = {
+    revision: 0,
+    shop: JSON.parse(text.replace(/^\uFEFF/, '')) as Record<string, unknown>,
+    ...(dialect === undefined ? {} : { dialect }),
+  };
+  mustBeShop(record);
+  await writeWhole(shopFileIn(folder), `${JSON.stringify(record, null, 1)}\n`);
+};
+
+const isThere = (path: string): Promise<boolean> =>
+  stat(path).then(
+    () => true,
+    () => false,
+  );

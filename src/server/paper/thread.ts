@@ -1,0 +1,81 @@
+/** Asks the thread for papers; a thread that breaks or takes too long is given up, and the next question gets a new one. */
+import { Worker } from 'node:worker_threads';
+import { Refusal } from '../refusal.ts';
+import type { Made, PaperQuestion } from './make.ts';
+import type { Answered } from './paper-worker.ts';
+
+export interface Papers {
+  make(question: PaperQuestion): Promise<Made>;
+  close(): Promise<void>;
+}
+
+interface Waiting {
+  readonly done: (made: Made) => void;
+  readonly failed: (error: Error) => void;
+  readonly tooLong: NodeJS.Timeout;
+}
+
+const MOST_WAITING = 30;
+/** ms. Jobs of thousands of openings take minutes. */
+const LONGEST = 10 * 60_000;
+/** MB. A drawing that needs more than this ends the thread, not the server. */
+const MEMORY = 3000;
+
+/** `worker` is the built file of `paper-worker.ts`. */
+export const papersInThread = (worker: string | URL): Papers => {
+  const waiting = new Map<number, Waiting>();
+  let thread: Worker | undefined;
+  let last = 0;
+
+  const giveUp = (why: string): void => {
+    const [left, broken] = [[...waiting.values()], thread];
+    waiting.clear();
+    thread = undefined;
+    for (const w of left) {
+      clearTimeout(w.tooLong);
+      w.failed(failure(why));
+    }
+    void broken?.terminate();
+  };
+  const start = (): Worker => {
+    const started = new Worker(worker, { resourceLimits: { maxOldGenerationSizeMb: MEMORY } });
+    const ifStill = (work: () => void) => (): void => {
+      if (thread === started) work();
+    };
+    started.on('message', (answer: Answered) => {
+      const asked = waiting.get(answer.number);
+      if (asked === undefined) return;
+      waiting.delete(answer.number);
+      clearTimeout(asked.tooLong);
+      if ('made' in answer) asked.done(answer.made);
+      else asked.failed(failure(answer.failed));
+    });
+    started.on('error', (error) => ifStill(() => giveUp(error.message))());
+    started.on(
+      'exit',
+      ifStill(() => giveUp('the thread ended')),
+    );
+    started.unref();
+    return started;
+  };
+
+  return {
+    make: (question) =>
+      new Promise<Made>((done, failed) => {
+        if (waiting.size >= MOST_WAITING)
+          return failed(new Refusal(503, 'busy', 'Too many papers are being worked out at once; ask again in a moment.'));
+        thread ??= start();
+        last += 1;
+        waiting.set(last, { done, failed, tooLong: setTimeout(() => giveUp(`nothing came within ${LONGEST / 60_000} minutes`), LONGEST) });
+        thread.postMessage({ number: last, question });
+      }),
+    async close() {
+      const open = thread;
+      giveUp('the server stops');
+      await open?.terminate();
+    },
+  };
+};
+
+const failure = (why: string): Refusal =>
+  new Refusal(500, 'papers-failed', `The papers could not be worked out; this is our mistake, not yours. (${why.split('\n')[0]})`);

@@ -1,0 +1,34 @@
+/** The worksheet itself: its built files, and its first page under every address that belongs to the page. */
+import { existsSync } from 'node:fs';
+import { extname, join, sep } from 'node:path';
+import fastifyStatic from '@fastify/static';
+import { paths } from '../message/answers.ts';
+import { notFound, Refusal } from '../refusal.ts';
+import type { Room, Server } from './room.ts';
+
+const FIRST_PAGE = 'index.html';
+
+export const pageRoutes = async (server: Server, { appFolder }: Room): Promise<void> => {
+  const built = existsSync(join(appFolder, FIRST_PAGE));
+  if (built)
+    await server.register(fastifyStatic, {
+      root: appFolder,
+      cacheControl: false,
+      dotfiles: 'ignore',
+      schemaHide: true,
+      setHeaders: (reply, path) => {
+        // The builder puts a hash of their content into the names of these: what has the name never changes.
+        const hashed = path.startsWith(join(appFolder, 'assets') + sep);
+        reply.setHeader('cache-control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
+      },
+    });
+  server.setNotFoundHandler((request, reply) => {
+    const path = request.url.split('?')[0] ?? '/';
+    if (path === paths.page || path.startsWith(`${paths.page}/`))
+      throw notFound(`The server answers nothing under ${request.method} ${path.slice(0, 200)}.`);
+    if (!['GET', 'HEAD'].includes(request.method)) throw new Refusal(405, 'not-allowed', 'Pages can only be read.');
+    if (extname(path) !== '' || path.includes('%')) throw notFound('There is no such file.');
+    if (!built) throw new Refusal(503, 'not-built', 'The page is not built yet: npm run build makes it.');
+    return reply.sendFile(FIRST_PAGE);
+  });
+};

@@ -1,0 +1,32 @@
+/** Routes of the shop with the words of its control, and of the server's health. */
+import { healthSchema, paths, shopRecordSchema } from '../message/answers.ts';
+import { mustBePlain } from '../plain.ts';
+import { errors, MB, type Room, type Server } from './room.ts';
+
+export const shopRoutes = (server: Server, { shop, version, folder }: Room): void => {
+  server.get(paths.shop, { schema: { summary: 'The shop in force', response: { 200: shopRecordSchema, ...errors() } } }, () => shop.open());
+  server.put(
+    paths.shop,
+    {
+      bodyLimit: 8 * MB,
+      schema: {
+        summary: 'Keeps the shop, once every value of it can be used; faults are told with their fields',
+        body: shopRecordSchema,
+        response: { 200: shopRecordSchema, ...errors(400, 409, 413) },
+      },
+    },
+    ({ body }) => {
+      mustBePlain(body.shop, 'The shop');
+      return shop.save(body);
+    },
+  );
+  server.get(
+    paths.health,
+    { schema: { summary: 'Whether the server is well, and which folder it keeps', response: { 200: healthSchema, ...errors() } } },
+    () => ({
+      answer: 'well' as const,
+      version,
+      folder,
+    }),
+  );
+};
