@@ -15,8 +15,10 @@ export interface DeviationScale {
   readonly factor: number;
   /** mm: what is allowed either side, or the largest amount where all is much better than that. */
   readonly span: number;
-  /** Largest amount, mm. */
+  /** Largest amount, mm; most metal left and deepest cut, both 0 or more. */
   readonly most: number;
+  readonly left: number;
+  readonly deep: number;
 }
 
 /** The span is drawn at most `pixels` off at a scale in pixels per mm. None where nothing deviates or nothing was measured. */
@@ -26,19 +28,29 @@ export const deviationScale = (
   scale: number,
   pixels: number,
 ): DeviationScale | undefined => {
-  const most = profiles.reduce((all, profile) => Math.max(all, mostOf(profile)), 0);
+  const ends = profiles.map(endsOf);
+  const left = Math.max(0, ...ends.map((e) => e.left));
+  const deep = Math.max(0, ...ends.map((e) => e.deep));
+  const most = Math.max(left, deep);
   if (!(most > 0) || !Number.isFinite(most)) return undefined;
   const span = tolerance > 0 && most >= tolerance / 4 ? tolerance : most;
-  return { factor: Math.max(1, roundBelow(pixels / (span * scale))), span, most };
+  return { factor: Math.max(1, roundBelow(pixels / (span * scale))), span, most, left, deep };
 };
 
-const mosts = new WeakMap<DeviationView, number>();
+interface Ends {
+  readonly left: number;
+  readonly deep: number;
+}
+
+const known = new WeakMap<DeviationView, Ends>();
 
 /** Found once for each profile: it is asked for in every frame. */
-const mostOf = (profile: DeviationView): number => {
-  const known = mosts.get(profile) ?? profile.deviation.reduce((most, d) => Math.max(most, Math.abs(d)), 0);
-  mosts.set(profile, known);
-  return known;
+const endsOf = (profile: DeviationView): Ends => {
+  const before = known.get(profile);
+  if (before !== undefined) return before;
+  const found = profile.deviation.reduce((e, d) => ({ left: Math.max(e.left, d), deep: Math.max(e.deep, -d) }), { left: 0, deep: 0 });
+  known.set(profile, found);
+  return found;
 };
 
 /** Step of the scale, -3 to 3; positive where metal is left. */
@@ -48,19 +60,20 @@ export const stepOf = (deviation: number, span: number): number => {
   return Math.sign(deviation) * (step === -1 ? STEPS : step) || 0;
 };
 
-/** Between which amounts each step lies, mm, from metal left down to cut too deep; without the last where nothing is beyond the span. */
+/** Between which amounts each step lies, mm, from metal left down to cut too deep; the last only where something is beyond the span. */
 export const stepRows = ({
   span,
-  most,
-}: Pick<DeviationScale, 'span' | 'most'>): readonly { readonly step: number; readonly from: number; readonly to: number }[] => {
-  const beyond = most > span * (1 + 1e-9);
-  const up = [1, 2, ...(beyond ? [3] : [])].map((step) => ({
-    step,
-    from: span * ENDS[step - 1],
-    to: step === STEPS ? most : span * ENDS[step],
-  }));
-  const down = up.map(({ step, from, to }) => ({ step: -step, from: -to, to: -from }));
-  return [...up.toReversed(), { step: 0, from: -span * ENDS[0], to: span * ENDS[0] }, ...down];
+  left,
+  deep,
+}: Pick<DeviationScale, 'span' | 'left' | 'deep'>): readonly { readonly step: number; readonly from: number; readonly to: number }[] => {
+  const side = (most: number) =>
+    [1, 2, ...(most > span * (1 + 1e-9) ? [3] : [])].map((step) => ({
+      step,
+      from: span * ENDS[step - 1],
+      to: step === STEPS ? most : span * ENDS[step],
+    }));
+  const down = side(deep).map(({ step, from, to }) => ({ step: -step, from: -to, to: -from }));
+  return [...side(left).toReversed(), { step: 0, from: -span * ENDS[0], to: span * ENDS[0] }, ...down];
 };
 
 /** Unit vectors towards the side that was cut away, where metal left stands; one for each place. */

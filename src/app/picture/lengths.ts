@@ -3,10 +3,14 @@ import { mmIn, type PictureUnit } from './scale-bar.ts';
 
 export interface Lengths {
   readonly unit: PictureUnit;
+  /** The decimal mark is a comma. */
+  readonly comma: boolean;
   /** '12.5' without its unit. */
   bare(mm: number, decimals: number): string;
   /** '12.5 mm', without trailing zeros. */
   full(mm: number, decimals?: number): string;
+  /** As it stands in a field to be typed over: all digits, no unit, no grouping. */
+  typed(mm: number): string;
   /** '0.18 µm' or '7 µin': three digits that count. */
   small(mm: number): string;
   /** '+0.18 µm', with a true minus below nothing. */
@@ -24,7 +28,7 @@ export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
     const key = JSON.stringify(options);
     const format = formats.get(key) ?? new Intl.NumberFormat(locale, options);
     formats.set(key, format);
-    return format.format(value === 0 ? 0 : value);
+    return format.format(value === 0 ? 0 : value).replace('-', '−');
   };
   const bare = (mm: number, decimals: number): string =>
     print(rounded(mm / mmIn[unit], decimals), { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: false });
@@ -36,11 +40,13 @@ export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
   };
   return {
     unit,
+    comma: bare(0.5, 1).includes(','),
     bare,
     full: (mm, decimals = most) =>
       `${print(rounded(mm / mmIn[unit], decimals), { maximumFractionDigits: decimals, useGrouping: false })} ${UNIT_WORDS[unit]}`,
+    typed: (mm) => print(rounded(mm / mmIn[unit], most), { maximumFractionDigits: most, useGrouping: false }),
     small,
-    signed: (mm) => `${mm > 0 ? '+' : ''}${small(mm)}`.replace('-', '−'),
+    signed: (mm) => `${mm > 0 ? '+' : ''}${small(mm)}`,
     count: (n) => print(n, { maximumFractionDigits: 0 }),
   };
 };

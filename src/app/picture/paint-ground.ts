@@ -9,7 +9,7 @@ import type { Ground } from './scene.ts';
 import { meets, type Spot, type Window } from './view.ts';
 
 /** How far the span of the scale stands off, pixels; and how far off lines of tolerance are still drawn. */
-export const SPAN_OFF = 22;
+export const SPAN_OFF = 14;
 export const TOLERANCE_OFF = 80;
 
 export function* paintGround(brush: Brush, ground: Ground): Generator<void> {

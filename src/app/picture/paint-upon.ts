@@ -15,7 +15,8 @@ export const paintUpon = (brush: Brush, ground: Ground, upon: Upon): readonly Hi
   paintFallen(brush, ground, upon.fallen);
   paintCut(brush, upon);
   const chosen = chainsOf(ground, upon.chosen);
-  outline(brush, chosen, 'accent', 3);
+  shade(brush, chosen);
+  outline(brush, chosen, 'accent', 3.5);
   const owner = upon.marks.find((m) => m.id === upon.pointed)?.loop ?? upon.pointed;
   if (owner !== undefined && owner !== upon.chosen) outline(brush, chainsOf(ground, owner), 'ink', 2.5);
   inPixels(brush);
@@ -49,6 +50,14 @@ const outline = (brush: Brush, chains: readonly ChainView[], colour: ColourName,
       brush.context.stroke(path);
     }
   }
+};
+
+/** What is chosen is tinted too: its outline alone may lie among other lines. */
+const shade = ({ context, colours, view }: Brush, chains: readonly ChainView[]): void => {
+  context.fillStyle = colours.accent;
+  context.globalAlpha = 0.16;
+  for (const chain of chains) if (chain.closed) context.fill(wholePath(chain, [whole(chain)], view.scale), 'evenodd');
+  context.globalAlpha = 1;
 };
 
 /** Where a slug has fallen there is nothing left. */

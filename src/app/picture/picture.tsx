@@ -140,10 +140,10 @@ const useStage = (canvas: { readonly current: HTMLCanvasElement | null }, props:
     const made = new Stage(element, eventsOf(newest));
     stage.current = made;
     const unlisten = listen(element, made);
-    const fit = (): void => made.resize({ width: element.clientWidth, height: element.clientHeight }, devicePixelRatio || 1);
-    const watcher = new ResizeObserver(fit);
+    const measure = (): void => made.resize({ width: element.clientWidth, height: element.clientHeight }, devicePixelRatio || 1);
+    const watcher = new ResizeObserver(measure);
     watcher.observe(element);
-    fit();
+    measure();
     return () => {
       watcher.disconnect();
       unlisten();

@@ -1,6 +1,7 @@
 /** All that the picture shows at one time, as plain data; what does not change while one pans is prepared once. */
 import type { Chapter, DeviationView, PictureView, ProgramView } from '../work/views.ts';
 import { type Layered, layered } from './bundles.ts';
+import { boxAround } from './chain-segments.ts';
 import { layersOf } from './layers.ts';
 import type { Lengths } from './lengths.ts';
 import type { Mark } from './marks.ts';
@@ -52,7 +53,26 @@ export const groundOf = (
   box: boxOfPicture(picture),
 });
 
-const boxOfPicture = ({ low, high }: PictureView): Window => ({ minX: low.x, minY: low.y, maxX: high.x, maxY: high.y });
+const boxes = new WeakMap<PictureView, Window>();
+
+/** Around everything in any chapter, clamps beside the block and the datum too, so that the view does not jump from chapter to chapter. */
+const boxOfPicture = (picture: PictureView): Window => {
+  const known = boxes.get(picture);
+  if (known !== undefined) return known;
+  const { low, high, datum, layers } = picture;
+  const all = layered(layers).flatMap((l) => l.bundles.map((b) => b.box));
+  const ends = { minX: low.x, minY: low.y, maxX: high.x, maxY: high.y };
+  const near = reachable(datum, ends) ? [{ minX: datum.x, minY: datum.y, maxX: datum.x, maxY: datum.y }] : [];
+  const box = boxAround([ends, ...all, ...near]) ?? ends;
+  boxes.set(picture, box);
+  return box;
+};
+
+/** A datum far away from the part would leave the part a dot. */
+const reachable = ({ x, y }: PictureView['datum'], { minX, minY, maxX, maxY }: Window): boolean => {
+  const by = Math.max(maxX - minX, maxY - minY) / 2;
+  return x >= minX - by && x <= maxX + by && y >= minY - by && y <= maxY + by;
+};
 
 const finders = new WeakMap<PictureView, { readonly index: Indexed; readonly insides: Insides }>();
 

@@ -84,7 +84,7 @@ export const pictureWords = {
   deviationStep: (from: string, to: string) => `${from} to ${to}`,
   deviationLeft: 'metal left',
   deviationDeep: 'cut too deep',
-  deviationBeyond: 'more than is allowed; drawn cut off at twice that',
+  deviationBeyond: 'beyond what is allowed on a plain edge; drawn cut off at twice that',
   toleranceRow: (tolerance: string) => `allowed either side: ${tolerance}, thin dashed lines`,
   toleranceFar: (tolerance: string, times: string) =>
     `allowed either side: ${tolerance}, ${times} times the largest deviation; outside the picture`,

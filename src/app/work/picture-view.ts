@@ -29,6 +29,7 @@ export const pictureView = (facts: JobFacts): PictureView | undefined => {
     contours: contourViews(facts),
     places: plan === undefined ? [] : placesOf(plan),
     datum: { x: 0, y: 0 },
+    millimetres: drawing.units.millimetres,
   };
 };
 

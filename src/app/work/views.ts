@@ -74,6 +74,8 @@ export interface PictureView {
     readonly text: string;
   }[];
   readonly datum: { readonly x: number; readonly y: number };
+  /** mm in one unit of the drawing, in which the job file gives places. */
+  readonly millimetres?: number;
 }
 
 /** One contour as planned; what was set by hand is named in `byHand`. */
