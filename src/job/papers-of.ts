@@ -6,7 +6,9 @@ import { setupSheet } from '../documents/setup-sheet.ts';
 import { cheaperWays } from './cheaper.ts';
 import type { JobRun } from './run.ts';
 
-export type PaperName = 'set-up-sheet' | 'quotation';
+/** Every paper there is, in the order in which they are handed out. */
+export const PAPERS = ['set-up-sheet', 'quotation'] as const;
+export type PaperName = (typeof PAPERS)[number];
 
 /** Without a program there is nothing to set up. */
 export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] => {

@@ -12,7 +12,7 @@ export const fetchJob = (id: string): Promise<Answered<JobRecord>> => ask(paths.
 export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
 export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
 export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);
-export const addToLog = (id: string, entry: Omit<LogEntry, 'at'>): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
+export const addToLog = (id: string, entry: LogEntry): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
 export const removeJob = (id: string): Promise<Answered<unknown>> => send('DELETE', paths.job(id));
 
 /** Drawings, each of which becomes a job; or a job file with its drawing. */

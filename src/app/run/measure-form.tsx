@@ -1,0 +1,97 @@
+/** A size as it was measured, and what follows from it: new registers, whether they may be set, and why not. */
+import type { Remote } from 'comlink';
+import { type FormEvent, type ReactNode, useState } from 'react';
+import { runWords } from '../words/run.ts';
+import type { Corrected, JobWorker } from '../work/job-worker.ts';
+import type { ContourView } from '../work/views.ts';
+import type { WriteDown } from './run-page.tsx';
+
+const words = runWords.measure;
+
+export interface MeasureProps {
+  readonly contours: readonly ContourView[];
+  readonly worker: () => Remote<JobWorker>;
+  readonly writeDown: WriteDown;
+}
+
+export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): ReactNode => {
+  const [answer, setAnswer] = useState<Corrected>();
+  const ask = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
+    event.preventDefault();
+    const said = new FormData(event.currentTarget);
+    const field = (name: string): string => String(said.get(name) ?? '').trim();
+    const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
+    const text = `${field('contour')}: ${field('size')} of ${field('wanted')}${degrees}${said.has('one-side') ? ' one side' : ''}`;
+    writeDown({ kind: 'measured', about: field('contour'), text });
+    setAnswer(await worker().correct([text]));
+  };
+  const cut = contours.filter((c) => c.number > 0);
+  return (
+    <section aria-labelledby="measure-title">
+      <h2 id="measure-title">{words.title}</h2>
+      <form className="measure" onSubmit={(event) => void ask(event)}>
+        <label>
+          {words.contour}
+          <select name="contour">
+            {cut.map((c) => (
+              <option key={c.id}>{c.id}</option>
+            ))}
+          </select>
+        </label>
+        <label>
+          {words.size}
+          <input name="size" required inputMode="decimal" autoComplete="off" />
+        </label>
+        <label>
+          {words.wanted}
+          <input name="wanted" required inputMode="decimal" autoComplete="off" />
+        </label>
+        <label>
+          {words.degrees}
+          <input name="degrees" defaultValue="20" inputMode="decimal" autoComplete="off" />
+        </label>
+        <label className="check">
+          <input type="checkbox" name="one-side" />
+          {words.oneSide}
+        </label>
+        <button type="submit" className="big">
+          {words.ask}
+        </button>
+      </form>
+      <div role="status">{answer === undefined ? null : <Answer answer={answer} />}</div>
+    </section>
+  );
+};
+
+const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
+  if (answer.kind === 'cannot') return <p className="warning">{answer.sentence}</p>;
+  if (answer.kind === 'bad')
+    return answer.findings.map((f) => <p key={f.sentence} className="warning">{`${f.sentence} ${f.remedy ?? ''}`}</p>);
+  return (
+    <>
+      <p className={answer.safe ? 'safe' : 'warning'}>{answer.safe ? words.safe : words.notSafe}</p>
+      <table>
+        <caption>{words.registers}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.register}</th>
+            <th scope="col">{words.before}</th>
+            <th scope="col">{words.after}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {answer.registers.map((r) => (
+            <tr key={r.register}>
+              <th scope="row">D{r.register}</th>
+              <td>{r.before.toFixed(4)} mm</td>
+              <td>
+                <strong>{r.after.toFixed(4)} mm</strong>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <pre className="told">{answer.text}</pre>
+    </>
+  );
+};

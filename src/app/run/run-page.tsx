@@ -1,0 +1,121 @@
+/** At the machine: which stop is next and at what o'clock, tick-offs, what was measured and the new registers, times, breaks, notes. */
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import type { LogEntry } from '../../server/message/job-record.ts';
+import { startLogKeeper } from '../state/log-keeper.ts';
+import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { runWords as words } from '../words/run.ts';
+import { LogForms } from './log-forms.tsx';
+import { MeasureForm } from './measure-form.tsx';
+import { type Stop, stopsOf } from './stops.ts';
+import './run.css';
+
+export type WriteDown = (entry: Omit<LogEntry, 'at'>) => void;
+
+export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
+  const record = useSheet(sheet, (s) => s.record);
+  const answer = useSheet(sheet, (s) => s.sheet);
+  const { log, waiting, writeDown } = useLog(sheet, record?.id ?? '');
+  const stops = useMemo(() => (answer?.clock === undefined ? [] : stopsOf(answer.clock, log)), [answer?.clock, log]);
+  const running = useSheet(sheet, (s) => s.running);
+  if (record === undefined) return null;
+  return (
+    <main className="run" id="content">
+      <header>
+        <a href={`/job/${record.id}`}>{words.back}</a>
+        <h1>{words.title(record.name)}</h1>
+        {answer === undefined ? <p role="status">{running?.stage ?? ''}</p> : null}
+      </header>
+      {answer === undefined ? null : answer.answer === 'yes' ? (
+        <>
+          <Next stops={stops} writeDown={writeDown} />
+          <Stops stops={stops} writeDown={writeDown} />
+          <MeasureForm contours={answer.picture?.contours ?? []} worker={sheet.worker} writeDown={writeDown} />
+        </>
+      ) : (
+        <p className="warning">{words.notRunnable}</p>
+      )}
+      <LogForms log={log} waiting={waiting} writeDown={writeDown} />
+      <ul className="cautions">
+        {words.cautions.map((c) => (
+          <li key={c}>{c}</li>
+        ))}
+      </ul>
+    </main>
+  );
+};
+
+const useLog = (sheet: OpenSheet, id: string) => {
+  const record = useSheet(sheet, (s) => s.record);
+  const [waiting, setWaiting] = useState<readonly LogEntry[]>([]);
+  const [keeper, setKeeper] = useState<ReturnType<typeof startLogKeeper>>();
+  useEffect(() => {
+    const started = startLogKeeper(id, {
+      kept: (log) => {
+        const now = sheet.store.getState().record;
+        if (now !== undefined) sheet.store.setState({ record: { ...now, log: [...log] } });
+      },
+      changed: () => setWaiting(started.waiting()),
+    });
+    setKeeper(started);
+    setWaiting(started.waiting());
+    return () => started.close();
+  }, [sheet, id]);
+  const log = useMemo(() => [...(record?.log ?? []), ...waiting], [record?.log, waiting]);
+  return { log, waiting: waiting.length, writeDown: (entry: Omit<LogEntry, 'at'>) => keeper?.add(entry) };
+};
+
+interface StopsProps {
+  readonly stops: readonly Stop[];
+  readonly writeDown: WriteDown;
+}
+
+const tick = ({ id }: Stop): Omit<LogEntry, 'at'> => ({ kind: 'tick', about: id, text: '' });
+
+const Next = ({ stops, writeDown }: StopsProps): ReactNode => {
+  const next = stops.find((s) => s.ticked === undefined);
+  if (stops.length === 0) return <p className="next">{words.noStops}</p>;
+  if (next === undefined) return <p className="next">{words.nothingNext}</p>;
+  return (
+    <section className="next" aria-labelledby="next-title">
+      <h2 id="next-title">{words.next}</h2>
+      <p className="oclock">
+        {next.oclock} {next.atNight ? <span className="night">{words.night}</span> : null}
+      </p>
+      <p className="what">{next.what}</p>
+      {next.line === undefined ? null : <p className="line">{words.line(next.line)}</p>}
+      <button type="button" className="big" onClick={() => writeDown(tick(next))}>
+        {words.tick(next.what)}
+      </button>
+    </section>
+  );
+};
+
+const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
+  stops.length === 0 ? null : (
+    <section aria-labelledby="stops-title">
+      <h2 id="stops-title">{words.stops}</h2>
+      <ol className="stops">
+        {stops.map((stop) => (
+          <li key={stop.id} data-ticked={stop.ticked !== undefined}>
+            <label>
+              <input
+                type="checkbox"
+                checked={stop.ticked !== undefined}
+                onChange={() => writeDown(tick(stop))}
+                aria-label={stop.ticked === undefined ? words.tick(stop.what) : words.untick(stop.what)}
+              />
+              <span className="oclock">{stop.oclock}</span>
+              <span className="what">
+                {stop.what}
+                {stop.atNight ? `, ${words.night}` : ''}
+                {stop.line === undefined ? '' : `, ${words.line(stop.line)}`}
+                {stop.ticked === undefined
+                  ? ''
+                  : `, ${words.tickedAt(new Date(stop.ticked).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }))}`}
+              </span>
+            </label>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );

@@ -1,0 +1,37 @@
+/** Stops at the machine and their ticks. */
+import { describe, expect, it } from 'vitest';
+import type { LogEntry } from '../../server/message/job-record.ts';
+import { stopsOf } from './stops.ts';
+
+const event = (what: string, needsPerson: boolean, block?: number) => ({
+  kind: 'stop',
+  from: 0,
+  to: 5,
+  what,
+  needsPerson,
+  atNight: false,
+  oclock: 'Thu 07:00',
+  ...(block === undefined ? {} : { block }),
+});
+const clock = {
+  start: 0,
+  finish: 10,
+  startText: '',
+  finishText: '',
+  nights: [],
+  events: [event('pass 1', false), event('SLUG OF L3: SECURE IT', true, 41), event('load the block', true)],
+};
+const tick = (about: string, at: string): LogEntry => ({ at, kind: 'tick', about, text: '' });
+
+describe('stops at the machine', () => {
+  it('are the moments that need a person, with their line, in calm letters', () => {
+    expect(stopsOf(clock, [])).toMatchObject([{ what: 'Slug of L3: secure it', line: 42 }, { what: 'Load the block' }]);
+  });
+
+  it('are done once they are ticked, and open again once the tick is taken back', () => {
+    const [first] = stopsOf(clock, []);
+    const id = first?.id ?? '';
+    expect(stopsOf(clock, [tick(id, '2026-11-26T07:10:00Z')])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
+    expect(stopsOf(clock, [tick(id, '1'), tick(id, '2')])[0]?.ticked).toBeUndefined();
+  });
+});
