@@ -87,6 +87,34 @@ export const jobSchema = z
       .default([])
       .describe('Rectangles over the block that no cut may run into: clamps and other forbidden zones, by two corners, drawing units'),
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
+    byHand: z
+      .record(
+        z.string(),
+        z.strictObject({
+          entry: spot
+            .optional()
+            .describe('Where its contour is begun and closed, drawing units; the nearest place of the contour within 1 mm is taken'),
+          hole: z
+            .strictObject({ ...spot.shape, diameter: positive.max(50).optional().describe('mm; startHole when left out') })
+            .optional()
+            .describe('Where its start hole is drilled, drawing units'),
+          tab: z.number().min(0).max(500).optional().describe('Length of its tab along the contour, mm; 0 leaves no tab'),
+        }),
+      )
+      .default({})
+      .describe('By id of a closed loop: set by hand in place of what the planner would choose; what is left out the planner chooses'),
+    order: z
+      .array(z.string())
+      .max(10000)
+      .default([])
+      .describe('Ids of loops in the order in which they are to be cut; those not named follow as the planner likes'),
+    passes: z.int().min(1).max(12).optional().describe('As many passes; the cheapest number that reaches what is asked when left out'),
+    offsets: z
+      .array(positive.max(5))
+      .max(12)
+      .optional()
+      .describe('Offset register of each pass, the rough first, mm; worked out when left out'),
+    datum: spot.optional().describe('Zero of the program in the drawing, drawing units; the zero of the drawing when left out'),
     outsideCorners: z
       .enum(['control', 'loop'])
       .default('control')
