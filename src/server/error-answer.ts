@@ -12,13 +12,13 @@ interface ErrorAnswer {
 /** `tell` hears of errors that are our mistake. */
 export const errorHandler =
   (tell: (line: string) => void) =>
-  (error: FastifyError | Refusal, request: FastifyRequest, reply: FastifyReply): FastifyReply => {
+  (error: FastifyError | Refusal, request: FastifyRequest, reply: FastifyReply): void => {
     const { status, answer } = errorAnswer(error);
     if (status >= 500 && !(error instanceof Refusal))
       tell(`${request.method} ${request.routeOptions.url ?? '?'}: ${error.stack ?? error.message}`);
     // What is still coming of a body that nobody wants any more is not waited for.
     if (status === 413) reply.header('connection', 'close');
-    return reply.code(status).type('application/json; charset=utf-8').send(JSON.stringify(answer));
+    reply.code(status).type('application/json; charset=utf-8').send(JSON.stringify(answer));
   };
 
 export const errorAnswer = (error: FastifyError | Refusal): ErrorAnswer => {

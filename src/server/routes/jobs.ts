@@ -13,7 +13,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
   );
   server.get(
     job,
-    { schema: { summary: 'One job as it is kept', params: idParams, response: { 200: recordSchema, ...errors(400, 404) } } },
+    { schema: { summary: 'One job as it is kept', params: idParams, response: { 200: recordSchema, ...errors(404) } } },
     ({ params }) => jobs.open(params.id),
   );
   server.put(
@@ -34,7 +34,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
   );
   server.delete(
     job,
-    { schema: { summary: 'Moves a job into the bin folder', params: idParams, response: { 204: z.undefined(), ...errors(400, 404) } } },
+    { schema: { summary: 'Moves a job into the bin folder', params: idParams, response: { 204: z.undefined(), ...errors(404) } } },
     async ({ params }, reply) => {
       await jobs.throwAway(params.id);
       return reply.code(204).send();
@@ -47,7 +47,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
         summary: 'The drawing, byte for byte as it came',
         params: idParams,
         produces: ['application/octet-stream'],
-        response: { 200: z.any().describe('The bytes'), ...errors(400, 404) },
+        response: { 200: z.any().describe('The bytes'), ...errors(404) },
       },
     },
     async ({ params }, reply) => {

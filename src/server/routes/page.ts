@@ -1,5 +1,6 @@
 /** The worksheet itself: its built files, and its first page under every address that belongs to the page. */
 import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
 import fastifyStatic from '@fastify/static';
 import { paths } from '../message/answers.ts';
@@ -22,13 +23,14 @@ export const pageRoutes = async (server: Server, { appFolder }: Room): Promise<v
         reply.setHeader('cache-control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache');
       },
     });
-  server.setNotFoundHandler((request, reply) => {
+  server.setNotFoundHandler(async (request, reply) => {
     const path = request.url.split('?')[0] ?? '/';
     if (path === paths.page || path.startsWith(`${paths.page}/`))
       throw notFound(`The server answers nothing under ${request.method} ${path.slice(0, 200)}.`);
     if (!['GET', 'HEAD'].includes(request.method)) throw new Refusal(405, 'not-allowed', 'Pages can only be read.');
     if (extname(path) !== '' || path.includes('%')) throw notFound('There is no such file.');
     if (!built) throw new Refusal(503, 'not-built', 'The page is not built yet: npm run build makes it.');
-    return reply.sendFile(FIRST_PAGE);
+    reply.type('text/html; charset=utf-8').header('cache-control', 'no-cache');
+    return readFile(join(appFolder, FIRST_PAGE));
   });
 };

@@ -43,7 +43,17 @@ export const uploadRoutes = (server: Server, { jobs }: Room): void => {
   );
 };
 
+/** What cannot be read as a form at all is the sender's fault, and so is a form that breaks off. */
 const partsOf = async (request: FastifyRequest): Promise<readonly Part[]> => {
+  try {
+    return await readParts(request);
+  } catch (error) {
+    const known = error instanceof Refusal || (error as { code?: string }).code !== undefined;
+    throw known ? error : new Refusal(400, 'broken-off', 'The files did not come whole, or not as the files of a form.');
+  }
+};
+
+const readParts = async (request: FastifyRequest): Promise<readonly Part[]> => {
   const parts: Part[] = [];
   let total = 0;
   for await (const part of request.files()) {

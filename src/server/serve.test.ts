@@ -1,0 +1,263 @@
+/** What every route answers to good questions. */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { readDialectFile } from '../job/dialects.ts';
+import { jobSchema } from '../job/job.ts';
+import { shopSchema } from '../job/shop.ts';
+import { errorSchema, shopRecordSchema, summarySchema } from './message/answers.ts';
+import { recordSchema } from './message/job-record.ts';
+import { closeAll, EXAMPLE, form, SQUARE, square, testServer } from './serve.fixture.ts';
+
+afterAll(closeAll);
+
+describe('the first start', () => {
+  it('puts the example job and the shop of its workshop into an empty folder, and touches nothing later', async () => {
+    const { server, folder } = await testServer({ example: EXAMPLE });
+    const [row, ...others] = (await server.inject('/api/jobs')).json();
+    expect(others).toEqual([]);
+    expect(row).toMatchObject({ name: 'Blanking die plate', drawingName: 'die-plate.dxf', revision: 0 });
+    const record = recordSchema.parse((await server.inject(`/api/jobs/${row.id}`)).json());
+    expect(record.steps[0]?.input).not.toHaveProperty('shop');
+    expect(jobSchema.parse(record.steps[0]?.input)).toMatchObject({ height: 32, finish: 0.8, drawing: 'die-plate.dxf' });
+    const drawing = (await server.inject(`/api/jobs/${row.id}/drawing`)).rawPayload;
+    expect(drawing.equals(readFileSync('examples/die-plate/die-plate.dxf'))).toBe(true);
+    const { shop, dialect } = shopRecordSchema.parse((await server.inject('/api/shop')).json());
+    expect(shopSchema.parse(shop).name).toBe('Hollow Lane Toolroom');
+    expect(readDialectFile(dialect ?? '')).toMatchObject({ kind: 'dialect', dialect: { name: 'toolroom' } });
+    await server.inject({ method: 'DELETE', url: `/api/jobs/${row.id}` });
+    const again = await testServer({ folder, example: EXAMPLE });
+    expect((await again.server.inject('/api/jobs')).json()).toEqual([]);
+  });
+
+  it('takes the shop of the house where nobody gives one, and a shop file where one is given', async () => {
+    const { server } = await testServer();
+    expect(shopSchema.safeParse((await server.inject('/api/shop')).json().shop).success).toBe(true);
+    const other = await testServer({ shopFile: 'examples/workshop/shop.json' });
+    expect((await other.server.inject('/api/shop')).json().shop.name).toBe('Hollow Lane Toolroom');
+  });
+});
+
+describe('jobs', () => {
+  it('come in as drawings, several at once, each a job of its own', async () => {
+    const { server, folder } = await testServer();
+    const files = [
+      { name: 'square.svg', content: SQUARE },
+      { name: 'Platte 7.DXF', content: readFileSync('examples/night-plate/night-plate.dxf') },
+    ];
+    const answer = await server.inject({ method: 'POST', url: '/api/jobs', ...form(...files) });
+    expect(answer.statusCode).toBe(201);
+    const records = answer.json().map((r: unknown) => recordSchema.parse(r));
+    expect(records.map((r: { name: string }) => r.name)).toEqual(['square', 'Platte 7']);
+    expect(readdirSync(join(folder, 'jobs', records[1].id)).sort()).toEqual(['drawing.dxf', 'record.json']);
+    const rows = (await server.inject('/api/jobs')).json();
+    expect(rows.map((r: unknown) => summarySchema.parse(r).name).sort()).toEqual(['Platte 7', 'square']);
+  });
+
+  it('come in as a job file with its drawing', async () => {
+    const { server } = await testServer();
+    const files = [
+      { name: 'die-plate.job.json', content: readFileSync(EXAMPLE) },
+      { name: 'die-plate.dxf', content: readFileSync('examples/die-plate/die-plate.dxf') },
+    ];
+    const records = (await server.inject({ method: 'POST', url: '/api/jobs', ...form(...files) })).json();
+    expect(records).toHaveLength(1);
+    expect(records[0].steps[0].input).toMatchObject({ material: 'd2', quantityBreaks: [2, 5] });
+  });
+
+  it('are saved step by step, each saving one revision on, and keep their answer in one line', async () => {
+    let minute = 0;
+    const { server } = await testServer({ clock: () => new Date(Date.UTC(2026, 10, 25, 8, minute++)) });
+    const first = await square(server);
+    await square(server);
+    const steps = [...first.steps, { name: 'height 40', input: { drawing: 'square.svg', height: 40 } }];
+    const payload = { revision: 0, name: 'a square', steps, cursor: 1, line: 'Yes.' };
+    const saved = await server.inject({ method: 'PUT', url: `/api/jobs/${first.id}`, payload });
+    expect([saved.statusCode, saved.json().revision]).toEqual([200, 1]);
+    const record = (await server.inject(`/api/jobs/${first.id}`)).json();
+    expect(record).toMatchObject({ ...payload, revision: 1 });
+    expect((await server.inject('/api/jobs')).json()[0]).toMatchObject({ id: first.id, line: 'Yes.', name: 'a square' });
+  });
+
+  it('take log entries beside whoever edits, and say when', async () => {
+    const { server } = await testServer();
+    const { id, steps } = await square(server);
+    const url = `/api/jobs/${id}/log`;
+    const entry = { kind: 'measured', about: 'L1', text: '20.004 at 21 °C' };
+    const record = (await server.inject({ method: 'POST', url, payload: entry })).json();
+    expect(record.log).toEqual([{ ...entry, at: '2026-11-25T08:00:00.000Z' }]);
+    const late = { ...entry, kind: 'break', at: '2026-11-24T22:10:00Z' };
+    expect((await server.inject({ method: 'POST', url, payload: late })).json().log[1]).toEqual(late);
+    const saving = await server.inject({ method: 'PUT', url: `/api/jobs/${id}`, payload: { revision: 0, name: 'x', steps, cursor: 0 } });
+    expect(saving.statusCode).toBe(200);
+    expect((await server.inject(`/api/jobs/${id}`)).json().log).toHaveLength(2);
+  });
+
+  it('are moved into the bin whole, never deleted', async () => {
+    const { server, folder } = await testServer();
+    const { id } = await square(server);
+    expect((await server.inject({ method: 'DELETE', url: `/api/jobs/${id}` })).statusCode).toBe(204);
+    expect((await server.inject(`/api/jobs/${id}`)).statusCode).toBe(404);
+    expect((await server.inject({ method: 'DELETE', url: `/api/jobs/${id}` })).statusCode).toBe(404);
+    const [binned] = readdirSync(join(folder, 'bin'));
+    expect(readFileSync(join(folder, 'bin', binned as string, 'drawing.svg'), 'utf8')).toBe(SQUARE);
+  });
+
+  it('that are damaged on the disk are told of in the list, left as they are, and disturb no other', async () => {
+    const { server, folder } = await testServer();
+    const [good, cut, strange] = [await square(server), await square(server), await square(server)];
+    const path = (id: string): string => join(folder, 'jobs', id, 'record.json');
+    writeFileSync(path(cut.id), '{"id": "');
+    writeFileSync(path(strange.id), JSON.stringify({ ...strange, cursor: 4 }));
+    const rows: { id: string; fault?: string }[] = (await server.inject('/api/jobs')).json();
+    expect(rows).toHaveLength(3);
+    expect(rows.find((r) => r.id === good.id)).not.toHaveProperty('fault');
+    expect(rows.find((r) => r.id === cut.id)?.fault).toContain('is not JSON');
+    expect(rows.find((r) => r.id === strange.id)?.fault).toContain('step 4');
+    const answer = await server.inject(`/api/jobs/${cut.id}`);
+    expect(answer.statusCode).toBe(500);
+    expect(errorSchema.parse(answer.json()).error).toBe('damaged');
+    const saving = { revision: 0, name: 'x', steps: cut.steps, cursor: 0 };
+    expect((await server.inject({ method: 'PUT', url: `/api/jobs/${cut.id}`, payload: saving })).statusCode).toBe(500);
+    expect(readFileSync(path(cut.id), 'utf8')).toBe('{"id": "');
+  });
+});
+
+describe('the shop', () => {
+  it('is kept with the words of its control, one revision on', async () => {
+    const { server } = await testServer({ example: EXAMPLE });
+    const record = (await server.inject('/api/shop')).json();
+    const changed = { ...record, shop: { ...record.shop, quotationDays: 14 } };
+    const saved = await server.inject({ method: 'PUT', url: '/api/shop', payload: changed });
+    expect(saved.json()).toEqual({ ...changed, revision: 1 });
+    expect((await server.inject('/api/shop')).json()).toEqual(saved.json());
+    const late = await server.inject({ method: 'PUT', url: '/api/shop', payload: changed });
+    expect([late.statusCode, late.json().error, late.json().shop]).toEqual([409, 'changed-elsewhere', saved.json()]);
+  });
+
+  it('is not kept where a value cannot be used, and every fault is told with its field', async () => {
+    const { server } = await testServer({ example: EXAMPLE });
+    const record = (await server.inject('/api/shop')).json();
+    const [machine] = record.shop.machines;
+    const shop = { ...record.shop, machines: [{ ...machine, height: -3 }], quotationDays: 0 };
+    const bad = await server.inject({ method: 'PUT', url: '/api/shop', payload: { ...record, shop } });
+    expect(bad.statusCode).toBe(400);
+    expect(bad.json().findings.map((f: { place: { path: string } }) => f.place.path)).toEqual(['machines.0.height', 'quotationDays']);
+    const words = await server.inject({ method: 'PUT', url: '/api/shop', payload: { ...record, dialect: '{"decimals": 40}' } });
+    expect(words.statusCode).toBe(400);
+    expect((await server.inject('/api/shop')).json()).toEqual(record);
+  });
+});
+
+describe('files of the handout', () => {
+  it('are made of the saved revision with the saved shop, once for all of them', async () => {
+    const { server, asked } = await testServer({ example: EXAMPLE, today: () => '2026-12-01' });
+    const { id, steps } = await square(server);
+    const program = await server.inject(`/api/jobs/${id}/files/program`);
+    expect(program.body).toBe('M02\n');
+    expect(program.headers['content-disposition']).toBe('attachment; filename="square.nc"');
+    const quotation = await server.inject(`/api/jobs/${id}/files/quotation`);
+    expect(quotation.headers['content-type']).toBe('application/pdf');
+    expect(quotation.body).toBe('%PDF');
+    expect(asked).toHaveLength(1);
+    expect(asked[0]).toMatchObject({
+      input: { drawing: 'square.svg' },
+      day: '2026-12-01',
+      stem: 'square',
+      shop: { name: 'Hollow Lane Toolroom' },
+    });
+    expect(Buffer.from(asked[0]?.drawing ?? []).toString()).toBe(SQUARE);
+    const edited = [...steps, { name: 'higher', input: { drawing: 'square.svg', height: 40 } }];
+    await server.inject({ method: 'PUT', url: `/api/jobs/${id}`, payload: { revision: 0, name: 'x', steps: edited, cursor: 1 } });
+    await server.inject(`/api/jobs/${id}/files/program`);
+    expect(asked[1]?.input).toEqual({ drawing: 'square.svg', height: 40 });
+  });
+
+  it('that a job does not have are told with those it has, and with its answer', async () => {
+    const { server } = await testServer();
+    const { id } = await square(server);
+    const answer = await server.inject(`/api/jobs/${id}/files/constructor`);
+    expect(answer.statusCode).toBe(404);
+    expect(answer.json().sentence).toBe("This job has no file 'constructor', only program, quotation. Its answer: Yes.");
+  });
+
+  it('are asked again after they failed', async () => {
+    let times = 0;
+    const make = async () => {
+      times += 1;
+      throw new Error('broken');
+    };
+    const { server, told } = await testServer({ papers: { make, close: async () => undefined } });
+    const { id } = await square(server);
+    for (const _ of [1, 2]) expect((await server.inject(`/api/jobs/${id}/files/program`)).json().error).toBe('our-mistake');
+    expect([times, told.length]).toEqual([2, 2]);
+  });
+});
+
+describe('the page', () => {
+  it('is given under every address of its own; its hashed files may be kept for ever', async () => {
+    const { server } = await testServer();
+    for (const url of ['/', '/jobs', '/job/abcdefgh', '/run/abcdefgh', '/shop?part=wires']) {
+      const answer = await server.inject(url);
+      expect([answer.statusCode, answer.headers['cache-control'], answer.body]).toEqual([
+        200,
+        'no-cache',
+        expect.stringContaining('the sheet'),
+      ]);
+    }
+    const asset = await server.inject('/assets/index-abc123.js');
+    expect(asset.headers['cache-control']).toBe('public, max-age=31536000, immutable');
+    expect(asset.headers['content-type']).toContain('javascript');
+    for (const url of ['/assets/gone.js', '/favicon.ico', '/api/nothing']) {
+      const answer = await server.inject(url);
+      expect([answer.statusCode, errorSchema.parse(answer.json()).error]).toEqual([404, 'not-found']);
+    }
+    expect((await server.inject({ method: 'POST', url: '/job/abcdefgh' })).statusCode).toBe(405);
+  });
+
+  it('says how it is made where it is not built', async () => {
+    const { server } = await testServer({ appFolder: '/nowhere/at/all' });
+    const answer = await server.inject('/');
+    expect([answer.statusCode, answer.json().error]).toEqual([503, 'not-built']);
+  });
+});
+
+describe('the description', () => {
+  it('lists every route there is, with what is sent and answered, and a page for people does too', async () => {
+    const { server } = await testServer();
+    const document = (await server.inject('/api/openapi.json')).json();
+    const listed = Object.entries(document.paths as Record<string, object>).flatMap(([p, o]) => Object.keys(o).map((m) => `${m} ${p}`));
+    expect(listed.sort()).toEqual([...ROUTES].sort().map((r) => r.replace(/:(\w+)/g, '{$1}')));
+    expect(server.printRoutes({ commonPrefix: false }).match(/\((GET|PUT|POST|DELETE)/g)?.length).toBeGreaterThan(5);
+    for (const route of ROUTES) {
+      const [method, url] = route.split(' ') as [string, string];
+      expect(server.hasRoute({ method: method.toUpperCase() as 'GET', url })).toBe(true);
+    }
+    const put = document.paths['/api/jobs/{id}'].put;
+    expect(put.requestBody.content['application/json'].schema.required).toEqual(['revision', 'name', 'steps', 'cursor']);
+    expect(Object.keys(put.responses)).toContain('409');
+    const page = await server.inject('/api');
+    expect(page.headers['content-type']).toBe('text/html; charset=utf-8');
+    for (const path of Object.keys(document.paths)) expect(page.body).toContain(path);
+    expect(page.body).not.toMatch(/<script|style=/);
+  });
+
+  it('of the health names version and folder', async () => {
+    const { server, folder } = await testServer({ version: '1.2.3' });
+    expect((await server.inject('/api/health')).json()).toEqual({ answer: 'well', version: '1.2.3', folder });
+  });
+});
+
+const ROUTES = [
+  'get /api/jobs',
+  'post /api/jobs',
+  'get /api/jobs/:id',
+  'put /api/jobs/:id',
+  'delete /api/jobs/:id',
+  'get /api/jobs/:id/drawing',
+  'post /api/jobs/:id/log',
+  'get /api/jobs/:id/files/:name',
+  'get /api/shop',
+  'put /api/shop',
+  'get /api/health',
+];
