@@ -117,7 +117,7 @@ const lastGap: Formula<'offset' | 'd'> = {
   compute: ({ offset, d }) => offset - d / 2,
 };
 
-const stockByOffset: Formula<'offset' | 'd' | 'gap'> = {
+export const stockByOffset: Formula<'offset' | 'd' | 'gap'> = {
   name: 'stock left for later passes by the offset',
   text: 'stock = offset - d / 2 - gap',
   source: 'definition',

@@ -39,6 +39,22 @@ export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figu
   );
 };
 
+/** With a register set by hand the finished face is off by as much more. */
+const shiftedDeviation: Formula<'deviation' | 'shift'> = {
+  name: 'profile deviation to be expected with registers set by hand',
+  text: 'deviation = deviation expected + shift',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { deviation: { unit: 'mm', name: 'deviation expected' }, shift: { unit: 'mm', name: 'shift of the finished face' } },
+  compute: ({ deviation, shift }) => deviation + shift,
+};
+
+/** @param shift mm, of the finished face by registers set by hand. */
+export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =>
+  shift === undefined
+    ? accuracy
+    : apply(shiftedDeviation, { deviation: { ...accuracy, key: 'plan.accuracy-expected' }, shift }, { key: accuracy.key });
+
 /** How far the gap may be off, as a share of it. */
 export const gapDoubt = (factor: Figure | undefined): Figure =>
   given({

@@ -9,6 +9,7 @@ import { distanceBetween } from '../geometry/segment.ts';
 import type { LadderRow } from '../physics/ladder.ts';
 import { besideBlock, enteredFrom, noWayIn } from './block-edge.ts';
 import { burntAttended, burntUnattended } from './burnt.ts';
+import type { Hand } from './by-hand.ts';
 import { corePathFrom } from './core-laid.ts';
 import type { CorePath } from './core-path.ts';
 import type { Ring } from './core-rings.ts';
@@ -66,6 +67,8 @@ export interface DesignAsked {
   readonly edge?: Pick<EdgeAsked, 'edge' | 'others'>;
   /** The rings of an opening that is burnt out without a core. */
   readonly rings?: Ring;
+  /** What the user sets of it. */
+  readonly hand?: Hand;
   readonly question: PlanQuestion;
 }
 
@@ -74,7 +77,7 @@ export const designFor = (asked: DesignAsked): Designed => {
   const { contour } = shape.first.loop.loop;
   const measures = measuresOf(rows, wireDiameter);
   // An opening that is burnt out is begun where its slug would be, so that there is a way in whenever there is one for a slug.
-  const tab = tabFor({ ...piece, perimeter: perimeterOf(contour) });
+  const tab = handTab(asked.hand) ?? tabFor({ ...piece, perimeter: perimeterOf(contour) });
   const burnt = rings !== undefined;
   let refusal = leadFinding(shape, measures);
   for (const effort of [QUICK, THOROUGH]) {
@@ -104,16 +107,20 @@ export const designFor = (asked: DesignAsked): Designed => {
 /** Of an opening that is burnt out nothing is left to be held. */
 const NO_TAB = { length: 0, reason: '', weak: false };
 
+const handTab = (hand: Hand | undefined): TabSize | undefined =>
+  hand?.tab === undefined ? undefined : { length: hand.tab, reason: `${hand.tab.toFixed(1)} mm: set by hand` };
+
 /** kg: heavier pieces are begun, and so hang, near where their weight acts. */
 const HEAVY = 2;
 
 const pullOf = ({ mass, balance }: WeighedPiece): Pick<EntryAsked, 'balance'> => (mass < HEAVY ? {} : { balance });
 
 /** The tab at a candidate's entry, long enough for the weight beside it. */
-const hangingTab = ({ piece, shape, question }: DesignAsked, { spot }: Candidate, tab: TabSize): TabSize & { readonly weak: boolean } => {
+const hangingTab = ({ piece, shape, question, hand }: DesignAsked, { spot }: Candidate, tab: TabSize): TabSize & { readonly weak: boolean } => {
   const lever = distanceBetween(spot.at, piece.balance);
   const { height, material } = question;
   const needed = tabAgainstBending({ mass: piece.mass, lever, height, family: material.family });
+  if (hand?.tab !== undefined) return { ...tab, weak: needed > tab.length + 0.01 };
   return strengthened(tab, needed, perimeterOf(shape.first.loop.loop.contour));
 };
 

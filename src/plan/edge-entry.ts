@@ -4,10 +4,10 @@ import { type Lookup, lookupOf, segmentsNear } from '../geometry/lookup.ts';
 import { boundsOf } from '../geometry/measure.ts';
 import { line, type Point } from '../geometry/segment.ts';
 import { besideBlock, wayOutOfBlock } from './block-edge.ts';
-import { type Candidate, type EntryAsked, spotCost, stretchWanted } from './entry.ts';
+import { type Candidate, type EntryAsked, spotCost, spotsFor } from './entry.ts';
 import { type Frame, from } from './frame.ts';
 import { splitsSlug } from './splitting.ts';
-import { type Effort, type Spot, spotsOf } from './spots.ts';
+import type { Effort, Spot } from './spots.ts';
 import { touchingDisc } from './touching-disc.ts';
 
 export interface EdgeAsked extends EntryAsked {
@@ -25,9 +25,9 @@ const CLEAR = 0.5;
 
 /** The best first; none where no way leads in. */
 export const edgeCandidates = (asked: EdgeAsked, effort: Effort): readonly Candidate[] => {
-  const { loop, kept } = asked.shape.first.loop;
+  const { loop } = asked.shape.first.loop;
   const own = lookupOf(loop.contour);
-  return spotsOf(loop.contour, kept, stretchWanted(asked), effort)
+  return spotsFor(asked, effort)
     .flatMap((spot) => candidateAt(spot, own, asked))
     .sort((a, b) => Math.round(a.cost * 1e5) - Math.round(b.cost * 1e5))
     .slice(0, 2 * effort.segments);

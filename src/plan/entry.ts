@@ -4,13 +4,14 @@ import { type Lookup, lookupOf } from '../geometry/lookup.ts';
 import type { Point } from '../geometry/segment.ts';
 import { distanceBetween } from '../geometry/segment.ts';
 import { awayFrom } from './away.ts';
+import type { Hand } from './by-hand.ts';
 import { FARTHEST, type HoleRules, isUsable, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './measures.ts';
 import type { Kept, StartHole } from './plan.ts';
 import type { GivenHole, PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
 import { splitsSlug } from './splitting.ts';
-import { type Effort, type Spot, type StretchWanted, spotsOf } from './spots.ts';
+import { type Effort, type Spot, type StretchWanted, spotAtPlace, spotsOf } from './spots.ts';
 
 export interface Candidate {
   readonly spot: Spot;
@@ -39,6 +40,8 @@ export interface EntryAsked {
   readonly balance?: Point;
   /** Holes that are drilled anyway if a neighbour takes them too. */
   readonly shared: readonly GivenHole[];
+  /** What the user sets of it. */
+  readonly hand?: Hand;
   readonly question: PlanQuestion;
 }
 
@@ -52,20 +55,21 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
   const { shape, clear, measures, question } = asked;
   const { loop, kept } = shape.first.loop;
   const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0]!, height: question.height };
-  const wanted = stretchWanted(asked);
+  const { hole: own } = asked.hand ?? {};
+  if (own !== undefined) return { kind: 'ranked', ranked: fromHand(own, asked, effort), unusable: [] };
   const usable = shape.first.holes.filter((h) => isUsable(h, clear, rules));
   const unusable = shape.first.holes.filter((h) => !usable.includes(h));
   const given = nearestHoles(usable, loop.contour, kept);
   const splits = splitsIn(asked);
   const fromGiven = given
-    .flatMap((hole) => spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withGiven(spot, hole, asked)))
+    .flatMap((hole) => spotsFor(asked, effort, hole.at).map((spot) => withGiven(spot, hole, asked)))
     .sort(byCost)
     .slice(0, effort.segments)
     .map((c) => ({ ...c, splits: splits(c) }));
-  const placements = spotsOf(loop.contour, kept, wanted, effort).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
+  const placements = spotsFor(asked, effort).map((spot) => ({ spot, placed: placed(spot, kept, clear, rules) }));
   const fromPlaced = placements.flatMap(({ spot, placed: p }) => (p.kind === 'fits' ? [withPlaced(spot, p, asked, rules)] : []));
   const fromShared = nearestHoles(asked.shared, loop.contour, kept)
-    .flatMap((hole) => spotsOf(loop.contour, kept, wanted, effort, hole.at).map((spot) => withShared(spot, hole, asked)))
+    .flatMap((hole) => spotsFor(asked, effort, hole.at).map((spot) => withShared(spot, hole, asked)))
     .sort(byCost)
     .slice(0, effort.segments);
   const whole = fromGiven.filter((c) => !c.splits);
@@ -74,6 +78,24 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
   if (ranked.length > 0) return { kind: 'ranked', ranked, unusable };
   const roomiest = placements.reduce((a, b) => (b.placed.room > a.placed.room ? b : a));
   return { kind: 'no hole', room: roomiest.placed.room, at: roomiest.spot.at, needed: roomFor(Math.min(1, question.startHole), rules) };
+};
+
+/** All likely entries, or the one that is set by hand. */
+export const spotsFor = (asked: EntryAsked, effort: Effort, towards?: Point): readonly Spot[] => {
+  const { loop, kept } = asked.shape.first.loop;
+  const wanted = stretchWanted(asked);
+  const set = asked.hand?.entry;
+  return set === undefined ? spotsOf(loop.contour, kept, wanted, effort, towards) : [spotAtPlace(loop.contour, kept, wanted, set)];
+};
+
+/** From a hole set by hand, whether it splits the slug or not. */
+const fromHand = (hole: StartHole, asked: EntryAsked, effort: Effort): readonly Candidate[] => {
+  const splits = splitsIn(asked);
+  return spotsFor(asked, effort, hole.at)
+    .map((spot) => ({ ...withGiven(spot, hole, asked), hole }))
+    .map((c) => ({ ...c, splits: splits(c) }))
+    .sort((a, b) => Number(a.splits) - Number(b.splits) || byCost(a, b))
+    .slice(0, TRIED_PER_SEGMENT * effort.segments);
 };
 
 type Splits = (candidate: Candidate) => boolean;

@@ -26,7 +26,7 @@ const CLEAR = 0.5;
 export const LEAD = 6;
 
 /** A drilled hole wanders by about one in a hundred of its depth: from memory. */
-const WANDER = 0.01;
+export const WANDER = 0.01;
 
 /** Distance from the middle of a drilled hole to the nearest contour. */
 export const roomFor = (diameter: number, { roughOffset, height }: HoleRules): number =>

@@ -32,7 +32,7 @@ const MOST_PASSES = 12;
 /** A hair of slack, so that a finish asked for as 0.4 is not missed by rounding. */
 const SLACK = 1 + 1e-9;
 
-interface State {
+export interface State {
   readonly minutes: number;
   /** Rung of the pass before; -1 for the rough cut. */
   readonly before: number;
@@ -70,7 +70,7 @@ export const findLadder = (conditions: CutConditions, asked: LadderAsked): Ladde
 };
 
 /** Cheapest way to each rung with one pass more. Each skim uses less energy than the pass before. */
-const nextRow = (
+export const nextRow = (
   row: readonly (State | undefined)[],
   model: CutModel,
   rungs: readonly number[],
@@ -89,7 +89,12 @@ const nextRow = (
   return next;
 };
 
-const traced = (table: readonly (readonly (State | undefined)[])[], passes: number, last: number, rungs: readonly number[]): number[] => {
+export const traced = (
+  table: readonly (readonly (State | undefined)[])[],
+  passes: number,
+  last: number,
+  rungs: readonly number[],
+): number[] => {
   const energies: number[] = [];
   let rung = last;
   for (let n = passes; n >= 1; n -= 1) {

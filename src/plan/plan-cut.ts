@@ -1,6 +1,6 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Finding } from '../finding/finding.ts';
-import { accuracyFigure } from './accuracy.ts';
+import { accuracyFigure, withShift } from './accuracy.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { besideBlock } from './block-edge.ts';
 import { clampFindings } from './clamps.ts';
@@ -11,6 +11,7 @@ import { sortLoops } from './kept.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { movedContour } from './moved.ts';
 import { type LaidLines, layLines } from './open-lay-out.ts';
+import { orderFindings } from './order-by-hand.ts';
 import { passOf, unknownFigure } from './passes.ts';
 import type { Plan } from './plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from './question.ts';
@@ -43,6 +44,7 @@ export const planCut = (question: PlanQuestion): Plan => {
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
   const holes = holesOf(question, sorted.drawnHoles);
   const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
+  const visits = [...laid.visits, ...visitsOfLines(open)];
   const findings = [
     ...before,
     ...laid.findings,
@@ -55,9 +57,10 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...open.findings,
     ...webs,
     ...clampsOf(laid, open, question, limits.kerf / 2),
+    ...orderFindings(visits, question),
   ];
   if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
-  const itinerary = itineraryOf([...laid.visits, ...visitsOfLines(open)], question);
+  const itinerary = itineraryOf(visits, question);
   const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];
   return {
     ...commonOf(question, best),
@@ -120,7 +123,8 @@ const commonOf = (question: PlanQuestion, best: WireTried) => {
     height: question.height,
     ...(question.clamps === undefined || question.clamps.length === 0 ? {} : { clamps: question.clamps }),
     passes: best.rows.map(passOf),
-    accuracy: accuracyFigure(conditionsOf(best.wire, question), last),
+    accuracy: withShift(accuracyFigure(conditionsOf(best.wire, question), last), best.shift),
+    ...(best.shift === undefined ? {} : { shift: best.shift }),
     finish: last.ra,
   };
 };

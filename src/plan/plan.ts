@@ -112,6 +112,8 @@ export interface ContourPlan {
   readonly corner?: WorstCorner;
   /** Given where the opening is burnt out without a core: there is no tab then, and no piece to take out. */
   readonly core?: CoreBurnt;
+  /** What the user set of it; left out where the planner chose everything. */
+  readonly byHand?: readonly ('entry' | 'hole' | 'tab')[];
 }
 
 export interface Course {
@@ -155,6 +157,8 @@ export interface Plan {
   /** Total one-sided profile deviation expected, mm, and the finish reached, µm. */
   readonly accuracy: Figure;
   readonly finish: Figure;
+  /** mm by which registers set by hand move the finished face off the drawing; in `accuracy` already. */
+  readonly shift?: Figure;
   readonly block: Contour;
   /** Clamps and forbidden zones, as asked; none where nobody gave any. */
   readonly clamps?: readonly { readonly low: Point; readonly high: Point }[];

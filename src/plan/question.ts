@@ -31,6 +31,15 @@ export type KeptChoice = 'die' | 'punch' | 'leave';
 /** `slug`: the piece inside comes out whole. `burn`: the wire takes all of it. */
 export type CoreChoice = 'slug' | 'burn';
 
+/** What the user sets of one closed loop in place of what the planner would choose; what is left out the planner chooses. Lengths in mm. */
+export interface ByHand {
+  /** Where the contour is begun and closed; the nearest place of the contour is meant. */
+  readonly entry?: Point;
+  readonly hole?: { readonly at: Point; readonly diameter?: number };
+  /** Along the contour; 0 leaves no tab. */
+  readonly tab?: number;
+}
+
 /** Lengths in mm; with no corner it lies below and left of the outermost contours by the margin. */
 export interface Stock {
   readonly width: number;
@@ -87,11 +96,25 @@ export interface PlanQuestion {
   readonly clamps?: readonly Clamp[];
   /** By loop id: whether an opening gives a slug or is burnt out without a core; where nothing is said the planner chooses. */
   readonly core?: Readonly<Record<string, CoreChoice>>;
+  /** By loop id: what the user sets in place of what the planner would choose. */
+  readonly byHand?: Readonly<Record<string, ByHand>>;
+  /** Ids in the order in which they are to be first cut; those not named follow as the planner likes. */
+  readonly order?: readonly string[];
+  /** As many passes, the rough cut counted; the planner's number where nothing is said. */
+  readonly passes?: number;
+  /** Registers, one for each pass. */
+  readonly offsets?: readonly number[];
   /** What one stop for a slug takes, min, and a person's hour, minor money units: to weigh a slug against burning it all. */
   readonly person?: { readonly stopMinutes: number; readonly hour: number };
   /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
   readonly machineRate?: number;
 }
+
+/** What is set by hand of a loop; only own keys of the record say something. */
+export const handOf = ({ byHand = {} }: Pick<PlanQuestion, 'byHand'>, id: string): ByHand | undefined => {
+  const said = Object.hasOwn(byHand, id) ? byHand[id] : undefined;
+  return said === undefined || (said.entry === undefined && said.hole === undefined && said.tab === undefined) ? undefined : said;
+};
 
 /** Whether a loop is to be begun from the edge of the block; only own keys of the record say something. */
 export const isFromEdge = ({ start = {} }: Pick<PlanQuestion, 'start'>, id: string): boolean =>

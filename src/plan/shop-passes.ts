@@ -21,8 +21,16 @@ export interface ShopPassesFound {
 
 const SLACK = 1 + 1e-9;
 
-export const shopPasses = (conditions: CutConditions, tables: readonly PassTable[], asked: LadderAsked): ShopPassesFound => {
-  const read = fittingTables(tables, conditions).map((table) => tableRows(conditions, table));
+/** @param count only tables with so many passes, where the user sets it. */
+export const shopPasses = (
+  conditions: CutConditions,
+  tables: readonly PassTable[],
+  asked: LadderAsked,
+  count?: number,
+): ShopPassesFound => {
+  const read = fittingTables(tables, conditions)
+    .filter((t) => count === undefined || t.passes.length === count)
+    .map((table) => tableRows(conditions, table));
   const findings = read.flatMap((r) => (r.kind === 'inconsistent' ? [r.finding] : []));
   const able = read
     .flatMap((r) => (r.kind === 'rows' && reaches(conditions, r.rows, asked) ? [r.rows] : []))

@@ -58,6 +58,18 @@ export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, eff
   );
 };
 
+/** The spot at a place that somebody chose, good or bad. */
+export const spotAtPlace = (
+  contour: Contour,
+  kept: Kept,
+  { tightest }: StretchWanted,
+  { segment, share }: { readonly segment: number; readonly share: number },
+): Spot => {
+  const side = kept === 'die' ? 1 : -1;
+  const s = contour.segments[segment]!;
+  return spotAt(s, segment, share, lengthOf(s), wallsOf(contour, side, tightest), side);
+};
+
 /** Nothing is begun on a segment shorter than this, mm, while there are longer ones. */
 const LEAST_LENGTH = 0.05;
 

@@ -1,10 +1,10 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
 import type { Point } from '../geometry/segment.ts';
-import { grouped } from './grouped.ts';
 import type { Visit } from './layout.ts';
 import { movedPoint, movedStep } from './moved.ts';
 import type { OpenKept } from './open.ts';
 import { travelOrder } from './order.ts';
+import { batchesOf } from './order-by-hand.ts';
 import type { Kept, Step } from './plan.ts';
 import type { PlanQuestion } from './question.ts';
 
@@ -31,21 +31,38 @@ export interface Stay {
 
 /**
  * Inner loops before those around them, open lines in no loop last, all from one datum. Within a level each opening to the end, or, alone at night, first
- * every rough, then every tab, then every skim; nearest next hole first.
+ * every rough, then every tab, then every skim; nearest next hole first. An order set by hand rules when each is first visited.
  */
 export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): readonly Stay[] => {
   const stays: Stay[] = [];
-  for (const level of levelsOf(all)) {
-    for (const kind of phasesOf(question)) {
-      const due = level.flatMap((v) => v.visits.filter((visit) => visit.kind === kind).map((visit) => ({ ...v, visit })));
+  const { batches, rank } = batchesOf(all, question);
+  for (const batch of batches) {
+    phasesOf(question).forEach((kind, phase) => {
+      const due = batch.flatMap((v) => v.visits.filter((visit) => visit.kind === kind).map((visit) => ({ ...v, visit })));
       const holes = due.map((d) => holeOf(d.visit, d.by));
-      for (const i of travelOrder(holes, stays.at(-1)?.hole)) {
+      const ranks = due.map((d) => (phase === 0 ? rank.get(d.loop.loop.id) : undefined));
+      for (const i of wayThrough(holes, ranks, stays.at(-1)?.hole)) {
         const { loop, by, visit } = due[i]!;
         stays.push({ loop, by, visit, hole: holes[i]! });
       }
-    }
+    });
   }
   return stays;
+};
+
+/** Numbers of the holes: those with a rank first, by it, then the others with little travel. */
+const wayThrough = (holes: readonly Point[], ranks: readonly (number | undefined)[], start: Point | undefined): readonly number[] => {
+  const numbers = holes.map((_, i) => i);
+  const first = numbers.filter((i) => ranks[i] !== undefined).sort((a, b) => ranks[a]! - ranks[b]!);
+  const rest = numbers.filter((i) => ranks[i] === undefined);
+  const from = first.length === 0 ? start : holes[first.at(-1)!];
+  return [
+    ...first,
+    ...travelOrder(
+      rest.map((i) => holes[i]!),
+      from,
+    ).map((i) => rest[i]!),
+  ];
 };
 
 /** The itinerary written out step by step. */
@@ -61,10 +78,6 @@ export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
   steps.push({ kind: 'end' });
   return steps;
 };
-
-/** By falling depth; loops of one depth together. */
-const levelsOf = (all: readonly VisitsOf[]): readonly (readonly VisitsOf[])[] =>
-  [...grouped(all, (v) => v.loop.loop.depth).entries()].sort(([a], [b]) => b - a).map(([, level]) => level);
 
 const phasesOf = ({ run }: PlanQuestion): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
 

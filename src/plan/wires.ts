@@ -2,15 +2,16 @@
 import type { Finding } from '../finding/finding.ts';
 import { checkCut } from '../physics/check-cut.ts';
 import type { CutConditions } from '../physics/conditions.ts';
-import { type LadderRow, ladderRows } from '../physics/ladder.ts';
+import type { LadderRow } from '../physics/ladder.ts';
 import type { Wire } from '../physics/wire.ts';
+import type { Figure } from '../quantity/figure.ts';
 import { find } from './findings.ts';
 import { type Fit, fitOf } from './fit.ts';
-import { findLadder } from './ladder.ts';
+import { type OffsetRows, withOffsets } from './offsets-by-hand.ts';
 import { fitOfLine } from './open-fit.ts';
+import { passCount, passesFor } from './passes-for.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
-import { shopPasses } from './shop-passes.ts';
 
 /** A wire carried through to passes, cost and what it would leave of every shape. */
 export interface WireTried {
@@ -24,6 +25,10 @@ export interface WireTried {
   readonly fault?: string;
   readonly findings: readonly Finding[];
   readonly fits: readonly Fit[];
+  /** With as many passes as the user wants it does not reach what is asked: Ra or deviation against it, the worse, above 1. */
+  readonly short?: number;
+  /** mm by which a last register set by hand moves the finished face. */
+  readonly shift?: Figure;
 }
 
 export interface WireChoice {
@@ -39,7 +44,7 @@ const ASSUMED_RATE = 6000;
 export const chooseWire = (question: PlanQuestion, shapes: readonly Shape[]): WireChoice => {
   const asked = candidatesOf(question);
   if (asked.wires.length === 0) return { kind: 'none', findings: asked.findings };
-  const tried = asked.wires.map((wire) => priced(wire, question)).sort((a, b) => a.cost - b.cost);
+  const tried = asked.wires.map((wire) => priced(wire, question)).sort((a, b) => (a.short ?? 1) - (b.short ?? 1) || a.cost - b.cost);
   const judged: WireTried[] = [];
   for (const one of tried) {
     const result = one.fault === undefined ? fitted(one, question, shapes) : one;
@@ -94,49 +99,32 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
   if (refused !== undefined) return { ...none, fault: refused.sentence, findings: checks };
-  const own = shopPasses(conditions, question.passTables ?? [], question);
-  if (own.best !== undefined) {
-    const { rows, minutes } = own.best;
-    return { wire, rows, minutes, cost: minutes * costPerMinute(wire, question), findings: [...checks, ...own.findings], fits: [] };
-  }
-  const ladder = findLadder(conditions, question);
-  if (ladder.kind === 'finish out of reach')
-    return { ...none, fault: `it reaches Ra ${ladder.best.toFixed(2)} µm at best`, findings: [finishFinding(wire, ladder.best, question)] };
-  if (ladder.kind === 'tolerance out of reach')
-    return { ...none, fault: `it holds ±${ladder.best.toFixed(4)} mm at best`, findings: [toleranceFinding(wire, ladder.best, question)] };
-  const minutes = ladder.minutesPerMillimetre;
+  const passed = passesFor(conditions, question);
+  if (passed.kind === 'fault') return { ...none, fault: passed.fault, findings: passed.findings };
+  const { minutes, short } = passed;
+  const set = offsetsFor(passed.rows, question, wire);
+  if (set.fault !== undefined) return { ...none, fault: set.fault, findings: set.findings };
   return {
     wire,
-    rows: ladderRows(conditions, ladder.energies),
+    rows: set.rows,
     minutes,
     cost: minutes * costPerMinute(wire, question),
-    findings: [...checks, ...own.findings],
+    findings: [...checks, ...passed.findings, ...set.findings],
     fits: [],
+    ...(short === undefined ? {} : { short }),
+    ...(set.shift === undefined ? {} : { shift: set.shift }),
   };
 };
+
+/** Registers set by hand in place of those of the passes; as many as there are passes, or they were refused before. */
+const offsetsFor = (rows: readonly LadderRow[], { offsets = [] }: PlanQuestion, wire: Wire): OffsetRows =>
+  offsets.length === rows.length ? withOffsets(rows, offsets, wire) : { rows, findings: [] };
 
 /** Machine and wire, minor money units per minute: wire used up by its speed, its mass from diameter and density. */
 export const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
   const kilogramsPerMetre = (Math.PI / 4) * wire.diameter ** 2 * wire.density * 1e-3;
   return (question.machineRate ?? ASSUMED_RATE) / 60 + wire.speed * kilogramsPerMetre * wire.price;
 };
-
-const finishFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
-  find(
-    'finish-out-of-reach',
-    `Ra ${question.finish} µm is asked for; with ${wire.name} wire this machine reaches Ra ${best.toFixed(2)} µm at its lowest energy.`,
-    { place: { kind: 'field', path: 'finish' }, remedy: `Ask for Ra ${ceiling(best, 2)} µm, or polish afterwards.` },
-  );
-
-const toleranceFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
-  find(
-    'tolerance-out-of-reach',
-    `±${question.tolerance} mm is asked for; with ${wire.name} wire at ${question.height} mm height the best that can be expected is ±${best.toFixed(4)} mm.`,
-    { place: { kind: 'field', path: 'tolerance' }, remedy: `Ask for ±${ceiling(best, 3)} mm.` },
-  );
-
-/** Rounded up to a number of decimals, so that what is proposed really suffices. */
-export const ceiling = (value: number, decimals: number): number => Math.ceil(value * 10 ** decimals - 1e-9) / 10 ** decimals;
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
   const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
@@ -151,17 +139,23 @@ const nearest = (judged: readonly WireTried[]): WireTried =>
   judged.toSorted((a, b) => Number(b.rows.length > 0) - Number(a.rows.length > 0) || a.wire.diameter - b.wire.diameter)[0]!;
 
 const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: readonly WireTried[], question: PlanQuestion): Finding[] => {
-  const passes = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
+  const counted = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
+  const passes = passCount(question) === undefined ? counted : `${counted} as you asked`;
   if (question.wire !== undefined) return [find('wire-chosen', `${chosen.wire.name} wire as you asked, in ${passes}.`)];
   const out = [...judged, ...tried.filter((t) => t.fault !== undefined && !judged.some((j) => j.wire === t.wire))]
     .filter((t) => t.fault !== undefined)
     .map((t) => `${t.wire.name} drops out: ${lowered(t.fault!)}`);
   const dearer = tried
-    .filter((t) => t.fault === undefined && t.cost > chosen.cost)
+    .filter((t) => t.fault === undefined && t.short === chosen.short && t.cost > chosen.cost)
     .map((t) => `${t.wire.name} would cost ${percent(t.cost / chosen.cost)} more to cut`);
   const others = [...out, ...dearer];
   const tail = others.length === 0 ? '' : ` ${sentence(others)}`;
-  return [find('wire-chosen', `${chosen.wire.name} wire in ${passes} is the cheapest of the wires in stock that does the job.${tail}`)];
+  return [
+    find(
+      'wire-chosen',
+      `${chosen.wire.name} wire in ${passes} is the ${chosen.short === undefined ? 'cheapest of the wires in stock that does the job' : 'wire in stock that comes nearest to what is asked'}.${tail}`,
+    ),
+  ];
 };
 
 const percent = (ratio: number): string => `${((ratio - 1) * 100).toFixed(0)} %`;
