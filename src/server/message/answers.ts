@@ -24,6 +24,8 @@ export const shopRecordSchema = z.strictObject({
   shop: z.record(z.string(), z.unknown()),
   /** Text of the dialect file the shop uses; none where it uses the standard words. */
   dialect: z.string().max(200_000).optional(),
+  /** Since when a value holds and where it comes from, by 'wires/brass-0.25/price'. */
+  said: z.record(z.string().max(200), z.strictObject({ on: z.iso.date(), basis: z.string().max(200) })).optional(),
 });
 
 const placeSchema = z.record(z.string(), z.unknown());

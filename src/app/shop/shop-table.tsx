@@ -1,0 +1,184 @@
+/** One table of the shop. A cell is typed over or pasted into; below it stands since when its value holds and where it comes from. */
+import { type ClipboardEvent, type ReactNode, useId, useState } from 'react';
+import type { ShopRecord } from '../../server/message/answers.ts';
+import type { Input } from '../state/input.ts';
+import { today } from '../state/open-sheet.ts';
+import { shopWords as words } from '../words/shop.ts';
+import { cellText, withCell, withPaste } from './cells.ts';
+import { type Column, columnsOf, type TableKey } from './columns.ts';
+import type { Fault } from './shop-page.tsx';
+import { basisKey, faultAt, rowsOf, withRows } from './shop-state.ts';
+
+export interface ShopTableProps {
+  readonly table: TableKey;
+  readonly record: ShopRecord;
+  readonly faults: readonly Fault[];
+  readonly onEdit: (record: ShopRecord) => void;
+}
+
+interface Spot {
+  readonly row: number;
+  readonly column: number;
+}
+
+const MARK = new Intl.NumberFormat().formatToParts(1.5).find((p) => p.type === 'decimal')?.value ?? '.';
+
+export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
+  const title = useId();
+  const columns = columnsOf(table);
+  const rows = rowsOf(record, table);
+  const [at, setAt] = useState<Spot>();
+  const [told, setTold] = useState('');
+  const put = (next: readonly Input[], cells: readonly { readonly row: number; readonly column: string }[], basis: string): void =>
+    onEdit(withRows(record, table, { rows: next, cells, basis: { on: today(), basis } }));
+  const paste = (event: ClipboardEvent, spot: Spot): void => {
+    const text = event.clipboardData.getData('text/plain');
+    if (!/[\t\n]/.test(text.trimEnd())) return;
+    event.preventDefault();
+    const pasted = withPaste(rows, columns, spot, text);
+    put(
+      pasted.rows,
+      pasted.cells.map((c) => ({ row: c.row, column: c.column.path })),
+      words.pasted,
+    );
+    setTold(words.pastedCells(pasted.cells.length));
+  };
+  return (
+    <section aria-labelledby={title}>
+      <h2 id={title}>{words.table(table)}</h2>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="scrolls" tabIndex={0} aria-label={words.table(table)}>
+        <table>
+          <thead>
+            <tr>
+              {columns.map((c) => (
+                <th key={c.path} scope="col" title={c.help}>
+                  {headOf(c.path)}
+                  <span className="help">{c.help}</span>
+                </th>
+              ))}
+              <td />
+            </tr>
+          </thead>
+          <tbody>
+            {keyed(rows).map(({ key, item: row }) => (
+              <tr key={key}>
+                {columns.map((column, j) => (
+                  <td key={column.path}>
+                    <Cell
+                      column={column}
+                      label={`${words.table(table)}, ${words.row} ${key + 1}, ${headOf(column.path)}`}
+                      text={cellText(row, column, MARK)}
+                      fault={faultAt(faults, table, key, column.path)}
+                      onFocus={() => setAt({ row: key, column: j })}
+                      onPaste={(event) => paste(event, { row: key, column: j })}
+                      onKeep={(text) => put(rows.with(key, withCell(row, column, text)), [{ row: key, column: column.path }], words.typed)}
+                    />
+                  </td>
+                ))}
+                <td>
+                  <button type="button" onClick={() => put(rows.toSpliced(key, 1), [], '')} aria-label={words.remove(nameOf(row, key))}>
+                    ×
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <button type="button" onClick={() => put([...rows, rows.at(-1) === undefined ? {} : copyOf(rows.at(-1) as Input)], [], '')}>
+        {words.add(table)}
+      </button>
+      <span role="status">{told}</span>
+      {at === undefined || rows[at.row] === undefined ? null : (
+        <BasisLine
+          table={table}
+          record={record}
+          row={rows[at.row] as Input}
+          at={at}
+          column={columns[at.column] as Column}
+          onEdit={onEdit}
+        />
+      )}
+    </section>
+  );
+};
+
+const keyed = <T,>(items: readonly T[]) => items.map((item, key) => ({ key, item }));
+
+/** 'minutes.load' as 'minutes, load'; 'threadMinutes' as 'thread minutes'. */
+const headOf = (path: string): string =>
+  path.replace('.', ', ').replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
+
+const nameOf = (row: Input, index: number): string => String(row['name'] ?? row['id'] ?? row['from'] ?? index + 1);
+
+/** A new row begins as the last one, under another key. */
+const copyOf = (row: Input): Input =>
+  'id' in row ? { ...row, id: `${String(row['id'])}-2`, ...('name' in row ? { name: `${String(row['name'])} 2` } : {}) } : row;
+
+interface CellProps {
+  readonly column: Column;
+  readonly label: string;
+  readonly text: string;
+  readonly fault: string | undefined;
+  readonly onFocus: () => void;
+  readonly onPaste: (event: ClipboardEvent) => void;
+  readonly onKeep: (text: string) => void;
+}
+
+const Cell = ({ column, label, text, fault, onFocus, onPaste, onKeep }: CellProps): ReactNode => {
+  const common = { 'aria-label': label, 'aria-invalid': fault !== undefined, title: fault ?? column.help, onFocus };
+  if (column.kind === 'choice' || column.kind === 'yes')
+    return (
+      <select {...common} value={text} onChange={(e) => onKeep(e.target.value)}>
+        {column.kind === 'yes' ? null : <option value="" />}
+        {(column.kind === 'yes' ? [words.yes, words.no] : column.choices).map((c) => (
+          <option key={c}>{c}</option>
+        ))}
+      </select>
+    );
+  return (
+    <input
+      {...common}
+      key={text}
+      defaultValue={text}
+      size={Math.min(28, Math.max(column.kind === 'number' ? 6 : 10, text.length + 1))}
+      data-kind={column.kind}
+      onPaste={onPaste}
+      onBlur={(e) => e.target.value !== text && onKeep(e.target.value)}
+      onKeyDown={(e) => e.key === 'Enter' && e.currentTarget.blur()}
+      autoComplete="off"
+      spellCheck={false}
+    />
+  );
+};
+
+interface BasisProps {
+  readonly table: TableKey;
+  readonly record: ShopRecord;
+  readonly row: Input;
+  readonly at: Spot;
+  readonly column: Column;
+  readonly onEdit: (record: ShopRecord) => void;
+}
+
+/** Of the cell that was last stood in: since when its value holds and where it comes from. */
+const BasisLine = ({ table, record, row, at, column, onEdit }: BasisProps): ReactNode => {
+  const key = basisKey(table, row, at.row, column.path);
+  const said = record.said?.[key];
+  const put = (change: Partial<{ on: string; basis: string }>): void =>
+    onEdit({ ...record, said: { ...record.said, [key]: { on: said?.on ?? today(), basis: said?.basis ?? '', ...change } } });
+  return (
+    <fieldset className="basis">
+      <legend>{words.basisOf(`${nameOf(row, at.row)}, ${headOf(column.path)}`)}</legend>
+      <label>
+        {words.on}
+        <input type="date" value={said?.on ?? ''} onChange={(e) => e.target.value !== '' && put({ on: e.target.value })} />
+      </label>
+      <label>
+        {words.basis}
+        <input value={said?.basis ?? ''} placeholder={words.none} maxLength={200} onChange={(e) => put({ basis: e.target.value })} />
+      </label>
+    </fieldset>
+  );
+};
