@@ -5,9 +5,9 @@ import { homedir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Start, startFrom } from './arguments.ts';
+import { runningOn, sayRunning, sayStopped } from './keep/running.ts';
 import { listen } from './listen.ts';
 import { papersInThread } from './paper/thread.ts';
-import type { Server } from './routes/room.ts';
 import { serve } from './serve.ts';
 
 const BAD_INPUT = 2;
@@ -24,6 +24,8 @@ const say = (line: string): void => void process.stdout.write(`${line}\n`);
 const complain = (line: string): void => void process.stderr.write(`${line}\n`);
 
 const begin = async ({ folder, host, port, shopFile }: Start): Promise<void> => {
+  const other = await runningOn(folder);
+  if (other !== undefined) return say(`Kerfwright already runs on this folder: ${other}`);
   const root = packageRoot(here);
   const example = root === undefined ? undefined : join(root, 'examples/die-plate/die-plate.job.json');
   const server = await serve({
@@ -38,19 +40,23 @@ const begin = async ({ folder, host, port, shopFile }: Start): Promise<void> => 
     ...(shopFile === undefined ? {} : { shopFile }),
   });
   const address = await listen(server, host, port);
+  await sayRunning(folder, address);
   say(`Kerfwright: ${address}`);
   say(`Jobs and shop are kept in ${folder}. Ctrl+C stops the server.`);
-  stopOnSignals(server);
+  stopOnSignals(async () => {
+    await server.close();
+    await sayStopped(folder);
+  });
 };
 
-const stopOnSignals = (server: Server): void => {
+const stopOnSignals = (stop: () => Promise<void>): void => {
   let stopping = false;
   for (const signal of ['SIGINT', 'SIGTERM'] as const)
     process.on(signal, () => {
       if (stopping) process.exit(1);
       stopping = true;
       setTimeout(() => process.exit(1), PATIENCE).unref();
-      server.close().then(
+      stop().then(
         () => process.exit(0),
         () => process.exit(1),
       );

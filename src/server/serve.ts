@@ -46,6 +46,7 @@ export interface ServeOptions extends FirstStart {
 /** Requests a minute from one address: a page that scrubs a job for a minute asks far less, a runaway loop more. */
 const MOST_REQUESTS = 6000;
 const PATIENCE_MS = 120_000;
+const KEEP_ALIVE_MS = 10_000;
 
 /** Throws a refusal where the folder or its first files cannot be used. The server listens once its `listen` is called. */
 export const serve = async (options: ServeOptions): Promise<Server> => {
@@ -79,6 +80,7 @@ const bare = (tell: (line: string) => void): Server => {
   const server = Fastify({
     forceCloseConnections: 'idle',
     requestTimeout: PATIENCE_MS,
+    keepAliveTimeout: KEEP_ALIVE_MS,
     routerOptions: { maxParamLength: 100 },
     frameworkErrors: (error, _request, reply) => {
       const { status, answer } = errorAnswer(error);
@@ -91,7 +93,19 @@ const bare = (tell: (line: string) => void): Server => {
   // What goes out was checked when it was read; checking it again would take longer than all the rest.
   server.setSerializerCompiler(() => (data) => JSON.stringify(data));
   server.setErrorHandler(errorHandler(tell));
+  hangUpAtTheEnd(server);
   return server;
+};
+
+/** Browsers keep connections open for the next request; a server that stops would wait for one that never comes. */
+const hangUpAtTheEnd = (server: Server): void => {
+  let stopping = false;
+  server.addHook('preClose', async () => {
+    stopping = true;
+  });
+  server.addHook('onSend', async (_request, reply) => {
+    if (stopping) reply.header('connection', 'close');
+  });
 };
 
 const NOTHING_FROM_ELSEWHERE = {
