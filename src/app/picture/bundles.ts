@@ -5,8 +5,8 @@ import { type LineStyle, styleOf } from './layers.ts';
 import type { Stretch } from './trace.ts';
 import type { Window } from './view.ts';
 
-/** As many as are stroked in about a millisecond. */
-const PER_BUNDLE = 800;
+/** As many as are stroked in a few milliseconds by a slow machine. */
+const PER_BUNDLE = 300;
 
 export interface Bundle {
   readonly style: LineStyle;

@@ -9,6 +9,7 @@ import {
   type HandChange,
   holeKey,
   inDrawing,
+  inMm,
   isOpenLine,
   keptKey,
   ORDER_KEY,
@@ -97,9 +98,11 @@ interface ChoiceProps<T extends string> extends ByHandProps {
   readonly path: string;
   readonly step: string;
   readonly choices: readonly (readonly [T, string])[];
+  /** What the planner chose, in words, where it is known. */
+  readonly planned?: string | undefined;
 }
 
-const ChoiceRow = <T extends string>({ title, path, step, choices, ...hand }: ChoiceProps<T>): ReactNode => {
+const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...hand }: ChoiceProps<T>): ReactNode => {
   const value = valueAt(hand.input, path);
   return (
     <Row title={title} {...stateOf(hand, path, title)}>
@@ -108,7 +111,7 @@ const ChoiceRow = <T extends string>({ title, path, step, choices, ...hand }: Ch
         value={typeof value === 'string' ? value : ''}
         onChange={(event) => hand.onHand(step, { [path]: event.target.value === '' ? undefined : event.target.value })}
       >
-        <option value="">{words.planner}</option>
+        <option value="">{value === undefined && planned !== undefined ? words.planned(planned) : words.planner}</option>
         {choices.map(([choice, text]) => (
           <option key={choice} value={choice}>
             {text}
@@ -123,13 +126,23 @@ const KeptRow = (props: ByHandProps): ReactNode => {
   const { contour } = props;
   const kinds = isOpenLine(contour) ? (['left', 'right', 'slit', 'leave'] as const) : (['die', 'punch', 'leave'] as const);
   const choices = kinds.map((k) => [k, words.keptChoice(k)] as const);
-  return <ChoiceRow {...props} title={words.kept} path={keptKey(contour)} step={words.step.kept(contour.id)} choices={choices} />;
+  return (
+    <ChoiceRow
+      {...props}
+      title={words.kept}
+      path={keptKey(contour)}
+      step={words.step.kept(contour.id)}
+      choices={choices}
+      planned={words.keptChoice(contour.kept)}
+    />
+  );
 };
 
 const StartRow = (props: ByHandProps): ReactNode => {
-  const { id } = props.contour;
+  const { id, hole } = props.contour;
+  const planned = hole === undefined ? undefined : words.startChoices[hole.diameter > 0 ? 'hole' : 'edge'];
   const choices = (['hole', 'edge'] as const).map((k) => [k, words.startChoices[k]] as const);
-  return <ChoiceRow {...props} title={words.start} path={startKey(id)} step={words.step.start(id)} choices={choices} />;
+  return <ChoiceRow {...props} title={words.start} path={startKey(id)} step={words.step.start(id)} choices={choices} planned={planned} />;
 };
 
 const CoreRow = (props: ByHandProps): ReactNode => {
@@ -145,7 +158,7 @@ const TabRow = (props: ByHandProps): ReactNode => {
     <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab)}>
       <TypedFields
         what={words.tab}
-        fields={[{ label: words.tabWidth, mm: contour.tab?.length, sign: 'positive' }]}
+        fields={[{ label: words.tabWidth, mm: typedTab(props) ?? contour.tab?.length, sign: 'positive' }]}
         lengths={lengths}
         onSet={set}
       />
@@ -153,12 +166,28 @@ const TabRow = (props: ByHandProps): ReactNode => {
   );
 };
 
+/** What stands in the inputs is shown as it was asked for, also where the planner could not follow it. */
+const typedTab = ({ input, contour }: ByHandProps): number | undefined => {
+  const value = valueAt(input, tabKey(contour.id));
+  return typeof value === 'number' ? value : undefined;
+};
+
+const typedPlace = ({ input, millimetres }: HandProps, key: string): (Spot & { readonly diameter?: number }) | undefined => {
+  const value = valueAt(input, key) as (Spot & { readonly diameter?: number }) | undefined;
+  return value === undefined ? undefined : { ...value, ...inMm(value, millimetres) };
+};
+
 const EntryRow = (props: ByHandProps): ReactNode => {
   const { contour, lengths, millimetres, onHand, onPick } = props;
   const set = (at: Spot): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
   return (
     <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry)}>
-      <TypedFields what={words.entry} fields={xy(contour.entry)} lengths={lengths} onSet={([x, y]) => set({ x, y })}>
+      <TypedFields
+        what={words.entry}
+        fields={xy(typedPlace(props, entryKey(contour.id)) ?? contour.entry)}
+        lengths={lengths}
+        onSet={([x, y]) => set({ x, y })}
+      >
         <button type="button" aria-label={words.pickOf(words.entry)} onClick={() => onPick(words.pickPlace(words.entry), set)}>
           {words.pick}
         </button>
@@ -169,12 +198,12 @@ const EntryRow = (props: ByHandProps): ReactNode => {
 
 const HoleRow = (props: ByHandProps): ReactNode => {
   const { contour, lengths, millimetres, onHand, onPick } = props;
-  const { hole } = contour;
+  const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
   const set = (at: Spot, diameter?: number): void =>
     onHand(words.step.hole(contour.id), {
       [holeKey(contour.id)]: { ...inDrawing(at, millimetres), ...(diameter === undefined ? {} : { diameter: tidy(diameter) }) },
     });
-  const diameter = hole === undefined || hole.diameter === 0 ? undefined : hole.diameter;
+  const diameter = hole?.diameter || contour.hole?.diameter || undefined;
   return (
     <Row title={words.startHole} {...stateOf(props, holeKey(contour.id), words.startHole)}>
       <TypedFields

@@ -29,6 +29,7 @@ interface Sheet {
 
 interface Painting {
   readonly wanted: Wanted;
+  readonly context: CanvasRenderingContext2D;
   readonly steps: Generator<void>;
 }
 
@@ -49,7 +50,10 @@ export class GroundBitmap {
         this.painting = this.begin(wanted);
       }
       while (performance.now() < until) {
-        if (this.painting.steps.next().done !== true) continue;
+        if (this.painting.steps.next().done !== true) {
+          if (!patient) settle(this.painting.context);
+          continue;
+        }
         this.back.wanted = this.painting.wanted;
         [this.front, this.back] = [this.back, this.front];
         this.painting = undefined;
@@ -81,13 +85,16 @@ export class GroundBitmap {
     const [width, height] = [Math.max(1, Math.round(size.width * wanted.ratio)), Math.max(1, Math.round(size.height * wanted.ratio))];
     if (canvas.width !== width || canvas.height !== height) [canvas.width, canvas.height] = [width, height];
     this.back.wanted = undefined;
-    const context = canvas.getContext('2d') as CanvasRenderingContext2D;
+    const context = canvas.getContext('2d', { willReadFrequently: true }) as CanvasRenderingContext2D;
     context.setTransform(1, 0, 0, 1, 0, 0);
     context.clearRect(0, 0, width, height);
     const brush: Brush = { context, ratio: wanted.ratio, view, size, colours: wanted.colours, family: wanted.family };
-    return { wanted, steps: paintGround(brush, wanted.ground) };
+    return { wanted, context, steps: paintGround(brush, wanted.ground) };
   }
 }
+
+/** A canvas only notes down what is drawn and does it later, all at once; asking for a dot makes it do so now, while the time is counted. */
+const settle = (context: CanvasRenderingContext2D): void => void context.getImageData(0, 0, 1, 1);
 
 /** The view and size of the bitmap that goes with a canvas, its corner on whole dots of the screen. */
 const beyond = ({ view, size, ratio }: Wanted): { readonly view: View; readonly size: Size } => {

@@ -8,7 +8,10 @@ export interface Mark {
   readonly y: number;
   /** mm */
   readonly reach: number;
+  /** It refuses the job. */
   readonly heavy: boolean;
+  /** Only good to know: a smaller, thinner mark. */
+  readonly light: boolean;
   /** The contour it speaks of. */
   readonly loop?: string;
   readonly sentence: string;
@@ -33,6 +36,7 @@ export const marksOf = (findings: readonly FindingView[], chapter: Chapter, poin
         y: f.at.y,
         reach: f.at.reach,
         heavy,
+        light: f.severity === 'note',
         sentence: f.sentence,
         ...(f.at.loop === undefined ? {} : { loop: f.at.loop }),
       },

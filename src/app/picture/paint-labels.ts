@@ -27,14 +27,18 @@ export const paintLabels = (brush: Brush, ground: Ground, upon: Upon): readonly 
   brush.context.font = `600 12px ${brush.family}`;
   const inSight = (l: Said): boolean =>
     l.needed || meets(around(l.at, 40), { minX: 0, minY: 0, maxX: brush.size.width, maxY: brush.size.height });
-  const labels = [...markLabels(brush, upon), ...amountLabels(brush, ground), ...holeLabels(brush, ground)].filter(inSight).slice(0, MOST);
+  const labels = [...holeLabels(brush, ground), ...markLabels(brush, upon), ...amountLabels(brush, ground)].filter(inSight).slice(0, MOST);
   const placed = placedLabels(labels, [datumBox(brush, ground), barBox(brush)]);
   const hits: HitBox[] = [];
+  for (const { label } of placed) {
+    const said = label as Said;
+    if (said.mark !== undefined) paintRing(brush, said.mark, said, upon.pointed === said.mark.id);
+  }
   for (const { label, box } of placed) {
     const said = label as Said;
     if (said.mark === undefined) paintPlain(brush, said, box);
     else {
-      paintMark(brush, said.mark, said, box, upon.pointed === said.mark.id);
+      paintTag(brush, said.mark, said, box, upon.pointed === said.mark.id);
       hits.push({ mark: said.mark, box }, { mark: said.mark, box: around(said.at, 10) });
     }
   }
@@ -63,32 +67,39 @@ const markLabels = (brush: Brush, { marks, pointed }: Upon): readonly Said[] =>
         text,
         mark,
         led: true,
-        width: Math.max(20, brush.context.measureText(text).width + 12),
-        height: 20,
+        width: Math.max(mark.light ? 17 : 20, brush.context.measureText(text).width + (mark.light ? 8 : 12)),
+        height: mark.light ? 17 : 20,
         away: ringOf(brush, mark) * 0.75 + 4,
         needed: inside,
       };
     });
 
 /** Radius in pixels of the circle around a finding: its reach where that is of use, else just large enough to be seen. */
-const ringOf = ({ view, size }: Brush, { reach }: Mark): number => {
+const ringOf = ({ view, size }: Brush, { reach, light }: Mark): number => {
   const pixels = reach * view.scale;
-  return pixels > Math.min(size.width, size.height) * 0.25 ? 9 : Math.max(9, pixels);
+  const least = light ? 5 : 9;
+  return pixels > Math.min(size.width, size.height) * 0.25 ? least : Math.max(least, pixels);
 };
 
-const paintMark = (brush: Brush, mark: Mark, { at, text }: Said, box: Window, pointed: boolean): void => {
+const paintRing = (brush: Brush, mark: Mark, { at }: Said, pointed: boolean): void => {
   const { context, colours } = brush;
   const ring = ringOf(brush, mark);
   context.setLineDash([]);
   context.strokeStyle = colours.paper;
   context.lineWidth = pointed || mark.heavy ? 6 : 4;
-  circle(context, at, ring);
+  if (!mark.light || pointed) circle(context, at, ring);
   context.strokeStyle = colours.pencil;
-  context.lineWidth = pointed || mark.heavy ? 3 : 1.5;
+  context.lineWidth = pointed || mark.heavy ? 3 : 1.4;
   circle(context, at, ring);
   if (mark.heavy) circle(context, at, ring + 5);
+};
+
+const paintTag = (brush: Brush, mark: Mark, { at, text }: Said, box: Window, pointed: boolean): void => {
+  const { context, colours, family } = brush;
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const ring = ringOf(brush, mark);
   const away = Math.hypot(middle.x - at.x, middle.y - at.y) || 1;
+  context.strokeStyle = colours.pencil;
   if (away > ring + 10) {
     context.lineWidth = 1;
     context.beginPath();
@@ -97,12 +108,13 @@ const paintMark = (brush: Brush, mark: Mark, { at, text }: Said, box: Window, po
     context.stroke();
   }
   context.beginPath();
-  context.roundRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY, 10);
+  context.roundRect(box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY, (box.maxY - box.minY) / 2);
   context.fillStyle = pointed ? colours.pencil : colours.paper;
   context.fill();
-  context.lineWidth = mark.heavy ? 2.5 : 1.5;
+  context.lineWidth = mark.heavy ? 2.5 : mark.light ? 1 : 1.5;
   context.stroke();
   context.fillStyle = pointed ? colours.paper : colours.pencil;
+  context.font = `${mark.light ? 11 : 12}px ${family}`;
   context.textAlign = 'center';
   context.textBaseline = 'middle';
   context.fillText(text, middle.x, middle.y + 0.5);
@@ -125,6 +137,7 @@ const paintPlain = (brush: Brush, { text, at, led }: Said, box: Window): void =>
     context.lineTo((box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2);
     context.stroke();
   }
+  brush.context.font = `600 12px ${brush.family}`;
   brush.context.textAlign = 'left';
   brush.context.textBaseline = 'middle';
   haloed(brush, text, box.minX + 2, (box.minY + box.maxY) / 2, 'ink');

@@ -215,6 +215,7 @@ const usePicking = (stage: StageRef, tool: Tool, { picking, onPickingEnded }: Pi
     }
     picks.current = true;
     stage.current?.take({ kind: 'pick', wanted });
+    stage.current?.focus();
   }, [stage, wanted]);
   const ended = useRef(onPickingEnded);
   ended.current = onPickingEnded;

@@ -13,7 +13,20 @@ import { type Snapped, snapped } from './places-index.ts';
 import { blockNear, indexOfMoves, type Moves } from './replayed.ts';
 import { finderOf, type Ground, type Upon } from './scene.ts';
 import { type Picked, type Tool, taken } from './tool.ts';
-import { centredOn, fitted, limitsFor, panned, type Size, type Spot, sameView, toPixel, toPlace, type View, zoomedAt } from './view.ts';
+import {
+  centredOn,
+  fitted,
+  keptInSight,
+  limitsFor,
+  panned,
+  type Size,
+  type Spot,
+  sameView,
+  toPixel,
+  toPlace,
+  type View,
+  zoomedAt,
+} from './view.ts';
 import { type Here, hereAt } from './what-is-here.ts';
 
 export interface Hovered {
@@ -34,6 +47,8 @@ export interface StageEvents {
 }
 
 const MARGIN = 36;
+/** Pixels of the picture that always stay in sight. */
+const KEPT = 60;
 const REACH = { mouse: 8, touch: 18 };
 
 export class Stage {
@@ -114,7 +129,8 @@ export class Stage {
     return limitsFor(this.ground === undefined ? this.view : fitted(this.ground.box, this.size, MARGIN));
   }
 
-  move(view: View): void {
+  move(wanted: View): void {
+    const view = this.ground === undefined ? wanted : keptInSight(wanted, this.ground.box, this.size, KEPT);
     if (sameView(view, this.view)) return;
     this.view = view;
     this.fits = false;
@@ -135,6 +151,11 @@ export class Stage {
     this.events.tool(tool);
     this.pointerMoved = true;
     this.request();
+  }
+
+  /** Brings the keys here, and the canvas into sight. */
+  focus(): void {
+    this.canvas.focus();
   }
 
   point(pixel: Spot | undefined, kind: 'mouse' | 'touch' = 'mouse'): void {

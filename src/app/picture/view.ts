@@ -65,6 +65,14 @@ export const centredOn = (view: View, p: Spot, size: Size): View => ({
   y: size.height / 2 + p.y * view.scale,
 });
 
+/** Moved back as far as it takes to keep `least` pixels of a box within the canvas, so that nobody loses the picture. */
+export const keptInSight = (view: View, box: Window, size: Size, least: number): View => {
+  const low = toPixel(view, { x: box.minX, y: box.maxY });
+  const high = toPixel(view, { x: box.maxX, y: box.minY });
+  const back = (from: number, to: number, room: number): number => Math.max(0, least - to) - Math.max(0, from - (room - least));
+  return panned(view, back(low.x, high.x, size.width), back(low.y, high.y, size.height));
+};
+
 /** Two fingers went from `before` to `after`: pan with their middle, zoom with their distance. */
 export const pinched = (view: View, before: readonly [Spot, Spot], after: readonly [Spot, Spot], limits: ZoomLimits): View => {
   const middle = ([a, b]: readonly [Spot, Spot]): Spot => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });

@@ -13,17 +13,17 @@ const ordinal = (n: number): string => {
 };
 
 const LINES: Readonly<Record<Exclude<Role, 'pass'>, string>> = {
-  block: 'the block, metal tinted',
+  block: 'block, tinted',
   drawing: 'drawing, full line',
-  'open line': 'open line of the drawing, long and short dashes',
-  clamp: 'clamps and other zones no cut may enter, slanted lines',
-  'start hole': 'start hole with its number, circle',
-  lead: 'way in from hole or edge, short dashes',
-  tab: 'tab that holds the slug, thick line',
-  'comes out': 'piece of the core that comes out, dots',
+  'open line': 'open line, long and short dashes',
+  clamp: 'clamps, slanted: no cut may enter',
+  'start hole': 'start hole with its number',
+  lead: 'way in, short dashes',
+  tab: 'tab, thick line',
+  'comes out': 'core piece that comes out, dots',
   core: 'core burnt away, dots',
-  slug: 'slug that comes loose, tinted, broken edge',
-  'metal left': 'edge of the metal that is left, thin full line',
+  slug: 'slug, tinted, broken edge',
+  'metal left': 'edge of the metal left, thin line',
 };
 
 const PASS_LINES = ['full dark line', 'long dashes', 'dashes', 'short dashes, paler', 'dots, palest'];
@@ -76,9 +76,9 @@ export const pictureWords = {
   line: (role: Role, pass?: number) =>
     role === 'pass' ? `pass ${pass ?? 1}: ${PASS_LINES[Math.min(pass ?? 1, PASS_LINES.length) - 1]}` : LINES[role],
   passOver: (n: number) => `way of the wire, pass ${n}`,
-  datumRow: 'datum, X 0 Y 0: cross in a circle',
-  findingRow: 'finding, with its number in the margin',
-  overRow: 'cut away so far, to the width of the kerf',
+  datumRow: 'datum: X 0, Y 0',
+  findingRow: 'finding, as numbered in the margin',
+  overRow: 'cut so far, as wide as the kerf',
   deviationTitle: (factor: string) => `Deviation from the drawing, drawn ${factor} times larger than it is`,
   deviationSides: 'Outwards from the kept metal: metal left on. Into it: cut too deep.',
   deviationStep: (from: string, to: string) => `${from} to ${to}`,
@@ -113,6 +113,7 @@ export const pictureWords = {
   core: 'What is cut out',
   coreChoices: { slug: 'comes out as a slug', burn: 'is burnt away' },
   planner: 'as the planner chooses',
+  planned: (what: string) => `${what}, as the planner chose`,
   tab: 'Tab',
   tabWidth: 'width',
   entry: 'Entry on the contour',
