@@ -1,0 +1,95 @@
+/** What the browser tests stand on: the built server with a folder of its own, a real browser, and axe to look for what shuts people out. */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { launch } from './browser.ts';
+
+export interface Stand {
+  readonly address: string;
+  readonly folder: string;
+  /** A page of a fresh browser profile; what it logs as an error is kept. */
+  open(path: string, options?: BrowserContextOptions): Promise<OpenPage>;
+  /** Ends the server as a crash would. */
+  crash(): Promise<void>;
+  /** Starts it again on the same folder and port. */
+  restart(): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  readonly errors: string[];
+}
+
+/** ms a server may take to print its address. */
+const PATIENCE = 20_000;
+
+export const stand = async (): Promise<Stand> => {
+  const folder = mkdtempSync(join(tmpdir(), 'kerfwright-browser-'));
+  const browser = await launch();
+  let server = await start(folder, 0);
+  const { address } = server;
+  return {
+    address,
+    folder,
+    open: (path, options = {}) => openPage(browser, `${address}${path}`, options),
+    crash: () => ended(server.child, 'SIGKILL'),
+    async restart() {
+      server = await start(folder, Number(new URL(address).port));
+    },
+    async close() {
+      await browser.close();
+      await ended(server.child, 'SIGTERM');
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+};
+
+const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', ...options });
+  const page = await context.newPage();
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(String(error)));
+  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+  await page.goto(url);
+  return { page, errors };
+};
+
+const start = (folder: string, port: number): Promise<{ readonly child: ChildProcess; readonly address: string }> =>
+  new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, ['dist/server/main.js', '--folder', folder, '--port', String(port)], { stdio: 'pipe' });
+    const timer = setTimeout(() => reject(new Error('the server did not print its address')), PATIENCE);
+    let told = '';
+    child.stderr.on('data', (part: Buffer) => {
+      told += part.toString();
+    });
+    child.stdout.on('data', (part: Buffer) => {
+      told += part.toString();
+      const address = /http:\/\/[\d.]+:\d+/.exec(told)?.[0];
+      if (address === undefined) return;
+      clearTimeout(timer);
+      resolve({ child, address });
+    });
+    child.on('exit', () => reject(new Error(`the server ended: ${told}`)));
+  });
+
+const ended = (child: ChildProcess, signal: NodeJS.Signals): Promise<void> =>
+  new Promise((resolve) => {
+    if (child.exitCode !== null || child.signalCode !== null) return resolve();
+    child.once('exit', () => resolve());
+    child.kill(signal);
+  });
+
+const axeSource = (): string => readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds against WCAG 2.2 AA on the page as it is now, each with the places; nothing is the right answer. */
+export const shutOut = async (page: Page): Promise<readonly string[]> => {
+  await page.evaluate(axeSource());
+  const found = (await page.evaluate(
+    `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,
+  )) as readonly (readonly [string, readonly string[]])[];
+  return found.map(([id, places]) => `${id}: ${places.join(' | ')}`);
+};
