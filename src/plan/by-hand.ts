@@ -97,7 +97,10 @@ const entryAt = (id: string, contour: Contour, at: Point): EntryRead => {
   const sentence = `The entry of ${id} is set by hand to ${spelled(at)}, ${found.distance.toFixed(2)} mm from its contour; the nearest place of the contour is ${spelled(found.at)}.`;
   return {
     findings: [
-      find('entry-off-contour', sentence, { place: field(id, 'entry'), remedy: `Set it within ${NEAR} mm of the contour, or leave it out.` }),
+      find('entry-off-contour', sentence, {
+        place: field(id, 'entry'),
+        remedy: `Set it within ${NEAR} mm of the contour, or leave it out.`,
+      }),
     ],
   };
 };
@@ -115,15 +118,20 @@ const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead =
   const room = awayFrom(clear, hole.at);
   const unusable = (why: string): HoleRead => ({
     findings: [
-      find('hand-hole-unusable', `The wire cannot start ${id} from the hole of ${hole.diameter} mm set by hand at ${spelled(hole.at)}: ${why}.`, {
-        place: field(id, 'hole'),
-        remedy: 'Set another place or a smaller hole, or leave it out.',
-      }),
+      find(
+        'hand-hole-unusable',
+        `The wire cannot start ${id} from the hole of ${hole.diameter} mm set by hand at ${spelled(hole.at)}: ${why}.`,
+        {
+          place: field(id, 'hole'),
+          remedy: 'Set another place or a smaller hole, or leave it out.',
+        },
+      ),
     ],
   });
   if (isInMetal(around, hole.at)) return unusable('it lies in metal that is kept');
   const needed = Math.max(hole.diameter / 2, roughOffset + 0.01);
-  if (room <= needed) return unusable(`the nearest contour is ${room.toFixed(2)} mm from its middle, and it needs more than ${needed.toFixed(2)} mm`);
+  if (room <= needed)
+    return unusable(`the nearest contour is ${room.toFixed(2)} mm from its middle, and it needs more than ${needed.toFixed(2)} mm`);
   const safe = hole.diameter / 2 + WANDER * question.height;
   if (hole.origin === 'drawing' || room >= safe) return { drilled: hole, findings: [] };
   return {
@@ -149,10 +157,14 @@ const tabFindings = ({ loop }: KeptLoop, tab: number): readonly Finding[] => {
   const most = MOST_TAB * perimeterOf(loop.contour);
   if (tab <= most) return [];
   return [
-    find('tab-by-hand', `The tab of ${loop.id} is set to ${tab} mm by hand; its contour is ${(2 * most).toFixed(1)} mm round, and at most half of it can be left standing.`, {
-      place: field(loop.id, 'tab'),
-      remedy: `Set ${(Math.floor(most * 10) / 10).toFixed(1)} mm or less, or leave it out.`,
-    }),
+    find(
+      'tab-by-hand',
+      `The tab of ${loop.id} is set to ${tab} mm by hand; its contour is ${(2 * most).toFixed(1)} mm round, and at most half of it can be left standing.`,
+      {
+        place: field(loop.id, 'tab'),
+        remedy: `Set ${(Math.floor(most * 10) / 10).toFixed(1)} mm or less, or leave it out.`,
+      },
+    ),
   ];
 };
 
@@ -174,7 +186,10 @@ export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
   return find(
     'no-way-by-hand',
     `With the ${names} of ${id} as set by hand the wire has no way in and round, at ${spelled(at)}: it would run into metal that stays, or has no room to turn.`,
-    { place: field(id, set[0] ?? 'entry'), remedy: 'Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.' },
+    {
+      place: field(id, set[0] ?? 'entry'),
+      remedy: 'Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.',
+    },
   );
 };
 
@@ -184,9 +199,13 @@ export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly
   return Object.keys(question.byHand ?? {})
     .filter((id) => !known.has(id) && handOf(question, id) !== undefined)
     .map((id) =>
-      find('by-hand-of-unknown-loop', `${capital(setOf(handOf(question, id)!).join(', '))} set by hand for ${id}, but no loop that is cut has that name.`, {
-        place: { kind: 'field', path: `byHand.${id}` },
-      }),
+      find(
+        'by-hand-of-unknown-loop',
+        `${capital(setOf(handOf(question, id)!).join(', '))} set by hand for ${id}, but no loop that is cut has that name.`,
+        {
+          place: { kind: 'field', path: `byHand.${id}` },
+        },
+      ),
     );
 };
 

@@ -1,5 +1,6 @@
 /** What is said about entry, hole and tab of a contour. */
 import type { Finding } from '../finding/finding.ts';
+import type { Hand } from './by-hand.ts';
 import { type Candidate, type Candidates, cornerNeed } from './entry.ts';
 import { find } from './findings.ts';
 import { TACKLE } from './loose-piece.ts';
@@ -17,6 +18,8 @@ export interface Laid {
   readonly measures: Measures;
   /** Without a core: nothing comes loose. */
   readonly burnt?: boolean;
+  /** What of it the user set: that is not for want of a better place. */
+  readonly hand?: Hand;
 }
 
 /** A slug that could fall between table and nozzle, mm across. */
@@ -27,7 +30,8 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
   const id = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
   const findings: Finding[] = [];
-  if (hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
+  const byHand = laid.hand?.entry !== undefined;
+  if (laid.hand?.hole === undefined && hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
     findings.push(
       find(
         'hole-made-smaller',
@@ -44,8 +48,8 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
       find(
         short < 0 ? 'tab-round-corner' : 'entry-near-corner',
         short < 0
-          ? `The tab of ${id} reaches round a corner: no stretch is long enough for it.`
-          : `${id} is begun ${short.toFixed(2)} mm from a corner, since no stretch is longer; ${cornerNeed(laid.measures).toFixed(1)} mm is better.`,
+          ? `The tab of ${id} reaches round a corner: ${byHand ? 'so its entry is set by hand' : 'no stretch is long enough for it'}.`
+          : `${id} is begun ${short.toFixed(2)} mm from a corner, ${byHand ? 'as it is set by hand' : 'since no stretch is longer'}; ${cornerNeed(laid.measures).toFixed(1)} mm is better.`,
         { place, remedy: 'Look at the trace there, or choose another side by hand.' },
       ),
     );
@@ -64,7 +68,7 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
     findings.push(
       find(
         'entry-on-arc',
-        `${id} is begun on a curve, since it has no straight stretch that is long enough; the trace is harder to stone off there.`,
+        `${id} is begun on a curve, ${byHand ? 'as it is set by hand' : 'since it has no straight stretch that is long enough'}; the trace is harder to stone off there.`,
         { place },
       ),
     );
@@ -72,7 +76,7 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
   return findings;
 };
 
-const pieceFindings = (shape: Shape, { piece, weak, tab }: Laid, place: Finding['place']): Finding[] => {
+const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Finding['place']): Finding[] => {
   const { kept, loop } = shape.first.loop;
   const findings: Finding[] = [];
   const across = kept === 'die' && meanWidth(loop.contour) < TINY ? widthOf(loop.contour) : TINY;
@@ -88,7 +92,7 @@ const pieceFindings = (shape: Shape, { piece, weak, tab }: Laid, place: Finding[
     findings.push(
       find(
         'tab-weak',
-        `The loose piece of ${shapeName(shape)} (${spokenMass(piece.mass)}) would bend its tab of ${tab.toFixed(1)} mm, and the contour allows no longer one: it sags while the cut goes on.`,
+        `The loose piece of ${shapeName(shape)} (${spokenMass(piece.mass)}) would bend its tab of ${tab.toFixed(1)} mm, ${hand?.tab === undefined ? 'and the contour allows no longer one' : 'which is set by hand'}: it sags while the cut goes on.`,
         { ...(place && { place }), remedy: 'Support it from below before the rough cut is half round, or give it more height to hang by.' },
       ),
     );

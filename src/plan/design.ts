@@ -96,7 +96,7 @@ export const designFor = (asked: DesignAsked): Designed => {
       const own = burnt ? NO_TAB : hangingTab(asked, candidate, tab);
       const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;
-      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak };
+      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak, ...(asked.hand && { hand: asked.hand }) };
       const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }
@@ -116,7 +116,11 @@ const HEAVY = 2;
 const pullOf = ({ mass, balance }: WeighedPiece): Pick<EntryAsked, 'balance'> => (mass < HEAVY ? {} : { balance });
 
 /** The tab at a candidate's entry, long enough for the weight beside it. */
-const hangingTab = ({ piece, shape, question, hand }: DesignAsked, { spot }: Candidate, tab: TabSize): TabSize & { readonly weak: boolean } => {
+const hangingTab = (
+  { piece, shape, question, hand }: DesignAsked,
+  { spot }: Candidate,
+  tab: TabSize,
+): TabSize & { readonly weak: boolean } => {
   const lever = distanceBetween(spot.at, piece.balance);
   const { height, material } = question;
   const needed = tabAgainstBending({ mass: piece.mass, lever, height, family: material.family });

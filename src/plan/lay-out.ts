@@ -4,12 +4,12 @@ import { type Lookup, lookupOf, lookupOfSegments } from '../geometry/lookup.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import { openedFrame } from './block-edge.ts';
 import { edgesOfClamp } from './clamps.ts';
-import { designWithCore } from './core-design.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
 import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import type { KeptLoop } from './kept.ts';
 import { burntAway, looseOf } from './loose-piece.ts';
 import { heightFigure, massOf } from './mass.ts';
+import { membersDesigned } from './members-designed.ts';
 import { movedContour, movedPoint } from './moved.ts';
 import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
 import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from './plan.ts';
@@ -66,18 +66,18 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
       shared: shared.get(loop.loop.id) ?? [],
       question,
     };
-    const { designed, burnt } = designWithCore(designAsked, coreAsked);
-    findings.push(...designed.findings);
-    if (designed.kind === 'not laid') return;
-    const { design } = designed;
-    corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...design.outside });
-    const corner = cornerOf(shape, design, asked);
-    const loose = burnt === undefined ? whole : burntAway(whole);
-    for (const member of shape.members) {
+    const made = membersDesigned(designAsked, coreAsked);
+    findings.push(...made.findings);
+    const some = made.members[0];
+    if (some === undefined) return;
+    corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...some.design.outside });
+    const corner = cornerOf(shape, some.design, asked);
+    for (const { member, design, burnt, byHand } of made.members) {
       const id = member.loop.loop.id;
+      const loose = burnt === undefined ? whole : burntAway(whole);
       const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);
       const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
-      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner, core: burnt }));
+      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner, core: burnt, byHand }));
       visits.push({ ...member, visits: design.visits });
     }
   });
@@ -136,9 +136,11 @@ const contourPlanOf = (
     piece,
     corner,
     core,
+    byHand,
   }: Pick<ContourPlan, 'comesOut' | 'piece'> & {
     readonly corner: WorstCorner | undefined;
     readonly core: CoreBurnt | undefined;
+    readonly byHand: NonNullable<ContourPlan['byHand']>;
   },
 ): ContourPlan => ({
   loop: loop.loop.id,
@@ -148,6 +150,7 @@ const contourPlanOf = (
   ...(design.tab && { tab: { ...design.tab, from: movedPoint(design.tab.from, by) } }),
   piece,
   ...(core && { core }),
+  ...(byHand.length === 0 ? {} : { byHand }),
   ...(corner && { corner: { ...corner, at: movedPoint(corner.at, by) } }),
   // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
   get comesOut() {

@@ -27,6 +27,18 @@ export type Passed =
 export const passCount = ({ passes, offsets }: Pick<PlanQuestion, 'passes' | 'offsets'>): number | undefined =>
   passes ?? (offsets === undefined || offsets.length === 0 ? undefined : offsets.length);
 
+/** As many registers as passes, or none. */
+export const countFindings = ({ passes, offsets }: Pick<PlanQuestion, 'passes' | 'offsets'>): readonly Finding[] => {
+  if (passes === undefined || offsets === undefined || offsets.length === passes) return [];
+  return [
+    find(
+      'offsets-not-for-passes',
+      `${passes === 1 ? '1 pass is' : `${passes} passes are`} asked for and ${offsets.length === 1 ? '1 register' : `${offsets.length} registers`} set by hand: each pass wants one.`,
+      { place: { kind: 'field', path: 'offsets' }, remedy: 'Set as many registers as passes, or leave one of the two out.' },
+    ),
+  ];
+};
+
 export const passesFor = (conditions: CutConditions, question: PlanQuestion): Passed => {
   const count = passCount(question);
   const own = shopPasses(conditions, question.passTables ?? [], question, count);

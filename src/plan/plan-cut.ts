@@ -3,6 +3,7 @@ import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure, withShift } from './accuracy.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { besideBlock } from './block-edge.ts';
+import { handOfUnknown } from './by-hand.ts';
 import { clampFindings } from './clamps.ts';
 import { coresOfUnknown, withCore } from './core-choice.ts';
 import { find } from './findings.ts';
@@ -13,6 +14,7 @@ import { movedContour } from './moved.ts';
 import { type LaidLines, layLines } from './open-lay-out.ts';
 import { orderFindings } from './order-by-hand.ts';
 import { passOf, unknownFigure } from './passes.ts';
+import { countFindings } from './passes-for.ts';
 import type { Plan } from './plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from './question.ts';
 import { severalParts } from './several-parts.ts';
@@ -33,6 +35,8 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...nothing,
     ...sorted.findings,
     ...coresOfUnknown(question, sorted),
+    ...handOfUnknown(question, sorted),
+    ...countFindings(question),
     ...choice.findings,
     ...travelFindings(block, sorted.cut, question),
     ...stockFindings(block, sorted, question),
