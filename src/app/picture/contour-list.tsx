@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { pictureWords as words } from '../words/picture.ts';
 import type { ContourView } from '../work/views.ts';
+import { isOpenLine } from './hand-keys.ts';
 import type { Lengths } from './lengths.ts';
 import { contourSaid } from './what-is-here.ts';
 
@@ -31,7 +32,7 @@ export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: Co
               onFocus={() => onPoint(contour.id)}
               onBlur={() => onPoint(undefined)}
             >
-              <span className="contour-number">{contour.number > 0 ? contour.number : '–'}</span>
+              <span className="contour-number">{contour.number === 0 ? '–' : isOpenLine(contour) ? '' : contour.number}</span>
               <span>
                 {contourSaid(contour, lengths)}
                 {contour.byHand.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}

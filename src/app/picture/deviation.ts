@@ -8,7 +8,7 @@ export const STEPS = 3;
 const ENDS: readonly number[] = [0.25, 0.5, 1];
 
 /** Peaks beyond so many spans are cut off where they are drawn. */
-export const HIGHEST = 2;
+export const HIGHEST = 1.5;
 
 export interface DeviationScale {
   /** How many times larger than it is the deviation is drawn: 1, 2 or 5 times a power of ten. */
@@ -102,17 +102,26 @@ const sideOf = (x: Float64Array, y: Float64Array, kept: ContourView['kept']): 1 
   return (kept === 'punch') === insideIsLeft ? -1 : 1;
 };
 
-/** The places where most metal is left and where most was cut too deep, worth a number each. */
-export const extremes = ({
-  x,
-  y,
-  deviation,
-}: DeviationView): readonly { readonly at: Spot; readonly deviation: number; readonly index: number }[] => {
+export interface Extreme {
+  readonly at: Spot;
+  readonly deviation: number;
+  readonly index: number;
+}
+
+const named = new WeakMap<DeviationView, readonly Extreme[]>();
+
+/** The places where most metal is left and where most was cut too deep, worth a number each; found once for each profile. */
+export const extremes = (profile: DeviationView): readonly Extreme[] => {
+  const before = named.get(profile);
+  if (before !== undefined) return before;
+  const { x, y, deviation } = profile;
   let [most, least] = [0, 0];
   for (let i = 1; i < deviation.length; i += 1) {
     if (deviation[i] > deviation[most]) most = i;
     if (deviation[i] < deviation[least]) least = i;
   }
   const all = deviation.length === 0 ? [] : most === least ? [most] : [most, least];
-  return all.map((index) => ({ at: { x: x[index], y: y[index] }, deviation: deviation[index], index }));
+  const found = all.map((index) => ({ at: { x: x[index], y: y[index] }, deviation: deviation[index], index }));
+  named.set(profile, found);
+  return found;
 };

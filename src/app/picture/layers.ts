@@ -18,7 +18,7 @@ export interface LineStyle {
 const STYLES: Readonly<Record<Exclude<Role, 'pass'>, LineStyle>> = {
   block: { colour: 'muted', width: 1.5, dash: [], fill: 'metal' },
   clamp: { colour: 'muted', width: 1.5, dash: [], hatched: true },
-  'metal left': { colour: 'ink', width: 1, dash: [] },
+  'metal left': { colour: 'ink', width: 1, dash: [], fill: 'paper' },
   slug: { colour: 'muted', width: 1, dash: [6, 3], fill: 'gone' },
   'comes out': { colour: 'pass-1', width: 1, dash: [1, 3] },
   core: { colour: 'pass-1', width: 1, dash: [1, 3] },

@@ -36,14 +36,14 @@ export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
   const small = (mm: number): string => {
     const value = unit === 'mm' ? mm * 1e3 : (mm / 25.4) * 1e6;
     const shown = Math.abs(value) < 5e-4 ? 0 : value;
-    return `${print(shown, { maximumSignificantDigits: 3, useGrouping: false })} ${unit === 'mm' ? 'µm' : 'µin'}`;
+    return `${print(shown, { maximumSignificantDigits: 3, useGrouping: false })}\u00a0${unit === 'mm' ? 'µm' : 'µin'}`;
   };
   return {
     unit,
     comma: bare(0.5, 1).includes(','),
     bare,
     full: (mm, decimals = most) =>
-      `${print(rounded(mm / mmIn[unit], decimals), { maximumFractionDigits: decimals, useGrouping: false })} ${UNIT_WORDS[unit]}`,
+      `${print(rounded(mm / mmIn[unit], decimals), { maximumFractionDigits: decimals, useGrouping: false })}\u00a0${UNIT_WORDS[unit]}`,
     typed: (mm) => print(rounded(mm / mmIn[unit], most), { maximumFractionDigits: most, useGrouping: false }),
     small,
     signed: (mm) => `${mm > 0 ? '+' : ''}${small(mm)}`,

@@ -9,7 +9,7 @@ import type { Ground } from './scene.ts';
 import { meets, type Spot, type Window } from './view.ts';
 
 /** How far the span of the scale stands off, pixels; and how far off lines of tolerance are still drawn. */
-export const SPAN_OFF = 14;
+export const SPAN_OFF = 12;
 export const TOLERANCE_OFF = 80;
 
 export function* paintGround(brush: Brush, ground: Ground): Generator<void> {
@@ -97,7 +97,7 @@ const paintDeviation = (brush: Brush, ground: Ground, profile: DeviationView, { 
   }
   around(brush, places, 0, { colour: 'ink', width: 1, dash: [] });
   if (ground.tolerance > 0 && ground.tolerance * factor * view.scale <= TOLERANCE_OFF)
-    for (const side of [1, -1]) around(brush, places, side * ground.tolerance * factor, { colour: 'muted', width: 1, dash: [5, 4] });
+    for (const side of [1, -1]) around(brush, places, side * ground.tolerance * factor, { colour: 'muted', width: 0.8, dash: [2, 3] });
 };
 
 interface Standing {

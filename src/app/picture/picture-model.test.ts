@@ -42,12 +42,12 @@ describe('the scale bar', () => {
 
 describe('lengths of the picture', () => {
   it('are printed in the unit and with the mark of the user', () => {
-    expect(lengthsIn('mm', 'en').full(12.5)).toBe('12.5 mm');
-    expect(lengthsIn('mm', 'de').full(12.5)).toBe('12,5 mm');
-    expect(lengthsIn('inch', 'en').full(25.4 / 8)).toBe('0.125 in');
+    expect(lengthsIn('mm', 'en').full(12.5)).toBe('12.5\u00a0mm');
+    expect(lengthsIn('mm', 'de').full(12.5)).toBe('12,5\u00a0mm');
+    expect(lengthsIn('inch', 'en').full(25.4 / 8)).toBe('0.125\u00a0in');
     expect(lengthsIn('mm', 'en').bare(-0.00001, 2)).toBe('0.00');
-    expect(lengthsIn('mm', 'en').signed(-0.000148)).toBe('−0.148 µm');
-    expect(lengthsIn('inch', 'en').signed(0.0254)).toBe('+1000 µin');
+    expect(lengthsIn('mm', 'en').signed(-0.000148)).toBe('−0.148\u00a0µm');
+    expect(lengthsIn('inch', 'en').signed(0.0254)).toBe('+1000\u00a0µin');
   });
 
   it('are typed back as they are printed, in any language', () => {

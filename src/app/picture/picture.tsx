@@ -1,5 +1,5 @@
 /** The picture beside the chapters: a canvas with its few tools, what is under the pointer in words, and what its lines mean. */
-import { type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { pictureWords as words } from '../words/picture.ts';
 import type { Chapter, DeviationView, FindingView, PictureView, ProgramView } from '../work/views.ts';
 import { Legend } from './legend.tsx';
@@ -64,20 +64,15 @@ export const Picture = (props: PictureProps): ReactNode => {
   const [tool, setTool] = useState<Tool>({ kind: 'none' });
   const [scale, setScale] = useState(1);
   const at = useRef<HTMLSpanElement>(null);
-  const colours = useColours();
+  const { colours, printing } = useColours();
   const ground = useGround(props, lengths);
   const stage = useStage(canvas, props, { setHovered, setTool, setScale, tellAt: (text) => at.current?.replaceChildren(text), lengths });
   useShown(stage, props, ground);
   usePicking(stage, tool, props);
-  useEffect(() => {
-    stage.current?.dress(colours, getComputedStyle(document.body).fontFamily || 'sans-serif');
-  }, [stage, colours]);
-  useEffect(() => {
-    const print = (): void => stage.current?.paintForPrint(colours);
-    // After the colours have become those of paper: listeners are called in the order in which they came.
-    addEventListener('beforeprint', print);
-    return () => removeEventListener('beforeprint', print);
-  }, [stage, colours]);
+  // Paper waits for no frame: what is printed is painted before the effect is over.
+  useLayoutEffect(() => {
+    stage.current?.dress(colours, getComputedStyle(document.body).fontFamily || 'sans-serif', printing);
+  }, [stage, colours, printing]);
   const help = useId();
   const contours = useMemo(() => new Map((props.picture?.contours ?? []).map((c) => [c.id, c])), [props.picture]);
   const said = hovered === undefined ? '' : (hovered.mark?.sentence ?? saidOf(hovered.here, contours, lengths));
@@ -134,7 +129,7 @@ const useStage = (canvas: { readonly current: HTMLCanvasElement | null }, props:
   const stage = useRef<Stage | null>(null);
   const newest = useRef({ props, tellers });
   newest.current = { props, tellers };
-  useEffect(() => {
+  useLayoutEffect(() => {
     const element = canvas.current;
     if (element === null) return;
     const made = new Stage(element, eventsOf(newest));

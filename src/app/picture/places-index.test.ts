@@ -109,9 +109,11 @@ describe('what lies near a place of the picture', () => {
     const lengths = lengthsIn('mm', 'en');
     const inside = hereAt(index, insides, { x: 5, y: 4 }, 0.3, all);
     expect(inside).toEqual({ kind: 'inside', owner: 'L2' });
-    expect(saidOf(inside, contours, lengths)).toBe('L2, opening, cut third; start hole Ø 2 mm at X 5 mm, Y 5 mm');
+    expect(saidOf(inside, contours, lengths)).toBe(
+      'L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
+    );
     expect(saidOf(hereAt(index, insides, { x: 7.8, y: 5 }, 0.1, all), contours, lengths)).toBe(
-      'way of the wire, pass 2 of L2. L2, opening, cut third; start hole Ø 2 mm at X 5 mm, Y 5 mm',
+      'way of the wire, pass 2 of L2. L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
     );
     expect(saidOf(hereAt(index, insides, { x: 50, y: 50 }, 0.3, all), contours, lengths)).toBe('');
   });

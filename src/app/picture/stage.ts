@@ -47,6 +47,8 @@ export interface StageEvents {
 }
 
 const MARGIN = 36;
+/** Height of the scale bar, pixels. */
+const BAR = 32;
 /** Pixels of the picture that always stay in sight. */
 const KEPT = 60;
 const REACH = { mouse: 8, touch: 18 };
@@ -92,8 +94,10 @@ export class Stage {
     this.request();
   }
 
-  dress(colours: Colours, family: string): void {
+  /** `now` paints all of it at once, as paper needs it. */
+  dress(colours: Colours, family: string, now: boolean): void {
     [this.colours, this.family] = [colours, family];
+    if (now) this.paint(true);
     this.request();
   }
 
@@ -111,9 +115,15 @@ export class Stage {
 
   fit(): void {
     if (this.ground === undefined || this.size.width === 0) return;
-    this.view = fitted(this.ground.box, this.size, Math.min(MARGIN, this.size.width / 8));
+    this.view = this.fitting(this.ground);
     this.fits = true;
     this.request();
+  }
+
+  /** The scale bar keeps its strip at the bottom. */
+  private fitting({ box }: Ground): View {
+    const { width, height } = this.size;
+    return fitted(box, { width, height: Math.max(height / 2, height - BAR) }, Math.min(MARGIN, width / 8));
   }
 
   pan(dx: number, dy: number): void {
@@ -126,7 +136,7 @@ export class Stage {
   }
 
   limits(): ReturnType<typeof limitsFor> {
-    return limitsFor(this.ground === undefined ? this.view : fitted(this.ground.box, this.size, MARGIN));
+    return limitsFor(this.ground === undefined ? this.view : this.fitting(this.ground));
   }
 
   move(wanted: View): void {
@@ -196,14 +206,6 @@ export class Stage {
 
   request(): void {
     if (this.frame === 0) this.frame = requestAnimationFrame(() => this.onFrame());
-  }
-
-  /** All of it at once, as paper needs it; `colours` are those of paper. */
-  paintForPrint(colours: Colours): void {
-    const own = this.colours;
-    this.colours = colours;
-    this.paint(true);
-    this.colours = own;
   }
 
   stop(): void {

@@ -20,11 +20,16 @@ const asHex = (css: string): string => {
   return /^#[0-9a-f]{6}$/.test(context.fillStyle) ? context.fillStyle : '';
 };
 
-export const useColours = (): Colours => {
-  const [colours, setColours] = useState<Colours>(readNow);
+export interface Worn {
+  readonly colours: Colours;
+  readonly printing: boolean;
+}
+
+export const useColours = (): Worn => {
+  const [worn, setWorn] = useState<Worn>(() => ({ colours: readNow(), printing: false }));
   useEffect(() => {
-    const again = (): void => setColours(readNow());
-    const printed = (): void => flushSync(() => setColours(LIGHT));
+    const again = (): void => setWorn({ colours: readNow(), printing: false });
+    const printed = (): void => flushSync(() => setWorn({ colours: LIGHT, printing: true }));
     const watcher = new MutationObserver(again);
     watcher.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'class'] });
     const system = matchMedia('(prefers-color-scheme: dark)');
@@ -40,5 +45,5 @@ export const useColours = (): Colours => {
       removeEventListener('afterprint', again);
     };
   }, []);
-  return colours;
+  return worn;
 };

@@ -21,12 +21,17 @@ const FIRST: readonly LayerView['role'][] = ['clamp', 'start hole', 'tab', 'lead
 
 export const insidesOf = (picture: PictureView): Insides => {
   const area = new Map(picture.contours.map((c) => [c.id, c.area]));
+  // Where something is cut, the plate around it all says nothing worth a word at every place.
+  const planned = picture.contours.some((c) => c.number > 0);
+  const silent = new Set(picture.contours.filter((c) => planned && c.number === 0).map((c) => c.id));
   const contours = picture.layers
     .filter((l) => l.role === 'drawing')
     .flatMap((l) => l.chains)
     .flatMap((chain) => {
       const box = boxAround(Array.from({ length: countOf(chain.segments) }, (_, i) => boxOf(chain.segments, i)));
-      return chain.closed && chain.owner !== undefined && box !== undefined ? [{ owner: chain.owner, chain, box }] : [];
+      return chain.closed && chain.owner !== undefined && !silent.has(chain.owner) && box !== undefined
+        ? [{ owner: chain.owner, chain, box }]
+        : [];
     })
     .toSorted((a, b) => (area.get(a.owner) ?? 0) - (area.get(b.owner) ?? 0));
   return { contours };

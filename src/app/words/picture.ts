@@ -22,8 +22,8 @@ const LINES: Readonly<Record<Exclude<Role, 'pass'>, string>> = {
   tab: 'tab, thick line',
   'comes out': 'core piece that comes out, dots',
   core: 'core burnt away, dots',
-  slug: 'slug, tinted, broken edge',
-  'metal left': 'edge of the metal left, thin line',
+  slug: 'slug or part that comes loose, broken edge',
+  'metal left': 'where metal is gone, thin edge',
 };
 
 const PASS_LINES = ['full dark line', 'long dashes', 'dashes', 'short dashes, paler', 'dots, palest'];
@@ -45,6 +45,10 @@ const KEPT_CHOICES: Readonly<Record<Kept, string>> = {
   right: 'right of the line',
   slit: 'both sides: a slit',
 };
+
+/** Open lines are counted by themselves. */
+const turnOf = ({ kept, number }: Pick<ContourView, 'kept' | 'number'>): string =>
+  kept === 'die' || kept === 'punch' ? `cut ${ordinal(number)}` : `${ordinal(number)} of the open lines`;
 
 export const pictureWords = {
   canvas: 'Picture of the job',
@@ -84,16 +88,15 @@ export const pictureWords = {
   deviationStep: (from: string, to: string) => `${from} to ${to}`,
   deviationLeft: 'metal left',
   deviationDeep: 'cut too deep',
-  deviationBeyond: 'beyond what is allowed on a plain edge; drawn cut off at twice that',
+  deviationBeyond: 'beyond what is allowed on a plain edge; drawn cut off at one and a half times that',
   toleranceRow: (tolerance: string) => `allowed either side: ${tolerance}, thin dashed lines`,
   toleranceFar: (tolerance: string, times: string) =>
     `allowed either side: ${tolerance}, ${times} times the largest deviation; outside the picture`,
   noDeviation: 'No deviation can be told here.',
   datum: 'datum',
-  contour: (c: Pick<ContourView, 'id' | 'kept' | 'number'>) =>
-    `${c.id}, ${KEPT[c.kept]}${c.number > 0 ? `, cut ${ordinal(c.number)}` : ''}`,
-  hole: (diameter: string, x: string, y: string) => `start hole Ø ${diameter} at X ${x}, Y ${y}`,
-  beginsAtEdge: (x: string, y: string) => `begun from the edge at X ${x}, Y ${y}`,
+  contour: (c: Pick<ContourView, 'id' | 'kept' | 'number'>) => `${c.id}, ${KEPT[c.kept]}${c.number > 0 ? `, ${turnOf(c)}` : ''}`,
+  hole: (diameter: string, x: string, y: string) => `start hole Ø\u00a0${diameter} at X\u00a0${x}, Y\u00a0${y}`,
+  beginsAtEdge: (x: string, y: string) => `begun from the edge at X\u00a0${x}, Y\u00a0${y}`,
   length: (length: string) => `length ${length}`,
   thing: (role: Role, owner: string | undefined, pass?: number) =>
     `${role === 'pass' ? `way of the wire, pass ${pass ?? 1}` : ROLE_NAMES[role]}${owner === undefined ? '' : ` of ${owner}`}`,
