@@ -63,10 +63,24 @@ const stopOnSignals = (stop: () => Promise<void>): void => {
     });
 };
 
+const REASONS: Readonly<Record<string, string>> = {
+  EADDRINUSE: 'another program has that port already; ask for another one with --port.',
+  EADDRNOTAVAIL: 'this computer does not have that address.',
+  ENOENT: 'the folder, or a file it is to begin with, cannot be made or found; see --folder and --shop.',
+  EACCES: 'the folder or the port may not be used; see --folder and --port.',
+  ENOTDIR: 'what should be a folder is a file; see --folder.',
+  EEXIST: 'what should be a folder is a file; see --folder.',
+  EROFS: 'the folder is on a disk that is read-only; see --folder.',
+  ENOSPC: 'the disk is full.',
+};
+
+const reasonOf = (error: unknown): string =>
+  REASONS[(error as { code?: string }).code ?? ''] ?? (error instanceof Error ? error.message : String(error));
+
 const asked = startFrom(process.argv.slice(2), process.env, homedir());
 if (asked.kind === 'start')
   await begin(asked.start).catch((error: unknown) => {
-    complain(`The server cannot start: ${error instanceof Error ? error.message : String(error)}`);
+    complain(`The server cannot start: ${reasonOf(error)}`);
     process.exitCode = BAD_INPUT;
   });
 else if (asked.kind === 'help') say(asked.sentence);

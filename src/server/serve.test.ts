@@ -38,6 +38,19 @@ describe('the first start', () => {
   });
 });
 
+describe('a first start that fails', () => {
+  it('says why and leaves the folder fresh, so that the next one brings the example', async () => {
+    const { folder } = await testServer();
+    const fresh = join(folder, 'deeper', 'still');
+    await expect(testServer({ folder: fresh, example: EXAMPLE, shopFile: 'package.json' })).rejects.toThrow('machines is missing');
+    await expect(testServer({ folder: join(folder, 'shop-is-a-file', 'x'), shopFile: 'gone.json' })).rejects.toThrow('ENOENT');
+    const { server } = await testServer({ folder: fresh, example: EXAMPLE });
+    expect((await server.inject('/api/jobs')).json()).toHaveLength(1);
+    writeFileSync(join(folder, 'file'), '');
+    await expect(testServer({ folder: join(folder, 'file') })).rejects.toThrow(/EEXIST|ENOTDIR/);
+  });
+});
+
 describe('jobs', () => {
   it('come in as drawings, several at once, each a job of its own', async () => {
     const { server, folder } = await testServer();
@@ -91,6 +104,32 @@ describe('jobs', () => {
     const saving = await server.inject({ method: 'PUT', url: `/api/jobs/${id}`, payload: { revision: 0, name: 'x', steps, cursor: 0 } });
     expect(saving.statusCode).toBe(200);
     expect((await server.inject(`/api/jobs/${id}`)).json().log).toHaveLength(2);
+  });
+
+  it('keep programs from elsewhere as they came, by number', async () => {
+    const { server } = await testServer();
+    const { id } = await square(server);
+    const url = `/api/jobs/${id}/programs`;
+    const files = [
+      { name: 'from the customer.nc', content: 'G1 X1\r\n' },
+      { name: 'second.txt', content: '<script>' },
+    ];
+    const kept = await server.inject({ method: 'POST', url, ...form(...files) });
+    expect(kept.statusCode).toBe(201);
+    expect(recordSchema.parse(kept.json()).programs?.map((p) => p.name)).toEqual(['from the customer.nc', 'second.txt']);
+    const answers = await Promise.all([1, 2, 3].map((n) => server.inject(`${url}/${n}`)));
+    expect(answers.map((a) => a.statusCode)).toEqual([200, 200, 404]);
+    expect(answers[0]?.body).toBe('G1 X1\r\n');
+    expect(answers[1]?.headers['content-type']).toBe('application/octet-stream');
+    expect((await server.inject({ method: 'POST', url, ...form() })).statusCode).toBe(400);
+    expect((await server.inject({ method: 'POST', url: '/api/jobs/..%2fxx/programs', ...form(...files) })).statusCode).toBe(404);
+    const saving = await server.inject({
+      method: 'PUT',
+      url: `/api/jobs/${id}`,
+      payload: { revision: 0, name: 'x', steps: kept.json().steps, cursor: 0 },
+    });
+    expect(saving.statusCode).toBe(200);
+    expect((await server.inject(`/api/jobs/${id}`)).json().programs).toHaveLength(2);
   });
 
   it('are moved into the bin whole, never deleted', async () => {
@@ -256,6 +295,8 @@ const ROUTES = [
   'delete /api/jobs/:id',
   'get /api/jobs/:id/drawing',
   'post /api/jobs/:id/log',
+  'post /api/jobs/:id/programs',
+  'get /api/jobs/:id/programs/:number',
   'get /api/jobs/:id/files/:name',
   'get /api/shop',
   'put /api/shop',

@@ -20,11 +20,22 @@ export interface FirstStart {
 /** Makes the folder, and on the very first start fills it; what is there already is never touched. */
 export const firstStart = async (folder: string, jobs: Jobs, { example, shopFile }: FirstStart): Promise<void> => {
   const fresh = !(await isThere(jobsFolder(folder)));
-  await mkdir(jobsFolder(folder), { recursive: true, mode: 0o700 });
   const job = example === undefined || !fresh ? undefined : await exampleJob(example);
   const shop = shopFile ?? job?.shop;
+  await makeFolder(folder);
   if (shop !== undefined && !(await isThere(shopFileIn(folder)))) await takeShop(folder, shop);
+  // Last of all: a start that fails before leaves the folder as fresh as it was.
+  await makeFolder(jobsFolder(folder));
   if (job !== undefined) await jobs.bringIn(job.job);
+};
+
+/** Step by step: asked to make all parents at once, Node goes round for ever where the system takes no folders at all. */
+const makeFolder = async (path: string): Promise<void> => {
+  const there = await stat(path).catch(() => undefined);
+  if (there?.isDirectory() === true) return;
+  const parent = dirname(path);
+  if (there === undefined && parent !== path) await makeFolder(parent);
+  await mkdir(path, { mode: 0o700 });
 };
 
 const exampleJob = async (path: string) => {

@@ -1,14 +1,14 @@
-/** Jobs in plain files: each a folder with its record and its drawing. */
-import { mkdir, readdir, readFile, rename, stat } from 'node:fs/promises';
+/** Jobs in plain files: each a folder with its record, its drawing, and the programs from elsewhere that were held against it. */
+import { mkdir, readFile, rename, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { parseFile } from '../../job/parse.ts';
 import type { LogAddition, Saving } from '../message/answers.ts';
-import type { JobSummary, LogEntry } from '../message/job-record.ts';
-import { type JobRecord, recordSchema } from '../message/job-record.ts';
-import { badField, notFound, Refusal, said } from '../refusal.ts';
-import { binFolder, isId, jobFolder, jobsFolder, kindOf, RECORD } from './places.ts';
+import type { JobRecord, JobSummary, LogEntry } from '../message/job-record.ts';
+import { badField, notFound, Refusal } from '../refusal.ts';
+import { listing } from './list.ts';
+import { binFolder, jobFolder, kindOf } from './places.ts';
+import { bringFolder, readRecord, writeRecord } from './record-file.ts';
 import { turns } from './turns.ts';
-import { settleFolder, writeThrough, writeWhole } from './whole-file.ts';
+import { writeWhole } from './whole-file.ts';
 
 /** What a job is brought in with. */
 export interface NewJob {
@@ -26,6 +26,9 @@ export interface Jobs {
   bringIn(job: NewJob): Promise<JobRecord>;
   save(id: string, saving: Saving): Promise<JobRecord>;
   write(id: string, entry: LogAddition): Promise<JobRecord>;
+  /** A program from elsewhere, kept with the job under the next number, counted from 1. */
+  keepProgram(id: string, name: string, content: Uint8Array): Promise<JobRecord>;
+  program(id: string, number: number): Promise<Buffer>;
   /** Into the bin; nothing is deleted. */
   throwAway(id: string): Promise<void>;
 }
@@ -35,146 +38,79 @@ export interface Tools {
   readonly newId: () => string;
 }
 
-const MOST_ENTRIES = 5000;
-
-export const jobsIn = (folder: string, { now, newId }: Tools): Jobs => {
+/** All that changes a job waits for its turn and begins from what is in force then. */
+export const jobsIn = (folder: string, tools: Tools): Jobs => {
   const inTurn = turns();
-  const summaries = new Map<string, { readonly mark: string; readonly summary: JobSummary }>();
-  const recordAt = (id: string): string => join(jobFolder(folder, id), RECORD);
-  const open = (id: string): Promise<JobRecord> => readRecord(recordAt(id), id);
-  const keep = async (record: JobRecord): Promise<JobRecord> => {
-    await writeWhole(recordAt(record.id), textOf(record));
-    return record;
-  };
-
-  const summaryOf = async (id: string): Promise<JobSummary | undefined> => {
-    const at = await stat(recordAt(id)).catch(() => undefined);
-    const mark = at === undefined ? 'none' : `${at.mtimeMs} ${at.size}`;
-    const known = summaries.get(id);
-    if (known?.mark === mark) return known.summary;
-    const summary = await open(id).then(summaryOfRecord, (error: unknown) => faulty(id, error, at?.mtime));
-    summaries.set(id, { mark, summary });
-    return summary;
-  };
-
+  const open = (id: string): Promise<JobRecord> => readRecord(folder, id);
+  const change = (id: string, to: (record: JobRecord) => JobRecord): Promise<JobRecord> =>
+    inTurn(id, async () => writeRecord(folder, { ...to(await open(id)), changed: tools.now() }));
   return {
-    async list() {
-      const names = await readdir(jobsFolder(folder), { withFileTypes: true });
-      const ids = names.filter((n) => n.isDirectory() && isId(n.name)).map((n) => n.name);
-      const rows: JobSummary[] = [];
-      for (const id of ids) rows.push((await summaryOf(id)) as JobSummary);
-      return rows.sort((a, b) => (a.changed < b.changed ? 1 : a.changed > b.changed ? -1 : a.id < b.id ? -1 : 1));
-    },
+    list: listing(folder),
     open,
-    async drawing(id) {
-      const record = await open(id);
-      return readFile(join(jobFolder(folder, id), drawingFile(record.drawingName))).catch(() => {
-        throw new Refusal(500, 'damaged', `The drawing ${record.drawingName} of this job is missing in the folder jobs/${id}.`);
-      });
+    drawing: async (id) => {
+      const { drawingName } = await open(id);
+      return readBeside(folder, id, drawingFile(drawingName), `The drawing ${drawingName}`);
     },
-    async bringIn({ name, drawingName, drawing, input }) {
-      const id = newId();
-      const record = {
-        id,
-        revision: 0,
-        name,
-        drawingName,
-        changed: now(),
-        steps: [{ name: 'came in', input: { ...input } }],
-        cursor: 0,
-        log: [],
-      };
-      await bringFolder(folder, id, { [drawingFile(drawingName)]: drawing, [RECORD]: textOf(record) });
+    bringIn: async ({ name, drawingName, drawing, input }) => {
+      const steps = [{ name: 'came in', input: { ...input } }];
+      const record = { id: tools.newId(), revision: 0, name, drawingName, changed: tools.now(), steps, cursor: 0, log: [] };
+      await bringFolder(folder, record, { [drawingFile(drawingName)]: drawing });
       return record;
     },
-    save: (id, { revision, name, steps, cursor, line }) =>
+    save: (id, saving) => change(id, (record) => saved(record, saving)),
+    write: (id, entry) => change(id, (record) => written(record, { ...entry, at: entry.at ?? tools.now() })),
+    keepProgram: (id, name, content) =>
       inTurn(id, async () => {
         const record = await open(id);
-        if (record.revision !== revision) throw changedElsewhere(record, revision);
-        if (cursor >= steps.length) throw badField('cursor', `Step ${cursor} cannot be in force: there are only ${steps.length}.`);
-        const { line: _, ...rest } = record;
-        return keep({ ...rest, revision: revision + 1, changed: now(), name, steps, cursor, ...(line === undefined ? {} : { line }) });
+        const programs = withProgram(record, { name, at: tools.now() });
+        await writeWhole(join(jobFolder(folder, id), programFile(programs.length)), content);
+        return writeRecord(folder, { ...record, programs, changed: tools.now() });
       }),
-    write: (id, entry) =>
-      inTurn(id, async () => {
-        const record = await open(id);
-        if (record.log.length >= MOST_ENTRIES)
-          throw new Refusal(409, 'log-full', `The log of this job is full: it holds ${MOST_ENTRIES} entries.`);
-        const added: LogEntry = { ...entry, at: entry.at ?? now() };
-        return keep({ ...record, changed: now(), log: [...record.log, added] });
-      }),
+    program: async (id, number) => {
+      const kept = (await open(id)).programs?.[number - 1];
+      if (kept === undefined) throw notFound(`This job has no program ${number}.`);
+      return readBeside(folder, id, programFile(number), `The program ${kept.name}`);
+    },
     throwAway: (id) =>
       inTurn(id, async () => {
         const from = jobFolder(folder, id);
         if ((await stat(from).catch(() => undefined)) === undefined) throw notFound('There is no such job.');
-        await mkdir(binFolder(folder), { recursive: true });
-        await rename(from, join(binFolder(folder), `${id}.${now().replaceAll(/[^0-9]/g, '')}`));
+        await mkdir(binFolder(folder), { recursive: true, mode: 0o700 });
+        await rename(from, join(binFolder(folder), `${id}.${tools.now().replaceAll(/[^0-9]/g, '')}`));
       }),
   };
 };
 
-/** The folder is filled under another name and then takes its own: a job is there whole or not at all. */
-const bringFolder = async (folder: string, id: string, files: Readonly<Record<string, string | Uint8Array>>): Promise<void> => {
-  const coming = join(jobsFolder(folder), `.coming-${id}`);
-  await mkdir(coming, { recursive: true, mode: 0o700 });
-  for (const [name, content] of Object.entries(files)) await writeThrough(join(coming, name), content);
-  await settleFolder(coming);
-  await rename(coming, jobFolder(folder, id));
-  await settleFolder(jobsFolder(folder));
-};
-
 const drawingFile = (drawingName: string): string => `drawing.${kindOf(drawingName) ?? 'dxf'}`;
+const programFile = (number: number): string => `program-${number}.nc`;
 
-const textOf = (record: JobRecord): string => `${JSON.stringify(record, null, 1)}\n`;
-
-const readRecord = async (path: string, id: string): Promise<JobRecord> => {
-  const text = await readFile(path, 'utf8').catch((error: { code?: string }) => {
-    if (error.code === 'ENOENT' || error.code === 'ENOTDIR') throw notFound('There is no such job.');
-    throw error;
+const readBeside = (folder: string, id: string, file: string, what: string): Promise<Buffer> =>
+  readFile(join(jobFolder(folder, id), file)).catch(() => {
+    throw new Refusal(500, 'damaged', `${what} of this job is missing in the folder jobs/${id}.`);
   });
-  const parsed = parseFile(recordSchema, text, RECORD);
-  const fault =
-    parsed.kind === 'bad'
-      ? parsed.findings[0]?.sentence
-      : parsed.value.id !== id
-        ? `it calls itself ${parsed.value.id}.`
-        : parsed.value.cursor >= parsed.value.steps.length
-          ? `step ${parsed.value.cursor} is said to be in force, but there are only ${parsed.value.steps.length}.`
-          : undefined;
-  if (fault === undefined && parsed.kind === 'parsed') return parsed.value;
-  throw new Refusal(
-    500,
-    'damaged',
-    `The record of this job, jobs/${id}/${RECORD}, is damaged and was left as it is: ${fault}`,
-    parsed.kind === 'bad' ? said(parsed.findings) : {},
-  );
+
+const saved = (record: JobRecord, { revision, name, steps, cursor, line }: Saving): JobRecord => {
+  if (record.revision !== revision) {
+    const sentence = `This job was changed elsewhere in the meantime: this page began from revision ${revision}, and ${record.revision} is in force.`;
+    throw new Refusal(409, 'changed-elsewhere', sentence, { record });
+  }
+  if (cursor >= steps.length) throw badField('cursor', `Step ${cursor} cannot be in force: there are only ${steps.length}.`);
+  const { line: _, ...rest } = record;
+  return { ...rest, revision: revision + 1, name, steps, cursor, ...(line === undefined ? {} : { line }) };
 };
 
-const changedElsewhere = (record: JobRecord, revision: number): Refusal =>
-  new Refusal(
-    409,
-    'changed-elsewhere',
-    `This job was changed elsewhere in the meantime: this page began from revision ${revision}, and ${record.revision} is in force.`,
-    { record },
-  );
+const MOST_ENTRIES = 5000;
 
-const summaryOfRecord = ({ id, revision, name, drawingName, changed, line }: JobRecord): JobSummary => ({
-  id,
-  revision,
-  name,
-  drawingName,
-  changed,
-  ...(line === undefined ? {} : { line }),
-});
+const written = (record: JobRecord, entry: LogEntry): JobRecord => {
+  if (record.log.length >= MOST_ENTRIES)
+    throw new Refusal(409, 'log-full', `The log of this job is full: it holds ${MOST_ENTRIES} entries.`);
+  return { ...record, log: [...record.log, entry] };
+};
 
-const faulty = (id: string, error: unknown, changed = new Date(0)): JobSummary => ({
-  id,
-  revision: 0,
-  name: id,
-  drawingName: '',
-  changed: changed.toISOString(),
-  fault:
-    error instanceof Refusal && error.status !== 404
-      ? error.answer.sentence
-      : `The record of this job, jobs/${id}/${RECORD}, cannot be read; the folder was left as it is.`,
-});
+const MOST_PROGRAMS = 100;
+
+const withProgram = ({ programs = [] }: JobRecord, program: { readonly name: string; readonly at: string }) => {
+  if (programs.length >= MOST_PROGRAMS)
+    throw new Refusal(409, 'too-many', `This job keeps ${MOST_PROGRAMS} programs from elsewhere already.`);
+  return [...programs, program];
+};

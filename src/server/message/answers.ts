@@ -53,6 +53,9 @@ export const paths = {
   job: (id: string): string => `/api/jobs/${id}`,
   drawing: (id: string): string => `/api/jobs/${id}/drawing`,
   log: (id: string): string => `/api/jobs/${id}/log`,
+  /** Programs from elsewhere that are kept with the job; the first one is number 1. */
+  programs: (id: string): string => `/api/jobs/${id}/programs`,
+  program: (id: string, number: number | string): string => `/api/jobs/${id}/programs/${number}`,
   /** A file of the handout: 'program', 'set-up-sheet', 'quotation' ... of the revision that is saved. */
   file: (id: string, name: string): string => `/api/jobs/${id}/files/${name}`,
   shop: '/api/shop',

@@ -1,8 +1,8 @@
-/** Routes of the jobs that are kept: list, open, save, throw away, the drawing, the log. */
+/** Routes of the jobs that are kept: list, open, save, throw away. */
 import { z } from 'zod';
-import { entrySchema, paths, savedSchema, savingSchema, summarySchema } from '../message/answers.ts';
+import { paths, savedSchema, savingSchema, summarySchema } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
-import { errors, idParams, KB, MB, type Room, type Server } from './room.ts';
+import { errors, idParams, MB, type Room, type Server } from './room.ts';
 
 export const jobRoutes = (server: Server, { jobs }: Room): void => {
   const job = paths.job(':id');
@@ -39,34 +39,5 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
       await jobs.throwAway(params.id);
       return reply.code(204).send();
     },
-  );
-  server.get(
-    paths.drawing(':id'),
-    {
-      schema: {
-        summary: 'The drawing, byte for byte as it came',
-        params: idParams,
-        produces: ['application/octet-stream'],
-        response: { 200: z.any().describe('The bytes'), ...errors(404) },
-      },
-    },
-    async ({ params }, reply) => {
-      const bytes = await jobs.drawing(params.id);
-      // Never as what the customer says it is: a drawing may hold script, and no browser is to read it as a page.
-      return reply.type('application/octet-stream').header('content-disposition', 'attachment; filename="drawing"').send(bytes);
-    },
-  );
-  server.post(
-    paths.log(':id'),
-    {
-      bodyLimit: 32 * KB,
-      schema: {
-        summary: 'Adds an entry to the log of a job; the server says when, unless the entry does',
-        params: idParams,
-        body: entrySchema,
-        response: { 200: recordSchema, ...errors(400, 404, 409) },
-      },
-    },
-    ({ params, body }) => jobs.write(params.id, body),
   );
 };

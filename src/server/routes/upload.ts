@@ -1,5 +1,4 @@
 /** The route that files are brought in by: each drawing becomes a job; a job file takes its drawing from among the other files. */
-import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { jobFileOf, stemOf } from '../keep/job-file.ts';
 import type { NewJob } from '../keep/jobs.ts';
@@ -7,30 +6,21 @@ import { kindOf } from '../keep/places.ts';
 import { paths } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
 import { badField, Refusal } from '../refusal.ts';
+import { filesBody, harmless, LARGEST_UPLOAD, type Part, partsOf } from './parts.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 
-export const MOST_FILES = 20;
-export const LARGEST_FILE = 64 * MB;
-const LARGEST_UPLOAD = 256 * MB;
 const LARGEST_JOB_FILE = 2 * MB;
-const LONGEST_NAME = 200;
-
-interface Part {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-}
 
 export const uploadRoutes = (server: Server, { jobs }: Room): void => {
   server.post(
     paths.jobs,
     {
       bodyLimit: LARGEST_UPLOAD,
-      // The files are read as they come; the schema below only describes them.
-      validatorCompiler: () => (value) => ({ value }),
+      validatorCompiler: filesBody.validatorCompiler,
       schema: {
         summary: 'Brings in drawings (DXF, SVG; each becomes a job) or a job file together with its drawing; all of them or none',
-        consumes: ['multipart/form-data'],
-        body: z.strictObject({ files: z.array(z.string().meta({ format: 'binary' })).max(MOST_FILES) }),
+        consumes: filesBody.consumes,
+        body: filesBody.body,
         response: { 201: z.array(recordSchema), ...errors(400, 413, 415) },
       },
     },
@@ -42,36 +32,6 @@ export const uploadRoutes = (server: Server, { jobs }: Room): void => {
     },
   );
 };
-
-/** What cannot be read as a form at all is the sender's fault, and so is a form that breaks off. */
-const partsOf = async (request: FastifyRequest): Promise<readonly Part[]> => {
-  try {
-    return await readParts(request);
-  } catch (error) {
-    const known = error instanceof Refusal || (error as { code?: string }).code !== undefined;
-    throw known ? error : new Refusal(400, 'broken-off', 'The files did not come whole, or not as the files of a form.');
-  }
-};
-
-const readParts = async (request: FastifyRequest): Promise<readonly Part[]> => {
-  const parts: Part[] = [];
-  let total = 0;
-  for await (const part of request.files()) {
-    const bytes = await part.toBuffer();
-    total += bytes.length;
-    if (total > LARGEST_UPLOAD)
-      throw new Refusal(413, 'too-large', `The files are larger than ${LARGEST_UPLOAD / MB} MB together; bring in fewer at once.`);
-    parts.push({ name: harmless(part.filename), bytes });
-  }
-  return parts;
-};
-
-/** What would steer a terminal or turn the direction of writing around is taken out of a name. */
-const harmless = (name: string | undefined): string =>
-  (name ?? '')
-    .replaceAll(/[\p{Cc}\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu, '')
-    .trim()
-    .slice(-LONGEST_NAME);
 
 const jobsOf = (parts: readonly Part[]): readonly NewJob[] => {
   if (parts.length === 0) throw badField('files', 'No file came.');
