@@ -158,7 +158,7 @@ const TabRow = (props: ByHandProps): ReactNode => {
     <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab)}>
       <TypedFields
         what={words.tab}
-        fields={[{ label: words.tabWidth, mm: typedTab(props) ?? contour.tab?.length, sign: 'positive' }]}
+        fields={[{ label: words.tabWidth, mm: typedTab(props) ?? contour.tab?.length, sign: 'not negative' }]}
         lengths={lengths}
         onSet={set}
       />

@@ -28,6 +28,8 @@ export const tabKey = (id: string): string => `byHand.${id}.tab`;
 export const entryKey = (id: string): string => `byHand.${id}.entry`;
 export const holeKey = (id: string): string => `byHand.${id}.hole`;
 export const ORDER_KEY = 'order';
+export const DATUM_KEY = 'datum';
+export const CORNER_KEY = 'stock.corner';
 
 /** A place of the picture, mm, as the job file gives it: in units of the drawing of so many mm, to a tenth of a nanometre. */
 export const inDrawing = ({ x, y }: Spot, millimetres: number): Spot => ({ x: tidy(x / millimetres), y: tidy(y / millimetres) });
@@ -54,14 +56,21 @@ export const withTurn = (order: readonly string[], id: string, by: -1 | 1): read
   return next;
 };
 
+export type Sign = 'any' | 'positive' | 'not negative';
+
 export type Typed = { readonly kind: 'length'; readonly mm: number } | { readonly kind: 'wrong'; readonly sentence: string };
 
 /** A typed length; a number without unit is in the user's, and who writes a decimal comma means one by '1,250'. */
-export const typedLength = (text: string, { unit, comma }: Pick<Lengths, 'unit' | 'comma'>, sign: 'any' | 'positive' = 'any'): Typed => {
+export const typedLength = (text: string, { unit, comma }: Pick<Lengths, 'unit' | 'comma'>, sign: Sign = 'any'): Typed => {
   // Only a comma before three digits can be read in two ways for its mark; '5 mil' stays unclear in every language.
   const read = parseLength(comma ? text.replace(/^(\s*[-−+]?\d+),(\d{3})(?!\d)/, '$1.$2') : text, unit);
   if (read.kind === 'ambiguous') return { kind: 'wrong', sentence: words.typed.ambiguous(read.readings.map((r) => r.words).join(' / ')) };
   if (read.kind === 'not a length') return { kind: 'wrong', sentence: words.typed.wrong(read.reason) };
+  if (comma && /^\D*[1-9]\d{0,2}\.\d{3}(?!\d)/.test(text)) return { kind: 'wrong', sentence: words.typed.ambiguous(bothReadings(text)) };
   if (sign === 'positive' && !(read.mm > 0)) return { kind: 'wrong', sentence: words.typed.positive };
+  if (sign === 'not negative' && read.mm < 0) return { kind: 'wrong', sentence: words.typed.notNegative };
   return { kind: 'length', mm: tidy(read.mm) };
 };
+
+/** Where decimals are written with a comma, a point before three digits may group thousands. */
+const bothReadings = (text: string): string => `${text.trim().replace('.', ',')} / ${text.trim().replace('.', '')}`;

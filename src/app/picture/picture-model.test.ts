@@ -66,7 +66,11 @@ describe('lengths of the picture', () => {
     expect(typedLength('1,250', lengthsIn('mm', 'de'))).toEqual({ kind: 'length', mm: 1.25 });
     expect(typedLength('5 mil', lengthsIn('mm', 'de')).kind).toBe('wrong');
     expect(typedLength('abc', lengths).kind).toBe('wrong');
+    expect(typedLength('1.250', lengthsIn('mm', 'de')).kind).toBe('wrong');
     expect(typedLength('-3', lengths, 'positive').kind).toBe('wrong');
+    expect(typedLength('0', lengths, 'positive').kind).toBe('wrong');
+    expect(typedLength('0', lengths, 'not negative')).toEqual({ kind: 'length', mm: 0 });
+    expect(typedLength('-1', lengths, 'not negative').kind).toBe('wrong');
     expect(typedLength('1/16 in', lengths, 'positive')).toEqual({ kind: 'length', mm: 1.5875 });
   });
 });

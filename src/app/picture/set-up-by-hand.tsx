@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { valueAt } from '../state/input.ts';
 import { pictureWords as words } from '../words/picture.ts';
 import { type HandProps, xy } from './by-hand.tsx';
-import { type Clamp, type Hole, inDrawing, inMm, tidy } from './hand-keys.ts';
+import { type Clamp, CORNER_KEY, DATUM_KEY, type Hole, inDrawing, inMm, tidy } from './hand-keys.ts';
 import { TypedFields } from './typed-fields.tsx';
 import type { Spot } from './view.ts';
 
@@ -17,6 +17,7 @@ export const SetUpByHand = (props: SetUpProps): ReactNode => (
     <h3>{words.setUp}</h3>
     <Clamps {...props} />
     <Holes {...props} />
+    <Datum {...props} />
     <Stock {...props} />
   </section>
 );
@@ -145,24 +146,38 @@ const drilled = ({ input }: HandProps): number => {
   return typeof diameter === 'number' && diameter > 0 ? diameter : 2;
 };
 
-const Stock = (props: SetUpProps): ReactNode => {
-  const { input, millimetres, lengths, onHand, onPick } = props;
-  if (valueAt(input, 'stock.width') === undefined) return <p className="hand-note">{words.stockNeedsSize}</p>;
-  const corner = valueAt(input, 'stock.corner') as Spot | undefined;
-  const set = (at: Spot): void => onHand(words.step.stock, { 'stock.corner': inDrawing(at, millimetres) });
-  const fields = xy(corner === undefined ? undefined : inMm(corner, millimetres));
+const Stock = (props: SetUpProps): ReactNode =>
+  valueAt(props.input, 'stock.width') === undefined ? (
+    <p className="hand-note">{words.stockNeedsSize}</p>
+  ) : (
+    <OnePlace {...props} title={words.stock} path={CORNER_KEY} step={words.step.stock} />
+  );
+
+const Datum = (props: SetUpProps): ReactNode => <OnePlace {...props} title={words.datumPlace} path={DATUM_KEY} step={words.step.datum} />;
+
+interface OnePlaceProps extends SetUpProps {
+  readonly title: string;
+  readonly path: string;
+  readonly step: string;
+}
+
+/** A single place that is a key of its own. */
+const OnePlace = ({ title, path, step, input, millimetres, lengths, onHand, onPick }: OnePlaceProps): ReactNode => {
+  const at = valueAt(input, path) as Spot | undefined;
+  const set = (place: Spot): void => onHand(step, { [path]: inDrawing(place, millimetres) });
+  const fields = xy(at === undefined ? undefined : inMm(at, millimetres));
   return (
     <div className="hand-list">
-      <h4>{words.stock}</h4>
-      <TypedFields what={words.stock} fields={fields} lengths={lengths} onSet={([x, y]) => set({ x, y })}>
-        <button type="button" aria-label={words.pickOf(words.stock)} onClick={() => onPick(words.pickPlace(words.stock), set)}>
+      <h4>{title}</h4>
+      <TypedFields what={title} fields={fields} lengths={lengths} onSet={([x, y]) => set({ x, y })}>
+        <button type="button" aria-label={words.pickOf(title)} onClick={() => onPick(words.pickPlace(title), set)}>
           {words.pick}
         </button>
-        {corner !== undefined && (
+        {at !== undefined && (
           <button
             type="button"
-            aria-label={words.giveBackOf(words.stock)}
-            onClick={() => onHand(words.step.giveBack(words.stock), { 'stock.corner': undefined })}
+            aria-label={words.giveBackOf(title)}
+            onClick={() => onHand(words.step.giveBack(title), { [path]: undefined })}
           >
             {words.giveBack}
           </button>

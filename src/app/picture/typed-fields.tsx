@@ -1,14 +1,14 @@
 /** Fields for typed lengths that are set together: a width, a place by X and Y, two corners; wrong ones say what is wrong. */
 import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
 import { pictureWords as words } from '../words/picture.ts';
-import { typedLength } from './hand-keys.ts';
+import { type Sign, typedLength } from './hand-keys.ts';
 import type { Lengths } from './lengths.ts';
 
 export interface Field {
   readonly label: string;
   /** mm; empty when left out. */
   readonly mm?: number | undefined;
-  readonly sign?: 'any' | 'positive';
+  readonly sign?: Sign;
 }
 
 interface TypedFieldsProps {

@@ -80,7 +80,7 @@ export const pictureWords = {
   line: (role: Role, pass?: number) =>
     role === 'pass' ? `pass ${pass ?? 1}: ${PASS_LINES[Math.min(pass ?? 1, PASS_LINES.length) - 1]}` : LINES[role],
   passOver: (n: number) => `way of the wire, pass ${n}`,
-  datumRow: 'datum: X 0, Y 0',
+  datumRow: 'datum, zero of the program',
   findingRow: 'finding, as numbered in the margin',
   overRow: 'cut so far, as wide as the kerf',
   deviationTitle: (factor: string) => `Deviation from the drawing, drawn ${factor} times larger than it is`,
@@ -118,7 +118,7 @@ export const pictureWords = {
   planner: 'as the planner chooses',
   planned: (what: string) => `${what}, as the planner chose`,
   tab: 'Tab',
-  tabWidth: 'width',
+  tabWidth: 'width, 0 for none',
   entry: 'Entry on the contour',
   startHole: 'Start hole',
   diameter: 'Ø',
@@ -144,7 +144,8 @@ export const pictureWords = {
   drawClamp: 'Draw in the picture',
   lowCorner: 'lower left',
   highCorner: 'upper right',
-  stock: 'Lower left corner of the block from the datum',
+  datumPlace: 'Datum: zero of the program in the drawing',
+  stock: 'Lower left corner of the block in the drawing',
   stockNeedsSize: 'The drawing shows the block, or its size is not given; only a block of given size can be placed.',
   step: {
     kept: (id: string) => `Kept side of ${id}`,
@@ -161,11 +162,13 @@ export const pictureWords = {
     addClamp: 'Add a clamp',
     removeClamp: 'Take a clamp away',
     stock: 'Place of the block',
+    datum: 'Datum',
   },
   typed: {
     wrong: (reason: string) => `Not a length: ${reason}.`,
     ambiguous: (readings: string) => `This can be read in two ways: ${readings}. Write it so that only one is left.`,
     positive: 'It must be more than 0.',
+    notNegative: 'It must not be less than 0.',
     cornersApart: 'The upper right corner must lie right of and above the lower left one.',
   },
 } as const;
