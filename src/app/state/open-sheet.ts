@@ -5,6 +5,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { JobWorker } from '../work/job-worker.ts';
+import type { Sheet } from '../work/views.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
 import { type Runner, startRunner } from './runner.ts';
@@ -77,9 +78,10 @@ const beginning = (): SheetState => ({
 const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper): Parameters<typeof startRunner>[1] => ({
   began: () => store.setState({ running: { stage: '', share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
-  answered: (sheet) => {
+  answered: (sheet, asked) => {
     const { record } = store.getState();
     store.setState({ sheet, running: undefined, fault: undefined });
+    noteShown(sheet, asked);
     if (record === undefined || record.line === sheet.line) return;
     const told = { ...record, line: sheet.line.slice(0, 500) };
     store.setState({ record: told });
@@ -87,6 +89,11 @@ const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper): Parameters<typeo
   },
   failed: (fault) => store.setState({ fault, running: undefined }),
 });
+
+/** Notes in the browser's own timeline how long the user waited for an answer, until it was painted, and how much of that the core took. */
+const noteShown = ({ took }: Sheet, asked: number): void => {
+  requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
+};
 
 const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, ask: (record: JobRecord) => void): SheetActions => {
   const move = (make: (record: JobRecord) => JobRecord): void => {

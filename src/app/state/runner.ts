@@ -16,7 +16,8 @@ export interface Runner {
 export interface RunnerEvents {
   readonly began: () => void;
   readonly tell: Tell;
-  readonly answered: (sheet: Sheet) => void;
+  /** `asked` is when the question was asked, by the page's own clock, ms. */
+  readonly answered: (sheet: Sheet, asked: number) => void;
   readonly failed: (sentence: string) => void;
 }
 
@@ -49,7 +50,7 @@ export const startRunner = (drawing: DrawingFile, events: RunnerEvents): Runner 
       question,
       proxy((stage, share) => running === mine && events.tell(stage, share)),
     ).then(
-      (sheet) => done(() => events.answered(sheet)),
+      (sheet) => done(() => events.answered(sheet, mine.since)),
       (error: unknown) => done(() => events.failed(String(error))),
     );
     thread.onerror = () => done(() => events.failed('The worker that runs the job broke off.'));
