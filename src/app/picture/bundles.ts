@@ -24,13 +24,21 @@ export interface Layered {
   readonly filled: readonly Stretch[];
 }
 
-/** Layers in the order in which they are painted. */
+const made = new WeakMap<LayerView, Layered>();
+
+/** Layers in the order in which they are painted; each is bundled once, whatever chapters show it. */
 export const layered = (layers: readonly LayerView[]): readonly Layered[] =>
   layers.map((layer) => {
-    const style = styleOf(layer);
-    const fills = style.fill !== undefined || style.hatched === true;
-    return { layer, style, bundles: bundlesOf(layer.chains, style), filled: fills ? layer.chains.filter((c) => c.closed).map(whole) : [] };
+    const known = made.get(layer) ?? layeredOf(layer);
+    made.set(layer, known);
+    return known;
   });
+
+const layeredOf = (layer: LayerView): Layered => {
+  const style = styleOf(layer);
+  const fills = style.fill !== undefined || style.hatched === true;
+  return { layer, style, bundles: bundlesOf(layer.chains, style), filled: fills ? layer.chains.filter((c) => c.closed).map(whole) : [] };
+};
 
 export const whole = ({ segments, closed }: ChainView): Stretch => ({ numbers: segments, from: 0, to: countOf(segments), closed });
 

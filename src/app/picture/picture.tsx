@@ -49,6 +49,8 @@ export interface PictureProps {
   readonly picking?: Picking | undefined;
   readonly onChoose: (owner: string | undefined) => void;
   readonly onPoint: (id: string | undefined) => void;
+  /** The mark of a finding was clicked. */
+  readonly onMark?: ((finding: string) => void) | undefined;
   readonly onBlock?: ((block: number) => void) | undefined;
   readonly onPicked?: ((what: Picked) => void) | undefined;
   /** Picking was given up by Escape or its button. */
@@ -175,7 +177,10 @@ const eventsOf = (newest: { readonly current: { readonly props: PictureProps; re
     },
     clicked: (here, mark, block) => {
       const { props } = newest.current;
-      if (mark !== undefined) return props.onPoint(mark.id);
+      if (mark !== undefined) {
+        props.onPoint(mark.id);
+        return props.onMark?.(mark.id);
+      }
       if (block !== undefined) props.onBlock?.(block);
       props.onChoose(here.kind === 'nothing' ? undefined : here.owner);
     },

@@ -72,9 +72,12 @@ const centresOf = (index: Omit<Indexed, 'centres'>): Flatbush | undefined => {
 const layerAt = (index: Omit<Indexed, 'centres'>, n: number): LayerView => index.layers[index.layerOf[n]];
 const chainAt = (index: Omit<Indexed, 'centres'>, n: number): ChainView => layerAt(index, n).chains[index.chainOf[n]];
 
-/** All segments of the layers that `shown` lets pass and that come within `reach` mm of a point, nearest first. */
+/** Where thousands of segments lie under one finger, those whose boxes are nearest are enough. */
+const MOST_NEAR = 500;
+
+/** The segments of the layers that `shown` lets pass and that come within `reach` mm of a point, nearest first. */
 export const near = (index: Indexed, p: Spot, reach: number, shown: (layer: LayerView) => boolean): readonly Near[] => {
-  const found = index.boxes?.search(p.x - reach, p.y - reach, p.x + reach, p.y + reach, (n) => shown(layerAt(index, n))) ?? [];
+  const found = index.boxes?.neighbors(p.x, p.y, MOST_NEAR, reach, (n) => shown(layerAt(index, n))) ?? [];
   const all: Near[] = [];
   for (const n of found) {
     const chain = chainAt(index, n);
