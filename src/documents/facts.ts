@@ -3,6 +3,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import type { Clock } from '../estimate/clock/clock.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
+import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import type { OtherWays } from '../physics/other-ways.ts';
 import type { PlanBudgets } from '../plan/budget-of-plan.ts';
@@ -25,6 +26,10 @@ export interface JobFacts {
   /** The program was scaled for the temperature of the work piece, °C. */
   readonly scaled?: { readonly factor: number; readonly temperature: number };
   readonly asked: { readonly finish: number; readonly tolerance: number; readonly insideCorner: number };
+  /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
+  readonly datum?: Point;
+  /** What was set by hand in place of what the planner would choose; left out where nothing was. */
+  readonly byHand?: SetByHand;
   /** What nobody said and the house took for granted, each as a sentence. */
   readonly assumed: readonly string[];
   readonly drawingName: string;
@@ -42,6 +47,17 @@ export interface JobFacts {
   /** Of all layers, the gravest first. */
   readonly findings: readonly Finding[];
 }
+
+export interface SetByHand {
+  /** By id of loop or line: 'entry', 'hole', 'tab', 'kept', 'start', 'core', 'order'. */
+  readonly contours: Readonly<Record<string, readonly string[]>>;
+  /** 'wire', 'passes', 'offsets', 'order', 'datum', 'clamps', 'holes'. */
+  readonly whole: readonly string[];
+}
+
+/** A place of the drawing as the program counts it, mm. */
+export const fromDatum = ({ datum }: Pick<JobFacts, 'datum'>, { x, y }: Point): Point =>
+  datum === undefined ? { x, y } : { x: x - datum.x, y: y - datum.y };
 
 /** mm: how far the profile is to be expected from the drawing, with everything counted where a budget is drawn up; never less than the passes leave. */
 export const expectedWithin = (plan: Plan, budgets: PlanBudgets | undefined): number =>

@@ -1,11 +1,13 @@
 /** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
+import type { Point } from '../geometry/segment.ts';
 import type { OpenCutPlan, OpenEnd } from '../plan/open.ts';
 import { column, type PaperBlock } from './paper.ts';
+import { placesOf } from './tables.ts';
 import { type ControlUnit, MILLIMETRES, mass, place } from './words.ts';
 
 type Table = Extract<PaperBlock, { kind: 'table' }>;
 
-export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MILLIMETRES): Table => ({
+export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MILLIMETRES, datum?: Point): Table => ({
   kind: 'table',
   columns: [
     column('Line', 0.7),
@@ -18,16 +20,17 @@ export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MIL
   rows: lines.map(({ chain, kept, from, to, piece }) => [
     chain,
     kept === 'slit' ? 'both sides' : `its ${kept} side`,
-    endSaid(from, unit),
-    endSaid(to, unit),
+    endSaid(from, unit, datum),
+    endSaid(to, unit, datum),
     piece === undefined ? 'none' : place(piece.tab, unit),
     piece === undefined ? 'nothing' : `${piece.role}, ${mass(piece.mass.value)}`,
   ]),
   note: 'Left and right as the line runs in the drawing, from the first place to the second. Beside the block: threaded in the open.',
 });
 
-const endSaid = (end: OpenEnd, unit: ControlUnit): string => {
-  const at = `X ${place(end.at.x, unit)} Y ${place(end.at.y, unit)}`;
+const endSaid = (end: OpenEnd, unit: ControlUnit, datum: Point | undefined): string => {
+  const [x, y] = placesOf(end.at, unit, datum);
+  const at = `X ${x} Y ${y}`;
   if (end.kind === 'edge') return `beside the block, ${at}`;
   if (end.kind === 'blind') return `blind end, ${at}`;
   return `hole Ø ${place(end.diameter, unit)}${end.origin === 'placed' ? ', to be drilled' : ''}, ${at}`;

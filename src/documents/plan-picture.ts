@@ -38,7 +38,7 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
       ...cuts.flatMap(holeStrokes),
       ...(plan?.openCuts ?? []).flatMap(lineStrokes),
       ...refusedPlaces(facts, size * 0.03),
-      ...datum({ x: 0, y: 0 }, low, high, size * 0.02),
+      ...datum(facts.datum ?? { x: 0, y: 0 }, low, high, size * 0.02),
     ],
     labels: [...holeLabels(cuts), ...(plan?.openCuts ?? []).map(lineLabel)],
   };
@@ -144,12 +144,12 @@ const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
   return strokes;
 };
 
-/** The drawing's zero, where it lies in the picture. */
+/** The zero of the program, where it lies in the picture. */
 const datum = (zero: Point, low: Point, high: Point, size: number): readonly Stroke[] => {
   const inside = zero.x >= low.x - size && zero.x <= high.x + size && zero.y >= low.y - size && zero.y <= high.y + size;
   if (!inside) return [];
   return [
     { data: circleData(zero, size / 2), width: 0.35, grey: 0.08 },
-    { data: `M${-size} 0H${size}M0 ${-size}V${size}`, width: 0.25, grey: 0.08 },
+    { data: `M${zero.x - size} ${zero.y}H${zero.x + size}M${zero.x} ${zero.y - size}V${zero.y + size}`, width: 0.25, grey: 0.08 },
   ];
 };

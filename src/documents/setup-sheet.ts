@@ -54,9 +54,15 @@ const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
       ['Alone', duration(estimate.unattended)],
       ['Wire used', `${Math.round(estimate.wireLength.value).toLocaleString('en')} m, ${value(estimate.wireMass)} kg`],
     );
-  known.push(['Datum', 'zero of the drawing, X and Y as drawn'], ['Height of datum', 'lower face of the block on the supports']);
+  known.push(['Datum', datumSaid(facts)], ['Height of datum', 'lower face of the block on the supports']);
   return known;
 };
+
+/** In mm, as the drawing is measured. */
+const datumSaid = ({ datum }: JobFacts): string =>
+  datum === undefined
+    ? 'zero of the drawing, X and Y as drawn'
+    : `X ${place(datum.x)}, Y ${place(datum.y)} mm of the drawing: every X and Y of program and tables counts from there`;
 
 const scaledRow = ({ scaled }: JobFacts): readonly (readonly [string, string])[] =>
   scaled === undefined
@@ -106,10 +112,10 @@ const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
     ...(facts.program === undefined ? [] : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.` } as const]),
     ...(plan.contours.length === 0
       ? []
-      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts))]),
+      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts), facts.datum)]),
     ...(plan.openCuts === undefined
       ? []
-      : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, controlUnit(facts))]),
+      : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, controlUnit(facts), facts.datum)]),
     ...clockBlocks(facts),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
   ];

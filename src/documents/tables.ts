@@ -1,7 +1,8 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../estimate/estimate.ts';
+import type { Point } from '../geometry/segment.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
-import { controlUnit, type JobFacts } from './facts.ts';
+import { controlUnit, fromDatum, type JobFacts } from './facts.ts';
 import { column, type PaperBlock } from './paper.ts';
 import { numbered } from './plan-picture.ts';
 import { type ControlUnit, duration, MILLIMETRES, mass, money, moneyRange, place, setting, spoken, value } from './words.ts';
@@ -38,7 +39,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
 });
 
 /** Where each contour starts. */
-export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES): Table => {
+export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES, datum?: Point): Table => {
   const rows = numbered(plan);
   const first = new Map(rows.toReversed().map((c) => [holeKey(c), c.number]));
   return {
@@ -58,16 +59,23 @@ export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES): Table =>
       String(c.number),
       c.loop,
       c.kept === 'die' ? 'the block' : 'the piece inside',
-      place(c.hole.at.x, unit),
-      place(c.hole.at.y, unit),
+      ...placesOf(c.hole.at, unit, datum),
       c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter, unit),
       holeWords(c, first.get(holeKey(c)) as number),
       c.tab === undefined ? 'none' : place(c.tab.length, unit),
       c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
     ]),
-    note: `X, Y and Ø in ${unit.name} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
+    note: `X, Y and Ø in ${unit.name} from ${zeroName(datum)}. Holes are drilled before clamping; clean and free of burrs.`,
   };
 };
+
+/** X and Y as the program counts them. */
+export const placesOf = (at: Point, unit: ControlUnit, datum: Point | undefined): readonly [x: string, y: string] => {
+  const { x, y } = fromDatum(datum === undefined ? {} : { datum }, at);
+  return [place(x, unit), place(y, unit)];
+};
+
+const zeroName = (datum: Point | undefined): string => (datum === undefined ? 'the zero of the drawing' : 'the datum');
 
 const holeKey = ({ hole: { at } }: ContourPlan): string => `${at.x} ${at.y}`;
 
@@ -129,7 +137,7 @@ export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
   const unit = controlUnit(facts);
   const rows = stops
     .slice(0, most)
-    .map((s, i) => [String(i + 1), String(s.block + 1), place(s.at.x, unit), place(s.at.y, unit), spoken(s.comment)]);
+    .map((s, i) => [String(i + 1), String(s.block + 1), ...placesOf(s.at, unit, facts.datum), spoken(s.comment)]);
   return {
     kind: 'table',
     columns: [column('Stop', 0.6), column('Line', 0.8), column('X', 0.9, 'right'), column('Y', 0.9, 'right'), column('What to do', 5)],

@@ -11,6 +11,7 @@ export const catalogue = {
   'measured-loop-unknown': { severity: 'refusal', title: 'A contour was measured that the job does not cut' },
   'thermal-growth-large': { severity: 'warning', title: 'The part grows noticeably while it is cut, and the program is not scaled for it' },
   'program-scaled': { severity: 'note', title: 'The program is scaled for the temperature of the work piece' },
+  'datum-set': { severity: 'note', title: 'The program has its zero elsewhere than the drawing' },
   'scale-below-resolution': { severity: 'note', title: 'Scaling for temperature moves less than the program can write' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
   'nest-drawing-unusable': { severity: 'refusal', title: 'A drawing of a nest has nothing that could be laid' },

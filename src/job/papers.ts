@@ -8,7 +8,7 @@ import { drawingPicture } from '../drawing/picture.ts';
 import { proofPicture } from '../proof/picture.ts';
 import { papersOf } from './papers-of.ts';
 import type { JobRun, Ran } from './run.ts';
-import { asDrawn } from './scale.ts';
+import { asDrawn, scaledIn } from './scale.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 
 export type Handout = JobRun & {
@@ -33,7 +33,7 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
       : {
           [`${stem}.proof.svg`]: proofPicture(
             facts.proof,
-            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, asDrawn(facts.plan.block, setup.scaled), ran.lines),
+            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, asDrawn(facts.plan.block, scaledIn(setup)), ran.lines),
           ),
         }),
     ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),

@@ -22,6 +22,7 @@ import { withoutCutLines } from './open-wish.ts';
 import { inDrawingUnits } from './places.ts';
 import { asDrawn } from './scale.ts';
 import { noSentence, yesSentence } from './sentence.ts';
+import { setByHand } from './set-by-hand.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
@@ -29,7 +30,7 @@ import { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written }
 import { toldOnce } from './told-once.ts';
 import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
-import { wishOf } from './wish.ts';
+import { datumOf, wishOf } from './wish.ts';
 
 export interface JobRun {
   readonly job: Job;
@@ -89,10 +90,10 @@ export const runJob = (run: JobRun): Ran => {
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
-  const program = readBack(run, made.written);
+  const program = readBack(run, made.written, wish.wish.datum);
   const proof = proveRead(
     program,
-    proofQuestion(made.written.text, setup, wish.wish.wanted, asDrawn(made.plan.block, setup.scaled), wish.wish.lines),
+    proofQuestion(made.written.text, setup, wish.wish.wanted, asDrawn(made.plan.block, wish.wish.scaled), wish.wish.lines),
   );
   tell('working out hours and price', 0.9);
   const estimated = estimateOf(run, made.plan, program);
@@ -152,6 +153,7 @@ const answered = (run: JobRun, r: Results): Answer => {
     yes && r.plan !== undefined && estimate !== undefined
       ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate, within: expectedWithin(r.plan, wider.facts.budgets) })
       : noSentence(findings, r.proof);
+  const [datum, byHand] = [datumOf(run.job, r.drawing.units.millimetres), setByHand(run.job)];
   const facts: JobFacts = {
     answer: yes ? 'yes' : 'no',
     sentence,
@@ -164,6 +166,8 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.setup?.scaled === undefined ? {} : { scaled: r.setup.scaled }),
     quantity: run.job.quantity,
     asked: { finish: run.job.finish, tolerance: run.job.tolerance, insideCorner: run.job.insideCorner },
+    ...(datum === undefined ? {} : { datum }),
+    ...(byHand === undefined ? {} : { byHand }),
     assumed: assumptions(run, r.drawing, r.material),
     drawingName: run.drawingName,
     drawing: r.drawing,

@@ -2,26 +2,34 @@
 import type { Finding } from '../finding/finding.ts';
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import type { Chain } from '../geometry/contour.ts';
-import { scaling, transformChain, transformPoint } from '../geometry/transform.ts';
+import type { Point } from '../geometry/segment.ts';
+import { type Similarity, scaling, transformChain, transformPoint } from '../geometry/transform.ts';
 import type { Material } from '../physics/material.ts';
 import { programScale } from '../physics/program-scale.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { find } from './findings.ts';
 import type { Job } from './job.ts';
+import type { SetupFile } from './setup-file.ts';
 
 /** By how much every place of the drawing is multiplied, and what that follows from: 1e-6/K and °C. */
 export interface Scaled {
   readonly factor: number;
   readonly expansion: number;
   readonly temperature: number;
+  /** Place that stays where it is, mm: the datum, where it is not the zero of the drawing. */
+  readonly about?: Point;
 }
 
+/** As a set-up file tells it. */
+export const scaledIn = ({ scaled, datum }: Pick<SetupFile, 'scaled' | 'datum'>): Scaled | undefined =>
+  scaled === undefined ? undefined : { ...scaled, ...(datum === undefined ? {} : { about: datum }) };
+
 /** Factor 1, as at 20 °C, is no scale: the program is then the same to the last character. */
-export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: Material): Scaled | undefined => {
+export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: Material, about?: Point): Scaled | undefined => {
   if (temperature?.scale !== true) return undefined;
   const { value: expansion } = material.expansion;
   const factor = programScale.compute({ expansion, temperature: temperature.cutting });
-  return factor === 1 ? undefined : { factor, expansion, temperature: temperature.cutting };
+  return factor === 1 ? undefined : { factor, expansion, temperature: temperature.cutting, ...(about === undefined ? {} : { about }) };
 };
 
 /**
@@ -31,28 +39,46 @@ export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: M
  */
 export const scaledQuestion = (question: PlanQuestion, scaled: Scaled | undefined): PlanQuestion => {
   if (scaled === undefined) return question;
-  const grown = scaling(scaled.factor);
+  const grown = scaling(scaled.factor, scaled.about);
   return {
     ...question,
     loops: question.loops.map((l) => ({ ...l, contour: transformChain(grown, l.contour) })),
     ...(question.open === undefined ? {} : { open: question.open.map((l) => ({ ...l, path: transformChain(grown, l.path) })) }),
     holes: question.holes.map((h) => ({ ...h, at: transformPoint(grown, h.at) })),
     marks: question.marks.map((at) => transformPoint(grown, at)),
+    ...(question.byHand === undefined ? {} : { byHand: grownHands(question.byHand, grown) }),
   };
 };
+
+const grownHands = (byHand: NonNullable<PlanQuestion['byHand']>, grown: Similarity): NonNullable<PlanQuestion['byHand']> =>
+  Object.fromEntries(
+    Object.entries(byHand).map(([id, { entry, hole, ...tab }]) => [
+      id,
+      {
+        ...(entry && { entry: transformPoint(grown, entry) }),
+        ...(hole && { hole: { ...hole, at: transformPoint(grown, hole.at) } }),
+        ...tab,
+      },
+    ]),
+  );
 
 /** Growth beyond this share of the tolerance is worth scaling for: the passes need the rest of it. */
 const NOTICED = 0.25;
 
-/** `drawn`: what is cut, mm, as drawn. `lastDigit`: of the program, mm. */
-export const scaleFindings = (job: Job, material: Material, drawn: readonly Chain[], lastDigit: number): readonly Finding[] => {
+/** `drawn`: what is cut, mm, as drawn. `lastDigit`: of the program, mm; `datum`: its zero in the drawing, mm. */
+export const scaleFindings = (
+  job: Job,
+  material: Material,
+  drawn: readonly Chain[],
+  { lastDigit, datum = { x: 0, y: 0 } }: { readonly lastDigit: number; readonly datum?: Point },
+): readonly Finding[] => {
   const { temperature } = job;
   if (temperature === undefined || drawn.length === 0) return [];
   const { minX, minY, maxX, maxY } = mergedBounds(drawn.map(boundsOfChain));
   const size = Math.max(maxX - minX, maxY - minY);
   const factor = programScale.compute({ expansion: material.expansion.value, temperature: temperature.cutting });
   const grows = Math.abs(factor - 1) * size;
-  const farthest = Math.abs(factor - 1) * Math.max(...[minX, minY, maxX, maxY].map(Math.abs));
+  const farthest = Math.abs(factor - 1) * Math.max(...[minX - datum.x, minY - datum.y, maxX - datum.x, maxY - datum.y].map(Math.abs));
   if (!temperature.scale)
     return grows <= NOTICED * job.tolerance ? [] : [growthFinding(job, material, size, (factor - 1) * size, temperature.cutting)];
   return [farthest < lastDigit / 2 ? belowDigit(farthest, lastDigit, temperature.cutting) : scaledNote(factor, size, temperature.cutting)];
@@ -87,4 +113,4 @@ const belowDigit = (farthest: number, lastDigit: number, cutting: number): Findi
 
 /** The place in the drawing, at 20 °C, of a place in the program. */
 export const asDrawn = <C extends Chain>(chain: C, scaled: Scaled | undefined): C =>
-  scaled === undefined ? chain : transformChain(scaling(1 / scaled.factor), chain);
+  scaled === undefined ? chain : transformChain(scaling(1 / scaled.factor, scaled.about), chain);

@@ -48,6 +48,11 @@ export const setupSchema = z
       .describe(
         'The program was scaled for temperature; block, holes and leads of this file stay told as they are at 20 °C. Not scaled when left out',
       ),
+    datum: spot
+      .optional()
+      .describe(
+        'Zero of the program in the drawing; all other places of this file are told as drawn. The zero of the drawing when left out',
+      ),
     height: z.number().positive().max(1000),
     density: z.number().positive().max(30).describe('g/cm³'),
     tolerance: z.number().positive().max(5),
@@ -97,6 +102,7 @@ export const proofQuestion = (
   density: setup.density,
   tolerance: setup.tolerance,
   insideCorner: setup.insideCorner,
+  ...(setup.datum === undefined ? {} : { datum: setup.datum }),
   ...(setup.scaled === undefined ? {} : { scaled: setup.scaled }),
 });
 

@@ -1,5 +1,6 @@
 /** The set-up file of a program that has just been written. */
 import type { Point } from '../geometry/segment.ts';
+import { scaling, transformPoint } from '../geometry/transform.ts';
 import type { Material } from '../physics/material.ts';
 import { slitOf } from '../plan/block-edge.ts';
 import type { Plan } from '../plan/plan.ts';
@@ -18,7 +19,8 @@ export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material,
   ...(wish.lines.length === 0 ? {} : { open: Object.fromEntries(wish.lines.map((l) => [l.id, l.kept])) }),
   ...leadsOf(plan, wish.scaled),
   ease: run.job.ease,
-  ...(wish.scaled === undefined ? {} : { scaled: wish.scaled }),
+  ...(wish.scaled === undefined ? {} : { scaled: scaledTold(wish.scaled) }),
+  ...(wish.datum === undefined ? {} : { datum: wish.datum }),
   height: plan.height,
   density: material.density.value,
   tolerance: run.job.tolerance,
@@ -45,4 +47,6 @@ const holesOf = (plan: Plan, scaled: Scaled | undefined): SetupFile['holes'] => 
 
 /** Places of the plan are those of the warm block; the file tells them as they are drawn and drilled, at 20 °C. */
 const drawnAt = ({ x, y }: Point, scaled: Scaled | undefined): { x: number; y: number } =>
-  scaled === undefined ? { x, y } : { x: x / scaled.factor, y: y / scaled.factor };
+  scaled === undefined ? { x, y } : transformPoint(scaling(1 / scaled.factor, scaled.about), { x, y });
+
+const scaledTold = ({ factor, expansion, temperature }: Scaled) => ({ factor, expansion, temperature });

@@ -3,9 +3,12 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { readDrawing } from '../drawing/read.ts';
 import { type Estimated, estimateJob } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
+import type { Point } from '../geometry/segment.ts';
+import { placedProgram } from '../nc/read/placed.ts';
 import type { ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
+import { movedSteps } from '../plan/moved.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
 import { noMemory } from './memory.ts';
@@ -30,7 +33,7 @@ type Made =
 export const makeProgram = (run: JobRun, wish: Wish): Made =>
   (run.memory ?? noMemory).recall(
     'program',
-    JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, run.dialect, { ...wish.question, loops: [] }]),
+    JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, wish.datum ?? 0, run.dialect, { ...wish.question, loops: [] }]),
     () => madeOf(run, wish),
   );
 
@@ -38,13 +41,22 @@ const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
   const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];
-  const written = writeProgram(plan, run.dialect, { name: run.job.name ?? run.drawingName, date: run.day, notes });
+  const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(wish.datum)] };
+  const written = writeProgram(fromDatum(plan, wish.datum), run.dialect, header);
   if (written.kind === 'refused') return { kind: 'refused', plan, findings: written.findings };
   return { kind: 'made', plan, written };
 };
 
-/** The program as its control would read it: proof, hours and price all start from here. */
-export const readBack = (run: JobRun, written: Written): ReadProgram => readProgram(written.text, run.dialect, written.registers);
+const datumNotes = (datum: Point | undefined): readonly string[] =>
+  datum === undefined ? [] : [`Zero at X ${Number(datum.x.toFixed(4))} Y ${Number(datum.y.toFixed(4))} mm of the drawing`];
+
+/** The program counts from its datum; the plan stays where the drawing has it. */
+const fromDatum = (plan: Plan, datum: Point | undefined): Pick<Plan, 'steps' | 'passes'> =>
+  datum === undefined ? plan : { passes: plan.passes, steps: movedSteps(plan.steps, { x: -datum.x, y: -datum.y }) };
+
+/** The program as its control would read it, moved to where its zero lies in the drawing: proof, hours and price all start from here. */
+export const readBack = (run: JobRun, written: Written, datum?: Point): ReadProgram =>
+  placedProgram(readProgram(written.text, run.dialect, written.registers), datum);
 
 export const estimateOf = (run: JobRun, plan: Plan, program: ReadProgram): Estimated =>
   estimateJob({

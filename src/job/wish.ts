@@ -7,7 +7,7 @@ import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { sortLoops } from '../plan/kept.ts';
 import type { WantedLine } from '../plan/open.ts';
-import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
+import type { ByHand, PlanQuestion, WantedLoop } from '../plan/question.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
@@ -26,6 +26,8 @@ export interface Wish {
   /** Of the work piece as warm as it is cut, where the program is to be scaled for that. */
   readonly question: PlanQuestion;
   readonly scaled?: Scaled;
+  /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
+  readonly datum?: Point;
   readonly findings: readonly Finding[];
 }
 
@@ -51,7 +53,8 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
   const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
   const block = sorted.block[0];
-  const scaled = scaledFor(job, material);
+  const datum = datumOf(job, drawing.units.millimetres);
+  const scaled = scaledFor(job, material, datum);
   const drawn = [...sorted.cut.map(({ loop }) => loop.contour), ...open.lines.map((l) => l.path)];
   const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
   return {
@@ -62,7 +65,13 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
       ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
       question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
       ...(scaled === undefined ? {} : { scaled }),
-      findings: [...open.findings, ...eased.findings, ...scaleFindings(job, material, drawn, lastDigit)],
+      ...(datum === undefined ? {} : { datum }),
+      findings: [
+        ...open.findings,
+        ...eased.findings,
+        ...datumNote(datum),
+        ...scaleFindings(job, material, drawn, { lastDigit, ...(datum && { datum }) }),
+      ],
     },
   };
 };
@@ -89,6 +98,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     kept: job.kept,
     ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
     ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
+    ...byHandOf(job, scale),
     blockMargin: job.block.margin,
     ...stockOf(job, scale),
     wires: shop.wires,
@@ -116,6 +126,43 @@ const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => 
 };
 
 const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });
+
+/** Zero of the program, mm; none where it is the zero of the drawing anyway. */
+export const datumOf = ({ datum }: Job, scale: number): Point | undefined =>
+  datum === undefined || (datum.x === 0 && datum.y === 0) ? undefined : scaled(datum, scale);
+
+/** Told in mm like all places of the plan; the answer turns them into units of the drawing. */
+const datumNote = (datum: Point | undefined): readonly Finding[] =>
+  datum === undefined
+    ? []
+    : [
+        find(
+          'datum-set',
+          `The program counts from (${datum.x.toFixed(3)}, ${datum.y.toFixed(3)}) of the drawing, as set by hand: program, set-up sheet and hole table have their zero there.`,
+          { place: { kind: 'spot', x: datum.x, y: datum.y, reach: 2 } },
+        ),
+      ];
+
+/** Each key only where it says something, so that a job without them asks what it always asked. */
+const byHandOf = (
+  { byHand, order, passes, offsets }: Job,
+  scale: number,
+): Pick<PlanQuestion, 'byHand' | 'order' | 'passes' | 'offsets'> => {
+  const set = Object.entries(byHand).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
+    id,
+    {
+      ...(entry && { entry: scaled(entry, scale) }),
+      ...(hole && { hole: { at: scaled(hole, scale), ...(hole.diameter === undefined ? {} : { diameter: hole.diameter }) } }),
+      ...(tab === undefined ? {} : { tab }),
+    },
+  ]);
+  return {
+    ...(set.length === 0 ? {} : { byHand: Object.fromEntries(set) }),
+    ...(order.length === 0 ? {} : { order }),
+    ...(passes === undefined ? {} : { passes }),
+    ...(offsets === undefined || offsets.length === 0 ? {} : { offsets }),
+  };
+};
 
 /** What an hour of the machine and of a person costs on the day, and what a stop takes; where no rates hold yet, the estimate will say so. */
 const ratesOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate' | 'person'> => {

@@ -49,6 +49,16 @@ const shiftedDeviation: Formula<'deviation' | 'shift'> = {
   compute: ({ deviation, shift }) => deviation + shift,
 };
 
+/** The budget counts in µm. */
+export const shiftInMicrometres: Formula<'shift'> = {
+  name: 'error by registers set by hand',
+  text: 'error = 1000 shift',
+  source: 'definition',
+  unit: 'µm',
+  inputs: { shift: { unit: 'mm', name: 'shift of the finished face' } },
+  compute: ({ shift }) => 1000 * shift,
+};
+
 /** @param shift mm, of the finished face by registers set by hand. */
 export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =>
   shift === undefined

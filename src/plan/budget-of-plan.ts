@@ -36,6 +36,7 @@ export const budgetsOf = (plan: Plan, question: PlanBudgetQuestion): PlanBudgets
     material: question.material,
     ...(question.factors === undefined ? {} : { factors: question.factors }),
     opened: openedShare(plan),
+    ...(plan.shift === undefined ? {} : { shift: plan.shift }),
     ...(question.temperatures === undefined ? {} : { temperatures: question.temperatures }),
   };
   return {

@@ -20,6 +20,7 @@ const skimMore = (value: number, { passes, machine, of }: BudgetQuestion): strin
 };
 
 const REMEDIES: Readonly<Record<Cause, (value: number, question: BudgetQuestion) => string>> = {
+  register: (value) => `Leave offsets out, or set the register that is expected: either takes all ${µm(value)} away.`,
   barrel: skimMore,
   corner: (_, { passes }) =>
     `A slower last pass round tight arcs, or a lag below today's ${µm(passes.at(-1)!.formError.value)}, takes it away with its square.`,

@@ -20,7 +20,7 @@ import { thermalGrowth } from '../physics/thermal-growth.ts';
 import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Unit } from '../quantity/unit.ts';
-import { gapDoubt } from './accuracy.ts';
+import { gapDoubt, shiftInMicrometres } from './accuracy.ts';
 import { remedyFor } from './budget-remedies.ts';
 import type { Pass } from './plan.ts';
 
@@ -53,6 +53,8 @@ export interface BudgetQuestion {
   /** Of the block's area, what is cut loose, 0 to 1. */
   readonly opened: number;
   readonly temperatures?: Temperatures;
+  /** mm by which registers set by hand move the finished face. */
+  readonly shift?: Figure;
   /** Begins the keys of all figures: 'budget' when left out. */
   readonly key?: string;
 }
@@ -97,7 +99,17 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
 };
 
 /** What causes a share. */
-export type Cause = 'barrel' | 'corner' | 'thermal' | 'measuring' | 'temperature' | 'gap' | 'stress' | 'positioning' | 'repeatability';
+export type Cause =
+  | 'register'
+  | 'barrel'
+  | 'corner'
+  | 'thermal'
+  | 'measuring'
+  | 'temperature'
+  | 'gap'
+  | 'stress'
+  | 'positioning'
+  | 'repeatability';
 
 interface Share {
   readonly what: Cause;
@@ -118,6 +130,7 @@ const sharesOf = (question: BudgetQuestion): readonly Share[] => {
   });
   return [
     share('barrel', 'barrel and lag that the last pass leaves', 'systematic', onSides(question, barrelOf(question), key('barrel'))),
+    ...registerOf(question).map((figure) => share('register', 'registers set by hand', 'systematic', figure)),
     ...cornerOf(question).map((figure) => share('corner', 'wire lag on the tightest arc', 'systematic', figure)),
     ...heatOf(question).map(({ what, name, kind, figure }) => share(what, name, kind, figure)),
     share('gap', 'error of offset and gap', 'random', onSides(question, gapOf(question), key('gap'))),
@@ -145,6 +158,12 @@ const onSides = ({ of }: BudgetQuestion, error: Figure, key: string): Figure =>
   of.kind === 'profile'
     ? error
     : apply(overSides, { error, sides: shop(`${key}-sides`, 'cut faces of the size', of.sides, '1', 'the drawing') }, { key });
+
+/** The face is off by as much as the last register is, side by side. */
+const registerOf = (question: BudgetQuestion): readonly Figure[] =>
+  question.shift === undefined
+    ? []
+    : [onSides(question, apply(shiftInMicrometres, { shift: question.shift }, { key: 'budget.register-side' }), 'budget.register')];
 
 /** Not in a size: it is measured on its flanks. */
 const cornerOf = (question: BudgetQuestion): readonly Figure[] => {

@@ -209,4 +209,29 @@ export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly
     );
 };
 
+/** What is set by hand of the job as a whole, beside what the wire is said with. */
+export const setFindings = ({ offsets = [], order = [] }: PlanQuestion): readonly Finding[] => [
+  ...(offsets.length === 0
+    ? []
+    : [
+        find('set-by-hand', `The registers are set by hand: ${offsets.map((o, i) => `${o} mm for pass ${i + 1}`).join(', ')}.`, {
+          place: { kind: 'field', path: 'offsets' },
+        }),
+      ]),
+  ...(order.length === 0
+    ? []
+    : [
+        find(
+          'set-by-hand',
+          `The order is set by hand: ${order.slice(0, NAMED).join(', ')}${order.length > NAMED ? ` and ${order.length - NAMED} more` : ''} first.`,
+          {
+            place: { kind: 'field', path: 'order' },
+          },
+        ),
+      ]),
+];
+
+/** As many are called by name in one sentence. */
+const NAMED = 12;
+
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

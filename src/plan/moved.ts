@@ -2,6 +2,7 @@
 import type { Contour } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { DesignStep } from './design-step.ts';
+import type { Step } from './plan.ts';
 
 export const movedPoint = (p: Point, by: Point): Point => ({ x: p.x + by.x, y: p.y + by.y });
 
@@ -27,5 +28,12 @@ export const movedStep = (step: DesignStep, by: Point): DesignStep => {
     part: step.part,
   };
 };
+
+/** Steps of a whole plan, travel included. */
+export const movedSteps = (steps: readonly Step[], by: Point): readonly Step[] =>
+  steps.map((step): Step => {
+    if (step.kind === 'travel') return { kind: 'travel', to: movedPoint(step.to, by) };
+    return step.kind === 'cut' || step.kind === 'thread' ? (movedStep(step, by) as Step) : step;
+  });
 
 const isNothing = (by: Point): boolean => by.x === 0 && by.y === 0;

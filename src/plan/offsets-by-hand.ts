@@ -11,8 +11,6 @@ export interface OffsetRows {
   readonly rows: readonly LadderRow[];
   /** mm by which the last register is off what was expected: the finished face is off the drawing by as much. None where it is not. */
   readonly shift?: Figure;
-  /** Why a wire cannot run with them, in a few words. */
-  readonly fault?: string;
   readonly findings: readonly Finding[];
 }
 
@@ -22,12 +20,7 @@ const SAME = 1e-9;
 /** As many offsets as rows. */
 export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number[], wire: Wire): OffsetRows => {
   const low = offsets.findIndex((o) => o <= wire.diameter / 2);
-  if (low >= 0)
-    return {
-      rows,
-      fault: `register ${low + 1} set by hand would lead it into the finished face`,
-      findings: [belowWire(low, offsets[low]!, wire)],
-    };
+  if (low >= 0) return { rows, findings: [belowWire(low, offsets[low]!, wire)] };
   const d = given({ key: 'cut.wire', name: 'wire diameter', value: wire.diameter, unit: 'mm', basis: 'shop', source: wire.name });
   const set = rows.map((row, i) => rowWith(row, offsets[i]!, i === rows.length - 1, d));
   const last = rows.at(-1)!;

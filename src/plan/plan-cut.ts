@@ -3,7 +3,7 @@ import type { Finding } from '../finding/finding.ts';
 import { accuracyFigure, withShift } from './accuracy.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { besideBlock } from './block-edge.ts';
-import { handOfUnknown } from './by-hand.ts';
+import { handOfUnknown, setFindings } from './by-hand.ts';
 import { clampFindings } from './clamps.ts';
 import { coresOfUnknown, withCore } from './core-choice.ts';
 import { find } from './findings.ts';
@@ -37,6 +37,7 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...coresOfUnknown(question, sorted),
     ...handOfUnknown(question, sorted),
     ...countFindings(question),
+    ...setFindings(question),
     ...choice.findings,
     ...travelFindings(block, sorted.cut, question),
     ...stockFindings(block, sorted, question),

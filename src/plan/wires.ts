@@ -103,7 +103,6 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
   if (passed.kind === 'fault') return { ...none, fault: passed.fault, findings: passed.findings };
   const { minutes, short } = passed;
   const set = offsetsFor(passed.rows, question, wire);
-  if (set.fault !== undefined) return { ...none, fault: set.fault, findings: set.findings };
   return {
     wire,
     rows: set.rows,
@@ -141,7 +140,10 @@ const nearest = (judged: readonly WireTried[]): WireTried =>
 const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: readonly WireTried[], question: PlanQuestion): Finding[] => {
   const counted = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
   const passes = passCount(question) === undefined ? counted : `${counted} as you asked`;
-  if (question.wire !== undefined) return [find('wire-chosen', `${chosen.wire.name} wire as you asked, in ${passes}.`)];
+  if (question.wire !== undefined) {
+    const both = passCount(question) === undefined ? ` as you asked, in ${counted}` : ` in ${counted}, both as you asked`;
+    return [find('wire-chosen', `${chosen.wire.name} wire${both}.`)];
+  }
   const out = [...judged, ...tried.filter((t) => t.fault !== undefined && !judged.some((j) => j.wire === t.wire))]
     .filter((t) => t.fault !== undefined)
     .map((t) => `${t.wire.name} drops out: ${lowered(t.fault!)}`);

@@ -1,5 +1,6 @@
 /** The proof: program text, cut in the computer and held against the drawing. Knows nothing of who wrote the program. */
 import type { Finding } from '../finding/finding.ts';
+import { placedProgram } from '../nc/read/placed.ts';
 import type { Action, Block, ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { measuresOf } from './deviation.ts';
@@ -26,9 +27,9 @@ import { memory, workOf } from './work.ts';
  * @returns deviations in mm to `resolution`; the verdict is `proven` only when no finding is a refusal.
  */
 export const proveProgram = (question: ProofQuestion): Proof =>
-  proveRead(readProgram(question.program, question.dialect, question.registers), question);
+  proveRead(placedProgram(readProgram(question.program, question.dialect, question.registers), question.datum), question);
 
-/** The same for a program that the caller has read from this very text, dialect and registers, so that it is not read twice. */
+/** The same for a program that the caller has read from this very text, dialect and registers, and placed at the datum, so that it is not read twice. */
 export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => {
   if (read.state === 'read' && !read.findings.some((f) => f.severity === 'refusal')) {
     const proof = proveActions(read.actions, question, read.blocks);

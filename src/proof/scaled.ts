@@ -36,7 +36,7 @@ export const scaleFault = ({ scaled }: ProofQuestion): Finding | undefined => {
 export const warmed = (question: ProofQuestion): ProofQuestion => {
   const { scaled } = question;
   if (scaled === undefined) return question;
-  const grown = scaling(scaled.factor);
+  const grown = scaling(scaled.factor, question.datum);
   return {
     ...question,
     wanted: question.wanted.map((w) => ({ ...w, contour: transformChain(grown, w.contour) })),

@@ -21,11 +21,14 @@ export const contourViews = (facts: JobFacts): readonly ContourView[] => {
         perimeter: loop.perimeter * drawing.units.millimetres,
         ...(c === undefined ? {} : cutFacts(c)),
         ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
-        byHand: [],
+        byHand: handOf(facts, loop.id),
       };
     });
   return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(facts)];
 };
+
+const handOf = ({ byHand }: JobFacts, id: string): readonly string[] =>
+  byHand !== undefined && Object.hasOwn(byHand.contours, id) ? (byHand.contours[id] ?? []) : [];
 
 type Cut = ReturnType<typeof numbered>[number];
 
@@ -36,7 +39,8 @@ const cutFacts = (c: Cut): Partial<ContourView> => ({
   piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
 });
 
-const openViews = ({ drawing, plan, proof }: JobFacts): readonly ContourView[] => {
+const openViews = (facts: JobFacts): readonly ContourView[] => {
+  const { drawing, plan, proof } = facts;
   const cuts = new Map((plan?.openCuts ?? []).map((o, i) => [o.chain, { ...o, number: i + 1 }]));
   const proven = new Map((proof?.open ?? []).map((o) => [o.chain, o]));
   return drawing.openChains
@@ -51,7 +55,7 @@ const openViews = ({ drawing, plan, proof }: JobFacts): readonly ContourView[] =
         area: 0,
         perimeter: line.length * drawing.units.millimetres,
         ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
-        byHand: [],
+        byHand: handOf(facts, line.id),
       };
     });
 };

@@ -28,7 +28,7 @@ export const pictureView = (facts: JobFacts): PictureView | undefined => {
     layers: layers.filter((l) => l.chains.length > 0),
     contours: contourViews(facts),
     places: plan === undefined ? [] : placesOf(plan),
-    datum: { x: 0, y: 0 },
+    datum: facts.datum ?? { x: 0, y: 0 },
     millimetres: drawing.units.millimetres,
   };
 };
