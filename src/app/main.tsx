@@ -1,13 +1,74 @@
 /** Draws the page that the address asks for. */
-import { StrictMode } from 'react';
+import { Component, lazy, type ReactNode, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
+import { z } from 'zod';
+import { DropAnywhere } from './jobs/drop-anywhere.tsx';
+import { wear } from './look/theme.ts';
+import { type Route, useRoute } from './route.ts';
+import { preferences } from './state/open-sheet.ts';
+import { pageWords as words } from './words/page.ts';
+import './look/fonts.ts';
+import './look/look.css';
 
-const Page = () => <main>Kerfwright</main>;
+// The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
+z.config({ jitless: true });
 
+const SheetPage = lazy(() => import('./sheet/sheet-page.tsx'));
+const JobsPage = lazy(() => import('./jobs/jobs-page.tsx'));
+const MachinePage = lazy(() => import('./sheet/machine-page.tsx'));
+
+const Page = (): ReactNode => {
+  const route = useRoute();
+  return (
+    <DropAnywhere>
+      <Suspense fallback={<p className="unseen">{words.loading}</p>}>
+        <PageOf route={route} />
+      </Suspense>
+    </DropAnywhere>
+  );
+};
+
+const PageOf = ({ route }: { readonly route: Route }): ReactNode => {
+  if (route.kind === 'job') return <SheetPage key={route.id} id={route.id} />;
+  if (route.kind === 'run') return <MachinePage key={route.id} id={route.id} />;
+  if (route.kind === 'jobs') return <JobsPage first={route.first} />;
+  return (
+    <main className="plain-page" id="content">
+      <h1>{words.notFound}</h1>
+      <p>
+        {words.notFoundHelp} <a href="/jobs">{words.jobs}</a>
+      </p>
+    </main>
+  );
+};
+
+/** A fault of ours must not leave an empty page. */
+class Guard extends Component<{ readonly children: ReactNode }, { readonly broken: boolean }> {
+  override state = { broken: false };
+  static getDerivedStateFromError(): { readonly broken: boolean } {
+    return { broken: true };
+  }
+  override render(): ReactNode {
+    if (!this.state.broken) return this.props.children;
+    return (
+      <main className="plain-page" id="content">
+        <h1>{words.broken}</h1>
+        <p role="alert">{words.brokenHelp}</p>
+        <button type="button" onClick={() => location.reload()}>
+          {words.reload}
+        </button>
+      </main>
+    );
+  }
+}
+
+wear(preferences().theme);
 const place = document.getElementById('sheet');
 if (place !== null)
   createRoot(place).render(
     <StrictMode>
-      <Page />
+      <Guard>
+        <Page />
+      </Guard>
     </StrictMode>,
   );

@@ -1,0 +1,41 @@
+/** One-line answers for jobs that were never opened: worked out one by one beside the page, and kept with the job. */
+import { wrap } from 'comlink';
+import type { JobSummary } from '../../server/message/job-record.ts';
+import { inputOf } from '../state/input.ts';
+import { today } from '../state/open-sheet.ts';
+import { fetchDrawing, fetchJob, fetchShop, saveJob } from '../state/server.ts';
+import type { JobWorker } from '../work/job-worker.ts';
+
+export interface Lines {
+  readonly stop: () => void;
+}
+
+/** `tell` is told of each line as soon as it is there, and of the job that is being worked out. */
+export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line: string | undefined) => void): Lines => {
+  const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
+  const worker = wrap<JobWorker>(thread);
+  let stopped = false;
+  const answerOne = async (id: string): Promise<void> => {
+    const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
+    if (stopped || record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return;
+    tell(id, undefined);
+    await worker.open({ name: record.value.drawingName, bytes: drawing.value });
+    const { dialect } = shop.value;
+    const question = { input: inputOf(record.value), shop: shop.value.shop, day: today(), ...(dialect === undefined ? {} : { dialect }) };
+    const { line } = await worker.run(question, () => undefined);
+    if (stopped) return;
+    tell(id, line);
+    const { revision, name, steps, cursor } = record.value;
+    await saveJob(id, { revision, name, steps, cursor, line: line.slice(0, 500) });
+  };
+  void (async () => {
+    for (const { id } of jobs) if (!stopped) await answerOne(id).catch(() => undefined);
+    thread.terminate();
+  })();
+  return {
+    stop: () => {
+      stopped = true;
+      thread.terminate();
+    },
+  };
+};

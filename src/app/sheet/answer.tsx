@@ -1,0 +1,206 @@
+/** The answer in a sentence: inputs that are edited in place, results that open their why, and what else may stand there. */
+import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { sheetWords as words } from '../words/sheet.ts';
+import type { SentencePart, Sheet, Shown } from '../work/views.ts';
+import { FieldEditor } from './field-editor.tsx';
+import { textOf } from './field-value.ts';
+import { fieldOf, labelOf } from './fields.ts';
+import { Note } from './margin.tsx';
+import { resultText } from './result-text.ts';
+import { useInput, useOnSheet, useTools } from './tools.ts';
+import { WhyPlace } from './why.tsx';
+
+export const Answer = (): ReactNode => {
+  const answer = useOnSheet((s) => s.sheet);
+  const running = useOnSheet((s) => s.running !== undefined);
+  const fault = useOnSheet((s) => s.fault);
+  return (
+    <section className="answer" aria-labelledby="answer-title" data-older={running && answer !== undefined}>
+      <h2 id="answer-title" className="unseen">
+        {words.answer}
+      </h2>
+      {answer === undefined ? (
+        fault === undefined && <p className="first-answer">{words.firstAnswer}</p>
+      ) : (
+        <div aria-live="polite" aria-busy={running}>
+          {answer.answer === 'yes' ? <Sentence parts={answer.sentence} /> : <No answer={answer} />}
+        </div>
+      )}
+      <Progress />
+      {fault !== undefined && <Fault fault={fault} />}
+      <WhyPlace place="answer" />
+    </section>
+  );
+};
+
+/** Which field is being edited; the Tab key goes to the next one of the sentence. */
+const useEditing = (fields: readonly string[]) => {
+  const [editing, setEditing] = useState<string | undefined>();
+  const [back, setBack] = useState<string | undefined>();
+  useEffect(() => {
+    if (back === undefined) return;
+    document.querySelector<HTMLElement>(`.answer [data-field="${back}"]`)?.focus();
+    setBack(undefined);
+  }, [back]);
+  const done = (field: string, next?: 1 | -1): void => {
+    const other = next === undefined ? undefined : fields[fields.indexOf(field) + next];
+    setEditing(other);
+    if (other === undefined && (next !== undefined || document.activeElement?.closest('.editor') != null)) setBack(field);
+  };
+  return { editing, setEditing, done };
+};
+
+const Sentence = ({ parts }: { readonly parts: readonly SentencePart[] }): ReactNode => {
+  const fields = parts.flatMap((p) => (p.kind === 'input' ? [p.field] : []));
+  const { editing, setEditing, done } = useEditing(fields);
+  return (
+    <p className="sentence">
+      {parts.map((part, i) => {
+        const key = `${i} ${part.kind}`;
+        if (part.kind === 'words') return <Fragment key={key}>{part.text}</Fragment>;
+        if (part.kind === 'result') return <Result key={key} text={part.text} shown={part.shown} />;
+        return (
+          <InputWord
+            key={key}
+            path={part.field}
+            text={part.text}
+            editing={editing === part.field}
+            onEdit={() => setEditing(part.field)}
+            onDone={(next) => done(part.field, next)}
+          />
+        );
+      })}
+    </p>
+  );
+};
+
+interface InputWordProps {
+  readonly path: string;
+  readonly text?: string;
+  readonly editing: boolean;
+  readonly onEdit: () => void;
+  readonly onDone: (next?: 1 | -1) => void;
+}
+
+const InputWord = ({ path, text, editing, onEdit, onDone }: InputWordProps): ReactNode => {
+  const { numbers, lists } = useTools();
+  const input = useInput();
+  const field = fieldOf(path);
+  if (field === undefined) return text ?? path;
+  if (editing) return <FieldEditor field={field} inSentence onDone={onDone} />;
+  const shown = wordFor(path, textOf(field, input, numbers, lists), text);
+  return (
+    <button type="button" className="input-word" data-field={path} aria-label={words.change(labelOf(path), shown)} onClick={onEdit}>
+      {shown}
+    </button>
+  );
+};
+
+/** What was chosen by the planner is said by the answer; what the user said, by the field in force, even before the answer is there. */
+const wordFor = (path: string, inForce: string, answered: string | undefined): string => {
+  if (path === 'wire' || path === 'passes') return answered ?? inForce;
+  if (path === 'quantity') return words.askedWords.pieces(inForce);
+  return path === 'tolerance' ? `±${inForce}` : inForce;
+};
+
+const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown | undefined }): ReactNode => {
+  const { numbers, ask } = useTools();
+  const asking = useOnSheet((s) => s.asking);
+  const said = resultText(text, shown, numbers);
+  if (shown === undefined) return <strong>{said}</strong>;
+  return (
+    <button
+      type="button"
+      className="result-word"
+      aria-label={words.whyOf(said)}
+      aria-expanded={asking === shown.key}
+      onClick={(event) => ask(shown.key, 'answer', event.currentTarget)}
+    >
+      {said}
+    </button>
+  );
+};
+
+/** A no: the reason, what would help, and the inputs all the same, so that they can be changed here. */
+const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
+  const refusals = answer.findings.filter((f) => f.severity === 'refusal');
+  const text = answer.sentence.map((p) => p.text).join('');
+  const [verdict, ...rest] = text.split(/(?<=^(?:No|Yes)\.)\s+/);
+  return (
+    <>
+      <p className="sentence no">
+        {rest.length === 0 ? verdict : <strong>{verdict}</strong>} {refusals.length === 0 ? rest.join(' ') : firstReason(rest.join(' '))}
+      </p>
+      <Asked />
+      {refusals.length > 0 && (
+        <ul className="reasons" aria-label={words.reasons}>
+          {refusals.map((f) => (
+            <li key={f.id}>
+              <Note finding={f} />
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+};
+
+/** The reasons stand below one by one: the sentence gives the first one only. */
+const firstReason = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+
+const ASKED = ['material', 'height', 'wire', 'passes', 'tolerance', 'finish', 'quantity'] as const;
+
+const Asked = (): ReactNode => {
+  const { editing, setEditing, done } = useEditing(ASKED);
+  return (
+    <p className="asked-line">
+      {words.asked}{' '}
+      {ASKED.map((path, i) => (
+        <Fragment key={path}>
+          {i > 0 && ', '}
+          {(path === 'wire' || path === 'passes') && `${labelOf(path).toLowerCase()} `}
+          <InputWord path={path} editing={editing === path} onEdit={() => setEditing(path)} onDone={(next) => done(path, next)} />
+          {path === 'height' && words.askedWords.high.replace(/, $/, '')}
+        </Fragment>
+      ))}
+      .
+    </p>
+  );
+};
+
+/** Shown when an answer takes longer than a blink, ms. */
+const PATIENCE = 300;
+
+const Progress = (): ReactNode => {
+  const { sheet, numbers } = useTools();
+  const running = useOnSheet((s) => s.running);
+  const [late, setLate] = useState(false);
+  const runs = running !== undefined;
+  useEffect(() => {
+    setLate(false);
+    if (!runs) return;
+    const timer = setTimeout(() => setLate(true), PATIENCE);
+    return () => clearTimeout(timer);
+  }, [runs]);
+  if (running === undefined || !late) return <div className="progress" aria-hidden="true" />;
+  return (
+    <div className="progress">
+      <progress max={1} value={running.share} aria-label={words.workingTitle} />
+      <span role="status">{words.working(running.stage, numbers.share(running.share))}</span>
+      <button type="button" onClick={() => sheet.actions.cancel()}>
+        {words.cancel}
+      </button>
+    </div>
+  );
+};
+
+const Fault = ({ fault }: { readonly fault: string }): ReactNode => (
+  <div className="fault-box" role="alert">
+    <p>
+      <strong>{words.fault}</strong> {words.faultHelp}
+    </p>
+    <p>
+      <code>{fault}</code>
+    </p>
+  </div>
+);

@@ -1,0 +1,128 @@
+/** What the chapters tell beside their inputs: the drawing, the contours on their way, the proof, the clock, the papers, the log. */
+import { lazy, type ReactNode } from 'react';
+import { sheetWords as words } from '../words/sheet.ts';
+import type { ContourView, TableView } from '../work/views.ts';
+import { FigureTable } from './figure-table.tsx';
+import { useOnSheet, useTools } from './tools.ts';
+
+const PapersChapter = lazy(() => import('../papers/papers-chapter.tsx').then((m) => ({ default: m.PapersChapter })));
+
+const NONE: readonly ContourView[] = [];
+const useContours = (): readonly ContourView[] => useOnSheet((s) => s.sheet?.picture?.contours) ?? NONE;
+
+const left = (title: string) => ({ title, align: 'left' }) as const;
+const right = (title: string) => ({ title, align: 'right' }) as const;
+const columns = words.contourColumns;
+
+export const DrawingFacts = (): ReactNode => {
+  const { numbers } = useTools();
+  const picture = useOnSheet((s) => s.sheet?.picture);
+  const answered = useOnSheet((s) => s.sheet !== undefined);
+  const name = useOnSheet((s) => s.record?.drawingName) ?? '';
+  if (!answered) return null;
+  if (picture === undefined) return <p>{words.noDrawing}</p>;
+  const { low, high, contours } = picture;
+  return <p className="fact">{words.drawingLine(name, numbers.length(high.x - low.x), numbers.length(high.y - low.y), contours.length)}</p>;
+};
+
+export const WayFacts = (): ReactNode => {
+  const { numbers } = useTools();
+  const cut = useContours().filter((c) => c.number > 0);
+  const table: TableView = {
+    columns: [
+      right(columns.number),
+      left(columns.id),
+      left(columns.kept),
+      right(columns.length),
+      right(columns.hole),
+      right(columns.tab),
+      left(columns.piece),
+    ],
+    rows: cut.map((c) => [
+      String(c.number),
+      c.id,
+      words.kept[c.kept],
+      numbers.length(c.perimeter),
+      c.hole === undefined || c.hole.diameter === 0 ? words.fromEdge : `Ø ${numbers.length(c.hole.diameter)}`,
+      c.tab === undefined ? words.noTab : numbers.length(c.tab.length),
+      c.piece ?? '',
+    ]),
+  };
+  return <FigureTable title={words.contours} table={table} place="way" />;
+};
+
+export const ProofFacts = (): ReactNode => {
+  const { numbers } = useTools();
+  const answer = useOnSheet((s) => s.sheet);
+  const proven = useContours().filter((c) => c.state !== undefined);
+  if (answer === undefined) return null;
+  const amount = (mm: number | undefined): string => {
+    const micrometres = (mm ?? 0) * 1000;
+    return mm === undefined ? '' : numbers.value({ value: micrometres, unit: 'µm', low: micrometres - 0.05, high: micrometres + 0.05 });
+  };
+  const table: TableView = {
+    columns: [left(words.proofColumns.id), left(words.proofColumns.state), right(words.proofColumns.left), right(words.proofColumns.deep)],
+    rows: proven.map((c) => [c.id, c.state ?? '', amount(c.leftMost), amount(c.gougeMost)]),
+  };
+  return (
+    <>
+      <p className="fact">{proven.length === 0 ? words.noProof : answer.answer === 'yes' ? words.proven : words.notProven}</p>
+      <FigureTable title={words.contours} table={table} place="proof" />
+      <FigureTable title={words.budget} table={answer.budget} place="budget" />
+    </>
+  );
+};
+
+export const Clock = (): ReactNode => {
+  const clock = useOnSheet((s) => s.sheet?.clock);
+  return clock === undefined ? null : <p className="fact">{words.clock(clock.startText, clock.finishText)}</p>;
+};
+
+export const PapersOfJob = (): ReactNode => {
+  const { sheet } = useTools();
+  const answered = useOnSheet((s) => s.sheet !== undefined && s.sheet.answer !== 'bad input' && s.sheet.answer !== 'cannot');
+  return answered ? <PapersChapter sheet={sheet} /> : <p className="fact">{words.nothingYet}</p>;
+};
+
+export const LogOfJob = (): ReactNode => {
+  const { sheet } = useTools();
+  const record = useOnSheet((s) => s.record);
+  if (record === undefined) return null;
+  const { log, steps, cursor, id } = record;
+  const when = new Intl.DateTimeFormat(navigator.language, { dateStyle: 'medium', timeStyle: 'short' });
+  const goTo = (step: number): void => {
+    for (let at = cursor; at > step; at -= 1) sheet.actions.undo();
+    for (let at = cursor; at < step; at += 1) sheet.actions.redo();
+  };
+  return (
+    <>
+      <p className="fact">
+        <a href={`/run/${id}`}>{words.atMachine}</a>
+      </p>
+      {log.length === 0 ? (
+        <p className="fact">{words.noLog}</p>
+      ) : (
+        <ol className="log">
+          {log.map((entry) => (
+            <li key={`${entry.at} ${entry.kind} ${entry.about}`}>
+              <time dateTime={entry.at}>{when.format(new Date(entry.at))}</time> {words.logKind(entry.kind)} {entry.about} {entry.text}
+            </li>
+          ))}
+        </ol>
+      )}
+      <h3>{words.steps}</h3>
+      <ol className="steps">
+        {steps.map((step, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a step is known by its turn alone
+          <li key={i} data-undone={i > cursor}>
+            <button type="button" className="plain" aria-current={i === cursor ? 'step' : undefined} onClick={() => goTo(i)}>
+              {step.name}
+            </button>
+            {i === cursor && <em> {words.stepNow}</em>}
+            {i > cursor && <em> {words.stepUndone}</em>}
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+};

@@ -1,0 +1,105 @@
+/** The chapters in their order: each with its notes, its inputs, and the numbers that these move. */
+import { type ReactNode, Suspense } from 'react';
+import { sheetWords as words } from '../words/sheet.ts';
+import { CHAPTERS, type Chapter, type FindingView } from '../work/views.ts';
+import { Assumed } from './assumed.tsx';
+import { Clock, DrawingFacts, LogOfJob, PapersOfJob, ProofFacts, WayFacts } from './chapter-facts.tsx';
+import { FieldRow } from './field-row.tsx';
+import { FIELDS, fieldOfFinding } from './fields.ts';
+import { FigureTable } from './figure-table.tsx';
+import { Notes } from './margin.tsx';
+import { useOnSheet } from './tools.ts';
+
+export const Chapters = (): ReactNode => (
+  <>
+    {CHAPTERS.map((chapter) => (
+      <ChapterPart key={chapter} chapter={chapter} />
+    ))}
+  </>
+);
+
+const NO_FINDINGS: readonly FindingView[] = [];
+
+const ChapterPart = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
+  const findings = useOnSheet((s) => s.sheet?.findings) ?? NO_FINDINGS;
+  const fields = FIELDS[chapter];
+  const paths = new Set(fields.map((f) => f.path));
+  const pathOf = (f: FindingView): string | undefined => (f.place?.kind === 'field' ? fieldOfFinding(f.place.path)?.path : undefined);
+  const own = findings.filter((f) => f.chapter === chapter || paths.has(pathOf(f) ?? ''));
+  const beside = (path: string): readonly FindingView[] => own.filter((f) => pathOf(f) === path);
+  return (
+    <section className="chapter" id={chapter} data-chapter={chapter} aria-labelledby={`${chapter}-title`}>
+      <h2 id={`${chapter}-title`} tabIndex={-1}>
+        <a href={`#${chapter}`}>{words.chapter(chapter)}</a>
+      </h2>
+      <Notes chapter={chapter} findings={own.filter((f) => !paths.has(pathOf(f) ?? ''))} />
+      {fields.length > 0 && (
+        <div className="fields">
+          {fields.map((field) => (
+            <FieldRow key={field.path} field={field} findings={beside(field.path)} />
+          ))}
+        </div>
+      )}
+      <Suspense fallback={null}>
+        <Facts chapter={chapter} />
+      </Suspense>
+    </section>
+  );
+};
+
+const Facts = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
+  switch (chapter) {
+    case 'drawing':
+      return <DrawingFacts />;
+    case 'asked':
+      return <Assumed />;
+    case 'passes':
+      return <PassesFacts />;
+    case 'way':
+      return <WayFacts />;
+    case 'proof':
+      return <ProofFacts />;
+    case 'hours':
+      return <HoursFacts />;
+    case 'price':
+      return <PriceFacts />;
+    case 'papers':
+      return <PapersOfJob />;
+    default:
+      return <LogOfJob />;
+  }
+};
+
+const PassesFacts = (): ReactNode => {
+  const passes = useOnSheet((s) => s.sheet?.passes);
+  const wires = useOnSheet((s) => s.sheet?.wires);
+  return (
+    <>
+      <FigureTable title={words.passTable} table={passes} place="passes" />
+      <FigureTable title={words.wireTable} table={wires} place="wires" />
+    </>
+  );
+};
+
+const HoursFacts = (): ReactNode => {
+  const hours = useOnSheet((s) => s.sheet?.hours);
+  return (
+    <>
+      <FigureTable title={words.hoursTable} table={hours} place="hours" ranges />
+      <Clock />
+    </>
+  );
+};
+
+const PriceFacts = (): ReactNode => {
+  const costs = useOnSheet((s) => s.sheet?.costs);
+  const breaks = useOnSheet((s) => s.sheet?.breaks);
+  const others = useOnSheet((s) => s.sheet?.others);
+  return (
+    <>
+      <FigureTable title={words.breakTable} table={breaks} place="breaks" />
+      <FigureTable title={words.costTable} table={costs} place="costs" ranges />
+      <FigureTable title={words.otherWays} table={others} place="others" />
+    </>
+  );
+};

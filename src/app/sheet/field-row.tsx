@@ -1,0 +1,112 @@
+/** One input in its chapter: name, field, whether it was said or assumed, what it means, and the notes that concern it. */
+import { type ReactNode, useId, useState } from 'react';
+import { sheetWords as words } from '../words/sheet.ts';
+import type { FindingView } from '../work/views.ts';
+import { FieldEditor } from './field-editor.tsx';
+import { changeOf, refused, saidOf } from './field-value.ts';
+import { choicesOf, defaultOf, type FieldSpec, helpOf, labelOf } from './fields.ts';
+import { Note } from './margin.tsx';
+import { useInput, useTools } from './tools.ts';
+
+interface FieldRowProps {
+  readonly field: FieldSpec;
+  readonly findings: readonly FindingView[];
+}
+
+export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
+  const { sheet } = useTools();
+  const input = useInput();
+  const [open, setOpen] = useState(false);
+  const [id, help] = [useId(), useId()];
+  const label = labelOf(field.path);
+  const said = saidOf(field, input) !== undefined;
+  const assumed = !said && defaultOf(field.path) !== undefined;
+  return (
+    <>
+      {findings.map((f) => (
+        <aside key={f.id} className="notes" aria-label={label}>
+          <Note finding={f} />
+        </aside>
+      ))}
+      <div className="field-row" data-path={field.path} data-said={said}>
+        <label htmlFor={id}>{label}</label>
+        {field.kind === 'choice' ? (
+          <Choice field={field} id={id} describedBy={open ? help : undefined} />
+        ) : (
+          <FieldEditor field={field} id={id} describedBy={open ? help : undefined} onDone={() => undefined} />
+        )}
+        <span className="field-state">
+          {assumed && (
+            <em className="assumed-mark" title={words.assumedHelp}>
+              {words.assumedMark}
+            </em>
+          )}
+          {said && (
+            <button
+              type="button"
+              className="plain quiet"
+              aria-label={words.backToDefaultOf(label)}
+              onClick={() => sheet.actions.edit(words.stepBack(label), changeOf(field, undefined))}
+            >
+              {words.backToDefault}
+            </button>
+          )}
+          <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={() => setOpen(!open)}>
+            ?
+          </button>
+        </span>
+        {open && (
+          <p id={help} className="field-help">
+            {helpOf(field.path)}
+          </p>
+        )}
+      </div>
+    </>
+  );
+};
+
+interface ChoiceProps {
+  readonly field: FieldSpec;
+  readonly id: string;
+  readonly describedBy: string | undefined;
+}
+
+const Choice = ({ field, id, describedBy }: ChoiceProps): ReactNode => {
+  const { sheet } = useTools();
+  const input = useInput();
+  const [fault, setFault] = useState<string | undefined>();
+  const choices = choicesOf(field);
+  const value = saidOf(field, input) ?? defaultOf(field.path);
+  const take = (at: number): void => {
+    const choice = choices[at];
+    const change = changeOf(field, choice?.value);
+    const why = refused(field, input, change);
+    setFault(why);
+    if (why === undefined) sheet.actions.edit(words.step(labelOf(field.path), choice?.text ?? field.none ?? words.defaultSaid), change);
+  };
+  return (
+    <span className="editor">
+      <select
+        id={id}
+        aria-describedby={describedBy}
+        aria-invalid={fault !== undefined}
+        value={choices.findIndex((c) => c.value === value)}
+        onChange={(event) => take(Number(event.target.value))}
+      >
+        {field.none !== undefined && <option value={-1}>{field.none}</option>}
+        {choices.map((c, i) => (
+          <option key={c.text} value={i}>
+            {c.text}
+          </option>
+        ))}
+      </select>
+      {fault !== undefined && (
+        <span className="below">
+          <span className="fault" role="alert">
+            {fault}
+          </span>
+        </span>
+      )}
+    </span>
+  );
+};

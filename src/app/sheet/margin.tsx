@@ -1,0 +1,87 @@
+/** Findings as a checker's notes in the margin: what was found, how grave, what helps, and the way to its place. */
+import { type ReactNode, useState } from 'react';
+import { findingNumbers } from '../picture/marks.ts';
+import { sheetWords as words } from '../words/sheet.ts';
+import type { Chapter, FindingView } from '../work/views.ts';
+import { fieldOfFinding, labelOf } from './fields.ts';
+import { ManualPage } from './manual-page.tsx';
+import { useOnSheet, useTools } from './tools.ts';
+
+/** More than these are shown on demand. */
+const FIRST = 4;
+
+/** The notes of a chapter that belong to none of its fields. */
+export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readonly findings: readonly FindingView[] }): ReactNode => {
+  const [all, setAll] = useState(false);
+  if (findings.length === 0) return null;
+  const shown = all ? findings : findings.slice(0, FIRST);
+  return (
+    <aside className="notes" aria-label={words.notes(chapter)}>
+      {shown.map((f) => (
+        <Note key={f.id} finding={f} />
+      ))}
+      {findings.length > FIRST && (
+        <button type="button" className="plain" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? words.less : words.more(findings.length - FIRST)}
+        </button>
+      )}
+    </aside>
+  );
+};
+
+export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode => {
+  const { sheet } = useTools();
+  const pointed = useOnSheet((s) => s.pointed === finding.id);
+  const number = useOnSheet((s) => findingNumbers(s.sheet?.findings ?? []).get(finding.id));
+  const { severity, sentence, done, remedy, stands = 1, place } = finding;
+  const field = place?.kind === 'field' ? fieldOfFinding(place.path) : undefined;
+  const point = (id: string | undefined): void => sheet.actions.show(id === undefined ? {} : { pointed: id });
+  return (
+    <div className="note" data-severity={severity} data-pointed={pointed} id={`note-${finding.id}`}>
+      <p>
+        <span className="severity">
+          <span aria-hidden="true">{words.mark(severity)}</span> {words.severity(severity)}
+        </span>{' '}
+        {number !== undefined && (
+          <button
+            type="button"
+            className="mark-number"
+            title={words.showInPicture}
+            aria-label={`${words.showInPicture}, ${words.numbered(number)}`}
+            onClick={() => point(finding.id)}
+          >
+            {number}
+          </button>
+        )}{' '}
+        {sentence} {stands > 1 && words.stands(stands)}
+      </p>
+      {done !== undefined && (
+        <p>
+          <em>{words.done}</em>
+          {done}
+        </p>
+      )}
+      {remedy !== undefined && (
+        <p>
+          <em>{words.remedy}</em>
+          {remedy}
+        </p>
+      )}
+      <p className="note-ways">
+        {field !== undefined && (
+          <button type="button" className="plain" onClick={() => goToField(field.path)}>
+            {words.changeField(labelOf(field.path))}
+          </button>
+        )}
+        <ManualPage code={finding.code} />
+      </p>
+    </div>
+  );
+};
+
+/** To the field in its chapter, ready to be typed over. */
+export const goToField = (path: string): void => {
+  const field = document.querySelector<HTMLElement>(`.chapter [data-path="${CSS.escape(path)}"] :is(input, select)`);
+  field?.scrollIntoView({ block: 'center' });
+  field?.focus({ preventScroll: true });
+};

@@ -1,0 +1,68 @@
+/** The picture beside the chapters: it follows the one in view, and what is pointed at in the margin. */
+import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { sheetWords as words } from '../words/sheet.ts';
+import type { DeviationView, FindingView } from '../work/views.ts';
+import { defaultOf } from './fields.ts';
+import { useInput, useOnSheet, useTools } from './tools.ts';
+
+const PictureSide = lazy(() => import('../picture/picture-side.tsx').then((m) => ({ default: m.PictureSide })));
+
+const NO_FINDINGS: readonly FindingView[] = [];
+
+export const PictureBeside = (): ReactNode => {
+  const { sheet } = useTools();
+  const answer = useOnSheet((s) => s.sheet);
+  const chapter = useOnSheet((s) => s.chapter);
+  const chosen = useOnSheet((s) => s.chosen);
+  const pointed = useOnSheet((s) => s.pointed);
+  const block = useOnSheet((s) => s.block);
+  const lengthUnit = useOnSheet((s) => s.lengthUnit);
+  const input = useInput();
+  const deviations = useDeviations();
+  const tolerance = input['tolerance'] ?? defaultOf('tolerance');
+  return (
+    <section className="beside" aria-label={words.picture}>
+      <Suspense fallback={<div className="picture-waiting" />}>
+        <PictureSide
+          picture={answer?.picture}
+          chapter={chapter}
+          findings={answer?.findings ?? NO_FINDINGS}
+          lengthUnit={lengthUnit}
+          chosen={chosen}
+          pointed={pointed}
+          deviations={deviations}
+          tolerance={typeof tolerance === 'number' ? tolerance : undefined}
+          moves={answer?.program?.moves}
+          kerf={answer?.program?.kerf}
+          currentBlock={block}
+          input={input}
+          onHand={(name, change) => sheet.actions.edit(name, change)}
+          onChoose={(owner) => sheet.actions.choose(owner)}
+          onPoint={(id) => sheet.store.setState(id === undefined ? { pointed: undefined } : { pointed: id })}
+          onBlock={(at) => sheet.actions.show({ block: at })}
+        />
+      </Suspense>
+    </section>
+  );
+};
+
+/** Asked for when the chapter of the proof is in view, and again with every answer. */
+const useDeviations = (): readonly DeviationView[] | undefined => {
+  const { sheet } = useTools();
+  const answer = useOnSheet((s) => s.sheet);
+  const wanted = useOnSheet((s) => s.chapter === 'proof');
+  const [deviations, setDeviations] = useState<readonly DeviationView[] | undefined>();
+  useEffect(() => {
+    const loops = (answer?.picture?.contours ?? []).filter((c) => c.state !== undefined).map((c) => c.id);
+    if (!wanted || loops.length === 0) return;
+    let newest = true;
+    const worker = sheet.worker();
+    void Promise.all(loops.map((loop) => worker.deviation(loop))).then((all) => {
+      if (newest) setDeviations(all.filter((d) => d !== undefined));
+    });
+    return () => {
+      newest = false;
+    };
+  }, [sheet, answer, wanted]);
+  return deviations;
+};

@@ -1,0 +1,61 @@
+/** The open sheet: answer and chapters to read, the picture beside them, a line on top that stays. */
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import type { ShopRecord } from '../../server/message/answers.ts';
+import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { Answer } from './answer.tsx';
+import { Chapters } from './chapters.tsx';
+import { listsOf } from './lists.ts';
+import { PictureBeside } from './picture-beside.tsx';
+import { Notices, StepBar } from './step-bar.tsx';
+import { type Tools, ToolsContext, useNumbersOf } from './tools.ts';
+import { useChapterInView } from './use-chapter-in-view.ts';
+import { useSheetKeys } from './use-sheet-keys.ts';
+import './sheet.css';
+import './chapters.css';
+
+interface SheetViewProps {
+  readonly sheet: OpenSheet;
+  readonly shop: ShopRecord['shop'] | undefined;
+}
+
+export const SheetView = ({ sheet, shop }: SheetViewProps): ReactNode => {
+  const tools = useMadeTools(sheet, shop);
+  const name = useSheet(sheet, (s) => s.record?.name) ?? '';
+  useChapterInView(sheet);
+  useSheetKeys(sheet);
+  return (
+    <ToolsContext value={tools}>
+      <StepBar />
+      <main className="sheet" id="content" tabIndex={-1}>
+        <div className="column">
+          <h1 className="job-name">{name}</h1>
+          <Notices />
+          <Answer />
+          <Chapters />
+        </div>
+        <PictureBeside />
+      </main>
+    </ToolsContext>
+  );
+};
+
+const useMadeTools = (sheet: OpenSheet, shop: ShopRecord['shop'] | undefined): Tools => {
+  const numbers = useNumbersOf(sheet);
+  const lists = useMemo(() => listsOf(shop), [shop]);
+  const [whyPlace, setWhyPlace] = useState('answer');
+  const asked = useRef<HTMLElement | undefined>(undefined);
+  const closeWhy = useCallback(() => {
+    sheet.store.setState({ asking: undefined });
+    asked.current?.focus();
+  }, [sheet]);
+  const ask = useCallback(
+    (key: string, place: string, from: HTMLElement) => {
+      const again = sheet.store.getState().asking === key;
+      asked.current = from;
+      setWhyPlace(place);
+      sheet.store.setState({ asking: again ? undefined : key });
+    },
+    [sheet],
+  );
+  return useMemo(() => ({ sheet, numbers, lists, whyPlace, ask, closeWhy }), [sheet, numbers, lists, whyPlace, ask, closeWhy]);
+};

@@ -1,0 +1,21 @@
+/** The one table of all texts that a user sees, by part of the page; English now, another language would be another table of this shape. */
+import { choiceWords, fieldWords, noneWords, typedWords } from './fields.ts';
+import { jobsWords, pageWords } from './page.ts';
+import { paperWords } from './papers.ts';
+import { pictureWords } from './picture.ts';
+import { runWords } from './run.ts';
+import { sheetWords } from './sheet.ts';
+
+export const messages = {
+  page: pageWords,
+  jobs: jobsWords,
+  sheet: sheetWords,
+  fields: fieldWords,
+  choices: choiceWords,
+  leftOut: noneWords,
+  typed: typedWords,
+  picture: pictureWords,
+  papers: paperWords,
+  run: runWords,
+} as const;
+export type Messages = typeof messages;
