@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { pictureWords as words } from '../words/picture.ts';
 import type { Colours } from './colours.ts';
-import { deviationScale, STEPS, stepRows } from './deviation.ts';
+import { deviationScale, stepRows } from './deviation.ts';
 import { type LineStyle, legendOf } from './layers.ts';
 import { deviationColour, SPAN_OFF, TOLERANCE_OFF } from './paint-ground.ts';
 import type { Ground } from './scene.ts';
@@ -21,7 +21,7 @@ export const Legend = ({ ground, colours, scale, marked, replayed }: LegendProps
     <details open>
       <summary>{words.legend}</summary>
       {ground.chapter === 'proof' && <DeviationLegend ground={ground} colours={colours} scale={scale} />}
-      <ul>
+      <ul className="legend-rows">
         {legendOf(ground.picture.layers, ground.chapter).map(({ role, pass, style }) => (
           <li key={`${role} ${pass ?? ''}`}>
             {role === 'start hole' ? <Sign colour={colours.ink} crossed={false} /> : <Sample style={style} colours={colours} />}
@@ -97,28 +97,31 @@ const DeviationLegend = ({ ground, colours, scale }: Pick<LegendProps, 'ground' 
   const shown = deviationScale(ground.deviations, ground.tolerance, scale, SPAN_OFF);
   const { lengths, tolerance } = ground;
   if (shown === undefined) return <p>{words.noDeviation}</p>;
-  const off = tolerance * shown.factor * scale;
+  const inPicture = tolerance * shown.factor * scale <= TOLERANCE_OFF;
+  const allowed = `±${lengths.small(tolerance)}`;
   return (
     <div className="picture-deviation">
       <p>
-        <strong>{words.deviationTitle(lengths.count(shown.factor))}.</strong> {words.deviationSides}
+        <strong>{words.deviationTitle(lengths.count(shown.factor))}</strong> {words.deviationUnit(lengths.unit === 'mm' ? 'µm' : 'µin')}
       </p>
       <ol>
-        {stepRows(shown).map(({ step, from, to }) => (
-          <li key={step}>
-            <span className="picture-step" style={{ backgroundColor: deviationColour({ colours }, step) }} />
-            {words.deviationStep(lengths.signed(from), lengths.signed(to))}
-            {step === 2 && `, ${words.deviationLeft}`}
-            {step === -2 && `, ${words.deviationDeep}`}
-            {Math.abs(step) === STEPS && `, ${words.deviationBeyond}`}
-          </li>
-        ))}
+        {stepRows(shown)
+          .toReversed()
+          .map(({ step, from, to }) => (
+            <li key={step}>
+              <span className="picture-step" style={{ backgroundColor: deviationColour({ colours }, step) }} />
+              {words.deviationStep(lengths.signedBare(from), lengths.signedBare(to))}
+            </li>
+          ))}
       </ol>
+      <p className="picture-ends">
+        <span>{words.deviationDeep}</span>
+        <span>{words.deviationLeft}</span>
+      </p>
       {tolerance > 0 && (
         <p>
-          {off <= TOLERANCE_OFF
-            ? words.toleranceRow(`±${lengths.small(tolerance)}`)
-            : words.toleranceFar(`±${lengths.small(tolerance)}`, lengths.count(tolerance / shown.most))}
+          {inPicture ? words.toleranceRow(allowed) : words.toleranceFar(allowed, lengths.count(tolerance / shown.most))}
+          {shown.most > shown.span * (1 + 1e-9) && ` ${words.deviationBeyond}`}
         </p>
       )}
     </div>

@@ -15,6 +15,8 @@ export interface Lengths {
   small(mm: number): string;
   /** '+0.18 µm', with a true minus below nothing. */
   signed(mm: number): string;
+  /** '+0.18', in µm or µin. */
+  signedBare(mm: number): string;
   /** '20,000' */
   count(n: number): string;
 }
@@ -33,11 +35,12 @@ export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
   const bare = (mm: number, decimals: number): string =>
     print(rounded(mm / mmIn[unit], decimals), { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: false });
   const most = unit === 'mm' ? 4 : 5;
-  const small = (mm: number): string => {
+  const smallBare = (mm: number): string => {
     const value = unit === 'mm' ? mm * 1e3 : (mm / 25.4) * 1e6;
     const shown = Math.abs(value) < 5e-4 ? 0 : value;
-    return `${print(shown, { maximumSignificantDigits: 3, useGrouping: false })}\u00a0${unit === 'mm' ? 'µm' : 'µin'}`;
+    return print(shown, { maximumSignificantDigits: 3, useGrouping: false });
   };
+  const small = (mm: number): string => `${smallBare(mm)}\u00a0${unit === 'mm' ? 'µm' : 'µin'}`;
   return {
     unit,
     comma: bare(0.5, 1).includes(','),
@@ -46,6 +49,7 @@ export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
       `${print(rounded(mm / mmIn[unit], decimals), { maximumFractionDigits: decimals, useGrouping: false })}\u00a0${UNIT_WORDS[unit]}`,
     typed: (mm) => print(rounded(mm / mmIn[unit], most), { maximumFractionDigits: most, useGrouping: false }),
     small,
+    signedBare: (mm) => `${mm > 0 ? '+' : ''}${smallBare(mm)}`,
     signed: (mm) => `${mm > 0 ? '+' : ''}${small(mm)}`,
     count: (n) => print(n, { maximumFractionDigits: 0 }),
   };

@@ -26,7 +26,7 @@ const LINES: Readonly<Record<Exclude<Role, 'pass'>, string>> = {
   'metal left': 'where metal is gone, thin edge',
 };
 
-const PASS_LINES = ['full dark line', 'long dashes', 'dashes', 'short dashes, paler', 'dots, palest'];
+const PASS_LINES = ['full line, strongest', 'long dashes', 'dashes', 'short dashes, fainter', 'dots, faintest'];
 
 const KEPT: Readonly<Record<Kept, string>> = {
   die: 'opening',
@@ -83,15 +83,15 @@ export const pictureWords = {
   datumRow: 'datum, zero of the program',
   findingRow: 'finding, as numbered in the margin',
   overRow: 'cut so far, as wide as the kerf',
-  deviationTitle: (factor: string) => `Deviation from the drawing, drawn ${factor} times larger than it is`,
-  deviationSides: 'Outwards from the kept metal: metal left on. Into it: cut too deep.',
+  deviationTitle: (factor: string) => `Deviation from the drawing, drawn ${factor} times larger than it is.`,
+  deviationUnit: (unit: string) => `In ${unit}:`,
   deviationStep: (from: string, to: string) => `${from} to ${to}`,
-  deviationLeft: 'metal left',
-  deviationDeep: 'cut too deep',
-  deviationBeyond: 'beyond what is allowed on a plain edge; drawn cut off at one and a half times that',
-  toleranceRow: (tolerance: string) => `allowed either side: ${tolerance}, thin dashed lines`,
+  deviationLeft: 'metal left on, outwards →',
+  deviationDeep: '← cut too deep, into the metal',
+  deviationBeyond: 'What is beyond it, as in corners that the wire rounds, is cut off at one and a half times that.',
+  toleranceRow: (tolerance: string) => `Allowed on either side: ${tolerance}, dotted.`,
   toleranceFar: (tolerance: string, times: string) =>
-    `allowed either side: ${tolerance}, ${times} times the largest deviation; outside the picture`,
+    `Allowed on either side: ${tolerance}, ${times} times the largest deviation and outside the picture.`,
   noDeviation: 'No deviation can be told here.',
   datum: 'datum',
   contour: (c: Pick<ContourView, 'id' | 'kept' | 'number'>) => `${c.id}, ${KEPT[c.kept]}${c.number > 0 ? `, ${turnOf(c)}` : ''}`,
