@@ -93,7 +93,12 @@ const useDrop = (dropped: (files: readonly File[]) => void): boolean => {
     const stop = new AbortController();
     const { signal } = stop;
     const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') === true;
-    addEventListener('dragover', (event) => holdsFiles(event) && (event.preventDefault(), setOver(true)), { signal });
+    const hanging = (event: DragEvent): void => {
+      if (!holdsFiles(event)) return;
+      event.preventDefault();
+      setOver(true);
+    };
+    addEventListener('dragover', hanging, { signal });
     addEventListener('dragleave', (event) => event.relatedTarget === null && setOver(false), { signal });
     addEventListener(
       'drop',

@@ -154,7 +154,7 @@ const JobRow = ({
       <p className="job-about">
         {drawingName}, {words.changed(when.format(new Date(changed)))}{' '}
         {asking ? (
-          <span role="group" aria-label={words.sure(name)}>
+          <span role="alert">
             {words.sure(name)}{' '}
             <button type="button" onClick={() => void removeJob(id).then(load)}>
               {words.yesRemove}

@@ -29,7 +29,7 @@ export const Masthead = ({ preferences, job, onPrefer }: MastheadProps): ReactNo
         <a href="/shop">{words.shop}</a>
         {job !== undefined && <a href={`/run/${job}`}>{words.atMachine}</a>}
       </nav>
-      <div className="preferences" role="group" aria-label={words.preferences}>
+      <section className="preferences" aria-label={words.preferences}>
         <Pair label={words.lengths} options={['mm', 'inch'] as const} chosen={lengthUnit} onChoose={(v) => onPrefer({ lengthUnit: v })} />
         <Pair label={words.finishes} options={['µm', 'µin'] as const} chosen={finishUnit} onChoose={(v) => onPrefer({ finishUnit: v })} />
         <label className="theme">
@@ -43,7 +43,7 @@ export const Masthead = ({ preferences, job, onPrefer }: MastheadProps): ReactNo
           </select>
         </label>
         <KeysHelp />
-      </div>
+      </section>
     </header>
   );
 };

@@ -89,7 +89,7 @@ export const LogOfJob = (): ReactNode => {
   const record = useOnSheet((s) => s.record);
   if (record === undefined) return null;
   const { log, steps, cursor, id } = record;
-  const when = new Intl.DateTimeFormat(navigator.language, { dateStyle: 'medium', timeStyle: 'short' });
+  const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
   const goTo = (step: number): void => {
     for (let at = cursor; at > step; at -= 1) sheet.actions.undo();
     for (let at = cursor; at < step; at += 1) sheet.actions.redo();

@@ -67,7 +67,7 @@ export const FieldEditor = ({ field, id, describedBy, inSentence = false, onDone
         <span className="below">
           {listed && <SuggestionList id={list} field={field} editor={editor} />}
           {typed.kind === 'choices' && (open || fault !== undefined) && (
-            <span className="readings" role="group" aria-label={words.whichOne}>
+            <span className="readings" role="alert">
               {words.whichOne}{' '}
               {typed.readings.map((reading) => (
                 <button key={reading.said} type="button" onClick={() => editor.take(reading.value, reading.said)}>

@@ -30,30 +30,33 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
       ))}
       <div className="field-row" data-path={field.path} data-said={said}>
         <label htmlFor={id}>{label}</label>
-        {field.kind === 'choice' ? (
-          <Choice field={field} id={id} describedBy={open ? help : undefined} />
-        ) : (
-          <FieldEditor field={field} id={id} describedBy={open ? help : undefined} onDone={() => undefined} />
-        )}
-        <span className="field-state">
-          {assumed && (
-            <em className="assumed-mark" title={words.assumedHelp}>
-              {words.assumedMark}
-            </em>
+        <span className="field-body">
+          {field.kind === 'choice' ? (
+            <Choice field={field} id={id} describedBy={open ? help : undefined} />
+          ) : (
+            <FieldEditor field={field} id={id} describedBy={open ? help : undefined} onDone={() => undefined} />
           )}
-          {said && (
-            <button
-              type="button"
-              className="plain quiet"
-              aria-label={words.backToDefaultOf(label)}
-              onClick={() => sheet.actions.edit(words.stepBack(label), changeOf(field, undefined))}
-            >
-              {words.backToDefault}
+          <span className="field-state">
+            {assumed && (
+              <em className="assumed-mark" title={words.assumedHelp}>
+                {words.assumedMark}
+              </em>
+            )}
+            {said && (
+              <button
+                type="button"
+                className="plain quiet"
+                aria-label={words.backToDefaultOf(label)}
+                title={words.backToDefaultOf(label)}
+                onClick={() => sheet.actions.edit(words.stepBack(label), changeOf(field, undefined))}
+              >
+                {words.backToDefault}
+              </button>
+            )}
+            <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={() => setOpen(!open)}>
+              ?
             </button>
-          )}
-          <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={() => setOpen(!open)}>
-            ?
-          </button>
+          </span>
         </span>
         {open && (
           <p id={help} className="field-help">

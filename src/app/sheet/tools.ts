@@ -37,5 +37,5 @@ export const useNumbersOf = (sheet: OpenSheet): Numbers => {
   const lengthUnit = useSheet(sheet, (s) => s.lengthUnit);
   const finishUnit = useSheet(sheet, (s) => s.finishUnit);
   const currency = useSheet(sheet, (s) => s.sheet?.currency);
-  return useMemo(() => numbersIn({ lengthUnit, finishUnit, currency, locale: navigator.language }), [lengthUnit, finishUnit, currency]);
+  return useMemo(() => numbersIn({ lengthUnit, finishUnit, currency }), [lengthUnit, finishUnit, currency]);
 };

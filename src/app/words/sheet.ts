@@ -87,7 +87,7 @@ export const sheetWords = {
   assumedMark: 'assumed',
   assumedHelp: 'Nobody said this; the usual value is taken.',
   saidMark: 'said',
-  backToDefault: 'back to the default',
+  backToDefault: 'default',
   backToDefaultOf: (label: string): string => `${label}: back to the default`,
   stepBack: (label: string): string => `${label} back to the default`,
   step: (label: string, said: string): string => `${label.charAt(0).toLowerCase()}${label.slice(1)} ${said}`.trim().slice(0, 120),
