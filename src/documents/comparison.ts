@@ -18,8 +18,18 @@ export interface Outcome {
   readonly finish: Figure;
 }
 
+/** Values of the job file that make the job so; left out where no value of it says so. */
+export type JobChange = Readonly<Record<string, unknown>>;
+
 export type Compared =
-  | { readonly kind: 'can'; readonly what: string; readonly sentence: string; readonly outcome: Outcome; readonly saves: number }
+  | {
+      readonly kind: 'can';
+      readonly what: string;
+      readonly sentence: string;
+      readonly outcome: Outcome;
+      readonly saves: number;
+      readonly change?: JobChange;
+    }
   | { readonly kind: 'cannot'; readonly what: string; readonly sentence: string; readonly reason: string };
 
 export type Comparison =

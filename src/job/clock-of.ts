@@ -58,6 +58,10 @@ export const clockQuestion = (run: JobRun, plan: Plan, program: ReadProgram, est
   };
 };
 
+/** When somebody is in the shop, minutes since Monday's midnight. */
+export const attendedWeek = (shifts: readonly Shift[]): readonly { readonly from: number; readonly to: number }[] =>
+  calendarOf(shifts).stretches.map(({ from, to }) => ({ from, to }));
+
 /** As the job says; else when the first shift of the next day with one begins. */
 const startOf = (told: string | undefined, day: string, shifts: readonly Shift[]): Moment => {
   const read = told === undefined ? undefined : readMoment(told);

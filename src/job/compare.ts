@@ -1,5 +1,5 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
-import type { Compared, Comparison, PricePoint } from '../documents/comparison.ts';
+import type { Compared, Comparison, JobChange, PricePoint } from '../documents/comparison.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Plan } from '../plan/plan.ts';
 import { materialOf } from './material.ts';
@@ -55,8 +55,18 @@ const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can'
   const said = { what: change.kind, sentence: change.sentence };
   if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
   const outcome = outcomeOf(then, change.stack ?? 1, change.holesDrilled === true);
-  return { kind: 'can', ...said, outcome, saves: outcomeOf(now, 1, false).each - outcome.each };
+  const keys = changedKeys(change);
+  return {
+    kind: 'can',
+    ...said,
+    outcome,
+    saves: outcomeOf(now, 1, false).each - outcome.each,
+    ...(Object.keys(keys).length === 0 ? {} : { change: keys }),
+  };
 };
+
+/** A stack is tried as a block of its whole height; the job file has a word of its own for it. */
+const changedKeys = ({ job, stack }: WhatIf): JobChange => (stack === undefined ? job : { stack });
 
 /** Price and hours of one piece; a stack shares them, holes that the customer brings cost nothing. */
 const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: number, drilled: boolean) => {

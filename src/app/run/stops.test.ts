@@ -11,6 +11,7 @@ const event = (what: string, needsPerson: boolean, block?: number) => ({
   needsPerson,
   atNight: false,
   oclock: 'Thu 07:00',
+  piece: 1,
   ...(block === undefined ? {} : { block }),
 });
 const clock = {
@@ -19,6 +20,7 @@ const clock = {
   startText: '',
   finishText: '',
   nights: [],
+  week: [],
   events: [event('pass 1', false), event('SLUG OF L3: SECURE IT', true, 41), event('load the block', true)],
 };
 const tick = (about: string, at: string): LogEntry => ({ at, kind: 'tick', about, text: '' });

@@ -1,11 +1,13 @@
 /** The run on the clock of the shop, for the strip. */
 import type { JobFacts } from '../../documents/facts.ts';
+import { attendedWeek } from '../../job/clock-of.ts';
+import type { Shop } from '../../job/shop.ts';
 import type { ClockView } from './views.ts';
 
 const DAY = 1440;
 const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
 
-export const clockView = ({ clock }: JobFacts): ClockView | undefined =>
+export const clockView = ({ clock }: JobFacts, { shifts }: Pick<Shop, 'shifts'>): ClockView | undefined =>
   clock === undefined
     ? undefined
     : {
@@ -15,6 +17,7 @@ export const clockView = ({ clock }: JobFacts): ClockView | undefined =>
         finishText: momentText(clock.finish),
         events: clock.events.map((e) => ({ ...e, oclock: momentText(e.from) })),
         nights: clock.nights,
+        week: attendedWeek(shifts),
       };
 
 /** 'Thu 17:45'. Moments count minutes from 1970, whose first day was a Thursday. */

@@ -8,7 +8,7 @@ import type { ProgramView } from './views.ts';
 export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
   const { answer, read, setup } = ran;
   if (answer.kind !== 'answered' || read === undefined || setup === undefined) return undefined;
-  const { program, plan } = answer.facts;
+  const { program, plan, proof } = answer.facts;
   if (program === undefined || plan === undefined) return undefined;
   const replay = replayOf(read, plan, machineOf(run.shop).travelFeed);
   return {
@@ -24,6 +24,7 @@ export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
       begins: Float64Array.from(replay.moves, (m) => m.begins),
       pass: Uint8Array.from(replay.moves, (m) => m.pass),
     },
+    falls: (proof?.loose ?? []).map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
     minutes: replay.minutes,
     kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
   };

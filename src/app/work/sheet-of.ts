@@ -9,6 +9,7 @@ import { programView } from './program-view.ts';
 import { sentenceView, words } from './sentence-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable } from './table-view.ts';
 import type { Sheet } from './views.ts';
+import { wallView } from './wall-view.ts';
 
 /** `took` is filled in by the worker. */
 export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
@@ -36,7 +37,8 @@ export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
     line: facts.sentence,
     ...given('picture', pictureView(facts)),
     ...given('program', programView(ran, run)),
-    ...given('clock', clockView(facts)),
+    ...given('clock', clockView(facts, run.shop)),
+    ...given('wall', wallView(facts)),
     ...tables(facts),
     ...(facts.estimate === undefined ? {} : { currency: facts.estimate.currency }),
   };

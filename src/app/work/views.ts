@@ -128,6 +128,8 @@ export interface ProgramView {
   readonly minutes: number;
   /** Width that the wire burns, mm. */
   readonly kerf: number;
+  /** What comes loose, with the block whose move sets it free. */
+  readonly falls: readonly { readonly block: number; readonly role: 'slug' | 'part' | 'scrap'; readonly loop?: string }[];
 }
 
 export interface ClockEventView {
@@ -140,6 +142,8 @@ export interface ClockEventView {
   readonly atNight: boolean;
   readonly block?: number;
   readonly oclock: string;
+  /** Which piece of the quantity it belongs to, from 1. */
+  readonly piece: number;
 }
 
 export interface ClockView {
@@ -149,6 +153,41 @@ export interface ClockView {
   readonly finishText: string;
   readonly events: readonly ClockEventView[];
   readonly nights: readonly { readonly from: number; readonly to: number }[];
+  /** When somebody is in the shop, minutes since Monday's midnight: so that another start can be looked at before it is asked. */
+  readonly week: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** The wall that is left, for drawing it to scale: pass by pass, and as other processes would leave it. */
+export interface WallView {
+  /** mm */
+  readonly thickness: number;
+  readonly passes: readonly {
+    readonly number: number;
+    /** µm */
+    readonly ra: Shown;
+    /** Craters and the layer that melted and froze again, together, µm. */
+    readonly damage: Shown;
+    /** Still to come off per side, mm. */
+    readonly stock: Shown;
+    readonly gap: Shown;
+  }[];
+  /** The wire's own first, where there is one. */
+  readonly faces: readonly FaceView[];
+  /** Processes without a face, each with its reason. */
+  readonly without: readonly string[];
+}
+
+export interface FaceView {
+  readonly process: string;
+  /** mm that the face lies off the straight: at half its height where it is a barrel, at its lower edge where it leans. */
+  readonly off: number;
+  readonly shape: 'barrel' | 'leaning';
+  /** Height of the roughness, mm, and Ra from and to, µm. */
+  readonly rough: number;
+  readonly ra: readonly [low: number, high: number];
+  /** Rougher on the way down. */
+  readonly tires: boolean;
+  readonly sentence: string;
 }
 
 export interface Sheet {
@@ -168,6 +207,7 @@ export interface Sheet {
   readonly others?: TableView;
   readonly program?: ProgramView;
   readonly clock?: ClockView;
+  readonly wall?: WallView;
   /** Every figure that can be asked why, by key. */
   readonly figures: readonly Shown[];
   /** ISO 4217, of every figure of money. */

@@ -1,0 +1,55 @@
+/** The cut wall for drawing it to scale: what each pass leaves, and what other processes would leave at the same thickness. */
+import type { JobFacts } from '../../documents/facts.ts';
+import { rzBand } from '../../quantity/finish.ts';
+import { shown } from './figure-view.ts';
+import type { FaceView, WallView } from './views.ts';
+
+type Ways = NonNullable<JobFacts['otherWays']>;
+
+export const wallView = ({ plan, height, otherWays }: JobFacts): WallView | undefined =>
+  plan === undefined || plan.passes.length === 0
+    ? undefined
+    : {
+        thickness: otherWays?.thickness ?? height,
+        passes: plan.passes.map(({ number, ra, damage, stock, gap }) => ({
+          number,
+          ra: shown(ra),
+          damage: shown(damage),
+          stock: shown(stock),
+          gap: shown(gap),
+        })),
+        faces: otherWays === undefined ? [] : [...wireFace(otherWays), ...otherWays.ways.flatMap(otherFace)],
+        without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => w.sentence),
+      };
+
+const wireFace = ({ wire, verdict }: Ways): readonly FaceView[] =>
+  wire === undefined
+    ? []
+    : [
+        {
+          process: 'wire',
+          off: wire.formError / 1000,
+          shape: 'barrel',
+          rough: rzBand(wire.ra).nominal / 1000,
+          ra: [wire.ra, wire.ra],
+          tires: false,
+          sentence: verdict,
+        },
+      ];
+
+const otherFace = ({ process, edge, sentence }: Ways['ways'][number]): readonly FaceView[] => {
+  if (edge === undefined) return [];
+  // A jet's roughness is known as Ra, that of thermal cuts as Rz.
+  const jet = process === 'water jet';
+  return [
+    {
+      process,
+      off: edge.perpendicularity.value,
+      shape: 'leaning',
+      rough: (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000,
+      ra: [edge.ra.low, edge.ra.high],
+      tires: jet,
+      sentence,
+    },
+  ];
+};
