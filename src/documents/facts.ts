@@ -9,6 +9,7 @@ import type { OtherWays } from '../physics/other-ways.ts';
 import type { PlanBudgets } from '../plan/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
+import type { Inspection } from './inspection.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from './words.ts';
 
 export interface JobFacts {
@@ -42,6 +43,8 @@ export interface JobFacts {
   readonly clock?: Clock;
   /** Where the error of the profile, and of the sizes that the job names, comes from. */
   readonly budgets?: PlanBudgets;
+  /** What is to be measured of a finished piece. */
+  readonly inspection?: Inspection;
   /** The same job by flame, plasma, laser and water jet. */
   readonly otherWays?: OtherWays;
   /** Of all layers, the gravest first. */

@@ -1,5 +1,8 @@
 /** The papers of a job before they are set: the same for the printer and the screen. */
+import { annex } from '../documents/annex.ts';
 import type { JobFacts } from '../documents/facts.ts';
+import { holeSheet } from '../documents/hole-sheet.ts';
+import { inspectionSheet } from '../documents/inspection-sheet.ts';
 import type { Paper } from '../documents/paper.ts';
 import { quotation } from '../documents/quotation.ts';
 import { setupSheet } from '../documents/setup-sheet.ts';
@@ -7,7 +10,7 @@ import { cheaperWays } from './cheaper.ts';
 import type { JobRun } from './run.ts';
 
 /** Every paper there is, in the order in which they are handed out. */
-export const PAPERS = ['set-up-sheet', 'quotation'] as const;
+export const PAPERS = ['set-up-sheet', 'hole-table', 'inspection-sheet', 'quotation', 'annex'] as const;
 export type PaperName = (typeof PAPERS)[number];
 
 /** Without a program there is nothing to set up. */
@@ -15,7 +18,15 @@ export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name
   const cheaper = facts.answer === 'yes' ? cheaperWays(run, facts.plan?.contours.length ?? 0) : [];
   const offer = { until: dayAfter(run.day, run.shop.quotationDays), cheaper };
   const quote = ['quotation', quotation(facts, offer)] as const;
-  return facts.program === undefined ? [quote] : [['set-up-sheet', setupSheet(facts)], quote];
+  if (facts.program === undefined) return [quote];
+  const { inspection } = facts;
+  return [
+    ['set-up-sheet', setupSheet(facts)],
+    ['hole-table', holeSheet(facts)],
+    ...(inspection === undefined ? [] : [['inspection-sheet', inspectionSheet(facts, inspection)] as const]),
+    quote,
+    ['annex', annex(facts)],
+  ];
 };
 
 const dayAfter = (day: string, days: number): string =>

@@ -15,6 +15,7 @@ import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
 import { clockOf, type OnClock } from './clock-of.ts';
 import { figuresIn } from './figures.ts';
+import { inspectionOf } from './inspect.ts';
 import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
 import type { Memory } from './memory.ts';
@@ -187,10 +188,21 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(estimate === undefined ? {} : { estimate }),
     ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
     ...wider.facts,
+    ...inspectionFact(run, r, wider.facts.budgets),
     findings,
   };
   return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts) };
 };
+
+/** Only of a plan with a program is there a piece to be measured. */
+const inspectionFact = (
+  { job }: JobRun,
+  { plan, material, wanted, written }: Results,
+  budgets: JobFacts['budgets'],
+): Pick<JobFacts, 'inspection'> =>
+  plan === undefined || wanted === undefined || written === undefined
+    ? {}
+    : { inspection: inspectionOf({ job, plan, material, wanted, ...(budgets === undefined ? {} : { budgets }) }) };
 
 const widerOf = (run: JobRun, { plan, material, wanted, estimated }: Results) =>
   plan === undefined || wanted === undefined

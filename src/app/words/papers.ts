@@ -3,7 +3,10 @@ import type { PaperName } from '../../job/papers-of.ts';
 
 const NAMES: Readonly<Record<PaperName, string>> = {
   'set-up-sheet': 'Set-up sheet',
+  'hole-table': 'Hole table',
+  'inspection-sheet': 'Inspection sheet',
   quotation: 'Quotation',
+  annex: 'Annex of whys',
 };
 
 export const paperWords = {
