@@ -30,7 +30,7 @@ export const FieldEditor = ({ field, id, describedBy, inSentence = false, onDone
     input.current?.select();
   }, [inSentence]);
   const listed = open && suggestions.length > 0;
-  const said = fault ?? (open ? echoOf(field, text, typed) : undefined);
+  const said = typed.kind === 'choices' ? undefined : (fault ?? (open ? echoOf(field, text, typed) : undefined));
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: only watches whether the focus has left field and choices alike
     <span
@@ -76,7 +76,7 @@ export const FieldEditor = ({ field, id, describedBy, inSentence = false, onDone
               ))}
             </span>
           )}
-          {said !== undefined && !(typed.kind === 'choices' && fault === undefined) && (
+          {said !== undefined && (
             <span id={own} className={fault === undefined ? 'echo' : 'fault'} role={fault === undefined ? undefined : 'alert'}>
               {said}
             </span>

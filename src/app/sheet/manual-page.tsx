@@ -1,38 +1,37 @@
 /** What a finding means, told at length: its page of the manual, opened in place. */
-import { type ReactNode, useState } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { ManualBlock } from './manual.ts';
 
+const NONE: readonly ManualBlock[] = [];
+
 export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
-  const [open, setOpen] = useState(false);
-  const [blocks, setBlocks] = useState<readonly ManualBlock[] | undefined>();
-  const toggle = (): void => {
-    setOpen(!open);
-    if (blocks === undefined) void import('./manual.ts').then(({ manualPage }) => setBlocks(manualPage(code) ?? []));
-  };
+  const [blocks, setBlocks] = useState(NONE);
+  useEffect(() => {
+    let wanted = true;
+    void import('./manual.ts').then(({ manualPage }) => {
+      if (wanted) setBlocks(manualPage(code) ?? NONE);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [code]);
   return (
-    <>
-      <button type="button" className="plain" aria-expanded={open} onClick={toggle}>
-        {words.whatItMeans}
-      </button>
-      {open && blocks !== undefined && (
-        <span className="manual">
-          {blocks.map((block) =>
-            block.kind === 'list' ? (
-              block.items.map((item) => (
-                <span key={item} className="manual-item">
-                  {plain(item)}
-                </span>
-              ))
-            ) : (
-              <span key={block.text} className={block.kind === 'title' ? 'manual-title' : 'manual-text'}>
-                {plain(block.text)}
-              </span>
-            ),
-          )}
-        </span>
-      )}
-    </>
+    <div className="manual">
+      {blocks.map((block) => (
+        <Block key={block.kind === 'list' ? block.items.join() : block.text} block={block} />
+      ))}
+    </div>
+  );
+};
+
+const Block = ({ block }: { readonly block: ManualBlock }): ReactNode => {
+  if (block.kind !== 'list') return <p className={block.kind === 'title' ? 'manual-title' : ''}>{plain(block.text)}</p>;
+  return (
+    <ul>
+      {block.items.map((item) => (
+        <li key={item}>{plain(item)}</li>
+      ))}
+    </ul>
   );
 };
 

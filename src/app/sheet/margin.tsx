@@ -8,13 +8,16 @@ import { ManualPage } from './manual-page.tsx';
 import { useOnSheet, useTools } from './tools.ts';
 
 /** More than these are shown on demand. */
-const FIRST = 4;
+const FIRST = 3;
+
+const GRAVEST: readonly FindingView['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 
 /** The notes of a chapter that belong to none of its fields. */
 export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readonly findings: readonly FindingView[] }): ReactNode => {
   const [all, setAll] = useState(false);
   if (findings.length === 0) return null;
-  const shown = all ? findings : findings.slice(0, FIRST);
+  const sorted = findings.toSorted((a, b) => GRAVEST.indexOf(a.severity) - GRAVEST.indexOf(b.severity));
+  const shown = all ? sorted : sorted.slice(0, FIRST);
   return (
     <aside className="notes" aria-label={words.notes(chapter)}>
       {shown.map((f) => (
@@ -33,7 +36,10 @@ export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode 
   const { sheet } = useTools();
   const pointed = useOnSheet((s) => s.pointed === finding.id);
   const number = useOnSheet((s) => findingNumbers(s.sheet?.findings ?? []).get(finding.id));
-  const { severity, sentence, done, remedy, stands = 1, place } = finding;
+  const { severity, sentence, stands = 1, place } = finding;
+  const [open, setOpen] = useState(false);
+  /** What is only good to know is told in short first. */
+  const quiet = severity === 'note';
   const field = place?.kind === 'field' ? fieldOfFinding(place.path) : undefined;
   const point = (id: string | undefined): void => sheet.actions.show(id === undefined ? {} : { pointed: id });
   return (
@@ -55,29 +61,43 @@ export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode 
         )}{' '}
         {sentence} {stands > 1 && words.stands(stands)}
       </p>
-      {done !== undefined && (
-        <p>
-          <em>{words.done}</em>
-          {done}
-        </p>
-      )}
-      {remedy !== undefined && (
-        <p>
-          <em>{words.remedy}</em>
-          {remedy}
-        </p>
-      )}
+      {!quiet && <DoneAndRemedy finding={finding} />}
       <p className="note-ways">
         {field !== undefined && (
           <button type="button" className="plain" onClick={() => goToField(field.path)}>
             {words.changeField(labelOf(field.path))}
           </button>
         )}
-        <ManualPage code={finding.code} />
+        <button type="button" className="plain" aria-expanded={open} onClick={() => setOpen(!open)}>
+          {words.whatItMeans}
+        </button>
       </p>
+      {open && (
+        <>
+          {quiet && <DoneAndRemedy finding={finding} />}
+          <ManualPage code={finding.code} />
+        </>
+      )}
     </div>
   );
 };
+
+const DoneAndRemedy = ({ finding: { done, remedy } }: { readonly finding: FindingView }): ReactNode => (
+  <>
+    {done !== undefined && (
+      <p>
+        <em>{words.done}</em>
+        {done}
+      </p>
+    )}
+    {remedy !== undefined && (
+      <p>
+        <em>{words.remedy}</em>
+        {remedy}
+      </p>
+    )}
+  </>
+);
 
 /** To the field in its chapter, ready to be typed over. */
 export const goToField = (path: string): void => {
