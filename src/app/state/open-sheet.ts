@@ -8,7 +8,7 @@ import type { JobWorker } from '../work/job-worker.ts';
 import type { Sheet } from '../work/views.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
-import { type Runner, startRunner } from './runner.ts';
+import { type Runner, startRunner, type WarmWorker, warmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
 
@@ -27,15 +27,22 @@ export type Opened =
   | { readonly kind: 'gone' };
 
 export const openSheet = async (id: string): Promise<Opened> => {
+  const warm = warmWorker();
+  const opened = await openWith(id, warm);
+  if (opened.kind !== 'open') warm.thread.terminate();
+  return opened;
+};
+
+const openWith = async (id: string, warm: WarmWorker): Promise<Opened> => {
   const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
   if (record.kind === 'gone' || drawing.kind === 'gone' || shop.kind === 'gone') return { kind: 'gone' };
   for (const answer of [record, drawing, shop])
     if (answer.kind === 'refused') return { kind: 'no such job', sentence: answer.error.sentence };
   if (record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return { kind: 'gone' };
-  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, shop.value) };
+  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, shop.value, warm) };
 };
 
-const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord): OpenSheet => {
+const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: WarmWorker): OpenSheet => {
   const mine = unsaved(base);
   const store = createStore<SheetState>(() => ({ ...beginning(), record: mine ?? base }));
   const put = (part: Partial<SheetState>): void => store.setState(part);
@@ -50,7 +57,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord): OpenShee
     },
     mine === undefined ? undefined : { ...mine, revision: base.revision },
   );
-  const runner = startRunner({ name: base.drawingName, bytes }, eventsOf(store, keeper));
+  const runner = startRunner({ name: base.drawingName, bytes }, eventsOf(store, keeper), warm);
   const ask = (record: JobRecord): void =>
     runner.ask({ input: inputOf(record), shop: shop.shop, day: today(), ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }) });
   ask(mine ?? base);

@@ -24,15 +24,27 @@ export interface RunnerEvents {
 /** A run that is younger than this is waited for when a newer question comes: starting the worker anew would take as long, ms. */
 const PATIENCE = 700;
 
-export const startRunner = (drawing: DrawingFile, events: RunnerEvents): Runner => {
-  let { thread, remote } = newWorker(drawing);
+/** A worker that is being loaded, or is ready. */
+export interface WarmWorker {
+  readonly thread: Worker;
+  readonly remote: Remote<JobWorker>;
+}
+
+/** Begins to load the worker: it may do so while drawing and job are still on their way. */
+export const warmWorker = (): WarmWorker => {
+  const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
+  return { thread, remote: wrap<JobWorker>(thread) };
+};
+
+export const startRunner = (drawing: DrawingFile, events: RunnerEvents, warm = warmWorker()): Runner => {
+  let { thread, remote } = opened(warm, drawing);
   let running: { readonly since: number } | undefined;
   let next: Question | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const restart = (): void => {
     thread.terminate();
-    ({ thread, remote } = newWorker(drawing));
+    ({ thread, remote } = opened(warmWorker(), drawing));
     running = undefined;
   };
   const begin = (question: Question): void => {
@@ -91,9 +103,7 @@ export const startRunner = (drawing: DrawingFile, events: RunnerEvents): Runner 
   };
 };
 
-const newWorker = (drawing: DrawingFile): { readonly thread: Worker; readonly remote: Remote<JobWorker> } => {
-  const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<JobWorker>(thread);
-  void remote.open(drawing);
-  return { thread, remote };
+const opened = (worker: WarmWorker, drawing: DrawingFile): WarmWorker => {
+  void worker.remote.open(drawing);
+  return worker;
 };
