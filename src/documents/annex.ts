@@ -19,10 +19,10 @@ export const annex = (facts: JobFacts): Paper => ({
 });
 
 const trees = (facts: JobFacts): readonly PaperBlock[] => {
-  const told = new Map<Figure, string>();
-  return questionsOf(facts).flatMap(({ title, figure }, i): readonly PaperBlock[] => [
-    { kind: 'heading', text: `${i + 1}. ${title}` },
-    table(rowsOf(figure, String(i + 1), told, facts.estimate?.currency)),
+  const told = new Map<Figure, number>();
+  return questionsOf(facts).flatMap(({ title, figure }): readonly PaperBlock[] => [
+    { kind: 'heading', text: title },
+    table(rowsOf(figure, 0, told, facts.estimate?.currency)),
   ]);
 };
 
@@ -45,22 +45,19 @@ const questionsOf = ({ plan, estimate, budgets }: JobFacts): readonly { readonly
 
 const table = (rows: readonly (readonly string[])[]): PaperBlock => ({
   kind: 'table',
-  columns: [column('No.', 1.1), column('Figure', 3), column('Value', 2.1, 'right'), column('By, or whence', 4.2)],
+  columns: [column('No.', 0.5, 'right'), column('Figure', 4), column('Value', 2, 'right'), column('By, or whence', 4)],
   rows,
 });
 
-/** Deeper figures stand under the one they went into, with its number and one more digit. */
-const rowsOf = (
-  figure: Figure,
-  number: string,
-  told: Map<Figure, string>,
-  currency: string | undefined,
-): readonly (readonly string[])[] => {
+/** What went into a figure stands under it, a dot further in; each figure has its number, by which it is pointed at later. */
+const rowsOf = (figure: Figure, depth: number, told: Map<Figure, number>, currency: string | undefined): readonly (readonly string[])[] => {
   const before = told.get(figure);
+  const name = `${'· '.repeat(depth)}${figure.name}`;
   const value = printFigure(figure, currency === undefined ? {} : { currency });
-  if (before !== undefined) return [[number, figure.name, value, `told as ${before}`]];
+  if (before !== undefined) return [['', name, value, `as number ${before}`]];
+  const number = told.size + 1;
   told.set(figure, number);
-  return [[number, figure.name, value, whence(figure)], ...figure.from.flatMap((f, i) => rowsOf(f, `${number}.${i + 1}`, told, currency))];
+  return [[String(number), name, value, whence(figure)], ...figure.from.flatMap((f) => rowsOf(f, depth + 1, told, currency))];
 };
 
 const whence = ({ basis, source, formula, warnings }: Figure): string =>

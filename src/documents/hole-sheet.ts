@@ -30,6 +30,8 @@ interface Hole {
   readonly at: { readonly x: number; readonly y: number };
   readonly diameter: number;
   readonly origin: 'placed' | 'drawing';
+  /** Numbers of the contours, or names of the open lines, as the picture has them. */
+  readonly marks: readonly string[];
   readonly for: readonly string[];
 }
 
@@ -37,16 +39,23 @@ interface Hole {
 const holesOf = ({ plan }: JobFacts): readonly Hole[] => {
   if (plan === undefined) return [];
   const holes = new Map<string, Hole>();
-  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string): void => {
+  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string, mark: string): void => {
     const key = `${at.x} ${at.y}`;
     const before = holes.get(key);
-    holes.set(key, { at, diameter, origin: before?.origin ?? origin, for: [...(before?.for ?? []), who] });
+    holes.set(key, {
+      at,
+      diameter,
+      origin: before?.origin ?? origin,
+      marks: [...(before?.marks ?? []), mark],
+      for: [...(before?.for ?? []), who],
+    });
   };
   for (const c of numbered(plan))
-    if (c.hole.origin !== 'block edge') add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop);
+    if (c.hole.origin !== 'block edge')
+      add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop, String(c.number));
   for (const line of plan.openCuts ?? [])
     for (const end of [line.from, line.to])
-      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain);
+      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain, line.chain);
   return [...holes.values()];
 };
 
@@ -97,8 +106,8 @@ const tables = (facts: JobFacts): readonly PaperBlock[] => {
       column('For', 2),
       column('Done', 1),
     ],
-    rows: holes.map((h, i) => [
-      String(i + 1),
+    rows: holes.map((h) => [
+      h.marks.join(', '),
       ...placesOf(h.at, unit, facts.datum),
       place(h.diameter, unit),
       h.origin === 'placed' ? 'to be drilled' : 'as drawn',

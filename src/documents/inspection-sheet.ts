@@ -65,14 +65,14 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
     kind: 'table',
     columns: [
       column('No.', 0.5),
-      column('Contour', 0.9),
-      column('What', 1.9),
+      column('Contour', 1.1),
+      column('What', 2),
       column(`Where, ${unit.name}`, 2.2),
       column('As drawn', 1.1, 'right'),
       ...(warm ? [column(`At ${temperature} °C`, 1.1, 'right')] : []),
-      column('Allowed', 1.2, 'right'),
+      column('Allowed', 1.5, 'right'),
       column('Expected', 1.2, 'right'),
-      column('Measured', 1.4),
+      column('Measured', 1.3),
     ],
     rows: rows.map((r) => [
       r.number === 0 ? '' : String(r.number),
@@ -85,7 +85,7 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       expectedOf(r, unit),
       BLANK,
     ]),
-    note: `Lengths in ${unit.name}, Ra in µm. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, one standard deviation.${
+    note: `Lengths in ${unit.name}, Ra in µm. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, what is systematic and one standard deviation of what is random.${
       passedOver > 0 ? ` ${passedOver} more contours are cut; their profile is asked for as that of all.` : ''
     }`,
   };
