@@ -80,7 +80,7 @@ export const Picture = (props: PictureProps): ReactNode => {
   const said = hovered === undefined ? '' : (hovered.mark?.sentence ?? saidOf(hovered.here, contours, lengths));
   return (
     <figure className="picture">
-      <Tools stage={stage} tool={tool} lengths={lengths} picking={props.picking} at={at} />
+      <Tools stage={stage} tool={tool} />
       <div className="picture-frame">
         {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: an application of its own, with keys to move, zoom and measure */}
         <canvas
@@ -94,6 +94,10 @@ export const Picture = (props: PictureProps): ReactNode => {
         <p id={help} className="picture-help">
           {words.help}
         </p>
+        <span className="picture-at" ref={at} />
+        <output className="picture-said" aria-live="polite">
+          {toolSaid(tool, lengths, props.picking)}
+        </output>
         {props.picture === undefined && <p className="picture-empty">{words.empty}</p>}
         {said !== '' && hovered !== undefined && <Tip text={said} hovered={hovered} frame={canvas.current} />}
       </div>
@@ -230,12 +234,9 @@ const usePicking = (stage: StageRef, tool: Tool, { picking, onPickingEnded }: Pi
 interface ToolsProps {
   readonly stage: StageRef;
   readonly tool: Tool;
-  readonly lengths: Lengths;
-  readonly picking: Picking | undefined;
-  readonly at: { current: HTMLSpanElement | null };
 }
 
-const Tools = ({ stage, tool, lengths, picking, at }: ToolsProps): ReactNode => {
+const Tools = ({ stage, tool }: ToolsProps): ReactNode => {
   const measures = tool.kind === 'measure';
   return (
     <div className="picture-tools">
@@ -256,10 +257,6 @@ const Tools = ({ stage, tool, lengths, picking, at }: ToolsProps): ReactNode => 
           {words.stopPicking}
         </button>
       )}
-      <output className="picture-said" aria-live="polite">
-        {toolSaid(tool, lengths, picking)}
-      </output>
-      <span className="picture-at" ref={at} />
     </div>
   );
 };

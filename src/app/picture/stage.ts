@@ -111,6 +111,8 @@ export class Stage {
     else this.view = centredOn(this.view, middle, size);
     // Setting the size has emptied the canvas: painting later would show one empty frame.
     this.paint();
+    this.pointerMoved = true;
+    this.request();
   }
 
   fit(): void {
@@ -163,9 +165,10 @@ export class Stage {
     this.request();
   }
 
-  /** Brings the keys here, and the canvas into sight. */
+  /** Brings the keys here and the picture into sight, from the row above the canvas that says what is to be done. */
   focus(): void {
-    this.canvas.focus();
+    this.canvas.focus({ preventScroll: true });
+    this.canvas.closest('figure')?.firstElementChild?.scrollIntoView({ block: 'nearest' });
   }
 
   point(pixel: Spot | undefined, kind: 'mouse' | 'touch' = 'mouse'): void {

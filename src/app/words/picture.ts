@@ -62,7 +62,7 @@ export const pictureWords = {
   endMeasure: 'End measuring',
   measureFirst: 'Take the first point.',
   measureSecond: 'Take the second point.',
-  pickPlace: (what: string) => `Take the place of ${what} in the picture, or press Escape.`,
+  pickPlace: (what: string) => `${what}: take its place here, or press Escape.`,
   pickCorner: (n: 1 | 2) => (n === 1 ? 'Take the first corner of the clamp.' : 'Take the opposite corner.'),
   stopPicking: 'Stop',
   measuredText: (dx: string, dy: string, distance: string) => `ΔX ${dx}, ΔY ${dy}, distance ${distance}`,
