@@ -3,6 +3,7 @@ import { Component, lazy, type ReactNode, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
 import { z } from 'zod';
 import { DropAnywhere } from './jobs/drop-anywhere.tsx';
+import { PageMasthead } from './look/page-masthead.tsx';
 import { wear } from './look/theme.ts';
 import { type Route, useRoute } from './route.ts';
 import { preferences } from './state/open-sheet.ts';
@@ -13,8 +14,10 @@ import './look/look.css';
 // The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
 z.config({ jitless: true });
 
-const SheetPage = lazy(() => import('./sheet/sheet-page.tsx'));
+const sheetPage = () => import('./sheet/sheet-page.tsx');
+const SheetPage = lazy(sheetPage);
 const JobsPage = lazy(() => import('./jobs/jobs-page.tsx'));
+const ShopPage = lazy(() => import('./shop/shop-page.tsx').then((m) => ({ default: m.ShopPage })));
 const MachinePage = lazy(() => import('./sheet/machine-page.tsx'));
 
 const Page = (): ReactNode => {
@@ -31,6 +34,13 @@ const Page = (): ReactNode => {
 const PageOf = ({ route }: { readonly route: Route }): ReactNode => {
   if (route.kind === 'job') return <SheetPage key={route.id} id={route.id} />;
   if (route.kind === 'run') return <MachinePage key={route.id} id={route.id} />;
+  if (route.kind === 'shop')
+    return (
+      <>
+        <PageMasthead />
+        <ShopPage />
+      </>
+    );
   if (route.kind === 'jobs') return <JobsPage first={route.first} />;
   return (
     <main className="plain-page" id="content">
@@ -62,6 +72,8 @@ class Guard extends Component<{ readonly children: ReactNode }, { readonly broke
   }
 }
 
+// The first visit goes on to the example: its page is fetched while the list of jobs is asked for.
+if (location.pathname === '/') void sheetPage();
 wear(preferences().theme);
 const place = document.getElementById('sheet');
 if (place !== null)

@@ -1,5 +1,5 @@
 /** One-line answers for jobs that were never opened: worked out one by one beside the page, and kept with the job. */
-import { wrap } from 'comlink';
+import { proxy, wrap } from 'comlink';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { inputOf } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
@@ -22,7 +22,10 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
     await worker.open({ name: record.value.drawingName, bytes: drawing.value });
     const { dialect } = shop.value;
     const question = { input: inputOf(record.value), shop: shop.value.shop, day: today(), ...(dialect === undefined ? {} : { dialect }) };
-    const { line } = await worker.run(question, () => undefined);
+    const { line } = await worker.run(
+      question,
+      proxy(() => undefined),
+    );
     if (stopped) return;
     tell(id, line);
     const { revision, name, steps, cursor } = record.value;

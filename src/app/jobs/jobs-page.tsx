@@ -1,9 +1,8 @@
 /** The list of jobs, each with its answer in one line; the first visit goes on to the example. */
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { Masthead, type Preferences } from '../look/masthead.tsx';
+import { PageMasthead } from '../look/page-masthead.tsx';
 import { goTo } from '../route.ts';
-import { keepPreferences, preferences } from '../state/open-sheet.ts';
 import { type Answered, fetchJobs, removeJob } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
@@ -14,20 +13,12 @@ const VISITED = 'visited';
 
 const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
   const { jobs, lines, load } = useJobs(first);
-  const [preferred, setPreferred] = useState<Preferences>(preferences);
   useEffect(() => {
     document.title = `${words.title} · Kerfwright`;
   }, []);
   return (
     <>
-      <Masthead
-        preferences={preferred}
-        onPrefer={(part) => {
-          const next = { ...preferred, ...part };
-          setPreferred(next);
-          keepPreferences(next);
-        }}
-      />
+      <PageMasthead />
       <main className="plain-page jobs" id="content" tabIndex={-1}>
         <h1>{words.title}</h1>
         <p className="lead">{words.lead}</p>

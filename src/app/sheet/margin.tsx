@@ -3,8 +3,9 @@ import { type ReactNode, useState } from 'react';
 import { findingNumbers } from '../picture/marks.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { Chapter, FindingView } from '../work/views.ts';
-import { fieldOfFinding, labelOf } from './fields.ts';
+import { labelOf } from './fields.ts';
 import { ManualPage } from './manual-page.tsx';
+import { helpingFields } from './remedies.ts';
 import { useOnSheet, useTools } from './tools.ts';
 
 /** More than these are shown on demand. */
@@ -36,11 +37,10 @@ export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode 
   const { sheet } = useTools();
   const pointed = useOnSheet((s) => s.pointed === finding.id);
   const number = useOnSheet((s) => findingNumbers(s.sheet?.findings ?? []).get(finding.id));
-  const { severity, sentence, stands = 1, place } = finding;
+  const { severity, sentence, stands = 1 } = finding;
   const [open, setOpen] = useState(false);
   /** What is only good to know is told in short first. */
   const quiet = severity === 'note';
-  const field = place?.kind === 'field' ? fieldOfFinding(place.path) : undefined;
   const point = (id: string | undefined): void => sheet.actions.show(id === undefined ? {} : { pointed: id });
   return (
     <div className="note" data-severity={severity} data-pointed={pointed} id={`note-${finding.id}`}>
@@ -63,11 +63,11 @@ export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode 
       </p>
       {!quiet && <DoneAndRemedy finding={finding} />}
       <p className="note-ways">
-        {field !== undefined && (
-          <button type="button" className="plain" onClick={() => goToField(field.path)}>
-            {words.changeField(labelOf(field.path))}
+        {helpingFields(finding).map((path) => (
+          <button key={path} type="button" className="plain" onClick={() => goToField(path)}>
+            {words.changeField(labelOf(path))}
           </button>
-        )}
+        ))}
         <button type="button" className="plain" aria-expanded={open} onClick={() => setOpen(!open)}>
           {words.whatItMeans}
         </button>

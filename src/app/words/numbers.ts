@@ -103,7 +103,7 @@ const formatsOf = (locale: string | undefined) => {
   const formats = new Map<string, Intl.NumberFormat>();
   const format = (value: number, options: Intl.NumberFormatOptions): string => {
     const key = JSON.stringify(options);
-    const known = formats.get(key) ?? new Intl.NumberFormat(locale, { numberingSystem: 'latn', ...options });
+    const known = formats.get(key) ?? new Intl.NumberFormat(locale, { numberingSystem: 'latn', signDisplay: 'negative', ...options });
     formats.set(key, known);
     return known.format(value === 0 ? 0 : value).replace('-', '−');
   };

@@ -64,7 +64,7 @@ export const readFinish = (text: string, numbers: Numbers): Typed => {
   return {
     kind: 'choices',
     readings: [answer.raSafe, answer.raMight].map((ra, i) => ({
-      value: Number(ra.toPrecision(3)),
+      value: Number(ra.toPrecision(6)),
       said: i === 0 ? words.rzSafe(numbers.finish(ra)) : words.rzMight(numbers.finish(ra)),
     })),
   };
