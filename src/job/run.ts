@@ -1,5 +1,6 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
 import { expectedWithin, type JobFacts } from '../documents/facts.ts';
+import type { WireTable } from '../documents/wire-table.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Estimated } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
@@ -24,10 +25,12 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
-import { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
+import { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
 import { toldOnce } from './told-once.ts';
 import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
+import { chosenProgram, wireDoubt } from './wire-choice.ts';
+import { wireFigures } from './wire-table.ts';
 import { wishOf } from './wish.ts';
 
 export interface JobRun {
@@ -56,7 +59,8 @@ export interface Ran {
   readonly lines?: readonly WantedLine[];
 }
 
-export { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
+export { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
+export { makeProgram } from './wire-choice.ts';
 
 export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
@@ -72,7 +76,8 @@ export const runJob = (run: JobRun): Ran => {
     return { answer: answered(run, { drawing, material: found.material, findings: [...found.findings, ...wish.findings] }) };
   const told = [...found.findings, ...wish.wish.findings];
   tell('planning the cut', 0.15);
-  const made = makeProgram(run, wish.wish);
+  const { made, ...choice } = chosenProgram(run, wish.wish, 'table');
+  const wires = choice.wires === undefined ? {} : { wires: choice.wires };
   if (made.kind === 'refused')
     return {
       answer: answered(run, {
@@ -81,7 +86,8 @@ export const runJob = (run: JobRun): Ran => {
         plan: made.plan,
         wanted: wish.wish.wanted,
         lines: wish.wish.lines,
-        findings: [...told, ...made.findings],
+        ...wires,
+        findings: [...told, ...choice.findings, ...made.findings],
       }),
     };
   tell('proving the program', 0.4);
@@ -106,7 +112,8 @@ export const runJob = (run: JobRun): Ran => {
       ...(onClock === undefined ? {} : { onClock }),
       wanted: wish.wish.wanted,
       lines: wish.wish.lines,
-      findings: told,
+      ...wires,
+      findings: [...told, ...choice.findings, ...wireDoubt(proof, choice.wires)],
     }),
     setup,
     wanted: wish.wish.wanted,
@@ -125,6 +132,7 @@ interface Results {
   readonly onClock?: OnClock;
   readonly wanted?: readonly Wanted[];
   readonly lines?: readonly WantedLine[];
+  readonly wires?: WireTable;
   readonly findings: readonly Finding[];
 }
 
@@ -178,10 +186,12 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.proof === undefined ? {} : { proof: { ...r.proof, findings: inDrawingUnits(r.proof.findings, r.drawing.units) } }),
     ...(estimate === undefined ? {} : { estimate }),
     ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
+    ...(r.wires === undefined ? {} : { wires: r.wires }),
     ...wider.facts,
     findings,
   };
-  return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts) };
+  const figures = new Map([...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts), ...wireFigures(r.wires)]);
+  return { kind: 'answered', facts, job: run.job, figures };
 };
 
 const widerOf = (run: JobRun, { plan, material, wanted, estimated }: Results) =>
