@@ -40,7 +40,6 @@ const inBands = (prepared: Prepared, kinds: readonly Kind[], over: boolean, work
   let from = room.bounds.minY;
   const placed: Placed[] = [];
   for (const kind of kinds) {
-    if (!goesOn(work, `laying ${kind.id} in rows`)) break;
     const shapes = unlike(kind.degrees.map((degrees) => shapeOf(kind, degrees, over)));
     const puts = best(shapes, kind.quantity, room, from, work);
     placed.push(
@@ -89,7 +88,8 @@ const best = (shapes: readonly Shape[], quantity: number, room: Room, from: numb
     if (more > 0 || (more === 0 && reach(puts) < reach(found) - 1e-9)) found = puts;
   };
   for (const pattern of laid) {
-    if (!goesOn(work, 'laying in rows')) break;
+    // One pattern is laid in any case: a search that is ended at once still gives a layout.
+    if (!goesOn(work, 'laying in rows') && found.length > 0) break;
     const whole = fill(pattern, quantity, room, from, work);
     take(whole.puts);
     if (whole.puts.length === quantity) continue;
