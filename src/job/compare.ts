@@ -45,7 +45,7 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
   return {
     kind: 'compared',
     currency: now.estimate.currency,
-    now: outcomeOf(now, 1, false),
+    now: outcomeOf(now, false),
     rows: [...able, ...rows.filter((r) => r.kind === 'cannot')],
   };
 };
@@ -54,18 +54,19 @@ const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can'
   const then = tried({ ...run, job: { ...run.job, ...change.job } });
   const said = { what: change.kind, sentence: change.sentence };
   if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
-  const outcome = outcomeOf(then, change.stack ?? 1, change.holesDrilled === true);
-  return { kind: 'can', ...said, outcome, saves: outcomeOf(now, 1, false).each - outcome.each };
+  const outcome = outcomeOf(then, change.holesDrilled === true);
+  return { kind: 'can', ...said, outcome, saves: outcomeOf(now, false).each - outcome.each };
 };
 
-/** Price and hours of one piece; a stack shares them, holes that the customer brings cost nothing. */
-const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: number, drilled: boolean) => {
+/** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
+const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, drilled: boolean) => {
   const margin = marginOf(estimate);
+  const sheets = estimate.stack ?? 1;
   const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;
   return {
-    each: (estimate.each.value - drilling) / stack,
-    minutes: estimate.total.value / stack,
-    unattended: estimate.unattended.value / stack,
+    each: estimate.each.value - drilling / sheets,
+    minutes: estimate.total.value / sheets,
+    unattended: estimate.unattended.value / sheets,
     wire: plan.wire.name,
     passes: plan.passes.length,
     accuracy: plan.accuracy,
