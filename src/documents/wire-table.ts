@@ -65,7 +65,7 @@ const tableOf = (rows: readonly (readonly string[])[], bounded: boolean): Extrac
   rows,
   ...(bounded
     ? {
-        note: 'From: its passes round the contours, threadings, stops and holes alone cost more than all of the job with the wire taken, so the rest was not worked out.',
+        note: 'From: what its passes, threadings, stops and holes cost at least is already more than the whole job with the wire taken, so no more was worked out.',
       }
     : {}),
 });

@@ -92,7 +92,7 @@ export const runJob = (run: JobRun): Ran => {
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
-  const program = readBack(run, made.written);
+  const program = choice.program ?? readBack(run, made.written);
   const proof = proveRead(
     program,
     proofQuestion(made.written.text, setup, wish.wish.wanted, asDrawn(made.plan.block, setup.scaled), wish.wish.lines),

@@ -2,11 +2,12 @@
 import type { WireOutcome, WireRow, WireTable } from '../documents/wire-table.ts';
 import { ratesOn } from '../estimate/rates.ts';
 import type { Finding } from '../finding/finding.ts';
+import type { ReadProgram } from '../nc/read/program.ts';
 import type { Wire } from '../physics/wire.ts';
 import { accuracyFigure } from '../plan/accuracy.ts';
 import { shapesIn } from '../plan/plan-cut.ts';
 import type { Shape } from '../plan/shapes.ts';
-import { wireBound } from '../plan/wire-bound.ts';
+import { laidBound, wireBound } from '../plan/wire-bound.ts';
 import { conditionsOf, wireTried } from '../plan/wires.ts';
 import type { Proof } from '../proof/proof.ts';
 import type { Figure } from '../quantity/figure.ts';
@@ -21,6 +22,8 @@ import type { Wish } from './wish.ts';
 
 export interface ChosenProgram {
   readonly made: Made;
+  /** Where it was read back already. */
+  readonly program?: ReadProgram;
   /** Only where the table was asked for and rates hold on the day. */
   readonly wires?: WireTable;
   readonly findings: readonly Finding[];
@@ -55,10 +58,11 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
   }
   const trial = tryWires(run, wish, 'all');
   const chosen = named ? wish.question.wire : trial.chosen;
-  const made = named || trial.chosen === undefined || trial.made === undefined ? programOf(run, wish) : trial.made;
+  const own = named || trial.made === undefined ? { made: programOf(run, wish) } : { made: trial.made, program: trial.program };
+  const { made, program } = { program: undefined, ...own };
   const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
   const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
-  return { made, wires, findings: [find('wire-by-whole-job', wires.sentence)] };
+  return { made, ...(program === undefined ? {} : { program }), wires, findings: [find('wire-by-whole-job', wires.sentence)] };
 };
 
 const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wish.question, settled: id } });
@@ -68,6 +72,8 @@ interface Trial {
   /** The cheapest in stock, and its program. */
   readonly chosen?: string;
   readonly made?: Made;
+  /** As read back. */
+  readonly program?: ReadProgram;
 }
 
 /** A wire that fits every contour, with what the job costs at least with it. */
@@ -78,30 +84,47 @@ interface Fitting {
 
 type Judged = { readonly kind: 'fits'; readonly fitting: Fitting } | { readonly kind: 'row'; readonly row: WireRow };
 
+interface Asked {
+  readonly run: JobRun;
+  /** With no wire named. */
+  readonly wish: Wish;
+  readonly shapes: readonly Shape[];
+}
+
 const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => {
   const { wire: named, ...free } = wish.question;
-  const open: Wish = { ...wish, question: free };
+  const asked: Asked = { run, wish: { ...wish, question: free }, shapes: shapesIn(free) };
   const wires = free.wires.filter((w) => which === 'all' || w.inStock);
-  const shapes = shapesIn(free);
   const judged = wires.map((wire, i) => {
     run.progress?.(`trying ${wire.name} wire`, 0.15 + (0.1 * i) / wires.length);
-    return judgedWire(wire, run, open, shapes);
+    return judgedWire(wire, asked);
   });
   const fitting = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
   const everything = which === 'all' && wish.wanted.length + wish.lines.length <= ALL_WORKED_OUT;
   const rows = judged.flatMap((j) => (j.kind === 'row' ? [j.row] : []));
-  let best: { readonly row: WorkedOut; readonly wire: Wire; readonly made: Made } | undefined;
-  fitting.forEach(({ wire, least }, i) => {
-    if (!everything && wire.id !== named && best !== undefined && least.each > best.row.outcome.each) {
-      rows.push({ id: wire.id, name: wire.name, inStock: wire.inStock, kind: 'at least', outcome: least });
-      return;
-    }
+  let best: (Standing & Pick<Trial, 'made' | 'program'>) | undefined;
+  fitting.forEach((fits, i) => {
+    const { wire } = fits;
     run.progress?.(`the whole job with ${wire.name} wire`, 0.25 + (0.15 * i) / fitting.length);
-    const { row, made } = workedOut(wire, run, open);
-    rows.push(row);
-    if (row.kind === 'worked out' && wire.inStock && (best === undefined || isBetter({ row, wire }, best))) best = { row, wire, made };
+    const bounded = everything || wire.id === named || best === undefined ? undefined : beyond(fits, best.row.outcome.each, asked);
+    const one = bounded === undefined ? workedOut(wire, run, asked.wish) : { row: bounded };
+    rows.push(one.row);
+    const { row } = one;
+    if (row.kind === 'worked out' && wire.inStock && (best === undefined || isBetter({ row, wire }, best))) best = { ...one, row, wire };
   });
-  return best === undefined ? { rows } : { rows, chosen: best.wire.id, made: best.made };
+  return best === undefined ? { rows } : { ...best, rows, chosen: best.wire.id };
+};
+
+/** The row of a wire that cannot become the best, by the quick bound or else by the close one. */
+const beyond = ({ wire, least }: Fitting, best: number, { run, wish, shapes }: Asked): WireRow | undefined => {
+  const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
+  const { question } = wish;
+  // Bounds leave the metal out, which the best has in it: a bound above the best is above it all the more.
+  if (least.each > best) return { ...said, kind: 'at least', outcome: least };
+  const laid = laidBound(wireTried(wire, question, shapes), shapes, question);
+  if (laid.kind === 'refused') return { ...said, ...dropOutOf(laid.findings) };
+  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: wish.wanted.length }) };
+  return closer.each > best ? { ...said, kind: 'at least', outcome: closer } : undefined;
 };
 
 type WorkedOut = Extract<WireRow, { kind: 'worked out' }>;
@@ -116,7 +139,7 @@ const isBetter = (one: Standing, other: Standing): boolean => {
   return a.passes === b.passes ? one.wire.diameter > other.wire.diameter : a.passes < b.passes;
 };
 
-const judgedWire = (wire: Wire, run: JobRun, wish: Wish, shapes: readonly Shape[]): Judged => {
+const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
   const { question } = wish;
   const tried = wireTried(wire, question, shapes);
   if (tried.fault !== undefined) {
@@ -130,11 +153,12 @@ const judgedWire = (wire: Wire, run: JobRun, wish: Wish, shapes: readonly Shape[
 };
 
 /** Plan, program, hours and price; of a wire that is not taken nothing else is kept. */
-const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow; readonly made: Made } => {
+const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram } => {
   const made = madeOf(run, withWire(wish, wire.id));
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
   if (made.kind === 'refused') return { made, row: { ...said, ...dropOutOf([...made.plan.findings, ...made.findings]) } };
-  const estimated = estimateOf(run, made.plan, readBack(run, made.written));
+  const program = readBack(run, made.written);
+  const estimated = estimateOf(run, made.plan, program);
   if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
   const { plan } = made;
   const { total, unattended, each } = estimated.estimate;
@@ -147,7 +171,7 @@ const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow
     finish: plan.finish,
     form: plan.passes.at(-1)!.formError,
   };
-  return { made, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
+  return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
 };
 
 /** The wire that was taken is never exchanged behind the user's back: where its program fails the proof, the next one is named. */

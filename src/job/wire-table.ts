@@ -1,6 +1,6 @@
 /** The wires of a shop as facts of an answer: rows in order, the one sentence, the figures that can be asked why, plain data. */
 import type { JobFacts } from '../documents/facts.ts';
-import type { WireRow, WireTable } from '../documents/wire-table.ts';
+import type { WireDropOut, WireRow, WireTable } from '../documents/wire-table.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import { printMoney } from '../quantity/money.ts';
@@ -37,8 +37,7 @@ const sentenceOf = (table: Omit<WireTable, 'sentence'>): string => {
   const { rows, chosen, runnerUp, named } = table;
   const taken = rows.find((r): r is Able => r.id === chosen && r.kind === 'worked out');
   const next = rows.find((r) => r.id === runnerUp);
-  const drops = rows.flatMap((r) => (r.kind === 'drops out' && r.inStock ? [`${r.name} drops out: ${r.reason}`] : []));
-  const out = drops.length === 0 ? '' : `; ${drops.join('; ')}`;
+  const out = dropsSaid(rows);
   if (taken === undefined) return `No wire in stock does the job${out}.${toOrder(table)}`;
   const price = printMoney(taken.outcome.each, table.currency);
   const head = named
@@ -47,6 +46,28 @@ const sentenceOf = (table: Omit<WireTable, 'sentence'>): string => {
   const second =
     next === undefined || next.kind === 'drops out' ? '; no other wire in stock does it' : `; ${secondSaid(taken, next, table)}`;
   return `${head}${second}${out}.${toOrder(table)}`;
+};
+
+const OUT: Readonly<Record<WireDropOut, string>> = {
+  corner: 'too thick for a corner',
+  slot: 'too thick for a slot',
+  height: 'out by the height',
+  machine: 'not for the machine',
+  finish: 'short of the finish',
+  tolerance: 'short of the tolerance',
+  layout: 'not to be laid out',
+};
+
+/** Wires in stock that drop out, together where the reason is of one kind; number and place stand in the table. */
+const dropsSaid = (rows: readonly WireRow[]): string => {
+  const drops = rows.flatMap((r) => (r.kind === 'drops out' && r.inStock ? [r] : []));
+  return [...new Set(drops.map((r) => r.why))]
+    .map((why) => {
+      const names = drops.filter((r) => r.why === why).map((r) => r.name);
+      const all = names.length === 1 ? `${names[0]} is` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)} are`;
+      return `; ${all} ${OUT[why]}`;
+    })
+    .join('');
 };
 
 const secondSaid = (taken: Able, next: Exclude<WireRow, { kind: 'drops out' }>, { currency }: Pick<WireTable, 'currency'>): string => {

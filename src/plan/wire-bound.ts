@@ -1,7 +1,12 @@
 /** What a job takes at least with a wire, before anything is laid out: from the contours alone, and never more than it really takes. */
+import type { Finding } from '../finding/finding.ts';
 import { perimeterOf } from '../geometry/area.ts';
+import { lengthOf } from '../geometry/measure.ts';
 import { pieceMass } from '../physics/mass.ts';
+import { blockFor } from './block.ts';
 import { coreDecision } from './core-choice.ts';
+import { sortLoops } from './kept.ts';
+import { layOut } from './lay-out.ts';
 import { isFromEdge, type PlanQuestion } from './question.ts';
 import type { Shape } from './shapes.ts';
 import { pieceArea } from './surroundings.ts';
@@ -39,12 +44,46 @@ export const wireBound = (tried: WireTried, shapes: readonly Shape[], question: 
   return sum;
 };
 
+/** `refused`: with this wire some contour cannot be laid out. */
+export type LaidBound =
+  | { readonly kind: 'bound'; readonly bound: WireBound }
+  | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
+
+/**
+ * A much closer bound, at the price of laying out one opening of each shape: all that the wire cuts, threads and stops for in
+ * it, as often as the shape is there. Travel and open lines are still left out.
+ */
+export const laidBound = (tried: WireTried, shapes: readonly Shape[], question: PlanQuestion): LaidBound => {
+  // What is around a part, or in the way from the edge of the block, is not the same for all: then nothing is left out.
+  const alone = shapes.every((s) => s.first.loop.kept === 'die' && !isFromEdge(question, s.first.loop.loop.id));
+  const few = alone ? shapes.map((s) => ({ ...s, members: s.members.slice(0, 1) })) : shapes;
+  const block = blockFor(sortLoops(question), question);
+  const laid = layOut({ shapes: few, best: tried, block, question, reach: reachOf(tried) });
+  if (laid.findings.some((f) => f.severity === 'refusal')) return { kind: 'refused', findings: laid.findings };
+  const counts = shapes.flatMap((s) => (alone ? [s.members.length] : s.members.map(() => 1)));
+  const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
+  laid.visits.forEach(({ visits }, i) => {
+    const count = counts[i]!;
+    for (const step of visits.flatMap((v) => v.steps)) {
+      if (step.kind === 'thread') sum.threadings += count;
+      else if (step.kind === 'stop') sum.stops += count;
+      else if (step.kind === 'cut' && step.centre !== undefined)
+        sum.sparking += (count * ROUNDING * lengthOf(step.centre)) / tried.rows[step.pass - 1]!.feed.value;
+    }
+    if (alone && laid.contours[i]!.hole.origin === 'placed') sum.drilled += count;
+  });
+  return { kind: 'bound', bound: sum };
+};
+
+const reachOf = ({ rows, wire }: Pick<WireTried, 'rows' | 'wire'>): number =>
+  rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
+
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
 const isBurnt = (shape: Shape, { rows, wire }: WireTried, question: PlanQuestion): boolean => {
   const rough = rows[0]!;
-  const reach = rough.offset.value + wire.diameter / 2 + rough.gap.value;
+  const reach = reachOf({ rows, wire });
   const kerf = wire.diameter + 2 * rough.gap.value;
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });
