@@ -16,6 +16,8 @@ export interface WireOutcome {
   readonly accuracy: Figure;
   readonly finish: Figure;
   readonly form: Figure;
+  /** Feed of the rough cut, mm/min: what the current that the wire stands lets it do. */
+  readonly rough: number;
 }
 
 export type WireDropOut = 'corner' | 'slot' | 'height' | 'machine' | 'finish' | 'tolerance' | 'layout';
@@ -60,7 +62,7 @@ const tableOf = (rows: readonly (readonly string[])[], bounded: boolean): Extrac
     column('Ra µm', 1, 'right'),
     column('Holds mm', 1, 'right'),
     column('Form µm', 1, 'right'),
-    column('', 2),
+    column('', 4),
   ],
   rows,
   ...(bounded
@@ -86,9 +88,17 @@ const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): 
   ];
 };
 
-const verdict = (row: WireRow, { chosen, runnerUp, named }: WireTable): string => {
+const verdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): string => {
   if (row.id === chosen) return `${named ? 'as asked' : 'taken'}${stock(row)}`;
-  return row.id === runnerUp ? 'runner-up' : stock(row).replace(', ', '');
+  return [...(row.id === runnerUp ? ['runner-up'] : []), ...(row.inStock ? [] : ['not in stock']), ...slower(row, rows, chosen)].join(', ');
+};
+
+/** A finer wire stands less current, and what it loses by that is the feed of its rough cut. */
+const slower = (row: WireRow, rows: readonly WireRow[], chosen: string | undefined): readonly string[] => {
+  const taken = rows.find((r) => r.id === chosen);
+  if (row.kind === 'drops out' || taken === undefined || taken.kind === 'drops out') return [];
+  const loss = 1 - row.outcome.rough / taken.outcome.rough;
+  return loss < 0.005 ? [] : [`less current: ${(loss * 100).toFixed(0)} % slower rough`];
 };
 
 const stock = ({ inStock }: Pick<WireRow, 'inStock'>): string => (inStock ? '' : ', not in stock');

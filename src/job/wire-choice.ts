@@ -147,7 +147,12 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
     return { kind: 'row', row };
   }
   const last = tried.rows.at(-1)!;
-  const surface = { accuracy: accuracyFigure(conditionsOf(wire, question), last), finish: last.ra, form: last.formError };
+  const surface = {
+    accuracy: accuracyFigure(conditionsOf(wire, question), last),
+    finish: last.ra,
+    form: last.formError,
+    rough: tried.rows[0]!.feed.value,
+  };
   const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: wish.wanted.length });
   return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface } } };
 };
@@ -170,6 +175,7 @@ const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow
     accuracy: plan.accuracy,
     finish: plan.finish,
     form: plan.passes.at(-1)!.formError,
+    rough: plan.passes[0]!.feed.value,
   };
   return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
 };
