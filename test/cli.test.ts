@@ -191,6 +191,25 @@ describe('kerfwright correct', () => {
   });
 });
 
+describe('kerfwright nest', () => {
+  it('lays drawings into a plate and writes the job that cuts them out, which is then answered', () => {
+    const out = join(folder, 'plate');
+    const laid = kerfwright('nest', 'examples/mixed-plate/wedge.dxf:2', '--plate', '180x140', '--thickness', '10', '--out', out);
+    expect(laid).toMatchObject({ status: 0, stderr: '' });
+    const job = readdirSync(out).find((name) => name.endsWith('.job.json')) as string;
+    const answered = kerfwright('answer', join(out, job));
+    expect(answered.stdout).toMatch(/^Yes\./);
+    expect(answered.stdout).toContain('Proven.');
+  });
+
+  it('says what is left over and exits with 1, and refuses a plate that is none', () => {
+    const small = kerfwright('nest', 'examples/mixed-plate/wedge.dxf:40', '--plate', '180x140', '--thickness', '10', '--within', '2');
+    expect(small.status).toBe(1);
+    expect(small.stdout).toMatch(/left/i);
+    expect(kerfwright('nest', 'examples/mixed-plate/wedge.dxf', '--plate', 'big', '--thickness', '10').status).toBe(2);
+  });
+});
+
 describe('kerfwright why, schema and list', () => {
   it('tells a figure down to its leaves, and lists the figures when none is named', () => {
     const all = kerfwright('why', 'examples/die-plate/die-plate.job.json');

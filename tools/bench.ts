@@ -4,12 +4,14 @@ import * as dxf from '../src/drawing/dxf/dxf.bench.ts';
 import * as offset from '../src/geometry/offset/offset.bench.ts';
 import * as answers from '../src/job/answer.bench.ts';
 import * as clock from '../src/job/clock-of.bench.ts';
+import * as nests from '../src/plan/nest/nest.bench.ts';
 import * as tour from '../src/plan/tour/tour.bench.ts';
 import type { BenchRow } from './bench-row.ts';
 
 const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly BenchRow[]>])[] = [
   ['offset', offset.rows],
   ['dxf', dxf.rows],
+  ['nest', nests.rows],
   ['tour', tour.rows],
   ['clock', clock.rows],
   ['answer', answers.rows],

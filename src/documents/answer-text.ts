@@ -8,6 +8,7 @@ import { openTable } from './open-table.ts';
 import { otherWaysLines } from './other-ways-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
+import { wireLines } from './wire-table.ts';
 import { counted, findingText, mass } from './words.ts';
 
 const MOST_FINDINGS = 30;
@@ -28,6 +29,7 @@ export const answerText = (facts: JobFacts): string =>
       facts.assumed.map((a) => wrapped(a, '  - ')),
     ),
     section(`Findings${placesIn(facts)}`, findingLines(facts)),
+    section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires)),
     ...planSections(facts),
     section(onClockTitle(facts), facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
     section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),

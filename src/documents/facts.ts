@@ -10,6 +10,7 @@ import type { PlanBudgets } from '../plan/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
 import type { Inspection } from './inspection.ts';
+import type { WireTable } from './wire-table.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from './words.ts';
 
 export interface JobFacts {
@@ -47,6 +48,8 @@ export interface JobFacts {
   readonly inspection?: Inspection;
   /** The same job by flame, plasma, laser and water jet. */
   readonly otherWays?: OtherWays;
+  /** Every wire of the shop carried through the job. */
+  readonly wires?: WireTable;
   /** Of all layers, the gravest first. */
   readonly findings: readonly Finding[];
 }

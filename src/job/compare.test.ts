@@ -46,13 +46,14 @@ describe('a comparison', () => {
     expect(text).toContain('Price against finish');
   });
 
-  it('shares a stacked cut among its pieces', () => {
+  it('prices a stack as the job that is cut in one', () => {
     const two = compareJob({ ...die, job: { ...die.job, quantity: 2 } });
     const stacked = two.kind === 'compared' ? two.rows.find((r) => r.what === 'stack') : undefined;
-    const high = tried({ ...die, job: { ...die.job, quantity: 2, height: 64 } });
-    expect(stacked?.kind === 'can' && high.kind === 'can' && Math.abs(stacked.outcome.each - high.estimate.each.value / 2) < 1e-6).toBe(
-      true,
-    );
+    const inOne = tried({ ...die, job: { ...die.job, quantity: 2, stack: 2 } });
+    if (stacked?.kind !== 'can' || inOne.kind !== 'can') throw new Error('a stack of two cannot be cut');
+    expect(stacked.outcome.each).toBe(inOne.estimate.each.value);
+    expect(stacked.outcome.minutes).toBe(inOne.estimate.total.value / 2);
+    expect(stacked.saves).toBeGreaterThan(0);
   });
 });
 

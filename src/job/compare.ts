@@ -1,5 +1,5 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
-import type { Compared, Comparison, JobChange, PricePoint } from '../documents/comparison.ts';
+import type { Compared, Comparison, PricePoint } from '../documents/comparison.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Plan } from '../plan/plan.ts';
 import { materialOf } from './material.ts';
@@ -45,7 +45,7 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
   return {
     kind: 'compared',
     currency: now.estimate.currency,
-    now: outcomeOf(now, 1, false),
+    now: outcomeOf(now, false),
     rows: [...able, ...rows.filter((r) => r.kind === 'cannot')],
   };
 };
@@ -54,28 +54,25 @@ const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can'
   const then = tried({ ...run, job: { ...run.job, ...change.job } });
   const said = { what: change.kind, sentence: change.sentence };
   if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
-  const outcome = outcomeOf(then, change.stack ?? 1, change.holesDrilled === true);
-  const keys = changedKeys(change);
+  const outcome = outcomeOf(then, change.holesDrilled === true);
   return {
     kind: 'can',
     ...said,
     outcome,
-    saves: outcomeOf(now, 1, false).each - outcome.each,
-    ...(Object.keys(keys).length === 0 ? {} : { change: keys }),
+    saves: outcomeOf(now, false).each - outcome.each,
+    ...(Object.keys(change.job).length === 0 ? {} : { change: change.job }),
   };
 };
 
-/** A stack is tried as a block of its whole height; the job file has a word of its own for it. */
-const changedKeys = ({ job, stack }: WhatIf): JobChange => (stack === undefined ? job : { stack });
-
-/** Price and hours of one piece; a stack shares them, holes that the customer brings cost nothing. */
-const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, stack: number, drilled: boolean) => {
+/** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
+const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, drilled: boolean) => {
   const margin = marginOf(estimate);
+  const sheets = estimate.stack ?? 1;
   const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;
   return {
-    each: (estimate.each.value - drilling) / stack,
-    minutes: estimate.total.value / stack,
-    unattended: estimate.unattended.value / stack,
+    each: estimate.each.value - drilling / sheets,
+    minutes: estimate.total.value / sheets,
+    unattended: estimate.unattended.value / sheets,
     wire: plan.wire.name,
     passes: plan.passes.length,
     accuracy: plan.accuracy,

@@ -13,6 +13,8 @@ export const catalogue = {
   'program-scaled': { severity: 'note', title: 'The program is scaled for the temperature of the work piece' },
   'datum-set': { severity: 'note', title: 'The program has its zero elsewhere than the drawing' },
   'scale-below-resolution': { severity: 'note', title: 'Scaling for temperature moves less than the program can write' },
+  'wire-by-whole-job': { severity: 'note', title: 'The wire with which the whole job costs least, and what the others would cost' },
+  'wire-not-proven': { severity: 'warning', title: 'The program with the cheapest wire was not proven' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
   'nest-drawing-unusable': { severity: 'refusal', title: 'A drawing of a nest has nothing that could be laid' },
   'nest-island-left': { severity: 'warning', title: 'A loop inside an opening of a piece is cut away with it' },

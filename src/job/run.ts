@@ -1,5 +1,6 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
 import { expectedWithin, type JobFacts } from '../documents/facts.ts';
+import type { WireTable } from '../documents/wire-table.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Estimated } from '../estimate/estimate.ts';
 import type { Finding } from '../finding/finding.ts';
@@ -27,10 +28,12 @@ import { setByHand } from './set-by-hand.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
 import type { Shop } from './shop.ts';
-import { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
+import { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
 import { toldOnce } from './told-once.ts';
 import { unusable } from './unusable.ts';
 import { nothingWider, widerFacts } from './wider.ts';
+import { chosenProgram, wireDoubt } from './wire-choice.ts';
+import { wireFigures } from './wire-table.ts';
 import { datumOf, wishOf } from './wish.ts';
 
 export interface JobRun {
@@ -61,7 +64,8 @@ export interface Ran {
   readonly lines?: readonly WantedLine[];
 }
 
-export { drawingOf, estimateOf, machineOf, makeProgram, readBack, type Written } from './stages.ts';
+export { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
+export { makeProgram } from './wire-choice.ts';
 
 export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
@@ -77,7 +81,8 @@ export const runJob = (run: JobRun): Ran => {
     return { answer: answered(run, { drawing, material: found.material, findings: [...found.findings, ...wish.findings] }) };
   const told = [...found.findings, ...wish.wish.findings];
   tell('planning the cut', 0.15);
-  const made = makeProgram(run, wish.wish);
+  const { made, ...choice } = chosenProgram(run, wish.wish, 'table');
+  const wires = choice.wires === undefined ? {} : { wires: choice.wires };
   if (made.kind === 'refused')
     return {
       answer: answered(run, {
@@ -86,12 +91,13 @@ export const runJob = (run: JobRun): Ran => {
         plan: made.plan,
         wanted: wish.wish.wanted,
         lines: wish.wish.lines,
-        findings: [...told, ...made.findings],
+        ...wires,
+        findings: [...told, ...choice.findings, ...made.findings],
       }),
     };
   tell('proving the program', 0.4);
   const setup = setupOf(run, wish.wish, made.plan, found.material, made.written);
-  const program = readBack(run, made.written, wish.wish.datum);
+  const program = choice.program ?? readBack(run, made.written, wish.wish.datum);
   const proof = proveRead(
     program,
     proofQuestion(made.written.text, setup, wish.wish.wanted, asDrawn(made.plan.block, wish.wish.scaled), wish.wish.lines),
@@ -111,7 +117,8 @@ export const runJob = (run: JobRun): Ran => {
       ...(onClock === undefined ? {} : { onClock }),
       wanted: wish.wish.wanted,
       lines: wish.wish.lines,
-      findings: told,
+      ...wires,
+      findings: [...told, ...choice.findings, ...wireDoubt(proof, choice.wires)],
     }),
     setup,
     read: program,
@@ -131,6 +138,7 @@ interface Results {
   readonly onClock?: OnClock;
   readonly wanted?: readonly Wanted[];
   readonly lines?: readonly WantedLine[];
+  readonly wires?: WireTable;
   readonly findings: readonly Finding[];
 }
 
@@ -187,11 +195,13 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.proof === undefined ? {} : { proof: { ...r.proof, findings: inDrawingUnits(r.proof.findings, r.drawing.units) } }),
     ...(estimate === undefined ? {} : { estimate }),
     ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
+    ...(r.wires === undefined ? {} : { wires: r.wires }),
     ...wider.facts,
     ...inspectionFact(run, r, wider.facts.budgets),
     findings,
   };
-  return { kind: 'answered', facts, job: run.job, figures: figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts) };
+  const figures = new Map([...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts), ...wireFigures(r.wires)]);
+  return { kind: 'answered', facts, job: run.job, figures };
 };
 
 /** Only of a plan with a program is there a piece to be measured. */

@@ -25,19 +25,20 @@ export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobR
 /** A program that could be written. */
 export type Written = Extract<WrittenProgram, { kind: 'written' }>;
 
-type Made =
+export type Made =
   | { readonly kind: 'made'; readonly plan: Plan; readonly written: Written }
   | { readonly kind: 'refused'; readonly plan: Plan; readonly findings: readonly Finding[] };
 
-/** Plan and program of a wish; what-ifs come here too. */
-export const makeProgram = (run: JobRun, wish: Wish): Made =>
-  (run.memory ?? noMemory).recall(
-    'program',
-    JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, wish.datum ?? 0, run.dialect, { ...wish.question, loops: [] }]),
-    () => madeOf(run, wish),
-  );
+/** Plan and program of a wish with the wire that it names or that was settled on. */
+export const programOf = (run: JobRun, wish: Wish, make = () => madeOf(run, wish)): Made =>
+  (run.memory ?? noMemory).recall('program', programKey(run, wish), make);
 
-const madeOf = (run: JobRun, wish: Wish): Made => {
+/** All that plan and program depend on; the drawing is the same in all runs that share a memory. */
+export const programKey = (run: JobRun, wish: Wish): string =>
+  JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, wish.datum ?? 0, run.dialect, { ...wish.question, loops: [] }]);
+
+/** The same made anew and not remembered. */
+export const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
   const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];

@@ -1,6 +1,6 @@
 /** The same job under one change: what it would be if the customer, or the shop, gave way a little. */
 import { printNumber } from '../quantity/print.ts';
-import type { Job } from './job.ts';
+import { cutHeight, type Job } from './job.ts';
 import type { Shop } from './shop.ts';
 
 export interface WhatIf {
@@ -11,8 +11,6 @@ export interface WhatIf {
   readonly job: Partial<Job>;
   /** One of the few that nearly always save something. */
   readonly likely?: boolean;
-  /** Pieces cut at once, one above the other; their time is shared. */
-  readonly stack?: number;
   /** The customer brings the start holes. */
   readonly holesDrilled?: boolean;
 }
@@ -91,13 +89,8 @@ const wiresOf = (job: Job, shop: Shop): readonly WhatIf[] =>
 /** As many as the machine takes; whether they lie flat on each other is for the shop to judge. */
 const stacks = (job: Job, tallest: number): readonly WhatIf[] =>
   Array.from({ length: MOST_STACKED - 1 }, (_, i) => i + 2)
-    .filter((n) => job.stack === 1 && n <= job.quantity && n * job.height <= tallest)
-    .map((stack) => ({
-      kind: 'stack',
-      sentence: `${stack} pieces on top of each other in one cut`,
-      job: { height: stack * job.height },
-      stack,
-    }));
+    .filter((stack) => job.stack === 1 && stack <= job.quantity && cutHeight({ ...job, stack }) <= tallest)
+    .map((stack) => ({ kind: 'stack', sentence: `${stack} pieces on top of each other in one cut`, job: { stack } }));
 
 const quantities = (job: Job): readonly WhatIf[] =>
   [2, 5, 10].map((factor) => ({

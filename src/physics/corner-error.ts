@@ -1,8 +1,9 @@
 /**
- * What wire lag does where a path turns sharply. The wire trails behind its guides like the end of a string of the length of the
+ * What wire lag does on arcs and where a path turns sharply. At a sharp turn the wire trails behind its guides like the end of a string of the length of the
  * lag that is pulled round the corner: it runs along the curve known as the tractrix and cuts the corner short.
  */
 import type { Formula } from '../quantity/formula.ts';
+import { cornerLag } from './wire-string.ts';
 
 const lag = { unit: 'µm', name: 'wire lag' } as const;
 const turn = { unit: 'rad', name: 'turn of the path' } as const;
@@ -49,6 +50,17 @@ const shortOf = (turn: number): number => {
   }
   // Turned back sharply, the tail is never nearer to the turn than when the head stood in it.
   return Math.min(1, away((low + high) / 2));
+};
+
+/** On an arc tighter than its lag the wire has lost the path: no more than the lag itself can be said. */
+export const lagOnArc: Formula<'lag' | 'radius'> = {
+  name: 'error of the tightest arc by wire lag',
+  text: 'error = R - √(R² - lag²), the lag itself on an arc tighter than that',
+  source: 'plane-geometry',
+  unit: 'µm',
+  inputs: { lag, radius: { unit: 'mm', name: 'radius of the wire path' } },
+  compute: ({ lag, radius }) => (lag >= radius * 1000 ? lag : cornerLag.compute({ lag, radius })),
+  bends: true,
 };
 
 /** Radius that the wire's centre runs round an arc, on its inner or its outer side. */

@@ -1,6 +1,7 @@
 /** Lag on arcs (CHECKS F) and what the trade says of stress in blocks. */
 import type { CheckRow } from '../quantity/check.ts';
-import { lagOnArc, stressLeft, stressRate, stressRelease } from './error-shares.ts';
+import { lagOnArc } from './corner-error.ts';
+import { stressLeft, stressRate, stressRelease } from './error-shares.ts';
 import type { Family } from './material.ts';
 import { programScale, sizeAtReference } from './program-scale.ts';
 

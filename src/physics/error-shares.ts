@@ -1,9 +1,8 @@
-/** Shares of an error that the pass ladder does not know: heat, lag on arcs, stress let go, and how shares add up. */
+/** Shares of an error that the pass ladder does not know: heat, stress let go, and how shares add up. */
 import { type Figure, given } from '../quantity/figure.ts';
 import { type Applied, apply, type Formula } from '../quantity/formula.ts';
 import type { Family } from './material.ts';
 import { referenceTemperature } from './thermal-growth.ts';
-import { cornerLag } from './wire-string.ts';
 
 const micrometres = (name: string): { readonly unit: 'µm'; readonly name: string } => ({ unit: 'µm', name });
 
@@ -24,17 +23,6 @@ export const swingTogether: Formula<'cutting' | 'measuring'> = {
   unit: 'K',
   inputs: { cutting: { unit: 'K', name: 'swing while cutting' }, measuring: { unit: 'K', name: 'swing while measuring' } },
   compute: ({ cutting, measuring }) => Math.hypot(cutting, measuring),
-};
-
-/** On an arc tighter than its lag the wire has lost the path: no more than the lag itself can be said. */
-export const lagOnArc: Formula<'lag' | 'radius'> = {
-  name: 'error of the tightest arc by wire lag',
-  text: 'error = R - √(R² - lag²), the lag itself on an arc tighter than that',
-  source: 'plane-geometry',
-  unit: 'µm',
-  inputs: { lag: micrometres('wire lag'), radius: { unit: 'mm', name: 'radius of the wire path' } },
-  compute: ({ lag, radius }) => (lag >= radius * 1000 ? lag : cornerLag.compute({ lag, radius })),
-  bends: true,
 };
 
 /** Across an opening or a part the same error counts on each of its sides. */

@@ -1,10 +1,10 @@
 /** The error budget: where the error of a profile or of a size comes from, which share is the biggest, and what would lower it. */
 import type { ShopFactors } from '../physics/conditions.ts';
+import { lagOnArc } from '../physics/corner-error.ts';
 import {
   addedUp,
   awayFromReference,
   gapError,
-  lagOnArc,
   overSides,
   repeatability,
   rootOfSquares,

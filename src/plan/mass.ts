@@ -1,20 +1,7 @@
 /** The piece that comes free and its mass, as figures that can be asked why. */
+import { pieceMass } from '../physics/mass.ts';
 import { type Figure, given } from '../quantity/figure.ts';
-import { apply, type Formula } from '../quantity/formula.ts';
-
-/** Density in g/cm³ is mg/mm³; a kilogram has a million of those. */
-export const pieceMass: Formula<'area' | 'height' | 'density'> = {
-  name: 'mass of a piece',
-  text: 'mass = area · height · density',
-  source: 'definition',
-  unit: 'kg',
-  inputs: {
-    area: { unit: 'mm²', name: 'area of the piece' },
-    height: { unit: 'mm', name: 'height of the piece' },
-    density: { unit: 'g/cm³', name: 'density' },
-  },
-  compute: ({ area, height, density }) => (area * height * density) / 1e6,
-};
+import { apply } from '../quantity/formula.ts';
 
 /**
  * @param area mm² of the piece, its holes and the kerf taken off.

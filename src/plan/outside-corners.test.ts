@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { lookupOf } from '../geometry/lookup.ts';
 import { endDirection, lengthOf, startDirection } from '../geometry/measure.ts';
 import { point } from '../geometry/segment.ts';
-import { lagOnArc } from '../physics/error-shares.ts';
+import { lagOnArc } from '../physics/corner-error.ts';
 import { cornerFigures } from './corner-lag.ts';
 import { cornersToLoop, loopAt, outsideCorners } from './outside-corners.ts';
 import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle } from './plan.fixture.ts';

@@ -62,6 +62,8 @@ export const chooseWire = (question: PlanQuestion, shapes: readonly Shape[]): Wi
 
 const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
   const place = { kind: 'field', path: 'wire' } as const;
+  if (question.wire === undefined && question.settled !== undefined)
+    return { wires: question.wires.filter((w) => w.id === question.settled), findings: [] };
   if (question.wire === undefined) {
     const wires = question.wires.filter((w) => w.inStock);
     if (wires.length > 0) return { wires, findings: [] };
@@ -85,6 +87,12 @@ const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]
       }),
     ],
   };
+};
+
+/** One wire by itself, carried to passes and held against every shape: with a fault where it cannot do what is asked. */
+export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
+  const one = priced(wire, question);
+  return one.fault === undefined ? fitted(one, question, shapes) : one;
 };
 
 export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
@@ -140,6 +148,8 @@ const nearest = (judged: readonly WireTried[]): WireTried =>
 const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: readonly WireTried[], question: PlanQuestion): Finding[] => {
   const counted = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
   const passes = passCount(question) === undefined ? counted : `${counted} as you asked`;
+  // Whoever settled on it by the whole job says why.
+  if (question.wire === undefined && question.settled !== undefined) return [];
   if (question.wire !== undefined) {
     const both = passCount(question) === undefined ? ` as you asked, in ${counted}` : ` in ${counted}, both as you asked`;
     return [find('wire-chosen', `${chosen.wire.name} wire${both}.`)];

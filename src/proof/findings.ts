@@ -22,6 +22,7 @@ export const catalogue = {
   'kept-metal-falls': { severity: 'refusal', title: 'Metal that must stay falls away.' },
   'cut-in-fallen-piece': { severity: 'refusal', title: 'A contour is cut in a piece that has already come loose.' },
   'wire-drawn-through-metal': { severity: 'refusal', title: 'A rapid move draws the threaded wire through metal.' },
+  'threaded-in-metal': { severity: 'refusal', title: 'The wire would be threaded in full metal.' },
   'cut-without-wire': { severity: 'refusal', title: 'A cut begins with no wire threaded.' },
 } satisfies Catalogue;
 

@@ -12,6 +12,7 @@ import { moved } from './loose.ts';
 import { placesOf } from './profile.ts';
 import type { ContourProof, OpenProof, Reason } from './proof.ts';
 import { blockName } from './say.ts';
+import { startReasons } from './starts.ts';
 import { wireFaultsOf } from './wire.ts';
 
 export interface Judged {
@@ -24,7 +25,13 @@ export interface Judged {
 export const judge = (evidence: Evidence): Judged => {
   const contours: ContourProof[] = [];
   const open: OpenProof[] = [];
-  const reasons: Reason[] = [...programReasons(evidence), ...wireReasons(evidence), ...looseReasons(evidence), ...strayReasons(evidence)];
+  const reasons: Reason[] = [
+    ...programReasons(evidence),
+    ...wireReasons(evidence),
+    ...startReasons(evidence),
+    ...looseReasons(evidence),
+    ...strayReasons(evidence),
+  ];
   evidence.proven.forEach((p) => {
     p.group.wanted.forEach((wanted, i) => {
       const measure = p.outcome.measures[i]!;
@@ -92,7 +99,7 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
       const name = blockName(blocks, block);
       const place = lineOf(blocks, block);
       if (kind === 'drawn through metal') {
-        const sentence = `The rapid move in ${name} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between the last cut and this move.`;
+        const sentence = `The rapid move in ${name} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between this move and the last cut or threading before it.`;
         return reason(
           find('wire-drawn-through-metal', sentence, { ...place, remedy: 'Cut the wire, or stop, before the move.' }),
           blocks,

@@ -1,7 +1,9 @@
 /** The proof on cuts whose outcome is worked out by hand. */
 /** The proof on programs written by hand: what it passes, what it refuses, and with which words. */
 import { describe, expect, it } from 'vitest';
+import { boundsOfChain } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
+import type { Point } from '../geometry/segment.ts';
 import { circle, line, point } from '../geometry/segment.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
 import type { Action } from '../nc/read/program.ts';
@@ -22,6 +24,14 @@ const box = (x0: number, y0: number, x1: number, y1: number): Contour => ({
 const ring = (x: number, y: number, radius: number): Contour => ({ closed: true, segments: [circle(point(x, y), radius)] });
 
 const RADIUS = 0.155;
+/** Just wide enough for the wire, and narrower than its kerf. */
+const START_HOLE = 0.26;
+
+/** There the openings of these tests begin. */
+const middleOf = (contour: Contour): Point => {
+  const { minX, minY, maxX, maxY } = boundsOfChain(contour);
+  return point((minX + maxX) / 2, (minY + maxY) / 2);
+};
 
 const question = (wanted: readonly Wanted[], more: Partial<ProofQuestion> = {}): ProofQuestion => ({
   program: '',
@@ -31,7 +41,7 @@ const question = (wanted: readonly Wanted[], more: Partial<ProofQuestion> = {}):
   gaps: new Map([[1, 0.03]]),
   wanted,
   block: box(0, 0, 60, 40),
-  holes: [],
+  holes: wanted.filter((w) => w.kept === 'die').map((w) => ({ at: middleOf(w.contour), diameter: START_HOLE })),
   height: 25,
   density: 7.7,
   tolerance: 0.002,
@@ -164,6 +174,57 @@ describe('the proof', () => {
     expect(codes(proveActions(silent, question(wanted)))).toContain('wire-drawn-through-metal');
     const unthreaded = s.actions.filter((a) => a.kind !== 'stop' || !a.comment.startsWith('THREAD'));
     expect(codes(proveActions(unthreaded, question(wanted)))).toContain('cut-without-wire');
+  });
+
+  it('refuses to thread in full metal, and names the move and the place', () => {
+    const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+    const s = openingOf(10, 10);
+    s.end();
+    const startedAt = (x: number, holes = question(wanted).holes) => {
+      const moved = script();
+      moved.go(x, 15);
+      moved.stop('THREAD THE WIRE');
+      moved.cut(15, 15);
+      const actions = [...moved.actions, ...s.actions.slice(2)];
+      return proveActions(actions, question(wanted, { holes }));
+    };
+    // 0.125 mm of wire in a hole of 0.13 mm: 5 micrometres of room, and 20 are too many.
+    for (const [x, right] of [
+      [15, true],
+      [15.004, true],
+      [15.02, false],
+      [13, false],
+    ] as const) {
+      const proof = startedAt(x);
+      expect([x, codes(proof).includes('threaded-in-metal')]).toEqual([x, !right]);
+    }
+    const { finding, block, at } = startedAt(13).reasons.find((r) => r.finding.code === 'threaded-in-metal')!;
+    expect([finding.code, finding.severity, block, at]).toEqual(['threaded-in-metal', 'refusal', 0, point(13, 15)]);
+    expect(finding.sentence).toContain('nearest hole (0.26 mm across) is 2 mm away');
+    const none = startedAt(15, []).findings.find((f) => f.code === 'threaded-in-metal');
+    expect([none?.sentence.includes('no hole is known'), none?.remedy?.includes('name the holes')]).toEqual([true, true]);
+  });
+
+  it('threads in a kerf, in the room of a slug that is out, and outside the block, but not where a slug still stands', () => {
+    const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+    const again = (x: number, y: number, early = false) => {
+      const s = openingOf(10, 10);
+      const cuts = s.actions.splice(early ? 6 : s.actions.length);
+      s.stop('CUT THE WIRE');
+      s.go(x, y);
+      s.stop('THREAD THE WIRE');
+      s.cut(x + 0.01, y);
+      s.end();
+      expect(cuts.length > 0).toBe(early);
+      return codes(proveActions(s.actions, question(wanted))).includes('threaded-in-metal');
+    };
+    expect([again(10 + RADIUS, 15), again(12, 12), again(70, 50), again(12, 12, true), again(5, 5)]).toEqual([
+      false,
+      false,
+      false,
+      true,
+      true,
+    ]);
   });
 
   it('cuts a block in two from edge to edge and knows which piece stays', () => {

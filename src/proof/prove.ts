@@ -14,6 +14,7 @@ import type { Proof, ProofQuestion } from './proof.ts';
 import { unusable } from './question.ts';
 import { releaseOf } from './release.ts';
 import { scaleFault, warmed } from './scaled.ts';
+import { startsOf } from './starts.ts';
 import { RESOLUTION } from './sweep.ts';
 import type { Trace } from './trace.ts';
 import { traceOf } from './trace.ts';
@@ -80,10 +81,10 @@ const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({
 
 const provenGroups = (trace: Trace, question: ProofQuestion): readonly Proven[] => {
   const groups = groupsOf(trace.cuts, question);
-  const travelsAfter = new Map(trace.travels.map((t, i) => [t.before, i] as const));
+  const ways = { travelsAfter: new Map(trace.travels.map((t, i) => [t.before, i] as const)), starts: startsOf(trace) };
   const remembered = memory<Outcome>();
   return groups.map((group) => {
-    const placed = workOf(group, trace, travelsAfter, question);
+    const placed = workOf(group, trace, ways, question);
     return { group, origin: placed.origin, outcome: remembered(placed, outcomeOf), travels: placed.work.travels.map((t) => t.after) };
   });
 };
@@ -97,6 +98,7 @@ const outcomeOf = (work: Work): Outcome => {
     runs: work.cuts.map((c) => c.run),
     removed: release.removed,
     throughMetal: release.throughMetal,
+    startsInMetal: release.startsInMetal,
     measures: contours,
     open,
     openings: release.empty.map(outlineOf),

@@ -3,7 +3,7 @@ import type { Path64, Paths64 } from 'clipper2-ts';
 import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../geometry/area.ts';
 import { windingOf } from '../geometry/contain.ts';
 import { boundsOf } from '../geometry/measure.ts';
-import type { Point } from '../geometry/segment.ts';
+import type { Point, Segment } from '../geometry/segment.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
@@ -36,8 +36,10 @@ export interface Release {
   readonly fresh: readonly boolean[];
   /** mm² gone from within the outermost edges of the cuts, after the given cut. */
   readonly removed: readonly { readonly cut: number; readonly area: number }[];
-  /** By travel of the work: it leads the wire through metal. */
-  readonly throughMetal: readonly boolean[];
+  /** By travel of the work and by rapid of the travel: it leads the wire through metal. */
+  readonly throughMetal: readonly (readonly boolean[])[];
+  /** Cuts before which the wire would be threaded in full metal. */
+  readonly startsInMetal: readonly number[];
 }
 
 interface State {
@@ -48,24 +50,26 @@ interface State {
   readonly pieces: Piece[];
   readonly fresh: boolean[];
   readonly removed: { cut: number; area: number }[];
-  readonly throughMetal: boolean[];
+  readonly throughMetal: (readonly boolean[])[];
+  readonly startsInMetal: number[];
 }
 
 export const releaseOf = (work: Work): Release => {
   const start = startOf(work);
-  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [] };
+  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], startsInMetal: [] };
   let run = -1;
   for (const chain of chainsOf(work.cuts)) {
     const now = work.cuts[chain.first]!.run;
     if (now !== run) state.beforeRun = state.empty;
     run = now;
+    if (work.starts.includes(chain.first) && isInMetal(work, state.empty, chain.first)) state.startsInMetal.push(chain.first);
     cutChain(work, state, chain);
     state.fresh[run] ??= false;
     const travel = work.travels.findIndex((t) => t.after === chain.last);
-    if (travel >= 0) state.throughMetal[travel] = meetsMetal(work, state.empty, travel);
+    if (travel >= 0) state.throughMetal[travel] = work.travels[travel]!.segments.map((s) => meetsMetal(work, state.empty, s));
   }
-  const { pieces, empty, fresh, removed, throughMetal } = state;
-  return { pieces, empty, fresh, removed, throughMetal };
+  const { pieces, empty, fresh, removed, throughMetal, startsInMetal } = state;
+  return { pieces, empty, fresh, removed, throughMetal, startsInMetal };
 };
 
 const cutChain = (work: Work, state: State, chain: CutChain): void => {
@@ -226,7 +230,15 @@ const standingShare = ({ start, beforeRun: before }: State, loop: Path64): numbe
 };
 
 /** The wire itself without its gap, a micrometre thinner so that rubbing along an edge is no cut. */
-const meetsMetal = (work: Work, empty: Paths64, travel: number): boolean => {
-  const wire = united([sweepOf(work.travels[travel]!.segments, work.wireRadius - 1e-3)]);
+const meetsMetal = (work: Work, empty: Paths64, rapid: Segment): boolean => {
+  const wire = united([sweepOf([rapid], work.wireRadius - 1e-3)]);
   return emptyArea(difference(wire, empty)) > CRUMB_AREA;
+};
+
+/** The same for the wire where a cut begins. Most starts lie in a hole, which a distance tells. */
+const isInMetal = (work: Work, empty: Paths64, cut: number): boolean => {
+  const at = work.cuts[cut]!.segment.from;
+  const radius = work.wireRadius - 1e-3;
+  if (work.holes.some((h) => Math.hypot(h.at.x - at.x, h.at.y - at.y) + radius <= h.diameter / 2)) return false;
+  return emptyArea(difference([discOf(at, radius)], empty)) > CRUMB_AREA;
 };

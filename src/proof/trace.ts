@@ -32,13 +32,15 @@ export interface Stop {
   readonly travelAfter: boolean;
 }
 
+export type WireDoing = number | 'thread' | 'cut wire' | 'anything';
+
 /** All rapids between two cuts, with what happened to the wire on the way. */
 export interface Travel {
   readonly before: number;
   readonly after: number;
   readonly rapids: readonly { readonly action: number; readonly block: number; readonly segment: Segment }[];
-  /** A word or a stop that cuts the wire, or a stop for anything, stands between the cut before and the first rapid. */
-  readonly wireOut: boolean;
+  /** In order: what is done to the wire, each rapid by its number in `rapids`, and stops for anything. */
+  readonly doings: readonly WireDoing[];
   /** The program cuts the wire, by a word or a stop that says so, on the way or before it. */
   readonly wireCut: boolean;
   /** A word or a stop to thread, or a stop for anything, stands behind the last rapid and the last cut of the wire. */
@@ -168,10 +170,12 @@ const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly T
 
 const travelOf = (actions: readonly Action[], start: number, end: number, before: number): Travel => {
   const rapids: { action: number; block: number; segment: Segment }[] = [];
-  let [wireOut, wireCut, threaded] = [false, false, false];
+  const doings: WireDoing[] = [];
+  let [wireCut, threaded] = [false, false];
   for (let i = start; i < end; i += 1) {
     const a = actions[i]!;
     if (a.kind === 'move') {
+      doings.push(rapids.length);
       rapids.push({ action: i, block: a.block, segment: a.centre });
       threaded = false;
     }
@@ -180,8 +184,8 @@ const travelOf = (actions: readonly Action[], start: number, end: number, before
       wireCut = true;
       threaded = false;
     }
-    if ((what === 'cut wire' || what === 'anything') && rapids.length === 0) wireOut = true;
     if (what === 'thread' || what === 'anything') threaded = true;
+    if (what === 'thread' || what === 'anything' || what === 'cut wire') doings.push(what);
   }
-  return { before, after: before + 1, rapids, wireOut, wireCut, threaded };
+  return { before, after: before + 1, rapids, doings, wireCut, threaded };
 };

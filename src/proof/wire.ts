@@ -2,6 +2,7 @@
 
 import { boundsOfChain } from '../geometry/area.ts';
 import { boundsOf } from '../geometry/measure.ts';
+import type { Segment } from '../geometry/segment.ts';
 import type { Proven } from './outcome.ts';
 import type { ProofQuestion } from './proof.ts';
 import type { Trace, Travel } from './trace.ts';
@@ -12,28 +13,41 @@ export type WireFault =
   /** Cutting begins although the wire was cut or taken out and nobody threaded it. */
   | { readonly kind: 'not threaded'; readonly action: number; readonly block: number };
 
-/** A travel through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it. */
+/**
+ * A rapid through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it; one that keeps clear of metal may lead
+ * the threaded wire. A stop for anything may be for either.
+ */
 export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
-  const known = new Map<number, boolean>();
-  for (const p of proven) for (const [i, after] of p.travels.entries()) known.set(p.group.cuts[after]!, p.outcome.throughMetal[i] ?? true);
-  return trace.travels.flatMap((t): WireFault[] => {
-    const through = t.rapids.length > 0 && (known.get(t.before) ?? meetsBlock(t, question));
-    const faults: WireFault[] = [];
-    const first = t.rapids[0];
-    if (through && first !== undefined && t.before >= 0 && !t.wireOut)
-      faults.push({ kind: 'drawn through metal', action: first.action, block: first.block });
-    const next = trace.cuts[t.after];
-    if ((through || t.wireCut) && next !== undefined && !t.threaded)
-      faults.push({ kind: 'not threaded', action: next.action, block: next.block });
-    return faults;
+  const known = new Map<number, readonly boolean[]>();
+  for (const p of proven) for (const [i, after] of p.travels.entries()) known.set(p.group.cuts[after]!, p.outcome.throughMetal[i] ?? []);
+  return trace.travels.flatMap((t) => {
+    const metal = known.get(t.before);
+    return faultsOn(t, trace, (rapid) => (metal === undefined ? meetsBlock(t.rapids[rapid]!.segment, question) : (metal[rapid] ?? true)));
   });
 };
 
+/** Before the first cut nobody knows whether the wire is in: the machine may have been made ready by hand. */
+const faultsOn = (t: Travel, trace: Trace, isThroughMetal: (rapid: number) => boolean): readonly WireFault[] => {
+  const faults: WireFault[] = [];
+  let wire: 'in' | 'out' | 'either' = t.before < 0 ? 'either' : 'in';
+  for (const doing of t.doings) {
+    if (doing === 'thread') wire = 'in';
+    else if (doing === 'cut wire') wire = 'out';
+    else if (doing === 'anything') wire = 'either';
+    else if (isThroughMetal(doing)) {
+      const { action, block } = t.rapids[doing]!;
+      if (wire === 'in') faults.push({ kind: 'drawn through metal', action, block });
+      wire = 'out';
+    }
+  }
+  const next = trace.cuts[t.after];
+  if (wire === 'out' && next !== undefined) faults.push({ kind: 'not threaded', action: next.action, block: next.block });
+  return faults;
+};
+
 /** Between two separate groups there is metal, unless the way keeps clear of the whole block. */
-const meetsBlock = (travel: Travel, question: ProofQuestion): boolean => {
+const meetsBlock = (rapid: Segment, question: ProofQuestion): boolean => {
   const block = boundsOfChain(question.block);
-  return travel.rapids.some(({ segment }) => {
-    const b = boundsOf(segment);
-    return b.minX <= block.maxX && b.maxX >= block.minX && b.minY <= block.maxY && b.maxY >= block.minY;
-  });
+  const b = boundsOf(rapid);
+  return b.minX <= block.maxX && b.maxX >= block.minX && b.minY <= block.maxY && b.maxY >= block.minY;
 };

@@ -12,6 +12,8 @@ export interface Work {
   readonly cuts: readonly WorkCut[];
   /** Travels from one cut of the group to the next, by the cut they follow. */
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
+  /** Cuts before which the wire is threaded where they begin, in order. */
+  readonly starts: readonly number[];
   readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch' }[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
@@ -39,7 +41,13 @@ export interface PlacedWork {
   readonly fingerprint: Float64Array;
 }
 
-export const workOf = (group: Group, trace: Trace, travelsAfter: ReadonlyMap<number, number>, question: ProofQuestion): PlacedWork => {
+/** What the trace says between its cuts: the travel behind a cut, and the cuts that begin with the wire freshly threaded. */
+export interface Ways {
+  readonly travelsAfter: ReadonlyMap<number, number>;
+  readonly starts: ReadonlySet<number>;
+}
+
+export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Ways, question: ProofQuestion): PlacedWork => {
   const cuts = group.cuts.map((i) => trace.cuts[i]!);
   const first = cuts[0]?.segment.from ?? firstWanted(group, question);
   const origin = { x: nanometre(first.x), y: nanometre(first.y) };
@@ -48,6 +56,7 @@ export const workOf = (group: Group, trace: Trace, travelsAfter: ReadonlyMap<num
   const work: Work = {
     cuts: cutsOf(group, cuts, local, numbers),
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
+    starts: startsWithin(group, starts, numbers),
     wanted: group.wanted.map((i) => {
       const { contour, kept } = question.wanted[i]!;
       numbers.push(kept === 'die' ? -1.5 : -2.5, contour.segments.length);
@@ -104,6 +113,12 @@ const travelsWithin = (
     travels.push({ after: i, segments: travel.rapids.map((r) => local.segment(r.segment)) });
   });
   return travels;
+};
+
+const startsWithin = (group: Group, starts: ReadonlySet<number>, numbers: number[]): readonly number[] => {
+  const within = group.cuts.flatMap((cut, i) => (starts.has(cut) ? [i] : []));
+  numbers.push(-10.5, ...within);
+  return within;
 };
 
 interface Localiser {

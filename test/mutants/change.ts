@@ -1,7 +1,8 @@
 /**
  * What a fault put into a right program changes: measured against the right program's own kerf and the drawing, so that it serves
  * every kind of cut. A fault is harmless by one rule: nowhere along what is wanted does the nearest kerf lie further off by more
- * than the tolerance, nowhere does the wire reach deeper than the tolerance into metal that stays, and no piece falls unheld.
+ * than the tolerance, nowhere does the wire reach deeper than the tolerance into metal that stays, no
+ * piece falls unheld, and the wire is threaded only where no metal is.
  */
 import { boundsOfChain } from '../../src/geometry/area.ts';
 import { contains } from '../../src/geometry/contain.ts';
@@ -12,7 +13,8 @@ import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { PlannedJob } from './planned-jobs.ts';
 import { type Raster, rasterOf } from './raster.ts';
-import { clearance, cutsOf, looseFaults, type Truth, type TruthCut, wireFaults } from './truth.ts';
+import { clearance, cutsOf, looseFaults, type Truth, type TruthCut } from './truth.ts';
+import { startFaults, wireFaults } from './wire-truth.ts';
 
 const STEP = 0.04;
 const SQUARE = 0.08;
@@ -39,11 +41,27 @@ export const changeOf = (good: Good, actions: readonly Action[]): Truth => {
   const cuts = cutsOf(actions, question);
   const left = good.places.reduce((most, p, i) => Math.max(most, short(cuts, p) - Math.max(0, good.clearances[i]!)), 0);
   const raster = rasterOfCuts(good.job, cuts);
-  const loose = looseFaults(actions, cuts, question, raster);
+  const loose = certainlyLoose(good.job, actions, cuts, raster);
   // Nobody can say how wide the wire cuts with a setting that has no gap.
   const unset = cuts.some((c) => c.radius === question.wireDiameter / 2) ? ['a cut has no known gap'] : [];
-  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...unset];
-  return { left, gouge: gougeOf(good, cuts), faults, unclear: loose.unclear || (loose.broken && !good.broken) };
+  const start = startFaults(actions, cuts, question, raster);
+  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults, ...unset];
+  return {
+    left,
+    gouge: Math.max(gougeOf(good, cuts), biteOf(good, cuts)),
+    faults,
+    unclear: loose.unclear || start.unclear || (loose.broken && !good.broken),
+  };
+};
+
+/** A bridge of metal thinner than the squares can show may hold or not: what comes loose must do so with narrower kerfs too. */
+const certainlyLoose = (job: PlannedJob, actions: readonly Action[], cuts: readonly TruthCut[], raster: Raster) => {
+  const question = { ...job.question, program: '' };
+  const loose = looseFaults(actions, cuts, question, raster);
+  if (loose.faults.length === 0) return loose;
+  const narrow = cuts.map((c) => ({ ...c, radius: c.radius - 0.75 * SQUARE }));
+  const sure = looseFaults(actions, narrow, question, rasterOfCuts(job, narrow)).faults.length > 0;
+  return sure ? loose : { ...loose, faults: [], unclear: true };
 };
 
 interface Place extends Point {
@@ -68,6 +86,29 @@ const spread = (length: number): readonly number[] => {
   const steps = Math.ceil(length / STEP);
   return Array.from({ length: steps }, (_, i) => (i + 0.5) / steps);
 };
+
+/** How far from a corner of the drawing the metal begins that should begin there: a tip cut off between two kerfs is deeper than either. */
+const biteOf = ({ cuts: right, job }: Good, cuts: readonly TruthCut[]): number => {
+  const { block, tolerance, wanted } = job.question;
+  let worst = 0;
+  for (const { contour: edge, kept } of wanted)
+    for (const { from: p } of edge.segments) {
+      const least = -clearance(cuts, p);
+      if (least < tolerance / 2 || clearance(right, p) < -1e-3 || contains(block, p, 0) !== 'inside') continue;
+      const side = kept === 'punch' ? 'inside' : 'outside';
+      const isMetal = (q: Point): boolean => clearance(cuts, q) >= 0 && contains(edge, q, 0) === side;
+      let away = least;
+      while (away < 3 * tolerance && !around(p, away).some(isMetal)) away += 5e-4;
+      worst = Math.max(worst, away);
+    }
+  return worst;
+};
+
+const around = (p: Point, radius: number): readonly Point[] =>
+  Array.from({ length: 90 }, (_, k) => ({
+    x: p.x + radius * Math.cos((k * Math.PI) / 45),
+    y: p.y + radius * Math.sin((k * Math.PI) / 45),
+  }));
 
 /** Never deeper than the disc of the wire stands out of the right kerf, nor than it reaches over the drawing. */
 const gougeOf = (good: Good, cuts: readonly TruthCut[]): number => {

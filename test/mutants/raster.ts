@@ -51,6 +51,12 @@ export const rasterOf = (cuts: readonly RasterCut[], ground: Ground): Raster => 
   };
 };
 
+/** The same squares seen from another square as the frame. */
+export const looseFrom = (raster: Raster, square: number, cuts: number): Raster => ({
+  ...raster,
+  looseAt: looseTimes(raster.cutAt, raster.columns, raster.rows, cuts, square),
+});
+
 export const squareAt = (p: Point, r: Pick<Raster, 'low' | 'size' | 'columns' | 'rows'>): number => {
   const column = Math.floor((p.x - r.low.x) / r.size);
   const row = Math.floor((p.y - r.low.y) / r.size);

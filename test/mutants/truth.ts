@@ -8,8 +8,9 @@ import { distanceToSegment, lengthOf, pointAt } from '../../src/geometry/measure
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
-import type { Raster } from './raster.ts';
-import { clumpsOf, NEVER, neighbours, rasterOf, squareAt } from './raster.ts';
+import type { Clump, Raster } from './raster.ts';
+import { clumpsOf, looseFrom, NEVER, neighbours, rasterOf, squareAt } from './raster.ts';
+import { startFaults, wireFaults } from './wire-truth.ts';
 
 export interface TruthCut {
   readonly segment: Segment;
@@ -41,8 +42,9 @@ export const truthOf = (actions: readonly Action[], question: ProofQuestion, goo
   const left = Math.max(...surface.flatMap((s, i) => s.map((f, k) => f - Math.max(0, good?.[i]?.[k] ?? f))), 0);
   const raster = rasterOfCuts(cuts, question);
   const loose = looseFaults(actions, cuts, question, raster);
-  const faults = [...loose.faults, ...wireFaults(actions, question, raster)];
-  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear: loose.unclear || loose.broken };
+  const start = startFaults(actions, cuts, question, raster);
+  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults];
+  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear: loose.unclear || loose.broken || start.unclear };
 };
 
 /** Half the wire and the gap of the condition, or else of the register; a move with neither takes the nearest of its run. */
@@ -168,6 +170,9 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
     const held = isHeld(actions, cuts, question, raster, cut, whose);
     if (held === 'either') unclear = true;
     else if (!held) faults.push(`a piece of contour ${whose} falls unheld with cut ${cut}`);
+    const off = brokenOff(actions, cuts, question, raster, { cut, squares, left, whose });
+    faults.push(...off.faults);
+    unclear ||= off.unclear;
     const late = squares.filter((i) => raster.cutAt[i] !== NEVER && contourOfCut(cuts[raster.cutAt[i]!]!, question) !== whose);
     // A lead-out may run through scrap that has come loose: no wanted metal is lost, but somebody should know.
     if (late.length > FRESH && whose < 0) unclear = true;
@@ -176,6 +181,33 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
       faults.push(`the block falls apart with cut ${cut}`);
   }
   return { faults, unclear, broken };
+};
+
+/**
+ * What a part that is loose already loses by later cuts falls as well, though the part is held: seen from the largest square that is left of
+ * the part as from a frame.
+ */
+const brokenOff = (
+  actions: readonly Action[],
+  cuts: readonly TruthCut[],
+  question: ProofQuestion,
+  raster: Raster,
+  { cut, squares, left, whose }: Clump & { readonly whose: number },
+): { readonly faults: readonly string[]; readonly unclear: boolean } => {
+  const nothing = { faults: [], unclear: false };
+  if (question.wanted[whose]?.kept !== 'punch' || gramsOf(left[1] ?? 0, question, raster) < CRUMB * 1.7) return nothing;
+  const owners = ownersOf(question, raster);
+  const middle = squares.find((i) => raster.cutAt[i] === NEVER && owners[i] === whose);
+  if (middle === undefined) return nothing;
+  const mine = new Set(squares);
+  const seen = looseFrom(raster, middle, cuts.length);
+  const told = clumpsOf(seen)
+    .filter((c) => c.cut > cut && mine.has(c.squares[0]!) && gramsOf(c.squares.length, question, raster) >= CRUMB * 1.7)
+    .map((c) => ({ cut: c.cut, held: isHeld(actions, cuts, question, seen, c.cut, whose) }));
+  return {
+    faults: told.filter((t) => t.held === false).map((t) => `a piece breaks off the part ${whose} with cut ${t.cut}`),
+    unclear: told.some((t) => t.held === 'either'),
+  };
 };
 
 const gramsOf = (squares: number, question: ProofQuestion, { size }: Raster): number =>
@@ -305,41 +337,4 @@ const besideIt = (
   if (mine && !travels(between.slice(0, stop))) return true;
   const next = cuts[before + 1];
   return next !== undefined && contourOfCut(next, question) === whose && !travels(between.slice(stop));
-};
-
-export const wireFaults = (actions: readonly Action[], question: ProofQuestion, raster: Raster): readonly string[] => {
-  const faults: string[] = [];
-  let wire: 'out' | 'in' | 'either' = 'out';
-  let last = -1;
-  actions.forEach((a, i) => {
-    if (a.kind === 'stop') wire = /THREAD/.test(a.comment) ? 'in' : /CUT THE WIRE/.test(a.comment) ? 'out' : 'either';
-    if (a.kind === 'thread') wire = 'in';
-    if (a.kind === 'cut wire') wire = 'out';
-    if (a.kind !== 'move') return;
-    if (!a.rapid) {
-      if (wire === 'out') faults.push(`action ${i} cuts without a wire`);
-      wire = 'in';
-      last += 1;
-      return;
-    }
-    if (!throughMetal(a.centre, last, question, raster)) return;
-    if (wire === 'in' && last >= 0) faults.push(`action ${i} draws the wire through metal`);
-    wire = 'out';
-  });
-  return faults;
-};
-
-/** The wire's own disc along the way, against squares still there after cut `last`. */
-const throughMetal = (way: Segment, last: number, question: ProofQuestion, raster: Raster): boolean => {
-  const steps = Math.ceil(lengthOf(way) / 0.05);
-  let hits = 0;
-  for (let i = 0; i <= steps; i += 1) {
-    const p = pointAt(way, i / steps);
-    for (let k = 0; k < 8; k += 1) {
-      const r = question.wireDiameter / 2 - 0.03;
-      const square = squareAt({ x: p.x + r * Math.cos((k * Math.PI) / 4), y: p.y + r * Math.sin((k * Math.PI) / 4) }, raster);
-      if (square >= 0 && raster.cutAt[square]! > last && raster.looseAt[square]! > last) hits += 1;
-    }
-  }
-  return hits > 3;
 };

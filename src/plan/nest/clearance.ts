@@ -32,8 +32,8 @@ export const outlineOf = (polygons: Polygons): Outline => {
   return { bands: withTrapezoids(bands, polygons), polygons, ...box };
 };
 
-const least = (a: number, b: number): number => (b < a ? b : a);
-const most = (a: number, b: number): number => (b > a ? b : a);
+const least = (a: number, b: number): number => Math.min(a, b);
+const most = (a: number, b: number): number => Math.max(a, b);
 
 /** Inside and outside take turns along a band, so its sides make trapezoids two by two. Level sides lie between bands. */
 const withTrapezoids = (bands: readonly Band[], polygons: Polygons): readonly Band[] => {

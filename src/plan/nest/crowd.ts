@@ -95,6 +95,7 @@ export const bestInRow = (crowd: Crowd, piece: number, way: number, y: number, l
   const last = limit - spans.wide;
   if (last < 0 || y < 0 || y > crowd.grid.high - spans.high) return { way, x: 0, y, overlap: Infinity };
   noteBends(crowd, piece, spans, y, work);
+  work.done += (spans.wide + last) / 8;
   return { way, y, ...addUp(crowd.bends, spans.wide, last, crowd.grid.wide) };
 };
 

@@ -2,7 +2,7 @@
 import { type Chance, chanceFrom } from './chance.ts';
 import { bestInRow, crowdOf, type Item, putIn, type Spot } from './crowd.ts';
 import { type GreedyLayout, type Laid, layGreedily } from './greedy.ts';
-import type { Ground } from './ground.ts';
+import { type Ground, stretched } from './ground.ts';
 import { part } from './part.ts';
 import type { Kind } from './turned.ts';
 import { goesOn, type Work } from './work.ts';
@@ -11,22 +11,32 @@ import { goesOn, type Work } from './work.ts';
 export const MOST_PRESSED = 300;
 /** Share of the length given up in one step, at first and at last. */
 const STEP = { first: 0.01, last: 0.0005, after: 0.7, back: 1.3 };
-/** Share of the work given to each of the greedy layouts before the best of them gets the rest. */
-const TRIAL = 0.12;
+/** Share of the work given to each of the greedy layouts before the best of them gets the rest, and that after which pressing ends. */
+const SHARE = { trial: 0.02, pressing: 0.85 };
 /** Rounds without progress until a step is given up, and steps given up in a row until there is no more hope. */
-const PATIENCE = 80;
+const PATIENCE = 100;
 const HOPE = 25;
+/** Share of the pieces that count as the larger ones. */
+const LARGER = 0.3;
 
 export const layFreely = (ground: Ground, kinds: readonly Kind[], work: Work): GreedyLayout => {
-  const starts = greedyLayouts(ground, kinds, work);
-  const start = bestOf(ground, kinds, starts);
-  if (start.laid.length > MOST_PRESSED || start.laid.length < 2) return start;
+  const plain = bestGreedy(ground, kinds, work);
+  if (plain.laid.length > MOST_PRESSED || plain.laid.length + plain.left.length < 2) return plain;
   const chance = chanceFrom(1);
-  if (start.left.length > 0) return addMore(ground, kinds, start, chance, work);
-  const tried = starts
-    .filter(({ left }) => left.length === 0)
-    .map(({ laid }) => ({ laid: shorten(ground, laid, chance, work, work.done + work.most * TRIAL), left: [] }));
-  return { laid: shorten(ground, bestOf(ground, kinds, tried).laid, chance, work, work.most), left: [] };
+  const pressed = pressedIn(ground, kinds, chance, work);
+  const start = pressed === undefined ? plain : bestOf(ground, kinds, [plain, pressed]);
+  return start.left.length > 0 ? addMore(ground, kinds, start, chance, work) : start;
+};
+
+/** All pieces laid on twice the plate and pressed together; what lies beyond the plate in the end is left. */
+const pressedIn = (plate: Ground, kinds: readonly Kind[], chance: Chance, work: Work): GreedyLayout | undefined => {
+  const ground = stretched(plate);
+  const starts = greedyLayouts(ground, kinds, work).filter(({ left }) => left.length === 0);
+  if (starts.length === 0 || (starts[0] as GreedyLayout).laid.length > MOST_PRESSED) return undefined;
+  const tried = starts.map(({ laid }) => ({ laid: shorten(ground, laid, chance, work, work.done + work.most * SHARE.trial), left: [] }));
+  const laid = shorten(ground, bestOf(ground, kinds, tried).laid, chance, work, work.most * SHARE.pressing);
+  const within = ({ kind, way, x }: Laid): boolean => x + ground.ways[kind]![way]!.spans.wide <= plate.grid.wide;
+  return { laid: laid.filter(within), left: laid.filter((l) => !within(l)).map(({ kind }) => kind) };
 };
 
 export const itemsOf = ({ ways }: Ground): readonly Item[] => ways.map((turned) => ({ ways: turned.map((t) => t.spans) }));
@@ -104,7 +114,9 @@ const apart = (
   if (pieces.some(({ ways }) => ways.every(({ wide }) => wide > limit))) return undefined;
   const crowd = crowdOf(ground.grid, pieces, ground.taken);
   const spots = laid.map(({ way, x, y }, i): Spot => ({ way, x: Math.max(0, Math.min(x, limit - pieces[i]!.ways[way]!.wide)), y }));
-  spots.forEach((spot, i) => putIn(crowd, i, spot));
+  spots.forEach((spot, i) => {
+    putIn(crowd, i, spot);
+  });
   const note = `pressing ${laid.length} pieces together`;
   if (!part(crowd, spots, { limit, patience: PATIENCE, note }, chance, work)) return undefined;
   return spots.map((spot, i) => ({ kind: laid[i]!.kind, ...spot }));
@@ -116,7 +128,7 @@ const swapped = (ground: Ground, items: readonly Item[], laid: readonly Laid[], 
   const larger = laid
     .map((_, k) => k)
     .toSorted((a, b) => size(laid[b]!) - size(laid[a]!))
-    .slice(0, laid.length);
+    .slice(0, Math.ceil(laid.length * LARGER));
   const i = larger[Math.floor(chance() * larger.length) % larger.length]!;
   const others = larger.filter((k) => laid[k]!.kind !== laid[i]!.kind);
   const j = others[Math.floor(chance() * others.length) % Math.max(1, others.length)] ?? i;
@@ -153,7 +165,9 @@ const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, ch
 /** Where one more piece overlaps the others least. */
 const leastOverlap = (ground: Ground, items: readonly Item[], laid: readonly Laid[], kind: number, way: number, work: Work): Laid => {
   const crowd = crowdOf(ground.grid, [...laid.map((l) => items[l.kind]!), items[kind]!], ground.taken);
-  laid.forEach((spot, i) => putIn(crowd, i, spot));
+  laid.forEach((spot, i) => {
+    putIn(crowd, i, spot);
+  });
   let best = bestInRow(crowd, laid.length, way, 0, ground.grid.wide, work);
   for (let y = 1; y <= ground.grid.high - items[kind]!.ways[way]!.high; y += 1) {
     const tried = bestInRow(crowd, laid.length, way, y, ground.grid.wide, work);

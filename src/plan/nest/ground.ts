@@ -65,8 +65,21 @@ const cellFor = (width: number, height: number, smallest: number): Cell => {
 const takenCells = (free: Prepared['free'], zones: Prepared['zones'], grid: Grid): Uint8Array => {
   const error = grid.cell.wide / 8;
   const cells = outsideOf(free, grid);
-  for (const zone of zones) cellsOf([coverOf(zone, error)], grid).forEach((is, i) => (cells[i] = is === 1 ? 1 : cells[i]!));
+  for (const zone of zones)
+    cellsOf([coverOf(zone, error)], grid).forEach((is, i) => {
+      if (is === 1) cells[i] = 1;
+    });
   return cells;
+};
+
+/** The plate with as much again of free plate to its right, where pieces may lie until they are pressed into the plate. */
+export const stretched = (ground: Ground): Ground => {
+  const { grid, floor } = ground;
+  const longer = { ...grid, wide: 2 * grid.wide };
+  const cells = new Uint8Array(longer.wide * grid.high);
+  for (let row = 0; row < grid.high; row += 1)
+    for (let x = 0; x < grid.wide; x += 1) cells[row * longer.wide + x] = floor.blocked[row * (grid.wide + 1) + x] === x ? 1 : 0;
+  return { ...ground, grid: longer, floor: floorOf(cells, longer), taken: spansOf(cells, longer) };
 };
 
 /** The cells that anything outside these contours touches. */

@@ -15,7 +15,7 @@ export interface Parting {
 }
 
 /** Spots tried by chance for each move, besides those near the present one. */
-const TRIES = 16;
+const TRIES = 4;
 /** Weights of overlapping pairs grow by this to that factor, by how much they overlap; others shrink back. */
 const GROWTH = { least: 1.2, more: 0.8, back: 0.95 };
 
@@ -71,7 +71,7 @@ const bestSpot = (crowd: Crowd, piece: number, now: Spot, limit: number, chance:
 const better = (best: Tried, other: Tried): Tried => (other.overlap < best.overlap - 1e-9 ? other : best);
 
 const reweigh = (weights: Float64Array, shared: Float64Array): void => {
-  const most = shared.reduce((a, b) => (b > a ? b : a), 0);
+  const most = shared.reduce((a, b) => Math.max(a, b), 0);
   for (let k = 0; k < weights.length; k += 1) {
     const cells = shared[k]!;
     weights[k] = cells > 0 ? weights[k]! * (GROWTH.least + (GROWTH.more * cells) / most) : Math.max(1, weights[k]! * GROWTH.back);

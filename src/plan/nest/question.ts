@@ -39,4 +39,4 @@ export interface NestQuestion {
 }
 
 /** Enough for 60 pieces; some ten seconds on one core of 2020. */
-export const USUAL_WORK = 300_000_000;
+export const USUAL_WORK = 1_000_000_000;

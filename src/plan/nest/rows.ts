@@ -7,15 +7,16 @@ import { coverOf } from './cover.ts';
 import { fill, type Put, type Room } from './fill-rows.ts';
 import type { Placed } from './layout.ts';
 import { type Prepared, rectangleOf } from './prepared.ts';
-import { patternsOf, type Shape } from './row-patterns.ts';
+import { type Pattern, patternsOf, type Shape } from './row-patterns.ts';
 import { type Kind, turnedPolygons } from './turned.ts';
 import { goesOn, type Work } from './work.ts';
 
 /** mm by which the polygons around arcs may lie outside them: far below a web, so that rows are as close as they can be. */
 const ARC_ERROR = 0.005;
-/** Patterns that are laid on the plate, the densest first; the others are only reckoned. */
-const LAID = 24;
-const LAID_ON_OUTLINES = 8;
+/** Patterns of each way to lie that are laid on the plate, the densest first, and of all ways together; the others are only reckoned. */
+const LAID = { eachWay: 12, all: 48, allOnOutlines: 12 };
+/** Patterns tried in the strip that the rows of another one leave. */
+const OTHERS = 6;
 
 /** Kinds one after the other, each in a band of its own above the last. */
 export const layInRows = (prepared: Prepared, work: Work): readonly Placed[] => {
@@ -39,8 +40,7 @@ const inBands = (prepared: Prepared, kinds: readonly Kind[], over: boolean, work
   let from = room.bounds.minY;
   const placed: Placed[] = [];
   for (const kind of kinds) {
-    if (!goesOn(work, `laying ${kind.id} in rows`)) break;
-    const shapes = kind.degrees.map((degrees) => shapeOf(kind, degrees, over));
+    const shapes = unlike(kind.degrees.map((degrees) => shapeOf(kind, degrees, over)));
     const puts = best(shapes, kind.quantity, room, from, work);
     placed.push(
       ...puts.map(({ shape, x, y }, i) => ({
@@ -62,12 +62,25 @@ const shapeOf = (kind: Kind, degrees: number, over: boolean): Shape => {
   return over ? { degrees, outline: other, over: drawn } : { degrees, outline: drawn, over: other };
 };
 
+/** Ways to lie that are not the same as one before: a rectangle turned by half a turn is the same rectangle. */
+const unlike = (shapes: readonly Shape[]): readonly Shape[] => {
+  const seen = new Set<string>();
+  return shapes.filter(({ outline: { bands, minX, minY } }) => {
+    const rounded = (length: number): string => length.toFixed(6);
+    const key = bands
+      .map(({ low, trapezoids }) => [low - minY, ...trapezoids.flat().map((x) => x - minX)].map(rounded).join(' '))
+      .join('; ');
+    return !seen.has(key) && seen.add(key);
+  });
+};
+
 const turned = (outline: Outline, over: boolean): Outline => (over ? changedOver(outline) : outline);
 
 /** Most pieces; of as many, those that reach least far up. */
 const best = (shapes: readonly Shape[], quantity: number, room: Room, from: number, work: Work): readonly Put[] => {
-  const patterns = patternsOf(shapes).toSorted((a, b) => a.areaEach - b.areaEach);
-  const laid = patterns.slice(0, room.simple ? LAID : LAID_ON_OUTLINES);
+  const patterns = patternsOf(shapes).toSorted((a, b) => coarse(a.areaEach) - coarse(b.areaEach));
+  const laid = densestOfEachWay(patterns, LAID.eachWay).slice(0, room.simple ? LAID.all : LAID.allOnOutlines);
+  const others = densestOfEachWay(patterns, 1).slice(0, OTHERS);
   const reach = (puts: readonly Put[]): number => puts.reduce((top, { shape, y }) => Math.max(top, y + shape.outline.maxY), from);
   let found: readonly Put[] = [];
   const take = (puts: readonly Put[]): void => {
@@ -75,19 +88,32 @@ const best = (shapes: readonly Shape[], quantity: number, room: Room, from: numb
     if (more > 0 || (more === 0 && reach(puts) < reach(found) - 1e-9)) found = puts;
   };
   for (const pattern of laid) {
-    if (!goesOn(work, 'laying in rows')) break;
+    // One pattern is laid in any case: a search that is ended at once still gives a layout.
+    if (!goesOn(work, 'laying in rows') && found.length > 0) break;
     const whole = fill(pattern, quantity, room, from, work);
     take(whole.puts);
     if (whole.puts.length === quantity) continue;
     // The strip that is left above the last rows may hold pieces turned otherwise.
-    for (const keep of [whole.rows, whole.rows - 1, whole.rows - 2]) {
-      if (keep < 1) continue;
+    for (let keep = whole.rows; keep >= 1; keep -= 1) {
       const below = whole.puts.filter(({ row }) => row < keep);
       const top = reach(below);
-      for (const other of laid) if (other.areaEach > 0) take([...below, ...fill(other, quantity - below.length, room, top, work).puts]);
+      for (const other of others) take([...below, ...fill(other, quantity - below.length, room, top, work).puts]);
     }
   }
   return found;
+};
+
+/** Rounding must not decide which of equally dense patterns comes first. */
+const coarse = (area: number): number => Number(area.toPrecision(9));
+
+const densestOfEachWay = (patterns: readonly Pattern[], most: number): readonly Pattern[] => {
+  const counts = new Map<number, number>();
+  return patterns.filter(({ rows }) => {
+    const way = rows[0].members[0]!.shape.degrees;
+    const count = (counts.get(way) ?? 0) + 1;
+    counts.set(way, count);
+    return count <= most;
+  });
 };
 
 const roomOf = ({ free, zones, rectangle }: Prepared, over: boolean): Room => {
