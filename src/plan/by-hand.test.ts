@@ -1,14 +1,15 @@
 /** What is set by hand is followed, or refused with the field that asked for it; what the planner would choose anyway changes nothing. */
 import { describe, expect, it } from 'vitest';
-import type { Plan } from './plan.ts';
 import { disc, faultsOf, loop, plate, questionFor, rectangle, slot } from './plan.fixture.ts';
+import type { Plan } from './plan.ts';
 import { planCut } from './plan-cut.ts';
 import type { ByHand, PlanQuestion } from './question.ts';
 
 const plateBlock = (): PlanQuestion => questionFor(plate(), { outline: 'block' });
 const free = planCut(plateBlock());
 
-const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): Plan => planCut({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
+const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): Plan =>
+  planCut({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
 const contourOf = (plan: Plan, id: string) => plan.contours.find((c) => c.loop === id)!;
 const refusals = (plan: Plan) => plan.findings.filter((f) => f.severity === 'refusal').map((f) => [f.code, f.place]);
 
@@ -53,13 +54,19 @@ describe('a hole set by hand', () => {
   });
 
   it('is refused in metal that stays and too near to the contour, and told where a drill may wander into it', () => {
-    expect(refusals(cutBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }]]);
-    expect(refusals(cutBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }]]);
+    expect(refusals(cutBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([
+      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+    ]);
+    expect(refusals(cutBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([
+      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+    ]);
     expect(cutBy('L2', { hole: { at: { x: 20, y: 11.2 } } }).findings.some((f) => f.code === 'hand-hole-near')).toBe(true);
   });
 
   it('has nothing to do for a contour begun from the edge of the block', () => {
-    const plan = planCut(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }));
+    const plan = planCut(
+      questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
+    );
     expect(plan.kind).toBe('cut');
     expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'byHand.L1.hole' });
   });
@@ -78,7 +85,10 @@ describe('a tab set by hand', () => {
   });
 
   it('has nothing to hold in an opening that is burnt out', () => {
-    const tiny = questionFor([loop('L1', rectangle(0, 0, 30, 20)), loop('L2', disc(15, 10, 2), 1, 'L1')], { outline: 'block', core: { L2: 'burn' } });
+    const tiny = questionFor([loop('L1', rectangle(0, 0, 30, 20)), loop('L2', disc(15, 10, 2), 1, 'L1')], {
+      outline: 'block',
+      core: { L2: 'burn' },
+    });
     const plan = planCut({ ...tiny, byHand: { L2: { tab: 1 } } });
     expect(plan.findings.map((f) => f.code)).toContain('by-hand-idle');
   });
@@ -91,7 +101,13 @@ describe('what is set by hand as the planner chose it', () => {
     const byHand = Object.fromEntries(
       plan.contours.map((c) => [c.loop, { entry: c.entry.at, hole: c.hole, ...(c.tab && { tab: c.tab.length }) }]),
     );
-    const again = planCut({ ...question, byHand, order: plan.order, passes: plan.passes.length, offsets: plan.passes.map((p) => p.offset.value) });
+    const again = planCut({
+      ...question,
+      byHand,
+      order: plan.order,
+      passes: plan.passes.length,
+      offsets: plan.passes.map((p) => p.offset.value),
+    });
     expect(again.steps).toEqual(plan.steps);
     expect(again.passes.map((p) => p.offset)).toEqual(plan.passes.map((p) => p.offset));
     expect(again.accuracy).toEqual(plan.accuracy);
@@ -99,7 +115,10 @@ describe('what is set by hand as the planner chose it', () => {
   });
 
   it('of a loop that is not cut is told', () => {
-    expect(cutBy('L9', { tab: 2 }).findings.find((f) => f.code === 'by-hand-of-unknown-loop')?.place).toEqual({ kind: 'field', path: 'byHand.L9' });
+    expect(cutBy('L9', { tab: 2 }).findings.find((f) => f.code === 'by-hand-of-unknown-loop')?.place).toEqual({
+      kind: 'field',
+      path: 'byHand.L9',
+    });
   });
 });
 
@@ -126,7 +145,9 @@ describe('passes and registers set by hand', () => {
   });
 
   it('are refused when fewer than passes or within half the wire', () => {
-    expect(refusals(planCut({ ...plateBlock(), passes: 3, offsets: [0.2] }))).toEqual([['offsets-not-for-passes', { kind: 'field', path: 'offsets' }]]);
+    expect(refusals(planCut({ ...plateBlock(), passes: 3, offsets: [0.2] }))).toEqual([
+      ['offsets-not-for-passes', { kind: 'field', path: 'offsets' }],
+    ]);
     const low = planCut({ ...plateBlock(), wire: free.wire.id, offsets: [0.3, 0.1] });
     expect(refusals(low)).toEqual([['offset-below-wire', { kind: 'field', path: 'offsets.1' }]]);
   });
