@@ -67,7 +67,7 @@ export const ProofFacts = (): ReactNode => {
   return (
     <>
       <p className="fact">{proven.length === 0 ? words.noProof : answer.answer === 'yes' ? words.proven : words.notProven}</p>
-      <FigureTable title={words.contours} table={table} place="proof" />
+      <FigureTable title={words.provenContours} table={table} place="proof" />
       <FigureTable title={words.budget} table={answer.budget} place="budget" />
     </>
   );

@@ -28,11 +28,15 @@ export const FigureTable = ({ title, table, place, ranges = false }: FigureTable
           <caption id={id}>{title}</caption>
           <thead>
             <tr>
-              {keyed(table.columns).map(({ key, item }) => (
-                <th key={key} scope="col" data-align={item.align}>
-                  {item.title}
-                </th>
-              ))}
+              {keyed(table.columns).map(({ key, item }) =>
+                item.title === '' ? (
+                  <td key={key} />
+                ) : (
+                  <th key={key} scope="col" data-align={item.align}>
+                    {item.title}
+                  </th>
+                ),
+              )}
             </tr>
           </thead>
           <tbody>

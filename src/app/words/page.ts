@@ -45,7 +45,7 @@ export const jobsWords = {
   noLine: 'not answered yet',
   changed: (when: string): string => `changed ${when}`,
   remove: 'Put away',
-  removeOf: (name: string): string => `Put ${name} away`,
+  removeOf: (name: string): string => `Put away ${name}`,
   sure: (name: string): string => `Put ${name} into the bin folder of the server?`,
   yesRemove: 'Yes, put it away',
   no: 'No',

@@ -130,7 +130,8 @@ export const sheetWords = {
   drawingLine: (name: string, width: string, height: string, contours: number): string =>
     `${name}: ${contours === 1 ? 'one contour' : `${contours} contours`}, ${width} by ${height}`,
   noDrawing: 'The drawing could not be read far enough to be shown.',
-  contours: 'Contours',
+  contours: 'Contours in the order of cutting',
+  provenContours: 'What the proof says of each contour',
   contourColumns: { number: 'No.', id: 'Contour', kept: 'Kept', length: 'Length', hole: 'Start hole', tab: 'Tab', piece: 'Piece' },
   kept: {
     die: 'the block',
