@@ -84,11 +84,12 @@ const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): 
     finish(ra),
     `±${accuracy(within.value)}`,
     form.value.toFixed(1),
-    verdict(row, wires),
+    wireVerdict(row, wires),
   ];
 };
 
-const verdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): string => {
+/** In a few words: taken, runner-up, what it lacks. */
+export const wireVerdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): string => {
   if (row.id === chosen) return `${named ? 'as asked' : 'taken'}${stock(row)}`;
   return [...(row.id === runnerUp ? ['runner-up'] : []), ...(row.inStock ? [] : ['not in stock']), ...slower(row, rows, chosen)].join(', ');
 };

@@ -7,7 +7,7 @@ import { findingViews } from './finding-view.ts';
 import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
 import { sentenceView, words } from './sentence-view.ts';
-import { breaksView, budgetView, costView, hoursView, othersView, passesTable } from './table-view.ts';
+import { breaksView, budgetView, costView, hoursView, othersView, passesTable, wiresView } from './table-view.ts';
 import type { Sheet } from './views.ts';
 import { wallView } from './wall-view.ts';
 
@@ -46,6 +46,7 @@ export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
 
 const tables = (facts: JobFacts) => ({
   ...given('passes', passesTable(facts)),
+  ...given('wires', wiresView(facts)),
   ...given('hours', hoursView(facts)),
   ...given('costs', costView(facts)),
   ...given('breaks', breaksView(facts)),

@@ -1,8 +1,11 @@
 /** The tables of the sheet; a cell that is a figure can be asked why. */
 import type { JobFacts } from '../../documents/facts.ts';
 import { breakTable, costTable, hoursTable } from '../../documents/tables.ts';
+import { wireVerdict } from '../../documents/wire-table.ts';
 import { accuracy } from '../../documents/words.ts';
+import { printDuration } from '../../quantity/duration.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import { printMoney } from '../../quantity/money.ts';
 import { shown } from './figure-view.ts';
 import type { Shown, TableView } from './views.ts';
 
@@ -112,4 +115,28 @@ export const othersView = ({ otherWays }: JobFacts): TableView | undefined =>
           ]),
         ],
         note: otherWays.verdict,
+      };
+
+/** Every wire of the shop carried through the whole job, the one that was taken marked. */
+export const wiresView = ({ wires }: JobFacts): TableView | undefined =>
+  wires === undefined
+    ? undefined
+    : {
+        columns: [left('Wire'), ...['Passes', 'Machine', 'Each', 'Ra', 'Holds'].map(right), left('')],
+        rows: wires.rows.map((row): readonly Cell[] => {
+          if (row.kind === 'drops out') return [row.name, '', '', '', '', '', row.reason];
+          const { passes, minutes, each, finish, accuracy: within } = row.outcome;
+          const from = row.kind === 'at least' ? 'from ' : '';
+          return [
+            row.name,
+            String(passes),
+            `${from}${printDuration(minutes)}`,
+            row.kind === 'worked out' ? shown(row.price) : `from ${printMoney(each, wires.currency)}`,
+            shown(finish),
+            shown(within),
+            wireVerdict(row, wires),
+          ];
+        }),
+        marked: wires.rows.findIndex((r) => r.id === wires.chosen),
+        note: wires.sentence,
       };
