@@ -1,5 +1,6 @@
 /** The answer in a sentence: inputs that are edited in place, results that open their why, and what else may stand there. */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import type { OpenSheet } from '../state/open-sheet.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { SentencePart, Sheet, Shown } from '../work/views.ts';
 import { FieldEditor } from './field-editor.tsx';
@@ -20,7 +21,7 @@ export const Answer = (): ReactNode => {
         {words.answer}
       </h2>
       {answer === undefined ? (
-        fault === undefined && <p className="first-answer">{words.firstAnswer}</p>
+        fault === undefined && running && <p className="first-answer">{words.firstAnswer}</p>
       ) : (
         <div aria-live="polite" aria-busy={running}>
           {answer.answer === 'yes' ? <Sentence parts={answer.sentence} /> : <No answer={answer} />}
@@ -126,17 +127,19 @@ const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
   const refusals = answer.findings.filter((f) => f.severity === 'refusal');
   const text = answer.sentence.map((p) => p.text).join('');
   const [verdict, ...rest] = text.split(/(?<=^(?:No|Yes)\.)\s+/);
+  const [first] = refusals;
+  const reason = first !== undefined && rest.join(' ').includes(first.sentence) ? first.sentence : rest.join(' ');
   return (
     <>
       <p className="sentence no">
-        {rest.length === 0 ? verdict : <strong>{verdict}</strong>} {refusals.length === 0 ? rest.join(' ') : firstReason(rest.join(' '))}
+        {rest.length === 0 ? verdict : <strong>{verdict}</strong>} {reason}
       </p>
       <Asked />
       {refusals.length > 0 && (
         <ul className="reasons" aria-label={words.reasons}>
-          {refusals.map((f) => (
+          {refusals.map((f, i) => (
             <li key={f.id}>
-              <Note finding={f} />
+              <Note finding={f} told={i === 0 && f.sentence === reason} />
             </li>
           ))}
         </ul>
@@ -144,9 +147,6 @@ const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
     </>
   );
 };
-
-/** The reasons stand below one by one: the sentence gives the first one only. */
-const firstReason = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
 
 const ASKED = ['material', 'height', 'wire', 'passes', 'tolerance', 'finish', 'quantity'] as const;
 
@@ -175,13 +175,24 @@ const Progress = (): ReactNode => {
   const { sheet, numbers } = useTools();
   const running = useOnSheet((s) => s.running);
   const [late, setLate] = useState(false);
+  const [cancelled, setCancelled] = useState(false);
   const runs = running !== undefined;
   useEffect(() => {
     setLate(false);
     if (!runs) return;
+    setCancelled(false);
     const timer = setTimeout(() => setLate(true), PATIENCE);
     return () => clearTimeout(timer);
   }, [runs]);
+  if (cancelled && !runs)
+    return (
+      <div className="progress">
+        <span role="status">{words.cancelled}</span>
+        <button type="button" onClick={() => workAgain(sheet)}>
+          {words.workAgain}
+        </button>
+      </div>
+    );
   if (running === undefined || !late) return <div className="progress" aria-hidden="true" />;
   return (
     <div className="progress">
@@ -192,6 +203,13 @@ const Progress = (): ReactNode => {
       </button>
     </div>
   );
+};
+
+/** Asks the inputs in force once more: a step back and forth where there is one, else from the beginning. */
+const workAgain = ({ actions, store }: OpenSheet): void => {
+  if ((store.getState().record?.cursor ?? 0) === 0) return location.reload();
+  actions.undo();
+  actions.redo();
 };
 
 const Fault = ({ fault }: { readonly fault: string }): ReactNode => (

@@ -191,7 +191,6 @@ const SuggestionList = ({ id, field, editor }: { readonly id: string; readonly f
   const chosen = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => chosen.current?.scrollIntoView({ block: 'nearest' }));
   return (
-    // biome-ignore lint/a11y/useFocusableInteractive: the field keeps the focus and names the active choice
     <div id={id} role="listbox" className="suggestions" aria-label={words.suggestions(labelOf(field.path))}>
       {editor.suggestions.map((s, i) => (
         // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are those of the field

@@ -33,7 +33,13 @@ export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readon
   );
 };
 
-export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode => {
+interface NoteProps {
+  readonly finding: FindingView;
+  /** Its sentence stands just above already. */
+  readonly told?: boolean;
+}
+
+export const Note = ({ finding, told = false }: NoteProps): ReactNode => {
   const { sheet } = useTools();
   const pointed = useOnSheet((s) => s.pointed === finding.id);
   const number = useOnSheet((s) => findingNumbers(s.sheet?.findings ?? []).get(finding.id));
@@ -59,7 +65,7 @@ export const Note = ({ finding }: { readonly finding: FindingView }): ReactNode 
             {number}
           </button>
         )}{' '}
-        {sentence} {stands > 1 && words.stands(stands)}
+        {!told && sentence} {stands > 1 && words.stands(stands)}
       </p>
       {!quiet && <DoneAndRemedy finding={finding} />}
       <p className="note-ways">

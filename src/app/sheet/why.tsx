@@ -19,7 +19,6 @@ const Why = ({ asked }: { readonly asked: string }): ReactNode => {
     if (ready) panel.current?.focus();
   }, [ready]);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveElementInteractions: Esc closes it wherever the focus is within
     <section
       ref={panel}
       className="why"
