@@ -198,7 +198,13 @@ const Progress = (): ReactNode => {
     <div className="progress">
       <progress max={1} value={running.share} aria-label={words.workingTitle} />
       <span role="status">{words.working(running.stage, numbers.share(running.share))}</span>
-      <button type="button" onClick={() => sheet.actions.cancel()}>
+      <button
+        type="button"
+        onClick={() => {
+          setCancelled(true);
+          sheet.actions.cancel();
+        }}
+      >
         {words.cancel}
       </button>
     </div>
@@ -207,7 +213,7 @@ const Progress = (): ReactNode => {
 
 /** Asks the inputs in force once more: a step back and forth where there is one, else from the beginning. */
 const workAgain = ({ actions, store }: OpenSheet): void => {
-  if ((store.getState().record?.cursor ?? 0) === 0) return location.reload();
+  if ((store.getState().record?.cursor ?? 0) === 0) location.reload();
   actions.undo();
   actions.redo();
 };
