@@ -2,6 +2,7 @@
 import type { Compared, Comparison, PricePoint } from '../documents/comparison.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Plan } from '../plan/plan.ts';
+import type { Job } from './job.ts';
 import { materialOf } from './material.ts';
 import { memoryOf } from './memory.ts';
 import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram, readBack } from './run.ts';
@@ -51,7 +52,8 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
 };
 
 const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can' }>): Compared => {
-  const then = tried({ ...run, job: { ...run.job, ...change.job } });
+  const job = PASSES_FOLLOW.has(change.kind) ? passesFree(run.job) : run.job;
+  const then = tried({ ...run, job: { ...job, ...change.job } });
   const said = { what: change.kind, sentence: change.sentence };
   if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
   const outcome = outcomeOf(then, change.holesDrilled === true);
@@ -63,6 +65,11 @@ const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can'
     ...(Object.keys(change.job).length === 0 ? {} : { change: change.job }),
   };
 };
+
+/** Changes for which passes and registers set by hand would be the wrong ones: the planner has its say again. */
+const PASSES_FOLLOW: ReadonlySet<WhatIf['kind']> = new Set(['finish', 'tolerance', 'wire', 'stack']);
+
+const passesFree = ({ passes: _, offsets: __, ...job }: Job): Job => job;
 
 /** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
 const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, drilled: boolean) => {
@@ -96,7 +103,7 @@ export const priceCurve = (asked: JobRun): readonly PricePoint[] => {
 };
 
 const pointAt = (run: JobRun, finish: number): readonly PricePoint[] => {
-  const point = tried({ ...run, job: { ...run.job, finish } });
+  const point = tried({ ...run, job: { ...passesFree(run.job), finish } });
   return point.kind === 'can'
     ? [{ finish, each: point.estimate.each.value, passes: point.plan.passes.length, reached: point.plan.finish.value }]
     : [];

@@ -5,6 +5,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { ReadProgram } from '../nc/read/program.ts';
 import type { Wire } from '../physics/wire.ts';
 import { accuracyFigure } from '../plan/accuracy.ts';
+import { passCount } from '../plan/passes-for.ts';
 import { shapesIn } from '../plan/plan-cut.ts';
 import type { Shape } from '../plan/shapes.ts';
 import { laidBound, wireBound } from '../plan/wire-bound.ts';
@@ -44,11 +45,12 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
   const onDay = ratesOn(run.shop.rates, run.day);
   if (onDay.kind !== 'rates' || (named && want === 'program')) return { made: programOf(run, wish), findings: [] };
   const memory = run.memory ?? noMemory;
+  const freed = withoutOffsets(wish);
   if (want === 'program') {
     let made: Made | undefined;
-    const settled = memory.recall('settled wire', `${run.day} ${programKey(run, wish)}`, () => {
-      const trial = tryWires(run, wish, 'in stock');
-      made = trial.made;
+    const settled = memory.recall('settled wire', `${run.day} ${programKey(run, freed)}`, () => {
+      const trial = tryWires(run, freed, 'in stock');
+      made = freed === wish ? trial.made : undefined;
       return trial.chosen;
     });
     const fresh = made;
@@ -56,9 +58,14 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
     const own = withWire(wish, settled);
     return { made: fresh === undefined ? programOf(run, own) : programOf(run, own, () => fresh), findings: [] };
   }
-  const trial = tryWires(run, wish, 'all');
+  const trial = tryWires(run, freed, 'all');
   const chosen = named ? wish.question.wire : trial.chosen;
-  const own = named || trial.made === undefined ? { made: programOf(run, wish) } : { made: trial.made, program: trial.program };
+  const own =
+    named || trial.made === undefined
+      ? { made: programOf(run, wish) }
+      : freed === wish
+        ? { made: trial.made, program: trial.program }
+        : { made: programOf(run, withWire(wish, trial.chosen as string)) };
   const { made, program } = { program: undefined, ...own };
   const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
   const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
@@ -66,6 +73,13 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
 };
 
 const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wish.question, settled: id } });
+
+/** Registers set by hand were meant for the wire that is chosen without them: they choose no other one by fitting it better. */
+const withoutOffsets = (wish: Wish): Wish => {
+  const { offsets, ...question } = wish.question;
+  const passes = passCount(wish.question);
+  return offsets === undefined ? wish : { ...wish, question: { ...question, ...(passes === undefined ? {} : { passes }) } };
+};
 
 interface Trial {
   readonly rows: readonly WireRow[];
@@ -80,6 +94,8 @@ interface Trial {
 interface Fitting {
   readonly wire: Wire;
   readonly least: WireOutcome;
+  /** 1 where the passes reach what is asked; above it where as many as the user wants fall short. */
+  readonly short: number;
 }
 
 type Judged = { readonly kind: 'fits'; readonly fitting: Fitting } | { readonly kind: 'row'; readonly row: WireRow };
@@ -99,9 +115,11 @@ const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => 
     run.progress?.(`trying ${wire.name} wire`, 0.15 + (0.1 * i) / wires.length);
     return judgedWire(wire, asked);
   });
-  const fitting = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
+  const all = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
+  const nearest = Math.min(...all.filter((f) => f.wire.inStock).map((f) => f.short));
+  const fitting = all.filter((f) => f.short <= nearest);
   const everything = which === 'all' && wish.wanted.length + wish.lines.length <= ALL_WORKED_OUT;
-  const rows = judged.flatMap((j) => (j.kind === 'row' ? [j.row] : []));
+  const rows = [...judged.flatMap((j) => (j.kind === 'row' ? [j.row] : [])), ...all.filter((f) => f.short > nearest).map(shortRow)];
   let best: (Standing & Pick<Trial, 'made' | 'program'>) | undefined;
   fitting.forEach((fits, i) => {
     const { wire } = fits;
@@ -114,6 +132,13 @@ const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => 
   });
   return best === undefined ? { rows } : { ...best, rows, chosen: best.wire.id };
 };
+
+const shortRow = ({ wire, least }: Fitting): WireRow => ({
+  id: wire.id,
+  name: wire.name,
+  inStock: wire.inStock,
+  ...dropOutOf([], `with ${least.passes === 1 ? '1 pass' : `${least.passes} passes`} it falls further short of what is asked`),
+});
 
 /** The row of a wire that cannot become the best, by the quick bound or else by the close one. */
 const beyond = ({ wire, least }: Fitting, best: number, { run, wish, shapes }: Asked): WireRow | undefined => {
@@ -154,7 +179,7 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
     rough: tried.rows[0]!.feed.value,
   };
   const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: wish.wanted.length });
-  return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface } } };
+  return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface }, short: tried.short ?? 1 } };
 };
 
 /** Plan, program, hours and price; of a wire that is not taken nothing else is kept. */

@@ -1,0 +1,162 @@
+/** A job with things set by hand: the program counts from its datum, the proof judges registers, and a job without them is as it was. */
+import { describe, expect, it } from 'vitest';
+import { readText } from '../cli/files.ts';
+import { holeSheet } from '../documents/hole-sheet.ts';
+import { paperText } from '../documents/paper-text.ts';
+import { setupSheet } from '../documents/setup-sheet.ts';
+import { readDialectFile, standardDialect } from './dialects.ts';
+import { houseShop } from './house-shop.ts';
+import { type Job, jobSchema } from './job.ts';
+import { plateOf } from './plate.fixture.ts';
+import { proveAgain } from './prove-again.ts';
+import { type JobRun, type Ran, runJob } from './run.ts';
+
+const job = jobSchema.parse({ drawing: 'plate.dxf', outline: 'block', tolerance: 0.008 });
+const small: JobRun = {
+  job,
+  said: new Set(['outline', 'tolerance']),
+  drawing: plateOf(3),
+  drawingName: 'plate.dxf',
+  shop: houseShop,
+  dialect: standardDialect,
+  day: '2026-11-25',
+};
+const plain = runJob(small);
+
+const withJob = (job: Partial<Job>, run: JobRun = small): Ran => runJob({ ...run, job: { ...run.job, ...job } });
+
+const factsOf = ({ answer }: Ran) => {
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+const planOf = (ran: Ran) => factsOf(ran).plan!;
+const programOf = (ran: Ran): string => factsOf(ran).program!.text;
+
+/** X and Y of the first travel. */
+const firstPlace = (program: string): readonly number[] => [.../G00 X(-?[\d.]+) Y(-?[\d.]+)/.exec(program)!.slice(1)].map(Number);
+
+const again = (ran: Ran) =>
+  proveAgain({
+    program: programOf(ran),
+    drawing: small.drawing,
+    drawingName: small.drawingName,
+    setup: ran.setup!,
+  });
+
+const dialectOf = (path: string) => {
+  const read = readDialectFile(readText(path));
+  if (read.kind === 'bad') throw new Error(read.findings[0]?.sentence);
+  return read.dialect;
+};
+
+describe('a datum set by hand', () => {
+  const datum = { x: 12.5, y: -7.25 };
+  const moved = withJob({ datum });
+
+  it('is where the program has its zero, and the answer stays the same', () => {
+    expect(factsOf(moved).answer).toBe('yes');
+    const [x, y] = firstPlace(programOf(plain));
+    expect(firstPlace(programOf(moved))[0]).toBeCloseTo(x! - 12.5, 3);
+    expect(firstPlace(programOf(moved))[1]).toBeCloseTo(y! + 7.25, 3);
+    expect(planOf(moved).contours[0]!.hole).toEqual(planOf(plain).contours[0]!.hole);
+    const first = moved.read?.actions.find((a) => a.kind === 'move');
+    expect(first?.kind === 'move' && first.centre.to.x).toBeCloseTo(x!, 3);
+  });
+
+  it('goes into the set-up file, by which the program is proven again, and without which it is not', () => {
+    expect(moved.setup?.datum).toEqual(datum);
+    expect(again(moved)).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
+    const { datum: _, ...without } = moved.setup!;
+    expect(again({ ...moved, setup: without })).toMatchObject({ kind: 'judged', proof: { verdict: 'not proven' } });
+  });
+
+  it('is what the program is scaled about', () => {
+    const warm = withJob({ datum, temperature: { cutting: 26, measuring: 20, swing: 1, scale: true } });
+    expect(factsOf(warm).answer).toBe('yes');
+    expect(warm.setup?.scaled).toEqual({ factor: expect.any(Number), expansion: expect.any(Number), temperature: 26 });
+    expect(again(warm)).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
+    const { holes } = warm.setup!;
+    for (const [i, { at }] of plain.setup!.holes.entries()) {
+      expect(holes[i]!.at.x).toBeCloseTo(at.x, 2);
+      expect(holes[i]!.at.y).toBeCloseTo(at.y, 2);
+    }
+  });
+
+  it('at the zero of the drawing changes nothing', () => {
+    expect(programOf(withJob({ datum: { x: 0, y: 0 } }))).toBe(programOf(plain));
+  });
+
+  it('is what tables count from, in inches as well', () => {
+    const inch = { ...small, dialect: dialectOf('dialects/inch.json') };
+    const facts = factsOf(withJob({ datum }, inch));
+    const hole = planOf(plain).contours.find((c) => c.loop === planOf(plain).order[0])!.hole.at;
+    const inches = (mm: number): string => Number((mm / 25.4).toFixed(4)).toString();
+    for (const paper of [setupSheet(facts), holeSheet(facts)]) {
+      const text = paperText(paper);
+      expect(text).toContain('X 12.5, Y -7.25 mm of the drawing');
+      expect(text).toContain(inches(hole.x - datum.x));
+      expect(text).toContain(inches(hole.y - datum.y));
+    }
+  });
+});
+
+describe('registers set by hand', () => {
+  const right = planOf(plain).passes.map((p) => Number(p.offset.value.toFixed(4)));
+  const wire = planOf(plain).wire.id;
+  const wrong = right.map((o, i) => (i === right.length - 1 ? o - 0.0125 : o));
+
+  it('that spoil the contour are refused by the proof', () => {
+    const spoilt = factsOf(withJob({ wire, offsets: wrong }));
+    expect(spoilt.answer).toBe('no');
+    expect(spoilt.proof?.verdict).toBe('not proven');
+    expect(spoilt.budgets?.profile.rows[0]?.name).toBe('registers set by hand');
+  });
+
+  it('move the path itself where the dialect writes it out', () => {
+    const path: JobRun = { ...small, dialect: { ...small.dialect, compensation: 'path' } };
+    expect(factsOf(withJob({ wire, offsets: right }, path)).answer).toBe('yes');
+    const spoilt = factsOf(withJob({ wire, offsets: wrong }, path));
+    expect(spoilt.program?.text).not.toBe(factsOf(withJob({ wire, offsets: right }, path)).program?.text);
+    expect(spoilt.answer).toBe('no');
+  });
+});
+
+describe('a job that sets things by hand', () => {
+  it('names them by contour and for the whole', () => {
+    const { plan } = factsOf(plain);
+    const first = plan!.contours[0]!;
+    const others = plan!.order.filter((id) => id !== first.loop);
+    const ran = withJob({ byHand: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan!.order], passes: 2 });
+    expect(factsOf(ran).byHand).toEqual({
+      contours: { [first.loop]: ['entry', 'tab', 'order'], ...Object.fromEntries(others.map((id) => [id, ['order']])) },
+      whole: ['passes', 'order'],
+    });
+    expect(factsOf(plain).byHand).toBeUndefined();
+  });
+
+  it('reads its keys with their faults located', () => {
+    const bad = jobSchema.safeParse({ drawing: 'a.dxf', byHand: { L1: { tab: -1 } }, passes: 0, offsets: [0] });
+    expect(bad.error?.issues.map((i) => i.path.join('.'))).toEqual(['byHand.L1.tab', 'passes', 'offsets.0']);
+    expect(jobSchema.parse({ drawing: 'a.dxf' })).toMatchObject({ byHand: {}, order: [] });
+  });
+});
+
+describe('the wire of a job with passes or registers set by hand', () => {
+  it('is not exchanged for one that the registers happen to fit', () => {
+    const { wire } = planOf(plain);
+    const low = factsOf(withJob({ offsets: planOf(plain).passes.map(() => wire.diameter / 2 - 0.01) }));
+    expect(low.answer).toBe('no');
+    expect(low.findings.find((f) => f.severity === 'refusal')).toMatchObject({
+      code: 'offset-below-wire',
+      place: { kind: 'field', path: 'offsets.0' },
+    });
+    expect(low.plan?.wire.id).toBe(wire.id);
+  });
+
+  it('is the one that comes nearest where none reaches what is asked', () => {
+    const one = factsOf(withJob({ passes: 1, finish: 2.65 }));
+    expect(one.findings.map((f) => f.code)).toContain('passes-fall-short');
+    const rough = factsOf(withJob({ passes: 1, finish: 6, tolerance: 0.05 }));
+    expect(rough.findings.map((f) => f.code)).not.toContain('passes-fall-short');
+  });
+});
