@@ -1,0 +1,54 @@
+/** Axes of charts: even round steps over a span, and what their ends are. */
+
+/** Steps of 1, 2 or 5 times a power of ten over a span, at most so many. */
+export const roundSteps = (low: number, high: number, most: number): readonly number[] => {
+  if (!(high > low) || most < 1) return [low];
+  const rough = (high - low) / most;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = power * ([1, 2, 5, 10].find((n) => n * power >= rough * (1 - 1e-9)) ?? 10);
+  const first = Math.ceil(low / step - 1e-9);
+  const last = Math.floor(high / step + 1e-9);
+  return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
+};
+
+/** The largest of 1, 2 and 5 times a power of ten that is not above a number. */
+export const roundBelow = (most: number): number => {
+  const power = 10 ** Math.floor(Math.log10(most));
+  return Number(([5, 2, 1].find((n) => n * power <= most * (1 + 1e-9)) ?? 1) * power);
+};
+
+/** Both ends of what a chart of deviation shows, mm, with zero between them and the tolerance too unless it is many times larger. */
+export const deviationSpan = (
+  deviations: ArrayLike<number>,
+  tolerance: number,
+): { readonly low: number; readonly high: number; readonly withTolerance: boolean } => {
+  let [low, high] = [0, 0];
+  for (let i = 0; i < deviations.length; i += 1) {
+    low = Math.min(low, deviations[i]);
+    high = Math.max(high, deviations[i]);
+  }
+  const most = Math.max(high, -low);
+  const withTolerance = tolerance > 0 && (most === 0 || tolerance <= 12 * most);
+  if (withTolerance) [low, high] = [Math.min(low, -tolerance), Math.max(high, tolerance)];
+  const room = 0.12 * (high - low || 1e-3);
+  return { low: low - room, high: high + room, withTolerance };
+};
+
+/** Of many places the most and the least of each column of a chart: what sticks out is never lost between two of them. */
+export const thinned = (share: ArrayLike<number>, value: ArrayLike<number>, columns: number): readonly number[] => {
+  const n = share.length;
+  if (n <= 2 * columns) return Array.from({ length: n }, (_, i) => i);
+  const kept: number[] = [0];
+  for (let c = 0; c < columns; c += 1) {
+    const [from, to] = [Math.floor((c * n) / columns), Math.floor(((c + 1) * n) / columns)];
+    let [least, most] = [from, from];
+    for (let i = from; i < to; i += 1) {
+      if (value[i] < value[least]) least = i;
+      if (value[i] > value[most]) most = i;
+    }
+    kept.push(Math.min(least, most));
+    if (least !== most) kept.push(Math.max(least, most));
+  }
+  if (kept.at(-1) !== n - 1) kept.push(n - 1);
+  return kept;
+};

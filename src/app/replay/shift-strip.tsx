@@ -1,0 +1,122 @@
+/** The shift strip: the run on the clock with its nights, cuts, waits, and every moment that needs a person; its start can be dragged. */
+import { type ReactNode, useMemo, useRef, useState } from 'react';
+import { stripWords as words } from '../words/replay.ts';
+import type { ClockView } from '../work/views.ts';
+import { StartField, StartHandle } from './start-handle.tsx';
+import { StopList } from './stop-list.tsx';
+import { StripPicture } from './strip-picture.tsx';
+import { dayOf, marksOf, oclockOf, type Span, stripSpan } from './strip-scale.ts';
+import { useWidth } from './use-width.ts';
+import './replay.css';
+
+export interface ShiftStripProps {
+  readonly clock: ClockView;
+  /** Minutes from the start of the run; nothing is replayed when left out. */
+  readonly moment?: number | undefined;
+  /** Length of the run that can be replayed, min. */
+  readonly locale?: string | undefined;
+  /** Asks for another start, '2026-11-26T07:00'; `name` is that of the step of undo. */
+  readonly onStart: (startAt: string, name: string) => void;
+  readonly onMoment: (moment: number) => void;
+}
+
+export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftStripProps): ReactNode => {
+  const frame = useRef<HTMLDivElement>(null);
+  const width = useWidth(frame, 700);
+  const [shift, setShift] = useState(0);
+  const rest = useMemo(() => roomyAround(clock), [clock]);
+  const span = panned(rest, clock.start + shift);
+  const perMinute = width / (span.to - span.from);
+  const marks = useMemo(() => marksOf(clock, shift), [clock, shift]);
+  const night = marks.filter((m) => m.atNight).length;
+  const said = (at: number): string => words.startAt(dayOf(at, locale), oclockOf(at));
+  const ask = (at: number): void => {
+    setShift(0);
+    const whole = Math.round(at);
+    if (whole !== clock.start) onStart(isoText(whole), `${words.step} ${said(whole)}`);
+  };
+  const left = (clock.start + shift - span.from) * perMinute;
+  return (
+    <section className="shift-strip" aria-label={words.title}>
+      <div className="strip-frame" ref={frame}>
+        <StripPicture
+          clock={clock}
+          marks={marks}
+          shift={shift}
+          span={span}
+          width={width}
+          moment={moment}
+          locale={locale}
+          label={words.picture(clock.startText, clock.finishText, marks.length, night)}
+          onMoment={onMoment}
+        />
+        <StartHandle
+          left={left}
+          start={clock.start}
+          shift={shift}
+          perMinute={perMinute}
+          text={said(clock.start + shift)}
+          onShift={setShift}
+          onStart={ask}
+        />
+      </div>
+      <MomentSlider clock={clock} moment={moment} span={span} perMinute={perMinute} hidden={shift !== 0} onMoment={onMoment} />
+      <div className="strip-start">
+        <StartField start={clock.start} onStart={ask} />
+        <p className="strip-said" aria-live="polite">
+          {shift !== 0 ? words.preview(said(clock.start + shift), night) : words.startHelp}
+        </p>
+      </div>
+      <StopList clock={clock} locale={locale} onMoment={onMoment} />
+    </section>
+  );
+};
+
+const isoText = (at: number): string => new Date(at * 60_000).toISOString().slice(0, 16);
+
+/** Room on either side, so that the start can be moved and the night before and after is seen. */
+const roomyAround = (clock: ClockView): Span => {
+  const span = stripSpan(clock);
+  const room = Math.max(90, (span.to - span.from) * 0.15);
+  const from = Math.floor((clock.start - room) / 30) * 30;
+  return { from, to: Math.ceil((span.to + room) / 30) * 30 };
+};
+
+/** The span moved along when the start is dragged to its edge. */
+const panned = ({ from, to }: Span, start: number): Span => {
+  const edge = (to - from) * 0.04;
+  const by = Math.max(0, start - (to - edge)) + Math.min(0, start - (from + edge));
+  return { from: from + by, to: to + by };
+};
+
+interface MomentSliderProps {
+  readonly clock: ClockView;
+  readonly moment: number | undefined;
+  readonly span: Span;
+  readonly perMinute: number;
+  readonly hidden: boolean;
+  readonly onMoment: (moment: number) => void;
+}
+
+/** As long as the run is on the strip; half a thumb longer on either side, so that its middle stands at the moment. */
+const THUMB = 16;
+
+const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: MomentSliderProps): ReactNode => {
+  const length = Math.min(clock.finish, span.to) - clock.start;
+  const at = clock.start + (moment ?? 0);
+  return (
+    <input
+      type="range"
+      className="strip-moment"
+      aria-label={words.moment}
+      aria-valuetext={`${oclockOf(at)}`}
+      min={0}
+      max={length}
+      step={length / 1000}
+      value={Math.min(moment ?? 0, length)}
+      disabled={hidden}
+      style={{ marginLeft: (clock.start - span.from) * perMinute - THUMB / 2, width: length * perMinute + THUMB }}
+      onChange={(event) => onMoment(Number(event.currentTarget.value))}
+    />
+  );
+};

@@ -1,0 +1,73 @@
+/** All moments that need a person as a table: what the strip shows, for reading and by keyboard. */
+import { memo, type ReactNode, useMemo, useState } from 'react';
+import { stripWords as words } from '../words/replay.ts';
+import type { ClockView } from '../work/views.ts';
+import { dayOf, type Mark, marksOf, oclockOf } from './strip-scale.ts';
+import { headOf } from './strip-picture.tsx';
+
+interface StopListProps {
+  readonly clock: ClockView;
+  readonly locale: string | undefined;
+  readonly onMoment: (moment: number) => void;
+}
+
+/** More rows than this are shown only when they are asked for. */
+const FIRST = 60;
+
+export const StopList = memo(({ clock, locale, onMoment }: StopListProps): ReactNode => {
+  const marks = useMemo(() => marksOf(clock), [clock]);
+  const [all, setAll] = useState(false);
+  if (marks.length === 0) return <p className="fact">{words.noStops}</p>;
+  const shown = all ? marks : marks.slice(0, FIRST);
+  return (
+    <details className="stop-list">
+      <summary>{words.stops(marks.length)}</summary>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="table-scroll stop-scroll" tabIndex={0} aria-label={words.stops(marks.length)}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.columns.oclock}</th>
+              <th scope="col">{words.columns.kind}</th>
+              <th scope="col">{words.columns.what}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((mark, i) => (
+              <Row
+                key={`${mark.from} ${mark.what}`}
+                mark={mark}
+                day={i === 0 || dayOf(mark.from) !== dayOf((shown[i - 1] as Mark).from) ? dayOf(mark.from, locale) : ''}
+                onShow={() => onMoment(mark.from - clock.start)}
+              />
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {marks.length > shown.length && (
+        <button type="button" className="plain" onClick={() => setAll(true)}>
+          {words.more(marks.length - shown.length)}
+        </button>
+      )}
+    </details>
+  );
+});
+
+const Row = ({ mark, day, onShow }: { readonly mark: Mark; readonly day: string; readonly onShow: () => void }): ReactNode => (
+  <tr data-night={mark.atNight}>
+    <th scope="row">
+      <button type="button" className="plain" aria-label={words.show(`${day} ${oclockOf(mark.from)}`.trim())} onClick={onShow}>
+        {oclockOf(mark.from)}
+      </button>{' '}
+      <small>{day}</small>
+    </th>
+    <td className="stop-kind">
+      <svg width={14} height={14} viewBox="0 0 14 14" aria-hidden="true">
+        <path className="strip-head" d={headOf(mark.kind, 7, 7)} />
+      </svg>{' '}
+      {words.mark(mark.kind)}
+      {mark.atNight && `, ${words.atNight}`}
+    </td>
+    <td>{mark.what}</td>
+  </tr>
+);

@@ -1,0 +1,200 @@
+/** The drawing of the shift strip: nights shaded, cuts as bars, waits as broken lines, a pin for each moment that needs a person. */
+import { memo, type PointerEvent, type ReactNode, useState } from 'react';
+import { stripWords as words } from '../words/replay.ts';
+import type { ClockView } from '../work/views.ts';
+import { clustered, DAY, dayOf, joined, type Mark, nightsWithin, oclockOf, type Span, ticksOf } from './strip-scale.ts';
+
+/** px: pins, the band with its bars, the axis. */
+const PIN = 16;
+const BAND = 44;
+const DEEP = 46;
+export const STRIP_HIGH = BAND + DEEP + 40;
+const PER_TICK = 62;
+const PER_PIN = 17;
+const PER_LABEL = 40;
+
+export interface StripPictureProps {
+  readonly clock: ClockView;
+  readonly marks: readonly Mark[];
+  readonly shift: number;
+  readonly span: Span;
+  readonly width: number;
+  readonly moment: number | undefined;
+  readonly locale: string | undefined;
+  readonly label: string;
+  readonly onMoment: (moment: number) => void;
+}
+
+export const StripPicture = (props: StripPictureProps): ReactNode => {
+  const { clock, marks, shift, span, width, moment, locale, label, onMoment } = props;
+  const [pointed, setPointed] = useState<readonly Mark[] | undefined>();
+  const perMinute = width / (span.to - span.from);
+  const x = (at: number): number => (at - span.from) * perMinute;
+  const momentAt = (event: PointerEvent<SVGSVGElement>): number => {
+    const { left } = event.currentTarget.getBoundingClientRect();
+    const at = span.from + (event.clientX - left) / perMinute - clock.start;
+    return Math.min(Math.max(at, 0), clock.finish - clock.start);
+  };
+  const first = pointed?.[0];
+  return (
+    <>
+      <svg
+        className="strip-picture"
+        width={width}
+        height={STRIP_HIGH}
+        viewBox={`0 0 ${width} ${STRIP_HIGH}`}
+        role="img"
+        aria-label={label}
+        data-preview={shift !== 0}
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          onMoment(momentAt(event));
+        }}
+        onPointerMove={(event) => event.buttons === 1 && onMoment(momentAt(event))}
+      >
+        <Ground clock={clock} shift={shift} from={span.from} to={span.to} width={width} locale={locale} />
+        <Pins marks={marks} from={span.from} perMinute={perMinute} onPoint={setPointed} />
+        {moment !== undefined && shift === 0 && <path className="strip-now" d={`M${x(clock.start + moment)} ${BAND - 6}V${BAND + DEEP + 6}`} />}
+      </svg>
+      {first !== undefined && (
+        <p className="strip-tip" aria-hidden="true" data-side={x(first.from) > width / 2 ? 'left' : 'right'} style={tipAt(x(first.from), width)}>
+          <strong>{oclockOf(first.from)}</strong> {words.mark(first.kind)}
+          {first.atNight && `, ${words.atNight}`}. {first.what}
+          {(pointed?.length ?? 0) > 1 && ` ${words.more((pointed?.length ?? 1) - 1)}`}
+        </p>
+      )}
+    </>
+  );
+};
+
+const tipAt = (x: number, width: number) => (x > width / 2 ? { right: width - x + 12 } : { left: x + 12 });
+
+interface GroundProps {
+  readonly clock: ClockView;
+  readonly shift: number;
+  readonly from: number;
+  readonly to: number;
+  readonly width: number;
+  readonly locale: string | undefined;
+}
+
+/** All that stays as it is while the replay goes on. */
+const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): ReactNode => {
+  const perMinute = width / (to - from);
+  const x = (at: number): number => Math.round((Math.min(Math.max(at, from), to) - from) * perMinute * 100) / 100;
+  const span = { from, to };
+  const bottom = BAND + DEEP;
+  const least = 0.6 / perMinute;
+  return (
+    <>
+      <rect className="strip-day" x={0} y={BAND} width={width} height={DEEP} />
+      {nightsWithin(clock.week, span).map((n) => (
+        <g key={n.from}>
+          <rect className="strip-night" x={x(n.from)} y={BAND} width={x(n.to) - x(n.from)} height={DEEP} />
+          {(n.to - n.from) * perMinute > 84 && (
+            <text className="strip-quiet" x={(x(n.from) + x(n.to)) / 2} y={bottom - 5} textAnchor="middle">
+              {words.night}
+            </text>
+          )}
+        </g>
+      ))}
+      {joined(clock.events, ['cutting'], least).map((b) => (
+        <rect
+          key={b.from}
+          className="strip-cut"
+          x={x(b.from + shift)}
+          y={BAND + 9}
+          width={Math.max(0.8, x(b.to + shift) - x(b.from + shift))}
+          height={18}
+        />
+      ))}
+      {joined(clock.events, ['waiting for a person'], least).map((b) => (
+        <path key={b.from} className="strip-wait" d={`M${x(b.from + shift)} ${BAND + 18}H${x(b.to + shift)}`} />
+      ))}
+      <path className="strip-axis" d={`M0 ${bottom}H${width}`} />
+      <Ticks from={from} to={to} width={width} locale={locale} />
+    </>
+  );
+});
+
+const Ticks = ({ from, to, width, locale }: Pick<GroundProps, 'from' | 'to' | 'width' | 'locale'>): ReactNode => {
+  const perMinute = width / (to - from);
+  const bottom = BAND + DEEP;
+  const ticks = ticksOf({ from, to }, Math.max(2, Math.floor(width / PER_TICK)));
+  return ticks.map((at, i) => {
+    const x = (at - from) * perMinute;
+    const anchor = x < 18 ? 'start' : x > width - 18 ? 'end' : 'middle';
+    const midnight = at % DAY === 0;
+    return (
+      <g key={at}>
+        <path className="strip-axis" d={`M${x} ${bottom}v${midnight ? 8 : 5}`} />
+        <text x={x} y={bottom + 19} textAnchor={anchor}>
+          {oclockOf(at)}
+        </text>
+        {(i === 0 || midnight) && (
+          <text className="strip-quiet" x={x} y={bottom + 35} textAnchor={anchor}>
+            {dayOf(at, locale)}
+          </text>
+        )}
+      </g>
+    );
+  });
+};
+
+interface PinsProps {
+  readonly marks: readonly Mark[];
+  readonly from: number;
+  readonly perMinute: number;
+  readonly onPoint: (marks: readonly Mark[] | undefined) => void;
+}
+
+/** Pins that would lie on each other are one, with their number. */
+const Pins = memo(({ marks, from, perMinute, onPoint }: PinsProps): ReactNode => {
+  let labelled = Number.NEGATIVE_INFINITY;
+  return clustered(marks, PER_PIN / perMinute).map((cluster) => {
+    const mark = cluster[0] as Mark;
+    const x = (mark.from - from) * perMinute;
+    if (x < -PIN) return null;
+    const told = x - labelled >= PER_LABEL;
+    if (told) labelled = x;
+    return (
+      <g
+        key={`${mark.from} ${mark.what}`}
+        className="strip-pin"
+        data-night={cluster.some((m) => m.atNight)}
+        onPointerEnter={() => onPoint(cluster)}
+        onPointerLeave={() => onPoint(undefined)}
+      >
+        <rect className="strip-catch" x={x - 9} y={0} width={18} height={BAND + 8} />
+        <path className="strip-stem" d={`M${x} ${PIN + 12}V${BAND + 8}`} />
+        {cluster.length === 1 ? <path className="strip-head" d={headOf(mark.kind, x, PIN + 12)} /> : <Count n={cluster.length} x={x} />}
+        {told && (
+          <text className="strip-pin-time" x={x} y={12} textAnchor="middle">
+            {oclockOf(mark.from)}
+          </text>
+        )}
+      </g>
+    );
+  });
+});
+
+const Count = ({ n, x }: { readonly n: number; readonly x: number }): ReactNode => (
+  <>
+    <rect className="strip-head" x={x - 8} y={PIN + 4} width={16} height={16} rx={8} />
+    <text className="strip-count" x={x} y={PIN + 16} textAnchor="middle">
+      {n}
+    </text>
+  </>
+);
+
+const R = 5.5;
+
+/** Each kind of stop has a shape of its own: round for a slug, pointed down for a tab, square for a spool, upright for a thread. */
+export const headOf = (kind: Mark['kind'], x: number, y: number): string => {
+  if (kind === 'slug') return `M${x - R} ${y}a${R} ${R} 0 1 0 ${2 * R} 0a${R} ${R} 0 1 0 ${-2 * R} 0Z`;
+  if (kind === 'tab') return `M${x - R} ${y - R}h${2 * R}L${x} ${y + R}Z`;
+  if (kind === 'spool') return `M${x - R} ${y - R}h${2 * R}v${2 * R}h${-2 * R}Z`;
+  if (kind === 'thread') return `M${x} ${y - R - 1}L${x + R} ${y}L${x} ${y + R + 1}L${x - R} ${y}Z`;
+  if (kind === 'load') return `M${x - R} ${y + R}L${x} ${y - R}L${x + R} ${y + R}Z`;
+  return `M${x - 2} ${y - R}h4v${2 * R}h-4Z`;
+};
