@@ -1,5 +1,5 @@
 /** Files on their way to the server: each drawing by itself, a job file together with all others, with how far each is. */
-import { paths } from '../../server/message/answers.ts';
+import { paths, type ServerError } from '../../server/message/answers.ts';
 import { jobsWords as words } from '../words/page.ts';
 
 export interface Upload {
@@ -57,8 +57,11 @@ const answerOf = (request: XMLHttpRequest): Sent => {
   try {
     const body: unknown = JSON.parse(request.responseText);
     if (request.status < 300 && Array.isArray(body)) return { kind: 'brought', jobs: body as readonly Brought[] };
-    const { sentence } = body as { readonly sentence?: unknown };
-    return { kind: 'failed', sentence: typeof sentence === 'string' ? sentence : words.gone };
+    const { sentence, findings } = body as Partial<ServerError>;
+    return {
+      kind: 'failed',
+      sentence: sentence === undefined ? words.gone : [sentence, ...(findings ?? []).map((f) => f.sentence)].join(' '),
+    };
   } catch {
     return { kind: 'failed', sentence: words.gone };
   }

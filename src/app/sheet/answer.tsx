@@ -139,7 +139,7 @@ const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
         <ul className="reasons" aria-label={words.reasons}>
           {refusals.map((f, i) => (
             <li key={f.id}>
-              <Note finding={f} told={i === 0 && f.sentence === reason} />
+              <Note finding={f} told={i === 0 && text.includes(f.sentence)} />
             </li>
           ))}
         </ul>

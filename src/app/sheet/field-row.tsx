@@ -53,9 +53,17 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
                 {words.backToDefault}
               </button>
             )}
-            <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={() => setOpen(!open)}>
-              ?
-            </button>
+            {helpOf(field.path) !== '' && (
+              <button
+                type="button"
+                className="help-mark"
+                aria-expanded={open}
+                aria-label={words.help(label)}
+                onClick={() => setOpen(!open)}
+              >
+                ?
+              </button>
+            )}
           </span>
         </span>
         {open && (

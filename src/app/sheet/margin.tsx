@@ -16,17 +16,19 @@ const GRAVEST: readonly FindingView['severity'][] = ['refusal', 'doubt', 'warnin
 /** The notes of a chapter that belong to none of its fields. */
 export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readonly findings: readonly FindingView[] }): ReactNode => {
   const [all, setAll] = useState(false);
-  if (findings.length === 0) return null;
   const sorted = findings.toSorted((a, b) => GRAVEST.indexOf(a.severity) - GRAVEST.indexOf(b.severity));
-  const shown = all ? sorted : sorted.slice(0, FIRST);
+  const pointedAt = useOnSheet((s) => s.pointed);
+  const open = all || sorted.slice(FIRST).some((f) => f.id === pointedAt);
+  const shown = open ? sorted : sorted.slice(0, FIRST);
+  if (findings.length === 0) return null;
   return (
     <aside className="notes" aria-label={words.notes(chapter)}>
       {shown.map((f) => (
         <Note key={f.id} finding={f} />
       ))}
       {findings.length > FIRST && (
-        <button type="button" className="plain" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? words.less : words.more(findings.length - FIRST)}
+        <button type="button" className="plain" aria-expanded={open} onClick={() => setAll(!open)}>
+          {open ? words.less : words.more(findings.length - FIRST)}
         </button>
       )}
     </aside>

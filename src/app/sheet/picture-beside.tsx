@@ -21,7 +21,8 @@ export const PictureBeside = (): ReactNode => {
   const deviations = useDeviations();
   const tolerance = input['tolerance'] ?? defaultOf('tolerance');
   return (
-    <section className="beside" aria-label={words.picture}>
+    // biome-ignore lint/a11y/useKeyWithClickEvents: by keyboard one goes from the note to the picture
+    <section className="beside" aria-label={words.picture} onClick={() => showNote(sheet.store.getState().pointed)}>
       <Suspense fallback={<div className="picture-waiting" />}>
         <PictureSide
           picture={answer?.picture}
@@ -44,6 +45,11 @@ export const PictureBeside = (): ReactNode => {
       </Suspense>
     </section>
   );
+};
+
+/** A mark that was clicked leads to its note in the margin. */
+const showNote = (id: string | undefined): void => {
+  if (id !== undefined) document.getElementById(`note-${id}`)?.scrollIntoView({ block: 'nearest' });
 };
 
 /** Asked for when the chapter of the proof is in view, and again with every answer. */
