@@ -145,6 +145,32 @@ interface Results {
 const answered = (run: JobRun, r: Results): Answer => {
   const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
   const wider = widerOf(run, r);
+  const findings = findingsOf(r, wider.findings);
+  const yes =
+    r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
+  const sentence =
+    yes && r.plan !== undefined && estimate !== undefined
+      ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate, within: expectedWithin(r.plan, wider.facts.budgets) })
+      : noSentence(findings, r.proof);
+  const facts: JobFacts = {
+    answer: yes ? 'yes' : 'no',
+    sentence,
+    ...askedFacts(run, r),
+    ...madeFacts(run, r),
+    ...(estimate === undefined ? {} : { estimate }),
+    ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
+    ...(r.wires === undefined ? {} : { wires: r.wires }),
+    ...wider.facts,
+    ...inspectionFact(run, r, wider.facts.budgets),
+    findings,
+  };
+  const figures = new Map([...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts), ...wireFigures(r.wires)]);
+  return { kind: 'answered', facts, job: run.job, figures };
+};
+
+/** Of all stages, the gravest first, in the unit of the drawing, each told once. */
+const findingsOf = (r: Results, wider: readonly Finding[]): readonly Finding[] => {
+  const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
   const later = [
     ...r.findings,
     ...(r.plan?.findings ?? []),
@@ -153,19 +179,15 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...(r.estimated?.kind === 'refused' ? [r.estimated.finding] : []),
     ...(estimate?.findings ?? []),
     ...(r.onClock?.findings ?? []),
-    ...wider.findings,
+    ...wider,
   ];
-  const findings = toldOnce(byGravity([...withoutCutLines(r.drawing.findings, r.lines ?? []), ...inDrawingUnits(later, r.drawing.units)]));
-  const yes =
-    r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
-  const sentence =
-    yes && r.plan !== undefined && estimate !== undefined
-      ? yesSentence({ job: run.job, material: r.material, plan: r.plan, estimate, within: expectedWithin(r.plan, wider.facts.budgets) })
-      : noSentence(findings, r.proof);
+  return toldOnce(byGravity([...withoutCutLines(r.drawing.findings, r.lines ?? []), ...inDrawingUnits(later, r.drawing.units)]));
+};
+
+/** What was asked, and by whom. */
+const askedFacts = (run: JobRun, r: Results) => {
   const [datum, byHand] = [datumOf(run.job, r.drawing.units.millimetres), setByHand(run.job)];
-  const facts: JobFacts = {
-    answer: yes ? 'yes' : 'no',
-    sentence,
+  return {
     name: run.job.name ?? run.drawingName,
     ...(run.job.customer === undefined ? {} : { customer: run.job.customer }),
     shop: run.shop.name,
@@ -180,29 +202,17 @@ const answered = (run: JobRun, r: Results): Answer => {
     assumed: assumptions(run, r.drawing, r.material),
     drawingName: run.drawingName,
     drawing: r.drawing,
-    ...(r.plan === undefined ? {} : { plan: r.plan }),
-    ...(r.written === undefined
-      ? {}
-      : {
-          program: {
-            text: r.written.text,
-            dialect: run.dialect.name,
-            units: run.dialect.units,
-            registers: r.written.registers,
-            gaps: r.written.gaps,
-          },
-        }),
-    ...(r.proof === undefined ? {} : { proof: { ...r.proof, findings: inDrawingUnits(r.proof.findings, r.drawing.units) } }),
-    ...(estimate === undefined ? {} : { estimate }),
-    ...(r.onClock?.clock === undefined ? {} : { clock: r.onClock.clock }),
-    ...(r.wires === undefined ? {} : { wires: r.wires }),
-    ...wider.facts,
-    ...inspectionFact(run, r, wider.facts.budgets),
-    findings,
   };
-  const figures = new Map([...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts), ...wireFigures(r.wires)]);
-  return { kind: 'answered', facts, job: run.job, figures };
 };
+
+/** Plan, program and proof, as far as there are any. */
+const madeFacts = ({ dialect }: JobRun, { plan, written, proof, drawing }: Results): Pick<JobFacts, 'plan' | 'program' | 'proof'> => ({
+  ...(plan === undefined ? {} : { plan }),
+  ...(written === undefined
+    ? {}
+    : { program: { text: written.text, dialect: dialect.name, units: dialect.units, registers: written.registers, gaps: written.gaps } }),
+  ...(proof === undefined ? {} : { proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units) } }),
+});
 
 /** Only of a plan with a program is there a piece to be measured. */
 const inspectionFact = (

@@ -43,45 +43,26 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
     );
     setTold(words.pastedCells(pasted.cells.length));
   };
+  const keep = (row: number, column: Column, text: string): void =>
+    put(rows.with(row, withCell(rows[row] ?? {}, column, text)), [{ row, column: column.path }], words.typed);
   return (
     <section aria-labelledby={title}>
       <h2 id={title}>{words.table(table)}</h2>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
       <section className="scrolls" tabIndex={0} aria-label={words.table(table)}>
         <table>
-          <thead>
-            <tr>
-              {columns.map((c) => (
-                <th key={c.path} scope="col" title={c.help}>
-                  {headOf(c.path)}
-                  <span className="help">{c.help}</span>
-                </th>
-              ))}
-              <td />
-            </tr>
-          </thead>
+          <Head columns={columns} />
           <tbody>
             {keyed(rows).map(({ key, item: row }) => (
-              <tr key={key}>
-                {columns.map((column, j) => (
-                  <td key={column.path}>
-                    <Cell
-                      column={column}
-                      label={`${words.table(table)}, ${words.row} ${key + 1}, ${headOf(column.path)}`}
-                      text={cellText(row, column, MARK)}
-                      fault={faultAt(faults, table, key, column.path)}
-                      onFocus={() => setAt({ row: key, column: j })}
-                      onPaste={(event) => paste(event, { row: key, column: j })}
-                      onKeep={(text) => put(rows.with(key, withCell(row, column, text)), [{ row: key, column: column.path }], words.typed)}
-                    />
-                  </td>
-                ))}
-                <td>
-                  <button type="button" onClick={() => put(rows.toSpliced(key, 1), [], '')} aria-label={words.remove(nameOf(row, key))}>
-                    ×
-                  </button>
-                </td>
-              </tr>
+              <Row
+                key={key}
+                {...{ table, columns, row, faults }}
+                index={key}
+                onFocus={(column) => setAt({ row: key, column })}
+                onPaste={(event, column) => paste(event, { row: key, column })}
+                onKeep={(column, text) => keep(key, column, text)}
+                onRemove={() => put(rows.toSpliced(key, 1), [], '')}
+              />
             ))}
           </tbody>
         </table>
@@ -103,6 +84,55 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
     </section>
   );
 };
+
+const Head = ({ columns }: { readonly columns: readonly Column[] }): ReactNode => (
+  <thead>
+    <tr>
+      {columns.map((c) => (
+        <th key={c.path} scope="col" title={c.help}>
+          {headOf(c.path)}
+          <span className="help">{c.help}</span>
+        </th>
+      ))}
+      <td />
+    </tr>
+  </thead>
+);
+
+interface RowProps {
+  readonly table: TableKey;
+  readonly columns: readonly Column[];
+  readonly row: Input;
+  readonly index: number;
+  readonly faults: readonly Fault[];
+  readonly onFocus: (column: number) => void;
+  readonly onPaste: (event: ClipboardEvent, column: number) => void;
+  readonly onKeep: (column: Column, text: string) => void;
+  readonly onRemove: () => void;
+}
+
+const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onRemove }: RowProps): ReactNode => (
+  <tr>
+    {columns.map((column, j) => (
+      <td key={column.path}>
+        <Cell
+          column={column}
+          label={`${words.table(table)}, ${words.row} ${index + 1}, ${headOf(column.path)}`}
+          text={cellText(row, column, MARK)}
+          fault={faultAt(faults, table, index, column.path)}
+          onFocus={() => onFocus(j)}
+          onPaste={(event) => onPaste(event, j)}
+          onKeep={(text) => onKeep(column, text)}
+        />
+      </td>
+    ))}
+    <td>
+      <button type="button" onClick={onRemove} aria-label={words.remove(nameOf(row, index))}>
+        ×
+      </button>
+    </td>
+  </tr>
+);
 
 const keyed = <T,>(items: readonly T[]) => items.map((item, key) => ({ key, item }));
 

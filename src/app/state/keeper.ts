@@ -28,84 +28,112 @@ const MOMENT = 300;
 const AGAIN = 2000;
 
 /** `mine` is given where unsaved work of an earlier visit is taken up again. */
-export const startKeeper = (base: JobRecord, events: KeeperEvents, mine?: JobRecord): Keeper => {
-  let revision = base.revision;
-  let waiting: JobRecord | undefined = mine;
-  let theirs: JobRecord | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let busy: Promise<boolean> | undefined;
+export const startKeeper = (base: JobRecord, events: KeeperEvents, mine?: JobRecord): Keeper => new RecordKeeper(base, events, mine);
 
-  const save = async (): Promise<boolean> => {
-    clearTimeout(timer);
-    const record = waiting;
-    if (record === undefined) return true;
-    if (theirs !== undefined) return false;
-    events.saving('saving');
-    const { name, steps, cursor, line } = record;
-    const answer = await saveJob(record.id, { revision, name, steps, cursor, ...(line === undefined ? {} : { line }) });
-    if (answer.kind === 'ok') return saved(record, answer.value.revision);
-    if (answer.kind === 'refused' && answer.status === 409) return elsewhere(record);
-    events.saving('waiting for the server');
-    timer = setTimeout(() => void begin(), AGAIN);
-    return false;
-  };
-  const saved = (record: JobRecord, now: number): boolean | Promise<boolean> => {
-    revision = now;
-    if (waiting !== record) return save();
-    waiting = undefined;
+class RecordKeeper implements Keeper {
+  private revision: number;
+  private waiting: JobRecord | undefined;
+  private theirs: JobRecord | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private busy: Promise<boolean> | undefined;
+  private readonly id: string;
+  private readonly events: KeeperEvents;
+
+  constructor(base: JobRecord, events: KeeperEvents, mine: JobRecord | undefined) {
+    this.id = base.id;
+    this.revision = base.revision;
+    this.events = events;
+    this.waiting = mine;
+    if (mine !== undefined) this.later(0);
+  }
+
+  keep(record: JobRecord): void {
+    this.waiting = record;
+    keepDraft({ ...record, revision: this.revision });
+    this.later(MOMENT);
+  }
+
+  async takeTheirs(): Promise<void> {
+    const record = this.theirs;
+    if (record === undefined) return;
+    this.revision = record.revision;
+    this.waiting = undefined;
+    this.theirs = undefined;
     dropDraft(record.id);
-    events.saving('saved');
-    return true;
-  };
-  const elsewhere = async (record: JobRecord): Promise<boolean> => {
-    const answer = await fetchJob(record.id);
-    if (answer.kind !== 'ok') return false;
-    theirs = answer.value;
-    events.saving('changed elsewhere');
-    return false;
-  };
-  /** One at a time: the revision that an answer brings is the one the next saving begins from. */
-  const begin = (): Promise<boolean> => {
-    busy ??= save().finally(() => {
-      busy = undefined;
-    });
-    return busy;
-  };
-  if (mine !== undefined) timer = setTimeout(() => void begin(), 0);
+    this.events.record(record);
+    this.events.saving('saved');
+  }
 
-  return {
-    keep(record) {
-      waiting = record;
-      keepDraft({ ...record, revision });
-      clearTimeout(timer);
-      timer = setTimeout(() => void begin(), MOMENT);
-    },
-    async takeTheirs() {
-      if (theirs === undefined) return;
-      ({ revision } = theirs);
-      const record = theirs;
-      [waiting, theirs] = [undefined, undefined];
-      dropDraft(record.id);
-      events.record(record);
-      events.saving('saved');
-    },
-    async keepMine() {
-      if (theirs === undefined) return;
-      ({ revision } = theirs);
-      theirs = undefined;
-      await begin();
-    },
-    flush: async () => (await begin()) && (waiting === undefined || begin()),
-    async look() {
-      if (waiting !== undefined || theirs !== undefined) return;
-      const answer = await fetchJob(base.id);
-      if (answer.kind !== 'ok' || answer.value.revision <= revision || waiting !== undefined) return;
-      ({ revision } = answer.value);
-      events.record(answer.value);
-    },
-    close: () => clearTimeout(timer),
-  };
-};
+  async keepMine(): Promise<void> {
+    if (this.theirs === undefined) return;
+    this.revision = this.theirs.revision;
+    this.theirs = undefined;
+    await this.begin();
+  }
+
+  async flush(): Promise<boolean> {
+    return (await this.begin()) && (this.waiting === undefined || this.begin());
+  }
+
+  async look(): Promise<void> {
+    if (this.waiting !== undefined || this.theirs !== undefined) return;
+    const answer = await fetchJob(this.id);
+    if (answer.kind !== 'ok' || answer.value.revision <= this.revision || this.waiting !== undefined) return;
+    this.revision = answer.value.revision;
+    this.events.record(answer.value);
+  }
+
+  close(): void {
+    clearTimeout(this.timer);
+  }
+
+  private later(wait: number): void {
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => void this.begin(), wait);
+  }
+
+  /** One at a time: the revision that an answer brings is the one the next saving begins from. */
+  private begin(): Promise<boolean> {
+    this.busy ??= this.save().finally(() => {
+      this.busy = undefined;
+    });
+    return this.busy;
+  }
+
+  private async save(): Promise<boolean> {
+    clearTimeout(this.timer);
+    const record = this.waiting;
+    if (record === undefined) return true;
+    if (this.theirs !== undefined) return false;
+    this.events.saving('saving');
+    const { name, steps, cursor, line } = record;
+    const told = { revision: this.revision, name, steps, cursor, ...(line === undefined ? {} : { line }) };
+    const answer = await saveJob(record.id, told);
+    if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
+    if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();
+    this.events.saving('waiting for the server');
+    this.timer = setTimeout(() => void this.begin(), AGAIN);
+    return false;
+  }
+
+  /** What was changed while it was under way is saved next. */
+  private saved(record: JobRecord, revision: number): boolean | Promise<boolean> {
+    this.revision = revision;
+    if (this.waiting !== record) return this.save();
+    this.waiting = undefined;
+    dropDraft(record.id);
+    this.events.saving('saved');
+    return true;
+  }
+
+  private async elsewhere(): Promise<boolean> {
+    const answer = await fetchJob(this.id);
+    if (answer.kind !== 'ok') return false;
+    this.theirs = answer.value;
+    this.events.saving('changed elsewhere');
+    return false;
+  }
+}
 
 /** Unsaved work of an earlier visit, where there is some that the server does not have. */
 export const unsaved = (record: JobRecord): JobRecord | undefined => {

@@ -36,72 +36,88 @@ export const warmWorker = (): WarmWorker => {
   return { thread, remote: wrap<JobWorker>(thread) };
 };
 
-export const startRunner = (drawing: DrawingFile, events: RunnerEvents, warm = warmWorker()): Runner => {
-  let { thread, remote } = opened(warm, drawing);
-  let running: { readonly since: number } | undefined;
-  let next: Question | undefined;
-  let timer: ReturnType<typeof setTimeout> | undefined;
+export const startRunner = (drawing: DrawingFile, events: RunnerEvents, warm = warmWorker()): Runner =>
+  new OneRunner(drawing, events, warm);
 
-  const restart = (): void => {
-    thread.terminate();
-    ({ thread, remote } = opened(warmWorker(), drawing));
-    running = undefined;
-  };
-  const begin = (question: Question): void => {
+class OneRunner implements Runner {
+  private current: WarmWorker;
+  private running: { readonly since: number } | undefined;
+  private next: Question | undefined;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private readonly drawing: DrawingFile;
+  private readonly events: RunnerEvents;
+
+  constructor(drawing: DrawingFile, events: RunnerEvents, warm: WarmWorker) {
+    this.drawing = drawing;
+    this.events = events;
+    this.current = opened(warm, drawing);
+  }
+
+  get worker(): Remote<JobWorker> {
+    return this.current.remote;
+  }
+
+  ask(question: Question): void {
+    this.next = question;
+    clearTimeout(this.timer);
+    if (this.running === undefined) this.beginNext();
+    else this.timer = setTimeout(() => this.lostPatience(), Math.max(0, PATIENCE - (performance.now() - this.running.since)));
+  }
+
+  cancel(): void {
+    this.next = undefined;
+    clearTimeout(this.timer);
+    if (this.running !== undefined) this.restart();
+  }
+
+  close(): void {
+    clearTimeout(this.timer);
+    this.current.thread.terminate();
+  }
+
+  private lostPatience(): void {
+    if (this.next === undefined) return;
+    if (this.running !== undefined) this.restart();
+    this.beginNext();
+  }
+
+  private restart(): void {
+    this.current.thread.terminate();
+    this.current = opened(warmWorker(), this.drawing);
+    this.running = undefined;
+  }
+
+  private beginNext(): void {
+    const question = this.next;
+    this.next = undefined;
+    clearTimeout(this.timer);
+    if (question !== undefined) this.begin(question);
+  }
+
+  private begin(question: Question): void {
     const mine = { since: performance.now() };
-    const of = remote;
-    running = mine;
-    events.began();
+    const { thread, remote } = this.current;
+    this.running = mine;
+    this.events.began();
+    /** Of a run that was given up nothing is heard any more. */
     const done = (say: () => void): void => {
-      if (running !== mine) return;
-      running = undefined;
-      if (next === undefined) say();
-      else beginNext();
+      if (this.running !== mine) return;
+      this.running = undefined;
+      if (this.next === undefined) say();
+      else this.beginNext();
     };
-    of.run(
-      question,
-      proxy((stage, share) => running === mine && events.tell(stage, share)),
-    ).then(
-      (sheet) => done(() => events.answered(sheet, mine.since)),
-      (error: unknown) => done(() => events.failed(String(error))),
-    );
-    thread.onerror = () => done(() => events.failed('The worker that runs the job broke off.'));
-  };
-  const beginNext = (): void => {
-    const question = next;
-    next = undefined;
-    clearTimeout(timer);
-    if (question !== undefined) begin(question);
-  };
-
-  return {
-    ask(question) {
-      next = question;
-      if (running === undefined) return beginNext();
-      clearTimeout(timer);
-      timer = setTimeout(
-        () => {
-          if (next === undefined) return;
-          if (running !== undefined) restart();
-          beginNext();
-        },
-        Math.max(0, PATIENCE - (performance.now() - running.since)),
+    remote
+      .run(
+        question,
+        proxy((stage, share) => this.running === mine && this.events.tell(stage, share)),
+      )
+      .then(
+        (sheet) => done(() => this.events.answered(sheet, mine.since)),
+        (error: unknown) => done(() => this.events.failed(String(error))),
       );
-    },
-    cancel() {
-      next = undefined;
-      clearTimeout(timer);
-      if (running !== undefined) restart();
-    },
-    get worker() {
-      return remote;
-    },
-    close() {
-      clearTimeout(timer);
-      thread.terminate();
-    },
-  };
-};
+    thread.onerror = () => done(() => this.events.failed('The worker that runs the job broke off.'));
+  }
+}
 
 const opened = (worker: WarmWorker, drawing: DrawingFile): WarmWorker => {
   void worker.remote.open(drawing);
