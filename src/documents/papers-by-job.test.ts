@@ -1,0 +1,78 @@
+/** Hole table, inspection sheet and annex say what the plan says, and leave room for what is found. */
+import { describe, expect, it } from 'vitest';
+import { standardDialect } from '../job/dialects.ts';
+import { houseShop } from '../job/house-shop.ts';
+import { jobSchema } from '../job/job.ts';
+import { plateOf } from '../job/plate.fixture.ts';
+import { runJob } from '../job/run.ts';
+import { annex } from './annex.ts';
+import type { JobFacts } from './facts.ts';
+import { holeSheet } from './hole-sheet.ts';
+import { inspectionSheet } from './inspection-sheet.ts';
+import type { Paper, PaperBlock } from './paper.ts';
+
+const factsFor = (more: object): JobFacts => {
+  const job = jobSchema.parse({ drawing: 'plate.dxf', outline: 'block', ...more });
+  const run = {
+    job,
+    said: new Set<string>(),
+    drawing: plateOf(3),
+    drawingName: 'plate.dxf',
+    shop: houseShop,
+    dialect: standardDialect,
+    day: '2026-11-25',
+  };
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+const tablesOf = (paper: Paper): readonly Extract<PaperBlock, { kind: 'table' }>[] =>
+  paper.blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
+const facts = factsFor({});
+
+describe('the hole table', () => {
+  it('has every hole once, with the contours begun from it, and room to tick it off', () => {
+    const [table] = tablesOf(holeSheet(facts));
+    expect(table!.rows.map((r) => r[5])).toEqual(facts.plan!.order);
+    expect(table!.rows.every((r) => r[4] === 'to be drilled' && /^_+$/.test(r[6]!))).toBe(true);
+  });
+});
+
+describe('the inspection sheet', () => {
+  it('asks for diameter or sizes of each contour as drawn, twice the tolerance of the profile', () => {
+    const [table] = tablesOf(inspectionSheet(facts, facts.inspection!));
+    const diameter = table!.rows.find((r) => r[2] === 'diameter')!;
+    expect(Number(diameter[4])).toBeCloseTo(12, 9);
+    expect(diameter[5]).toBe('±0.04');
+    expect(table!.rows.filter((r) => r[2]?.startsWith('size along'))).toHaveLength(4);
+    expect(table!.columns.at(-1)?.title).toBe('Measured');
+    expect(table!.rows.every((r) => r.length === table!.columns.length && /^_+$/.test(r.at(-1)!))).toBe(true);
+  });
+
+  it('tells what the gauge shows where it is measured warm', () => {
+    const warm = factsFor({
+      temperature: { cutting: 20, measuring: 30, swing: 1 },
+      sizes: [{ name: 'gap', length: 100, tolerance: 0.05 }],
+    });
+    const { rows, temperature } = warm.inspection!;
+    const named = rows.find((r) => r.what === 'named size')!;
+    expect(temperature).toBe(30);
+    // ISO 1: drawn sizes hold at 20 °C; steel of some 11e-6/K is 11 µm longer over 100 mm and 10 K.
+    expect(named.reading! - 100).toBeCloseTo((warm.plan === undefined ? 0 : 100 * 10 * warmExpansion(warm)) / 1e6, 9);
+    expect(tablesOf(inspectionSheet(warm, warm.inspection!))[0]!.columns.map((c) => c.title)).toContain('At 30 °C');
+  });
+});
+
+const warmExpansion = ({ material }: JobFacts): number => material.expansion.value;
+
+describe('the annex of whys', () => {
+  it('tells each figure once, numbered, and points at it after that', () => {
+    const rows = tablesOf(annex(facts)).flatMap((t) => t.rows);
+    const numbers = rows.map((r) => r[0]!).filter((n) => n !== '');
+    expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
+    const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^as number (\d+)$/.exec(r[3]!)?.[1]));
+    expect(pointed.length).toBeGreaterThan(0);
+    expect(pointed.every((n) => n >= 1 && n <= numbers.length)).toBe(true);
+    expect(rows.filter((r) => !r[1]!.startsWith('· ')).map((r) => r[1])).toContain('profile deviation to be expected');
+  });
+});
