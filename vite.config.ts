@@ -22,6 +22,7 @@ export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
     pool: 'forks',
+    globalSetup: ['test/browser/unpack.ts'],
     testTimeout: 120_000,
   },
 } as never);

@@ -1,0 +1,52 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered } from './hands.ts';
+import { type Stand, stand } from './stand.ts';
+
+/** ms; the promise of two seconds is held by the bench, where nothing else runs. */
+const GENEROUS = 6000;
+
+describe('the first visit', () => {
+  let server: Stand;
+  beforeAll(async () => {
+    server = await stand();
+  });
+  afterAll(() => server.close());
+
+  it('shows the example answered, without a fault in the page or against its policy', async () => {
+    const begun = performance.now();
+    const { page, errors } = await server.open('/');
+    const sentence = await answered(page);
+    const took = performance.now() - begun;
+    process.stdout.write(`first answer after ${took.toFixed(0)} ms\n`);
+    expect(sentence).toMatch(/^Yes\. A 0\.\d\d mm \S+ wire in .*32 mm high, .*costs [\d,.]+ EUR for one piece\.$/);
+    expect(took).toBeLessThan(GENEROUS);
+    expect(new URL(page.url()).pathname).toMatch(/^\/job\/[a-z0-9]+$/);
+    await page.waitForSelector('.beside canvas');
+    await page.waitForSelector('.paper-page, .paper');
+    expect(errors).toEqual([]);
+  });
+
+  it('keeps to itself: every request goes to the server it came from, and the policy forbids scripts from anywhere else', async () => {
+    const { page } = await server.open('/jobs');
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    const response = await page.goto(`${server.address}/`);
+    await answered(page);
+    expect(asked.length).toBeGreaterThan(3);
+    expect(asked.filter((url) => !url.startsWith(server.address) && !url.startsWith('blob:') && !url.startsWith('data:'))).toEqual([]);
+    const policy = response?.headers()['content-security-policy'] ?? '';
+    expect(policy).toContain("script-src 'self'");
+    expect(policy).not.toContain('unsafe-eval');
+    await expect(page.evaluate(`import('http://localhost:1/elsewhere.js')`)).rejects.toThrow();
+  });
+
+  it('shows the list of jobs to whoever comes again', async () => {
+    const { page } = await server.open('/');
+    await answered(page);
+    await page.goto(`${server.address}/`);
+    await page.waitForSelector('.job-list');
+    expect(await page.textContent('.job-line')).toMatch(/^Yes/);
+    await page.click('.job-list a');
+    expect(await answered(page)).toMatch(/^Yes\./);
+  });
+});

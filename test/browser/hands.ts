@@ -1,0 +1,88 @@
+/** What a user does at the page, and what the server then keeps: dropping files, editing a word of the sentence, waiting for the answer. */
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import type { Locator, Page } from 'playwright-core';
+import type { JobRecord } from '../../src/server/message/job-record.ts';
+import type { Stand } from './stand.ts';
+
+/** ms a whole answer may take while other tests run beside this one. */
+export const PATIENCE = 30_000;
+
+/** Until the answer on the page is that of the inputs in force. */
+export const answered = async (page: Page): Promise<string> => {
+  const sentence = page.locator('.answer[data-older="false"] .sentence');
+  await sentence.waitFor({ timeout: PATIENCE });
+  return (await sentence.textContent()) ?? '';
+};
+
+export const word = (page: Page, field: string): Locator => page.locator(`.answer [data-field="${field}"]`);
+
+/** Types over a word of the sentence and waits for the new answer. */
+export const edit = async (page: Page, field: string, text: string): Promise<string> => {
+  await word(page, field).click();
+  const input = page.locator('.in-sentence input');
+  await input.fill(text);
+  await input.press('Enter');
+  return answered(page);
+};
+
+export interface Dropped {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+export const fileAt = (path: string): Dropped => ({ name: basename(path), bytes: readFileSync(path) });
+export const fileOf = (name: string, text: string): Dropped => ({ name, bytes: Buffer.from(text) });
+
+/** Lets files fall on the page as from a folder window. */
+export const drop = async (page: Page, files: readonly Dropped[]): Promise<void> => {
+  const told = files.map(({ name, bytes }) => ({ name, text: Buffer.from(bytes).toString('base64') }));
+  const held = await page.evaluateHandle(`(() => {
+    const held = new DataTransfer();
+    for (const { name, text } of ${JSON.stringify(told)})
+      held.items.add(new File([Uint8Array.from(atob(text), (c) => c.charCodeAt(0))], name));
+    return held;
+  })()`);
+  await page.dispatchEvent('body', 'dragover', { dataTransfer: held });
+  await page.dispatchEvent('body', 'drop', { dataTransfer: held });
+};
+
+/** Brings files in past the page; gives the ids of the jobs they became. */
+export const brought = async (stand: Stand, files: readonly Dropped[]): Promise<readonly string[]> => {
+  const form = new FormData();
+  for (const { name, bytes } of files) form.append('files', new File([Uint8Array.from(bytes)], name));
+  const response = await fetch(`${stand.address}/api/jobs`, { method: 'POST', body: form });
+  if (response.status !== 201) throw new Error(`not brought in: ${await response.text()}`);
+  return ((await response.json()) as readonly JobRecord[]).map((r) => r.id);
+};
+
+/** The job of the first visit. */
+export const exampleOf = async (stand: Stand): Promise<string> => {
+  const jobs = (await (await fetch(`${stand.address}/api/jobs`)).json()) as readonly JobRecord[];
+  const example = jobs.find((j) => j.drawingName === 'die-plate.dxf');
+  if (example === undefined) throw new Error('the server did not begin with its example');
+  return example.id;
+};
+
+export const jobIn = (page: Page): string => page.url().split('/').at(-1) ?? '';
+
+export const recordOf = async (stand: Stand, id: string): Promise<JobRecord> =>
+  (await (await fetch(`${stand.address}/api/jobs/${id}`)).json()) as JobRecord;
+
+/** The inputs in force as the server keeps them. */
+export const keptInput = async (stand: Stand, id: string): Promise<Readonly<Record<string, unknown>>> => {
+  const { steps, cursor } = await recordOf(stand, id);
+  return steps[cursor]?.input ?? {};
+};
+
+/** Puts other inputs under a job past the page, as a step of their own. */
+export const putInput = async (stand: Stand, id: string, change: Readonly<Record<string, unknown>>): Promise<void> => {
+  const { revision, name, steps } = await recordOf(stand, id);
+  const input = { ...steps.at(-1)?.input, ...change };
+  const response = await fetch(`${stand.address}/api/jobs/${id}`, {
+    method: 'PUT',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ revision, name, steps: [...steps, { name: 'put', input }], cursor: steps.length }),
+  });
+  if (!response.ok) throw new Error(`not kept: ${await response.text()}`);
+};

@@ -1,0 +1,130 @@
+import { execFileSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, recordOf, word } from './hands.ts';
+import { type Stand, stand } from './stand.ts';
+
+const DRAWING = 'examples/die-plate/die-plate.dxf';
+
+describe('the main job', () => {
+  let server: Stand;
+  let page: Page;
+  let errors: readonly string[];
+  beforeAll(async () => {
+    server = await stand();
+    ({ page, errors } = await server.open('/jobs'));
+  });
+  afterAll(() => server.close());
+
+  it('makes a job of a drawing that is dropped on the page', async () => {
+    await page.waitForSelector('.job-list');
+    await drop(page, [fileAt(DRAWING)]);
+    await page.waitForURL('**/job/*');
+    expect(await answered(page)).toMatch(/^Yes\. .*25 mm high/);
+    expect((await recordOf(server, jobIn(page))).drawingName).toBe('die-plate.dxf');
+  });
+
+  it('answers anew to each word that is typed over', async () => {
+    await page.selectOption('.chapter [data-path="outline"] select', { label: 'edge of the block' });
+    await answered(page);
+    expect(await edit(page, 'height', '20')).toContain('20 mm high');
+    expect(await edit(page, 'finish', 'N6')).toContain('where Ra 0.8 µm is');
+    expect(await edit(page, 'tolerance', '± 10 µm')).toContain('where ±0.01 mm is asked');
+    await expect
+      .poll(() => keptInput(server, jobIn(page)), { timeout: 5000 })
+      .toMatchObject({ outline: 'block', height: 20, finish: 0.8, tolerance: 0.01 });
+  });
+
+  it('says of what cannot be read why, and keeps the answer', async () => {
+    await word(page, 'height').click();
+    const input = page.locator('.in-sentence input');
+    await input.fill('tall');
+    await input.press('Enter');
+    expect(await page.textContent('.in-sentence .fault')).toMatch(/tall|length/);
+    await input.press('Escape');
+    expect(await word(page, 'height').textContent()).toBe('20 mm');
+    expect(await answered(page)).toContain('20 mm high');
+  });
+
+  it('tells why a result is what it is, down to what it was made of', async () => {
+    const price = page.locator('.answer .result-word').last();
+    await price.click();
+    const why = page.locator('.answer .why');
+    await why.locator('.why-tree').waitFor();
+    expect(await why.locator('h3').textContent()).toMatch(/^Why .*\?$/);
+    expect(await why.locator('.why-value').first().textContent()).toBe(await price.textContent());
+    expect(await why.locator('summary').first().textContent()).toMatch(/^made of ./);
+    await page.keyboard.press('Escape');
+    expect(await why.count()).toBe(0);
+  });
+
+  it('undoes and does again, also after a reload', async () => {
+    const undo = page.getByRole('button', { name: /^Undo: tolerance/i });
+    await undo.click();
+    expect(await answered(page)).toContain('where ±0.02 mm is asked');
+    await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
+    expect(await answered(page)).toContain('where ±0.01 mm is asked');
+    await page.locator('.saving', { hasText: 'Saved' }).waitFor();
+    await page.reload();
+    expect(await answered(page)).toContain('where ±0.01 mm is asked');
+    await undo.click();
+    await page.getByRole('button', { name: /^Undo: finish/i }).click();
+    expect(await answered(page)).toContain('where Ra 1.6 µm is');
+    await page.getByRole('button', { name: /^Redo: finish/i }).click();
+    await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
+    expect(await answered(page)).toMatch(/20 mm high.*where ±0.01 mm is asked, .*where Ra 0.8 µm is/);
+  });
+
+  it('hands out the program that the command line writes for the same inputs', async () => {
+    const program = await downloaded(page, 'Program');
+    expect(program.toString()).toBe(byCommandLine({ outline: 'block', height: 20, finish: 0.8, tolerance: 0.01 }));
+    expect(program.toString().length).toBeGreaterThan(2000);
+  });
+
+  it('hands out papers as PDF', async () => {
+    for (const paper of ['Set-up sheet', 'Quotation'])
+      expect((await downloaded(page, `${paper} as PDF`)).subarray(0, 5).toString()).toBe('%PDF-');
+    expect(errors).toEqual([]);
+  });
+
+  it('makes a stack of jobs of several drawings, each with its answer in a line', async () => {
+    await page.goto(`${server.address}/jobs`);
+    await page.waitForSelector('.job-list');
+    await drop(page, [
+      fileAt('examples/split-jaw/split-jaw.dxf'),
+      fileAt('examples/mixed-plate/tee.dxf'),
+      fileOf('letter.txt', 'no drawing'),
+    ]);
+    const rows = page.locator('.job-row');
+    await expect.poll(() => rows.count(), { timeout: 10_000 }).toBe(4);
+    await expect.poll(() => page.locator('.job-line', { hasText: /^(Yes|No)/ }).count(), { timeout: 20_000 }).toBe(4);
+    expect(await page.textContent('.uploads .fault')).toContain('letter.txt is neither');
+  });
+});
+
+const downloaded = async (page: Page, button: string): Promise<Buffer> => {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('#papers').getByRole('button', { name: button, exact: true }).click(),
+  ]);
+  return readFileSync(await download.path());
+};
+
+/** Drawing, shop and job file in a folder of their own, as whoever works at the command line has them. */
+const byCommandLine = (job: Readonly<Record<string, unknown>>): string => {
+  const folder = mkdtempSync(join(tmpdir(), 'kerfwright-command-'));
+  try {
+    cpSync('examples/workshop', join(folder, 'workshop'), { recursive: true });
+    mkdirSync(join(folder, 'job'));
+    cpSync(DRAWING, join(folder, 'job', 'die-plate.dxf'));
+    const file = join(folder, 'job', 'die-plate.job.json');
+    writeFileSync(file, JSON.stringify({ drawing: 'die-plate.dxf', shop: '../workshop/shop.json', ...job }));
+    execFileSync(process.execPath, ['dist/cli/main.js', 'answer', file, '--out', join(folder, 'out')], { stdio: 'ignore' });
+    return readFileSync(join(folder, 'out', 'die-plate.nc'), 'utf8');
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
