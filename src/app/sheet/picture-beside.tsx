@@ -1,5 +1,6 @@
 /** The picture beside the chapters: it follows the one in view, and what is pointed at in the margin. */
 import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { DeviationView, FindingView } from '../work/views.ts';
 import { defaultOf } from './fields.ts';
@@ -18,6 +19,9 @@ export const PictureBeside = (): ReactNode => {
   const block = useOnSheet((s) => s.block);
   const lengthUnit = useOnSheet((s) => s.lengthUnit);
   const input = useInput();
+  const moment = useOnSheet((s) => s.moment);
+  const timeline = useTimeline(answer?.clock, answer?.program);
+  const replayed = useReplayed(timeline, answer?.program, moment);
   const deviations = useDeviations();
   const tolerance = input['tolerance'] ?? defaultOf('tolerance');
   return (
@@ -35,7 +39,10 @@ export const PictureBeside = (): ReactNode => {
           tolerance={typeof tolerance === 'number' ? tolerance : undefined}
           moves={answer?.program?.moves}
           kerf={answer?.program?.kerf}
-          currentBlock={block}
+          cutUpTo={replayed?.cutUpTo}
+          wire={replayed?.wire}
+          fallen={replayed?.fallen}
+          currentBlock={replayed?.block ?? block}
           input={input}
           onHand={(name, change) => sheet.actions.edit(name, change)}
           onChoose={(owner) => sheet.actions.choose(owner)}

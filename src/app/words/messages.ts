@@ -3,8 +3,10 @@ import { choiceWords, fieldWords, noneWords, typedWords } from './fields.ts';
 import { jobsWords, pageWords } from './page.ts';
 import { paperWords } from './papers.ts';
 import { pictureWords } from './picture.ts';
+import { deviationWords, glassWords, priceWords, programWords, replayWords, stripWords } from './replay.ts';
 import { runWords } from './run.ts';
 import { sheetWords } from './sheet.ts';
+import { shopWords } from './shop.ts';
 
 export const messages = {
   page: pageWords,
@@ -17,5 +19,12 @@ export const messages = {
   picture: pictureWords,
   papers: paperWords,
   run: runWords,
+  shop: shopWords,
+  strip: stripWords,
+  replay: replayWords,
+  program: programWords,
+  deviation: deviationWords,
+  glass: glassWords,
+  priceCurve: priceWords,
 } as const;
 export type Messages = typeof messages;
