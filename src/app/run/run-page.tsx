@@ -83,8 +83,8 @@ const Next = ({ stops, writeDown }: StopsProps): ReactNode => {
       </p>
       <p className="what">{next.what}</p>
       {next.line === undefined ? null : <p className="line">{words.line(next.line)}</p>}
-      <button type="button" className="big" onClick={() => writeDown(tick(next))}>
-        {words.tick(next.what)}
+      <button type="button" className="big" onClick={() => writeDown(tick(next))} aria-label={words.tick(next.what)}>
+        {words.done}
       </button>
     </section>
   );
@@ -107,11 +107,7 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
               <span className="oclock">{stop.oclock}</span>
               <span className="what">
                 {stop.what}
-                {stop.atNight ? `, ${words.night}` : ''}
-                {stop.line === undefined ? '' : `, ${words.line(stop.line)}`}
-                {stop.ticked === undefined
-                  ? ''
-                  : `, ${words.tickedAt(new Date(stop.ticked).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }))}`}
+                {words.aside(asidesOf(stop))}
               </span>
             </label>
           </li>
@@ -119,3 +115,11 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
       </ol>
     </section>
   );
+
+const asidesOf = (stop: Stop): readonly string[] => [
+  ...(stop.atNight ? [words.night] : []),
+  ...(stop.line === undefined ? [] : [words.line(stop.line)]),
+  ...(stop.ticked === undefined
+    ? []
+    : [words.tickedAt(new Date(stop.ticked).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }))]),
+];

@@ -1,4 +1,5 @@
 /** The stops of a run in the order in which they come, and which of them are ticked off. */
+import { spoken } from '../../documents/words.ts';
 import type { LogEntry } from '../../server/message/job-record.ts';
 import type { ClockView } from '../work/views.ts';
 
@@ -31,8 +32,11 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
       };
     });
 
-/** Comments of a program know only capitals. */
-const sentence = (comment: string): string => {
-  const calm = comment === comment.toUpperCase() ? comment.toLowerCase().replace(/\b[ld](\d+)\b/g, (id) => id.toUpperCase()) : comment;
-  return calm.charAt(0).toUpperCase() + calm.slice(1);
+/** Comments of a program know only capitals; what the house itself says begins small. */
+const sentence = (what: string): string => {
+  const calm = what === what.toUpperCase() ? spoken(what) : what;
+  return (calm.charAt(0).toUpperCase() + calm.slice(1)).replace(
+    /([.!?] )([a-z])/g,
+    (_, end: string, letter: string) => end + letter.toUpperCase(),
+  );
 };

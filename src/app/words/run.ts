@@ -6,9 +6,12 @@ export const runWords = {
   nothingNext: 'All stops are ticked off.',
   noStops: 'Nobody is needed between start and end.',
   stops: 'Stops',
+  done: 'Done',
   tick: (what: string): string => `Done: ${what}`,
   untick: (what: string): string => `Not done after all: ${what}`,
-  tickedAt: (time: string): string => `ticked off ${time}`,
+  tickedAt: (time: string): string => `Ticked off ${time}`,
+  /** What else is to be said of a stop, after its sentence. */
+  aside: (parts: readonly string[]): string => (parts.length === 0 ? '' : ` (${parts.join(', ')})`),
   night: 'at night',
   line: (line: number): string => `line ${line}`,
   notRunnable: 'This job has no program that is proven. Nothing may be run.',
