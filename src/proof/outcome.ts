@@ -5,7 +5,7 @@ import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
 import type { Piece, Release } from './release.ts';
 
-export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'startsInMetal'> {
+export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts'> {
   readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: Outline })[];
   /** Run of each cut. */
   readonly runs: readonly number[];

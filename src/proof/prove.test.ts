@@ -176,6 +176,25 @@ describe('the proof', () => {
     expect(codes(proveActions(unthreaded, question(wanted)))).toContain('cut-without-wire');
   });
 
+  it('lets a rapid lead the threaded wire where no metal is, and nowhere else', () => {
+    const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
+    const skimmed = (to: number): readonly string[] => {
+      const s = openingOf(30, 10, openingOf(10, 10));
+      for (const x of [15, 35]) {
+        s.stop('CUT THE WIRE');
+        s.go(x, 15);
+        s.stop('THREAD THE WIRE');
+        s.go(x, to);
+        s.cut(x, to - 0.1);
+      }
+      s.end();
+      return codes(proveActions(s.actions, question(wanted))).filter((c) => c !== 'corner-comes-out-round');
+    };
+    // Both slugs are out: the way within each opening is clear, also where the wire comes from the other one.
+    expect(skimmed(11)).toEqual([]);
+    expect(skimmed(5)).toEqual(expect.arrayContaining(['wire-drawn-through-metal', 'cut-without-wire']));
+  });
+
   it('refuses to thread in full metal, and names the move and the place', () => {
     const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
     const s = openingOf(10, 10);

@@ -98,7 +98,7 @@ const outcomeOf = (work: Work): Outcome => {
     runs: work.cuts.map((c) => c.run),
     removed: release.removed,
     throughMetal: release.throughMetal,
-    startsInMetal: release.startsInMetal,
+    starts: release.starts,
     measures: contours,
     open,
     openings: release.empty.map(outlineOf),

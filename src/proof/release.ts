@@ -28,6 +28,15 @@ export interface Piece {
   readonly standing: number;
 }
 
+/** A cut before which the wire is threaded. */
+export interface Start {
+  readonly cut: number;
+  /** It would be threaded in full metal. */
+  readonly inMetal: boolean;
+  /** By rapid that leads the threaded wire to the cut: through metal. */
+  readonly way: readonly boolean[];
+}
+
 export interface Release {
   readonly pieces: readonly Piece[];
   /** Everything without metal in the end. Slugs and scrap are gone; wanted parts, though loose, are there as clockwise loops. */
@@ -38,8 +47,7 @@ export interface Release {
   readonly removed: readonly { readonly cut: number; readonly area: number }[];
   /** By travel of the work and by rapid of the travel: it leads the wire through metal. */
   readonly throughMetal: readonly (readonly boolean[])[];
-  /** Cuts before which the wire would be threaded in full metal. */
-  readonly startsInMetal: readonly number[];
+  readonly starts: readonly Start[];
 }
 
 interface State {
@@ -51,25 +59,26 @@ interface State {
   readonly fresh: boolean[];
   readonly removed: { cut: number; area: number }[];
   readonly throughMetal: (readonly boolean[])[];
-  readonly startsInMetal: number[];
+  readonly starts: Start[];
 }
 
 export const releaseOf = (work: Work): Release => {
   const start = startOf(work);
-  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], startsInMetal: [] };
+  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], starts: [] };
   let run = -1;
   for (const chain of chainsOf(work.cuts)) {
     const now = work.cuts[chain.first]!.run;
     if (now !== run) state.beforeRun = state.empty;
     run = now;
-    if (work.starts.includes(chain.first) && isInMetal(work, state.empty, chain.first)) state.startsInMetal.push(chain.first);
+    const threaded = work.starts.find((s) => s.cut === chain.first);
+    if (threaded !== undefined) state.starts.push(startIn(work, state.empty, threaded));
     cutChain(work, state, chain);
     state.fresh[run] ??= false;
     const travel = work.travels.findIndex((t) => t.after === chain.last);
     if (travel >= 0) state.throughMetal[travel] = work.travels[travel]!.segments.map((s) => meetsMetal(work, state.empty, s));
   }
-  const { pieces, empty, fresh, removed, throughMetal, startsInMetal } = state;
-  return { pieces, empty, fresh, removed, throughMetal, startsInMetal };
+  const { pieces, empty, fresh, removed, throughMetal, starts } = state;
+  return { pieces, empty, fresh, removed, throughMetal, starts };
 };
 
 const cutChain = (work: Work, state: State, chain: CutChain): void => {
@@ -97,6 +106,7 @@ const startOf = (work: Work): Paths64 => {
     boundsOfChain(work.block),
     ...work.cuts.map((c) => boundsOf(c.segment)),
     ...work.travels.flatMap((t) => t.segments.map(boundsOf)),
+    ...work.starts.flatMap((s) => s.way.map(boundsOf)),
   ]);
   const margin = 10;
   const outside = [
@@ -235,9 +245,14 @@ const meetsMetal = (work: Work, empty: Paths64, rapid: Segment): boolean => {
   return emptyArea(difference(wire, empty)) > CRUMB_AREA;
 };
 
-/** The same for the wire where a cut begins. Most starts lie in a hole, which a distance tells. */
-const isInMetal = (work: Work, empty: Paths64, cut: number): boolean => {
-  const at = work.cuts[cut]!.segment.from;
+const startIn = (work: Work, empty: Paths64, { cut, way }: Work['starts'][number]): Start => ({
+  cut,
+  inMetal: isInMetal(work, empty, (way[0] ?? work.cuts[cut]!.segment).from),
+  way: way.map((rapid) => meetsMetal(work, empty, rapid)),
+});
+
+/** The same for the wire that is threaded. Most starts lie in a hole, which a distance tells. */
+const isInMetal = (work: Work, empty: Paths64, at: Point): boolean => {
   const radius = work.wireRadius - 1e-3;
   if (work.holes.some((h) => Math.hypot(h.at.x - at.x, h.at.y - at.y) + radius <= h.diameter / 2)) return false;
   return emptyArea(difference([discOf(at, radius)], empty)) > CRUMB_AREA;

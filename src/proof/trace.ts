@@ -43,8 +43,6 @@ export interface Travel {
   readonly doings: readonly WireDoing[];
   /** The program cuts the wire, by a word or a stop that says so, on the way or before it. */
   readonly wireCut: boolean;
-  /** A word or a stop to thread, or a stop for anything, stands behind the last rapid and the last cut of the wire. */
-  readonly threaded: boolean;
 }
 
 export interface Trace {
@@ -171,21 +169,16 @@ const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly T
 const travelOf = (actions: readonly Action[], start: number, end: number, before: number): Travel => {
   const rapids: { action: number; block: number; segment: Segment }[] = [];
   const doings: WireDoing[] = [];
-  let [wireCut, threaded] = [false, false];
+  let wireCut = false;
   for (let i = start; i < end; i += 1) {
     const a = actions[i]!;
     if (a.kind === 'move') {
       doings.push(rapids.length);
       rapids.push({ action: i, block: a.block, segment: a.centre });
-      threaded = false;
     }
     const what = a.kind === 'stop' ? purposeOf(a.comment) : a.kind;
-    if (what === 'cut wire') {
-      wireCut = true;
-      threaded = false;
-    }
-    if (what === 'thread' || what === 'anything') threaded = true;
+    if (what === 'cut wire') wireCut = true;
     if (what === 'thread' || what === 'anything' || what === 'cut wire') doings.push(what);
   }
-  return { before, after: before + 1, rapids, doings, wireCut, threaded };
+  return { before, after: before + 1, rapids, doings, wireCut };
 };

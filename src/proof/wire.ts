@@ -19,10 +19,18 @@ export type WireFault =
  */
 export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
   const known = new Map<number, readonly boolean[]>();
-  for (const p of proven) for (const [i, after] of p.travels.entries()) known.set(p.group.cuts[after]!, p.outcome.throughMetal[i] ?? []);
+  const led = new Map<number, readonly boolean[]>();
+  for (const { group, travels, outcome } of proven) {
+    for (const [i, after] of travels.entries()) known.set(group.cuts[after]!, outcome.throughMetal[i] ?? []);
+    for (const { cut, way } of outcome.starts) led.set(group.cuts[cut]!, way);
+  }
   return trace.travels.flatMap((t) => {
     const metal = known.get(t.before);
-    return faultsOn(t, trace, (rapid) => (metal === undefined ? meetsBlock(t.rapids[rapid]!.segment, question) : (metal[rapid] ?? true)));
+    const way = led.get(t.after) ?? [];
+    // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
+    const between = (rapid: number): boolean =>
+      way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(t.rapids[rapid]!.segment, question);
+    return faultsOn(t, trace, (rapid) => (metal === undefined ? between(rapid) : (metal[rapid] ?? true)));
   });
 };
 

@@ -12,8 +12,8 @@ export interface Work {
   readonly cuts: readonly WorkCut[];
   /** Travels from one cut of the group to the next, by the cut they follow. */
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
-  /** Cuts before which the wire is threaded where they begin, in order. */
-  readonly starts: readonly number[];
+  /** Cuts that begin with the wire freshly threaded, in order, and the rapids that lead it there when it is threaded. */
+  readonly starts: readonly { readonly cut: number; readonly way: readonly Segment[] }[];
   readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch' }[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
@@ -41,10 +41,10 @@ export interface PlacedWork {
   readonly fingerprint: Float64Array;
 }
 
-/** What the trace says between its cuts: the travel behind a cut, and the cuts that begin with the wire freshly threaded. */
+/** What the trace says between its cuts: the travel behind a cut, and the cuts that begin with the wire freshly threaded, with the rapids that lead it there. */
 export interface Ways {
   readonly travelsAfter: ReadonlyMap<number, number>;
-  readonly starts: ReadonlySet<number>;
+  readonly starts: ReadonlyMap<number, readonly Segment[]>;
 }
 
 export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Ways, question: ProofQuestion): PlacedWork => {
@@ -56,7 +56,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
   const work: Work = {
     cuts: cutsOf(group, cuts, local, numbers),
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
-    starts: startsWithin(group, starts, numbers),
+    starts: startsWithin(group, starts, local, numbers),
     wanted: group.wanted.map((i) => {
       const { contour, kept } = question.wanted[i]!;
       numbers.push(kept === 'die' ? -1.5 : -2.5, contour.segments.length);
@@ -115,11 +115,13 @@ const travelsWithin = (
   return travels;
 };
 
-const startsWithin = (group: Group, starts: ReadonlySet<number>, numbers: number[]): readonly number[] => {
-  const within = group.cuts.flatMap((cut, i) => (starts.has(cut) ? [i] : []));
-  numbers.push(-10.5, ...within);
-  return within;
-};
+const startsWithin = (group: Group, starts: Ways['starts'], local: Localiser, numbers: number[]): Work['starts'] =>
+  group.cuts.flatMap((c, cut) => {
+    const way = starts.get(c);
+    if (way === undefined) return [];
+    numbers.push(-10.5, cut);
+    return [{ cut, way: way.map((s) => local.segment(s)) }];
+  });
 
 interface Localiser {
   readonly point: (p: Point) => Point;

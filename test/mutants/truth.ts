@@ -167,7 +167,8 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
     const owner = mostOf(squares.map((i) => owners[i]!));
     // Beside an open line metal lies in no contour: it belongs to the line that was cut last.
     const whose = owner < 0 && (question.wantedOpen ?? []).length > 0 ? contourOfCut(cuts[cut]!, question) : owner;
-    const held = isHeld(actions, cuts, question, raster, cut, whose);
+    // Scrap is held by whoever stands where it is cut free.
+    const held = isHeld(actions, cuts, question, raster, cut, whose < 0 ? contourOfCut(cuts[cut]!, question) : whose);
     if (held === 'either') unclear = true;
     else if (!held) faults.push(`a piece of contour ${whose} falls unheld with cut ${cut}`);
     const off = brokenOff(actions, cuts, question, raster, { cut, squares, left, whose });
