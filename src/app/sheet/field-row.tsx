@@ -14,13 +14,11 @@ interface FieldRowProps {
 }
 
 export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
-  const { sheet } = useTools();
   const input = useInput();
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
   const label = labelOf(field.path);
   const said = saidOf(field, input) !== undefined;
-  const assumed = !said && defaultOf(field.path) !== undefined;
   return (
     <>
       {findings.map((f) => (
@@ -36,35 +34,7 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
           ) : (
             <FieldEditor field={field} id={id} describedBy={open ? help : undefined} onDone={() => undefined} />
           )}
-          <span className="field-state">
-            {assumed && (
-              <em className="assumed-mark" title={words.assumedHelp}>
-                {words.assumedMark}
-              </em>
-            )}
-            {said && (
-              <button
-                type="button"
-                className="plain quiet"
-                aria-label={words.backToDefaultOf(label)}
-                title={words.backToDefaultOf(label)}
-                onClick={() => sheet.actions.edit(words.stepBack(label), changeOf(field, undefined))}
-              >
-                {words.backToDefault}
-              </button>
-            )}
-            {helpOf(field.path) !== '' && (
-              <button
-                type="button"
-                className="help-mark"
-                aria-expanded={open}
-                aria-label={words.help(label)}
-                onClick={() => setOpen(!open)}
-              >
-                ?
-              </button>
-            )}
-          </span>
+          <State field={field} open={open} onHelp={() => setOpen(!open)} />
         </span>
         {open && (
           <p id={help} className="field-help">
@@ -73,6 +43,45 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
         )}
       </div>
     </>
+  );
+};
+
+interface StateProps {
+  readonly field: FieldSpec;
+  readonly open: boolean;
+  readonly onHelp: () => void;
+}
+
+/** Whether it was said or assumed, the way back to the default, and what it means. */
+const State = ({ field, open, onHelp }: StateProps): ReactNode => {
+  const { sheet } = useTools();
+  const said = saidOf(field, useInput()) !== undefined;
+  const assumed = !said && defaultOf(field.path) !== undefined;
+  const label = labelOf(field.path);
+  return (
+    <span className="field-state">
+      {assumed && (
+        <em className="assumed-mark" title={words.assumedHelp}>
+          {words.assumedMark}
+        </em>
+      )}
+      {said && (
+        <button
+          type="button"
+          className="plain quiet"
+          aria-label={words.backToDefaultOf(label)}
+          title={words.backToDefaultOf(label)}
+          onClick={() => sheet.actions.edit(words.stepBack(label), changeOf(field, undefined))}
+        >
+          {words.backToDefault}
+        </button>
+      )}
+      {helpOf(field.path) !== '' && (
+        <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={onHelp}>
+          ?
+        </button>
+      )}
+    </span>
   );
 };
 
