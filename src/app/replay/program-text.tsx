@@ -76,7 +76,6 @@ const Text = ({ lines, block, looked, onBlock, onLook }: TextProps): ReactNode =
     event.preventDefault();
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a list box of lines of which only those in view are there
     <div
       className="program-text"
       ref={box}

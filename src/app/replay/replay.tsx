@@ -1,10 +1,11 @@
 /** The cut replayed: play and pause, speed, block by block, and in words what happens at the moment. */
-import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type ReactNode, useId } from 'react';
 import { replayWords as words } from '../words/replay.ts';
 import type { ClockView, ProgramView } from '../work/views.ts';
-import { goneOn, SPEEDS, STEP_SECONDS, steppedOn, usualSpeed } from './playing.ts';
+import { SPEEDS } from './playing.ts';
 import { calm, oclockOf } from './strip-scale.ts';
 import { nextStep, type Standing, stepBefore, type Timeline } from './timeline.ts';
+import { useLessMotion } from './use-playback.ts';
 import { useReplayed } from './use-replayed.ts';
 import './replay.css';
 
@@ -14,25 +15,33 @@ export interface ReplayProps {
   readonly program: ProgramView;
   /** Minutes from the start of the run; nothing is replayed when left out. */
   readonly moment: number | undefined;
+  readonly playing: boolean;
+  /** Minutes of the run in a second. */
+  readonly speed: number;
   readonly locale?: string | undefined;
   readonly onMoment: (moment: number | undefined) => void;
+  readonly onPlaying: (playing: boolean) => void;
+  readonly onSpeed: (speed: number) => void;
 }
 
-export const Replay = ({ timeline, clock, program, moment, locale, onMoment }: ReplayProps): ReactNode => {
-  const [speed, setSpeed] = useState(() => usualSpeed(timeline));
+export const Replay = (props: ReplayProps): ReactNode => {
+  const { timeline, clock, program, moment, playing, speed, locale, onMoment, onPlaying, onSpeed } = props;
   const still = useLessMotion();
-  const [playing, setPlaying] = usePlaying(timeline, moment, speed, still, onMoment);
   const now = useReplayed(timeline, program, moment);
   const ended = moment !== undefined && moment >= timeline.length;
   const id = useId();
-  const go = (to: number): void => {
-    setPlaying(false);
+  const go = (to: number | undefined): void => {
+    onPlaying(false);
     onMoment(to);
+  };
+  const play = (): void => {
+    if (ended && !playing) onMoment(0);
+    onPlaying(!playing);
   };
   return (
     <section className="replay" aria-label={words.title}>
       <div className="replay-row">
-        <button type="button" className="replay-play" onClick={() => (ended && !playing ? (onMoment(0), setPlaying(true)) : setPlaying(!playing))}>
+        <button type="button" className="replay-play" onClick={play}>
           {playing ? words.pause : ended ? words.again : words.play}
         </button>
         <button type="button" disabled={(moment ?? 0) <= 0} onClick={() => go(stepBefore(timeline, moment ?? 0))}>
@@ -43,7 +52,7 @@ export const Replay = ({ timeline, clock, program, moment, locale, onMoment }: R
         </button>
         <span className="replay-speed">
           <label htmlFor={id}>{words.speed}</label>
-          <select id={id} value={speed} onChange={(event) => setSpeed(Number(event.currentTarget.value))}>
+          <select id={id} value={speed} onChange={(event) => onSpeed(Number(event.currentTarget.value))}>
             {SPEEDS.map((s) => (
               <option key={s} value={s}>
                 {new Intl.NumberFormat(locale).format(s)}
@@ -51,7 +60,7 @@ export const Replay = ({ timeline, clock, program, moment, locale, onMoment }: R
             ))}
           </select>
         </span>
-        <button type="button" className="plain" disabled={moment === undefined} onClick={() => (setPlaying(false), onMoment(undefined))}>
+        <button type="button" className="plain" disabled={moment === undefined} onClick={() => go(undefined)}>
           {words.leave}
         </button>
       </div>
@@ -76,51 +85,4 @@ const saidOf = ({ stretch, move, share, block, piece, moving }: Standing, clock:
   const line = new Intl.NumberFormat(locale).format((block ?? move) + 1);
   if (event.kind === 'travel') return words.travel(line) + tail;
   return words.cutting(Number(/\d+/.exec(event.what)?.[0] ?? 1), line, `${Math.floor(share * 100)} %`) + tail;
-};
-
-type Setter = (playing: boolean) => void;
-
-/** Goes on frame by frame; for whoever asked for less motion, block by block. */
-const usePlaying = (
-  timeline: Timeline,
-  moment: number | undefined,
-  speed: number,
-  still: boolean,
-  onMoment: (moment: number) => void,
-): readonly [boolean, Setter] => {
-  const [playing, setPlaying] = useState(false);
-  const newest = useRef({ moment, onMoment });
-  newest.current = { moment, onMoment };
-  useEffect(() => {
-    if (!playing) return;
-    const goOn = (next: number): boolean => {
-      newest.current.moment = next;
-      newest.current.onMoment(next);
-      if (next >= timeline.length) setPlaying(false);
-      return next < timeline.length;
-    };
-    if (still) {
-      const timer = setInterval(() => goOn(steppedOn(timeline, newest.current.moment ?? 0)), STEP_SECONDS * 1000);
-      return () => clearInterval(timer);
-    }
-    let before = performance.now();
-    let frame = requestAnimationFrame(function tick(now) {
-      const seconds = Math.min(0.1, Math.max(0, now - before) / 1000);
-      before = now;
-      if (goOn(goneOn(timeline, newest.current.moment ?? 0, seconds, speed))) frame = requestAnimationFrame(tick);
-    });
-    return () => cancelAnimationFrame(frame);
-  }, [playing, timeline, speed, still]);
-  return [playing, setPlaying];
-};
-
-const useLessMotion = (): boolean => {
-  const [still, setStill] = useState(() => matchMedia('(prefers-reduced-motion: reduce)').matches);
-  useEffect(() => {
-    const asked = matchMedia('(prefers-reduced-motion: reduce)');
-    const heard = (): void => setStill(asked.matches);
-    asked.addEventListener('change', heard);
-    return () => asked.removeEventListener('change', heard);
-  }, []);
-  return still;
 };

@@ -26,19 +26,21 @@ export const StartHandle = ({ left, start, shift, perMinute, text, onShift, onSt
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
   const toQuarter = (at: number): number => Math.round(at / QUARTER) * QUARTER;
-  const moved = (event: PointerEvent): number => toQuarter(start + (event.clientX - (grabbed.current ?? event.clientX)) / perMinute) - start;
+  const moved = (event: PointerEvent): number =>
+    toQuarter(start + (event.clientX - (grabbed.current ?? event.clientX)) / perMinute) - start;
   const letGo = (minutes: number): void => {
     clearTimeout(timer.current);
     grabbed.current = undefined;
     if (minutes !== 0) onStart(start + minutes);
   };
+  const giveUp = (): void => {
+    clearTimeout(timer.current);
+    grabbed.current = undefined;
+    onShift(0);
+  };
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') return letGo(shift);
-    if (event.key === 'Escape') {
-      clearTimeout(timer.current);
-      grabbed.current = undefined;
-      return onShift(0);
-    }
+    if (event.key === 'Enter') letGo(shift);
+    if (event.key === 'Escape') giveUp();
     const by = KEYS[event.key];
     if (by === undefined) return;
     event.preventDefault();
@@ -66,10 +68,7 @@ export const StartHandle = ({ left, start, shift, perMinute, text, onShift, onSt
       }}
       onPointerMove={(event) => grabbed.current !== undefined && onShift(moved(event))}
       onPointerUp={(event) => grabbed.current !== undefined && letGo(moved(event))}
-      onPointerCancel={() => {
-        grabbed.current = undefined;
-        onShift(0);
-      }}
+      onPointerCancel={giveUp}
       onKeyDown={onKeyDown}
     />
   );

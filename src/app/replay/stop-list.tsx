@@ -2,8 +2,8 @@
 import { memo, type ReactNode, useMemo, useState } from 'react';
 import { stripWords as words } from '../words/replay.ts';
 import type { ClockView } from '../work/views.ts';
-import { dayOf, type Mark, marksOf, oclockOf } from './strip-scale.ts';
 import { headOf } from './strip-picture.tsx';
+import { dayOf, type Mark, marksOf, oclockOf } from './strip-scale.ts';
 
 interface StopListProps {
   readonly clock: ClockView;

@@ -54,10 +54,17 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
       >
         <Ground clock={clock} shift={shift} from={span.from} to={span.to} width={width} locale={locale} />
         <Pins marks={marks} from={span.from} perMinute={perMinute} onPoint={setPointed} />
-        {moment !== undefined && shift === 0 && <path className="strip-now" d={`M${x(clock.start + moment)} ${BAND - 6}V${BAND + DEEP + 6}`} />}
+        {moment !== undefined && shift === 0 && (
+          <path className="strip-now" d={`M${x(clock.start + moment)} ${BAND - 6}V${BAND + DEEP + 6}`} />
+        )}
       </svg>
       {first !== undefined && (
-        <p className="strip-tip" aria-hidden="true" data-side={x(first.from) > width / 2 ? 'left' : 'right'} style={tipAt(x(first.from), width)}>
+        <p
+          className="strip-tip"
+          aria-hidden="true"
+          data-side={x(first.from) > width / 2 ? 'left' : 'right'}
+          style={tipAt(x(first.from), width)}
+        >
           <strong>{oclockOf(first.from)}</strong> {words.mark(first.kind)}
           {first.atNight && `, ${words.atNight}`}. {first.what}
           {(pointed?.length ?? 0) > 1 && ` ${words.more((pointed?.length ?? 1) - 1)}`}

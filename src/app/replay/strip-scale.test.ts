@@ -1,5 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { calm, clustered, DAY, isNight, isoOf, joined, type Mark, marksOf, momentOfIso, nightsWithin, stripSpan, ticksOf } from './strip-scale.ts';
+import {
+  calm,
+  clustered,
+  DAY,
+  isNight,
+  isoOf,
+  joined,
+  type Mark,
+  marksOf,
+  momentOfIso,
+  nightsWithin,
+  stripSpan,
+  ticksOf,
+} from './strip-scale.ts';
 
 /** Monday to Friday, 07:00 to 16:00. */
 const week = [0, 1, 2, 3, 4].map((d) => ({ from: d * DAY + 420, to: d * DAY + 960 }));
@@ -75,11 +88,7 @@ describe('marks on the shift strip', () => {
     expect(calm('load piece 2')).toBe('load piece 2');
   });
   it('join bars that nearly touch', () => {
-    const bars = [
-      { ...event('cutting', '', 0) },
-      { ...event('cutting', '', 5) },
-      { ...event('cutting', '', 30) },
-    ];
+    const bars = [{ ...event('cutting', '', 0) }, { ...event('cutting', '', 5) }, { ...event('cutting', '', 30) }];
     expect(joined(bars, ['cutting'], 2)).toEqual([
       { from: 0, to: 9 },
       { from: 30, to: 34 },

@@ -36,7 +36,14 @@ const clockOf = (all: ClockView['events']): ClockView => ({
 const straight = (x1: number, x2: number): number[] => [x1, 0, x2, 0, 0, 0, 0, 0];
 const moves = {
   block: Uint32Array.from([2, 4, 5, 5, 6, 8]),
-  segments: Float64Array.from([...straight(0, 1), ...straight(1, 2), ...straight(2, 3), ...straight(3, 4), ...straight(4, 5), ...straight(5, 7)]),
+  segments: Float64Array.from([
+    ...straight(0, 1),
+    ...straight(1, 2),
+    ...straight(2, 3),
+    ...straight(3, 4),
+    ...straight(4, 5),
+    ...straight(5, 7),
+  ]),
   cutting: Uint8Array.from([0, 1, 1, 1, 1, 1]),
   begins: Float64Array.from([0, 1, 2, 3, 4, 5]),
   pass: Uint8Array.from([0, 1, 1, 1, 1, 1]),

@@ -4,8 +4,9 @@ import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
-import type { JobWorker } from '../work/job-worker.ts';
+import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Sheet } from '../work/views.ts';
+import { type Aside, startAside } from './aside.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
 import { type Runner, startRunner, type WarmWorker, warmWorker } from './runner.ts';
@@ -16,6 +17,8 @@ export interface OpenSheet {
   readonly store: StoreApi<SheetState>;
   readonly actions: SheetActions;
   readonly worker: () => Remote<JobWorker>;
+  /** For what takes long, beside the worker of the answer. */
+  readonly aside: Aside;
   /** Saves what waits, before a file of the saved revision is asked for; true when all is saved. */
   readonly flush: () => Promise<boolean>;
   readonly close: () => void;
@@ -57,9 +60,20 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     },
     mine === undefined ? undefined : { ...mine, revision: base.revision },
   );
-  const runner = startRunner({ name: base.drawingName, bytes }, eventsOf(store, keeper), warm);
-  const ask = (record: JobRecord): void =>
-    runner.ask({ input: inputOf(record), shop: shop.shop, day: today(), ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }) });
+  const drawing = { name: base.drawingName, bytes };
+  const runner = startRunner(drawing, eventsOf(store, keeper), warm);
+  const questionOf = (record: JobRecord): Question => ({
+    input: inputOf(record),
+    shop: shop.shop,
+    day: today(),
+    ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }),
+  });
+  let question = questionOf(mine ?? base);
+  const aside = startAside(drawing, () => question);
+  const ask = (record: JobRecord): void => {
+    question = questionOf(record);
+    runner.ask(question);
+  };
   ask(mine ?? base);
   const look = (): void => void (document.visibilityState === 'visible' && keeper.look());
   document.addEventListener('visibilitychange', look);
@@ -67,11 +81,13 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     store,
     actions: actionsOn(store, keeper, runner, ask),
     worker: () => runner.worker,
+    aside,
     flush: () => keeper.flush(),
     close: () => {
       document.removeEventListener('visibilitychange', look);
       keeper.close();
       runner.close();
+      aside.close();
     },
   };
 };

@@ -18,9 +18,12 @@ export interface SheetState {
   readonly chosen?: string | undefined;
   readonly pointed?: string;
   /** Block of the program that is current in replay and text. */
-  readonly block?: number;
+  readonly block?: number | undefined;
   /** Moment of the replay, minutes from the start of the run. */
-  readonly moment?: number;
+  readonly moment?: number | undefined;
+  /** The replay goes on by itself, at so many minutes of the run in a second. */
+  readonly playing?: boolean;
+  readonly speed?: number;
   /** Figure whose why is open. */
   readonly asking?: string;
   readonly lengthUnit: LengthUnit;

@@ -152,6 +152,7 @@ export const priceWords = {
   chosen: 'asked for',
   columns: { finish: 'Finish', each: 'Each', passes: 'Passes', reached: 'Comes out', choose: 'Ask for it' },
   choose: (finish: string): string => `Ask for ${finish}`,
+  point: (finish: string, money: string, passes: number): string => `${finish}: ${money}, ${passes === 1 ? '1 pass' : `${passes} passes`}`,
   table: 'The curve as a table',
   working: 'Working out the price at every finish: the whole job is run again for each…',
   noCurve: 'There is a price once the answer is yes.',

@@ -1,0 +1,203 @@
+/** Strip, replay, program, deviation, wall, curve and what-ifs joined to an open sheet, each for the chapter it belongs to. */
+import { type ReactNode, useEffect } from 'react';
+import type { Comparison } from '../../documents/comparison.ts';
+import { paths } from '../../server/message/answers.ts';
+import { inputOf } from '../state/input.ts';
+import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import type { Numbers } from '../words/numbers.ts';
+import { programWords, replayWords } from '../words/replay.ts';
+import type { ClockView, ContourView, ProgramView } from '../work/views.ts';
+import { DeviationPanel } from './deviation-panel.tsx';
+import { usualSpeed } from './playing.ts';
+import { PriceCurve } from './price-curve.tsx';
+import { ProgramText } from './program-text.tsx';
+import { ProveOther } from './prove-other.tsx';
+import { Replay } from './replay.tsx';
+import { ShiftStrip } from './shift-strip.tsx';
+import { momentOfBlock, type Timeline } from './timeline.ts';
+import { UnderGlass } from './under-glass.tsx';
+import { usePlayback } from './use-playback.ts';
+import { useReplayed, useTimeline } from './use-replayed.ts';
+import { WhatIfs } from './what-ifs.tsx';
+
+export interface PartProps {
+  readonly sheet: OpenSheet;
+  readonly numbers: Numbers;
+}
+
+/** A block that is chosen in picture or text is where the replay goes, so that wire, strip and text never differ. */
+export const showBlock = (sheet: OpenSheet, timeline: Timeline | undefined, block: number): void => {
+  if (timeline === undefined || sheet.store.getState().moment === undefined) sheet.actions.show({ block });
+  else sheet.actions.show({ block, moment: momentOfBlock(timeline, block) });
+};
+
+const useRun = (sheet: OpenSheet) => {
+  const program = useSheet(sheet, (s) => s.sheet?.program);
+  const clock = useSheet(sheet, (s) => s.sheet?.clock);
+  const moment = useSheet(sheet, (s) => s.moment);
+  const timeline = useTimeline(clock, program);
+  const now = useReplayed(timeline, program, moment);
+  const block = now?.block;
+  useEffect(() => {
+    if (block !== undefined) sheet.actions.show({ block });
+  }, [sheet, block]);
+  return { program, clock, timeline, moment };
+};
+
+/** Two places have its buttons; it is one replay. */
+const ReplayOf = ({
+  sheet,
+  run,
+  locale,
+}: {
+  readonly sheet: OpenSheet;
+  readonly run: Run;
+  readonly locale: string | undefined;
+}): ReactNode => {
+  const moment = useSheet(sheet, (s) => s.moment);
+  const playing = useSheet(sheet, (s) => s.playing === true);
+  const speed = useSheet(sheet, (s) => s.speed) ?? usualSpeed(run.timeline);
+  return (
+    <Replay
+      {...run}
+      moment={moment}
+      playing={playing}
+      speed={speed}
+      locale={locale}
+      onMoment={(at) => leaveOrGo(sheet, at)}
+      onPlaying={(goes) => sheet.store.setState({ playing: goes })}
+      onSpeed={(minutes) => sheet.store.setState({ speed: minutes })}
+    />
+  );
+};
+
+/** A replay that is left takes its moment and its block along. */
+const leaveOrGo = (sheet: OpenSheet, at: number | undefined): void =>
+  sheet.store.setState(at === undefined ? { moment: undefined, block: undefined, playing: false } : { moment: at });
+
+const usePlayed = (sheet: OpenSheet, timeline: Timeline | undefined): void => {
+  const moment = useSheet(sheet, (s) => s.moment);
+  const playing = useSheet(sheet, (s) => s.playing === true);
+  const speed = useSheet(sheet, (s) => s.speed);
+  usePlayback({
+    timeline,
+    moment,
+    playing,
+    speed: speed ?? (timeline === undefined ? 1 : usualSpeed(timeline)),
+    onMoment: (at) => leaveOrGo(sheet, at),
+    onEnded: () => sheet.store.setState({ playing: false }),
+  });
+};
+
+interface Run {
+  readonly program: ProgramView;
+  readonly clock: ClockView;
+  readonly timeline: Timeline;
+}
+
+const whole = (run: ReturnType<typeof useRun>): Run | undefined =>
+  run.program === undefined || run.clock === undefined || run.timeline === undefined || run.program.moves.begins.length === 0
+    ? undefined
+    : { program: run.program, clock: run.clock, timeline: run.timeline };
+
+/** For the way of the wire: the cut replayed, with the program beside it. */
+export const WayParts = ({ sheet, numbers }: PartProps): ReactNode => {
+  const run = useRun(sheet);
+  const block = useSheet(sheet, (s) => s.block);
+  const id = useSheet(sheet, (s) => s.record?.id);
+  const parts = whole(run);
+  const { locale } = numbers;
+  return (
+    <>
+      <h3>{replayWords.title}</h3>
+      {parts === undefined ? <p className="fact">{replayWords.none}</p> : <ReplayOf sheet={sheet} run={parts} locale={locale} />}
+      <h3>{programWords.title}</h3>
+      {run.program === undefined ? (
+        <p className="fact">{programWords.none}</p>
+      ) : (
+        <ProgramText
+          program={run.program}
+          block={block}
+          locale={locale}
+          download={id === undefined ? undefined : paths.file(id, 'program')}
+          onBlock={(at) => showBlock(sheet, run.timeline, at)}
+        />
+      )}
+    </>
+  );
+};
+
+/** For the hours: the run on the clock, whose start can be dragged, and the replay that goes along it. */
+export const HoursParts = ({ sheet, numbers }: PartProps): ReactNode => {
+  const run = useRun(sheet);
+  const parts = whole(run);
+  usePlayed(sheet, run.timeline);
+  if (run.clock === undefined) return null;
+  return (
+    <>
+      <ShiftStrip
+        clock={run.clock}
+        moment={run.moment}
+        locale={numbers.locale}
+        onStart={(startAt, name) => sheet.actions.edit(name, { startAt })}
+        onMoment={(at) => sheet.store.setState({ moment: at, playing: false })}
+      />
+      {parts !== undefined && <ReplayOf sheet={sheet} run={parts} locale={numbers.locale} />}
+    </>
+  );
+};
+
+const NO_CONTOURS: readonly ContourView[] = [];
+
+/** `tolerance` in mm, either side. For the proof: deviation by contour, and programs from elsewhere. */
+export const ProofParts = ({ sheet, numbers, tolerance }: PartProps & { readonly tolerance: number }): ReactNode => {
+  const contours = useSheet(sheet, (s) => s.sheet?.picture?.contours) ?? NO_CONTOURS;
+  const chosen = useSheet(sheet, (s) => s.chosen);
+  return (
+    <>
+      <DeviationPanel
+        contours={contours}
+        tolerance={tolerance}
+        chosen={chosen}
+        numbers={numbers}
+        deviation={(loop) => sheet.worker().deviation(loop)}
+        onChoose={(loop) => sheet.actions.choose(loop)}
+      />
+      <ProveOther prove={(text) => sheet.worker().prove(text)} locale={numbers.locale} />
+    </>
+  );
+};
+
+/** For wire and passes: the wall under the glass. */
+export const PassesParts = ({ sheet, numbers }: PartProps): ReactNode => {
+  const wall = useSheet(sheet, (s) => s.sheet?.wall);
+  return wall === undefined ? null : <UnderGlass wall={wall} numbers={numbers} />;
+};
+
+/** For the price: what would it cost if, and price against finish. */
+export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
+  const answer = useSheet(sheet, (s) => s.sheet);
+  const reached = useSheet(sheet, (s) => (s.record === undefined ? undefined : inputOf(s.record)['finish']));
+  const about = answer?.answer === 'yes' ? answer : undefined;
+  const finish = typeof reached === 'number' ? reached : USUAL_FINISH;
+  return (
+    <>
+      <WhatIfs
+        about={about}
+        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => worker.whatIfs())}
+        numbers={numbers}
+        onTry={(name, change) => sheet.actions.edit(name, change)}
+      />
+      <PriceCurve
+        about={about}
+        ask={() => sheet.aside.ask((worker) => worker.curve())}
+        finish={finish}
+        numbers={numbers}
+        onFinish={(ra, name) => sheet.actions.edit(name, { finish: ra })}
+      />
+    </>
+  );
+};
+
+/** As the job file has it where nobody says anything, µm. */
+const USUAL_FINISH = 1.6;
