@@ -8,6 +8,7 @@ import { FieldRow } from './field-row.tsx';
 import { FIELDS, fieldOfFinding } from './fields.ts';
 import { FigureTable } from './figure-table.tsx';
 import { Notes } from './margin.tsx';
+import { ReplayedParts } from './replayed-parts.tsx';
 import { useOnSheet } from './tools.ts';
 
 export const Chapters = (): ReactNode => (
@@ -42,6 +43,7 @@ const ChapterPart = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
       )}
       <Suspense fallback={null}>
         <Facts chapter={chapter} />
+        <ReplayedParts chapter={chapter} />
       </Suspense>
     </section>
   );
