@@ -17,15 +17,19 @@ export const roundBelow = (most: number): number => {
   return Number(([5, 2, 1].find((n) => n * power <= most * (1 + 1e-9)) ?? 1) * power);
 };
 
-/** Both ends of what a chart of deviation shows, mm, with zero between them and the tolerance too unless it is many times larger. */
+/**
+ * Both ends of what a chart of deviation shows, mm, with zero between them and the tolerance too unless it is many times larger.
+ * `counted` is the most metal left that counts, mm: peaks in corners that may come out round go beyond it and are cut off.
+ */
 export const deviationSpan = (
   deviations: ArrayLike<number>,
   tolerance: number,
+  counted = Number.POSITIVE_INFINITY,
 ): { readonly low: number; readonly high: number; readonly withTolerance: boolean } => {
   let [low, high] = [0, 0];
   for (let i = 0; i < deviations.length; i += 1) {
     low = Math.min(low, deviations[i]);
-    high = Math.max(high, deviations[i]);
+    high = Math.max(high, Math.min(deviations[i], counted));
   }
   const most = Math.max(high, -low);
   const withTolerance = tolerance > 0 && (most === 0 || tolerance <= 12 * most);

@@ -14,7 +14,8 @@ import { ProgramText } from './program-text.tsx';
 import { ProveOther } from './prove-other.tsx';
 import { Replay } from './replay.tsx';
 import { ShiftStrip } from './shift-strip.tsx';
-import { momentOfBlock, type Timeline } from './timeline.ts';
+import { showBlock } from './show-block.ts';
+import type { Timeline } from './timeline.ts';
 import { UnderGlass } from './under-glass.tsx';
 import { usePlayback } from './use-playback.ts';
 import { useReplayed, useTimeline } from './use-replayed.ts';
@@ -24,12 +25,6 @@ export interface PartProps {
   readonly sheet: OpenSheet;
   readonly numbers: Numbers;
 }
-
-/** A block that is chosen in picture or text is where the replay goes, so that wire, strip and text never differ. */
-export const showBlock = (sheet: OpenSheet, timeline: Timeline | undefined, block: number): void => {
-  if (timeline === undefined || sheet.store.getState().moment === undefined) sheet.actions.show({ block });
-  else sheet.actions.show({ block, moment: momentOfBlock(timeline, block) });
-};
 
 const useRun = (sheet: OpenSheet) => {
   const program = useSheet(sheet, (s) => s.sheet?.program);

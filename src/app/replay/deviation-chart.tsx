@@ -15,6 +15,8 @@ interface DeviationChartProps {
   readonly contour: ContourView;
 }
 
+const NO_CORNERS: NonNullable<DeviationView['rounded']> = [];
+
 /** px */
 const LEFT = 76;
 const RIGHT = 14;
@@ -27,7 +29,9 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
   const width = useWidth(frame, 700);
   const [place, setPlace] = useState<number | undefined>();
   const id = useId();
-  const span = useMemo(() => deviationSpan(profile.deviation, tolerance), [profile, tolerance]);
+  const { rounded: corners = NO_CORNERS } = profile;
+  const counted = corners.length === 0 ? undefined : Math.max(0, contour.leftMost ?? 0);
+  const span = useMemo(() => deviationSpan(profile.deviation, tolerance, counted), [profile, tolerance, counted]);
   const wide = width - LEFT - RIGHT;
   const x = (share: number): number => LEFT + share * wide;
   const y = (mm: number): number => TOP + ((span.high - mm) / (span.high - span.low)) * HIGH;
@@ -36,6 +40,7 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
   const steps = roundSteps(span.low / unit, span.high / unit, 6).map((s) => s * unit);
   const factor = roundBelow(HIGH / (span.high - span.low) / (wide / contour.perimeter));
   const at = place === undefined ? undefined : nearest(profile.share, place);
+  const rounded = Math.max(0, ...corners.map((r) => r.left));
   const told = (mm: number): string => `${mm > 0 ? '+' : ''}${small(numbers, mm)}`;
   const pointed = (event: PointerEvent<SVGSVGElement>): void => {
     const { left } = event.currentTarget.getBoundingClientRect();
@@ -61,11 +66,16 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
           <g key={mm}>
             <path className={Math.abs(mm) < 1e-12 ? 'chart-zero' : 'chart-grid'} d={`M${LEFT} ${y(mm)}h${wide}`} />
             <text x={LEFT - 8} y={y(mm) + 4} textAnchor="end">
-              {told(mm)}
+              {tick(numbers, mm)}
             </text>
           </g>
         ))}
-        <Curve profile={profile} x={x} y={y} columns={Math.round(wide)} />
+        <clipPath id={`${id}-plot`}>
+          <rect x={LEFT} y={TOP} width={wide} height={HIGH} />
+        </clipPath>
+        <g clipPath={`url(#${id}-plot)`}>
+          <Curve profile={profile} x={x} y={y} columns={Math.round(wide)} />
+        </g>
         <text className="chart-quiet" x={LEFT + 4} y={TOP - 4}>
           {`↑ ${words.above}`}
         </text>
@@ -80,7 +90,7 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
         {at !== undefined && (
           <>
             <path className="chart-at" d={`M${x(profile.share[at])} ${TOP}v${HIGH}`} />
-            <circle className="chart-dot" cx={x(profile.share[at])} cy={y(profile.deviation[at])} r={4} />
+            <circle className="chart-dot" cx={x(profile.share[at])} cy={Math.max(TOP, y(profile.deviation[at]))} r={4} />
           </>
         )}
       </svg>
@@ -94,21 +104,28 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
           step={0.005}
           value={place ?? 0}
           aria-valuetext={
-            at === undefined ? '' : words.at(numbers.length(profile.share[at] * contour.perimeter), told(profile.deviation[at]))
+            at === undefined ? '' : words.at(numbers.length(round(profile.share[at] * contour.perimeter)), told(profile.deviation[at]))
           }
           onChange={(event) => setPlace(Number(event.currentTarget.value))}
         />
         <output htmlFor={id}>
           {at === undefined
-            ? words.along(contour.id, numbers.length(contour.perimeter))
+            ? words.along(contour.id, numbers.length(round(contour.perimeter)))
             : words.at(numbers.length(round(profile.share[at] * contour.perimeter)), told(profile.deviation[at]))}
         </output>
       </p>
       <p className="table-note">
-        {words.magnified(numbers.plain(factor))} {!span.withTolerance && tolerance > 0 && words.outOfView(numbers.length(tolerance))}
+        {words.magnified(numbers.plain(factor))} {rounded > 0 && `${words.rounded(corners.length, small(numbers, rounded))} `}
+        {!span.withTolerance && tolerance > 0 && words.outOfView(numbers.length(tolerance))}
       </p>
     </div>
   );
+};
+
+/** Exactly so, and with its sign. */
+const tick = (numbers: DeviationChartProps['numbers'], mm: number): string => {
+  const value = Number((mm * 1000).toPrecision(6));
+  return `${value > 0 ? '+' : ''}${numbers.value({ value, unit: 'µm', low: value, high: value })}`;
 };
 
 const round = (mm: number): number => Number(mm.toFixed(2));

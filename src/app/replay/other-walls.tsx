@@ -40,7 +40,9 @@ export const OtherWalls = ({ wall, numbers, width }: OtherWallsProps): ReactNode
               <br />
               {face.shape === 'barrel' ? words.barrel(micrometres(numbers, face.off)) : words.within(numbers.length(round(face.off)))}
               <br />
-              {words.raRange(numbers.finish(round(face.ra[0])), numbers.finish(round(face.ra[1])).replace(/^Ra /, ''))}
+              {face.ra[0] === face.ra[1]
+                ? numbers.finish(round(face.ra[0]))
+                : words.raRange(numbers.finish(round(face.ra[0])), numbers.finish(round(face.ra[1])).replace(/^Ra /, ''))}
             </figcaption>
           </figure>
         ))}

@@ -67,6 +67,7 @@ export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftSt
           {shift !== 0 ? words.preview(said(clock.start + shift), night) : words.startHelp}
         </p>
       </div>
+      {clock.finish > span.to && shift === 0 && <p className="table-note">{words.first}</p>}
       <StopList clock={clock} locale={locale} onMoment={onMoment} />
     </section>
   );

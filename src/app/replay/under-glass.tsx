@@ -104,18 +104,7 @@ const Wall = ({ pass, low, scale, width, finishUnit, numbers }: WallProps): Reac
       <rect className="glass-gone" width={width} height={high} />
       <path className="glass-layer" d={`M0 0L${edge.join('L')}L0 ${high}Z`} />
       <path className="glass-metal" d={`M0 0L${layer.join('L')}L0 ${high}Z`} />
-      {pass.stock.value > 0 && (
-        <rect
-          className="glass-stock"
-          x={x(0)}
-          width={Math.max(0, x(surface) - x(0))}
-          height={high}
-          clipPath={`url(#glass-${pass.number})`}
-        />
-      )}
-      <clipPath id={`glass-${pass.number}`}>
-        <path d={`M0 0L${edge.join('L')}L0 ${high}Z`} />
-      </clipPath>
+      {pass.stock.value > 0 && <Stock id={`glass-${pass.number}`} from={x(0)} width={width} high={high} edge={edge} />}
       <path className="glass-edge" d={`M${edge.join('L')}`} />
       <path className="glass-wanted" d={`M${x(0)} 0V${high}`} />
       <path className="glass-bar" d={`M${10} ${high - 12}v6h${bar * scale}v-6`} />
@@ -126,6 +115,35 @@ const Wall = ({ pass, low, scale, width, finishUnit, numbers }: WallProps): Reac
   );
 };
 
+interface StockProps {
+  readonly id: string;
+  readonly from: number;
+  readonly width: number;
+  readonly high: number;
+  readonly edge: readonly string[];
+}
+
+/** Hatched from the wanted surface outwards: the layer beneath it is seen. */
+const Stock = ({ id, from, width, high, edge }: StockProps): ReactNode => (
+  <>
+    <clipPath id={`${id}-metal`}>
+      <path d={`M0 0L${edge.join('L')}L0 ${high}Z`} />
+    </clipPath>
+    <clipPath id={`${id}-outside`}>
+      <rect x={from} width={Math.max(0, width - from)} height={high} />
+    </clipPath>
+    <g clipPath={`url(#${id}-metal)`}>
+      <path className="glass-stock" d={hatch(from, width, high)} clipPath={`url(#${id}-outside)`} />
+    </g>
+  </>
+);
+
+/** px between the lines of a hatch. */
+const APART = 9;
+
+const hatch = (from: number, width: number, high: number): string =>
+  Array.from({ length: Math.ceil((width - from + high) / APART) }, (_, i) => `M${from + i * APART} 0l${-high} ${high}`).join('');
+
 /** Keeps the mean depth of the layer's lower side where its figure says. */
 const layerLift = (off: readonly number[]): number => 0.35 * Math.max(...off);
 
@@ -134,11 +152,9 @@ const Key = (): ReactNode => (
     {(['metal', 'layer', 'stock', 'wanted'] as const).map((part) => (
       <li key={part}>
         <svg width={26} height={14} viewBox="0 0 26 14" aria-hidden="true">
-          {part === 'wanted' ? (
-            <path className="glass-wanted" d="M13 0V14" />
-          ) : (
-            <rect className={`glass-${part} key`} width={26} height={14} />
-          )}
+          {part === 'wanted' && <path className="glass-wanted" d="M13 0V14" />}
+          {part === 'stock' && <path className="glass-stock" d={hatch(0, 26, 14)} />}
+          {(part === 'metal' || part === 'layer') && <rect className={`glass-${part}`} width={26} height={14} />}
         </svg>{' '}
         {part === 'stock' ? words.stockWord : words[part]}
       </li>

@@ -1,5 +1,6 @@
 /** The picture beside the chapters: it follows the one in view, and what is pointed at in the margin. */
 import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { showBlock } from '../replay/show-block.ts';
 import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { DeviationView, FindingView } from '../work/views.ts';
@@ -47,7 +48,7 @@ export const PictureBeside = (): ReactNode => {
           onHand={(name, change) => sheet.actions.edit(name, change)}
           onChoose={(owner) => sheet.actions.choose(owner)}
           onPoint={(id) => sheet.store.setState(id === undefined ? { pointed: undefined } : { pointed: id })}
-          onBlock={(at) => sheet.actions.show({ block: at })}
+          onBlock={(at) => showBlock(sheet, timeline, at)}
         />
       </Suspense>
     </section>

@@ -48,9 +48,9 @@ export const replayWords = {
   forward: 'Block on',
   toStart: 'To the start',
   leave: 'Leave the replay',
-  speed: 'Minutes of the run in a second',
+  speed: 'Minutes a second',
   says: (oclock: string, what: string): string => `${oclock} · ${what}`,
-  cutting: (pass: number, line: string, share: string): string => `pass ${pass}, line ${line}, ${share} of its way done`,
+  cutting: (pass: number, line: string, share: string): string => `pass ${pass}, line ${line}, ${share} of its way`,
   travel: (line: string): string => `travels without the wire, line ${line}`,
   stands: (what: string): string => `stands: ${what}`,
   piece: (n: number): string => ` · piece ${n}`,
@@ -106,7 +106,9 @@ export const deviationWords = {
   },
   choose: (id: string): string => `Show the deviation of ${id}`,
   chart: (id: string, left: string, deep: string): string => `Deviation along ${id}: at most ${left} left on and ${deep} cut too deep.`,
-  along: (id: string, length: string): string => `along ${id}, ${length} from its entry`,
+  along: (id: string, length: string): string => `${id} is ${length} long`,
+  rounded: (n: number, left: string): string =>
+    `Peaks that leave the chart stand in ${n === 1 ? 'an inside corner' : `${n} inside corners`} that may come out round: up to ${left} stays there and is not counted.`,
   above: 'left on',
   below: 'cut too deep',
   allowed: 'allowed',
@@ -139,7 +141,7 @@ export const glassWords = {
     `Height to scale; sideways ${factor} times as large, for all alike. The waviness is invented, its height is not.`,
   within: (text: string): string => `within ${text}`,
   barrel: (text: string): string => `barrel ${text}`,
-  raRange: (low: string, high: string): string => (low === high ? low : `${low} to ${high}`),
+  raRange: (low: string, high: string): string => `${low} to ${high}`,
 } as const;
 
 export const priceWords = {

@@ -235,4 +235,6 @@ export interface DeviationView {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly deviation: Float64Array;
+  /** Inside corners that may come out round, with the mm of metal that this leaves in them: the largest deviation does not count it. */
+  readonly rounded?: readonly { readonly x: number; readonly y: number; readonly left: number }[];
 }

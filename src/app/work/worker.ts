@@ -74,14 +74,16 @@ const worker: JobWorker = {
   },
   curve: () => (last === undefined || answered()?.facts.answer !== 'yes' ? [] : priceCurve(last.run)),
   deviation: (loop) => {
-    const profile = answered()?.facts.proof?.contours.find((c) => c.loop === loop)?.profile;
-    if (profile === undefined) return undefined;
+    const found = answered()?.facts.proof?.contours.find((c) => c.loop === loop);
+    if (found === undefined) return undefined;
+    const { profile } = found;
     return {
       loop,
       share: Float64Array.from(profile, (p) => p.share),
       x: Float64Array.from(profile, (p) => p.at.x),
       y: Float64Array.from(profile, (p) => p.at.y),
       deviation: Float64Array.from(profile, (p) => p.deviation),
+      rounded: found.rounded.map(({ at, left }) => ({ x: at.x, y: at.y, left })),
     };
   },
   paper: (name): Paper | undefined => {
