@@ -24,5 +24,6 @@ export default defineConfig({
     pool: 'forks',
     globalSetup: ['test/browser/unpack.ts'],
     testTimeout: 120_000,
+    hookTimeout: 60_000,
   },
 } as never);

@@ -15,6 +15,9 @@ export const answered = async (page: Page): Promise<string> => {
   return (await sentence.textContent()) ?? '';
 };
 
+/** Until the page says that the server has everything. */
+export const saved = (page: Page): Promise<void> => page.locator('.saving', { hasText: /^Saved$/ }).waitFor({ timeout: PATIENCE });
+
 export const word = (page: Page, field: string): Locator => page.locator(`.answer [data-field="${field}"]`);
 
 /** Types over a word of the sentence and waits for the new answer. */

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, recordOf, word } from './hands.ts';
+import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 const DRAWING = 'examples/die-plate/die-plate.dxf';
@@ -67,7 +67,7 @@ describe('the main job', () => {
     expect(await answered(page)).toContain('where ±0.02 mm is asked');
     await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
     expect(await answered(page)).toContain('where ±0.01 mm is asked');
-    await page.locator('.saving', { hasText: 'Saved' }).waitFor();
+    await saved(page);
     await page.reload();
     expect(await answered(page)).toContain('where ±0.01 mm is asked');
     await undo.click();

@@ -1,0 +1,54 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered, edit, jobIn, keptInput, word } from './hands.ts';
+import { type Stand, stand } from './stand.ts';
+
+describe('in inch, by somebody who writes decimals with a comma', () => {
+  let server: Stand;
+  let page: Page;
+  beforeAll(async () => {
+    server = await stand();
+    ({ page } = await server.open('/', { locale: 'de-DE' }));
+    await answered(page);
+  });
+  afterAll(() => server.close());
+
+  const kept = () => keptInput(server, jobIn(page));
+
+  it('half an inch is kept as 12.7 mm, typed with its unit or without', async () => {
+    expect(await edit(page, 'height', '0,5 in')).toContain('12,7 mm high');
+    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+    await page.getByRole('button', { name: 'inch', exact: true }).click();
+    expect(await word(page, 'height').textContent()).toBe('0,5 in');
+    expect(await edit(page, 'height', '0,75')).toContain('0,75 in high');
+    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 19.05 });
+    expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in high');
+    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+  });
+
+  it('inputs and results alike are told in inch and microinch, and nothing that is kept changes', async () => {
+    const before = await kept();
+    await page.getByRole('button', { name: 'µin', exact: true }).click();
+    const sentence = await answered(page);
+    expect(sentence).toMatch(/holds ±0,000\d+ in where ±0,000\d+ in is asked/);
+    expect(sentence).toMatch(/Ra \d+(,\d+)? µin where Ra 31,5 µin is/);
+    expect(sentence).toMatch(/costs [\d.]+,\d\d EUR/);
+    expect(sentence).not.toMatch(/\d (mm|µm)\b(?! brass| coated| wire)/);
+    expect(await kept()).toEqual(before);
+  });
+
+  it('thou and microinch are understood', async () => {
+    expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
+    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ tolerance: 0.0127 });
+    expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
+    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ finish: 1.016 });
+  });
+
+  it('the units stay with the user over a reload', async () => {
+    await page.reload();
+    expect(await answered(page)).toContain('0,5 in high');
+    await page.getByRole('button', { name: 'mm', exact: true }).click();
+    await page.getByRole('button', { name: 'µm', exact: true }).click();
+    expect(await answered(page)).toMatch(/12,7 mm high.*where ±0,0127 mm is asked, and .* where Ra 1,02 µm is/);
+  });
+});
