@@ -1,7 +1,10 @@
 /** A size as it was measured, and what follows from it: new registers, whether they may be set, and why not. */
 import type { Remote } from 'comlink';
 import { type FormEvent, type ReactNode, useState } from 'react';
+import { preferences } from '../state/open-sheet.ts';
+import { numbersIn } from '../words/numbers.ts';
 import { runWords } from '../words/run.ts';
+import { readLength } from '../words/typed.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
 import type { ContourView } from '../work/views.ts';
 import type { WriteDown } from './run-page.tsx';
@@ -20,8 +23,11 @@ export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): Reac
     event.preventDefault();
     const said = new FormData(event.currentTarget);
     const field = (name: string): string => String(said.get(name) ?? '').trim();
+    const [size, wanted] = [sizeIn(field('size')), sizeIn(field('wanted'))];
+    const unread = [size, wanted].find((s) => s.kind === 'cannot');
+    if (unread?.kind === 'cannot') return setAnswer(unread);
     const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
-    const text = `${field('contour')}: ${field('size')} of ${field('wanted')}${degrees}${said.has('one-side') ? ' one side' : ''}`;
+    const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${said.has('one-side') ? ' one side' : ''}`;
     writeDown({ kind: 'measured', about: field('contour'), text });
     setAnswer(await worker().correct([text]));
   };
@@ -62,6 +68,26 @@ export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): Reac
     </section>
   );
 };
+
+type Size = { readonly kind: 'size'; readonly mm: number } | { readonly kind: 'cannot'; readonly sentence: string };
+
+/** As this user writes numbers, in the unit they chose. */
+const sizeIn = (text: string): Size => {
+  const typed = readLength(text, numbersIn(preferences()));
+  if (typed.kind === 'value') return { kind: 'size', mm: typed.value as number };
+  return {
+    kind: 'cannot',
+    sentence:
+      typed.kind === 'wrong'
+        ? typed.reason
+        : words.unclear(
+            text,
+            typed.readings.map((r) => r.said),
+          ),
+  };
+};
+
+const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) : '');
 
 const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
   if (answer.kind === 'cannot') return <p className="warning">{answer.sentence}</p>;

@@ -34,6 +34,8 @@ export const runWords = {
     safe: 'These may be set.',
     notSafe: 'Do not set these: read why.',
     kept: 'Written down.',
+    unclear: (text: string, readings: readonly string[]): string =>
+      `${text} can be ${readings.join(' or ')}: write it with its unit or without grouping.`,
   },
   log: {
     title: 'Written down',
