@@ -16,9 +16,17 @@ z.config({ jitless: true });
 
 const sheetPage = () => import('./sheet/sheet-page.tsx');
 const SheetPage = lazy(sheetPage);
-const JobsPage = lazy(() => import('./jobs/jobs-page.tsx'));
-const ShopPage = lazy(() => import('./shop/shop-page.tsx').then((m) => ({ default: m.ShopPage })));
-const MachinePage = lazy(() => import('./sheet/machine-page.tsx'));
+const jobsPage = () => import('./jobs/jobs-page.tsx');
+const JobsPage = lazy(jobsPage);
+const shopPage = () => import('./shop/shop-page.tsx');
+const ShopPage = lazy(() => shopPage().then((m) => ({ default: m.ShopPage })));
+const machinePage = () => import('./sheet/machine-page.tsx');
+const MachinePage = lazy(machinePage);
+
+/** ms after the start: whatever page is first is not to wait for the others. */
+const LATER = 3000;
+// A page that was never fetched could not be drawn while the server is gone, and could not even say so.
+setTimeout(() => void Promise.allSettled([sheetPage(), jobsPage(), shopPage(), machinePage()]), LATER);
 
 const Page = (): ReactNode => {
   const route = useRoute();
