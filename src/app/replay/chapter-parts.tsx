@@ -34,7 +34,7 @@ const useRun = (sheet: OpenSheet) => {
   const now = useReplayed(timeline, program, moment);
   const block = now?.block;
   useEffect(() => {
-    if (block !== undefined) sheet.actions.show({ block });
+    if (block !== undefined) sheet.store.setState({ block });
   }, [sheet, block]);
   return { program, clock, timeline, moment };
 };

@@ -60,7 +60,7 @@ export const Replay = (props: ReplayProps): ReactNode => {
             ))}
           </select>
         </span>
-        <button type="button" className="plain" disabled={moment === undefined} onClick={() => go(undefined)}>
+        <button type="button" className="plain" aria-label={words.leaveIt} disabled={moment === undefined} onClick={() => go(undefined)}>
           {words.leave}
         </button>
       </div>

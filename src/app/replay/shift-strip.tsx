@@ -25,7 +25,7 @@ export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftSt
   const width = useWidth(frame, 700);
   const [shift, setShift] = useState(0);
   const rest = useMemo(() => roomyAround(clock), [clock]);
-  const span = panned(rest, clock.start + shift);
+  const span = panned(rest, clock.start + shift, clock.finish + shift);
   const perMinute = width / (span.to - span.from);
   const marks = useMemo(() => marksOf(clock, shift), [clock, shift]);
   const night = marks.filter((m) => m.atNight).length;
@@ -83,11 +83,12 @@ const roomyAround = (clock: ClockView): Span => {
   return { from, to: Math.ceil((span.to + room) / 30) * 30 };
 };
 
-/** The span moved along when the start is dragged to its edge. */
-const panned = ({ from, to }: Span, start: number): Span => {
+/** The span moved along when the start is dragged, so that the whole run stays in sight and the nights pass beneath it. */
+const panned = ({ from, to }: Span, start: number, finish: number): Span => {
   const edge = (to - from) * 0.04;
-  const by = Math.max(0, start - (to - edge)) + Math.min(0, start - (from + edge));
-  return { from: from + by, to: to + by };
+  const late = Math.max(0, Math.min(finish, start + to - from - 2 * edge) - (to - edge));
+  const early = Math.min(0, start - (from + edge));
+  return { from: from + late + early, to: to + late + early };
 };
 
 interface MomentSliderProps {

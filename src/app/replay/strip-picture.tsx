@@ -12,6 +12,8 @@ export const STRIP_HIGH = BAND + DEEP + 40;
 const PER_TICK = 62;
 const PER_PIN = 17;
 const PER_LABEL = 40;
+/** Half of the room that a day's name takes. */
+const DAY_WORD = 40;
 
 export interface StripPictureProps {
   readonly clock: ClockView;
@@ -67,7 +69,7 @@ export const StripPicture = (props: StripPictureProps): ReactNode => {
         >
           <strong>{oclockOf(first.from)}</strong> {words.mark(first.kind)}
           {first.atNight && `, ${words.atNight}`}. {first.what}
-          {(pointed?.length ?? 0) > 1 && ` ${words.more((pointed?.length ?? 1) - 1)}`}
+          {(pointed?.length ?? 0) > 1 && ` ${words.near((pointed?.length ?? 1) - 1)}`}
         </p>
       )}
     </>
@@ -139,7 +141,12 @@ const Ticks = ({ from, to, width, locale }: Pick<GroundProps, 'from' | 'to' | 'w
           {oclockOf(at)}
         </text>
         {(i === 0 || midnight) && (
-          <text className="strip-quiet" x={x} y={bottom + 35} textAnchor={anchor}>
+          <text
+            className="strip-quiet"
+            x={Math.max(x, 2)}
+            y={bottom + 35}
+            textAnchor={x < DAY_WORD ? 'start' : x > width - DAY_WORD ? 'end' : 'middle'}
+          >
             {dayOf(at, locale)}
           </text>
         )}

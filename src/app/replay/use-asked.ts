@@ -24,9 +24,14 @@ export const useAsked = <T>(place: RefObject<HTMLElement | null>, about: unknown
   const asking = useRef(ask);
   asking.current = ask;
   const fresh = state.of === about;
+  // What was begun in view is finished out of view; what changes out of view waits until it is looked at.
+  const [wanted, setWanted] = useState<unknown>();
+  useEffect(() => {
+    if (seen) setWanted(about);
+  }, [seen, about]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked again for another subject or another try, not for every state
   useEffect(() => {
-    if (!seen || about === undefined || fresh) return;
+    if (wanted === undefined || wanted !== about || fresh) return;
     let newest = true;
     const timer = setTimeout(() => {
       asking.current().then(
@@ -38,13 +43,13 @@ export const useAsked = <T>(place: RefObject<HTMLElement | null>, about: unknown
       newest = false;
       clearTimeout(timer);
     };
-  }, [seen, about, tries]);
+  }, [wanted, about, tries]);
   const again = useCallback(() => {
     setState((before) => ({ ...before, failed: undefined }));
     setTries((n) => n + 1);
   }, []);
   const failed = about !== undefined && state.failed === about;
-  return { answer: state.answer, older: !fresh, working: seen && about !== undefined && !fresh && !failed, failed, again };
+  return { answer: state.answer, older: !fresh, working: wanted === about && about !== undefined && !fresh && !failed, failed, again };
 };
 
 const useSeen = (place: RefObject<HTMLElement | null>): boolean => {
