@@ -33,9 +33,12 @@ describe('kerfwright answer', () => {
       /^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./,
     );
     expect(readdirSync(out).toSorted()).toEqual([
+      'die-plate.annex.pdf',
       'die-plate.answer.txt',
       'die-plate.drawing.svg',
       'die-plate.edges.svg',
+      'die-plate.hole-table.pdf',
+      'die-plate.inspection-sheet.pdf',
       'die-plate.nc',
       'die-plate.proof.svg',
       'die-plate.quotation.pdf',

@@ -6,6 +6,7 @@ import { DropAnywhere } from './jobs/drop-anywhere.tsx';
 import { PageMasthead } from './look/page-masthead.tsx';
 import { wear } from './look/theme.ts';
 import { type Route, useRoute } from './route.ts';
+import { beginEarly } from './state/early-worker.ts';
 import { preferences } from './state/open-sheet.ts';
 import { pageWords as words } from './words/page.ts';
 import './look/fonts.ts';
@@ -80,6 +81,8 @@ class Guard extends Component<{ readonly children: ReactNode }, { readonly broke
   }
 }
 
+// These pages will run a job: the worker loads while they do.
+if (/^\/($|job\/|run\/)/.test(location.pathname)) beginEarly();
 // The first visit goes on to the example: its page is fetched while the list of jobs is asked for.
 if (location.pathname === '/') void sheetPage();
 wear(preferences().theme);

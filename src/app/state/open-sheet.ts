@@ -7,9 +7,10 @@ import type { JobRecord } from '../../server/message/job-record.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Sheet } from '../work/views.ts';
 import { type Aside, startAside } from './aside.ts';
+import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
-import { type Runner, startRunner, type WarmWorker, warmWorker } from './runner.ts';
+import { type Runner, startRunner, type WarmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
 
@@ -30,7 +31,7 @@ export type Opened =
   | { readonly kind: 'gone' };
 
 export const openSheet = async (id: string): Promise<Opened> => {
-  const warm = warmWorker();
+  const warm = takeWorker();
   const opened = await openWith(id, warm);
   if (opened.kind !== 'open') warm.thread.terminate();
   return opened;

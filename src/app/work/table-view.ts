@@ -110,7 +110,7 @@ export const othersView = ({ otherWays }: JobFacts): TableView | undefined =>
             w.process,
             w.sentence,
             w.edge === undefined ? '' : shown(w.edge.minutes),
-            w.edge === undefined ? '' : shown(w.edge.slope),
+            w.edge === undefined ? '' : `${w.edge.slope.value.toFixed(2)}°`,
             w.edge === undefined ? '' : `${w.edge.ra.low.toFixed(0)} to ${w.edge.ra.high.toFixed(0)} µm`,
           ]),
         ],
