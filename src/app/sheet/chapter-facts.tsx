@@ -52,22 +52,12 @@ export const WayFacts = (): ReactNode => {
 };
 
 export const ProofFacts = (): ReactNode => {
-  const { numbers } = useTools();
   const answer = useOnSheet((s) => s.sheet);
   const proven = useContours().filter((c) => c.state !== undefined);
   if (answer === undefined) return null;
-  const amount = (mm: number | undefined): string => {
-    const micrometres = (mm ?? 0) * 1000;
-    return mm === undefined ? '' : numbers.value({ value: micrometres, unit: 'µm', low: micrometres - 0.05, high: micrometres + 0.05 });
-  };
-  const table: TableView = {
-    columns: [left(words.proofColumns.id), left(words.proofColumns.state), right(words.proofColumns.left), right(words.proofColumns.deep)],
-    rows: proven.map((c) => [c.id, c.state ?? '', amount(c.leftMost), amount(c.gougeMost)]),
-  };
   return (
     <>
       <p className="fact">{proven.length === 0 ? words.noProof : answer.answer === 'yes' ? words.proven : words.notProven}</p>
-      <FigureTable title={words.provenContours} table={table} place="proof" />
       <FigureTable title={words.budget} table={answer.budget} place="budget" />
     </>
   );

@@ -131,7 +131,6 @@ export const sheetWords = {
     `${name}: ${contours === 1 ? 'one contour' : `${contours} contours`}, ${width} by ${height}`,
   noDrawing: 'The drawing could not be read far enough to be shown.',
   contours: 'Contours in the order of cutting',
-  provenContours: 'What the proof says of each contour',
   contourColumns: { number: 'No.', id: 'Contour', kept: 'Kept', length: 'Length', hole: 'Start hole', tab: 'Tab', piece: 'Piece' },
   kept: {
     die: 'the block',
@@ -143,7 +142,6 @@ export const sheetWords = {
   },
   noTab: 'none',
   fromEdge: 'from the edge',
-  proofColumns: { id: 'Contour', state: 'State', left: 'Left on, at most', deep: 'Cut too deep, at most' },
   proven: 'The program, read back word by word, cuts what the drawing asks.',
   notProven: 'The program is not proven; the reasons stand in the margin.',
   noProof: 'There is no program to be proven yet.',
