@@ -36,11 +36,8 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
     if (!/[\t\n]/.test(text.trimEnd())) return;
     event.preventDefault();
     const pasted = withPaste(rows, columns, spot, text);
-    put(
-      pasted.rows,
-      pasted.cells.map((c) => ({ row: c.row, column: c.column.path })),
-      words.pasted,
-    );
+    const cells = pasted.cells.map((c) => ({ row: c.row, column: c.column.path }));
+    put(pasted.rows, cells, words.pasted);
     setTold(words.pastedCells(pasted.cells.length));
   };
   const keep = (row: number, column: Column, text: string): void =>
@@ -48,8 +45,9 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
   return (
     <section aria-labelledby={title}>
       <h2 id={title}>{words.table(table)}</h2>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-      <section className="scrolls" tabIndex={0} aria-label={words.table(table)}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keyboard */}
+      {/* biome-ignore lint/a11y/useSemanticElements: a field set would promise fields of one kind */}
+      <div className="scrolls" tabIndex={0} role="group" aria-label={words.cells(words.table(table))}>
         <table>
           <Head columns={columns} />
           <tbody>
@@ -66,7 +64,7 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
             ))}
           </tbody>
         </table>
-      </section>
+      </div>
       <button type="button" onClick={() => put([...rows, rows.at(-1) === undefined ? {} : copyOf(rows.at(-1) as Input)], [], '')}>
         {words.add(table)}
       </button>

@@ -15,13 +15,6 @@ export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly
 export const addToLog = (id: string, entry: LogEntry): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
 export const removeJob = (id: string): Promise<Answered<unknown>> => send('DELETE', paths.job(id));
 
-/** Drawings, each of which becomes a job; or a job file with its drawing. */
-export const bringIn = (files: readonly File[]): Promise<Answered<readonly JobRecord[]>> => {
-  const form = new FormData();
-  for (const file of files) form.append('files', file, file.name);
-  return answered(fetch(paths.jobs, { method: 'POST', body: form }), (r) => r.json() as Promise<readonly JobRecord[]>);
-};
-
 export const fetchDrawing = (id: string): Promise<Answered<Uint8Array>> =>
   answered(fetch(paths.drawing(id)), async (r) => new Uint8Array(await r.arrayBuffer()));
 

@@ -19,6 +19,7 @@ export const shopWords = {
   add: (key: string): string => `Add a ${TABLES[key]?.[1] ?? 'row'}`,
   remove: (name: string): string => `Remove ${name}`,
   row: 'Row',
+  cells: (table: string): string => `${table}, cells`,
   save: 'Save the shop',
   saved: 'Saved.',
   unsaved: 'Not saved yet.',
