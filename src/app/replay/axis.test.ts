@@ -1,3 +1,5 @@
+/** Steps, spans and thinning of charts. */
+/** The axis of the strip: where its marks stand. */
 import { describe, expect, it } from 'vitest';
 import { deviationSpan, roundBelow, roundSteps, thinned } from './axis.ts';
 

@@ -1,3 +1,5 @@
+/** How a replay goes on by itself. */
+/** Playing, pausing and stepping through a run. */
 import { describe, expect, it } from 'vitest';
 import { goneOn, steppedOn, usualSpeed } from './playing.ts';
 import type { Timeline } from './timeline.ts';

@@ -1,3 +1,5 @@
+/** What the shift strip draws where, and which moments need a person. */
+/** The scale of the strip: moments and places on it, there and back. */
 import { describe, expect, it } from 'vitest';
 import {
   calm,

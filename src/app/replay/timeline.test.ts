@@ -1,3 +1,5 @@
+/** Moments, moves and blocks found from each other, on a small run whose numbers are plain. */
+/** Clock, machine minutes, moves and blocks, each found from the other. */
 import { describe, expect, it } from 'vitest';
 import type { ClockView } from '../work/views.ts';
 import { atMoment, placeOn } from './at-moment.ts';

@@ -1,3 +1,5 @@
+/** Invented shapes have the sizes that are given. */
+/** The wall under the glass, to scale. */
 import { describe, expect, it } from 'vitest';
 import { craterProfile } from './crater-profile.ts';
 import { faceLine, sidewaysFactor } from './faces.ts';

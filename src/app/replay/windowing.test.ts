@@ -1,3 +1,5 @@
+/** Lines in view of short and very long programs. */
+/** Which lines of a long program are drawn. */
 import { describe, expect, it } from 'vitest';
 import { heightOf, linesInView, linesWith, scrollTo, TALLEST } from './windowing.ts';
 
