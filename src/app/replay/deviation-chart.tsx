@@ -35,13 +35,9 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
   const wide = width - LEFT - RIGHT;
   const x = (share: number): number => LEFT + share * wide;
   const y = (mm: number): number => TOP + ((span.high - mm) / (span.high - span.low)) * HIGH;
-  // Steps are round in the unit in which they are read.
-  const unit = numbers.finishUnit === 'µin' ? 2.54e-5 : 1e-3;
-  const steps = roundSteps(span.low / unit, span.high / unit, 6).map((s) => s * unit);
   const factor = roundBelow(HIGH / (span.high - span.low) / (wide / contour.perimeter));
   const at = place === undefined ? undefined : nearest(profile.share, place);
   const rounded = Math.max(0, ...corners.map((r) => r.left));
-  const told = (mm: number): string => `${mm > 0 ? '+' : ''}${small(numbers, mm)}`;
   const pointed = (event: PointerEvent<SVGSVGElement>): void => {
     const { left } = event.currentTarget.getBoundingClientRect();
     setPlace(Math.min(1, Math.max(0, (event.clientX - left - LEFT) / wide)));
@@ -62,31 +58,14 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
         onPointerLeave={() => setPlace(undefined)}
       >
         {span.withTolerance && <Band y={y} tolerance={tolerance} width={wide} text={words.allowed} />}
-        {steps.map((mm) => (
-          <g key={mm}>
-            <path className={Math.abs(mm) < 1e-12 ? 'chart-zero' : 'chart-grid'} d={`M${LEFT} ${y(mm)}h${wide}`} />
-            <text x={LEFT - 8} y={y(mm) + 4} textAnchor="end">
-              {tick(numbers, mm)}
-            </text>
-          </g>
-        ))}
+        <Across span={span} y={y} wide={wide} numbers={numbers} />
         <clipPath id={`${id}-plot`}>
           <rect x={LEFT} y={TOP} width={wide} height={HIGH} />
         </clipPath>
         <g clipPath={`url(#${id}-plot)`}>
           <Curve profile={profile} x={x} y={y} columns={Math.round(wide)} />
         </g>
-        <text className="chart-quiet" x={LEFT + 4} y={TOP - 4}>
-          {`↑ ${words.above}`}
-        </text>
-        <text className="chart-quiet" x={LEFT + 4} y={TOP + HIGH + 14}>
-          {`↓ ${words.below}`}
-        </text>
-        {roundSteps(0, contour.perimeter, Math.max(2, Math.floor(wide / 110))).map((mm, i) => (
-          <text key={mm} x={x(mm / contour.perimeter)} y={TOP + HIGH + 32} textAnchor={i === 0 ? 'start' : 'middle'}>
-            {numbers.length(mm)}
-          </text>
-        ))}
+        <Along length={contour.perimeter} x={x} wide={wide} numbers={numbers} />
         {at !== undefined && (
           <>
             <path className="chart-at" d={`M${x(profile.share[at])} ${TOP}v${HIGH}`} />
@@ -94,31 +73,87 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
           </>
         )}
       </svg>
-      <p className="chart-says">
-        <label htmlFor={id}>{words.place}</label>
-        <input
-          id={id}
-          type="range"
-          min={0}
-          max={1}
-          step={0.005}
-          value={place ?? 0}
-          aria-valuetext={
-            at === undefined ? '' : words.at(numbers.length(round(profile.share[at] * contour.perimeter)), told(profile.deviation[at]))
-          }
-          onChange={(event) => setPlace(Number(event.currentTarget.value))}
-        />
-        <output htmlFor={id}>
-          {at === undefined
-            ? words.along(contour.id, numbers.length(round(contour.perimeter)))
-            : words.at(numbers.length(round(profile.share[at] * contour.perimeter)), told(profile.deviation[at]))}
-        </output>
-      </p>
+      <Readout profile={profile} contour={contour} at={at} place={place} numbers={numbers} onPlace={setPlace} />
       <p className="table-note">
         {words.magnified(numbers.plain(factor))} {rounded > 0 && `${words.rounded(corners.length, small(numbers, rounded))} `}
         {!span.withTolerance && tolerance > 0 && words.outOfView(numbers.length(tolerance))}
       </p>
     </div>
+  );
+};
+
+interface AcrossProps extends Pick<DeviationChartProps, 'numbers'> {
+  readonly span: { readonly low: number; readonly high: number };
+  readonly y: (mm: number) => number;
+  readonly wide: number;
+}
+
+/** The lines of the amounts; their steps are round in the unit in which they are read. */
+const Across = ({ span, y, wide, numbers }: AcrossProps): ReactNode => {
+  const unit = numbers.finishUnit === 'µin' ? 2.54e-5 : 1e-3;
+  return (
+    <>
+      {roundSteps(span.low / unit, span.high / unit, 6).map((step) => (
+        <g key={step}>
+          <path className={step === 0 ? 'chart-zero' : 'chart-grid'} d={`M${LEFT} ${y(step * unit)}h${wide}`} />
+          <text x={LEFT - 8} y={y(step * unit) + 4} textAnchor="end">
+            {tick(numbers, step * unit)}
+          </text>
+        </g>
+      ))}
+      <text className="chart-quiet" x={LEFT + 4} y={TOP - 4}>
+        {`↑ ${words.above}`}
+      </text>
+      <text className="chart-quiet" x={LEFT + 4} y={TOP + HIGH + 14}>
+        {`↓ ${words.below}`}
+      </text>
+    </>
+  );
+};
+
+interface AlongProps extends Pick<DeviationChartProps, 'numbers'> {
+  readonly length: number;
+  readonly x: (share: number) => number;
+  readonly wide: number;
+}
+
+/** px that a length takes beneath the chart. */
+const PER_LENGTH = 110;
+
+const Along = ({ length, x, wide, numbers }: AlongProps): ReactNode =>
+  roundSteps(0, length, Math.max(2, Math.floor(wide / PER_LENGTH))).map((mm, i) => (
+    <text key={mm} x={x(mm / length)} y={TOP + HIGH + 32} textAnchor={i === 0 ? 'start' : 'middle'}>
+      {numbers.length(mm)}
+    </text>
+  ));
+
+interface ReadoutProps extends Pick<DeviationChartProps, 'profile' | 'contour' | 'numbers'> {
+  readonly at: number | undefined;
+  readonly place: number | undefined;
+  readonly onPlace: (share: number) => void;
+}
+
+/** The amount at a place in words; by keyboard the place is moved here. */
+const Readout = ({ profile, contour, at, place, numbers, onPlace }: ReadoutProps): ReactNode => {
+  const id = useId();
+  const length = (share: number): string => numbers.length(round(share * contour.perimeter));
+  const amount = at === undefined ? 0 : profile.deviation[at];
+  const told = at === undefined ? '' : words.at(length(profile.share[at]), `${amount > 0 ? '+' : ''}${small(numbers, amount)}`);
+  return (
+    <p className="chart-says">
+      <label htmlFor={id}>{words.place}</label>
+      <input
+        id={id}
+        type="range"
+        min={0}
+        max={1}
+        step={0.005}
+        value={place ?? 0}
+        aria-valuetext={told}
+        onChange={(event) => onPlace(Number(event.currentTarget.value))}
+      />
+      <output htmlFor={id}>{at === undefined ? words.along(contour.id, length(1)) : told}</output>
+    </p>
   );
 };
 

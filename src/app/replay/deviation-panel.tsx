@@ -24,50 +24,7 @@ export const DeviationPanel = ({ contours, tolerance, chosen, numbers, deviation
   if (shown === undefined) return null;
   return (
     <section className="deviation" aria-label={words.title}>
-      <div className="table-place">
-        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-        <section className="table-scroll deviation-scroll" tabIndex={0} aria-label={words.title}>
-          <table>
-            <caption>{words.title}</caption>
-            <thead>
-              <tr>
-                <th scope="col">{words.columns.contour}</th>
-                <th scope="col">{words.columns.state}</th>
-                <th scope="col" data-align="right">
-                  {words.columns.left}
-                </th>
-                <th scope="col" data-align="right">
-                  {words.columns.deep}
-                </th>
-                <th scope="col" data-align="right">
-                  {words.columns.tolerance}
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {proven.map((c) => (
-                <tr key={c.id} data-marked={c.id === shown.id}>
-                  <th scope="row">
-                    <button
-                      type="button"
-                      className="plain"
-                      aria-label={words.choose(c.id)}
-                      aria-pressed={c.id === shown.id}
-                      onClick={() => onChoose(c.id)}
-                    >
-                      {c.id}
-                    </button>
-                  </th>
-                  <td>{c.state}</td>
-                  <td data-align="right">{amount(numbers, c.leftMost)}</td>
-                  <td data-align="right">{amount(numbers, c.gougeMost)}</td>
-                  <td data-align="right">{numbers.within(tolerance)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </section>
-      </div>
+      <Table proven={proven} shown={shown} tolerance={tolerance} numbers={numbers} onChoose={onChoose} />
       {profile === 'working' ? (
         <p role="status">{words.working}</p>
       ) : profile === undefined || profile.share.length < 2 ? (
@@ -78,6 +35,58 @@ export const DeviationPanel = ({ contours, tolerance, chosen, numbers, deviation
     </section>
   );
 };
+
+interface TableProps extends Pick<DeviationPanelProps, 'tolerance' | 'numbers' | 'onChoose'> {
+  readonly proven: readonly ContourView[];
+  readonly shown: ContourView;
+}
+
+const Table = ({ proven, shown, tolerance, numbers, onChoose }: TableProps): ReactNode => (
+  <div className="table-place">
+    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+    <section className="table-scroll deviation-scroll" tabIndex={0} aria-label={words.title}>
+      <table>
+        <caption>{words.title}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.columns.contour}</th>
+            <th scope="col">{words.columns.state}</th>
+            <th scope="col" data-align="right">
+              {words.columns.left}
+            </th>
+            <th scope="col" data-align="right">
+              {words.columns.deep}
+            </th>
+            <th scope="col" data-align="right">
+              {words.columns.tolerance}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {proven.map((c) => (
+            <tr key={c.id} data-marked={c.id === shown.id}>
+              <th scope="row">
+                <button
+                  type="button"
+                  className="plain"
+                  aria-label={words.choose(c.id)}
+                  aria-pressed={c.id === shown.id}
+                  onClick={() => onChoose(c.id)}
+                >
+                  {c.id}
+                </button>
+              </th>
+              <td>{c.state}</td>
+              <td data-align="right">{amount(numbers, c.leftMost)}</td>
+              <td data-align="right">{amount(numbers, c.gougeMost)}</td>
+              <td data-align="right">{numbers.within(tolerance)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  </div>
+);
 
 const amount = (numbers: Small, mm: number | undefined): string => (mm === undefined ? '' : small(numbers, Math.abs(mm)));
 

@@ -26,9 +26,9 @@ export const OtherWalls = ({ wall, numbers, width }: OtherWallsProps): ReactNode
     <>
       <h3>{words.others(numbers.length(thickness))}</h3>
       <div className="other-walls">
-        <svg width={BAR - 12} height={HIGH + 12} viewBox={`0 0 ${BAR - 12} ${HIGH + 12}`} aria-hidden="true">
-          <path className="glass-bar" d={`M16 6h-6V${HIGH + 6}h6`} />
-          <text className="glass-bar-text" transform={`translate(8 ${HIGH / 2 + 6}) rotate(-90)`} textAnchor="middle">
+        <svg width={BAR - 10} height={HIGH + 12} viewBox={`0 0 ${BAR - 10} ${HIGH + 12}`} aria-hidden="true">
+          <path className="glass-bar" d={`M22 6h-6V${HIGH + 6}h6`} />
+          <text className="glass-bar-text" transform={`translate(12 ${HIGH / 2 + 6}) rotate(-90)`} textAnchor="middle">
             {numbers.length(thickness)}
           </text>
         </svg>

@@ -71,30 +71,11 @@ const Chart = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => 
         role="img"
         aria-label={words.curvePicture(numbers.finish(points[0]?.finish ?? 0), numbers.finish(points.at(-1)?.finish ?? 0))}
       >
-        {roundSteps(0, highest, 5).map((each) => (
-          <g key={each}>
-            <path className={each === 0 ? 'chart-zero' : 'chart-grid'} d={`M${LEFT} ${y(each)}h${wide}`} />
-            <text x={LEFT - 8} y={y(each) + 4} textAnchor="end">
-              {numbers.money(each)}
-            </text>
-          </g>
-        ))}
+        <Prices highest={highest} y={y} wide={wide} numbers={numbers} />
         <Steps points={points} x={x} right={LEFT + wide} />
         <path className="chart-line" d={`M${points.map((p) => `${x(p.finish)} ${y(p.each)}`).join('L')}`} />
         <Labels points={points} x={x} numbers={numbers} />
-        {finish <= (points[0]?.finish ?? 0) && finish >= (points.at(-1)?.finish ?? 0) && (
-          <>
-            <path className="chart-chosen" d={`M${x(finish)} ${TOP - 8}V${TOP + HIGH}`} />
-            <text
-              className="chart-chosen-text"
-              x={x(finish) + (x(finish) > width - 90 ? -5 : 5)}
-              y={TOP - 10}
-              textAnchor={x(finish) > width - 90 ? 'end' : 'start'}
-            >
-              {words.chosen}
-            </text>
-          </>
-        )}
+        <Chosen points={points} finish={finish} x={x} right={width - 90} />
         {points.map((p) => (
           <circle
             key={p.finish}
@@ -128,6 +109,42 @@ const chosenOf = (points: readonly PricePoint[], finish: number): PricePoint | u
   points.find((p) => Math.abs(p.finish - finish) < 1e-6 * finish);
 
 type Across = (ra: number) => number;
+
+interface PricesProps extends Pick<PriceCurveProps, 'numbers'> {
+  readonly highest: number;
+  readonly y: (each: number) => number;
+  readonly wide: number;
+}
+
+const Prices = ({ highest, y, wide, numbers }: PricesProps): ReactNode =>
+  roundSteps(0, highest, 5).map((each) => (
+    <g key={each}>
+      <path className={each === 0 ? 'chart-zero' : 'chart-grid'} d={`M${LEFT} ${y(each)}h${wide}`} />
+      <text x={LEFT - 8} y={y(each) + 4} textAnchor="end">
+        {numbers.money(each)}
+      </text>
+    </g>
+  ));
+
+interface ChosenProps extends Pick<CurveProps, 'points' | 'finish'> {
+  readonly x: Across;
+  /** px from which its word stands left of the line. */
+  readonly right: number;
+}
+
+/** The finish asked for, where the curve reaches it. */
+const Chosen = ({ points, finish, x, right }: ChosenProps): ReactNode => {
+  if (finish > (points[0]?.finish ?? 0) || finish < (points.at(-1)?.finish ?? 0)) return null;
+  const late = x(finish) > right;
+  return (
+    <>
+      <path className="chart-chosen" d={`M${x(finish)} ${TOP - 8}V${TOP + HIGH}`} />
+      <text className="chart-chosen-text" x={x(finish) + (late ? -5 : 5)} y={TOP - 10} textAnchor={late ? 'end' : 'start'}>
+        {words.chosen}
+      </text>
+    </>
+  );
+};
 
 /** Where one more pass is needed: a broken line, and between two of them how many there are. */
 const Steps = ({ points, x, right }: { readonly points: readonly PricePoint[]; readonly x: Across; readonly right: number }): ReactNode => {

@@ -1,5 +1,5 @@
 /** The program as text: numbered lines of which only those in view are drawn, the current block marked, what a line means in plain words. */
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { programWords as words } from '../words/replay.ts';
 import type { ProgramView } from '../work/views.ts';
 import { ProgramTools } from './program-tools.tsx';
@@ -50,16 +50,7 @@ const Text = ({ lines, block, looked, onBlock, onLook }: TextProps): ReactNode =
   const [view, setView] = useState({ top: 0, height: 396 });
   const id = useId();
   const { first, end, offset } = linesInView({ ...view, line: LINE }, lines.length);
-  const show = (line: number): void => {
-    const { current } = box;
-    if (current === null) return;
-    const top = scrollTo(line, { top: current.scrollTop, height: current.clientHeight, line: LINE }, lines.length);
-    if (top !== current.scrollTop) current.scrollTop = top;
-  };
-  // biome-ignore lint/correctness/useExhaustiveDependencies: only another block, or another program, moves the text
-  useEffect(() => {
-    if (block !== undefined) show(block);
-  }, [block, lines]);
+  const show = useScrolling(box, lines, block);
   const go = (line: number): void => {
     const to = Math.min(Math.max(line, 0), lines.length - 1);
     onLook(to);
@@ -67,9 +58,7 @@ const Text = ({ lines, block, looked, onBlock, onLook }: TextProps): ReactNode =
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const at = looked ?? block ?? first;
-    const page = Math.floor(view.height / LINE) - 2;
-    const by: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowUp: -1, PageDown: page, PageUp: -page, Home: -at, End: lines.length };
-    const step = by[event.key];
+    const step = stepOf(event.key, Math.floor(view.height / LINE) - 2, lines.length);
     if (event.key === 'Enter' || event.key === ' ') onBlock(at);
     else if (step !== undefined) go(at + step);
     else return;
@@ -90,32 +79,74 @@ const Text = ({ lines, block, looked, onBlock, onLook }: TextProps): ReactNode =
     >
       <div className="program-whole" style={{ height: heightOf(lines.length, LINE) }} role="presentation">
         <div className="program-lines" style={{ transform: `translateY(${offset}px)` }} role="presentation">
-          {lines.slice(first, end).map((text, i) => {
-            const line = first + i;
-            return (
-              // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are those of the list box
-              <div
-                key={line}
-                id={`${id}-${line}`}
-                role="option"
-                tabIndex={-1}
-                className="program-line"
-                aria-selected={line === block}
-                data-looked={line === looked}
-                aria-posinset={line + 1}
-                aria-setsize={lines.length}
-                onPointerEnter={() => onLook(line)}
-                onClick={() => onBlock(line)}
-              >
-                <span className="program-number" aria-hidden="true">
-                  {line + 1}
-                </span>
-                <code>{text}</code>
-              </div>
-            );
-          })}
+          {inView(first, end).map((line) => (
+            <Line
+              key={line}
+              id={`${id}-${line}`}
+              line={line}
+              count={lines.length}
+              text={lines[line] ?? ''}
+              current={line === block}
+              looked={line === looked}
+              onLook={onLook}
+              onBlock={onBlock}
+            />
+          ))}
         </div>
       </div>
     </div>
   );
 };
+
+/** Brings a line into view, and by itself the current block whenever it is another one. */
+const useScrolling = (box: RefObject<HTMLDivElement | null>, lines: readonly string[], block: number | undefined) => {
+  const show = (line: number): void => {
+    const { current } = box;
+    if (current === null) return;
+    const top = scrollTo(line, { top: current.scrollTop, height: current.clientHeight, line: LINE }, lines.length);
+    if (top !== current.scrollTop) current.scrollTop = top;
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only another block, or another program, moves the text
+  useEffect(() => {
+    if (block !== undefined) show(block);
+  }, [block, lines]);
+  return show;
+};
+
+const inView = (first: number, end: number): readonly number[] => Array.from({ length: end - first }, (_, i) => first + i);
+
+/** Lines that a key goes on by; to the very ends by more than there are. */
+const stepOf = (key: string, page: number, count: number): number | undefined => {
+  const steps: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowUp: -1, PageDown: page, PageUp: -page, Home: -count, End: count };
+  return steps[key];
+};
+
+interface LineProps extends Pick<TextProps, 'onLook' | 'onBlock'> {
+  readonly id: string;
+  readonly line: number;
+  readonly count: number;
+  readonly text: string;
+  readonly current: boolean;
+  readonly looked: boolean;
+}
+
+const Line = ({ id, line, count, text, current, looked, onLook, onBlock }: LineProps): ReactNode => (
+  // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are those of the list box
+  <div
+    id={id}
+    role="option"
+    tabIndex={-1}
+    className="program-line"
+    aria-selected={current}
+    data-looked={looked}
+    aria-posinset={line + 1}
+    aria-setsize={count}
+    onPointerEnter={() => onLook(line)}
+    onClick={() => onBlock(line)}
+  >
+    <span className="program-number" aria-hidden="true">
+      {line + 1}
+    </span>
+    <code>{text}</code>
+  </div>
+);

@@ -21,10 +21,8 @@ type State =
 /** The worker reads programs as they come from a machine, MB. */
 const MOST = 20;
 
-export const ProveOther = ({ prove, locale, onJudged }: ProveOtherProps): ReactNode => {
+const useJudging = (prove: ProveOtherProps['prove'], onJudged: ProveOtherProps['onJudged']) => {
   const [state, setState] = useState<State>({ kind: 'none' });
-  const [over, setOver] = useState(false);
-  const field = useRef<HTMLInputElement>(null);
   const take = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
     const { name } = file;
@@ -39,6 +37,13 @@ export const ProveOther = ({ prove, locale, onJudged }: ProveOtherProps): ReactN
       setState({ kind: 'failed', sentence: words.readingFailed(name) });
     }
   };
+  return { state, take, leave: () => setState({ kind: 'none' }) };
+};
+
+export const ProveOther = ({ prove, locale, onJudged }: ProveOtherProps): ReactNode => {
+  const { state, take, leave } = useJudging(prove, onJudged);
+  const [over, setOver] = useState(false);
+  const field = useRef<HTMLInputElement>(null);
   const dropped = (event: DragEvent): void => {
     event.preventDefault();
     // The page takes drawings wherever they are dropped: what is dropped here is a program.
@@ -71,7 +76,7 @@ export const ProveOther = ({ prove, locale, onJudged }: ProveOtherProps): ReactN
           {words.choose}
         </button>
         {state.kind !== 'none' && state.kind !== 'proving' && (
-          <button type="button" className="plain" onClick={() => setState({ kind: 'none' })}>
+          <button type="button" className="plain" onClick={leave}>
             {words.own}
           </button>
         )}

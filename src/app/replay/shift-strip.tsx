@@ -117,7 +117,11 @@ const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: Mome
       step={length / 1000}
       value={Math.min(moment ?? 0, length)}
       disabled={hidden}
-      style={{ marginLeft: (clock.start - span.from) * perMinute - THUMB / 2, width: length * perMinute + THUMB }}
+      style={{
+        visibility: hidden ? 'hidden' : 'visible',
+        marginLeft: (clock.start - span.from) * perMinute - THUMB / 2,
+        width: length * perMinute + THUMB,
+      }}
       onChange={(event) => onMoment(Number(event.currentTarget.value))}
     />
   );

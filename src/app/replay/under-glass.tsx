@@ -107,8 +107,8 @@ const Wall = ({ pass, low, scale, width, finishUnit, numbers }: WallProps): Reac
       {pass.stock.value > 0 && <Stock id={`glass-${pass.number}`} from={x(0)} width={width} high={high} edge={edge} />}
       <path className="glass-edge" d={`M${edge.join('L')}`} />
       <path className="glass-wanted" d={`M${x(0)} 0V${high}`} />
-      <path className="glass-bar" d={`M${10} ${high - 12}v6h${bar * scale}v-6`} />
-      <text className="glass-bar-text" x={10} y={high - 16}>
+      <path className="glass-bar" d={`M${width - 10 - bar * scale} ${high - 12}v6h${bar * scale}v-6`} />
+      <text className="glass-bar-text" x={width - 10} y={high - 16} textAnchor="end">
         {numbers.value({ value: bar, unit: 'µm', low: bar, high: bar })}
       </text>
     </svg>
