@@ -60,8 +60,11 @@ const meaningOf = (line: string, dialect: Dialect, known: ReadonlyMap<string, st
     partOf(letter as string, number as string, known, condition),
   );
   const at = placeOf(text);
-  return [...parts, ...(at === '' ? [] : [at]), ...comments.map((c) => `note: ${c.toLowerCase()}`)].join('; ');
+  return [...parts, ...(at === '' ? [] : [at]), ...comments.map((c) => `note: ${calm(c)}`)].join('; ');
 };
+
+/** Comments of a program know only capitals; names of contours, lines and registers keep theirs. */
+const calm = (comment: string): string => comment.toLowerCase().replace(/\b[lod]\d+\b/g, (name) => name.toUpperCase());
 
 const partOf = (letter: string, number: string, known: ReadonlyMap<string, string>, condition: string | undefined): readonly string[] => {
   const word = known.get(plain(`${letter}${number}`));
