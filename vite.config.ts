@@ -22,6 +22,8 @@ export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
     pool: 'forks',
+    // One fewer than the cores is the usual; on two cores that would be one, and the browser mostly waits.
+    maxWorkers: 2,
     globalSetup: ['test/browser/unpack.ts'],
     testTimeout: 120_000,
     hookTimeout: 60_000,

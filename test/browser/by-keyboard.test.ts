@@ -1,3 +1,4 @@
+/** The sheet by keyboard alone. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, jobIn, keptInput } from './hands.ts';

@@ -1,3 +1,4 @@
+/** What the first visit shows, and how soon. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered } from './hands.ts';
 import { type Stand, stand } from './stand.ts';

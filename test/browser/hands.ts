@@ -22,8 +22,12 @@ export const word = (page: Page, field: string): Locator => page.locator(`.answe
 
 /** Types over a word of the sentence and waits for the new answer. */
 export const edit = async (page: Page, field: string, text: string): Promise<string> => {
-  await word(page, field).click();
   const input = page.locator('.in-sentence input');
+  // A notice that comes at this very moment moves the word away from under the pointer; whoever missed it clicks again.
+  for (let tries = 0; tries < 5 && !(await input.isVisible()); tries += 1) {
+    await word(page, field).click();
+    await input.waitFor({ timeout: 1500 }).catch(() => undefined);
+  }
   await input.fill(text);
   await input.press('Enter');
   return answered(page);

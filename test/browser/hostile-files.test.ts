@@ -1,3 +1,4 @@
+/** Drawings that try to run something in the page. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asciiDxf, type Tag } from '../dxf-writer.ts';

@@ -1,3 +1,4 @@
+/** Inches, and numbers with a decimal comma. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, edit, jobIn, keptInput, word } from './hands.ts';

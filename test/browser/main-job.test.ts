@@ -1,3 +1,4 @@
+/** The main job, from a dropped drawing to program and papers. */
 import { execFileSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

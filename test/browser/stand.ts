@@ -24,7 +24,7 @@ export interface OpenPage {
   readonly errors: string[];
 }
 
-/** ms a server may take to print its address. */
+/** ms a server may take to print its address, and a page to show what is waited for. */
 const PATIENCE = 20_000;
 
 export const stand = async (): Promise<Stand> => {
@@ -50,6 +50,7 @@ export const stand = async (): Promise<Stand> => {
 
 const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', ...options });
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(String(error)));

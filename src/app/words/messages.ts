@@ -27,4 +27,3 @@ export const messages = {
   glass: glassWords,
   priceCurve: priceWords,
 } as const;
-export type Messages = typeof messages;

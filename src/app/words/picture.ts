@@ -123,7 +123,7 @@ export const pictureWords = {
   startHole: 'Start hole',
   diameter: 'Ø',
   pick: 'Pick in the picture',
-  pickOf: (what: string) => `Pick ${what} in the picture`,
+  pickOf: (what: string) => `Pick in the picture: ${what}`,
   set: 'Set',
   setOf: (what: string) => `Set ${what}`,
   order: 'Turn in the order of cutting',

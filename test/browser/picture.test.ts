@@ -1,0 +1,56 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered, brought, exampleOf } from './hands.ts';
+import { largeDrawing } from './large-drawing.ts';
+import { frameRatio } from './picture-frames.ts';
+import { type Stand, stand } from './stand.ts';
+
+const SEGMENTS = 100_000;
+
+describe('the picture', () => {
+  let server: Stand;
+  beforeAll(async () => {
+    server = await stand();
+  });
+  afterAll(() => server.close());
+
+  it('stays fluid with 100,000 segments: its frames beside those of an empty canvas', async () => {
+    const [id = ''] = await brought(server, [largeDrawing(SEGMENTS)]);
+    const { page, errors } = await server.open(`/job/${id}`);
+    await answered(page);
+    await page.waitForSelector('.beside canvas');
+    await page.waitForTimeout(1000);
+    const { ratio, slowRatio, picture } = await frameRatio(page, '.beside canvas', 1.5);
+    process.stdout.write(
+      `picture of ${SEGMENTS} segments: frames ${ratio.toFixed(2)} times those of an empty canvas, slow ones ${slowRatio.toFixed(2)}\n`,
+    );
+    expect(picture.count).toBeGreaterThan(10);
+    expect(ratio).toBeLessThan(4);
+    expect(errors).toEqual([]);
+  });
+
+  it('draws the contours, and follows the wheel and the buttons', async () => {
+    const { page } = await server.open(`/job/${await exampleOf(server)}`);
+    await answered(page);
+    await page.waitForSelector('.beside canvas');
+    await expect.poll(() => inked(page), { timeout: 5000 }).toBeGreaterThan(0.003);
+    const bar = page.locator('.beside');
+    const before = await bar.screenshot();
+    await page.getByRole('button', { name: 'Closer' }).click();
+    await expect.poll(async () => (await bar.screenshot()).equals(before)).toBe(false);
+    await page.getByRole('button', { name: 'Show all' }).click();
+    await expect.poll(async () => (await bar.screenshot()).equals(before)).toBe(true);
+  });
+});
+
+/** Share of the canvas that is not its ground. */
+const inked = async (page: Page): Promise<number> =>
+  Number(
+    await page.evaluate(`(() => {
+      const canvas = document.querySelector('.beside canvas');
+      const { data } = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
+      let inked = 0;
+      for (let i = 0; i < data.length; i += 4) if (data[i + 3] > 0 && (data[i] !== data[0] || data[i + 1] !== data[1])) inked += 1;
+      return inked / (data.length / 4);
+    })()`),
+  );

@@ -1,0 +1,94 @@
+/** The shop, pasted into and saved. */
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { ShopRecord } from '../../src/server/message/answers.ts';
+import { answered, exampleOf } from './hands.ts';
+import { type Stand, stand } from './stand.ts';
+
+describe('the pages of the shop', () => {
+  let server: Stand;
+  let page: Page;
+  beforeAll(async () => {
+    server = await stand();
+    ({ page } = await server.open('/shop'));
+    await page.locator('.shop table').first().waitFor();
+  });
+  afterAll(() => server.close());
+
+  const kept = async (): Promise<ShopRecord> => (await (await fetch(`${server.address}/api/shop`)).json()) as ShopRecord;
+  const wires = async () => (await kept()).shop['wires'] as readonly Readonly<Record<string, unknown>>[];
+  const cell = (table: string, row: number, column: string): Locator => page.getByLabel(`${table}, Row ${row}, ${column}`, { exact: true });
+  const save = () => page.getByRole('button', { name: 'Save the shop' }).click();
+  const told = (text: string) => page.locator('.saving [role="status"]', { hasText: text }).waitFor();
+
+  it('cells that a spreadsheet copied are pasted, each with its day and where it comes from', async () => {
+    const before = await wires();
+    await paste(page, cell('Wires', 1, 'price'), '1125\n1095,5');
+    await page.getByText('2 cells pasted.').waitFor();
+    await save();
+    await told('Saved.');
+    const after = await wires();
+    expect(after.map((w) => w['price'])).toEqual([1125, 1095.5, ...before.slice(2).map((w) => w['price'])]);
+    expect(after.map(({ price: _, ...rest }) => rest)).toEqual(before.map(({ price: _, ...rest }) => rest));
+    const { said = {} } = await kept();
+    expect(said[`wires/${String(after[0]?.['id'])}/price`]).toMatchObject({
+      basis: 'pasted',
+      on: expect.stringMatching(/^\d{4}-\d\d-\d\d$/),
+    });
+  });
+
+  it('a value that cannot be used is not saved, and told at its cell', async () => {
+    const before = await kept();
+    await cell('Wires', 2, 'diameter').fill('thick');
+    await cell('Wires', 2, 'diameter').press('Enter');
+    await told('Not saved yet.');
+    await save();
+    await told('these values cannot be used');
+    const wrong = cell('Wires', 2, 'diameter');
+    expect(await wrong.getAttribute('aria-invalid')).toBe('true');
+    expect(await wrong.getAttribute('title')).toMatch(/number|thick/);
+    expect(await page.locator('[aria-invalid="true"]').count()).toBe(1);
+    expect(await kept()).toEqual(before);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await save();
+    await told('Saved.');
+  });
+
+  it('the next job is worked out with what was saved', async () => {
+    const id = await exampleOf(server);
+    const before = await server.open(`/job/${id}`);
+    const price = priceIn(await answered(before.page));
+    const rate = cell('Rates', 2, 'machine hour');
+    expect(await rate.inputValue()).toBe('4400');
+    await rate.fill('8800');
+    await rate.press('Enter');
+    await save();
+    await told('Saved.');
+    const after = await server.open(`/job/${id}`);
+    expect(priceIn(await answered(after.page))).toBeGreaterThan(price * 1.2);
+  });
+
+  it('two who edit the shop do not overwrite each other silently', async () => {
+    const { page: other } = await server.open('/shop');
+    await other.getByLabel('Name of the shop on its papers').fill('The other shop');
+    await other.getByRole('button', { name: 'Save the shop' }).click();
+    await other.locator('.saving [role="status"]', { hasText: 'Saved.' }).waitFor();
+    await page.getByLabel('Name of the shop on its papers').fill('This shop');
+    await save();
+    await told('changed elsewhere');
+    expect((await kept()).shop['name']).toBe('The other shop');
+    await page.getByRole('button', { name: 'Load it anew' }).click();
+    await expect.poll(() => page.getByLabel('Name of the shop on its papers').inputValue()).toBe('The other shop');
+  });
+});
+
+const priceIn = (sentence: string): number => Number(/costs ([\d,.]+) EUR/.exec(sentence)?.[1]?.replaceAll(',', '') ?? 'no price');
+
+const paste = async (page: Page, cell: Locator, text: string): Promise<void> => {
+  await cell.focus();
+  await page.evaluate(`(() => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', ${JSON.stringify(text)});
+    document.activeElement.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  })()`);
+};

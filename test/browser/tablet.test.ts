@@ -1,0 +1,103 @@
+/** A tablet at the machine. */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered, exampleOf, recordOf, word } from './hands.ts';
+import { type Stand, stand } from './stand.ts';
+
+/** Decimals with a comma, as on many tablets. */
+const TABLET = { locale: 'de-DE', viewport: { width: 1180, height: 820 }, hasTouch: true } as const;
+
+describe('on a tablet, by touch', () => {
+  let server: Stand;
+  let page: Page;
+  let id: string;
+  beforeAll(async () => {
+    server = await stand();
+    id = await exampleOf(server);
+    ({ page } = await server.open(`/run/${id}`, TABLET));
+    await page.locator('.stops input').first().waitFor();
+  });
+  afterAll(() => server.close());
+
+  const log = async () => (await recordOf(server, id)).log;
+
+  it('a stop is ticked off, and the next one stands on top with its hour', async () => {
+    const next = page.locator('.next');
+    const first = await next.locator('.what').textContent();
+    expect(await next.locator('.oclock').textContent()).toMatch(/[A-Z][a-z]+ \d\d:\d\d/);
+    await next.locator('button').tap();
+    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: 5000 }).toEqual(['tick']);
+    expect(await next.locator('.what').textContent()).not.toBe(first);
+    expect(await page.locator('.stops li[data-ticked="true"]').count()).toBe(1);
+    await page.locator('.stops li[data-ticked="false"] label').first().tap();
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 5000 }).toBe(2);
+  });
+
+  it('a size that was measured gives new registers that may be set', async () => {
+    await measured(page, '23,994', '24');
+    const registers = page.locator('.run table', { hasText: 'New offset registers' });
+    await registers.waitFor();
+    expect(await page.textContent('.run .safe')).toContain('may be set');
+    const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map(parseFloat);
+    // An opening that came out 0.006 mm too narrow wants every register smaller by half of it.
+    expect(after - before).toBeCloseTo(-0.003, 4);
+    expect((await log()).at(-1)).toMatchObject({ kind: 'measured', text: expect.stringContaining('23.994 of 24') });
+  });
+
+  it('a size that is no size is asked again instead of being corrected', async () => {
+    await measured(page, 'wide', '24');
+    await page.locator('.run .warning').first().waitFor();
+    expect(await page.locator('.run table', { hasText: 'New offset registers' }).count()).toBe(0);
+  });
+
+  it('a change that would cut too deep is not let through without a warning', async () => {
+    await measured(page, '24,006', '24');
+    await page.locator('.run .warning', { hasText: 'Do not set these' }).waitFor();
+  });
+
+  it('notes, times and a broken wire stay with the job', async () => {
+    await page.getByLabel('Note', { exact: true }).fill('flushing weak on L4');
+    await page.getByRole('button', { name: 'Write down', exact: true }).tap();
+    await page.getByLabel('Minutes it really took').fill('312');
+    await page.getByRole('button', { name: 'Write down the time' }).tap();
+    await page.getByRole('button', { name: 'The wire broke' }).tap();
+    await expect
+      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: 5000 })
+      .toEqual([
+        ['note', 'flushing weak on L4'],
+        ['time', '312'],
+        ['break', 'wire broke'],
+      ]);
+    await page.reload();
+    await page.locator('.entries', { hasText: 'flushing weak on L4' }).waitFor();
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 10_000 }).toBe(2);
+  });
+
+  it('whatever is touched at the machine is as wide as a gloved finger', async () => {
+    const small =
+      (await page.evaluate(`[...document.querySelectorAll('.run :is(button, select, input:not([type=checkbox]), label:has(input[type=checkbox]))')]
+      .map((e) => [e.textContent || e.name, e.getBoundingClientRect()]).filter(([, r]) => r.width < 44 || r.height < 44).map(([t, r]) => t + ' ' + r.width + ' x ' + r.height)`)) as readonly string[];
+    expect(small).toEqual([]);
+  });
+
+  it('the sheet is worked by touch too, and nothing of it hangs over the edge', async () => {
+    const { page: sheet } = await server.open(`/job/${id}`, TABLET);
+    await answered(sheet);
+    await word(sheet, 'height').tap();
+    await sheet.locator('.in-sentence input').fill('30');
+    await sheet.locator('.in-sentence input').press('Enter');
+    expect(await answered(sheet)).toContain('30 mm high');
+    await sheet.locator('.answer .result-word').first().tap();
+    await sheet.waitForSelector('.answer .why-tree');
+    for (const width of [1180, 820]) {
+      await sheet.setViewportSize({ width, height: width === 820 ? 1180 : 820 });
+      expect(await sheet.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+    }
+  });
+});
+
+const measured = async (page: Page, size: string, wanted: string): Promise<void> => {
+  await page.locator('input[name="size"]').fill(size);
+  await page.locator('input[name="wanted"]').fill(wanted);
+  await page.getByRole('button', { name: 'What now?' }).tap();
+};
