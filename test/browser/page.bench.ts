@@ -1,0 +1,54 @@
+/** How long a user waits for the page: for the first answer after opening it, and for the answer to an edit beside what the core took of it. */
+
+import type { BenchRow } from '../../tools/bench-row.ts';
+import { answered, edit, exampleOf } from './hands.ts';
+import { stand } from './stand.ts';
+
+/** Heights to edit to, mm: each is a question that was not asked before. */
+const HEIGHTS = ['30', '28', '26', '24', '22', '34', '36'] as const;
+/** The first edits find nothing warm yet. */
+const COLD = 2;
+
+interface Waited {
+  readonly duration: number;
+  readonly detail: { readonly core: number; readonly view: number };
+}
+
+export const rows = async (): Promise<readonly BenchRow[]> => {
+  const server = await stand();
+  try {
+    const id = await exampleOf(server);
+    const start = performance.now();
+    const { page } = await server.open(`/job/${id}`);
+    await answered(page);
+    const first = performance.now() - start;
+    for (const height of HEIGHTS) await edit(page, 'height', height);
+    const entries = (await page.evaluate(
+      `performance.getEntriesByName('answer shown').map((e) => ({ duration: e.duration, detail: e.detail }))`,
+    )) as readonly Waited[];
+    const warm = entries.slice(1 + COLD);
+    const [shown, core] = [middle(warm.map((e) => e.duration)), middle(warm.map((e) => e.detail.core))];
+    return [
+      {
+        name: 'first answer of the example after opening the page',
+        ours: first,
+        unit: 'ms',
+        peers: [{ name: 'the budget', value: 2000, atLeast: 1 }],
+      },
+      {
+        name: 'answer to an edit of the die plate, from keeping it to its paint',
+        ours: shown,
+        unit: 'ms',
+        peers: [
+          { name: 'the budget', value: 300, atLeast: 1 },
+          { name: 'one and a half times what the core took of it', value: 1.5 * core, atLeast: 1 },
+        ],
+        note: `core ${core.toFixed(0)} ms`,
+      },
+    ];
+  } finally {
+    await server.close();
+  }
+};
+
+const middle = (numbers: readonly number[]): number => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? Number.NaN;
