@@ -53,6 +53,7 @@ const STATES: Readonly<Record<string, (server: Stand, example: string) => Promis
     await page.locator('.in-sentence input').fill('31');
     await page.keyboard.press('Enter');
     await page.waitForSelector('.notice');
+    await answered(page);
     return page;
   },
   'the list of jobs': async (server) => {
@@ -116,6 +117,8 @@ describe('nobody is shut out', () => {
       const page = await open(server, example);
       for (const colorScheme of ['light', 'dark'] as const) {
         await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+        // What had begun to change its colour before is done by then.
+        await page.waitForTimeout(300);
         expect(await shutOut(page), colorScheme).toEqual([]);
       }
       await page.setViewportSize({ width: 820, height: 1180 });

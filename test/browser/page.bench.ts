@@ -1,11 +1,14 @@
 /** How long a user waits for the page: for the first answer after opening it, and for the answer to an edit beside what the core took of it. */
 
 import type { BenchRow } from '../../tools/bench-row.ts';
-import { answered, edit, exampleOf } from './hands.ts';
-import { stand } from './stand.ts';
+import { answered, brought, edit, exampleOf } from './hands.ts';
+import { largeDrawing } from './large-drawing.ts';
+import { type FrameRatio, frameRatio } from './picture-frames.ts';
+import { type Stand, stand } from './stand.ts';
 
 /** Heights to edit to, mm: each is a question that was not asked before. */
 const HEIGHTS = ['30', '28', '26', '24', '22', '34', '36'] as const;
+const SEGMENTS = 100_000;
 /** The first edits find nothing warm yet. */
 const COLD = 2;
 
@@ -28,6 +31,7 @@ export const rows = async (): Promise<readonly BenchRow[]> => {
     )) as readonly Waited[];
     const warm = entries.slice(1 + COLD);
     const [shown, core] = [middle(warm.map((e) => e.duration)), middle(warm.map((e) => e.detail.core))];
+    const frames = await framesOfLarge(server);
     return [
       {
         name: 'first answer of the example after opening the page',
@@ -45,10 +49,25 @@ export const rows = async (): Promise<readonly BenchRow[]> => {
         ],
         note: `core ${core.toFixed(0)} ms`,
       },
+      {
+        name: `frame of a picture of ${SEGMENTS} segments while it is dragged and zoomed`,
+        ours: frames.picture.middle,
+        unit: 'ms',
+        peers: [{ name: 'twice that of an empty canvas', value: 2 * frames.empty.middle, atLeast: 1 }],
+      },
     ];
   } finally {
     await server.close();
   }
+};
+
+/** The job itself takes far longer than its picture, which is there with the answer. */
+const framesOfLarge = async (server: Stand): Promise<FrameRatio> => {
+  const [id = ''] = await brought(server, [largeDrawing(SEGMENTS)]);
+  const { page } = await server.open(`/job/${id}`);
+  await page.waitForSelector('.answer[data-older="false"] .sentence', { timeout: 300_000 });
+  await page.waitForSelector('.beside canvas');
+  return frameRatio(page, '.beside canvas', 1.5);
 };
 
 const middle = (numbers: readonly number[]): number => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? Number.NaN;

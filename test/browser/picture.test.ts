@@ -1,3 +1,4 @@
+/** The picture: it is drawn, and follows wheel and buttons. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, brought, exampleOf } from './hands.ts';
@@ -13,21 +14,6 @@ describe('the picture', () => {
     server = await stand();
   });
   afterAll(() => server.close());
-
-  it('stays fluid with 100,000 segments: its frames beside those of an empty canvas', async () => {
-    const [id = ''] = await brought(server, [largeDrawing(SEGMENTS)]);
-    const { page, errors } = await server.open(`/job/${id}`);
-    await answered(page);
-    await page.waitForSelector('.beside canvas');
-    await page.waitForTimeout(1000);
-    const { ratio, slowRatio, picture } = await frameRatio(page, '.beside canvas', 1.5);
-    process.stdout.write(
-      `picture of ${SEGMENTS} segments: frames ${ratio.toFixed(2)} times those of an empty canvas, slow ones ${slowRatio.toFixed(2)}\n`,
-    );
-    expect(picture.count).toBeGreaterThan(10);
-    expect(ratio).toBeLessThan(4);
-    expect(errors).toEqual([]);
-  });
 
   it('draws the contours, and follows the wheel and the buttons', async () => {
     const { page } = await server.open(`/job/${await exampleOf(server)}`);

@@ -1,3 +1,4 @@
+/** What each chapter of the sheet looks like, held against the accepted pictures. */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pixelmatch from 'pixelmatch';
