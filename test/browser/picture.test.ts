@@ -1,12 +1,9 @@
 /** The picture: it is drawn, and follows wheel and buttons. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, brought, exampleOf } from './hands.ts';
-import { largeDrawing } from './large-drawing.ts';
-import { frameRatio } from './picture-frames.ts';
+import { answered, exampleOf } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
-const SEGMENTS = 100_000;
 
 describe('the picture', () => {
   let server: Stand;
