@@ -4,7 +4,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, exampleOf } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
-
 describe('the picture', () => {
   let server: Stand;
   beforeAll(async () => {
