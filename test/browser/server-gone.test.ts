@@ -18,36 +18,6 @@ describe('a server that goes and comes back', () => {
   });
   afterAll(() => server.close());
 
-  it('work goes on while it is gone, is told to be unsaved, and saved when it is back', async () => {
-    const { page } = await server.open(`/job/${id}`);
-    await answered(page);
-    await server.crash();
-    expect(await edit(page, 'height', '30')).toContain('30 mm high');
-    await notice(page, 'The server is gone').waitFor();
-    expect(await edit(page, 'quantity', '4')).toContain('for 4 pieces');
-    await server.restart();
-    await saved(page);
-    expect(await notice(page, 'The server is gone').count()).toBe(0);
-    expect(await keptInput(server, id)).toMatchObject({ height: 30, quantity: 4 });
-  });
-
-  it('work that was not saved outlives the tab', async () => {
-    const { page } = await server.open(`/job/${id}`);
-    await answered(page);
-    await saved(page);
-    await server.crash();
-    await edit(page, 'height', '28');
-    await notice(page, 'The server is gone').waitFor();
-    const context = page.context();
-    await page.close();
-    await server.restart();
-    expect(await keptInput(server, id)).toMatchObject({ height: 30 });
-    const again = await context.newPage();
-    await again.goto(`${server.address}/job/${id}`);
-    expect(await answered(again)).toContain('28 mm high');
-    await expect.poll(() => keptInput(server, id), { timeout: 10_000 }).toMatchObject({ height: 28 });
-  });
-
   it('a page that is opened meanwhile says so and opens by itself', async () => {
     const { page } = await server.open('/jobs');
     await page.waitForSelector('.job-list');
