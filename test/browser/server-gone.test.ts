@@ -1,7 +1,7 @@
 /** A server that is gone and comes back; two tabs on one job. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, edit, exampleOf, keptInput, recordOf, saved, word } from './hands.ts';
+import { answered, edit, exampleOf, keptInput, putInput, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 const notice = (page: Page, text: string) => page.locator('.notice', { hasText: text });
@@ -17,6 +17,74 @@ describe('a server that goes and comes back', () => {
     id = await exampleOf(server);
   });
   afterAll(() => server.close());
+
+  it('work goes on while it is gone, is told to be unsaved, and saved when it is back', async () => {
+    const { page } = await server.open(`/job/${id}`);
+    await answered(page);
+    await server.crash();
+    expect(await edit(page, 'height', '30')).toContain('30 mm high');
+    await notice(page, 'The server is gone').waitFor();
+    expect(await edit(page, 'quantity', '4')).toContain('for 4 pieces');
+    await server.restart();
+    await saved(page);
+    expect(await notice(page, 'The server is gone').count()).toBe(0);
+    expect(await keptInput(server, id)).toMatchObject({ height: 30, quantity: 4 });
+  });
+
+  it('a saving that the server took, but could not answer any more, is no change by another tab', async () => {
+    const { page } = await server.open(`/job/${id}`);
+    await answered(page);
+    let lost = 0;
+    await page.route('**/api/jobs/*', async (route) => {
+      if (route.request().method() !== 'PUT' || lost > 0) return route.continue();
+      lost += 1;
+      await route.fetch();
+      return route.abort();
+    });
+    await edit(page, 'height', '29');
+    await notice(page, 'The server is gone').waitFor();
+    expect(await keptInput(server, id)).toMatchObject({ height: 29 });
+    await edit(page, 'height', '30');
+    await saved(page);
+    expect(lost).toBe(1);
+    expect(await keptInput(server, id)).toMatchObject({ height: 30 });
+    expect(await page.locator('.notice').count()).toBe(0);
+  });
+
+  it('work that was not saved outlives the tab', async () => {
+    const { page } = await server.open(`/job/${id}`);
+    await answered(page);
+    await saved(page);
+    await server.crash();
+    await edit(page, 'height', '28');
+    await notice(page, 'The server is gone').waitFor();
+    const context = page.context();
+    await page.close();
+    await server.restart();
+    expect(await keptInput(server, id)).toMatchObject({ height: 30 });
+    const again = await context.newPage();
+    await again.goto(`${server.address}/job/${id}`);
+    expect(await answered(again)).toContain('28 mm high');
+    await expect.poll(() => keptInput(server, id), { timeout: 10_000 }).toMatchObject({ height: 28 });
+  });
+
+  it('work that was not saved does not overwrite what somebody else saved since', async () => {
+    const { page } = await server.open(`/job/${id}`);
+    await answered(page);
+    await page.route('**/api/jobs/*', (route) => (route.request().method() === 'PUT' ? route.abort() : route.continue()));
+    await edit(page, 'height', '21');
+    await notice(page, 'The server is gone').waitFor();
+    const context = page.context();
+    await page.close();
+    await putInput(server, id, { height: 33 });
+    const again = await context.newPage();
+    await again.goto(`${server.address}/job/${id}`);
+    expect(await answered(again)).toContain('21 mm high');
+    await notice(again, 'Another tab has changed this job').waitFor();
+    expect(await keptInput(server, id)).toMatchObject({ height: 33 });
+    await again.getByRole('button', { name: 'Take the other one' }).click();
+    expect(await answered(again)).toContain('33 mm high');
+  });
 
   it('a page that is opened meanwhile says so and opens by itself', async () => {
     const { page } = await server.open('/jobs');

@@ -27,7 +27,7 @@ export interface KeeperEvents {
 const MOMENT = 300;
 const AGAIN = 2000;
 
-/** `mine` is given where unsaved work of an earlier visit is taken up again. */
+/** `mine` is given where unsaved work of an earlier visit is taken up again; its revision is the one it began from. */
 export const startKeeper = (base: JobRecord, events: KeeperEvents, mine?: JobRecord): Keeper => new RecordKeeper(base, events, mine);
 
 class RecordKeeper implements Keeper {
@@ -41,7 +41,7 @@ class RecordKeeper implements Keeper {
 
   constructor(base: JobRecord, events: KeeperEvents, mine: JobRecord | undefined) {
     this.id = base.id;
-    this.revision = base.revision;
+    this.revision = mine?.revision ?? base.revision;
     this.events = events;
     this.waiting = mine;
     if (mine !== undefined) this.later(0);
@@ -111,34 +111,55 @@ class RecordKeeper implements Keeper {
     const answer = await saveJob(record.id, told);
     if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
     if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();
+    return this.gone();
+  }
+
+  private gone(): boolean {
     this.events.saving('waiting for the server');
-    this.timer = setTimeout(() => void this.begin(), AGAIN);
+    this.later(AGAIN);
     return false;
   }
 
   /** What was changed while it was under way is saved next. */
   private saved(record: JobRecord, revision: number): boolean | Promise<boolean> {
     this.revision = revision;
-    if (this.waiting !== record) return this.save();
+    if (this.waiting !== undefined && this.waiting !== record) {
+      keepDraft({ ...this.waiting, revision });
+      return this.save();
+    }
     this.waiting = undefined;
     dropDraft(record.id);
     this.events.saving('saved');
     return true;
   }
 
+  /** What is in force may be our own: the server took it, and was gone before it could say so. */
   private async elsewhere(): Promise<boolean> {
     const answer = await fetchJob(this.id);
-    if (answer.kind !== 'ok') return false;
+    if (answer.kind !== 'ok') return this.gone();
+    if (this.waiting !== undefined && continues(this.waiting, answer.value)) {
+      this.revision = answer.value.revision;
+      return this.save();
+    }
     this.theirs = answer.value;
     this.events.saving('changed elsewhere');
     return false;
   }
 }
 
-/** Unsaved work of an earlier visit, where there is some that the server does not have. */
+/** Whether saving ours loses nothing of what is in force: the same steps, or those with more after them. */
+const continues = (ours: JobRecord, inForce: JobRecord): boolean => {
+  const { steps, cursor } = inForce;
+  if (!alike(steps, ours.steps.slice(0, steps.length))) return false;
+  return cursor === steps.length - 1 || (cursor === ours.cursor && steps.length === ours.steps.length);
+};
+
+const alike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+/** Unsaved work of an earlier visit, where there is some that the server does not have. What was written down since stays. */
 export const unsaved = (record: JobRecord): JobRecord | undefined => {
   const draft = draftOf(record.id);
-  return draft === undefined || JSON.stringify([draft.steps, draft.cursor]) === JSON.stringify([record.steps, record.cursor])
-    ? undefined
-    : draft;
+  if (draft === undefined || alike([draft.steps, draft.cursor], [record.steps, record.cursor])) return undefined;
+  const { log, programs } = record;
+  return { ...draft, log, ...(programs === undefined ? {} : { programs }) };
 };

@@ -59,7 +59,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
         ask(record);
       },
     },
-    mine === undefined ? undefined : { ...mine, revision: base.revision },
+    mine,
   );
   const drawing = { name: base.drawingName, bytes };
   const runner = startRunner(drawing, eventsOf(store, keeper), warm);
