@@ -130,6 +130,7 @@ describe('by keyboard alone', () => {
       const stops = await tabRound(fresh);
       expect(stops.length).toBeGreaterThan(8);
       expect(stops.filter((s) => !s.seen).map((s) => s.name)).toEqual([]);
+      await fresh.context().close();
     });
 });
 

@@ -25,6 +25,7 @@ describe('the first visit', () => {
     await page.waitForSelector('.beside canvas');
     await page.waitForSelector('.paper-page, .paper');
     expect(errors).toEqual([]);
+    await page.context().close();
   });
 
   it('keeps to itself: every request goes to the server it came from, and the policy forbids scripts from anywhere else', async () => {
@@ -39,6 +40,7 @@ describe('the first visit', () => {
     expect(policy).toContain("script-src 'self'");
     expect(policy).not.toContain('unsafe-eval');
     await expect(page.evaluate(`import('http://localhost:1/elsewhere.js')`)).rejects.toThrow();
+    await page.context().close();
   });
 
   it('shows the list of jobs to whoever comes again', async () => {

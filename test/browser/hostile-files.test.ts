@@ -128,6 +128,7 @@ const watch = async (server: Stand, path: string): Promise<OpenPage & { ran(): P
   context.on('page', (other) => signs.push(`a window: ${other.url()}`));
   const ran = async (): Promise<readonly string[]> => {
     const marked = await page.evaluate('window.ran === 1 ? "the page is marked" : ""');
+    await context.close();
     return [...signs, ...errors.filter((e) => !/favicon/.test(e)), ...(marked === '' ? [] : [String(marked)])];
   };
   return { page, errors, ran };

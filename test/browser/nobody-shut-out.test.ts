@@ -1,12 +1,11 @@
 /** Every page and state against WCAG 2.2 AA. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, brought, exampleOf, fileAt, fileOf, putInput, word } from './hands.ts';
+import { answered, brought, edit, exampleOf, fileAt, fileOf, putInput, word } from './hands.ts';
 import { type Stand, shutOut, stand } from './stand.ts';
 
-/** Every page and state, made as a user would come to it. */
-const STATES: Readonly<Record<string, (server: Stand, example: string) => Promise<Page>>> = {
-  'the sheet with a yes': async (server, example) => sheetOf(server, example),
+/** Every page and state of a page, made as a user would come to it. */
+const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise<Page>>> = {
   'the sheet with all of its notes, helps and details open': async (server, example) => {
     const page = await sheetOf(server, example);
     await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
@@ -14,47 +13,11 @@ const STATES: Readonly<Record<string, (server: Stand, example: string) => Promis
       await page.getByRole('button', { name, exact: true }).first().click();
     return page;
   },
-  'a why that is open': async (server, example) => {
-    const page = await sheetOf(server, example);
-    await page.locator('.answer .result-word').last().click();
-    await page.waitForSelector('.answer .why-tree');
-    return page;
-  },
-  'a word that is being edited': async (server, example) => {
-    const page = await sheetOf(server, example);
-    await word(page, 'material').click();
-    await page.waitForSelector('[role="listbox"]');
-    return page;
-  },
-  'a word that cannot be read': async (server, example) => {
-    const page = await sheetOf(server, example);
-    await word(page, 'height').click();
-    await page.locator('.in-sentence input').fill('tall');
-    await page.keyboard.press('Enter');
-    await page.waitForSelector('.in-sentence .fault');
-    return page;
-  },
   'the sheet with a no': async (server) => jobWith(server, { tolerance: 0.0005 }),
   'inputs that cannot be used': async (server) => jobWith(server, { height: -4, quantity: 'many' }),
   'a drawing that cannot be read': async (server) => {
     const [id = ''] = await brought(server, [fileOf('empty.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     return sheetOf(server, id);
-  },
-  'the keys': async (server, example) => {
-    const page = await sheetOf(server, example);
-    await page.getByRole('button', { name: 'Keys' }).click();
-    return page;
-  },
-  'a server that is gone': async (server, example) => {
-    const page = await sheetOf(server, example);
-    await page.route('**/api/**', (route) => route.abort());
-    await page.getByRole('button', { name: 'Undo: came', exact: false }).isVisible();
-    await word(page, 'height').click();
-    await page.locator('.in-sentence input').fill('31');
-    await page.keyboard.press('Enter');
-    await page.waitForSelector('.notice');
-    await answered(page);
-    return page;
   },
   'the list of jobs': async (server) => {
     const { page } = await server.open('/jobs');
@@ -88,6 +51,46 @@ const STATES: Readonly<Record<string, (server: Stand, example: string) => Promis
   },
 };
 
+/** What a part of the sheet turns into while it is worked with, one after the other on the same sheet; each leaves it as it was. */
+const PARTS: Readonly<Record<string, { within: string; make: (page: Page) => Promise<unknown>; leave?: string }>> = {
+  'the whole sheet with a yes': { within: 'html', make: async () => undefined },
+  'a why that is open': {
+    within: '.answer',
+    make: async (page) => {
+      await page.locator('.answer .result-word').last().click();
+      await page.waitForSelector('.answer .why-tree');
+    },
+    leave: 'Escape',
+  },
+  'a word that is being edited': {
+    within: '.answer',
+    make: async (page) => {
+      await word(page, 'material').click();
+      await page.waitForSelector('[role="listbox"]');
+    },
+    leave: 'Escape',
+  },
+  'a word that cannot be read': {
+    within: '.answer',
+    make: async (page) => {
+      await word(page, 'height').click();
+      await page.locator('.in-sentence input').fill('tall');
+      await page.keyboard.press('Enter');
+      await page.waitForSelector('.in-sentence .fault');
+    },
+    leave: 'Escape',
+  },
+  'the keys': { within: 'dialog', make: (page) => page.getByRole('button', { name: 'Keys' }).click(), leave: 'Escape' },
+  'a server that is gone': {
+    within: '.column',
+    make: async (page) => {
+      await page.route('**/api/**', (route) => route.abort());
+      await edit(page, 'height', '31');
+      await page.waitForSelector('.notice');
+    },
+  },
+};
+
 const sheetOf = async (server: Stand, id: string): Promise<Page> => {
   const { page } = await server.open(`/job/${id}`);
   await answered(page);
@@ -112,19 +115,37 @@ describe('nobody is shut out', () => {
   });
   afterAll(() => server.close());
 
-  for (const [state, open] of Object.entries(STATES))
+  const clean = async (page: Page, within: string): Promise<void> => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      // What had begun to change its colour before is done by then.
+      await page.waitForTimeout(300);
+      expect(await shutOut(page, within), colorScheme).toEqual([]);
+    }
+    await page.setViewportSize({ width: 820, height: 1180 });
+    expect(await shutOut(page, within), 'tablet').toEqual([]);
+    await page.setViewportSize({ width: 1280, height: 800 });
+  };
+
+  for (const [state, open] of Object.entries(PAGES))
     it(`axe finds nothing: ${state}, light and dark, on a screen and a tablet`, async () => {
       const page = await open(server, example);
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-        // What had begun to change its colour before is done by then.
-        await page.waitForTimeout(300);
-        expect(await shutOut(page), colorScheme).toEqual([]);
-      }
-      await page.setViewportSize({ width: 820, height: 1180 });
-      expect(await shutOut(page), 'tablet').toEqual([]);
-      await page.close();
+      await clean(page, 'html');
+      await page.context().close();
     });
+
+  describe('on one sheet', () => {
+    let sheet: Page;
+    beforeAll(async () => {
+      sheet = await sheetOf(server, example);
+    });
+    for (const [state, { within, make, leave }] of Object.entries(PARTS))
+      it(`axe finds nothing: ${state}, light and dark, on a screen and a tablet`, async () => {
+        await make(sheet);
+        await clean(sheet, within);
+        if (leave !== undefined) await sheet.keyboard.press(leave);
+      });
+  });
 
   it('axe does find what shuts people out', async () => {
     const { page } = await server.open('/jobs');

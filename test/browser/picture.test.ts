@@ -1,7 +1,9 @@
-/** The picture: it is drawn, and follows wheel and buttons. */
+/** The picture: it is drawn, follows wheel and buttons, and stays fluid when it is large. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, exampleOf } from './hands.ts';
+import { answered, brought, exampleOf, putInput } from './hands.ts';
+import { largeDrawing } from './large-drawing.ts';
+import { frameRatio } from './picture-frames.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('the picture', () => {
@@ -10,6 +12,20 @@ describe('the picture', () => {
     server = await stand();
   });
   afterAll(() => server.close());
+
+  it('stays fluid with 100,000 segments: its frames beside those of an empty canvas', async () => {
+    const [id = ''] = await brought(server, [largeDrawing(100_000)]);
+    // Nothing of it is cut, so that the answer is there soon; the drawing is shown all the same. The bench has the whole job.
+    await putInput(server, id, { layers: ['none of these'] });
+    const { page } = await server.open(`/job/${id}`);
+    expect(await answered(page)).not.toMatch(/^Yes/);
+    await expect.poll(() => inked(page), { timeout: 10_000 }).toBeGreaterThan(0.02);
+    const { ratio, picture } = await frameRatio(page, '.beside canvas', 1.5);
+    expect(picture.count).toBeGreaterThan(10);
+    // 1 on an idle machine; the rest is for others that work beside it.
+    expect(ratio).toBeLessThan(4);
+    await page.context().close();
+  });
 
   it('draws the contours, and follows the wheel and the buttons', async () => {
     const { page } = await server.open(`/job/${await exampleOf(server)}`);

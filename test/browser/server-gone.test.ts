@@ -29,6 +29,7 @@ describe('a server that goes and comes back', () => {
     await saved(page);
     expect(await notice(page, 'The server is gone').count()).toBe(0);
     expect(await keptInput(server, id)).toMatchObject({ height: 30, quantity: 4 });
+    await page.context().close();
   });
 
   it('a saving that the server took, but could not answer any more, is no change by another tab', async () => {
@@ -49,6 +50,7 @@ describe('a server that goes and comes back', () => {
     expect(lost).toBe(1);
     expect(await keptInput(server, id)).toMatchObject({ height: 30 });
     expect(await page.locator('.notice').count()).toBe(0);
+    await page.context().close();
   });
 
   it('work that was not saved outlives the tab', async () => {
@@ -66,6 +68,7 @@ describe('a server that goes and comes back', () => {
     await again.goto(`${server.address}/job/${id}`);
     expect(await answered(again)).toContain('28 mm high');
     await expect.poll(() => keptInput(server, id), { timeout: 10_000 }).toMatchObject({ height: 28 });
+    await context.close();
   });
 
   it('work that was not saved does not overwrite what somebody else saved since', async () => {
@@ -84,6 +87,7 @@ describe('a server that goes and comes back', () => {
     expect(await keptInput(server, id)).toMatchObject({ height: 33 });
     await again.getByRole('button', { name: 'Take the other one' }).click();
     expect(await answered(again)).toContain('33 mm high');
+    await context.close();
   });
 
   it('a page that is opened meanwhile says so and opens by itself', async () => {
@@ -95,6 +99,7 @@ describe('a server that goes and comes back', () => {
     await page.locator('h1', { hasText: 'The server does not answer' }).waitFor();
     await server.restart();
     expect(await answered(page)).toMatch(/^Yes\./);
+    await page.context().close();
   });
 
   it('a tick at the machine is kept until the server is back', async () => {

@@ -58,6 +58,7 @@ describe('the pages of the shop', () => {
     const id = await exampleOf(server);
     const before = await server.open(`/job/${id}`);
     const price = priceIn(await answered(before.page));
+    await before.page.context().close();
     const rate = cell('Rates', 2, 'machine hour');
     expect(await rate.inputValue()).toBe('4400');
     await rate.fill('8800');
@@ -66,6 +67,7 @@ describe('the pages of the shop', () => {
     await told('Saved.');
     const after = await server.open(`/job/${id}`);
     expect(priceIn(await answered(after.page))).toBeGreaterThan(price * 1.2);
+    await after.page.context().close();
   });
 
   it('two who edit the shop do not overwrite each other silently', async () => {
