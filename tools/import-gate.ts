@@ -14,6 +14,7 @@ const SHAPES = [...GROUND, 'src/geometry'];
 const RESULTS = [
   ...SHAPES,
   'src/drawing',
+  'src/shapes',
   'src/physics',
   'src/plan',
   'src/plan/nest',
@@ -35,6 +36,12 @@ export const ROOMS: readonly Room[] = [
     may: SHAPES,
     packages: ['flatbush', 'saxes', 'svg-pathdata'],
     why: 'a drawing does not know how it will be cut',
+  },
+  {
+    folder: 'src/shapes',
+    may: [...SHAPES, 'src/geometry/offset', 'src/physics'],
+    packages: ['zod', 'opentype.js'],
+    why: 'numbers in, contours and sizes out; it knows neither wires nor programs',
   },
   { folder: 'src/physics', may: GROUND, packages: ['zod'], why: 'heights and lengths come in as numbers' },
   {

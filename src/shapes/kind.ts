@@ -1,0 +1,22 @@
+/** One kind of shape as the rest of the house sees it: its word, its numbers and how it is made. */
+import type { z } from 'zod';
+import type { MadeShape } from './shape.ts';
+
+/** What a shape may need besides its numbers; read by whoever has a disk or a network. */
+export interface ShapeMeans {
+  /** Bytes of an open TrueType or OpenType font, for lettering. */
+  readonly font?: Uint8Array;
+}
+
+export interface ShapeKind<S extends z.ZodObject = z.ZodObject> {
+  /** As the user sees it in a list: 'Spur gear'. */
+  readonly title: string;
+  /** One line on what it is for. */
+  readonly what: string;
+  /** Has the literal key `kind`, all of `commonKeys`, and a describe() with its unit on every key. */
+  readonly schema: S;
+  readonly make: (request: z.output<S>, means: ShapeMeans) => MadeShape;
+}
+
+/** Keeps the schema and the making of one kind in agreement. */
+export const shapeKind = <S extends z.ZodObject>(kind: ShapeKind<S>): ShapeKind<S> => kind;
