@@ -242,3 +242,55 @@ describe('kerfwright why, schema and list', () => {
     expect(kerfwright('list', 'wires').stdout).toMatch(/0\.25 mm brass/);
   });
 });
+
+describe('kerfwright shape', () => {
+  it('tells the sizes of a part by numbers, and writes drawings and a job that can be answered', () => {
+    const out = join(folder, 'hexagon');
+    const { status, stdout } = kerfwright(
+      'shape',
+      'polygon',
+      '--across-flats',
+      '1 in',
+      '--metal',
+      'outside',
+      '--name',
+      'hexagon',
+      '--out',
+      out,
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/across flats\s+25\.4000\s+mm/);
+    expect(readdirSync(out).toSorted()).toEqual(['hexagon.dxf', 'hexagon.job.json', 'hexagon.sizes.txt', 'hexagon.svg']);
+    const again = kerfwright('answer', join(out, 'hexagon.job.json'), '--height', '20');
+    expect(again.status).toBe(0);
+    expect(again.stdout).toContain('Sizes of the shape');
+  });
+
+  it('goes straight into the whole job', () => {
+    const out = join(folder, 'square');
+    const { status, stdout } = kerfwright(
+      'shape',
+      'polygon',
+      '--sides',
+      '4',
+      '--across-flats',
+      '20',
+      '--answer',
+      '--height',
+      '15',
+      '--out',
+      out,
+    );
+    expect(status).toBe(0);
+    expect(stdout).toMatch(/^Yes\./);
+    expect(readdirSync(out)).toEqual(expect.arrayContaining(['polygon.dxf', 'polygon.nc', 'polygon.quotation.pdf']));
+  });
+
+  it('says which number is missing or wrong, and exits with 2', () => {
+    const missing = kerfwright('shape', 'polygon');
+    expect([missing.status, missing.stderr]).toEqual([2, expect.stringContaining('acrossFlats is missing')]);
+    const wrong = kerfwright('shape', 'polygon', '--across-flats', 'wide');
+    expect([wrong.status, wrong.stderr]).toEqual([2, expect.stringContaining("'wide' is not a length")]);
+    expect(kerfwright('shape', 'banana').status).toBe(2);
+  });
+});

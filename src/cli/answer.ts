@@ -3,7 +3,7 @@ import { basename, extname } from 'node:path';
 import type { Answer } from '../job/answer.ts';
 import { answerJson } from '../job/answer-json.ts';
 import { answerText, jobFiles } from '../job/papers.ts';
-import { runJob } from '../job/run.ts';
+import { type JobRun, runJob } from '../job/run.ts';
 import { BadInput, readFonts, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -15,13 +15,24 @@ export interface AnswerCommand extends AnswerOptions {
 
 /** Exit code: 0 yes, 1 no. Bad input is thrown. */
 export const answer = async (file: string, options: AnswerCommand, out: Out): Promise<number> => {
-  const run = jobRun(file, options, out.today);
-  const ran = runJob({ ...run, progress: out.progress.tell });
   const stem = basename(file)
     .replace(/\.job\.json$/i, '')
     .replace(extname(file), '');
+  return answerRun(jobRun(file, options, out.today), stem, options, out);
+};
+
+/** The same of a run; `also` are files that are written with those of the answer. */
+export const answerRun = async (
+  run: Omit<JobRun, 'progress'>,
+  stem: string,
+  options: AnswerCommand,
+  out: Out,
+  also: Readonly<Record<string, string>> = {},
+): Promise<number> => {
+  const ran = runJob({ ...run, progress: out.progress.tell });
   if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
-  const written = options.out === undefined ? [] : writeFiles(options.out, await jobFiles(ran, { ...run, stem, fonts: readFonts() }));
+  const written =
+    options.out === undefined ? [] : writeFiles(options.out, { ...also, ...(await jobFiles(ran, { ...run, stem, fonts: readFonts() })) });
   return say(ran.answer, options, written, out);
 };
 

@@ -5,9 +5,10 @@ import { houseShop } from '../job/house-shop.ts';
 import { type Job, jobSchema } from '../job/job.ts';
 import { parseFile, parseValue } from '../job/parse.ts';
 import type { JobRun } from '../job/run.ts';
+import { withShape } from '../job/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
 import { parseLength } from '../quantity/length.ts';
-import { BadInput, badInput, readBytes, readText } from './files.ts';
+import { BadInput, badInput, readBytes, readFonts, readText } from './files.ts';
 
 /** Options of `answer` as typed; each overrules the job file. */
 export interface AnswerOptions {
@@ -36,22 +37,39 @@ const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
   if (file === '') throw badInput('No drawing and no job file is named.');
   const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
-  const merged = { ...fromFile, ...typed(options) };
-  const parsed = parseValue(jobSchema, merged, basename(file));
+  return runWith(fromFile, basename(file), (path) => resolve(dirname(file), path), options, today);
+};
+
+/** The same of the fields of a job file; `beside` finds the files that it names. */
+export const runWith = (
+  fields: object,
+  name: string,
+  beside: (path: string) => string,
+  options: AnswerOptions,
+  today: string,
+): Omit<JobRun, 'progress'> => {
+  const parsed = parseValue(jobSchema, { ...fields, ...typed(options) }, name);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
-  const beside = (path: string): string => resolve(dirname(file), path);
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
   const shop = shopAt(shopPath);
-  return {
+  const drawn = job.shape === undefined && job.drawing !== undefined;
+  return shaped({
     job,
     said: parsed.said,
-    drawing: readBytes(beside(job.drawing)),
-    drawingName: basename(job.drawing),
+    drawing: drawn ? readBytes(beside(job.drawing as string)) : new Uint8Array(),
+    drawingName: drawn ? basename(job.drawing as string) : '',
     shop,
     dialect: dialectFor(job, options, shop, shopPath, beside),
     day: job.date ?? today,
-  };
+  });
+};
+
+/** With its shape drawn, where the job is by numbers. */
+const shaped = (run: JobRun): JobRun => {
+  const made = withShape(run, () => ({ font: readFonts().plain }));
+  if (made.kind === 'bad') throw new BadInput(made.findings);
+  return made.run;
 };
 
 const jobFile = (file: string): object => {

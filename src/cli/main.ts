@@ -11,6 +11,7 @@ import { progressOn } from './progress.ts';
 import { type ProveCommand, prove } from './prove.ts';
 import { type ReadCommand, read } from './read.ts';
 import { list, schema } from './schema.ts';
+import { shapeCommand } from './shape.ts';
 import { type WhyCommand, why } from './why.ts';
 
 const BAD_INPUT = 2;
@@ -63,6 +64,7 @@ const commands = (finish: (code: number) => void): Command => {
       .description('what the job would cost if something gave way, ranked by what it saves; price against finish'),
   ).action((file: string, options: CompareCommand) => finish(compare(file, options, out)));
   correctCommand(program, finish);
+  shapeCommand(program, withJobOptions, out, finish);
   nestOptions(program).action((files: string[], options: NestCommand) => finish(nestCommand(files, options, out)));
   program
     .command('read <drawing...>')

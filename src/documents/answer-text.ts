@@ -6,6 +6,7 @@ import { clockSentences } from './clock-text.ts';
 import { controlUnit, type JobFacts } from './facts.ts';
 import { openTable } from './open-table.ts';
 import { otherWaysLines } from './other-ways-text.ts';
+import { shapeTable } from './shape-table.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
 import { tableText, wrapped } from './text.ts';
 import { wireLines } from './wire-table.ts';
@@ -29,6 +30,10 @@ export const answerText = (facts: JobFacts): string =>
       facts.assumed.map((a) => wrapped(a, '  - ')),
     ),
     section(`Findings${placesIn(facts)}`, findingLines(facts)),
+    section(
+      `Sizes of the shape: ${facts.shape?.name ?? ''}`,
+      facts.shape === undefined ? [] : [tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
+    ),
     section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires)),
     ...planSections(facts),
     section(onClockTitle(facts), facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),

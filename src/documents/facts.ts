@@ -9,6 +9,7 @@ import type { OtherWays } from '../physics/other-ways.ts';
 import type { PlanBudgets } from '../plan/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
+import type { Shape } from '../shapes/shape.ts';
 import type { Inspection } from './inspection.ts';
 import type { WireTable } from './wire-table.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from './words.ts';
@@ -36,6 +37,8 @@ export interface JobFacts {
   readonly assumed: readonly string[];
   readonly drawingName: string;
   readonly drawing: Drawing;
+  /** Where the job is by numbers: what it is called, and the sizes one would measure. */
+  readonly shape?: Pick<Shape, 'name' | 'sizes'>;
   readonly plan?: Plan;
   readonly program?: Program;
   readonly proof?: Proof;

@@ -3,6 +3,7 @@ import { controlUnit, fromDatum, type JobFacts } from './facts.ts';
 import type { Inspection, InspectionRow } from './inspection.ts';
 import { column, type Paper, type PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
+import { shapeTable } from './shape-table.ts';
 import { type ControlUnit, place, setting } from './words.ts';
 
 export const inspectionSheet = (facts: JobFacts, inspection: Inspection): Paper => ({
@@ -17,11 +18,21 @@ export const inspectionSheet = (facts: JobFacts, inspection: Inspection): Paper 
     ...picture(facts),
     { kind: 'heading', text: 'To be measured' },
     measureTable(facts, inspection),
+    ...shapeBlocks(facts),
     { kind: 'heading', text: 'How' },
     { kind: 'list', items: advice(facts, inspection), marker: 'dash' },
     { kind: 'pairs', rows: SIGNED },
   ],
 });
+
+/** What a part by numbers is measured by: over pins, over teeth, across flats. */
+const shapeBlocks = (facts: JobFacts): readonly PaperBlock[] =>
+  facts.shape === undefined
+    ? []
+    : [
+        { kind: 'heading', text: `Sizes of the shape: ${facts.shape.name}` },
+        shapeTable(facts.shape.sizes, controlUnit(facts), 'with room to write'),
+      ];
 
 const SIGNED: readonly (readonly [string, string])[] = [
   ['Piece number', '________________'],

@@ -4,6 +4,7 @@ import type { Answer } from './answer.ts';
 import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson } from './more-json.ts';
 import { proofJson } from './proof-report.ts';
+import { shapeJson } from './shape-report.ts';
 import { wiresJson } from './wire-table.ts';
 
 /** `files` are the paths of what was written. */
@@ -20,6 +21,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     assumed: facts.assumed,
     findings: facts.findings,
     ...(facts.scaled === undefined ? {} : { scaled: facts.scaled }),
+    ...(facts.shape === undefined ? {} : { shape: shapeJson(facts.shape) }),
     ...wiresJson(facts),
     ...planJson(facts),
     ...estimateJson(facts),

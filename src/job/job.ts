@@ -1,6 +1,7 @@
 /** The job file: every input of one job, each with its default. `*.job.json`; lengths in mm unless `units` says inch. */
 import { z } from 'zod';
 import { readMoment } from '../estimate/clock/moment.ts';
+import { shapeSchema } from '../shapes/make.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();
@@ -11,7 +12,8 @@ export const jobSchema = z
     date: z.iso.date().optional().describe('Day of the quotation; it decides which rates hold. Today when left out'),
     name: z.string().min(1).max(80).optional().describe('What the job is called on the papers; the name of the drawing when left out'),
     customer: z.string().max(80).optional(),
-    drawing: z.string().min(1).describe('Drawing file, relative to the job file'),
+    drawing: z.string().min(1).optional().describe('Drawing file, relative to the job file; not needed where a shape is given'),
+    shape: shapeSchema.optional().describe('A part by numbers in place of a drawing; it is drawn in mm about 0, 0. See: kerfwright shape'),
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit of the drawing; overrules its header'),
     join: z.number().min(0).max(1).default(0.005).describe('Ends nearer than this are joined, mm'),
     material: z.string().default('d2').describe('Key of a material; see kerfwright list'),
@@ -158,6 +160,14 @@ export const jobSchema = z
     run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
     dialect: z.string().optional().describe('A dialect file, relative to the job file, or standard; the dialect of the shop when left out'),
     shop: z.string().optional().describe('Shop file, relative to the job file'),
+  })
+  .refine((job) => job.drawing !== undefined || job.shape !== undefined, {
+    path: ['drawing'],
+    message: 'a drawing or a shape has to be given',
+  })
+  .refine((job) => job.shape === undefined || job.units === undefined, {
+    path: ['units'],
+    message: 'they belong to a drawing; a shape is given in mm',
   })
   .describe('All inputs of one job');
 

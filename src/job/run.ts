@@ -12,6 +12,7 @@ import type { WantedLine } from '../plan/open.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof, Wanted } from '../proof/proof.ts';
 import { proveRead } from '../proof/prove.ts';
+import type { Shape } from '../shapes/shape.ts';
 import type { Answer } from './answer.ts';
 import { assumptions } from './assumed.ts';
 import { clockOf, type OnClock } from './clock-of.ts';
@@ -42,6 +43,8 @@ export interface JobRun {
   readonly said: ReadonlySet<string>;
   readonly drawing: Uint8Array;
   readonly drawingName: string;
+  /** Where the job is by numbers: what was made of them; the drawing shows it. */
+  readonly shape?: Shape;
   readonly shop: Shop;
   readonly dialect: Dialect;
   /** Day of the answer, ISO 8601. */
@@ -145,7 +148,7 @@ interface Results {
 const answered = (run: JobRun, r: Results): Answer => {
   const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
   const wider = widerOf(run, r);
-  const findings = findingsOf(r, wider.findings);
+  const findings = findingsOf(r, [...(run.shape?.findings ?? []), ...wider.findings]);
   const yes =
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
@@ -164,7 +167,10 @@ const answered = (run: JobRun, r: Results): Answer => {
     ...inspectionFact(run, r, wider.facts.budgets),
     findings,
   };
-  const figures = new Map([...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts), ...wireFigures(r.wires)]);
+  const figures = new Map([
+    ...figuresIn(...figureRoots(r.plan), estimate, r.material, wider.facts, run.shape?.sizes),
+    ...wireFigures(r.wires),
+  ]);
   return { kind: 'answered', facts, job: run.job, figures };
 };
 
@@ -202,6 +208,7 @@ const askedFacts = (run: JobRun, r: Results) => {
     assumed: assumptions(run, r.drawing, r.material),
     drawingName: run.drawingName,
     drawing: r.drawing,
+    ...(run.shape === undefined ? {} : { shape: { name: run.shape.name, sizes: run.shape.sizes } }),
   };
 };
 

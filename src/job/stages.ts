@@ -11,6 +11,7 @@ import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
 import { movedSteps } from '../plan/moved.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
+import type { Job } from './job.ts';
 import { noMemory } from './memory.ts';
 import { metalFor } from './metal.ts';
 import type { JobRun } from './run.ts';
@@ -18,7 +19,7 @@ import type { Shop } from './shop.ts';
 import type { Wish } from './wish.ts';
 
 export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobRun): Drawing =>
-  memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join}`, () =>
+  memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join} ${shapeKey(job)}`, () =>
     readDrawing(drawing, drawingName, { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) }),
   );
 
@@ -33,9 +34,20 @@ export type Made =
 export const programOf = (run: JobRun, wish: Wish, make = () => madeOf(run, wish)): Made =>
   (run.memory ?? noMemory).recall('program', programKey(run, wish), make);
 
-/** All that plan and program depend on; the drawing is the same in all runs that share a memory. */
+/** A drawing made of numbers is another one with every other number. */
+const shapeKey = ({ shape }: Pick<Job, 'shape'>): string => (shape === undefined ? '' : JSON.stringify(shape));
+
+/** All that plan and program depend on; a drawing that was brought in is the same in all runs that share a memory. */
 export const programKey = (run: JobRun, wish: Wish): string =>
-  JSON.stringify([run.job.ease, run.job.layers, wish.scaled ?? 1, wish.datum ?? 0, run.dialect, { ...wish.question, loops: [] }]);
+  JSON.stringify([
+    shapeKey(run.job),
+    run.job.ease,
+    run.job.layers,
+    wish.scaled ?? 1,
+    wish.datum ?? 0,
+    run.dialect,
+    { ...wish.question, loops: [] },
+  ]);
 
 /** The same made anew and not remembered. */
 export const madeOf = (run: JobRun, wish: Wish): Made => {

@@ -15,6 +15,7 @@ import { cutHeight, type Job } from './job.ts';
 import { openWish } from './open-wish.ts';
 import type { JobRun } from './run.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
+import { isOpening } from './shape-drawing.ts';
 
 export interface Wish {
   /** Loops that are cut, as the proof wants them. */
@@ -95,7 +96,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
       ? {}
       : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
     outline: job.outline,
-    kept: job.kept,
+    kept: { ...keptByShape(drawing, run), ...job.kept },
     ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
     ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
     ...byHandOf(job, scale),
@@ -118,6 +119,10 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
 };
+
+/** A shape says itself which side of its contours is metal. */
+const keptByShape = (drawing: Drawing, { shape }: JobRun): Job['kept'] =>
+  shape === undefined ? {} : Object.fromEntries(drawing.loops.map((l) => [l.id, isOpening(l) ? 'die' : 'punch']));
 
 const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => {
   if (stock?.width === undefined || stock.depth === undefined) return {};

@@ -10,15 +10,19 @@ import { entityHead, FIRST_HANDLE, framed, type Tag } from './dxf-frame.ts';
 
 /**
  * A full circle becomes a CIRCLE, a single line a LINE, a single arc an ARC, everything else a LWPOLYLINE, closed or open. An arc
- * that rises less than a few billionths of its chord is written as the line that readers would make of it.
+ * that rises less than a few billionths of its chord is written as the line that readers would make of it. `marks` (mm) become
+ * POINTs on the layer 0, as a shop marks its start holes.
  *
  * Throws on a number that is none, which is our own mistake.
  */
-export const writeDxf = (drawn: readonly Drawn[], unit: WriteUnit): string => {
+export const writeDxf = (drawn: readonly Drawn[], unit: WriteUnit, marks: readonly Point[] = []): string => {
   const layers = [...new Set(['0', ...drawn.map(layerName)])];
   const first = FIRST_HANDLE + layers.length;
   const scale = 1 / MILLIMETRES[unit];
-  const entities = drawn.flatMap((d, i) => entityOf(d.chain, scale, first + i, layerName(d)));
+  const entities = [
+    ...drawn.flatMap((d, i) => entityOf(d.chain, scale, first + i, layerName(d))),
+    ...marks.flatMap((m, i): Tag[] => [...entityHead('POINT', first + drawn.length + i, '0'), [100, 'AcDbPoint'], ...at(m, scale)]),
+  ];
   const box = drawn.length === 0 ? { minX: 0, minY: 0, maxX: 0, maxY: 0 } : mergedBounds(drawn.map((d) => boundsOfChain(d.chain)));
   const frame = {
     layers,
@@ -26,7 +30,7 @@ export const writeDxf = (drawn: readonly Drawn[], unit: WriteUnit): string => {
     metric: unit === 'mm',
     low: [box.minX * scale, box.minY * scale],
     high: [box.maxX * scale, box.maxY * scale],
-    nextHandle: first + drawn.length,
+    nextHandle: first + drawn.length + marks.length,
   } as const;
   return framed(frame, entities).map(tagText).join('');
 };

@@ -39,8 +39,8 @@ const makeFolder = async (path: string): Promise<void> => {
 };
 
 const exampleJob = async (path: string) => {
-  const { job, shop } = jobFileOf(await readFile(path, 'utf8'), basename(path));
-  const drawing = await readFile(resolve(dirname(path), job.drawingName));
+  const { job, shop, drawing: made } = jobFileOf(await readFile(path, 'utf8'), basename(path));
+  const drawing = made ?? (await readFile(resolve(dirname(path), job.drawingName)));
   return { job: { ...job, drawing }, ...(shop === undefined ? {} : { shop: resolve(dirname(path), shop) }) };
 };
 

@@ -1,13 +1,17 @@
-/** The text of a job file -> what a job is brought in with, but for the drawing it asks for. */
+/** The text of a job file -> what a job is brought in with, but for the drawing it asks for; a part by numbers is drawn here. */
 import { basename, extname } from 'node:path';
 import { jobSchema } from '../../job/job.ts';
 import { parseFile } from '../../job/parse.ts';
+import { drawShape, type ShapeRequest, shapeDxf, shapeFile } from '../../job/shape-drawing.ts';
+import { letters } from '../letters.ts';
 import { mustBePlain } from '../plain.ts';
 import { notValid } from '../refusal.ts';
 import type { NewJob } from './jobs.ts';
 
 export interface JobFile {
   readonly job: Omit<NewJob, 'drawing'>;
+  /** Made of the numbers, where the job has a shape and needs no drawing. */
+  readonly drawing?: Uint8Array;
   /** The shop file it names. The server has one shop for all jobs, so the job itself keeps neither shop nor dialect. */
   readonly shop?: string;
 }
@@ -20,9 +24,20 @@ export const jobFileOf = (text: string, fileName: string): JobFile => {
   mustBePlain(raw, fileName);
   const { shop, dialect: _, $schema: __, ...input } = raw;
   // Job files may come from a system that writes paths the other way round.
-  const drawingName = basename(parsed.value.drawing.replaceAll('\\', '/'));
+  const made = parsed.value.shape === undefined ? undefined : drawnOf(parsed.value.shape, fileName);
+  const drawingName = made?.drawingName ?? basename((parsed.value.drawing as string).replaceAll('\\', '/'));
   const name = parsed.value.name ?? stemOf(drawingName);
-  return { job: { name, drawingName, input: { ...input, drawing: drawingName } }, ...(typeof shop === 'string' ? { shop } : {}) };
+  return {
+    job: { name, drawingName, input: { ...input, drawing: drawingName } },
+    ...(made === undefined ? {} : { drawing: made.drawing }),
+    ...(typeof shop === 'string' ? { shop } : {}),
+  };
+};
+
+const drawnOf = (request: ShapeRequest, fileName: string): Pick<NewJob, 'drawing' | 'drawingName'> => {
+  const made = drawShape(request, { font: letters() });
+  if (made.kind === 'refused') throw notValid(`The shape in ${fileName} cannot be made.`, made.findings);
+  return { drawingName: shapeFile(request), drawing: new TextEncoder().encode(shapeDxf(made.shape, 'mm')) };
 };
 
 /** 'plate' for 'plate.dxf'. */

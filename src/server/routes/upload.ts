@@ -61,7 +61,8 @@ const fromDrawing = ({ name, bytes }: Part): NewJob => ({
 
 const fromJobFile = ({ name, bytes }: Part, drawings: readonly Part[]): NewJob => {
   if (bytes.length > LARGEST_JOB_FILE) throw new Refusal(413, 'too-large', `${name} is larger than a job file can be.`);
-  const { job } = jobFileOf(new TextDecoder().decode(bytes), name);
+  const { job, drawing: made } = jobFileOf(new TextDecoder().decode(bytes), name);
+  if (made !== undefined) return { ...job, drawing: made };
   const wanted = job.drawingName.toLowerCase();
   const drawing = drawings.find((d) => d.name.toLowerCase() === wanted);
   if (drawing === undefined)
