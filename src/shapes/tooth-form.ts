@@ -24,6 +24,8 @@ export interface ToothForm {
   readonly rootForm: Root;
   /** What is taken off the corner between flank and tip, along the radius and along the circle alike; 0 for none. */
   readonly tipChamfer: number;
+  /** Radius between flank and tip circle, in place of a chamfer: the root of an internal gear, whose spaces have this form. */
+  readonly tipFillet?: number;
   /** Greatest amount the flank stands back at the tip, square to it, growing evenly from the radius `from`. */
   readonly tipRelief?: { readonly amount: number; readonly from: number };
 }
@@ -52,22 +54,23 @@ const halfTooth = (form: ToothForm, tolerance: number): Half => {
   const { base, tip, root, teeth, tipChamfer } = form;
   const rootSide = rootOf(form, tolerance);
   if (rootSide === undefined) return { kind: 'no room', what: 'root' };
-  const upper = tip - tipChamfer;
-  const flankTop = flankPlace(form, upper);
-  const tipAngle = tipChamfer > 0 ? Math.atan2(flankTop.y, flankTop.x) - tipChamfer / tip : Math.atan2(flankTop.y, flankTop.x);
-  if (tipAngle < -1e-12) return { kind: 'no room', what: tipChamfer > 0 ? 'chamfer' : 'tip' };
+  const end = tipEnd(form);
+  if (end === undefined) return { kind: 'no room', what: tipChamfer > 0 ? 'chamfer' : 'tip' };
+  const { upper, angle: tipAngle } = end;
   if (upper <= rootSide.formRadius) return { kind: 'no room', what: 'chamfer' };
   const flank = fitArcs(flankCurve(form, Math.max(rootSide.formRadius, base), upper), tolerance);
   if (flank.kind !== 'fitted') return { kind: 'no room', what: 'tip' };
   const onTip = polar(tip, Math.max(0, tipAngle));
+  const flankTop = flankPlace(form, upper);
   const down = flank.segments.map(reversed).reverse();
   const first = down[0]?.from ?? flankTop;
   const space = Math.PI / teeth;
-  const bottom = rootSide.segments.at(-1)?.to ?? flankTop;
+  const bottom = rootSide.segments.at(-1)?.to ?? down.at(-1)?.to ?? flankTop;
   const bottomAngle = Math.atan2(bottom.y, bottom.x);
   const segments: Segment[] = [
     ...(tipAngle > 1e-12 ? [arc(point(tip, 0), onTip, point(0, 0), tipAngle)] : []),
-    ...(tipChamfer > 0 ? [line(onTip, first)] : []),
+    ...(end.centre === undefined ? [] : [roundFrom(onTip, first, end.centre)]),
+    ...(tipChamfer > 0 && end.centre === undefined ? [line(onTip, first)] : []),
     ...down,
     ...rootSide.segments,
     ...(space - bottomAngle > 1e-12 ? [arc(bottom, polar(root, space), point(0, 0), space - bottomAngle)] : []),
@@ -78,6 +81,54 @@ const halfTooth = (form: ToothForm, tolerance: number): Half => {
     deviation: Math.max(flank.deviation, rootSide.deviation),
     formRadius: rootSide.formRadius,
   };
+};
+
+interface TipEnd {
+  /** Radius at which the flank ends. */
+  readonly upper: number;
+  /** Half the angle of the tip's land. */
+  readonly angle: number;
+  /** Of the round between them. */
+  readonly centre?: Point;
+}
+
+/** How flank and tip circle come together; nothing where there is no room for it. */
+const tipEnd = (form: ToothForm): TipEnd | undefined => {
+  const { base, halfAngle, tip, tipChamfer, tipFillet = 0 } = form;
+  if (tipFillet > 0) {
+    const reach = tip - tipFillet;
+    if (reach <= base) return undefined;
+    const string = Math.sqrt((reach / base) ** 2 - 1);
+    const angle = halfAngle - tipFillet / base - (string - Math.atan(string));
+    return angle < -1e-12
+      ? undefined
+      : { upper: base * Math.hypot(1, string + tipFillet / base), angle: Math.max(0, angle), centre: polar(reach, Math.max(0, angle)) };
+  }
+  const top = flankPlace(form, tip - tipChamfer);
+  const angle = Math.atan2(top.y, top.x) - (tipChamfer > 0 ? tipChamfer / tip : 0);
+  return angle < -1e-12 ? undefined : { upper: tip - tipChamfer, angle };
+};
+
+/** The largest round that touches both flanks and the tip circle. */
+export const fullTipFillet = (form: Omit<ToothForm, 'rootForm' | 'tipFillet'>): number =>
+  largest(form.tip - form.base, (radius) => tipEnd({ ...form, tipFillet: radius, rootForm: { kind: 'arc', radius: 0 } }) !== undefined);
+
+/** The largest radius up to a most that still has room. */
+const largest = (most: number, hasRoom: (radius: number) => boolean): number => {
+  let [small, large] = [0, most];
+  for (let i = 0; i < 200 && large - small > 1e-13 * large; i += 1) {
+    const middle = (small + large) / 2;
+    if (middle === small || middle === large) break;
+    if (hasRoom(middle)) small = middle;
+    else large = middle;
+  }
+  return small;
+};
+
+const roundFrom = (from: Point, to: Point, centre: Point): Segment => {
+  const a = Math.atan2(from.y - centre.y, from.x - centre.x);
+  const b = Math.atan2(to.y - centre.y, to.x - centre.x);
+  return arc(from, to, centre, (((b - a) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI));
 };
 
 interface RootSide {
@@ -132,16 +183,8 @@ const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngl
     : { segments: [line(polar(base, halfAngle), polar(root, halfAngle))], formRadius: base, deviation: 0 };
 
 /** The largest arc that touches both flanks and the root circle: its centre lies in the middle of the space. */
-export const fullFillet = (form: Omit<ToothForm, 'rootForm'>): number => {
-  let [small, large] = [0, form.tip - form.root];
-  for (let i = 0; i < 200 && large - small > 1e-13 * large; i += 1) {
-    const middle = (small + large) / 2;
-    if (middle === small || middle === large) break;
-    if (arcRoot({ ...form, rootForm: { kind: 'arc', radius: middle } }, middle) === undefined) large = middle;
-    else small = middle;
-  }
-  return small;
-};
+export const fullFillet = (form: Omit<ToothForm, 'rootForm'>): number =>
+  largest(form.tip - form.root, (radius) => arcRoot({ ...form, rootForm: { kind: 'arc', radius } }, radius) !== undefined);
 
 /** The flank counter-clockwise of the tooth's middle, from the lower radius up. */
 const flankCurve = (form: ToothForm, from: number, to: number): FitCurve => {
