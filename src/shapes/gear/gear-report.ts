@@ -92,14 +92,14 @@ const paired = (figures: ToothFigures, own: Wheel, request: GearRequest): Paired
       });
 
 /** Common practice, no source: a hardened tip wants a fifth of the module. */
-const thinTip = (thickness: number, module: number): readonly Finding[] =>
+export const thinTip = (thickness: number, module: number, path = 'shift'): readonly Finding[] =>
   thickness >= 0.2 * module
     ? []
     : [
         find(
           'gear-tip-thin',
           `The tooth is ${thickness.toFixed(3)} mm thick at its tip, less than a fifth of the module; it chips when it is hardened.`,
-          { place: { kind: 'field', path: 'shift' } },
+          { place: { kind: 'field', path } },
         ),
       ];
 

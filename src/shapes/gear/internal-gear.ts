@@ -12,7 +12,7 @@ import { rootDiameterInside, tipDiameterInside } from './formulas.ts';
 import type { Limits } from './gear-limits.ts';
 import { sharpRoot } from './gear-report.ts';
 import { sizeOf, toothKeys } from './keys.ts';
-import { type Paired, pairOf } from './mate.ts';
+import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
 import { pinned } from './pin-choice.ts';
 import { circleSizes, insideSize } from './sizes.ts';
 import { internalOutline } from './space-form.ts';
@@ -140,9 +140,6 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
   };
 };
 
-/** The pinion is taken to come from a rack of full depth with tips of this radius, in modules. */
-const PINION = { dedendum: 1.25, rackTip: 0.38 };
-
 const paired = (
   request: Request,
   figures: ToothFigures,
@@ -152,5 +149,10 @@ const paired = (
   if (request.mate === undefined) return { sizes: [], findings: [] };
   const circles = { teeth: request.teeth, base: figures.base.value / 2, tip, root, low: tip, high: formRadius };
   const own = wheelOf({ ...circles, metal: 'outside' }, half, request.clearance * request.share);
-  return pairOf(figures, own, { teeth: request.mate, shift: request.mateShift, addendum: request.mateAddendum ?? 1, ...PINION });
+  return pairOf(figures, own, {
+    ...FULL_DEPTH,
+    teeth: request.mate,
+    shift: request.mateShift,
+    addendum: request.mateAddendum ?? FULL_DEPTH.addendum,
+  });
 };

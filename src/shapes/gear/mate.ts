@@ -41,6 +41,9 @@ export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressur
 export const workingAngle = (pressureAngle: number, teeth: number, shifts: number): number | 'none' =>
   inverseInv(inv(pressureAngle) + (2 * Math.tan(pressureAngle) * shifts) / teeth);
 
+/** What a mate is taken to be where nothing says otherwise: full depth, in modules. */
+export const FULL_DEPTH = { addendum: 1, dedendum: 1.25, rackTip: 0.38 };
+
 export interface Paired {
   readonly sizes: readonly ShapeSize[];
   readonly findings: readonly Finding[];
@@ -181,24 +184,23 @@ export const contactOf = (begins: number, ends: number, from: readonly Figure[])
 /** Less than this part of the module is the fitting of the outlines. */
 const TOUCHING = 0.001;
 
-const interference = (own: Wheel, mate: Wheel, distance: number, module: number): readonly Finding[] => {
-  const ring = own.metal === 'outside';
-  const mateIn = ring ? edgeInRing(own, mate, distance) : edgeInExternal(own, mate, distance);
-  const ownIn = ring ? edgeInPinion(mate, own, distance) : edgeInExternal(mate, own, distance);
+const interference = (own: Wheel, mate: Wheel, distance: number, module: number): readonly Finding[] =>
+  own.metal === 'outside'
+    ? interferenceOf(edgeInRing(own, mate, distance), edgeInPinion(mate, own, distance), mate.teeth, module)
+    : interferenceOf(edgeInExternal(own, mate, distance), edgeInExternal(mate, own, distance), mate.teeth, module);
+
+/** By how deep the edges go into the metal, mm. */
+export const interferenceOf = (mateIn: number, ownIn: number, teeth: number, module: number): readonly Finding[] => {
   const told = (depth: number, whose: string, whom: string): readonly Finding[] =>
     depth <= TOUCHING * module
       ? []
       : [
           find('gear-mate-interferes', `The tips of ${whose} go ${depth.toFixed(3)} mm into the metal of ${whom}.`, {
             place: { kind: 'field', path: 'mate' },
-            remedy:
-              'Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or more teeth between the two.',
+            remedy: 'Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or a mate of other size.',
           }),
         ];
-  return [
-    ...told(mateIn, `the mate with ${mate.teeth} teeth`, 'this gear'),
-    ...told(ownIn, 'this gear', `the mate with ${mate.teeth} teeth`),
-  ];
+  return [...told(mateIn, `the mate with ${teeth} teeth`, 'this part'), ...told(ownIn, 'this part', `the mate with ${teeth} teeth`)];
 };
 
 export const short = (ratio: number): readonly Finding[] =>

@@ -41,7 +41,7 @@ export const wheelOf = (
 };
 
 /** How far a place about the middle of a wheel lies in its metal, mm; below 0 outside of it. Angles count from a tooth or space. */
-const depthIn = ({ teeth, metal, outline, tip, root }: Wheel, { radius, angle }: Polar): number => {
+export const depthIn = ({ teeth, metal, outline, tip, root }: Wheel, { radius, angle }: Polar): number => {
   const out = metal === 'inside' ? 1 : -1;
   if (out * (radius - tip) > 0) return -out * (radius - tip);
   if (out * (radius - root) < 0) return out * (root - radius);
@@ -59,9 +59,10 @@ const halfAt = (outline: readonly Polar[], radius: number): number => {
   return a.angle + Math.min(1, Math.max(0, part)) * (b.angle - a.angle);
 };
 
+/** The most of a depth over a way, looked at closely enough for edges that pass. */
 const STEPS = 720;
 
-const deepest = (from: number, to: number, depth: (turn: number) => number): number => {
+export const deepest = (from: number, to: number, depth: (turn: number) => number): number => {
   let most = Number.NEGATIVE_INFINITY;
   for (let i = 0; i <= STEPS; i += 1) most = Math.max(most, depth(from + ((to - from) * i) / STEPS));
   return most;
