@@ -38,7 +38,7 @@ export type Toothed =
       readonly formRadius: number;
       readonly half: readonly Segment[];
     }
-  | { readonly kind: 'no room'; readonly what: 'root' | 'tip' | 'chamfer' };
+  | { readonly kind: 'no room'; readonly what: 'root' | 'tip' | 'chamfer' | 'relief' };
 
 /** The contour runs counter-clockwise; the middle of the first tooth lies on the X axis. */
 export const toothed = (form: ToothForm, tolerance: number): Toothed => {
@@ -62,7 +62,8 @@ export type Half =
   | Extract<Toothed, { kind: 'no room' }>;
 
 /** From the middle of the tip, on the X axis, over the flank down to the middle of the space. */
-export const halfTooth = (form: ToothForm, tolerance: number): Half => {
+export const halfTooth = (asked: ToothForm, tolerance: number): Half => {
+  const form = withoutSpecks(asked);
   const { base, tip, root, teeth, tipChamfer } = form;
   const rootSide = rootOf(form, tolerance);
   if (rootSide === undefined) return { kind: 'no room', what: 'root' };
@@ -70,8 +71,10 @@ export const halfTooth = (form: ToothForm, tolerance: number): Half => {
   if (end === undefined) return { kind: 'no room', what: tipChamfer > 0 ? 'chamfer' : 'tip' };
   const { upper, angle: tipAngle } = end;
   if (upper <= rootSide.formRadius) return { kind: 'no room', what: 'chamfer' };
-  const flank = fitArcs(flankCurve(form, Math.max(rootSide.formRadius, base), upper), tolerance);
-  if (flank.kind !== 'fitted') return { kind: 'no room', what: 'tip' };
+  const { tipRelief } = form;
+  if (tipRelief !== undefined && tipRelief.from <= rootSide.formRadius) return { kind: 'no room', what: 'relief' };
+  const flank = fittedAll(flankCurves(form, Math.max(rootSide.formRadius, base), upper), tolerance);
+  if (flank === undefined) return { kind: 'no room', what: 'tip' };
   const onTip = polar(tip, Math.max(0, tipAngle));
   const flankTop = flankPlace(form, upper);
   const down = flank.segments.map(reversed).reverse();
@@ -92,6 +95,19 @@ export const halfTooth = (form: ToothForm, tolerance: number): Half => {
     segments: linked(segments, false),
     deviation: Math.max(flank.deviation, rootSide.deviation),
     formRadius: rootSide.formRadius,
+  };
+};
+
+/** Rounds and chamfers too small to be written down are none, mm. */
+const SPECK = 1e-6;
+
+const withoutSpecks = (form: ToothForm): ToothForm => {
+  const { tipChamfer, tipFillet = 0, rootForm } = form;
+  return {
+    ...form,
+    tipChamfer: tipChamfer < SPECK ? 0 : tipChamfer,
+    tipFillet: tipFillet < SPECK ? 0 : tipFillet,
+    rootForm: rootForm.kind === 'arc' && rootForm.radius < SPECK ? { kind: 'arc', radius: 0 } : rootForm,
   };
 };
 
@@ -143,6 +159,14 @@ const roundFrom = (from: Point, to: Point, centre: Point): Segment => {
   return arc(from, to, centre, (((b - a) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI));
 };
 
+const fittedAll = (curves: readonly FitCurve[], tolerance: number): { segments: readonly Segment[]; deviation: number } | undefined => {
+  const fits = curves.map((curve) => fitArcs(curve, tolerance));
+  const done = fits.filter((f) => f.kind === 'fitted');
+  return done.length < fits.length
+    ? undefined
+    : { segments: done.flatMap((f) => f.segments), deviation: Math.max(...done.map((f) => f.deviation)) };
+};
+
 interface RootSide {
   /** From the flank down to the root circle. */
   readonly segments: readonly Segment[];
@@ -164,7 +188,7 @@ const rootOf = (form: ToothForm, tolerance: number): RootSide | undefined => {
  */
 const arcRoot = ({ teeth, base, halfAngle, root }: ToothForm, radius: number): RootSide | undefined => {
   const space = Math.PI / teeth;
-  if (!(radius > 0)) return sharpRoot({ base, halfAngle, root });
+  if (!(radius > 0)) return sharpRoot({ base, halfAngle, root }, space);
   const reach = root + radius;
   const string = reach > base ? Math.sqrt((reach / base) ** 2 - 1) : 0;
   const roll = string - radius / base;
@@ -189,41 +213,48 @@ const arcRoot = ({ teeth, base, halfAngle, root }: ToothForm, radius: number): R
   };
 };
 
-const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngle' | 'root'>): RootSide =>
-  root >= base
+/** Nothing where the flanks of a space meet above the root circle. */
+const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngle' | 'root'>, space: number): RootSide | undefined => {
+  const low = Math.max(root, base);
+  const string = Math.sqrt(Math.max(0, (low / base) ** 2 - 1));
+  if (halfAngle - (string - Math.atan(string)) > space + 1e-12) return undefined;
+  return root >= base
     ? { segments: [], formRadius: root, deviation: 0 }
     : { segments: [line(polar(base, halfAngle), polar(root, halfAngle))], formRadius: base, deviation: 0 };
+};
 
 /** The largest arc that touches both flanks and the root circle: its centre lies in the middle of the space. */
 export const fullFillet = (form: Omit<ToothForm, 'rootForm'>): number =>
   largest(form.tip - form.root, (radius) => arcRoot({ ...form, rootForm: { kind: 'arc', radius } }, radius) !== undefined);
 
-/** The flank counter-clockwise of the tooth's middle, from the lower radius up. */
-const flankCurve = (form: ToothForm, from: number, to: number): FitCurve => {
-  const plain = involuteCurve(form.base, from, to, form.halfAngle, -1);
-  const { tipRelief } = form;
-  if (tipRelief === undefined || !(tipRelief.amount > 0)) return plain;
-  const begins = Math.sqrt(Math.max(0, (Math.max(tipRelief.from, from) / form.base) ** 2 - 1));
-  const ends = Math.sqrt((form.tip / form.base) ** 2 - 1);
-  const back = (t: number): number => (t <= begins ? 0 : (tipRelief.amount * (t - begins)) / (ends - begins) / form.base);
-  const pointAt = (t: number): Point => involutePoint(form.base, t, form.halfAngle - back(t), -1);
-  const slope = tipRelief.amount / (ends - begins) / form.base;
+/** The flank counter-clockwise of the tooth's middle, from the lower radius up: the involute, and the relieved rest of it. */
+const flankCurves = (form: ToothForm, from: number, to: number): readonly FitCurve[] => {
+  const { base, halfAngle, tipRelief } = form;
+  if (tipRelief === undefined || tipRelief.from >= to) return [involuteCurve(base, from, to, halfAngle, -1)];
+  return [involuteCurve(base, from, tipRelief.from, halfAngle, -1), reliefCurve(form, tipRelief, to)];
+};
+
+/** An involute that turns away evenly with its roll. */
+const reliefCurve = ({ base, halfAngle, tip }: ToothForm, { amount, from }: NonNullable<ToothForm['tipRelief']>, to: number): FitCurve => {
+  const plain = involuteCurve(base, from, to, halfAngle, -1);
+  const slope = amount / base / (rollAt(base, tip) - plain.start);
+  const pointAt = (t: number): Point => involutePoint(base, t, halfAngle - slope * (t - plain.start), -1);
   return {
     ...plain,
     pointAt,
     tangentAt: (t) => {
-      const turn = t <= begins ? 0 : slope;
       const p = pointAt(t);
-      const along = form.halfAngle - back(t) - t;
-      return { x: form.base * t * Math.cos(along) + turn * p.y, y: form.base * t * Math.sin(along) - turn * p.x };
+      const along = halfAngle - slope * (t - plain.start) - t;
+      return { x: base * t * Math.cos(along) + slope * p.y, y: base * t * Math.sin(along) - slope * p.x };
     },
-    breaks: begins > plain.start && begins < plain.end ? [begins] : [],
   };
 };
 
+const rollAt = (base: number, radius: number): number => Math.sqrt(Math.max(0, (radius / base) ** 2 - 1));
+
 /** Where the flank has a radius. */
 const flankPlace = (form: ToothForm, radius: number): Point => {
-  const curve = flankCurve(form, Math.max(form.base, Math.min(form.root, radius)), Math.max(radius, form.base));
+  const curve = flankCurves(form, form.base, Math.max(radius, form.base)).at(-1) as FitCurve;
   return curve.pointAt(curve.end);
 };
 

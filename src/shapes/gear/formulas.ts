@@ -242,3 +242,21 @@ export const rackPitch: Formula<'module'> = {
   inputs: { module: mm('module') },
   compute: ({ module }) => Math.PI * module,
 };
+
+/** The same for internal teeth, which become thinner inwards. */
+export const thicknessAtInside: Formula<'radius' | 'base' | 'reference' | 'thickness' | 'pressureAngle'> = {
+  name: 'thickness of an internal tooth on a circle',
+  text: 's_y = 2 r_y (s / d - inv α + inv α_y), cos α_y = r_b / r_y',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: {
+    radius: mm('radius'),
+    base: mm('base diameter'),
+    reference: mm('reference diameter'),
+    thickness: mm('tooth thickness at the reference circle'),
+    pressureAngle: angle('pressure angle'),
+  },
+  compute: ({ radius, base, reference, thickness, pressureAngle }) =>
+    2 * radius * (thickness / reference - inv(pressureAngle) + inv(Math.acos(Math.min(1, base / 2 / radius)))),
+  unchecked: 'external and internal flanks are the same curves: what is no tooth is space',
+};

@@ -3,14 +3,15 @@ import { z } from 'zod';
 import type { Finding } from '../../finding/finding.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { commonKeys } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
-import { rootDiameterInside, tipDiameterInside } from './formulas.ts';
+import { rootDiameterInside, thicknessAtInside, tipDiameterInside } from './formulas.ts';
 import type { Limits } from './gear-limits.ts';
-import { sharpRoot } from './gear-report.ts';
+import { sharpRoot, thinTip } from './gear-report.ts';
 import { sizeOf, toothKeys } from './keys.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
 import { pinned } from './pin-choice.ts';
@@ -50,7 +51,7 @@ export const internalGear = shapeKind({
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const figures = toothFigures(sized.size, request.teeth, request.shift, request.clearance * request.share, 'internal');
     const limits = limitsOf(request, figures);
-    const fault = faultOf(request, figures, limits);
+    const fault = faultOf(request, figures, limits) ?? pointedFault(request, figures, limits);
     if (fault !== undefined) return { kind: 'refused', findings: [fault] };
     return drawn(request, figures, limits, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
   },
@@ -101,6 +102,19 @@ const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { 
   return undefined;
 };
 
+const tipThickness = (figures: ToothFigures, tip: number): Figure => {
+  const radius = derived('tip-radius', 'tip radius', tip, 'mm', 'half the tip diameter', []);
+  return apply(thicknessAtInside, { ...figures, radius }, { key: 'tip-thickness', name: 'tooth thickness at the tip' });
+};
+
+const pointedFault = (request: Request, figures: ToothFigures, { tip }: Limits): Finding | undefined =>
+  tipThickness(figures, tip).value > 0
+    ? undefined
+    : find('gear-pointed', `The flanks of a tooth meet outside of the tip circle of ${(2 * tip).toFixed(3)} mm.`, {
+        place: { kind: 'field', path: request.tipDiameter === undefined ? 'addendum' : 'tipDiameter' },
+        remedy: 'A larger tip diameter.',
+      });
+
 const SHAPER = 0.25;
 
 const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: string): MadeShape => {
@@ -119,6 +133,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
   const told = derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', how, [figures.base, rootFigure]);
   const pins = pinned(figures, { side: 'internal', tip, root, low: tip, high: form }, request.pin);
   const pair = paired(request, figures, limits, made);
+  const top = tipThickness(figures, tip);
   return {
     kind: 'made',
     shape: {
@@ -129,13 +144,19 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
         ...pins.sizes,
         ...circleSizes(figures, { tip, root, form }, { tip: tipFigure, root: rootFigure, form: told }),
         { figure: figures.thickness },
+        { figure: top },
         { figure: figures.basePitch },
         insideSize(made.inside),
         ...pair.sizes,
       ],
       fitDeviation: made.deviation,
       insideRadius: made.inside,
-      findings: [...pins.findings, ...sharpRoot(made.inside, 'rootRadius'), ...pair.findings],
+      findings: [
+        ...thinTip(top.value, figures.module.value, 'addendum'),
+        ...pins.findings,
+        ...sharpRoot(made.inside, 'rootRadius'),
+        ...pair.findings,
+      ],
     },
   };
 };

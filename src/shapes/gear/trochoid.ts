@@ -49,20 +49,21 @@ export const trochoidRoot = (rack: RackTip, tip: number): TrochoidRoot => {
     const radius = Math.hypot(p.x, p.y);
     return Math.atan2(p.y, p.x) - (baseHalf + inv(Math.acos(Math.min(1, base / radius))));
   };
-  const end = lastMeeting(into, last);
+  const undercut = depthToContact(rack) > reference * Math.sin(pressureAngle) ** 2 + 1e-12;
+  const end = undercut ? lastMeeting(into, last) : last;
   const top = onSpace(end);
   const formRadius = Math.hypot(top.x, top.y);
   if (formRadius >= tip) return { kind: 'no flank' };
-  const undercut = depthToContact(rack) > reference * Math.sin(pressureAngle) ** 2 + 1e-12;
   return { kind: 'root', curve: besideTooth(onSpace, { ...rack, aside, centreDepth }, end), formRadius, undercut };
 };
 
-/** The highest place at which the root comes out of the tooth again; the end of the rack's tip arc where it never goes in. */
+/** The highest place at which the root comes out of the tooth again; looked for most closely where a slight undercut has it, at the end. */
 const lastMeeting = (into: (normal: number) => number, last: number): number => {
   const steps = 400;
-  for (let i = steps - 1; i > 0; i -= 1) {
-    if (into((last * i) / steps) <= 1e-11) continue;
-    let [inside, outside] = [(last * i) / steps, (last * (i + 1)) / steps];
+  const at = (i: number): number => last * (1 - (i / steps) ** 3);
+  for (let i = 1; i < steps; i += 1) {
+    if (into(at(i)) <= 1e-14) continue;
+    let [inside, outside] = [at(i), at(i - 1)];
     for (let k = 0; k < 60; k += 1) {
       const middle = (inside + outside) / 2;
       if (into(middle) > 0) inside = middle;
