@@ -2,6 +2,9 @@
 import { z } from 'zod';
 import type { ShapeKind } from '../shapes/kind.ts';
 import { KINDS, type KindName } from '../shapes/kinds.ts';
+import type { ShapeInput } from '../shapes/make.ts';
+
+export type { KindName } from '../shapes/kinds.ts';
 
 export interface ShapeKey {
   /** Key of the request: 'pressureAngle'. */
@@ -24,6 +27,9 @@ export interface ShapeForm {
 export const shapeForms = (): readonly ShapeForm[] => (Object.keys(KINDS) as KindName[]).map(shapeForm);
 
 export const isShapeKind = (word: string): word is KindName => Object.hasOwn(KINDS, word);
+
+/** Numbers to begin with. */
+export const shapeExample = (kind: KindName): ShapeInput => ({ ...(KINDS[kind] as ShapeKind).example, kind }) as ShapeInput;
 
 export const shapeForm = (kind: KindName): ShapeForm => {
   const { title, what, schema } = KINDS[kind] as ShapeKind;

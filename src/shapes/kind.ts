@@ -15,6 +15,8 @@ export interface ShapeKind<S extends z.ZodObject = z.ZodObject> {
   readonly what: string;
   /** Has the literal key `kind`, all of `commonKeys`, and a describe() with its unit on every key. */
   readonly schema: S;
+  /** A request that a shop could have had, to begin with; `kind` is left out. */
+  readonly example: Omit<z.input<S>, 'kind'>;
   readonly make: (request: z.output<S>, means: ShapeMeans) => MadeShape;
 }
 

@@ -3,6 +3,7 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { PageMasthead } from '../look/page-masthead.tsx';
 import { goTo } from '../route.ts';
+import { ByNumbers } from '../shape/by-numbers.tsx';
 import { type Answered, fetchJobs, removeJob } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
@@ -23,6 +24,7 @@ const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
         <h1>{words.title}</h1>
         <p className="lead">{words.lead}</p>
         <BringIn />
+        <ByNumbers />
         {jobs === undefined && <p role="status">{words.loading}</p>}
         {jobs !== undefined && jobs.kind !== 'ok' && (
           <div role="alert">

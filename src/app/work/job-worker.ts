@@ -50,6 +50,8 @@ export interface JobWorker {
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
   paper(name: PaperName): Paper | undefined;
+  /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
+  shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */
   prove(program: string): Judged;
   /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */

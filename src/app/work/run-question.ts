@@ -7,6 +7,7 @@ import { jobSchema } from '../../job/job.ts';
 import type { Memory } from '../../job/memory.ts';
 import { parseValue } from '../../job/parse.ts';
 import type { JobRun } from '../../job/run.ts';
+import { withShape } from '../../job/shape-drawing.ts';
 import { shopSchema } from '../../job/shop.ts';
 import type { DrawingFile, Question } from './job-worker.ts';
 
@@ -21,18 +22,16 @@ export const runOf = (question: Question, drawing: DrawingFile, memory: Memory, 
   const dialect =
     question.dialect === undefined ? { kind: 'dialect' as const, dialect: standardDialect } : readDialectFile(question.dialect);
   if (dialect.kind === 'bad') return dialect;
-  return {
-    kind: 'run',
-    run: {
-      job: job.value,
-      said: job.said,
-      drawing: drawing.bytes,
-      drawingName: drawing.name,
-      shop: shop.value,
-      dialect: dialect.dialect,
-      day: job.value.date ?? question.day,
-      memory,
-      ...(progress === undefined ? {} : { progress }),
-    },
+  const run: JobRun = {
+    job: job.value,
+    said: job.said,
+    drawing: drawing.bytes,
+    drawingName: drawing.name,
+    shop: shop.value,
+    dialect: dialect.dialect,
+    day: job.value.date ?? question.day,
+    memory,
+    ...(progress === undefined ? {} : { progress }),
   };
+  return withShape(run, () => ({}));
 };

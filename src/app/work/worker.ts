@@ -10,6 +10,7 @@ import { papersOf } from '../../job/papers-of.ts';
 import { proofText } from '../../job/proof-report.ts';
 import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
+import { shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
@@ -90,6 +91,10 @@ const worker: JobWorker = {
     const facts = answered()?.facts;
     if (facts === undefined || last === undefined) return undefined;
     return papersOf(facts, last.run).find(([kind]) => kind === name)?.[1];
+  },
+  shapeFile: (format, unit) => {
+    const shape = last?.run.shape;
+    return shape === undefined ? undefined : format === 'dxf' ? shapeDxf(shape, unit) : shapeSvg(shape, unit);
   },
   prove: (program) => {
     const { setup } = last?.ran ?? {};

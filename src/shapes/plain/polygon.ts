@@ -19,6 +19,7 @@ export const polygon = shapeKind({
   title: 'Polygon',
   what: 'Square, hexagon or another regular form by its size across flats',
   schema,
+  example: { sides: 6, acrossFlats: 24 },
   make: ({ sides, acrossFlats, metal, ...common }) => {
     const half = acrossFlats / 2 + (metal === 'inside' ? -1 : 1) * standBack(common);
     const corners = cornersOf(sides, half);
