@@ -28,10 +28,12 @@ export const DrawingFacts = (): ReactNode => {
         <ShapePart />
       </>
     );
-  const { low, high, contours } = picture;
+  const { drawn, contours } = picture;
   return (
     <>
-      <p className="fact">{words.drawingLine(name, numbers.length(high.x - low.x), numbers.length(high.y - low.y), contours.length)}</p>
+      <p className="fact">
+        {words.drawingLine(name, numbers.length(drawn?.width ?? 0), numbers.length(drawn?.depth ?? 0), contours.length)}
+      </p>
       <ShapePart />
     </>
   );

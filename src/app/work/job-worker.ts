@@ -2,6 +2,7 @@
 import type { Comparison, PricePoint } from '../../documents/comparison.ts';
 import type { Paper } from '../../documents/paper.ts';
 import type { Finding } from '../../finding/finding.ts';
+import type { AskedJob } from '../../job/asked-run.ts';
 import type { PaperName } from '../../job/papers-of.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
@@ -10,17 +11,8 @@ export interface DrawingFile {
   readonly bytes: Uint8Array;
 }
 
-/** A job as the page asks it. */
-export interface Question {
-  /** Inputs as typed; `jobSchema` judges them. */
-  readonly input: Readonly<Record<string, unknown>>;
-  /** The shop file as data; the house's own when left out. */
-  readonly shop?: unknown;
-  /** Text of a dialect file; the standard words when left out. */
-  readonly dialect?: string;
-  /** ISO 8601 day. */
-  readonly day: string;
-}
+/** A job as the page asks it; its drawing was opened before. */
+export type Question = Omit<AskedJob, 'drawing' | 'drawingName'>;
 
 export type Tell = (stage: string, share: number) => void;
 

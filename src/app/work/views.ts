@@ -66,6 +66,8 @@ export interface LayerView {
 export interface PictureView {
   readonly low: { readonly x: number; readonly y: number };
   readonly high: { readonly x: number; readonly y: number };
+  /** How far the drawing itself reaches, without the block. */
+  readonly drawn?: { readonly width: number; readonly depth: number };
   readonly layers: readonly LayerView[];
   readonly contours: readonly ContourView[];
   /** Places with a name: start holes by number, tabs, stops. */

@@ -2,6 +2,7 @@
 import { expose, transfer } from 'comlink';
 import { z } from 'zod';
 import type { Paper } from '../../documents/paper.ts';
+import { askedRun } from '../../job/asked-run.ts';
 import { compareJob, priceCurve } from '../../job/compare.ts';
 import { correctJob } from '../../job/correct.ts';
 import { correctText } from '../../job/correct-report.ts';
@@ -14,7 +15,6 @@ import { shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
-import { runOf } from './run-question.ts';
 import { words } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
 import type { Sheet } from './views.ts';
@@ -30,7 +30,8 @@ let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
 
 const run = (question: Question, tell: Tell): Sheet => {
   const start = performance.now();
-  const asked = runOf(question, opened.drawing, opened.memory, tell);
+  const { drawing, memory } = opened;
+  const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell });
   if (asked.kind === 'bad') {
     last = undefined;
     const line = asked.findings[0]?.sentence ?? '';
