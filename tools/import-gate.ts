@@ -105,7 +105,17 @@ export const ROOMS: readonly Room[] = [
   {
     folder: 'src/app',
     may: ['src/job', 'src/documents', 'src/geometry', 'src/shapes', 'src/server/message', ...GROUND],
-    packages: ['dejavu-fonts-ttf', 'react', 'react-dom', 'comlink', 'zustand', 'flatbush', 'zod', '@fontsource/source-sans-3', '@fontsource/source-code-pro'],
+    packages: [
+      'dejavu-fonts-ttf',
+      'react',
+      'react-dom',
+      'comlink',
+      'zustand',
+      'flatbush',
+      'zod',
+      '@fontsource/source-sans-3',
+      '@fontsource/source-code-pro',
+    ],
     why: 'no formula: what is shown was computed by the job; of the server it knows only the messages',
   },
 ];

@@ -6,7 +6,7 @@ import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { sortLoops } from '../plan/kept.ts';
-import type { WantedLine } from '../plan/open.ts';
+import type { WantedLine } from '../plan/open/open.ts';
 import type { ByHand, PlanQuestion, WantedLoop } from '../plan/question.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { easeLoops } from './ease.ts';

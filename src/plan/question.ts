@@ -6,8 +6,8 @@ import type { Machine } from '../physics/machine.ts';
 import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
 import type { Wire } from '../physics/wire.ts';
-import type { Clamp } from './clamps.ts';
-import type { WantedLine } from './open.ts';
+import type { Clamp } from './clear/clamps.ts';
+import type { WantedLine } from './open/open.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {
