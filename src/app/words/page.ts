@@ -50,6 +50,7 @@ export const jobsWords = {
   yesRemove: 'Yes, put it away',
   no: 'No',
   drop: 'Drop the files: each drawing becomes a job',
+  dropOnSheet: 'Drop the files: a program is held against this drawing, a drawing becomes a job of its own',
   uploads: 'Files being brought in',
   waiting: 'waiting',
   sending: (percent: string): string => `${percent} sent`,
@@ -58,7 +59,11 @@ export const jobsWords = {
   close: 'Close',
   openJob: (name: string): string => `Open ${name}`,
   tooLarge: (name: string, megabytes: number): string => `${name} is larger than ${megabytes} MB, which the server does not take.`,
-  notADrawing: (name: string): string => `${name} is neither a DXF nor an SVG drawing nor a job file.`,
+  notADrawing: (name: string): string => `${name} is neither a DXF nor an SVG drawing, nor a job file, nor a program.`,
+  programAlone: (name: string): string =>
+    `${name} is a program: open the job of its drawing and drop it there, and it is proven and kept with the job.`,
+  programOfWhich: (name: string): string =>
+    `${name} is a program, and several drawings or none came with it: open the job it belongs to and drop it there.`,
   gone: 'The server does not answer.',
   answers: { yes: 'yes', no: 'no', open: '…' },
 } as const;
