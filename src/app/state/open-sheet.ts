@@ -10,6 +10,7 @@ import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
+import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
@@ -20,6 +21,8 @@ export interface OpenSheet {
   readonly worker: () => Remote<JobWorker>;
   /** For what takes long, beside the worker of the answer. */
   readonly aside: Aside;
+  /** Programs from elsewhere that are held against the drawing. */
+  readonly programs: ProgramKeeper;
   /** Saves what waits, before a file of the saved revision is asked for; true when all is saved. */
   readonly flush: () => Promise<boolean>;
   readonly close: () => void;
@@ -76,6 +79,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     runner.ask(question);
   };
   ask(mine ?? base);
+  const programs = startPrograms(base.id, store);
   const look = (): void => void (document.visibilityState === 'visible' && keeper.look());
   document.addEventListener('visibilitychange', look);
   return {
@@ -83,12 +87,14 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     actions: actionsOn(store, keeper, runner, ask),
     worker: () => runner.worker,
     aside,
+    programs,
     flush: () => keeper.flush(),
     close: () => {
       document.removeEventListener('visibilitychange', look);
       keeper.close();
       runner.close();
       aside.close();
+      programs.close();
     },
   };
 };

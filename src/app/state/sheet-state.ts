@@ -1,6 +1,7 @@
 /** All that one open sheet holds, outside React; components subscribe to what they show. */
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { Chapter, Sheet } from '../work/views.ts';
+import type { Coming } from './programs.ts';
 
 export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere';
 export type LengthUnit = 'mm' | 'inch';
@@ -26,6 +27,10 @@ export interface SheetState {
   readonly speed?: number;
   /** Figure whose why is open. */
   readonly asking?: string;
+  /** Programs from elsewhere that came on this visit; the one that is to be shown, empty for their place alone; why files were not taken. */
+  readonly coming?: readonly Coming[];
+  readonly shownProgram?: string | undefined;
+  readonly programTroubles?: readonly string[];
   readonly lengthUnit: LengthUnit;
   readonly finishUnit: 'µm' | 'µin';
   readonly theme: 'as the system' | 'light' | 'dark';
