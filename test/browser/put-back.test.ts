@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, recordOf } from './hands.ts';
+import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, keptInput, recordOf, saved } from './hands.ts';
 import { type Stand, shutOut, stand } from './stand.ts';
 
 let server: Stand;
@@ -101,6 +101,8 @@ describe('the bin', () => {
     await page.waitForURL('**/job/*');
     const id = jobIn(page);
     await answered(page);
+    await saved(page);
+    await expect.poll(async () => (await recordOf(server, id)).line).toMatch(/^Yes/);
     expect((await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
     await page.goto(`${server.address}/jobs`);
     await way('Put away split-jaw').press('Enter');
@@ -123,5 +125,24 @@ describe('the bin', () => {
     expect(await page.locator('.bin').count()).toBe(0);
     expect((await recordOf(server, id)).programs).toHaveLength(1);
     expect(errors).toEqual([]);
+    await page.context().close();
+  });
+
+  it('holds a job that is open in another tab, or still in its address: both say so and give it back', async () => {
+    const { page } = await server.open(`/job/${example}`);
+    const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${example}`, { method: 'DELETE' });
+    await answered(page);
+    await saved(page);
+    await putAway();
+    await edit(page, 'height', '28');
+    const notice = page.locator('.notice', { hasText: 'This job was put away' });
+    await notice.getByRole('button', { name: 'Put back' }).press('Enter');
+    await saved(page);
+    expect(await keptInput(server, example)).toMatchObject({ height: 28 });
+    await putAway();
+    await page.reload();
+    await page.getByRole('button', { name: 'Put back' }).press('Enter');
+    expect(await answered(page)).toContain('28 mm high');
+    await page.context().close();
   });
 });
