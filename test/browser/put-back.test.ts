@@ -42,7 +42,7 @@ describe('programs from elsewhere', () => {
     await page.locator('.verdict', { hasText: 'as sent.txt is proven' }).waitFor();
     expect(new URL(page.url()).pathname).toBe(`/job/${example}`);
     expect(spoilt()).not.toBe(own);
-    await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', 'G21 G90\nDear Sir\n'), fileOf('photo.png', '\u0089PNG')]);
+    await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', 'G21 G90\nDear Sir\n\nM02\n'), fileOf('photo.png', '\u0089PNG')]);
     await verdict('spoilt.dxf', 'not proven');
     await page.locator('.uploads .fault', { hasText: 'photo.png is neither' }).waitFor();
     await expect
