@@ -21,6 +21,8 @@ export interface KeeperEvents {
   readonly saving: (saving: Saving) => void;
   /** Another record is in force: theirs, or ours under a new revision. */
   readonly record: (record: JobRecord) => void;
+  /** What the server has beside the steps, which counts no revision up: programs that another tab brought. */
+  readonly beside: (record: JobRecord) => void;
 }
 
 /** ms */
@@ -80,7 +82,9 @@ class RecordKeeper implements Keeper {
     if (this.away) await this.begin();
     if (this.waiting !== undefined || this.theirs !== undefined) return;
     const answer = await fetchJob(this.id);
-    if (answer.kind !== 'ok' || answer.value.revision <= this.revision || this.waiting !== undefined) return;
+    if (answer.kind !== 'ok') return;
+    this.events.beside(answer.value);
+    if (answer.value.revision <= this.revision || this.waiting !== undefined) return;
     this.revision = answer.value.revision;
     this.events.record(answer.value);
   }

@@ -63,6 +63,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
         put({ record });
         ask(record);
       },
+      beside: (record) => programs.heard(record),
     },
     mine,
   );
