@@ -20,12 +20,13 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     return sheetOf(server, id);
   },
   'the list of jobs': async (server) => {
+    const [older = ''] = await brought(server, [fileAt('examples/split-jaw/split-jaw.dxf')]);
+    await fetch(`${server.address}/api/jobs/${older}`, { method: 'DELETE' });
     const { page } = await server.open('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
-    await page
-      .getByRole('button', { name: /^Put away/ })
-      .first()
-      .click();
+    await page.locator('.bin summary').click();
+    await page.getByRole('button', { name: 'Put away empty' }).click();
+    await page.getByRole('button', { name: 'Put back empty' }).waitFor();
     return page;
   },
   'at the machine': async (server, example) => {

@@ -1,7 +1,7 @@
 /** A server that is gone and comes back; two tabs on one job. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, edit, exampleOf, keptInput, putInput, recordOf, saved, word } from './hands.ts';
+import { answered, drop, edit, exampleOf, fileOf, keptInput, putInput, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 const notice = (page: Page, text: string) => page.locator('.notice', { hasText: text });
@@ -25,8 +25,12 @@ describe('a server that goes and comes back', () => {
     expect(await edit(page, 'height', '30')).toContain('30 mm high');
     await notice(page, 'The server is gone').waitFor();
     expect(await edit(page, 'quantity', '4')).toContain('for 4 pieces');
+    await drop(page, [fileOf('sent.nc', 'G21 G90\nM02\n')]);
+    await page.locator('.other-program [role="alert"]', { hasText: 'Not kept yet' }).waitFor();
     await server.restart();
     await saved(page);
+    await expect.poll(async () => (await recordOf(server, id)).programs?.map((p) => p.name), { timeout: 10_000 }).toEqual(['sent.nc']);
+    expect(await page.locator('.other-program [role="alert"]').count()).toBe(0);
     expect(await notice(page, 'The server is gone').count()).toBe(0);
     expect(await keptInput(server, id)).toMatchObject({ height: 30, quantity: 4 });
     await page.context().close();
@@ -42,8 +46,10 @@ describe('a server that goes and comes back', () => {
       await route.fetch();
       return route.abort();
     });
+    // It is told for a moment only: the answer's own line is saved next.
+    const told = notice(page, 'The server is gone').waitFor();
     await edit(page, 'height', '29');
-    await notice(page, 'The server is gone').waitFor();
+    await told;
     expect(await keptInput(server, id)).toMatchObject({ height: 29 });
     await edit(page, 'height', '30');
     await saved(page);

@@ -181,7 +181,7 @@ const Others = ({ sheet, locale }: { readonly sheet: OpenSheet; readonly locale:
       programs={programsOf(record, coming)}
       about={about}
       read={(program) => sheet.programs.text(program)}
-      prove={(text) => sheet.aside.ask(async (worker): Promise<Judged> => worker.prove(text))}
+      prove={(text) => sheet.prover.ask(async (worker): Promise<Judged> => worker.prove(text))}
       download={(number) => paths.program(record?.id ?? '', number)}
       locale={locale}
       shown={shown}

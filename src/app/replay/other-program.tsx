@@ -124,7 +124,7 @@ const Opened = ({ text, judged, name, older, locale }: OpenedProps): ReactNode =
   return (
     <div className="other-opened" data-older={older}>
       <Verdict name={name} lines={lines} judged={judged} count={count} onLine={setMarked} />
-      <p className="fact">{words.itsText(count(lines.length))}</p>
+      <p className="fact">{words.itsText(lines.length, count(lines.length))}</p>
       <ProgramLines label={words.textOf(name)} lines={lines} block={marked} looked={looked} onBlock={setMarked} onLook={setLooked} />
     </div>
   );

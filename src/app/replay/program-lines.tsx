@@ -1,5 +1,6 @@
 /** Numbered lines of a program, of which only those in view are drawn, one of them marked. */
 import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useId, useRef, useState } from 'react';
+import { programWords as words } from '../words/replay.ts';
 import { heightOf, linesInView, scrollTo } from './windowing.ts';
 import './replay.css';
 
@@ -118,6 +119,6 @@ const Line = ({ id, line, count, text, current, looked, onLook, onBlock }: LineP
     <span className="program-number" aria-hidden="true">
       {line + 1}
     </span>
-    <code>{text}</code>
+    <code>{text.trim() === '' ? <span className="unseen">{words.emptyLine}</span> : text}</code>
   </div>
 );

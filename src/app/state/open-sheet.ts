@@ -21,6 +21,8 @@ export interface OpenSheet {
   readonly worker: () => Remote<JobWorker>;
   /** For what takes long, beside the worker of the answer. */
   readonly aside: Aside;
+  /** For programs from elsewhere, whose verdict is not to wait for what takes longer still. */
+  readonly prover: Aside;
   /** Programs from elsewhere that are held against the drawing. */
   readonly programs: ProgramKeeper;
   /** Saves what waits, before a file of the saved revision is asked for; true when all is saved. */
@@ -61,6 +63,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
         put({ record });
         ask(record);
       },
+      beside: (record) => programs.heard(record),
     },
     mine,
   );
@@ -73,7 +76,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }),
   });
   let question = questionOf(mine ?? base);
-  const aside = startAside(drawing, () => question);
+  const [aside, prover] = [startAside(drawing, () => question), startAside(drawing, () => question)];
   const ask = (record: JobRecord): void => {
     question = questionOf(record);
     runner.ask(question);
@@ -87,6 +90,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     actions: actionsOn(store, keeper, runner, ask),
     worker: () => runner.worker,
     aside,
+    prover,
     programs,
     flush: () => keeper.flush(),
     close: () => {
@@ -94,6 +98,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
       keeper.close();
       runner.close();
       aside.close();
+      prover.close();
       programs.close();
     },
   };

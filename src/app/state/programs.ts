@@ -45,6 +45,8 @@ export interface ProgramKeeper {
   text(program: OtherProgram): Promise<string>;
   takeAway(program: OtherProgram): Promise<Answered<unknown>>;
   putBack(program: OtherProgram): Promise<Answered<unknown>>;
+  /** Takes over which programs the server keeps, and nothing else: the rest of the record may be edited here and not be saved yet. */
+  heard(record: JobRecord): void;
   close(): void;
 }
 
@@ -120,13 +122,13 @@ class JobPrograms implements ProgramKeeper {
   }
 
   async takeAway({ key, number }: OtherProgram): Promise<Answered<unknown>> {
-    if (number !== undefined) return this.heard(await dropProgram(this.id, number));
+    if (number !== undefined) return this.answered(await dropProgram(this.id, number));
     this.put(this.coming().filter((c) => c.key !== key));
     return { kind: 'ok', value: undefined };
   }
 
   async putBack({ number }: OtherProgram): Promise<Answered<unknown>> {
-    return number === undefined ? { kind: 'ok', value: undefined } : this.heard(await returnProgram(this.id, number));
+    return number === undefined ? { kind: 'ok', value: undefined } : this.answered(await returnProgram(this.id, number));
   }
 
   close(): void {
@@ -176,10 +178,14 @@ class JobPrograms implements ProgramKeeper {
     this.store.setState({ coming, ...(record === undefined ? {} : { record: { ...record, programs } }) });
   }
 
-  /** Only the programs are taken over: the rest of the record may be edited here and not be saved yet. */
-  private heard(answer: Answered<JobRecord>): Answered<JobRecord> {
+  heard({ programs = [] }: JobRecord): void {
     const { record } = this.store.getState();
-    if (answer.kind === 'ok' && record !== undefined) this.store.setState({ record: { ...record, programs: answer.value.programs ?? [] } });
+    if (record === undefined || JSON.stringify(record.programs ?? []) === JSON.stringify(programs)) return;
+    this.store.setState({ record: { ...record, programs } });
+  }
+
+  private answered(answer: Answered<JobRecord>): Answered<JobRecord> {
+    if (answer.kind === 'ok') this.heard(answer.value);
     return answer;
   }
 }

@@ -3,7 +3,8 @@ import type { JobRecord } from '../../server/message/job-record.ts';
 import type { Chapter, Sheet } from '../work/views.ts';
 import type { Coming } from './programs.ts';
 
-export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere';
+/** 'put away': the job lies in the bin, and nothing can be saved until it is back. */
+export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere' | 'put away';
 export type LengthUnit = 'mm' | 'inch';
 
 export interface SheetState {
