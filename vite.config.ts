@@ -22,8 +22,8 @@ export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
     pool: 'forks',
-    // One fewer than the cores is the usual; on two cores that would be one. The browser's tests mostly wait.
-    maxWorkers: 3,
+    // More than the cores: half of the time of a test in the browser is waiting, and two cores idle with three of them.
+    maxWorkers: 5,
     globalSetup: ['test/browser/unpack.ts'],
     testTimeout: 120_000,
     hookTimeout: 60_000,
