@@ -10,24 +10,26 @@ const widths: Readonly<Record<number, readonly number[]>> = {
   7: [10, 12, 15, 18, 21, 25, 30, 35, 40, 46, 52, 57, 63],
   8: [14, 18, 22, 27, 33, 39, 46, 54, 63, 72, 81, 89, 97],
   9: [25, 30, 36, 43, 52, 62, 74, 87, 100, 115, 130, 140, 155],
+  10: [40, 48, 58, 70, 84, 100, 120, 140, 160, 185, 210, 230, 250],
 };
 
-/** Upper deviation of g (negative) and lower deviation of m, n, p, µm, by step. */
-const fundamental: Readonly<Record<'g' | 'm' | 'n' | 'p', readonly number[]>> = {
+/** Upper deviation of g (negative), lower deviation of m, n, p and of the hole D, µm, by step. */
+const fundamental: Readonly<Record<'g' | 'm' | 'n' | 'p' | 'D', readonly number[]>> = {
   g: [-2, -4, -5, -6, -7, -9, -10, -12, -14, -15, -17, -18, -20],
   m: [2, 4, 6, 7, 8, 9, 11, 13, 15, 17, 20, 21, 23],
   n: [4, 8, 10, 12, 15, 17, 20, 23, 27, 31, 34, 37, 40],
   p: [6, 12, 15, 18, 22, 26, 32, 37, 43, 50, 56, 62, 68],
+  D: [20, 30, 40, 50, 65, 80, 100, 120, 145, 170, 190, 210, 230],
 };
 
 export type WidthAnswer =
   | { readonly kind: 'width'; readonly width: number }
   | { readonly kind: 'not in the table'; readonly reason: string };
 
-/** Width of grade IT5 to IT9 at a size in mm, µm. */
+/** Width of grade IT5 to IT10 at a size in mm, µm. */
 export const toleranceWidth = (grade: number, size: number): WidthAnswer => {
   const row = widths[grade];
-  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT9 are` };
+  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT10 are` };
   if (!(size > 0 && size <= 500)) return { kind: 'not in the table', reason: `${size} mm is not in the table; sizes up to 500 mm are` };
   return { kind: 'width', width: row[stepOf(size)] };
 };
@@ -38,7 +40,7 @@ export type ZoneAnswer =
   /** Deviations from the nominal size, µm. */
   { readonly kind: 'limits'; readonly low: number; readonly high: number } | { readonly kind: 'not in the table'; readonly reason: string };
 
-/** Limits of a zone: hole 'H7', shafts 'g6', 'h6', 'm6', 'n6', 'p6' and their neighbours, at a size in mm. */
+/** Limits of a zone: holes 'H7', 'JS9', 'P9', 'D10', shafts 'g6', 'h6', 'm6', 'n6', 'p6' and their neighbours, at a size in mm. */
 export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
   const parts = /^([A-Za-z]+)(\d{1,2})$/.exec(zone);
   if (parts === null) return { kind: 'not in the table', reason: `'${zone}' is not a tolerance zone like H7 or g6` };
@@ -53,7 +55,12 @@ export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
     const low = fundamental[letter][stepOf(size)];
     return { kind: 'limits', low, high: low + width };
   }
-  return { kind: 'not in the table', reason: `zone ${letter} is not in the table; H, g, h, m, n and p are` };
+  if (letter === 'JS') return { kind: 'limits', low: -Math.floor(width / 2), high: Math.floor(width / 2) };
+  if (letter === 'D') return { kind: 'limits', low: fundamental.D[stepOf(size)], high: fundamental.D[stepOf(size)] + width };
+  // In finer grades the hole P lies elsewhere by a step's own amount; the keyways that want it are of grade 9.
+  if (letter === 'P' && Number(parts[2]) >= 9)
+    return { kind: 'limits', low: -fundamental.p[stepOf(size)] - width, high: -fundamental.p[stepOf(size)] };
+  return { kind: 'not in the table', reason: `zone ${letter} is not in the table; H, JS, D, P9, g, h, m, n and p are` };
 };
 
 export type FitAnswer =

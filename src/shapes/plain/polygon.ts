@@ -1,18 +1,42 @@
-/** Regular polygons across flats: squares, hexagons and the like, as a punch or as an opening. */
+/** Regular polygons across flats: squares, hexagons and the like, as a piece or as an opening. */
 import { z } from 'zod';
-import { contour } from '../../geometry/contour.ts';
-import { line, type Point, point } from '../../geometry/segment.ts';
+import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { rounded } from '../rounded.ts';
+import type { Outline } from '../shape.ts';
+import { millimetres, refusedWith } from '../told.ts';
+import { find } from './findings.ts';
 
 const schema = z.strictObject({
   kind: z.literal('polygon'),
   sides: z.int().min(3).max(64).default(6).describe('How many sides'),
   acrossFlats: z.number().positive().max(1000).describe('Between two opposite sides, or twice the distance from the middle to a side, mm'),
+  cornerRadius: z.number().min(0).max(500).default(0).describe('Radius of the corners, mm; 0 for sharp ones'),
   metal: z.enum(['inside', 'outside']).default('inside').describe('inside: a piece of this form; outside: an opening of this form'),
   ...commonKeys,
 });
+
+export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
+  name: 'across sharp corners',
+  text: 'e = s / cos(π / n)',
+  source: 'plane-geometry',
+  unit: 'mm',
+  inputs: { acrossFlats: { unit: 'mm', name: 'across flats' }, sides: { unit: '1', name: 'sides' } },
+  compute: ({ acrossFlats, sides }) => acrossFlats / Math.cos(Math.PI / sides),
+};
+
+const WORDS: Readonly<Record<number, string>> = {
+  3: 'Triangle',
+  4: 'Square',
+  5: 'Pentagon',
+  6: 'Hexagon',
+  8: 'Octagon',
+  12: 'Twelve sides',
+};
 
 /** A polygon with its first side at right angles to X. */
 export const polygon = shapeKind({
@@ -20,39 +44,56 @@ export const polygon = shapeKind({
   what: 'Square, hexagon or another regular form by its size across flats',
   schema,
   example: { sides: 6, acrossFlats: 24 },
-  make: ({ sides, acrossFlats, metal, ...common }) => {
+  make: ({ sides, acrossFlats, cornerRadius, metal, ...common }) => {
     const half = acrossFlats / 2 + (metal === 'inside' ? -1 : 1) * standBack(common);
-    const corners = cornersOf(sides, half);
+    if (!(half > 0))
+      return refusedWith(
+        find('shape-without-room', 'The clearance is more than the polygon.', { place: { kind: 'field', path: 'clearance' } }),
+      );
+    const reach = half / Math.cos(Math.PI / sides);
+    const corners = Array.from({ length: sides }, (_, i) => {
+      const angle = ((2 * i - 1) * Math.PI) / sides;
+      return { x: reach * Math.cos(angle), y: reach * Math.sin(angle), radius: cornerRadius };
+    });
+    const made = rounded(corners);
+    if (made.kind === 'no room')
+      return refusedWith(
+        find('shape-without-room', `Corners of R ${cornerRadius} mm leave nothing of the sides.`, {
+          place: { kind: 'field', path: 'cornerRadius' },
+        }),
+      );
+    const outlines: readonly Outline[] = [{ contour: made.contour, metal }];
+    const inside = insideRadiusOf(outlines);
+    const flats = millimetres('across-flats', sides % 2 === 0 ? 'across flats' : 'twice from the middle to a side', 2 * half);
+    const count = given({ key: 'sides', name: 'sides', value: sides, unit: '1', basis: 'drawing', source: 'the request' });
+    const even = sides % 2 === 0;
+    const tip = reach - cornerRadius * (1 / Math.cos(Math.PI / sides) - 1);
+    const turn = Math.PI / sides;
+    const corner = (side: 1 | -1) => point(side * tip * Math.cos(turn), side * tip * Math.sin(turn));
     return {
       kind: 'made',
       shape: {
-        name: `Polygon, ${sides} sides, ${acrossFlats} mm across flats`,
-        outlines: [{ contour: contour(corners.map((c, i) => line(c, corners[(i + 1) % sides]!))), metal }],
+        name: `${WORDS[sides] ?? `Polygon of ${sides} sides`}, ${acrossFlats} mm across flats`,
+        outlines,
         starts: [],
         sizes: [
+          { figure: flats, taking: { kind: 'distance', from: point(even ? -half : 0, 0), to: point(half, 0) } },
           {
-            figure: given({
-              key: 'across-flats',
-              name: 'across flats',
-              value: 2 * half,
-              unit: 'mm',
-              basis: 'drawing',
-              source: 'the request',
-            }),
-            taking: { kind: 'distance', from: point(-half, 0), to: point(half, 0) },
+            figure: apply(acrossCorners, { acrossFlats: flats, sides: count }, { key: 'across-sharp-corners' }),
           },
+          ...(even
+            ? [
+                {
+                  figure: millimetres('across-corners', 'across corners', 2 * tip),
+                  taking: { kind: 'distance', from: corner(-1), to: corner(1) },
+                } as const,
+              ]
+            : []),
         ],
         fitDeviation: 0,
+        ...(inside === undefined ? {} : { insideRadius: inside }),
         findings: [],
       },
     };
   },
 });
-
-const cornersOf = (sides: number, half: number): readonly Point[] => {
-  const radius = half / Math.cos(Math.PI / sides);
-  return Array.from({ length: sides }, (_, i) => {
-    const angle = ((2 * i - 1) * Math.PI) / sides;
-    return point(radius * Math.cos(angle), radius * Math.sin(angle));
-  });
-};

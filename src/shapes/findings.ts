@@ -1,4 +1,0 @@
-/** Every finding that making a shape can end in, gathered from its families; each code has its page in docs/findings. */
-import type { Catalogue } from '../finding/finding.ts';
-
-export const catalogue = {} satisfies Catalogue;

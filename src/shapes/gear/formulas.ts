@@ -1,0 +1,161 @@
+/** The formulas of gear teeth, as ISO 21771 has them. Lengths in mm, angles in rad; a profile shift is a multiple of the module. */
+import type { Formula, Input } from '../../quantity/formula.ts';
+import { inv } from '../involute.ts';
+
+const mm = (name: string): Input => ({ unit: 'mm', name });
+const number = (name: string): Input => ({ unit: '1', name });
+const angle = (name: string): Input => ({ unit: 'rad', name });
+const SOURCE = 'iso-21771';
+
+export const referenceDiameter: Formula<'module' | 'teeth'> = {
+  name: 'reference diameter',
+  text: 'd = m z',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { module: mm('module'), teeth: number('teeth') },
+  compute: ({ module, teeth }) => module * teeth,
+};
+
+export const baseDiameter: Formula<'reference' | 'pressureAngle'> = {
+  name: 'base diameter',
+  text: 'd_b = d cos α',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { reference: mm('reference diameter'), pressureAngle: angle('pressure angle') },
+  compute: ({ reference, pressureAngle }) => reference * Math.cos(pressureAngle),
+};
+
+export const basePitch: Formula<'base' | 'teeth'> = {
+  name: 'base pitch',
+  text: 'p_b = π d_b / z',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { base: mm('base diameter'), teeth: number('teeth') },
+  compute: ({ base, teeth }) => (Math.PI * base) / teeth,
+};
+
+/** `backlash` is what each tooth gives along the line of action. */
+export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'backlash'> = {
+  name: 'tooth thickness at the reference circle',
+  text: 's = m (π / 2 + 2 x tan α) - j / cos α',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: {
+    module: mm('module'),
+    shift: number('profile shift'),
+    pressureAngle: angle('pressure angle'),
+    backlash: mm('backlash of this gear'),
+  },
+  compute: ({ module, shift, pressureAngle, backlash }) =>
+    module * (Math.PI / 2 + 2 * shift * Math.tan(pressureAngle)) - backlash / Math.cos(pressureAngle),
+};
+
+export const baseThickness: Formula<'base' | 'reference' | 'thickness' | 'pressureAngle'> = {
+  name: 'tooth thickness at the base circle',
+  text: 's_b = d_b (s / d + inv α)',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: {
+    base: mm('base diameter'),
+    reference: mm('reference diameter'),
+    thickness: mm('tooth thickness at the reference circle'),
+    pressureAngle: angle('pressure angle'),
+  },
+  compute: ({ base, reference, thickness, pressureAngle }) => base * (thickness / reference + inv(pressureAngle)),
+};
+
+/** Over k teeth, square to two flanks: k - 1 base pitches and one tooth. */
+export const spanSize: Formula<'basePitch' | 'baseThickness' | 'spanned'> = {
+  name: 'span',
+  text: 'W_k = (k - 1) p_b + s_b',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { basePitch: mm('base pitch'), baseThickness: mm('tooth thickness at the base circle'), spanned: number('teeth spanned') },
+  compute: ({ basePitch: p, baseThickness: s, spanned }) => (spanned - 1) * p + s,
+};
+
+/** Where the anvils touch, when both do so at the same height. */
+export const spanContact: Formula<'base' | 'span'> = {
+  name: 'diameter at which the span is taken',
+  text: 'd_c = √(d_b² + W_k²)',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { base: mm('base diameter'), span: mm('span') },
+  compute: ({ base, span }) => Math.hypot(base, span),
+};
+
+/** For helical teeth with the normal module and the virtual number of teeth; `teeth` need not be whole then. */
+export const chordalThickness: Formula<'module' | 'teeth' | 'thickness'> = {
+  name: 'chordal tooth thickness at the reference circle',
+  text: 's_c = m z sin(s / (m z))',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { module: mm('module'), teeth: number('teeth'), thickness: mm('tooth thickness at the reference circle') },
+  compute: ({ module, teeth, thickness }) => module * teeth * Math.sin(thickness / (module * teeth)),
+};
+
+export const chordalHeight: Formula<'module' | 'teeth' | 'thickness' | 'addendum'> = {
+  name: 'height of the chord below the tip',
+  text: 'h_c = h_a + m z / 2 (1 - cos(s / (m z)))',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: {
+    module: mm('module'),
+    teeth: number('teeth'),
+    thickness: mm('tooth thickness at the reference circle'),
+    addendum: mm('tip above the reference circle'),
+  },
+  compute: ({ module, teeth, thickness, addendum }) => addendum + ((module * teeth) / 2) * (1 - Math.cos(thickness / (module * teeth))),
+};
+
+/** z / cos³ β: a spur gear whose tooth looks as that of a helical one does square to its helix. */
+export const virtualTeeth: Formula<'teeth' | 'helix'> = {
+  name: 'virtual number of teeth',
+  text: 'z_v = z / cos³ β',
+  source: SOURCE,
+  unit: '1',
+  inputs: { teeth: number('teeth'), helix: angle('helix angle') },
+  compute: ({ teeth, helix }) => teeth / Math.cos(helix) ** 3,
+};
+
+/** Over two pins in opposite spaces, or in those nearest to opposite. */
+export const overPins: Formula<'base' | 'pinAngle' | 'teeth' | 'pin'> = {
+  name: 'size over two pins',
+  text: 'M = d_b / cos φ + D_M, for odd z with d_b cos(π / 2z) / cos φ',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { base: mm('base diameter'), pinAngle: angle('pressure angle at the centre of the pin'), teeth: number('teeth'), pin: mm('pin') },
+  compute: ({ base, pinAngle, teeth, pin }) => (base / Math.cos(pinAngle)) * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
+};
+
+export const betweenPins: typeof overPins = {
+  ...overPins,
+  name: 'size between two pins',
+  text: 'M = d_b / cos φ - D_M, for odd z with d_b cos(π / 2z) / cos φ',
+  compute: ({ base, pinAngle, teeth, pin }) => (base / Math.cos(pinAngle)) * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) - pin,
+};
+
+/** Below it a rack with this straight depth cuts into the involute. */
+export const leastShift: Formula<'depth' | 'module' | 'teeth' | 'pressureAngle'> = {
+  name: 'least profile shift without undercut',
+  text: 'x = h / m - z sin² α / 2',
+  source: SOURCE,
+  unit: '1',
+  inputs: {
+    depth: mm('straight depth of the generating rack below its reference line'),
+    module: mm('module'),
+    teeth: number('teeth'),
+    pressureAngle: angle('pressure angle'),
+  },
+  compute: ({ depth, module, teeth, pressureAngle }) => depth / module - (teeth * Math.sin(pressureAngle) ** 2) / 2,
+};
+
+/** Of the thickness at any radius where the flank is an involute. */
+export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
+  name: 'tooth thickness on a circle',
+  text: 's_y = 2 r_y (s_b / d_b - inv α_y), cos α_y = r_b / r_y',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { radius: mm('radius'), base: mm('base diameter'), baseThickness: mm('tooth thickness at the base circle') },
+  compute: ({ radius, base, baseThickness: s }) => 2 * radius * (s / base - inv(Math.acos(Math.min(1, base / 2 / radius)))),
+};

@@ -1,0 +1,71 @@
+/** The numbers that gears inside and outside share, and what they come to before a tooth is drawn. */
+import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
+import { find } from './findings.ts';
+
+const positive = z.number().positive();
+
+export const toothKeys = {
+  module: positive.max(100).optional().describe('Module, mm; or give diametralPitch'),
+  diametralPitch: positive.min(0.2).max(400).optional().describe('Teeth per inch of the reference diameter, in place of the module'),
+  teeth: z.int().min(4).max(2000).describe('How many teeth'),
+  pressureAngle: z.number().min(10).max(45).default(20).describe('Pressure angle at the reference circle, °'),
+  shift: z
+    .number()
+    .min(-2)
+    .max(3)
+    .default(0)
+    .describe('Profile shift as a multiple of the module; above 0 the teeth become thicker at the root'),
+  helix: z.number().min(-60).max(60).default(0).describe('Helix angle, °; a straight wall only has 0'),
+  addendum: positive.max(3).default(1).describe('Tip beyond the reference circle as a multiple of the module, before the profile shift'),
+  dedendum: positive.max(3).default(1.25).describe('Root below the reference circle as a multiple of the module, before the profile shift'),
+  tipDiameter: positive.max(2000).optional().describe('Tip diameter, mm, in place of what addendum and shift give'),
+  tipChamfer: z.number().min(0).max(20).default(0).describe('Taken off the edge between flank and tip, along and across alike, mm'),
+  pin: positive.max(200).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
+  mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
+  mateShift: z.number().min(-2).max(3).default(0).describe('Profile shift of the mate, as a multiple of the module'),
+};
+
+/** What the keys come to: module in mm, pressure angle in rad. */
+export interface Size {
+  readonly module: number;
+  readonly pressureAngle: number;
+  /** '2 mm module' or '12 DP', as it was asked. */
+  readonly words: string;
+}
+
+export type Sized = { readonly kind: 'sized'; readonly size: Size } | { readonly kind: 'refused'; readonly finding: Finding };
+
+interface Asked {
+  readonly module?: number | undefined;
+  readonly diametralPitch?: number | undefined;
+  readonly pressureAngle: number;
+  readonly helix: number;
+}
+
+export const sizeOf = ({ module, diametralPitch, pressureAngle, helix }: Asked): Sized => {
+  if ((module === undefined) === (diametralPitch === undefined))
+    return refused(
+      'gear-size-twice',
+      module === undefined
+        ? 'The size of the teeth is missing: give the module or the diametral pitch.'
+        : `Module ${module} mm and diametral pitch ${diametralPitch} are both given; one of them says the size of the teeth.`,
+      'module',
+    );
+  if (helix !== 0)
+    return refused(
+      'gear-helical',
+      `With a helix of ${helix}° the teeth turn by ${(Math.tan((Math.abs(helix) * Math.PI) / 180) * 100).toFixed(1)} mm around the reference circle over 100 mm of height. A wire is straight: it can lean, but all its walls are made of straight lines, and a flank that turns is not.`,
+      'helix',
+      'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
+    );
+  const angle = (pressureAngle * Math.PI) / 180;
+  if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: `module ${module} mm` } };
+  const pitch = diametralPitch as number;
+  return { kind: 'sized', size: { module: 25.4 / pitch, pressureAngle: angle, words: `diametral pitch ${pitch}` } };
+};
+
+const refused = (code: Parameters<typeof find>[0], sentence: string, path: string, remedy?: string): Sized => ({
+  kind: 'refused',
+  finding: find(code, sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) }),
+});

@@ -1,0 +1,90 @@
+/** The sizes a gear is measured by, with how each is taken. The first tooth (of an internal gear its first space) lies on the X axis. */
+import { type Point, point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import type { ShapeSize } from '../shape.ts';
+import { chordalHeight, chordalThickness, spanContact, spanSize, thicknessAt } from './formulas.ts';
+import { number, type ToothFigures } from './tooth-figures.ts';
+
+const MIDDLE = point(0, 0);
+
+export interface Radii {
+  readonly tip: number;
+  readonly root: number;
+  /** Where the involute ends towards the root. */
+  readonly form: number;
+}
+
+/** Circles of any gear; `tip` of an internal gear is the inner one. */
+export const circleSizes = (figures: ToothFigures, { tip, root, form }: Radii): readonly ShapeSize[] => [
+  ring(number('tip-diameter', 'tip diameter', 2 * tip, 'mm')),
+  ring(number('root-diameter', 'root diameter', 2 * root, 'mm')),
+  ring(figures.reference, true),
+  ring(figures.base, true),
+  ring(number('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm'), true),
+];
+
+const ring = (figure: Figure, drawn = false): ShapeSize => ({
+  figure,
+  taking: { kind: 'circle', centre: MIDDLE, radius: figure.value / 2, ...(drawn ? { drawn: true as const } : {}) },
+});
+
+/** The teeth to span: those whose contact lies nearest to the middle of the flank, and on the involute; none where no number does. */
+export const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip' | 'form'>): number | undefined => {
+  const base = figures.base.value;
+  const wanted = tip + form;
+  const most = Math.floor(figures.teeth.value / 2);
+  let best: { readonly k: number; readonly off: number } | undefined;
+  for (let k = 2; k <= most; k += 1) {
+    const contact = Math.hypot(base, (k - 1) * figures.basePitch.value + figures.baseThickness.value);
+    if (contact >= 2 * tip) break;
+    if (contact <= 2 * form) continue;
+    const off = Math.abs(contact - wanted);
+    if (best === undefined || off < best.off) best = { k, off };
+  }
+  return best?.k;
+};
+
+export const spanSizes = (figures: ToothFigures, spanned: number): readonly ShapeSize[] => {
+  const { base, basePitch, baseThickness, teeth } = figures;
+  const k = number('teeth-spanned', 'teeth spanned', spanned, '1');
+  const span = apply(spanSize, { basePitch, baseThickness, spanned: k }, { key: 'span', name: `span over ${spanned} teeth` });
+  const middle = ((spanned - 1) * Math.PI) / teeth.value;
+  const off = base.value / 2;
+  const foot = point(off * Math.cos(middle), off * Math.sin(middle));
+  const half = span.value / 2;
+  const at = (side: 1 | -1): Point => point(foot.x - side * half * Math.sin(middle), foot.y + side * half * Math.cos(middle));
+  return [
+    { figure: span, taking: { kind: 'distance', from: at(-1), to: at(1) } },
+    { figure: apply(spanContact, { base, span }, { key: 'span-contact' }) },
+  ];
+};
+
+/** Of an external tooth; `tip` is the radius it ends at. */
+export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSize[] => {
+  const { module, teeth, thickness, reference } = figures;
+  const addendum = number('addendum', 'tip above the reference circle', tip - reference.value / 2, 'mm');
+  const chord = apply(chordalThickness, { module, teeth, thickness }, { key: 'chordal-thickness' });
+  const half = thickness.value / reference.value;
+  const [x, y] = [(reference.value / 2) * Math.cos(half), (reference.value / 2) * Math.sin(half)];
+  return [
+    { figure: chord, taking: { kind: 'distance', from: point(x, -y), to: point(x, y) } },
+    {
+      figure: apply(chordalHeight, { module, teeth, thickness, addendum }, { key: 'chordal-height' }),
+      taking: { kind: 'distance', from: point(x, 0), to: point(tip, 0) },
+    },
+  ];
+};
+
+export const tipThickness = ({ base, baseThickness }: ToothFigures, tip: number): ShapeSize => ({
+  figure: apply(
+    thicknessAt,
+    { radius: number('tip-radius', 'tip radius', tip, 'mm'), base, baseThickness },
+    { key: 'tip-thickness', name: 'tooth thickness at the tip' },
+  ),
+});
+
+/** Smallest inside corner of the metal, as the wire meets it. */
+export const insideSize = (radius: number): ShapeSize => ({
+  figure: number('inside-radius', 'smallest inside radius', radius, 'mm'),
+});

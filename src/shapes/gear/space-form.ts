@@ -1,0 +1,61 @@
+/** The opening of internal teeth: a ring of spaces that have the form of external teeth, rounded at their outer end. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import { inv } from '../involute.ts';
+import { fullTipFillet, type ToothForm, toothed } from '../tooth-form.ts';
+import { find } from './findings.ts';
+import type { Radii } from './sizes.ts';
+import type { ToothFigures } from './tooth-figures.ts';
+
+export type InternalOutline =
+  | { readonly kind: 'made'; readonly contour: Contour; readonly deviation: number; readonly formRadius: number; readonly inside: number }
+  | { readonly kind: 'refused'; readonly finding: Finding };
+
+/** `radius` mm between flank and root circle, or the most of it that has room, or one full round. The middle of the first space lies on X. */
+export const internalOutline = (
+  figures: ToothFigures,
+  { tip, root }: Pick<Radii, 'tip' | 'root'>,
+  radius: number | `at most ${number}` | 'full',
+  fit: number,
+): InternalOutline => {
+  const { module, teeth, thickness, pressureAngle, base } = figures;
+  const space = (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
+  const form: Omit<ToothForm, 'rootForm' | 'tipFillet'> = {
+    teeth: teeth.value,
+    base: base.value / 2,
+    halfAngle: space,
+    tip: root,
+    root: tip,
+    tipChamfer: 0,
+  };
+  const most = fullTipFillet(form);
+  const wanted = typeof radius === 'number' ? radius : radius === 'full' ? most : Math.min(most, Number(radius.slice('at most '.length)));
+  if (wanted > most + 1e-9)
+    return {
+      kind: 'refused',
+      finding: find(
+        'gear-root-too-round',
+        `A root radius of ${wanted} mm has no room between the flanks; ${most.toFixed(3)} mm is one full round.`,
+        {
+          place: { kind: 'field', path: 'rootRadius' },
+        },
+      ),
+    };
+  const made = toothed({ ...form, tipFillet: wanted, rootForm: { kind: 'arc', radius: 0 } }, fit);
+  if (made.kind === 'no room')
+    return {
+      kind: 'refused',
+      finding: find('gear-impossible', 'The flanks of a space meet before they reach the root circle.', {
+        place: { kind: 'field', path: 'dedendum' },
+      }),
+    };
+  const flankEnd = wanted > 0 ? base.value / 2 : root;
+  return { kind: 'made', contour: made.contour, deviation: made.deviation, formRadius: outerForm(form, wanted, flankEnd), inside: wanted };
+};
+
+/** Where the round begins: on the normal of the flank through its centre. */
+const outerForm = ({ tip, base }: Pick<ToothForm, 'tip' | 'base'>, radius: number, sharp: number): number => {
+  if (!(radius > 0)) return sharp;
+  const string = Math.sqrt(Math.max(0, ((tip - radius) / base) ** 2 - 1));
+  return base * Math.hypot(1, string + radius / base);
+};

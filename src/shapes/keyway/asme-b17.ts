@@ -1,0 +1,63 @@
+/** Parallel keys by ASME B17.1, sizes in inches: which key belongs to a shaft, and how deep its keyways are. */
+import type { Formula, Input } from '../../quantity/formula.ts';
+
+export interface AsmeRow {
+  /** Shafts over this, up to and including `to`, inch. */
+  readonly over: number;
+  readonly to: number;
+  /** Width of the key, and height of the flat one; the square one is as high as it is wide. Inch. */
+  readonly width: number;
+  readonly flat: number;
+}
+
+type Short = readonly [over: number, to: number, width: number, flat: number];
+
+const ROWS: readonly Short[] = [
+  [5 / 16, 7 / 16, 3 / 32, 3 / 32],
+  [7 / 16, 9 / 16, 1 / 8, 3 / 32],
+  [9 / 16, 7 / 8, 3 / 16, 1 / 8],
+  [7 / 8, 1.25, 1 / 4, 3 / 16],
+  [1.25, 1.375, 5 / 16, 1 / 4],
+  [1.375, 1.75, 3 / 8, 1 / 4],
+  [1.75, 2.25, 1 / 2, 3 / 8],
+  [2.25, 2.75, 5 / 8, 7 / 16],
+  [2.75, 3.25, 3 / 4, 1 / 2],
+  [3.25, 3.75, 7 / 8, 5 / 8],
+  [3.75, 4.5, 1, 3 / 4],
+  [4.5, 5.5, 1.25, 7 / 8],
+  [5.5, 6.5, 1.5, 1],
+];
+
+export const ASME_B17: readonly AsmeRow[] = ROWS.map(([over, to, width, flat]) => ({ over, to, width, flat }));
+
+/** None outside of the table; `shaft` in inches. */
+export const asmeB17 = (shaft: number): AsmeRow | undefined => ASME_B17.find((r) => shaft > r.over + 1e-9 && shaft <= r.to + 1e-9);
+
+const inputs = (more: Readonly<Record<string, Input>> = {}) => ({
+  diameter: { unit: 'mm', name: 'shaft' } as Input,
+  width: { unit: 'mm', name: 'width of the key' } as Input,
+  height: { unit: 'mm', name: 'height of the key' } as Input,
+  ...more,
+});
+
+/** From the bottom of the shaft's keyway to its opposite side. */
+export const shaftSize: Formula<'diameter' | 'width' | 'height'> = {
+  name: 'shaft across its keyway',
+  text: 'S = (D - H + √(D² - W²)) / 2',
+  source: 'asme-b17-1',
+  unit: 'mm',
+  inputs: inputs(),
+  compute: ({ diameter: d, width: w, height: h }) => (d - h + Math.sqrt(d * d - w * w)) / 2,
+};
+
+/** From the top of the hub's keyway to the opposite side of the bore. */
+export const hubSize: Formula<'diameter' | 'width' | 'height' | 'clearance'> = {
+  name: 'bore across its keyway',
+  text: 'T = (D + H + C + √(D² - W²)) / 2',
+  source: 'asme-b17-1',
+  unit: 'mm',
+  inputs: inputs({ clearance: { unit: 'mm', name: 'clearance above the key' } }) as Formula<
+    'diameter' | 'width' | 'height' | 'clearance'
+  >['inputs'],
+  compute: ({ diameter: d, width: w, height: h, clearance: c }) => (d + h + c + Math.sqrt(d * d - w * w)) / 2,
+};

@@ -1,0 +1,14 @@
+/** What making keyways has to say. */
+import { type Catalogue, finder } from '../../finding/finding.ts';
+
+export const catalogue = {
+  'shaft-not-in-table': { severity: 'refusal', title: 'The standard has no key for a shaft of this diameter' },
+  'keyway-impossible': { severity: 'refusal', title: 'There is no such hub' },
+  'keyway-corner-beyond-standard': {
+    severity: 'warning',
+    title: 'The corners of the keyway are rounder or sharper than the standard has them',
+  },
+  'shaft-at-step': { severity: 'note', title: 'The diameter stands at the edge between two keys' },
+} satisfies Catalogue;
+
+export const find = finder(catalogue);

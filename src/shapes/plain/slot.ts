@@ -1,0 +1,66 @@
+/** Slots with round ends and rectangles with rounded corners, as a piece or as an opening. */
+import { z } from 'zod';
+import { point } from '../../geometry/segment.ts';
+import { commonKeys, standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import { rounded } from '../rounded.ts';
+import type { Outline } from '../shape.ts';
+import { millimetres, refusedWith } from '../told.ts';
+import { find } from './findings.ts';
+
+const schema = z.strictObject({
+  kind: z.literal('slot'),
+  length: z.number().positive().max(2000).describe('Over all, along X, mm'),
+  breadth: z.number().positive().max(2000).describe('Across, along Y, mm'),
+  ends: z.enum(['round', 'corners']).default('round').describe('round: half circles at both ends; corners: a rectangle'),
+  cornerRadius: z.number().min(0).max(500).default(0).describe('Radius of the corners of a rectangle, mm'),
+  metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a piece of this form; outside: an opening of this form'),
+  ...commonKeys,
+});
+
+export const slot = shapeKind({
+  title: 'Slot or rectangle',
+  what: 'Slot with round ends, or a rectangle with or without corner radii',
+  schema,
+  example: { length: 30, breadth: 8 },
+  make: ({ length, breadth, ends, cornerRadius, metal, ...common }) => {
+    const grown = (metal === 'inside' ? -1 : 1) * standBack(common);
+    const [x, y] = [length / 2 + grown, breadth / 2 + grown];
+    if (!(Math.min(x, y) > 0))
+      return refusedWith(
+        find('shape-without-room', 'The clearance is more than the shape is wide.', { place: { kind: 'field', path: 'clearance' } }),
+      );
+    const radius = ends === 'round' ? Math.min(x, y) : cornerRadius;
+    const made = rounded([
+      { x: -x, y: -y, radius },
+      { x, y: -y, radius },
+      { x, y, radius },
+      { x: -x, y, radius },
+    ]);
+    if (made.kind === 'no room')
+      return refusedWith(
+        find('shape-without-room', `Corners of R ${radius} mm have no room.`, { place: { kind: 'field', path: 'cornerRadius' } }),
+      );
+    const outlines: readonly Outline[] = [{ contour: made.contour, metal }];
+    const inside = insideRadiusOf(outlines);
+    return {
+      kind: 'made',
+      shape: {
+        name: `${ends === 'round' ? 'Slot' : 'Rectangle'} ${length} × ${breadth} mm`,
+        outlines,
+        starts: [],
+        sizes: [
+          { figure: millimetres('length', 'length', 2 * x), taking: { kind: 'distance', from: point(-x, 0), to: point(x, 0) } },
+          { figure: millimetres('breadth', 'breadth', 2 * y), taking: { kind: 'distance', from: point(0, -y), to: point(0, y) } },
+          ...(radius > 0
+            ? [{ figure: millimetres('corner-radius', ends === 'round' ? 'radius of the ends' : 'radius of the corners', radius) }]
+            : []),
+        ],
+        fitDeviation: 0,
+        ...(inside === undefined ? {} : { insideRadius: inside }),
+        findings: [],
+      },
+    };
+  },
+});

@@ -1,0 +1,263 @@
+/**
+ * A ring of equal teeth with involute flanks as one contour of lines and arcs. One half of a tooth is fitted once; all others are
+ * the same numbers mirrored and turned, so that every tooth is like every other. Lengths in mm, angles in rad.
+ */
+import { type Contour, contour } from '../geometry/contour.ts';
+import { type FitCurve, fitArcs } from '../geometry/fit.ts';
+import { arc, line, type Point, point, type Segment } from '../geometry/segment.ts';
+import { involuteCurve, involutePoint } from './involute.ts';
+
+/** What joins a flank to the root circle. Radii in mm; `deviation` is that of the fitting. */
+export type Root =
+  /** An arc tangent to flank and root circle; below the base circle the flank goes on straight towards the middle. */
+  | { readonly kind: 'arc'; readonly radius: number }
+  /** A curve from the root circle to the flank, as a rack's tip generates it; ends at the flank on `formRadius`. */
+  | { readonly kind: 'curve'; readonly curve: FitCurve; readonly formRadius: number };
+
+export interface ToothForm {
+  readonly teeth: number;
+  readonly base: number;
+  /** Half the angle of a tooth on the base circle. */
+  readonly halfAngle: number;
+  readonly tip: number;
+  readonly root: number;
+  readonly rootForm: Root;
+  /** What is taken off the corner between flank and tip, along the radius and along the circle alike; 0 for none. */
+  readonly tipChamfer: number;
+  /** Radius between flank and tip circle, in place of a chamfer: the root of an internal gear, whose spaces have this form. */
+  readonly tipFillet?: number;
+  /** Greatest amount the flank stands back at the tip, square to it, growing evenly from the radius `from`. */
+  readonly tipRelief?: { readonly amount: number; readonly from: number };
+}
+
+export type Toothed =
+  | { readonly kind: 'toothed'; readonly contour: Contour; readonly deviation: number; readonly formRadius: number }
+  | { readonly kind: 'no room'; readonly what: 'root' | 'tip' | 'chamfer' };
+
+/** The contour runs counter-clockwise; the middle of the first tooth lies on the X axis. */
+export const toothed = (form: ToothForm, tolerance: number): Toothed => {
+  const half = halfTooth(form, tolerance);
+  if (half.kind === 'no room') return half;
+  const pitch = (2 * Math.PI) / form.teeth;
+  const mirrored = half.segments.map(mirror).reverse();
+  const one = [...mirrored, ...half.segments].filter((s) => s.kind === 'arc' || s.from.x !== s.to.x || s.from.y !== s.to.y);
+  const segments = Array.from({ length: form.teeth }, (_, i) => one.map((s) => turned(s, i * pitch))).flat();
+  return { kind: 'toothed', contour: contour(linked(inOne(segments))), deviation: half.deviation, formRadius: half.formRadius };
+};
+
+type Half =
+  | { readonly kind: 'half'; readonly segments: readonly Segment[]; readonly deviation: number; readonly formRadius: number }
+  | Extract<Toothed, { kind: 'no room' }>;
+
+/** From the middle of the tip, on the X axis, over the flank down to the middle of the space. */
+const halfTooth = (form: ToothForm, tolerance: number): Half => {
+  const { base, tip, root, teeth, tipChamfer } = form;
+  const rootSide = rootOf(form, tolerance);
+  if (rootSide === undefined) return { kind: 'no room', what: 'root' };
+  const end = tipEnd(form);
+  if (end === undefined) return { kind: 'no room', what: tipChamfer > 0 ? 'chamfer' : 'tip' };
+  const { upper, angle: tipAngle } = end;
+  if (upper <= rootSide.formRadius) return { kind: 'no room', what: 'chamfer' };
+  const flank = fitArcs(flankCurve(form, Math.max(rootSide.formRadius, base), upper), tolerance);
+  if (flank.kind !== 'fitted') return { kind: 'no room', what: 'tip' };
+  const onTip = polar(tip, Math.max(0, tipAngle));
+  const flankTop = flankPlace(form, upper);
+  const down = flank.segments.map(reversed).reverse();
+  const first = down[0]?.from ?? flankTop;
+  const space = Math.PI / teeth;
+  const bottom = rootSide.segments.at(-1)?.to ?? down.at(-1)?.to ?? flankTop;
+  const bottomAngle = Math.atan2(bottom.y, bottom.x);
+  const segments: Segment[] = [
+    ...(tipAngle > 1e-12 ? [arc(point(tip, 0), onTip, point(0, 0), tipAngle)] : []),
+    ...(end.centre === undefined ? [] : [roundFrom(onTip, first, end.centre)]),
+    ...(tipChamfer > 0 && end.centre === undefined ? [line(onTip, first)] : []),
+    ...down,
+    ...rootSide.segments,
+    ...(space - bottomAngle > 1e-12 ? [arc(bottom, polar(root, space), point(0, 0), space - bottomAngle)] : []),
+  ];
+  return {
+    kind: 'half',
+    segments: linked(segments, false),
+    deviation: Math.max(flank.deviation, rootSide.deviation),
+    formRadius: rootSide.formRadius,
+  };
+};
+
+interface TipEnd {
+  /** Radius at which the flank ends. */
+  readonly upper: number;
+  /** Half the angle of the tip's land. */
+  readonly angle: number;
+  /** Of the round between them. */
+  readonly centre?: Point;
+}
+
+/** How flank and tip circle come together; nothing where there is no room for it. */
+const tipEnd = (form: ToothForm): TipEnd | undefined => {
+  const { base, halfAngle, tip, tipChamfer, tipFillet = 0 } = form;
+  if (tipFillet > 0) {
+    const reach = tip - tipFillet;
+    if (reach <= base) return undefined;
+    const string = Math.sqrt((reach / base) ** 2 - 1);
+    const angle = halfAngle - tipFillet / base - (string - Math.atan(string));
+    return angle < -1e-12
+      ? undefined
+      : { upper: base * Math.hypot(1, string + tipFillet / base), angle: Math.max(0, angle), centre: polar(reach, Math.max(0, angle)) };
+  }
+  const top = flankPlace(form, tip - tipChamfer);
+  const angle = Math.atan2(top.y, top.x) - (tipChamfer > 0 ? tipChamfer / tip : 0);
+  return angle < -1e-12 ? undefined : { upper: tip - tipChamfer, angle };
+};
+
+/** The largest round that touches both flanks and the tip circle. */
+export const fullTipFillet = (form: Omit<ToothForm, 'rootForm' | 'tipFillet'>): number =>
+  largest(form.tip - form.base, (radius) => tipEnd({ ...form, tipFillet: radius, rootForm: { kind: 'arc', radius: 0 } }) !== undefined);
+
+/** The largest radius up to a most that still has room. */
+const largest = (most: number, hasRoom: (radius: number) => boolean): number => {
+  let [small, large] = [0, most];
+  for (let i = 0; i < 200 && large - small > 1e-13 * large; i += 1) {
+    const middle = (small + large) / 2;
+    if (middle === small || middle === large) break;
+    if (hasRoom(middle)) small = middle;
+    else large = middle;
+  }
+  return small;
+};
+
+const roundFrom = (from: Point, to: Point, centre: Point): Segment => {
+  const a = Math.atan2(from.y - centre.y, from.x - centre.x);
+  const b = Math.atan2(to.y - centre.y, to.x - centre.x);
+  return arc(from, to, centre, (((b - a) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI));
+};
+
+interface RootSide {
+  /** From the flank down to the root circle. */
+  readonly segments: readonly Segment[];
+  readonly formRadius: number;
+  readonly deviation: number;
+}
+
+const rootOf = (form: ToothForm, tolerance: number): RootSide | undefined => {
+  const { rootForm } = form;
+  if (rootForm.kind === 'arc') return arcRoot(form, rootForm.radius);
+  const fitted = fitArcs(rootForm.curve, tolerance);
+  if (fitted.kind !== 'fitted') return undefined;
+  return { segments: fitted.segments.map(reversed).reverse(), formRadius: rootForm.formRadius, deviation: fitted.deviation };
+};
+
+/**
+ * The centre of the arc lies `radius` above the root circle and, since parallels of an involute are involutes that leave the base
+ * circle radius / base further on, on such a one. Where the flank would be met below the base circle, the straight piece is met.
+ */
+const arcRoot = ({ teeth, base, halfAngle, root }: ToothForm, radius: number): RootSide | undefined => {
+  const space = Math.PI / teeth;
+  if (!(radius > 0)) return sharpRoot({ base, halfAngle, root });
+  const reach = root + radius;
+  const string = reach > base ? Math.sqrt((reach / base) ** 2 - 1) : 0;
+  const roll = string - radius / base;
+  const onFlank = reach > base && roll >= 0;
+  const centreAngle = onFlank
+    ? halfAngle + radius / base - (string - Math.atan(string))
+    : halfAngle + Math.asin(Math.min(1, radius / reach));
+  if (centreAngle > space + 1e-12) return undefined;
+  const straight = Math.sqrt(Math.max(0, reach * reach - radius * radius));
+  if (!onFlank && straight > base + 1e-12) return undefined;
+  const centre = polar(reach, Math.min(centreAngle, space));
+  const top = onFlank ? involutePoint(base, roll, halfAngle, -1) : polar(straight, halfAngle);
+  const bottom = polar(root, Math.min(centreAngle, space));
+  const from = Math.atan2(top.y - centre.y, top.x - centre.x);
+  const to = Math.atan2(bottom.y - centre.y, bottom.x - centre.x);
+  const sweep = ((to - from + 3 * Math.PI) % (2 * Math.PI)) - Math.PI;
+  const below = !onFlank && base - straight > 1e-12 ? [line(polar(base, halfAngle), top)] : [];
+  return {
+    segments: [...below, arc(top, bottom, centre, sweep)],
+    formRadius: onFlank ? Math.hypot(top.x, top.y) : base,
+    deviation: 0,
+  };
+};
+
+const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngle' | 'root'>): RootSide =>
+  root >= base
+    ? { segments: [], formRadius: root, deviation: 0 }
+    : { segments: [line(polar(base, halfAngle), polar(root, halfAngle))], formRadius: base, deviation: 0 };
+
+/** The largest arc that touches both flanks and the root circle: its centre lies in the middle of the space. */
+export const fullFillet = (form: Omit<ToothForm, 'rootForm'>): number =>
+  largest(form.tip - form.root, (radius) => arcRoot({ ...form, rootForm: { kind: 'arc', radius } }, radius) !== undefined);
+
+/** The flank counter-clockwise of the tooth's middle, from the lower radius up. */
+const flankCurve = (form: ToothForm, from: number, to: number): FitCurve => {
+  const plain = involuteCurve(form.base, from, to, form.halfAngle, -1);
+  const { tipRelief } = form;
+  if (tipRelief === undefined || !(tipRelief.amount > 0)) return plain;
+  const begins = Math.sqrt(Math.max(0, (Math.max(tipRelief.from, from) / form.base) ** 2 - 1));
+  const ends = Math.sqrt((form.tip / form.base) ** 2 - 1);
+  const back = (t: number): number => (t <= begins ? 0 : (tipRelief.amount * (t - begins)) / (ends - begins) / form.base);
+  const pointAt = (t: number): Point => involutePoint(form.base, t, form.halfAngle - back(t), -1);
+  const slope = tipRelief.amount / (ends - begins) / form.base;
+  return {
+    ...plain,
+    pointAt,
+    tangentAt: (t) => {
+      const turn = t <= begins ? 0 : slope;
+      const p = pointAt(t);
+      const along = form.halfAngle - back(t) - t;
+      return { x: form.base * t * Math.cos(along) + turn * p.y, y: form.base * t * Math.sin(along) - turn * p.x };
+    },
+    breaks: begins > plain.start && begins < plain.end ? [begins] : [],
+  };
+};
+
+/** Where the flank has a radius. */
+const flankPlace = (form: ToothForm, radius: number): Point => {
+  const curve = flankCurve(form, Math.max(form.base, Math.min(form.root, radius)), Math.max(radius, form.base));
+  return curve.pointAt(curve.end);
+};
+
+const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));
+
+const reversed = (s: Segment): Segment => (s.kind === 'line' ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep });
+
+/** About the X axis, run the other way round, so that a half tooth goes on into its mirror image. */
+const mirror = (s: Segment): Segment => {
+  const over = ({ x, y }: Point): Point => point(x, -y);
+  return s.kind === 'line' ? line(over(s.to), over(s.from)) : { ...s, from: over(s.to), to: over(s.from), centre: over(s.centre) };
+};
+
+const turned = (s: Segment, angle: number): Segment => {
+  if (angle === 0) return s;
+  const [c, n] = [Math.cos(angle), Math.sin(angle)];
+  const turn = ({ x, y }: Point): Point => point(c * x - n * y, n * x + c * y);
+  return s.kind === 'line' ? line(turn(s.from), turn(s.to)) : { ...s, from: turn(s.from), to: turn(s.to), centre: turn(s.centre) };
+};
+
+/** Halves of tip and root lands, which lie on circles about the middle, become one arc each. */
+const inOne = (segments: readonly Segment[]): readonly Segment[] => {
+  const joined: Segment[] = [];
+  for (const s of segments) {
+    const before = joined.at(-1);
+    if (before !== undefined && sameLand(before, s)) joined[joined.length - 1] = landOf(before, s);
+    else joined.push(s);
+  }
+  const [first, last] = [joined[0], joined.at(-1)];
+  if (joined.length < 3 || first === undefined || last === undefined || !sameLand(last, first)) return joined;
+  return [...joined.slice(1, -1), landOf(last, first)];
+};
+
+const sameLand = (a: Segment, b: Segment): boolean =>
+  a.kind === 'arc' && b.kind === 'arc' && isMiddle(a.centre) && isMiddle(b.centre) && Math.abs(a.radius - b.radius) < 1e-9;
+
+const isMiddle = ({ x, y }: Point): boolean => Math.hypot(x, y) < 1e-12;
+
+const landOf = (a: Segment, b: Segment): Segment =>
+  a.kind === 'arc' && b.kind === 'arc' ? { ...a, to: b.to, sweep: a.sweep + b.sweep } : a;
+
+/** Each begins with the very numbers that the one before ends with. */
+const linked = (segments: readonly Segment[], closed = true): readonly Segment[] => {
+  const n = segments.length;
+  return segments.map((s, i) => {
+    const before = i > 0 || closed ? segments[(i + n - 1) % n] : undefined;
+    return before === undefined ? s : { ...s, from: before.to };
+  });
+};
