@@ -1,7 +1,7 @@
 /** Inches, and numbers with a decimal comma. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, edit, jobIn, keptInput, word } from './hands.ts';
+import { answered, edit, jobIn, keptInput, PATIENCE, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('in inch, by somebody who writes decimals with a comma', () => {
@@ -18,13 +18,13 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
 
   it('half an inch is kept as 12.7 mm, typed with its unit or without', async () => {
     expect(await edit(page, 'height', '0,5 in')).toContain('12,7 mm high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
     await page.getByRole('button', { name: 'inch', exact: true }).click();
     expect(await word(page, 'height').textContent()).toBe('0,5 in');
     expect(await edit(page, 'height', '0,75')).toContain('0,75 in high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 19.05 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 19.05 });
     expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
   });
 
   it('inputs and results alike are told in inch and microinch, and nothing that is kept changes', async () => {
@@ -40,9 +40,9 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
 
   it('thou and microinch are understood', async () => {
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ tolerance: 0.0127 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ tolerance: 0.0127 });
     expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ finish: 1.016 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ finish: 1.016 });
   });
 
   it('the units stay with the user over a reload', async () => {

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, brought, edit, exampleOf, fileAt, fileOf, putInput, word } from './hands.ts';
-import { type Stand, shutOut, stand } from './stand.ts';
+import { atRest, type Stand, shutOut, stand } from './stand.ts';
 
 /** Every page and state of a page, made as a user would come to it. */
 const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise<Page>>> = {
@@ -119,11 +119,11 @@ describe('nobody is shut out', () => {
   const clean = async (page: Page, within: string): Promise<void> => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      // What had begun to change its colour before is done by then.
-      await page.waitForTimeout(300);
+      await atRest(page);
       expect(await shutOut(page, within), colorScheme).toEqual([]);
     }
     await page.setViewportSize({ width: 820, height: 1180 });
+    await atRest(page);
     expect(await shutOut(page, within), 'tablet').toEqual([]);
     await page.setViewportSize({ width: 1280, height: 800 });
   };

@@ -1,7 +1,7 @@
 /** A tablet at the machine. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, exampleOf, recordOf, word } from './hands.ts';
+import { answered, exampleOf, PATIENCE, recordOf, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 /** Decimals with a comma, as on many tablets. */
@@ -26,11 +26,11 @@ describe('on a tablet, by touch', () => {
     const first = await next.locator('.what').textContent();
     expect(await next.locator('.oclock').textContent()).toMatch(/[A-Z][a-z]+ \d\d:\d\d/);
     await next.locator('button').tap();
-    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: 5000 }).toEqual(['tick']);
+    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: PATIENCE }).toEqual(['tick']);
     expect(await next.locator('.what').textContent()).not.toBe(first);
     expect(await page.locator('.stops li[data-ticked="true"]').count()).toBe(1);
     await page.locator('.stops li[data-ticked="false"] label').first().tap();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 5000 }).toBe(2);
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
   });
 
   it('a size that was measured gives new registers that may be set', async () => {
@@ -62,7 +62,7 @@ describe('on a tablet, by touch', () => {
     await page.getByRole('button', { name: 'Write down the time' }).tap();
     await page.getByRole('button', { name: 'The wire broke' }).tap();
     await expect
-      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: 5000 })
+      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: PATIENCE })
       .toEqual([
         ['note', 'flushing weak on L4'],
         ['time', '312'],
@@ -70,7 +70,7 @@ describe('on a tablet, by touch', () => {
       ]);
     await page.reload();
     await page.locator('.entries', { hasText: 'flushing weak on L4' }).waitFor();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 10_000 }).toBe(2);
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
   });
 
   it('whatever is touched at the machine is as wide as a gloved finger', async () => {
