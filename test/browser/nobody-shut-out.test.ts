@@ -19,14 +19,23 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     const [id = ''] = await brought(server, [fileOf('empty.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     return sheetOf(server, id);
   },
+  'a part by numbers, with a size shown': async (server) => {
+    const job = JSON.stringify({ shape: { kind: 'gear', module: 2, teeth: 20 } });
+    const [id = ''] = await brought(server, [fileOf('gear.job.json', job)]);
+    const page = await sheetOf(server, id);
+    await page.locator('.sizes tbody button').first().focus();
+    return page;
+  },
   'the list of jobs': async (server) => {
+    await brought(server, [fileOf('away.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     const [older = ''] = await brought(server, [fileAt('examples/split-jaw/split-jaw.dxf')]);
     await fetch(`${server.address}/api/jobs/${older}`, { method: 'DELETE' });
     const { page } = await server.open('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
     await page.locator('.bin summary').click();
-    await page.getByRole('button', { name: 'Put away empty' }).click();
-    await page.getByRole('button', { name: 'Put back empty' }).waitFor();
+    await page.getByRole('button', { name: 'Put away away' }).click();
+    await page.getByRole('button', { name: 'Put back away' }).waitFor();
+    await page.locator('.by-numbers summary').click();
     return page;
   },
   'at the machine': async (server, example) => {

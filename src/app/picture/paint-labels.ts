@@ -181,7 +181,8 @@ const takingLabels = (brush: Brush, { lengths }: Ground, { takings, pointed }: U
     .toSorted((a, b) => Number(b.shown.key === pointed) - Number(a.shown.key === pointed))
     .flatMap(({ shown, taking }) => {
       if (taking === undefined || (pointed !== shown.key && isUpon(takings, pointed))) return [];
-      const text = shown.unit === 'mm' ? `${shown.name} ${lengths.full(shown.value)}` : shown.name;
+      // What it is called stands in the table beside.
+      const text = shown.unit === 'mm' ? lengths.full(shown.value) : shown.name;
       return [{ ...plain(brush, toPixel(brush.view, placeOf(taking)), text, 8), key: shown.key, needed: shown.key === pointed }];
     });
 
