@@ -38,6 +38,20 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     expect(await kept()).toEqual(before);
   });
 
+  it('nothing on the whole page is left in mm, but what the program, the papers and the names say', async () => {
+    await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
+    const text = (await page.evaluate(`(() => {
+      const page = document.body.cloneNode(true);
+      page.querySelectorAll('.masthead, .program-lines, .paper, .paper-page, select, script, .unseen').forEach((e) => e.remove());
+      return [...page.querySelectorAll('p, li, td, th, caption, h1, h2, h3, label, dt, dd, figcaption, text')].map((e) => e.textContent.trim());
+    })()`)) as readonly string[];
+    expect(text.length).toBeGreaterThan(200);
+    const named = (t: string): string => t.replace(/\d[.,]\d\d mm (coated brass|brass|molybdenum|tungsten)( wire)?/g, '');
+    // The unit of the program is its own; the steps of undo are called as they were typed.
+    const own = /^\d+ lines in the words of|^height 12,7 mm$/;
+    expect([...new Set(text.map(named))].filter((t) => !own.test(t)).filter((t) => /(?<![\p{L}])(mm|µm)(?![\p{L}])/u.test(t))).toEqual([]);
+  });
+
   it('thou and microinch are understood', async () => {
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
     await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ tolerance: 0.0127 });

@@ -5,6 +5,7 @@ import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
 import { Fault } from './job-list.tsx';
 import { type PutAway, whenOf } from './put-away.ts';
+import { toldLine } from './told-line.ts';
 
 export const Bin = ({ away }: { readonly away: PutAway }): ReactNode => {
   const { bin, gone, back } = away;
@@ -56,7 +57,7 @@ const BinRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway
         {words.putBack}
       </button>
     </div>
-    {job.line !== undefined && <p className="job-line">{job.line}</p>}
+    {job.line !== undefined && <p className="job-line">{toldLine(job.line)}</p>}
     {job.fault !== undefined && <p className="job-line fault">{job.fault}</p>}
     <Fault sentence={away.faults.get(job.id)} />
   </li>

@@ -4,6 +4,7 @@ import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
+import { toldLine } from './told-line.ts';
 
 export type LinesById = Readonly<Record<string, string | undefined>>;
 
@@ -58,7 +59,11 @@ const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
           {name}
         </a>
       </h2>
-      {fault === undefined ? <p className="job-line">{line ?? words.noLine}</p> : <p className="job-line fault">{fault}</p>}
+      {fault === undefined ? (
+        <p className="job-line">{line === undefined ? words.noLine : toldLine(line)}</p>
+      ) : (
+        <p className="job-line fault">{fault}</p>
+      )}
       <p className="job-about">
         {drawingName}, {changedWhen(job)}{' '}
         <button type="button" className="plain quiet" aria-label={words.removeOf(name)} onClick={() => away.putAway(id)}>

@@ -8,6 +8,7 @@ import { programsOf } from '../state/programs.ts';
 import type { Numbers } from '../words/numbers.ts';
 import { programWords, replayWords } from '../words/replay.ts';
 import type { Judged } from '../work/job-worker.ts';
+import { toldComparison, toldJudged } from '../work/told-sheet.ts';
 import type { ClockView, ContourView, ProgramView } from '../work/views.ts';
 import { DeviationPanel } from './deviation-panel.tsx';
 import { OtherPrograms } from './other-programs.tsx';
@@ -181,7 +182,7 @@ const Others = ({ sheet, locale }: { readonly sheet: OpenSheet; readonly locale:
       programs={programsOf(record, coming)}
       about={about}
       read={(program) => sheet.programs.text(program)}
-      prove={(text) => sheet.prover.ask(async (worker): Promise<Judged> => worker.prove(text))}
+      prove={(text) => sheet.prover.ask(async (worker): Promise<Judged> => toldJudged(await worker.prove(text), sheet.tell))}
       download={(number) => paths.program(record?.id ?? '', number)}
       locale={locale}
       shown={shown}
@@ -210,7 +211,7 @@ export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
     <>
       <WhatIfs
         about={about}
-        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => worker.whatIfs())}
+        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => toldComparison(await worker.whatIfs(), sheet.tell))}
         numbers={numbers}
         onTry={(name, change) => sheet.actions.edit(name, change)}
       />

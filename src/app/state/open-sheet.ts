@@ -14,11 +14,14 @@ import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
+import { startTelling, type Telling } from './telling.ts';
 
 export interface OpenSheet {
   readonly store: StoreApi<SheetState>;
   readonly actions: SheetActions;
   readonly worker: () => Remote<JobWorker>;
+  /** A sentence of the core in the units and number marks of the user. */
+  readonly tell: (text: string) => string;
   /** For what takes long, beside the worker of the answer. */
   readonly aside: Aside;
   /** For programs from elsewhere, whose verdict is not to wait for what takes longer still. */
@@ -68,7 +71,8 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     mine,
   );
   const drawing = { name: base.drawingName, bytes };
-  const runner = startRunner(drawing, eventsOf(store, keeper), warm);
+  const told = startTelling(store, shop.shop);
+  const runner = startRunner(drawing, eventsOf(store, keeper, told), warm);
   const questionOf = (record: JobRecord): Question => ({
     input: inputOf(record),
     shop: shop.shop,
@@ -87,7 +91,8 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
   document.addEventListener('visibilitychange', look);
   return {
     store,
-    actions: actionsOn(store, keeper, runner, ask),
+    actions: actionsOn(store, keeper, runner, ask, told),
+    tell: (text) => told.tell(text),
     worker: () => runner.worker,
     aside,
     prover,
@@ -110,17 +115,18 @@ const beginning = (): SheetState => ({
   ...preferences(),
 });
 
-const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper): Parameters<typeof startRunner>[1] => ({
+const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): Parameters<typeof startRunner>[1] => ({
   began: () => store.setState({ running: { stage: '', share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
   answered: (sheet, asked) => {
     const { record } = store.getState();
-    store.setState({ sheet, running: undefined, fault: undefined });
+    told.show(sheet);
+    store.setState({ running: undefined, fault: undefined });
     noteShown(sheet, asked);
     if (record === undefined || record.line === sheet.line) return;
-    const told = { ...record, line: sheet.line.slice(0, 500) };
-    store.setState({ record: told });
-    keeper.keep(told);
+    const lined = { ...record, line: sheet.line.slice(0, 500) };
+    store.setState({ record: lined });
+    keeper.keep(lined);
   },
   failed: (fault) => store.setState({ fault, running: undefined }),
 });
@@ -130,7 +136,13 @@ const noteShown = ({ took }: Sheet, asked: number): void => {
   requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
 };
 
-const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, ask: (record: JobRecord) => void): SheetActions => {
+const actionsOn = (
+  store: StoreApi<SheetState>,
+  keeper: Keeper,
+  runner: Runner,
+  ask: (record: JobRecord) => void,
+  told: Telling,
+): SheetActions => {
   const move = (make: (record: JobRecord) => JobRecord): void => {
     const { record } = store.getState();
     if (record === undefined) return;
@@ -151,6 +163,7 @@ const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, 
     choose: (chosen) => store.setState({ chosen }),
     show: (part) => {
       store.setState(part);
+      if (part.lengthUnit !== undefined || part.finishUnit !== undefined) told.again();
       keepPreferences(store.getState());
     },
     takeTheirs: () => void keeper.takeTheirs(),
