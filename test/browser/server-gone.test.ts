@@ -1,6 +1,6 @@
 /** A server that is gone and comes back; two tabs on one job. */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { answered, drop, edit, exampleOf, fileOf, keptInput, PATIENCE, putInput, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
@@ -16,6 +16,8 @@ describe('a server that goes and comes back', () => {
     server = await stand();
     id = await exampleOf(server);
   });
+  // A test that failed leaves no dead server to those after it.
+  afterEach(() => server.restart());
   afterAll(() => server.close());
 
   it('work goes on while it is gone, is told to be unsaved, and saved when it is back', async () => {

@@ -14,7 +14,7 @@ export interface Stand {
   open(path: string, options?: BrowserContextOptions): Promise<OpenPage>;
   /** Ends the server as a crash would. */
   crash(): Promise<void>;
-  /** Starts it again on the same folder and port. */
+  /** Starts it again on the same folder and port, if it has ended. */
   restart(): Promise<void>;
   close(): Promise<void>;
 }
@@ -38,6 +38,7 @@ export const stand = async (): Promise<Stand> => {
     open: (path, options = {}) => openPage(browser, `${address}${path}`, options),
     crash: () => ended(server.child, 'SIGKILL'),
     async restart() {
+      if (server.child.exitCode === null && server.child.signalCode === null) return;
       server = await start(folder, Number(new URL(address).port));
     },
     async close() {
