@@ -40,7 +40,7 @@ export const ROOMS: readonly Room[] = [
   {
     folder: 'src/shapes',
     may: [...SHAPES, 'src/geometry/offset', 'src/physics'],
-    packages: ['zod', 'opentype.js'],
+    packages: ['zod'],
     why: 'numbers in, contours and sizes out; it knows neither wires nor programs',
   },
   { folder: 'src/physics', may: GROUND, packages: ['zod'], why: 'heights and lengths come in as numbers' },
