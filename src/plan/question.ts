@@ -58,6 +58,8 @@ export interface PlanQuestion {
   readonly outline: 'cut' | 'block';
   /** By loop id: overrules what the nesting suggests. */
   readonly kept: Readonly<Record<string, KeptChoice>>;
+  /** Ids in `kept` of which the shape of the job says so, and not the user. */
+  readonly keptByShape?: readonly string[];
   /** From the outermost contour to the edge of the block, where the drawing has no block. */
   readonly blockMargin: number;
   /** The piece of metal, where the drawing has no block: its sides along x and y, and where its lower left corner lies. */

@@ -38,7 +38,9 @@ describe('on a tablet, by touch', () => {
     const registers = page.locator('.run table', { hasText: 'New offset registers' });
     await registers.waitFor();
     expect(await page.textContent('.run .safe')).toContain('may be set');
-    const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map(parseFloat);
+    const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map((t) =>
+      parseFloat(t.replace(',', '.')),
+    );
     // An opening that came out 0.006 mm too narrow wants every register smaller by half of it.
     expect(after - before).toBeCloseTo(-0.003, 4);
     expect((await log()).at(-1)).toMatchObject({ kind: 'measured', text: expect.stringContaining('23.994 of 24') });
