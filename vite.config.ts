@@ -25,8 +25,8 @@ export default defineConfig({
   },
   test: {
     pool: 'forks',
-    // One fewer than the cores is the usual; on two cores that would be one. The browser's tests mostly wait.
-    maxWorkers: 3,
+    // Twice the cores: half of the time of a test in the browser is waiting.
+    maxWorkers: 4,
     sequence: { sequencer: LongestFirst },
     globalSetup: ['test/browser/unpack.ts'],
     projects: [
