@@ -2,11 +2,12 @@
 import { sprocket } from './form/sprocket.ts';
 import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
+import { rack } from './gear/rack.ts';
 import { keywayHub } from './keyway/hub.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
 
-export const KINDS = { gear, 'internal-gear': internalGear, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
+export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
 
 export type KindName = keyof typeof KINDS;

@@ -31,7 +31,13 @@ export interface ToothForm {
 }
 
 export type Toothed =
-  | { readonly kind: 'toothed'; readonly contour: Contour; readonly deviation: number; readonly formRadius: number }
+  | {
+      readonly kind: 'toothed';
+      readonly contour: Contour;
+      readonly deviation: number;
+      readonly formRadius: number;
+      readonly half: readonly Segment[];
+    }
   | { readonly kind: 'no room'; readonly what: 'root' | 'tip' | 'chamfer' };
 
 /** The contour runs counter-clockwise; the middle of the first tooth lies on the X axis. */
@@ -42,15 +48,21 @@ export const toothed = (form: ToothForm, tolerance: number): Toothed => {
   const mirrored = half.segments.map(mirror).reverse();
   const one = [...mirrored, ...half.segments].filter((s) => s.kind === 'arc' || s.from.x !== s.to.x || s.from.y !== s.to.y);
   const segments = Array.from({ length: form.teeth }, (_, i) => one.map((s) => turned(s, i * pitch))).flat();
-  return { kind: 'toothed', contour: contour(linked(inOne(segments))), deviation: half.deviation, formRadius: half.formRadius };
+  return {
+    kind: 'toothed',
+    contour: contour(linked(inOne(segments))),
+    deviation: half.deviation,
+    formRadius: half.formRadius,
+    half: half.segments,
+  };
 };
 
-type Half =
+export type Half =
   | { readonly kind: 'half'; readonly segments: readonly Segment[]; readonly deviation: number; readonly formRadius: number }
   | Extract<Toothed, { kind: 'no room' }>;
 
 /** From the middle of the tip, on the X axis, over the flank down to the middle of the space. */
-const halfTooth = (form: ToothForm, tolerance: number): Half => {
+export const halfTooth = (form: ToothForm, tolerance: number): Half => {
   const { base, tip, root, teeth, tipChamfer } = form;
   const rootSide = rootOf(form, tolerance);
   if (rootSide === undefined) return { kind: 'no room', what: 'root' };

@@ -16,6 +16,46 @@ export const referenceDiameter: Formula<'module' | 'teeth'> = {
   compute: ({ module, teeth }) => module * teeth,
 };
 
+export const moduleOfPitch: Formula<'diametralPitch'> = {
+  name: 'module',
+  text: 'm = 25.4 / P',
+  source: 'inch',
+  unit: 'mm',
+  inputs: { diametralPitch: number('diametral pitch') },
+  compute: ({ diametralPitch }) => 25.4 / diametralPitch,
+};
+
+export const tipDiameter: Formula<'module' | 'teeth' | 'addendum' | 'shift'> = {
+  name: 'tip diameter',
+  text: 'd_a = m (z + 2 h_a + 2 x)',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { module: mm('module'), teeth: number('teeth'), addendum: number('addendum'), shift: number('profile shift') },
+  compute: ({ module, teeth, addendum, shift }) => module * (teeth + 2 * addendum + 2 * shift),
+};
+
+/** Internal teeth point to the middle; a shift above 0 moves them outwards. */
+export const tipDiameterInside: typeof tipDiameter = {
+  ...tipDiameter,
+  text: 'd_a = m (z - 2 h_a + 2 x)',
+  compute: ({ module, teeth, addendum, shift }) => module * (teeth - 2 * addendum + 2 * shift),
+};
+
+export const rootDiameter: Formula<'module' | 'teeth' | 'dedendum' | 'shift'> = {
+  name: 'root diameter',
+  text: 'd_f = m (z - 2 h_f + 2 x)',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { module: mm('module'), teeth: number('teeth'), dedendum: number('dedendum'), shift: number('profile shift') },
+  compute: ({ module, teeth, dedendum, shift }) => module * (teeth - 2 * dedendum + 2 * shift),
+};
+
+export const rootDiameterInside: typeof rootDiameter = {
+  ...rootDiameter,
+  text: 'd_f = m (z + 2 h_f + 2 x)',
+  compute: ({ module, teeth, dedendum, shift }) => module * (teeth + 2 * dedendum + 2 * shift),
+};
+
 export const baseDiameter: Formula<'reference' | 'pressureAngle'> = {
   name: 'base diameter',
   text: 'd_b = d cos α',
@@ -48,6 +88,13 @@ export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'bac
   },
   compute: ({ module, shift, pressureAngle, backlash }) =>
     module * (Math.PI / 2 + 2 * shift * Math.tan(pressureAngle)) - backlash / Math.cos(pressureAngle),
+};
+
+/** A shift outwards makes internal teeth thinner. */
+export const toothThicknessInside: typeof toothThickness = {
+  ...toothThickness,
+  text: 's = m (π / 2 - 2 x tan α) - j / cos α',
+  compute: (values) => toothThickness.compute({ ...values, shift: -values.shift }),
 };
 
 export const baseThickness: Formula<'base' | 'reference' | 'thickness' | 'pressureAngle'> = {
@@ -158,4 +205,40 @@ export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
   unit: 'mm',
   inputs: { radius: mm('radius'), base: mm('base diameter'), baseThickness: mm('tooth thickness at the base circle') },
   compute: ({ radius, base, baseThickness: s }) => 2 * radius * (s / base - inv(Math.acos(Math.min(1, base / 2 / radius)))),
+};
+
+/** Of how many pairs of teeth share the way of contact; its two ends are told on the line of action. */
+export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
+  name: 'contact ratio',
+  text: 'ε = (g_2 - g_1) / p_b',
+  source: SOURCE,
+  unit: '1',
+  inputs: { begins: mm('contact begins'), ends: mm('contact ends'), basePitch: mm('base pitch') },
+  compute: ({ begins, ends, basePitch: p }) => (ends - begins) / p,
+};
+
+/** Over one pin in a space of a rack, from its back. */
+export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngle' | 'pin'> = {
+  name: 'size over a pin from the back',
+  text: 'M = H - (p - s) / (2 tan α) + D_M / 2 (1 + 1 / sin α)',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: {
+    back: mm('from the back to the reference line'),
+    pitch: mm('pitch'),
+    thickness: mm('tooth thickness at the reference line'),
+    pressureAngle: angle('pressure angle'),
+    pin: mm('pin'),
+  },
+  compute: ({ back, pitch, thickness, pressureAngle, pin }) =>
+    back - (pitch - thickness) / (2 * Math.tan(pressureAngle)) + (pin / 2) * (1 + 1 / Math.sin(pressureAngle)),
+};
+
+export const rackPitch: Formula<'module'> = {
+  name: 'pitch',
+  text: 'p = π m',
+  source: SOURCE,
+  unit: 'mm',
+  inputs: { module: mm('module') },
+  compute: ({ module }) => Math.PI * module,
 };

@@ -162,6 +162,11 @@ describe('a spur gear', () => {
     expect(codes({ module: 2, teeth: 16, shift: 0.1 })).toEqual([]);
     expect(codes({ module: 2, teeth: 14, shift: 0.75 })).toEqual(['gear-tip-thin']);
     expect(codes({ module: 2, teeth: 20, pin: 2 })).toEqual(['gear-pin-off-flank']);
-    expect(codes({ module: 2, teeth: 10, mate: 100 })).toContain('gear-mate-interferes');
+    // What a rack has cut lets every mate of the same rack through; radial feet with small rounds do not.
+    expect(codes({ module: 2, teeth: 10, mate: 100 })).toEqual(['gear-undercut']);
+    expect(codes({ module: 2, teeth: 10, mate: 100, root: 'radius', rootRadius: 0.3 })).toEqual(['gear-mate-interferes']);
+    expect(codes({ module: 2, teeth: 20, root: 'radius', rootRadius: 0.01 })).toEqual(['gear-root-sharp']);
+    expect(codes({ module: 2, teeth: 20, pin: 3 })).toEqual(['gear-pin-off-flank']);
+    expect(codes({ module: 2, teeth: 8, mate: 8, addendum: 0.7 })).toContain('gear-contact-short');
   });
 });

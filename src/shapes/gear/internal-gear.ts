@@ -3,27 +3,37 @@ import { z } from 'zod';
 import type { Finding } from '../../finding/finding.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
+import { apply } from '../../quantity/formula.ts';
 import { commonKeys } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
-import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
+import { rootDiameterInside, tipDiameterInside } from './formulas.ts';
+import type { Limits } from './gear-limits.ts';
+import { sharpRoot } from './gear-report.ts';
 import { sizeOf, toothKeys } from './keys.ts';
-import { bestPin, pinSize } from './pins.ts';
-import { circleSizes, insideSize, type Radii } from './sizes.ts';
+import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
+import { pinned } from './pin-choice.ts';
+import { circleSizes, insideSize } from './sizes.ts';
 import { internalOutline } from './space-form.ts';
-import { type ToothFigures, toothFigures } from './tooth-figures.ts';
+import { derived, number, type ToothFigures, toothFigures } from './tooth-figures.ts';
+import { wheelOf } from './wheel.ts';
 
-const { mate: _, mateShift: __, tipChamfer: ___, ...keys } = toothKeys;
+const { tipChamfer: _, ...keys } = toothKeys;
 
 const schema = z.strictObject({
   kind: z.literal('internal-gear'),
   ...keys,
+  root: z
+    .enum(['radius', 'full'])
+    .default('radius')
+    .describe('radius: arcs of rootRadius between flanks and root circle; full: one round from flank to flank'),
   rootRadius: z
     .number()
     .min(0)
     .max(50)
     .optional()
-    .describe('Radius between flank and root circle, mm; as a shaper of 0.25 modules leaves it when left out'),
+    .describe('Radius between flank and root circle, mm, for root radius; as a shaper of 0.25 modules leaves it when left out'),
   outside: z.number().positive().max(4000).optional().describe('Outside diameter of the ring, mm, where it is cut as well'),
   ...commonKeys,
 });
@@ -38,52 +48,65 @@ export const internalGear = shapeKind({
   make: (request) => {
     const sized = sizeOf(request);
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
-    const figures = toothFigures(sized.size, request.teeth, -request.shift, request.clearance * request.share);
-    const { module } = figures;
-    const tip =
-      request.tipDiameter === undefined ? module.value * (request.teeth / 2 - request.addendum + request.shift) : request.tipDiameter / 2;
-    const root = module.value * (request.teeth / 2 + request.dedendum + request.shift);
-    const faults = faultsOf(request, figures, tip, root);
-    if (faults.length > 0) return { kind: 'refused', findings: faults };
-    return drawn(request, figures, { tip, root }, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
+    const figures = toothFigures(sized.size, request.teeth, request.shift, request.clearance * request.share, 'internal');
+    const limits = limitsOf(request, figures);
+    const fault = faultOf(request, figures, limits);
+    if (fault !== undefined) return { kind: 'refused', findings: [fault] };
+    return drawn(request, figures, limits, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
   },
 });
 
-const faultsOf = (request: Request, figures: ToothFigures, tip: number, root: number): readonly Finding[] => {
-  const at = (path: string) => ({ place: { kind: 'field', path } }) as const;
-  const base = figures.base.value / 2;
-  if (!(figures.thickness.value > 0) || figures.thickness.value >= Math.PI * figures.module.value)
-    return [
-      find('gear-impossible', `The teeth would be ${figures.thickness.value.toFixed(3)} mm thick at the reference circle.`, at('shift')),
-    ];
-  if (tip < base)
-    return [
-      find(
-        'gear-impossible',
-        `The tip circle of ${(2 * tip).toFixed(3)} mm lies inside the base circle of ${(2 * base).toFixed(3)} mm, where there is no involute: the tips would foul every pinion.`,
-        {
-          ...at(request.tipDiameter === undefined ? 'addendum' : 'tipDiameter'),
-          remedy: `A tip diameter of ${(2 * base).toFixed(3)} mm or more, more teeth, or a larger pressure angle.`,
-        },
-      ),
-    ];
+const limitsOf = (request: Request, figures: ToothFigures): Limits => {
+  const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
+  const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const tipFigure =
+    request.tipDiameter === undefined
+      ? apply(tipDiameterInside, { ...figures, addendum }, { key: 'tip-diameter' })
+      : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
+  const rootFigure = apply(rootDiameterInside, { ...figures, dedendum }, { key: 'root-diameter' });
+  return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
+};
+
+const impossible = (path: string, sentence: string, remedy?: string): Finding =>
+  find('gear-impossible', sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) });
+
+const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { tip, root }: Limits): Finding | undefined => {
+  const foot = base.value / 2;
+  if (!(thickness.value > 0) || thickness.value >= Math.PI * module.value)
+    return impossible(
+      request.clearance === 0 ? 'shift' : 'clearance',
+      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${(Math.PI * module.value).toFixed(3)} mm.`,
+    );
+  if (tip < foot)
+    return find(
+      'gear-ring-tip',
+      `The tip circle of ${(2 * tip).toFixed(3)} mm lies inside the base circle of ${(2 * foot).toFixed(3)} mm, where there is no involute: the tips would foul every pinion.`,
+      {
+        place: { kind: 'field', path: request.tipDiameter === undefined ? 'addendum' : 'tipDiameter' },
+        remedy: `A tip diameter of ${(2 * foot).toFixed(3)} mm or more, more teeth, or a larger pressure angle.`,
+      },
+    );
   if (root <= tip)
-    return [find('gear-impossible', `The root circle of ${(2 * root).toFixed(3)} mm lies inside the tip circle.`, at('tipDiameter'))];
+    return impossible(
+      request.tipDiameter === undefined ? 'dedendum' : 'tipDiameter',
+      `The root circle of ${(2 * root).toFixed(3)} mm lies inside the tip circle of ${(2 * tip).toFixed(3)} mm.`,
+    );
   if (request.outside !== undefined && request.outside / 2 <= root)
-    return [
-      find(
-        'gear-impossible',
-        `An outside diameter of ${request.outside} mm leaves no metal behind the root circle of ${(2 * root).toFixed(3)} mm.`,
-        at('outside'),
-      ),
-    ];
-  return [];
+    return impossible(
+      'outside',
+      `An outside diameter of ${request.outside} mm leaves no metal behind the root circle of ${(2 * root).toFixed(3)} mm.`,
+    );
+  if (request.mate !== undefined && request.mate >= request.teeth)
+    return impossible('mate', `A pinion of ${request.mate} teeth does not run inside a ring of ${request.teeth}.`);
+  return undefined;
 };
 
 const SHAPER = 0.25;
 
-const drawn = (request: Request, figures: ToothFigures, { tip, root }: Pick<Radii, 'tip' | 'root'>, name: string): MadeShape => {
-  const made = internalOutline(figures, { tip, root }, request.rootRadius ?? `at most ${SHAPER * figures.module.value}`, request.fit);
+const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: string): MadeShape => {
+  const { tip, root, tipFigure, rootFigure } = limits;
+  const radius = request.root === 'full' ? 'full' : (request.rootRadius ?? (`at most ${SHAPER * figures.module.value}` as const));
+  const made = internalOutline(figures, { tip, root }, radius, request.fit);
   if (made.kind === 'refused') return { kind: 'refused', findings: [made.finding] };
   const outlines: readonly Outline[] = [
     ...(request.outside === undefined
@@ -91,25 +114,45 @@ const drawn = (request: Request, figures: ToothFigures, { tip, root }: Pick<Radi
       : [{ contour: contour([circle(point(0, 0), request.outside / 2)]), metal: 'inside', layer: 'ring' } as const]),
     { contour: made.contour, metal: 'outside' },
   ];
-  const radii: Radii = { tip, root, form: made.formRadius };
-  const pin = request.pin ?? Number(bestPin(figures, (tip + made.formRadius) / 2, 'internal').toFixed(2));
-  const between = pinSize(figures, pin, 'internal');
-  const sizes: readonly ShapeSize[] = [
-    ...(between === undefined ? [] : [{ figure: between.size, taking: between.taking }]),
-    ...circleSizes(figures, radii),
-    { figure: figures.thickness },
-    { figure: figures.basePitch },
-    insideSize(made.inside),
-  ];
-  const rests = between !== undefined && between.contact >= tip - 1e-9 && between.contact <= made.formRadius + 1e-9;
-  const findings = rests
-    ? []
-    : [
-        find(
-          'gear-pin-off-flank',
-          `A pin of ${pin} mm does not rest on the flanks, which reach from ${(2 * tip).toFixed(3)} to ${(2 * made.formRadius).toFixed(3)} mm.`,
-          { place: { kind: 'field', path: 'pin' } },
-        ),
-      ];
-  return { kind: 'made', shape: { name, outlines, starts: [], sizes, fitDeviation: made.deviation, insideRadius: made.inside, findings } };
+  const form = made.formRadius;
+  const how = 'where the round of the root touches the flank';
+  const told = derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', how, [figures.base, rootFigure]);
+  const pins = pinned(figures, { side: 'internal', tip, root, low: tip, high: form }, request.pin);
+  const pair = paired(request, figures, limits, made);
+  return {
+    kind: 'made',
+    shape: {
+      name,
+      outlines,
+      starts: [],
+      sizes: [
+        ...pins.sizes,
+        ...circleSizes(figures, { tip, root, form }, { tip: tipFigure, root: rootFigure, form: told }),
+        { figure: figures.thickness },
+        { figure: figures.basePitch },
+        insideSize(made.inside),
+        ...pair.sizes,
+      ],
+      fitDeviation: made.deviation,
+      insideRadius: made.inside,
+      findings: [...pins.findings, ...sharpRoot(made.inside, 'rootRadius'), ...pair.findings],
+    },
+  };
+};
+
+const paired = (
+  request: Request,
+  figures: ToothFigures,
+  { tip, root }: Limits,
+  { half, formRadius }: Extract<ReturnType<typeof internalOutline>, { kind: 'made' }>,
+): Paired => {
+  if (request.mate === undefined) return { sizes: [], findings: [] };
+  const circles = { teeth: request.teeth, base: figures.base.value / 2, tip, root, low: tip, high: formRadius };
+  const own = wheelOf({ ...circles, metal: 'outside' }, half, request.clearance * request.share);
+  return pairOf(figures, own, {
+    ...FULL_DEPTH,
+    teeth: request.mate,
+    shift: request.mateShift,
+    addendum: request.mateAddendum ?? FULL_DEPTH.addendum,
+  });
 };

@@ -23,6 +23,10 @@ export const toothKeys = {
   tipChamfer: z.number().min(0).max(20).default(0).describe('Taken off the edge between flank and tip, along and across alike, mm'),
   pin: positive.max(200).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
   mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
+  mateAddendum: positive
+    .max(3)
+    .optional()
+    .describe('Addendum of the mate as a multiple of the module; as for this gear, or 1 beside an internal one, when left out'),
   mateShift: z.number().min(-2).max(3).default(0).describe('Profile shift of the mate, as a multiple of the module'),
 };
 
@@ -30,6 +34,8 @@ export const toothKeys = {
 export interface Size {
   readonly module: number;
   readonly pressureAngle: number;
+  /** Where it was asked by it; the module follows from it. */
+  readonly diametralPitch?: number;
   /** '2 mm module' or '12 DP', as it was asked. */
   readonly words: string;
 }
@@ -41,9 +47,10 @@ interface Asked {
   readonly diametralPitch?: number | undefined;
   readonly pressureAngle: number;
   readonly helix: number;
+  readonly teeth: number;
 }
 
-export const sizeOf = ({ module, diametralPitch, pressureAngle, helix }: Asked): Sized => {
+export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: Asked): Sized => {
   if ((module === undefined) === (diametralPitch === undefined))
     return refused(
       'gear-size-twice',
@@ -55,14 +62,22 @@ export const sizeOf = ({ module, diametralPitch, pressureAngle, helix }: Asked):
   if (helix !== 0)
     return refused(
       'gear-helical',
-      `With a helix of ${helix}° the teeth turn by ${(Math.tan((Math.abs(helix) * Math.PI) / 180) * 100).toFixed(1)} mm around the reference circle over 100 mm of height. A wire is straight: it can lean, but all its walls are made of straight lines, and a flank that turns is not.`,
+      twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix),
       'helix',
       'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
     );
   const angle = (pressureAngle * Math.PI) / 180;
   if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: `module ${module} mm` } };
   const pitch = diametralPitch as number;
-  return { kind: 'sized', size: { module: 25.4 / pitch, pressureAngle: angle, words: `diametral pitch ${pitch}` } };
+  return { kind: 'sized', size: { module: 25.4 / pitch, diametralPitch: pitch, pressureAngle: angle, words: `diametral pitch ${pitch}` } };
+};
+
+/** The reference circle of helical teeth has the diameter m z / cos β; `module` is that square to the teeth. */
+const twisted = (module: number, teeth: number, helix: number): string => {
+  const beta = (Math.abs(helix) * Math.PI) / 180;
+  const aside = 10 * Math.tan(beta);
+  const degrees = ((aside / ((module * teeth) / 2 / Math.cos(beta))) * 180) / Math.PI;
+  return `With a helix of ${helix}° the teeth turn by ${degrees.toFixed(2)}°, or ${aside.toFixed(3)} mm along the reference circle, over every 10 mm of height. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns about the middle of the gear is none.`;
 };
 
 const refused = (code: Parameters<typeof find>[0], sentence: string, path: string, remedy?: string): Sized => ({

@@ -1,18 +1,24 @@
-/** The gear a gear runs with: centre distance, contact ratio, and whether tips run into roots. mm, rad; no backlash is counted. */
+/** The gear a gear runs with: centre distance, contact ratio, and whether tips run into roots. mm, rad; all without backlash. */
 import type { Finding } from '../../finding/finding.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
 import { inv, inverseInv } from '../involute.ts';
 import type { ShapeSize } from '../shape.ts';
+import { halfTooth } from '../tooth-form.ts';
 import { find } from './findings.ts';
-import type { Radii } from './sizes.ts';
-import { number, type ToothFigures } from './tooth-figures.ts';
+import { contactRatio } from './formulas.ts';
+import { derived, number, type ToothFigures } from './tooth-figures.ts';
+import { trochoidRoot } from './trochoid.ts';
+import { edgeInExternal, edgeInPinion, edgeInRing, stringTo, type Wheel, wheelOf } from './wheel.ts';
 
 export interface Mate {
   readonly teeth: number;
   readonly shift: number;
-  /** Addendum as a multiple of the module; its tip is found with it. */
+  /** As multiples of the module: the tip of the mate, and the rack that generates its root. */
   readonly addendum: number;
+  readonly dedendum: number;
+  readonly rackTip: number;
 }
 
 export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressureAngle' | 'workingAngle'> = {
@@ -23,7 +29,7 @@ export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressur
   inputs: {
     module: { unit: 'mm', name: 'module' },
     teeth: { unit: '1', name: 'teeth' },
-    mateTeeth: { unit: '1', name: 'teeth of the mate' },
+    mateTeeth: { unit: '1', name: 'teeth of the mate, below 0 inside a ring' },
     pressureAngle: { unit: 'rad', name: 'pressure angle' },
     workingAngle: { unit: 'rad', name: 'working pressure angle' },
   },
@@ -35,65 +41,169 @@ export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressur
 export const workingAngle = (pressureAngle: number, teeth: number, shifts: number): number | 'none' =>
   inverseInv(inv(pressureAngle) + (2 * Math.tan(pressureAngle) * shifts) / teeth);
 
+/** What a mate is taken to be where nothing says otherwise: full depth, in modules. */
+export const FULL_DEPTH = { addendum: 1, dedendum: 1.25, rackTip: 0.38 };
+
 export interface Paired {
   readonly sizes: readonly ShapeSize[];
   readonly findings: readonly Finding[];
 }
 
-/** Two external gears. */
-export const pairOf = (figures: ToothFigures, radii: Radii, mate: Mate): Paired => {
-  const { module: m, teeth: z, pressureAngle, shift } = figures;
-  const angle = workingAngle(pressureAngle.value, z.value + mate.teeth, shift.value + mate.shift);
-  if (angle === 'none' || angle === 0)
-    return {
-      sizes: [],
-      findings: [
-        find('gear-impossible', `With profile shifts of ${shift.value} and ${mate.shift} the two gears cannot run without play.`, {
-          severity: 'warning',
-          place: { kind: 'field', path: 'mateShift' },
-        }),
-      ],
-    };
+/** `own` is the gear itself, external, or a ring about a pinion. */
+export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired => {
+  const inRing = own.metal === 'outside';
+  const { module, teeth, pressureAngle, shift, basePitch } = figures;
+  const mateTeeth = number('mate-teeth', 'teeth of the mate', inRing ? -mate.teeth : mate.teeth, '1');
+  const mateShift = number('mate-shift', 'profile shift of the mate', mate.shift, '1');
+  const together = teeth.value + mateTeeth.value;
+  const found = workingAngle(pressureAngle.value, together, inRing ? shift.value - mate.shift : shift.value + mate.shift);
+  if (found === 'none' || found === 0)
+    return only(
+      doubt(
+        'mateShift',
+        `With profile shifts of ${shift.value} and ${mate.shift} the two gears cannot run without play.`,
+        'gear-impossible',
+      ),
+    );
+  const how = `the angle α_w with inv α_w = inv α + 2 tan α ${inRing ? '(x2 - x1) / (z2 - z1)' : '(x1 + x2) / (z1 + z2)'}`;
+  const working = derived('working-angle', 'working pressure angle', found, 'rad', how, [
+    pressureAngle,
+    teeth,
+    mateTeeth,
+    shift,
+    mateShift,
+  ]);
   const distance = apply(
     centreDistance,
-    {
-      module: m,
-      teeth: z,
-      mateTeeth: number('mate-teeth', 'teeth of the mate', mate.teeth, '1'),
-      pressureAngle,
-      workingAngle: number('working-angle', 'working pressure angle', angle, 'rad'),
-    },
+    { module, teeth, mateTeeth, pressureAngle, workingAngle: working },
     { key: 'centre-distance', name: `centre distance to a gear of ${mate.teeth} teeth` },
   );
-  const mateBase = ((m.value * mate.teeth) / 2) * Math.cos(pressureAngle.value);
-  const mateTip = m.value * (mate.teeth / 2 + mate.addendum + mate.shift);
-  const base = figures.base.value / 2;
-  const line = distance.value * Math.sin(angle);
-  const reach = (tip: number, own: number): number => Math.sqrt(Math.max(0, tip * tip - own * own));
-  const ratio = (reach(radii.tip, base) + reach(mateTip, mateBase) - line) / figures.basePitch.value;
+  const wheel = mateWheel(figures, mate);
+  if (wheel === undefined)
+    return {
+      sizes: [{ figure: distance }],
+      findings: [
+        doubt(
+          'mate',
+          `A mate of ${mate.teeth} teeth with a shift of ${mate.shift} has no sound teeth of its own: they are pointed, or undercut up to their tips.`,
+          'gear-impossible',
+        ),
+      ],
+    };
+  const contact = inRing ? contactInRing(own, wheel, distance, working) : contactOutside(own, wheel, distance, working);
+  const ratio = apply(
+    contactRatio,
+    { ...contact, basePitch },
+    { key: 'contact-ratio', name: `contact ratio with a gear of ${mate.teeth} teeth` },
+  );
+  const room = inRing
+    ? Math.min(own.root - distance.value - wheel.tip, own.tip - distance.value - wheel.root)
+    : distance.value - Math.max(own.tip + wheel.root, own.root + wheel.tip);
   return {
-    sizes: [{ figure: distance }, { figure: number('contact-ratio', 'contact ratio', ratio, '1') }],
-    findings: [...interference(line - reach(mateTip, mateBase), base, radii.form, mate.teeth), ...short(ratio)],
+    sizes: [
+      { figure: distance },
+      { figure: ratio },
+      {
+        figure: derived('bottom-clearance', 'least room between tips and roots', room, 'mm', 'from tips to roots on the line of centres', [
+          distance,
+        ]),
+      },
+    ],
+    findings: [...interference(own, wheel, distance.value, module.value), ...short(ratio.value)],
   };
 };
 
-/** The mate's tip touches this flank where the string is so long; below the form radius there is no involute to touch. */
-const interference = (string: number, base: number, form: number, teeth: number): readonly Finding[] => {
-  const lowest = string <= 0 ? 0 : Math.hypot(base, string);
-  if (lowest >= form - 1e-9) return [];
-  return [
-    find(
-      'gear-mate-interferes',
-      `The tips of the mate with ${teeth} teeth reach down to ${lowest === 0 ? 'below the base circle' : `a diameter of ${(2 * lowest).toFixed(3)} mm`}, but the involute ends at ${(2 * form).toFixed(3)} mm: they run into the root.`,
-      {
-        place: { kind: 'field', path: 'mate' },
-        remedy: 'Give the mate a smaller tip, this gear more profile shift, or a deeper root with a smaller radius.',
-      },
-    ),
+const only = (finding: Finding): Paired => ({ sizes: [], findings: [finding] });
+
+const doubt = (path: string, sentence: string, code: 'gear-impossible'): Finding =>
+  find(code, sentence, { severity: 'warning', place: { kind: 'field', path } });
+
+/** The mate as a rack generates it, without backlash; nothing where it comes out pointed or without flanks. */
+export const mateWheel = ({ module, pressureAngle }: Pick<ToothFigures, 'module' | 'pressureAngle'>, mate: Mate): Wheel | undefined => {
+  const [m, angle] = [module.value, pressureAngle.value];
+  const reference = (m * mate.teeth) / 2;
+  const [tip, root, base] = [
+    reference + m * (mate.addendum + mate.shift),
+    reference - m * (mate.dedendum - mate.shift),
+    reference * Math.cos(angle),
   ];
+  const thickness = m * (Math.PI / 2 + 2 * mate.shift * Math.tan(angle));
+  if (!(root > 0 && tip > Math.max(root, base) && thickness > 0)) return undefined;
+  const rack = { reference, teeth: mate.teeth, pressureAngle: angle, depth: m * (mate.dedendum - mate.shift), thickness };
+  const generated = trochoidRoot({ ...rack, tipRadius: m * mate.rackTip }, tip);
+  if (generated.kind !== 'root') return undefined;
+  const half = halfTooth(
+    {
+      teeth: mate.teeth,
+      base,
+      halfAngle: thickness / (2 * reference) + inv(angle),
+      tip,
+      root,
+      rootForm: { kind: 'curve', curve: generated.curve, formRadius: generated.formRadius },
+      tipChamfer: 0,
+    },
+    1e-4 * m,
+  );
+  if (half.kind !== 'half') return undefined;
+  return wheelOf({ teeth: mate.teeth, metal: 'inside', base, tip, root, low: half.formRadius, high: tip }, half.segments, 0);
 };
 
-const short = (ratio: number): readonly Finding[] =>
+interface Contact {
+  readonly begins: Figure;
+  readonly ends: Figure;
+}
+
+/** The strings of both flanks add up to the line of action between the base circles; told from this gear's end of it. */
+const contactOutside = (own: Wheel, mate: Wheel, distance: Figure, working: Figure): Contact => {
+  const line = distance.value * Math.sin(working.value);
+  return contactOf(
+    Math.max(stringTo(own.low, own.base), line - stringTo(mate.high, mate.base)),
+    Math.min(stringTo(own.high, own.base), line - stringTo(mate.low, mate.base)),
+    [distance, working],
+  );
+};
+
+/** The ring's string is the pinion's and the line between the base circles; told from the pinion's end. */
+const contactInRing = (ring: Wheel, pinion: Wheel, distance: Figure, working: Figure): Contact => {
+  const line = distance.value * Math.sin(working.value);
+  return contactOf(
+    Math.max(stringTo(pinion.low, pinion.base), stringTo(ring.low, ring.base) - line),
+    Math.min(stringTo(pinion.high, pinion.base), stringTo(ring.high, ring.base) - line),
+    [distance, working],
+  );
+};
+
+export const contactOf = (begins: number, ends: number, from: readonly Figure[]): Contact => {
+  const how = 'where the involute of this gear or of its mate ends, as a length on the line of action';
+  return {
+    begins: derived('contact-begins', 'contact begins', begins, 'mm', how, from),
+    ends: derived('contact-ends', 'contact ends', Math.max(begins, ends), 'mm', how, from),
+  };
+};
+
+/** Less than this part of the module is the fitting of the outlines. */
+const TOUCHING = 0.001;
+
+const interference = (own: Wheel, mate: Wheel, distance: number, module: number): readonly Finding[] =>
+  own.metal === 'outside'
+    ? interferenceOf(edgeInRing(own, mate, distance), edgeInPinion(mate, own, distance), mate.teeth, module)
+    : interferenceOf(edgeInExternal(own, mate, distance), edgeInExternal(mate, own, distance), mate.teeth, module);
+
+/** By how deep the edges go into the metal, mm. */
+export const interferenceOf = (mateIn: number, ownIn: number, teeth: number, module: number): readonly Finding[] => {
+  const told = (depth: number, whose: string, whom: string): readonly Finding[] =>
+    depth <= TOUCHING * module
+      ? []
+      : [
+          find('gear-mate-interferes', `The tips of ${whose} go ${depth.toFixed(3)} mm into the metal of ${whom}.`, {
+            place: { kind: 'field', path: 'mate' },
+            remedy: 'Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or a mate of other size.',
+          }),
+        ];
+  return [...told(mateIn, `the mate with ${teeth} teeth`, 'this part'), ...told(ownIn, 'this part', `the mate with ${teeth} teeth`)];
+};
+
+export const short = (ratio: number): readonly Finding[] =>
   ratio >= 1
     ? []
     : [

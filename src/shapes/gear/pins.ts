@@ -1,18 +1,20 @@
 /** Measuring over and between pins: the best pin, the size with it, and whether it rests on the flanks. mm, rad. */
 
 import { type Point, point } from '../../geometry/segment.ts';
-import { type Figure, given } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from '../involute.ts';
 import type { Taking } from '../shape.ts';
 import { betweenPins, overPins } from './formulas.ts';
-import type { ToothFigures } from './tooth-figures.ts';
+import { derived, number, type ToothFigures } from './tooth-figures.ts';
 
 export interface PinSize {
   readonly size: Figure;
   readonly pin: number;
   /** Radius at which the pin touches the flanks. */
   readonly contact: number;
+  /** Radius on which its centre lies. */
+  readonly centre: number;
   readonly taking: Taking;
 }
 
@@ -34,36 +36,37 @@ export const bestPin = (figures: ToothFigures, radius: number, side: 'external' 
 const spaceHalf = ({ module, teeth, thickness, pressureAngle }: ToothFigures): number =>
   (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
 
-export const pinSize = (figures: ToothFigures, pin: number, side: 'external' | 'internal'): PinSize | undefined => {
+export const pinSize = (figures: ToothFigures, pin: number, side: 'external' | 'internal', best = false): PinSize | undefined => {
   const { module, teeth, pressureAngle, thickness, base } = figures;
-  const diameter = given({ key: 'pin', name: 'pin', value: pin, unit: 'mm', basis: 'drawing', source: 'the request' });
+  const diameter = number('pin', 'pin', pin, 'mm');
   const formula = side === 'external' ? pinAngleExternal : pinAngleInternal;
   const turned = apply(formula, { thickness, teeth, module, pressureAngle, pin: diameter }, { key: 'pin-involute' });
   const found = inverseInv(turned.value);
   if (found === 'none' || !(found > 0)) return undefined;
-  const pinAngle: Figure = {
-    ...given({
-      key: 'pin-angle',
-      name: 'pressure angle at the centre of the pin',
-      value: found,
-      unit: 'rad',
-      basis: 'drawing',
-      source: 'iso-21771',
-    }),
-    basis: 'computed',
-    formula: 'the angle φ whose involute function tan φ - φ is that of the pin',
-    from: [turned],
-  };
+  const pinAngle = derived(
+    'pin-angle',
+    'pressure angle at the centre of the pin',
+    found,
+    'rad',
+    'the angle φ whose involute function tan φ - φ is that of the pin',
+    [turned],
+  );
   const size = apply(
     side === 'external' ? overPins : betweenPins,
     { base, pinAngle, teeth, pin: diameter },
     {
-      key: side === 'external' ? 'over-pins' : 'between-pins',
+      key: `${side === 'external' ? 'over' : 'between'}-${best ? 'best-' : ''}pins`,
       name: `${side === 'external' ? 'over' : 'between'} two pins of ${tidy(pin)} mm`,
     },
   );
   const string = (base.value / 2) * Math.tan(found) + (side === 'external' ? -1 : 1) * (pin / 2);
-  return { size, pin, contact: Math.hypot(base.value / 2, string), taking: takingOf(figures, found, pin, side) };
+  return {
+    size,
+    pin,
+    contact: Math.hypot(base.value / 2, string),
+    centre: base.value / 2 / Math.cos(found),
+    taking: takingOf(figures, found, pin, side),
+  };
 };
 
 const tidy = (mm: number): string => String(Number(mm.toFixed(4)));

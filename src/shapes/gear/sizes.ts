@@ -4,7 +4,7 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { ShapeSize } from '../shape.ts';
 import { chordalHeight, chordalThickness, spanContact, spanSize, thicknessAt } from './formulas.ts';
-import { number, type ToothFigures } from './tooth-figures.ts';
+import { derived, number, type ToothFigures } from './tooth-figures.ts';
 
 const MIDDLE = point(0, 0);
 
@@ -16,12 +16,20 @@ export interface Radii {
 }
 
 /** Circles of any gear; `tip` of an internal gear is the inner one. */
-export const circleSizes = (figures: ToothFigures, { tip, root, form }: Radii): readonly ShapeSize[] => [
-  ring(number('tip-diameter', 'tip diameter', 2 * tip, 'mm')),
-  ring(number('root-diameter', 'root diameter', 2 * root, 'mm')),
+export const circleSizes = (
+  figures: ToothFigures,
+  { tip, root, form }: Radii,
+  told: { readonly tip?: Figure; readonly root?: Figure; readonly form?: Figure } = {},
+): readonly ShapeSize[] => [
+  ring(told.tip ?? number('tip-diameter', 'tip diameter', 2 * tip, 'mm')),
+  ring(told.root ?? number('root-diameter', 'root diameter', 2 * root, 'mm')),
   ring(figures.reference, true),
   ring(figures.base, true),
-  ring(number('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm'), true),
+  ring(
+    told.form ??
+      derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', 'where flank and root meet', [figures.base]),
+    true,
+  ),
 ];
 
 const ring = (figure: Figure, drawn = false): ShapeSize => ({
@@ -63,7 +71,8 @@ export const spanSizes = (figures: ToothFigures, spanned: number): readonly Shap
 /** Of an external tooth; `tip` is the radius it ends at. */
 export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSize[] => {
   const { module, teeth, thickness, reference } = figures;
-  const addendum = number('addendum', 'tip above the reference circle', tip - reference.value / 2, 'mm');
+  const above = tip - reference.value / 2;
+  const addendum = derived('addendum', 'tip above the reference circle', above, 'mm', 'h_a = (d_a - d) / 2', [reference]);
   const chord = apply(chordalThickness, { module, teeth, thickness }, { key: 'chordal-thickness' });
   const half = thickness.value / reference.value;
   const [x, y] = [(reference.value / 2) * Math.cos(half), (reference.value / 2) * Math.sin(half)];
@@ -79,12 +88,12 @@ export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSi
 export const tipThickness = ({ base, baseThickness }: ToothFigures, tip: number): ShapeSize => ({
   figure: apply(
     thicknessAt,
-    { radius: number('tip-radius', 'tip radius', tip, 'mm'), base, baseThickness },
-    { key: 'tip-thickness', name: 'tooth thickness at the tip' },
+    { radius: derived('tip-radius', 'tip radius', tip, 'mm', 'half the tip diameter', []), base, baseThickness },
+    { key: 'tip-thickness', name: 'tooth thickness at the tip, before chamfer or relief' },
   ),
 });
 
 /** Smallest inside corner of the metal, as the wire meets it. */
 export const insideSize = (radius: number): ShapeSize => ({
-  figure: number('inside-radius', 'smallest inside radius', radius, 'mm'),
+  figure: derived('inside-radius', 'smallest inside radius', radius, 'mm', 'the least concave arc of the contour', []),
 });

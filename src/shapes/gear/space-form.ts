@@ -1,6 +1,7 @@
 /** The opening of internal teeth: a ring of spaces that have the form of external teeth, rounded at their outer end. */
 import type { Finding } from '../../finding/finding.ts';
 import type { Contour } from '../../geometry/contour.ts';
+import type { Segment } from '../../geometry/segment.ts';
 import { inv } from '../involute.ts';
 import { fullTipFillet, type ToothForm, toothed } from '../tooth-form.ts';
 import { find } from './findings.ts';
@@ -8,7 +9,15 @@ import type { Radii } from './sizes.ts';
 import type { ToothFigures } from './tooth-figures.ts';
 
 export type InternalOutline =
-  | { readonly kind: 'made'; readonly contour: Contour; readonly deviation: number; readonly formRadius: number; readonly inside: number }
+  | {
+      readonly kind: 'made';
+      readonly contour: Contour;
+      readonly deviation: number;
+      readonly formRadius: number;
+      readonly inside: number;
+      /** Half a space, from the middle of its root inwards. */
+      readonly half: readonly Segment[];
+    }
   | { readonly kind: 'refused'; readonly finding: Finding };
 
 /** `radius` mm between flank and root circle, or the most of it that has room, or one full round. The middle of the first space lies on X. */
@@ -50,7 +59,8 @@ export const internalOutline = (
       }),
     };
   const flankEnd = wanted > 0 ? base.value / 2 : root;
-  return { kind: 'made', contour: made.contour, deviation: made.deviation, formRadius: outerForm(form, wanted, flankEnd), inside: wanted };
+  const { contour, deviation, half } = made;
+  return { kind: 'made', contour, deviation, formRadius: outerForm(form, wanted, flankEnd), inside: wanted, half };
 };
 
 /** Where the round begins: on the normal of the flank through its centre. */

@@ -3,7 +3,15 @@
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Unit } from '../../quantity/unit.ts';
-import { baseDiameter, basePitch, baseThickness, referenceDiameter, toothThickness } from './formulas.ts';
+import {
+  baseDiameter,
+  basePitch,
+  baseThickness,
+  moduleOfPitch,
+  referenceDiameter,
+  toothThickness,
+  toothThicknessInside,
+} from './formulas.ts';
 import type { Size } from './keys.ts';
 
 export interface ToothFigures {
@@ -19,18 +27,24 @@ export interface ToothFigures {
   readonly baseThickness: Figure;
 }
 
-/** `backlash` is what this gear gives of the play along the line of action, mm. */
-export const toothFigures = ({ module, pressureAngle }: Size, teeth: number, shift: number, backlash: number): ToothFigures => {
+/** `backlash` is what this gear gives of the play along the line of action, mm. A shift above 0 moves teeth outwards on either side. */
+export const toothFigures = (
+  size: Size,
+  teeth: number,
+  shift: number,
+  backlash: number,
+  side: 'external' | 'internal' = 'external',
+): ToothFigures => {
   const asked = {
-    module: number('module', 'module', module, 'mm'),
+    module: moduleOf(size),
     teeth: number('teeth', 'teeth', teeth, '1'),
-    pressureAngle: number('pressure-angle', 'pressure angle', pressureAngle, 'rad'),
-    shift: number('shift', 'profile shift', shift, '1'),
+    pressureAngle: number('pressure-angle', 'pressure angle', size.pressureAngle, 'rad'),
+    shift: number('profile-shift', 'profile shift', shift, '1'),
     backlash: number('backlash', 'backlash of this gear along the line of action', backlash, 'mm'),
   };
   const reference = apply(referenceDiameter, asked, { key: 'reference-diameter' });
   const base = apply(baseDiameter, { reference, pressureAngle: asked.pressureAngle }, { key: 'base-diameter' });
-  const thickness = apply(toothThickness, asked, { key: 'tooth-thickness' });
+  const thickness = apply(side === 'external' ? toothThickness : toothThicknessInside, asked, { key: 'tooth-thickness' });
   return {
     ...asked,
     reference,
@@ -41,6 +55,20 @@ export const toothFigures = ({ module, pressureAngle }: Size, teeth: number, shi
   };
 };
 
-/** A number of the request, or one that follows from it without a formula of the trade. */
+export const moduleOf = ({ module, diametralPitch }: Size): Figure =>
+  diametralPitch === undefined
+    ? number('module', 'module', module, 'mm')
+    : apply(moduleOfPitch, { diametralPitch: number('diametral-pitch', 'diametral pitch', diametralPitch, '1') }, { key: 'module' });
+
+/** A number of the request. */
 export const number = (key: string, name: string, value: number, unit: Unit): Figure =>
   given({ key, name, value, unit, basis: 'drawing', source: 'the request' });
+
+/** A number that follows from others by more than a formula: by a search, or off the contour. `how` tells the way. */
+export const derived = (key: string, name: string, value: number, unit: Unit, how: string, from: readonly Figure[]): Figure => ({
+  ...number(key, name, value, unit),
+  basis: 'computed',
+  source: 'iso-21771',
+  formula: how,
+  from,
+});

@@ -1,0 +1,88 @@
+/** Tip and root of an external gear, and what is impossible about it before a tooth is drawn. Radii in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import { inverseInv } from '../involute.ts';
+import { find } from './findings.ts';
+import { rootDiameter, tipDiameter } from './formulas.ts';
+import type { GearRequest } from './gear-keys.ts';
+import { number, type ToothFigures } from './tooth-figures.ts';
+
+export interface Limits {
+  readonly tip: number;
+  readonly root: number;
+  readonly tipFigure: Figure;
+  readonly rootFigure: Figure;
+}
+
+export const limitsOf = (request: GearRequest, figures: ToothFigures): Limits => {
+  const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
+  const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const tipFigure =
+    request.tipDiameter === undefined
+      ? apply(tipDiameter, { ...figures, addendum }, { key: 'tip-diameter' })
+      : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
+  const rootFigure = apply(rootDiameter, { ...figures, dedendum }, { key: 'root-diameter' });
+  return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
+};
+
+/** Where the tip relief begins, a radius. */
+export const reliefBegin = ({ reliefFrom }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, figures: ToothFigures): number =>
+  reliefFrom === undefined ? (tip + Math.max(root, figures.base.value / 2)) / 2 : reliefFrom / 2;
+
+export const faultsOf = (request: GearRequest, figures: ToothFigures, limits: Limits): readonly Finding[] => {
+  const fault = sizeFault(request, figures, limits) ?? reliefFault(request, figures, limits) ?? pointedFault(request, figures, limits);
+  return fault === undefined ? [] : [fault];
+};
+
+const impossible = (path: string, sentence: string): Finding => find('gear-impossible', sentence, { place: { kind: 'field', path } });
+
+const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: Limits): Finding | undefined => {
+  const { thickness, module, base } = figures;
+  const pitch = Math.PI * module.value;
+  if (!(thickness.value > 0))
+    return impossible(
+      'clearance',
+      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle: the play is more than a tooth.`,
+    );
+  if (thickness.value >= pitch)
+    return impossible(
+      request.clearance < 0 ? 'clearance' : 'shift',
+      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${pitch.toFixed(3)} mm: there is no space between them.`,
+    );
+  if (!(root > 0)) return impossible('dedendum', `The root circle would have a radius of ${root.toFixed(3)} mm.`);
+  if (request.bore !== undefined && request.bore / 2 >= root)
+    return impossible('bore', `A bore of ${request.bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`);
+  const below = Math.max(root, base.value / 2);
+  if (tip > below) return undefined;
+  return impossible(
+    request.tipDiameter === undefined ? 'addendum' : 'tipDiameter',
+    `The tip circle of ${(2 * tip).toFixed(3)} mm lies below the root or base circle of ${(2 * below).toFixed(3)} mm.`,
+  );
+};
+
+const reliefFault = (request: GearRequest, figures: ToothFigures, limits: Limits): Finding | undefined => {
+  if (request.reliefAmount === 0) return undefined;
+  const begin = reliefBegin(request, limits, figures);
+  const [low, high] = [Math.max(limits.root, figures.base.value / 2), limits.tip - request.tipChamfer];
+  return begin > low && begin < high
+    ? undefined
+    : impossible(
+        'reliefFrom',
+        `A tip relief from a diameter of ${(2 * begin).toFixed(3)} mm does not begin on the flank, which lies between ${(2 * low).toFixed(3)} and ${(2 * high).toFixed(3)} mm.`,
+      );
+};
+
+const pointedFault = (request: GearRequest, figures: ToothFigures, { tip }: Limits): Finding | undefined => {
+  const point = inverseInv(figures.baseThickness.value / figures.base.value);
+  const pointed = point === 'none' ? 0 : figures.base.value / 2 / Math.cos(point);
+  if (tip < pointed) return undefined;
+  return find(
+    'gear-pointed',
+    `The flanks meet at a diameter of ${(2 * pointed).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm.`,
+    {
+      place: { kind: 'field', path: request.tipDiameter === undefined ? 'shift' : 'tipDiameter' },
+      remedy: `A tip diameter below ${(2 * pointed).toFixed(2)} mm, or less profile shift.`,
+    },
+  );
+};

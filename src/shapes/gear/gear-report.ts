@@ -1,0 +1,118 @@
+/** The sizes an external gear is measured by, and what has to be known about it. */
+import type { Finding } from '../../finding/finding.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import type { Shape, ShapeSize } from '../shape.ts';
+import { find } from './findings.ts';
+import type { GearRequest } from './gear-keys.ts';
+import { type Limits, reliefBegin } from './gear-limits.ts';
+import { type Paired, pairOf } from './mate.ts';
+import { pinned } from './pin-choice.ts';
+import { bestSpan, chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from './sizes.ts';
+import { derived, type ToothFigures } from './tooth-figures.ts';
+import { type Wheel, wheelOf } from './wheel.ts';
+
+/** The contours with what they were made of. */
+export interface DrawnGear extends Pick<Shape, 'name' | 'outlines' | 'fitDeviation'> {
+  readonly half: Parameters<typeof wheelOf>[1];
+  /** Where the involute ends towards the root, a radius. */
+  readonly form: number;
+}
+
+export const gearReport = (
+  { half, form, ...drawing }: DrawnGear,
+  request: GearRequest,
+  figures: ToothFigures,
+  limits: Limits,
+  before: readonly Finding[],
+): Shape => {
+  const inside = insideRadiusOf(drawing.outlines);
+  // The involute ends where chamfer or relief begin.
+  const chamfered = limits.tip - request.tipChamfer;
+  const high = request.reliefAmount > 0 ? Math.min(chamfered, reliefBegin(request, limits, figures)) : chamfered;
+  const span = bestSpan(figures, { tip: high, form });
+  const pins = pinned(figures, { side: 'external', tip: limits.tip, root: limits.root, low: form, high }, request.pin);
+  const own = wheelOf(
+    { teeth: request.teeth, metal: 'inside', base: figures.base.value / 2, tip: limits.tip, root: limits.root, low: form, high: chamfered },
+    half,
+    request.clearance * request.share,
+  );
+  const pair = paired(figures, own, request);
+  const top = tipThickness(figures, limits.tip);
+  return {
+    ...drawing,
+    starts: [],
+    ...(inside === undefined ? {} : { insideRadius: inside }),
+    sizes: [
+      ...(span === undefined ? [] : spanSizes(figures, span)),
+      ...pins.sizes,
+      ...chordSizes(figures, limits.tip),
+      ...circles(figures, limits, form, request),
+      { figure: figures.thickness },
+      top,
+      { figure: figures.basePitch },
+      ...(inside === undefined ? [] : [insideSize(inside)]),
+      ...pair.sizes,
+    ],
+    findings: [
+      ...before,
+      ...thinTip(top.figure.value, figures.module.value),
+      ...pins.findings,
+      ...(inside === undefined ? [] : sharpRoot(inside)),
+      ...pair.findings,
+    ],
+  };
+};
+
+const circles = (
+  figures: ToothFigures,
+  { tip, root, tipFigure, rootFigure }: Limits,
+  form: number,
+  request: GearRequest,
+): readonly ShapeSize[] => {
+  const how =
+    request.root === 'rack' ? 'where the root that the rack generates meets the involute' : 'where the round of the root touches the flank';
+  return circleSizes(
+    figures,
+    { tip, root, form },
+    { tip: tipFigure, root: rootFigure, form: derived('form-diameter', FORM, 2 * form, 'mm', how, [figures.base, rootFigure]) },
+  );
+};
+
+const FORM = 'form diameter, where the involute ends';
+
+const paired = (figures: ToothFigures, own: Wheel, request: GearRequest): Paired =>
+  request.mate === undefined
+    ? { sizes: [], findings: [] }
+    : pairOf(figures, own, {
+        teeth: request.mate,
+        shift: request.mateShift,
+        addendum: request.mateAddendum ?? request.addendum,
+        dedendum: request.dedendum,
+        rackTip: request.rackTip,
+      });
+
+/** Common practice, no source: a hardened tip wants a fifth of the module. */
+export const thinTip = (thickness: number, module: number, path = 'shift'): readonly Finding[] =>
+  thickness >= 0.2 * module
+    ? []
+    : [
+        find(
+          'gear-tip-thin',
+          `The tooth is ${thickness.toFixed(3)} mm thick at its tip, less than a fifth of the module; it chips when it is hardened.`,
+          { place: { kind: 'field', path } },
+        ),
+      ];
+
+/** Common practice, no source: the thinnest wires, of 0.02 mm, cut a little wider than they are. */
+const LEAST = 0.015;
+
+export const sharpRoot = (inside: number, path = 'module'): readonly Finding[] =>
+  inside >= LEAST
+    ? []
+    : [
+        find(
+          'gear-root-sharp',
+          `The smallest inside radius is ${inside.toFixed(4)} mm. Even the thinnest wires, of 0.02 mm, leave about ${LEAST} mm: the corner comes out rounder than drawn.`,
+          { place: { kind: 'field', path }, remedy: 'A root with a radius; it is stronger as well.' },
+        ),
+      ];

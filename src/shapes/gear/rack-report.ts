@@ -1,0 +1,154 @@
+/** The sizes a rack is measured by, and what has to be known about it. Heights in mm above the reference line. */
+import type { Finding } from '../../finding/finding.ts';
+import { point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import type { Shape, ShapeSize } from '../shape.ts';
+import { find } from './findings.ts';
+import { basePitch, overRackPin } from './formulas.ts';
+import { sharpRoot, thinTip } from './gear-report.ts';
+import { FULL_DEPTH, type Paired } from './mate.ts';
+import type { RackRequest } from './rack.ts';
+import { formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
+import { rackPair } from './rack-mate.ts';
+import { insideSize } from './sizes.ts';
+import { derived, number } from './tooth-figures.ts';
+
+interface RackFigures {
+  readonly module: Figure;
+  readonly pressureAngle: Figure;
+  readonly thickness: Figure;
+  readonly pitch: Figure;
+}
+
+export const rackReport = (
+  request: RackRequest,
+  figures: RackFigures,
+  form: RackForm,
+  inside: number | undefined,
+): Pick<Shape, 'sizes' | 'findings' | 'insideRadius'> => {
+  const pins = pinned(request, figures, form);
+  const base = baseOf(figures);
+  const pair: Paired =
+    request.mate === undefined
+      ? { sizes: [], findings: [] }
+      : rackPair({ ...figures, basePitch: base }, form, request.clearance * request.share, {
+          ...FULL_DEPTH,
+          teeth: request.mate,
+          shift: request.mateShift,
+          addendum: request.mateAddendum ?? FULL_DEPTH.addendum,
+        });
+  return {
+    ...(inside === undefined ? {} : { insideRadius: inside }),
+    sizes: [
+      ...pins.sizes,
+      ...plainSizes(figures, form),
+      { figure: base },
+      ...(inside === undefined ? [] : [insideSize(inside)]),
+      ...pair.sizes,
+    ],
+    findings: [
+      ...pins.findings,
+      ...thinTip(2 * halfTip(form), figures.module.value, 'addendum'),
+      ...(inside === undefined ? [] : sharpRoot(inside, 'rootRadius')),
+      ...pair.findings,
+    ],
+  };
+};
+
+/** A rack is a gear of any number of teeth: its base pitch is that of a gear of one. */
+const baseOf = ({ module, pressureAngle }: RackFigures): Figure => {
+  const value = module.value * Math.cos(pressureAngle.value);
+  const one = number('one-tooth', 'teeth', 1, '1');
+  const base = derived('base-of-one', 'base diameter for each tooth', value, 'mm', 'm cos α', [module, pressureAngle]);
+  return apply(basePitch, { base, teeth: one }, { key: 'base-pitch' });
+};
+
+const plainSizes = ({ thickness, pitch, module }: RackFigures, form: RackForm): readonly ShapeSize[] => {
+  const middle = form.teeth % 2 === 0 ? form.pitch / 2 : 0;
+  const across = (height: number, half: number) =>
+    ({ kind: 'distance', from: point(middle - half, height), to: point(middle + half, height) }) as const;
+  const end = (form.teeth * form.pitch) / 2;
+  const told = (key: string, name: string, value: number, how: string, from: readonly Figure[]): Figure =>
+    derived(key, name, value, 'mm', how, from);
+  return [
+    { figure: thickness, taking: across(0, halfFlank(form, 0)) },
+    {
+      figure: told('chordal-height', 'height of the reference line below the tips', form.addendum, 'm h_a', [module]),
+      taking: { kind: 'distance', from: point(middle, 0), to: point(middle, form.addendum) },
+    },
+    { figure: pitch },
+    { figure: told('whole-depth', 'depth of the teeth', form.addendum + form.dedendum, 'm (h_a + h_f)', [module]) },
+    {
+      figure: told('height', 'height over the teeth', form.back + form.addendum, 'H + m h_a', [module]),
+      taking: { kind: 'distance', from: point(end, -form.back), to: point(end, form.addendum) },
+    },
+    {
+      figure: told('length', 'length', 2 * end, 'z π m', [pitch]),
+      taking: { kind: 'distance', from: point(-end, -form.back), to: point(end, -form.back) },
+    },
+    { figure: told('tip-thickness', 'width of the tips', 2 * halfTip(form), 's - 2 h_a tan α, less the chamfers', [thickness]) },
+  ];
+};
+
+/** The flanks of a space, made longer, meet at this height. */
+const meeting = ({ pitch, thickness, pressureAngle }: RackForm): number => -(pitch - thickness) / 2 / Math.tan(pressureAngle);
+
+const pinned = (
+  request: RackRequest,
+  figures: RackFigures,
+  form: RackForm,
+): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
+  if (form.teeth < 2) return { sizes: [], findings: [] };
+  const best = bestPin(form);
+  const ours = best === undefined ? [] : [pinSize(figures, form, best, request.pin !== undefined)];
+  if (request.pin === undefined) return { sizes: ours, findings: [] };
+  const fault = pinFault(form, request.pin);
+  return {
+    sizes: [pinSize(figures, form, request.pin, false), ...ours],
+    findings:
+      fault === undefined
+        ? []
+        : [
+            find('gear-pin-off-flank', fault, {
+              place: { kind: 'field', path: 'pin' },
+              ...(best === undefined ? {} : { remedy: `A pin of ${best} mm is the best.` }),
+            }),
+          ],
+  };
+};
+
+const bestPin = (form: RackForm): number | undefined => {
+  const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
+  return [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2]
+    .map((part) => low + part * (high - low))
+    .map((at) => Number(((2 * (at - meeting(form)) * Math.sin(form.pressureAngle)) / Math.cos(form.pressureAngle) ** 2).toPrecision(3)))
+    .find((pin) => pinFault(form, pin) === undefined);
+};
+
+const centreOf = (form: RackForm, pin: number): number => meeting(form) + pin / 2 / Math.sin(form.pressureAngle);
+
+const pinFault = (form: RackForm, pin: number): string | undefined => {
+  const centre = centreOf(form, pin);
+  const contact = centre - (pin / 2) * Math.sin(form.pressureAngle);
+  const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
+  if (contact < low - 1e-9 || contact > high + 1e-9)
+    return `A pin of ${pin} mm would touch ${contact.toFixed(3)} mm above the reference line; the flank reaches from ${low.toFixed(3)} to ${high.toFixed(3)} mm.`;
+  if (centre - pin / 2 < -form.dedendum) return `A pin of ${pin} mm rests on the root line before it touches the flanks.`;
+  return centre + pin / 2 <= form.addendum ? `A pin of ${pin} mm lies below the tips, where a flat anvil does not reach it.` : undefined;
+};
+
+const pinSize = (figures: RackFigures, form: RackForm, pin: number, best: boolean): ShapeSize => {
+  const x = form.teeth % 2 === 0 ? 0 : form.pitch / 2;
+  const back = number('back', 'from the back to the reference line', form.back, 'mm');
+  const figure = apply(
+    overRackPin,
+    { ...figures, back, pin: number('pin', 'pin', pin, 'mm') },
+    { key: best ? 'over-best-pin' : 'over-pin', name: `over a pin of ${pin} mm from the back` },
+  );
+  const centre = centreOf(form, pin);
+  return {
+    figure,
+    taking: { kind: 'pins', centres: [point(x, centre)], diameter: pin, from: point(x, -form.back), to: point(x, centre + pin / 2) },
+  };
+};

@@ -1,0 +1,125 @@
+/** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
+import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
+import { apply } from '../../quantity/formula.ts';
+import { commonKeys } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { find } from './findings.ts';
+import { rackPitch, toothThickness } from './formulas.ts';
+import { sizeOf, toothKeys } from './keys.ts';
+import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
+import { rackReport } from './rack-report.ts';
+import { moduleOf, number } from './tooth-figures.ts';
+
+const { shift: _, tipDiameter: __, ...keys } = toothKeys;
+
+export const rackSchema = z.strictObject({
+  kind: z.literal('rack'),
+  ...keys,
+  teeth: z.int().min(1).max(2000).describe('How many teeth'),
+  rootRadius: z
+    .number()
+    .min(0)
+    .max(50)
+    .optional()
+    .describe('Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out'),
+  back: z.number().positive().max(1000).optional().describe('From the reference line down to the back, mm; four modules when left out'),
+  ...commonKeys,
+});
+
+export type RackRequest = z.output<typeof rackSchema>;
+
+/** Common practice, no source: as the standard basic rack has it, and a back that holds the teeth. */
+const [USUAL_ROUND, USUAL_BACK] = [0.38, 4];
+
+export const rack = shapeKind({
+  title: 'Rack',
+  what: 'Straight toothed bar by module or diametral pitch',
+  schema: rackSchema,
+  example: { module: 2, teeth: 10 },
+  make: (request) => {
+    const sized = sizeOf(request);
+    if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
+    const module = moduleOf(sized.size);
+    const pressureAngle = number('pressure-angle', 'pressure angle', sized.size.pressureAngle, 'rad');
+    const backlash = number('backlash', 'backlash of this rack along the line of action', request.clearance * request.share, 'mm');
+    const shift = number('profile-shift', 'profile shift', 0, '1');
+    const thickness = apply(
+      toothThickness,
+      { module, shift, pressureAngle, backlash },
+      { key: 'tooth-thickness', name: 'tooth thickness at the reference line' },
+    );
+    const figures = { module, pressureAngle, thickness, pitch: apply(rackPitch, { module }, { key: 'pitch' }) };
+    const form = formOf(request, { module: module.value, pressureAngle: pressureAngle.value, thickness: thickness.value });
+    const fault = faultOf(request, form);
+    if (fault !== undefined) return { kind: 'refused', findings: [fault] };
+    return drawn(request, figures, form, `Rack, ${sized.size.words}, ${request.teeth} teeth`);
+  },
+});
+
+const formOf = (
+  request: RackRequest,
+  tooth: { readonly module: number; readonly pressureAngle: number; readonly thickness: number },
+): RackForm => {
+  const { module, pressureAngle, thickness } = tooth;
+  const plain = { pitch: Math.PI * module, pressureAngle, thickness, dedendum: request.dedendum * module };
+  return {
+    ...plain,
+    teeth: request.teeth,
+    addendum: request.addendum * module,
+    rootRadius: request.rootRadius ?? Math.max(0, Math.min(USUAL_ROUND * module, fullRound(plain))),
+    tipChamfer: request.tipChamfer,
+    back: request.back ?? USUAL_BACK * module,
+  };
+};
+
+const impossible = (path: string, sentence: string): Finding => find('gear-impossible', sentence, { place: { kind: 'field', path } });
+
+const faultOf = ({ clearance }: RackRequest, form: RackForm): Finding | undefined => {
+  const most = fullRound(form);
+  if (!(form.thickness > 0) || form.thickness >= form.pitch)
+    return impossible(
+      'clearance',
+      `The teeth would be ${form.thickness.toFixed(3)} mm thick at the reference line, of a pitch of ${form.pitch.toFixed(3)} mm.`,
+    );
+  if (most < 0)
+    return impossible(
+      clearance < 0 ? 'clearance' : 'dedendum',
+      `The flanks of a space meet above the root line, which lies ${form.dedendum.toFixed(3)} mm below the reference line.`,
+    );
+  if (form.rootRadius > most + 1e-9)
+    return find(
+      'gear-root-too-round',
+      `A root radius of ${form.rootRadius} mm has no room between the flanks; ${most.toFixed(3)} mm is one full round.`,
+      {
+        place: { kind: 'field', path: 'rootRadius' },
+        remedy: `A radius of ${most.toFixed(3)} mm or less.`,
+      },
+    );
+  if (form.addendum - form.tipChamfer <= formHeight(form))
+    return impossible('tipChamfer', `A chamfer of ${form.tipChamfer} mm takes the whole flank away.`);
+  if (!(halfTip(form) > 0))
+    return find('gear-pointed', `The flanks meet below the tip line, which lies ${form.addendum.toFixed(3)} mm above the reference line.`, {
+      place: { kind: 'field', path: form.tipChamfer > 0 ? 'tipChamfer' : 'addendum' },
+    });
+  if (form.back <= form.dedendum)
+    return impossible(
+      'back',
+      `A back ${form.back} mm below the reference line leaves no metal under the root line, which lies ${form.dedendum.toFixed(3)} mm below it.`,
+    );
+  return undefined;
+};
+
+const drawn = (request: RackRequest, figures: Parameters<typeof rackReport>[1], form: RackForm, name: string): MadeShape => {
+  const made = rackContour(form);
+  if (made.kind === 'no room')
+    return {
+      kind: 'refused',
+      findings: [impossible('rootRadius', 'The rounds of the roots and the chamfers have no room on the flanks.')],
+    };
+  const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }];
+  const inside = insideRadiusOf(outlines);
+  return { kind: 'made', shape: { name, outlines, starts: [], fitDeviation: 0, ...rackReport(request, figures, form, inside) } };
+};
