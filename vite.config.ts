@@ -1,6 +1,7 @@
-/** Builds the command line and our own tools for Node. */
+/** Builds the command line and our own tools for Node, and says how the tests run. */
 import { readdirSync } from 'node:fs';
 import { defineConfig } from 'vite';
+import { LongestFirst } from './test/order.ts';
 
 const tools = readdirSync('tools').filter((f) => f.endsWith('.ts') && !f.endsWith('.test.ts'));
 const entries = {
@@ -9,6 +10,9 @@ const entries = {
   'server/paper-worker': 'src/server/paper/paper-worker.ts',
   ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])),
 };
+
+/** Tests that start servers, browsers or threads: each file has a process of its own. All others share theirs, and what they import. */
+const APART = ['src/server/**/*.test.ts', 'test/browser/**/*.test.ts', 'test/cli.test.ts'];
 
 export default defineConfig({
   build: {
@@ -20,11 +24,18 @@ export default defineConfig({
     rolldownOptions: { input: entries, output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' } },
   },
   test: {
-    include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
     pool: 'forks',
-    // One fewer than the cores is the usual; on two cores that would be one. The browser's tests mostly wait.
-    maxWorkers: 3,
+    // Twice the cores: half of the time of a test in the browser is waiting.
+    maxWorkers: 4,
+    sequence: { sequencer: LongestFirst },
     globalSetup: ['test/browser/unpack.ts'],
+    projects: [
+      {
+        extends: true,
+        test: { name: 'pure', include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'], exclude: APART, isolate: false },
+      },
+      { extends: true, test: { name: 'apart', include: APART } },
+    ],
     testTimeout: 120_000,
     hookTimeout: 60_000,
   },

@@ -1,15 +1,32 @@
-/** The command line as its users meet it: the built program, real files, exit codes, nothing but sentences when input is bad. */
+/** The command line as its users meet it: real files, exit codes, nothing but sentences when input is bad; in a process of its own where that is the point. */
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { run } from '../src/cli/commands.ts';
 
 const BIN = 'dist/cli/main.js';
 let folder = '';
 
-const kerfwright = (...args: string[]) => {
+/** The built program, as a shell starts it. */
+const started = (...args: string[]) => {
   const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...args], { encoding: 'utf8' });
+  return { status, stdout, stderr };
+};
+/** The same command without a process of its own. */
+const kerfwright = async (...args: string[]) => {
+  let [stdout, stderr] = ['', ''];
+  const status = await run(args, {
+    out: (text) => {
+      stdout += text;
+    },
+    err: (text) => {
+      stderr += text;
+    },
+    progress: { tell: () => undefined, done: () => undefined },
+    today: new Date().toISOString().slice(0, 10),
+  });
   return { status, stdout, stderr };
 };
 const inFolder = (name: string, content: string): string => {
@@ -27,7 +44,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 describe('kerfwright answer', () => {
   it('says yes to the die plate, writes program, set-up, pictures and papers, and exits with 0', () => {
     const out = join(folder, 'die');
-    const { status, stdout } = kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
+    const { status, stdout } = started('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
     expect(status).toBe(0);
     expect(stdout.replaceAll('\n', ' ')).toMatch(
       /^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./,
@@ -48,10 +65,18 @@ describe('kerfwright answer', () => {
     for (const file of readdirSync(out)) expect(stdout).toContain(file);
   });
 
-  it('takes a bare drawing, says what it assumed, and gives the same as JSON', () => {
-    const text = kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2');
+  it('takes a bare drawing, says what it assumed, and gives the same as JSON', async () => {
+    const text = await kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2');
     expect(text.stdout).toContain('Assumed, because nobody said');
-    const { status, stdout } = kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2', '--json');
+    const { status, stdout } = await kerfwright(
+      'answer',
+      'examples/thick-gear/thick-gear.dxf',
+      '--height',
+      '20',
+      '--finish',
+      '2',
+      '--json',
+    );
     const answer = JSON.parse(stdout) as {
       answer: string;
       assumed: string[];
@@ -67,16 +92,16 @@ describe('kerfwright answer', () => {
     );
   });
 
-  it('says no to the carbide insert with its sharp corner, with the place and what would help, and exits with 1', () => {
-    const { status, stdout } = kerfwright('answer', 'examples/form-insert/form-insert.job.json');
+  it('says no to the carbide insert with its sharp corner, with the place and what would help, and exits with 1', async () => {
+    const { status, stdout } = await kerfwright('answer', 'examples/form-insert/form-insert.job.json');
     expect(status).toBe(1);
     expect(stdout).toMatch(/^No\. /);
     expect(stdout).toMatch(/corner/);
     expect(stdout).toMatch(/\([\d.]+, [\d.]+\)/);
   });
 
-  it('refuses glass with the reason and exits with 1', () => {
-    const { status, stdout } = kerfwright('answer', 'examples/die-plate/die-plate.dxf', '--material', 'glass');
+  it('refuses glass with the reason and exits with 1', async () => {
+    const { status, stdout } = await kerfwright('answer', 'examples/die-plate/die-plate.dxf', '--material', 'glass');
     expect(status).toBe(1);
     expect(stdout).toMatch(/^No\. .*conduct/);
   });
@@ -94,8 +119,8 @@ describe('kerfwright answer', () => {
     ],
     ['an option nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--colour', 'red'], /unknown option '--colour'/],
     ['no command at all', ['bake'], /unknown command/],
-  ])('meets %s with a sentence and exit code 2', (_, args, sentence) => {
-    const { status, stdout, stderr } = kerfwright(...args);
+  ])('meets %s with a sentence and exit code 2', async (_, args, sentence) => {
+    const { status, stdout, stderr } = await kerfwright(...args);
     expect(status).toBe(2);
     expect(stderr).toMatch(sentence);
     expect(stdout + stderr).not.toMatch(/\n\s+at .*\.(js|ts):/);
@@ -108,7 +133,7 @@ describe('kerfwright answer', () => {
 
   it('locates a wrong value in a job file by its field', () => {
     const job = inFolder('bad.job.json', JSON.stringify({ drawing: 'x.dxf', height: -3, colour: 'red' }));
-    const { status, stderr } = kerfwright('answer', job);
+    const { status, stderr } = started('answer', job);
     expect(status).toBe(2);
     expect(stderr).toMatch(/height/);
     expect(stderr).toMatch(/colour/);
@@ -116,8 +141,8 @@ describe('kerfwright answer', () => {
 });
 
 describe('kerfwright read', () => {
-  it('lists loops with area and perimeter in drawing units, as text and as JSON, and draws the picture', () => {
-    const { status, stdout } = kerfwright('read', 'examples/die-plate/die-plate.dxf', '--json', '--out', folder);
+  it('lists loops with area and perimeter in drawing units, as text and as JSON, and draws the picture', async () => {
+    const { status, stdout } = await kerfwright('read', 'examples/die-plate/die-plate.dxf', '--json', '--out', folder);
     const read = JSON.parse(stdout) as {
       units: { name: string; millimetres: number };
       loops: { area: number; depth: number }[];
@@ -129,34 +154,34 @@ describe('kerfwright read', () => {
     expect(read.loops.filter((l) => l.depth === 1)).toHaveLength(8);
     expect(read.loops.some((l) => Math.abs(l.area - Math.PI * 121) < 1e-6)).toBe(true);
     expect(readFileSync(join(folder, 'die-plate.svg'), 'utf8')).toMatch(/^<svg|^<\?xml/);
-    expect(kerfwright('read', 'examples/die-plate/die-plate.dxf').stdout).toContain('mm');
+    expect((await kerfwright('read', 'examples/die-plate/die-plate.dxf')).stdout).toContain('mm');
   });
 
-  it('reads the others when one file is missing, and exits with 2', () => {
-    const { status, stdout } = kerfwright('read', 'examples/die-plate/die-plate.dxf', 'nowhere.dxf');
+  it('reads the others when one file is missing, and exits with 2', async () => {
+    const { status, stdout } = await kerfwright('read', 'examples/die-plate/die-plate.dxf', 'nowhere.dxf');
     expect(status).toBe(2);
     expect(stdout).toContain('13 closed loops');
     expect(stdout).toContain('nowhere.dxf cannot be read: there is no such file.');
   });
 
-  it('refuses what is no drawing with a named finding and exit code 2', () => {
-    const { status, stdout } = kerfwright('read', inFolder('page.dxf', '<html>not a drawing</html>'), '--json');
+  it('refuses what is no drawing with a named finding and exit code 2', async () => {
+    const { status, stdout } = await kerfwright('read', inFolder('page.dxf', '<html>not a drawing</html>'), '--json');
     expect(status).toBe(2);
     expect((JSON.parse(stdout) as { state: string; findings: { code: string }[] }).findings.length).toBeGreaterThan(0);
   });
 });
 
 describe('kerfwright prove', () => {
-  const made = (): string => {
+  const made = async (): Promise<string> => {
     const out = join(folder, 'to-prove');
-    kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
+    await kerfwright('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
     return out;
   };
 
-  it('proves what answer wrote, and refuses it once a coordinate has moved', () => {
-    const out = made();
+  it('proves what answer wrote, and refuses it once a coordinate has moved', async () => {
+    const out = await made();
     const program = join(out, 'die-plate.nc');
-    const good = kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
+    const good = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
     expect(good.stdout).toMatch(/^Proven/);
     expect(good.status).toBe(0);
     const text = readFileSync(program, 'utf8');
@@ -164,13 +189,18 @@ describe('kerfwright prove', () => {
     const last = lines.findLastIndex((l) => /G01.* X-?\d/.test(l) && !/G4[012]/.test(l));
     lines[last] = (lines[last] as string).replace(/X(-?[\d.]+)/, (_, x: string) => `X${(Number(x) + 0.05).toFixed(4)}`);
     writeFileSync(program, lines.join('\n'));
-    const bad = kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
+    const bad = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
     expect(bad.stdout).toMatch(/^Not proven/);
     expect(bad.status).toBe(1);
   });
 
-  it('asks for the set-up file when there is none beside the program', () => {
-    const { status, stderr } = kerfwright('prove', inFolder('alone.nc', '%\nM02\n%\n'), '--drawing', 'examples/die-plate/die-plate.dxf');
+  it('asks for the set-up file when there is none beside the program', async () => {
+    const { status, stderr } = await kerfwright(
+      'prove',
+      inFolder('alone.nc', '%\nM02\n%\n'),
+      '--drawing',
+      'examples/die-plate/die-plate.dxf',
+    );
     expect(status).toBe(2);
     expect(stderr).toMatch(/alone\.setup\.json cannot be read/);
   });
@@ -179,74 +209,74 @@ describe('kerfwright prove', () => {
 describe('kerfwright correct', () => {
   const die = 'examples/die-plate/die-plate.job.json';
 
-  it('prints the registers that may be set and exits with 0, and with 1 where they may not', () => {
-    const down = kerfwright('correct', die, '--measured', 'L2: 23.994 of 24 at 20', 'L3: 19.994 of 20 at 20');
+  it('prints the registers that may be set and exits with 0, and with 1 where they may not', async () => {
+    const down = await kerfwright('correct', die, '--measured', 'L2: 23.994 of 24 at 20', 'L3: 19.994 of 20 at 20');
     expect(down.status).toBe(0);
     expect(down.stdout).toMatch(/down by 3\.0 µm/);
-    const up = kerfwright('correct', die, '--measured', 'L2: 24.006 of 24 at 20', '--json');
+    const up = await kerfwright('correct', die, '--measured', 'L2: 24.006 of 24 at 20', '--json');
     expect(up.status).toBe(1);
     expect(JSON.parse(up.stdout)).toMatchObject({ safe: false, findings: [{ code: 'correction-arc-too-tight' }] });
   });
 
-  it('guesses at nothing that can be read in two ways, and asks for something to go by', () => {
-    expect(kerfwright('correct', die, '--measured', 'L2: 1,250 of 3')).toMatchObject({ status: 2 });
-    expect(kerfwright('correct', die)).toMatchObject({ status: 2 });
+  it('guesses at nothing that can be read in two ways, and asks for something to go by', async () => {
+    expect(await kerfwright('correct', die, '--measured', 'L2: 1,250 of 3')).toMatchObject({ status: 2 });
+    expect(await kerfwright('correct', die)).toMatchObject({ status: 2 });
   });
 });
 
 describe('kerfwright nest', () => {
-  it('lays drawings into a plate and writes the job that cuts them out, which is then answered', () => {
+  it('lays drawings into a plate and writes the job that cuts them out, which is then answered', async () => {
     const out = join(folder, 'plate');
-    const laid = kerfwright('nest', 'examples/mixed-plate/wedge.dxf:2', '--plate', '180x140', '--thickness', '10', '--out', out);
+    const laid = await kerfwright('nest', 'examples/mixed-plate/wedge.dxf:2', '--plate', '180x140', '--thickness', '10', '--out', out);
     expect(laid).toMatchObject({ status: 0, stderr: '' });
     const job = readdirSync(out).find((name) => name.endsWith('.job.json')) as string;
-    const answered = kerfwright('answer', join(out, job));
+    const answered = await kerfwright('answer', join(out, job));
     expect(answered.stdout).toMatch(/^Yes\./);
     expect(answered.stdout).toContain('Proven.');
   });
 
-  it('says what is left over and exits with 1, and refuses a plate that is none', () => {
-    const small = kerfwright('nest', 'examples/mixed-plate/wedge.dxf:40', '--plate', '180x140', '--thickness', '10', '--within', '2');
+  it('says what is left over and exits with 1, and refuses a plate that is none', async () => {
+    const small = await kerfwright('nest', 'examples/mixed-plate/wedge.dxf:40', '--plate', '180x140', '--thickness', '10', '--within', '2');
     expect(small.status).toBe(1);
     expect(small.stdout).toMatch(/left/i);
-    expect(kerfwright('nest', 'examples/mixed-plate/wedge.dxf', '--plate', 'big', '--thickness', '10').status).toBe(2);
+    expect((await kerfwright('nest', 'examples/mixed-plate/wedge.dxf', '--plate', 'big', '--thickness', '10')).status).toBe(2);
   });
 });
 
 describe('kerfwright why, schema and list', () => {
-  it('tells a figure down to its leaves, and lists the figures when none is named', () => {
-    const all = kerfwright('why', 'examples/die-plate/die-plate.job.json');
+  it('tells a figure down to its leaves, and lists the figures when none is named', async () => {
+    const all = await kerfwright('why', 'examples/die-plate/die-plate.job.json');
     expect(all.stdout).toMatch(/^pass\.1\.feed +/m);
-    const { status, stdout } = kerfwright('why', 'examples/die-plate/die-plate.job.json', 'hours.total');
+    const { status, stdout } = await kerfwright('why', 'examples/die-plate/die-plate.job.json', 'hours.total');
     expect(status).toBe(0);
     expect(stdout).toMatch(/by: .*\n/);
     expect(stdout).toMatch(/shop: the shop file/);
   });
 
-  it('names figures near a key that is not there', () => {
-    const { status, stderr } = kerfwright('why', 'examples/die-plate/die-plate.job.json', 'total');
+  it('names figures near a key that is not there', async () => {
+    const { status, stderr } = await kerfwright('why', 'examples/die-plate/die-plate.job.json', 'total');
     expect(status).toBe(2);
     expect(stderr).toContain('hours.total');
   });
 
-  it.each(['job', 'shop', 'dialect', 'setup'])('prints the schema of a %s file with a description of every field', (name) => {
-    const { status, stdout } = kerfwright('schema', name);
+  it.each(['job', 'shop', 'dialect', 'setup'])('prints the schema of a %s file with a description of every field', async (name) => {
+    const { status, stdout } = await kerfwright('schema', name);
     const schema = JSON.parse(stdout) as { properties: Record<string, unknown>; description: string };
     expect(status).toBe(0);
     expect(Object.keys(schema.properties).length).toBeGreaterThan(5);
     expect(schema.description.length).toBeGreaterThan(10);
   });
 
-  it('lists materials and wires by their keys', () => {
-    expect(kerfwright('list', 'materials').stdout).toMatch(/^d2 /m);
-    expect(kerfwright('list', 'wires').stdout).toMatch(/0\.25 mm brass/);
+  it('lists materials and wires by their keys', async () => {
+    expect((await kerfwright('list', 'materials')).stdout).toMatch(/^d2 /m);
+    expect((await kerfwright('list', 'wires')).stdout).toMatch(/0\.25 mm brass/);
   });
 });
 
 describe('kerfwright shape', () => {
-  it('tells the sizes of a part by numbers, and writes drawings and a job that can be answered', () => {
+  it('tells the sizes of a part by numbers, and writes drawings and a job that can be answered', async () => {
     const out = join(folder, 'hexagon');
-    const { status, stdout } = kerfwright(
+    const { status, stdout } = await kerfwright(
       'shape',
       'polygon',
       '--across-flats',
@@ -261,14 +291,14 @@ describe('kerfwright shape', () => {
     expect(status).toBe(0);
     expect(stdout).toMatch(/across flats\s+25\.4000\s+mm/);
     expect(readdirSync(out).toSorted()).toEqual(['hexagon.dxf', 'hexagon.job.json', 'hexagon.sizes.txt', 'hexagon.svg']);
-    const again = kerfwright('answer', join(out, 'hexagon.job.json'), '--height', '20');
+    const again = await kerfwright('answer', join(out, 'hexagon.job.json'), '--height', '20');
     expect(again.status).toBe(0);
     expect(again.stdout).toContain('Sizes of the shape');
   });
 
-  it('goes straight into the whole job', () => {
+  it('goes straight into the whole job', async () => {
     const out = join(folder, 'square');
-    const { status, stdout } = kerfwright(
+    const { status, stdout } = await kerfwright(
       'shape',
       'polygon',
       '--sides',
@@ -286,11 +316,11 @@ describe('kerfwright shape', () => {
     expect(readdirSync(out)).toEqual(expect.arrayContaining(['polygon.dxf', 'polygon.nc', 'polygon.quotation.pdf']));
   });
 
-  it('says which number is missing or wrong, and exits with 2', () => {
-    const missing = kerfwright('shape', 'polygon');
+  it('says which number is missing or wrong, and exits with 2', async () => {
+    const missing = await kerfwright('shape', 'polygon');
     expect([missing.status, missing.stderr]).toEqual([2, expect.stringContaining('acrossFlats is missing')]);
-    const wrong = kerfwright('shape', 'polygon', '--across-flats', 'wide');
+    const wrong = await kerfwright('shape', 'polygon', '--across-flats', 'wide');
     expect([wrong.status, wrong.stderr]).toEqual([2, expect.stringContaining("'wide' is not a length")]);
-    expect(kerfwright('shape', 'banana').status).toBe(2);
+    expect((await kerfwright('shape', 'banana')).status).toBe(2);
   });
 });

@@ -17,15 +17,15 @@ const corpus = existsSync(CORPUS)
 
 describe('damaged input', () => {
   it('never breaks the reading of drawings', () => {
-    expect(drawingFaults(8000, SEED)).toEqual([]);
+    expect(drawingFaults(4000, SEED)).toEqual([]);
   });
 
   it('never breaks the reading of programs', () => {
-    expect(programFaults(6000, SEED)).toEqual([]);
+    expect(programFaults(8000, SEED)).toEqual([]);
   });
 
   it('never breaks the reading of job, shop, dialect and set-up files', () => {
-    expect(fileFaults(6000, SEED)).toEqual([]);
+    expect(fileFaults(8000, SEED)).toEqual([]);
   });
 
   it.runIf(corpus.length > 0)('never breaks the reading of drawings made by others', () => {

@@ -6,7 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, path } from '../src/geometry/contour.ts';
 import { arc, line, type Point, point } from '../src/geometry/segment.ts';
-import type { WantedLine } from '../src/plan/open.ts';
+import type { WantedLine } from '../src/plan/open/open.ts';
 import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
 import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';

@@ -2,10 +2,10 @@
 import { path } from '../src/geometry/contour.ts';
 import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../src/nc/write/write.ts';
-import { slitOf } from '../src/plan/block-edge.ts';
 import type { Plan } from '../src/plan/plan.ts';
 import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
+import { slitOf } from '../src/plan/start/block-edge.ts';
 import type { ProofQuestion } from '../src/proof/proof.ts';
 
 const words = { thread: 'M70', cutWire: 'M71', condition: 'E{n}' };

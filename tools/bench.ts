@@ -30,7 +30,7 @@ const kept = (row: BenchRow): boolean => row.peers.every((p) => p.atLeast === un
 const print = (row: BenchRow): string => {
   const peers = row.peers.map((p) => {
     const times = ratio(row, p.value);
-    const promise = p.atLeast === undefined ? '' : `, promised ${p.atLeast} ×${times >= p.atLeast ? '' : ': NOT KEPT'}`;
+    const promise = p.atLeast === undefined ? '' : `, promised ${Number(p.atLeast.toFixed(2))} ×${times >= p.atLeast ? '' : ': NOT KEPT'}`;
     return `    ${times.toFixed(2)} × ${p.name} (${p.value.toPrecision(4)} ${row.unit}${promise})`;
   });
   return [`${row.name}: ${row.ours.toPrecision(4)} ${row.unit}${row.note === undefined ? '' : `   ${row.note}`}`, ...peers].join('\n');

@@ -40,7 +40,7 @@ export const ROOMS: readonly Room[] = [
   {
     folder: 'src/shapes',
     may: [...SHAPES, 'src/geometry/offset', 'src/physics'],
-    packages: ['zod', 'opentype.js'],
+    packages: ['zod'],
     why: 'numbers in, contours and sizes out; it knows neither wires nor programs',
   },
   { folder: 'src/physics', may: GROUND, packages: ['zod'], why: 'heights and lengths come in as numbers' },
@@ -104,8 +104,18 @@ export const ROOMS: readonly Room[] = [
   },
   {
     folder: 'src/app',
-    may: ['src/job', 'src/documents', 'src/geometry', 'src/server/message', ...GROUND],
-    packages: ['react', 'react-dom', 'comlink', 'zustand', 'flatbush', 'zod', '@fontsource/source-sans-3', '@fontsource/source-code-pro'],
+    may: ['src/job', 'src/documents', 'src/geometry', 'src/shapes', 'src/server/message', ...GROUND],
+    packages: [
+      'dejavu-fonts-ttf',
+      'react',
+      'react-dom',
+      'comlink',
+      'zustand',
+      'flatbush',
+      'zod',
+      '@fontsource/source-sans-3',
+      '@fontsource/source-code-pro',
+    ],
     why: 'no formula: what is shown was computed by the job; of the server it knows only the messages',
   },
 ];

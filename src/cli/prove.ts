@@ -1,5 +1,6 @@
 /** `kerfwright prove`: a program, from here or elsewhere, against a drawing. */
 import { basename, extname } from 'node:path';
+import { programText } from '../job/file-kind.ts';
 import { parseFile } from '../job/parse.ts';
 import { proofJson, proofPicture, proofText } from '../job/proof-report.ts';
 import { proveAgain } from '../job/prove-again.ts';
@@ -23,7 +24,7 @@ export const prove = (program: string, options: ProveCommand, out: Out): number 
   if (setup.kind === 'bad') throw new BadInput(setup.findings);
   out.progress.tell('proving the program', 0);
   const proven = proveAgain({
-    program: readText(program),
+    program: programText(readBytes(program)),
     drawing: readBytes(options.drawing),
     drawingName: basename(options.drawing),
     setup: setup.value,

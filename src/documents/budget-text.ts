@@ -1,6 +1,6 @@
 /** The error budget as text: what each share comes to, the biggest one, and what would lower it. */
-import type { Budget } from '../plan/budget.ts';
-import type { PlanBudgets } from '../plan/budget-of-plan.ts';
+import type { Budget } from '../plan/budget/budget.ts';
+import type { PlanBudgets } from '../plan/budget/budget-of-plan.ts';
 import { column } from './paper.ts';
 import { tableText, wrapped } from './text.ts';
 

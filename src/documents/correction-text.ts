@@ -1,6 +1,6 @@
 /** A correction from measurement as text: what was measured, what the registers become, what can be saved, what the next piece will be. */
 import type { PassTable } from '../physics/pass-table.ts';
-import type { Correction } from '../plan/correction.ts';
+import type { Correction } from '../plan/correction/correction.ts';
 import { deviationOf } from '../quantity/figure.ts';
 import { column } from './paper.ts';
 import { tableText, wrapped } from './text.ts';

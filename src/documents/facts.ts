@@ -6,7 +6,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import type { OtherWays } from '../physics/other-ways.ts';
-import type { PlanBudgets } from '../plan/budget-of-plan.ts';
+import type { PlanBudgets } from '../plan/budget/budget-of-plan.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
 import type { Shape } from '../shapes/shape.ts';

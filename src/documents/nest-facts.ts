@@ -1,7 +1,7 @@
 /** All that the papers of a nest may print: where the pieces lie, the metal and its price, the stack. */
 import type { Finding } from '../finding/finding.ts';
 import type { Contour } from '../geometry/contour.ts';
-import type { Clamp } from '../plan/clamps.ts';
+import type { Clamp } from '../plan/clear/clamps.ts';
 import type { LaidNest } from '../plan/nest/layout.ts';
 import type { Figure } from '../quantity/figure.ts';
 

@@ -1,6 +1,6 @@
 /** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
 import type { Point } from '../geometry/segment.ts';
-import type { OpenCutPlan, OpenEnd } from '../plan/open.ts';
+import type { OpenCutPlan, OpenEnd } from '../plan/open/open.ts';
 import { column, type PaperBlock } from './paper.ts';
 import { placesOf } from './tables.ts';
 import { type ControlUnit, MILLIMETRES, mass, place } from './words.ts';

@@ -2,7 +2,7 @@
 import { boundsOfChain, mergedBounds } from '../geometry/area.ts';
 import { type Contour, contour, path } from '../geometry/contour.ts';
 import { line, midpoint, type Point, point } from '../geometry/segment.ts';
-import type { OpenCutPlan } from '../plan/open.ts';
+import type { OpenCutPlan } from '../plan/open/open.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { JobFacts } from './facts.ts';
 import { circleData, type Label, type Picture, pathData, type Stroke } from './picture.ts';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
-import { burning } from '../plan/core-shapes.fixture.ts';
+import { burning } from '../plan/core/core-shapes.fixture.ts';
 import { disc, loop, polygon, questionFor, rectangle, slot, star } from '../plan/plan.fixture.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Proof } from '../proof/proof.ts';

@@ -2,8 +2,8 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
-import { sizeAfter } from '../plan/correct.ts';
-import { type Correction, correctionOf } from '../plan/correction.ts';
+import { sizeAfter } from '../plan/correction/correct.ts';
+import { type Correction, correctionOf } from '../plan/correction/correction.ts';
 import type { Kept, Plan } from '../plan/plan.ts';
 import { find } from './findings.ts';
 import { materialOf } from './material.ts';

@@ -1,6 +1,6 @@
 /** Error budget and other processes of an answer as plain data: µm for shares of error, min for times. */
 import type { JobFacts } from '../documents/facts.ts';
-import type { Budget } from '../plan/budget.ts';
+import type { Budget } from '../plan/budget/budget.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 
 export type Json = Readonly<Record<string, unknown>>;

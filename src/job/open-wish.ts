@@ -1,7 +1,7 @@
 /** The open lines of a drawing that a job wants cut. */
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Finding } from '../finding/finding.ts';
-import type { WantedLine } from '../plan/open.ts';
+import type { WantedLine } from '../plan/open/open.ts';
 import { find } from './findings.ts';
 import type { Job } from './job.ts';
 

@@ -3,7 +3,7 @@ import type { Drawing } from '../drawing/drawing.ts';
 import { readDrawing } from '../drawing/read.ts';
 import type { Finding } from '../finding/finding.ts';
 import { parseDialect } from '../nc/dialect/parse.ts';
-import type { WantedLine } from '../plan/open.ts';
+import type { WantedLine } from '../plan/open/open.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveProgram } from '../proof/prove.ts';
 import { easeLoops } from './ease.ts';

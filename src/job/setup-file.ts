@@ -8,7 +8,7 @@ import type { Contour } from '../geometry/contour.ts';
 import { contour, path } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
 import { dialectSchema } from '../nc/dialect/dialect.ts';
-import type { WantedLine } from '../plan/open.ts';
+import type { WantedLine } from '../plan/open/open.ts';
 import type { ProofQuestion, Wanted, WantedOpen } from '../proof/proof.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });

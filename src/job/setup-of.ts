@@ -2,8 +2,8 @@
 import type { Point } from '../geometry/segment.ts';
 import { scaling, transformPoint } from '../geometry/transform.ts';
 import type { Material } from '../physics/material.ts';
-import { slitOf } from '../plan/block-edge.ts';
 import type { Plan } from '../plan/plan.ts';
+import { slitOf } from '../plan/start/block-edge.ts';
 import type { JobRun, Written } from './run.ts';
 import { asDrawn, type Scaled } from './scale.ts';
 import { cornersOf, recordOf, type SetupFile } from './setup-file.ts';

@@ -10,6 +10,7 @@ import { makeShape, type ShapeRequest } from '../shapes/make.ts';
 import type { Outline, Shape } from '../shapes/shape.ts';
 import type { JobRun } from './run.ts';
 
+export type { ShapeMeans } from '../shapes/kind.ts';
 export { type ShapeRequest, shapeSchema } from '../shapes/make.ts';
 
 export type ShapedRun = { readonly kind: 'run'; readonly run: JobRun } | { readonly kind: 'bad'; readonly findings: readonly Finding[] };

@@ -8,7 +8,7 @@ import { placedProgram } from '../nc/read/placed.ts';
 import type { ReadProgram } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { type WrittenProgram, writeProgram } from '../nc/write/write.ts';
-import { movedSteps } from '../plan/moved.ts';
+import { movedSteps } from '../plan/contour/moved.ts';
 import type { Plan } from '../plan/plan.ts';
 import { planCut } from '../plan/plan-cut.ts';
 import type { Job } from './job.ts';

@@ -1,7 +1,7 @@
 /** Hours and price that a job takes at least with a wire, by the same rates and lines as its estimate. */
 import { ratesOn } from '../estimate/rates.ts';
 import type { Wire } from '../physics/wire.ts';
-import type { WireBound } from '../plan/wire-bound.ts';
+import type { WireBound } from '../plan/passes/wire-bound.ts';
 import type { JobRun } from './run.ts';
 import { machineOf } from './stages.ts';
 

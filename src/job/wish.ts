@@ -6,7 +6,7 @@ import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material.ts';
 import { sortLoops } from '../plan/kept.ts';
-import type { WantedLine } from '../plan/open.ts';
+import type { WantedLine } from '../plan/open/open.ts';
 import type { ByHand, PlanQuestion, WantedLoop } from '../plan/question.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { easeLoops } from './ease.ts';
@@ -96,7 +96,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
       ? {}
       : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
     outline: job.outline,
-    kept: { ...keptByShape(drawing, run), ...job.kept },
+    ...keptOf(drawing, run),
     ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
     ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
     ...byHandOf(job, scale),
@@ -120,9 +120,12 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
   };
 };
 
-/** A shape says itself which side of its contours is metal. */
-const keptByShape = (drawing: Drawing, { shape }: JobRun): Job['kept'] =>
-  shape === undefined ? {} : Object.fromEntries(drawing.loops.map((l) => [l.id, isOpening(l) ? 'die' : 'punch']));
+/** A shape says itself which side of its contours is metal; the user overrules it. */
+const keptOf = (drawing: Drawing, { job, shape }: JobRun): Pick<PlanQuestion, 'kept' | 'keptByShape'> => {
+  if (shape === undefined) return { kept: job.kept };
+  const byShape = Object.fromEntries(drawing.loops.map((l) => [l.id, isOpening(l) ? 'die' : 'punch'] as const));
+  return { kept: { ...byShape, ...job.kept }, keptByShape: Object.keys(byShape).filter((id) => !Object.hasOwn(job.kept, id)) };
+};
 
 const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => {
   if (stock?.width === undefined || stock.depth === undefined) return {};

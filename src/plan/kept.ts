@@ -24,7 +24,7 @@ export interface Sorted {
 }
 
 /** What of the question decides it. */
-export type KeptQuestion = Pick<PlanQuestion, 'loops' | 'outline' | 'kept' | 'startHole'>;
+export type KeptQuestion = Pick<PlanQuestion, 'loops' | 'outline' | 'kept' | 'keptByShape' | 'startHole'>;
 
 type Decision = { readonly kind: Kept | 'block' | 'hole' | 'leave'; readonly reason: string };
 
@@ -49,7 +49,8 @@ export const sortLoops = (question: KeptQuestion): Sorted => {
 
 const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
   const asked = Object.hasOwn(question.kept, loop.id) ? question.kept[loop.id] : undefined;
-  if (asked !== undefined) return { kind: asked, reason: 'you said so' };
+  if (asked !== undefined)
+    return { kind: asked, reason: question.keptByShape?.includes(loop.id) === true ? 'the shape says so' : 'you said so' };
   // With the outline as the block every loop is one step nearer to being a part.
   const level = question.outline === 'block' ? loop.depth - 1 : loop.depth;
   if (level < 0) return { kind: 'block', reason: 'the outermost loops are the edge of the block in this job' };

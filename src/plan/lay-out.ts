@@ -2,23 +2,23 @@
 import type { Finding } from '../finding/finding.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../geometry/lookup.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
-import { openedFrame } from './block-edge.ts';
-import { edgesOfClamp } from './clamps.ts';
-import { lagFindings, worstCorner } from './corner-lag.ts';
-import { type Design, type DesignAsked, openingLookup } from './design.ts';
+import { edgesOfClamp } from './clear/clamps.ts';
+import { type Design, type DesignAsked, openingLookup } from './contour/design.ts';
+import { burntAway, looseOf } from './contour/loose-piece.ts';
+import { heightFigure, massOf } from './contour/mass.ts';
+import { membersDesigned } from './contour/members-designed.ts';
+import { movedContour, movedPoint } from './contour/moved.ts';
+import { type CornersOfShape, outsideNotes } from './contour/outside-notes.ts';
 import type { KeptLoop } from './kept.ts';
-import { burntAway, looseOf } from './loose-piece.ts';
-import { heightFigure, massOf } from './mass.ts';
-import { membersDesigned } from './members-designed.ts';
-import { movedContour, movedPoint } from './moved.ts';
-import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
+import { lagFindings, worstCorner } from './passes/corner-lag.ts';
+import type { WireTried } from './passes/wires.ts';
 import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from './plan.ts';
 import { isFromEdge, type PlanQuestion } from './question.ts';
 import { type Shape, shapeName } from './shapes.ts';
-import { sharedFindings, sharedHoles } from './shared-holes.ts';
+import { openedFrame } from './start/block-edge.ts';
+import { sharedFindings, sharedHoles } from './start/shared-holes.ts';
 import type { VisitsOf } from './steps.ts';
 import { pieceArea } from './surroundings.ts';
-import type { WireTried } from './wires.ts';
 
 export interface LaidOut {
   readonly contours: readonly ContourPlan[];

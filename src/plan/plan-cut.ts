@@ -1,29 +1,29 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Finding } from '../finding/finding.ts';
-import { accuracyFigure, withShift } from './accuracy.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
-import { besideBlock } from './block-edge.ts';
-import { handOfUnknown, setFindings } from './by-hand.ts';
-import { clampFindings } from './clamps.ts';
-import { coresOfUnknown, withCore } from './core-choice.ts';
+import { clampFindings } from './clear/clamps.ts';
+import { thinFindings } from './clear/thin-places.ts';
+import { webFindings } from './clear/webs.ts';
+import { movedContour } from './contour/moved.ts';
+import { coresOfUnknown, withCore } from './core/core-choice.ts';
 import { find } from './findings.ts';
-import { holeFindings } from './hole-findings.ts';
 import { sortLoops } from './kept.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
-import { movedContour } from './moved.ts';
-import { type LaidLines, layLines } from './open-lay-out.ts';
+import { type LaidLines, layLines } from './open/open-lay-out.ts';
 import { orderFindings } from './order-by-hand.ts';
-import { passOf, unknownFigure } from './passes.ts';
-import { countFindings } from './passes-for.ts';
+import { accuracyFigure, withShift } from './passes/accuracy.ts';
+import { passOf, unknownFigure } from './passes/passes.ts';
+import { countFindings } from './passes/passes-for.ts';
+import { chooseWire, conditionsOf, type WireTried } from './passes/wires.ts';
 import type { Plan } from './plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from './question.ts';
 import { severalParts } from './several-parts.ts';
 import { type Shape, shapesOf } from './shapes.ts';
+import { besideBlock } from './start/block-edge.ts';
+import { handOfUnknown, setFindings } from './start/by-hand.ts';
+import { holeFindings } from './start/hole-findings.ts';
 import { itineraryOf, stepsFor, type VisitsOf } from './steps.ts';
 import { surroundingsOf } from './surroundings.ts';
-import { thinFindings } from './thin-places.ts';
-import { webFindings } from './webs.ts';
-import { chooseWire, conditionsOf, type WireTried } from './wires.ts';
 
 export const planCut = (question: PlanQuestion): Plan => {
   const sorted = sortLoops(question);

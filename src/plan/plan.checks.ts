@@ -3,12 +3,12 @@ import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
 import { findMaterial } from '../physics/find-material.ts';
 import type { CheckRow } from '../quantity/check.ts';
-import { roomFor } from './holes.ts';
-import { lapOf } from './lap.ts';
-import { heightFigure, massOf } from './mass.ts';
+import { lapOf } from './contour/lap.ts';
+import { heightFigure, massOf } from './contour/mass.ts';
 import { plate, questionFor } from './plan.fixture.ts';
 import { planCut } from './plan-cut.ts';
-import { tabFor } from './tab.ts';
+import { roomFor } from './start/holes.ts';
+import { tabFor } from './start/tab.ts';
 
 const slugMass = (): number => {
   const found = findMaterial('d2');

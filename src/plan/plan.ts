@@ -4,7 +4,7 @@ import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Wire } from '../physics/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
-import type { OpenCutPlan } from './open.ts';
+import type { OpenCutPlan } from './open/open.ts';
 
 /** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
 export type Kept = 'die' | 'punch';

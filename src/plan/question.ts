@@ -6,8 +6,8 @@ import type { Machine } from '../physics/machine.ts';
 import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
 import type { Wire } from '../physics/wire.ts';
-import type { Clamp } from './clamps.ts';
-import type { WantedLine } from './open.ts';
+import type { Clamp } from './clear/clamps.ts';
+import type { WantedLine } from './open/open.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {
@@ -58,6 +58,8 @@ export interface PlanQuestion {
   readonly outline: 'cut' | 'block';
   /** By loop id: overrules what the nesting suggests. */
   readonly kept: Readonly<Record<string, KeptChoice>>;
+  /** Ids in `kept` of which the shape of the job says so, and not the user. */
+  readonly keptByShape?: readonly string[];
   /** From the outermost contour to the edge of the block, where the drawing has no block. */
   readonly blockMargin: number;
   /** The piece of metal, where the drawing has no block: its sides along x and y, and where its lower left corner lies. */

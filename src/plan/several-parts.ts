@@ -1,8 +1,8 @@
 /** Several parts out of one block: how many, in which order, and how near the nearest two are. */
 import type { Finding } from '../finding/finding.ts';
+import { nearestPlace, pairsNear } from './clear/webs.ts';
 import { find } from './findings.ts';
 import type { KeptLoop } from './kept.ts';
-import { nearestPlace, pairsNear } from './webs.ts';
 
 /** Parts further apart than this, mm, are not held against each other. */
 const FAR = 20;

@@ -1,8 +1,8 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
 import type { Point } from '../geometry/segment.ts';
-import type { Visit } from './layout.ts';
-import { movedPoint, movedStep } from './moved.ts';
-import type { OpenKept } from './open.ts';
+import type { Visit } from './contour/layout.ts';
+import { movedPoint, movedStep } from './contour/moved.ts';
+import type { OpenKept } from './open/open.ts';
 import { travelOrder } from './order.ts';
 import { batchesOf } from './order-by-hand.ts';
 import type { Kept, Step } from './plan.ts';

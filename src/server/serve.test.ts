@@ -106,42 +106,6 @@ describe('jobs', () => {
     expect((await server.inject(`/api/jobs/${id}`)).json().log).toHaveLength(2);
   });
 
-  it('keep programs from elsewhere as they came, by number', async () => {
-    const { server } = await testServer();
-    const { id } = await square(server);
-    const url = `/api/jobs/${id}/programs`;
-    const files = [
-      { name: 'from the customer.nc', content: 'G1 X1\r\n' },
-      { name: 'second.txt', content: '<script>' },
-    ];
-    const kept = await server.inject({ method: 'POST', url, ...form(...files) });
-    expect(kept.statusCode).toBe(201);
-    expect(recordSchema.parse(kept.json()).programs?.map((p) => p.name)).toEqual(['from the customer.nc', 'second.txt']);
-    const answers = await Promise.all([1, 2, 3].map((n) => server.inject(`${url}/${n}`)));
-    expect(answers.map((a) => a.statusCode)).toEqual([200, 200, 404]);
-    expect(answers[0]?.body).toBe('G1 X1\r\n');
-    expect(answers[1]?.headers['content-type']).toBe('application/octet-stream');
-    expect((await server.inject({ method: 'POST', url, ...form() })).statusCode).toBe(400);
-    expect((await server.inject({ method: 'POST', url: '/api/jobs/..%2fxx/programs', ...form(...files) })).statusCode).toBe(404);
-    const saving = await server.inject({
-      method: 'PUT',
-      url: `/api/jobs/${id}`,
-      payload: { revision: 0, name: 'x', steps: kept.json().steps, cursor: 0 },
-    });
-    expect(saving.statusCode).toBe(200);
-    expect((await server.inject(`/api/jobs/${id}`)).json().programs).toHaveLength(2);
-  });
-
-  it('are moved into the bin whole, never deleted', async () => {
-    const { server, folder } = await testServer();
-    const { id } = await square(server);
-    expect((await server.inject({ method: 'DELETE', url: `/api/jobs/${id}` })).statusCode).toBe(204);
-    expect((await server.inject(`/api/jobs/${id}`)).statusCode).toBe(404);
-    expect((await server.inject({ method: 'DELETE', url: `/api/jobs/${id}` })).statusCode).toBe(404);
-    const [binned] = readdirSync(join(folder, 'bin'));
-    expect(readFileSync(join(folder, 'bin', binned as string, 'drawing.svg'), 'utf8')).toBe(SQUARE);
-  });
-
   it('that are damaged on the disk are told of in the list, left as they are, and disturb no other', async () => {
     const { server, folder } = await testServer();
     const [good, cut, strange] = [await square(server), await square(server), await square(server)];
@@ -297,6 +261,10 @@ const ROUTES = [
   'post /api/jobs/:id/log',
   'post /api/jobs/:id/programs',
   'get /api/jobs/:id/programs/:number',
+  'delete /api/jobs/:id/programs/:number',
+  'post /api/jobs/:id/programs/:number/put-back',
+  'get /api/bin',
+  'post /api/bin/:bin/put-back',
   'get /api/jobs/:id/files/:name',
   'get /api/shop',
   'put /api/shop',

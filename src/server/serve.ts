@@ -17,11 +17,13 @@ import type { Papers } from './paper/thread.ts';
 import { mustBePlain } from './plain.ts';
 import { Refusal } from './refusal.ts';
 import { besideRoutes } from './routes/beside.ts';
+import { binRoutes } from './routes/bin.ts';
 import { descriptionRoutes } from './routes/description.ts';
 import { fileRoutes } from './routes/files.ts';
 import { jobRoutes } from './routes/jobs.ts';
 import { pageRoutes } from './routes/page.ts';
 import { LARGEST_FILE, MOST_FILES } from './routes/parts.ts';
+import { programRoutes } from './routes/programs.ts';
 import type { Room, Server } from './routes/room.ts';
 import { shopRoutes } from './routes/shop.ts';
 import { uploadRoutes } from './routes/upload.ts';
@@ -71,7 +73,8 @@ export const serve = async (options: ServeOptions): Promise<Server> => {
   await server.register(multipart, {
     limits: { fileSize: LARGEST_FILE, files: MOST_FILES, fields: 5, parts: MOST_FILES + 5, headerPairs: 40 },
   });
-  for (const add of [jobRoutes, besideRoutes, uploadRoutes, fileRoutes, shopRoutes, descriptionRoutes]) add(server, room);
+  for (const add of [jobRoutes, binRoutes, besideRoutes, programRoutes, uploadRoutes, fileRoutes, shopRoutes, descriptionRoutes])
+    add(server, room);
   await pageRoutes(server, room);
   server.addHook('onClose', () => papers.close());
   await server.ready();

@@ -1,7 +1,7 @@
 /** The sheet by keyboard alone. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, jobIn, keptInput } from './hands.ts';
+import { answered, jobIn, keptInput, PATIENCE } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 interface Focused {
@@ -63,7 +63,7 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('Escape');
     expect((await focused(page)).field).toBe('passes');
     expect(await answered(page)).toContain('36 mm high');
-    await expect.poll(() => keptInput(server, jobIn(page)), { timeout: 5000 }).toMatchObject({ height: 36 });
+    await expect.poll(() => keptInput(server, jobIn(page)), { timeout: PATIENCE }).toMatchObject({ height: 36 });
   });
 
   it('Escape leaves a word as it was', async () => {

@@ -24,9 +24,12 @@ export const word = (page: Page, field: string): Locator => page.locator(`.answe
 export const edit = async (page: Page, field: string, text: string): Promise<string> => {
   const input = page.locator('.in-sentence input');
   // A notice that comes at this very moment moves the word away from under the pointer; whoever missed it clicks again.
-  for (let tries = 0; tries < 5 && !(await input.isVisible()); tries += 1) {
-    await word(page, field).click();
-    await input.waitFor({ timeout: 1500 }).catch(() => undefined);
+  for (let tries = 0; tries < 8 && !(await input.isVisible()); tries += 1) {
+    // It may have come after all, late, in place of the word.
+    await word(page, field)
+      .click({ timeout: 1500 })
+      .catch(() => undefined);
+    await input.waitFor({ timeout: 3000 }).catch(() => undefined);
   }
   await input.fill(text);
   await input.press('Enter');

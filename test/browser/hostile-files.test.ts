@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asciiDxf, type Tag } from '../dxf-writer.ts';
-import { answered, brought, type Dropped, drop, fileOf, jobIn, putInput } from './hands.ts';
+import { answered, brought, type Dropped, drop, fileOf, jobIn, PATIENCE, putInput } from './hands.ts';
 import { type OpenPage, type Stand, stand } from './stand.ts';
 
 /** Each of these would tell on itself: by a request for '/ran', a window that opens, a mark on the page. */
@@ -137,7 +137,7 @@ const watch = async (server: Stand, path: string): Promise<OpenPage & { ran(): P
 const opened = async (page: Page, file: Dropped): Promise<string> => {
   await page.waitForSelector('.job-list');
   await drop(page, [file]);
-  await page.waitForURL('**/job/*', { timeout: 10_000 });
+  await page.waitForURL('**/job/*', { timeout: PATIENCE });
   expect(jobIn(page)).toMatch(/^[a-z0-9]{8,40}$/);
   return answered(page);
 };

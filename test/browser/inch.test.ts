@@ -1,7 +1,7 @@
 /** Inches, and numbers with a decimal comma. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, edit, jobIn, keptInput, word } from './hands.ts';
+import { answered, edit, jobIn, keptInput, PATIENCE, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('in inch, by somebody who writes decimals with a comma', () => {
@@ -18,13 +18,13 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
 
   it('half an inch is kept as 12.7 mm, typed with its unit or without', async () => {
     expect(await edit(page, 'height', '0,5 in')).toContain('12,7 mm high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
     await page.getByRole('button', { name: 'inch', exact: true }).click();
     expect(await word(page, 'height').textContent()).toBe('0,5 in');
     expect(await edit(page, 'height', '0,75')).toContain('0,75 in high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 19.05 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 19.05 });
     expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in high');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ height: 12.7 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
   });
 
   it('inputs and results alike are told in inch and microinch, and nothing that is kept changes', async () => {
@@ -38,11 +38,25 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     expect(await kept()).toEqual(before);
   });
 
+  it('nothing on the whole page is left in mm, but what the program, the papers and the names say', async () => {
+    await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
+    const text = (await page.evaluate(`(() => {
+      const page = document.body.cloneNode(true);
+      page.querySelectorAll('.masthead, .program-lines, .paper, .paper-page, select, script, .unseen').forEach((e) => e.remove());
+      return [...page.querySelectorAll('p, li, td, th, caption, h1, h2, h3, label, dt, dd, figcaption, text')].map((e) => e.textContent.trim());
+    })()`)) as readonly string[];
+    expect(text.length).toBeGreaterThan(200);
+    const named = (t: string): string => t.replace(/\d[.,]\d\d mm (coated brass|brass|molybdenum|tungsten)( wire)?/g, '');
+    // The unit of the program is its own; the steps of undo are called as they were typed.
+    const own = /^\d+ lines in the words of|^height 12,7 mm$/;
+    expect([...new Set(text.map(named))].filter((t) => !own.test(t)).filter((t) => /(?<![\p{L}])(mm|µm)(?![\p{L}])/u.test(t))).toEqual([]);
+  });
+
   it('thou and microinch are understood', async () => {
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ tolerance: 0.0127 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ tolerance: 0.0127 });
     expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
-    await expect.poll(kept, { timeout: 5000 }).toMatchObject({ finish: 1.016 });
+    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ finish: 1.016 });
   });
 
   it('the units stay with the user over a reload', async () => {

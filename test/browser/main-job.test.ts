@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, recordOf, saved, word } from './hands.ts';
+import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, PATIENCE, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 const DRAWING = 'examples/die-plate/die-plate.dxf';
@@ -35,7 +35,7 @@ describe('the main job', () => {
     expect(await edit(page, 'finish', 'N6')).toContain('where Ra 0.8 µm is');
     expect(await edit(page, 'tolerance', '± 10 µm')).toContain('where ±0.01 mm is asked');
     await expect
-      .poll(() => keptInput(server, jobIn(page)), { timeout: 5000 })
+      .poll(() => keptInput(server, jobIn(page)), { timeout: PATIENCE })
       .toMatchObject({ outline: 'block', height: 20, finish: 0.8, tolerance: 0.01 });
   });
 
@@ -100,8 +100,8 @@ describe('the main job', () => {
       fileOf('letter.txt', 'no drawing'),
     ]);
     const rows = page.locator('.job-row');
-    await expect.poll(() => rows.count(), { timeout: 10_000 }).toBe(4);
-    await expect.poll(() => page.locator('.job-line', { hasText: /^(Yes|No)/ }).count(), { timeout: 20_000 }).toBe(4);
+    await expect.poll(() => rows.count(), { timeout: PATIENCE }).toBe(4);
+    await expect.poll(() => page.locator('.job-line', { hasText: /^(Yes|No)/ }).count(), { timeout: PATIENCE }).toBe(4);
     expect(await page.textContent('.uploads .fault')).toContain('letter.txt is neither');
   });
 });

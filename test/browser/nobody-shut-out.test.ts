@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { answered, brought, edit, exampleOf, fileAt, fileOf, putInput, word } from './hands.ts';
-import { type Stand, shutOut, stand } from './stand.ts';
+import { atRest, type Stand, shutOut, stand } from './stand.ts';
 
 /** Every page and state of a page, made as a user would come to it. */
 const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise<Page>>> = {
@@ -19,13 +19,23 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     const [id = ''] = await brought(server, [fileOf('empty.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     return sheetOf(server, id);
   },
+  'a part by numbers, with a size shown': async (server) => {
+    const job = JSON.stringify({ shape: { kind: 'gear', module: 2, teeth: 20 } });
+    const [id = ''] = await brought(server, [fileOf('gear.job.json', job)]);
+    const page = await sheetOf(server, id);
+    await page.locator('.sizes tbody button').first().focus();
+    return page;
+  },
   'the list of jobs': async (server) => {
+    await brought(server, [fileOf('away.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
+    const [older = ''] = await brought(server, [fileAt('examples/split-jaw/split-jaw.dxf')]);
+    await fetch(`${server.address}/api/jobs/${older}`, { method: 'DELETE' });
     const { page } = await server.open('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
-    await page
-      .getByRole('button', { name: /^Put away/ })
-      .first()
-      .click();
+    await page.locator('.bin summary').click();
+    await page.getByRole('button', { name: 'Put away away' }).click();
+    await page.getByRole('button', { name: 'Put back away' }).waitFor();
+    await page.locator('.by-numbers summary').click();
     return page;
   },
   'at the machine': async (server, example) => {
@@ -118,11 +128,11 @@ describe('nobody is shut out', () => {
   const clean = async (page: Page, within: string): Promise<void> => {
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      // What had begun to change its colour before is done by then.
-      await page.waitForTimeout(300);
+      await atRest(page);
       expect(await shutOut(page, within), colorScheme).toEqual([]);
     }
     await page.setViewportSize({ width: 820, height: 1180 });
+    await atRest(page);
     expect(await shutOut(page, within), 'tablet').toEqual([]);
     await page.setViewportSize({ width: 1280, height: 800 });
   };

@@ -14,7 +14,7 @@ export interface Stand {
   open(path: string, options?: BrowserContextOptions): Promise<OpenPage>;
   /** Ends the server as a crash would. */
   crash(): Promise<void>;
-  /** Starts it again on the same folder and port. */
+  /** Starts it again on the same folder and port, if it has ended. */
   restart(): Promise<void>;
   close(): Promise<void>;
 }
@@ -38,6 +38,7 @@ export const stand = async (): Promise<Stand> => {
     open: (path, options = {}) => openPage(browser, `${address}${path}`, options),
     crash: () => ended(server.child, 'SIGKILL'),
     async restart() {
+      if (server.child.exitCode === null && server.child.signalCode === null) return;
       server = await start(folder, Number(new URL(address).port));
     },
     async close() {
@@ -84,13 +85,22 @@ const ended = (child: ChildProcess, signal: NodeJS.Signals): Promise<void> =>
     child.kill(signal);
   });
 
+/** Until nothing on the page changes its colour or place any more, and that has been drawn. */
+export const atRest = (page: Page): Promise<void> =>
+  page.evaluate(`(async () => {
+    const frame = () => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+    await frame();
+    await Promise.allSettled(document.getAnimations().map((a) => a.finished));
+    await frame();
+  })()`);
+
 const axeSource = (): string => readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** What axe finds against WCAG 2.2 AA on the page, or within a part of it, as it is now, each with the places; nothing is the right answer. */
 export const shutOut = async (page: Page, within = 'html'): Promise<readonly string[]> => {
-  await page.evaluate(axeSource());
+  if (!(await page.evaluate(`'axe' in window`))) await page.evaluate(axeSource());
   const found = (await page.evaluate(
-    `axe.run(document.querySelector('${within}'), { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,
+    `axe.run(document.querySelector('${within}'), { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'], preload: false }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,
   )) as readonly (readonly [string, readonly string[]])[];
   return found.map(([id, places]) => `${id}: ${places.join(' | ')}`);
 };

@@ -1,7 +1,7 @@
 /** A tablet at the machine. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, exampleOf, recordOf, word } from './hands.ts';
+import { answered, exampleOf, PATIENCE, recordOf, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 /** Decimals with a comma, as on many tablets. */
@@ -26,11 +26,11 @@ describe('on a tablet, by touch', () => {
     const first = await next.locator('.what').textContent();
     expect(await next.locator('.oclock').textContent()).toMatch(/[A-Z][a-z]+ \d\d:\d\d/);
     await next.locator('button').tap();
-    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: 5000 }).toEqual(['tick']);
+    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: PATIENCE }).toEqual(['tick']);
     expect(await next.locator('.what').textContent()).not.toBe(first);
     expect(await page.locator('.stops li[data-ticked="true"]').count()).toBe(1);
     await page.locator('.stops li[data-ticked="false"] label').first().tap();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 5000 }).toBe(2);
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
   });
 
   it('a size that was measured gives new registers that may be set', async () => {
@@ -38,7 +38,9 @@ describe('on a tablet, by touch', () => {
     const registers = page.locator('.run table', { hasText: 'New offset registers' });
     await registers.waitFor();
     expect(await page.textContent('.run .safe')).toContain('may be set');
-    const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map(parseFloat);
+    const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map((t) =>
+      parseFloat(t.replace(',', '.')),
+    );
     // An opening that came out 0.006 mm too narrow wants every register smaller by half of it.
     expect(after - before).toBeCloseTo(-0.003, 4);
     expect((await log()).at(-1)).toMatchObject({ kind: 'measured', text: expect.stringContaining('23.994 of 24') });
@@ -62,7 +64,7 @@ describe('on a tablet, by touch', () => {
     await page.getByRole('button', { name: 'Write down the time' }).tap();
     await page.getByRole('button', { name: 'The wire broke' }).tap();
     await expect
-      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: 5000 })
+      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: PATIENCE })
       .toEqual([
         ['note', 'flushing weak on L4'],
         ['time', '312'],
@@ -70,7 +72,7 @@ describe('on a tablet, by touch', () => {
       ]);
     await page.reload();
     await page.locator('.entries', { hasText: 'flushing weak on L4' }).waitFor();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: 10_000 }).toBe(2);
+    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
   });
 
   it('whatever is touched at the machine is as wide as a gloved finger', async () => {

@@ -68,13 +68,13 @@ const mustSay = (findings: readonly Finding[]): readonly Finding[] => {
 };
 
 /** Where in a result the first NaN or infinity stands, as a path. */
-const notANumber = (value: unknown, path = ''): string | undefined => {
-  if (typeof value === 'number') return Number.isFinite(value) ? undefined : path;
+const notANumber = (value: unknown): string | undefined => {
+  if (typeof value === 'number') return Number.isFinite(value) ? undefined : '';
   if (typeof value !== 'object' || value === null) return undefined;
   const entries: Iterable<readonly [unknown, unknown]> = value instanceof Map ? value.entries() : Object.entries(value);
   for (const [key, inner] of entries) {
-    const bad = notANumber(inner, `${path}.${String(key)}`);
-    if (bad !== undefined) return bad;
+    const bad = notANumber(inner);
+    if (bad !== undefined) return `.${String(key)}${bad}`;
   }
   return undefined;
 };

@@ -150,6 +150,6 @@ const rasterOfCuts = ({ question }: PlannedJob, cuts: readonly TruthCut[]): Rast
     high: { x: maxX, y: maxY },
     size: SQUARE,
     frame: { x: maxX - 0.5, y: maxY - 0.5 },
-    isAir: (x, y) => question.holes.some((h) => Math.hypot(h.at.x - x, h.at.y - y) < h.diameter / 2),
+    isAir: (x, y) => question.holes.some((h) => (h.at.x - x) ** 2 + (h.at.y - y) ** 2 < (h.diameter / 2) ** 2),
   });
 };

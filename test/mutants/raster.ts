@@ -156,10 +156,11 @@ export const clumpsOf = (raster: Raster): readonly Clump[] => {
   const { cutAt, looseAt } = raster;
   const isLoose = (i: number): boolean => looseAt[i] !== NEVER && looseAt[i] !== ALWAYS && cutAt[i]! > looseAt[i]!;
   return gathered(raster, isLoose, (i, j) => looseAt[i] === looseAt[j]).map((squares) => {
-    const stays = new Set(squares.filter((i) => cutAt[i] === NEVER));
+    const own = new Uint8Array(cutAt.length);
+    for (const i of squares) if (cutAt[i] === NEVER) own[i] = 1;
     const left = gathered(
       raster,
-      (i) => stays.has(i),
+      (i) => own[i] === 1,
       () => true,
       squares,
     );
@@ -168,24 +169,33 @@ export const clumpsOf = (raster: Raster): readonly Clump[] => {
 };
 
 const gathered = (
-  raster: Raster,
+  { cutAt, columns }: Raster,
   counts: (square: number) => boolean,
   together: (a: number, b: number) => boolean,
-  among: readonly number[] = Array.from(raster.cutAt.keys()),
+  among?: readonly number[],
 ): readonly (readonly number[])[] => {
-  const seen = new Uint8Array(raster.cutAt.length);
+  const seen = new Uint8Array(cutAt.length);
   const groups: number[][] = [];
-  for (const start of among) {
-    if (seen[start] === 1 || !counts(start)) continue;
+  const gather = (start: number): void => {
+    if (seen[start] === 1 || !counts(start)) return;
     const group = [start];
     seen[start] = 1;
-    for (let n = 0; n < group.length; n += 1)
-      for (const j of neighbours(group[n]!, raster.columns, raster.rows))
-        if (seen[j] === 0 && counts(j) && together(group[n]!, j)) {
-          seen[j] = 1;
-          group.push(j);
-        }
+    const take = (from: number, j: number): void => {
+      if (seen[j] === 1 || !counts(j) || !together(from, j)) return;
+      seen[j] = 1;
+      group.push(j);
+    };
+    for (let n = 0; n < group.length; n += 1) {
+      const i = group[n]!;
+      const column = i % columns;
+      if (column > 0) take(i, i - 1);
+      if (column + 1 < columns) take(i, i + 1);
+      if (i >= columns) take(i, i - columns);
+      if (i + columns < seen.length) take(i, i + columns);
+    }
     groups.push(group);
-  }
+  };
+  if (among === undefined) for (let i = 0; i < seen.length; i += 1) gather(i);
+  else for (const i of among) gather(i);
   return groups;
 };

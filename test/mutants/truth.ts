@@ -144,7 +144,7 @@ const rasterOfCuts = (cuts: readonly TruthCut[], question: ProofQuestion): Raste
     high: { x: size, y: size },
     size: SQUARE,
     frame: { x: size - 0.5, y: size - 0.5 },
-    isAir: (x, y) => question.holes.some((h) => Math.hypot(h.at.x - x, h.at.y - y) < h.diameter / 2),
+    isAir: (x, y) => question.holes.some((h) => (h.at.x - x) ** 2 + (h.at.y - y) ** 2 < (h.diameter / 2) ** 2),
   });
 };
 

@@ -1,19 +1,22 @@
-/** Files may be dropped on any page: drawings become jobs; how far each is stands in a corner. */
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useRef, useState } from 'react';
+/** Files may be dropped on any page: drawings become jobs, programs go to the sheet that is open; how far each is stands in a corner. */
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { goTo } from '../route.ts';
+import { keepProgram } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
+import { sortedFiles } from './sorted-files.ts';
 import { batchesOf, notToBeSent, send, type Upload } from './upload.ts';
 import './jobs.css';
 
 /** Told to whoever lists jobs, when new ones have come. */
 export const JOBS_CAME = 'jobs-came';
 
-/** A page may take files that are no drawings: a program to be proven. It gives true when it did. */
-export type TakesFiles = (files: readonly File[]) => boolean;
+/** An open sheet takes programs, to hold them against its drawing. */
+export type TakesPrograms = (programs: readonly File[]) => void;
 
 interface Door {
   readonly bring: (files: readonly File[]) => void;
-  readonly takeOver: (taker: TakesFiles) => () => void;
+  /** Until what it gives is called. */
+  readonly takeOver: (taker: TakesPrograms) => () => void;
 }
 
 const DoorContext = createContext<Door>({ bring: () => undefined, takeOver: () => () => undefined });
@@ -21,40 +24,57 @@ export const useDoor = (): Door => useContext(DoorContext);
 
 export const DropAnywhere = ({ children }: { readonly children: ReactNode }): ReactNode => {
   const [uploads, setUploads] = useState<readonly Upload[]>([]);
-  const takers = useRef(new Set<TakesFiles>());
-  const bring = useBring(setUploads);
-  const dropped = useCallback(
-    (files: readonly File[]) => {
-      for (const taker of takers.current) if (taker(files)) return;
-      bring(files);
-    },
-    [bring],
+  const [taker, setTaker] = useState<{ readonly take: TakesPrograms } | undefined>();
+  const refuse = useRefuse(setUploads);
+  const bringJobs = useBring(setUploads, refuse);
+  const bring = useCallback(
+    (files: readonly File[]) =>
+      void sortedFiles(files).then(({ jobs, programs, others }) => {
+        refuse(others, words.notADrawing);
+        if (jobs.length > 0) bringJobs(jobs, programs);
+        else if (taker !== undefined && programs.length > 0) taker.take(programs);
+        else refuse(programs, words.programAlone);
+      }),
+    [bringJobs, refuse, taker],
   );
-  const over = useDrop(dropped);
-  const door = useMemo(
-    () => ({
-      bring,
-      takeOver: (taker: TakesFiles) => {
-        takers.current.add(taker);
-        return () => void takers.current.delete(taker);
-      },
-    }),
-    [bring],
-  );
+  const over = useDrop(bring);
+  const takeOver = useCallback((take: TakesPrograms) => {
+    const mine = { take };
+    setTaker(mine);
+    return () => setTaker((now) => (now === mine ? undefined : now));
+  }, []);
+  const door = useMemo(() => ({ bring, takeOver }), [bring, takeOver]);
   return (
     <DoorContext value={door}>
       {children}
-      {over && <div className="drop-here">{words.drop}</div>}
+      {over && <div className="drop-here">{taker === undefined ? words.drop : words.dropOnSheet}</div>}
       {uploads.length > 0 && <Uploads uploads={uploads} onClose={() => setUploads([])} />}
     </DoorContext>
   );
 };
 
+type SetUploads = (change: (uploads: readonly Upload[]) => readonly Upload[]) => void;
+
 let last = 0;
 
-const useBring = (setUploads: (change: (uploads: readonly Upload[]) => readonly Upload[]) => void): Door['bring'] =>
+type Refuse = (files: readonly File[], why: (name: string) => string) => void;
+
+const useRefuse = (setUploads: SetUploads): Refuse =>
   useCallback(
-    (files) => {
+    (files, why) => {
+      const refused = files.map(({ name }): Upload => {
+        last += 1;
+        return { id: last, name, state: { kind: 'failed', sentence: why(name) } };
+      });
+      if (refused.length > 0) setUploads((all) => [...all, ...refused]);
+    },
+    [setUploads],
+  );
+
+/** Programs that come together with the drawing of one job are kept with that job. */
+const useBring = (setUploads: SetUploads, refuse: Refuse): ((jobs: readonly File[], programs: readonly File[]) => void) =>
+  useCallback(
+    (files, programs) => {
       const put = (upload: Upload): void =>
         setUploads((all) => [...all.filter((u) => u.id !== upload.id), upload].toSorted((a, b) => a.id - b.id));
       const batches = batchesOf(files).map((batch) => {
@@ -72,19 +92,30 @@ const useBring = (setUploads: (change: (uploads: readonly Upload[]) => readonly 
         else put({ id, name, state: { kind: 'brought', job: sent.jobs[0]?.id ?? '', jobName: sent.jobs[0]?.name ?? name } });
         return sent.kind === 'brought' ? sent.jobs.map((j) => j.id) : [];
       };
+      const bringProgram = async (job: string | undefined, file: File): Promise<void> => {
+        const sentence = job === undefined ? words.programOfWhich(file.name) : await keptWith(job, file);
+        if (sentence !== undefined) refuse([file], () => sentence);
+      };
       for (const { batch, id } of batches) put({ id, name: batch.name, state: { kind: 'sending', share: 0 } });
       void (async () => {
         const came: string[] = [];
         // One after the other: the server reads each before the next is sent.
         for (const one of batches) came.push(...(await bringOne(one)));
+        for (const program of programs) await bringProgram(came.length === 1 ? came[0] : undefined, program);
         dispatchEvent(new Event(JOBS_CAME));
         if (came.length === 0) return;
         goTo(batches.length === 1 && came.length === 1 ? `/job/${came[0]}` : '/jobs');
         if (came.length === batches.length) setUploads((all) => all.filter((u) => u.state.kind !== 'brought'));
       })();
     },
-    [setUploads],
+    [setUploads, refuse],
   );
+
+/** Why a program could not be kept with a job; nothing when it is. */
+const keptWith = async (job: string, file: File): Promise<string | undefined> => {
+  const answer = await keepProgram(job, file);
+  return answer.kind === 'ok' ? undefined : answer.kind === 'gone' ? words.gone : answer.error.sentence;
+};
 
 /** True while files hang over the page. */
 const useDrop = (dropped: (files: readonly File[]) => void): boolean => {

@@ -3,16 +3,21 @@ import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react'
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { PageMasthead } from '../look/page-masthead.tsx';
 import { goTo } from '../route.ts';
-import { type Answered, fetchJobs, removeJob } from '../state/server.ts';
+import { ByNumbers } from '../shape/by-numbers.tsx';
+import { type Answered, fetchJobs } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
 import { answerLines } from './answer-lines.ts';
+import { Bin } from './bin.tsx';
 import { JOBS_CAME, useDoor } from './drop-anywhere.tsx';
+import { JobList, type LinesById } from './job-list.tsx';
+import { usePutAway } from './put-away.ts';
 
 const VISITED = 'visited';
 
 const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
   const { jobs, lines, load } = useJobs(first);
+  const away = usePutAway(jobs, load);
   useEffect(() => {
     document.title = `${words.title} · Kerfwright`;
   }, []);
@@ -23,16 +28,18 @@ const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
         <h1>{words.title}</h1>
         <p className="lead">{words.lead}</p>
         <BringIn />
+        <ByNumbers />
         {jobs === undefined && <p role="status">{words.loading}</p>}
         {jobs !== undefined && jobs.kind !== 'ok' && (
           <div role="alert">
             <p>{jobs.kind === 'gone' ? sheetWords.serverGoneHelp : jobs.error.sentence}</p>
-            <button type="button" onClick={load}>
+            <button type="button" onClick={() => void load()}>
               {sheetWords.tryAgain}
             </button>
           </div>
         )}
-        {jobs?.kind === 'ok' && <JobList jobs={jobs.value} lines={lines} load={load} />}
+        {jobs?.kind === 'ok' && <JobList jobs={jobs.value} lines={lines} away={away} />}
+        {jobs?.kind === 'ok' && <Bin away={away} />}
       </main>
     </>
   );
@@ -40,21 +47,19 @@ const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
 export default JobsPage;
 
 type Jobs = Answered<readonly JobSummary[]>;
-type LinesById = Readonly<Record<string, string | undefined>>;
 
-const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly lines: LinesById; readonly load: () => void } => {
+const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly lines: LinesById; readonly load: () => Promise<void> } => {
   const [jobs, setJobs] = useState<Jobs | undefined>();
   const [lines, setLines] = useState<LinesById>({});
-  const load = useCallback(() => {
-    void fetchJobs().then((answer) => {
-      if (first && answer.kind === 'ok' && opensFirst(answer.value)) return;
-      setJobs(answer);
-    });
+  const load = useCallback(async () => {
+    const answer = await fetchJobs();
+    if (!(first && answer.kind === 'ok' && opensFirst(answer.value))) setJobs(answer);
   }, [first]);
   useEffect(() => {
-    load();
-    addEventListener(JOBS_CAME, load);
-    return () => removeEventListener(JOBS_CAME, load);
+    const came = (): void => void load();
+    came();
+    addEventListener(JOBS_CAME, came);
+    return () => removeEventListener(JOBS_CAME, came);
   }, [load]);
   const unanswered = jobs?.kind === 'ok' ? jobs.value.filter((j) => j.line === undefined && j.fault === undefined) : [];
   const which = unanswered.map((j) => j.id).join(' ');
@@ -100,66 +105,5 @@ const BringIn = (): ReactNode => {
         }}
       />
     </p>
-  );
-};
-
-interface JobListProps {
-  readonly jobs: readonly JobSummary[];
-  readonly lines: LinesById;
-  readonly load: () => void;
-}
-
-const JobList = ({ jobs, lines, load }: JobListProps): ReactNode =>
-  jobs.length === 0 ? (
-    <section className="empty">
-      <h2>{words.empty}</h2>
-      <p>{words.emptyHelp}</p>
-    </section>
-  ) : (
-    <ul className="job-list">
-      {jobs.map((job) => (
-        <JobRow key={job.id} job={job} line={job.line ?? lines[job.id]} load={load} />
-      ))}
-    </ul>
-  );
-
-const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-
-const JobRow = ({
-  job,
-  line,
-  load,
-}: {
-  readonly job: JobSummary;
-  readonly line: string | undefined;
-  readonly load: () => void;
-}): ReactNode => {
-  const [asking, setAsking] = useState(false);
-  const { id, name, drawingName, changed, fault } = job;
-  return (
-    <li className="job-row">
-      <h2>
-        <a href={`/job/${id}`}>{name}</a>
-      </h2>
-      {fault === undefined ? <p className="job-line">{line ?? words.noLine}</p> : <p className="job-line fault">{fault}</p>}
-      <p className="job-about">
-        {drawingName}, {words.changed(when.format(new Date(changed)))}{' '}
-        {asking ? (
-          <span role="alert">
-            {words.sure(name)}{' '}
-            <button type="button" onClick={() => void removeJob(id).then(load)}>
-              {words.yesRemove}
-            </button>{' '}
-            <button type="button" onClick={() => setAsking(false)}>
-              {words.no}
-            </button>
-          </span>
-        ) : (
-          <button type="button" className="plain quiet" aria-label={words.removeOf(name)} onClick={() => setAsking(true)}>
-            {words.remove}
-          </button>
-        )}
-      </p>
-    </li>
   );
 };

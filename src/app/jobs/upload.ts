@@ -25,10 +25,8 @@ export const batchesOf = (files: readonly File[]): readonly Batch[] =>
     ? [{ name: files.map((f) => f.name).join(', '), files }]
     : files.map((f) => ({ name: f.name, files: [f] }));
 
-/** Why a file is not even sent; nothing when it may be. */
+/** Why files are not even sent; nothing when they may be. */
 export const notToBeSent = ({ files }: Batch): string | undefined => {
-  const wrong = files.find((f) => !/\.(dxf|svg|json)$/i.test(f.name));
-  if (wrong !== undefined) return words.notADrawing(wrong.name);
   const large = files.find((f) => f.size > MOST_MEGABYTES * 1024 * 1024);
   return large === undefined ? undefined : words.tooLarge(large.name, MOST_MEGABYTES);
 };

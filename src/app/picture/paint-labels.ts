@@ -4,6 +4,7 @@ import { extremes } from './deviation.ts';
 import { type Label, placedLabels } from './labels.ts';
 import { numbersShown } from './layers.ts';
 import type { Mark } from './marks.ts';
+import { isUpon, placeOf } from './paint-takings.ts';
 import type { Ground, Upon } from './scene.ts';
 import { meets, type Spot, toPixel, type Window } from './view.ts';
 
@@ -27,7 +28,14 @@ export const paintLabels = (brush: Brush, ground: Ground, upon: Upon): readonly 
   brush.context.font = `600 12px ${brush.family}`;
   const inSight = (l: Said): boolean =>
     l.needed || meets(around(l.at, 40), { minX: 0, minY: 0, maxX: brush.size.width, maxY: brush.size.height });
-  const labels = [...holeLabels(brush, ground), ...markLabels(brush, upon), ...amountLabels(brush, ground)].filter(inSight).slice(0, MOST);
+  const labels = [
+    ...holeLabels(brush, ground),
+    ...markLabels(brush, upon),
+    ...takingLabels(brush, ground, upon),
+    ...amountLabels(brush, ground),
+  ]
+    .filter(inSight)
+    .slice(0, MOST);
   const placed = placedLabels(labels, [datumBox(brush, ground), barBox(brush)]);
   const hits: HitBox[] = [];
   for (const { label } of placed) {
@@ -166,6 +174,17 @@ const amountLabels = (brush: Brush, { deviations, lengths }: Ground): readonly S
       ...plain(brush, toPixel(brush.view, e.at), lengths.signed(e.deviation), 14),
       led: true,
     }));
+
+/** The one that is pointed at comes first and always finds room. */
+const takingLabels = (brush: Brush, { lengths }: Ground, { takings, pointed }: Upon): readonly Said[] =>
+  takings
+    .toSorted((a, b) => Number(b.shown.key === pointed) - Number(a.shown.key === pointed))
+    .flatMap(({ shown, taking }) => {
+      if (taking === undefined || (pointed !== shown.key && isUpon(takings, pointed))) return [];
+      // What it is called stands in the table beside.
+      const text = shown.unit === 'mm' ? lengths.full(shown.value) : shown.name;
+      return [{ ...plain(brush, toPixel(brush.view, placeOf(taking)), text, 8), key: shown.key, needed: shown.key === pointed }];
+    });
 
 const plain = (brush: Brush, at: Spot, text: string, away: number): Said => ({
   key: text,

@@ -5,6 +5,7 @@ import { type Bundle, layered, whole } from './bundles.ts';
 import type { ColourName } from './colours.ts';
 import { paintCut } from './paint-cut.ts';
 import { type HitBox, paintLabels } from './paint-labels.ts';
+import { paintTakings } from './paint-takings.ts';
 import { scaleBar } from './scale-bar.ts';
 import type { Ground, Upon } from './scene.ts';
 import { meets, toPixel } from './view.ts';
@@ -20,6 +21,7 @@ export const paintUpon = (brush: Brush, ground: Ground, upon: Upon): readonly Hi
   const owner = upon.marks.find((m) => m.id === upon.pointed)?.loop ?? upon.pointed;
   if (owner !== undefined && owner !== upon.chosen) outline(brush, chainsOf(ground, owner), 'ink', 2.5);
   inPixels(brush);
+  paintTakings(brush, upon);
   paintDatum(brush, ground, upon.datumWord);
   const boxes = paintLabels(brush, ground, upon);
   paintScaleBar(brush, ground);

@@ -1,7 +1,7 @@
 /** The picture beside the chapters: a canvas with its few tools, what is under the pointer in words, and what its lines mean. */
 import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { pictureWords as words } from '../words/picture.ts';
-import type { Chapter, DeviationView, FindingView, PictureView, ProgramView } from '../work/views.ts';
+import type { Chapter, DeviationView, FindingView, PictureView, ProgramView, ShapeSizeView } from '../work/views.ts';
 import { Legend } from './legend.tsx';
 import { type Lengths, lengthsIn } from './lengths.ts';
 import { marksOf } from './marks.ts';
@@ -35,6 +35,8 @@ export interface PictureProps {
   readonly deviations?: readonly DeviationView[] | undefined;
   /** Allowed either side, mm. */
   readonly tolerance?: number | undefined;
+  /** Sizes of a part by numbers; drawn in the chapter of the drawing. */
+  readonly sizes?: readonly ShapeSizeView[] | undefined;
   /** The program's moves, for the replay and to find the block of a place. */
   readonly moves?: ProgramView['moves'] | undefined;
   /** Width the wire burns, mm. */
@@ -195,12 +197,13 @@ const eventsOf = (newest: { readonly current: { readonly props: PictureProps; re
 };
 
 const useShown = (stage: StageRef, props: PictureProps, ground: Ground | undefined): void => {
-  const { findings, chapter, pointed, chosen, moves, kerf = 0, cutUpTo, wire, fallen = NONE, currentBlock } = props;
+  const { findings, chapter, pointed, chosen, moves, kerf = 0, cutUpTo, wire, fallen = NONE, currentBlock, sizes = NONE } = props;
+  const takings = chapter === 'drawing' ? sizes : NONE;
   const marks = useMemo(() => marksOf(findings, chapter, pointed), [findings, chapter, pointed]);
   useEffect(() => {
-    const upon: Upon = { marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, datumWord: words.datum };
+    const upon: Upon = { marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, datumWord: words.datum, takings };
     stage.current?.show(ground, upon);
-  }, [stage, ground, marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen]);
+  }, [stage, ground, marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, takings]);
   useEffect(() => {
     const at = findings.find((f) => f.id === pointed)?.at;
     if (at !== undefined) stage.current?.reveal(at);

@@ -1,5 +1,5 @@
 /** All that the picture shows at one time, as plain data; what does not change while one pans is prepared once. */
-import type { Chapter, DeviationView, PictureView, ProgramView } from '../work/views.ts';
+import type { Chapter, DeviationView, PictureView, ProgramView, ShapeSizeView } from '../work/views.ts';
 import { type Layered, layered } from './bundles.ts';
 import { boxAround } from './chain-segments.ts';
 import { layersOf } from './layers.ts';
@@ -35,6 +35,8 @@ export interface Upon {
   /** Contours whose slug is out already. */
   readonly fallen: readonly string[];
   readonly datumWord: string;
+  /** How the sizes of a part by numbers are taken; none in chapters that show other things. */
+  readonly takings: readonly ShapeSizeView[];
 }
 
 export const groundOf = (

@@ -1,20 +1,24 @@
 /** Strip, replay, program, deviation, wall, curve and what-ifs joined to an open sheet, each for the chapter it belongs to. */
-import { type ReactNode, useEffect } from 'react';
+import { type ReactNode, useCallback, useEffect } from 'react';
 import type { Comparison } from '../../documents/comparison.ts';
 import { paths } from '../../server/message/answers.ts';
 import { inputOf } from '../state/input.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { programsOf } from '../state/programs.ts';
 import type { Numbers } from '../words/numbers.ts';
 import { programWords, replayWords } from '../words/replay.ts';
+import type { Judged } from '../work/job-worker.ts';
+import { toldComparison, toldJudged } from '../work/told-sheet.ts';
 import type { ClockView, ContourView, ProgramView } from '../work/views.ts';
 import { DeviationPanel } from './deviation-panel.tsx';
+import { OtherPrograms } from './other-programs.tsx';
 import { usualSpeed } from './playing.ts';
 import { PriceCurve } from './price-curve.tsx';
 import { ProgramText } from './program-text.tsx';
-import { ProveOther } from './prove-other.tsx';
 import { Replay } from './replay.tsx';
 import { ShiftStrip } from './shift-strip.tsx';
 import { showBlock } from './show-block.ts';
+import { takePrograms } from './take-programs.ts';
 import type { Timeline } from './timeline.ts';
 import { UnderGlass } from './under-glass.tsx';
 import { usePlayback } from './use-playback.ts';
@@ -158,8 +162,36 @@ export const ProofParts = ({ sheet, numbers, tolerance }: PartProps & { readonly
         deviation={(loop) => sheet.worker().deviation(loop)}
         onChoose={(loop) => sheet.actions.choose(loop)}
       />
-      <ProveOther prove={(text) => sheet.worker().prove(text)} locale={numbers.locale} />
+      <Others sheet={sheet} locale={numbers.locale} />
     </>
+  );
+};
+
+const NO_TROUBLES: readonly string[] = [];
+
+/** Proven beside the worker of the answer: a long program must not keep an edit waiting. */
+const Others = ({ sheet, locale }: { readonly sheet: OpenSheet; readonly locale: string | undefined }): ReactNode => {
+  const record = useSheet(sheet, (s) => s.record);
+  const coming = useSheet(sheet, (s) => s.coming);
+  const about = useSheet(sheet, (s) => s.sheet);
+  const shown = useSheet(sheet, (s) => s.shownProgram);
+  const troubles = useSheet(sheet, (s) => s.programTroubles) ?? NO_TROUBLES;
+  const onShown = useCallback(() => sheet.store.setState({ shownProgram: undefined }), [sheet]);
+  return (
+    <OtherPrograms
+      programs={programsOf(record, coming)}
+      about={about}
+      read={(program) => sheet.programs.text(program)}
+      prove={(text) => sheet.prover.ask(async (worker): Promise<Judged> => toldJudged(await worker.prove(text), sheet.tell))}
+      download={(number) => paths.program(record?.id ?? '', number)}
+      locale={locale}
+      shown={shown}
+      onShown={onShown}
+      troubles={troubles}
+      onFiles={(files) => void takePrograms(sheet, files)}
+      takeAway={(program) => sheet.programs.takeAway(program)}
+      putBack={(program) => sheet.programs.putBack(program)}
+    />
   );
 };
 
@@ -179,7 +211,7 @@ export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
     <>
       <WhatIfs
         about={about}
-        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => worker.whatIfs())}
+        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => toldComparison(await worker.whatIfs(), sheet.tell))}
         numbers={numbers}
         onTry={(name, change) => sheet.actions.edit(name, change)}
       />

@@ -1,6 +1,7 @@
 /** A size as it was measured, and what follows from it: new registers, whether they may be set, and why not. */
 import type { Remote } from 'comlink';
 import { type FormEvent, type ReactNode, useState } from 'react';
+import { toldLine } from '../jobs/told-line.ts';
 import { preferences } from '../state/open-sheet.ts';
 import { numbersIn } from '../words/numbers.ts';
 import { runWords } from '../words/run.ts';
@@ -90,9 +91,14 @@ const sizeIn = (text: string): Size => {
 const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) : '');
 
 const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
-  if (answer.kind === 'cannot') return <p className="warning">{answer.sentence}</p>;
+  const numbers = numbersIn(preferences());
+  if (answer.kind === 'cannot') return <p className="warning">{toldLine(answer.sentence)}</p>;
   if (answer.kind === 'bad')
-    return answer.findings.map((f) => <p key={f.sentence} className="warning">{`${f.sentence} ${f.remedy ?? ''}`}</p>);
+    return answer.findings.map((f) => (
+      <p key={f.sentence} className="warning">
+        {toldLine(`${f.sentence} ${f.remedy ?? ''}`)}
+      </p>
+    ));
   return (
     <>
       <p className={answer.safe ? 'safe' : 'warning'}>{answer.safe ? words.safe : words.notSafe}</p>
@@ -109,15 +115,15 @@ const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
           {answer.registers.map((r) => (
             <tr key={r.register}>
               <th scope="row">D{r.register}</th>
-              <td>{r.before.toFixed(4)} mm</td>
+              <td>{numbers.length(r.before)}</td>
               <td>
-                <strong>{r.after.toFixed(4)} mm</strong>
+                <strong>{numbers.length(r.after)}</strong>
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <pre className="told">{answer.text}</pre>
+      <pre className="told">{toldLine(answer.text)}</pre>
     </>
   );
 };

@@ -5,6 +5,7 @@ import type { ContourView, TableView } from '../work/views.ts';
 import { FigureTable } from './figure-table.tsx';
 import { useOnSheet, useTools } from './tools.ts';
 
+const ShapePart = lazy(() => import('../shape/shape-part.tsx').then((m) => ({ default: m.ShapePart })));
 const PapersChapter = lazy(() => import('../papers/papers-chapter.tsx').then((m) => ({ default: m.PapersChapter })));
 
 const NONE: readonly ContourView[] = [];
@@ -20,9 +21,22 @@ export const DrawingFacts = (): ReactNode => {
   const answered = useOnSheet((s) => s.sheet !== undefined);
   const name = useOnSheet((s) => s.record?.drawingName) ?? '';
   if (!answered) return null;
-  if (picture === undefined) return <p>{words.noDrawing}</p>;
-  const { low, high, contours } = picture;
-  return <p className="fact">{words.drawingLine(name, numbers.length(high.x - low.x), numbers.length(high.y - low.y), contours.length)}</p>;
+  if (picture === undefined)
+    return (
+      <>
+        <p>{words.noDrawing}</p>
+        <ShapePart />
+      </>
+    );
+  const { drawn, contours } = picture;
+  return (
+    <>
+      <p className="fact">
+        {words.drawingLine(name, numbers.length(drawn?.width ?? 0), numbers.length(drawn?.depth ?? 0), contours.length)}
+      </p>
+      <ShapePart />
+    </>
+  );
 };
 
 export const WayFacts = (): ReactNode => {

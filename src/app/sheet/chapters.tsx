@@ -9,7 +9,7 @@ import { FIELDS, fieldOfFinding } from './fields.ts';
 import { FigureTable } from './figure-table.tsx';
 import { Notes } from './margin.tsx';
 import { ReplayedParts } from './replayed-parts.tsx';
-import { useOnSheet } from './tools.ts';
+import { useInput, useOnSheet } from './tools.ts';
 
 export const Chapters = (): ReactNode => (
   <>
@@ -23,7 +23,9 @@ const NO_FINDINGS: readonly FindingView[] = [];
 
 const ChapterPart = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
   const findings = useOnSheet((s) => s.sheet?.findings) ?? NO_FINDINGS;
-  const fields = FIELDS[chapter];
+  const byNumbers = useInput()['shape'] !== undefined;
+  // A part by numbers has no drawing that somebody made.
+  const fields = byNumbers && chapter === 'drawing' ? [] : FIELDS[chapter];
   const paths = new Set(fields.map((f) => f.path));
   const pathOf = (f: FindingView): string | undefined => (f.place?.kind === 'field' ? fieldOfFinding(f.place.path)?.path : undefined);
   const own = findings.filter((f) => f.chapter === chapter || paths.has(pathOf(f) ?? ''));

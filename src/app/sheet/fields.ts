@@ -1,6 +1,7 @@
 /** The inputs of a job as fields of the sheet: which chapter they stand in, what kind of value they hold. */
 import { schemaOf } from '../../job/catalogue.ts';
 import { choiceWords, fieldWords, noneWords } from '../words/fields.ts';
+import { shapeWords } from '../words/shape.ts';
 import type { Chapter } from '../work/views.ts';
 
 export type FieldKind =
@@ -103,7 +104,10 @@ export const fieldOfFinding = (path: string): FieldSpec | undefined => {
 };
 
 /** Its name; one without a name of its own is called as the job file calls it. */
-export const labelOf = (path: string): string => fieldWords[path] ?? path;
+export const labelOf = (path: string): string =>
+  fieldWords[path] ?? (path.startsWith(BY_NUMBERS) ? shapeWords.key(path.slice(BY_NUMBERS.length)) : path);
+
+const BY_NUMBERS = 'shape.';
 
 interface Schema {
   readonly description?: string;

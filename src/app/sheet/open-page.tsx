@@ -2,6 +2,7 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import { type Opened, type OpenSheet, openSheet } from '../state/open-sheet.ts';
 import { sheetWords as words } from '../words/sheet.ts';
+import { PutBackJob } from './put-back-job.tsx';
 
 interface OpenPageProps {
   readonly id: string;
@@ -42,6 +43,7 @@ export const OpenPage = ({ id, children }: OpenPageProps): ReactNode => {
     <main className="plain-page" id="content">
       <h1>{opened.kind === 'gone' ? words.serverGone : words.noSuchJob}</h1>
       <p role="alert">{opened.kind === 'gone' ? words.serverGoneHelp : opened.sentence}</p>
+      {opened.kind === 'no such job' && <PutBackJob id={id} onBack={() => setTurn(turn + 1)} />}
       <p>
         {opened.kind === 'gone' ? (
           <button type="button" onClick={() => setTurn(turn + 1)}>

@@ -38,6 +38,7 @@ export const PictureBeside = (): ReactNode => {
           pointed={pointed}
           deviations={deviations}
           tolerance={typeof tolerance === 'number' ? tolerance : undefined}
+          sizes={answer?.shape?.sizes}
           moves={answer?.program?.moves}
           kerf={answer?.program?.kerf}
           cutUpTo={replayed?.cutUpTo}

@@ -1,6 +1,8 @@
 /** The open sheet: answer and chapters to read, the picture beside them, a line on top that stays. */
-import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
+import { useDoor } from '../jobs/drop-anywhere.tsx';
+import { takePrograms } from '../replay/take-programs.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { Answer } from './answer.tsx';
 import { Chapters } from './chapters.tsx';
@@ -23,6 +25,7 @@ export const SheetView = ({ sheet, shop }: SheetViewProps): ReactNode => {
   const name = useSheet(sheet, (s) => s.record?.name) ?? '';
   useChapterInView(sheet);
   useSheetKeys(sheet);
+  useProgramsDropped(sheet);
   return (
     <ToolsContext value={tools}>
       <StepBar />
@@ -37,6 +40,12 @@ export const SheetView = ({ sheet, shop }: SheetViewProps): ReactNode => {
       </main>
     </ToolsContext>
   );
+};
+
+/** A program that is dropped anywhere on the sheet is held against its drawing. */
+const useProgramsDropped = (sheet: OpenSheet): void => {
+  const { takeOver } = useDoor();
+  useEffect(() => takeOver((programs) => void takePrograms(sheet, programs)), [sheet, takeOver]);
 };
 
 const useMadeTools = (sheet: OpenSheet, shop: ShopRecord['shop'] | undefined): Tools => {

@@ -1,8 +1,10 @@
 /** The line that stays on top: chapters with the one in view, undo and redo by name, and whether all is saved. */
 import type { ReactNode } from 'react';
 import { redoName, undoName } from '../state/input.ts';
+import type { OpenSheet } from '../state/open-sheet.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import { CHAPTERS } from '../work/views.ts';
+import { PutBackJob } from './put-back-job.tsx';
 import { useOnSheet, useTools } from './tools.ts';
 
 export const StepBar = (): ReactNode => (
@@ -73,6 +75,13 @@ export const Notices = (): ReactNode => {
         {words.saving(saving)}
       </p>
     );
+  if (saving === 'put away')
+    return (
+      <div className="notice" role="alert">
+        <p>{words.saving(saving)}</p>
+        <PutBackJob id={sheet.store.getState().record?.id ?? ''} onBack={() => backOn(sheet)} />
+      </div>
+    );
   if (saving !== 'changed elsewhere') return null;
   return (
     <div className="notice" role="alert">
@@ -87,4 +96,10 @@ export const Notices = (): ReactNode => {
       </button>
     </div>
   );
+};
+
+/** The notice goes with the button that had the focus. */
+const backOn = (sheet: OpenSheet): void => {
+  void sheet.flush();
+  document.getElementById('content')?.focus({ preventScroll: true });
 };

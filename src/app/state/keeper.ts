@@ -21,6 +21,8 @@ export interface KeeperEvents {
   readonly saving: (saving: Saving) => void;
   /** Another record is in force: theirs, or ours under a new revision. */
   readonly record: (record: JobRecord) => void;
+  /** What the server has beside the steps, which counts no revision up: programs that another tab brought. */
+  readonly beside: (record: JobRecord) => void;
 }
 
 /** ms */
@@ -36,6 +38,7 @@ class RecordKeeper implements Keeper {
   private theirs: JobRecord | undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private busy: Promise<boolean> | undefined;
+  private away = false;
   private readonly id: string;
   private readonly events: KeeperEvents;
 
@@ -76,9 +79,12 @@ class RecordKeeper implements Keeper {
   }
 
   async look(): Promise<void> {
+    if (this.away) await this.begin();
     if (this.waiting !== undefined || this.theirs !== undefined) return;
     const answer = await fetchJob(this.id);
-    if (answer.kind !== 'ok' || answer.value.revision <= this.revision || this.waiting !== undefined) return;
+    if (answer.kind !== 'ok') return;
+    this.events.beside(answer.value);
+    if (answer.value.revision <= this.revision || this.waiting !== undefined) return;
     this.revision = answer.value.revision;
     this.events.record(answer.value);
   }
@@ -105,18 +111,27 @@ class RecordKeeper implements Keeper {
     const record = this.waiting;
     if (record === undefined) return true;
     if (this.theirs !== undefined) return false;
+    this.away = false;
     this.events.saving('saving');
     const { name, steps, cursor, line } = record;
     const told = { revision: this.revision, name, steps, cursor, ...(line === undefined ? {} : { line }) };
     const answer = await saveJob(record.id, told);
     if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
     if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();
+    if (answer.kind === 'refused' && answer.status === 404) return this.putAway();
     return this.gone();
   }
 
   private gone(): boolean {
     this.events.saving('waiting for the server');
     this.later(AGAIN);
+    return false;
+  }
+
+  /** Whoever puts it back says so with `flush`; a tab that is looked at again tries by itself. */
+  private putAway(): boolean {
+    this.away = true;
+    this.events.saving('put away');
     return false;
   }
 

@@ -10,16 +10,24 @@ import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
+import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
+import { startTelling, type Telling } from './telling.ts';
 
 export interface OpenSheet {
   readonly store: StoreApi<SheetState>;
   readonly actions: SheetActions;
   readonly worker: () => Remote<JobWorker>;
+  /** A sentence of the core in the units and number marks of the user. */
+  readonly tell: (text: string) => string;
   /** For what takes long, beside the worker of the answer. */
   readonly aside: Aside;
+  /** For programs from elsewhere, whose verdict is not to wait for what takes longer still. */
+  readonly prover: Aside;
+  /** Programs from elsewhere that are held against the drawing. */
+  readonly programs: ProgramKeeper;
   /** Saves what waits, before a file of the saved revision is asked for; true when all is saved. */
   readonly flush: () => Promise<boolean>;
   readonly close: () => void;
@@ -58,11 +66,13 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
         put({ record });
         ask(record);
       },
+      beside: (record) => programs.heard(record),
     },
     mine,
   );
   const drawing = { name: base.drawingName, bytes };
-  const runner = startRunner(drawing, eventsOf(store, keeper), warm);
+  const told = startTelling(store, shop.shop);
+  const runner = startRunner(drawing, eventsOf(store, keeper, told), warm);
   const questionOf = (record: JobRecord): Question => ({
     input: inputOf(record),
     shop: shop.shop,
@@ -70,25 +80,31 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }),
   });
   let question = questionOf(mine ?? base);
-  const aside = startAside(drawing, () => question);
+  const [aside, prover] = [startAside(drawing, () => question), startAside(drawing, () => question)];
   const ask = (record: JobRecord): void => {
     question = questionOf(record);
     runner.ask(question);
   };
   ask(mine ?? base);
+  const programs = startPrograms(base.id, store);
   const look = (): void => void (document.visibilityState === 'visible' && keeper.look());
   document.addEventListener('visibilitychange', look);
   return {
     store,
-    actions: actionsOn(store, keeper, runner, ask),
+    actions: actionsOn(store, keeper, runner, ask, told),
+    tell: (text) => told.tell(text),
     worker: () => runner.worker,
     aside,
+    prover,
+    programs,
     flush: () => keeper.flush(),
     close: () => {
       document.removeEventListener('visibilitychange', look);
       keeper.close();
       runner.close();
       aside.close();
+      prover.close();
+      programs.close();
     },
   };
 };
@@ -99,17 +115,18 @@ const beginning = (): SheetState => ({
   ...preferences(),
 });
 
-const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper): Parameters<typeof startRunner>[1] => ({
+const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): Parameters<typeof startRunner>[1] => ({
   began: () => store.setState({ running: { stage: '', share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
   answered: (sheet, asked) => {
     const { record } = store.getState();
-    store.setState({ sheet, running: undefined, fault: undefined });
+    told.show(sheet);
+    store.setState({ running: undefined, fault: undefined });
     noteShown(sheet, asked);
     if (record === undefined || record.line === sheet.line) return;
-    const told = { ...record, line: sheet.line.slice(0, 500) };
-    store.setState({ record: told });
-    keeper.keep(told);
+    const lined = { ...record, line: sheet.line.slice(0, 500) };
+    store.setState({ record: lined });
+    keeper.keep(lined);
   },
   failed: (fault) => store.setState({ fault, running: undefined }),
 });
@@ -119,7 +136,13 @@ const noteShown = ({ took }: Sheet, asked: number): void => {
   requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
 };
 
-const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, ask: (record: JobRecord) => void): SheetActions => {
+const actionsOn = (
+  store: StoreApi<SheetState>,
+  keeper: Keeper,
+  runner: Runner,
+  ask: (record: JobRecord) => void,
+  told: Telling,
+): SheetActions => {
   const move = (make: (record: JobRecord) => JobRecord): void => {
     const { record } = store.getState();
     if (record === undefined) return;
@@ -140,6 +163,7 @@ const actionsOn = (store: StoreApi<SheetState>, keeper: Keeper, runner: Runner, 
     choose: (chosen) => store.setState({ chosen }),
     show: (part) => {
       store.setState(part);
+      if (part.lengthUnit !== undefined || part.finishUnit !== undefined) told.again();
       keepPreferences(store.getState());
     },
     takeTheirs: () => void keeper.takeTheirs(),

@@ -1,5 +1,5 @@
 /** What the page asks of the server; every answer is a named case, a server that is gone included. */
-import { paths, type Saving, type ServerError, type ShopRecord } from '../../server/message/answers.ts';
+import { type Bin, type BinnedJob, paths, type Saving, type ServerError, type ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord, JobSummary, LogEntry } from '../../server/message/job-record.ts';
 
 export type Answered<T> =
@@ -13,10 +13,22 @@ export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
 export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
 export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);
 export const addToLog = (id: string, entry: LogEntry): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
-export const removeJob = (id: string): Promise<Answered<unknown>> => send('DELETE', paths.job(id));
+export const removeJob = (id: string): Promise<Answered<BinnedJob>> => send('DELETE', paths.job(id));
+export const fetchBin = (): Promise<Answered<Bin>> => ask(paths.bin);
+export const returnJob = (bin: string): Promise<Answered<JobSummary>> => send('POST', paths.jobBack(bin));
 
-export const fetchDrawing = (id: string): Promise<Answered<Uint8Array>> =>
-  answered(fetch(paths.drawing(id)), async (r) => new Uint8Array(await r.arrayBuffer()));
+export const keepProgram = (id: string, file: File): Promise<Answered<JobRecord>> => {
+  const body = new FormData();
+  body.append('files', file, file.name);
+  return answered(fetch(paths.programs(id), { method: 'POST', body }), (r) => r.json() as Promise<JobRecord>);
+};
+export const dropProgram = (id: string, number: number): Promise<Answered<JobRecord>> => send('DELETE', paths.program(id, number));
+export const returnProgram = (id: string, number: number): Promise<Answered<JobRecord>> => send('POST', paths.programBack(id, number));
+
+export const fetchDrawing = (id: string): Promise<Answered<Uint8Array>> => bytesAt(paths.drawing(id));
+export const fetchProgram = (id: string, number: number): Promise<Answered<Uint8Array>> => bytesAt(paths.program(id, number));
+
+const bytesAt = (path: string): Promise<Answered<Uint8Array>> => answered(fetch(path), async (r) => new Uint8Array(await r.arrayBuffer()));
 
 const ask = <T>(path: string): Promise<Answered<T>> => answered(fetch(path), (r) => r.json() as Promise<T>);
 

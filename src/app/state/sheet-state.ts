@@ -1,8 +1,10 @@
 /** All that one open sheet holds, outside React; components subscribe to what they show. */
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { Chapter, Sheet } from '../work/views.ts';
+import type { Coming } from './programs.ts';
 
-export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere';
+/** 'put away': the job lies in the bin, and nothing can be saved until it is back. */
+export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere' | 'put away';
 export type LengthUnit = 'mm' | 'inch';
 
 export interface SheetState {
@@ -26,6 +28,10 @@ export interface SheetState {
   readonly speed?: number;
   /** Figure whose why is open. */
   readonly asking?: string;
+  /** Programs from elsewhere that came on this visit; the one that is to be shown, empty for their place alone; why files were not taken. */
+  readonly coming?: readonly Coming[];
+  readonly shownProgram?: string | undefined;
+  readonly programTroubles?: readonly string[];
   readonly lengthUnit: LengthUnit;
   readonly finishUnit: 'µm' | 'µin';
   readonly theme: 'as the system' | 'light' | 'dark';

@@ -2,6 +2,7 @@
 import { printDuration } from '../../quantity/duration.ts';
 import { currencyDecimals } from '../../quantity/money.ts';
 import { printNumber } from '../../quantity/print.ts';
+import { restated } from '../../quantity/restate.ts';
 import type { Unit } from '../../quantity/unit.ts';
 
 export interface Units {
@@ -120,6 +121,21 @@ const formatsOf = (locale: string | undefined) => {
 
 /** Rounded up to one part of `parts`; what is there already but for the last bits of a number stays. */
 const upTo = (value: number, parts: number): number => Math.ceil(value * parts - 1e-6) / parts;
+
+/** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them. */
+export const tellerOf = (units: Units, names: readonly string[]): ((text: string) => string) => {
+  const telling = {
+    length: units.lengthUnit,
+    finish: units.finishUnit,
+    decimalMark: decimalMark(units.locale),
+    groupMark: groupMark(units.locale),
+    names,
+  };
+  return (text) => restated(text, telling);
+};
+
+const groupMark = (locale?: string): string =>
+  new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1_234_567).find((p) => p.type === 'group')?.value ?? '';
 
 /** ',' where the user's language writes decimals with a comma. */
 export const decimalMark = (locale?: string): string =>

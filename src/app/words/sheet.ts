@@ -40,6 +40,7 @@ const SAVING: Readonly<Record<Saving, string>> = {
   saving: 'Saving…',
   'waiting for the server': 'The server is gone. Your work is kept in this browser and saved when it is back.',
   'changed elsewhere': 'Another tab has changed this job.',
+  'put away': 'This job was put away. Your work is kept in this browser and saved when it is back.',
 };
 
 const LOG: Readonly<Record<LogEntry['kind'], string>> = {
@@ -60,6 +61,8 @@ export const sheetWords = {
   firstAnswer: 'Working out the first answer…',
   noSuchJob: 'There is no such job',
   toJobs: 'To the list of jobs',
+  inBin: (name: string, when: string): string => `${name} lies in the bin since ${when}.`,
+  putBack: 'Put back',
   serverGone: 'The server does not answer',
   serverGoneHelp: 'It may have been stopped. Start it again with npm start; this page tries again by itself.',
   tryAgain: 'Try again',

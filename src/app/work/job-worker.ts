@@ -2,6 +2,7 @@
 import type { Comparison, PricePoint } from '../../documents/comparison.ts';
 import type { Paper } from '../../documents/paper.ts';
 import type { Finding } from '../../finding/finding.ts';
+import type { AskedJob } from '../../job/asked-run.ts';
 import type { PaperName } from '../../job/papers-of.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
@@ -10,17 +11,8 @@ export interface DrawingFile {
   readonly bytes: Uint8Array;
 }
 
-/** A job as the page asks it. */
-export interface Question {
-  /** Inputs as typed; `jobSchema` judges them. */
-  readonly input: Readonly<Record<string, unknown>>;
-  /** The shop file as data; the house's own when left out. */
-  readonly shop?: unknown;
-  /** Text of a dialect file; the standard words when left out. */
-  readonly dialect?: string;
-  /** ISO 8601 day. */
-  readonly day: string;
-}
+/** A job as the page asks it; its drawing was opened before. */
+export type Question = Omit<AskedJob, 'drawing' | 'drawingName'>;
 
 export type Tell = (stage: string, share: number) => void;
 
@@ -50,6 +42,8 @@ export interface JobWorker {
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
   paper(name: PaperName): Paper | undefined;
+  /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
+  shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */
   prove(program: string): Judged;
   /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */

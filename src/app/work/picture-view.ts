@@ -16,6 +16,8 @@ export const pictureView = (facts: JobFacts): PictureView | undefined => {
   const bounded = [...(plan === undefined ? [] : [plan.block]), ...loops.map((l) => l.contour), ...open.map((o) => o.path)];
   if (bounded.length === 0) return undefined;
   const { minX, minY, maxX, maxY } = mergedBounds(bounded.map(boundsOfChain));
+  const shown = [...loops.map((l) => l.contour), ...open.map((o) => o.path)];
+  const drawn = shown.length === 0 ? undefined : mergedBounds(shown.map(boundsOfChain));
   const layers: LayerView[] = [
     { role: 'drawing', chains: loops.map((l) => chainView(l.contour, l.id)) },
     { role: 'open line', chains: open.map((o) => chainView(o.path, o.id)) },
@@ -25,6 +27,7 @@ export const pictureView = (facts: JobFacts): PictureView | undefined => {
   return {
     low: { x: minX, y: minY },
     high: { x: maxX, y: maxY },
+    ...(drawn === undefined ? {} : { drawn: { width: drawn.maxX - drawn.minX, depth: drawn.maxY - drawn.minY } }),
     layers: layers.filter((l) => l.chains.length > 0),
     contours: contourViews(facts),
     places: plan === undefined ? [] : placesOf(plan),

@@ -7,6 +7,7 @@ import { findingViews } from './finding-view.ts';
 import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
 import { sentenceView, words } from './sentence-view.ts';
+import { shapeView } from './shape-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable, wiresView } from './table-view.ts';
 import type { Sheet } from './views.ts';
 import { wallView } from './wall-view.ts';
@@ -36,6 +37,7 @@ export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
     figures: [...answer.figures.values()].map(shown),
     line: facts.sentence,
     ...given('picture', pictureView(facts)),
+    ...given('shape', shapeView(facts)),
     ...given('program', programView(ran, run)),
     ...given('clock', clockView(facts, run.shop)),
     ...given('wall', wallView(facts)),

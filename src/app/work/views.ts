@@ -2,6 +2,9 @@
 import type { Finding } from '../../finding/finding.ts';
 import type { Basis } from '../../quantity/figure.ts';
 import type { Unit } from '../../quantity/unit.ts';
+import type { Taking } from '../../shapes/shape.ts';
+
+export type { Taking } from '../../shapes/shape.ts';
 
 /** The chapters of the sheet in order. */
 export const CHAPTERS = ['drawing', 'asked', 'passes', 'way', 'proof', 'hours', 'price', 'papers', 'log'] as const;
@@ -63,6 +66,8 @@ export interface LayerView {
 export interface PictureView {
   readonly low: { readonly x: number; readonly y: number };
   readonly high: { readonly x: number; readonly y: number };
+  /** How far the drawing itself reaches, without the block. */
+  readonly drawn?: { readonly width: number; readonly depth: number };
   readonly layers: readonly LayerView[];
   readonly contours: readonly ContourView[];
   /** Places with a name: start holes by number, tabs, stops. */
@@ -190,12 +195,27 @@ export interface FaceView {
   readonly sentence: string;
 }
 
+/** What a part by numbers would be measured by. */
+export interface ShapeView {
+  readonly name: string;
+  readonly sizes: readonly ShapeSizeView[];
+}
+
+export interface ShapeSizeView {
+  readonly shown: Shown;
+  readonly limits?: { readonly low: number; readonly high: number };
+  /** How it is taken, to be drawn in the picture, mm. */
+  readonly taking?: Taking;
+}
+
 export interface Sheet {
   readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
   readonly sentence: readonly SentencePart[];
   readonly findings: readonly FindingView[];
   readonly assumed: readonly string[];
   readonly picture?: PictureView;
+  /** Where the job is by numbers. */
+  readonly shape?: ShapeView;
   readonly passes?: TableView;
   readonly wires?: TableView;
   readonly contours?: TableView;

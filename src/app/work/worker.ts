@@ -2,6 +2,7 @@
 import { expose, transfer } from 'comlink';
 import { z } from 'zod';
 import type { Paper } from '../../documents/paper.ts';
+import { askedRun } from '../../job/asked-run.ts';
 import { compareJob, priceCurve } from '../../job/compare.ts';
 import { correctJob } from '../../job/correct.ts';
 import { correctText } from '../../job/correct-report.ts';
@@ -10,10 +11,11 @@ import { papersOf } from '../../job/papers-of.ts';
 import { proofText } from '../../job/proof-report.ts';
 import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
+import { shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
+import { toldOnce } from '../../job/told-once.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
-import { runOf } from './run-question.ts';
 import { words } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
 import type { Sheet } from './views.ts';
@@ -29,7 +31,8 @@ let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
 
 const run = (question: Question, tell: Tell): Sheet => {
   const start = performance.now();
-  const asked = runOf(question, opened.drawing, opened.memory, tell);
+  const { drawing, memory } = opened;
+  const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell });
   if (asked.kind === 'bad') {
     last = undefined;
     const line = asked.findings[0]?.sentence ?? '';
@@ -91,13 +94,18 @@ const worker: JobWorker = {
     if (facts === undefined || last === undefined) return undefined;
     return papersOf(facts, last.run).find(([kind]) => kind === name)?.[1];
   },
+  shapeFile: (format, unit) => {
+    const shape = last?.run.shape;
+    return shape === undefined ? undefined : format === 'dxf' ? shapeDxf(shape, unit) : shapeSvg(shape, unit);
+  },
   prove: (program) => {
     const { setup } = last?.ran ?? {};
     if (last === undefined || setup === undefined)
       return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
     if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings, text: '' };
-    return { kind: 'judged', verdict: proven.proof.verdict, findings: proven.proof.findings, text: proofText(proven.proof) };
+    const { verdict, findings } = proven.proof;
+    return { kind: 'judged', verdict, findings: toldOnce(findings), text: proofText(proven.proof) };
   },
   correct: (measured) => {
     if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };

@@ -7,21 +7,18 @@ import { selfCrossings } from '../crossings.ts';
 import { faultsOf, totalArea } from './judge.fixture.ts';
 import { offsetContour } from './offset.ts';
 import type { OffsetContourOutcome } from './outcome.ts';
+import { CHORD_ERROR, inWasm } from './peers.bench.ts';
 import type { RandomShape } from './random-shapes.fixture.ts';
 import { randomShape } from './random-shapes.fixture.ts';
-import { areaByLibrary } from './second-library.fixture.ts';
-
-/** mm: how closely the second library follows arcs. */
-const CHORD_ERROR = 1e-4;
 
 /** Shapes asked for, not counting those that meet themselves; some two in a row are needed for each. */
 const ENOUGH = 1000;
 
-const judge = ({ contour, distance }: RandomShape, outcome: OffsetContourOutcome): string[] => {
+const judge = async ({ contour, distance }: RandomShape, outcome: OffsetContourOutcome): Promise<string[]> => {
   if (outcome.kind !== 'offset' && outcome.kind !== 'vanished') return [JSON.stringify(outcome)];
   const results: readonly Contour[] = outcome.kind === 'offset' ? [...outcome.contours, ...outcome.enclosed] : [];
   const leftward = areaOf(contour) > 0;
-  const confirmed = areaByLibrary([leftward ? contour : reverseChain(contour)], leftward ? -distance : distance, CHORD_ERROR);
+  const confirmed = (await inWasm(leftward ? contour : reverseChain(contour))).run(leftward ? distance : -distance)();
   const around = perimeterOf(contour) + results.reduce((sum, c) => sum + perimeterOf(c), 0);
   const off = Math.abs(Math.abs(totalArea(results)) - confirmed);
   const faults = faultsOf([contour], results, distance);
@@ -29,7 +26,7 @@ const judge = ({ contour, distance }: RandomShape, outcome: OffsetContourOutcome
 };
 
 describe('random shapes of lines and arcs', () => {
-  it('keep every promise, and none is passed over but those that another search finds to meet themselves', () => {
+  it('keep every promise, and none is passed over but those that another search finds to meet themselves', async () => {
     const faults: string[] = [];
     let judged = 0;
     for (let number = 0; judged < ENOUGH; number++) {
@@ -39,7 +36,7 @@ describe('random shapes of lines and arcs', () => {
       if (meets !== (outcome.kind === 'self-crossing')) faults.push(`shape ${number}: ${outcome.kind}, but the other search says ${meets}`);
       if (meets) continue;
       judged++;
-      faults.push(...judge(shape, outcome).map((f) => `shape ${number} by ${shape.distance}: ${f}`));
+      faults.push(...(await judge(shape, outcome)).map((f) => `shape ${number} by ${shape.distance}: ${f}`));
     }
     expect(faults).toEqual([]);
   });

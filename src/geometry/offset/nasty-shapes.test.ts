@@ -7,7 +7,7 @@ import { mirroring, rotation, scaling, transformChain } from '../transform.ts';
 import { faultsOf, totalArea } from './judge.fixture.ts';
 import { NASTY_SHAPES } from './nasty-shapes.fixture.ts';
 import { offsetContour } from './offset.ts';
-import { areaByLibrary } from './second-library.fixture.ts';
+import { CHORD_ERROR, inWasm } from './peers.bench.ts';
 
 interface Pose {
   readonly how: string;
@@ -36,9 +36,6 @@ const posesOf = (contour: Contour, distance: number): readonly Pose[] => {
 /** Large shapes are posed in fewer ways, for the time it takes. */
 const LARGE = 1000;
 
-/** mm: how closely the second library follows arcs. */
-const CHORD_ERROR = 1e-4;
-
 /** mm: the library counts whole nanometres, and knows nothing of shapes thinner than that. */
 const THINNEST = 1e-6;
 
@@ -61,7 +58,7 @@ describe('nasty shapes', () => {
 
   const cases = NASTY_SHAPES.flatMap((s) => s.distances.flatMap((d) => [d, -d].map((distance) => ({ ...s, distance }))));
 
-  it.each(cases)('keep the promises: $name by $distance', ({ contour, distance }) => {
+  it.each(cases)('keep the promises: $name by $distance', async ({ contour, distance }) => {
     const poses = posesOf(contour, distance).slice(0, contour.segments.length > LARGE ? 2 : undefined);
     const areas = poses.map((pose) => {
       const results = resultsOf(pose);
@@ -76,7 +73,7 @@ describe('nasty shapes', () => {
     // At a special distance poses may differ by the hair that the distance was changed by.
     for (const other of areas) expect(Math.abs(other.area - plain.area), other.how).toBeLessThanOrEqual(1e-6 * (1 + other.around));
     if ((2 * Math.abs(areaOf(contour))) / perimeterOf(contour) < THINNEST) return;
-    const confirmed = areaByLibrary([contour], -distance, CHORD_ERROR);
+    const confirmed = (await inWasm(contour)).run(distance)();
     expect(Math.abs(plain.area - confirmed)).toBeLessThanOrEqual(2 * CHORD_ERROR * (perimeterOf(contour) + plain.around) + 1e-6);
   });
 });

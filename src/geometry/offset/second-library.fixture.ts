@@ -1,4 +1,4 @@
-/** The second, independent polygon library, at whole nanometres, to confirm areas and distances in tests. */
+/** The second, independent polygon library, at whole nanometres, to confirm areas in tests and to measure against. */
 import { ClipperOffset, EndType, JoinType, type Path64, type Paths64 } from 'clipper2-ts';
 import type { Contour } from '../contour.ts';
 import { flatten } from '../flatten.ts';
@@ -9,19 +9,6 @@ export const NANO = 1e6;
 /** A contour as an inscribed polygon in nanometres. */
 export const polygonOf = (contour: Contour, chordError: number): Path64 =>
   flatten(contour, chordError).map((p) => ({ x: Math.round(p.x * NANO), y: Math.round(p.y * NANO) }));
-
-/**
- * Area in mm² of the offset with round corners; `growth` in mm is positive outwards. The contours run counter-clockwise, holes
- * clockwise.
- */
-export const areaByLibrary = (contours: readonly Contour[], growth: number, chordError: number): number =>
-  areaOfPolygons(
-    offsetByLibrary(
-      contours.map((c) => polygonOf(c, chordError)),
-      growth,
-      chordError,
-    ),
-  );
 
 export const offsetByLibrary = (polygons: Paths64, growth: number, chordError: number): Paths64 => {
   const engine = new ClipperOffset(2, chordError * NANO);

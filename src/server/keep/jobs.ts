@@ -1,14 +1,15 @@
-/** Jobs in plain files: each a folder with its record, its drawing, and the programs from elsewhere that were held against it. */
-import { mkdir, readFile, rename, stat } from 'node:fs/promises';
+/** Jobs in plain files: each a folder with its record, its drawing, and the programs from elsewhere that were held against it; and the bin. */
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { LogAddition, Saving } from '../message/answers.ts';
 import type { JobRecord, JobSummary, LogEntry } from '../message/job-record.ts';
-import { badField, notFound, Refusal } from '../refusal.ts';
+import { badField, Refusal } from '../refusal.ts';
+import { type BinKeeper, binIn } from './bin.ts';
 import { listing } from './list.ts';
-import { binFolder, jobFolder, kindOf } from './places.ts';
+import { jobFolder, kindOf } from './places.ts';
+import { type ProgramKeeper, programsIn } from './programs.ts';
 import { bringFolder, readRecord, writeRecord } from './record-file.ts';
 import { turns } from './turns.ts';
-import { writeWhole } from './whole-file.ts';
 
 /** What a job is brought in with. */
 export interface NewJob {
@@ -26,11 +27,8 @@ export interface Jobs {
   bringIn(job: NewJob): Promise<JobRecord>;
   save(id: string, saving: Saving): Promise<JobRecord>;
   write(id: string, entry: LogAddition): Promise<JobRecord>;
-  /** A program from elsewhere, kept with the job under the next number, counted from 1. */
-  keepProgram(id: string, name: string, content: Uint8Array): Promise<JobRecord>;
-  program(id: string, number: number): Promise<Buffer>;
-  /** Into the bin; nothing is deleted. */
-  throwAway(id: string): Promise<void>;
+  readonly programs: ProgramKeeper;
+  readonly bin: BinKeeper;
 }
 
 export interface Tools {
@@ -49,7 +47,9 @@ export const jobsIn = (folder: string, tools: Tools): Jobs => {
     open,
     drawing: async (id) => {
       const { drawingName } = await open(id);
-      return readBeside(folder, id, drawingFile(drawingName), `The drawing ${drawingName}`);
+      return readFile(join(jobFolder(folder, id), drawingFile(drawingName))).catch(() => {
+        throw new Refusal(500, 'damaged', `The drawing ${drawingName} of this job is missing in the folder jobs/${id}.`);
+      });
     },
     bringIn: async ({ name, drawingName, drawing, input }) => {
       const steps = [{ name: 'came in', input: { ...input } }];
@@ -59,35 +59,12 @@ export const jobsIn = (folder: string, tools: Tools): Jobs => {
     },
     save: (id, saving) => change(id, (record) => saved(record, saving)),
     write: (id, entry) => change(id, (record) => written(record, { ...entry, at: entry.at ?? tools.now() })),
-    keepProgram: (id, name, content) =>
-      inTurn(id, async () => {
-        const record = await open(id);
-        const programs = withProgram(record, { name, at: tools.now() });
-        await writeWhole(join(jobFolder(folder, id), programFile(programs.length)), content);
-        return writeRecord(folder, { ...record, programs, changed: tools.now() });
-      }),
-    program: async (id, number) => {
-      const kept = (await open(id)).programs?.[number - 1];
-      if (kept === undefined) throw notFound(`This job has no program ${number}.`);
-      return readBeside(folder, id, programFile(number), `The program ${kept.name}`);
-    },
-    throwAway: (id) =>
-      inTurn(id, async () => {
-        const from = jobFolder(folder, id);
-        if ((await stat(from).catch(() => undefined)) === undefined) throw notFound('There is no such job.');
-        await mkdir(binFolder(folder), { recursive: true, mode: 0o700 });
-        await rename(from, join(binFolder(folder), `${id}.${tools.now().replaceAll(/[^0-9]/g, '')}`));
-      }),
+    programs: programsIn(folder, inTurn, tools.now),
+    bin: binIn(folder, inTurn, tools.now),
   };
 };
 
 const drawingFile = (drawingName: string): string => `drawing.${kindOf(drawingName) ?? 'dxf'}`;
-const programFile = (number: number): string => `program-${number}.nc`;
-
-const readBeside = (folder: string, id: string, file: string, what: string): Promise<Buffer> =>
-  readFile(join(jobFolder(folder, id), file)).catch(() => {
-    throw new Refusal(500, 'damaged', `${what} of this job is missing in the folder jobs/${id}.`);
-  });
 
 const saved = (record: JobRecord, { revision, name, steps, cursor, line }: Saving): JobRecord => {
   if (record.revision !== revision) {
@@ -105,12 +82,4 @@ const written = (record: JobRecord, entry: LogEntry): JobRecord => {
   if (record.log.length >= MOST_ENTRIES)
     throw new Refusal(409, 'log-full', `The log of this job is full: it holds ${MOST_ENTRIES} entries.`);
   return { ...record, log: [...record.log, entry] };
-};
-
-const MOST_PROGRAMS = 100;
-
-const withProgram = ({ programs = [] }: JobRecord, program: { readonly name: string; readonly at: string }) => {
-  if (programs.length >= MOST_PROGRAMS)
-    throw new Refusal(409, 'too-many', `This job keeps ${MOST_PROGRAMS} programs from elsewhere already.`);
-  return [...programs, program];
 };

@@ -1,27 +1,38 @@
 /** The list of jobs, one row each; records that did not change since the last time are not read again. */
 import { readdir, stat } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import type { JobRecord, JobSummary } from '../message/job-record.ts';
 import { Refusal } from '../refusal.ts';
 import { isId, jobsFolder, RECORD } from './places.ts';
-import { readRecord, recordAt } from './record-file.ts';
+import { readRecordIn } from './record-file.ts';
 
 /** The one that changed last comes first. */
 export const listing = (folder: string): (() => Promise<JobSummary[]>) => {
-  const known = new Map<string, { readonly mark: string; readonly summary: JobSummary }>();
-  const rowOf = async (id: string): Promise<JobSummary> => {
-    const at = await stat(recordAt(folder, id)).catch(() => undefined);
-    const mark = at === undefined ? 'none' : `${at.mtimeMs} ${at.size} ${at.ino}`;
-    const before = known.get(id);
-    if (before?.mark === mark) return before.summary;
-    const summary = await readRecord(folder, id).then(summaryOf, (error: unknown) => faulty(id, error, at?.mtime));
-    known.set(id, { mark, summary });
-    return summary;
-  };
+  const rowOf = rowsIn(jobsFolder(folder));
   return async () => {
-    const there = await readdir(jobsFolder(folder), { withFileTypes: true });
     const rows: JobSummary[] = [];
-    for (const { name } of there.filter((t) => t.isDirectory() && isId(t.name))) rows.push(await rowOf(name));
+    for (const name of await foldersIn(jobsFolder(folder))) if (isId(name)) rows.push(await rowOf(name, name));
     return rows.sort((a, b) => (a.changed < b.changed ? 1 : a.changed > b.changed ? -1 : a.id < b.id ? -1 : 1));
+  };
+};
+
+/** Folders only: what a link leads to is not ours. */
+export const foldersIn = async (place: string): Promise<readonly string[]> =>
+  (await readdir(place, { withFileTypes: true })).filter((t) => t.isDirectory()).map((t) => t.name);
+
+/** The row of the job `id` that lies in a folder of `place`; a damaged one is told with its fault. */
+export const rowsIn = (place: string): ((name: string, id: string) => Promise<JobSummary>) => {
+  const known = new Map<string, { readonly mark: string; readonly summary: JobSummary }>();
+  return async (name, id) => {
+    const path = join(place, name);
+    const at = await stat(join(path, RECORD)).catch(() => undefined);
+    const mark = at === undefined ? 'none' : `${at.mtimeMs} ${at.size} ${at.ino}`;
+    const before = known.get(name);
+    if (before?.mark === mark) return before.summary;
+    const called = `${basename(place)}/${name}`;
+    const summary = await readRecordIn(path, id, called).then(summaryOf, (error: unknown) => faulty(id, called, error, at?.mtime));
+    known.set(name, { mark, summary });
+    return summary;
   };
 };
 
@@ -34,7 +45,7 @@ const summaryOf = ({ id, revision, name, drawingName, changed, line }: JobRecord
   ...(line === undefined ? {} : { line }),
 });
 
-const faulty = (id: string, error: unknown, changed = new Date(0)): JobSummary => ({
+const faulty = (id: string, called: string, error: unknown, changed = new Date(0)): JobSummary => ({
   id,
   revision: 0,
   name: id,
@@ -43,5 +54,5 @@ const faulty = (id: string, error: unknown, changed = new Date(0)): JobSummary =
   fault:
     error instanceof Refusal && error.status !== 404
       ? error.answer.sentence
-      : `The record of this job, jobs/${id}/${RECORD}, cannot be read; the folder was left as it is.`,
+      : `The record of this job, ${called}/${RECORD}, cannot be read; the folder was left as it is.`,
 });

@@ -9,16 +9,18 @@ import { settleFolder, writeThrough, writeWhole } from './whole-file.ts';
 
 export const recordAt = (folder: string, id: string): string => join(jobFolder(folder, id), RECORD);
 
-/** Throws a refusal where there is no such job, or where its record is damaged; a damaged one is left as it is. */
-export const readRecord = async (folder: string, id: string): Promise<JobRecord> => {
-  const text = await readFile(recordAt(folder, id), 'utf8').catch((error: { code?: string }) => {
+export const readRecord = (folder: string, id: string): Promise<JobRecord> => readRecordIn(jobFolder(folder, id), id, `jobs/${id}`);
+
+/** Throws a refusal where there is no such job, or where its record is damaged; a damaged one is left as it is. `called` is what its folder is called to people. */
+export const readRecordIn = async (path: string, id: string, called: string): Promise<JobRecord> => {
+  const text = await readFile(join(path, RECORD), 'utf8').catch((error: { code?: string }) => {
     if (error.code === 'ENOENT' || error.code === 'ENOTDIR') throw notFound('There is no such job.');
     throw error;
   });
   const parsed = parseFile(recordSchema, text, RECORD);
   const fault = parsed.kind === 'bad' ? parsed.findings[0]?.sentence : strangeness(parsed.value, id);
   if (fault === undefined && parsed.kind === 'parsed') return parsed.value;
-  const sentence = `The record of this job, jobs/${id}/${RECORD}, is damaged and was left as it is: ${fault}`;
+  const sentence = `The record of this job, ${called}/${RECORD}, is damaged and was left as it is: ${fault}`;
   throw new Refusal(500, 'damaged', sentence, parsed.kind === 'bad' ? said(parsed.findings) : {});
 };
 

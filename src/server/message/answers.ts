@@ -8,6 +8,20 @@ export const summarySchema = recordSchema
     fault: z.string().optional().describe('Why the job cannot be opened; its files are left as they are'),
   });
 
+/** A job that was thrown away: whole, in a folder of its own in the bin. */
+export const binnedSchema = summarySchema.extend({
+  bin: z
+    .string()
+    .regex(/^[a-z0-9]{8,40}\.\d{17}$/)
+    .describe('Name of its folder in the bin'),
+  thrown: z.iso.datetime().describe('When it was thrown away'),
+});
+
+export const binSchema = z.strictObject({
+  folder: z.string().describe('Where the bin lies on the disk of the server'),
+  jobs: z.array(binnedSchema),
+});
+
 /** The server says when, unless the entry was written down while the server was gone. */
 export const entrySchema = logEntrySchema.partial({ at: true });
 
@@ -43,6 +57,8 @@ export const errorSchema = z.strictObject({
 });
 
 export type ShopRecord = z.infer<typeof shopRecordSchema>;
+export type BinnedJob = z.infer<typeof binnedSchema>;
+export type Bin = z.infer<typeof binSchema>;
 export type LogAddition = z.infer<typeof entrySchema>;
 export type ServerError = z.infer<typeof errorSchema>;
 export type Saving = z.infer<typeof savingSchema>;
@@ -56,6 +72,10 @@ export const paths = {
   /** Programs from elsewhere that are kept with the job; the first one is number 1. */
   programs: (id: string): string => `/api/jobs/${id}/programs`,
   program: (id: string, number: number | string): string => `/api/jobs/${id}/programs/${number}`,
+  programBack: (id: string, number: number | string): string => `/api/jobs/${id}/programs/${number}/put-back`,
+  /** Jobs that were thrown away, by the name of their folder in the bin. */
+  bin: '/api/bin',
+  jobBack: (bin: string): string => `/api/bin/${bin}/put-back`,
   /** A file of the handout: 'program', 'set-up-sheet', 'quotation' ... of the revision that is saved. */
   file: (id: string, name: string): string => `/api/jobs/${id}/files/${name}`,
   shop: '/api/shop',

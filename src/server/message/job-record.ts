@@ -30,8 +30,14 @@ export const recordSchema = z.strictObject({
   log: z.array(logEntrySchema).max(5000),
   /** Programs from elsewhere that were held against the drawing, by the number they are kept under, counted from 1. */
   programs: z
-    .array(z.strictObject({ name: z.string().max(200), at: z.string().max(40).describe('When it came, ISO 8601') }))
-    .max(100)
+    .array(
+      z.strictObject({
+        name: z.string().max(200),
+        at: z.string().max(40).describe('When it came, ISO 8601'),
+        away: z.string().max(40).optional().describe('When it was taken away, ISO 8601; its file stays, and it can be put back'),
+      }),
+    )
+    .max(1000)
     .optional(),
   /** The answer in one line as the page last saw it, for the list of jobs. */
   line: z.string().max(500).optional(),

@@ -1,6 +1,6 @@
 /** Routes of the jobs that are kept: list, open, save, throw away. */
 import { z } from 'zod';
-import { paths, savedSchema, savingSchema, summarySchema } from '../message/answers.ts';
+import { binnedSchema, paths, savedSchema, savingSchema, summarySchema } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
 import { errors, idParams, MB, type Room, type Server } from './room.ts';
 
@@ -34,10 +34,13 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
   );
   server.delete(
     job,
-    { schema: { summary: 'Moves a job into the bin folder', params: idParams, response: { 204: z.undefined(), ...errors(404) } } },
-    async ({ params }, reply) => {
-      await jobs.throwAway(params.id);
-      return reply.code(204).send();
+    {
+      schema: {
+        summary: 'Moves a job into the bin, from which it can be put back; answers with what it is called there',
+        params: idParams,
+        response: { 200: binnedSchema, ...errors(404) },
+      },
     },
+    ({ params }) => jobs.bin.throwAway(params.id),
   );
 };

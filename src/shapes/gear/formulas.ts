@@ -94,6 +94,7 @@ export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'bac
 export const toothThicknessInside: typeof toothThickness = {
   ...toothThickness,
   text: 's = m (π / 2 - 2 x tan α) - j / cos α',
+  unchecked: 'the thickness of an external tooth with the shift turned about',
   compute: (values) => toothThickness.compute({ ...values, shift: -values.shift }),
 };
 
@@ -214,6 +215,7 @@ export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
   source: SOURCE,
   unit: '1',
   inputs: { begins: mm('contact begins'), ends: mm('contact ends'), basePitch: mm('base pitch') },
+  unchecked: 'what it is by definition; the two ends of the contact are the work',
   compute: ({ begins, ends, basePitch: p }) => (ends - begins) / p,
 };
 
@@ -230,6 +232,7 @@ export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngl
     pressureAngle: angle('pressure angle'),
     pin: mm('pin'),
   },
+  unchecked: 'plane geometry of a pin between two straight flanks; no table was at hand',
   compute: ({ back, pitch, thickness, pressureAngle, pin }) =>
     back - (pitch - thickness) / (2 * Math.tan(pressureAngle)) + (pin / 2) * (1 + 1 / Math.sin(pressureAngle)),
 };

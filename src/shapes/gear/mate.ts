@@ -65,14 +65,7 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
         'gear-impossible',
       ),
     );
-  const how = `the angle α_w with inv α_w = inv α + 2 tan α ${inRing ? '(x2 - x1) / (z2 - z1)' : '(x1 + x2) / (z1 + z2)'}`;
-  const working = derived('working-angle', 'working pressure angle', found, 'rad', how, [
-    pressureAngle,
-    teeth,
-    mateTeeth,
-    shift,
-    mateShift,
-  ]);
+  const working = workingFigure(figures, found, inRing, mateTeeth, mateShift);
   const distance = apply(
     centreDistance,
     { module, teeth, mateTeeth, pressureAngle, workingAngle: working },
@@ -111,6 +104,18 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
     ],
     findings: [...interference(own, wheel, distance.value, module.value), ...short(ratio.value)],
   };
+};
+
+/** The working pressure angle as a figure that says how it was found. */
+const workingFigure = (
+  { pressureAngle, teeth, shift }: ToothFigures,
+  found: number,
+  inRing: boolean,
+  mateTeeth: Figure,
+  mateShift: Figure,
+): Figure => {
+  const how = `the angle α_w with inv α_w = inv α + 2 tan α ${inRing ? '(x2 - x1) / (z2 - z1)' : '(x1 + x2) / (z1 + z2)'}`;
+  return derived('working-angle', 'working pressure angle', found, 'rad', how, [pressureAngle, teeth, mateTeeth, shift, mateShift]);
 };
 
 const only = (finding: Finding): Paired => ({ sizes: [], findings: [finding] });

@@ -18,6 +18,7 @@ export const rackDistance: Formula<'module' | 'teeth' | 'shift'> = {
     teeth: { unit: '1', name: 'teeth of the gear' },
     shift: { unit: '1', name: 'profile shift of the gear' },
   },
+  unchecked: 'the gear rolls on the line of the rack that touches its reference circle',
   compute: ({ module, teeth, shift }) => module * (teeth / 2 + shift),
 };
 

@@ -1,0 +1,98 @@
+/** The rows of the list: each job with its answer in one line; one that was just put away leaves its row, with the way back. */
+import { type ReactNode, useEffect, useRef } from 'react';
+import type { BinnedJob } from '../../server/message/answers.ts';
+import type { JobSummary } from '../../server/message/job-record.ts';
+import { jobsWords as words } from '../words/page.ts';
+import { changedWhen, type PutAway } from './put-away.ts';
+import { toldLine } from './told-line.ts';
+
+export type LinesById = Readonly<Record<string, string | undefined>>;
+
+interface JobListProps {
+  readonly jobs: readonly JobSummary[];
+  readonly lines: LinesById;
+  readonly away: PutAway;
+}
+
+export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
+  const rows = [...jobs, ...[...away.gone.values()].filter((g) => jobs.every((j) => j.id !== g.id))];
+  if (rows.length === 0)
+    return (
+      <section className="empty">
+        <h2>{words.empty}</h2>
+        <p>{words.emptyHelp}</p>
+      </section>
+    );
+  return (
+    <ul className="job-list">
+      {rows
+        .toSorted((a, b) => b.changed.localeCompare(a.changed))
+        .map((job) => {
+          const gone = away.gone.get(job.id);
+          return gone === undefined ? (
+            <JobRow key={job.id} job={job} line={job.line ?? lines[job.id]} away={away} />
+          ) : (
+            <GoneRow key={job.id} job={gone} away={away} />
+          );
+        })}
+    </ul>
+  );
+};
+
+interface JobRowProps {
+  readonly job: JobSummary;
+  readonly line: string | undefined;
+  readonly away: PutAway;
+}
+
+const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
+  const { id, name, drawingName, fault } = job;
+  const link = useRef<HTMLAnchorElement>(null);
+  const isBack = away.back?.id === id;
+  useEffect(() => {
+    if (isBack) link.current?.focus();
+  }, [isBack]);
+  return (
+    <li className="job-row">
+      <h2>
+        <a ref={link} href={`/job/${id}`}>
+          {name}
+        </a>
+      </h2>
+      {fault === undefined ? (
+        <p className="job-line">{line === undefined ? words.noLine : toldLine(line)}</p>
+      ) : (
+        <p className="job-line fault">{fault}</p>
+      )}
+      <p className="job-about">
+        {drawingName}, {changedWhen(job)}{' '}
+        <button type="button" className="plain quiet" aria-label={words.removeOf(name)} onClick={() => away.putAway(id)}>
+          {words.remove}
+        </button>
+      </p>
+      <Fault sentence={away.faults.get(id)} />
+    </li>
+  );
+};
+
+/** What had the focus is gone with the row: the way back gets it. */
+const GoneRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway }): ReactNode => {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => button.current?.focus(), []);
+  return (
+    <li className="job-row gone">
+      <p role="status">{words.wasPutAway(job.name)}</p>{' '}
+      <button ref={button} type="button" aria-label={words.putBackOf(job.name)} onClick={() => away.putBack(job)}>
+        {words.putBack}
+      </button>
+      <Fault sentence={away.faults.get(job.id)} />
+    </li>
+  );
+};
+
+export const Fault = ({ sentence }: { readonly sentence: string | undefined }): ReactNode =>
+  sentence === undefined ? null : (
+    <p className="fault" role="alert">
+      {sentence}
+    </p>
+  );

@@ -1,0 +1,16 @@
+/** A part by numbers as the sheet shows it: its name, and its sizes with how each is taken. */
+import type { JobFacts } from '../../documents/facts.ts';
+import { shown } from './figure-view.ts';
+import type { ShapeView } from './views.ts';
+
+export const shapeView = ({ shape }: JobFacts): ShapeView | undefined =>
+  shape === undefined
+    ? undefined
+    : {
+        name: shape.name,
+        sizes: shape.sizes.map(({ figure, limits, taking }) => ({
+          shown: shown(figure),
+          ...(limits === undefined ? {} : { limits }),
+          ...(taking === undefined ? {} : { taking }),
+        })),
+      };

@@ -1,0 +1,76 @@
+/** Contours that are begun from the edge of the block instead of from a hole: where the wire stands, and what is said of it. */
+import type { Finding } from '../../finding/finding.ts';
+import { windingIn } from '../../geometry/contain.ts';
+import { type Lookup, nearestIn } from '../../geometry/lookup.ts';
+import { type Line, line, type Point } from '../../geometry/segment.ts';
+import type { DesignStep } from '../contour/design-step.ts';
+import type { Visit } from '../contour/layout.ts';
+import { plain } from '../contour/legs.ts';
+import { find } from '../findings.ts';
+import type { ContourPlan, StartHole } from '../plan.ts';
+
+/** The wire stands this much clear of the block, mm, besides half its kerf. */
+const CLEAR = 1;
+
+/** A way out of the block is not looked for any further, mm. */
+const FARTHEST = 2000;
+
+/**
+ * How far to go from a place before the wire stands clear outside the block, mm; none where no way leads out. Steps by the distance
+ * to the edge, so that it never passes a good place by much.
+ */
+export const wayOutOfBlock = (at: Point, way: Point, edge: Lookup, halfKerf: number): number | undefined => {
+  const need = CLEAR + halfKerf;
+  for (let gone = 0, steps = 0; gone < FARTHEST && steps < 2000; steps += 1) {
+    const p = { x: at.x + way.x * gone, y: at.y + way.y * gone };
+    const { distance } = nearestIn(edge, p);
+    const outside = windingIn(edge, p) === 0;
+    if (outside && distance >= need - 1e-9) return gone;
+    gone += Math.max(0.02, outside ? need - distance : distance);
+  }
+  return undefined;
+};
+
+/** No hole: the wire is threaded beside the block. */
+export const besideBlock = (at: Point): StartHole => ({ at, diameter: 0, origin: 'block edge' });
+
+/**
+ * Visits of an opening whose wire comes in from beside the block: threaded there, and led to where a hole would be, through the
+ * contour at its entry.
+ */
+export const enteredFrom = (visits: readonly Visit[], from: Point, inside: Point): readonly Visit[] =>
+  visits.map((visit) => ({ ...visit, steps: visit.steps.flatMap((step, i) => ledIn(step, visit.steps[i - 1], from, inside)) }));
+
+const ledIn = (step: DesignStep, before: DesignStep | undefined, from: Point, inside: Point): readonly DesignStep[] => {
+  if (step.kind === 'thread') return [{ kind: 'thread', at: from }];
+  if (step.kind === 'condition' && before?.kind === 'thread') return [step, ...plain(step.pass, from, inside, 'approach')];
+  return [step];
+};
+
+/** The slit that such an opening leaves in the block, from beside the block to its entry. */
+export const slitOf = ({ hole, entry, kept }: Pick<ContourPlan, 'hole' | 'entry' | 'kept'>): Line | undefined =>
+  hole.origin === 'block edge' && kept === 'die' ? line(hole.at, entry.at) : undefined;
+
+/** A frame that is cut open gives way. */
+export const openedFrame = ({ loop, hole, kept }: Pick<ContourPlan, 'loop' | 'hole' | 'kept'>): Finding =>
+  find(
+    'frame-cut-open',
+    `${loop} is begun from the edge of the block, at (${hole.at.x.toFixed(3)}, ${hole.at.y.toFixed(3)}), as you asked. ${
+      kept === 'die' ? 'The lead stays as a slit in the block, and the ring around the opening' : 'The frame around the part'
+    } is cut open there and springs.`,
+    {
+      place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: 2, loop },
+      remedy: 'Begin it from a hole inside the block where accuracy matters: a closed frame is stiffer (common practice).',
+    },
+  );
+
+/** Nothing to start from on that side. */
+export const noWayIn = (name: string, loop: string, at: Point): Finding =>
+  find(
+    'no-way-in-from-edge',
+    `No straight way leads from the edge of the block to ${name} that keeps clear of everything else and leaves the loose piece whole.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop },
+      remedy: `Leave start.${loop} out, so that it is begun from a hole.`,
+    },
+  );

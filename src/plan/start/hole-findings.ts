@@ -1,0 +1,54 @@
+/** Holes that the wire is threaded through, held against the wire, and holes of the job that nothing is begun from. */
+import type { Finding } from '../../finding/finding.ts';
+import type { Point } from '../../geometry/segment.ts';
+import type { Wire } from '../../physics/wire.ts';
+import { find } from '../findings.ts';
+import type { OpenCutPlan } from '../open/open.ts';
+import type { ContourPlan } from '../plan.ts';
+import type { GivenHole } from '../question.ts';
+
+/** A hole takes at least so many times the wire's diameter: common practice, no source. */
+const THREADABLE = 1.3;
+
+/** `given`: holes that the job names itself. */
+export const holeFindings = (
+  contours: readonly ContourPlan[],
+  lines: readonly OpenCutPlan[],
+  wire: Wire,
+  given: readonly GivenHole[],
+): readonly Finding[] => {
+  const begun = new Set([...contours.map((c) => c.hole.at), ...lines.flatMap((l) => [l.from.at, l.to.at])].map(spelled));
+  return [...tooFine(contours, wire), ...given.filter(({ at }) => !begun.has(spelled(at))).map(notUsed)];
+};
+
+/** Contours of one shape are moved copies: their holes may be off by the last digits of a number. */
+const spelled = ({ x, y }: Point): string => `${x.toFixed(4)} ${y.toFixed(4)}`;
+
+const tooFine = (contours: readonly ContourPlan[], wire: Wire): readonly Finding[] => {
+  const least = Math.ceil(wire.diameter * THREADABLE * 100 - 1e-9) / 100;
+  const fine = contours.filter(({ hole }) => hole.origin !== 'block edge' && hole.diameter < least);
+  const first = fine[0];
+  if (first === undefined) return [];
+  const others = fine.length === 1 ? '' : ` (and of ${fine.length - 1} more)`;
+  const { at, diameter } = first.hole;
+  return [
+    find(
+      'hole-too-fine',
+      `The start hole of ${first.loop}${others} is ${Number(diameter.toFixed(3))} mm wide; ${wire.name} wire wants at least ${least} mm to be threaded.`,
+      {
+        place: { kind: 'spot', x: at.x, y: at.y, reach: least, loop: first.loop },
+        remedy: `Drill it ${least} mm wide or more, or cut with a finer wire.`,
+      },
+    ),
+  ];
+};
+
+const notUsed = ({ at, diameter }: GivenHole): Finding =>
+  find(
+    'hole-not-used',
+    `Nothing is begun from the hole of ${Number(diameter.toFixed(3))} mm that the job gives at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}).`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: diameter / 2 },
+      remedy: 'Look whether it lies where it is meant, and whether it takes metal that must stay: the proof does not know it.',
+    },
+  );

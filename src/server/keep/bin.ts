@@ -1,0 +1,78 @@
+/** The bin: jobs that were thrown away, each whole in a folder named by its id and the moment. Nothing is ever deleted here. */
+import { lstat, mkdir, rename } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type BinnedJob, binnedSchema } from '../message/answers.ts';
+import type { JobSummary } from '../message/job-record.ts';
+import { notFound, Refusal } from '../refusal.ts';
+import { foldersIn, rowsIn } from './list.ts';
+import { binFolder, jobFolder, jobsFolder } from './places.ts';
+import type { Turns } from './turns.ts';
+import { settleFolder } from './whole-file.ts';
+
+export interface BinKeeper {
+  /** The one that was thrown away last comes first. */
+  list(): Promise<BinnedJob[]>;
+  throwAway(id: string): Promise<BinnedJob>;
+  /** Back among the jobs, byte for byte as it was. `bin` is the name of its folder in the bin. */
+  putBack(bin: string): Promise<JobSummary>;
+}
+
+/** Shares its turns with whatever else changes a job: what is being saved is saved before it goes. */
+export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeeper => {
+  const place = binFolder(folder);
+  const [rowIn, rowOut] = [rowsIn(place), rowsIn(jobsFolder(folder))];
+  const binned = async ({ bin, id, thrown }: Named): Promise<BinnedJob> => ({ ...(await rowIn(bin, id)), bin, thrown });
+  return {
+    list: async () => {
+      const rows: BinnedJob[] = [];
+      for (const name of (await isThere(place)) ? await foldersIn(place) : []) {
+        const named = namedBy(name);
+        if (named !== undefined) rows.push(await binned(named));
+      }
+      return rows.sort((a, b) => (a.thrown < b.thrown ? 1 : a.thrown > b.thrown ? -1 : a.id < b.id ? -1 : 1));
+    },
+    throwAway: (id) =>
+      inTurn(id, async () => {
+        const from = jobFolder(folder, id);
+        if (!(await isThere(from))) throw notFound('There is no such job.');
+        await mkdir(place, { recursive: true, mode: 0o700 });
+        const thrown = new Date(now()).toISOString();
+        const bin = `${id}.${thrown.replaceAll(/[^0-9]/g, '')}`;
+        await moved(from, join(place, bin));
+        return binned({ bin, id, thrown });
+      }),
+    putBack: (bin) => {
+      const named = namedBy(bin);
+      if (named === undefined) throw notFound('There is no such job in the bin.');
+      return inTurn(named.id, async () => {
+        const [from, to] = [join(place, bin), jobFolder(folder, named.id)];
+        if (!(await isThere(from))) throw notFound('There is no such job in the bin any more.');
+        if (await isThere(to))
+          throw new Refusal(409, 'there-already', 'This job is among the jobs already; the one in the bin was left there.');
+        await moved(from, to);
+        return rowOut(named.id, named.id);
+      });
+    },
+  };
+};
+
+interface Named {
+  readonly bin: string;
+  readonly id: string;
+  readonly thrown: string;
+}
+
+/** What the name of a folder in the bin says; none where it is not one of ours. */
+const namedBy = (bin: string): Named | undefined => {
+  const [id = '', digits = ''] = bin.split('.');
+  const thrown = digits.replace(/^(\d{4})(\d\d)(\d\d)(\d\d)(\d\d)(\d\d)(\d{3})$/, '$1-$2-$3T$4:$5:$6.$7Z');
+  const ours = binnedSchema.pick({ bin: true, thrown: true }).safeParse({ bin, thrown }).success;
+  return ours ? { bin, id, thrown } : undefined;
+};
+
+const isThere = async (path: string): Promise<boolean> => (await lstat(path).catch(() => undefined))?.isDirectory() === true;
+
+const moved = async (from: string, to: string): Promise<void> => {
+  await rename(from, to);
+  for (const parent of [join(from, '..'), join(to, '..')]) await settleFolder(parent);
+};

@@ -1,0 +1,77 @@
+/** Routes of programs from elsewhere: kept with a job, handed out, taken away, put back. */
+import { z } from 'zod';
+import { paths } from '../message/answers.ts';
+import { recordSchema } from '../message/job-record.ts';
+import { badField } from '../refusal.ts';
+import { asBytes, bytesAnswer } from './bytes.ts';
+import { filesBody, LARGEST_UPLOAD, partsOf } from './parts.ts';
+import { errors, idParams, type Room, type Server } from './room.ts';
+
+const oneOf = idParams.extend({ number: z.coerce.number().int().min(1).max(1000) });
+
+export const programRoutes = (server: Server, room: Room): void => {
+  keepRoute(server, room);
+  const { programs } = room.jobs;
+  server.get(
+    paths.program(':id', ':number'),
+    {
+      schema: {
+        summary: 'A program from elsewhere, byte for byte as it came; the first one is number 1',
+        params: oneOf,
+        produces: ['application/octet-stream'],
+        response: { 200: bytesAnswer, ...errors(404) },
+      },
+    },
+    async ({ params }, reply) => {
+      const { name, content } = await programs.open(params.id, params.number);
+      return asBytes(reply, name, content);
+    },
+  );
+  server.delete(
+    paths.program(':id', ':number'),
+    {
+      schema: {
+        summary: 'Takes a program from elsewhere out of the job; its file stays, and it can be put back',
+        params: oneOf,
+        response: { 200: recordSchema, ...errors(404) },
+      },
+    },
+    ({ params }) => programs.takeAway(params.id, params.number),
+  );
+  server.post(
+    paths.programBack(':id', ':number'),
+    {
+      schema: {
+        summary: 'Puts a program that was taken away back into the job',
+        params: oneOf,
+        response: { 200: recordSchema, ...errors(404, 409) },
+      },
+    },
+    ({ params }) => programs.putBack(params.id, params.number),
+  );
+};
+
+const keepRoute = (server: Server, { jobs }: Room): void => {
+  const { validatorCompiler, ...form } = filesBody;
+  server.post(
+    paths.programs(':id'),
+    {
+      bodyLimit: LARGEST_UPLOAD,
+      schema: {
+        summary: 'Keeps programs from elsewhere with the job',
+        params: idParams,
+        ...form,
+        response: { 201: recordSchema, ...errors(400, 404, 409, 413, 415) },
+      },
+      validatorCompiler,
+    },
+    async (request, reply) => {
+      const { id } = request.params;
+      await jobs.open(id);
+      const parts = await partsOf(request);
+      if (parts.length === 0) throw badField('files', 'No file came.');
+      for (const { name, bytes } of parts) await jobs.programs.keep(id, name, bytes);
+      return reply.code(201).send(await jobs.open(id));
+    },
+  );
+};

@@ -1,0 +1,148 @@
+/** What comes from elsewhere and what is put away: programs held against the drawing and kept with the job, jobs that go into the bin, and both ways back. */
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, keptInput, recordOf, saved } from './hands.ts';
+import { type Stand, shutOut, stand } from './stand.ts';
+
+let server: Stand;
+let example: string;
+beforeAll(async () => {
+  server = await stand();
+  example = await exampleOf(server);
+});
+afterAll(() => server.close());
+
+const focused = (page: Page): Promise<unknown> =>
+  page.evaluate('document.activeElement.getAttribute("aria-label") ?? document.activeElement.textContent');
+
+describe('programs from elsewhere', () => {
+  let page: Page;
+  let errors: readonly string[];
+  let own = '';
+  beforeAll(async () => {
+    ({ page, errors } = await server.open(`/job/${example}`));
+    await answered(page);
+    own = await (await fetch(`${server.address}/api/jobs/${example}/files/program`)).text();
+  });
+
+  const row = (name: string) => page.locator('.other-program', { hasText: name });
+  const verdict = (name: string, says: string): Promise<void> =>
+    row(name).locator(`.other-verdict[data-verdict="${says}"][data-older="false"]`).waitFor();
+  const way = (says: string) => page.getByRole('button', { name: says, exact: true });
+  /** In the last pass one block goes a tenth of a millimetre too far. */
+  const spoilt = (): string =>
+    own.replace(/(G41 D3[\s\S]*?\n(?:N\d+ )?(?:G01 )?X)(-?[\d.]+)/, (_, before, x) => `${before}${(Number(x) + 0.1).toFixed(4)}`);
+
+  it('that are dropped anywhere on a sheet are told from drawings by their content, proven in their place and kept', async () => {
+    await page.evaluate('scrollTo(0, 0)');
+    await drop(page, [fileOf('as sent.txt', own)]);
+    await verdict('as sent.txt', 'proven');
+    expect(await focused(page)).toBe('as sent.txt');
+    await page.locator('.verdict', { hasText: 'as sent.txt is proven' }).waitFor();
+    expect(new URL(page.url()).pathname).toBe(`/job/${example}`);
+    expect(spoilt()).not.toBe(own);
+    await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', 'G21 G90\nDear Sir\n\nM02\n'), fileOf('photo.png', '\u0089PNG')]);
+    await verdict('spoilt.dxf', 'not proven');
+    await page.locator('.uploads .fault', { hasText: 'photo.png is neither' }).waitFor();
+    await expect
+      .poll(async () => (await recordOf(server, example)).programs?.map((p) => p.name))
+      .toEqual(['as sent.txt', 'spoilt.dxf', 'letter.nc']);
+  });
+
+  it('that cannot be read are told with the line, which leads to their text', async () => {
+    await way('letter.nc').click();
+    await verdict('letter.nc', 'not proven');
+    const found = row('letter.nc').locator('.judged li');
+    expect(await found.count()).toBe(1);
+    expect(await found.textContent()).toContain('The block in line 2 has the letter D without a number.');
+    await found.getByRole('button', { name: 'line 2' }).click();
+    expect(await row('letter.nc').locator('[role="option"][aria-selected="true"] code').textContent()).toBe('Dear Sir');
+    expect(await shutOut(page, '.prove-other')).toEqual([]);
+  });
+
+  it('are there after a reload, and are proven anew against what is asked now', async () => {
+    await page.reload();
+    await answered(page);
+    await page.locator('.prove-other').scrollIntoViewIfNeeded();
+    await verdict('as sent.txt', 'proven');
+    await verdict('spoilt.dxf', 'not proven');
+    // In a higher block the gap is wider, and so are the offsets: an inside arc of that program is too narrow for them.
+    await edit(page, 'height', '40');
+    await page.locator('.prove-other').scrollIntoViewIfNeeded();
+    await verdict('as sent.txt', 'not proven');
+    await page.getByRole('button', { name: 'Undo: height' }).click();
+    await verdict('as sent.txt', 'proven');
+  });
+
+  it('are handed out as they came, taken away and put back', async () => {
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'Download as sent.txt' }).click()]);
+    expect([download.suggestedFilename(), readFileSync(await download.path(), 'utf8')]).toEqual(['as sent.txt', own]);
+    await way('Take away spoilt.dxf').press('Enter');
+    await way('Put back spoilt.dxf').waitFor();
+    expect(await focused(page)).toBe('Put back spoilt.dxf');
+    await page.reload();
+    await page.locator('.other-taken summary').press('Enter');
+    await way('Put back spoilt.dxf').press('Enter');
+    await way('Take away spoilt.dxf').waitFor();
+    expect(await focused(page)).toBe('spoilt.dxf');
+    expect((await recordOf(server, example)).programs?.filter((p) => p.away !== undefined)).toEqual([]);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe('the bin', () => {
+  it('gives back what was put away, at once or later, by keyboard', async () => {
+    const { page, errors } = await server.open('/jobs');
+    const way = (says: string) => page.getByRole('button', { name: says, exact: true });
+    await page.waitForSelector('.job-list');
+    await drop(page, [fileAt('examples/split-jaw/split-jaw.dxf'), fileOf('part of it.nc', '%\nG21 G90\nM02\n%\n')]);
+    await page.waitForURL('**/job/*');
+    const id = jobIn(page);
+    await answered(page);
+    await saved(page);
+    await expect.poll(async () => (await recordOf(server, id)).line).toMatch(/^Yes/);
+    expect((await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
+    await page.goto(`${server.address}/jobs`);
+    await way('Put away split-jaw').press('Enter');
+    await way('Put back split-jaw').waitFor();
+    expect(await focused(page)).toBe('Put back split-jaw');
+    expect(await page.textContent('.job-row.gone [role="status"]')).toBe('split-jaw was put away into the bin.');
+    await page.keyboard.press('Enter');
+    await way('Put away split-jaw').waitFor();
+    expect(await focused(page)).toBe('split-jaw');
+    await way('Put away split-jaw').press('Enter');
+    await way('Put back split-jaw').waitFor();
+    await page.reload();
+    await page.locator('.bin summary', { hasText: 'In the bin: 1 job' }).press('Enter');
+    expect(await page.textContent('.bin-place code')).toBe(`${server.folder}/bin`);
+    expect(await shutOut(page)).toEqual([]);
+    expect(await page.locator('.job-row', { hasText: 'split-jaw' }).count()).toBe(0);
+    await way('Put back split-jaw').press('Enter');
+    await way('Put away split-jaw').waitFor();
+    expect(await focused(page)).toBe('split-jaw');
+    expect(await page.locator('.bin').count()).toBe(0);
+    expect((await recordOf(server, id)).programs).toHaveLength(1);
+    expect(errors).toEqual([]);
+    await page.context().close();
+  });
+
+  it('holds a job that is open in another tab, or still in its address: both say so and give it back', async () => {
+    const { page } = await server.open(`/job/${example}`);
+    const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${example}`, { method: 'DELETE' });
+    await answered(page);
+    await saved(page);
+    await putAway();
+    await edit(page, 'height', '28');
+    const notice = page.locator('.notice', { hasText: 'This job was put away' });
+    await notice.getByRole('button', { name: 'Put back' }).press('Enter');
+    await saved(page);
+    expect(await keptInput(server, example)).toMatchObject({ height: 28 });
+    await putAway();
+    await page.reload();
+    await page.getByRole('button', { name: 'Put back' }).press('Enter');
+    expect(await answered(page)).toContain('28 mm high');
+    await page.context().close();
+  });
+});
