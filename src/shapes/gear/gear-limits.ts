@@ -65,11 +65,19 @@ const reliefFault = (request: GearRequest, figures: ToothFigures, limits: Limits
   if (request.reliefAmount === 0) return undefined;
   const begin = reliefBegin(request, limits, figures);
   const [low, high] = [Math.max(limits.root, figures.base.value / 2), limits.tip - request.tipChamfer];
-  return begin > low && begin < high
+  if (!(begin > low && begin < high))
+    return impossible(
+      'reliefFrom',
+      `A tip relief from a diameter of ${(2 * begin).toFixed(3)} mm does not begin on the flank, which lies between ${(2 * low).toFixed(3)} and ${(2 * high).toFixed(3)} mm.`,
+    );
+  // Along an involute the way is half the square of the string over the base radius.
+  const base = figures.base.value / 2;
+  const way = (limits.tip ** 2 - begin ** 2) / 2 / base;
+  return request.reliefAmount <= way / 4
     ? undefined
     : impossible(
-        'reliefFrom',
-        `A tip relief from a diameter of ${(2 * begin).toFixed(3)} mm does not begin on the flank, which lies between ${(2 * low).toFixed(3)} and ${(2 * high).toFixed(3)} mm.`,
+        'reliefAmount',
+        `A tip relief of ${request.reliefAmount} mm over ${way.toFixed(3)} mm of flank is no relief any more: it bends the tooth.`,
       );
 };
 

@@ -62,10 +62,21 @@ const drawn = (
   return { kind: 'made', shape: gearReport(shown, request, figures, limits, findings) };
 };
 
-const noRoom = (what: 'root' | 'tip' | 'chamfer', request: GearRequest): Extract<MadeShape, { kind: 'refused' }> => {
-  const path = what === 'chamfer' ? 'tipChamfer' : what === 'tip' ? 'reliefAmount' : request.root === 'radius' ? 'rootRadius' : 'dedendum';
+const noRoom = (what: 'root' | 'tip' | 'chamfer' | 'relief', request: GearRequest): Extract<MadeShape, { kind: 'refused' }> => {
+  const fields = {
+    chamfer: 'tipChamfer',
+    tip: 'reliefAmount',
+    relief: 'reliefFrom',
+    root: request.root === 'radius' ? 'rootRadius' : 'dedendum',
+  };
+  const sentences = {
+    chamfer: `A tip chamfer of ${request.tipChamfer} mm has no room on the teeth.`,
+    tip: `A tip relief of ${request.reliefAmount} mm takes the whole tip away.`,
+    relief: 'The tip relief begins below the form diameter, where there is no involute yet.',
+    root: 'The flanks of a space meet above the root circle: the teeth have no room for their roots.',
+  };
   return {
     kind: 'refused',
-    findings: [find('gear-impossible', `There is no room for the ${what} of the teeth.`, { place: { kind: 'field', path } })],
+    findings: [find('gear-impossible', sentences[what], { place: { kind: 'field', path: fields[what] } })],
   };
 };
