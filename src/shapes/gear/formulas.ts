@@ -215,7 +215,6 @@ export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
   source: SOURCE,
   unit: '1',
   inputs: { begins: mm('contact begins'), ends: mm('contact ends'), basePitch: mm('base pitch') },
-  unchecked: 'what it is by definition; the two ends of the contact are the work',
   compute: ({ begins, ends, basePitch: p }) => (ends - begins) / p,
 };
 
@@ -232,7 +231,6 @@ export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngl
     pressureAngle: angle('pressure angle'),
     pin: mm('pin'),
   },
-  unchecked: 'plane geometry of a pin between two straight flanks; no table was at hand',
   compute: ({ back, pitch, thickness, pressureAngle, pin }) =>
     back - (pitch - thickness) / (2 * Math.tan(pressureAngle)) + (pin / 2) * (1 + 1 / Math.sin(pressureAngle)),
 };

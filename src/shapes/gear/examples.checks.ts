@@ -1,0 +1,192 @@
+/** Worked examples of gears that were read where others print them (CHECKS H, from 21 on), and how formulas are put together to answer them. */
+import type { CheckRow } from '../../quantity/check.ts';
+import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from '../involute.ts';
+import {
+  baseDiameter,
+  betweenPins,
+  chordalThickness,
+  contactRatio,
+  overPins,
+  overRackPin,
+  spanSize,
+  toothThickness,
+  virtualTeeth,
+} from './formulas.ts';
+import { type ToothFigures, toothFigures } from './tooth-figures.ts';
+import { stringTo } from './wheel.ts';
+
+const metric = 'elements-of-metric-gears';
+
+export const RAD = Math.PI / 180;
+export const teeth = (module: number, z: number, shift = 0, pressureAngle = 20 * RAD): ToothFigures =>
+  toothFigures({ module, pressureAngle, words: '' }, z, shift, 0);
+export const span = (figures: ToothFigures, spanned: number): number =>
+  spanSize.compute({ basePitch: figures.basePitch.value, baseThickness: figures.baseThickness.value, spanned });
+/** Pressure angle at the centre of a pin, rad. */
+export const pinAngle = (
+  { module, teeth: z, pressureAngle, thickness }: ToothFigures,
+  pin: number,
+  formula: typeof pinAngleExternal,
+): number => {
+  const values = { module: module.value, teeth: z.value, pressureAngle: pressureAngle.value, thickness: thickness.value, pin };
+  const angle = inverseInv(formula.compute(values));
+  return angle === 'none' ? Number.NaN : angle;
+};
+export const over = (figures: ToothFigures, pin: number): number =>
+  overPins.compute({ base: figures.base.value, teeth: figures.teeth.value, pin, pinAngle: pinAngle(figures, pin, pinAngleExternal) });
+export const between = (figures: ToothFigures, pin: number): number =>
+  betweenPins.compute({ base: figures.base.value, teeth: figures.teeth.value, pin, pinAngle: pinAngle(figures, pin, pinAngleInternal) });
+export const spur = {
+  module: 10,
+  teeth: 12,
+  thickness: toothThickness.compute({ module: 10, shift: 0.3, pressureAngle: 20 * RAD, backlash: 0 }),
+};
+export const helicalTeeth = virtualTeeth.compute({ teeth: 16, helix: 25 * RAD });
+export const helical = {
+  module: 5,
+  teeth: helicalTeeth,
+  thickness: toothThickness.compute({ module: 5, shift: 0.2, pressureAngle: 20 * RAD, backlash: 0 }),
+};
+
+/** Degrees, from the chord back. */
+const halfAngle = (tooth: Parameters<typeof chordalThickness.compute>[0]): number =>
+  Math.asin(chordalThickness.compute(tooth) / (tooth.module * tooth.teeth)) / RAD;
+/** Of teeth told across the gear: module and thickness are taken square to the teeth. */
+const [lean, across] = [22.5 * RAD, toothThickness.compute({ module: 4, shift: 0.3, pressureAngle: 20 * RAD, backlash: 0 })];
+const sunderland = {
+  module: 4 * Math.cos(lean),
+  teeth: virtualTeeth.compute({ teeth: 20, helix: lean }),
+  thickness: across * Math.cos(lean),
+};
+
+export const checks: readonly CheckRow[] = [
+  {
+    id: 'H-21a',
+    source: 'machinery-pins',
+    place: 'worked example',
+    question: '1 DP, 20°, z 32: size over pins of 1.728 in, in',
+    printed: '34.4130',
+    ours: () => over(teeth(1, 32), 1.728),
+  },
+  {
+    id: 'H-21b',
+    source: 'machinery-pins',
+    place: 'worked example',
+    question: '4 DP, 20°, z 32: size over pins of 0.432 in, in',
+    printed: '8.6032',
+    ours: () => over(teeth(1 / 4, 32), 1.728 / 4),
+  },
+  {
+    id: 'H-22a',
+    source: metric,
+    place: 'table 10-1',
+    question: 'm 10, z 12, x 0.3: half the angle of the tooth, °',
+    printed: '8.54270',
+    ours: () => halfAngle(spur),
+  },
+  {
+    id: 'H-22b',
+    source: metric,
+    place: 'table 10-2',
+    question: 'rack of m 3: chordal thickness, mm',
+    printed: '4.7124',
+    ours: () => toothThickness.compute({ module: 3, shift: 0, pressureAngle: 20 * RAD, backlash: 0 }),
+  },
+  {
+    id: 'H-22c',
+    source: metric,
+    place: 'table 10-3',
+    question: 'm_n 5, β 25°, z 16, x_n 0.2: half the angle of the virtual tooth, °',
+    printed: '4.57556',
+    ours: () => halfAngle(helical),
+  },
+  {
+    id: 'H-22d',
+    source: metric,
+    place: 'table 10-4',
+    question: 'm_t 4, β 22.5°, z 20, x_t 0.3: tooth thickness square to the teeth, mm',
+    printed: '6.6119',
+    ours: () => sunderland.thickness,
+  },
+  {
+    id: 'H-22e',
+    source: metric,
+    place: 'table 10-4',
+    question: 'the same: virtual teeth',
+    printed: '25.3620',
+    ours: () => sunderland.teeth,
+  },
+  {
+    id: 'H-22f',
+    source: metric,
+    place: 'table 10-4',
+    question: 'the same: half the angle of the virtual tooth, °',
+    printed: '4.04196',
+    ours: () => halfAngle(sunderland),
+  },
+  {
+    id: 'H-22g',
+    source: metric,
+    place: 'size over a pin, racks',
+    question: 'rack of m 1, back 14 mm below the reference line, pin 1.7: size over it, mm',
+    printed: '15.1774',
+    ours: () => overRackPin.compute({ back: 14, pitch: Math.PI, thickness: Math.PI / 2, pressureAngle: 20 * RAD, pin: 1.7 }),
+  },
+  {
+    id: 'H-23a',
+    source: 'shifted-pair',
+    place: 'items 13 and 20',
+    question: 'm 3, z 12: base diameter, mm',
+    printed: '33.8289',
+    ours: () => baseDiameter.compute({ reference: 36, pressureAngle: 20 * RAD }),
+  },
+  {
+    id: 'H-23b',
+    source: 'shifted-pair',
+    place: 'items 13 and 20',
+    question: 'm 3, z 24: base diameter, mm',
+    printed: '67.6579',
+    ours: () => baseDiameter.compute({ reference: 72, pressureAngle: 20 * RAD }),
+  },
+  {
+    id: 'H-23c',
+    source: 'shifted-pair',
+    place: 'items 4, 10, 18 and 20',
+    question: 'm 3, z 12 and 24, tips of 44.84 and 79.4 mm, 56.5 mm apart at 26.0888°: contact ratio',
+    printed: '1.202',
+    ours: () => {
+      const line = 56.5 * Math.sin(26.0888 * RAD);
+      const begins = line - stringTo(79.4 / 2, 36 * Math.cos(20 * RAD));
+      return contactRatio.compute({
+        begins,
+        ends: stringTo(44.84 / 2, 18 * Math.cos(20 * RAD)),
+        basePitch: 3 * Math.PI * Math.cos(20 * RAD),
+      });
+    },
+  },
+  {
+    id: 'H-24a',
+    source: 'generating-shift',
+    place: 'involute functions',
+    question: 'inv 21.2990642859°',
+    printed: '0.0181260949',
+    ours: () => inv(21.2990642859 * RAD),
+  },
+  {
+    id: 'H-24b',
+    source: 'generating-shift',
+    place: 'involute functions',
+    question: 'the angle whose involute function is 0.0259052382, °',
+    printed: '23.8707609654',
+    ours: () => Number(inverseInv(0.0259052382)) / RAD,
+    wider: { tolerance: 2e-8, reason: 'the involute function is printed to ten places, which leave so much of the angle open' },
+  },
+  {
+    id: 'H-25',
+    source: 'between-pins',
+    place: 'test case',
+    question: '24 DP, 20°, z 12 inside, tooth 0.06545 in, pins 0.060 in: size between them, in',
+    printed: '0.444260',
+    ours: () => between({ ...teeth(1 / 24, 12), thickness: { ...teeth(1 / 24, 12).thickness, value: 0.06545 } }, 0.06),
+  },
+];
