@@ -25,8 +25,8 @@ export default defineConfig({
   },
   test: {
     pool: 'forks',
-    // Twice the cores: half of the time of a test in the browser is waiting.
-    maxWorkers: 4,
+    // One more than the cores usual here: a test in the browser waits at times; with four the browsers are in each other's way.
+    maxWorkers: 3,
     sequence: { sequencer: LongestFirst },
     globalSetup: ['test/browser/unpack.ts'],
     projects: [
