@@ -19,7 +19,7 @@ const names = namesOf({});
 /** Every string of a view but what speaks its own language: program, ids, keys, layers, the one plain line that is kept. */
 const strings = (value: unknown, at = ''): readonly string[] => {
   if (typeof value === 'string')
-    return /(^|\.)(code|id|key|unit|loop|owner|kind|chapter|field|source|path|severity|line|role|align)$/.test(at) ? [] : [value];
+    return /(^|\.)(code|id|key|unit|loop|owner|kind|chapter|field|source|path|severity|line|role|align|plain)$/.test(at) ? [] : [value];
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return [];
   return Object.entries(value).flatMap(([key, inner]) =>
     ['program', 'layers', 'places', 'figures', 'took'].includes(key) ? [] : strings(inner, Array.isArray(value) ? at : `${at}.${key}`),
@@ -45,6 +45,8 @@ describe('a sheet told in inches', () => {
       const named = (text: string): string => names.reduce((rest, n) => rest.replaceAll(n, ''), text);
       expect(said.filter((text) => /\d\s?(mm|µm)(?![\p{L}])/u.test(named(text)))).toEqual([]);
       expect(said.filter((text) => /(?<![\d.])\d+\.\d+\s?(in|µin)/.test(named(text)))).toEqual([]);
+      // What is ticked off at the machine is kept under what the core says, whoever reads it.
+      expect((told.clock?.events ?? []).map((e) => e.plain)).toEqual((sheet.clock?.events ?? []).map((e) => e.what));
       const plain = strings({ ...sheet, sentence: sheet.sentence.filter((p) => p.kind === 'words') });
       expect(said.length).toBe(plain.length);
       plain.forEach((text, i) => {

@@ -1,8 +1,7 @@
-/**
- * Sentences of the core told in the units and with the number marks of whoever reads them. All layers print quantities in one grammar:
- * a number with a decimal point, a blank, a unit of the house. What is no quantity stays: names, ids, dates, words of programs.
- */
+/** A sentence of the house told in other units and marks: 'R 0.165 mm at (98.000, 58.000)' becomes 'R 0,00650 in at (3,8583; 2,2835)'. */
+import { type SaidNumber, type SaidPart, type SaidUnit, saidParts } from './said.ts';
 
+/** How somebody wants numbers told. */
 export interface Telling {
   readonly length: 'mm' | 'inch';
   readonly finish: 'µm' | 'µin';
@@ -12,82 +11,108 @@ export interface Telling {
   readonly groupMark: string;
   /** Names that happen to look like quantities, as '0.25 mm brass': left as they are. */
   readonly names: readonly string[];
+  /** mm in one unit of the drawing, in which places are written; they stay as drawn when it is left out. */
+  readonly drawn?: number | undefined;
 }
-
-const NUMBER = String.raw`\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:\.\d+)?`;
-const UNITS = ['mm³/min', 'mm²/min', 'mm/min', 'mm³', 'mm²', 'mm', 'MM', 'µm', 'm/min', 'm'] as const;
-type Restated = (typeof UNITS)[number];
-
-/** A quantity, with the first end of a range or the other sides of a size before it: '1 to 3 mm', '44 × 47.7 mm', '±0.02 mm'. */
-const QUANTITY = new RegExp(
-  String.raw`(?<![\p{L}\d.,/_])((?:(?:${NUMBER})(?:\s(?:to|×|x|…|±)\s|\s?[×…–]\s?))*)(${NUMBER})([\s\u00a0])(${UNITS.map((u) => u.replace('/', '\\/')).join('|')})(?![\p{L}\d²³/])`,
-  'gu',
-);
-
-/** A number with a decimal point that stands alone; what has more points is a date, a version or the number of a steel. */
-const DECIMAL = /(?<![\p{L}\d.,:/_-])(\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+\.\d+)(?![\p{L}\d:/_-]|[.,]\d)/gu;
-
-const FACTORS: Readonly<Record<Restated, readonly [factor: number, name: string]>> = {
-  mm: [1 / 25.4, 'in'],
-  // As comments of a program say it.
-  MM: [1 / 25.4, 'IN'],
-  'mm/min': [1 / 25.4, 'in/min'],
-  'mm²': [1 / 25.4 ** 2, 'in²'],
-  'mm²/min': [1 / 25.4 ** 2, 'in²/min'],
-  'mm³': [1 / 25.4 ** 3, 'in³'],
-  'mm³/min': [1 / 25.4 ** 3, 'in³/min'],
-  µm: [1 / 25_400, 'in'],
-  m: [1 / 0.3048, 'ft'],
-  'm/min': [1 / 0.3048, 'ft/min'],
-};
 
 /** The same sentence for this reader. */
-export const restated = (sentence: string, telling: Telling): string => {
-  if (telling.length === 'mm' && telling.finish === 'µm' && telling.decimalMark === '.' && telling.groupMark === ',') return sentence;
-  return partsAround(sentence, telling.names)
-    .map(({ text, isName }) => (isName ? text : marked(converted(text, telling), telling)))
-    .join('');
+export const restated = (sentence: string, telling: Telling): string =>
+  isAsWritten(telling) || !/\d/.test(sentence) ? sentence : printed(saidParts(sentence, telling.names), telling);
+
+const isAsWritten = ({ length, finish, decimalMark, groupMark, drawn = 1 }: Telling): boolean =>
+  length === 'mm' && finish === 'µm' && drawn === 1 && decimalMark === '.' && groupMark === ',';
+
+type Marks = Pick<Telling, 'decimalMark' | 'groupMark'>;
+
+const printed = (parts: readonly SaidPart[], telling: Telling): string => {
+  const texts = parts.map((part) => partText(part, telling));
+  if (telling.decimalMark !== ',') return texts.join('');
+  // '0.1, 0.2' would become '0,1, 0,2', in which nobody sees where one number ends.
+  return texts.map((t, i) => (t === ', ' && endsInDecimals(parts[i - 1]) && beginsANumber(parts[i + 1]) ? '; ' : t)).join('');
 };
 
-interface Part {
-  readonly text: string;
-  readonly isName: boolean;
+const endsInDecimals = (part: SaidPart | undefined): boolean => part?.kind === 'number' && part.number.decimals > 0;
+const beginsANumber = (part: SaidPart | undefined): boolean => part?.kind === 'number' || part?.kind === 'quantity';
+
+const partText = (part: SaidPart, telling: Telling): string => {
+  const { length, drawn, decimalMark } = telling;
+  if (part.kind === 'words') return part.text;
+  if (part.kind === 'number') return marked(part.number, part.number.size, part.number.decimals, telling);
+  if (part.kind === 'place') {
+    const factor = drawn === undefined ? 1 : drawn / (length === 'inch' ? 25.4 : 1);
+    const [x, y] = [part.x, part.y].map((n) => (factor === 1 ? marked(n, n.size, n.decimals, telling) : spot(n, n.size * factor, telling)));
+    return part.spelled === 'by letters' ? `at X ${x}, Y ${y}` : `(${x}${decimalMark === ',' ? ';' : ','} ${y})`;
+  }
+  const scale = scaleOf(part.unit, telling);
+  const numbers = scale === undefined ? part.numbers.map((n) => marked(n, n.size, n.decimals, telling)) : scaledAlike(part, scale, telling);
+  return `${numbers.map((n, i) => `${n}${part.joints[i] ?? ''}`).join('')}${part.gap}${scale?.name ?? part.unit}`;
+};
+
+/** To a ten thousandth of the unit: finer than anybody points. */
+const spot = (number: SaidNumber, size: number, marks: Marks): string => marked(number, size, trimmed(size, 4), marks);
+
+interface Scale {
+  readonly factor: number;
+  readonly name: string;
 }
 
-const partsAround = (sentence: string, names: readonly string[]): readonly Part[] => {
-  const found = names.filter((n) => n !== '' && sentence.includes(n)).toSorted((a, b) => b.length - a.length);
-  if (found.length === 0) return [{ text: sentence, isName: false }];
-  const pattern = new RegExp(`(${found.map((n) => n.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|')})`);
-  return sentence.split(pattern).map((text, i) => ({ text, isName: i % 2 === 1 }));
+const INCH: Readonly<Partial<Record<SaidUnit, Scale>>> = {
+  mm: { factor: 1 / 25.4, name: 'in' },
+  MM: { factor: 1 / 25.4, name: 'IN' },
+  'mm/min': { factor: 1 / 25.4, name: 'in/min' },
+  'mm²': { factor: 1 / 25.4 ** 2, name: 'in²' },
+  'mm²/min': { factor: 1 / 25.4 ** 2, name: 'in²/min' },
+  'mm³': { factor: 1 / 25.4 ** 3, name: 'in³' },
+  'mm³/min': { factor: 1 / 25.4 ** 3, name: 'in³/min' },
+  'mm³/s': { factor: 1 / 25.4 ** 3, name: 'in³/s' },
+  m: { factor: 1 / 0.3048, name: 'ft' },
+  'm/min': { factor: 1 / 0.3048, name: 'ft/min' },
+};
+const MICROINCH: Scale = { factor: 1 / 0.0254, name: 'µin' };
+
+const scaleOf = (unit: SaidUnit, { length, finish }: Telling): Scale | undefined => {
+  if (unit === 'µm') return finish === 'µin' ? MICROINCH : undefined;
+  return length === 'inch' ? INCH[unit] : undefined;
 };
 
-/** Stands for a decimal point that was set by the conversion and for one that was there before alike. */
-const converted = (text: string, telling: Telling): string =>
-  text.replace(QUANTITY, (whole: string, before: string, last: string, blank: string, unit: Restated, at: number) => {
-    const scale = scaleOf(unit, telling, /Ra (?:[\d.]+ to )?$/.test(text.slice(0, at)));
-    if (scale === undefined) return whole;
-    const [factor, name] = scale;
-    const told = (number: string): string => withDigits(Number(number.replaceAll(',', '')) * factor, number);
-    return `${before.replace(new RegExp(NUMBER, 'g'), told)}${told(last)}${blank}${name}`;
-  });
+type Quantity = Extract<SaidPart, { kind: 'quantity' }>;
 
-const scaleOf = (unit: Restated, { length, finish }: Telling, isFinish: boolean): readonly [number, string] | undefined => {
-  if (unit === 'µm' && (isFinish || length === 'mm')) return isFinish && finish === 'µin' ? [1 / 0.0254, 'µin'] : undefined;
-  return length === 'inch' ? FACTORS[unit] : undefined;
+/** A number and how sure it is have their last digit at the same place, the second that counts of how sure. */
+const scaledAlike = ({ numbers, joints }: Quantity, { factor }: Scale, marks: Marks): readonly string[] => {
+  const sure = joints.at(-1) === ' ± ' ? numbers.at(-1) : undefined;
+  if (sure === undefined || sure.size === 0) return numbers.map((n) => scaled(n, factor, marks));
+  const alike = decimalsOf(sure.size * factor, Math.max(2, sure.digits));
+  return numbers.map((n) => marked(n, n.size * factor, alike, marks));
 };
 
-/** As many digits that count as before, at least three; nothing stays nothing. */
-const withDigits = (value: number, before: string): string => {
-  if (value === 0) return '0';
-  const counting = before.replace(/[,.]/g, '').replace(/^0+/, '').length;
-  const digits = Math.max(3, counting);
-  const decimals = Math.min(9, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
-  return value.toFixed(decimals);
+/**
+ * As many digits that count as were written, at least three: nothing gets surer by being told anew.
+ * A limit that was promised is rounded up, so that nothing is promised that does not hold.
+ */
+const scaled = (number: SaidNumber, factor: number, marks: Marks): string => {
+  const size = number.size * factor;
+  if (size === 0) return marked(number, 0, 0, marks);
+  const decimals = decimalsOf(size, Math.max(3, number.digits));
+  const parts = 10 ** decimals;
+  const rounded = number.within ? Math.ceil(size * parts - 1e-6) / parts : Math.round(size * parts) / parts;
+  return marked(number, rounded, rounded === 0 ? 0 : trimmed(rounded, decimals), marks);
 };
 
-const marked = (text: string, { decimalMark, groupMark }: Telling): string => {
-  if (decimalMark === '.' && groupMark === ',') return text;
-  // Where the comma divides decimals it cannot divide the two numbers of a place as well.
-  const apart = decimalMark === ',' ? text.replace(/\(([-−]?\d[\d.]*), ([-−]?\d[\d.]*)\)/gu, '($1; $2)') : text;
-  return apart.replace(DECIMAL, (number: string) => [...number].map((c) => (c === '.' ? decimalMark : c === ',' ? groupMark : c)).join(''));
+/** Decimals with which so many digits of a size count. */
+const decimalsOf = (size: number, digits: number): number => Math.min(9, Math.max(0, digits - 1 - Math.floor(Math.log10(size))));
+
+/** Without zeros at its end. */
+const trimmed = (value: number, decimals: number): number =>
+  value
+    .toFixed(decimals)
+    .replace(/\.?0+$/, '')
+    .split('.')[1]?.length ?? 0;
+
+/** Thousands are grouped where they were, and where a number became that long by being told anew. */
+const marked = ({ text, sign, grouped }: SaidNumber, size: number, decimals: number, { decimalMark, groupMark }: Marks): string => {
+  if (text.includes('e')) return text.replace('.', decimalMark);
+  const [whole = '', rest] = size.toFixed(decimals).split('.');
+  const longer = whole.length > 4 && text.split('.')[0]!.length < whole.length;
+  const led = grouped || longer ? whole.replace(/\B(?=(\d{3})+$)/g, groupMark) : whole;
+  return `${sign}${led}${rest === undefined ? '' : `${decimalMark}${rest}`}`;
 };

@@ -19,7 +19,7 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
   clock.events
     .filter((e) => e.needsPerson)
     .map((e, i) => {
-      const id = `${i + 1} ${e.what}`.slice(0, 120);
+      const id = `${i + 1} ${e.plain ?? e.what}`.slice(0, 120);
       const ticks = log.filter((l) => l.kind === 'tick' && l.about === id);
       const last = ticks.at(-1);
       return {

@@ -15,9 +15,10 @@ export interface Telling {
 export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<string, unknown>>): Telling => {
   const names = namesOf(shop);
   let plain: Sheet | undefined;
-  const tell = (text: string): string => tellerOf(store.getState(), names)(text);
+  const teller = () => tellerOf(store.getState(), names, plain?.picture?.millimetres);
+  const tell = (text: string): string => teller()(text);
   const again = (): void => {
-    if (plain !== undefined) store.setState({ sheet: toldSheet(plain, tellerOf(store.getState(), names)) });
+    if (plain !== undefined) store.setState({ sheet: toldSheet(plain, teller()) });
   };
   return {
     show: (sheet) => {

@@ -122,14 +122,15 @@ const formatsOf = (locale: string | undefined) => {
 /** Rounded up to one part of `parts`; what is there already but for the last bits of a number stays. */
 const upTo = (value: number, parts: number): number => Math.ceil(value * parts - 1e-6) / parts;
 
-/** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them. */
-export const tellerOf = (units: Units, names: readonly string[]): ((text: string) => string) => {
+/** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them; places are told where it is known how many mm one unit of the drawing has. */
+export const tellerOf = (units: Units, names: readonly string[], drawn?: number): ((text: string) => string) => {
   const telling = {
     length: units.lengthUnit,
     finish: units.finishUnit,
     decimalMark: decimalMark(units.locale),
     groupMark: groupMark(units.locale),
     names,
+    drawn,
   };
   return (text) => restated(text, telling);
 };

@@ -15,7 +15,7 @@ export const toldSheet = (sheet: Sheet, tell: Tell): Sheet => ({
   ...(sheet.picture === undefined ? {} : { picture: toldPicture(sheet.picture, tell) }),
   ...(sheet.clock === undefined
     ? {}
-    : { clock: { ...sheet.clock, events: sheet.clock.events.map((e) => ({ ...e, what: tell(e.what) })) } }),
+    : { clock: { ...sheet.clock, events: sheet.clock.events.map((e) => ({ ...e, what: tell(e.what), plain: e.plain ?? e.what })) } }),
   ...(sheet.wall === undefined ? {} : { wall: toldWall(sheet.wall, tell) }),
   ...(sheet.shape === undefined
     ? {}

@@ -143,6 +143,8 @@ export interface ClockEventView {
   readonly from: number;
   readonly to: number;
   readonly what: string;
+  /** As the core says it, where `what` is told for a reader: what is kept under its name must not change with who reads it. */
+  readonly plain?: string;
   readonly needsPerson: boolean;
   readonly atNight: boolean;
   readonly block?: number;
