@@ -108,7 +108,7 @@ describe('the main job', () => {
 
 const downloaded = async (page: Page, button: string): Promise<Buffer> => {
   const [download] = await Promise.all([
-    page.waitForEvent('download'),
+    page.waitForEvent('download', { timeout: 60_000 }),
     page.locator('#papers').getByRole('button', { name: button, exact: true }).click(),
   ]);
   return readFileSync(await download.path());

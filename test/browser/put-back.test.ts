@@ -76,7 +76,10 @@ describe('programs from elsewhere', () => {
   });
 
   it('are handed out as they came, taken away and put back', async () => {
-    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'Download as sent.txt' }).click()]);
+    const [download] = await Promise.all([
+      page.waitForEvent('download', { timeout: 60_000 }),
+      page.getByRole('link', { name: 'Download as sent.txt' }).click(),
+    ]);
     expect([download.suggestedFilename(), readFileSync(await download.path(), 'utf8')]).toEqual(['as sent.txt', own]);
     await way('Take away spoilt.dxf').press('Enter');
     await way('Put back spoilt.dxf').waitFor();
