@@ -120,8 +120,7 @@ const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): P
   tell: (stage, share) => store.setState({ running: { stage, share } }),
   answered: (sheet, asked) => {
     const { record } = store.getState();
-    told.show(sheet);
-    store.setState({ running: undefined, fault: undefined });
+    told.show(sheet, { running: undefined, fault: undefined });
     noteShown(sheet, asked);
     if (record === undefined || record.line === sheet.line) return;
     const lined = { ...record, line: sheet.line.slice(0, 500) };

@@ -7,7 +7,8 @@ import { namesOf } from './names.ts';
 import type { SheetState } from './sheet-state.ts';
 
 export interface Telling {
-  readonly show: (sheet: Sheet) => void;
+  /** Together with what else changes with it, so that the page is drawn once. */
+  readonly show: (sheet: Sheet, beside: Partial<SheetState>) => void;
   readonly again: () => void;
   readonly tell: (text: string) => string;
 }
@@ -17,15 +18,15 @@ export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<
   let plain: Sheet | undefined;
   const teller = () => tellerOf(store.getState(), names, plain?.picture?.millimetres);
   const tell = (text: string): string => teller()(text);
-  const again = (): void => {
-    if (plain !== undefined) store.setState({ sheet: toldSheet(plain, teller()) });
+  const again = (beside: Partial<SheetState> = {}): void => {
+    if (plain !== undefined) store.setState({ ...beside, sheet: toldSheet(plain, teller()) });
   };
   return {
-    show: (sheet) => {
+    show: (sheet, beside) => {
       plain = sheet;
-      again();
+      again(beside);
     },
-    again,
+    again: () => again(),
     tell,
   };
 };
