@@ -1,18 +1,21 @@
 /** The chapter of the papers: each on screen, and as a file of the same data from the server. */
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import type { Paper } from '../../documents/paper.ts';
-import type { PaperName } from '../../job/papers-of.ts';
-import { PAPERS } from '../../job/papers-of.ts';
+import { PAPERS, type PaperName } from '../../documents/paper-names.ts';
 import { paths } from '../../server/message/answers.ts';
+import { AskedState } from '../asked/asked-state.tsx';
+import { type Asked, useAsked } from '../asked/use-asked.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { paperWords as words } from '../words/papers.ts';
 import { PaperPage } from './paper-page.tsx';
 
 export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
   const [name, setName] = useState<PaperName>('set-up-sheet');
-  const { paper, working } = usePaper(sheet, name);
+  const place = useRef<HTMLDivElement>(null);
+  const asked = usePaper(sheet, name, place);
+  const { answer } = asked;
   return (
-    <div className="papers">
+    <div ref={place} className="papers">
       <Files sheet={sheet} />
       <label>
         {words.choose}{' '}
@@ -24,32 +27,25 @@ export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNo
           ))}
         </select>
       </label>
-      <div aria-busy={working}>
-        {paper === undefined ? <p role="status">{working ? words.working : words.none}</p> : <PaperPage paper={paper} />}
+      <AskedState asked={asked} working={words.working} />
+      <div aria-busy={asked.working}>
+        {answer?.paper === undefined ? answer && <p>{words.none}</p> : <PaperPage paper={answer.paper} />}
       </div>
     </div>
   );
 };
 
-/** Asked anew with every answer; the old paper stays until the new one is there. */
-const usePaper = (sheet: OpenSheet, name: PaperName): { readonly paper: Paper | undefined; readonly working: boolean } => {
+interface Made {
+  readonly paper: Paper | undefined;
+}
+
+/** The quotation runs the job in other ways to say what would be cheaper: it is made beside the worker of the answer. */
+const usePaper = (sheet: OpenSheet, name: PaperName, place: RefObject<HTMLElement | null>): Asked<Made> => {
   const answer = useSheet(sheet, (s) => s.sheet);
-  const [paper, setPaper] = useState<Paper>();
-  const [working, setWorking] = useState(false);
-  useEffect(() => {
-    if (answer === undefined) return;
-    let wanted = true;
-    setWorking(true);
-    void Promise.resolve(sheet.worker().paper(name)).then((given) => {
-      if (!wanted) return;
-      setPaper(given);
-      setWorking(false);
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [sheet, answer, name]);
-  return { paper, working };
+  const about = useMemo(() => answer && { answer, name }, [answer, name]);
+  return useAsked(place, about, async () => ({
+    paper: name === 'quotation' ? await sheet.aside.ask((worker) => worker.paper(name)) : await sheet.worker().paper(name),
+  }));
 };
 
 const Files = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {

@@ -1,10 +1,10 @@
 /** One program from elsewhere: its row with name, verdict and day, and when it is opened, its reasons and its text. */
 import { type ReactNode, useId, useMemo, useRef, useState } from 'react';
+import { type Asked, useAsked } from '../asked/use-asked.ts';
 import type { OtherProgram } from '../state/programs.ts';
 import { programWords as words } from '../words/replay.ts';
 import type { Judged } from '../work/job-worker.ts';
 import { ProgramLines } from './program-lines.tsx';
-import { type Asked, useAsked } from './use-asked.ts';
 import { Verdict } from './verdict.tsx';
 import './replay.css';
 

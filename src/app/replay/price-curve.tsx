@@ -1,11 +1,11 @@
 /** Price against finish, with the number of passes at its steps: a chart whose points can be asked for, and the same as a table. */
 import { type ReactNode, useRef } from 'react';
 import type { PricePoint } from '../../documents/comparison.ts';
+import { AskedState } from '../asked/asked-state.tsx';
+import { useAsked } from '../asked/use-asked.ts';
 import type { Numbers } from '../words/numbers.ts';
 import { priceWords as words } from '../words/replay.ts';
-import { AskedState } from './asked-state.tsx';
 import { roundSteps } from './axis.ts';
-import { useAsked } from './use-asked.ts';
 import { useWidth } from './use-width.ts';
 import './replay.css';
 

@@ -1,10 +1,10 @@
 /** What would it cost if: the whole job under small changes, what saves most first, each to be tried with one press. */
 import { type ReactNode, useRef } from 'react';
 import type { Compared, Comparison, Outcome } from '../../documents/comparison.ts';
+import { AskedState } from '../asked/asked-state.tsx';
+import { useAsked } from '../asked/use-asked.ts';
 import type { Numbers } from '../words/numbers.ts';
 import { priceWords as words } from '../words/replay.ts';
-import { AskedState } from './asked-state.tsx';
-import { useAsked } from './use-asked.ts';
 import './replay.css';
 
 export interface WhatIfsProps {

@@ -1,12 +1,11 @@
 /** What the chapters tell beside their inputs: the drawing, the contours on their way, the proof, the clock, the papers, the log. */
-import { lazy, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { PapersChapter } from '../papers/papers-chapter.tsx';
+import { ShapePart } from '../shape/shape-part.tsx';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { ContourView, TableView } from '../work/views.ts';
 import { FigureTable } from './figure-table.tsx';
 import { useOnSheet, useTools } from './tools.ts';
-
-const ShapePart = lazy(() => import('../shape/shape-part.tsx').then((m) => ({ default: m.ShapePart })));
-const PapersChapter = lazy(() => import('../papers/papers-chapter.tsx').then((m) => ({ default: m.PapersChapter })));
 
 const NONE: readonly ContourView[] = [];
 const useContours = (): readonly ContourView[] => useOnSheet((s) => s.sheet?.picture?.contours) ?? NONE;

@@ -1,5 +1,5 @@
 /** The chapters in their order: each with its notes, its inputs, and the numbers that these move. */
-import { type ReactNode, Suspense } from 'react';
+import type { ReactNode } from 'react';
 import { sheetWords as words } from '../words/sheet.ts';
 import { CHAPTERS, type Chapter, type FindingView } from '../work/views.ts';
 import { Assumed } from './assumed.tsx';
@@ -43,10 +43,8 @@ const ChapterPart = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
           ))}
         </div>
       )}
-      <Suspense fallback={null}>
-        <Facts chapter={chapter} />
-        <ReplayedParts chapter={chapter} />
-      </Suspense>
+      <Facts chapter={chapter} />
+      <ReplayedParts chapter={chapter} />
     </section>
   );
 };

@@ -1,16 +1,19 @@
 /** What a finding means, told at length: its page of the manual, opened in place. */
 import { type ReactNode, useEffect, useState } from 'react';
+import { sheetWords } from '../words/sheet.ts';
 import type { ManualBlock } from './manual.ts';
 
 const NONE: readonly ManualBlock[] = [];
+const GONE: readonly ManualBlock[] = [{ kind: 'text', text: sheetWords.manualGone }];
 
 export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
   const [blocks, setBlocks] = useState(NONE);
   useEffect(() => {
     let wanted = true;
-    void import('./manual.ts').then(({ manualPage }) => {
-      if (wanted) setBlocks(manualPage(code) ?? NONE);
-    });
+    import('./manual.ts').then(
+      ({ manualPage }) => wanted && setBlocks(manualPage(code) ?? NONE),
+      () => wanted && setBlocks(GONE),
+    );
     return () => {
       wanted = false;
     };

@@ -1,13 +1,12 @@
 /** The picture beside the chapters: it follows the one in view, and what is pointed at in the margin. */
-import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
+import { PictureSide } from '../picture/picture-side.tsx';
 import { showBlock } from '../replay/show-block.ts';
 import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { DeviationView, FindingView } from '../work/views.ts';
 import { defaultOf } from './fields.ts';
 import { useInput, useOnSheet, useTools } from './tools.ts';
-
-const PictureSide = lazy(() => import('../picture/picture-side.tsx').then((m) => ({ default: m.PictureSide })));
 
 const NO_FINDINGS: readonly FindingView[] = [];
 
@@ -28,30 +27,28 @@ export const PictureBeside = (): ReactNode => {
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: by keyboard one goes from the note to the picture
     <section className="beside" aria-label={words.picture} onClick={() => showNote(sheet.store.getState().pointed)}>
-      <Suspense fallback={<div className="picture-waiting" />}>
-        <PictureSide
-          picture={answer?.picture}
-          chapter={chapter}
-          findings={answer?.findings ?? NO_FINDINGS}
-          lengthUnit={lengthUnit}
-          chosen={chosen}
-          pointed={pointed}
-          deviations={deviations}
-          tolerance={typeof tolerance === 'number' ? tolerance : undefined}
-          sizes={answer?.shape?.sizes}
-          moves={answer?.program?.moves}
-          kerf={answer?.program?.kerf}
-          cutUpTo={replayed?.cutUpTo}
-          wire={replayed?.wire}
-          fallen={replayed?.fallen}
-          currentBlock={replayed?.block ?? block}
-          input={input}
-          onHand={(name, change) => sheet.actions.edit(name, change)}
-          onChoose={(owner) => sheet.actions.choose(owner)}
-          onPoint={(id) => sheet.store.setState(id === undefined ? { pointed: undefined } : { pointed: id })}
-          onBlock={(at) => showBlock(sheet, timeline, at)}
-        />
-      </Suspense>
+      <PictureSide
+        picture={answer?.picture}
+        chapter={chapter}
+        findings={answer?.findings ?? NO_FINDINGS}
+        lengthUnit={lengthUnit}
+        chosen={chosen}
+        pointed={pointed}
+        deviations={deviations}
+        tolerance={typeof tolerance === 'number' ? tolerance : undefined}
+        sizes={answer?.shape?.sizes}
+        moves={answer?.program?.moves}
+        kerf={answer?.program?.kerf}
+        cutUpTo={replayed?.cutUpTo}
+        wire={replayed?.wire}
+        fallen={replayed?.fallen}
+        currentBlock={replayed?.block ?? block}
+        input={input}
+        onHand={(name, change) => sheet.actions.edit(name, change)}
+        onChoose={(owner) => sheet.actions.choose(owner)}
+        onPoint={(id) => sheet.store.setState(id === undefined ? { pointed: undefined } : { pointed: id })}
+        onBlock={(at) => showBlock(sheet, timeline, at)}
+      />
     </section>
   );
 };

@@ -1,23 +1,13 @@
-/** Strip, replay, program, deviation, wall, curve and what-ifs in their chapters; fetched once the sentence stands. */
-import { lazy, type ReactNode, Suspense } from 'react';
+/** Strip, replay, program, deviation, wall, curve and what-ifs in their chapters. */
+import type { ReactNode } from 'react';
+import { HoursParts, PassesParts, PriceParts, ProofParts, WayParts } from '../replay/chapter-parts.tsx';
 import type { Chapter } from '../work/views.ts';
 import { defaultOf } from './fields.ts';
 import { useInput, useOnSheet, useTools } from './tools.ts';
 
-const parts = () => import('../replay/chapter-parts.tsx');
-const WayParts = lazy(() => parts().then((m) => ({ default: m.WayParts })));
-const HoursParts = lazy(() => parts().then((m) => ({ default: m.HoursParts })));
-const ProofParts = lazy(() => parts().then((m) => ({ default: m.ProofParts })));
-const PassesParts = lazy(() => parts().then((m) => ({ default: m.PassesParts })));
-const PriceParts = lazy(() => parts().then((m) => ({ default: m.PriceParts })));
-
 export const ReplayedParts = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
   const answered = useOnSheet((s) => s.sheet !== undefined);
-  return (
-    <div className="parts">
-      <Suspense fallback={null}>{answered && <PartsOf chapter={chapter} />}</Suspense>
-    </div>
-  );
+  return <div className="parts">{answered && <PartsOf chapter={chapter} />}</div>;
 };
 
 const PartsOf = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {

@@ -162,6 +162,7 @@ export const sheetWords = {
   stepNow: 'in force',
   stepUndone: 'undone',
   goToStep: (name: string): string => `Go back to: ${name}`,
+  manualGone: 'The manual could not be fetched: the server does not answer. Load the page again once it does.',
   nothingYet: 'This needs an answer first.',
   took: (core: string, view: string): string => `Worked out in ${core} ms, shown in ${view} ms.`,
 } as const;

@@ -1,9 +1,9 @@
 /** What the page may ask of the worker. Everything crosses by comlink; `run`, `whatIfs` and `curve` may take long. */
 import type { Comparison, PricePoint } from '../../documents/comparison.ts';
 import type { Paper } from '../../documents/paper.ts';
+import type { PaperName } from '../../documents/paper-names.ts';
 import type { Finding } from '../../finding/finding.ts';
 import type { AskedJob } from '../../job/asked-run.ts';
-import type { PaperName } from '../../job/papers-of.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {

@@ -7,7 +7,7 @@ import { compareJob, priceCurve } from '../../job/compare.ts';
 import { correctJob } from '../../job/correct.ts';
 import { correctText } from '../../job/correct-report.ts';
 import { type Memory, memoryOf } from '../../job/memory.ts';
-import { papersOf } from '../../job/papers-of.ts';
+import { paperOf } from '../../job/papers-of.ts';
 import { proofText } from '../../job/proof-report.ts';
 import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
@@ -92,7 +92,7 @@ const worker: JobWorker = {
   paper: (name): Paper | undefined => {
     const facts = answered()?.facts;
     if (facts === undefined || last === undefined) return undefined;
-    return papersOf(facts, last.run).find(([kind]) => kind === name)?.[1];
+    return paperOf(name, facts, last.run);
   },
   shapeFile: (format, unit) => {
     const shape = last?.run.shape;
