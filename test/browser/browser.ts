@@ -6,10 +6,7 @@ import { type Browser, chromium } from 'playwright-core';
 /** The package's own flags switch web security off and slow the canvas down thirty times; these do neither. */
 const FLAGS = [
   '--no-sandbox',
-  '--use-gl=angle',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
-  '--disable-accelerated-2d-canvas',
+  '--disable-gpu',
   '--disable-quic',
   '--no-first-run',
   '--disable-background-networking',

@@ -151,7 +151,8 @@ const lookedThrough = async (page: Page): Promise<void> => {
   if ((await papers.count()) > 0)
     for (const paper of ['set-up-sheet', 'inspection-sheet', 'quotation', 'annex']) {
       await papers.selectOption(paper);
-      await page.waitForSelector('#papers [aria-busy="false"]');
+      await papers.scrollIntoViewIfNeeded();
+      await page.waitForSelector(`#papers [data-paper="${paper}"][aria-busy="false"]`, { state: 'attached' });
     }
   const box = await page.locator('.beside canvas').first().boundingBox();
   if (box !== null) for (const share of [0.3, 0.5, 0.7]) await page.mouse.move(box.x + box.width * share, box.y + box.height * share);

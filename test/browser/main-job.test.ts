@@ -79,6 +79,23 @@ describe('the main job', () => {
     expect(await answered(page)).toMatch(/20 mm high.*where ±0.01 mm is asked, .*where Ra 0.8 µm is/);
   });
 
+  it('an edit waits for nothing that nobody looks at: papers and what-ifs are not made again', async () => {
+    await page.evaluate(`(() => {
+      window.asked = [];
+      const send = Worker.prototype.postMessage;
+      Worker.prototype.postMessage = function (message, ...others) {
+        window.asked.push(message?.path?.join('.'));
+        return send.call(this, message, ...others);
+      };
+    })()`);
+    await edit(page, 'quantity', '2');
+    await edit(page, 'quantity', '1');
+    await saved(page);
+    const asked = (await page.evaluate('window.asked')) as readonly string[];
+    expect(asked.filter((path) => path === 'run')).toHaveLength(2);
+    expect(asked.filter((path) => ['paper', 'whatIfs', 'curve', 'prove'].includes(path))).toEqual([]);
+  });
+
   it('hands out the program that the command line writes for the same inputs', async () => {
     const program = await downloaded(page, 'Program');
     expect(program.toString()).toBe(byCommandLine({ outline: 'block', height: 20, finish: 0.8, tolerance: 0.01 }));

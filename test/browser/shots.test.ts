@@ -70,7 +70,9 @@ describe('what the sheet looks like', () => {
 const settledSheet = async (page: Page): Promise<void> => {
   await answered(page);
   await page.waitForSelector('.beside canvas');
-  await page.locator('#papers [aria-busy="false"]').waitFor();
+  // A paper is made when it is looked at.
+  await toChapter(page, 'papers');
+  await page.locator('#papers .paper').waitFor();
 };
 
 const toChapter = async (page: Page, chapter: string): Promise<void> => {

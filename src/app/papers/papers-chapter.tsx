@@ -28,7 +28,7 @@ export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNo
         </select>
       </label>
       <AskedState asked={asked} working={words.working} />
-      <div aria-busy={asked.working}>
+      <div aria-busy={asked.working} data-paper={answer?.name}>
         {answer?.paper === undefined ? answer && <p>{words.none}</p> : <PaperPage paper={answer.paper} />}
       </div>
     </div>
@@ -36,6 +36,7 @@ export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNo
 };
 
 interface Made {
+  readonly name: PaperName;
   readonly paper: Paper | undefined;
 }
 
@@ -44,6 +45,7 @@ const usePaper = (sheet: OpenSheet, name: PaperName, place: RefObject<HTMLElemen
   const answer = useSheet(sheet, (s) => s.sheet);
   const about = useMemo(() => answer && { answer, name }, [answer, name]);
   return useAsked(place, about, async () => ({
+    name,
     paper: name === 'quotation' ? await sheet.aside.ask((worker) => worker.paper(name)) : await sheet.worker().paper(name),
   }));
 };
