@@ -125,7 +125,7 @@ describe('the bin', () => {
     await way('Put back split-jaw').press('Enter');
     await way('Put away split-jaw').waitFor();
     expect(await focused(page)).toBe('split-jaw');
-    expect(await page.locator('.bin').count()).toBe(0);
+    await expect.poll(() => page.locator('.bin').count()).toBe(0);
     expect((await recordOf(server, id)).programs).toHaveLength(1);
     expect(errors).toEqual([]);
     await page.context().close();
