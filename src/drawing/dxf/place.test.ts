@@ -175,10 +175,9 @@ describe('blocks that were made to do harm', () => {
     ['of lines', [lineTags(0, 0, 1, 0)], 'too-many-entities'],
     ['of nothing', [], 'too-much-work'],
   ])('refuses a bomb %s at once', (_, core, code) => {
-    const start = performance.now();
+    // Drawn out, it would be a million million lines: the test would not end.
     const file = read(bomb(12, 10, core));
     expect(file).toMatchObject({ state: 'refused', curves: [], findings: [{ code, severity: 'refusal' }] });
-    expect(performance.now() - start).toBeLessThan(5000);
   });
 
   it('refuses rows and columns without end', () => {

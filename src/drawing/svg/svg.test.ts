@@ -358,10 +358,8 @@ describe('broken and hostile files', () => {
       `<svg viewBox="0 0${blanks}1 !"/>`,
       `<g id="g" style="${'a:b;'.repeat(50_000)}"><line x2="1"/></g>${'<use href="#g"/>'.repeat(2000)}`,
     ];
-    const start = performance.now();
+    // With a pattern that takes the square of the length this is hours, and the test would not end.
     for (const inside of long) expect(page(inside).findings.length + page(inside).curves.length).toBeGreaterThan(0);
-    // With a pattern that takes the square of the length this is hours.
-    expect(performance.now() - start).toBeLessThan(20_000);
   });
 
   it('takes a plain DOCTYPE, a prefix for its own elements, and names like __proto__', () => {
