@@ -6,15 +6,26 @@ import { inspectionSheet } from '../documents/inspection-sheet.ts';
 import type { Paper } from '../documents/paper.ts';
 import { quotation } from '../documents/quotation.ts';
 import { setupSheet } from '../documents/setup-sheet.ts';
+import { toldPaper } from '../documents/told-paper.ts';
+import type { Telling } from '../quantity/restate.ts';
 import { cheaperWays } from './cheaper.ts';
 import type { JobRun } from './run.ts';
+import { namesOf, tellingOf } from './telling.ts';
 
 /** Every paper there is, in the order in which they are handed out. */
 export const PAPERS = ['set-up-sheet', 'hole-table', 'inspection-sheet', 'quotation', 'annex'] as const;
 export type PaperName = (typeof PAPERS)[number];
 
-/** Without a program there is nothing to set up. */
-export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] => {
+/** As job and shop want numbers told, or as `telling` says. Places on papers count as the program does. Without a program there is nothing to set up. */
+export const papersOf = (facts: JobFacts, run: JobRun, telling = tellingOf(run)): readonly (readonly [name: PaperName, paper: Paper])[] => {
+  const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
+  const all: Telling = { ...telling, ...(isUsual(telling) ? {} : places), names: namesOf(run) };
+  return writtenPapers(facts, run).map(([name, paper]) => [name, toldPaper(paper, all)] as const);
+};
+
+const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
+
+const writtenPapers = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] => {
   const cheaper = facts.answer === 'yes' ? cheaperWays(run, facts.plan?.contours.length ?? 0) : [];
   const offer = { until: dayAfter(run.day, run.shop.quotationDays), cheaper };
   const quote = ['quotation', quotation(facts, offer)] as const;

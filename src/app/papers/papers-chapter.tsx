@@ -5,6 +5,7 @@ import type { PaperName } from '../../job/papers-of.ts';
 import { PAPERS } from '../../job/papers-of.ts';
 import { paths } from '../../server/message/answers.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { tellingFor } from '../words/numbers.ts';
 import { paperWords as words } from '../words/papers.ts';
 import { PaperPage } from './paper-page.tsx';
 
@@ -34,13 +35,15 @@ export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNo
 /** Asked anew with every answer; the old paper stays until the new one is there. */
 const usePaper = (sheet: OpenSheet, name: PaperName): { readonly paper: Paper | undefined; readonly working: boolean } => {
   const answer = useSheet(sheet, (s) => s.sheet);
+  const lengthUnit = useSheet(sheet, (s) => s.lengthUnit);
+  const finishUnit = useSheet(sheet, (s) => s.finishUnit);
   const [paper, setPaper] = useState<Paper>();
   const [working, setWorking] = useState(false);
   useEffect(() => {
     if (answer === undefined) return;
     let wanted = true;
     setWorking(true);
-    void Promise.resolve(sheet.worker().paper(name)).then((given) => {
+    void Promise.resolve(sheet.worker().paper(name, tellingFor({ lengthUnit, finishUnit }))).then((given) => {
       if (!wanted) return;
       setPaper(given);
       setWorking(false);
@@ -48,7 +51,7 @@ const usePaper = (sheet: OpenSheet, name: PaperName): { readonly paper: Paper | 
     return () => {
       wanted = false;
     };
-  }, [sheet, answer, name]);
+  }, [sheet, answer, name, lengthUnit, finishUnit]);
   return { paper, working };
 };
 
