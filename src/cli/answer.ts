@@ -33,16 +33,16 @@ export const answerRun = async (
   if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
   const written =
     options.out === undefined ? [] : writeFiles(options.out, { ...also, ...(await jobFiles(ran, { ...run, stem, fonts: readFonts() })) });
-  return say(ran.answer, options, written, out);
+  return say(ran.answer, run, options, written, out);
 };
 
-const say = (given: Answer, options: AnswerCommand, written: readonly string[], out: Out): number => {
+const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerCommand, written: readonly string[], out: Out): number => {
   if (given.kind === 'bad input') throw new BadInput(given.findings);
   if (options.json === true) out.print(JSON.stringify(answerJson(given, written), null, 2));
   else if (given.kind === 'cannot') out.print(given.sentence);
   else
     out.print(
-      [answerText(given.facts), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
+      [answerText(given.facts, run), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
     );
   return given.kind === 'answered' && given.facts.answer === 'yes' ? 0 : 1;
 };

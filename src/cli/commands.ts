@@ -71,6 +71,9 @@ const withJobOptions = (command: Command): Command =>
     .addOption(new Option('--outline <meaning>', 'what the outermost contours are').choices(['cut', 'block']))
     .option('--dialect <file>', 'how the control wants its program spelled; standard when left out')
     .option('--shop <file>', 'shop file with wires, machine and rates')
+    .addOption(new Option('--paper-lengths <unit>', 'lengths on papers and in the printed answer').choices(['mm', 'inch']))
+    .addOption(new Option('--paper-finish <unit>', 'finishes on papers and in the printed answer').choices(['µm', 'um', 'µin', 'uin']))
+    .addOption(new Option('--paper-decimals <mark>', 'what stands before decimals there').choices(['point', 'comma']))
     .option('--date <day>', 'day of the answer, as in 2026-11-25')
     .option('--json', 'print the answer as JSON');
 

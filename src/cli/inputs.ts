@@ -27,6 +27,9 @@ export interface AnswerOptions {
   readonly dialect?: string;
   readonly shop?: string;
   readonly date?: string;
+  readonly paperLengths?: string;
+  readonly paperFinish?: string;
+  readonly paperDecimals?: string;
 }
 
 const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease', 'join'] as const;
@@ -48,7 +51,7 @@ export const runWith = (
   options: AnswerOptions,
   today: string,
 ): Omit<JobRun, 'progress'> => {
-  const parsed = parseValue(jobSchema, { ...fields, ...typed(options) }, name);
+  const parsed = parseValue(jobSchema, { ...fields, ...typed(options), ...papersTyped(options, fields) }, name);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
@@ -117,6 +120,17 @@ const typed = (options: AnswerOptions): Record<string, unknown> => {
   for (const key of NUMBERS) if (options[key] !== undefined) values[key] = numberOf(key, options[key]);
   for (const key of WORDS) if (options[key] !== undefined) values[key] = options[key];
   return values;
+};
+
+/** What is said of papers, key by key over the job file's. */
+const papersTyped = ({ paperLengths, paperFinish, paperDecimals }: AnswerOptions, fromFile: { readonly papers?: unknown }): object => {
+  const typed = {
+    ...(paperLengths === undefined ? {} : { lengths: paperLengths }),
+    // Not every keyboard has a µ.
+    ...(paperFinish === undefined ? {} : { finish: paperFinish.replace(/^u/, 'µ') }),
+    ...(paperDecimals === undefined ? {} : { decimals: paperDecimals }),
+  };
+  return Object.keys(typed).length === 0 ? {} : { papers: { ...(fromFile.papers as object | undefined), ...typed } };
 };
 
 export const millimetres = (key: string, text: string): number => {

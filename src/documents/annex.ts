@@ -45,7 +45,12 @@ const questionsOf = ({ plan, estimate, budgets }: JobFacts): readonly { readonly
 
 const table = (rows: readonly (readonly string[])[]): PaperBlock => ({
   kind: 'table',
-  columns: [column('No.', 0.5, 'right'), column('Figure', 4), column('Value', 2, 'right'), column('By, or whence', 4)],
+  columns: [
+    column('No.', 0.5, 'right'),
+    column('Figure', 4),
+    column('Value', 2, 'right'),
+    { ...column('By, or whence', 4), holds: 'control' },
+  ],
   rows,
 });
 

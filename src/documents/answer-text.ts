@@ -1,6 +1,7 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Severity } from '../finding/finding.ts';
+import { AS_WRITTEN, type Telling } from '../quantity/restate.ts';
 import { budgetLines } from './budget-text.ts';
 import { clockSentences } from './clock-text.ts';
 import { controlUnit, type JobFacts } from './facts.ts';
@@ -8,7 +9,7 @@ import { openTable } from './open-table.ts';
 import { otherWaysLines } from './other-ways-text.ts';
 import { shapeTable } from './shape-table.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from './tables.ts';
-import { tableText, wrapped } from './text.ts';
+import { AS_IT_IS, type Printer, printerIn } from './text.ts';
 import { wireLines } from './wire-table.ts';
 import { counted, findingText, mass } from './words.ts';
 
@@ -22,32 +23,36 @@ const MARKS: Readonly<Record<Severity, string>> = {
   note: 'Note:    ',
 };
 
-export const answerText = (facts: JobFacts): string =>
-  [
+/** `telling` is how its reader wants numbers told; as the house writes them when left out. */
+export const answerText = (facts: JobFacts, telling?: Telling): string => {
+  const printer = telling === undefined ? AS_IT_IS : printerIn(telling);
+  const { wrapped } = printer;
+  return [
     wrapped(facts.sentence, ''),
     section(
       'Assumed, because nobody said',
       facts.assumed.map((a) => wrapped(a, '  - ')),
     ),
-    section(`Findings${placesIn(facts)}`, findingLines(facts)),
+    section(`Findings${placesIn(facts, telling)}`, findingLines(facts, printer)),
     section(
       `Sizes of the shape: ${facts.shape?.name ?? ''}`,
-      facts.shape === undefined ? [] : [tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
+      facts.shape === undefined ? [] : [printer.tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
     ),
-    section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires)),
-    ...planSections(facts),
+    section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires, printer)),
+    ...planSections(facts, printer),
     section(onClockTitle(facts), facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
-    section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets)),
-    section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays)),
-    proofLine(facts),
+    section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets, printer)),
+    section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays, printer)),
+    proofLine(facts, printer),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+};
 
 const onClockTitle = ({ estimate }: JobFacts): string =>
   estimate?.stack === undefined ? 'On the clock' : `On the clock, where a piece is a stack of ${estimate.stack}`;
 
-const planSections = (facts: JobFacts): readonly string[] => {
+const planSections = (facts: JobFacts, { tableText, wrapped }: Printer): readonly string[] => {
   const { plan, estimate } = facts;
   const unit = controlUnit(facts);
   const parts: string[] = [];
@@ -73,15 +78,16 @@ const metalSentence = ({ mass: metal, suppliedBy }: NonNullable<Estimate['metal'
   `Metal of one piece: ${mass(metal.value)}, slugs and scrap and all, ${suppliedBy === 'customer' ? 'brought by the customer' : 'in the price'}.`;
 
 /** Findings point at the drawing in its own unit, the tables of the machine count in that of the program. */
-const placesIn = ({ drawing }: JobFacts): string => (drawing.units.millimetres === 1 ? '' : `, places in ${drawing.units.name} as drawn`);
+const placesIn = ({ drawing }: JobFacts, { length } = AS_WRITTEN): string =>
+  drawing.units.millimetres === 1 && length === 'mm' ? '' : `, places in ${drawing.units.name} as drawn`;
 
-const findingLines = (facts: JobFacts): readonly string[] => {
+const findingLines = (facts: JobFacts, { wrapped }: Printer): readonly string[] => {
   const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingText(f), `  ${MARKS[f.severity]}`));
   const more = facts.findings.length - shown.length;
   return more > 0 ? [...shown, `  and ${more} more; --json lists them all`] : shown;
 };
 
-const proofLine = (facts: JobFacts): string => {
+const proofLine = (facts: JobFacts, { wrapped }: Printer): string => {
   const { proof } = facts;
   if (proof === undefined) return '';
   const worst = Math.max(0, ...proof.contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));

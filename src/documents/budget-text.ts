@@ -2,14 +2,14 @@
 import type { Budget } from '../plan/budget/budget.ts';
 import type { PlanBudgets } from '../plan/budget/budget-of-plan.ts';
 import { column } from './paper.ts';
-import { tableText, wrapped } from './text.ts';
+import { AS_IT_IS, type Printer } from './text.ts';
 
 /** Shares below this (µm) are printed as nothing. */
 const NOTHING = 0.05;
 
 const MOST_SIZES = 12;
 
-export const budgetLines = ({ profile, sizes }: PlanBudgets): readonly string[] => [
+export const budgetLines = ({ profile, sizes }: PlanBudgets, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => [
   tableText(budgetTable(profile)),
   wrapped(profile.biggest.sentence, '  '),
   ...sizes.slice(0, MOST_SIZES).map((s) => wrapped(sizeLine(s), '  ')),
@@ -19,13 +19,20 @@ export const budgetLines = ({ profile, sizes }: PlanBudgets): readonly string[] 
 export const budgetTable = (budget: Budget) =>
   ({
     kind: 'table',
-    columns: [column('Error of the profile', 4), column('Kind', 1.5), column('µm', 1, 'right'), column('Share', 1, 'right')],
+    columns: [
+      column('Error of the profile', 4),
+      column('Kind', 1.5),
+      column('µm', 1, 'right'),
+      { ...column('Share', 1, 'right'), holds: 'amount' },
+    ],
     rows: [
       ...budget.rows
         .filter((r) => r.figure.value >= NOTHING)
         .map((r) => [capital(r.name), r.kind, r.figure.value.toFixed(1), percent(r.share)]),
       ['In all, of the tolerance', '', budget.total.value.toFixed(1), `±${(budget.tolerance * 1000).toFixed(1)}`],
     ],
+    // The last share is the tolerance itself.
+    units: [...budget.rows.filter((r) => r.figure.value >= NOTHING).map(() => undefined), 'µm'],
     note: `Systematic errors go the same way every time and are added (${budget.systematic.value.toFixed(1)} µm); random ones count by root of squares, one standard deviation (${budget.random.value.toFixed(1)} µm).`,
   }) as const;
 

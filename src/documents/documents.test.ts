@@ -71,6 +71,7 @@ describe('a picture', () => {
     [0.9, 0.2],
     [2500, 500],
   ])('has for a width of %d mm a scale bar of %d mm', (width, bar) => {
-    expect(scaleBar(width)).toBeCloseTo(bar, 12);
+    expect(scaleBar(width).mm).toBeCloseTo(bar, 12);
+    expect(scaleBar(25.4 * width, { unit: 'inch', decimal: ',' })).toEqual({ mm: 25.4 * bar, text: `${String(bar).replace('.', ',')} in` });
   });
 });

@@ -1,7 +1,7 @@
 /** The hole table as a paper of its own: what is drilled into the block before it comes to the machine. */
 import { controlUnit, type JobFacts } from './facts.ts';
 import { openTable } from './open-table.ts';
-import { column, type Paper, type PaperBlock } from './paper.ts';
+import { column, controlColumn, type Paper, type PaperBlock } from './paper.ts';
 import { numbered, planPicture } from './plan-picture.ts';
 import { placesOf } from './tables.ts';
 import { counted, place } from './words.ts';
@@ -99,9 +99,9 @@ const tables = (facts: JobFacts): readonly PaperBlock[] => {
     kind: 'table',
     columns: [
       column('No.', 0.6),
-      column('X', 1, 'right'),
-      column('Y', 1, 'right'),
-      column('Ø', 0.8, 'right'),
+      controlColumn('X', 1),
+      controlColumn('Y', 1),
+      controlColumn('Ø', 0.8),
       column('Hole', 1.4),
       column('For', 2),
       column('Done', 1),

@@ -1,7 +1,7 @@
 /** The inspection sheet: what to measure on the finished piece, where, at which temperature, and room for what was found. */
 import { controlUnit, fromDatum, type JobFacts } from './facts.ts';
 import type { Inspection, InspectionRow } from './inspection.ts';
-import { column, type Paper, type PaperBlock } from './paper.ts';
+import { type Column, column, type Paper, type PaperBlock } from './paper.ts';
 import { planPicture } from './plan-picture.ts';
 import { shapeTable } from './shape-table.ts';
 import { type ControlUnit, place, setting } from './words.ts';
@@ -78,11 +78,11 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       column('No.', 0.5),
       column('Contour', 1.1),
       column('What', 2),
-      column(`Where, ${unit.name}`, 2.2),
-      column('As drawn', 1.1, 'right'),
-      ...(warm ? [column(`At ${temperature} °C`, 1.1, 'right')] : []),
-      column('Allowed', 1.5, 'right'),
-      column('Expected', 1.2, 'right'),
+      amount(`Where, ${unit.name}`, 2.2, 'left'),
+      amount('As drawn', 1.1),
+      ...(warm ? [amount(`At ${temperature} °C`, 1.1)] : []),
+      amount('Allowed', 1.5),
+      amount('Expected', 1.2),
       column('Measured', 1.3),
     ],
     rows: rows.map((r) => [
@@ -96,11 +96,15 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       expectedOf(r, unit),
       BLANK,
     ]),
+    ...(unit.name === 'mm' ? { units: rows.map((r) => (r.what === 'finish' ? 'µm' : 'mm')) } : {}),
     note: `Lengths in ${unit.name}, Ra in µm. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, what is systematic and one standard deviation of what is random.${
       passedOver > 0 ? ` ${passedOver} more contours are cut; their profile is asked for as that of all.` : ''
     }`,
   };
 };
+
+/** Where a gauge of the reader's unit is read: the sizes follow the reader where the program counts in mm. */
+const amount = (title: string, width: number, align: Column['align'] = 'right'): Column => ({ title, width, align, holds: 'amount' });
 
 /** Room to write in. */
 const BLANK = '__________';

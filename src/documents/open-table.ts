@@ -1,7 +1,7 @@
 /** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
 import type { Point } from '../geometry/segment.ts';
 import type { OpenCutPlan, OpenEnd } from '../plan/open/open.ts';
-import { column, type PaperBlock } from './paper.ts';
+import { column, controlColumn, type PaperBlock } from './paper.ts';
 import { placesOf } from './tables.ts';
 import { type ControlUnit, MILLIMETRES, mass, place } from './words.ts';
 
@@ -12,9 +12,9 @@ export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MIL
   columns: [
     column('Line', 0.7),
     column('Kept', 1.5),
-    column('Comes in', 3),
-    column('Goes out', 3),
-    column(`Tab ${unit.name}`, 0.9, 'right'),
+    controlColumn('Comes in', 3, 'left'),
+    controlColumn('Goes out', 3, 'left'),
+    controlColumn(`Tab ${unit.name}`, 0.9),
     column('Comes off', 1.7, 'right'),
   ],
   rows: lines.map(({ chain, kept, from, to, piece }) => [

@@ -2,9 +2,9 @@
 import type { OtherEdge, OtherWays } from '../physics/other-ways.ts';
 import { printDuration } from '../quantity/duration.ts';
 import { column } from './paper.ts';
-import { tableText, wrapped } from './text.ts';
+import { AS_IT_IS, type Printer } from './text.ts';
 
-export const otherWaysLines = (ways: OtherWays): readonly string[] => [
+export const otherWaysLines = (ways: OtherWays, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => [
   wrapped(ways.verdict, '  '),
   tableText({
     kind: 'table',

@@ -12,9 +12,17 @@ export interface Paper {
 
 export type PaperBlock =
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'text'; readonly text: string; readonly large?: boolean }
+  /** `control`: what is to be typed into the control as it stands, in the unit of the program. */
+  | { readonly kind: 'text'; readonly text: string; readonly large?: boolean; readonly control?: true }
   | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
-  | { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[]; readonly note?: string }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly string[])[];
+      readonly note?: string;
+      /** The unit of each row's bare amounts, where they have none of their own. */
+      readonly units?: readonly ('mm' | 'µm' | undefined)[];
+    }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly marker: 'dash' | 'warning' }
   | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };
 
@@ -23,6 +31,16 @@ export interface Column {
   readonly align: 'left' | 'right';
   /** Share of the width against the other columns. */
   readonly width: number;
+  /** What is in it: `control` counts in the unit of the program whatever the reader's; `amount` in the unit of its row. Words when left out. */
+  readonly holds?: 'control' | 'amount';
 }
 
 export const column = (title: string, width: number, align: Column['align'] = 'left'): Column => ({ title, width, align });
+
+/** A column in the unit of the program. */
+export const controlColumn = (title: string, width: number, align: Column['align'] = 'right'): Column => ({
+  title,
+  width,
+  align,
+  holds: 'control',
+});

@@ -31,6 +31,8 @@ export interface Picture {
   readonly labels: readonly Label[];
   /** False where lengths are no lengths, as along a time axis: there is no scale bar then. */
   readonly scaled?: boolean;
+  /** The unit and decimal mark of its scale bar; mm and a point when left out. */
+  readonly bar?: { readonly unit: 'mm' | 'inch'; readonly decimal: string };
 }
 
 /** The path data of a chain. A full circle is written as two halves, since an arc that ends where it starts is none. */
@@ -63,9 +65,14 @@ export const circleData = (at: Point, radius: number): string => {
 const numbers = (p: Point): string => `${short(p.x)} ${short(p.y)}`;
 const short = (x: number): string => String(Number(x.toFixed(4)));
 
-/** A round length for the scale bar: 1, 2 or 5 times a power of ten, at most a quarter of the picture's width. */
-export const scaleBar = (width: number): number => {
-  const quarter = width / 4;
+/** A round length for the scale bar in its unit: 1, 2 or 5 times a power of ten, at most a quarter of the picture's width (mm). */
+export const scaleBar = (
+  width: number,
+  { unit, decimal } = { unit: 'mm', decimal: '.' } as NonNullable<Picture['bar']>,
+): { readonly mm: number; readonly text: string } => {
+  const one = unit === 'inch' ? 25.4 : 1;
+  const quarter = width / 4 / one;
   const power = 10 ** Math.floor(Math.log10(quarter));
-  return ([5, 2, 1].find((n) => n * power <= quarter) as number) * power;
+  const length = Number((([5, 2, 1].find((n) => n * power <= quarter) as number) * power).toPrecision(1));
+  return { mm: length * one, text: `${String(length).replace('.', decimal)} ${unit === 'inch' ? 'in' : 'mm'}` };
 };

@@ -109,7 +109,9 @@ const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
   return [
     { kind: 'heading', text: 'Passes and offsets' },
     passTable(plan, facts.estimate, controlUnit(facts)),
-    ...(facts.program === undefined ? [] : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.` } as const]),
+    ...(facts.program === undefined
+      ? []
+      : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.`, control: true } as const]),
     ...(plan.contours.length === 0
       ? []
       : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts), facts.datum)]),

@@ -3,7 +3,7 @@ import type { Estimate } from '../estimate/estimate.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import { controlUnit, fromDatum, type JobFacts } from './facts.ts';
-import { column, type PaperBlock } from './paper.ts';
+import { column, controlColumn, type PaperBlock } from './paper.ts';
 import { numbered } from './plan-picture.ts';
 import { type ControlUnit, duration, MILLIMETRES, mass, money, moneyRange, place, setting, spoken, value } from './words.ts';
 
@@ -16,10 +16,10 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
     column('Pass', 0.8),
     column('Condition', 1.1),
     column('Register', 1),
-    column(`Offset ${unit.name}`, 1.2, 'right'),
+    controlColumn(`Offset ${unit.name}`, 1.2),
     column('Gap mm', 1, 'right'),
     column('Feed mm/min', 1.3, 'right'),
-    column('Ra after µm', 1.2, 'right'),
+    column('Ra after µm', 1.35, 'right'),
     column('Time', 3, 'right'),
   ],
   rows: plan.passes.map((p, i) => {
@@ -48,11 +48,11 @@ export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES, datum?: P
       column('No.', 0.6),
       column('Contour', 1),
       column('Kept', 1.6),
-      column('X', 1, 'right'),
-      column('Y', 1, 'right'),
-      column('Hole Ø', 1, 'right'),
+      controlColumn('X', 1),
+      controlColumn('Y', 1),
+      controlColumn('Hole Ø', 1),
       column('Hole', 1.4),
-      column(`Tab ${unit.name}`, 0.9, 'right'),
+      controlColumn(`Tab ${unit.name}`, 0.9),
       column('Loose piece', 1.7, 'right'),
     ],
     rows: rows.map((c) => [
@@ -140,7 +140,7 @@ export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
     .map((s, i) => [String(i + 1), String(s.block + 1), ...placesOf(s.at, unit, facts.datum), spoken(s.comment)]);
   return {
     kind: 'table',
-    columns: [column('Stop', 0.6), column('Line', 0.8), column('X', 0.9, 'right'), column('Y', 0.9, 'right'), column('What to do', 5)],
+    columns: [column('Stop', 0.6), column('Line', 0.8), controlColumn('X', 0.9), controlColumn('Y', 0.9), column('What to do', 5)],
     rows,
     ...(stops.length > most ? { note: `${stops.length - most} more stops follow in the program.` } : {}),
   };

@@ -1,8 +1,23 @@
 /** Plain text in columns and paragraphs. */
+import { AS_WRITTEN, restated, type Telling } from '../quantity/restate.ts';
 import type { PaperBlock } from './paper.ts';
+import { toldTable } from './told-paper.ts';
 
 const WIDTH = 100;
 const MOST_ROWS = 40;
+
+/** Paragraphs and tables as somebody reads numbers. */
+export interface Printer {
+  readonly wrapped: typeof wrapped;
+  readonly tableText: typeof tableText;
+}
+
+export const printerIn = (telling: Telling): Printer => ({
+  wrapped: (text, lead) => wrapped(restated(text, telling), lead),
+  tableText: (table) => tableText(toldTable(table, telling)),
+});
+
+export const AS_IT_IS: Printer = printerIn(AS_WRITTEN);
 
 /** Breaks a text into lines, the first led by `lead`, the others by as many blanks. */
 export const wrapped = (text: string, lead: string): string => {

@@ -3,7 +3,7 @@ import { printDuration } from '../quantity/duration.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { printMoney } from '../quantity/money.ts';
 import { column, type PaperBlock } from './paper.ts';
-import { tableText, wrapped } from './text.ts';
+import { AS_IT_IS, type Printer } from './text.ts';
 import { accuracy, finish } from './words.ts';
 
 /** What a wire would need and leave; money in minor units, times in min, form in µm. */
@@ -44,7 +44,7 @@ export interface WireTable {
   readonly sentence: string;
 }
 
-export const wireLines = (wires: WireTable): readonly string[] => {
+export const wireLines = (wires: WireTable, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
   const able = wires.rows.flatMap((row) => (row.kind === 'drops out' ? [] : [cells(row, wires)]));
   const out = wires.rows.flatMap((r) => (r.kind === 'drops out' ? [wrapped(`${r.name}${stock(r)}: ${r.reason}.`, '  - ')] : []));
   const bounded = wires.rows.some((r) => r.kind === 'at least');

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { readMoment } from '../estimate/clock/moment.ts';
 import { shapeSchema } from '../shapes/make.ts';
+import { tellingSchema } from './telling.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();
@@ -158,6 +159,7 @@ export const jobSchema = z
       .describe('When the run could start, ISO 8601 by the clock of the shop; the first shift after the day of the answer when left out'),
     spoolLeft: positive.max(1000).optional().describe('Wire left on the machine at the start, kg; a full spool when left out'),
     run: z.enum(['attended', 'unattended first']).default('attended').describe('Each opening to the end, or all roughs first'),
+    papers: tellingSchema.optional().describe('How the papers of this job tell numbers; what is left out is as the shop has it'),
     dialect: z.string().optional().describe('A dialect file, relative to the job file, or standard; the dialect of the shop when left out'),
     shop: z.string().optional().describe('Shop file, relative to the job file'),
   })

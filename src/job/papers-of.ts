@@ -7,11 +7,30 @@ import type { Paper } from '../documents/paper.ts';
 import { PAPERS, type PaperName } from '../documents/paper-names.ts';
 import { type Offer, quotation } from '../documents/quotation.ts';
 import { setupSheet } from '../documents/setup-sheet.ts';
+import { toldPaper } from '../documents/told-paper.ts';
+import type { Telling } from '../quantity/restate.ts';
 import { cheaperWays } from './cheaper.ts';
 import type { JobRun } from './run.ts';
+import { namesOf, tellingOf } from './telling.ts';
 
-/** One paper; nothing where there is none: without a program there is nothing to set up. */
-export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun): Paper | undefined => {
+/** One paper, told as job and shop want numbers told, or as `telling` says; nothing where there is none. Places on papers count as the program does. */
+export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, telling = tellingOf(run)): Paper | undefined => {
+  const written = writtenPaper(name, facts, run);
+  const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
+  return written && toldPaper(written, { ...telling, ...(isUsual(telling) ? {} : places), names: namesOf(run) });
+};
+
+/** Every paper that there is of this job. */
+export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] =>
+  PAPERS.flatMap((name) => {
+    const paper = paperOf(name, facts, run);
+    return paper === undefined ? [] : [[name, paper] as const];
+  });
+
+const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
+
+/** Without a program there is nothing to set up. */
+const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): Paper | undefined => {
   if (name === 'quotation') return quotation(facts, offerOf(facts, run));
   if (facts.program === undefined) return undefined;
   switch (name) {
@@ -25,13 +44,6 @@ export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun): Paper | 
       return annex(facts);
   }
 };
-
-/** Every paper that there is of this job. */
-export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] =>
-  PAPERS.flatMap((name) => {
-    const paper = paperOf(name, facts, run);
-    return paper === undefined ? [] : [[name, paper] as const];
-  });
 
 /** What would be cheaper is found by running the job again in other ways. */
 const offerOf = (facts: JobFacts, run: JobRun): Offer => ({

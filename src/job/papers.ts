@@ -10,6 +10,7 @@ import { papersOf } from './papers-of.ts';
 import type { JobRun, Ran } from './run.ts';
 import { asDrawn, scaledIn } from './scale.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
+import { tellingOf } from './telling.ts';
 
 export type Handout = JobRun & {
   /** Name of every file, without its ending. */
@@ -17,7 +18,7 @@ export type Handout = JobRun & {
   readonly fonts: Fonts;
 };
 
-export const answerText = (facts: JobFacts): string => textOf(facts);
+export const answerText = (facts: JobFacts, run: Pick<JobRun, 'job' | 'shop' | 'drawingName'>): string => textOf(facts, tellingOf(run));
 
 /** The files by name. A job that could not be judged has none; one answered with no has no program to run. */
 export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string | Uint8Array>>> => {
@@ -38,7 +39,7 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
         }),
     ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),
     ...(await papers(facts, handout)),
-    [`${stem}.answer.txt`]: `${textOf(facts)}\n`,
+    [`${stem}.answer.txt`]: `${answerText(facts, handout)}\n`,
   };
 };
 

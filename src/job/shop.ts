@@ -6,6 +6,7 @@ import { machineSchema } from '../physics/machine.ts';
 import { passTableSchema } from '../physics/pass-table.ts';
 import { materialSchema } from '../physics/shop-material.ts';
 import { wireSchema } from '../physics/wire.ts';
+import { tellingSchema } from './telling.ts';
 
 export const shopSchema = z
   .strictObject({
@@ -22,6 +23,7 @@ export const shopSchema = z
       .max(50)
       .default([...usualShifts])
       .describe('When somebody is at the machines; Monday to Friday, 07:00 to 16:00 when left out'),
+    papers: tellingSchema.optional().describe('How its papers tell numbers; what is typed into a control stays in the unit of its program'),
     quotationDays: z.int().min(1).max(366).default(30).describe('How long a quotation stays valid'),
   })
   .describe('What one shop has and charges');

@@ -13,11 +13,31 @@ export interface Telling {
   readonly names: readonly string[];
   /** mm in one unit of the drawing, in which places are written; they stay as drawn when it is left out. */
   readonly drawn?: number | undefined;
+  /** Places in another unit than lengths: that of the control, on papers for the machine. */
+  readonly places?: 'mm' | 'inch';
 }
 
 /** The same sentence for this reader. */
 export const restated = (sentence: string, telling: Telling): string =>
   isAsWritten(telling) || !/\d/.test(sentence) ? sentence : printed(saidParts(sentence, telling.names), telling);
+
+/** As the house itself writes: told so, every sentence stays as it is. */
+export const AS_WRITTEN: Telling = { length: 'mm', finish: 'µm', decimalMark: '.', groupMark: ',', names: [] };
+
+/** A bare number of so many of a unit, as a cell under a heading that names the unit: '0.037' becomes '0.00146'. */
+export const restatedAmount = (amount: string, unit: SaidUnit, telling: Telling): string => {
+  const told = restated(`${amount} ${unit}`, telling);
+  return told.slice(0, told.lastIndexOf(' '));
+};
+
+/** Units that stand in a heading without a number: 'Gap mm' becomes 'Gap inch', since 'Gap in' would be read as a word. */
+export const restatedUnits = (heading: string, telling: Telling): string =>
+  heading.replace(BARE_UNIT, (unit) => {
+    const name = scaleOf(unit as SaidUnit, telling)?.name ?? unit;
+    return name === 'in' ? 'inch' : name;
+  });
+
+const BARE_UNIT = /(?<![\p{L}\p{N}])(?<!\d[ \u00a0])(?:mm²\/min|mm\/min|m\/min|mm²|mm³|mm|µm)(?![\p{L}\p{N}²³/])/gu;
 
 const isAsWritten = ({ length, finish, decimalMark, groupMark, drawn = 1 }: Telling): boolean =>
   length === 'mm' && finish === 'µm' && drawn === 1 && decimalMark === '.' && groupMark === ',';
@@ -35,11 +55,11 @@ const endsInDecimals = (part: SaidPart | undefined): boolean => part?.kind === '
 const beginsANumber = (part: SaidPart | undefined): boolean => part?.kind === 'number' || part?.kind === 'quantity';
 
 const partText = (part: SaidPart, telling: Telling): string => {
-  const { length, drawn, decimalMark } = telling;
+  const { length, drawn, decimalMark, places = length } = telling;
   if (part.kind === 'words') return part.text;
   if (part.kind === 'number') return marked(part.number, part.number.size, part.number.decimals, telling);
   if (part.kind === 'place') {
-    const factor = drawn === undefined ? 1 : drawn / (length === 'inch' ? 25.4 : 1);
+    const factor = drawn === undefined ? 1 : drawn / (places === 'inch' ? 25.4 : 1);
     const [x, y] = [part.x, part.y].map((n) => (factor === 1 ? marked(n, n.size, n.decimals, telling) : spot(n, n.size * factor, telling)));
     return part.spelled === 'by letters' ? `at X ${x}, Y ${y}` : `(${x}${decimalMark === ',' ? ';' : ','} ${y})`;
   }

@@ -52,6 +52,15 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     expect([...new Set(text.map(named))].filter((t) => !own.test(t)).filter((t) => /(?<![\p{L}])(mm|µm)(?![\p{L}])/u.test(t))).toEqual([]);
   });
 
+  it('the paper on screen follows its reader, but for what is typed into the control', async () => {
+    await page.locator('#papers').scrollIntoViewIfNeeded();
+    const paper = page.locator('.paper');
+    await expect.poll(() => paper.textContent(), { timeout: PATIENCE }).toMatch(/±0,000\d+ in, Ra [\d,]+ µin/);
+    expect(await paper.locator('dd, li').allInnerTexts()).not.toContainEqual(expect.stringMatching(/\d (mm|µm)(?! (coated )?brass)/));
+    expect(await paper.textContent()).toMatch(/Set the registers before the start: D1 = 0,\d{4}, .* mm\./);
+    expect(await paper.locator('svg').first().textContent()).toMatch(/\d in$/);
+  });
+
   it('thou and microinch are understood', async () => {
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
     await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ tolerance: 0.0127 });

@@ -1,7 +1,6 @@
 /** A picture of a paper as SVG: strokes and labels in mm of the work, y up, with its scale bar. */
 import type { ReactNode } from 'react';
 import { type Label, type Picture, type Stroke, scaleBar } from '../../documents/picture.ts';
-import { paperWords } from '../words/papers.ts';
 
 /** mm on the paper: pictures are as wide as the text. */
 const WIDTH = 170;
@@ -11,8 +10,8 @@ export const PaperPicture = ({ picture, caption }: { readonly picture: Picture; 
   const [width, height] = [high.x - low.x, high.y - low.y];
   // Line widths and letters are told in mm of the paper, everything else in mm of the work.
   const scale = width / WIDTH;
-  const bar = picture.scaled === false ? 0 : scaleBar(width);
-  const foot = bar === 0 ? 0 : 8 * scale;
+  const bar = picture.scaled === false ? undefined : scaleBar(width, picture.bar);
+  const foot = bar === undefined ? 0 : 8 * scale;
   return (
     <figure>
       <svg viewBox={`${low.x} ${-high.y} ${width} ${height + foot}`} role="img" aria-label={caption}>
@@ -24,7 +23,7 @@ export const PaperPicture = ({ picture, caption }: { readonly picture: Picture; 
         {numbered(picture.labels).map(({ number, item }) => (
           <Text key={number} label={item} scale={scale} />
         ))}
-        {bar === 0 ? null : <ScaleBar x={low.x} y={-low.y + 5 * scale} length={bar} scale={scale} />}
+        {bar === undefined ? null : <ScaleBar x={low.x} y={-low.y + 5 * scale} length={bar.mm} text={bar.text} scale={scale} />}
       </svg>
       <figcaption>{caption}</figcaption>
     </figure>
@@ -69,13 +68,21 @@ const Text = ({ label, scale }: { readonly label: Label; readonly scale: number 
   );
 };
 
-const ScaleBar = (props: { readonly x: number; readonly y: number; readonly length: number; readonly scale: number }): ReactNode => {
-  const { x, y, length, scale } = props;
+interface ScaleBarProps {
+  readonly x: number;
+  readonly y: number;
+  /** mm */
+  readonly length: number;
+  readonly text: string;
+  readonly scale: number;
+}
+
+const ScaleBar = ({ x, y, length, text, scale }: ScaleBarProps): ReactNode => {
   return (
     <g>
       <path d={`M${x} ${y - scale}V${y}H${x + length}V${y - scale}`} className="bar" strokeWidth={0.3 * scale} />
       <text x={x + length + scale} y={y} fontSize={3 * scale}>
-        {paperWords.scaleBar(length)}
+        {text}
       </text>
     </g>
   );

@@ -1,4 +1,5 @@
 /** The chapter of the papers: each on screen, and as a file of the same data from the server. */
+import type { Remote } from 'comlink';
 import { type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import type { Paper } from '../../documents/paper.ts';
 import { PAPERS, type PaperName } from '../../documents/paper-names.ts';
@@ -6,7 +7,9 @@ import { paths } from '../../server/message/answers.ts';
 import { AskedState } from '../asked/asked-state.tsx';
 import { type Asked, useAsked } from '../asked/use-asked.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { tellingFor } from '../words/numbers.ts';
 import { paperWords as words } from '../words/papers.ts';
+import type { JobWorker } from '../work/job-worker.ts';
 import { PaperPage } from './paper-page.tsx';
 
 export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
@@ -43,11 +46,13 @@ interface Made {
 /** The quotation runs the job in other ways to say what would be cheaper: it is made beside the worker of the answer. */
 const usePaper = (sheet: OpenSheet, name: PaperName, place: RefObject<HTMLElement | null>): Asked<Made> => {
   const answer = useSheet(sheet, (s) => s.sheet);
-  const about = useMemo(() => answer && { answer, name }, [answer, name]);
-  return useAsked(place, about, async () => ({
-    name,
-    paper: name === 'quotation' ? await sheet.aside.ask((worker) => worker.paper(name)) : await sheet.worker().paper(name),
-  }));
+  const lengthUnit = useSheet(sheet, (s) => s.lengthUnit);
+  const finishUnit = useSheet(sheet, (s) => s.finishUnit);
+  const about = useMemo(() => answer && { answer, name, lengthUnit, finishUnit }, [answer, name, lengthUnit, finishUnit]);
+  return useAsked(place, about, async () => {
+    const make = async (worker: Remote<JobWorker>) => worker.paper(name, tellingFor({ lengthUnit, finishUnit }));
+    return { name, paper: name === 'quotation' ? await sheet.aside.ask(make) : await make(sheet.worker()) };
+  });
 };
 
 const Files = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {

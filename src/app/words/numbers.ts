@@ -2,7 +2,7 @@
 import { printDuration } from '../../quantity/duration.ts';
 import { currencyDecimals } from '../../quantity/money.ts';
 import { printNumber } from '../../quantity/print.ts';
-import { restated } from '../../quantity/restate.ts';
+import { restated, type Telling } from '../../quantity/restate.ts';
 import type { Unit } from '../../quantity/unit.ts';
 
 export interface Units {
@@ -124,16 +124,18 @@ const upTo = (value: number, parts: number): number => Math.ceil(value * parts -
 
 /** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them; places are told where it is known how many mm one unit of the drawing has. */
 export const tellerOf = (units: Units, names: readonly string[], drawn?: number): ((text: string) => string) => {
-  const telling = {
-    length: units.lengthUnit,
-    finish: units.finishUnit,
-    decimalMark: decimalMark(units.locale),
-    groupMark: groupMark(units.locale),
-    names,
-    drawn,
-  };
+  const telling = { ...tellingFor(units), names, drawn };
   return (text) => restated(text, telling);
 };
+
+/** How this user wants numbers told, on papers too. */
+export const tellingFor = (units: Units): Telling => ({
+  length: units.lengthUnit,
+  finish: units.finishUnit,
+  decimalMark: decimalMark(units.locale),
+  groupMark: groupMark(units.locale),
+  names: [],
+});
 
 const groupMark = (locale?: string): string =>
   new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1_234_567).find((p) => p.type === 'group')?.value ?? '';

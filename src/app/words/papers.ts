@@ -17,6 +17,5 @@ export const paperWords = {
   download: (name: PaperName): string => `${NAMES[name]} as PDF`,
   program: 'Program',
   setup: 'Set-up file',
-  scaleBar: (mm: number): string => `${mm} mm`,
   notSaved: 'The server does not have the newest inputs yet; the files would be of older ones. Try again once it is back.',
 } as const;

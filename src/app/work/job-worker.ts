@@ -4,6 +4,7 @@ import type { Paper } from '../../documents/paper.ts';
 import type { PaperName } from '../../documents/paper-names.ts';
 import type { Finding } from '../../finding/finding.ts';
 import type { AskedJob } from '../../job/asked-run.ts';
+import type { Telling } from '../../quantity/restate.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {
@@ -41,7 +42,8 @@ export interface JobWorker {
   whatIfs(): Comparison;
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
-  paper(name: PaperName): Paper | undefined;
+  /** As its reader wants numbers told; what is typed into the control stays in the unit of the program. */
+  paper(name: PaperName, telling: Telling): Paper | undefined;
   /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
   shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */

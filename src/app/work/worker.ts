@@ -89,10 +89,10 @@ const worker: JobWorker = {
       rounded: found.rounded.map(({ at, left }) => ({ x: at.x, y: at.y, left })),
     };
   },
-  paper: (name): Paper | undefined => {
+  paper: (name, telling): Paper | undefined => {
     const facts = answered()?.facts;
     if (facts === undefined || last === undefined) return undefined;
-    return paperOf(name, facts, last.run);
+    return paperOf(name, facts, last.run, telling);
   },
   shapeFile: (format, unit) => {
     const shape = last?.run.shape;

@@ -23,7 +23,7 @@ export const drawPicture = (pen: Pen, picture: Picture, caption: string): void =
   for (const stroke of picture.strokes) drawStroke(pen, frame, stroke);
   drawLabels(pen, frame, picture.labels);
   pen.y += high * scale + 6;
-  if (picture.scaled !== false) drawScaleBar(pen, scale, wide);
+  if (picture.scaled !== false) drawScaleBar(pen, scale, scaleBar(wide, picture.bar));
   write(pen, caption, { size: 7.4, colour: PENCIL, x: PAGE.margin }, 8);
 };
 
@@ -66,8 +66,7 @@ const drawLabel = (pen: Pen, frame: Frame, label: Label, share: number): void =>
   doc.fillColor(INK).text(label.text, centre - width / 2, middle - size * 0.58, { lineBreak: false });
 };
 
-const drawScaleBar = (pen: Pen, scale: number, wide: number): void => {
-  const length = scaleBar(wide);
+const drawScaleBar = (pen: Pen, scale: number, { mm: length, text }: ReturnType<typeof scaleBar>): void => {
   const y = pen.y + 4;
   pen.doc
     .lineWidth(0.8)
@@ -77,6 +76,6 @@ const drawScaleBar = (pen: Pen, scale: number, wide: number): void => {
     .lineTo(PAGE.margin + length * scale, y)
     .lineTo(PAGE.margin + length * scale, y - 3)
     .stroke();
-  put(pen, `${length} mm`, y - 8, { size: 7, colour: PENCIL, x: PAGE.margin + length * scale + 4, width: 80 });
+  put(pen, text, y - 8, { size: 7, colour: PENCIL, x: PAGE.margin + length * scale + 4, width: 80 });
   pen.y += 12;
 };

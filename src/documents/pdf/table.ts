@@ -1,10 +1,14 @@
 /** Tables and label-value pairs on a page. */
 import type { Column, PaperBlock } from '../paper.ts';
-import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, roomLeft, rule, WIDTH, write } from './pen.ts';
+import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, roomLeft, rule, WIDTH, type Written, write } from './pen.ts';
 
 const SIZE = 8.2;
 const GAP = 10;
 const PAD = 1.7;
+
+type Hand = Pick<Written, 'size' | 'face' | 'colour'>;
+const HEAD: Hand = { size: SIZE - 0.7, face: 'bold', colour: PENCIL };
+const ROW: Hand = { size: SIZE, face: 'plain', colour: INK };
 
 interface Cell {
   readonly x: number;
@@ -28,18 +32,18 @@ export const drawTable = (pen: Pen, table: Extract<PaperBlock, { kind: 'table' }
   const cells = cellsOf(table.columns);
   const titles = table.columns.map((c) => c.title);
   const head = (): void => {
-    drawRow(pen, cells, titles, true);
+    drawRow(pen, cells, titles, HEAD);
     rule(pen, pen.y - 1);
     pen.y += 1;
   };
-  need(pen, rowHeight(pen, cells, titles) + 4 * (SIZE + 2 * PAD));
+  need(pen, rowHeight(pen, cells, titles, HEAD) + 4 * (SIZE + 2 * PAD));
   head();
   for (const row of table.rows) {
-    if (rowHeight(pen, cells, row) > roomLeft(pen)) {
+    if (rowHeight(pen, cells, row, ROW) > roomLeft(pen)) {
       newPage(pen);
       head();
     }
-    drawRow(pen, cells, row, false);
+    drawRow(pen, cells, row, ROW);
   }
   rule(pen, pen.y);
   pen.y += 3;
@@ -47,20 +51,13 @@ export const drawTable = (pen: Pen, table: Extract<PaperBlock, { kind: 'table' }
   pen.y += 6;
 };
 
-const rowHeight = (pen: Pen, cells: readonly Cell[], row: readonly string[]): number =>
-  Math.max(...cells.map((c, i) => heightOf(pen, row[i] ?? '', { size: SIZE, width: c.width }))) + 2 * PAD;
+const rowHeight = (pen: Pen, cells: readonly Cell[], row: readonly string[], hand: Hand): number =>
+  Math.max(...cells.map((c, i) => heightOf(pen, row[i] ?? '', { ...hand, width: c.width }))) + 2 * PAD;
 
-const drawRow = (pen: Pen, cells: readonly Cell[], row: readonly string[], head: boolean): void => {
-  const height = rowHeight(pen, cells, row);
+const drawRow = (pen: Pen, cells: readonly Cell[], row: readonly string[], hand: Hand): void => {
+  const height = rowHeight(pen, cells, row, hand);
   cells.forEach((c, i) => {
-    put(pen, row[i] ?? '', pen.y + PAD, {
-      size: head ? SIZE - 0.7 : SIZE,
-      face: head ? 'bold' : 'plain',
-      colour: head ? PENCIL : INK,
-      x: c.x,
-      width: c.width,
-      align: c.align,
-    });
+    put(pen, row[i] ?? '', pen.y + PAD, { ...hand, x: c.x, width: c.width, align: c.align });
   });
   pen.y += height;
 };
