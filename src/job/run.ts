@@ -58,6 +58,8 @@ export interface JobRun {
 /** The answer, and the set-up file of its program where there is one. */
 export interface Ran {
   readonly answer: Answer;
+  /** The drawing as it was read, where the job itself could not be judged: it can be shown all the same. */
+  readonly drawing?: Drawing;
   readonly setup?: SetupFile;
   /** The program as its control reads it. */
   readonly read?: ReadProgram;
@@ -76,9 +78,9 @@ export const runJob = (run: JobRun): Ran => {
   const drawing = drawingOf(run);
   const faults = unusable(run, drawing);
   const found = materialOf(run.job.material, run.shop);
-  if (faults.length > 0 || found.kind === 'unknown') return { answer: { kind: 'bad input', findings: faults } };
+  if (faults.length > 0 || found.kind === 'unknown') return { answer: { kind: 'bad input', findings: faults }, drawing };
   if (found.kind === 'non-conductor')
-    return { answer: { kind: 'cannot', sentence: noSentence([found.finding]), findings: [found.finding] } };
+    return { answer: { kind: 'cannot', sentence: noSentence([found.finding]), findings: [found.finding] }, drawing };
   const wish = wishOf(drawing, run, found.material);
   if (wish.kind === 'nothing')
     return { answer: answered(run, { drawing, material: found.material, findings: [...found.findings, ...wish.findings] }) };

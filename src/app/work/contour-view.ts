@@ -4,7 +4,9 @@ import { numbered } from '../../documents/plan-picture.ts';
 import { mass } from '../../documents/words.ts';
 import type { ContourView } from './views.ts';
 
-export const contourViews = (facts: JobFacts): readonly ContourView[] => {
+type Cutting = Pick<JobFacts, 'drawing' | 'plan' | 'proof' | 'byHand'>;
+
+export const contourViews = (facts: Cutting): readonly ContourView[] => {
   const { drawing, plan } = facts;
   const planned = new Map((plan === undefined ? [] : numbered(plan)).map((c) => [c.loop, c]));
   const proven = new Map((facts.proof?.contours ?? []).map((c) => [c.loop, c]));
@@ -27,7 +29,7 @@ export const contourViews = (facts: JobFacts): readonly ContourView[] => {
   return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(facts)];
 };
 
-const handOf = ({ byHand }: JobFacts, id: string): readonly string[] =>
+const handOf = ({ byHand }: Cutting, id: string): readonly string[] =>
   byHand !== undefined && Object.hasOwn(byHand.contours, id) ? (byHand.contours[id] ?? []) : [];
 
 type Cut = ReturnType<typeof numbered>[number];
@@ -39,7 +41,7 @@ const cutFacts = (c: Cut): Partial<ContourView> => ({
   piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
 });
 
-const openViews = (facts: JobFacts): readonly ContourView[] => {
+const openViews = (facts: Cutting): readonly ContourView[] => {
   const { drawing, plan, proof } = facts;
   const cuts = new Map((plan?.openCuts ?? []).map((o, i) => [o.chain, { ...o, number: i + 1 }]));
   const proven = new Map((proof?.open ?? []).map((o) => [o.chain, o]));

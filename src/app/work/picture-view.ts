@@ -6,10 +6,13 @@ import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';
 import type { ChainView, LayerView, PictureView } from './views.ts';
 
+/** A drawing alone can be shown, and what is known of its cut besides. */
+export type Pictured = Pick<JobFacts, 'drawing' | 'plan' | 'proof' | 'datum' | 'byHand'>;
+
 type Plan = NonNullable<JobFacts['plan']>;
 
 /** None where the drawing holds nothing that could be shown. */
-export const pictureView = (facts: JobFacts): PictureView | undefined => {
+export const pictureView = (facts: Pictured): PictureView | undefined => {
   const { drawing, plan } = facts;
   const loops = drawing.loops.filter((l) => !l.hidden);
   const open = drawing.openChains.filter((o) => !o.hidden);
@@ -76,7 +79,7 @@ const passLayers = (plan: Plan): readonly LayerView[] => {
   }));
 };
 
-const proofLayers = ({ proof }: JobFacts): readonly LayerView[] =>
+const proofLayers = ({ proof }: Pictured): readonly LayerView[] =>
   proof === undefined
     ? []
     : [

@@ -15,7 +15,7 @@ import { wallView } from './wall-view.ts';
 /** `took` is filled in by the worker. */
 export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
   const { answer } = ran;
-  const none = { assumed: [], figures: [] };
+  const none = { assumed: [], figures: [], ...(ran.drawing === undefined ? {} : given('picture', pictureView({ drawing: ran.drawing }))) };
   if (answer.kind === 'bad input') {
     const line = answer.findings[0]?.sentence ?? 'The inputs cannot be used.';
     return { answer: 'bad input', sentence: [words(line)], findings: findingViews(answer.findings, new Set(), 1), line, ...none };
