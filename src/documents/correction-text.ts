@@ -4,7 +4,7 @@ import type { Correction } from '../plan/correction/correction.ts';
 import { deviationOf } from '../quantity/figure.ts';
 import { column } from './paper.ts';
 import { tableText, wrapped } from './text.ts';
-import { findingText, setting } from './words.ts';
+import { type ControlUnit, findingText, setting } from './words.ts';
 
 export interface CorrectionFacts {
   readonly correction?: Correction;
@@ -12,14 +12,16 @@ export interface CorrectionFacts {
   readonly changed?: { readonly change: number; readonly sizes: readonly { readonly loop: string; readonly size: number }[] };
   readonly registers: ReadonlyMap<number, number>;
   readonly inControl: boolean;
+  /** In which the program, and so its registers, count. */
+  readonly unit: ControlUnit;
   /** The corrected passes as the shop file takes them. */
   readonly passTable?: PassTable;
 }
 
 export const correctionText = (facts: CorrectionFacts): string =>
   [
-    ...(facts.correction === undefined ? [] : correctionParts(facts.correction)),
-    ...(facts.changed === undefined ? [] : [changeText(facts.registers, facts.changed)]),
+    ...(facts.correction === undefined ? [] : correctionParts(facts.correction, facts.unit)),
+    ...(facts.changed === undefined ? [] : [changeText(facts, facts.changed)]),
     facts.inControl
       ? ''
       : wrapped(
@@ -37,19 +39,19 @@ const passTableText = ({ correction, passTable, inControl }: CorrectionFacts): s
     ? ''
     : `For the program written anew, one entry of passTables in the shop file\n  ${JSON.stringify(passTable)}`;
 
-const correctionParts = (correction: Correction): readonly string[] => [
-  wrapped(verdict(correction), ''),
+const correctionParts = (correction: Correction, unit: ControlUnit): readonly string[] => [
+  wrapped(verdict(correction, unit), ''),
   ...(correction.findings.length === 0 ? [] : [correction.findings.map((f) => wrapped(findingText(f), '  - ')).join('\n')]),
   `Measured\n${measuredTable(correction)}`,
-  `Registers\n${registerTable(correction)}`,
+  `Registers\n${registerTable(correction, unit)}`,
   `This piece\n${correction.sizes.map((s) => wrapped(s.salvage.sentence, '  - ')).join('\n')}`,
 ];
 
-const verdict = ({ left, safe, worth, registers }: Correction): string => {
+const verdict = ({ left, safe, worth, registers }: Correction, unit: ControlUnit): string => {
   const amount = `${(Math.abs(left.value) * 1000).toFixed(1)} µm of metal ${left.value >= 0 ? 'are left' : 'are gone'} per side`;
   if (!safe) return `Do not set these registers: ${amount}, and what is found below stands against it.`;
   const last = registers.at(-1);
-  const to = last === undefined ? '' : `, D${last.register} to ${setting(last.after.value)} mm`;
+  const to = last === undefined ? '' : `, D${last.register} to ${setting(last.after.value, unit)} ${unit.name}`;
   const what = `${amount}: set every register ${left.value >= 0 ? 'down' : 'up'} by ${(Math.abs(left.value) * 1000).toFixed(1)} µm${to}.`;
   if (worth) return what;
   return `${what} That is no more than the measuring can tell (±${(deviationOf(left) * 1000).toFixed(1)} µm): better leave them as they are.`;
@@ -78,31 +80,31 @@ const measuredTable = ({ sizes }: Correction): string =>
     ]),
   });
 
-const registerTable = ({ registers }: Correction): string =>
+const registerTable = ({ registers }: Correction, unit: ControlUnit): string =>
   tableText({
     kind: 'table',
     columns: [
       column('Pass', 1),
       column('Register', 1),
-      column('was mm', 1, 'right'),
-      column('becomes mm', 1, 'right'),
+      column(`was ${unit.name}`, 1, 'right'),
+      column(`becomes ${unit.name}`, 1, 'right'),
       column('change µm', 1, 'right'),
     ],
     rows: registers.map((r) => [
       String(r.pass),
       `D${r.register}`,
-      setting(r.before),
-      setting(r.after.value),
+      setting(r.before, unit),
+      setting(r.after.value, unit),
       signed((r.after.value - r.before) * 1000),
     ]),
     note: 'All move by the same, so that every pass leaves the stock it left before.',
   });
 
-const changeText = (registers: CorrectionFacts['registers'], { change, sizes }: NonNullable<CorrectionFacts['changed']>): string => {
+const changeText = ({ registers, unit }: CorrectionFacts, { change, sizes }: NonNullable<CorrectionFacts['changed']>): string => {
   const both = `${(Math.abs(change) * 2000).toFixed(1)} µm`;
   const [opening, part] = change < 0 ? ['wider', 'smaller'] : ['narrower', 'larger'];
-  const list = [...registers].map(([number, value]) => `D${number} ${setting(value + change)}`).join(', ');
-  const said = `With every register ${signed(change * 1000)} µm (${list}) an opening gets ${both} ${opening} and a part ${both} ${part}, measured across.`;
+  const list = [...registers].map(([number, value]) => `D${number} ${setting(value + change, unit)}`).join(', ');
+  const said = `With every register ${signed(change * 1000)} µm (${list} ${unit.name}) an opening gets ${both} ${opening} and a part ${both} ${part}, measured across.`;
   return [wrapped(said, ''), ...sizes.map((s) => `  - ${s.loop} would be ${setting(s.size)} mm at 20 °C`)].join('\n');
 };
 

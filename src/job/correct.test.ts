@@ -44,6 +44,15 @@ describe('a correction of a job', () => {
     for (const r of data.registers) expect(r.before - r.after.value).toBeCloseTo(0.0025, 9);
   });
 
+  it('tells the registers of an inch program in inch, as they are typed into the control', () => {
+    const millimetres = correctText(corrected(die, ['L2: 23.994 of 24 at 20']));
+    const inches = correctText(corrected({ ...die, dialect: { ...die.dialect, units: 'inch' } }, ['L2: 23.994 of 24 at 20']));
+    const [mm, inch] = [/D3 to (0\.\d{4}) mm/.exec(millimetres)?.[1], /D3 to (0\.\d{5}) inch/.exec(inches)?.[1]];
+    expect(Math.abs(Number(inch) * 25.4 - Number(mm))).toBeLessThan(0.0002);
+    expect(inches).toMatch(/was inch +becomes inch/);
+    expect(corrected(die, [], 0.001).unit.name).toBe('mm');
+  });
+
   it('leads to a program that is proven with the corrected registers, where they cannot be set in the old one', () => {
     const answer = corrected(die, ['L2: 24.006 of 24 at 20']);
     expect(answer.correction?.safe).toBe(false);

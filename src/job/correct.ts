@@ -1,4 +1,5 @@
 /** What was measured on a job, turned into new offset registers; and the reverse, what a change of the registers does to sizes. */
+import { type ControlUnit, INCHES, MILLIMETRES } from '../documents/words.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Material } from '../physics/material.ts';
 import type { PassTable } from '../physics/pass-table.ts';
@@ -31,6 +32,8 @@ export type CorrectAnswer =
       readonly registers: ReadonlyMap<number, number>;
       /** Not where the dialect writes the wire's centre out: then the program must be written anew. */
       readonly inControl: boolean;
+      /** In which the program counts: registers are told as they are typed into the control. */
+      readonly unit: ControlUnit;
       /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured or no gap is left. */
       readonly passTable?: PassTable;
     }
@@ -63,6 +66,7 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
     ...(question.change === undefined ? {} : { changed: changedBy(question.change, correction) }),
     registers,
     inControl: run.dialect.compensation === 'control',
+    unit: run.dialect.units === 'inch' ? INCHES : MILLIMETRES,
   };
 };
 

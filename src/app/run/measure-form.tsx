@@ -91,7 +91,6 @@ const sizeIn = (text: string): Size => {
 const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) : '');
 
 const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
-  const numbers = numbersIn(preferences());
   if (answer.kind === 'cannot') return <p className="warning">{toldLine(answer.sentence)}</p>;
   if (answer.kind === 'bad')
     return answer.findings.map((f) => (
@@ -115,15 +114,16 @@ const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
           {answer.registers.map((r) => (
             <tr key={r.register}>
               <th scope="row">D{r.register}</th>
-              <td>{numbers.length(r.before)}</td>
+              <td>{r.before}</td>
               <td>
-                <strong>{numbers.length(r.after)}</strong>
+                <strong>{r.after}</strong>
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <pre className="told">{toldLine(answer.text)}</pre>
+      {/* As it stands: registers keep the unit of the program, whoever reads it. */}
+      <pre className="told">{answer.text}</pre>
     </>
   );
 };

@@ -26,8 +26,8 @@ export type Corrected =
       readonly kind: 'corrected';
       readonly text: string;
       readonly safe: boolean;
-      /** mm */
-      readonly registers: readonly { readonly register: number; readonly before: number; readonly after: number }[];
+      /** As they are typed into the control, in the unit of the program: '0.1626 mm'. */
+      readonly registers: readonly { readonly register: number; readonly before: string; readonly after: string }[];
     }
   | { readonly kind: 'cannot'; readonly sentence: string }
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };

@@ -2,6 +2,7 @@
 import { expose, transfer } from 'comlink';
 import { z } from 'zod';
 import type { Paper } from '../../documents/paper.ts';
+import { setting } from '../../documents/words.ts';
 import { askedRun } from '../../job/asked-run.ts';
 import { compareJob, priceCurve } from '../../job/compare.ts';
 import { correctJob } from '../../job/correct.ts';
@@ -116,7 +117,11 @@ const worker: JobWorker = {
       kind: 'corrected',
       text: correctText(answer),
       safe: answer.correction?.safe !== false,
-      registers: (answer.correction?.registers ?? []).map((r) => ({ register: r.register, before: r.before, after: r.after.value })),
+      registers: (answer.correction?.registers ?? []).map((r) => ({
+        register: r.register,
+        before: `${setting(r.before, answer.unit)} ${answer.unit.name}`,
+        after: `${setting(r.after.value, answer.unit)} ${answer.unit.name}`,
+      })),
     };
   },
 };

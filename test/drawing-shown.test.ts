@@ -1,9 +1,9 @@
 /** What the sheet shows of a job that could not be judged. */
 import { describe, expect, it } from 'vitest';
-import { jobRun } from '../../cli/inputs.ts';
-import type { Job } from '../../job/job.ts';
-import { runJob } from '../../job/run.ts';
-import { sheetOf } from './sheet-of.ts';
+import { sheetOf } from '../src/app/work/sheet-of.ts';
+import { jobRun } from '../src/cli/inputs.ts';
+import type { Job } from '../src/job/job.ts';
+import { runJob } from '../src/job/run.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const sheetFor = (change: Partial<Job>, drawing = die.drawing) => {
