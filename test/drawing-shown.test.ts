@@ -12,11 +12,11 @@ const sheetFor = (change: Partial<Job>, drawing = die.drawing) => {
 };
 
 describe('a job that cannot be judged still shows its drawing', () => {
-  it.each([
+  it.each<[string, Partial<Job>, string]>([
     ['a material that does not conduct', { material: 'glass' }, 'cannot'],
     ['a wire that nobody has', { wire: 'gold-0.25' }, 'bad input'],
     ['a layer that is not there', { layers: ['nowhere'] }, 'bad input'],
-  ] as const)('with %s', (_, change, answer) => {
+  ])('with %s', (_, change, answer) => {
     const { picture, ...sheet } = sheetFor(change);
     expect(sheet.answer).toBe(answer);
     expect(picture?.contours).toHaveLength(sheetFor({}).picture?.contours.length ?? 0);
