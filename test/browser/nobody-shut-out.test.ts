@@ -24,6 +24,8 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     const [id = ''] = await brought(server, [fileOf('gear.job.json', job)]);
     const page = await sheetOf(server, id);
     await page.locator('.sizes tbody button').first().focus();
+    // Else fields that are half scrolled away under the head of the page count as too small to be hit.
+    await page.evaluate('scrollTo(0, 0)');
     return page;
   },
   'the list of jobs': async (server) => {

@@ -6,9 +6,7 @@ import { type Colours, coloursFrom, LIGHT } from './colours.ts';
 const readNow = (): Colours => {
   const root = document.documentElement;
   const style = getComputedStyle(root);
-  const { theme } = root.dataset;
-  const dark = theme === 'dark' || (theme !== 'light' && matchMedia('(prefers-color-scheme: dark)').matches);
-  return coloursFrom((variable) => asHex(style.getPropertyValue(variable)), dark);
+  return coloursFrom((variable) => asHex(style.getPropertyValue(variable)), root.dataset['theme'] === 'dark');
 };
 
 /** Any CSS colour as #rrggbb, since colours are mixed; empty where it is none or half transparent. */
@@ -31,16 +29,13 @@ export const useColours = (): Worn => {
     const again = (): void => setWorn({ colours: readNow(), printing: false });
     const printed = (): void => flushSync(() => setWorn({ colours: LIGHT, printing: true }));
     const watcher = new MutationObserver(again);
-    watcher.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'class'] });
-    const system = matchMedia('(prefers-color-scheme: dark)');
-    system.addEventListener('change', again);
+    watcher.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
     addEventListener('beforeprint', printed);
     addEventListener('afterprint', again);
     // The style sheet may have come after the first reading.
     again();
     return () => {
       watcher.disconnect();
-      system.removeEventListener('change', again);
       removeEventListener('beforeprint', printed);
       removeEventListener('afterprint', again);
     };

@@ -1,6 +1,7 @@
 /** One number of a part by numbers: its name, its field, what it means, and the way back to what is usual. */
 import { type ReactNode, useId, useState } from 'react';
 import type { ShapeKey } from '../../job/shape-keys.ts';
+import { ChoiceField, type Choosable } from '../sheet/choice-field.tsx';
 import { FieldEditor } from '../sheet/field-editor.tsx';
 import { refused, saidOf } from '../sheet/field-value.ts';
 import type { FieldKind, FieldSpec } from '../sheet/fields.ts';
@@ -91,42 +92,18 @@ interface ChoiceProps {
 const Choice = ({ form, field, id }: ChoiceProps): ReactNode => {
   const { sheet } = useTools();
   const input = useInput();
-  const [fault, setFault] = useState<string | undefined>();
-  const choices: readonly { readonly value: unknown; readonly text: string }[] =
+  const choices: readonly Choosable[] =
     form.takes === 'yes or no'
       ? [true, false].map((value) => ({ value, text: value ? words.yes : words.no }))
       : (form.choices ?? []).map((value) => ({ value, text: value }));
   const value = saidOf(field, input) ?? form.usual;
-  const take = (at: number): void => {
-    const choice = choices[at];
-    if (choice === undefined) return;
+  const keep = (choice: Choosable | undefined): string | undefined => {
+    if (choice === undefined) return undefined;
     const change = { [field.path]: choice.value };
     const why = refused(field, input, change);
-    setFault(why);
     if (why === undefined) sheet.actions.edit(sheetWords.step(words.key(form.key), choice.text), change);
+    return why;
   };
-  return (
-    <span className="editor">
-      <select
-        id={id}
-        aria-invalid={fault !== undefined}
-        value={choices.findIndex((c) => c.value === value)}
-        onChange={(event) => take(Number(event.target.value))}
-      >
-        {!choices.some((c) => c.value === value) && <option value={-1}>{sheetWords.defaultSaid}</option>}
-        {choices.map((c, i) => (
-          <option key={c.text} value={i}>
-            {c.text}
-          </option>
-        ))}
-      </select>
-      {fault !== undefined && (
-        <span className="below">
-          <span className="fault" role="alert">
-            {fault}
-          </span>
-        </span>
-      )}
-    </span>
-  );
+  const none = choices.some((c) => c.value === value) ? undefined : sheetWords.defaultSaid;
+  return <ChoiceField id={id} choices={choices} value={value} none={none} keep={keep} />;
 };

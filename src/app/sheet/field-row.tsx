@@ -2,6 +2,7 @@
 import { type ReactNode, useId, useState } from 'react';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { FindingView } from '../work/views.ts';
+import { ChoiceField, type Choosable } from './choice-field.tsx';
 import { FieldEditor } from './field-editor.tsx';
 import { changeOf, refused, saidOf } from './field-value.ts';
 import { choicesOf, defaultOf, type FieldSpec, helpOf, labelOf } from './fields.ts';
@@ -94,39 +95,12 @@ interface ChoiceProps {
 const Choice = ({ field, id, describedBy }: ChoiceProps): ReactNode => {
   const { sheet } = useTools();
   const input = useInput();
-  const [fault, setFault] = useState<string | undefined>();
-  const choices = choicesOf(field);
-  const value = saidOf(field, input) ?? defaultOf(field.path);
-  const take = (at: number): void => {
-    const choice = choices[at];
+  const keep = (choice: Choosable | undefined): string | undefined => {
     const change = changeOf(field, choice?.value);
     const why = refused(field, input, change);
-    setFault(why);
     if (why === undefined) sheet.actions.edit(words.step(labelOf(field.path), choice?.text ?? field.none ?? words.defaultSaid), change);
+    return why;
   };
-  return (
-    <span className="editor">
-      <select
-        id={id}
-        aria-describedby={describedBy}
-        aria-invalid={fault !== undefined}
-        value={choices.findIndex((c) => c.value === value)}
-        onChange={(event) => take(Number(event.target.value))}
-      >
-        {field.none !== undefined && <option value={-1}>{field.none}</option>}
-        {choices.map((c, i) => (
-          <option key={c.text} value={i}>
-            {c.text}
-          </option>
-        ))}
-      </select>
-      {fault !== undefined && (
-        <span className="below">
-          <span className="fault" role="alert">
-            {fault}
-          </span>
-        </span>
-      )}
-    </span>
-  );
+  const value = saidOf(field, input) ?? defaultOf(field.path);
+  return <ChoiceField id={id} describedBy={describedBy} choices={choicesOf(field)} value={value} none={field.none} keep={keep} />;
 };
