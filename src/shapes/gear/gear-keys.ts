@@ -1,7 +1,8 @@
 /** What may be asked of an external gear. */
 import { z } from 'zod';
 import { commonKeys } from '../common-keys.ts';
-import { toothKeys } from './keys.ts';
+import { wheelBoreKeys } from '../keyway/bore-keys.ts';
+import { spanTeethKey, toothKeys } from './keys.ts';
 
 export const gearSchema = z.strictObject({
   kind: z.literal('gear'),
@@ -24,7 +25,8 @@ export const gearSchema = z.strictObject({
     .max(2000)
     .optional()
     .describe('Diameter at which the tip relief begins, mm; halfway up the flank when left out'),
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm'),
+  spanTeeth: spanTeethKey,
+  ...wheelBoreKeys,
   ...commonKeys,
 });
 

@@ -30,6 +30,12 @@ export const limitsOf = (request: GearRequest, figures: ToothFigures): Limits =>
 export const reliefBegin = ({ reliefFrom }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, figures: ToothFigures): number =>
   reliefFrom === undefined ? (tip + Math.max(root, figures.base.value / 2)) / 2 : reliefFrom / 2;
 
+/** Where the involute ends towards the tip, a radius: where chamfer or relief begin. */
+export const flankTop = (request: GearRequest, limits: Limits, figures: ToothFigures): number => {
+  const chamfered = limits.tip - request.tipChamfer;
+  return request.reliefAmount > 0 ? Math.min(chamfered, reliefBegin(request, limits, figures)) : chamfered;
+};
+
 export const faultsOf = (request: GearRequest, figures: ToothFigures, limits: Limits): readonly Finding[] => {
   const fault = sizeFault(request, figures, limits) ?? reliefFault(request, figures, limits) ?? pointedFault(request, figures, limits);
   return fault === undefined ? [] : [fault];
@@ -51,8 +57,6 @@ const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: L
       `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${pitch.toFixed(3)} mm: there is no space between them.`,
     );
   if (!(root > 0)) return impossible('dedendum', `The root circle would have a radius of ${root.toFixed(3)} mm.`);
-  if (request.bore !== undefined && request.bore / 2 >= root)
-    return impossible('bore', `A bore of ${request.bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`);
   const below = Math.max(root, base.value / 2);
   if (tip > below) return undefined;
   return impossible(

@@ -92,7 +92,7 @@ describe('a spur gear', () => {
     expect(refusal({ teeth: 12, module: 2, shift: 1 })).toEqual(['gear-pointed', 'shift']);
     expect(refusal({ teeth: 20, module: 2, root: 'radius', rootRadius: 3 })).toEqual(['gear-root-too-round', 'rootRadius']);
     expect(refusal({ teeth: 20, module: 2, rackTip: 0.9 })).toEqual(['gear-root-too-round', 'rackTip']);
-    expect(refusal({ teeth: 20, module: 2, bore: 36 })).toEqual(['gear-impossible', 'bore']);
+    expect(refusal({ teeth: 20, module: 2, bore: 36 })).toEqual(['keyway-impossible', 'bore']);
     expect(refusal({ teeth: 20, module: 2, tipDiameter: 30 })).toEqual(['gear-impossible', 'tipDiameter']);
     expect(refusal({ teeth: 20, module: 0.1, clearance: 1, share: 1 })).toEqual(['gear-impossible', 'clearance']);
   });

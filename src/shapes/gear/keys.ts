@@ -30,6 +30,14 @@ export const toothKeys = {
   mateShift: z.number().min(-2).max(3).default(0).describe('Profile shift of the mate, as a multiple of the module'),
 };
 
+/** For teeth that point outwards. */
+export const spanTeethKey = z
+  .int()
+  .min(1)
+  .max(1000)
+  .optional()
+  .describe('How many teeth to span; as many as touch nearest the middle of the flanks when left out');
+
 /** What the keys come to: module in mm, pressure angle in rad. */
 export interface Size {
   readonly module: number;
