@@ -7,6 +7,8 @@ import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });
+const seldom = <T, U>(arbitrary: fc.Arbitrary<T>, usual: U) =>
+  fc.oneof({ weight: 5, arbitrary: fc.constant(usual) }, { weight: 1, arbitrary });
 
 const shared = {
   module: number(0.1, 20),
@@ -33,6 +35,9 @@ const gears = fc.record({
   reliefAmount: fc.oneof(fc.constant(0), number(0, 0.2)),
   reliefFrom: perhaps(number(1, 500)),
   bore: perhaps(number(1, 100)),
+  boreZone: fc.constantFrom('none', 'H7'),
+  keyway: seldom(fc.constantFrom('DIN 6885-1', 'ASME B17.1'), 'none'),
+  spanTeeth: seldom(fc.integer({ min: 2, max: 20 }), undefined),
 });
 const { tipChamfer: _, ...inner } = shared;
 const rings = fc.record({

@@ -33,7 +33,7 @@ export const toothKeys = {
 /** For teeth that point outwards. */
 export const spanTeethKey = z
   .int()
-  .min(1)
+  .min(2)
   .max(1000)
   .optional()
   .describe('How many teeth to span; as many as touch nearest the middle of the flanks when left out');

@@ -13,7 +13,11 @@ export const keywaySizes = (
   { bore, across }: { readonly bore: Limits; readonly across: Limits },
   { radius, half, top, corner }: KeywayForm,
 ): readonly ShapeSize[] => [
-  { figure: millimetres('bore', 'bore', 2 * radius), limits: bore, taking: { kind: 'circle', centre: point(0, 0), radius } },
+  {
+    figure: millimetres('bore', 'bore', 2 * radius),
+    ...(bore.low === bore.high ? {} : { limits: bore }),
+    taking: { kind: 'circle', centre: point(0, 0), radius },
+  },
   {
     figure: millimetres('key-width-cut', 'width of the keyway', 2 * half),
     limits: key.width,
