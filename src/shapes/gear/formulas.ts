@@ -204,6 +204,7 @@ export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
   text: 's_y = 2 r_y (s_b / d_b - inv α_y), cos α_y = r_b / r_y',
   source: SOURCE,
   unit: 'mm',
+  unchecked: 'no printed thickness on another circle was at hand; contours are held against the involute by sampling',
   inputs: { radius: mm('radius'), base: mm('base diameter'), baseThickness: mm('tooth thickness at the base circle') },
   compute: ({ radius, base, baseThickness: s }) => 2 * radius * (s / base - inv(Math.acos(Math.min(1, base / 2 / radius)))),
 };

@@ -96,11 +96,11 @@ export const shaftSize: Formula<'diameter' | 'width' | 'height'> = {
 /** From the top of the hub's keyway to the opposite side of the bore. */
 export const hubSize: Formula<'diameter' | 'width' | 'height' | 'clearance'> = {
   name: 'bore across its keyway',
-  text: 'T = (D + H + C + √(D² - W²)) / 2',
+  text: 'T = (D + H + √(D² - W²)) / 2 + C',
   source: 'asme-b17-1',
   unit: 'mm',
   inputs: inputs({ clearance: { unit: 'mm', name: 'clearance above the key' } }) as Formula<
     'diameter' | 'width' | 'height' | 'clearance'
   >['inputs'],
-  compute: ({ diameter: d, width: w, height: h, clearance: c }) => (d + h + c + Math.sqrt(d * d - w * w)) / 2,
+  compute: ({ diameter: d, width: w, height: h, clearance: c }) => (d + h + Math.sqrt(d * d - w * w)) / 2 + c,
 };
