@@ -6,6 +6,7 @@ import { arc, type Point, point, type Segment } from '../../geometry/segment.ts'
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
 import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
@@ -38,7 +39,7 @@ export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
   text: 'd = p / sin(180° / z)',
   source: 'iso-606',
   unit: 'mm',
-  inputs: { pitch: { unit: 'mm', name: 'pitch of the chain' }, teeth: { unit: '1', name: 'teeth' } },
+  inputs: { pitch: inMm('pitch of the chain'), teeth: plain('teeth') },
   compute: ({ pitch, teeth }) => pitch / Math.sin(Math.PI / teeth),
 };
 
@@ -47,7 +48,7 @@ export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
   text: 'M = d + d_R, for odd z with d cos(90° / z)',
   source: 'iso-606',
   unit: 'mm',
-  inputs: { reference: { unit: 'mm', name: 'pitch diameter' }, teeth: { unit: '1', name: 'teeth' }, pin: { unit: 'mm', name: 'pin' } },
+  inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
   unchecked: 'the standard prints the formula; no table of sizes over pins was at hand',
   compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };

@@ -31,7 +31,8 @@ export const gearReport = (
   before: readonly Finding[],
 ): Shape => {
   const outlines = [teeth, ...bore.outlines];
-  const [inside, root] = [insideRadiusOf(outlines), insideRadiusOf([teeth])];
+  const [root, bored] = [insideRadiusOf([teeth]), insideRadiusOf(bore.outlines)];
+  const inside = root === undefined || bored === undefined ? (root ?? bored) : Math.min(root, bored);
   const high = flankTop(request, limits, figures);
   const pins = pinned(figures, { side: 'external', tip: limits.tip, root: limits.root, low: form, high }, request.pin);
   const own = wheelOf(

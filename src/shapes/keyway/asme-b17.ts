@@ -1,5 +1,6 @@
 /** Parallel keys by ASME B17.1, sizes in inches: which key belongs to a shaft, and how deep its keyways are. */
 import type { Formula, Input } from '../../quantity/formula.ts';
+import { inMm } from '../inputs.ts';
 
 export interface AsmeRow {
   /** Shafts over this, up to and including `to`, inch. */
@@ -77,9 +78,9 @@ const FILLETS: readonly (readonly [upTo: number, radius: number])[] = [
 export const suggestedFillet = (height: number): number => FILLETS.find(([upTo]) => height / 2 <= upTo + 1e-9)?.[1] ?? 3 / 8;
 
 const inputs = (more: Readonly<Record<string, Input>> = {}) => ({
-  diameter: { unit: 'mm', name: 'shaft' } as Input,
-  width: { unit: 'mm', name: 'width of the key' } as Input,
-  height: { unit: 'mm', name: 'height of the key' } as Input,
+  diameter: inMm('shaft'),
+  width: inMm('width of the key'),
+  height: inMm('height of the key'),
   ...more,
 });
 
@@ -99,8 +100,6 @@ export const hubSize: Formula<'diameter' | 'width' | 'height' | 'clearance'> = {
   text: 'T = (D + H + √(D² - W²)) / 2 + C',
   source: 'asme-b17-1',
   unit: 'mm',
-  inputs: inputs({ clearance: { unit: 'mm', name: 'clearance above the key' } }) as Formula<
-    'diameter' | 'width' | 'height' | 'clearance'
-  >['inputs'],
+  inputs: inputs({ clearance: inMm('clearance above the key') }) as Formula<'diameter' | 'width' | 'height' | 'clearance'>['inputs'],
   compute: ({ diameter: d, width: w, height: h, clearance: c }) => (d + h + Math.sqrt(d * d - w * w)) / 2 + c,
 };

@@ -3,6 +3,7 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { baseDiameter, basePitch, baseThickness, referenceDiameter } from '../gear/formulas.ts';
 import { derived, number, type ToothFigures } from '../gear/tooth-figures.ts';
+import { inMm, inRad, plain } from '../inputs.ts';
 import type { ClassRoom } from './classes.ts';
 
 /** Of metal: a hub's tooth is thinner by what its space is wider. */
@@ -12,11 +13,11 @@ export const splineThickness: Formula<'module' | 'widening' | 'away' | 'backlash
   source: 'involute-splines',
   unit: 'mm',
   inputs: {
-    module: { unit: 'mm', name: 'module' },
-    widening: { unit: '1', name: 'widening of the basic tooth, in modules' },
-    away: { unit: 'mm', name: 'from the basic tooth to the middle of the limits' },
-    backlash: { unit: 'mm', name: 'play of this part between two flanks' },
-    pressureAngle: { unit: 'rad', name: 'pressure angle' },
+    module: inMm('module'),
+    widening: plain('widening of the basic tooth, in modules'),
+    away: inMm('from the basic tooth to the middle of the limits'),
+    backlash: inMm('play of this part between two flanks'),
+    pressureAngle: inRad('pressure angle'),
   },
   compute: ({ module, widening, away, backlash, pressureAngle }) =>
     module * (Math.PI / 2 + widening) - away - backlash / Math.cos(pressureAngle),
@@ -29,9 +30,9 @@ export const awayFromEffective: Formula<'total' | 'variation' | 'deviation'> = {
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: {
-    total: { unit: 'mm', name: 'total tolerance' },
-    variation: { unit: 'mm', name: 'effective variation' },
-    deviation: { unit: 'mm', name: 'fundamental deviation' },
+    total: inMm('total tolerance'),
+    variation: inMm('effective variation'),
+    deviation: inMm('fundamental deviation'),
   },
   unchecked: 'the middle between the largest tooth, S + es - λ, and the smallest, S + es - (T + λ)',
   compute: ({ total, variation, deviation }) => (total + variation) / 2 - deviation,

@@ -1,8 +1,6 @@
 /** How much room a class of splines leaves: total tolerance and variation of ISO 4156 and ANSI B92.1, as formulas. Lengths in mm. */
-import type { Formula, Input } from '../../quantity/formula.ts';
-
-const mm = (name: string): Input => ({ unit: 'mm', name });
-const one = (name: string): Input => ({ unit: '1', name });
+import type { Formula } from '../../quantity/formula.ts';
+import { inMm, plain } from '../inputs.ts';
 
 /** The tolerance unit of a size, µm, as ISO 286 has it. */
 const unitOf = (size: number): number => (size <= 500 ? 0.45 * Math.cbrt(size) + 0.001 * size : 0.004 * size + 2.1);
@@ -13,7 +11,7 @@ export const isoTotal: Formula<'reference' | 'thickness' | 'factor'> = {
   text: 'T + λ = a i(D) + 4 a i(S), i = 0.45 ∛D + 0.001 D in µm, above 500 mm 0.004 D + 2.1',
   source: 'iso-4156-classes',
   unit: 'mm',
-  inputs: { reference: mm('pitch diameter'), thickness: mm('basic tooth thickness'), factor: one('factor of the class') },
+  inputs: { reference: inMm('pitch diameter'), thickness: inMm('basic tooth thickness'), factor: plain('factor of the class') },
   unchecked: 'no table of the standard was at hand; its factors are held against two open programs',
   compute: ({ reference, thickness, factor }) => (factor * unitOf(reference) + 4 * factor * unitOf(thickness)) / 1000,
 };
@@ -44,7 +42,7 @@ const line = (name: string, text: string): Formula<'of' | 'by' | 'at'> => ({
   text,
   source: 'iso-4156-classes',
   unit: 'mm',
-  inputs: { of: mm('what it goes by'), by: one('factor of the class'), at: one('least of the class, µm') },
+  inputs: { of: inMm('what it goes by'), by: plain('factor of the class'), at: plain('least of the class, µm') },
   unchecked: 'the handbook prints the formula; its factors are held against it',
   compute: ({ of, by, at }) => (by * of + at) / 1000,
 });
@@ -64,7 +62,7 @@ export const effectiveVariation: Formula<'pitch' | 'profile' | 'lead'> = {
   text: 'λ = 0.6 √(F_p² + F_f² + F_β²)',
   source: 'iso-4156-classes',
   unit: 'mm',
-  inputs: { pitch: mm('total index variation'), profile: mm('total profile variation'), lead: mm('total lead variation') },
+  inputs: { pitch: inMm('total index variation'), profile: inMm('total profile variation'), lead: inMm('total lead variation') },
   unchecked: 'the formula as two open programs have it; no worked value was at hand',
   compute: ({ pitch, profile, lead }) => 0.6 * Math.hypot(pitch, profile, lead),
 };
@@ -96,7 +94,7 @@ const ansi = (part: 'machining' | 'variation', name: string, letter: string): Fo
   text: `${letter} = (a N + b) / 10,000 in of class 5, times 0.71, 1, 1.4 or 2`,
   source: 'ansi-b92-1',
   unit: 'mm',
-  inputs: { pitch: one('diametral pitch'), teeth: one('teeth'), share: one('share of class 5') },
+  inputs: { pitch: plain('diametral pitch'), teeth: plain('teeth'), share: plain('share of class 5') },
   compute: ({ pitch, teeth, share }) => {
     const [by, at] = (ANSI.find((row) => pitch <= row.to) ?? (ANSI[ANSI.length - 1] as AnsiRow))[part];
     return share * (by * teeth + at) * TEN_THOUSANDTH;
