@@ -6,6 +6,7 @@ import { inverseInv } from '../involute.ts';
 import { find } from './findings.ts';
 import { rootDiameter, tipDiameter } from './formulas.ts';
 import type { GearRequest } from './gear-keys.ts';
+import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
 import { number, type ToothFigures } from './tooth-figures.ts';
 
 export interface Limits {
@@ -26,18 +27,25 @@ export const limitsOf = (request: GearRequest, figures: ToothFigures): Limits =>
   return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
 };
 
-/** Where the tip relief begins, a radius. */
-export const reliefBegin = ({ reliefFrom }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, figures: ToothFigures): number =>
-  reliefFrom === undefined ? (tip + Math.max(root, figures.base.value / 2)) / 2 : reliefFrom / 2;
+/** The flank before chamfer and relief are taken off it. */
+export const flankedOf = ({ tipChamfer }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, { base }: ToothFigures): Flanked => ({
+  tip,
+  rootSide: Math.max(root, base.value / 2),
+  tipSide: tip - tipChamfer,
+  base: base.value / 2,
+});
 
 /** Where the involute ends towards the tip, a radius: where chamfer or relief begin. */
 export const flankTop = (request: GearRequest, limits: Limits, figures: ToothFigures): number => {
-  const chamfered = limits.tip - request.tipChamfer;
-  return request.reliefAmount > 0 ? Math.min(chamfered, reliefBegin(request, limits, figures)) : chamfered;
+  const flank = flankedOf(request, limits, figures);
+  return request.reliefAmount > 0 ? Math.min(flank.tipSide, reliefBegin(request, flank)) : flank.tipSide;
 };
 
 export const faultsOf = (request: GearRequest, figures: ToothFigures, limits: Limits): readonly Finding[] => {
-  const fault = sizeFault(request, figures, limits) ?? reliefFault(request, figures, limits) ?? pointedFault(request, figures, limits);
+  const fault =
+    sizeFault(request, figures, limits) ??
+    reliefFault(request, flankedOf(request, limits, figures)) ??
+    pointedFault(request, figures, limits);
   return fault === undefined ? [] : [fault];
 };
 
@@ -63,26 +71,6 @@ const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: L
     request.tipDiameter === undefined ? 'addendum' : 'tipDiameter',
     `The tip circle of ${(2 * tip).toFixed(3)} mm lies below the root or base circle of ${(2 * below).toFixed(3)} mm.`,
   );
-};
-
-const reliefFault = (request: GearRequest, figures: ToothFigures, limits: Limits): Finding | undefined => {
-  if (request.reliefAmount === 0) return undefined;
-  const begin = reliefBegin(request, limits, figures);
-  const [low, high] = [Math.max(limits.root, figures.base.value / 2), limits.tip - request.tipChamfer];
-  if (!(begin > low && begin < high))
-    return impossible(
-      'reliefFrom',
-      `A tip relief from a diameter of ${(2 * begin).toFixed(3)} mm does not begin on the flank, which lies between ${(2 * low).toFixed(3)} and ${(2 * high).toFixed(3)} mm.`,
-    );
-  // Along an involute the way is half the square of the string over the base radius.
-  const base = figures.base.value / 2;
-  const way = (limits.tip ** 2 - begin ** 2) / 2 / base;
-  return request.reliefAmount <= way / 4
-    ? undefined
-    : impossible(
-        'reliefAmount',
-        `A tip relief of ${request.reliefAmount} mm over ${way.toFixed(3)} mm of flank is no relief any more: it bends the tooth.`,
-      );
 };
 
 const pointedFault = (request: GearRequest, figures: ToothFigures, { tip }: Limits): Finding | undefined => {

@@ -5,7 +5,7 @@ import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { distanceFromInvolute, inv } from '../involute.ts';
-import { codesOf, refusal, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
+import { codesOf, make, refusal, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import type { ShapeInput } from '../make.ts';
 import type { Shape } from '../shape.ts';
 
@@ -136,5 +136,61 @@ describe('a spur gear', () => {
       'keyway-impossible',
       'keywayRadius',
     ]);
+  });
+});
+
+describe('tips of rings and racks', () => {
+  it('are chamfered, and relieved from where it is said', () => {
+    const asked = { kind: 'internal-gear', module: 2, teeth: 50 } as const;
+    const [plain, chamfered, relieved] = [asked, { ...asked, tipChamfer: 0.3 }, { ...asked, reliefAmount: 0.03, reliefFrom: 99 }].map((a) =>
+      shaped(a),
+    );
+    const half = Math.PI / 100 + inv((20 * Math.PI) / 180);
+    const base = 50 * Math.cos((20 * Math.PI) / 180);
+    const off = (s: Shape, low: number, high: number): readonly number[] =>
+      along(s.outlines[0]!.contour, 24)
+        .filter((p) => Math.hypot(p.x, p.y) > low && Math.hypot(p.x, p.y) < high)
+        .map((p) => {
+          const angle = Math.atan2(p.y, p.x);
+          const own = angle - (Math.PI / 25) * Math.round(angle / (Math.PI / 25));
+          const radius = Math.hypot(p.x, p.y);
+          return distanceFromInvolute(
+            { x: radius * Math.cos(own), y: radius * Math.sin(own) },
+            base,
+            Math.sign(own) * half,
+            own > 0 ? -1 : 1,
+          );
+        });
+    for (const s of [plain, chamfered, relieved]) expect(soundness(s!.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
+    expect(Math.max(...off(chamfered!, 48.301, 51))).toBeLessThan(0.00051);
+    // In the chamfer the flank is gone: at the tip by its size, less what the flank itself goes over.
+    expect(Math.max(...off(chamfered!, 48.0001, 48.03))).toBeGreaterThan(0.2);
+    expect(Math.max(...off(relieved!, 49.501, 51))).toBeLessThan(0.00051);
+    const most = Math.max(...off(relieved!, 48.0001, 49.5));
+    expect(most).toBeGreaterThan(0.0285);
+    expect(most).toBeLessThan(0.0305);
+    const rack = shaped({ kind: 'rack', module: 2, teeth: 4, reliefAmount: 0.03, reliefFrom: 0.5 });
+    expect(soundness(rack.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
+    const bare = shaped({ kind: 'rack', module: 2, teeth: 4 });
+    expect(sizeIn(bare, 'tip-thickness') - sizeIn(rack, 'tip-thickness')).toBeCloseTo(0.06 / Math.cos((20 * Math.PI) / 180), 9);
+    expect(sizeIn(bare, 'tooth-thickness')).toBe(sizeIn(rack, 'tooth-thickness'));
+  });
+
+  it('say what has no room', () => {
+    expect(refusal({ kind: 'internal-gear', module: 2, teeth: 50, reliefAmount: 0.02, reliefFrom: 120 })).toEqual([
+      'gear-impossible',
+      'reliefFrom',
+    ]);
+    expect(refusal({ kind: 'internal-gear', module: 2, teeth: 50, reliefAmount: 0.9 })).toEqual(['gear-impossible', 'reliefAmount']);
+    expect(refusal({ kind: 'internal-gear', module: 2, teeth: 50, tipChamfer: 2 })).toEqual(['gear-impossible', 'tipChamfer']);
+    expect(refusal({ kind: 'rack', module: 2, teeth: 4, reliefAmount: 0.02, reliefFrom: 3 })).toEqual(['gear-impossible', 'reliefFrom']);
+    expect(refusal({ kind: 'rack', module: 2, teeth: 4, reliefAmount: 0.9 })).toEqual(['gear-impossible', 'reliefAmount']);
+  });
+
+  it('cannot be helical, and racks say how they can be cut all the same', () => {
+    for (const kind of ['gear', 'internal-gear', 'rack'] as const)
+      expect(refusal({ kind, module: 2, teeth: 40, helix: 15 })).toEqual(['gear-helical', 'helix']);
+    const rack = make({ kind: 'rack', module: 2, teeth: 40, helix: 15 });
+    expect(rack.kind === 'refused' && rack.findings[0]?.remedy).toContain('15°');
   });
 });

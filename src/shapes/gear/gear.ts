@@ -6,10 +6,11 @@ import { refusedWith } from '../told.ts';
 import { type ToothForm, toothed } from '../tooth-form.ts';
 import { find } from './findings.ts';
 import { type GearRequest, gearSchema } from './gear-keys.ts';
-import { faultsOf, flankTop, type Limits, limitsOf, reliefBegin } from './gear-limits.ts';
+import { faultsOf, flankedOf, flankTop, type Limits, limitsOf } from './gear-limits.ts';
 import { type DrawnGear, gearReport } from './gear-report.ts';
 import { type Rooted, rootOf } from './gear-root.ts';
 import { sizeOf } from './keys.ts';
+import { reliefBegin } from './relief.ts';
 import { spanned } from './sizes.ts';
 import { type ToothFigures, toothFigures } from './tooth-figures.ts';
 
@@ -40,7 +41,9 @@ const plainForm = (request: GearRequest, figures: ToothFigures, limits: Limits):
   tip: limits.tip,
   root: limits.root,
   tipChamfer: request.tipChamfer,
-  ...(request.reliefAmount > 0 ? { tipRelief: { amount: request.reliefAmount, from: reliefBegin(request, limits, figures) } } : {}),
+  ...(request.reliefAmount > 0
+    ? { tipRelief: { amount: request.reliefAmount, from: reliefBegin(request, flankedOf(request, limits, figures)) } }
+    : {}),
 });
 
 const drawn = (
