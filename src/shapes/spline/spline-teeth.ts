@@ -1,9 +1,9 @@
 /** The teeth of one spline as figures: as they are cut, and the limits that class and fit give them. mm, rad. */
-import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { baseDiameter, basePitch, baseThickness, referenceDiameter } from '../gear/formulas.ts';
 import { derived, number, type ToothFigures } from '../gear/tooth-figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
+import type { ShapeSize } from '../shape.ts';
 import type { ClassRoom } from './classes.ts';
 
 /** Of metal: a hub's tooth is thinner by what its space is wider. */
@@ -97,13 +97,8 @@ export const thickerBy = (figures: ToothFigures, by: number): ToothFigures => {
 export const halfRoom = (room: ClassRoom | undefined): number | undefined =>
   room === undefined ? undefined : (room.total.value - room.variation.value) / 2;
 
-interface Width {
-  readonly figure: Figure;
-  readonly limits?: { readonly low: number; readonly high: number };
-}
-
 /** Tooth of a shaft, or space of a hub, to pins and to a gauge that feels all flanks at once. */
-export const widths = (figures: ToothFigures, part: 'shaft' | 'hub', room: ClassRoom | undefined): readonly Width[] => {
+export const widths = (figures: ToothFigures, part: 'shaft' | 'hub', room: ClassRoom | undefined): readonly ShapeSize[] => {
   const { thickness, module } = figures;
   const space = derived('space-width', 'space width at the pitch circle', Math.PI * module.value - thickness.value, 'mm', 'π m - s', [
     module,
@@ -121,11 +116,7 @@ export const widths = (figures: ToothFigures, part: 'shaft' | 'hub', room: Class
     part === 'shaft' ? 's + λ' : 'e - λ',
     [own, room.variation],
   );
-  const about = (value: number) => ({ low: value - half, high: value + half });
-  return [
-    { figure: own, limits: about(own.value) },
-    { figure: effective, limits: about(felt) },
-    { figure: room.total },
-    { figure: room.variation },
-  ];
+  const moves = 2 / Math.cos(figures.pressureAngle.value);
+  const about = (value: number) => ({ limits: { low: value - half, high: value + half }, moves });
+  return [{ figure: own, ...about(own.value) }, { figure: effective, ...about(felt) }, { figure: room.total }, { figure: room.variation }];
 };
