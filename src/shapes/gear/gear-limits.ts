@@ -4,7 +4,7 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { inverseInv } from '../involute.ts';
 import { find } from './findings.ts';
-import { rootDiameter, tipDiameter } from './formulas.ts';
+import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from './formulas.ts';
 import type { GearRequest } from './gear-keys.ts';
 import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
 import { number, type ToothFigures } from './tooth-figures.ts';
@@ -16,14 +16,25 @@ export interface Limits {
   readonly rootFigure: Figure;
 }
 
-export const limitsOf = (request: GearRequest, figures: ToothFigures): Limits => {
+const CIRCLES = {
+  external: { tip: tipDiameter, root: rootDiameter },
+  internal: { tip: tipDiameterInside, root: rootDiameterInside },
+};
+
+/** Of external and of internal teeth, whose tips lie inside of their roots. */
+export const limitsOf = (
+  request: Pick<GearRequest, 'addendum' | 'dedendum' | 'tipDiameter'>,
+  figures: ToothFigures,
+  side: 'external' | 'internal' = 'external',
+): Limits => {
   const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
   const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const circles = CIRCLES[side];
   const tipFigure =
     request.tipDiameter === undefined
-      ? apply(tipDiameter, { ...figures, addendum }, { key: 'tip-diameter' })
+      ? apply(circles.tip, { ...figures, addendum }, { key: 'tip-diameter' })
       : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
-  const rootFigure = apply(rootDiameter, { ...figures, dedendum }, { key: 'root-diameter' });
+  const rootFigure = apply(circles.root, { ...figures, dedendum }, { key: 'root-diameter' });
   return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
 };
 

@@ -9,8 +9,8 @@ import { commonKeys } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
-import { rootDiameterInside, thicknessAtInside, tipDiameterInside } from './formulas.ts';
-import type { Limits } from './gear-limits.ts';
+import { thicknessAtInside } from './formulas.ts';
+import { type Limits, limitsOf } from './gear-limits.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { sizeOf, toothKeys } from './keys.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
@@ -18,7 +18,7 @@ import { pinned } from './pin-choice.ts';
 import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
 import { circleSizes, insideSize } from './sizes.ts';
 import { internalOutline } from './space-form.ts';
-import { derived, number, type ToothFigures, toothFigures } from './tooth-figures.ts';
+import { derived, type ToothFigures, toothFigures } from './tooth-figures.ts';
 import { wheelOf } from './wheel.ts';
 
 const schema = z.strictObject({
@@ -49,7 +49,7 @@ export const internalGear = shapeKind({
     const sized = sizeOf(request);
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const figures = toothFigures(sized.size, request.teeth, request.shift, request.clearance * request.share, 'internal');
-    const limits = limitsOf(request, figures);
+    const limits = limitsOf(request, figures, 'internal');
     const fault =
       faultOf(request, figures, limits) ??
       pointedFault(request, figures, limits) ??
@@ -58,17 +58,6 @@ export const internalGear = shapeKind({
     return drawn(request, figures, limits, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
   },
 });
-
-const limitsOf = (request: Request, figures: ToothFigures): Limits => {
-  const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
-  const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
-  const tipFigure =
-    request.tipDiameter === undefined
-      ? apply(tipDiameterInside, { ...figures, addendum }, { key: 'tip-diameter' })
-      : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
-  const rootFigure = apply(rootDiameterInside, { ...figures, dedendum }, { key: 'root-diameter' });
-  return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
-};
 
 const impossible = (path: string, sentence: string, remedy?: string): Finding =>
   find('gear-impossible', sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) });

@@ -1,9 +1,20 @@
 /** What standards and handbooks print of splines (CHECKS H-08): basic sizes, deviations, factors and tolerances of the classes. */
 import type { CheckRow } from '../../quantity/check.ts';
-import { splineSizes } from './basic-sizes.ts';
+import { over, teeth } from '../gear/examples.checks.ts';
+import { isoHubMinor, splineSizes } from './basic-sizes.ts';
 import { fundamentalDeviation } from './fundamental-deviations.ts';
 import { splineThickness } from './spline-teeth.ts';
-import { ANSI_SHARES, ansiMachining, ansiVariation, ISO_CLASSES } from './tolerance-formulas.ts';
+import {
+  ANSI_SHARES,
+  ansiMachining,
+  ansiVariation,
+  effectiveVariation,
+  ISO_CLASSES,
+  isoTotal,
+  leadVariation,
+  pitchVariation,
+  profileVariation,
+} from './tolerance-formulas.ts';
 
 /** Deviation over tan α in mm by the pitch diameter up to: d at 30, 37.5 and 45°, then e, then f. */
 const REDUCTIONS = `
@@ -42,6 +53,34 @@ const iso = (name: 'hubMajor' | 'shaftMajor'): number => 2 * (20 + (splineSizes(
 const inch = (angle: 30 | 37.5 | 45, root: 'flat' | 'fillet', pitch: number): string => {
   const s = splineSizes('ANSI B92.1', angle, root, pitch);
   return s === undefined ? 'none' : `${s.hubMajor} ${s.shaftMajor} ${s.hubMinor} ${s.shaftMinor} ${s.widening}`;
+};
+
+interface Part {
+  readonly words: string;
+  readonly module: number;
+  readonly reference: number;
+  readonly thickness: number;
+}
+
+/** The hub and the shaft of the sheet; the tooth of the shaft is thicker by its profile shift. */
+const PARTS: readonly Part[] = [
+  { words: 'm 1, z 18, space of 1.570796 mm', module: 1, reference: 18, thickness: Math.PI / 2 },
+  { words: 'm 1.25, z 18, tooth of 2.691436 mm', module: 1.25, reference: 22.5, thickness: 2.691435877 },
+];
+
+const sheet = [
+  { key: '5', totals: ['52.73635273', '60.91951152'], variations: ['21.04458377', '22.36294206'] },
+  { key: '6', totals: ['82.40055114', '95.18673675'], variations: ['30.376624', '32.27246326'] },
+  { key: '7', totals: ['131.8408818', '152.2987788'], variations: ['45.47458554', '48.18292812'] },
+] as const;
+
+const variationOf = (key: '5' | '6' | '7', { module, reference }: Part): number => {
+  const { pitch, profile, lead } = ISO_CLASSES[key];
+  return effectiveVariation.compute({
+    pitch: pitchVariation.compute({ of: (Math.PI * reference) / 2, by: pitch[0], at: pitch[1] }),
+    profile: profileVariation.compute({ of: module * (1 + (0.0125 * reference) / module), by: profile[0], at: profile[1] }),
+    lead: leadVariation.compute({ of: 20, by: lead[0], at: lead[1] }),
+  });
 };
 
 const help = { source: 'involute-splines', place: 'general CAD help, basic sizes' };
@@ -120,14 +159,14 @@ export const checks: readonly CheckRow[] = [
   ...inTable(CLASS_5).flatMap(([pitch = '', ...printed]) =>
     printed.map((value, i) => {
       const formula = i % 2 === 0 ? ansiMachining : ansiVariation;
-      const teeth = i < 2 ? 10 : 20;
+      const count = i < 2 ? 10 : 20;
       return {
         id: `H-33-${pitch}-${i + 1}`,
         source: 'ansi-b92-1',
         place: 'handbook table of class 5',
-        question: `pitch ${pitch}, ${teeth} teeth: ${formula.name}, 1/10,000 in`,
+        question: `pitch ${pitch}, ${count} teeth: ${formula.name}, 1/10,000 in`,
         printed: value,
-        ours: () => formula.compute({ pitch: Number(pitch), teeth, share: 1 }) / 25.4e-4,
+        ours: () => formula.compute({ pitch: Number(pitch), teeth: count, share: 1 }) / 25.4e-4,
       };
     }),
   ),
@@ -138,5 +177,41 @@ export const checks: readonly CheckRow[] = [
     question: 'classes 4, 6 and 7 as shares of class 5',
     printed: '0.71 1.4 2',
     ours: () => `${ANSI_SHARES[4]} ${ANSI_SHARES[6]} ${ANSI_SHARES[7]}`,
+  },
+  ...sheet.flatMap(({ key, totals, variations }) =>
+    [0, 1].flatMap((i): readonly CheckRow[] => [
+      {
+        id: `H-35t-${key}-${i + 1}`,
+        source: 'spline-sheet',
+        place: 'T + λ',
+        question: `class ${key}, ${PARTS[i]?.words}: total tolerance, µm`,
+        printed: totals[i] as string,
+        ours: () => 1000 * isoTotal.compute({ ...(PARTS[i] as Part), factor: ISO_CLASSES[key].factor }),
+      },
+      {
+        id: `H-35v-${key}-${i + 1}`,
+        source: 'spline-sheet',
+        place: 'λ',
+        question: `class ${key}, ${PARTS[i]?.words}, engaged over 20 mm: variation, µm`,
+        printed: variations[i] as string,
+        ours: () => 1000 * variationOf(key, PARTS[i] as Part),
+      },
+    ]),
+  ),
+  {
+    id: 'H-36',
+    source: 'spline-sheet',
+    place: 'minor diameter of the hub',
+    question: 'm 1, z 18, 30°: minor diameter of the hub, mm',
+    printed: '17.12808318',
+    ours: () => isoHubMinor(18, 30),
+  },
+  {
+    id: 'H-37',
+    source: 'spline-sheet',
+    place: 'over pins, even teeth',
+    question: 'm 1.25, z 18, 20°, tooth of 2.590671877 mm, pins of 2.7: over pins, mm',
+    printed: '28.28294563',
+    ours: () => over({ ...teeth(1.25, 18), thickness: { ...teeth(1.25, 18).thickness, value: 2.590671877 } }, 2.7),
   },
 ];

@@ -12,7 +12,6 @@ export const isoTotal: Formula<'reference' | 'thickness' | 'factor'> = {
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: { reference: inMm('pitch diameter'), thickness: inMm('basic tooth thickness'), factor: plain('factor of the class') },
-  unchecked: 'no table of the standard was at hand; its factors are held against two open programs',
   compute: ({ reference, thickness, factor }) => (factor * unitOf(reference) + 4 * factor * unitOf(thickness)) / 1000,
 };
 
@@ -43,7 +42,6 @@ const line = (name: string, text: string): Formula<'of' | 'by' | 'at'> => ({
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: { of: inMm('what it goes by'), by: plain('factor of the class'), at: plain('least of the class, µm') },
-  unchecked: 'the handbook prints the formula; its factors are held against it',
   compute: ({ of, by, at }) => (by * of + at) / 1000,
 });
 
@@ -63,7 +61,6 @@ export const effectiveVariation: Formula<'pitch' | 'profile' | 'lead'> = {
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: { pitch: inMm('total index variation'), profile: inMm('total profile variation'), lead: inMm('total lead variation') },
-  unchecked: 'the formula as two open programs have it; no worked value was at hand',
   compute: ({ pitch, profile, lead }) => 0.6 * Math.hypot(pitch, profile, lead),
 };
 
