@@ -6,6 +6,7 @@ import * as answers from '../src/job/answer.bench.ts';
 import * as clock from '../src/job/clock-of.bench.ts';
 import * as nests from '../src/plan/nest/nest.bench.ts';
 import * as tour from '../src/plan/tour/tour.bench.ts';
+import * as shapes from '../src/shapes/gear/gear.bench.ts';
 import * as page from '../test/browser/page.bench.ts';
 import type { BenchRow } from './bench-row.ts';
 
@@ -15,6 +16,7 @@ const BENCHES: readonly (readonly [name: string, rows: () => Promise<readonly Be
   ['nest', nests.rows],
   ['tour', tour.rows],
   ['clock', clock.rows],
+  ['shapes', shapes.rows],
   ['answer', answers.rows],
   ['page', page.rows],
 ];

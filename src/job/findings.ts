@@ -16,6 +16,8 @@ export const catalogue = {
   'wire-by-whole-job': { severity: 'note', title: 'The wire with which the whole job costs least, and what the others would cost' },
   'wire-not-proven': { severity: 'warning', title: 'The program with the cheapest wire was not proven' },
   'corners-eased': { severity: 'repair', title: 'Inside corners were rounded before planning, as agreed' },
+  'shape-limits-narrow': { severity: 'warning', title: 'The limits of the shape are narrower than the cut is expected to be' },
+  'shape-limits-unasked': { severity: 'note', title: 'The job allows more than the limits of the shape' },
   'nest-drawing-unusable': { severity: 'refusal', title: 'A drawing of a nest has nothing that could be laid' },
   'nest-island-left': { severity: 'warning', title: 'A loop inside an opening of a piece is cut away with it' },
 } satisfies Catalogue;

@@ -28,6 +28,7 @@ import { noSentence, yesSentence } from './sentence.ts';
 import { setByHand } from './set-by-hand.ts';
 import { proofQuestion, type SetupFile } from './setup-file.ts';
 import { setupOf } from './setup-of.ts';
+import { shapeLimitsFindings } from './shape-limits.ts';
 import type { Shop } from './shop.ts';
 import { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
 import { toldOnce } from './told-once.ts';
@@ -150,7 +151,7 @@ interface Results {
 const answered = (run: JobRun, r: Results): Answer => {
   const estimate = r.estimated?.kind === 'estimate' ? r.estimated.estimate : undefined;
   const wider = widerOf(run, r);
-  const findings = findingsOf(r, [...(run.shape?.findings ?? []), ...wider.findings]);
+  const findings = findingsOf(r, [...(run.shape?.findings ?? []), ...limitsKept(run, r, wider.facts.budgets), ...wider.findings]);
   const yes =
     r.plan?.kind === 'cut' && r.proof?.verdict === 'proven' && estimate !== undefined && !findings.some((f) => f.severity === 'refusal');
   const sentence =
@@ -175,6 +176,10 @@ const answered = (run: JobRun, r: Results): Answer => {
   ]);
   return { kind: 'answered', facts, job: run.job, figures };
 };
+
+/** Of a part by numbers, once it is known how well it will be cut. */
+const limitsKept = ({ job, shape }: JobRun, { plan }: Results, budgets: JobFacts['budgets']): readonly Finding[] =>
+  plan?.kind === 'cut' ? shapeLimitsFindings(shape, { within: expectedWithin(plan, budgets), tolerance: job.tolerance }) : [];
 
 /** Of all stages, the gravest first, in the unit of the drawing, each told once. */
 const findingsOf = (r: Results, wider: readonly Finding[]): readonly Finding[] => {

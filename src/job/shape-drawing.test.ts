@@ -31,6 +31,8 @@ const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
   return shaped.run;
 };
 
+const spaceOf = (shape: ShapeInput) => runOf(shape).shape!.sizes.find((s) => s.figure.key === 'shape.space-width')!;
+
 const factsOf = ({ answer }: Ran) => {
   if (answer.kind !== 'answered') throw new Error(answer.kind);
   return answer.facts;
@@ -69,6 +71,23 @@ describe('a job by numbers', () => {
     const handed = new TextEncoder().encode(shapeDxf(run.shape!, 'inch'));
     const again = proveAgain({ program: factsOf(ran).program!.text, drawing: handed, drawingName: 'handed.dxf', setup: ran.setup! });
     expect(again).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
+  });
+
+  it('is told where its limits are narrower than the cut is expected to be, or than the job asks', () => {
+    const codes = (shape: ShapeInput, tolerance = 0.02): readonly string[] => {
+      const run = runOf(shape);
+      return factsOf(runJob({ ...run, job: { ...run.job, tolerance } }))
+        .findings.filter((f) => f.code.startsWith('shape-limits'))
+        .map((f) => f.code);
+    };
+    const spline = { kind: 'spline', module: 2, teeth: 12, part: 'hub', class: '7' } as const;
+    const hub = spaceOf(spline);
+    const room = (hub.limits!.high - hub.limits!.low) / 2 / hub.moves!;
+    expect(room).toBeGreaterThan(0.015);
+    expect(codes(spline, 0.05)).toEqual(['shape-limits-unasked']);
+    expect(codes(spline, room - 0.001)).toEqual([]);
+    expect(codes({ kind: 'keyway-hub', shaft: 10, boreZone: 'H6' })).toEqual(['shape-limits-narrow']);
+    expect(codes({ kind: 'polygon', acrossFlats: 24 })).toEqual([]);
   });
 
   it('is drawn alike in mm and in inches', () => {

@@ -2,6 +2,7 @@
 import type { FitCurve } from '../geometry/fit-curve.ts';
 import { type Point, point } from '../geometry/segment.ts';
 import type { Formula } from '../quantity/formula.ts';
+import { inMm, inRad, plain } from './inputs.ts';
 
 /** inv φ = tan φ - φ: how far round the base circle an involute has turned where its pressure angle is φ. */
 export const inv = (angle: number): number => (Math.abs(angle) < 0.02 ? smallInv(angle) : Math.tan(angle) - angle);
@@ -72,11 +73,11 @@ export const pinAngleExternal: Formula<'thickness' | 'teeth' | 'module' | 'press
   source: 'iso-21771',
   unit: '1',
   inputs: {
-    thickness: { unit: 'mm', name: 'tooth thickness at the reference circle' },
-    teeth: { unit: '1', name: 'teeth' },
-    module: { unit: 'mm', name: 'module' },
-    pressureAngle: { unit: 'rad', name: 'pressure angle' },
-    pin: { unit: 'mm', name: 'pin' },
+    thickness: inMm('tooth thickness at the reference circle'),
+    teeth: plain('teeth'),
+    module: inMm('module'),
+    pressureAngle: inRad('pressure angle'),
+    pin: inMm('pin'),
   },
   compute: ({ thickness, teeth, module, pressureAngle, pin }) =>
     thickness / (module * teeth) + pin / (module * teeth * Math.cos(pressureAngle)) + inv(pressureAngle) - Math.PI / teeth,

@@ -29,6 +29,8 @@ export interface ShapeSize {
   readonly figure: Figure;
   /** Limits of the size, where a standard or the request gives them, in the unit of the figure. */
   readonly limits?: { readonly low: number; readonly high: number };
+  /** How far the size moves when each wall it lies between stands back by one; 2 when left out. */
+  readonly moves?: number;
   readonly taking?: Taking;
 }
 

@@ -11,6 +11,8 @@ import { involuteCurve, involutePoint } from './involute.ts';
 export type Root =
   /** An arc tangent to flank and root circle; below the base circle the flank goes on straight towards the middle. */
   | { readonly kind: 'arc'; readonly radius: number }
+  /** The corner taken off, along the radius and along the circle alike: the tip of an internal gear, whose spaces have this form. */
+  | { readonly kind: 'chamfer'; readonly size: number }
   /** A curve from the root circle to the flank, as a rack's tip generates it; ends at the flank on `formRadius`. */
   | { readonly kind: 'curve'; readonly curve: FitCurve; readonly formRadius: number };
 
@@ -27,7 +29,14 @@ export interface ToothForm {
   /** Radius between flank and tip circle, in place of a chamfer: the root of an internal gear, whose spaces have this form. */
   readonly tipFillet?: number;
   /** Greatest amount the flank stands back at the tip, square to it, growing evenly from the radius `from`. */
-  readonly tipRelief?: { readonly amount: number; readonly from: number };
+  readonly tipRelief?: Relief;
+  /** The same at the root circle, growing inwards: tip relief of an internal gear. */
+  readonly footRelief?: Relief;
+}
+
+interface Relief {
+  readonly amount: number;
+  readonly from: number;
 }
 
 export type Toothed =
@@ -71,8 +80,9 @@ export const halfTooth = (asked: ToothForm, tolerance: number): Half => {
   if (end === undefined) return { kind: 'no room', what: tipChamfer > 0 ? 'chamfer' : 'tip' };
   const { upper, angle: tipAngle } = end;
   if (upper <= rootSide.formRadius) return { kind: 'no room', what: 'chamfer' };
-  const { tipRelief } = form;
+  const { tipRelief, footRelief } = form;
   if (tipRelief !== undefined && tipRelief.from <= rootSide.formRadius) return { kind: 'no room', what: 'relief' };
+  if (footRelief !== undefined && footRelief.from >= upper) return { kind: 'no room', what: 'relief' };
   const flank = fittedAll(flankCurves(form, Math.max(rootSide.formRadius, base), upper), tolerance);
   if (flank === undefined) return { kind: 'no room', what: 'tip' };
   const onTip = polar(tip, Math.max(0, tipAngle));
@@ -82,6 +92,7 @@ export const halfTooth = (asked: ToothForm, tolerance: number): Half => {
   const space = Math.PI / teeth;
   const bottom = rootSide.segments.at(-1)?.to ?? down.at(-1)?.to ?? flankTop;
   const bottomAngle = Math.atan2(bottom.y, bottom.x);
+  if (bottomAngle > space + 1e-12) return { kind: 'no room', what: form.rootForm.kind === 'chamfer' ? 'chamfer' : 'root' };
   const segments: Segment[] = [
     ...(tipAngle > 1e-12 ? [arc(point(tip, 0), onTip, point(0, 0), tipAngle)] : []),
     ...(end.centre === undefined ? [] : [roundFrom(onTip, first, end.centre)]),
@@ -107,7 +118,10 @@ const withoutSpecks = (form: ToothForm): ToothForm => {
     ...form,
     tipChamfer: tipChamfer < SPECK ? 0 : tipChamfer,
     tipFillet: tipFillet < SPECK ? 0 : tipFillet,
-    rootForm: rootForm.kind === 'arc' && rootForm.radius < SPECK ? { kind: 'arc', radius: 0 } : rootForm,
+    rootForm:
+      (rootForm.kind === 'arc' && rootForm.radius < SPECK) || (rootForm.kind === 'chamfer' && rootForm.size < SPECK)
+        ? { kind: 'arc', radius: 0 }
+        : rootForm,
   };
 };
 
@@ -177,6 +191,7 @@ interface RootSide {
 const rootOf = (form: ToothForm, tolerance: number): RootSide | undefined => {
   const { rootForm } = form;
   if (rootForm.kind === 'arc') return arcRoot(form, rootForm.radius);
+  if (rootForm.kind === 'chamfer') return chamferRoot(form, rootForm.size);
   const fitted = fitArcs(rootForm.curve, tolerance);
   if (fitted.kind !== 'fitted') return undefined;
   return { segments: fitted.segments.map(reversed).reverse(), formRadius: rootForm.formRadius, deviation: fitted.deviation };
@@ -213,6 +228,18 @@ const arcRoot = ({ teeth, base, halfAngle, root }: ToothForm, radius: number): R
   };
 };
 
+/** Nothing where the flank does not reach so far down. */
+const chamferRoot = (form: ToothForm, size: number): RootSide | undefined => {
+  const low = form.root + size;
+  if (low < form.base) return undefined;
+  const top = footPlace(form, low);
+  return {
+    segments: [line(top, polar(form.root, Math.atan2(top.y, top.x) + size / form.root))],
+    formRadius: low,
+    deviation: 0,
+  };
+};
+
 /** Nothing where the flanks of a space meet above the root circle. */
 const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngle' | 'root'>, space: number): RootSide | undefined => {
   const low = Math.max(root, base);
@@ -227,24 +254,32 @@ const sharpRoot = ({ base, halfAngle, root }: Pick<ToothForm, 'base' | 'halfAngl
 export const fullFillet = (form: Omit<ToothForm, 'rootForm'>): number =>
   largest(form.tip - form.root, (radius) => arcRoot({ ...form, rootForm: { kind: 'arc', radius } }, radius) !== undefined);
 
-/** The flank counter-clockwise of the tooth's middle, from the lower radius up: the involute, and the relieved rest of it. */
+/** The flank counter-clockwise of the tooth's middle, from the lower radius up: the involute, and the relieved rest of it at either end. */
 const flankCurves = (form: ToothForm, from: number, to: number): readonly FitCurve[] => {
-  const { base, halfAngle, tipRelief } = form;
-  if (tipRelief === undefined || tipRelief.from >= to) return [involuteCurve(base, from, to, halfAngle, -1)];
-  return [involuteCurve(base, from, tipRelief.from, halfAngle, -1), reliefCurve(form, tipRelief, to)];
+  const { base, halfAngle, tipRelief, footRelief } = form;
+  const low = footRelief === undefined ? from : Math.max(from, Math.min(to, footRelief.from));
+  const high = tipRelief === undefined ? to : Math.min(to, Math.max(low, tipRelief.from));
+  return [
+    ...(footRelief !== undefined && low > from ? [reliefCurve(form, footRelief, form.root, from, low)] : []),
+    ...(high > low || low === from ? [involuteCurve(base, low, high, halfAngle, -1)] : []),
+    ...(tipRelief !== undefined && to > high ? [reliefCurve(form, tipRelief, form.tip, high, to)] : []),
+  ];
 };
 
-/** An involute that turns away evenly with its roll. */
-const reliefCurve = ({ base, halfAngle, tip }: ToothForm, { amount, from }: NonNullable<ToothForm['tipRelief']>, to: number): FitCurve => {
-  const plain = involuteCurve(base, from, to, halfAngle, -1);
-  const slope = amount / base / (rollAt(base, tip) - plain.start);
-  const pointAt = (t: number): Point => involutePoint(base, t, halfAngle - slope * (t - plain.start), -1);
+/** An involute that turns away evenly with its roll, from where the relief begins to the circle where it has all its amount. */
+const reliefCurve = ({ base, halfAngle }: ToothForm, { amount, from }: Relief, end: number, low: number, high: number): FitCurve => {
+  const plain = involuteCurve(base, low, high, halfAngle, -1);
+  const begin = rollAt(base, from);
+  const slope = amount / base / Math.abs(rollAt(base, end) - begin);
+  // Past the begin to either side the flank turns back into the metal: a tooth becomes thinner outwards, a space wider inwards.
+  const origin = (t: number): number => halfAngle - slope * (t - begin);
+  const pointAt = (t: number): Point => involutePoint(base, t, origin(t), -1);
   return {
     ...plain,
     pointAt,
     tangentAt: (t) => {
       const p = pointAt(t);
-      const along = halfAngle - slope * (t - plain.start) - t;
+      const along = origin(t) - t;
       return { x: base * t * Math.cos(along) + slope * p.y, y: base * t * Math.sin(along) - slope * p.x };
     },
   };
@@ -256,6 +291,12 @@ const rollAt = (base: number, radius: number): number => Math.sqrt(Math.max(0, (
 const flankPlace = (form: ToothForm, radius: number): Point => {
   const curve = flankCurves(form, form.base, Math.max(radius, form.base)).at(-1) as FitCurve;
   return curve.pointAt(curve.end);
+};
+
+/** The same for its lower end. */
+const footPlace = (form: ToothForm, radius: number): Point => {
+  const curve = flankCurves(form, radius, Math.max(form.tip, radius))[0] as FitCurve;
+  return curve.pointAt(curve.start);
 };
 
 const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));

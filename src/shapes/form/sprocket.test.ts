@@ -5,26 +5,14 @@ import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
+import { make, refusedField, shaped } from '../made.fixture.ts';
 import { ROLLER_CHAINS } from './roller-chains.ts';
-
-const make = (input: ShapeInput) => makeShape(shapeSchema.parse(input));
-const shape = (input: ShapeInput) => {
-  const made = make(input);
-  if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
-  return made.shape;
-};
-const field = (input: ShapeInput): string => {
-  const made = make(input);
-  const place = made.kind === 'refused' ? made.findings[0]?.place : undefined;
-  return place?.kind === 'field' ? place.path : made.kind;
-};
 
 describe('a sprocket', () => {
   it('seats the roller of every chain of the table, between the limits of its gap', () => {
     for (const [chain, { pitch, roller }] of ROLLER_CHAINS)
       for (const gap of ['smallest', 'middle', 'largest'] as const) {
-        const made = shape({ kind: 'sprocket', chain, teeth: 19, gap });
+        const made = shaped({ kind: 'sprocket', chain, teeth: 19, gap });
         const ring = made.outlines[0]!.contour;
         expect(soundness(ring, 1e-9)).toEqual({ kind: 'sound' });
         const centre = { x: pitch / Math.sin(Math.PI / 19) / 2, y: 0 };
@@ -35,7 +23,7 @@ describe('a sprocket', () => {
   });
 
   it('is the same again one pitch on', () => {
-    const ring = shape({ kind: 'sprocket', chain: '08B', teeth: 17 }).outlines[0]!.contour;
+    const ring = shaped({ kind: 'sprocket', chain: '08B', teeth: 17 }).outlines[0]!.contour;
     const [c, n] = [Math.cos((2 * Math.PI) / 17), Math.sin((2 * Math.PI) / 17)];
     for (const p of flatten(ring, 1e-3))
       expect(Math.min(...ring.segments.map((s) => distanceToSegment(s, { x: c * p.x - n * p.y, y: n * p.x + c * p.y })))).toBeLessThan(
@@ -44,24 +32,24 @@ describe('a sprocket', () => {
   });
 
   it('ends in a point where the flanks meet first, and says so', () => {
-    const made = shape({ kind: 'sprocket', chain: '16B', teeth: 8, gap: 'largest', tipDiameter: 90 });
+    const made = shaped({ kind: 'sprocket', chain: '16B', teeth: 8, gap: 'largest', tipDiameter: 90 });
     expect(made.findings.map((f) => f.code)).toEqual(['sprocket-pointed']);
     expect(soundness(made.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
-    expect(field({ kind: 'sprocket', teeth: 17, bore: 62 })).toBe('bore');
-    expect(field({ kind: 'sprocket', teeth: 17, tipDiameter: 40 })).toBe('tipDiameter');
+    expect(refusedField({ kind: 'sprocket', teeth: 17, bore: 62 })).toBe('bore');
+    expect(refusedField({ kind: 'sprocket', teeth: 17, tipDiameter: 40 })).toBe('tipDiameter');
   });
 });
 
 describe('plain shapes', () => {
   it('have the areas and reaches of their kind', () => {
-    const hexagon = shape({ kind: 'polygon', acrossFlats: 24 }).outlines[0]!.contour;
+    const hexagon = shaped({ kind: 'polygon', acrossFlats: 24 }).outlines[0]!.contour;
     expect(areaOf(hexagon)).toBeCloseTo((24 ** 2 * Math.sqrt(3)) / 2, 9);
-    const round = shape({ kind: 'polygon', acrossFlats: 24, cornerRadius: 2 });
+    const round = shaped({ kind: 'polygon', acrossFlats: 24, cornerRadius: 2 });
     const box = boundsOfChain(round.outlines[0]!.contour);
     expect(box.maxY - box.minY).toBeCloseTo(round.sizes.find((s) => s.figure.key === 'across-corners')!.figure.value, 9);
-    const slot = shape({ kind: 'slot', length: 30, breadth: 8 }).outlines[0]!.contour;
+    const slot = shaped({ kind: 'slot', length: 30, breadth: 8 }).outlines[0]!.contour;
     expect(areaOf(slot)).toBeCloseTo(22 * 8 + 16 * Math.PI, 9);
-    expect(areaOf(shape({ kind: 'slot', length: 30, breadth: 8, ends: 'corners', cornerRadius: 1 }).outlines[0]!.contour)).toBeCloseTo(
+    expect(areaOf(shaped({ kind: 'slot', length: 30, breadth: 8, ends: 'corners', cornerRadius: 1 }).outlines[0]!.contour)).toBeCloseTo(
       240 - 4 + Math.PI,
       9,
     );
@@ -69,14 +57,14 @@ describe('plain shapes', () => {
 
   it('stand back by their share of the clearance, openings outwards and pieces inwards', () => {
     const across = (metal: 'inside' | 'outside', share: number): number =>
-      shape({ kind: 'polygon', acrossFlats: 24, metal, clearance: 0.04, share }).sizes[0]!.figure.value;
+      shaped({ kind: 'polygon', acrossFlats: 24, metal, clearance: 0.04, share }).sizes[0]!.figure.value;
     expect([across('inside', 0.25), across('outside', 0.75)]).toEqual([expect.closeTo(23.98, 12), expect.closeTo(24.06, 12)]);
   });
 
   it('refuse what has no room', () => {
-    expect(field({ kind: 'polygon', acrossFlats: 24, cornerRadius: 13 })).toBe('cornerRadius');
-    expect(field({ kind: 'polygon', acrossFlats: 0.5, clearance: 1 })).toBe('clearance');
-    expect(field({ kind: 'slot', length: 10, breadth: 4, ends: 'corners', cornerRadius: 3 })).toBe('cornerRadius');
+    expect(refusedField({ kind: 'polygon', acrossFlats: 24, cornerRadius: 13 })).toBe('cornerRadius');
+    expect(refusedField({ kind: 'polygon', acrossFlats: 0.5, clearance: 1 })).toBe('clearance');
+    expect(refusedField({ kind: 'slot', length: 10, breadth: 4, ends: 'corners', cornerRadius: 3 })).toBe('cornerRadius');
   });
 
   it('never draw what is no number', () => {

@@ -1,11 +1,15 @@
 /** Sprockets for roller chains of ISO 606: roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
 import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
 import { type Contour, contour } from '../../geometry/contour.ts';
-import { arc, circle, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
+import { wheelBoreKeys } from '../keyway/bore-keys.ts';
+import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { millimetres, refusedWith } from '../told.ts';
@@ -26,7 +30,7 @@ const schema = z.strictObject({
     .max(5000)
     .optional()
     .describe('Tip diameter, mm; midway between the limits of the standard when left out'),
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm'),
+  ...wheelBoreKeys,
   ...commonKeys,
 });
 
@@ -35,7 +39,7 @@ export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
   text: 'd = p / sin(180° / z)',
   source: 'iso-606',
   unit: 'mm',
-  inputs: { pitch: { unit: 'mm', name: 'pitch of the chain' }, teeth: { unit: '1', name: 'teeth' } },
+  inputs: { pitch: inMm('pitch of the chain'), teeth: plain('teeth') },
   compute: ({ pitch, teeth }) => pitch / Math.sin(Math.PI / teeth),
 };
 
@@ -44,7 +48,7 @@ export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
   text: 'M = d + d_R, for odd z with d cos(90° / z)',
   source: 'iso-606',
   unit: 'mm',
-  inputs: { reference: { unit: 'mm', name: 'pitch diameter' }, teeth: { unit: '1', name: 'teeth' }, pin: { unit: 'mm', name: 'pin' } },
+  inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
   unchecked: 'the standard prints the formula; no table of sizes over pins was at hand',
   compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };
@@ -74,7 +78,7 @@ const SHARES = { smallest: 0, middle: 0.5, largest: 1 } as const;
 
 export const sprocket = shapeKind({
   title: 'Sprocket',
-  what: 'Chain wheel for a roller chain of ISO 606',
+  what: 'Chain wheel for a roller chain of ISO 606, with bore and keyway if wanted',
   schema,
   example: { chain: '08B', teeth: 17, bore: 20 },
   make: (request) => {
@@ -91,12 +95,8 @@ export const sprocket = shapeKind({
     const back = standBack(request);
     const gap = gapOf(roller, teeth, SHARES[request.gap]);
     const root = d / 2 - gap.seat - back;
-    if (request.bore !== undefined && request.bore / 2 >= root)
-      return refusedWith(
-        find('form-impossible', `A bore of ${request.bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`, {
-          place: { kind: 'field', path: 'bore' },
-        }),
-      );
+    const bore = wheelBore(request, { root, depth: tip - back - root });
+    if (bore.kind === 'refused') return bore;
     const made = ringOf(teeth, d / 2, tip - back, { ...gap, seat: gap.seat + back, flank: gap.flank - back });
     if (made === undefined)
       return refusedWith(
@@ -104,7 +104,7 @@ export const sprocket = shapeKind({
           place: { kind: 'field', path: 'tipDiameter' },
         }),
       );
-    return finished(request, { reference, count, roller, tip, root, gap, back }, made);
+    return finished(request, { reference, count, roller, tip, root, gap, back, bore }, made);
   },
 });
 
@@ -116,13 +116,11 @@ interface Wheel {
   readonly root: number;
   readonly gap: Gap;
   readonly back: number;
+  readonly bore: WheelBore;
 }
 
-const finished = ({ chain, teeth, bore }: Request, { reference, count, roller, tip, root, gap, back }: Wheel, made: Ring): MadeShape => {
-  const outlines: readonly Outline[] = [
-    { contour: made.contour, metal: 'inside' },
-    ...(bore === undefined ? [] : [{ contour: contour([circle(point(0, 0), bore / 2)]), metal: 'outside', layer: 'bore' } as const]),
-  ];
+const finished = ({ chain, teeth }: Request, { reference, count, roller, tip, root, gap, back, bore }: Wheel, made: Ring): MadeShape => {
+  const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
   const pin = millimetres('pin', 'pin', roller, 'iso-606');
   const over = apply(
     overRollers,
@@ -149,21 +147,21 @@ const finished = ({ chain, teeth, bore }: Request, { reference, count, roller, t
         { figure: millimetres('root-diameter', 'root diameter', 2 * root), taking: { ...rim, radius: root } },
         { figure: millimetres('seat-radius', 'radius of the roller seat', gap.seat + back, 'iso-606') },
         { figure: millimetres('flank-radius', 'radius of the flank', gap.flank - back, 'iso-606') },
+        ...bore.sizes,
       ],
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
-      findings: made.pointed
-        ? [
-            find(
-              'sprocket-pointed',
-              `The flanks meet at a diameter of ${(2 * made.tip).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm: the teeth end in a point there.`,
-              { place: { kind: 'field', path: 'gap' } },
-            ),
-          ]
-        : [],
+      findings: [...(made.pointed ? [pointed(made.tip, tip)] : []), ...bore.findings],
     },
   };
 };
+
+const pointed = (end: number, tip: number): Finding =>
+  find(
+    'sprocket-pointed',
+    `The flanks meet at a diameter of ${(2 * end).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm: the teeth end in a point there.`,
+    { place: { kind: 'field', path: 'gap' } },
+  );
 
 const across = ([a, b]: readonly [Point, Point], beyond: number): { readonly from: Point; readonly to: Point } => {
   const length = Math.hypot(b.x - a.x, b.y - a.y);

@@ -1,8 +1,12 @@
 /** Worked examples of gears that were read where others print them (CHECKS H, from 21 on), and how formulas are put together to answer them. */
+
+import type { Point } from '../../geometry/segment.ts';
 import type { CheckRow } from '../../quantity/check.ts';
-import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from '../involute.ts';
+import { apply } from '../../quantity/formula.ts';
+import { inv, inverseInv, involutePoint, pinAngleExternal, pinAngleInternal } from '../involute.ts';
 import {
   baseDiameter,
+  baseThickness,
   betweenPins,
   chordalThickness,
   contactRatio,
@@ -12,6 +16,7 @@ import {
   toothThickness,
   virtualTeeth,
 } from './formulas.ts';
+import { centreDistance } from './mate.ts';
 import { type ToothFigures, toothFigures } from './tooth-figures.ts';
 import { stringTo } from './wheel.ts';
 
@@ -57,6 +62,26 @@ const sunderland = {
   module: 4 * Math.cos(lean),
   teeth: virtualTeeth.compute({ teeth: 20, helix: lean }),
   thickness: across * Math.cos(lean),
+};
+
+const references = [
+  { z: 51, thickness: 1.719, space: '1.423', size: '17.090', pins: '53.846' },
+  { z: 52, thickness: 1.8, space: '1.342', size: '17.180', pins: '55.064' },
+];
+const withTooth = (z: number, thickness: number): ToothFigures => {
+  const plain = teeth(1, z);
+  const tooth = { ...plain.thickness, value: thickness };
+  return { ...plain, thickness: tooth, baseThickness: apply(baseThickness, { ...plain, thickness: tooth }, { key: 'base-thickness' }) };
+};
+/** Of 20 teeth of m 3, the involute begun on X. */
+const flankEnd = (): Point => {
+  const base = teeth(3, 20).base.value / 2;
+  return involutePoint(base, stringTo(33, base) / base, 0, 1);
+};
+const pathOfContact = (module: number, z: number, mate: number): number => {
+  const line = ((module * (z + mate)) / 2) * Math.sin(20 * RAD);
+  const string = (n: number): number => stringTo((module * (n + 2)) / 2, ((module * n) / 2) * Math.cos(20 * RAD));
+  return string(z) + string(mate) - line;
 };
 
 export const checks: readonly CheckRow[] = [
@@ -188,5 +213,106 @@ export const checks: readonly CheckRow[] = [
     question: '24 DP, 20°, z 12 inside, tooth 0.06545 in, pins 0.060 in: size between them, in',
     printed: '0.444260',
     ours: () => between({ ...teeth(1 / 24, 12), thickness: { ...teeth(1 / 24, 12).thickness, value: 0.06545 } }, 0.06),
+  },
+  ...references.flatMap(({ z, thickness, space, size, pins }) => [
+    {
+      id: `H-26a-${z}`,
+      source: 'reference-pair',
+      place: 'inspection sizes',
+      question: `m 1, z ${z}, tooth of ${thickness} mm: space, mm`,
+      printed: space,
+      ours: () => Math.PI - thickness,
+    },
+    {
+      id: `H-26b-${z}`,
+      source: 'reference-pair',
+      place: 'inspection sizes',
+      question: `m 1, z ${z}, tooth of ${thickness} mm: span over 6 teeth, mm`,
+      printed: size,
+      ours: () => span(withTooth(z, thickness), 6),
+    },
+    {
+      id: `H-26c-${z}`,
+      source: 'reference-pair',
+      place: 'inspection sizes',
+      question: `m 1, z ${z}, tooth of ${thickness} mm: over pins of 1.75, mm`,
+      printed: pins,
+      ours: () => over(withTooth(z, thickness), 1.75),
+      wider: { tolerance: 0.0013, reason: 'the tooth is printed to a thousandth, and the size moves 2.5 times as far as the tooth' },
+    },
+  ]),
+  {
+    id: 'H-26d',
+    source: 'reference-pair',
+    place: 'inspection sizes',
+    question: 'm 1, 20°: base pitch, mm',
+    printed: '2.952',
+    ours: () => teeth(1, 51).basePitch.value,
+  },
+  ...(
+    [
+      ['H-27a', 1.75, 20, '13.381'],
+      ['H-27b', 1.75, 25, '13.360'],
+      ['H-27c', 1, 20, '7.646'],
+    ] as const
+  ).map(([id, module, angle, printed]) => ({
+    id,
+    source: 'open-gear-tests',
+    place: 'spans checked by hand',
+    question: `m ${module}, z 19, ${angle}°: span over 3 teeth, mm`,
+    printed,
+    ours: () => span(teeth(module, 19, 0, angle * RAD), 3),
+  })),
+  {
+    id: 'H-28a',
+    source: 'open-gear-tests',
+    place: 'm 3, 20 teeth',
+    question: 'base diameter, mm',
+    printed: '56.382',
+    ours: () => teeth(3, 20).base.value,
+  },
+  {
+    id: 'H-28b',
+    source: 'open-gear-tests',
+    place: 'm 3, 20 teeth',
+    question: 'an involute that leaves its base circle on X ends at the tip circle of 66 mm at x =, mm',
+    printed: '32.9369',
+    ours: () => flankEnd().x,
+  },
+  {
+    id: 'H-28c',
+    source: 'open-gear-tests',
+    place: 'm 3, 20 teeth',
+    question: 'the same: y, mm',
+    printed: '2.0399',
+    ours: () => flankEnd().y,
+    wider: { tolerance: 2e-4, reason: 'the test there allows a thousandth' },
+  },
+  {
+    id: 'H-28d',
+    source: 'open-gear-tests',
+    place: '24 DP, 30 teeth',
+    question: 'base diameter, in',
+    printed: '1.1746',
+    ours: () => teeth(1 / 24, 30).base.value,
+  },
+  {
+    id: 'H-29a',
+    source: 'gear-exercises',
+    place: 'path of contact',
+    question: 'm 8, z 20 and 60, 20°: path of contact, mm',
+    printed: '39.458',
+    ours: () => pathOfContact(8, 20, 60),
+    wider: { tolerance: 0.001, reason: 'the printed digits are cut off, not rounded' },
+  },
+  {
+    id: 'H-29b',
+    source: 'gear-exercises',
+    place: 'path of contact',
+    question: 'm 6, z 20 and 60, 15°: path between the base circles, mm',
+    printed: '62.116',
+    ours: () =>
+      centreDistance.compute({ module: 6, teeth: 20, mateTeeth: 60, pressureAngle: 15 * RAD, workingAngle: 15 * RAD }) * Math.sin(15 * RAD),
+    wider: { tolerance: 0.001, reason: 'the printed digits are cut off, not rounded' },
   },
 ];

@@ -1,10 +1,8 @@
 /** The formulas of gear teeth, as ISO 21771 has them. Lengths in mm, angles in rad; a profile shift is a multiple of the module. */
-import type { Formula, Input } from '../../quantity/formula.ts';
+import type { Formula } from '../../quantity/formula.ts';
+import { inMm, inRad, plain } from '../inputs.ts';
 import { inv } from '../involute.ts';
 
-const mm = (name: string): Input => ({ unit: 'mm', name });
-const number = (name: string): Input => ({ unit: '1', name });
-const angle = (name: string): Input => ({ unit: 'rad', name });
 const SOURCE = 'iso-21771';
 
 export const referenceDiameter: Formula<'module' | 'teeth'> = {
@@ -12,7 +10,7 @@ export const referenceDiameter: Formula<'module' | 'teeth'> = {
   text: 'd = m z',
   source: SOURCE,
   unit: 'mm',
-  inputs: { module: mm('module'), teeth: number('teeth') },
+  inputs: { module: inMm('module'), teeth: plain('teeth') },
   compute: ({ module, teeth }) => module * teeth,
 };
 
@@ -21,7 +19,7 @@ export const moduleOfPitch: Formula<'diametralPitch'> = {
   text: 'm = 25.4 / P',
   source: 'inch',
   unit: 'mm',
-  inputs: { diametralPitch: number('diametral pitch') },
+  inputs: { diametralPitch: plain('diametral pitch') },
   compute: ({ diametralPitch }) => 25.4 / diametralPitch,
 };
 
@@ -30,7 +28,7 @@ export const tipDiameter: Formula<'module' | 'teeth' | 'addendum' | 'shift'> = {
   text: 'd_a = m (z + 2 h_a + 2 x)',
   source: SOURCE,
   unit: 'mm',
-  inputs: { module: mm('module'), teeth: number('teeth'), addendum: number('addendum'), shift: number('profile shift') },
+  inputs: { module: inMm('module'), teeth: plain('teeth'), addendum: plain('addendum'), shift: plain('profile shift') },
   compute: ({ module, teeth, addendum, shift }) => module * (teeth + 2 * addendum + 2 * shift),
 };
 
@@ -46,7 +44,7 @@ export const rootDiameter: Formula<'module' | 'teeth' | 'dedendum' | 'shift'> = 
   text: 'd_f = m (z - 2 h_f + 2 x)',
   source: SOURCE,
   unit: 'mm',
-  inputs: { module: mm('module'), teeth: number('teeth'), dedendum: number('dedendum'), shift: number('profile shift') },
+  inputs: { module: inMm('module'), teeth: plain('teeth'), dedendum: plain('dedendum'), shift: plain('profile shift') },
   compute: ({ module, teeth, dedendum, shift }) => module * (teeth - 2 * dedendum + 2 * shift),
 };
 
@@ -61,7 +59,7 @@ export const baseDiameter: Formula<'reference' | 'pressureAngle'> = {
   text: 'd_b = d cos α',
   source: SOURCE,
   unit: 'mm',
-  inputs: { reference: mm('reference diameter'), pressureAngle: angle('pressure angle') },
+  inputs: { reference: inMm('reference diameter'), pressureAngle: inRad('pressure angle') },
   compute: ({ reference, pressureAngle }) => reference * Math.cos(pressureAngle),
 };
 
@@ -70,7 +68,7 @@ export const basePitch: Formula<'base' | 'teeth'> = {
   text: 'p_b = π d_b / z',
   source: SOURCE,
   unit: 'mm',
-  inputs: { base: mm('base diameter'), teeth: number('teeth') },
+  inputs: { base: inMm('base diameter'), teeth: plain('teeth') },
   compute: ({ base, teeth }) => (Math.PI * base) / teeth,
 };
 
@@ -81,10 +79,10 @@ export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'bac
   source: SOURCE,
   unit: 'mm',
   inputs: {
-    module: mm('module'),
-    shift: number('profile shift'),
-    pressureAngle: angle('pressure angle'),
-    backlash: mm('backlash of this gear'),
+    module: inMm('module'),
+    shift: plain('profile shift'),
+    pressureAngle: inRad('pressure angle'),
+    backlash: inMm('backlash of this gear'),
   },
   compute: ({ module, shift, pressureAngle, backlash }) =>
     module * (Math.PI / 2 + 2 * shift * Math.tan(pressureAngle)) - backlash / Math.cos(pressureAngle),
@@ -104,10 +102,10 @@ export const baseThickness: Formula<'base' | 'reference' | 'thickness' | 'pressu
   source: SOURCE,
   unit: 'mm',
   inputs: {
-    base: mm('base diameter'),
-    reference: mm('reference diameter'),
-    thickness: mm('tooth thickness at the reference circle'),
-    pressureAngle: angle('pressure angle'),
+    base: inMm('base diameter'),
+    reference: inMm('reference diameter'),
+    thickness: inMm('tooth thickness at the reference circle'),
+    pressureAngle: inRad('pressure angle'),
   },
   compute: ({ base, reference, thickness, pressureAngle }) => base * (thickness / reference + inv(pressureAngle)),
 };
@@ -118,7 +116,7 @@ export const spanSize: Formula<'basePitch' | 'baseThickness' | 'spanned'> = {
   text: 'W_k = (k - 1) p_b + s_b',
   source: SOURCE,
   unit: 'mm',
-  inputs: { basePitch: mm('base pitch'), baseThickness: mm('tooth thickness at the base circle'), spanned: number('teeth spanned') },
+  inputs: { basePitch: inMm('base pitch'), baseThickness: inMm('tooth thickness at the base circle'), spanned: plain('teeth spanned') },
   compute: ({ basePitch: p, baseThickness: s, spanned }) => (spanned - 1) * p + s,
 };
 
@@ -128,7 +126,7 @@ export const spanContact: Formula<'base' | 'span'> = {
   text: 'd_c = √(d_b² + W_k²)',
   source: SOURCE,
   unit: 'mm',
-  inputs: { base: mm('base diameter'), span: mm('span') },
+  inputs: { base: inMm('base diameter'), span: inMm('span') },
   compute: ({ base, span }) => Math.hypot(base, span),
 };
 
@@ -138,7 +136,7 @@ export const chordalThickness: Formula<'module' | 'teeth' | 'thickness'> = {
   text: 's_c = m z sin(s / (m z))',
   source: SOURCE,
   unit: 'mm',
-  inputs: { module: mm('module'), teeth: number('teeth'), thickness: mm('tooth thickness at the reference circle') },
+  inputs: { module: inMm('module'), teeth: plain('teeth'), thickness: inMm('tooth thickness at the reference circle') },
   compute: ({ module, teeth, thickness }) => module * teeth * Math.sin(thickness / (module * teeth)),
 };
 
@@ -148,10 +146,10 @@ export const chordalHeight: Formula<'module' | 'teeth' | 'thickness' | 'addendum
   source: SOURCE,
   unit: 'mm',
   inputs: {
-    module: mm('module'),
-    teeth: number('teeth'),
-    thickness: mm('tooth thickness at the reference circle'),
-    addendum: mm('tip above the reference circle'),
+    module: inMm('module'),
+    teeth: plain('teeth'),
+    thickness: inMm('tooth thickness at the reference circle'),
+    addendum: inMm('tip above the reference circle'),
   },
   compute: ({ module, teeth, thickness, addendum }) => addendum + ((module * teeth) / 2) * (1 - Math.cos(thickness / (module * teeth))),
 };
@@ -162,7 +160,7 @@ export const virtualTeeth: Formula<'teeth' | 'helix'> = {
   text: 'z_v = z / cos³ β',
   source: SOURCE,
   unit: '1',
-  inputs: { teeth: number('teeth'), helix: angle('helix angle') },
+  inputs: { teeth: plain('teeth'), helix: inRad('helix angle') },
   compute: ({ teeth, helix }) => teeth / Math.cos(helix) ** 3,
 };
 
@@ -172,7 +170,12 @@ export const overPins: Formula<'base' | 'pinAngle' | 'teeth' | 'pin'> = {
   text: 'M = d_b / cos φ + D_M, for odd z with d_b cos(π / 2z) / cos φ',
   source: SOURCE,
   unit: 'mm',
-  inputs: { base: mm('base diameter'), pinAngle: angle('pressure angle at the centre of the pin'), teeth: number('teeth'), pin: mm('pin') },
+  inputs: {
+    base: inMm('base diameter'),
+    pinAngle: inRad('pressure angle at the centre of the pin'),
+    teeth: plain('teeth'),
+    pin: inMm('pin'),
+  },
   compute: ({ base, pinAngle, teeth, pin }) => (base / Math.cos(pinAngle)) * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };
 
@@ -190,10 +193,10 @@ export const leastShift: Formula<'depth' | 'module' | 'teeth' | 'pressureAngle'>
   source: SOURCE,
   unit: '1',
   inputs: {
-    depth: mm('straight depth of the generating rack below its reference line'),
-    module: mm('module'),
-    teeth: number('teeth'),
-    pressureAngle: angle('pressure angle'),
+    depth: inMm('straight depth of the generating rack below its reference line'),
+    module: inMm('module'),
+    teeth: plain('teeth'),
+    pressureAngle: inRad('pressure angle'),
   },
   compute: ({ depth, module, teeth, pressureAngle }) => depth / module - (teeth * Math.sin(pressureAngle) ** 2) / 2,
 };
@@ -204,7 +207,8 @@ export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
   text: 's_y = 2 r_y (s_b / d_b - inv α_y), cos α_y = r_b / r_y',
   source: SOURCE,
   unit: 'mm',
-  inputs: { radius: mm('radius'), base: mm('base diameter'), baseThickness: mm('tooth thickness at the base circle') },
+  unchecked: 'no printed thickness on another circle was at hand; contours are held against the involute by sampling',
+  inputs: { radius: inMm('radius'), base: inMm('base diameter'), baseThickness: inMm('tooth thickness at the base circle') },
   compute: ({ radius, base, baseThickness: s }) => 2 * radius * (s / base - inv(Math.acos(Math.min(1, base / 2 / radius)))),
 };
 
@@ -214,7 +218,7 @@ export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
   text: 'ε = (g_2 - g_1) / p_b',
   source: SOURCE,
   unit: '1',
-  inputs: { begins: mm('contact begins'), ends: mm('contact ends'), basePitch: mm('base pitch') },
+  inputs: { begins: inMm('contact begins'), ends: inMm('contact ends'), basePitch: inMm('base pitch') },
   compute: ({ begins, ends, basePitch: p }) => (ends - begins) / p,
 };
 
@@ -225,11 +229,11 @@ export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngl
   source: SOURCE,
   unit: 'mm',
   inputs: {
-    back: mm('from the back to the reference line'),
-    pitch: mm('pitch'),
-    thickness: mm('tooth thickness at the reference line'),
-    pressureAngle: angle('pressure angle'),
-    pin: mm('pin'),
+    back: inMm('from the back to the reference line'),
+    pitch: inMm('pitch'),
+    thickness: inMm('tooth thickness at the reference line'),
+    pressureAngle: inRad('pressure angle'),
+    pin: inMm('pin'),
   },
   compute: ({ back, pitch, thickness, pressureAngle, pin }) =>
     back - (pitch - thickness) / (2 * Math.tan(pressureAngle)) + (pin / 2) * (1 + 1 / Math.sin(pressureAngle)),
@@ -240,7 +244,7 @@ export const rackPitch: Formula<'module'> = {
   text: 'p = π m',
   source: SOURCE,
   unit: 'mm',
-  inputs: { module: mm('module') },
+  inputs: { module: inMm('module') },
   compute: ({ module }) => Math.PI * module,
 };
 
@@ -251,11 +255,11 @@ export const thicknessAtInside: Formula<'radius' | 'base' | 'reference' | 'thick
   source: SOURCE,
   unit: 'mm',
   inputs: {
-    radius: mm('radius'),
-    base: mm('base diameter'),
-    reference: mm('reference diameter'),
-    thickness: mm('tooth thickness at the reference circle'),
-    pressureAngle: angle('pressure angle'),
+    radius: inMm('radius'),
+    base: inMm('base diameter'),
+    reference: inMm('reference diameter'),
+    thickness: inMm('tooth thickness at the reference circle'),
+    pressureAngle: inRad('pressure angle'),
   },
   compute: ({ radius, base, reference, thickness, pressureAngle }) =>
     2 * radius * (thickness / reference - inv(pressureAngle) + inv(Math.acos(Math.min(1, base / 2 / radius)))),

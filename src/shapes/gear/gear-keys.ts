@@ -1,7 +1,8 @@
 /** What may be asked of an external gear. */
 import { z } from 'zod';
 import { commonKeys } from '../common-keys.ts';
-import { toothKeys } from './keys.ts';
+import { wheelBoreKeys } from '../keyway/bore-keys.ts';
+import { spanTeethKey, toothKeys } from './keys.ts';
 
 export const gearSchema = z.strictObject({
   kind: z.literal('gear'),
@@ -17,14 +18,8 @@ export const gearSchema = z.strictObject({
     .default(0.38)
     .describe('Tip radius of the generating rack as a multiple of the module, for root rack; the mate is taken to come from it too'),
   rootRadius: z.number().positive().max(50).optional().describe('Radius between flank and root circle, mm, for root radius'),
-  reliefAmount: z.number().min(0).max(1).default(0).describe('Tip relief: how far the flank stands back at the tip, mm'),
-  reliefFrom: z
-    .number()
-    .positive()
-    .max(2000)
-    .optional()
-    .describe('Diameter at which the tip relief begins, mm; halfway up the flank when left out'),
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm'),
+  spanTeeth: spanTeethKey,
+  ...wheelBoreKeys,
   ...commonKeys,
 });
 

@@ -4,8 +4,9 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { inverseInv } from '../involute.ts';
 import { find } from './findings.ts';
-import { rootDiameter, tipDiameter } from './formulas.ts';
+import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from './formulas.ts';
 import type { GearRequest } from './gear-keys.ts';
+import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
 import { number, type ToothFigures } from './tooth-figures.ts';
 
 export interface Limits {
@@ -15,23 +16,47 @@ export interface Limits {
   readonly rootFigure: Figure;
 }
 
-export const limitsOf = (request: GearRequest, figures: ToothFigures): Limits => {
+const CIRCLES = {
+  external: { tip: tipDiameter, root: rootDiameter },
+  internal: { tip: tipDiameterInside, root: rootDiameterInside },
+};
+
+/** Of external and of internal teeth, whose tips lie inside of their roots. */
+export const limitsOf = (
+  request: Pick<GearRequest, 'addendum' | 'dedendum' | 'tipDiameter'>,
+  figures: ToothFigures,
+  side: 'external' | 'internal' = 'external',
+): Limits => {
   const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
   const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const circles = CIRCLES[side];
   const tipFigure =
     request.tipDiameter === undefined
-      ? apply(tipDiameter, { ...figures, addendum }, { key: 'tip-diameter' })
+      ? apply(circles.tip, { ...figures, addendum }, { key: 'tip-diameter' })
       : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
-  const rootFigure = apply(rootDiameter, { ...figures, dedendum }, { key: 'root-diameter' });
+  const rootFigure = apply(circles.root, { ...figures, dedendum }, { key: 'root-diameter' });
   return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
 };
 
-/** Where the tip relief begins, a radius. */
-export const reliefBegin = ({ reliefFrom }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, figures: ToothFigures): number =>
-  reliefFrom === undefined ? (tip + Math.max(root, figures.base.value / 2)) / 2 : reliefFrom / 2;
+/** The flank before chamfer and relief are taken off it. */
+export const flankedOf = ({ tipChamfer }: GearRequest, { tip, root }: Pick<Limits, 'tip' | 'root'>, { base }: ToothFigures): Flanked => ({
+  tip,
+  rootSide: Math.max(root, base.value / 2),
+  tipSide: tip - tipChamfer,
+  base: base.value / 2,
+});
+
+/** Where the involute ends towards the tip, a radius: where chamfer or relief begin. */
+export const flankTop = (request: GearRequest, limits: Limits, figures: ToothFigures): number => {
+  const flank = flankedOf(request, limits, figures);
+  return request.reliefAmount > 0 ? Math.min(flank.tipSide, reliefBegin(request, flank)) : flank.tipSide;
+};
 
 export const faultsOf = (request: GearRequest, figures: ToothFigures, limits: Limits): readonly Finding[] => {
-  const fault = sizeFault(request, figures, limits) ?? reliefFault(request, figures, limits) ?? pointedFault(request, figures, limits);
+  const fault =
+    sizeFault(request, figures, limits) ??
+    reliefFault(request, flankedOf(request, limits, figures)) ??
+    pointedFault(request, figures, limits);
   return fault === undefined ? [] : [fault];
 };
 
@@ -51,34 +76,12 @@ const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: L
       `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${pitch.toFixed(3)} mm: there is no space between them.`,
     );
   if (!(root > 0)) return impossible('dedendum', `The root circle would have a radius of ${root.toFixed(3)} mm.`);
-  if (request.bore !== undefined && request.bore / 2 >= root)
-    return impossible('bore', `A bore of ${request.bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`);
   const below = Math.max(root, base.value / 2);
   if (tip > below) return undefined;
   return impossible(
     request.tipDiameter === undefined ? 'addendum' : 'tipDiameter',
     `The tip circle of ${(2 * tip).toFixed(3)} mm lies below the root or base circle of ${(2 * below).toFixed(3)} mm.`,
   );
-};
-
-const reliefFault = (request: GearRequest, figures: ToothFigures, limits: Limits): Finding | undefined => {
-  if (request.reliefAmount === 0) return undefined;
-  const begin = reliefBegin(request, limits, figures);
-  const [low, high] = [Math.max(limits.root, figures.base.value / 2), limits.tip - request.tipChamfer];
-  if (!(begin > low && begin < high))
-    return impossible(
-      'reliefFrom',
-      `A tip relief from a diameter of ${(2 * begin).toFixed(3)} mm does not begin on the flank, which lies between ${(2 * low).toFixed(3)} and ${(2 * high).toFixed(3)} mm.`,
-    );
-  // Along an involute the way is half the square of the string over the base radius.
-  const base = figures.base.value / 2;
-  const way = (limits.tip ** 2 - begin ** 2) / 2 / base;
-  return request.reliefAmount <= way / 4
-    ? undefined
-    : impossible(
-        'reliefAmount',
-        `A tip relief of ${request.reliefAmount} mm over ${way.toFixed(3)} mm of flank is no relief any more: it bends the tooth.`,
-      );
 };
 
 const pointedFault = (request: GearRequest, figures: ToothFigures, { tip }: Limits): Finding | undefined => {

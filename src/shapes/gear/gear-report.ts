@@ -1,38 +1,50 @@
 /** The sizes an external gear is measured by, and what has to be known about it. */
 import type { Finding } from '../../finding/finding.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
-import type { Shape, ShapeSize } from '../shape.ts';
+import type { WheelBore } from '../keyway/wheel-bore.ts';
+import type { Outline, Shape, ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import type { GearRequest } from './gear-keys.ts';
-import { type Limits, reliefBegin } from './gear-limits.ts';
+import { flankTop, type Limits } from './gear-limits.ts';
 import { type Paired, pairOf } from './mate.ts';
 import { pinned } from './pin-choice.ts';
-import { bestSpan, chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from './sizes.ts';
+import { chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from './sizes.ts';
 import { derived, type ToothFigures } from './tooth-figures.ts';
 import { type Wheel, wheelOf } from './wheel.ts';
 
 /** The contours with what they were made of. */
-export interface DrawnGear extends Pick<Shape, 'name' | 'outlines' | 'fitDeviation'> {
+export interface DrawnGear extends Pick<Shape, 'name' | 'fitDeviation'> {
+  readonly teeth: Outline;
+  readonly bore: WheelBore;
   readonly half: Parameters<typeof wheelOf>[1];
   /** Where the involute ends towards the root, a radius. */
   readonly form: number;
+  /** Teeth to span, where they can be. */
+  readonly span: number | undefined;
 }
 
 export const gearReport = (
-  { half, form, ...drawing }: DrawnGear,
+  { half, form, teeth, bore, span, ...drawing }: DrawnGear,
   request: GearRequest,
   figures: ToothFigures,
   limits: Limits,
   before: readonly Finding[],
 ): Shape => {
-  const inside = insideRadiusOf(drawing.outlines);
-  // The involute ends where chamfer or relief begin.
-  const chamfered = limits.tip - request.tipChamfer;
-  const high = request.reliefAmount > 0 ? Math.min(chamfered, reliefBegin(request, limits, figures)) : chamfered;
-  const span = bestSpan(figures, { tip: high, form });
+  const outlines = [teeth, ...bore.outlines];
+  const [root, bored] = [insideRadiusOf([teeth]), insideRadiusOf(bore.outlines)];
+  const inside = root === undefined || bored === undefined ? (root ?? bored) : Math.min(root, bored);
+  const high = flankTop(request, limits, figures);
   const pins = pinned(figures, { side: 'external', tip: limits.tip, root: limits.root, low: form, high }, request.pin);
   const own = wheelOf(
-    { teeth: request.teeth, metal: 'inside', base: figures.base.value / 2, tip: limits.tip, root: limits.root, low: form, high: chamfered },
+    {
+      teeth: request.teeth,
+      metal: 'inside',
+      base: figures.base.value / 2,
+      tip: limits.tip,
+      root: limits.root,
+      low: form,
+      high: limits.tip - request.tipChamfer,
+    },
     half,
     request.clearance * request.share,
   );
@@ -40,6 +52,7 @@ export const gearReport = (
   const top = tipThickness(figures, limits.tip);
   return {
     ...drawing,
+    outlines,
     starts: [],
     ...(inside === undefined ? {} : { insideRadius: inside }),
     sizes: [
@@ -51,13 +64,15 @@ export const gearReport = (
       top,
       { figure: figures.basePitch },
       ...(inside === undefined ? [] : [insideSize(inside)]),
+      ...bore.sizes,
       ...pair.sizes,
     ],
     findings: [
       ...before,
       ...thinTip(top.figure.value, figures.module.value),
       ...pins.findings,
-      ...(inside === undefined ? [] : sharpRoot(inside)),
+      ...(root === undefined ? [] : sharpRoot(root)),
+      ...bore.findings,
       ...pair.findings,
     ],
   };

@@ -7,6 +7,8 @@ import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });
+const seldom = <T, U>(arbitrary: fc.Arbitrary<T>, usual: U) =>
+  fc.oneof({ weight: 5, arbitrary: fc.constant(usual) }, { weight: 1, arbitrary });
 
 const shared = {
   module: number(0.1, 20),
@@ -15,6 +17,8 @@ const shared = {
   addendum: number(0.1, 2),
   dedendum: number(0.1, 2.5),
   tipChamfer: fc.oneof(fc.constant(0), number(0, 2)),
+  reliefAmount: fc.oneof(fc.constant(0), number(0, 0.2)),
+  reliefFrom: perhaps(number(1, 500)),
   pin: perhaps(number(0.1, 40)),
   mate: perhaps(fc.integer({ min: 4, max: 120 })),
   mateShift: number(-1, 1.5),
@@ -30,14 +34,14 @@ const gears = fc.record({
   root: fc.constantFrom('rack', 'full', 'radius'),
   rackTip: number(0, 0.6),
   rootRadius: perhaps(number(0.01, 5)),
-  reliefAmount: fc.oneof(fc.constant(0), number(0, 0.2)),
-  reliefFrom: perhaps(number(1, 500)),
   bore: perhaps(number(1, 100)),
+  boreZone: fc.constantFrom('none', 'H7'),
+  keyway: seldom(fc.constantFrom('DIN 6885-1', 'ASME B17.1'), 'none'),
+  spanTeeth: seldom(fc.integer({ min: 2, max: 20 }), undefined),
 });
-const { tipChamfer: _, ...inner } = shared;
 const rings = fc.record({
   kind: fc.constant('internal-gear' as const),
-  ...inner,
+  ...shared,
   ...tips,
   root: fc.constantFrom('full', 'radius'),
   rootRadius: perhaps(number(0, 5)),

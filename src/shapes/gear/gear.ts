@@ -1,20 +1,22 @@
 /** External spur gears: involute flanks, with the root a rack generates, a stated radius, or one full round. */
-import { contour } from '../../geometry/contour.ts';
-import { circle, point } from '../../geometry/segment.ts';
+import { wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
+import { refusedWith } from '../told.ts';
 import { type ToothForm, toothed } from '../tooth-form.ts';
 import { find } from './findings.ts';
 import { type GearRequest, gearSchema } from './gear-keys.ts';
-import { faultsOf, type Limits, limitsOf, reliefBegin } from './gear-limits.ts';
-import { gearReport } from './gear-report.ts';
+import { faultsOf, flankedOf, flankTop, type Limits, limitsOf } from './gear-limits.ts';
+import { type DrawnGear, gearReport } from './gear-report.ts';
 import { type Rooted, rootOf } from './gear-root.ts';
 import { sizeOf } from './keys.ts';
+import { reliefBegin } from './relief.ts';
+import { spanned } from './sizes.ts';
 import { type ToothFigures, toothFigures } from './tooth-figures.ts';
 
 export const gear = shapeKind({
   title: 'Spur gear',
-  what: 'External involute gear by module or diametral pitch',
+  what: 'External involute gear by module or diametral pitch, with bore and keyway if wanted',
   schema: gearSchema,
   example: { module: 2, teeth: 20, bore: 12 },
   make: (request) => {
@@ -39,7 +41,9 @@ const plainForm = (request: GearRequest, figures: ToothFigures, limits: Limits):
   tip: limits.tip,
   root: limits.root,
   tipChamfer: request.tipChamfer,
-  ...(request.reliefAmount > 0 ? { tipRelief: { amount: request.reliefAmount, from: reliefBegin(request, limits, figures) } } : {}),
+  ...(request.reliefAmount > 0
+    ? { tipRelief: { amount: request.reliefAmount, from: reliefBegin(request, flankedOf(request, limits, figures)) } }
+    : {}),
 });
 
 const drawn = (
@@ -52,13 +56,13 @@ const drawn = (
 ): MadeShape => {
   const made = toothed({ ...form, rootForm: root }, request.fit);
   if (made.kind === 'no room') return noRoom(made.what, request);
-  const outlines: readonly Outline[] = [
-    { contour: made.contour, metal: 'inside' },
-    ...(request.bore === undefined
-      ? []
-      : [{ contour: contour([circle(point(0, 0), request.bore / 2)]), metal: 'outside', layer: 'bore' } as const]),
-  ];
-  const shown = { name, outlines, fitDeviation: made.deviation, half: made.half, form: made.formRadius };
+  const bore = wheelBore(request, { root: limits.root, depth: limits.tip - limits.root });
+  if (bore.kind === 'refused') return bore;
+  const span = spanned(figures, { tip: flankTop(request, limits, figures), form: made.formRadius }, request.spanTeeth);
+  if (span.kind === 'off the flank')
+    return refusedWith(find('gear-impossible', span.sentence, { place: { kind: 'field', path: 'spanTeeth' } }));
+  const teeth: Outline = { contour: made.contour, metal: 'inside' };
+  const shown: DrawnGear = { name, teeth, bore, fitDeviation: made.deviation, half: made.half, form: made.formRadius, span: span.teeth };
   return { kind: 'made', shape: gearReport(shown, request, figures, limits, findings) };
 };
 
@@ -75,8 +79,5 @@ const noRoom = (what: 'root' | 'tip' | 'chamfer' | 'relief', request: GearReques
     relief: 'The tip relief begins below the form diameter, where there is no involute yet.',
     root: 'The flanks of a space meet above the root circle: the teeth have no room for their roots.',
   };
-  return {
-    kind: 'refused',
-    findings: [find('gear-impossible', sentences[what], { place: { kind: 'field', path: fields[what] } })],
-  };
+  return refusedWith(find('gear-impossible', sentences[what], { place: { kind: 'field', path: fields[what] } }));
 };

@@ -9,22 +9,21 @@ import { commonKeys } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
-import { rootDiameterInside, thicknessAtInside, tipDiameterInside } from './formulas.ts';
-import type { Limits } from './gear-limits.ts';
+import { thicknessAtInside } from './formulas.ts';
+import { type Limits, limitsOf } from './gear-limits.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { sizeOf, toothKeys } from './keys.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
 import { pinned } from './pin-choice.ts';
+import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
 import { circleSizes, insideSize } from './sizes.ts';
 import { internalOutline } from './space-form.ts';
-import { derived, number, type ToothFigures, toothFigures } from './tooth-figures.ts';
+import { derived, type ToothFigures, toothFigures } from './tooth-figures.ts';
 import { wheelOf } from './wheel.ts';
-
-const { tipChamfer: _, ...keys } = toothKeys;
 
 const schema = z.strictObject({
   kind: z.literal('internal-gear'),
-  ...keys,
+  ...toothKeys,
   root: z
     .enum(['radius', 'full'])
     .default('radius')
@@ -50,23 +49,15 @@ export const internalGear = shapeKind({
     const sized = sizeOf(request);
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const figures = toothFigures(sized.size, request.teeth, request.shift, request.clearance * request.share, 'internal');
-    const limits = limitsOf(request, figures);
-    const fault = faultOf(request, figures, limits) ?? pointedFault(request, figures, limits);
+    const limits = limitsOf(request, figures, 'internal');
+    const fault =
+      faultOf(request, figures, limits) ??
+      pointedFault(request, figures, limits) ??
+      reliefFault(request, flankedOf(request, figures, limits));
     if (fault !== undefined) return { kind: 'refused', findings: [fault] };
     return drawn(request, figures, limits, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
   },
 });
-
-const limitsOf = (request: Request, figures: ToothFigures): Limits => {
-  const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
-  const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
-  const tipFigure =
-    request.tipDiameter === undefined
-      ? apply(tipDiameterInside, { ...figures, addendum }, { key: 'tip-diameter' })
-      : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
-  const rootFigure = apply(rootDiameterInside, { ...figures, dedendum }, { key: 'root-diameter' });
-  return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
-};
 
 const impossible = (path: string, sentence: string, remedy?: string): Finding =>
   find('gear-impossible', sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) });
@@ -102,9 +93,21 @@ const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { 
   return undefined;
 };
 
+/** The involute may end a little before the root circle, where its round begins. */
+const flankedOf = ({ tipChamfer }: Request, { base }: ToothFigures, { tip, root }: Limits): Flanked => ({
+  tip,
+  rootSide: root,
+  tipSide: tip + tipChamfer,
+  base: base.value / 2,
+});
+
 const tipThickness = (figures: ToothFigures, tip: number): Figure => {
   const radius = derived('tip-radius', 'tip radius', tip, 'mm', 'half the tip diameter', []);
-  return apply(thicknessAtInside, { ...figures, radius }, { key: 'tip-thickness', name: 'tooth thickness at the tip' });
+  return apply(
+    thicknessAtInside,
+    { ...figures, radius },
+    { key: 'tip-thickness', name: 'tooth thickness at the tip, before chamfer or relief' },
+  );
 };
 
 const pointedFault = (request: Request, figures: ToothFigures, { tip }: Limits): Finding | undefined =>
@@ -120,7 +123,12 @@ const SHAPER = 0.25;
 const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: string): MadeShape => {
   const { tip, root, tipFigure, rootFigure } = limits;
   const radius = request.root === 'full' ? 'full' : (request.rootRadius ?? (`at most ${SHAPER * figures.module.value}` as const));
-  const made = internalOutline(figures, { tip, root }, radius, request.fit);
+  const flank = flankedOf(request, figures, limits);
+  const begin = reliefBegin(request, flank);
+  const made = internalOutline(figures, { tip, root }, radius, request.fit, {
+    chamfer: request.tipChamfer,
+    ...(request.reliefAmount > 0 ? { relief: { amount: request.reliefAmount, from: begin } } : {}),
+  });
   if (made.kind === 'refused') return { kind: 'refused', findings: [made.finding] };
   const outlines: readonly Outline[] = [
     ...(request.outside === undefined
@@ -131,7 +139,8 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
   const form = made.formRadius;
   const how = 'where the round of the root touches the flank';
   const told = derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', how, [figures.base, rootFigure]);
-  const pins = pinned(figures, { side: 'internal', tip, root, low: tip, high: form }, request.pin);
+  const low = request.reliefAmount > 0 ? Math.max(flank.tipSide, begin) : flank.tipSide;
+  const pins = pinned(figures, { side: 'internal', tip, root, low, high: form }, request.pin);
   const pair = paired(request, figures, limits, made);
   const top = tipThickness(figures, tip);
   return {
@@ -168,7 +177,7 @@ const paired = (
   { half, formRadius }: Extract<ReturnType<typeof internalOutline>, { kind: 'made' }>,
 ): Paired => {
   if (request.mate === undefined) return { sizes: [], findings: [] };
-  const circles = { teeth: request.teeth, base: figures.base.value / 2, tip, root, low: tip, high: formRadius };
+  const circles = { teeth: request.teeth, base: figures.base.value / 2, tip, root, low: tip + request.tipChamfer, high: formRadius };
   const own = wheelOf({ ...circles, metal: 'outside' }, half, request.clearance * request.share);
   return pairOf(figures, own, {
     ...FULL_DEPTH,

@@ -21,6 +21,13 @@ export const toothKeys = {
   dedendum: positive.max(3).default(1.25).describe('Root below the reference circle as a multiple of the module, before the profile shift'),
   tipDiameter: positive.max(2000).optional().describe('Tip diameter, mm, in place of what addendum and shift give'),
   tipChamfer: z.number().min(0).max(20).default(0).describe('Taken off the edge between flank and tip, along and across alike, mm'),
+  reliefAmount: z.number().min(0).max(1).default(0).describe('Tip relief: how far the flank stands back at the tip, mm'),
+  reliefFrom: positive
+    .max(2000)
+    .optional()
+    .describe(
+      'Where the tip relief begins: its diameter, of a rack its height above the reference line, mm; halfway up the flank when left out',
+    ),
   pin: positive.max(200).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
   mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
   mateAddendum: positive
@@ -29,6 +36,14 @@ export const toothKeys = {
     .describe('Addendum of the mate as a multiple of the module; as for this gear, or 1 beside an internal one, when left out'),
   mateShift: z.number().min(-2).max(3).default(0).describe('Profile shift of the mate, as a multiple of the module'),
 };
+
+/** For teeth that point outwards. */
+export const spanTeethKey = z
+  .int()
+  .min(2)
+  .max(1000)
+  .optional()
+  .describe('How many teeth to span; as many as touch nearest the middle of the flanks when left out');
 
 /** What the keys come to: module in mm, pressure angle in rad. */
 export interface Size {
@@ -50,7 +65,7 @@ interface Asked {
   readonly teeth: number;
 }
 
-export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: Asked): Sized => {
+export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: Asked, form: 'round' | 'rack' = 'round'): Sized => {
   if ((module === undefined) === (diametralPitch === undefined))
     return refused(
       'gear-size-twice',
@@ -60,12 +75,14 @@ export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: 
       'module',
     );
   if (helix !== 0)
-    return refused(
-      'gear-helical',
-      twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix),
-      'helix',
-      'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
-    );
+    return form === 'rack'
+      ? refused('gear-helical', slanted(helix), 'helix', askew(helix))
+      : refused(
+          'gear-helical',
+          twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix),
+          'helix',
+          'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
+        );
   const angle = (pressureAngle * Math.PI) / 180;
   if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: `module ${module} mm` } };
   const pitch = diametralPitch as number;
@@ -79,6 +96,13 @@ const twisted = (module: number, teeth: number, helix: number): string => {
   const degrees = ((aside / ((module * teeth) / 2 / Math.cos(beta))) * 180) / Math.PI;
   return `With a helix of ${helix}° the teeth turn by ${degrees.toFixed(2)}°, or ${aside.toFixed(3)} mm along the reference circle, over every 10 mm of height. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns about the middle of the gear is none.`;
 };
+
+/** The teeth of a rack are straight all the same, only not square to its sides. */
+const slanted = (helix: number): string =>
+  `With a helix of ${helix}° the teeth of the rack run aside by ${(10 * Math.tan((Math.abs(helix) * Math.PI) / 180)).toFixed(3)} mm over every 10 mm of width. The walls of this drawing stand square to it.`;
+
+const askew = (helix: number): string =>
+  `Turn the blank by ${Math.abs(helix)}° in the plane of its teeth, so that the wire runs along them, and cut a helix of 0 with the module and the pressure angle square to the teeth.`;
 
 const refused = (code: Parameters<typeof find>[0], sentence: string, path: string, remedy?: string): Sized => ({
   kind: 'refused',

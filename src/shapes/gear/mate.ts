@@ -3,6 +3,7 @@ import type { Finding } from '../../finding/finding.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
+import { inMm, inRad, plain } from '../inputs.ts';
 import { inv, inverseInv } from '../involute.ts';
 import type { ShapeSize } from '../shape.ts';
 import { halfTooth } from '../tooth-form.ts';
@@ -27,11 +28,11 @@ export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressur
   source: 'iso-21771',
   unit: 'mm',
   inputs: {
-    module: { unit: 'mm', name: 'module' },
-    teeth: { unit: '1', name: 'teeth' },
-    mateTeeth: { unit: '1', name: 'teeth of the mate, below 0 inside a ring' },
-    pressureAngle: { unit: 'rad', name: 'pressure angle' },
-    workingAngle: { unit: 'rad', name: 'working pressure angle' },
+    module: inMm('module'),
+    teeth: plain('teeth'),
+    mateTeeth: plain('teeth of the mate, below 0 inside a ring'),
+    pressureAngle: inRad('pressure angle'),
+    workingAngle: inRad('working pressure angle'),
   },
   compute: ({ module, teeth, mateTeeth, pressureAngle, workingAngle }) =>
     (Math.abs(teeth + mateTeeth) / 2) * module * (Math.cos(pressureAngle) / Math.cos(workingAngle)),

@@ -12,12 +12,24 @@ export interface RackForm {
   readonly dedendum: number;
   readonly rootRadius: number;
   readonly tipChamfer: number;
+  /** What the flank stands back at the tip line, square to it, growing evenly from the height `from`. */
+  readonly tipRelief?: { readonly amount: number; readonly from: number };
   /** From the reference line down to the back. */
   readonly back: number;
 }
 
-export const halfFlank = ({ thickness, pressureAngle }: Pick<RackForm, 'thickness' | 'pressureAngle'>, height: number): number =>
-  thickness / 2 - height * Math.tan(pressureAngle);
+type Flank = Pick<RackForm, 'thickness' | 'pressureAngle'> & Partial<Pick<RackForm, 'addendum' | 'tipRelief'>>;
+
+/** Half the tooth at a height, from flank to flank; the chamfer is not counted. */
+export const halfFlank = ({ thickness, pressureAngle, addendum = 0, tipRelief }: Flank, height: number): number => {
+  const plain = thickness / 2 - height * Math.tan(pressureAngle);
+  if (tipRelief === undefined || height <= tipRelief.from) return plain;
+  return plain - ((tipRelief.amount / Math.cos(pressureAngle)) * (height - tipRelief.from)) / (addendum - tipRelief.from);
+};
+
+/** Height at which the flank ends towards the tip: where chamfer or relief begin. */
+export const flankTop = ({ addendum, tipChamfer, tipRelief }: RackForm): number =>
+  Math.min(addendum - tipChamfer, tipRelief?.from ?? Number.POSITIVE_INFINITY);
 
 /** The round that touches both flanks of a space and the root line; below nothing where the flanks meet above it. */
 export const fullRound = (form: Pick<RackForm, 'thickness' | 'pressureAngle' | 'pitch' | 'dedendum'>): number =>
@@ -50,6 +62,7 @@ export const rackContour = (form: RackForm): Rounded => {
   const tip = halfTip(form);
   const half: readonly RoundedCorner[] = [
     { x: foot, y: -dedendum, radius: rootRadius },
+    ...(form.tipRelief === undefined ? [] : [sharp(halfFlank(form, form.tipRelief.from), form.tipRelief.from)]),
     ...(tipChamfer > 0 ? [sharp(shoulder, addendum - tipChamfer)] : []),
     sharp(tip, addendum),
   ];

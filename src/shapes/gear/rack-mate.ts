@@ -1,6 +1,7 @@
 /** The gear that rolls on a rack: where its middle lies, how many teeth carry, and whether tips run into roots. mm, rad. */
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { inMm, plain } from '../inputs.ts';
 import { find } from './findings.ts';
 import { contactRatio } from './formulas.ts';
 import { contactOf, interferenceOf, type Mate, mateWheel, type Paired, short } from './mate.ts';
@@ -14,9 +15,9 @@ export const rackDistance: Formula<'module' | 'teeth' | 'shift'> = {
   source: 'iso-21771',
   unit: 'mm',
   inputs: {
-    module: { unit: 'mm', name: 'module' },
-    teeth: { unit: '1', name: 'teeth of the gear' },
-    shift: { unit: '1', name: 'profile shift of the gear' },
+    module: inMm('module'),
+    teeth: plain('teeth of the gear'),
+    shift: plain('profile shift of the gear'),
   },
   unchecked: 'the gear rolls on the line of the rack that touches its reference circle',
   compute: ({ module, teeth, shift }) => module * (teeth / 2 + shift),

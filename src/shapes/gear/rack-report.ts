@@ -9,7 +9,7 @@ import { basePitch, overRackPin } from './formulas.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
 import type { RackRequest } from './rack.ts';
-import { formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
+import { flankTop, formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
 import { rackPair } from './rack-mate.ts';
 import { insideSize } from './sizes.ts';
 import { derived, number } from './tooth-figures.ts';
@@ -87,7 +87,7 @@ const plainSizes = ({ thickness, pitch, module }: RackFigures, form: RackForm): 
       figure: told('length', 'length', 2 * end, 'z π m', [pitch]),
       taking: { kind: 'distance', from: point(-end, -form.back), to: point(end, -form.back) },
     },
-    { figure: told('tip-thickness', 'width of the tips', 2 * halfTip(form), 's - 2 h_a tan α, less the chamfers', [thickness]) },
+    { figure: told('tip-thickness', 'width of the tips', 2 * halfTip(form), 's - 2 h_a tan α, less chamfers and relief', [thickness]) },
   ];
 };
 
@@ -119,7 +119,7 @@ const pinned = (
 };
 
 const bestPin = (form: RackForm): number | undefined => {
-  const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
+  const [low, high] = [formHeight(form), flankTop(form)];
   return [0.5, 0.6, 0.4, 0.7, 0.3, 0.8, 0.2]
     .map((part) => low + part * (high - low))
     .map((at) => Number(((2 * (at - meeting(form)) * Math.sin(form.pressureAngle)) / Math.cos(form.pressureAngle) ** 2).toPrecision(3)))
@@ -131,7 +131,7 @@ const centreOf = (form: RackForm, pin: number): number => meeting(form) + pin / 
 const pinFault = (form: RackForm, pin: number): string | undefined => {
   const centre = centreOf(form, pin);
   const contact = centre - (pin / 2) * Math.sin(form.pressureAngle);
-  const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
+  const [low, high] = [formHeight(form), flankTop(form)];
   if (contact < low - 1e-9 || contact > high + 1e-9)
     return `A pin of ${pin} mm would touch ${contact.toFixed(3)} mm above the reference line; the flank reaches from ${low.toFixed(3)} to ${high.toFixed(3)} mm.`;
   if (centre - pin / 2 < -form.dedendum) return `A pin of ${pin} mm rests on the root line before it touches the flanks.`;

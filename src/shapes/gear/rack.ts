@@ -11,6 +11,7 @@ import { rackPitch, toothThickness } from './formulas.ts';
 import { sizeOf, toothKeys } from './keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
 import { rackReport } from './rack-report.ts';
+import { offFlank, tooMuch } from './relief.ts';
 import { moduleOf, number } from './tooth-figures.ts';
 
 const { shift: _, tipDiameter: __, ...keys } = toothKeys;
@@ -40,7 +41,7 @@ export const rack = shapeKind({
   schema: rackSchema,
   example: { module: 2, teeth: 10 },
   make: (request) => {
-    const sized = sizeOf(request);
+    const sized = sizeOf(request, 'rack');
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const module = moduleOf(sized.size);
     const pressureAngle = number('pressure-angle', 'pressure angle', sized.size.pressureAngle, 'rad');
@@ -69,10 +70,24 @@ const formOf = (
     ...plain,
     teeth: request.teeth,
     addendum: request.addendum * module,
-    rootRadius: request.rootRadius ?? Math.max(0, Math.min(USUAL_ROUND * module, fullRound(plain))),
+    rootRadius: rootRadiusOf(request, plain, module),
     tipChamfer: request.tipChamfer,
+    ...reliefOf(request, { ...plain, module }),
     back: request.back ?? USUAL_BACK * module,
   };
+};
+
+const rootRadiusOf = ({ rootRadius }: RackRequest, plain: Parameters<typeof fullRound>[0], module: number): number =>
+  rootRadius ?? Math.max(0, Math.min(USUAL_ROUND * module, fullRound(plain)));
+
+/** From halfway up the straight flank, when it is not said where. */
+const reliefOf = (
+  request: RackRequest,
+  plain: Parameters<typeof fullRound>[0] & { readonly module: number },
+): Pick<RackForm, 'tipRelief'> => {
+  if (request.reliefAmount === 0) return {};
+  const low = formHeight({ ...plain, rootRadius: rootRadiusOf(request, plain, plain.module) });
+  return { tipRelief: { amount: request.reliefAmount, from: request.reliefFrom ?? (low + request.addendum * plain.module) / 2 } };
 };
 
 const impossible = (path: string, sentence: string): Finding => find('gear-impossible', sentence, { place: { kind: 'field', path } });
@@ -100,6 +115,14 @@ const faultOf = ({ clearance }: RackRequest, form: RackForm): Finding | undefine
     );
   if (form.addendum - form.tipChamfer <= formHeight(form))
     return impossible('tipChamfer', `A chamfer of ${form.tipChamfer} mm takes the whole flank away.`);
+  const { tipRelief } = form;
+  if (tipRelief !== undefined) {
+    const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
+    if (!(tipRelief.from > low && tipRelief.from < high))
+      return offFlank(`${tipRelief.from.toFixed(3)} mm above the reference line`, low, high);
+    const fault = tooMuch(tipRelief.amount, (form.addendum - tipRelief.from) / Math.cos(form.pressureAngle));
+    if (fault !== undefined) return fault;
+  }
   if (!(halfTip(form) > 0))
     return find('gear-pointed', `The flanks meet below the tip line, which lies ${form.addendum.toFixed(3)} mm above the reference line.`, {
       place: { kind: 'field', path: form.tipChamfer > 0 ? 'tipChamfer' : 'addendum' },

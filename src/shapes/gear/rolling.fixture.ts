@@ -3,17 +3,9 @@ import { areaPaths, difference, FillRule, intersect, type Path64 } from 'clipper
 import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { type Point, point } from '../../geometry/segment.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 import type { Shape } from '../shape.ts';
 
-export const shaped = (input: ShapeInput): Shape => {
-  const made = makeShape(shapeSchema.parse(input));
-  if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
-  return made.shape;
-};
 export const teethOf = ({ outlines }: Shape): Contour => outlines.at(-1)!.contour;
-export const sizeIn = ({ sizes }: Shape, key: string): number => sizes.find((s) => s.figure.key === key)?.figure.value ?? Number.NaN;
-export const codesOf = ({ findings }: Shape): readonly string[] => findings.map((f) => f.code);
 
 const NANO = 1e6;
 const nano = (points: readonly Point[]): Path64 => points.map(({ x, y }) => ({ x: Math.round(x * NANO), y: Math.round(y * NANO) }));

@@ -1,7 +1,8 @@
 /** Gears rolled: against the rack that makes them, against each other, in a ring, on a rack; with an independent polygon library. */
 import { describe, expect, it } from 'vitest';
 import type { Point } from '../../geometry/segment.ts';
-import { codesOf, fine, generated, outsideOf, overlap, placed, playOf, sector, shaped, sizeIn } from './rolling.fixture.ts';
+import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
+import { fine, generated, outsideOf, overlap, placed, playOf, sector } from './rolling.fixture.ts';
 
 const RAD = Math.PI / 180;
 

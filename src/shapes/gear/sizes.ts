@@ -37,14 +37,35 @@ const ring = (figure: Figure, drawn = false): ShapeSize => ({
   taking: { kind: 'circle', centre: MIDDLE, radius: figure.value / 2, ...(drawn ? { drawn: true as const } : {}) },
 });
 
+export type Spanned =
+  /** None where no number of teeth brings both anvils on the flanks. */
+  { readonly kind: 'spanned'; readonly teeth: number | undefined } | { readonly kind: 'off the flank'; readonly sentence: string };
+
+/** The teeth that are asked for, where their span touches the flanks; else the best. */
+export const spanned = (figures: ToothFigures, radii: Pick<Radii, 'tip' | 'form'>, asked: number | undefined): Spanned => {
+  const best = bestSpan(figures, radii);
+  if (asked === undefined) return { kind: 'spanned', teeth: best };
+  const contact = contactOver(figures, asked);
+  const [low, high] = [2 * radii.form, 2 * radii.tip];
+  if (asked < figures.teeth.value && contact > low && contact < high) return { kind: 'spanned', teeth: asked };
+  const rest = best === undefined ? 'no number of teeth does; take the size over pins' : `${best} teeth do`;
+  return {
+    kind: 'off the flank',
+    sentence: `Over ${asked} teeth the anvils would touch at a diameter of ${contact.toFixed(3)} mm, but the flanks reach from ${low.toFixed(3)} to ${high.toFixed(3)} mm: ${rest}.`,
+  };
+};
+
+/** Diameter at which anvils over so many teeth touch both flanks alike. */
+const contactOver = ({ base, basePitch, baseThickness }: ToothFigures, teeth: number): number =>
+  Math.hypot(base.value, (teeth - 1) * basePitch.value + baseThickness.value);
+
 /** The teeth to span: those whose contact lies nearest to the middle of the flank, and on the involute; none where no number does. */
-export const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip' | 'form'>): number | undefined => {
-  const base = figures.base.value;
+const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip' | 'form'>): number | undefined => {
   const wanted = tip + form;
   const most = Math.floor(figures.teeth.value / 2);
   let best: { readonly k: number; readonly off: number } | undefined;
   for (let k = 2; k <= most; k += 1) {
-    const contact = Math.hypot(base, (k - 1) * figures.basePitch.value + figures.baseThickness.value);
+    const contact = contactOver(figures, k);
     if (contact >= 2 * tip) break;
     if (contact <= 2 * form) continue;
     const off = Math.abs(contact - wanted);
@@ -53,11 +74,15 @@ export const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip'
   return best?.k;
 };
 
-export const spanSizes = (figures: ToothFigures, spanned: number): readonly ShapeSize[] => {
+export const spanSizes = (figures: ToothFigures, over: number): readonly ShapeSize[] => {
   const { base, basePitch, baseThickness, teeth } = figures;
-  const k = number('teeth-spanned', 'teeth spanned', spanned, '1');
-  const span = apply(spanSize, { basePitch, baseThickness, spanned: k }, { key: 'span', name: `span over ${spanned} teeth` });
-  const middle = ((spanned - 1) * Math.PI) / teeth.value;
+  const k = number('teeth-spanned', 'teeth spanned', over, '1');
+  const span = apply(
+    spanSize,
+    { basePitch, baseThickness, spanned: k },
+    { key: 'span', name: `span over ${over} ${over === 1 ? 'tooth' : 'teeth'}` },
+  );
+  const middle = ((over - 1) * Math.PI) / teeth.value;
   const off = base.value / 2;
   const foot = point(off * Math.cos(middle), off * Math.sin(middle));
   const half = span.value / 2;

@@ -3,7 +3,7 @@ import type { Finding } from '../../finding/finding.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { inv } from '../involute.ts';
-import { fullTipFillet, type ToothForm, toothed } from '../tooth-form.ts';
+import { fullTipFillet, type Root, type ToothForm, toothed } from '../tooth-form.ts';
 import { find } from './findings.ts';
 import type { Radii } from './sizes.ts';
 import type { ToothFigures } from './tooth-figures.ts';
@@ -20,12 +20,29 @@ export type InternalOutline =
     }
   | { readonly kind: 'refused'; readonly finding: Finding };
 
+/** What is taken off the tips of the internal teeth: a chamfer, mm, and a relief from a radius inwards. */
+export interface TipEnds {
+  readonly chamfer: number;
+  readonly relief?: { readonly amount: number; readonly from: number };
+}
+
+const noRoom = (what: 'root' | 'tip' | 'chamfer' | 'relief', { chamfer, relief }: TipEnds): Finding => {
+  const [path, sentence] =
+    chamfer > 0 && what === 'chamfer'
+      ? ['tipChamfer', `A tip chamfer of ${chamfer} mm has no room on the teeth.`]
+      : relief !== undefined && what !== 'tip'
+        ? ['reliefAmount', `A tip relief of ${relief.amount} mm takes the whole tip away.`]
+        : ['dedendum', 'The flanks of a space meet before they reach the root circle.'];
+  return find('gear-impossible', sentence, { place: { kind: 'field', path } });
+};
+
 /** `radius` mm between flank and root circle, or the most of it that has room, or one full round. The middle of the first space lies on X. */
 export const internalOutline = (
   figures: ToothFigures,
   { tip, root }: Pick<Radii, 'tip' | 'root'>,
   radius: number | `at most ${number}` | 'full',
   fit: number,
+  ends: TipEnds = { chamfer: 0 },
 ): InternalOutline => {
   const { module, teeth, thickness, pressureAngle, base } = figures;
   const space = (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
@@ -36,6 +53,7 @@ export const internalOutline = (
     tip: root,
     root: tip,
     tipChamfer: 0,
+    ...(ends.relief === undefined ? {} : { footRelief: ends.relief }),
   };
   const most = fullTipFillet(form);
   const wanted = typeof radius === 'number' ? radius : radius === 'full' ? most : Math.min(most, Number(radius.slice('at most '.length)));
@@ -50,14 +68,9 @@ export const internalOutline = (
         },
       ),
     };
-  const made = toothed({ ...form, tipFillet: wanted, rootForm: { kind: 'arc', radius: 0 } }, fit);
-  if (made.kind === 'no room')
-    return {
-      kind: 'refused',
-      finding: find('gear-impossible', 'The flanks of a space meet before they reach the root circle.', {
-        place: { kind: 'field', path: 'dedendum' },
-      }),
-    };
+  const rootForm: Root = ends.chamfer > 0 ? { kind: 'chamfer', size: ends.chamfer } : { kind: 'arc', radius: 0 };
+  const made = toothed({ ...form, tipFillet: wanted, rootForm }, fit);
+  if (made.kind === 'no room') return { kind: 'refused', finding: noRoom(made.what, ends) };
   const flankEnd = wanted > 0 ? base.value / 2 : root;
   const { contour, deviation, half } = made;
   return { kind: 'made', contour, deviation, formRadius: outerForm(form, wanted, flankEnd), inside: wanted, half };

@@ -4,21 +4,14 @@ import { describe, expect, it } from 'vitest';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { insideCorners } from '../../geometry/corner.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
+import { make, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
+import type { ShapeInput } from '../make.ts';
+import { ASME_B17 } from './asme-b17.ts';
 import { DIN_6885 } from './din-6885.ts';
 
 type HubInput = Omit<Extract<ShapeInput, { kind: 'keyway-hub' }>, 'kind'>;
-const make = (input: HubInput) => makeShape(shapeSchema.parse({ kind: 'keyway-hub', ...input }));
-const hub = (input: HubInput) => {
-  const made = make(input);
-  if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
-  return made.shape;
-};
-const field = (input: HubInput): string => {
-  const made = make(input);
-  const place = made.kind === 'refused' ? made.findings[0]?.place : undefined;
-  return place?.kind === 'field' ? place.path : made.kind;
-};
+const hub = (input: HubInput) => shaped({ kind: 'keyway-hub', ...input });
+const field = (input: HubInput): string => refusedField({ kind: 'keyway-hub', ...input });
 
 describe('a hub with a keyway', () => {
   it('is cut at the middle of its limits, for every row of the table', () => {
@@ -34,6 +27,25 @@ describe('a hub with a keyway', () => {
       expect(corners.map((c) => c.kind)).toEqual(['round', 'round']);
       for (const c of corners) expect(c.radius).toBeCloseTo(row.corner[1], 9);
     }
+  });
+
+  it('has a keyway of ASME B17.1 for every row, with a square or a flat key, of both classes', () => {
+    for (const row of ASME_B17)
+      for (const flatKey of row.square ? [true, false] : [true])
+        for (const keyClass of ['1', '2'] as const) {
+          const shaft = Math.min(500, row.to * 25.4);
+          const shape = hub({ shaft, standard: 'ASME B17.1', flatKey, keyClass, boreZone: 'none' });
+          expect(soundness(shape.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
+          const { low, high } = sizeOf(shape, 'key-width-cut')!.limits!;
+          expect(low).toBeCloseTo(row.width * 25.4, 9);
+          expect((high - low) / 25.4).toBeGreaterThan(0.0019);
+          expect((high - low) / 25.4).toBeLessThan(keyClass === '1' ? 0.0041 : 0.0021);
+        }
+    expect(field({ shaft: 400, standard: 'ASME B17.1', flatKey: false })).toBe('flatKey');
+    // Above 6 1/2 in the flat key comes by itself.
+    expect(sizeIn(hub({ shaft: 200, standard: 'ASME B17.1' }), 'across-cut')).toBe(
+      sizeIn(hub({ shaft: 200, standard: 'ASME B17.1', flatKey: true }), 'across-cut'),
+    );
   });
 
   it('has both keyways alike, opposite each other or where they are wanted', () => {
@@ -56,7 +68,7 @@ describe('a hub with a keyway', () => {
 
   it('names the field of what it refuses', () => {
     expect(field({ shaft: 5 })).toBe('shaft');
-    expect(field({ shaft: 200, standard: 'ASME B17.1' })).toBe('shaft');
+    expect(field({ shaft: 7, standard: 'ASME B17.1' })).toBe('shaft');
     expect(field({ shaft: 40, outside: 44 })).toBe('outside');
     expect(field({ shaft: 8, cornerRadius: 1.5 })).toBe('cornerRadius');
   });
@@ -74,7 +86,7 @@ describe('a hub with a keyway', () => {
           clearance: fc.double({ min: -0.1, max: 1, noNaN: true }),
         }),
         (input) => {
-          const made = make(input as HubInput);
+          const made = make({ kind: 'keyway-hub', ...(input as HubInput) });
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else expect(made.shape.outlines.map((o) => soundness(o.contour, 1e-6).kind)).toEqual(['sound']);
         },

@@ -1,14 +1,15 @@
-/** What DIN 6885-1 and ASME B17.1 print of keys and keyways (CHECKS H-10 to H-12); the whole table of the first. */
+/** What DIN 6885-1 prints of keys and keyways (CHECKS H-10, H-11): the whole table. Those of ASME B17.1 stand beside its table. */
 import { zoneLimits } from '../../physics/limits-and-fits.ts';
 import type { CheckRow } from '../../quantity/check.ts';
-import { asmeB17, hubSize, shaftSize } from './asme-b17.ts';
 import { din6885 } from './din-6885.ts';
 
-/** As printed: shafts over, to, key b × h, depth in the shaft, depth in the hub. */
+/** As printed: shafts over, to, key b × h, depth in the shaft, depth in the hub with clearance above the key. */
 const PRINTED = `
 6 8 2x2 1.2 1.0 | 8 10 3x3 1.8 1.4 | 10 12 4x4 2.5 1.8 | 12 17 5x5 3.0 2.3 | 17 22 6x6 3.5 2.8 | 22 30 8x7 4.0 3.3 |
 30 38 10x8 5.0 3.3 | 38 44 12x8 5.0 3.3 | 44 50 14x9 5.5 3.8 | 50 58 16x10 6.0 4.3 | 58 65 18x11 7.0 4.4 | 65 75 20x12 7.5 4.9 |
-75 85 22x14 9.0 5.4 | 85 95 25x14 9.0 5.4 | 95 110 28x16 10.0 6.4 | 110 130 32x18 11.0 7.4`;
+75 85 22x14 9.0 5.4 | 85 95 25x14 9.0 5.4 | 95 110 28x16 10.0 6.4 | 110 130 32x18 11.0 7.4 | 130 150 36x20 12.0 8.4 |
+150 170 40x22 13.0 9.4 | 170 200 45x25 15.0 10.4 | 200 230 50x28 17.0 11.4 | 230 260 56x32 20.0 12.4 | 260 290 63x32 20.0 12.4 |
+290 330 70x36 22.0 14.4 | 330 380 80x40 25.0 15.4 | 380 440 90x45 28.0 17.4 | 440 500 100x50 31.0 19.5`;
 
 const rowAt = (shaft: number): string => {
   const row = din6885(shaft);
@@ -18,10 +19,6 @@ const zone = (name: string, size: number): string => {
   const limits = zoneLimits(name, size);
   return limits.kind === 'limits' ? `${limits.low}/${limits.high}` : limits.reason;
 };
-const inch = (value: number): number => value * 25.4;
-const S = (d: number, w: number): number => shaftSize.compute({ diameter: inch(d), width: inch(w), height: inch(w) }) / 25.4;
-const T = (d: number, w: number): number =>
-  hubSize.compute({ diameter: inch(d), width: inch(w), height: inch(w), clearance: inch(0.005) }) / 25.4;
 
 export const checks: readonly CheckRow[] = [
   {
@@ -59,6 +56,20 @@ export const checks: readonly CheckRow[] = [
       printed,
       ours: () => rowAt(Number(printed.split(' ')[1])),
     })),
+  ...(
+    [
+      [14, '0.1'],
+      [25, '0.2'],
+      [54, '0.2'],
+    ] as const
+  ).map(([shaft, printed]) => ({
+    id: `H-10t-${shaft}`,
+    source: 'din-6885-1',
+    place: 'permitted deviation of the depths',
+    question: `how much deeper the keyway for a shaft of ${shaft} mm may be, mm`,
+    printed,
+    ours: () => (din6885(shaft)?.deeper ?? Number.NaN).toFixed(1),
+  })),
   {
     id: 'H-10z',
     source: 'iso-286-1',
@@ -74,69 +85,5 @@ export const checks: readonly CheckRow[] = [
     question: 'limits of P9 at 8 mm, µm',
     printed: '-51/-15',
     ours: () => zone('P9', 8),
-  },
-  {
-    id: 'H-12a',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'S for 1 in, key 1/4 in',
-    printed: '0.8591',
-    ours: () => S(1, 0.25),
-  },
-  {
-    id: 'H-12b',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'T for 1 in, key 1/4 in',
-    printed: '1.1116',
-    ours: () => T(1, 0.25),
-  },
-  {
-    id: 'H-12c',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'S for 1/2 in, key 1/8 in',
-    printed: '0.4296',
-    ours: () => S(0.5, 0.125),
-  },
-  {
-    id: 'H-12d',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'T for 1/2 in, key 1/8 in',
-    printed: '0.5571',
-    ours: () => T(0.5, 0.125),
-  },
-  {
-    id: 'H-12e',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'S for 2 in, key 1/2 in',
-    printed: '1.7182',
-    ours: () => S(2, 0.5),
-  },
-  {
-    id: 'H-12f',
-    source: 'asme-b17-1',
-    place: 'depth formula',
-    question: 'T for 2 in, key 1/2 in',
-    printed: '2.2207',
-    ours: () => T(2, 0.5),
-  },
-  {
-    id: 'H-12g',
-    source: 'asme-b17-1',
-    place: 'key size by shaft',
-    question: 'width of the key for 1 in, inch',
-    printed: '0.25',
-    ours: () => asmeB17(1)?.width ?? 'none',
-  },
-  {
-    id: 'H-12h',
-    source: 'asme-b17-1',
-    place: 'key size by shaft',
-    question: 'width of the key for 2 in, inch',
-    printed: '0.5',
-    ours: () => asmeB17(2)?.width ?? 'none',
   },
 ];

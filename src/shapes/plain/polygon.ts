@@ -4,6 +4,7 @@ import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { rounded } from '../rounded.ts';
@@ -25,7 +26,7 @@ export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
   text: 'e = s / cos(π / n)',
   source: 'plane-geometry',
   unit: 'mm',
-  inputs: { acrossFlats: { unit: 'mm', name: 'across flats' }, sides: { unit: '1', name: 'sides' } },
+  inputs: { acrossFlats: inMm('across flats'), sides: plain('sides') },
   compute: ({ acrossFlats, sides }) => acrossFlats / Math.cos(Math.PI / sides),
 };
 

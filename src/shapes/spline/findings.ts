@@ -4,6 +4,9 @@ import { type Catalogue, finder } from '../../finding/finding.ts';
 export const catalogue = {
   'spline-impossible': { severity: 'refusal', title: 'There is no such spline' },
   'spline-root-form': { severity: 'refusal', title: 'The standard has no such root at this pressure angle' },
+  'spline-helical': { severity: 'refusal', title: 'A straight wall cannot have helical splines' },
+  'spline-class-not-in-table': { severity: 'refusal', title: 'The standard has no such fit for this spline' },
+  'spline-class-without-room': { severity: 'refusal', title: 'The class leaves nothing for the size of the teeth' },
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -4,15 +4,19 @@ import type { Finding } from '../../finding/finding.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { commonKeys } from '../common-keys.ts';
-import { bestPin, pinSize } from '../gear/pins.ts';
-import { bestSpan, circleSizes, insideSize, type Radii, spanSizes } from '../gear/sizes.ts';
+import { spanTeethKey } from '../gear/keys.ts';
+import { type Radii, spanned } from '../gear/sizes.ts';
 import { internalOutline } from '../gear/space-form.ts';
-import { type ToothFigures, toothFigures } from '../gear/tooth-figures.ts';
+import type { ToothFigures } from '../gear/tooth-figures.ts';
 import { shapeKind } from '../kind.ts';
-import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { refusedWith } from '../told.ts';
 import { fullFillet, type ToothForm, toothed } from '../tooth-form.ts';
-import { type SplineSizes, splineSizes } from './basic-sizes.ts';
+import { isoHubMinor, type SplineAngle, type SplineSizes, splineSizes } from './basic-sizes.ts';
+import { type ClassRoom, classRoom } from './classes.ts';
 import { find } from './findings.ts';
+import { reported } from './spline-report.ts';
+import { splineFigures, type TeethAsked } from './spline-teeth.ts';
 
 const schema = z.strictObject({
   kind: z.literal('spline'),
@@ -29,58 +33,119 @@ const schema = z.strictObject({
   pressureAngle: z.enum(['30', '37.5', '45']).default('30').describe('Pressure angle, °'),
   root: z.enum(['flat', 'fillet']).default('flat').describe('flat: root circle with small radii; fillet: one full round'),
   rootRadius: z.number().positive().max(10).optional().describe('Radius of a flat root, mm; 0.2 modules when left out'),
+  helix: z.number().min(-60).max(60).default(0).describe('Helix angle, °; a straight wall only has 0'),
+  class: z
+    .enum(['4', '5', '6', '7'])
+    .optional()
+    .describe(
+      'Tolerance class: the teeth are cut at the middle of their limits, and limits are told; left out, they have their basic size',
+    ),
+  fitClass: z
+    .enum(['h', 'f', 'e', 'd', 'js', 'k'])
+    .default('h')
+    .describe(
+      'Fit of a shaft with a class: h without play at its tightest, then f, e and d with more, js and k with less; a hub is always H',
+    ),
+  engagement: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .describe('Length on which shaft and hub engage, mm, for the variation of an ISO class; half the pitch diameter when left out'),
   pin: z.number().positive().max(100).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
+  spanTeeth: spanTeethKey,
   outside: z.number().positive().max(2000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
   ...commonKeys,
 });
 
-type Request = z.output<typeof schema>;
+export type SplineRequest = z.output<typeof schema>;
 
 export const spline = shapeKind({
   title: 'Involute spline',
-  what: 'Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit',
+  what: 'Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit, with tolerance classes',
   schema,
   example: { module: 2, teeth: 20 },
   make: (request) => {
-    const degrees = Number(request.pressureAngle) as 30 | 37.5 | 45;
     const module = request.standard === 'ISO 4156' ? request.module : request.pitch === undefined ? undefined : 25.4 / request.pitch;
-    if (module === undefined)
-      return refused(
-        'spline-impossible',
-        `${request.standard} needs the ${request.standard === 'ISO 4156' ? 'module' : 'diametral pitch'}.`,
-        request.standard === 'ISO 4156' ? 'module' : 'pitch',
-      );
-    const sizes = splineSizes(request.standard, degrees, request.root);
-    if (sizes === undefined)
-      return refused(
-        'spline-root-form',
-        `${request.standard} has no flat root at ${degrees}°; its spaces end in one full round there.`,
-        'root',
-      );
+    const degrees = Number(request.pressureAngle) as SplineAngle;
+    const sizes = splineSizes(request.standard, degrees, request.root, request.pitch);
+    const fault = faultOf(request, module, sizes);
+    if (fault !== undefined || module === undefined || sizes === undefined) return refusedWith(fault as Finding);
     // The play between two flanks of a space is shared by both of them: each tooth gives twice what a wall stands back.
-    const figures = toothFigures(
-      { module, pressureAngle: (degrees * Math.PI) / 180, words: '' },
-      request.teeth,
-      0,
-      2 * request.clearance * request.share,
-    );
-    const pitched = request.standard === 'ISO 4156' ? `module ${module} mm` : `pitch ${request.pitch}/${2 * (request.pitch as number)}`;
-    const name = `Spline ${request.part}, ${request.standard}, ${pitched}, ${request.teeth} teeth, ${degrees}°, ${request.root} root`;
-    return request.part === 'shaft' ? shaft(request, figures, sizes, name) : hub(request, figures, sizes, name);
+    const asked: TeethAsked = {
+      ...request,
+      module,
+      pressureAngle: (degrees * Math.PI) / 180,
+      widening: sizes.widening,
+      backlash: 2 * request.clearance * request.share,
+    };
+    const classed = roomOf(request, asked);
+    if (classed?.kind === 'refused') return refusedWith(classed.finding);
+    const figures = splineFigures(asked, classed);
+    const drawing: Drawing = { figures, sizes, room: classed, name: nameOf(request) };
+    return request.part === 'shaft' ? shaft(request, drawing) : hub(request, drawing);
   },
 });
 
-const refused = (code: Parameters<typeof find>[0], sentence: string, path: string): Extract<MadeShape, { kind: 'refused' }> => ({
-  kind: 'refused',
-  findings: [find(code, sentence, { place: { kind: 'field', path } })],
-});
+const nameOf = ({ part, standard, module, pitch, teeth, pressureAngle, root, class: tolerance, fitClass }: SplineRequest): string => {
+  const pitched = standard === 'ISO 4156' ? `module ${module} mm` : `pitch ${pitch}/${2 * (pitch as number)}`;
+  const fit = tolerance === undefined ? '' : `, class ${tolerance}${standard === 'ISO 4156' ? (part === 'hub' ? 'H' : fitClass) : ''}`;
+  return `Spline ${part}, ${standard}, ${pitched}, ${teeth} teeth, ${pressureAngle}°, ${root} root${fit}`;
+};
+
+const impossible = (sentence: string, path: string): Finding => find('spline-impossible', sentence, { place: { kind: 'field', path } });
+
+const faultOf = (request: SplineRequest, module: number | undefined, sizes: SplineSizes | undefined): Finding | undefined => {
+  const { standard, helix, pressureAngle, part, spanTeeth } = request;
+  if (module === undefined)
+    return impossible(
+      `${standard} needs the ${standard === 'ISO 4156' ? 'module' : 'diametral pitch'}.`,
+      standard === 'ISO 4156' ? 'module' : 'pitch',
+    );
+  if (sizes === undefined)
+    return find('spline-root-form', `${standard} has no flat root at ${pressureAngle}°; its spaces end in one full round there.`, {
+      place: { kind: 'field', path: 'root' },
+    });
+  if (helix !== 0)
+    return find(
+      'spline-helical',
+      `With a helix of ${helix}° the splines would turn about the middle by ${(10 * Math.tan((Math.abs(helix) * Math.PI) / 180)).toFixed(3)} mm along the pitch circle over every 10 mm of length. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns is none.`,
+      { place: { kind: 'field', path: 'helix' }, remedy: 'Cut it straight, or have it broached, rolled or ground.' },
+    );
+  return part === 'hub' && spanTeeth !== undefined
+    ? impossible('Anvils cannot span the teeth of a hub, which point inwards; take the size between pins.', 'spanTeeth')
+    : undefined;
+};
+
+/** Without a class there are no limits. */
+const roomOf = (request: SplineRequest, asked: TeethAsked): ReturnType<typeof classRoom> | undefined =>
+  request.class === undefined
+    ? undefined
+    : classRoom(splineFigures({ ...asked, part: 'shaft', backlash: 0 }), {
+        standard: request.standard,
+        part: request.part,
+        class: request.class,
+        fitClass: request.fitClass,
+        engagement: request.engagement,
+        pitch: request.pitch,
+      });
+
+interface Drawing {
+  readonly figures: ToothFigures;
+  readonly sizes: SplineSizes;
+  readonly room: ClassRoom | undefined;
+  readonly name: string;
+}
 
 /** Common practice, no source: what a hob or broach leaves in a flat root. */
 const USUAL_ROOT = 0.2;
 
-const shaft = (request: Request, figures: ToothFigures, { shaftMajor, shaftMinor }: SplineSizes, name: string): MadeShape => {
+const shaft = (request: SplineRequest, { figures, sizes, room, name }: Drawing): MadeShape => {
   const module = figures.module.value;
-  const [tip, root] = [(module * (request.teeth + shaftMajor)) / 2, (module * (request.teeth - shaftMinor)) / 2];
+  // A thinner tooth is taken from a rack set deeper: tip and root come down with it; a thicker one keeps its tip.
+  const lower = (room?.deviation.value ?? 0) / Math.tan(figures.pressureAngle.value) / 2;
+  const tip = (module * (request.teeth + sizes.shaftMajor)) / 2 + Math.min(0, lower);
+  const root = (module * (request.teeth - sizes.shaftMinor)) / 2 + lower;
   const form: Omit<ToothForm, 'rootForm'> = {
     teeth: request.teeth,
     base: figures.base.value / 2,
@@ -89,92 +154,50 @@ const shaft = (request: Request, figures: ToothFigures, { shaftMajor, shaftMinor
     root,
     tipChamfer: 0,
   };
-  if (!(figures.thickness.value > 0)) return refused('spline-impossible', 'The clearance is more than a tooth is thick.', 'clearance');
+  if (!(figures.thickness.value > 0)) return refusedWith(impossible('The clearance is more than a tooth is thick.', 'clearance'));
   const most = fullFillet(form);
   const radius = request.root === 'fillet' ? most : (request.rootRadius ?? Math.min(most, USUAL_ROOT * module));
   if (radius > most + 1e-9)
-    return refused(
-      'spline-impossible',
-      `A root radius of ${radius} mm has no room; ${most.toFixed(3)} mm is one full round.`,
-      'rootRadius',
-    );
+    return refusedWith(impossible(`A root radius of ${radius} mm has no room; ${most.toFixed(3)} mm is one full round.`, 'rootRadius'));
   const made = toothed({ ...form, rootForm: { kind: 'arc', radius } }, request.fit);
-  if (made.kind === 'no room') return refused('spline-impossible', 'The teeth have no room at their tips or roots.', 'teeth');
+  if (made.kind === 'no room') return refusedWith(impossible('The teeth have no room at their tips or roots.', 'teeth'));
   const radii: Radii = { tip, root, form: made.formRadius };
-  const span = bestSpan(figures, radii);
-  const { size, doubts } = pinned(request, figures, radii, 'external');
-  return finished(
+  const span = spanned(figures, radii, request.spanTeeth);
+  if (span.kind === 'off the flank') return refusedWith(impossible(span.sentence, 'spanTeeth'));
+  return reported(request, figures, radii, room, {
     name,
-    [{ contour: made.contour, metal: 'inside' }],
-    made.deviation,
-    radius,
-    [...(span === undefined ? [] : spanSizes(figures, span)), ...size, ...circleSizes(figures, radii), { figure: figures.thickness }],
-    doubts,
-  );
+    outlines: [{ contour: made.contour, metal: 'inside' }],
+    fitDeviation: made.deviation,
+    insideRadius: radius,
+    span: span.teeth,
+  });
 };
 
-const hub = (request: Request, figures: ToothFigures, { hubMajor, hubMinor }: SplineSizes, name: string): MadeShape => {
+const hub = (request: SplineRequest, { figures, sizes, room, name }: Drawing): MadeShape => {
   const module = figures.module.value;
-  const [root, inner] = [(module * (request.teeth + hubMajor)) / 2, (module * (request.teeth - hubMinor)) / 2];
+  const root = (module * (request.teeth + sizes.hubMajor)) / 2;
+  const inner =
+    request.standard === 'ISO 4156'
+      ? (module * isoHubMinor(request.teeth, Number(request.pressureAngle) as SplineAngle)) / 2
+      : (module * (request.teeth - sizes.hubMinor)) / 2;
   const tip = Math.max(inner, figures.base.value / 2);
   if (request.outside !== undefined && request.outside / 2 <= root)
-    return refused(
-      'spline-impossible',
-      `An outside diameter of ${request.outside} mm leaves no metal behind the splines, which reach ${(2 * root).toFixed(3)} mm.`,
-      'outside',
+    return refusedWith(
+      impossible(
+        `An outside diameter of ${request.outside} mm leaves no metal behind the splines, which reach ${(2 * root).toFixed(3)} mm.`,
+        'outside',
+      ),
     );
   const radius = request.root === 'fillet' ? 'full' : (request.rootRadius ?? (`at most ${USUAL_ROOT * module}` as const));
   const made = internalOutline(figures, { tip, root }, radius, request.fit);
-  if (made.kind === 'refused') return { kind: 'refused', findings: [made.finding] };
-  const radii: Radii = { tip, root, form: made.formRadius };
+  if (made.kind === 'refused') return refusedWith(made.finding);
   const ring: readonly Outline[] =
     request.outside === undefined ? [] : [{ contour: contour([circle(point(0, 0), request.outside / 2)]), metal: 'inside', layer: 'hub' }];
-  const { size, doubts } = pinned(request, figures, radii, 'internal');
-  return finished(
+  return reported(request, figures, { tip, root, form: made.formRadius }, room, {
     name,
-    [...ring, { contour: made.contour, metal: 'outside' }],
-    made.deviation,
-    made.inside,
-    [...size, ...circleSizes(figures, radii), { figure: figures.thickness }],
-    doubts,
-  );
+    outlines: [...ring, { contour: made.contour, metal: 'outside' }],
+    fitDeviation: made.deviation,
+    insideRadius: made.inside,
+    span: undefined,
+  });
 };
-
-const pinned = (
-  request: Request,
-  figures: ToothFigures,
-  { tip, form }: Radii,
-  side: 'external' | 'internal',
-): { readonly size: readonly ShapeSize[]; readonly doubts: readonly Finding[] } => {
-  const pin = request.pin ?? Number(bestPin(figures, figures.reference.value / 2, side).toFixed(2));
-  const found = pinSize(figures, pin, side);
-  const [low, high] = [Math.min(tip, form), Math.max(tip, form)];
-  const rests = found !== undefined && found.contact >= low - 1e-9 && found.contact <= high + 1e-9;
-  return {
-    size: found === undefined ? [] : [{ figure: found.size, taking: found.taking }],
-    doubts: rests
-      ? []
-      : [
-          find(
-            'spline-impossible',
-            `A pin of ${pin} mm does not rest on the flanks, which reach from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`,
-            {
-              severity: 'warning',
-              place: { kind: 'field', path: 'pin' },
-            },
-          ),
-        ],
-  };
-};
-
-const finished = (
-  name: string,
-  outlines: readonly Outline[],
-  fitDeviation: number,
-  inside: number,
-  sizes: readonly ShapeSize[],
-  findings: readonly Finding[],
-): MadeShape => ({
-  kind: 'made',
-  shape: { name, outlines, starts: [], sizes: [...sizes, insideSize(inside)], fitDeviation, insideRadius: inside, findings },
-});

@@ -1,0 +1,43 @@
+/** The sizes a bore with a keyway is measured by, and what has to be known of its corners. mm. */
+import type { Finding } from '../../finding/finding.ts';
+import { point } from '../../geometry/segment.ts';
+import type { ShapeSize } from '../shape.ts';
+import { millimetres } from '../told.ts';
+import { find } from './findings.ts';
+import type { Key, Limits } from './key.ts';
+import type { KeywayForm } from './keyway-contour.ts';
+
+/** Of the bore and its first keyway, which points along X. */
+export const keywaySizes = (
+  key: Key,
+  { bore, across }: { readonly bore: Limits; readonly across: Limits },
+  { radius, half, top, corner }: KeywayForm,
+): readonly ShapeSize[] => [
+  {
+    figure: millimetres('bore', 'bore', 2 * radius),
+    ...(bore.low === bore.high ? {} : { limits: bore }),
+    taking: { kind: 'circle', centre: point(0, 0), radius },
+  },
+  {
+    figure: millimetres('key-width-cut', 'width of the keyway', 2 * half),
+    limits: key.width,
+    taking: { kind: 'distance', from: point(top, -half), to: point(top, half) },
+  },
+  {
+    figure: { ...key.across, key: 'across-cut', value: top + radius, low: top + radius, high: top + radius, from: [key.across] },
+    limits: across,
+    taking: { kind: 'distance', from: point(-radius, 0), to: point(top, 0) },
+  },
+  { figure: millimetres('keyway-radius', 'radius in the corners of the keyway', corner) },
+];
+
+export const cornerDoubt = (corner: number, { corner: [least, most], words }: Key, path: string): readonly Finding[] =>
+  corner >= least - 1e-9 && corner <= most + 1e-9
+    ? []
+    : [
+        find(
+          'keyway-corner-beyond-standard',
+          `The corners of the keyway have R ${corner} mm; for a ${words} the standard has ${least} to ${most} mm.`,
+          { place: { kind: 'field', path } },
+        ),
+      ];

@@ -1,0 +1,83 @@
+/** The sizes a spline is measured by, with the limits of its class. Radii in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import { bestPin, pinSize } from '../gear/pins.ts';
+import { circleSizes, insideSize, type Radii, spanSizes } from '../gear/sizes.ts';
+import type { ToothFigures } from '../gear/tooth-figures.ts';
+import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
+import type { ClassRoom } from './classes.ts';
+import { find } from './findings.ts';
+import type { SplineRequest } from './spline.ts';
+import { halfRoom, thickerBy, widths } from './spline-teeth.ts';
+
+interface Drawn extends Pick<Shape, 'name' | 'outlines' | 'fitDeviation'> {
+  readonly insideRadius: number;
+  /** Teeth to span, where they can be. */
+  readonly span: number | undefined;
+}
+
+export const reported = (
+  request: SplineRequest,
+  figures: ToothFigures,
+  radii: Radii,
+  room: ClassRoom | undefined,
+  { span, ...drawn }: Drawn,
+): MadeShape => {
+  const pins = pinned(request, figures, radii, room);
+  return {
+    kind: 'made',
+    shape: {
+      ...drawn,
+      starts: [],
+      sizes: [
+        ...(span === undefined ? [] : spans(figures, span, room)),
+        ...pins.sizes,
+        ...circleSizes(figures, radii),
+        ...widths(figures, request.part, room),
+        insideSize(drawn.insideRadius),
+      ],
+      findings: pins.findings,
+    },
+  };
+};
+
+const spans = (figures: ToothFigures, span: number, room: ClassRoom | undefined): readonly ShapeSize[] => {
+  const [size, ...more] = spanSizes(figures, span);
+  const limits = limitsBy(room, (by) => spanSizes(thickerBy(figures, by), span)[0]?.figure.value);
+  return size === undefined ? [] : [{ ...size, ...limits }, ...more];
+};
+
+/** What a size comes to with the thinnest and the thickest tooth of the class. */
+const limitsBy = (room: ClassRoom | undefined, size: (thicker: number) => number | undefined): Pick<ShapeSize, 'limits'> => {
+  const half = halfRoom(room);
+  if (half === undefined) return {};
+  const ends = [size(-half), size(half)].filter((v) => v !== undefined);
+  return ends.length < 2 ? {} : { limits: { low: Math.min(...ends), high: Math.max(...ends) } };
+};
+
+const pinned = (
+  { pin: asked, part }: SplineRequest,
+  figures: ToothFigures,
+  { tip, form }: Radii,
+  room: ClassRoom | undefined,
+): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
+  const side = part === 'shaft' ? 'external' : 'internal';
+  const pin = asked ?? Number(bestPin(figures, figures.reference.value / 2, side).toFixed(2));
+  const found = pinSize(figures, pin, side);
+  const [low, high] = [Math.min(tip, form), Math.max(tip, form)];
+  const rests = found !== undefined && found.contact >= low - 1e-9 && found.contact <= high + 1e-9;
+  return {
+    sizes:
+      found === undefined
+        ? []
+        : [{ figure: found.size, taking: found.taking, ...limitsBy(room, (by) => pinSize(thickerBy(figures, by), pin, side)?.size.value) }],
+    findings: rests
+      ? []
+      : [
+          find(
+            'spline-impossible',
+            `A pin of ${pin} mm does not rest on the flanks, which reach from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`,
+            { severity: 'warning', place: { kind: 'field', path: 'pin' } },
+          ),
+        ],
+  };
+};
