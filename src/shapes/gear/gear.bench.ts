@@ -13,7 +13,7 @@ interface Work {
 
 const MODULE = 2;
 const WORK: readonly Work[] = [
-  { teeth: 20, rounds: 60, atLeast: 0.01 },
+  { teeth: 20, rounds: 60, atLeast: 0.005 },
   { teeth: 200, rounds: 25, atLeast: 0.03 },
 ];
 
