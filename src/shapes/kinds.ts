@@ -1,4 +1,5 @@
 /** All kinds of shapes, by the word that asks for them. */
+import { cycloidRotor } from './curve/cycloid-rotor.ts';
 import { sprocket } from './form/sprocket.ts';
 import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
@@ -8,6 +9,16 @@ import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
 
-export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
+export const KINDS = {
+  gear,
+  'internal-gear': internalGear,
+  rack,
+  spline,
+  'keyway-hub': keywayHub,
+  polygon,
+  slot,
+  sprocket,
+  'cycloid-rotor': cycloidRotor,
+};
 
 export type KindName = keyof typeof KINDS;
