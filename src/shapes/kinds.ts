@@ -1,5 +1,6 @@
 /** All kinds of shapes, by the word that asks for them. */
 import { cycloidRotor } from './curve/cycloid-rotor.ts';
+import { spiral } from './curve/spiral.ts';
 import { sprocket } from './form/sprocket.ts';
 import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
@@ -19,6 +20,7 @@ export const KINDS = {
   slot,
   sprocket,
   'cycloid-rotor': cycloidRotor,
+  spiral,
 };
 
 export type KindName = keyof typeof KINDS;
