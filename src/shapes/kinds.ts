@@ -9,6 +9,7 @@ import { keywayHub } from './keyway/hub.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
+import { formTool } from './tool/form-tool.ts';
 
 export const KINDS = {
   gear,
@@ -21,6 +22,7 @@ export const KINDS = {
   sprocket,
   'cycloid-rotor': cycloidRotor,
   spiral,
+  'form-tool': formTool,
 };
 
 export type KindName = keyof typeof KINDS;
