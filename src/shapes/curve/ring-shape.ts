@@ -84,14 +84,18 @@ const withRound = (request: RotorRequest, form: RingForm): Rounded => {
     };
   if (made.kind === 'no room')
     return { finding: find('rotor-impossible', `Rounds of R ${mm(form.round)} have no room in the roots of the ring.`, at(path)) };
+  // A round of our own choice keeps half of the clearance; one that was asked for may use it up.
+  const kept = request.rootRound === undefined ? -request.rootClearance / 2 : 0;
   const deep = made.kind === 'in contact' ? 0 : fouled(form, request.pinDiameter / 2);
-  if (made.kind === 'in contact' || deep > TOUCHING)
+  if (made.kind === 'in contact' || deep > kept + TOUCHING)
     return {
       finding: find(
         'rotor-ring-fouls',
         made.kind === 'in contact'
           ? `Rounds of R ${mm(form.round)} begin on the part of the teeth that the lobes roll on.`
-          : `The lobes run ${(deep * 1000).toFixed(1)} µm into roots of R ${mm(form.round)}.`,
+          : deep > 0
+            ? `The lobes run ${(deep * 1000).toFixed(1)} µm into roots of R ${mm(form.round)}.`
+            : `Only ${(-deep * 1000).toFixed(1)} µm are left between the lobes and roots of R ${mm(form.round)}.`,
         { ...at(path), remedy: 'A smaller round, or more clearance at the root.' },
       ),
     };

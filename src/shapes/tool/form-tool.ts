@@ -1,6 +1,7 @@
 /** Blanks of form tools for threads and grooves: the point that the form asks for, on a shank. */
 import { z } from 'zod';
 import type { Finding } from '../../finding/finding.ts';
+import type { Segment } from '../../geometry/segment.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -10,7 +11,7 @@ import { find } from './findings.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 import { corrected, type Setting } from './tool-correction.ts';
 import { type AskedPoint, askedPoint } from './tool-point.ts';
-import { edges, flatLeft, pointProfile, type ToolPoint, toolContour } from './tool-profile.ts';
+import { edges, flatLeft, pointProfile, type Tool, type ToolPoint, toolContour } from './tool-profile.ts';
 import { toolFindings, toolSizes } from './tool-report.ts';
 
 const schema = z.strictObject({
@@ -176,17 +177,12 @@ const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
   const profile = corrected(pointProfile(made.tool, made.reach), made.setting, request.fit);
   if (profile.kind === 'not fitted')
     return refusedWith(find('form-tool-impossible', 'The corrected profile cannot be drawn with arcs.', at('rakeAngle')));
-  const shank = { width: request.shankWidth, length: request.length };
-  const first = toolContour(profile.segments, { ...shank, round: request.shoulderRadius ?? 1 });
-  const tool =
-    first.kind === 'no room' && request.shoulderRadius === undefined
-      ? toolContour(profile.segments, { ...shank, round: first.most })
-      : first;
+  const tool = onShank(request, profile.segments);
   if (tool.kind === 'no room')
     return refusedWith(
       find(
         'form-tool-impossible',
-        `A radius of ${request.shoulderRadius} mm between point and shoulders has no room; ${mm(tool.most)} has.`,
+        `A radius of ${mm(request.shoulderRadius ?? 0)} between point and shoulders has no room on a shank of ${mm(request.shankWidth)}.`,
         at('shoulderRadius'),
       ),
     );
@@ -208,4 +204,17 @@ const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
       findings: toolFindings(request, made),
     },
   };
+};
+
+/** Radii between point and shoulders that are tried, mm: the first is common practice, no source. */
+const ROUNDS = [1, 0.8, 0.6, 0.4, 0.3, 0.2, 0.1, 0];
+
+const onShank = (request: ToolRequest, profile: readonly Segment[]): Tool => {
+  const tries = request.shoulderRadius === undefined ? ROUNDS : [request.shoulderRadius];
+  let tool: Tool = { kind: 'no room' };
+  for (const round of tries) {
+    tool = toolContour(profile, { width: request.shankWidth, length: request.length, round });
+    if (tool.kind !== 'no room') return tool;
+  }
+  return tool;
 };

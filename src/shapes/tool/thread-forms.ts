@@ -105,7 +105,7 @@ export const pointFlat: Formula<'pitch' | 'height' | 'clearance' | 'left' | 'rig
 
 /** Between the sharp corners that the round takes the place of. */
 export const roundFlat: Formula<'radius' | 'left' | 'right'> = {
-  name: 'width that one full round takes',
+  name: 'width of the point between its sharp corners',
   text: 'F = r [(1 - sin α₁)/cos α₁ + (1 - sin α₂)/cos α₂]',
   source: 'plane-geometry',
   unit: 'mm',

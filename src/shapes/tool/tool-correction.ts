@@ -44,9 +44,9 @@ export const sideClearance: Formula<'tilt' | 'flank'> = {
   name: 'side clearance',
   text: 'tan α_s = tan α sin φ',
   source: 'plane-geometry',
-  unit: 'rad',
+  unit: '°',
   inputs: { tilt: { unit: 'rad', name: 'clearance angle' }, flank: { unit: 'rad', name: 'flank angle' } },
-  compute: ({ tilt, flank }) => Math.atan(Math.tan(tilt) * Math.sin(flank)),
+  compute: ({ tilt, flank }) => (Math.atan(Math.tan(tilt) * Math.sin(flank)) * 180) / Math.PI,
 };
 
 export type Corrected =

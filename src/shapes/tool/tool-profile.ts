@@ -1,5 +1,6 @@
 /** A tool's point and shank as one contour: the tip on the X axis, the shank below it. Lengths in mm, angles in rad. */
 import { type Contour, contour } from '../../geometry/contour.ts';
+import { reverse } from '../../geometry/cut.ts';
 import { endDirection, startDirection } from '../../geometry/measure.ts';
 import { arc, distanceBetween, line, type Point, point, type Segment } from '../../geometry/segment.ts';
 
@@ -58,55 +59,39 @@ export interface Shank {
   readonly round: number;
 }
 
-/** `no room`: the shoulders are narrower than their rounds; `most` would fit. `short`: nothing of the shank is left. */
+/** `no room`: the shank's shoulders are narrower than their rounds. `short`: nothing of the shank is left below the shoulders. */
 export type Tool =
   | { readonly kind: 'tool'; readonly contour: Contour }
-  | { readonly kind: 'no room'; readonly most: number }
+  | { readonly kind: 'no room' }
   | { readonly kind: 'short'; readonly least: number };
 
 /** The profile with shoulders and shank below it; the shank is centred on the base of the profile. */
 export const toolContour = (profile: readonly Segment[], { width, length, round }: Shank): Tool => {
   const [first, last] = [profile[0] as Segment, profile.at(-1) as Segment];
-  const [from, to] = [first.from, last.to];
-  const middle = (from.x + to.x) / 2;
-  const [west, east] = [middle - width / 2, middle + width / 2];
-  const shoulder = (width - distanceBetween(from, to)) / 2;
   const [up, down] = [startDirection(first), endDirection(last)];
-  // Each round turns from its flank to the shoulder, which it meets so far beside and below the base of the profile.
-  const beside = Math.max(up.y, -down.y);
-  const rounds = shoulder > 1e-6 ? round : 0;
-  if (rounds * beside > shoulder + 1e-9) return { kind: 'no room', most: shoulder / beside };
-  const low = Math.min(from.y - rounds * (1 + up.x), to.y - rounds * (1 + down.x));
+  const middle = (first.from.x + last.to.x) / 2;
+  const [west, east] = [middle - width / 2, middle + width / 2];
+  // Where the point is as wide as the shank there are no shoulders to round.
+  const radius = width - distanceBetween(first.from, last.to) > 1e-6 ? round : 0;
+  const low = Math.min(last.to.y - radius * (1 + down.x), first.from.y - radius * (1 + up.x));
+  const left = toShoulder(last.to, down, radius, low, -1);
+  const right = toShoulder(first.from, point(-up.x, -up.y), radius, low, 1);
+  if (left.end.x < west - 1e-9 || right.end.x > east + 1e-9) return { kind: 'no room' };
   if (-low >= length - 1e-6) return { kind: 'short', least: -low };
-  return { kind: 'tool', contour: closed([...profile, ...shank({ from, to, up, down, west, east, rounds, length })]) };
-};
-
-interface Below {
-  readonly from: Point;
-  readonly to: Point;
-  readonly up: Point;
-  readonly down: Point;
-  readonly west: number;
-  readonly east: number;
-  readonly rounds: number;
-  readonly length: number;
-}
-
-const shank = ({ from, to, up, down, west, east, rounds, length }: Below): readonly Segment[] => {
-  const left = inner(to, down, rounds, -1);
-  const right = inner(from, point(-up.x, -up.y), rounds, 1);
-  const stops = [left.end, point(west, left.end.y), point(west, -length), point(east, -length), point(east, right.end.y), right.end];
+  const stops = [left.end, point(west, low), point(west, -length), point(east, -length), point(east, low), right.end];
   const lines = stops.slice(1).flatMap((p, i) => (distanceBetween(stops[i] as Point, p) > 1e-9 ? [line(stops[i] as Point, p)] : []));
-  return [...left.round, ...lines, ...right.round.map((s) => ({ ...s, from: s.to, to: s.from, sweep: -s.sweep }))];
+  return { kind: 'tool', contour: closed([...profile, ...left.way, ...lines, ...right.way.map(reverse).toReversed()]) };
 };
 
-/** From the base of a flank, going down, round to the shoulder that goes out to one side (-1 left, 1 right). */
-const inner = (base: Point, down: Point, radius: number, side: 1 | -1) => {
-  if (!(radius > 0)) return { end: base, round: [] };
-  const centre = point(base.x - side * radius * down.y, base.y + side * radius * down.x);
-  const end = point(centre.x, centre.y - radius);
-  const sweep = side * Math.acos(Math.max(-1, Math.min(1, side * down.x)));
-  return { end, round: [arc(base, end, centre, sweep)] };
+/** From the base of a flank, going down, on and round to the shoulder that goes out to one side (-1 left, 1 right) at a height. */
+const toShoulder = (base: Point, down: Point, radius: number, height: number, side: 1 | -1) => {
+  const on = (base.y - radius * (1 + side * -1 * down.x) - height) / -down.y;
+  const from = on > 1e-9 ? point(base.x + on * down.x, base.y + on * down.y) : base;
+  const straight = on > 1e-9 ? [line(base, from)] : [];
+  if (!(radius > 0)) return { end: point(from.x, height), way: straight };
+  const centre = point(from.x - side * radius * down.y, from.y + side * radius * down.x);
+  const end = point(centre.x, height);
+  return { end, way: [...straight, arc(from, end, centre, side * Math.acos(Math.max(-1, Math.min(1, side * down.x))))] };
 };
 
 /** Each segment starts with the very numbers that the one before ends with. */

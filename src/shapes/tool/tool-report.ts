@@ -118,7 +118,7 @@ const besideFlanks = ({ setting, tool }: ToolMade, lead: number): readonly Besid
       { tilt, flank: asked('flank', 'flank angle', flank, 'rad') },
       { key: `side-clearance-${side}`, name: `clearance beside the ${side} flank` },
     );
-    return { side, flank, figure, least: Math.atan(Math.tan(figure.value) - Math.tan(lead) * Math.cos(flank)) };
+    return { side, flank, figure, least: Math.atan(Math.tan(figure.value / DEGREES) - Math.tan(lead) * Math.cos(flank)) };
   });
 };
 
@@ -171,7 +171,7 @@ const sidesThatRub = (request: ToolRequest, made: ToolMade): readonly Finding[] 
   const lead = leadAngle(request, made);
   const worst = besideFlanks(made, lead).toSorted((a, b) => a.least - b.least)[0];
   if (worst === undefined || worst.least >= LEAST_SIDE) return [];
-  const told = `A tilt of ${request.clearanceAngle}° leaves ${(worst.figure.value * DEGREES).toFixed(2)}° of clearance beside a flank of ${(worst.flank * DEGREES).toFixed(1)}°`;
+  const told = `A tilt of ${request.clearanceAngle}° leaves ${worst.figure.value.toFixed(2)}° of clearance beside a flank of ${(worst.flank * DEGREES).toFixed(1)}°`;
   return [
     find(
       'form-tool-side-rubs',
@@ -194,7 +194,7 @@ const skewed = (request: ToolRequest, made: ToolMade): readonly Finding[] => {
   return [
     find(
       'form-tool-rake-skews',
-      `With a rake of ${request.rakeAngle}° the edge meets the crest of the thread ${((Math.abs(belowAxis(depth, made.setting)) * 180) / Math.PI).toFixed(2)}° off the axis: both flanks come out shifted to the same side by up to ${(shift * 1000).toFixed(0)} µm there. The profile is not corrected for that.`,
+      `With a rake of ${request.rakeAngle}° the edge meets the crest of the thread ${(Math.abs(belowAxis(depth, made.setting)) * DEGREES).toFixed(2)}° off the axis: both flanks come out shifted to the same side by up to ${(shift * 1000).toFixed(0)} µm there. The profile is not corrected for that.`,
       { ...field('rakeAngle'), remedy: 'No rake for threads that have to be true.' },
     ),
   ];
