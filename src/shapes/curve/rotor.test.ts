@@ -48,7 +48,7 @@ describe('a cycloid disc', () => {
     { ...DRIVE, eccentricity: 0.2 },
   ])('%o touches every pin all the time through a whole cycle', (numbers) => {
     const shape = shaped(numbers);
-    const { least, most } = distances(shape, numbers, 397);
+    const { least, most } = distances(shape, numbers, 197);
     expect(shape.fitDeviation).toBeLessThanOrEqual(0.0005);
     expect(numbers.pinDiameter / 2 - least).toBeLessThanOrEqual(0.0005);
     expect(most - numbers.pinDiameter / 2).toBeLessThanOrEqual(0.0005);
@@ -59,17 +59,17 @@ describe('a cycloid disc', () => {
     [0.04, 1, 0.04],
     [-0.02, 0.5, -0.01],
   ])('with a clearance of %f mm and a share of %f stands off by %f mm everywhere', (clearance, share, off) => {
-    const { least, most } = distances(shaped({ ...DRIVE, clearance, share }), DRIVE, 97);
+    const { least, most } = distances(shaped({ ...DRIVE, clearance, share }), DRIVE, 61);
     expect(least - 4).toBeGreaterThan(off - 0.0005);
     expect(most - 4).toBeLessThan(off + 0.0005);
   });
 
   it('lies clear of its pins for an independent polygon library, and no longer when it is a micrometre or two too large', () => {
-    const circle = Array.from({ length: 720 }, (_, i) => ({ x: 4 * Math.cos((i * Math.PI) / 360), y: 4 * Math.sin((i * Math.PI) / 360) }));
+    const circle = Array.from({ length: 360 }, (_, i) => ({ x: 4 * Math.cos((i * Math.PI) / 180), y: 4 * Math.sin((i * Math.PI) / 180) }));
     const worst = (clearance: number): number => {
-      const disc = fine(shaped({ ...DRIVE, clearance, share: 1 }), 1e-5);
+      const disc = fine(shaped({ ...DRIVE, clearance, share: 1 }), 1e-4);
       return Math.max(
-        ...[0, 1, 2.5, 4].map((orbit) => {
+        ...[0.4, 2.5].map((orbit) => {
           const at = placed(disc, { turn: -orbit / 11, x: 2 * Math.cos(orbit), y: 2 * Math.sin(orbit) });
           return Math.max(...pinsOf(12, 80).map((pin) => overlap(at, placed(circle, pin))));
         }),
@@ -127,7 +127,7 @@ describe('the path of the pins', () => {
     fc.assert(
       fc.property(fc.integer({ min: 3, max: 90 }), fc.double({ min: 0.01, max: 0.99, noNaN: true }), (pins, part) => {
         const ring = { pins, radius: 40, eccentricity: (40 / pins) * part };
-        const bends = Array.from({ length: 4001 }, (_, i) => pathRadius(ring, (Math.PI / (pins - 1)) * (i / 4000))).filter((r) => r > 0);
+        const bends = Array.from({ length: 1001 }, (_, i) => pathRadius(ring, (Math.PI / (pins - 1)) * (i / 1000))).filter((r) => r > 0);
         const least = Math.min(...bends);
         expect(leastPathRadius.compute(ring)).toBeLessThanOrEqual(least * (1 + 1e-12));
         expect(leastPathRadius.compute(ring)).toBeGreaterThan(least * 0.999 - 1e-3);
@@ -146,11 +146,11 @@ describe('the rotors of a gerotor pump', () => {
   ])('%o turn through a whole cycle without running into each other, and seal at every tooth', (numbers) => {
     const [rotor, ring] = [shaped({ ...numbers, part: 'rotor' }), shaped({ ...numbers, part: 'ring' })];
     expect([...codesOf(rotor), ...codesOf(ring)]).toEqual([]);
-    const opening = placed(fine(ring, 1e-5));
-    const wall = fine(rotor, 1e-5);
+    const opening = placed(fine(ring, 1e-4));
+    const wall = fine(rotor, 1e-4);
     const lobes = numbers.pins - 1;
-    for (let k = 0; k < 24; k += 1) {
-      const orbit = (2 * Math.PI * lobes * k) / 24 + 0.1;
+    for (let k = 0; k < 10; k += 1) {
+      const orbit = (2 * Math.PI * lobes * k) / 10 + 0.1;
       const at = placed(wall, {
         turn: -orbit / lobes,
         x: numbers.eccentricity * Math.cos(orbit),
@@ -269,7 +269,7 @@ describe('rotors that cannot be', () => {
           }
         },
       ),
-      { seed: 11, numRuns: 80 },
+      { seed: 11, numRuns: 50 },
     );
   });
 });

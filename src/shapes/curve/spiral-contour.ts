@@ -19,11 +19,11 @@ export type SpiralMade =
   | { readonly kind: 'too many arcs' };
 
 /** Arcs at most: a spiral that needs more has a fit far below what can be cut, or hundreds of turns. */
-const MOST = 20_000;
+const MOST = 10_000;
 
-export const spiralContour = (spiral: SpiralLine, half: number, ends: 'round' | 'square', within: number): SpiralMade => {
-  const outer = fitArcs(sideOf(spiral, -half, 'outwards'), within, MOST);
-  const inner = fitArcs(sideOf(spiral, half, 'inwards'), within, MOST);
+export const spiralContour = (spiral: SpiralLine, half: number, ends: 'round' | 'square', within: number, most = MOST): SpiralMade => {
+  const outer = fitArcs(sideOf(spiral, -half, 'outwards'), within, most);
+  const inner = fitArcs(sideOf(spiral, half, 'inwards'), within, most);
   if (outer.kind !== 'fitted' || inner.kind !== 'fitted') return { kind: 'too many arcs' };
   const cap = (from: Segment, to: Segment, angle: number): Segment =>
     ends === 'round' ? arc(from.to, to.from, spiral.pointAt(angle), Math.PI) : line(from.to, to.from);

@@ -53,7 +53,7 @@ export const spiral = shapeKind({
     return refusedWith(
       made.kind === 'turns touch'
         ? touching(request, `they meet ${Math.hypot(made.at.x, made.at.y).toFixed(3)} mm from the middle`)
-        : find('spiral-impossible', 'It would take more than 20,000 arcs to draw within the fit asked for.', at('fit')),
+        : find('spiral-impossible', 'It would take more than 10,000 arcs to draw within the fit asked for.', at('fit')),
     );
   },
 });
