@@ -1,6 +1,6 @@
 /** The sizes of a spiral, and what has to be known before one cuts it. Lengths in mm. */
 import type { Finding } from '../../finding/finding.ts';
-import { type Point, point } from '../../geometry/segment.ts';
+import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { asked, found } from '../figures.ts';
@@ -70,6 +70,14 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
       figure: found('around', 'circle round it all', 2 * rim, 'off the contour'),
       taking: { kind: 'circle', centre: point(0, 0), radius: rim, drawn: true },
     },
+    ...(request.metal === 'inside' || request.eyeDiameter === undefined
+      ? []
+      : [
+          {
+            figure: found('eye', 'eye at the beginning', request.eyeDiameter + 2 * half - request.width, 'eye + 2 j'),
+            taking: { kind: 'circle', centre: place(begin), radius: request.eyeDiameter / 2 + half - request.width / 2 },
+          } as const,
+        ]),
     ...(inside === undefined
       ? []
       : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
@@ -111,14 +119,14 @@ export const spiralFindings = (request: SpiralRequest, told: SpiralTold): readon
   return [...thin, ...springing(request, told)];
 };
 
-const springing = (request: SpiralRequest, { line, half, nearest }: SpiralTold): readonly Finding[] => {
+const springing = (request: SpiralRequest, { line, half }: SpiralTold): readonly Finding[] => {
   const strip = request.metal === 'inside';
-  const thick = strip ? 2 * half : nearest?.distance;
   const last = strip ? line.end : line.end - 2 * Math.PI;
-  if (thick === undefined || last <= line.start) return [];
+  if (last <= line.start) return [];
+  const thick = strip ? 2 * half : distanceBetween(line.pointAt(line.start), line.pointAt(line.start + 2 * Math.PI)) - 2 * half;
   const long = travelled(line, last);
   if (long < SLENDER * thick) return [];
-  const slender = `${long.toFixed(0)} mm long and ${thick.toFixed(3)} mm thick, ${(long / thick).toFixed(0)} times as long as thick`;
+  const slender = `${long.toFixed(0)} mm long and ${thick.toFixed(2)} mm thick, ${(long / thick).toFixed(0)} times as long as thick`;
   return [
     find(
       'spiral-springs',

@@ -73,6 +73,17 @@ describe('a spiral', () => {
     expect(ends[0]! - ends[1]!).toBeCloseTo(0.2, 2);
   });
 
+  it('has an eye for a start hole where it begins, and is the same beyond it', () => {
+    const [plain, eyed] = [shaped(PLAIN), shaped({ ...PLAIN, eyeDiameter: 3 })];
+    const contour = eyed.outlines[0]!.contour;
+    expect(soundness(contour, 1e-9)).toEqual({ kind: 'sound' });
+    expect(selfCrossings(contour, 1e-6)).toEqual([]);
+    const lookup = lookupOf(contour);
+    expect(distanceIn(lookup, { x: 4, y: 0 })).toBeCloseTo(1.5, 6);
+    expect(areaOf(contour) - areaOf(plain.outlines[0]!.contour)).toBeCloseTo(Math.PI * 2.25 - (Math.PI * 0.25) / 2 - 1.5, 0);
+    expect(distanceIn(lookup, polar(10, 4 * Math.PI))).toBeCloseTo(0.5, 3);
+  });
+
   it.each<[Readonly<Record<string, unknown>>, string, string]>([
     [{ width: 3 }, 'spiral-turns-touch', 'width'],
     [{ width: 2.9, clearance: 0.2 }, 'spiral-turns-touch', 'width'],
@@ -85,13 +96,16 @@ describe('a spiral', () => {
     [{ form: 'logarithmic', growth: 1.1 }, 'spiral-turns-touch', 'width'],
     [{ form: 'involute', innerRadius: 0.4 }, 'spiral-impossible', 'innerRadius'],
     [{ form: 'involute', innerRadius: 0.5, width: 1 }, 'spiral-impossible', 'innerRadius'],
+    [{ eyeDiameter: 1 }, 'spiral-impossible', 'eyeDiameter'],
+    [{ eyeDiameter: 40 }, 'spiral-impossible', 'eyeDiameter'],
+    [{ eyeDiameter: 7 }, 'spiral-turns-touch', 'width'],
     [{ metal: 'inside', clearance: 2 }, 'spiral-impossible', 'clearance'],
   ])('with %o is refused: %s at %s', (more, code, path) => {
     expect(refusal({ ...PLAIN, ...more } as ShapeInput)).toEqual([code, path]);
   });
 
   it('stops where it would take more arcs than are allowed', () => {
-    expect(spiralContour(archimedean(4, 3, 4), 0.5, 'round', 0.0005, 40)).toEqual({ kind: 'too many arcs' });
+    expect(spiralContour(archimedean(4, 3, 4), { half: 0.5, ends: 'round' }, 0.0005, 40)).toEqual({ kind: 'too many arcs' });
   });
 
   it('says where a wall is thin and that a long strip springs', () => {

@@ -27,6 +27,12 @@ const schema = z.strictObject({
   turns: z.number().min(0.05).max(200).describe('How many turns'),
   width: z.number().positive().max(1000).describe('Of slot or strip, square to the middle line, mm'),
   ends: z.enum(['round', 'square']).default('round').describe('round: half circles beyond both ends; square: cut off there'),
+  eyeDiameter: z
+    .number()
+    .positive()
+    .max(1000)
+    .optional()
+    .describe('Slot only: diameter of a round eye where it begins, mm, as for a start hole that the slot is too narrow for'),
   metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a strip that stands; outside: a slot'),
   turning: z.enum(['counter-clockwise', 'clockwise']).default('counter-clockwise').describe('Which way it winds outwards'),
   ...commonKeys,
@@ -38,7 +44,7 @@ export const spiral = shapeKind({
   title: 'Spiral',
   what: 'Slot or standing strip along a spiral, as a flat spring or a scroll',
   schema,
-  example: { innerRadius: 4, pitch: 3, turns: 4, width: 1 },
+  example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
   make: (request): MadeShape => {
     const incomplete = missing(request);
     if (incomplete !== undefined) return refusedWith(incomplete);
@@ -48,13 +54,10 @@ export const spiral = shapeKind({
     const line = request.ends === 'square' ? longer(plain, grown) : plain;
     const fault = faultOf(request, line, half);
     if (fault !== undefined) return refusedWith(fault);
-    const made = spiralContour(line, half, request.ends, request.fit);
-    if (made.kind === 'drawn') return drawn(request, plain, half, made);
-    return refusedWith(
-      made.kind === 'turns touch'
-        ? touching(request, `they meet ${Math.hypot(made.at.x, made.at.y).toFixed(3)} mm from the middle`)
-        : find('spiral-impossible', 'It would take more than 10,000 arcs to draw within the fit asked for.', at('fit')),
-    );
+    const eye = request.metal === 'inside' || request.eyeDiameter === undefined ? undefined : request.eyeDiameter / 2 + grown;
+    if (eye !== undefined && eye <= half) return refusedWith(noEye(`An eye of ${request.eyeDiameter} mm is not wider than the slot.`));
+    const made = spiralContour(line, { half, ends: request.ends, ...(eye === undefined ? {} : { eye }) }, request.fit);
+    return made.kind === 'drawn' ? drawn(request, plain, half, made) : refusedWith(notDrawn(request, made));
   },
 });
 
@@ -108,6 +111,15 @@ const touching = ({ metal, form }: SpiralRequest, why: string): Finding =>
     ...at('width'),
     remedy: form === 'logarithmic' ? 'Less width, more growth or a larger radius to begin with.' : 'Less width or more pitch.',
   });
+
+const noEye = (sentence: string): Finding => find('spiral-impossible', sentence, at('eyeDiameter'));
+
+const notDrawn = (request: SpiralRequest, made: Exclude<SpiralMade, { kind: 'drawn' }>): Finding => {
+  if (made.kind === 'all eye') return noEye(`The whole slot lies within its eye of ${request.eyeDiameter} mm.`);
+  return made.kind === 'turns touch'
+    ? touching(request, `they meet ${Math.hypot(made.at.x, made.at.y).toFixed(3)} mm from the middle`)
+    : find('spiral-impossible', 'It would take more than 10,000 arcs to draw within the fit asked for.', at('fit'));
+};
 
 const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Extract<SpiralMade, { kind: 'drawn' }>): MadeShape => {
   const over = mirroring(0);
