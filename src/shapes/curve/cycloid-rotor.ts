@@ -8,7 +8,7 @@ import { refusedWith } from '../told.ts';
 import { find } from './findings.ts';
 import { ringShape } from './ring-shape.ts';
 import { rotorShape } from './rotor-shape.ts';
-import { leastPathRadius, type PinRing, pathRadius } from './trochoid.ts';
+import { leastPathRadius, type PinRing, pathRadius, pinCentre } from './trochoid.ts';
 
 const schema = z.strictObject({
   kind: z.literal('cycloid-rotor'),
@@ -115,9 +115,6 @@ const sharpest = (ring: PinRing): { readonly angle: number; readonly radius: num
     const bend = pathRadius(ring, angle);
     if (bend > 0 && bend < best.least) best = { least: bend, angle };
   }
-  const { pins, radius, eccentricity } = ring;
-  return {
-    angle: best.angle,
-    radius: Math.sqrt(radius ** 2 + eccentricity ** 2 - 2 * radius * eccentricity * Math.cos((pins - 1) * best.angle)),
-  };
+  const { x, y } = pinCentre(ring, best.angle);
+  return { angle: Math.atan2(y, x), radius: Math.hypot(x, y) };
 };

@@ -64,7 +64,7 @@ describe('a cycloid disc', () => {
     expect(most - 4).toBeLessThan(off + 0.0005);
   });
 
-  it('lies clear of its pins for an independent polygon library, and no longer when it is a micrometre or two too large', () => {
+  it('lies clear of its pins for an independent polygon library, and no longer when it is four micrometres too large', () => {
     const circle = Array.from({ length: 360 }, (_, i) => ({ x: 4 * Math.cos((i * Math.PI) / 180), y: 4 * Math.sin((i * Math.PI) / 180) }));
     const worst = (clearance: number): number => {
       const disc = fine(shaped({ ...DRIVE, clearance, share: 1 }), 1e-4);

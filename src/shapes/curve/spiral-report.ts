@@ -48,12 +48,7 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
       ? []
       : [
           {
-            figure: found(
-              'between-turns',
-              request.metal === 'inside' ? 'gap between turns' : 'wall between turns',
-              nearest.distance,
-              'the least, off the contour',
-            ),
+            figure: found('between-turns', wallName(request), nearest.distance, 'the least, off the contour'),
             taking: { kind: 'distance', from: place(nearest.from), to: place(nearest.to) },
           } as const,
         ]),
@@ -82,6 +77,11 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
       ? []
       : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
   ];
+};
+
+const wallName = ({ metal, eyeDiameter }: SpiralRequest): string => {
+  if (metal === 'inside') return 'gap between turns';
+  return eyeDiameter === undefined ? 'wall between turns' : 'thinnest wall, at the eye or between turns';
 };
 
 const pitchSize = ({ form, pitch, turns }: SpiralRequest, line: SpiralLine, place: (p: Point) => Point): readonly ShapeSize[] => {

@@ -51,7 +51,12 @@ const schema = z.strictObject({
     .max(30)
     .default(0)
     .describe('Front clearance that the blank gets by being tilted in its holder, °; the profile is corrected for it. 0: it is ground'),
-  rakeAngle: z.number().min(-20).max(30).default(0).describe('Rake that the top is ground to, °; the profile is corrected for it'),
+  rakeAngle: z
+    .number()
+    .min(-20)
+    .max(30)
+    .default(0)
+    .describe('Rake that the top is ground to, °; the profile is corrected for it, for work turned on its outside'),
   minorDiameter: z
     .number()
     .positive()
