@@ -79,6 +79,18 @@ describe('a cycloid disc', () => {
     expect(worst(-0.004)).toBeGreaterThan(5e-4);
   });
 
+  it('follows the equation that is printed for it everywhere', () => {
+    const [R, r, e, n] = [40, 4, 2, 12];
+    const lookup = lookupOf(wallOf(shaped(DRIVE)));
+    for (let i = 0; i < 300; i += 1) {
+      const t = (2 * Math.PI * i) / 300;
+      const lean = Math.atan(Math.sin((1 - n) * t) / (R / (e * n) - Math.cos((1 - n) * t)));
+      const x = R * Math.cos(t) - r * Math.cos(t + lean) - e * Math.cos(n * t);
+      const y = R * Math.sin(t) - r * Math.sin(t + lean) - e * Math.sin(n * t);
+      expect(distanceIn(lookup, { x, y })).toBeLessThanOrEqual(0.0005);
+    }
+  });
+
   it('has lobes that are alike, and alike to both sides', () => {
     const wall = wallOf(shaped(DRIVE));
     const lookup = lookupOf(wall);
