@@ -26,7 +26,11 @@ type Refused = { readonly finding: Finding };
 
 const RAD = Math.PI / 180;
 const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
-const angle = (key: string, value: number): Figure => asked(key, 'flank angle', value, 'rad');
+/** Of a standard form, or of a v that was asked for. */
+const angle = (side: 'left' | 'right', value: number, source?: string): Figure =>
+  source === undefined
+    ? asked(`flank-${side}`, `${side} flank angle`, value, 'rad')
+    : given({ key: `flank-${side}`, name: `${side} flank angle`, value, unit: 'rad', basis: 'published', source });
 
 export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
   const pitch = pitchOf(request);
@@ -73,8 +77,8 @@ const flatPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'flat
       pitch,
       height,
       clearance: found('below', 'clearance at the root', depth.value - height.value, 't - h', { from: [depth, height] }),
-      left: angle('left', left),
-      right: angle('right', right),
+      left: angle('left', left, form.source),
+      right: angle('right', right, form.source),
     },
     { key: 'point-width' },
   );
@@ -103,7 +107,11 @@ const roundPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'rou
     found('depth', 'depth of the groove', form.depth * pitch.value, `${form.depth} P`, by);
   const flat =
     own('point-width', 'width of the point', request.pointWidth) ??
-    apply(roundFlat, { radius: nose, left: angle('left', left), right: angle('right', right) }, { key: 'point-width' });
+    apply(
+      roundFlat,
+      { radius: nose, left: angle('left', left, form.source), right: angle('right', right, form.source) },
+      { key: 'point-width' },
+    );
   return {
     tool: { left, right, flat: flat.value, nose: nose.value },
     depth: depth.value,

@@ -30,12 +30,23 @@ export const toolSizes = (request: ToolRequest, made: ToolMade, inside: number |
     ...depthSizes(made),
     ...(pitchLine === undefined || pitchLine <= tool.nose
       ? []
-      : [widthSize(made, pitchLine, 'width-at-pitch-line', 'width at the pitch line')]),
+      : [
+          widthSize(made, pitchLine, 'width-at-pitch-line', 'width at the pitch line'),
+          {
+            figure: found(
+              'pitch-line',
+              'from the tip to the pitch line',
+              -placed(made, 0, pitchLine).y,
+              isCorrected(made) ? 'the depth of the pitch line on the blank' : 't - h/2',
+            ),
+            taking: down(made, pitchLine),
+          },
+        ]),
     widthSize(made, depth, 'width-at-depth', 'width where the groove ends'),
     ...(pitch === undefined ? [] : [{ figure: pitch }]),
     ...clearanceSizes(made),
     {
-      figure: found('reach', 'from the tip to the shoulders', -placed(made, 0, reach).y, 'where the flanks end'),
+      figure: found('reach', 'from the tip to the end of the flanks', -placed(made, 0, reach).y, 'where the flanks end'),
       taking: { kind: 'distance', from: point(0, 0), to: placed(made, 0, reach) },
     },
     { figure: asked('shank-width', 'width of the shank', request.shankWidth) },
@@ -94,7 +105,7 @@ const widthSize = (made: ToolMade, depth: number, key: string, name: string): Sh
   const { left, right, width } = edges(made.tool, depth);
   const from = placed(made, left, depth);
   return {
-    figure: found(key, `${name}, ${(-from.y).toFixed(3)} mm behind the tip`, width, 'F + t (tan α₁ + tan α₂)'),
+    figure: found(key, name, width, 'F + t (tan α₁ + tan α₂)'),
     taking: { kind: 'distance', from, to: placed(made, right, depth) },
   };
 };
