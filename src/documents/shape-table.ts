@@ -34,8 +34,9 @@ const isTaken = (unit: string): boolean => unit === 'mm';
 
 const unitText = (unit: string, { name }: ControlUnit): string => (unit === 'mm' ? name : unit === '1' ? '' : unit);
 
-/** A tenth of a µm for lengths, as handbooks print the sizes of gears; thousandths of a thou in inches. */
+/** A tenth of a µm for lengths, as handbooks print the sizes of gears; thousandths of a thou in inches; a few seconds of an angle. */
 const sizeText = (value: number, unit: string, control: ControlUnit): string => {
   if (unit === 'mm') return (value / control.millimetres).toFixed(control.name === INCHES.name ? 6 : 4);
+  if (unit === '°') return value.toFixed(3);
   return String(Number(value.toPrecision(8)));
 };

@@ -1,4 +1,6 @@
 /** All kinds of shapes, by the word that asks for them. */
+import { cycloidRotor } from './curve/cycloid-rotor.ts';
+import { spiral } from './curve/spiral.ts';
 import { sprocket } from './form/sprocket.ts';
 import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
@@ -7,7 +9,20 @@ import { keywayHub } from './keyway/hub.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
+import { formTool } from './tool/form-tool.ts';
 
-export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
+export const KINDS = {
+  gear,
+  'internal-gear': internalGear,
+  rack,
+  spline,
+  'keyway-hub': keywayHub,
+  polygon,
+  slot,
+  sprocket,
+  'cycloid-rotor': cycloidRotor,
+  spiral,
+  'form-tool': formTool,
+};
 
 export type KindName = keyof typeof KINDS;

@@ -1,0 +1,139 @@
+/** The rotor with its bore and holes: the disc of a drive, the inner rotor of a pump. Lengths in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import { type Contour, contour } from '../../geometry/contour.ts';
+import { distanceTo } from '../../geometry/distance.ts';
+import { circle, distanceBetween, type Point, point } from '../../geometry/segment.ts';
+import { standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { refusedWith } from '../told.ts';
+import type { RotorRequest } from './cycloid-rotor.ts';
+import { find } from './findings.ts';
+import { lobed } from './lobes.ts';
+import { rotorSizes } from './rotor-sizes.ts';
+import { halfLobe, type PinRing } from './trochoid.ts';
+
+export interface Holes {
+  readonly centres: readonly Point[];
+  readonly diameter: number;
+}
+
+/** Common practice, no source: less than this between two openings bends, or breaks out, under a press fit. */
+const THIN = 1;
+
+const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
+const at = (path: keyof RotorRequest) => ({ place: { kind: 'field', path } }) as const;
+
+export const rotorShape = (request: RotorRequest, ring: PinRing): MadeShape => {
+  const back = standBack(request);
+  const reach = request.pinDiameter / 2 + back;
+  const valley = ring.radius - ring.eccentricity - reach;
+  if (valley <= 0)
+    return refusedWith(find('rotor-impossible', `The valleys of the rotor would lie ${mm(-valley)} beyond its middle.`, at('pinDiameter')));
+  const lobes = ring.pins - 1;
+  const made = lobed(halfLobe(ring, reach), lobes, request.fit);
+  if (made.kind === 'not fitted')
+    return refusedWith(find('rotor-impossible', 'The wall of the rotor cannot be drawn with arcs.', at('pinDiameter')));
+  const holes = holesOf(request, back);
+  if ('finding' in holes) return refusedWith(holes.finding);
+  const walls = wallsOf(request, made.contour, holes, valley);
+  if (walls.fault !== undefined) return refusedWith(walls.fault);
+  const outlines: readonly Outline[] = [
+    { contour: made.contour, metal: 'inside' },
+    ...(request.bore === undefined ? [] : [opening(point(0, 0), request.bore, 'bore')]),
+    ...holes.centres.map((centre) => opening(centre, holes.diameter, 'output holes')),
+  ];
+  const inside = insideRadiusOf(outlines);
+  return {
+    kind: 'made',
+    shape: {
+      name: `${request.part === 'disc' ? 'Cycloid disc' : 'Inner rotor of a gerotor'}, ${lobes} lobes on ${ring.pins} ${request.part === 'disc' ? 'pins' : 'teeth'}, ${mm(request.pinCircle)} circle, ${mm(request.eccentricity)} eccentric`,
+      outlines,
+      starts: [],
+      sizes: rotorSizes(request, ring, { back, reach, inside, holes, ...(walls.least === undefined ? {} : { wall: walls.least }) }),
+      fitDeviation: made.deviation,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: walls.findings,
+    },
+  };
+};
+
+const opening = (centre: Point, diameter: number, layer: string): Outline => ({
+  contour: contour([circle(centre, diameter / 2)]),
+  metal: 'outside',
+  layer,
+});
+
+/** A hole lets its pin go round by the eccentricity and have its share of the play. */
+const holesOf = (request: RotorRequest, back: number): Holes | { readonly finding: Finding } => {
+  const { part, outputPins: count, outputCircle, outputPin } = request;
+  if (part !== 'disc' || count === 0) return { centres: [], diameter: 0 };
+  if (outputCircle === undefined || outputPin === undefined)
+    return {
+      finding: find(
+        'rotor-impossible',
+        `${count} output pins need the ${outputCircle === undefined ? 'circle they stand on' : 'diameter they have'}.`,
+        at(outputCircle === undefined ? 'outputCircle' : 'outputPin'),
+      ),
+    };
+  const diameter = outputPin + 2 * request.eccentricity + 2 * back;
+  if (diameter <= 0) return { finding: find('rotor-impossible', 'The play is more than a hole is wide.', at('clearance')) };
+  const turn = (i: number): number => (2 * Math.PI * i) / count;
+  return {
+    centres: Array.from({ length: count }, (_, i) => point((outputCircle / 2) * Math.cos(turn(i)), (outputCircle / 2) * Math.sin(turn(i)))),
+    diameter,
+  };
+};
+
+interface Walls {
+  readonly fault?: Finding;
+  readonly findings: readonly Finding[];
+  /** The thinnest metal between two openings, or an opening and the lobes. */
+  readonly least?: Wall;
+}
+
+export interface Wall {
+  readonly thickness: number;
+  readonly between: string;
+  readonly path: keyof RotorRequest;
+}
+
+const wallsOf = (request: RotorRequest, rim: Contour, { centres, diameter }: Holes, valley: number): Walls => {
+  const walls: Wall[] = [];
+  const { bore, outputCircle = 0 } = request;
+  if (bore !== undefined) walls.push({ thickness: valley - bore / 2, between: 'bore and valleys', path: 'bore' });
+  if (centres.length > 0) {
+    const out = Math.min(...centres.map((c) => distanceTo(rim, c))) - diameter / 2;
+    const beyond = outputCircle / 2 >= valley ? valley - outputCircle / 2 - diameter / 2 : out;
+    walls.push({ thickness: Math.min(out, beyond), between: 'output holes and valleys', path: 'outputCircle' });
+    if (bore !== undefined)
+      walls.push({ thickness: outputCircle / 2 - diameter / 2 - bore / 2, between: 'bore and output holes', path: 'outputCircle' });
+  }
+  if (centres.length > 1)
+    walls.push({
+      thickness: distanceBetween(centres[0] as Point, centres[1] as Point) - diameter,
+      between: 'two output holes',
+      path: 'outputPins',
+    });
+  const least = walls.toSorted((a, b) => a.thickness - b.thickness)[0];
+  if (least === undefined) return { findings: [] };
+  if (least.thickness <= 0)
+    return {
+      findings: [],
+      fault: find(
+        'rotor-impossible',
+        `There is no metal left between ${least.between}: they overlap by ${mm(-least.thickness)}${diameter > 0 && least.path !== 'bore' ? `; a hole has to be ${mm(diameter)} wide` : ''}.`,
+        at(least.path),
+      ),
+    };
+  const findings =
+    least.thickness < THIN
+      ? [
+          find('rotor-wall-thin', `Only ${mm(least.thickness)} of metal is left between ${least.between}.`, {
+            ...at(least.path),
+            remedy: `${mm(THIN)} or more, or stock without stress and several passes.`,
+          }),
+        ]
+      : [];
+  return { findings, least };
+};

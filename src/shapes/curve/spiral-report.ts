@@ -1,0 +1,152 @@
+/** The sizes of a spiral, and what has to be known before one cuts it. Lengths in mm. */
+import type { Finding } from '../../finding/finding.ts';
+import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import { asked, found } from '../figures.ts';
+import type { ShapeSize } from '../shape.ts';
+import { find } from './findings.ts';
+import type { SpiralRequest } from './spiral.ts';
+import { archimedeanLength, besideAt, involuteLength, logarithmicLength, type SpiralLine } from './spiral-lines.ts';
+
+export interface SpiralTold {
+  readonly line: SpiralLine;
+  readonly half: number;
+  readonly inside: number | undefined;
+  /** Mirrors a place where the spiral winds clockwise. */
+  readonly place: ((p: Point) => Point) | undefined;
+  readonly nearest?: { readonly distance: number; readonly from: Point; readonly to: Point };
+}
+
+const size = (p: Point): number => Math.hypot(p.x, p.y);
+
+const lengthFigure = ({ form, pitch = 1, growth = 2, innerRadius }: SpiralRequest, outer: number): Figure => {
+  const ends = { inner: asked('inner-radius', 'radius at the beginning', innerRadius), outer: asked('outer', 'radius at the end', outer) };
+  const as = { key: 'length' };
+  if (form === 'logarithmic')
+    return apply(logarithmicLength, { ...ends, growth: asked('growth', 'growth for each turn', growth, '1') }, as);
+  return apply(form === 'involute' ? involuteLength : archimedeanLength, { ...ends, pitch: asked('pitch', 'pitch', pitch) }, as);
+};
+
+export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly ShapeSize[] => {
+  const { line, half, inside, nearest } = told;
+  const place = (p: Point): Point => told.place?.(p) ?? p;
+  const end = line.pointAt(line.end);
+  const across = (angle: number) =>
+    ({ kind: 'distance', from: place(besideAt(line, -half, angle)), to: place(besideAt(line, half, angle)) }) as const;
+  const rim = request.ends === 'round' ? size(end) + half : size(besideAt(line, -half, line.end));
+  const begin = line.pointAt(line.start);
+  return [
+    {
+      figure: found('width', request.metal === 'inside' ? 'width of the strip' : 'width of the slot', 2 * half, 'width ∓ 2 j', {
+        from: [asked('asked-width', 'width asked for', request.width)],
+      }),
+      taking: across((line.start + line.end) / 2),
+    },
+    ...pitchSize(request, line, place),
+    ...(nearest === undefined
+      ? []
+      : [
+          {
+            figure: found('between-turns', wallName(request), nearest.distance, 'the least, off the contour'),
+            taking: { kind: 'distance', from: place(nearest.from), to: place(nearest.to) },
+          } as const,
+        ]),
+    { figure: lengthFigure(request, size(end)) },
+    {
+      figure: asked('inner-radius', 'from the middle to the beginning', request.innerRadius),
+      ...(request.innerRadius > 0 ? { taking: { kind: 'distance', from: point(0, 0), to: place(begin) } as const } : {}),
+    },
+    {
+      figure: found('outer-radius', 'from the middle to the end', size(end), 'off the middle line', { source: 'plane-curves' }),
+      taking: { kind: 'distance', from: point(0, 0), to: place(end) },
+    },
+    {
+      figure: found('around', 'circle round it all', 2 * rim, 'off the contour'),
+      taking: { kind: 'circle', centre: point(0, 0), radius: rim, drawn: true },
+    },
+    ...(request.metal === 'inside' || request.eyeDiameter === undefined
+      ? []
+      : [
+          {
+            figure: found('eye', 'eye at the beginning', request.eyeDiameter + 2 * half - request.width, 'eye + 2 j'),
+            taking: { kind: 'circle', centre: place(begin), radius: request.eyeDiameter / 2 + half - request.width / 2 },
+          } as const,
+        ]),
+    ...(inside === undefined
+      ? []
+      : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
+  ];
+};
+
+const wallName = ({ metal, eyeDiameter }: SpiralRequest): string => {
+  if (metal === 'inside') return 'gap between turns';
+  return eyeDiameter === undefined ? 'wall between turns' : 'thinnest wall, at the eye or between turns';
+};
+
+const pitchSize = ({ form, pitch, turns }: SpiralRequest, line: SpiralLine, place: (p: Point) => Point): readonly ShapeSize[] => {
+  if (form === 'logarithmic' || pitch === undefined) return [];
+  const figure = asked('pitch', 'pitch', pitch);
+  if (turns < 1) return [{ figure }];
+  return [
+    {
+      figure,
+      taking: { kind: 'distance', from: place(line.pointAt(line.end - 2 * Math.PI)), to: place(line.pointAt(line.end)) },
+    },
+  ];
+};
+
+/** Common practice, no source: less than this between turns burns through, or lets no wire and its gap pass. */
+const THIN = 0.3;
+/** Common practice, no source: a strip longer than so many times its thickness moves while it is cut. */
+const SLENDER = 20;
+
+export const spiralFindings = (request: SpiralRequest, told: SpiralTold): readonly Finding[] => {
+  const { nearest } = told;
+  const strip = request.metal === 'inside';
+  const thin =
+    nearest !== undefined && nearest.distance < THIN
+      ? [
+          find(
+            'spiral-wall-thin',
+            strip
+              ? `Only ${nearest.distance.toFixed(3)} mm is left between two turns of the strip: the wire and its gap have to pass there.`
+              : `Only ${nearest.distance.toFixed(3)} mm of metal is left between two turns of the slot.`,
+            { place: { kind: 'field', path: 'width' }, remedy: `${THIN} mm or more, by less width or more pitch.` },
+          ),
+        ]
+      : [];
+  return [...thin, ...springing(request, told)];
+};
+
+const springing = (request: SpiralRequest, { line, half }: SpiralTold): readonly Finding[] => {
+  const strip = request.metal === 'inside';
+  const last = strip ? line.end : line.end - 2 * Math.PI;
+  if (last <= line.start) return [];
+  const thick = strip ? 2 * half : distanceBetween(line.pointAt(line.start), line.pointAt(line.start + 2 * Math.PI)) - 2 * half;
+  const long = travelled(line, last);
+  if (long < SLENDER * thick) return [];
+  const slender = `${long.toFixed(0)} mm long and ${thick.toFixed(2)} mm thick, ${(long / thick).toFixed(0)} times as long as thick`;
+  return [
+    find(
+      'spiral-springs',
+      strip
+        ? `The strip is ${slender}: it springs as its metal is freed, and moves under the flushing.`
+        : `The metal between the turns of the slot is a strip ${slender}: it springs as it is freed, and the core hangs on it alone.`,
+      {
+        place: { kind: 'field', path: 'turns' },
+        remedy: strip
+          ? 'Stress-free stock, tabs between the turns until the skims are done, weak flushing, the last pass light.'
+          : 'Stress-free stock, the core held from below, weak flushing, the last pass light.',
+      },
+    ),
+  ];
+};
+
+/** Length of the middle line from its beginning to an angle, by chords: good to a millionth for what is told here. */
+const travelled = (line: SpiralLine, end: number): number => {
+  const steps = 2000;
+  let sum = 0;
+  for (let i = 0; i < steps; i += 1) sum += line.speedAt(line.start + ((end - line.start) * (i + 0.5)) / steps);
+  return (sum * (end - line.start)) / steps;
+};

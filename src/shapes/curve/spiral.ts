@@ -1,0 +1,154 @@
+/** Spirals of some width: a slot that winds, or a strip that stands, as a flat spring or the wall of a scroll. */
+import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
+import { counterClockwise } from '../../geometry/chain.ts';
+import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
+import { commonKeys, standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { refusedWith } from '../told.ts';
+import { find } from './findings.ts';
+import { type SpiralMade, spiralContour } from './spiral-contour.ts';
+import { archimedean, involuteSpiral, logarithmic, type SpiralLine } from './spiral-lines.ts';
+import { spiralFindings, spiralSizes } from './spiral-report.ts';
+
+const schema = z.strictObject({
+  kind: z.literal('spiral'),
+  form: z
+    .enum(['archimedean', 'logarithmic', 'involute'])
+    .default('archimedean')
+    .describe(
+      'archimedean: the same rise in every turn; logarithmic: the same growth; involute: of a circle, turns a pitch apart everywhere',
+    ),
+  innerRadius: z.number().min(0).max(2000).describe('From the middle to where the middle line begins, mm'),
+  pitch: z.number().positive().max(1000).optional().describe('From turn to turn, mm; not for a logarithmic one'),
+  growth: z.number().gt(1).max(100).optional().describe('Logarithmic only: how many times larger the radius is after each turn'),
+  turns: z.number().min(0.05).max(200).describe('How many turns'),
+  width: z.number().positive().max(1000).describe('Of slot or strip, square to the middle line, mm'),
+  ends: z.enum(['round', 'square']).default('round').describe('round: half circles beyond both ends; square: cut off there'),
+  eyeDiameter: z
+    .number()
+    .positive()
+    .max(1000)
+    .optional()
+    .describe('Slot only: diameter of a round eye where it begins, mm, as for a start hole that the slot is too narrow for'),
+  metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a strip that stands; outside: a slot'),
+  turning: z.enum(['counter-clockwise', 'clockwise']).default('counter-clockwise').describe('Which way it winds outwards'),
+  ...commonKeys,
+});
+
+export type SpiralRequest = z.output<typeof schema>;
+
+export const spiral = shapeKind({
+  title: 'Spiral',
+  what: 'Slot or standing strip along a spiral, as a flat spring or a scroll',
+  schema,
+  example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
+  make: (request): MadeShape => {
+    const incomplete = missing(request);
+    if (incomplete !== undefined) return refusedWith(incomplete);
+    const grown = (request.metal === 'inside' ? -1 : 1) * standBack(request);
+    const half = request.width / 2 + grown;
+    const plain = lineOf(request);
+    const line = request.ends === 'square' ? longer(plain, grown) : plain;
+    const fault = faultOf(request, line, half);
+    if (fault !== undefined) return refusedWith(fault);
+    const eye = request.metal === 'inside' || request.eyeDiameter === undefined ? undefined : request.eyeDiameter / 2 + grown;
+    if (eye !== undefined && eye <= half) return refusedWith(noEye(`An eye of ${request.eyeDiameter} mm is not wider than the slot.`));
+    const made = spiralContour(line, { half, ends: request.ends, ...(eye === undefined ? {} : { eye }) }, request.fit);
+    return made.kind === 'drawn' ? drawn(request, plain, half, made) : refusedWith(notDrawn(request, made));
+  },
+});
+
+const at = (path: keyof SpiralRequest) => ({ place: { kind: 'field', path } }) as const;
+
+const missing = ({ form, pitch, growth }: SpiralRequest): Finding | undefined => {
+  if (form === 'logarithmic' && growth === undefined)
+    return find('spiral-impossible', 'A logarithmic spiral needs its growth for each turn.', at('growth'));
+  if (form !== 'logarithmic' && pitch === undefined)
+    return find('spiral-impossible', 'The spiral needs its pitch, from turn to turn.', at('pitch'));
+  return undefined;
+};
+
+/** Both `pitch` and `growth` were looked for before. */
+const lineOf = ({ form, innerRadius, pitch = 1, growth = 2, turns }: SpiralRequest): SpiralLine => {
+  if (form === 'logarithmic') return logarithmic(innerRadius, growth, turns);
+  return form === 'involute' ? involuteSpiral(innerRadius, pitch, turns) : archimedean(innerRadius, pitch, turns);
+};
+
+/** Square ends stand back with the sides: the line is carried on, or cut short, by so much. */
+const longer = (line: SpiralLine, by: number): SpiralLine =>
+  by === 0 ? line : { ...line, start: line.start - by / line.speedAt(line.start), end: line.end + by / line.speedAt(line.end) };
+
+const faultOf = (request: SpiralRequest, line: SpiralLine, half: number): Finding | undefined => {
+  const { form, innerRadius, pitch = 0, width, clearance } = request;
+  if (!(half > 0)) return find('spiral-impossible', 'The clearance is more than the strip is wide.', at('clearance'));
+  if (!(line.end > line.start)) return find('spiral-impossible', 'The clearance is more than the strip is long.', at('clearance'));
+  if (form === 'logarithmic' && innerRadius === 0)
+    return find('spiral-impossible', 'A logarithmic spiral never comes to the middle: it has to begin at some radius.', at('innerRadius'));
+  const base = pitch / (2 * Math.PI);
+  if (form === 'involute' && innerRadius < base)
+    return find(
+      'spiral-impossible',
+      `An involute with a pitch of ${pitch} mm begins on its base circle, ${base.toFixed(3)} mm from the middle.`,
+      at('innerRadius'),
+    );
+  if (form !== 'logarithmic' && request.turns > 1 && 2 * half >= pitch)
+    return touching(request, `with a pitch of ${pitch} mm and a width of ${(2 * half).toFixed(3)} mm nothing is left between them`);
+  const bend = line.bendAt(line.start);
+  if (!(bend > half) || !(line.start >= 0 || form !== 'involute'))
+    return find(
+      'spiral-impossible',
+      `Where it begins the middle line bends with R ${bend.toFixed(3)} mm, less than half the width of ${width} mm${clearance === 0 ? '' : ' with its play'}: the inner side would run back on itself.`,
+      { ...at('innerRadius'), remedy: 'A larger radius to begin with, or less width.' },
+    );
+  return undefined;
+};
+
+const touching = ({ metal, form }: SpiralRequest, why: string): Finding =>
+  find('spiral-turns-touch', `Neighbouring turns of the ${metal === 'inside' ? 'strip' : 'slot'} run into each other: ${why}.`, {
+    ...at('width'),
+    remedy: form === 'logarithmic' ? 'Less width, more growth or a larger radius to begin with.' : 'Less width or more pitch.',
+  });
+
+const noEye = (sentence: string): Finding => find('spiral-impossible', sentence, at('eyeDiameter'));
+
+const notDrawn = (request: SpiralRequest, made: Exclude<SpiralMade, { kind: 'drawn' }>): Finding => {
+  if (made.kind === 'all eye') return noEye(`The whole slot lies within its eye of ${request.eyeDiameter} mm.`);
+  return made.kind === 'turns touch'
+    ? touching(request, `they meet ${Math.hypot(made.at.x, made.at.y).toFixed(3)} mm from the middle`)
+    : find('spiral-impossible', 'It would take more than 10,000 arcs to draw within the fit asked for.', at('fit'));
+};
+
+const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Extract<SpiralMade, { kind: 'drawn' }>): MadeShape => {
+  const over = mirroring(0);
+  const placed = request.turning === 'clockwise' ? counterClockwise(transformChain(over, made.contour)) : made.contour;
+  const outlines: readonly Outline[] = [{ contour: placed, metal: request.metal }];
+  const inside = insideRadiusOf(outlines);
+  const told = {
+    line,
+    half,
+    inside,
+    place: request.turning === 'clockwise' ? (p: Parameters<typeof transformPoint>[1]) => transformPoint(over, p) : undefined,
+    ...(made.nearest === undefined ? {} : { nearest: made.nearest }),
+  };
+  return {
+    kind: 'made',
+    shape: {
+      name: `${NAMES[request.form]} ${request.metal === 'inside' ? 'strip' : 'slot'}, ${request.turns} turns, ${request.width} mm wide`,
+      outlines,
+      starts: [],
+      sizes: spiralSizes(request, told),
+      fitDeviation: made.deviation,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: spiralFindings(request, told),
+    },
+  };
+};
+
+const NAMES: Readonly<Record<SpiralRequest['form'], string>> = {
+  archimedean: 'Archimedean spiral',
+  logarithmic: 'Logarithmic spiral',
+  involute: 'Involute spiral',
+};

@@ -1,0 +1,225 @@
+/** Blanks of form tools for threads and grooves: the point that the form asks for, on a shank. */
+import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
+import type { Segment } from '../../geometry/segment.ts';
+import { commonKeys, standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { refusedWith } from '../told.ts';
+import { find } from './findings.ts';
+import { FORM_NAMES } from './thread-forms.ts';
+import { corrected, type Setting } from './tool-correction.ts';
+import { type AskedPoint, askedPoint } from './tool-point.ts';
+import { edges, flatLeft, pointProfile, type Tool, type ToolPoint, toolContour } from './tool-profile.ts';
+import { toolFindings, toolSizes } from './tool-report.ts';
+
+const schema = z.strictObject({
+  kind: z.literal('form-tool'),
+  form: z
+    .enum(FORM_NAMES)
+    .default('acme')
+    .describe('Thread: Acme 29°, stub Acme, trapezoidal 30°, square, two buttress forms, or any v by its included angle'),
+  pitch: z.number().positive().max(200).optional().describe('Pitch, mm; or threads per inch'),
+  threadsPerInch: z.number().positive().max(200).optional().describe('Threads per inch, in place of the pitch'),
+  starts: z.int().min(1).max(24).default(1).describe('Starts of the thread: its lead is so many pitches'),
+  includedAngle: z.number().min(0).max(170).optional().describe('Form v only: angle between the flanks, °'),
+  depth: z.number().positive().max(200).optional().describe('Depth of the groove, mm; by the standard when left out, a v needs it'),
+  pointWidth: z
+    .number()
+    .min(0)
+    .max(200)
+    .optional()
+    .describe('Width of the point between its sharp corners, mm; by the standard when left out, for a v what its nose takes'),
+  noseRadius: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .describe('Radius at the corners of the point, mm; by the standard for a buttress, else sharp, when left out'),
+  crestClearance: z
+    .number()
+    .min(0)
+    .max(10)
+    .optional()
+    .describe('How much deeper than the basic height the groove is, mm; by the standard when left out'),
+  loadFlank: z.enum(['left', 'right']).default('right').describe('Buttress only: the side of the steep flank, the tip upwards'),
+  sideRelief: z.number().min(0).max(15).default(1).describe('Square only: how much each side leans inwards behind the tip, °'),
+  clearanceAngle: z
+    .number()
+    .min(0)
+    .max(30)
+    .default(0)
+    .describe('Front clearance that the blank gets by being tilted in its holder, °; the profile is corrected for it. 0: it is ground'),
+  rakeAngle: z
+    .number()
+    .min(-20)
+    .max(30)
+    .default(0)
+    .describe('Rake that the top is ground to, °; the profile is corrected for it, for work turned on its outside'),
+  minorDiameter: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .describe('Of the work at the root of the groove, mm; needed where there is rake, and for the clearance beside the flanks'),
+  reach: z
+    .number()
+    .positive()
+    .max(500)
+    .optional()
+    .describe('From the tip to the shoulders, mm; a quarter more than the depth when left out'),
+  shankWidth: z.number().positive().max(500).default(12).describe('Width of the shank, mm'),
+  length: z.number().positive().max(1000).default(60).describe('From the tip to the end of the shank, mm'),
+  shoulderRadius: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .describe('Radius between point and shoulders, mm; 1 mm, or as much as has room, when left out'),
+  ...commonKeys,
+});
+
+export type ToolRequest = z.output<typeof schema>;
+
+export const formTool = shapeKind({
+  title: 'Form tool',
+  what: 'Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves',
+  schema,
+  example: { form: 'acme', threadsPerInch: 5 },
+  make: (request): MadeShape => {
+    const point = askedPoint(request);
+    if ('finding' in point) return refusedWith(point.finding);
+    const tool = stoodBack(point.tool, standBack(request));
+    const setting = settingOf(request);
+    if ('finding' in setting) return refusedWith(setting.finding);
+    const fault = faultOf(request, point, tool);
+    if (fault !== undefined) return refusedWith(fault);
+    const reach = reachOf(request, point, tool);
+    if (typeof reach !== 'number') return refusedWith(reach.finding);
+    return drawn(request, { point, tool, setting, reach });
+  },
+});
+
+const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
+const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
+const RAD = Math.PI / 180;
+
+/** Every wall a little further in: narrower by what both flanks give, the tip further back. */
+const stoodBack = (tool: ToolPoint, back: number): ToolPoint => ({
+  ...tool,
+  flat: [tool.left, tool.right].reduce((flat, flank) => flat + (back * (Math.sin(flank) - 1)) / Math.cos(flank), tool.flat),
+  nose: tool.nose > 0 ? Math.max(0, tool.nose - back) : 0,
+});
+
+const settingOf = (request: ToolRequest): Setting | { readonly finding: Finding } => {
+  const { clearanceAngle, rakeAngle, minorDiameter } = request;
+  if (rakeAngle !== 0 && minorDiameter === undefined)
+    return {
+      finding: find(
+        'form-tool-incomplete',
+        `With a rake of ${rakeAngle}° the edge lies off the axis of the work: what that changes depends on the work’s diameter at the root.`,
+        { ...at('minorDiameter'), remedy: 'Give the minor diameter, or no rake.' },
+      ),
+    };
+  return { tilt: clearanceAngle * RAD, rake: rakeAngle * RAD, workRadius: (minorDiameter ?? 0) / 2 };
+};
+
+const faultOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): Finding | undefined => {
+  const widest = tool.left + tool.right < 0 ? edges(tool, depth).width : tool.flat;
+  if (tool.flat < -1e-9 || widest <= 0)
+    return find(
+      'form-tool-impossible',
+      tool.left + tool.right < 0 && tool.flat > 0
+        ? `Sides that lean inwards by ${request.sideRelief}° meet before the depth of ${mm(depth)}.`
+        : `The flanks meet ${mm(-tool.flat / (Math.tan(tool.left) + Math.tan(tool.right) || 1))} before the tip: nothing is left of the point.`,
+      at(tool.flat > 0 ? 'sideRelief' : request.clearance * request.share > 0 ? 'clearance' : 'depth'),
+    );
+  if (flatLeft(tool) < -1e-9)
+    return find(
+      'form-tool-impossible',
+      `Noses of R ${mm(tool.nose)} have no room on a point ${mm(tool.flat)} wide; R ${mm((tool.nose * tool.flat) / (tool.flat - flatLeft(tool)))} is one full round.`,
+      at(request.noseRadius === undefined ? 'pointWidth' : 'noseRadius'),
+    );
+  if (tool.nose > depth)
+    return find('form-tool-impossible', `A nose of R ${mm(tool.nose)} is deeper than the groove of ${mm(depth)}.`, at('noseRadius'));
+  return undefined;
+};
+
+/** How far the flanks go on behind the tip before the shoulders, or the sides of the shank, end them. */
+const reachOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): number | { readonly finding: Finding } => {
+  const widening = Math.tan(tool.left) + Math.tan(tool.right);
+  const inShank =
+    widening > 1e-9 ? (request.shankWidth - tool.flat) / widening : tool.flat < request.shankWidth ? Number.POSITIVE_INFINITY : 0;
+  if (inShank < depth)
+    return {
+      finding: find(
+        'form-tool-impossible',
+        `The point is ${mm(edges(tool, depth).width)} wide at a depth of ${mm(depth)}, more than the shank of ${mm(request.shankWidth)}.`,
+        at('shankWidth'),
+      ),
+    };
+  if (request.reach !== undefined && request.reach < depth)
+    return {
+      finding: find(
+        'form-tool-impossible',
+        `Shoulders ${mm(request.reach)} behind the tip are in the way of a groove ${mm(depth)} deep.`,
+        at('reach'),
+      ),
+    };
+  return Math.min(request.reach ?? 1.25 * depth, inShank);
+};
+
+export interface ToolMade {
+  readonly point: AskedPoint;
+  /** As it is cut, with what its walls stand back. */
+  readonly tool: ToolPoint;
+  readonly setting: Setting;
+  readonly reach: number;
+}
+
+const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
+  const profile = corrected(pointProfile(made.tool, made.reach), made.setting, request.fit);
+  if (profile.kind === 'not fitted')
+    return refusedWith(find('form-tool-impossible', 'The corrected profile cannot be drawn with arcs.', at('rakeAngle')));
+  const tool = onShank(request, profile.segments);
+  if (tool.kind === 'no room')
+    return refusedWith(
+      find(
+        'form-tool-impossible',
+        `A radius of ${mm(request.shoulderRadius ?? 0)} between point and shoulders has no room on a shank of ${mm(request.shankWidth)}.`,
+        at('shoulderRadius'),
+      ),
+    );
+  if (tool.kind === 'short')
+    return refusedWith(
+      find('form-tool-impossible', `The shoulders lie ${mm(tool.least)} behind the tip; nothing is left of the shank.`, at('length')),
+    );
+  const outlines: readonly Outline[] = [{ contour: tool.contour, metal: 'inside' }];
+  const inside = insideRadiusOf(outlines);
+  return {
+    kind: 'made',
+    shape: {
+      name: `Form tool, ${made.point.name}`,
+      outlines,
+      starts: [],
+      sizes: toolSizes(request, made, inside),
+      fitDeviation: profile.deviation,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: toolFindings(request, made),
+    },
+  };
+};
+
+/** Radii between point and shoulders that are tried, mm: the first is common practice, no source. */
+const ROUNDS = [1, 0.8, 0.6, 0.4, 0.3, 0.2, 0.1, 0];
+
+const onShank = (request: ToolRequest, profile: readonly Segment[]): Tool => {
+  const tries = request.shoulderRadius === undefined ? ROUNDS : [request.shoulderRadius];
+  let tool: Tool = { kind: 'no room' };
+  for (const round of tries) {
+    tool = toolContour(profile, { width: request.shankWidth, length: request.length, round });
+    if (tool.kind !== 'no room') return tool;
+  }
+  return tool;
+};

@@ -1,0 +1,141 @@
+/** The point that a request asks for: by the form of a thread, or by its own numbers. Lengths in mm, angles in rad. */
+import type { Finding } from '../../finding/finding.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import { asked, found } from '../figures.ts';
+import { find } from './findings.ts';
+import type { ToolRequest } from './form-tool.ts';
+import { grooveDepth, pointFlat, roundFlat, THREAD_FORMS, type ThreadForm } from './thread-forms.ts';
+import type { ToolPoint } from './tool-profile.ts';
+
+export interface AskedPoint {
+  /** 'Acme, 5 threads per inch'. */
+  readonly name: string;
+  readonly tool: ToolPoint;
+  readonly depth: number;
+  readonly figures: { readonly depth: Figure; readonly flat: Figure; readonly nose?: Figure };
+  /** Of the thread; a v may have none. */
+  readonly pitch?: Figure;
+  /** From the tip to the pitch line, where the groove is half a pitch wide. */
+  readonly pitchLine?: number;
+  /** The roundest nose that the standard allows. */
+  readonly mostNose?: number;
+}
+
+type Refused = { readonly finding: Finding };
+
+const RAD = Math.PI / 180;
+const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
+/** Of a standard form, or of a v that was asked for. */
+const angle = (side: 'left' | 'right', value: number, source?: string): Figure =>
+  source === undefined
+    ? asked(`flank-${side}`, `${side} flank angle`, value, 'rad')
+    : given({ key: `flank-${side}`, name: `${side} flank angle`, value, unit: 'rad', basis: 'published', source });
+
+export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
+  const pitch = pitchOf(request);
+  if (pitch !== undefined && 'finding' in pitch) return pitch;
+  if (request.form === 'v') return plainV(request, pitch);
+  if (pitch === undefined)
+    return { finding: find('form-tool-incomplete', 'The thread needs its pitch or its threads per inch.', at('pitch')) };
+  const form = THREAD_FORMS[request.form];
+  const given = request.threadsPerInch === undefined ? `pitch ${request.pitch} mm` : `${request.threadsPerInch} threads per inch`;
+  const named = { name: `${form.title}, ${given}`, pitch };
+  return { ...named, ...(form.root === 'flat' ? flatPoint(request, form, pitch) : roundPoint(request, form, pitch)) };
+};
+
+const pitchOf = ({ pitch, threadsPerInch }: ToolRequest): Figure | Refused | undefined => {
+  if (pitch !== undefined && threadsPerInch !== undefined)
+    return {
+      finding: find('form-tool-incomplete', 'Pitch and threads per inch are both given; one of them is enough.', at('threadsPerInch')),
+    };
+  if (pitch !== undefined) return asked('pitch', 'pitch', pitch);
+  if (threadsPerInch === undefined) return undefined;
+  const count = asked('threads-per-inch', 'threads per inch', threadsPerInch, '1');
+  return found('pitch', 'pitch', 25.4 / threadsPerInch, '25.4 mm / n', { source: 'inch', from: [count] });
+};
+
+const published = (key: string, name: string, value: number, source: string): Figure =>
+  given({ key, name, value, unit: 'mm', basis: 'published', source });
+
+const own = (key: string, name: string, value: number | undefined): Figure | undefined =>
+  value === undefined ? undefined : asked(key, name, value);
+
+const flatPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'flat' }>, pitch: Figure): Omit<AskedPoint, 'name'> => {
+  const [left, right] = form.flanks.map((degrees) => degrees * RAD) as [number, number];
+  const height = found('basic-height', 'basic height of the thread', form.height * pitch.value, `${form.height} P`, {
+    source: form.source,
+    from: [pitch],
+  });
+  const clearance =
+    own('crest-clearance', 'clearance at the root', request.crestClearance) ??
+    published('crest-clearance', 'clearance at the root', form.clearance(pitch.value), form.source);
+  const depth = own('depth', 'depth of the groove', request.depth) ?? apply(grooveDepth, { height, clearance }, { key: 'depth' });
+  const ruled = apply(
+    pointFlat,
+    {
+      pitch,
+      height,
+      clearance: found('below', 'clearance at the root', depth.value - height.value, 't - h', { from: [depth, height] }),
+      left: angle('left', left, form.source),
+      right: angle('right', right, form.source),
+    },
+    { key: 'point-width' },
+  );
+  const flat = own('point-width', 'width of the point', request.pointWidth) ?? ruled;
+  const lean = request.form === 'square' ? -request.sideRelief * RAD : 0;
+  const nose = request.noseRadius ?? 0;
+  return {
+    tool: { left: left + lean, right: right + lean, flat: flat.value, nose },
+    depth: depth.value,
+    pitch,
+    pitchLine: depth.value - height.value / 2,
+    figures: { depth, flat, ...(nose > 0 ? { nose: asked('nose-radius', 'radius of the nose', nose) } : {}) },
+    ...(form.mostNose === undefined ? {} : { mostNose: form.mostNose(pitch.value) }),
+  };
+};
+
+const roundPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'round' }>, pitch: Figure): Omit<AskedPoint, 'name'> => {
+  const [steep, slant] = form.flanks.map((degrees) => degrees * RAD) as [number, number];
+  const [left, right] = request.loadFlank === 'left' ? [steep, slant] : [slant, steep];
+  const by = { source: form.source, from: [pitch] };
+  const nose =
+    own('nose-radius', 'radius of the nose', request.noseRadius) ??
+    found('nose-radius', 'radius of the nose', form.radius * pitch.value, `${form.radius} P`, by);
+  const depth =
+    own('depth', 'depth of the groove', request.depth) ??
+    found('depth', 'depth of the groove', form.depth * pitch.value, `${form.depth} P`, by);
+  const flat =
+    own('point-width', 'width of the point', request.pointWidth) ??
+    apply(
+      roundFlat,
+      { radius: nose, left: angle('left', left, form.source), right: angle('right', right, form.source) },
+      { key: 'point-width' },
+    );
+  return {
+    tool: { left, right, flat: flat.value, nose: nose.value },
+    depth: depth.value,
+    pitch,
+    pitchLine: depth.value - form.pitchLine * pitch.value,
+    figures: { depth, flat, nose },
+  };
+};
+
+const plainV = (request: ToolRequest, pitch: Figure | undefined): AskedPoint | Refused => {
+  const { includedAngle, depth } = request;
+  if (includedAngle === undefined)
+    return { finding: find('form-tool-incomplete', 'A v needs the angle between its flanks.', at('includedAngle')) };
+  if (depth === undefined) return { finding: find('form-tool-incomplete', 'A v needs its depth.', at('depth')) };
+  const half = (includedAngle / 2) * RAD;
+  const nose = asked('nose-radius', 'radius of the nose', request.noseRadius ?? 0);
+  const flat =
+    own('point-width', 'width of the point', request.pointWidth) ??
+    apply(roundFlat, { radius: nose, left: angle('left', half), right: angle('right', half) }, { key: 'point-width' });
+  return {
+    name: `v of ${includedAngle}°, ${depth} mm deep`,
+    tool: { left: half, right: half, flat: flat.value, nose: nose.value },
+    depth,
+    figures: { depth: asked('depth', 'depth of the groove', depth), flat, ...(nose.value > 0 ? { nose } : {}) },
+    ...(pitch === undefined ? {} : { pitch }),
+  };
+};

@@ -1,0 +1,223 @@
+/** The sizes a blank is measured by, and what its straight walls mean for the groove. Lengths in mm, angles in rad. */
+import type { Finding } from '../../finding/finding.ts';
+import { type Point, point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import { asked, found } from '../figures.ts';
+import type { ShapeSize } from '../shape.ts';
+import { find } from './findings.ts';
+import type { ToolMade, ToolRequest } from './form-tool.ts';
+import { belowAxis, blankDepth, onBlank, sideClearance } from './tool-correction.ts';
+import { edges } from './tool-profile.ts';
+
+const DEGREES = 180 / Math.PI;
+
+export const toolSizes = (request: ToolRequest, made: ToolMade, inside: number | undefined): readonly ShapeSize[] => {
+  const { point: asksFor, tool, reach } = made;
+  const { depth, pitchLine, figures, pitch } = asksFor;
+  const off = tool.flat === asksFor.tool.flat ? [] : [asked('back', 'what the walls stand back', request.clearance * request.share)];
+  const flat =
+    off.length === 0
+      ? figures.flat
+      : found('point-width', 'width of the point', tool.flat, 'F less what the flanks stand back', { from: [figures.flat, ...off] });
+  return [
+    angleSize(made),
+    {
+      figure: flat,
+      ...(tool.flat > 1e-9 ? { taking: { kind: 'distance', from: point(-tool.flat / 2, 0), to: point(tool.flat / 2, 0) } as const } : {}),
+    },
+    ...(figures.nose === undefined ? [] : [{ figure: figures.nose }]),
+    ...depthSizes(made),
+    ...(pitchLine === undefined || pitchLine <= tool.nose
+      ? []
+      : [
+          widthSize(made, pitchLine, 'width-at-pitch-line', 'width at the pitch line'),
+          {
+            figure: found(
+              'pitch-line',
+              'from the tip to the pitch line',
+              -placed(made, 0, pitchLine).y,
+              isCorrected(made) ? 'the depth of the pitch line on the blank' : 't - h/2',
+            ),
+            taking: down(made, pitchLine),
+          },
+        ]),
+    widthSize(made, depth, 'width-at-depth', 'width where the groove ends'),
+    ...(pitch === undefined ? [] : [{ figure: pitch }]),
+    ...clearanceSizes(made),
+    {
+      figure: found('reach', 'from the tip to the end of the flanks', -placed(made, 0, reach).y, 'where the flanks end'),
+      taking: { kind: 'distance', from: point(0, 0), to: placed(made, 0, reach) },
+    },
+    { figure: asked('shank-width', 'width of the shank', request.shankWidth) },
+    {
+      figure: asked('length', 'from the tip to the end', request.length),
+      taking: { kind: 'distance', from: point(0, 0), to: point(0, -request.length) },
+    },
+    ...(inside === undefined
+      ? []
+      : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
+  ];
+};
+
+const placed = ({ setting }: ToolMade, x: number, depth: number): Point => onBlank(point(x, -depth), setting);
+
+const isCorrected = ({ setting }: ToolMade): boolean => setting.tilt !== 0 || setting.rake !== 0;
+
+/** Between the flanks as drawn; a flank that rake has bent counts from the tip to the depth of the groove. */
+const angleSize = (made: ToolMade): ShapeSize => {
+  const { tool, point: asksFor } = made;
+  const low = -placed(made, 0, asksFor.depth).y;
+  const drawn = [tool.left, tool.right].reduce((sum, flank) => sum + Math.atan((Math.tan(flank) * asksFor.depth) / low), 0);
+  return {
+    figure: found(
+      'included-angle',
+      'angle between the flanks',
+      drawn * DEGREES,
+      isCorrected(made) ? 'of the blank, from the tip to its depth' : 'α₁ + α₂',
+      {
+        unit: '°',
+      },
+    ),
+  };
+};
+
+const depthSizes = (made: ToolMade): readonly ShapeSize[] => {
+  const { depth } = made.point.figures;
+  if (!isCorrected(made)) return [{ figure: depth, taking: down(made, made.point.depth) }];
+  const { tilt, rake, workRadius } = made.setting;
+  const figure = apply(
+    blankDepth,
+    {
+      depth,
+      workRadius: asked('work-radius', 'radius of the work at the root', workRadius),
+      tilt: asked('clearance-angle', 'clearance angle', tilt, 'rad'),
+      rake: asked('rake-angle', 'rake angle', rake, 'rad'),
+    },
+    { key: 'blank-depth', name: 'depth of the form on the blank' },
+  );
+  return [{ figure, taking: down(made, made.point.depth) }, { figure: depth }];
+};
+
+const down = (made: ToolMade, depth: number) => ({ kind: 'distance', from: point(0, 0), to: placed(made, 0, depth) }) as const;
+
+const widthSize = (made: ToolMade, depth: number, key: string, name: string): ShapeSize => {
+  const { left, right, width } = edges(made.tool, depth);
+  const from = placed(made, left, depth);
+  return {
+    figure: found(key, name, width, 'F + t (tan α₁ + tan α₂)'),
+    taking: { kind: 'distance', from, to: placed(made, right, depth) },
+  };
+};
+
+interface Beside {
+  readonly side: 'left' | 'right';
+  readonly flank: number;
+  /** By the tilt alone. */
+  readonly figure: Figure;
+  /** Less what the lead takes where this side goes ahead, rad. */
+  readonly least: number;
+}
+
+const besideFlanks = ({ setting, tool }: ToolMade, lead: number): readonly Beside[] => {
+  if (setting.tilt === 0) return [];
+  const tilt = asked('clearance-angle', 'clearance angle', setting.tilt, 'rad');
+  return (['left', 'right'] as const).map((side) => {
+    const flank = Math.max(0, tool[side]);
+    const figure = apply(
+      sideClearance,
+      { tilt, flank: asked('flank', 'flank angle', flank, 'rad') },
+      { key: `side-clearance-${side}`, name: `clearance beside the ${side} flank` },
+    );
+    return { side, flank, figure, least: Math.atan(Math.tan(figure.value / DEGREES) - Math.tan(lead) * Math.cos(flank)) };
+  });
+};
+
+const clearanceSizes = (made: ToolMade): readonly ShapeSize[] => besideFlanks(made, 0).map(({ figure }) => ({ figure }));
+
+/** Of the thread at its root, where it is steepest; 0 where that is not told. */
+const leadAngle = ({ minorDiameter, starts }: ToolRequest, { point: asksFor }: ToolMade): number =>
+  minorDiameter === undefined || asksFor.pitch === undefined ? 0 : Math.atan((starts * asksFor.pitch.value) / (Math.PI * minorDiameter));
+
+const field = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
+
+export const toolFindings = (request: ToolRequest, made: ToolMade): readonly Finding[] => [
+  frontClearance(request, made),
+  ...sidesThatRub(request, made),
+  ...skewed(request, made),
+  ...tooRound(request, made),
+];
+
+/** Common practice, no source: a tilt that most holders and steels stand. */
+const USUAL_TILT = 10;
+
+const frontClearance = (request: ToolRequest, made: ToolMade): Finding => {
+  const { clearanceAngle, rakeAngle } = request;
+  const top = rakeAngle === 0 ? 'ground level' : `ground to a rake of ${rakeAngle}°`;
+  const { depth, tool } = made.point;
+  if (isCorrected(made))
+    return find(
+      'form-tool-front-clearance',
+      `The profile is drawn for a blank tilted by ${clearanceAngle}° with its top ${top}, the tip at the height of the axis: the groove of ${depth.toFixed(3)} mm is ${(-placed(made, 0, depth).y).toFixed(3)} mm deep on the blank. Set up otherwise it cuts another form.`,
+      field(clearanceAngle === 0 ? 'rakeAngle' : 'clearanceAngle'),
+    );
+  const flank = Math.max(tool.left, tool.right);
+  const tilted = Math.atan(Math.tan(flank) * Math.cos(USUAL_TILT / DEGREES));
+  return find(
+    'form-tool-front-clearance',
+    flank > 0
+      ? `The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground. Tilted by ${USUAL_TILT}° it would cut a flank of ${(tilted * DEGREES).toFixed(2)}° for ${(flank * DEGREES).toFixed(2)}°.`
+      : 'The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground.',
+    {
+      ...field('clearanceAngle'),
+      remedy: 'Grind the clearance below the edge, or give the clearance angle of the tilted blank: the profile is corrected for it.',
+    },
+  );
+};
+
+/** Common practice, no source: below this a flank rubs and burns. */
+const LEAST_SIDE = 1 / DEGREES;
+
+const sidesThatRub = (request: ToolRequest, made: ToolMade): readonly Finding[] => {
+  const lead = leadAngle(request, made);
+  const worst = besideFlanks(made, lead).toSorted((a, b) => a.least - b.least)[0];
+  if (worst === undefined || worst.least >= LEAST_SIDE) return [];
+  const told = `A tilt of ${request.clearanceAngle}° leaves ${worst.figure.value.toFixed(2)}° of clearance beside a flank of ${(worst.flank * DEGREES).toFixed(1)}°`;
+  return [
+    find(
+      'form-tool-side-rubs',
+      lead > 0
+        ? `${told}, and the lead of the thread, ${(lead * DEGREES).toFixed(2)}° at the root, takes ${worst.least < 0 ? 'more than that' : `all but ${(worst.least * DEGREES).toFixed(2)}° of it`} on the side that goes ahead.`
+        : `${told}, before the lead of the thread takes its part.`,
+      {
+        ...field('clearanceAngle'),
+        remedy: 'Turn the tool in its holder by the lead angle, tilt it more, or grind the sides.',
+      },
+    ),
+  ];
+};
+
+/** With rake the edge leaves the plane through the axis, and a thread has gone on a little by there. */
+const skewed = (request: ToolRequest, made: ToolMade): readonly Finding[] => {
+  const { pitch, depth } = made.point;
+  if (made.setting.rake === 0 || pitch === undefined) return [];
+  const shift = ((request.starts * pitch.value) / (2 * Math.PI)) * Math.abs(belowAxis(depth, made.setting));
+  return [
+    find(
+      'form-tool-rake-skews',
+      `With a rake of ${request.rakeAngle}° the edge meets the crest of the thread ${(Math.abs(belowAxis(depth, made.setting)) * DEGREES).toFixed(2)}° off the axis: both flanks come out shifted to the same side by up to ${(shift * 1000).toFixed(0)} µm there. The profile is not corrected for that.`,
+      { ...field('rakeAngle'), remedy: 'No rake for threads that have to be true.' },
+    ),
+  ];
+};
+
+const tooRound = (request: ToolRequest, { point: asksFor }: ToolMade): readonly Finding[] =>
+  asksFor.mostNose === undefined || (request.noseRadius ?? 0) <= asksFor.mostNose + 1e-9
+    ? []
+    : [
+        find(
+          'form-tool-nose-round',
+          `The standard lets the root of this thread have R ${asksFor.mostNose} mm at most; the nose has R ${request.noseRadius} mm.`,
+          field('noseRadius'),
+        ),
+      ];
