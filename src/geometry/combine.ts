@@ -3,6 +3,7 @@
  * the inside changes across it, which the winding numbers on both sides tell; pieces that stay are followed round.
  */
 import { areaOf } from './area.ts';
+import { reverseChain } from './chain.ts';
 import { windingIn } from './contain.ts';
 import { type Contour, contour } from './contour.ts';
 import { reverse } from './cut.ts';
@@ -21,21 +22,35 @@ export type Combined =
 /**
  * What `isInside` says is inside, told by how often the contours of each group run round a place.
  *
- * @param within mm: what is this near is one place. 1e-6 suits drawings.
+ * @param within mm: what is this near is one place. 1e-6 suits drawings. Where contours graze each other by just that much, pieces
+ * and their sides can contradict each other: a tenth, ten times and a hundredth of it are tried then.
  */
-export const combine = (
-  groups: readonly (readonly Contour[])[],
-  isInside: (windings: readonly number[]) => boolean,
-  within: number,
-): Combined => {
-  const present = groups.filter((g) => g.length > 0);
-  if (present.length === 0) return { kind: 'combined', contours: [] };
+export const combine = (groups: readonly (readonly Contour[])[], isInside: IsInside, within: number): Combined => {
+  if (groups.every((g) => g.length === 0)) return { kind: 'combined', contours: [] };
+  let outcome = combinedWithin(groups, isInside, within);
+  for (const factor of [0.1, 10, 0.01]) {
+    if (outcome.kind === 'combined') break;
+    outcome = combinedWithin(groups, isInside, factor * within);
+  }
+  return outcome;
+};
+
+/** What lies inside any of the contours, whichever way round they run against each other: places wound round by none are outside. */
+export const united = (contours: readonly Contour[], within: number): Combined => combine([contours], ([w]) => w !== 0, within);
+
+/** The first without the second. */
+export const without = (contours: readonly Contour[], taken: readonly Contour[], within: number): Combined =>
+  combine([contours, taken], ([w, t]) => w !== 0 && t === 0, within);
+
+type IsInside = (windings: readonly number[]) => boolean;
+
+const combinedWithin = (groups: readonly (readonly Contour[])[], isInside: IsInside, within: number): Combined => {
   const lookups = groups.map((g) => (g.length === 0 ? undefined : lookupOfSegments(g.flatMap((c) => c.segments))));
   const { whole, pieces } = cutPieces(groups.flat(), within);
   const sideOf = (p: CutPiece | Contour): Side => sideHeld(middleOf(p), lookups, isInside, within);
   const kept = whole.flatMap((c) => {
     const side = sideOf(c);
-    return side === 'none' ? [] : [side === 'left' ? c : { ...c, segments: c.segments.map(reverse).reverse() }];
+    return side === 'none' ? [] : [side === 'left' ? c : reverseChain(c)];
   });
   const edges = pieces.flatMap((p): CutPiece[] => {
     const side = sideOf(p);
@@ -48,13 +63,6 @@ export const combine = (
   return { kind: 'combined', contours: [...kept, ...joined] };
 };
 
-/** What lies inside any of the contours, whichever way round they run against each other: places wound round by none are outside. */
-export const united = (contours: readonly Contour[], within: number): Combined => combine([contours], ([w]) => w !== 0, within);
-
-/** The first without the second. */
-export const without = (contours: readonly Contour[], taken: readonly Contour[], within: number): Combined =>
-  combine([contours, taken], ([w, t]) => w !== 0 && t === 0, within);
-
 type Side = 'left' | 'right' | 'none';
 
 const middleOf = (p: CutPiece | Contour): { readonly at: Point; readonly along: Point } => {
@@ -66,7 +74,7 @@ const middleOf = (p: CutPiece | Contour): { readonly at: Point; readonly along: 
 const sideHeld = (
   { at, along }: { readonly at: Point; readonly along: Point },
   lookups: readonly (Lookup | undefined)[],
-  isInside: (windings: readonly number[]) => boolean,
+  isInside: IsInside,
   within: number,
 ): Side => {
   const off = OFF * within;
