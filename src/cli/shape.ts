@@ -1,12 +1,13 @@
 /** `kerfwright shape`: a part by numbers, as a drawing with the sizes one would measure, or straight into the whole job. */
 import { resolve } from 'node:path';
 import { type Command, Option } from 'commander';
+import { lettersWith } from '../fonts/letters-on-disk.ts';
 import { parseValue } from '../job/parse.ts';
 import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/shape-drawing.ts';
 import { type ShapeForm, type ShapeKey, shapeForms } from '../job/shape-keys.ts';
 import { shapeText, wholeShapeJson } from '../job/shape-report.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
-import { BadInput, badInput, readFonts, writeFiles } from './files.ts';
+import { BadInput, badInput, writeFiles } from './files.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -45,7 +46,7 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
   const request = requestOf(form, given);
   const parsed = parseValue(shapeSchema, request, `kerfwright shape ${form.kind}`);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  const made = drawShape(parsed.value, { font: readFonts().plain });
+  const made = drawShape(parsed.value, { letters: lettersWith((path) => resolve(path)) });
   if (made.kind === 'refused') throw new BadInput(made.findings);
   const stem = given.name ?? form.kind;
   const unit = given.inch === true ? 'inch' : 'mm';

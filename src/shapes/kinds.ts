@@ -4,10 +4,11 @@ import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
 import { rack } from './gear/rack.ts';
 import { keywayHub } from './keyway/hub.ts';
+import { lettering } from './lettering/lettering.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
 
-export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
+export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket, lettering };
 
 export type KindName = keyof typeof KINDS;

@@ -1,0 +1,50 @@
+/** The letters that lettering is made with, where there is a disk: of the house's fonts, or of a file of the user's own. */
+import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { FACE_FILES, type FontAsked, type FontFound, isFace } from '../lettering/face-files.ts';
+import { LARGEST_FONT, readFont } from '../lettering/read-font.ts';
+import { fontFile } from './font-files.ts';
+
+/** Faces stay read: the same letters are asked for again and again. */
+const faces = new Map<string, FontFound>();
+
+/** Letters of the house's own fonts; a file of the user's own is refused: paths that come over a network reach no disk. */
+export const houseLetters = ({ face, font }: FontAsked): FontFound => {
+  if (font !== undefined)
+    return {
+      kind: 'none',
+      why: `The font file ${font.slice(0, 200)} is not read here: on the command line a font of your own can be named.`,
+    };
+  if (!isFace(face)) return { kind: 'none', why: `There is no font called ${face.slice(0, 80)}.` };
+  const found = faces.get(face) ?? readFont(fontFile(FACE_FILES[face]), FACE_FILES[face]);
+  faces.set(face, found);
+  return found;
+};
+
+/** The same, with font files of the user's own; `find` says where the file lies that is named. */
+export const lettersWith =
+  (find: (path: string) => string) =>
+  (asked: FontAsked): FontFound =>
+    asked.font === undefined ? houseLetters(asked) : ownFont(find(asked.font));
+
+const ownFont = (path: string): FontFound => {
+  try {
+    const file = openSync(path, 'r');
+    try {
+      const { size, isFile } = statusOf(file);
+      if (!isFile) return { kind: 'none', why: `${path} is no file.` };
+      if (size > LARGEST_FONT) return { kind: 'none', why: `${path} has ${size} bytes; fonts of up to ${LARGEST_FONT} are read.` };
+      return readFont(readFileSync(file), basename(path));
+    } finally {
+      closeSync(file);
+    }
+  } catch (error) {
+    const code = (error as { readonly code?: string }).code;
+    return { kind: 'none', why: `${path} cannot be read${code === 'ENOENT' ? ': there is no such file' : ''}.` };
+  }
+};
+
+const statusOf = (file: number): { readonly size: number; readonly isFile: boolean } => {
+  const status = fstatSync(file);
+  return { size: status.size, isFile: status.isFile() };
+};

@@ -1,0 +1,106 @@
+/** The bytes of a font -> its letters. A font may come from anywhere: whatever is wrong with it is said in a sentence, never thrown. */
+import { type Font, type Glyph as FontGlyph, parse } from 'opentype.js/dist/opentype.mjs';
+import type { FontFound, FoundGlyph, Typeface } from '../shapes/lettering/typeface.ts';
+import { outlinesOf } from './glyph-outlines.ts';
+
+/** Larger files are not read, bytes; fonts for half of the world's scripts stay below it. */
+export const LARGEST_FONT = 30_000_000;
+
+/** @param name what the font is called where it cannot be read: its file. */
+export const readFont = (bytes: Uint8Array, name: string): FontFound => {
+  if (bytes.length > LARGEST_FONT) return none(`${name} has ${bytes.length} bytes; fonts of up to ${LARGEST_FONT} are read.`);
+  const kind = kindOf(bytes);
+  if (kind !== 'readable') return none(`${name} ${kind}.`);
+  try {
+    return faceOf(parse(bytes.slice().buffer), name);
+  } catch {
+    return none(`${name} cannot be read as a font: it is damaged, or cut short.`);
+  }
+};
+
+const none = (why: string): FontFound => ({ kind: 'none', why });
+
+/** By the first four bytes; or what is to be said instead. */
+const kindOf = (bytes: Uint8Array): string => {
+  const tag = String.fromCharCode(...bytes.subarray(0, 4));
+  if (tag === '\0\x01\0\0' || tag === 'OTTO' || tag === 'true') return 'readable';
+  if (tag === 'wOFF' || tag === 'wOF2') return 'is a font packed for web pages: take the TrueType or OpenType file it was made of';
+  if (tag === 'ttcf') return 'is a collection of fonts: take one of them out of it';
+  return 'is no TrueType or OpenType font';
+};
+
+const faceOf = (font: Font, file: string): FontFound => {
+  const { unitsPerEm: em, ascender, descender } = font;
+  const line = ascender - descender + (font.tables.hhea?.lineGap ?? 0);
+  if (!(em > 0 && em <= 65_535) || !(line > 0)) return none(`${file} does not say how large its letters are.`);
+  const known = new Map<string, FoundGlyph>();
+  const glyphOf = (character: string): FoundGlyph => {
+    const found = known.get(character) ?? glyphIn(font, character);
+    known.set(character, found);
+    return found;
+  };
+  const capital = glyphOf('H');
+  const heights = capital.kind === 'glyph' ? capital.glyph.outlines.flatMap((o) => [o.from.y, ...o.steps.map((s) => s.to.y)]) : [];
+  const typeface: Typeface = {
+    name: nameOf(font) ?? file,
+    em,
+    line,
+    capitals: Math.max(0, ...heights),
+    glyphOf,
+    kerning: kerningOf(font),
+  };
+  return { kind: 'typeface', typeface };
+};
+
+const nameOf = (font: Font): string | undefined => {
+  const name = font.getEnglishName('fullName') ?? font.getEnglishName('fontFamily');
+  return typeof name === 'string' && name.trim() !== '' ? name.trim().slice(0, 80) : undefined;
+};
+
+const glyphIn = (font: Font, character: string): FoundGlyph => {
+  try {
+    const glyph = font.charToGlyph(character);
+    // Number 0 is the box that stands for what a font does not have.
+    if (!(glyph.index > 0)) return { kind: 'missing' };
+    const advance = advanceOf(glyph);
+    const outlines = outlinesOf(glyph.path.commands);
+    return advance === undefined || outlines.kind === 'unusable'
+      ? { kind: 'broken' }
+      : { kind: 'glyph', glyph: { advance, outlines: outlines.outlines } };
+  } catch {
+    return { kind: 'broken' };
+  }
+};
+
+const advanceOf = ({ advanceWidth = 0 }: FontGlyph): number | undefined =>
+  Number.isFinite(advanceWidth) && Math.abs(advanceWidth) < 1e6 ? advanceWidth : undefined;
+
+/** By the pairs that the font has for the script of the left letter, else for any, else by its old table of pairs. */
+const kerningOf = (font: Font): Typeface['kerning'] => {
+  const tables = new Map<string, readonly unknown[]>();
+  const tablesFor = (script: string): readonly unknown[] => {
+    const known = tables.get(script) ?? font.position.getKerningTables(script) ?? [];
+    tables.set(script, known);
+    return known;
+  };
+  return (left, right) => {
+    try {
+      const [a, b] = [font.charToGlyph(left).index, font.charToGlyph(right).index];
+      const own = tablesFor(scriptOf(left));
+      const value = own.length > 0 ? font.position.getKerningValue(own, a, b) : (font.kerningPairs[`${a},${b}`] ?? 0);
+      return Number.isFinite(value) && Math.abs(value) < font.unitsPerEm ? value : 0;
+    } catch {
+      // A pair that cannot be read is no reason to cut nothing.
+      return 0;
+    }
+  };
+};
+
+const SCRIPTS: readonly (readonly [RegExp, string])[] = [
+  [/\p{Script=Greek}/u, 'grek'],
+  [/\p{Script=Cyrillic}/u, 'cyrl'],
+  [/\p{Script=Armenian}/u, 'armn'],
+  [/\p{Script=Georgian}/u, 'geor'],
+];
+
+const scriptOf = (character: string): string => SCRIPTS.find(([is]) => is.test(character))?.[1] ?? 'latn';
