@@ -1,6 +1,8 @@
 /** In which file of the font package dejavu-fonts-ttf each cut lies that comes with the house. */
 import type { FaceName } from '../shapes/lettering/faces.ts';
 
+export { type FaceName, USUAL_FACE } from '../shapes/lettering/faces.ts';
+
 export type { FontAsked, FontFound } from '../shapes/lettering/typeface.ts';
 
 export const FACE_FILES: Readonly<Record<FaceName, string>> = {

@@ -9,7 +9,7 @@ import { type ShapeMeans, shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { refusedWith } from '../told.ts';
 import { type CutOuts, grown, openings, standing, startsOf } from './cut-outs.ts';
-import { FACES } from './faces.ts';
+import { FACES, USUAL_FACE } from './faces.ts';
 import { find } from './findings.ts';
 import { layOut, linesOf } from './lay-out.ts';
 import { drawLetters, type Letters, WITHIN } from './letters.ts';
@@ -24,7 +24,7 @@ const schema = z.strictObject({
     .enum(['capitals', 'em'])
     .default('capitals')
     .describe('What letterHeight measures: a capital as H, or the em, which is about 1.4 times as high'),
-  face: z.enum(FACES).default('sans-bold').describe('Cut of the font that comes with the house (DejaVu)'),
+  face: z.enum(FACES).default(USUAL_FACE).describe('Cut of the font that comes with the house (DejaVu)'),
   font: z
     .string()
     .min(1)
