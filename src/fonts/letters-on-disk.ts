@@ -1,15 +1,24 @@
 /** The letters that lettering is made with, where there is a disk: of the house's fonts, or of a file of the user's own. */
 import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { FACE_FILES, type FontAsked, type FontFound, isFace } from '../lettering/face-files.ts';
+import { FACE_FILES, isFace } from '../lettering/face-files.ts';
+import { type FontAsked, type FontFound, type LetterMaker, makeLettering } from '../lettering/make.ts';
 import { LARGEST_FONT, readFont } from '../lettering/read-font.ts';
 import { fontFile } from './font-files.ts';
 
 /** Faces stay read: the same letters are asked for again and again. */
 const faces = new Map<string, FontFound>();
 
-/** Letters of the house's own fonts; a file of the user's own is refused: paths that come over a network reach no disk. */
-export const houseLetters = ({ face, font }: FontAsked): FontFound => {
+/** With the house's own fonts; a file of the user's own is refused: paths that come over a network reach no disk. */
+export const houseLetters: LetterMaker = (request) => makeLettering(request, houseFont);
+
+/** With the house's fonts and files of the user's own; `find` says where the file lies that is named. */
+export const lettersWith =
+  (find: (path: string) => string): LetterMaker =>
+  (request) =>
+    makeLettering(request, (asked) => (asked.font === undefined ? houseFont(asked) : ownFont(find(asked.font))));
+
+const houseFont = ({ face, font }: FontAsked): FontFound => {
   if (font !== undefined)
     return {
       kind: 'none',
@@ -20,12 +29,6 @@ export const houseLetters = ({ face, font }: FontAsked): FontFound => {
   faces.set(face, found);
   return found;
 };
-
-/** The same, with font files of the user's own; `find` says where the file lies that is named. */
-export const lettersWith =
-  (find: (path: string) => string) =>
-  (asked: FontAsked): FontFound =>
-    asked.font === undefined ? houseLetters(asked) : ownFont(find(asked.font));
 
 const ownFont = (path: string): FontFound => {
   try {

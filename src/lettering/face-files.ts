@@ -3,8 +3,6 @@ import type { FaceName } from '../shapes/lettering/faces.ts';
 
 export { type FaceName, USUAL_FACE } from '../shapes/lettering/faces.ts';
 
-export type { FontAsked, FontFound } from '../shapes/lettering/typeface.ts';
-
 export const FACE_FILES: Readonly<Record<FaceName, string>> = {
   sans: 'DejaVuSans.ttf',
   'sans-bold': 'DejaVuSans-Bold.ttf',

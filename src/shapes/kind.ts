@@ -1,12 +1,12 @@
 /** One kind of shape as the rest of the house sees it: its word, its numbers and how it is made. */
 import type { z } from 'zod';
-import type { FontAsked, FontFound } from './lettering/typeface.ts';
+import type { LetteringRequest } from './lettering/request.ts';
 import type { MadeShape } from './shape.ts';
 
 /** What a shape may need besides its numbers; read by whoever has a disk or a network. */
 export interface ShapeMeans {
-  /** Finds and reads a font, for lettering. */
-  readonly letters?: (asked: FontAsked) => FontFound;
+  /** Makes lettering, whose fonts and geometry only those load who are asked for a text. */
+  readonly letters?: (request: LetteringRequest) => MadeShape;
 }
 
 export interface ShapeKind<S extends z.ZodObject = z.ZodObject> {

@@ -8,7 +8,8 @@ import mono from 'dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf?url';
 import monoBold from 'dejavu-fonts-ttf/ttf/DejaVuSansMono-Bold.ttf?url';
 import serif from 'dejavu-fonts-ttf/ttf/DejaVuSerif.ttf?url';
 import serifBold from 'dejavu-fonts-ttf/ttf/DejaVuSerif-Bold.ttf?url';
-import { type FaceName, type FontAsked, type FontFound, isFace, USUAL_FACE } from '../../lettering/face-files.ts';
+import { type FaceName, isFace, USUAL_FACE } from '../../lettering/face-files.ts';
+import { type FontFound, type LetterMaker, makeLettering } from '../../lettering/make.ts';
 import { readFont } from '../../lettering/read-font.ts';
 
 /** Where the page finds the fonts it brings along. */
@@ -26,19 +27,20 @@ const ADDRESSES: Readonly<Record<FaceName, string>> = {
 /** Fonts stay read while the page is open. */
 const read = new Map<string, FontFound>();
 
-/** The letters for a shape as it is asked for; whatever is wrong with the font is told by the shape. */
-export const lettersFor = async (shape: Readonly<Record<string, unknown>>): Promise<(asked: FontAsked) => FontFound> => {
-  const { face = USUAL_FACE, font } = shape;
+/** How lettering is made for a shape as it is asked for; whatever is wrong with the font is told by the shape. */
+export const lettersFor = async (shape: Readonly<Record<string, unknown>>): Promise<LetterMaker> => {
+  const found = await fontFor(shape);
+  return (request) => makeLettering(request, () => found);
+};
+
+const fontFor = async ({ face = USUAL_FACE, font }: Readonly<Record<string, unknown>>): Promise<FontFound> => {
   if (font !== undefined)
-    return () => ({
-      kind: 'none',
-      why: 'Font files of your own are read on the command line only; here there are the fonts that come along.',
-    });
-  if (typeof face !== 'string' || !isFace(face)) return () => ({ kind: 'none', why: 'There is no such font.' });
+    return { kind: 'none', why: 'Font files of your own are read on the command line only; here there are the fonts that come along.' };
+  if (typeof face !== 'string' || !isFace(face)) return { kind: 'none', why: 'There is no such font.' };
   const found = read.get(face) ?? (await fetched(face));
   // What did not come may come the next time.
   if (found.kind === 'typeface') read.set(face, found);
-  return () => found;
+  return found;
 };
 
 const fetched = async (face: FaceName): Promise<FontFound> => {

@@ -9,9 +9,9 @@ import { millimetres } from '../told.ts';
 import type { CutOuts } from './cut-outs.ts';
 import { find } from './findings.ts';
 import type { MissingCharacter } from './lay-out.ts';
-import type { LetteringRequest } from './lettering.ts';
 import type { Letters } from './letters.ts';
 import { type Gap, narrowOf } from './measures.ts';
+import type { LetteringRequest } from './request.ts';
 import type { Typeface } from './typeface.ts';
 
 export const lettersReport = (
