@@ -8,13 +8,14 @@ export type Outlines = { readonly kind: 'outlines'; readonly outlines: readonly 
 /** Steps of one character at most: ornaments have some hundreds. */
 const MOST_STEPS = 10_000;
 
-export const outlinesOf = (commands: readonly Command[]): Outlines => {
+/** @param em units of the font in an em. */
+export const outlinesOf = (commands: readonly Command[], em: number): Outlines => {
   if (commands.length > MOST_STEPS) return { kind: 'unusable' };
   const outlines: { from: Point; steps: GlyphStep[] }[] = [];
   for (const c of commands) {
     if (c.type === 'Z') continue;
     const numbers = [c.x, c.y, ...(c.type === 'Q' || c.type === 'C' ? [c.x1, c.y1] : []), ...(c.type === 'C' ? [c.x2, c.y2] : [])];
-    if (!numbers.every((n) => Number.isFinite(n) && Math.abs(n as number) < FARTHEST)) return { kind: 'unusable' };
+    if (!numbers.every((n) => Number.isFinite(n) && Math.abs(n as number) < FARTHEST * em)) return { kind: 'unusable' };
     const to = { x: c.x!, y: c.y! };
     if (c.type === 'M') outlines.push({ from: to, steps: [] });
     else outlines.at(-1)?.steps.push(stepOf(c, to));
@@ -22,8 +23,8 @@ export const outlinesOf = (commands: readonly Command[]): Outlines => {
   return { kind: 'outlines', outlines: outlines.filter((o) => o.steps.length > 0) };
 };
 
-/** Units of the font: outlines hold 16 bits a number, moved parts a little more. */
-const FARTHEST = 1e6;
+/** In ems from the pen: what is farther is no letter. */
+const FARTHEST = 50;
 
 const stepOf = (c: Command, to: Point): GlyphStep => {
   if (c.type === 'L') return { kind: 'line', to };

@@ -1,6 +1,7 @@
 /** The bytes of a font -> its letters. A font may come from anywhere: whatever is wrong with it is said in a sentence, never thrown. */
 import { type Font, type Glyph as FontGlyph, parse } from 'opentype.js/dist/opentype.mjs';
 import type { FontFound, FoundGlyph, Typeface } from '../shapes/lettering/typeface.ts';
+import { fontTables } from './font-tables.ts';
 import { outlinesOf } from './glyph-outlines.ts';
 
 /** Larger files are not read, bytes; fonts for half of the world's scripts stay below it. */
@@ -9,30 +10,21 @@ export const LARGEST_FONT = 30_000_000;
 /** @param name what the font is called where it cannot be read: its file. */
 export const readFont = (bytes: Uint8Array, name: string): FontFound => {
   if (bytes.length > LARGEST_FONT) return none(`${name} has ${bytes.length} bytes; fonts of up to ${LARGEST_FONT} are read.`);
-  const kind = kindOf(bytes);
-  if (kind !== 'readable') return none(`${name} ${kind}.`);
+  const tables = fontTables(bytes, name);
+  if (tables.kind === 'none') return tables;
   try {
-    return faceOf(parse(bytes.slice().buffer), name);
+    return faceOf(parse(tables.file), name);
   } catch {
-    return none(`${name} cannot be read as a font: it is damaged, or cut short.`);
+    return none(`${name} cannot be read as a font: tables are missing, or contradict each other.`);
   }
 };
 
 const none = (why: string): FontFound => ({ kind: 'none', why });
 
-/** By the first four bytes; or what is to be said instead. */
-const kindOf = (bytes: Uint8Array): string => {
-  const tag = String.fromCharCode(...bytes.subarray(0, 4));
-  if (tag === '\0\x01\0\0' || tag === 'OTTO' || tag === 'true') return 'readable';
-  if (tag === 'wOFF' || tag === 'wOF2') return 'is a font packed for web pages: take the TrueType or OpenType file it was made of';
-  if (tag === 'ttcf') return 'is a collection of fonts: take one of them out of it';
-  return 'is no TrueType or OpenType font';
-};
-
 const faceOf = (font: Font, file: string): FontFound => {
   const { unitsPerEm: em, ascender, descender } = font;
   const line = ascender - descender + (font.tables.hhea?.lineGap ?? 0);
-  if (!(em > 0 && em <= 65_535) || !(line > 0)) return none(`${file} does not say how large its letters are.`);
+  if (!(em >= 16 && em <= 16_384) || !(line > 0)) return none(`${file} does not say how large its letters are.`);
   const known = new Map<string, FoundGlyph>();
   const glyphOf = (character: string): FoundGlyph => {
     const found = known.get(character) ?? glyphIn(font, character);
@@ -45,7 +37,8 @@ const faceOf = (font: Font, file: string): FontFound => {
     name: nameOf(font) ?? file,
     em,
     line,
-    capitals: Math.max(0, ...heights),
+    // Less than that is a mark that stands for a missing letter.
+    capitals: Math.max(0, ...heights) > em / 50 ? Math.max(...heights) : 0,
     glyphOf,
     kerning: kerningOf(font),
   };
@@ -62,8 +55,8 @@ const glyphIn = (font: Font, character: string): FoundGlyph => {
     const glyph = font.charToGlyph(character);
     // Number 0 is the box that stands for what a font does not have.
     if (!(glyph.index > 0)) return { kind: 'missing' };
-    const advance = advanceOf(glyph);
-    const outlines = outlinesOf(glyph.path.commands);
+    const advance = advanceOf(glyph, font.unitsPerEm);
+    const outlines = outlinesOf(glyph.path.commands, font.unitsPerEm);
     return advance === undefined || outlines.kind === 'unusable'
       ? { kind: 'broken' }
       : { kind: 'glyph', glyph: { advance, outlines: outlines.outlines } };
@@ -72,8 +65,8 @@ const glyphIn = (font: Font, character: string): FoundGlyph => {
   }
 };
 
-const advanceOf = ({ advanceWidth = 0 }: FontGlyph): number | undefined =>
-  Number.isFinite(advanceWidth) && Math.abs(advanceWidth) < 1e6 ? advanceWidth : undefined;
+const advanceOf = ({ advanceWidth = 0 }: FontGlyph, em: number): number | undefined =>
+  Number.isFinite(advanceWidth) && Math.abs(advanceWidth) < 50 * em ? advanceWidth : undefined;
 
 /** By the pairs that the font has for the script of the left letter, else for any, else by its old table of pairs. */
 const kerningOf = (font: Font): Typeface['kerning'] => {

@@ -1,9 +1,11 @@
 /** Bridges that tie the middles of letters to the plate: bars, straight through the letter on two opposite sides of each middle. */
 import { boundsOfChain } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
-import { contains, regionContains } from '../../geometry/contain.ts';
+import { windingIn } from '../../geometry/contain.ts';
 import { type Contour, contour, type Region } from '../../geometry/contour.ts';
 import { intersect } from '../../geometry/intersect.ts';
+import { type Lookup, lookupOf, lookupOfSegments, segmentsNear } from '../../geometry/lookup.ts';
+import { boundsOf } from '../../geometry/measure.ts';
 import { roomiestPoint } from '../../geometry/roomiest.ts';
 import { line, type Point } from '../../geometry/segment.ts';
 
@@ -22,15 +24,16 @@ export interface Bars {
 }
 
 /** The bars of one letter, whose holes are its middles. */
-export const barsOf = (letter: Region, wish: BridgeWish): Bars => {
+export const barsOf = (region: Region, wish: BridgeWish): Bars => {
+  const letter = { ink: lookupOfSegments([region.outer, ...region.holes].flatMap((c) => c.segments)), holes: region.holes.map(lookupOf) };
   const joined = new Set<string>();
   const bars: Contour[] = [];
   const covered: Point[] = [];
   letter.holes.forEach((hole, i) => {
-    const middle = middleOf(hole);
+    const middle = middleOf(region.holes[i]!);
     if (middle.room < wish.width / 2) covered.push(middle.at);
     for (const bar of chosen(letter, hole, middle.at, wish)) {
-      const into = letter.holes.findIndex((h, k) => k !== i && contains(h, bar.end, 0) === 'inside');
+      const into = letter.holes.findIndex((h, k) => k !== i && windingIn(h, bar.end) !== 0);
       // Two middles need no more than one bar between them.
       if (into >= 0 && joined.has(`${into} ${i}`)) continue;
       joined.add(`${i} ${into}`);
@@ -39,6 +42,12 @@ export const barsOf = (letter: Region, wish: BridgeWish): Bars => {
   });
   return { bars, covered };
 };
+
+/** A region wound round once by its contours together, and its holes. */
+interface Letter {
+  readonly ink: Lookup;
+  readonly holes: readonly Lookup[];
+}
 
 const middleOf = (hole: Contour): { readonly at: Point; readonly room: number } => {
   const { minX, maxX } = boundsOfChain(hole);
@@ -53,7 +62,7 @@ interface Bar {
   readonly cost: number;
 }
 
-const chosen = (letter: Region, hole: Contour, middle: Point, { width, way }: BridgeWish): readonly Bar[] => {
+const chosen = (letter: Letter, hole: Lookup, middle: Point, { width, way }: BridgeWish): readonly Bar[] => {
   const pairs = (way === 'shortest' ? (['upright', 'level'] as const) : [way]).map((axis) =>
     ([1, -1] as const).flatMap((side) => cheapest(letter, hole, middle, { width, axis, side })),
   );
@@ -69,12 +78,12 @@ interface Course {
 }
 
 /** Where the bar leaves the middle is chosen so that it crosses little of the letter and stays near the roomiest place. */
-const cheapest = (letter: Region, hole: Contour, middle: Point, course: Course): readonly Bar[] => {
-  const { minX, minY, maxX, maxY } = boundsOfChain(hole);
+const cheapest = (letter: Letter, hole: Lookup, middle: Point, course: Course): readonly Bar[] => {
+  const { minX, minY, maxX, maxY } = hole.bounds;
   const [low, high] = course.axis === 'upright' ? [minX, maxX] : [minY, maxY];
   const [along, across] = course.axis === 'upright' ? [middle.y, middle.x] : [middle.x, middle.y];
   const tries = SHARES.map((share) => low + course.width / 2 + share * (high - low - course.width)).filter((a) =>
-    [-0.5, 0, 0.5].every((part) => contains(hole, placed(course, along, a + part * course.width), 0) === 'inside'),
+    [-0.5, 0, 0.5].every((part) => windingIn(hole, placed(course, along, a + part * course.width)) !== 0),
   );
   const bars = [across, ...tries].flatMap((a) => barAt(letter, along, a, Math.abs(a - across), course));
   return bars.length === 0 ? [] : [bars.reduce((best, b) => (b.cost < best.cost ? b : best))];
@@ -87,8 +96,8 @@ const SHARES = Array.from({ length: 9 }, (_, i) => i / 8);
 const placed = ({ axis }: Course, along: number, across: number): Point =>
   axis === 'upright' ? { x: across, y: along } : { x: along, y: across };
 
-const barAt = (letter: Region, start: number, across: number, aside: number, course: Course): readonly Bar[] => {
-  const runs = LINES.map((part) => inkAlong(letter, start, across + part * course.width, course));
+const barAt = ({ ink }: Letter, start: number, across: number, aside: number, course: Course): readonly Bar[] => {
+  const runs = LINES.map((part) => inkAlong(ink, start, across + part * course.width, course));
   const far = (a: number, b: number): number => (course.side * a > course.side * b ? a : b);
   const firsts = runs.flatMap((run) => run.slice(0, 1));
   if (firsts.length === 0) return [];
@@ -116,23 +125,22 @@ const LINES = [-0.5, -0.25, 0, 0.25, 0.5];
 const ASIDE = 0.5;
 
 /** Stretches of a straight way from the middle of a letter outwards that lie in the letter, in the order in which they come. */
-const inkAlong = (
-  letter: Region,
-  start: number,
-  across: number,
-  course: Course,
-): readonly { readonly from: number; readonly to: number }[] => {
-  const { minX, minY, maxX, maxY } = boundsOfChain(letter.outer);
+const inkAlong = (ink: Lookup, start: number, across: number, course: Course): readonly Run[] => {
+  const { minX, minY, maxX, maxY } = ink.bounds;
   const out = course.axis === 'upright' ? [minY, maxY] : [minX, maxX];
   const last = course.side > 0 ? out[1]! + course.width : out[0]! - course.width;
   const way = line(placed(course, start, across), placed(course, last, across));
-  const cuts = [letter.outer, ...letter.holes]
-    .flatMap((c) => c.segments)
-    .flatMap((s) => intersect(way, s, 1e-7))
+  const cuts = segmentsNear(ink, boundsOf(way), 1e-6)
+    .flatMap((i) => intersect(way, ink.segments[i]!, 1e-7))
     .flatMap((m) => (m.kind === 'overlap' ? m.first : [m.first]));
   const at = [...new Set([0, ...cuts, 1])].sort((p, q) => p - q).map((share) => start + (last - start) * share);
   return at.slice(1).flatMap((to, i) => {
     const from = at[i]!;
-    return regionContains(letter, placed(course, (from + to) / 2, across), 0) === 'inside' ? [{ from, to }] : [];
+    return windingIn(ink, placed(course, (from + to) / 2, across)) > 0 ? [{ from, to }] : [];
   });
 };
+
+interface Run {
+  readonly from: number;
+  readonly to: number;
+}

@@ -23,20 +23,27 @@ export interface Letters {
   readonly origin: Point;
 }
 
-/** `empty`: nothing but spaces. `unusable`: an outline that cannot be drawn, with its character. */
+/** `empty`: nothing but spaces. `too many`: more segments than are worth waiting for. `unusable`: an outline that cannot be drawn, with its character. */
 export type DrawnLetters =
   | ({ readonly kind: 'letters' } & Letters)
   | { readonly kind: 'empty' }
+  | { readonly kind: 'too many' }
   | { readonly kind: 'unusable'; readonly characters: string };
+
+/** Two hundred letters of usual size and fit have twenty thousand. */
+export const MOST_SEGMENTS = 60_000;
 
 /** @param tolerance mm, from the curves of the font to the arcs. */
 export const drawLetters = (glyphs: readonly PlacedGlyph[], scale: number, tolerance: number): DrawnLetters => {
   const models = new Map<string, Model>();
   const marks: Mark[] = [];
+  let count = 0;
   for (const g of glyphs) {
     const model = models.get(g.character) ?? modelOf(g, scale, tolerance);
     if (model.kind === 'unusable') return { kind: 'unusable', characters: g.character };
     models.set(g.character, model);
+    count += model.contours.reduce((sum, c) => sum + c.segments.length, 0);
+    if (count > MOST_SEGMENTS) return { kind: 'too many' };
     if (model.contours.length > 0) marks.push(markAt(g, model));
   }
   if (marks.length === 0) return { kind: 'empty' };

@@ -9,7 +9,7 @@ import { refusedWith } from '../told.ts';
 import { type CutOuts, grown, openings, standing, startsOf } from './cut-outs.ts';
 import { find } from './findings.ts';
 import { layOut, linesOf } from './lay-out.ts';
-import { drawLetters, type Letters, WITHIN } from './letters.ts';
+import { drawLetters, type Letters, MOST_SEGMENTS, WITHIN } from './letters.ts';
 import { lettersReport, missingLetters, nothingLeft, unshaped } from './report.ts';
 import type { LetteringRequest } from './request.ts';
 import type { FontAsked, FontFound, Typeface } from './typeface.ts';
@@ -27,6 +27,7 @@ export const makeLettering = (request: LetteringRequest, fonts: (asked: FontAske
   if (laid.kind === 'broken') return refusedWith(unusable(laid.characters, typeface));
   const drawn = drawLetters(laid.glyphs, scale, request.fit - 2 * WITHIN);
   if (drawn.kind === 'empty') return refusedWith(find('text-without-letters', 'The text has nothing but spaces: nothing is cut.', AT_TEXT));
+  if (drawn.kind === 'too many') return refusedWith(tooFine(request));
   if (drawn.kind === 'unusable') return refusedWith(unusable(drawn.characters, typeface));
   const size = grown(drawn.contours, (request.metal === 'inside' ? -1 : 1) * standBack(request));
   if (size.kind === 'nothing left') return refusedWith(nothingLeft(request));
@@ -51,6 +52,12 @@ const faceOf = ({ face, font, heightOf }: LetteringRequest, fonts: (asked: FontA
     );
   return found;
 };
+
+const tooFine = ({ fit }: LetteringRequest): Finding =>
+  find('letters-too-fine', `The text comes to more than ${MOST_SEGMENTS} lines and arcs where curves are met within ${fit * 1000} µm.`, {
+    place: { kind: 'field', path: 'fit' },
+    remedy: 'Let curves be met less closely, or cut the text in parts.',
+  });
 
 const unusable = (characters: string, typeface: Typeface): Finding =>
   find('font-unusable', `The outlines of ${characters} in ${typeface.name} contradict themselves and cannot be cut.`, AT_TEXT);

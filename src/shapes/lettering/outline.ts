@@ -56,18 +56,25 @@ const drawStep = (from: Point, step: GlyphStep, to: Point, place: (p: Point) => 
 /** mm: shorter than this is no step. */
 const NOTHING = 1e-7;
 
-/** A Bézier curve of any degree by the corners of its control polygon, over 0 to 1. */
+/** A Bézier curve of the second or third degree by the corners of its control polygon, over 0 to 1; its ends are those corners exactly. */
 export const bezier = (corners: readonly Point[]): FitCurve => {
-  const slopes = corners.slice(1).map((p, i) => ({ x: p.x - corners[i]!.x, y: p.y - corners[i]!.y }));
-  return { start: 0, end: 1, pointAt: (t) => between(corners, t), tangentAt: (t) => between(slopes, t) };
+  const [from, to] = [corners[0]!, corners.at(-1)!];
+  const inner = polynomial(corners);
+  const slope = polynomial(corners.slice(1).map((p, i) => ({ x: p.x - corners[i]!.x, y: p.y - corners[i]!.y })));
+  return { start: 0, end: 1, pointAt: (t) => (t === 0 ? from : t === 1 ? to : inner(t)), tangentAt: slope };
 };
 
-/** De Casteljau's way: halfway points of halfway points, at the share t in place of a half. */
-const between = (corners: readonly Point[], t: number): Point => {
-  if (t === 0) return corners[0]!;
-  if (t === 1) return corners.at(-1)!;
-  let level = corners;
-  while (level.length > 1)
-    level = level.slice(1).map((p, i) => ({ x: level[i]!.x + (p.x - level[i]!.x) * t, y: level[i]!.y + (p.y - level[i]!.y) * t }));
-  return level[0]!;
+/** Bernstein's form, written out, since a fit asks it some ten thousand times for each letter. */
+const polynomial = (corners: readonly Point[]): ((t: number) => Point) => {
+  const [a, b, c, d] = corners as [Point, Point, Point | undefined, Point | undefined];
+  return (t) => {
+    const s = 1 - t;
+    if (c === undefined) return { x: s * a.x + t * b.x, y: s * a.y + t * b.y };
+    if (d === undefined) {
+      const [p, q, r] = [s * s, 2 * s * t, t * t];
+      return { x: p * a.x + q * b.x + r * c.x, y: p * a.y + q * b.y + r * c.y };
+    }
+    const [p, q, r, u] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+    return { x: p * a.x + q * b.x + r * c.x + u * d.x, y: p * a.y + q * b.y + r * c.y + u * d.y };
+  };
 };
