@@ -1,5 +1,5 @@
 /** `kerfwright shape`: a part by numbers, as a drawing with the sizes one would measure, or straight into the whole job. */
-import { resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import { type Command, Option } from 'commander';
 import { lettersWith } from '../fonts/letters-on-disk.ts';
 import { parseValue } from '../job/parse.ts';
@@ -55,7 +55,7 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
     [`${stem}.dxf`]: shapeDxf(made.shape, unit),
     [`${stem}.svg`]: shapeSvg(made.shape, unit),
     [`${stem}.sizes.txt`]: `${shapeText(made.shape, unit)}\n`,
-    [`${stem}.job.json`]: `${JSON.stringify(fields, null, 2)}\n`,
+    [`${stem}.job.json`]: `${JSON.stringify(movedTo(given.out, fields), null, 2)}\n`,
   };
   if (given.answer === true)
     return answerRun(
@@ -73,6 +73,12 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
     );
   return 0;
 };
+
+/** A job file names a font by where it lies from the job file, and the command line by where it lies from here. */
+const movedTo = (folder: string | undefined, { shape }: { readonly shape: Readonly<Record<string, unknown>> }): object =>
+  typeof shape['font'] === 'string' && folder !== undefined
+    ? { shape: { ...shape, font: relative(folder, shape['font']).replaceAll('\\', '/') } }
+    : { shape };
 
 const requestOf = ({ kind, keys }: ShapeForm, given: Given): Record<string, unknown> => {
   const request: Record<string, unknown> = { kind };
