@@ -1,5 +1,5 @@
 /** The letters that lettering is made with, where there is a disk: of the house's fonts, or of a file of the user's own. */
-import { closeSync, fstatSync, openSync, readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { basename } from 'node:path';
 import { FACE_FILES, isFace } from '../lettering/face-files.ts';
 import { type FontAsked, type FontFound, type LetterMaker, makeLettering } from '../lettering/make.ts';
@@ -32,22 +32,18 @@ const houseFont = ({ face, font }: FontAsked): FontFound => {
 
 const ownFont = (path: string): FontFound => {
   try {
-    const file = openSync(path, 'r');
-    try {
-      const { size, isFile } = statusOf(file);
-      if (!isFile) return { kind: 'none', why: `${path} is no file.` };
-      if (size > LARGEST_FONT) return { kind: 'none', why: `${path} has ${size} bytes; fonts of up to ${LARGEST_FONT} are read.` };
-      return readFont(readFileSync(file), basename(path));
-    } finally {
-      closeSync(file);
-    }
+    // Looked at before it is opened: a pipe would be waited for.
+    const { size, isFile } = statOf(path);
+    if (!isFile) return { kind: 'none', why: `${path} is no file.` };
+    if (size > LARGEST_FONT) return { kind: 'none', why: `${path} has ${size} bytes; fonts of up to ${LARGEST_FONT} are read.` };
+    return readFont(readFileSync(path), basename(path));
   } catch (error) {
     const code = (error as { readonly code?: string }).code;
     return { kind: 'none', why: `${path} cannot be read${code === 'ENOENT' ? ': there is no such file' : ''}.` };
   }
 };
 
-const statusOf = (file: number): { readonly size: number; readonly isFile: boolean } => {
-  const status = fstatSync(file);
+const statOf = (path: string): { readonly size: number; readonly isFile: boolean } => {
+  const status = statSync(path);
   return { size: status.size, isFile: status.isFile() };
 };

@@ -146,7 +146,7 @@ describe('letters as openings', () => {
     const shape = made({ text: 'OAB' });
     expect(shape.outlines).toHaveLength(3);
     expect(shape.findings.map((f) => f.code)).toEqual(['letter-islands-fall']);
-    expect(shape.findings[0]!.sentence).toContain('4 middles');
+    expect(shape.findings[0]!.sentence).toContain('4 of them');
     expect(codes({ text: 'LE' })).toEqual([]);
   });
 

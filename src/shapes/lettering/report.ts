@@ -93,7 +93,7 @@ const islandFindings = ({ bridge, letterHeight }: LetteringRequest, { fallen, un
     : [
         find(
           'letter-islands-fall',
-          `The middles of letters are islands: ${middles(fallen.length)} come loose when the letters are cut out, and only the outlines around them are drawn.`,
+          `${fallen.length === 1 ? 'The middle of a letter is an island: it comes' : `The middles of letters are islands: ${fallen.length} of them come`} loose when the outline is cut, and only the outline around is drawn.`,
           {
             ...field('bridge'),
             remedy: `Give bridges to the plate: bridge ${Math.max(0.3, Math.round(letterHeight) / 15).toFixed(1)} mm.`,
