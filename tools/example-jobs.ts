@@ -1,8 +1,9 @@
 /** The example jobs, run as a user would run them, and all that comes out as text to hold against what was accepted. */
 import { readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { readBytes, readFonts, readText } from '../src/cli/files.ts';
+import { readBytes, readText } from '../src/cli/files.ts';
 import { jobRun, shopAt } from '../src/cli/inputs.ts';
+import { paperFonts } from '../src/fonts/font-files.ts';
 import { nestSchema } from '../src/job/nest-file.ts';
 import { nestFiles, nestText, runNest } from '../src/job/nesting.ts';
 import { goldenFiles } from '../src/job/papers.ts';
@@ -29,7 +30,7 @@ export const stemOf = (job: string): string => basename(job).replace(/\.(job|nes
 /** The accepted files of a job by name: answer, program, set-up, pictures, and the papers as text. */
 export const runExample = (job: string): Promise<Readonly<Record<string, string>>> => {
   const run = jobRun(job, {}, '2026-11-25');
-  return goldenFiles(runJob(run), { ...run, stem: stemOf(job), fonts: readFonts() });
+  return goldenFiles(runJob(run), { ...run, stem: stemOf(job), fonts: paperFonts() });
 };
 
 /** The accepted files of a nest by name: what is printed, plate as picture and drawing, and the job that cuts it. */

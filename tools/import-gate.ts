@@ -43,6 +43,12 @@ export const ROOMS: readonly Room[] = [
     packages: ['zod'],
     why: 'numbers in, contours and sizes out; it knows neither wires nor programs',
   },
+  {
+    folder: 'src/lettering',
+    may: [...SHAPES, 'src/shapes'],
+    packages: ['opentype.js'],
+    why: 'it alone knows how fonts are read; what is made of letters is for shapes',
+  },
   { folder: 'src/physics', may: GROUND, packages: ['zod'], why: 'heights and lengths come in as numbers' },
   {
     folder: 'src/plan/nest',
@@ -79,15 +85,21 @@ export const ROOMS: readonly Room[] = [
   { folder: 'src/documents', may: RESULTS, packages: ['pdfkit'], why: 'it lays out results and computes none' },
   { folder: 'src/job', may: [...RESULTS, 'src/geometry/offset', 'src/documents'], packages: ['zod'], why: 'the one place that runs a job' },
   {
+    folder: 'src/fonts',
+    may: ['src/lettering', ...GROUND],
+    packages: ['dejavu-fonts-ttf', 'node'],
+    why: 'it finds fonts on a disk and hands them on',
+  },
+  {
     folder: 'src/cli',
-    may: ['src/job', ...GROUND],
-    packages: ['commander', 'dejavu-fonts-ttf', 'node'],
+    may: ['src/job', 'src/fonts', ...GROUND],
+    packages: ['commander', 'node'],
     why: 'no formula and no geometry: it asks the core and prints',
   },
   { folder: 'src/server/message', may: GROUND, packages: ['zod'], why: 'what page and server say to each other, nothing more' },
   {
     folder: 'src/server',
-    may: ['src/server/message', 'src/job', ...GROUND],
+    may: ['src/server/message', 'src/job', 'src/fonts', ...GROUND],
     packages: [
       'node',
       'zod',
@@ -98,13 +110,12 @@ export const ROOMS: readonly Room[] = [
       '@fastify/rate-limit',
       '@fastify/swagger',
       'fastify-type-provider-zod',
-      'dejavu-fonts-ttf',
     ],
     why: 'no formula and no geometry: it keeps, serves and asks the core',
   },
   {
     folder: 'src/app',
-    may: ['src/job', 'src/documents', 'src/geometry', 'src/shapes', 'src/server/message', ...GROUND],
+    may: ['src/job', 'src/documents', 'src/geometry', 'src/shapes', 'src/lettering', 'src/server/message', ...GROUND],
     packages: [
       'dejavu-fonts-ttf',
       'react',

@@ -1,10 +1,11 @@
 /** `kerfwright answer`: the whole job, from drawing to papers. */
 import { basename, extname } from 'node:path';
+import { paperFonts } from '../fonts/font-files.ts';
 import type { Answer } from '../job/answer.ts';
 import { answerJson } from '../job/answer-json.ts';
 import { answerText, jobFiles } from '../job/papers.ts';
 import { type JobRun, runJob } from '../job/run.ts';
-import { BadInput, readFonts, writeFiles } from './files.ts';
+import { BadInput, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -32,7 +33,7 @@ export const answerRun = async (
   const ran = runJob({ ...run, progress: out.progress.tell });
   if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
   const written =
-    options.out === undefined ? [] : writeFiles(options.out, { ...also, ...(await jobFiles(ran, { ...run, stem, fonts: readFonts() })) });
+    options.out === undefined ? [] : writeFiles(options.out, { ...also, ...(await jobFiles(ran, { ...run, stem, fonts: paperFonts() })) });
   return say(ran.answer, run, options, written, out);
 };
 

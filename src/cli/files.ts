@@ -1,6 +1,5 @@
 /** Files in and out. A file that cannot be read is bad input with a sentence, never a stack trace. */
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { Finding } from '../finding/finding.ts';
 
@@ -62,11 +61,4 @@ const makeFolder = (folder: string): void => {
   const parent = dirname(folder);
   if (parent !== folder) makeFolder(parent);
   mkdirSync(folder);
-};
-
-/** The fonts of the papers, from the package that ships them. */
-export const readFonts = (): { plain: Uint8Array; bold: Uint8Array; mono: Uint8Array } => {
-  const folder = join(dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')), 'ttf');
-  const font = (name: string): Uint8Array => readFileSync(join(folder, name));
-  return { plain: font('DejaVuSans.ttf'), bold: font('DejaVuSans-Bold.ttf'), mono: font('DejaVuSansMono.ttf') };
 };

@@ -1,5 +1,6 @@
 /** Puts a job together from a job file or a drawing, the options, the shop and the dialect. */
 import { basename, dirname, extname, resolve } from 'node:path';
+import { lettersWith } from '../fonts/letters-on-disk.ts';
 import { type Dialect, readDialectFile, standardDialect } from '../job/dialects.ts';
 import { houseShop } from '../job/house-shop.ts';
 import { type Job, jobSchema } from '../job/job.ts';
@@ -8,7 +9,7 @@ import type { JobRun } from '../job/run.ts';
 import { withShape } from '../job/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
 import { parseLength } from '../quantity/length.ts';
-import { BadInput, badInput, readBytes, readFonts, readText } from './files.ts';
+import { BadInput, badInput, readBytes, readText } from './files.ts';
 
 /** Options of `answer` as typed; each overrules the job file. */
 export interface AnswerOptions {
@@ -57,7 +58,7 @@ export const runWith = (
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
   const shop = shopAt(shopPath);
   const drawn = job.shape === undefined && job.drawing !== undefined;
-  return shaped({
+  const run = {
     job,
     said: parsed.said,
     drawing: drawn ? readBytes(beside(job.drawing as string)) : new Uint8Array(),
@@ -65,12 +66,13 @@ export const runWith = (
     shop,
     dialect: dialectFor(job, options, shop, shopPath, beside),
     day: job.date ?? today,
-  });
+  };
+  return shaped(run, beside);
 };
 
 /** With its shape drawn, where the job is by numbers. */
-const shaped = (run: JobRun): JobRun => {
-  const made = withShape(run, () => ({ font: readFonts().plain }));
+const shaped = (run: JobRun, beside: (path: string) => string): JobRun => {
+  const made = withShape(run, () => ({ letters: lettersWith(beside) }));
   if (made.kind === 'bad') throw new BadInput(made.findings);
   return made.run;
 };

@@ -1,12 +1,13 @@
 /** `kerfwright shape`: a part by numbers, as a drawing with the sizes one would measure, or straight into the whole job. */
-import { resolve } from 'node:path';
+import { relative, resolve } from 'node:path';
 import { type Command, Option } from 'commander';
+import { lettersWith } from '../fonts/letters-on-disk.ts';
 import { parseValue } from '../job/parse.ts';
 import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/shape-drawing.ts';
 import { type ShapeForm, type ShapeKey, shapeForms } from '../job/shape-keys.ts';
 import { shapeText, wholeShapeJson } from '../job/shape-report.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
-import { BadInput, badInput, readFonts, writeFiles } from './files.ts';
+import { BadInput, badInput, writeFiles } from './files.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -45,7 +46,7 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
   const request = requestOf(form, given);
   const parsed = parseValue(shapeSchema, request, `kerfwright shape ${form.kind}`);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  const made = drawShape(parsed.value, { font: readFonts().plain });
+  const made = drawShape(parsed.value, { letters: lettersWith((path) => resolve(path)) });
   if (made.kind === 'refused') throw new BadInput(made.findings);
   const stem = given.name ?? form.kind;
   const unit = given.inch === true ? 'inch' : 'mm';
@@ -54,7 +55,7 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
     [`${stem}.dxf`]: shapeDxf(made.shape, unit),
     [`${stem}.svg`]: shapeSvg(made.shape, unit),
     [`${stem}.sizes.txt`]: `${shapeText(made.shape, unit)}\n`,
-    [`${stem}.job.json`]: `${JSON.stringify(fields, null, 2)}\n`,
+    [`${stem}.job.json`]: `${JSON.stringify(movedTo(given.out, fields), null, 2)}\n`,
   };
   if (given.answer === true)
     return answerRun(
@@ -72,6 +73,12 @@ const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> =>
     );
   return 0;
 };
+
+/** A job file names a font by where it lies from the job file, and the command line by where it lies from here. */
+const movedTo = (folder: string | undefined, { shape }: { readonly shape: Readonly<Record<string, unknown>> }): object =>
+  typeof shape['font'] === 'string' && folder !== undefined
+    ? { shape: { ...shape, font: relative(folder, shape['font']).replaceAll('\\', '/') } }
+    : { shape };
 
 const requestOf = ({ kind, keys }: ShapeForm, given: Given): Record<string, unknown> => {
   const request: Record<string, unknown> = { kind };

@@ -1,6 +1,6 @@
 /** Papers are laid out from facts, set as PDF with the same bytes each time, and say what applies to the job. */
 import { describe, expect, it } from 'vitest';
-import { readFonts } from '../cli/files.ts';
+import { paperFonts } from '../fonts/font-files.ts';
 import { contour, path } from '../geometry/contour.ts';
 import { circle, line, point } from '../geometry/segment.ts';
 import { column, type Paper } from './paper.ts';
@@ -43,7 +43,7 @@ const paper: Paper = {
 
 describe('a paper', () => {
   it('gives the same PDF bytes for the same content, on as many pages as its tables need', async () => {
-    const fonts = readFonts();
+    const fonts = paperFonts();
     const [one, two] = await Promise.all([paperPdf(paper, fonts, '2026-11-25'), paperPdf(paper, fonts, '2026-11-25')]);
     expect(one).toEqual(two);
     const text = new TextDecoder('latin1').decode(one);

@@ -29,12 +29,13 @@ export type Narrowest =
  * gap; sharp corners count as ends of the pieces that face each other.
  *
  * @param across look across the inside, or across the outside: between the sides of a slot cut into the shape.
+ * @param most mm: wider gaps are not looked for, which saves most of the work where a narrow one is known.
  */
-export const narrowestGap = (contour: Contour, across: 'inside' | 'outside' = 'inside'): Narrowest => {
+export const narrowestGap = (contour: Contour, across: 'inside' | 'outside' = 'inside', most = Number.POSITIVE_INFINITY): Narrowest => {
   const side: Side = (insideOf(contour) === 'left') === (across === 'inside') ? 'left' : 'right';
   const lookup = lookupOf(contour);
   const b = boundsOfChain(contour);
-  let reach = Math.min(b.maxX - b.minX, b.maxY - b.minY) * (1 + 1e-9);
+  let reach = Math.min(most, Math.min(b.maxX - b.minX, b.maxY - b.minY) * (1 + 1e-9));
   let best: Narrowest = { kind: 'no gap' };
   contour.segments.forEach((segment, i) => {
     for (const j of segmentsNear(lookup, boundsOf(segment), reach)) {

@@ -1,11 +1,12 @@
 /** One kind of shape as the rest of the house sees it: its word, its numbers and how it is made. */
 import type { z } from 'zod';
+import type { LetteringRequest } from './lettering/request.ts';
 import type { MadeShape } from './shape.ts';
 
 /** What a shape may need besides its numbers; read by whoever has a disk or a network. */
 export interface ShapeMeans {
-  /** Bytes of an open TrueType or OpenType font, for lettering. */
-  readonly font?: Uint8Array;
+  /** Makes lettering, whose fonts and geometry only those load who are asked for a text. */
+  readonly letters?: (request: LetteringRequest) => MadeShape;
 }
 
 export interface ShapeKind<S extends z.ZodObject = z.ZodObject> {

@@ -6,6 +6,7 @@ import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
 import { rack } from './gear/rack.ts';
 import { keywayHub } from './keyway/hub.ts';
+import { lettering } from './lettering/lettering.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
 import { spline } from './spline/spline.ts';
@@ -23,6 +24,7 @@ export const KINDS = {
   'cycloid-rotor': cycloidRotor,
   spiral,
   'form-tool': formTool,
+  lettering,
 };
 
 export type KindName = keyof typeof KINDS;

@@ -44,6 +44,33 @@ describe('a part by numbers', () => {
     await page.context().close();
   });
 
+  it('that is a text gets its font when it is asked for, not before', async () => {
+    const { page, errors } = await server.open('/jobs');
+    const fetched: string[] = [];
+    page.on('request', (r) => {
+      if (r.url().endsWith('.ttf')) fetched.push(r.url());
+    });
+    const begin = async (title: string): Promise<string> => {
+      await page.goto(`${server.address}/jobs`);
+      await page.getByText('A part by numbers').click();
+      await page.getByRole('button', { name: title, exact: true }).click();
+      await page.waitForURL(/\/job\//);
+      return answered(page);
+    };
+    await begin('Slot or rectangle');
+    expect(fetched).toEqual([]);
+    expect(await begin('Lettering')).toMatch(/^Yes\./);
+    expect(fetched).toHaveLength(1);
+    await numberOf(page, 'text').fill('GO\\nON');
+    await numberOf(page, 'text').press('Enter');
+    await page.locator('.shape h3', { hasText: '‘GO / ON’ in DejaVu Sans Bold' }).waitFor();
+    await numberOf(page, 'font').fill('my.ttf');
+    await numberOf(page, 'font').press('Enter');
+    await page.locator('.answer', { hasText: 'read on the command line only' }).waitFor();
+    expect(errors).toEqual([]);
+    await page.context().close();
+  });
+
   it('that cannot be is refused at its number, and mended there', async () => {
     const { page } = await server.open('/jobs');
     await page.getByText('A part by numbers').click();

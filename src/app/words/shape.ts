@@ -2,6 +2,8 @@
 /** Names of keys that do not read well as they are written. */
 const NAMES: Readonly<Record<string, string>> = {
   fit: 'Arcs fitted within',
+  font: 'Font file',
+  heightOf: 'Height is that of',
   share: 'Share of the clearance',
 };
 

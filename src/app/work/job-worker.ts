@@ -35,8 +35,8 @@ export type Corrected =
 export interface JobWorker {
   /** The drawing of all runs that follow; what was remembered of another one is forgotten. */
   open(drawing: DrawingFile): void;
-  /** Runs the job; stages that did not change since the last run are not run again. */
-  run(question: Question, tell: Tell): Sheet;
+  /** Runs the job; stages that did not change since the last run are not run again. A text first waits for its font. */
+  run(question: Question, tell: Tell): Sheet | Promise<Sheet>;
   /** All below speak of the last run. */
   why(key: string): WhyTree | undefined;
   whatIfs(): Comparison;

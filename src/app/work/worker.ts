@@ -12,7 +12,7 @@ import { paperOf } from '../../job/papers-of.ts';
 import { proofText } from '../../job/proof-report.ts';
 import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
-import { shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
+import { type ShapeMeans, shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
 import { toldOnce } from '../../job/told-once.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
@@ -30,10 +30,17 @@ let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
 };
 let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
 
-const run = (question: Question, tell: Tell): Sheet => {
+/** Lettering alone needs a font and what can read it; nobody else waits for them. */
+const run = (question: Question, tell: Tell): Sheet | Promise<Sheet> => {
+  const shape = question.input['shape'] as Readonly<Record<string, unknown>> | undefined;
+  if (shape?.['kind'] !== 'lettering') return runWith(question, tell, {});
+  return import('./letters.ts').then(async ({ lettersFor }) => runWith(question, tell, { letters: await lettersFor(shape) }));
+};
+
+const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {
   const start = performance.now();
   const { drawing, memory } = opened;
-  const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell });
+  const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell }, () => means);
   if (asked.kind === 'bad') {
     last = undefined;
     const line = asked.findings[0]?.sentence ?? '';

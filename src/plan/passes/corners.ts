@@ -67,7 +67,7 @@ const cornerOf = (wanted: Contour, run: Run, fillet: Arc, sense: number): Rounde
   let at: Point | undefined;
   let left = -1;
   let sharpest = Infinity;
-  let swallowed = false;
+  let away = 0;
   const seen = (p: Point): void => {
     const beyond = distanceBetween(p, fillet.centre) - fillet.radius;
     if (beyond > left) [left, at] = [beyond, p];
@@ -78,15 +78,23 @@ const cornerOf = (wanted: Contour, run: Run, fillet: Arc, sense: number): Rounde
     const turn = turnOf(here, next) * sense;
     seen(here.to);
     if (turn > NOISE) sharpest = 0;
-    if (turn < -NOISE) swallowed = true;
+    if (turn < -NOISE) away -= turn;
     if (n === 0 || here.kind === 'line') continue;
     seen(pointAt(here, 0.5));
     if (here.sweep * sense > 0) sharpest = Math.min(sharpest, here.radius);
-    else if (-here.sweep * sense > NOISE) swallowed = true;
+    else if (-here.sweep * sense > NOISE) away -= here.sweep * sense;
   }
   if (at === undefined || sharpest >= fillet.radius) return undefined;
+  // Beside a sharp corner a wall may well bend away a little: that alone is no nook, as long as no more is left than a corner leaves.
+  const plain = fillet.radius * (1 / Math.cos(Math.min(Math.abs(fillet.sweep), HARDLY_OPEN) / 2) - 1);
+  const swallowed = away > BENT_AWAY || (away > 0 && left > 1.5 * plain + 0.005);
   return { at, wanted: sharpest, radius: fillet.radius, left: Math.max(0, left), swallowed };
 };
+
+/** rad: a contour that turns away by more than this before it comes back has a nook, 20 degrees. */
+const BENT_AWAY = Math.PI / 9;
+/** rad: corners more acute leave no more, 150 degrees of turn. */
+const HARDLY_OPEN = (Math.PI * 5) / 6;
 
 const turnOf = (before: Segment, after: Segment): number => {
   const u = endDirection(before);

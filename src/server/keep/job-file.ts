@@ -1,9 +1,9 @@
 /** The text of a job file -> what a job is brought in with, but for the drawing it asks for; a part by numbers is drawn here. */
 import { basename, extname } from 'node:path';
+import { houseLetters } from '../../fonts/letters-on-disk.ts';
 import { jobSchema } from '../../job/job.ts';
 import { parseFile } from '../../job/parse.ts';
 import { drawShape, type ShapeRequest, shapeDxf, shapeFile } from '../../job/shape-drawing.ts';
-import { letters } from '../letters.ts';
 import { mustBePlain } from '../plain.ts';
 import { notValid } from '../refusal.ts';
 import type { NewJob } from './jobs.ts';
@@ -35,7 +35,7 @@ export const jobFileOf = (text: string, fileName: string): JobFile => {
 };
 
 const drawnOf = (request: ShapeRequest, fileName: string): Pick<NewJob, 'drawing' | 'drawingName'> => {
-  const made = drawShape(request, { font: letters() });
+  const made = drawShape(request, { letters: houseLetters });
   if (made.kind === 'refused') throw notValid(`The shape in ${fileName} cannot be made.`, made.findings);
   return { drawingName: shapeFile(request), drawing: new TextEncoder().encode(shapeDxf(made.shape, 'mm')) };
 };

@@ -1,9 +1,9 @@
 /** Runs a job as it is saved and gives every file it is handed out as, by the name the address has for it. */
 import type { Finding } from '../../finding/finding.ts';
+import { houseLetters } from '../../fonts/letters-on-disk.ts';
 import { type AskedJob, askedRun } from '../../job/asked-run.ts';
 import { jobFiles } from '../../job/papers.ts';
 import { type Ran, runJob } from '../../job/run.ts';
-import { letters } from '../letters.ts';
 import { nameOf } from './names.ts';
 
 export type PaperFonts = Parameters<typeof jobFiles>[1]['fonts'];
@@ -26,7 +26,7 @@ export type Made =
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 export const makeFiles = async (question: PaperQuestion, fonts: PaperFonts): Promise<Made> => {
-  const asked = askedRun(question, {}, () => ({ font: letters() }));
+  const asked = askedRun(question, {}, () => ({ letters: houseLetters }));
   if (asked.kind === 'bad') return asked;
   const ran = runJob(asked.run);
   const files = await jobFiles(ran, { ...asked.run, stem: question.stem, fonts });

@@ -1,0 +1,54 @@
+/** What lettering is made with in the page: the parser and one font. This file, and what it imports, is loaded only once a text is asked for. */
+
+import sans from 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf?url';
+import sansBold from 'dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf?url';
+import condensed from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed.ttf?url';
+import condensedBold from 'dejavu-fonts-ttf/ttf/DejaVuSansCondensed-Bold.ttf?url';
+import mono from 'dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf?url';
+import monoBold from 'dejavu-fonts-ttf/ttf/DejaVuSansMono-Bold.ttf?url';
+import serif from 'dejavu-fonts-ttf/ttf/DejaVuSerif.ttf?url';
+import serifBold from 'dejavu-fonts-ttf/ttf/DejaVuSerif-Bold.ttf?url';
+import { type FaceName, isFace, USUAL_FACE } from '../../lettering/face-files.ts';
+import { type FontFound, type LetterMaker, makeLettering } from '../../lettering/make.ts';
+import { readFont } from '../../lettering/read-font.ts';
+
+/** Where the page finds the fonts it brings along. */
+const ADDRESSES: Readonly<Record<FaceName, string>> = {
+  sans,
+  'sans-bold': sansBold,
+  condensed,
+  'condensed-bold': condensedBold,
+  serif,
+  'serif-bold': serifBold,
+  mono,
+  'mono-bold': monoBold,
+};
+
+/** Fonts stay read while the page is open. */
+const read = new Map<string, FontFound>();
+
+/** How lettering is made for a shape as it is asked for; whatever is wrong with the font is told by the shape. */
+export const lettersFor = async (shape: Readonly<Record<string, unknown>>): Promise<LetterMaker> => {
+  const found = await fontFor(shape);
+  return (request) => makeLettering(request, () => found);
+};
+
+const fontFor = async ({ face = USUAL_FACE, font }: Readonly<Record<string, unknown>>): Promise<FontFound> => {
+  if (font !== undefined)
+    return { kind: 'none', why: 'Font files of your own are read on the command line only; here there are the fonts that come along.' };
+  if (typeof face !== 'string' || !isFace(face)) return { kind: 'none', why: 'There is no such font.' };
+  const found = read.get(face) ?? (await fetched(face));
+  // What did not come may come the next time.
+  if (found.kind === 'typeface') read.set(face, found);
+  return found;
+};
+
+const fetched = async (face: FaceName): Promise<FontFound> => {
+  try {
+    const answer = await fetch(ADDRESSES[face]);
+    if (answer.ok) return readFont(new Uint8Array(await answer.arrayBuffer()), face);
+    return { kind: 'none', why: `The font did not come from the server: it answered ${answer.status}.` };
+  } catch {
+    return { kind: 'none', why: 'The font did not come from the server: it does not answer.' };
+  }
+};

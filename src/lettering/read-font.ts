@@ -1,0 +1,99 @@
+/** The bytes of a font -> its letters. A font may come from anywhere: whatever is wrong with it is said in a sentence, never thrown. */
+import { type Font, type Glyph as FontGlyph, parse } from 'opentype.js/dist/opentype.mjs';
+import type { FontFound, FoundGlyph, Typeface } from '../shapes/lettering/typeface.ts';
+import { fontTables } from './font-tables.ts';
+import { outlinesOf } from './glyph-outlines.ts';
+
+/** Larger files are not read, bytes; fonts for half of the world's scripts stay below it. */
+export const LARGEST_FONT = 30_000_000;
+
+/** @param name what the font is called where it cannot be read: its file. */
+export const readFont = (bytes: Uint8Array, name: string): FontFound => {
+  if (bytes.length > LARGEST_FONT) return none(`${name} has ${bytes.length} bytes; fonts of up to ${LARGEST_FONT} are read.`);
+  const tables = fontTables(bytes, name);
+  if (tables.kind === 'none') return tables;
+  try {
+    return faceOf(parse(tables.file), name);
+  } catch {
+    return none(`${name} cannot be read as a font: tables are missing, or contradict each other.`);
+  }
+};
+
+const none = (why: string): FontFound => ({ kind: 'none', why });
+
+const faceOf = (font: Font, file: string): FontFound => {
+  const { unitsPerEm: em, ascender, descender } = font;
+  const line = ascender - descender + (font.tables.hhea?.lineGap ?? 0);
+  if (!(em >= 16 && em <= 16_384) || !(line > 0)) return none(`${file} does not say how large its letters are.`);
+  const known = new Map<string, FoundGlyph>();
+  const glyphOf = (character: string): FoundGlyph => {
+    const found = known.get(character) ?? glyphIn(font, character);
+    known.set(character, found);
+    return found;
+  };
+  const capital = glyphOf('H');
+  const heights = capital.kind === 'glyph' ? capital.glyph.outlines.flatMap((o) => [o.from.y, ...o.steps.map((s) => s.to.y)]) : [];
+  const typeface: Typeface = {
+    name: nameOf(font) ?? file,
+    em,
+    line,
+    // Less than that is a mark that stands for a missing letter.
+    capitals: Math.max(0, ...heights) > em / 50 ? Math.max(...heights) : 0,
+    glyphOf,
+    kerning: kerningOf(font),
+  };
+  return { kind: 'typeface', typeface };
+};
+
+const nameOf = (font: Font): string | undefined => {
+  const name = font.getEnglishName('fullName') ?? font.getEnglishName('fontFamily');
+  return typeof name === 'string' && name.trim() !== '' ? name.trim().slice(0, 80) : undefined;
+};
+
+const glyphIn = (font: Font, character: string): FoundGlyph => {
+  try {
+    const glyph = font.charToGlyph(character);
+    // Number 0 is the box that stands for what a font does not have.
+    if (!(glyph.index > 0)) return { kind: 'missing' };
+    const advance = advanceOf(glyph, font.unitsPerEm);
+    const outlines = outlinesOf(glyph.path.commands, font.unitsPerEm);
+    return advance === undefined || outlines.kind === 'unusable'
+      ? { kind: 'broken' }
+      : { kind: 'glyph', glyph: { advance, outlines: outlines.outlines } };
+  } catch {
+    return { kind: 'broken' };
+  }
+};
+
+const advanceOf = ({ advanceWidth = 0 }: FontGlyph, em: number): number | undefined =>
+  Number.isFinite(advanceWidth) && Math.abs(advanceWidth) < 50 * em ? advanceWidth : undefined;
+
+/** By the pairs that the font has for the script of the left letter, else for any, else by its old table of pairs. */
+const kerningOf = (font: Font): Typeface['kerning'] => {
+  const tables = new Map<string, readonly unknown[]>();
+  const tablesFor = (script: string): readonly unknown[] => {
+    const known = tables.get(script) ?? font.position.getKerningTables(script) ?? [];
+    tables.set(script, known);
+    return known;
+  };
+  return (left, right) => {
+    try {
+      const [a, b] = [font.charToGlyph(left).index, font.charToGlyph(right).index];
+      const own = tablesFor(scriptOf(left));
+      const value = own.length > 0 ? font.position.getKerningValue(own, a, b) : (font.kerningPairs[`${a},${b}`] ?? 0);
+      return Number.isFinite(value) && Math.abs(value) < font.unitsPerEm ? value : 0;
+    } catch {
+      // A pair that cannot be read is no reason to cut nothing.
+      return 0;
+    }
+  };
+};
+
+const SCRIPTS: readonly (readonly [RegExp, string])[] = [
+  [/\p{Script=Greek}/u, 'grek'],
+  [/\p{Script=Cyrillic}/u, 'cyrl'],
+  [/\p{Script=Armenian}/u, 'armn'],
+  [/\p{Script=Georgian}/u, 'geor'],
+];
+
+const scriptOf = (character: string): string => SCRIPTS.find(([is]) => is.test(character))?.[1] ?? 'latn';

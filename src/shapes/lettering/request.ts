@@ -1,0 +1,47 @@
+/** What may be asked of lettering. */
+import { z } from 'zod';
+import { commonKeys } from '../common-keys.ts';
+import { FACES, USUAL_FACE } from './faces.ts';
+
+export const letteringSchema = z.strictObject({
+  kind: z.literal('lettering'),
+  text: z.string().min(1).max(300).describe('What is to be read; a new line begins at a line break, or where \\n is typed'),
+  letterHeight: z.number().min(0.5).max(1000).describe('Height of the letters, mm: of capitals, or of the em, see heightOf'),
+  heightOf: z
+    .enum(['capitals', 'em'])
+    .default('capitals')
+    .describe('What letterHeight measures: a capital as H, or the em, which is about 1.4 times as high'),
+  face: z.enum(FACES).default(USUAL_FACE).describe('Cut of the font that comes with the house (DejaVu)'),
+  font: z
+    .string()
+    .min(1)
+    .max(1000)
+    .optional()
+    .describe('A TrueType or OpenType font file of your own in place of face; found beside the job file, on the command line only'),
+  spacing: z
+    .number()
+    .min(-200)
+    .max(200)
+    .default(0)
+    .describe('Added between letters beyond what the font gives, mm; below 0 they come closer'),
+  kerning: z.boolean().default(true).describe('Move pairs such as AV together as the font says'),
+  lineSpacing: z.number().positive().max(5000).optional().describe('From line to line, mm; as the font means it when left out'),
+  align: z.enum(['left', 'middle', 'right']).default('left').describe('Where lines of different length stand against each other'),
+  metal: z
+    .enum(['outside', 'inside'])
+    .default('outside')
+    .describe('outside: letters are openings in a plate; inside: every letter is a piece'),
+  bridge: z
+    .number()
+    .min(0)
+    .max(100)
+    .default(0)
+    .describe('Width of the bridges that tie the middles of letters to the plate where letters are openings, mm; 0: the middles fall out'),
+  bridgeWay: z
+    .enum(['upright', 'level', 'shortest'])
+    .default('upright')
+    .describe('Bridges run up and down, to both sides, or where they cross less of the letter'),
+  ...commonKeys,
+});
+
+export type LetteringRequest = z.output<typeof letteringSchema>;
