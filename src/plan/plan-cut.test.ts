@@ -194,6 +194,11 @@ describe('webs and slugs', () => {
       loop('L3', rectangle(20.2, 10, 10, 10), 1, 'L1'),
     ];
     expect(codes(questionFor(thin))).toContain('cuts-too-close');
+    // Metal that comes to a point in an opening is no web; a fin between two of its lobes is one.
+    const pointed = polygon([0, 0], [40, 0], [40, 30], [24, 30], [20, 10], [16, 30], [0, 30]);
+    expect(codes(opening(pointed))).not.toContain('cuts-too-close');
+    const slitted = polygon([0, 0], [40, 0], [40, 30], [20.2, 30], [20.2, 10], [20, 10], [20, 30], [0, 30]);
+    expect(codes(opening(slitted))).toContain('cuts-too-close');
     expect(codes({ ...opening(disc(10, 10, 2.2)), core: { L2: 'slug' } })).toContain('slug-tiny');
     expect(codes(questionFor([loop('L1', rectangle(0, 0, 300, 200))], { height: 120 }))).toContain('slug-heavy');
   });

@@ -39,7 +39,7 @@ export const wallsBetween = (a: Contour, b: Contour, below: number): readonly Th
   const across = (segment: Segment, share: number): NarrowPlace | undefined => {
     const p = pointAt(segment, share);
     const { at, distance } = nearestIn(other, p);
-    return distance < below ? { at: midpoint(p, at), width: distance } : undefined;
+    return distance < below ? { at: midpoint(p, at), sides: [p, at], width: distance } : undefined;
   };
   return runsAlong(a, across, (s) => segmentsNear(other, boundsOf(s), below).length > 0);
 };

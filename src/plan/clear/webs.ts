@@ -4,6 +4,8 @@ import type { Finding } from '../../finding/finding.ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import { closestBetweenChains } from '../../geometry/closest.ts';
 import type { Contour } from '../../geometry/contour.ts';
+import { lookupOf, nearestIn } from '../../geometry/lookup.ts';
+import { lengthOf } from '../../geometry/measure.ts';
 import { midpoint, type Point } from '../../geometry/segment.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept.ts';
@@ -21,12 +23,32 @@ export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], 
   ...pairsNear(cut, 2 * limits.reach).flatMap(([a, b]) => between(cut[a]!, cut[b]!, limits)),
 ];
 
+/** Two sides whose way round the end between them is no longer than so many times the width make a sharp tip of the metal, not a web: a wedge of 15° or more. */
+const TIP = 8;
+
 /** Metal that stays, between two stretches of one contour. */
 const ownWeb = (shape: Shape, { kerf }: WebLimits): Finding[] => {
   const { loop, kept } = shape.first.loop;
-  const place = narrowestPlace(loop.contour, kept === 'die' ? 'punch' : 'die', kerf);
+  const wayBetween = waysAlong(loop.contour);
+  const place = narrowestPlace(loop.contour, kept === 'die' ? 'punch' : 'die', kerf, ({ sides, width }) => wayBetween(sides) > TIP * width);
   if (place === undefined) return [];
   return [tooThin(`Within ${shapeName(shape)}`, loop.id, place.at, place.width, kerf)];
+};
+
+/** Length of contour between two places on it, the shorter way round, mm. */
+const waysAlong = (contour: Contour): ((places: readonly [Point, Point]) => number) => {
+  const lookup = lookupOf(contour);
+  const before: number[] = [0];
+  for (const segment of contour.segments) before.push(before.at(-1)! + lengthOf(segment));
+  const whole = before.at(-1)!;
+  const along = (p: Point): number => {
+    const { segment, share } = nearestIn(lookup, p);
+    return before[segment]! + share * lengthOf(contour.segments[segment]!);
+  };
+  return ([a, b]) => {
+    const way = Math.abs(along(a) - along(b));
+    return Math.min(way, whole - way);
+  };
 };
 
 const tooThin = (where: string, loop: string, at: Point, width: number, kerf: number): Finding =>

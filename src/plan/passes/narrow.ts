@@ -9,6 +9,8 @@ import { touchingDisc } from '../start/touching-disc.ts';
 
 export interface NarrowPlace {
   readonly at: Point;
+  /** Where the disc touches the two sides. */
+  readonly sides: readonly [Point, Point];
   /** mm between the two sides. */
   readonly width: number;
 }
@@ -19,15 +21,20 @@ const FACING = 0.9;
 /**
  * The narrowest place between two walls that face each other on the given side of a counter-clockwise contour.
  *
- * @param most mm: wider places are not looked for.
+ * @param most mm: wider places are not looked for. @param counts whether a place is one that is looked for.
  */
-export const narrowestPlace = (contour: Contour, side: Kept, most: number): NarrowPlace | undefined => {
+export const narrowestPlace = (
+  contour: Contour,
+  side: Kept,
+  most: number,
+  counts: (place: NarrowPlace) => boolean = () => true,
+): NarrowPlace | undefined => {
   const lookup = lookupOf(contour);
   let found: NarrowPlace | undefined;
   for (const segment of contour.segments) {
     for (const share of sharesOf(segment, lookup, most)) {
       const place = placeAt(segment, share, lookup, side, most);
-      if (place !== undefined && (found === undefined || place.width < found.width - 1e-9)) found = place;
+      if (place !== undefined && (found === undefined || place.width < found.width - 1e-9) && counts(place)) found = place;
     }
   }
   return found;
@@ -48,7 +55,7 @@ export const placeAt = (
   if (disc.other === undefined) return undefined;
   const width = distanceBetween(at, disc.other);
   if (width < facing * 2 * disc.radius) return undefined;
-  return { at: { x: (at.x + disc.other.x) / 2, y: (at.y + disc.other.y) / 2 }, width };
+  return { at: { x: (at.x + disc.other.x) / 2, y: (at.y + disc.other.y) / 2 }, sides: [at, disc.other], width };
 };
 
 /** The middle, both ends nearly, feet of ends of other segments nearby, and for arcs a spot every fifteen degrees. */
