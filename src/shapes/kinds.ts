@@ -6,8 +6,21 @@ import { rack } from './gear/rack.ts';
 import { keywayHub } from './keyway/hub.ts';
 import { polygon } from './plain/polygon.ts';
 import { slot } from './plain/slot.ts';
+import { serration } from './spline/serration.ts';
 import { spline } from './spline/spline.ts';
+import { straightSpline } from './spline/straight-spline.ts';
 
-export const KINDS = { gear, 'internal-gear': internalGear, rack, spline, 'keyway-hub': keywayHub, polygon, slot, sprocket };
+export const KINDS = {
+  gear,
+  'internal-gear': internalGear,
+  rack,
+  spline,
+  'straight-spline': straightSpline,
+  serration,
+  'keyway-hub': keywayHub,
+  polygon,
+  slot,
+  sprocket,
+};
 
 export type KindName = keyof typeof KINDS;
