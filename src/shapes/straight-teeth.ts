@@ -32,7 +32,8 @@ export type StraightTeeth =
   /** `tip`: the flanks meet before the tip circle; `root`: teeth run into each other; `flank`: the corners leave nothing of it. */
   | { readonly kind: 'no room'; readonly where: 'tip' | 'root' | 'flank' };
 
-export const straightTeeth = (form: StraightForm): StraightTeeth => {
+export const straightTeeth = (asked: StraightForm): StraightTeeth => {
+  const form = { ...asked, tipCorner: withoutSpeck(asked.tipCorner), rootCorner: withoutSpeck(asked.rootCorner) };
   const tip = tipOf(form);
   if (tip === undefined) return { kind: 'no room', where: 'tip' };
   const root = rootOf(form);
@@ -56,6 +57,12 @@ export const straightTeeth = (form: StraightForm): StraightTeeth => {
   };
 };
 
+/** Corners too small to be written down are sharp, mm. */
+const SPECK = 1e-6;
+
+const withoutSpeck = <C extends RootCorner>(corner: C): C | Corner =>
+  corner.kind !== 'sharp' && (corner.kind === 'chamfer' ? corner.size : corner.radius) < SPECK ? { kind: 'sharp' } : corner;
+
 /** A place on the line of the flank, by its distance from where that line is nearest to the middle of the ring, outwards. */
 export const onFlank = ({ lean, reach }: Pick<StraightForm, 'lean' | 'reach'>, along: number): Point =>
   point(reach * Math.sin(lean) + along * Math.cos(lean), reach * Math.cos(lean) - along * Math.sin(lean));
@@ -75,7 +82,7 @@ const angleOf = ({ x, y }: Point): number => Math.atan2(y, x);
 
 const tipOf = (form: StraightForm): End | undefined => {
   const { tip, reach, tipCorner } = form;
-  if (tipCorner.kind === 'round' && tipCorner.radius > 0) {
+  if (tipCorner.kind === 'round') {
     const { radius } = tipCorner;
     if (tip - radius <= Math.abs(reach - radius)) return undefined;
     const along = alongAt(reach - radius, tip - radius);
@@ -98,7 +105,7 @@ const rootOf = (form: StraightForm): End | undefined => {
 };
 
 const rootEnd = (form: StraightForm, corner: RootCorner, root: number, reach: number): End | undefined => {
-  if (corner.kind === 'round' && corner.radius > 0) {
+  if (corner.kind === 'round') {
     const along = alongAt(reach + corner.radius, root + corner.radius);
     const centre = onFlank({ ...form, reach: reach + corner.radius }, along);
     return root <= reach ? undefined : { along, angle: angleOf(centre), centre };

@@ -141,10 +141,12 @@ const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, ma
   const without = request.part === 'shaft' ? { ...form, tipCorner: sharp } : { ...form, rootCorner: sharp };
   if (request.tipRadius > 0 && straightTeeth(without).kind === 'toothed')
     return refused(`A tip radius of ${request.tipRadius} mm has no room on the tips.`, 'tipRadius');
+  if (request.clearance !== 0 && cutOf({ ...request, clearance: 0 }, nominal).made.kind === 'toothed')
+    return refused('With this clearance the flanks of the teeth meet.', 'clearance');
   if (tipSide)
     return refused(
       `The flanks of the ${request.part}’s teeth meet before the tips at ${(request.part === 'shaft' ? nominal.shaft : nominal.bore).toFixed(3)} mm.`,
-      request.size !== undefined ? 'clearance' : request.part === 'shaft' ? 'shaftDiameter' : 'boreDiameter',
+      request.size !== undefined ? 'size' : request.part === 'shaft' ? 'shaftDiameter' : 'boreDiameter',
     );
   return request.rootDiameter === undefined
     ? refused(`A root radius of ${nominal.rootRadius.toFixed(3)} mm leaves nothing of the flanks.`, 'rootRadius')

@@ -9,7 +9,7 @@ import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
-import { type StraightForm, straightTeeth } from '../straight-teeth.ts';
+import { alongAt, type StraightForm, straightTeeth } from '../straight-teeth.ts';
 import { millimetres } from '../told.ts';
 import { belowAnyWire } from './below-any-wire.ts';
 import { find } from './findings.ts';
@@ -98,7 +98,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): Ma
       outlines,
       starts: [],
       sizes: [
-        ...sizesOf(request, nominal, cut),
+        ...sizesOf(request, nominal, cut, (alongAt(cut.width / 2, made.low) + alongAt(cut.width / 2, made.high)) / 2),
         ...pins.sizes,
         ...(inside === undefined ? [] : [{ figure: millimetres('inside-radius', 'smallest inside radius', inside) }]),
       ],
@@ -143,13 +143,18 @@ const noRoom = (request: StraightRequest, form: StraightForm): Extract<MadeShape
 const sizeOf = (corner: StraightForm['rootCorner']): number =>
   corner.kind === 'sharp' ? 0 : corner.kind === 'chamfer' ? corner.size : corner.radius;
 
-const sizesOf = ({ part }: StraightRequest, nominal: StraightNominal, { limits, inner, outer, width }: Cut): readonly ShapeSize[] => {
+/** `x` is the middle of a flank, where its width is taken. */
+const sizesOf = (
+  { part }: StraightRequest,
+  nominal: StraightNominal,
+  { limits, inner, outer, width }: Cut,
+  x: number,
+): readonly ShapeSize[] => {
   const { source, splines } = nominal;
   const shaft = part === 'shaft';
   const d = millimetres('inner-diameter', shaft ? 'inner diameter' : 'bore', inner, source);
   const b = millimetres('width', shaft ? 'width of a spline, flank to flank' : 'width of a groove, flank to flank', width, source);
   const n = given({ key: 'splines', name: 'splines', value: splines, unit: '1', basis: 'drawing', source: 'the request' });
-  const x = (inner + outer) / 4;
   const chord = apply(
     chordBetween,
     { diameter: d, width: b, splines: n },

@@ -8,7 +8,7 @@ import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
-import type { Shape } from '../shape.ts';
+import type { MadeShape, Shape } from '../shape.ts';
 import { DIN_5481 } from './din-5481.ts';
 import { ISO_14 } from './iso-14.ts';
 import { SAE_FITS } from './sae-j499.ts';
@@ -32,6 +32,15 @@ const soundAndSimple = (s: Shape): void => {
     expect(soundness(contour, 1e-9)).toEqual({ kind: 'sound' });
     expect(selfCrossings(contour, 1e-9)).toEqual([]);
   }
+};
+/** 1 for a shape that is drawn, and well; 0 for one that is refused with the field to blame. */
+const drawnWell = (made: MadeShape): 0 | 1 => {
+  if (made.kind === 'refused') {
+    expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
+    return 0;
+  }
+  soundAndSimple(made.shape);
+  return 1;
 };
 const closest = (s: Shape, x: number, y: number): number => Math.min(...ring(s).segments.map((g) => distanceToSegment(g, { x, y })));
 
@@ -79,9 +88,11 @@ describe('a straight-sided spline', () => {
         const s = shape({ ...input, ...more } as ShapeInput);
         soundAndSimple(s);
         expect(s.findings).toEqual([]);
-        const [middle, half] = [(size(s, 'inner-diameter') + size(s, 'outer-diameter')) / 4, size(s, 'width') / 2];
-        for (const y of [half, -half]) expect(closest(s, middle, y)).toBeLessThan(1e-9);
-        expect(closest(s, middle, 0)).toBeCloseTo(Math.min(half, size(s, 'outer-diameter') / 2 - middle), 9);
+        const width = s.sizes.find((z) => z.figure.key === 'width')!.taking;
+        if (width?.kind !== 'distance') throw new Error('no width');
+        for (const { x, y } of [width.from, width.to]) expect(closest(s, x, y)).toBeLessThan(1e-9);
+        expect(width.to.y - width.from.y).toBeCloseTo(size(s, 'width'), 9);
+        expect(width.to.x).toBe(width.from.x);
         const zoned = s.sizes.filter((z) => z.limits !== undefined);
         expect(zoned.length).toBe(input.kind === 'straight-spline' && input.size !== undefined ? 3 : 0);
         for (const { figure, limits } of zoned) expect((limits!.low + limits!.high) / 2).toBeCloseTo(figure.value, 9);
@@ -123,27 +134,39 @@ describe('a straight-sided spline', () => {
   });
 
   it('is never drawn with what is no number', () => {
+    let drawn = 0;
     fc.assert(
       fc.property(
         fc.record({
           part: fc.constantFrom('shaft', 'hub'),
           splines: fc.integer({ min: 2, max: 40 }),
-          innerDiameter: fc.double({ min: 1, max: 200, noNaN: true }),
-          outerDiameter: fc.double({ min: 1, max: 250, noNaN: true }),
-          width: fc.double({ min: 0.1, max: 30, noNaN: true }),
+          inner: fc.double({ min: 1, max: 200, noNaN: true }),
+          depth: fc.double({ min: 0.01, max: 0.6, noNaN: true }),
+          fill: fc.double({ min: 0.01, max: 1.02, noNaN: true }),
           root: fc.constantFrom('radius', 'relief'),
-          rootRadius: fc.option(fc.double({ min: 0, max: 4, noNaN: true }), { nil: undefined }),
-          chamfer: fc.option(fc.double({ min: 0, max: 4, noNaN: true }), { nil: undefined }),
+          rootRadius: fc.option(fc.double({ min: 0, max: 0.2, noNaN: true }), { nil: undefined }),
+          chamfer: fc.option(fc.double({ min: 0, max: 0.2, noNaN: true }), { nil: undefined }),
           clearance: fc.double({ min: -0.3, max: 0.5, noNaN: true }),
         }),
-        (input) => {
-          const made = make({ kind: 'straight-spline', standard: 'none', ...input } as ShapeInput);
-          if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
-          else soundAndSimple(made.shape);
+        ({ inner, depth, fill, rootRadius, chamfer, ...rest }) => {
+          const width = fill * inner * Math.sin(Math.PI / rest.splines);
+          const made = make({
+            kind: 'straight-spline',
+            standard: 'none',
+            ...rest,
+            innerDiameter: inner,
+            outerDiameter: inner * (1 + depth),
+            width,
+            rootRadius: rootRadius && rootRadius * width,
+            chamfer: chamfer && chamfer * width,
+            root: rest.part === 'hub' ? 'radius' : rest.root,
+          } as ShapeInput);
+          drawn += drawnWell(made);
         },
       ),
-      { seed: 5, numRuns: 200 },
+      { seed: 5, numRuns: 150, endOnFailure: true },
     );
+    expect(drawn).toBeGreaterThan(60);
   });
 });
 
@@ -208,26 +231,36 @@ describe('a serration', () => {
   });
 
   it('is never drawn with numbers that are none', () => {
+    let drawn = 0;
     fc.assert(
       fc.property(
         fc.record({
           part: fc.constantFrom('shaft', 'hub'),
           teeth: fc.integer({ min: 6, max: 80 }),
           pitchDiameter: fc.double({ min: 5, max: 60, noNaN: true }),
-          boreDiameter: fc.double({ min: 4, max: 60, noNaN: true }),
-          shaftDiameter: fc.double({ min: 5, max: 70, noNaN: true }),
+          below: fc.double({ min: 0.01, max: 1.2, noNaN: true }),
+          above: fc.double({ min: 0.01, max: 1.2, noNaN: true }),
           angle: fc.double({ min: 40, max: 100, noNaN: true }),
-          rootRadius: fc.option(fc.double({ min: 0, max: 1, noNaN: true }), { nil: undefined }),
-          tipRadius: fc.double({ min: 0, max: 0.5, noNaN: true }),
+          rootRadius: fc.option(fc.double({ min: 0, max: 0.2, noNaN: true }), { nil: undefined }),
+          tipRadius: fc.double({ min: 0, max: 0.2, noNaN: true }),
           clearance: fc.double({ min: -0.1, max: 0.2, noNaN: true }),
         }),
-        (input) => {
-          const made = make({ kind: 'serration', ...input } as ShapeInput);
-          if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
-          else soundAndSimple(made.shape);
+        ({ below, above, ...rest }) => {
+          const { pitchDiameter } = rest;
+          const pitch = (Math.PI * pitchDiameter) / rest.teeth;
+          const made = make({
+            kind: 'serration',
+            ...rest,
+            boreDiameter: pitchDiameter - below * pitch,
+            shaftDiameter: pitchDiameter + above * pitch,
+            rootRadius: rest.rootRadius && rest.rootRadius * pitch,
+            tipRadius: rest.tipRadius * pitch,
+          } as ShapeInput);
+          drawn += drawnWell(made);
         },
       ),
-      { seed: 6, numRuns: 200 },
+      { seed: 6, numRuns: 150, endOnFailure: true },
     );
+    expect(drawn).toBeGreaterThan(60);
   });
 });
