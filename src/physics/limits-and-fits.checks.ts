@@ -72,7 +72,7 @@ export const checks: readonly CheckRow[] = [
     source,
     place: 'part 2, corrigendum of 2006',
     question: 'limits of 300 f9, µm',
-    printed: '-186/-56',
+    printed: '-56/-186',
     ours: () => zone('f9', 300),
   },
   ...A_D_F.map(
@@ -82,7 +82,7 @@ export const checks: readonly CheckRow[] = [
       place: 'fundamental deviations, a secondary table',
       question: `upper deviations of the shafts a, d and f at ${size} mm, µm`,
       printed,
-      ours: () => ['a11', 'd10', 'f7'].map((z) => zone(z, size).split('/')[1]).join(' '),
+      ours: () => ['a11', 'd10', 'f7'].map((z) => zone(z, size).split('/')[0]).join(' '),
     }),
   ),
   ...fits.flatMap(([size, g, h, p]): readonly CheckRow[] => [

@@ -2,7 +2,7 @@
 import type { CheckRow } from '../../quantity/check.ts';
 import { DIN_5481, DIN_5481_ANGLE } from './din-5481.ts';
 import { hubZones, ISO_14, SHAFT_ZONES, symmetryOf } from './iso-14.ts';
-import { type SaeFit, saeSizes } from './sae-j499.ts';
+import { type SaeFit, saePart, saeSizes } from './sae-j499.ts';
 import { hubAngle, roundRoot, serrationPitch } from './serration.ts';
 import { serrationNominal, serrationSchema } from './serration-request.ts';
 import { chordBetween } from './straight-spline.ts';
@@ -116,7 +116,7 @@ export const checks: readonly CheckRow[] = [
     place: 'table 3, 1 in',
     question: 'width, in',
     printed: '0.250',
-    ours: () => inches('6B', 'width'),
+    ours: () => saePart.compute({ part: inches('6B', 'width'), outer: 1 }),
   },
   ...(
     [
