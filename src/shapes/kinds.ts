@@ -1,4 +1,5 @@
 /** All kinds of shapes, by the word that asks for them. */
+import { ratchet } from './form/ratchet.ts';
 import { sprocket } from './form/sprocket.ts';
 import { gear } from './gear/gear.ts';
 import { internalGear } from './gear/internal-gear.ts';
@@ -21,6 +22,7 @@ export const KINDS = {
   polygon,
   slot,
   sprocket,
+  ratchet,
 };
 
 export type KindName = keyof typeof KINDS;

@@ -7,7 +7,6 @@ export const catalogue = {
   'straight-spline-impossible': { severity: 'refusal', title: 'There is no such straight-sided spline' },
   'straight-pin-off-flank': { severity: 'warning', title: 'The pin does not rest on straight flanks' },
   'spline-corner-clash': { severity: 'warning', title: 'The corners of the splines would bear before their walls' },
-  'corner-below-any-wire': { severity: 'warning', title: 'No wire reaches into the corners of the shape' },
   'serration-impossible': { severity: 'refusal', title: 'There is no such serration' },
   'serration-tip-meets-root': { severity: 'warning', title: 'The tips of the serration touch the roots of its mate' },
 } satisfies Catalogue;

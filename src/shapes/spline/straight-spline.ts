@@ -5,13 +5,13 @@ import { circle, point } from '../../geometry/segment.ts';
 import { zoneLimits } from '../../physics/limits-and-fits.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, type StraightForm, straightTeeth } from '../straight-teeth.ts';
 import { millimetres } from '../told.ts';
-import { belowAnyWire } from './below-any-wire.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema, tidy } from './straight-request.ts';
@@ -175,7 +175,12 @@ const sizesOf = (
     { figure: chord, taking: { kind: 'distance', from: at(-1), to: at(1) } },
     ...(nominal.symmetry === undefined
       ? []
-      : [{ figure: millimetres('symmetry', 'symmetry of the splines to the axis, at most', nominal.symmetry, source) }]),
+      : [
+          {
+            figure: millimetres('symmetry', 'splines off the axis', 0, source),
+            limits: { low: 0, high: nominal.symmetry },
+          },
+        ]),
   ];
 };
 

@@ -1,6 +1,6 @@
 /** Inside corners that no wire reaches into. */
-import type { Finding } from '../../finding/finding.ts';
-import { wires } from '../../physics/wires.ts';
+import type { Finding } from '../finding/finding.ts';
+import { wires } from '../physics/wires.ts';
 import { find } from './findings.ts';
 
 /** mm; the spark gap of the wire comes on top. */
