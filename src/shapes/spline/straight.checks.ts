@@ -164,7 +164,7 @@ export const checks: readonly CheckRow[] = [
     ours: () => root('hub'),
   },
   {
-    id: 'H-26',
+    id: 'H-CHORD',
     source: 'plane-geometry',
     place: 'square in a circle',
     question: 'chord between four splines without width on a circle of 10 mm: side of the square in it, mm',
