@@ -145,7 +145,7 @@ const saeOf = ({ saeFit, outerDiameter }: StraightRequest): NominalAnswer => {
   const corners = cornersOf(outer - saeSizes(fit, outer).inner, outer);
   return {
     kind: 'nominal',
-    words: `SAE J499, fit ${fit}, outer diameter ${tidy(outer)} mm`,
+    words: `SAE J499, fit ${fit}, outer diameter ${tidy(outer / 25.4)} in`,
     source: 'sae-j499',
     ...saeSizes(fit, outer),
     outer,
