@@ -4,7 +4,7 @@ import type { CheckRow } from '../src/quantity/check.ts';
 import { type CheckCollection, collectChecks, judgeChecks, judgeRow, numberIn } from '../tools/checks.ts';
 
 /** Rows there have been: raise it when rows are added, never lower it. */
-const leastRows = 881;
+const leastRows = 936;
 
 const good: CheckRow = { id: 'X-1', source: 'book', place: 'p. 1', question: 'one and one', printed: '2.0', ours: () => 2.04 };
 const collection = (rows: readonly CheckRow[], more: Partial<CheckCollection> = {}): CheckCollection => ({

@@ -34,6 +34,22 @@ const fits: readonly (readonly [number, string, string, string])[] = [
   [200, '15…90', '0…75', '-79…-4'],
 ];
 
+/** As printed, at the upper end of each step. */
+const A_D_F: readonly (readonly [size: number, printed: string])[] = [
+  [3, '-270 -20 -6'],
+  [6, '-270 -30 -10'],
+  [10, '-280 -40 -13'],
+  [14, '-290 -50 -16'],
+  [24, '-300 -65 -20'],
+  [40, '-310 -80 -25'],
+  [50, '-320 -80 -25'],
+  [65, '-340 -100 -30'],
+  [80, '-360 -100 -30'],
+  [100, '-380 -120 -36'],
+  [120, '-410 -120 -36'],
+  [140, '-460 -145 -43'],
+];
+
 export const checks: readonly CheckRow[] = [
   { id: 'B-01', source, place: 'table 1', question: 'IT7 at 25 mm, µm', printed: '21', ours: () => width(7, 25) },
   { id: 'B-02a', source, place: 'table 1', question: 'IT7 at 10 mm, µm', printed: '15', ours: () => width(7, 10) },
@@ -51,6 +67,24 @@ export const checks: readonly CheckRow[] = [
   { id: 'B-06', source, place: 'zones', question: 'clearance of 100 H7/p6, µm', printed: '-59…-2', ours: () => clearance('H7', 'p6', 100) },
   { id: 'B-07', source, place: 'zones', question: 'character of 3 H7/p6', printed: 'transition, +4…-12', ours: () => character(3) },
   { id: 'B-08', source, place: 'zones', question: 'limits of 200 g6, µm', printed: '-15/-44', ours: () => zone('g6', 200) },
+  {
+    id: 'B-09',
+    source,
+    place: 'part 2, corrigendum of 2006',
+    question: 'limits of 300 f9, µm',
+    printed: '-56/-186',
+    ours: () => zone('f9', 300),
+  },
+  ...A_D_F.map(
+    ([size, printed]): CheckRow => ({
+      id: `B-adf-${size}`,
+      source,
+      place: 'fundamental deviations, a secondary table',
+      question: `upper deviations of the shafts a, d and f at ${size} mm, µm`,
+      printed,
+      ours: () => ['a11', 'd10', 'f7'].map((z) => zone(z, size).split('/')[0]).join(' '),
+    }),
+  ),
   ...fits.flatMap(([size, g, h, p]): readonly CheckRow[] => [
     {
       id: `B-fit-${size}-g6`,

@@ -11,10 +11,12 @@ const widths: Readonly<Record<number, readonly number[]>> = {
   8: [14, 18, 22, 27, 33, 39, 46, 54, 63, 72, 81, 89, 97],
   9: [25, 30, 36, 43, 52, 62, 74, 87, 100, 115, 130, 140, 155],
   10: [40, 48, 58, 70, 84, 100, 120, 140, 160, 185, 210, 230, 250],
+  11: [60, 75, 90, 110, 130, 160, 190, 220, 250, 290, 320, 360, 400],
 };
 
-/** Upper deviation of g (negative), lower deviation of m, n, p and of the hole D, µm, by step. */
-const fundamental: Readonly<Record<'g' | 'm' | 'n' | 'p' | 'D', readonly number[]>> = {
+/** Upper deviation of f and g (negative), lower deviation of m, n, p and of the hole D, µm, by step. */
+const fundamental: Readonly<Record<'f' | 'g' | 'm' | 'n' | 'p' | 'D', readonly number[]>> = {
+  f: [-6, -10, -13, -16, -20, -25, -30, -36, -43, -50, -56, -62, -68],
   g: [-2, -4, -5, -6, -7, -9, -10, -12, -14, -15, -17, -18, -20],
   m: [2, 4, 6, 7, 8, 9, 11, 13, 15, 17, 20, 21, 23],
   n: [4, 8, 10, 12, 15, 17, 20, 23, 27, 31, 34, 37, 40],
@@ -22,14 +24,40 @@ const fundamental: Readonly<Record<'g' | 'm' | 'n' | 'p' | 'D', readonly number[
   D: [20, 30, 40, 50, 65, 80, 100, 120, 145, 170, 190, 210, 230],
 };
 
+/** Lower deviation of the hole A, µm; its steps are narrower than those of the other zones. */
+const deviationA = [
+  [6, 270],
+  [10, 280],
+  [18, 290],
+  [30, 300],
+  [40, 310],
+  [50, 320],
+  [65, 340],
+  [80, 360],
+  [100, 380],
+  [120, 410],
+  [140, 460],
+  [160, 520],
+  [180, 580],
+  [200, 660],
+  [225, 740],
+  [250, 820],
+  [280, 920],
+  [315, 1050],
+  [355, 1200],
+  [400, 1350],
+  [450, 1500],
+  [500, 1650],
+] as const;
+
 export type WidthAnswer =
   | { readonly kind: 'width'; readonly width: number }
   | { readonly kind: 'not in the table'; readonly reason: string };
 
-/** Width of grade IT5 to IT10 at a size in mm, µm. */
+/** Width of grade IT5 to IT11 at a size in mm, µm. */
 export const toleranceWidth = (grade: number, size: number): WidthAnswer => {
   const row = widths[grade];
-  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT10 are` };
+  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT11 are` };
   if (!(size > 0 && size <= 500)) return { kind: 'not in the table', reason: `${size} mm is not in the table; sizes up to 500 mm are` };
   return { kind: 'width', width: row[stepOf(size)] };
 };
@@ -40,7 +68,7 @@ export type ZoneAnswer =
   /** Deviations from the nominal size, µm. */
   { readonly kind: 'limits'; readonly low: number; readonly high: number } | { readonly kind: 'not in the table'; readonly reason: string };
 
-/** Limits of a zone: holes 'H7', 'JS9', 'P9', 'D10', shafts 'g6', 'h6', 'm6', 'n6', 'p6' and their neighbours, at a size in mm. */
+/** Limits of a zone: holes 'H7', 'JS9', 'P9', 'D10', 'A11', shafts 'a11', 'd10', 'f7', 'g6', 'h6' to 'p6' and their neighbours, at a size in mm. */
 export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
   const parts = /^([A-Za-z]+)(\d{1,2})$/.exec(zone);
   if (parts === null) return { kind: 'not in the table', reason: `'${zone}' is not a tolerance zone like H7 or g6` };
@@ -50,18 +78,29 @@ export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
   const letter = parts[1];
   if (letter === 'H') return { kind: 'limits', low: 0, high: width };
   if (letter === 'h') return { kind: 'limits', low: -width, high: 0 };
-  if (letter === 'g') return { kind: 'limits', low: fundamental.g[stepOf(size)] - width, high: fundamental.g[stepOf(size)] };
+  if (letter === 'f' || letter === 'g') {
+    const high = fundamental[letter][stepOf(size)];
+    return { kind: 'limits', low: high - width, high };
+  }
   if (letter === 'm' || letter === 'n' || letter === 'p') {
     const low = fundamental[letter][stepOf(size)];
     return { kind: 'limits', low, high: low + width };
   }
   if (letter === 'JS') return { kind: 'limits', low: -Math.floor(width / 2), high: Math.floor(width / 2) };
-  if (letter === 'D') return { kind: 'limits', low: fundamental.D[stepOf(size)], high: fundamental.D[stepOf(size)] + width };
+  if (letter === 'A' || letter === 'D') return { kind: 'limits', low: farOff(letter, size), high: farOff(letter, size) + width };
+  // The shafts of these letters lie as far below the size as the holes lie above it.
+  if (letter === 'a' || letter === 'd') {
+    const off = farOff(letter === 'a' ? 'A' : 'D', size);
+    return { kind: 'limits', low: -off - width, high: -off };
+  }
   // In finer grades the hole P lies elsewhere by a step's own amount; the keyways that want it are of grade 9.
   if (letter === 'P' && Number(parts[2]) >= 9)
     return { kind: 'limits', low: -fundamental.p[stepOf(size)] - width, high: -fundamental.p[stepOf(size)] };
-  return { kind: 'not in the table', reason: `zone ${letter} is not in the table; H, JS, D, P9, g, h, m, n and p are` };
+  return { kind: 'not in the table', reason: `zone ${letter} is not in the table; A, D, H, JS, P9, a, d, f, g, h, m, n and p are` };
 };
+
+const farOff = (letter: 'A' | 'D', size: number): number =>
+  letter === 'D' ? fundamental.D[stepOf(size)] : (deviationA.find(([end]) => size <= end) as readonly [number, number])[1];
 
 export type FitAnswer =
   /** Clearances in µm, negative where the parts press; `loosest` is the largest. */

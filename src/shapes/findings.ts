@@ -1,0 +1,8 @@
+/** What making shapes of any family has to say. */
+import { type Catalogue, finder } from '../finding/finding.ts';
+
+export const catalogue = {
+  'corner-below-any-wire': { severity: 'warning', title: 'No wire reaches into the corners of the shape' },
+} satisfies Catalogue;
+
+export const find = finder(catalogue);

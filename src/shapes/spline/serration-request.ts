@@ -1,0 +1,156 @@
+/** What may be asked of a serration, and the nominal sizes it comes to. */
+import { z } from 'zod';
+import type { Finding } from '../../finding/finding.ts';
+import { zoneLimits } from '../../physics/limits-and-fits.ts';
+import { commonKeys } from '../common-keys.ts';
+import { DIN_5481, DIN_5481_ANGLE, type SerrationRow, USUAL_ROOT } from './din-5481.ts';
+import { find } from './findings.ts';
+
+export const serrationSchema = z.strictObject({
+  kind: z.literal('serration'),
+  part: z.enum(['shaft', 'hub']).default('hub').describe('shaft: teeth outside, a piece; hub: teeth inside, an opening'),
+  size: z
+    .enum([...DIN_5481.keys()] as [string, ...string[]])
+    .optional()
+    .describe('Nominal size of DIN 5481, bore x shaft; by free numbers when left out'),
+  teeth: z.int().min(6).max(400).optional().describe('How many teeth, for free numbers'),
+  pitchDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .describe('Diameter on which teeth and spaces are measured, mm, for free numbers'),
+  boreDiameter: z.number().positive().max(2000).optional().describe('Diameter over the tips of the hub’s teeth, mm, for free numbers'),
+  shaftDiameter: z.number().positive().max(2000).optional().describe('Diameter over the tips of the shaft’s teeth, mm, for free numbers'),
+  angle: z.number().min(20).max(120).optional().describe('Angle between the flanks of a space of the shaft, °; 60 when left out'),
+  toothThickness: z
+    .number()
+    .positive()
+    .max(100)
+    .optional()
+    .describe('Tooth of the shaft, along the pitch circle, mm; half the pitch when left out'),
+  rootRadius: z.number().min(0).max(10).optional().describe('Radius in the bottom of a space, mm; 0.08 of the pitch when left out'),
+  rootDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .describe('Diameter of flat roots, mm, with the root radius in their corners; one round between the flanks when left out'),
+  tipRadius: z.number().min(0).max(10).default(0).describe('Radius on both edges of the tips, mm; 0 for flat tips with sharp edges'),
+  pin: z.number().positive().max(100).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
+  outside: z.number().positive().max(3000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
+  ...commonKeys,
+});
+
+export type SerrationRequest = z.output<typeof serrationSchema>;
+
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface SerrationNominal {
+  readonly kind: 'nominal';
+  readonly words: string;
+  readonly source: string;
+  readonly teeth: number;
+  readonly pitchDiameter: number;
+  /** Half the angle of the shaft's space and of the hub's, rad. */
+  readonly shaftHalf: number;
+  readonly hubHalf: number;
+  /** Distance of a flank's line from the middle, without any play. */
+  readonly reach: number;
+  /** Diameters over tips at the middle of their tolerance. */
+  readonly bore: number;
+  readonly shaft: number;
+  readonly limits: { readonly bore?: Limits; readonly shaft?: Limits };
+  readonly rootRadius: number;
+}
+
+export type NominalAnswer = SerrationNominal | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
+
+export const refused = (sentence: string, path: string): Extract<NominalAnswer, { kind: 'refused' }> => ({
+  kind: 'refused',
+  findings: [find('serration-impossible', sentence, { place: { kind: 'field', path } })],
+});
+
+const FREE = ['teeth', 'pitchDiameter', 'boreDiameter', 'shaftDiameter'] as const;
+
+export const serrationNominal = (request: SerrationRequest): NominalAnswer => {
+  const { size } = request;
+  if (size !== undefined) {
+    const both = [...FREE, 'angle' as const, 'toothThickness' as const].find((key) => request[key] !== undefined);
+    if (both !== undefined) return refused(`The size ${size} of DIN 5481 says this number already: leave one of both out.`, both);
+    return sized(request, DIN_5481.get(size) as SerrationRow);
+  }
+  const missing = FREE.find((key) => request[key] === undefined);
+  if (missing !== undefined)
+    return refused('A serration needs a size of DIN 5481, or teeth and its three diameters.', missing === 'teeth' ? 'size' : missing);
+  return free(request);
+};
+
+const sized = (request: SerrationRequest, row: SerrationRow): NominalAnswer => {
+  const bore = limitsOf('A11', row.bore);
+  const shaft = limitsOf('a11', row.outer);
+  return {
+    kind: 'nominal',
+    words: `DIN 5481 ${row.size.replace('x', ' × ')}, ${row.teeth} teeth`,
+    source: 'din-5481',
+    bore: (bore.low + bore.high) / 2,
+    shaft: (shaft.low + shaft.high) / 2,
+    limits: { bore, shaft },
+    ...flanksOf(row.teeth, row.pitchDiameter, DIN_5481_ANGLE, undefined),
+    rootRadius: request.rootRadius ?? usualRoot(row),
+  };
+};
+
+const limitsOf = (zone: string, size: number): Limits => {
+  const found = zoneLimits(zone, size);
+  return found.kind === 'limits' ? { low: size + found.low / 1000, high: size + found.high / 1000 } : { low: size, high: size };
+};
+
+const usualRoot = ({ pitchDiameter, teeth }: { readonly pitchDiameter: number; readonly teeth: number }): number =>
+  Number(((USUAL_ROOT * Math.PI * pitchDiameter) / teeth).toFixed(2));
+
+const free = (request: SerrationRequest): NominalAnswer => {
+  const { angle = 60, toothThickness } = request;
+  const [teeth, pitchDiameter] = [request.teeth as number, request.pitchDiameter as number];
+  const [bore, shaft] = [request.boreDiameter as number, request.shaftDiameter as number];
+  const half = (angle * Math.PI) / 360;
+  if (half - Math.PI / teeth < Math.PI / 180)
+    return refused(
+      `With ${teeth} teeth and ${angle}° between the flanks of the shaft, those of the hub are parallel or undercut: the angle has to be more than ${(360 / teeth + 2).toFixed(1)}°.`,
+      'angle',
+    );
+  const pitch = (Math.PI * pitchDiameter) / teeth;
+  if (toothThickness !== undefined && toothThickness >= pitch)
+    return refused(`A tooth ${toothThickness} mm thick fills the whole pitch of ${pitch.toFixed(3)} mm.`, 'toothThickness');
+  if (!(bore < shaft)) return refused(`A bore of ${bore} mm clears a shaft of ${shaft} mm: nothing would hold.`, 'boreDiameter');
+  if (!(bore < pitchDiameter && pitchDiameter < shaft))
+    return refused(
+      `A pitch diameter of ${pitchDiameter} mm lies beside the teeth, which reach from ${bore} to ${shaft} mm.`,
+      'pitchDiameter',
+    );
+  return {
+    kind: 'nominal',
+    words: `${teeth} teeth on ${pitchDiameter} mm, ${angle}°`,
+    source: 'the request',
+    bore,
+    shaft,
+    limits: {},
+    ...flanksOf(teeth, pitchDiameter, 2 * half, toothThickness),
+    rootRadius: request.rootRadius ?? (USUAL_ROOT * Math.PI * pitchDiameter) / teeth,
+  };
+};
+
+/** The flank passes the pitch circle where a tooth of the shaft is as thick as it is said. */
+const flanksOf = (
+  teeth: number,
+  pitchDiameter: number,
+  angle: number,
+  thickness: number | undefined,
+): Pick<SerrationNominal, 'teeth' | 'pitchDiameter' | 'shaftHalf' | 'hubHalf' | 'reach'> => {
+  const hubHalf = angle / 2 - Math.PI / teeth;
+  const half = thickness === undefined ? Math.PI / (2 * teeth) : thickness / pitchDiameter;
+  return { teeth, pitchDiameter, shaftHalf: angle / 2, hubHalf, reach: (pitchDiameter / 2) * Math.sin(hubHalf + half) };
+};

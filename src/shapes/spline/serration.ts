@@ -1,0 +1,217 @@
+/** Serrations, shaft or hub: V-shaped teeth with straight flanks, by the sizes of DIN 5481 or by free numbers. */
+import type { Finding } from '../../finding/finding.ts';
+import { contour } from '../../geometry/contour.ts';
+import { circle, point } from '../../geometry/segment.ts';
+import { given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+import { belowAnyWire } from '../below-any-wire.ts';
+import { standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../straight-teeth.ts';
+import { millimetres } from '../told.ts';
+import { find } from './findings.ts';
+import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
+import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
+
+export const serration = shapeKind({
+  title: 'Serration',
+  what: 'Shaft or hub with V-shaped teeth by the sizes of DIN 5481, or by free numbers',
+  schema: serrationSchema,
+  example: { size: '15x17' },
+  make: (request) => {
+    const nominal = serrationNominal(request);
+    return nominal.kind === 'refused' ? nominal : drawn(request, nominal);
+  },
+});
+
+/** Angle of a space of the hub. */
+export const hubAngle: Formula<'angle' | 'teeth'> = {
+  name: 'angle between the flanks of a space of the hub',
+  text: 'γ = α - 360° / z',
+  source: 'din-5481',
+  unit: 'rad',
+  inputs: { angle: { unit: 'rad', name: 'angle between the flanks of a space of the shaft' }, teeth: { unit: '1', name: 'teeth' } },
+  compute: ({ angle, teeth }) => angle - (2 * Math.PI) / teeth,
+};
+
+export const serrationPitch: Formula<'pitchDiameter' | 'teeth'> = {
+  name: 'pitch of the teeth',
+  text: 't = π d5 / z',
+  source: 'din-5481',
+  unit: 'mm',
+  inputs: { pitchDiameter: { unit: 'mm', name: 'pitch diameter' }, teeth: { unit: '1', name: 'teeth' } },
+  compute: ({ pitchDiameter, teeth }) => (Math.PI * pitchDiameter) / teeth,
+};
+
+/** Diameters to which one round between the flanks reaches: roots of the shaft, whose spaces are open outwards, and of the hub. */
+export const roundRoot = (
+  part: 'shaft' | 'hub',
+  { reach, shaftHalf, hubHalf }: Pick<SerrationNominal, 'reach' | 'shaftHalf' | 'hubHalf'>,
+  radius: number,
+): number =>
+  part === 'shaft' ? 2 * ((reach + radius) / Math.sin(shaftHalf) - radius) : 2 * ((reach - radius) / Math.sin(hubHalf) + radius);
+
+interface Cut {
+  readonly form: StraightForm;
+  readonly tips: number;
+  readonly roots: number;
+  readonly made: StraightTeeth;
+}
+
+const drawn = (request: SerrationRequest, nominal: SerrationNominal): MadeShape => {
+  const cut = cutOf(request, nominal);
+  const fault = faultOf(request, nominal, cut);
+  if (fault !== undefined) return fault;
+  if (cut.made.kind === 'no room') return noRoom(request, nominal, cut);
+  const outlines: readonly Outline[] = [
+    ...(request.outside === undefined
+      ? []
+      : [{ contour: contour([circle(point(0, 0), request.outside / 2)]), metal: 'inside', layer: 'hub' } as const]),
+    { contour: cut.made.contour, metal: request.part === 'shaft' ? 'inside' : 'outside' },
+  ];
+  const inside = insideRadiusOf(outlines);
+  const pins = pinned(request, { ...cut.form, low: cut.made.low, high: cut.made.high, part: request.part });
+  return {
+    kind: 'made',
+    shape: {
+      name: `Serration, ${request.part}, ${nominal.words}`,
+      outlines,
+      starts: [],
+      sizes: [
+        ...pins.sizes,
+        ...sizesOf(request, nominal, cut),
+        ...(inside === undefined ? [] : [{ figure: millimetres('inside-radius', 'smallest inside radius', inside) }]),
+      ],
+      fitDeviation: 0,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, 'rootRadius')],
+    },
+  };
+};
+
+/** Shaft walls stand back inwards, those of the hub outwards; a round root keeps its radius and goes along with the flanks. */
+const cutOf = (request: SerrationRequest, nominal: SerrationNominal): Cut => {
+  const shaft = request.part === 'shaft';
+  const grown = (shaft ? -1 : 1) * standBack(request);
+  const reach = nominal.reach + grown;
+  const tips = (shaft ? nominal.shaft : nominal.bore) + 2 * grown;
+  const roots =
+    request.rootDiameter === undefined
+      ? roundRoot(request.part, { ...nominal, reach }, nominal.rootRadius)
+      : request.rootDiameter + 2 * grown;
+  const rootCorner = { kind: 'round', radius: nominal.rootRadius } as const;
+  const tipCorner = { kind: 'round', radius: request.tipRadius } as const;
+  const form: StraightForm = {
+    teeth: nominal.teeth,
+    lean: nominal.hubHalf,
+    reach,
+    tip: (shaft ? tips : roots) / 2,
+    root: (shaft ? roots : tips) / 2,
+    tipCorner: shaft ? tipCorner : rootCorner,
+    rootCorner: shaft ? rootCorner : tipCorner,
+  };
+  return { form, tips, roots, made: reach > 0 ? straightTeeth(form) : { kind: 'no room', where: 'flank' } };
+};
+
+const faultOf = (
+  request: SerrationRequest,
+  { rootRadius }: SerrationNominal,
+  { form, tips, roots }: Cut,
+): ReturnType<typeof refused> | undefined => {
+  const shaft = request.part === 'shaft';
+  if (!(form.reach > (shaft ? 0 : rootRadius)))
+    return refused('The clearance or the root radius is more than a tooth is thick.', 'clearance');
+  if (!(shaft ? roots < tips : roots > tips))
+    return refused(
+      `Roots at a diameter of ${roots.toFixed(3)} mm leave no teeth whose tips lie at ${tips.toFixed(3)} mm.`,
+      request.rootDiameter === undefined ? 'rootRadius' : 'rootDiameter',
+    );
+  if (request.outside === undefined) return undefined;
+  if (shaft) return refused('A shaft ends at its teeth: an outside diameter belongs to a hub.', 'outside');
+  return request.outside > roots
+    ? undefined
+    : refused(`An outside diameter of ${request.outside} mm leaves no metal outside of the roots at ${roots.toFixed(3)} mm.`, 'outside');
+};
+
+const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, made }: Cut): ReturnType<typeof refused> => {
+  const tipSide = made.kind === 'no room' && (made.where === 'tip') === (request.part === 'shaft');
+  const sharp = { kind: 'sharp' } as const;
+  const without = request.part === 'shaft' ? { ...form, tipCorner: sharp } : { ...form, rootCorner: sharp };
+  if (request.tipRadius > 0 && straightTeeth(without).kind === 'toothed')
+    return refused(`A tip radius of ${request.tipRadius} mm has no room on the tips.`, 'tipRadius');
+  if (request.clearance !== 0 && cutOf({ ...request, clearance: 0 }, nominal).made.kind === 'toothed')
+    return refused('With this clearance the flanks of the teeth meet.', 'clearance');
+  if (tipSide)
+    return refused(
+      `The flanks of the ${request.part}’s teeth meet before the tips at ${(request.part === 'shaft' ? nominal.shaft : nominal.bore).toFixed(3)} mm.`,
+      request.size !== undefined ? 'size' : request.part === 'shaft' ? 'shaftDiameter' : 'boreDiameter',
+    );
+  return request.rootDiameter === undefined
+    ? refused(`A root radius of ${nominal.rootRadius.toFixed(3)} mm leaves nothing of the flanks.`, 'rootRadius')
+    : refused(
+        `Flat roots at ${request.rootDiameter} mm with R ${nominal.rootRadius.toFixed(3)} mm have no room between the flanks.`,
+        'rootDiameter',
+      );
+};
+
+const pinned = (
+  request: SerrationRequest,
+  flanks: StraightFlanks,
+): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
+  const best = bestStraightPin(flanks);
+  const pin = request.pin ?? best;
+  if (pin === undefined) return { sizes: [], findings: [] };
+  const fault = pinFault(flanks, pin);
+  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin)], findings: [] };
+  return {
+    sizes: best === undefined ? [] : [straightPinSize(flanks, best)],
+    findings: [
+      find('straight-pin-off-flank', fault, {
+        place: { kind: 'field', path: 'pin' },
+        ...(best === undefined ? {} : { remedy: `A pin of ${best} mm is the best.` }),
+      }),
+    ],
+  };
+};
+
+/** The mate is taken to have roots of the same radius, and no play. */
+const tipDoubts = ({ part, rootDiameter }: SerrationRequest, nominal: SerrationNominal): readonly Finding[] => {
+  if (rootDiameter !== undefined) return [];
+  const mate = part === 'shaft' ? 'hub' : 'shaft';
+  const roots = roundRoot(mate, nominal, nominal.rootRadius);
+  const tips = part === 'shaft' ? nominal.shaft : nominal.bore;
+  if (part === 'shaft' ? tips < roots : tips > roots) return [];
+  return [
+    find(
+      'serration-tip-meets-root',
+      `Tips at a diameter of ${tips.toFixed(3)} mm touch the roots of the ${mate}, which with R ${nominal.rootRadius.toFixed(3)} mm lie at ${roots.toFixed(3)} mm: the flanks would not bear.`,
+      { place: { kind: 'field', path: part === 'shaft' ? 'shaftDiameter' : 'boreDiameter' } },
+    ),
+  ];
+};
+
+const sizesOf = ({ part }: SerrationRequest, nominal: SerrationNominal, { form, tips, roots }: Cut): readonly ShapeSize[] => {
+  const { source, limits } = nominal;
+  const shaft = part === 'shaft';
+  const tipLimits = shaft ? limits.shaft : limits.bore;
+  const ring = { kind: 'circle', centre: point(0, 0) } as const;
+  const teeth = given({ key: 'teeth', name: 'teeth', value: nominal.teeth, unit: '1', basis: 'drawing', source: 'the request' });
+  const pitchDiameter = millimetres('pitch-diameter', 'pitch diameter', nominal.pitchDiameter, source);
+  const at = onFlank(form, alongAt(form.reach, nominal.pitchDiameter / 2));
+  return [
+    {
+      figure: millimetres('tip-diameter', shaft ? 'outer diameter, over the tips' : 'bore, over the tips', tips, source),
+      ...(tipLimits === undefined ? {} : { limits: tipLimits }),
+      taking: { ...ring, radius: tips / 2 },
+    },
+    { figure: millimetres('root-diameter', 'root diameter', roots), taking: { ...ring, radius: roots / 2 } },
+    { figure: pitchDiameter, taking: { ...ring, radius: nominal.pitchDiameter / 2, drawn: true } },
+    { figure: apply(serrationPitch, { pitchDiameter, teeth }, { key: 'pitch' }) },
+    {
+      figure: millimetres('chord-at-pitch', `chord of a ${shaft ? 'tooth' : 'space'} on the pitch diameter`, 2 * at.y),
+      taking: { kind: 'distance', from: point(at.x, -at.y), to: at },
+    },
+  ];
+};

@@ -1,0 +1,121 @@
+/** Pins between straight flanks: over a shaft, between the teeth of a hub. Lengths in mm, angles in rad. */
+import { type Point, point } from '../../geometry/segment.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+import type { ShapeSize } from '../shape.ts';
+import { alongAt, onFlank, type StraightForm } from '../straight-teeth.ts';
+import { millimetres } from '../told.ts';
+
+const inputs = {
+  reach: { unit: 'mm', name: 'distance of a flank’s line from the middle' },
+  half: { unit: 'rad', name: 'half the angle between the flanks of the space' },
+  teeth: { unit: '1', name: 'teeth' },
+  pin: { unit: 'mm', name: 'pin' },
+} as const;
+
+/** Two pins do not lie opposite each other where the number of teeth is odd. */
+const apart = (centre: number, teeth: number): number => 2 * centre * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth)));
+
+const unchecked = 'plane geometry; the tests lay the pins into the drawn contour';
+
+export const overStraight: Formula<keyof typeof inputs> = {
+  name: 'size over two pins between straight flanks',
+  text: 'M = (2 c + D_M) / sin σ + D_M, for odd z the first part with cos(90° / z)',
+  source: 'plane-geometry',
+  unit: 'mm',
+  inputs,
+  unchecked,
+  compute: ({ reach, half, teeth, pin }) => apart((reach + pin / 2) / Math.sin(half), teeth) + pin,
+};
+
+export const betweenStraight: Formula<keyof typeof inputs> = {
+  name: 'size between two pins between straight flanks',
+  text: 'M = (2 c - D_M) / sin σ - D_M, for odd z the first part with cos(90° / z)',
+  source: 'plane-geometry',
+  unit: 'mm',
+  inputs,
+  unchecked,
+  compute: ({ reach, half, teeth, pin }) => apart((reach - pin / 2) / Math.sin(half), teeth) - pin,
+};
+
+export interface StraightFlanks extends Pick<StraightForm, 'teeth' | 'lean' | 'reach' | 'tip' | 'root'> {
+  /** Radii between which the flank is straight. */
+  readonly low: number;
+  readonly high: number;
+  readonly part: 'shaft' | 'hub';
+}
+
+/** Half the angle between the flanks of the space that a pin lies in. */
+const halfSpace = ({ part, lean, teeth }: StraightFlanks): number => (part === 'shaft' ? lean + Math.PI / teeth : lean);
+
+/** The pin that touches both flanks where they have this radius, below 0 where there is none. */
+export const pinTouching = (flanks: StraightFlanks, radius: number): number => {
+  const at = onFlank(flanks, alongAt(flanks.reach, radius));
+  const space = flanks.part === 'shaft' ? Math.PI / flanks.teeth : 0;
+  const aside = (p: Point): number => Math.cos(space) * p.y - Math.sin(space) * p.x;
+  return 2 * Math.abs(aside(at) / aside(point(Math.sin(flanks.lean), Math.cos(flanks.lean))));
+};
+
+interface Lying {
+  readonly centre: number;
+  readonly contact: number;
+}
+
+const lying = (flanks: StraightFlanks, pin: number): Lying => {
+  const out = flanks.part === 'shaft' ? 1 : -1;
+  const centre = (flanks.reach + (out * pin) / 2) / Math.sin(halfSpace(flanks));
+  return { centre, contact: Math.hypot(flanks.reach, Math.sqrt(Math.max(0, centre ** 2 - (flanks.reach + (out * pin) / 2) ** 2))) };
+};
+
+/** In words; nothing where it measures well. `proud`: how far it has to stand out at least, mm. */
+export const pinFault = (flanks: StraightFlanks, pin: number, proud = 0): string | undefined => {
+  if (!(halfSpace(flanks) > 1e-6)) return 'Between parallel flanks no pin finds a seat.';
+  const { centre, contact } = lying(flanks, pin);
+  const { low, high, tip, root, part } = flanks;
+  if (!(contact >= low - 1e-9 && contact <= high + 1e-9))
+    return `A pin of ${pin} mm would touch at a diameter of ${(2 * contact).toFixed(3)} mm; the flanks are straight from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`;
+  const [bottom, top] =
+    part === 'shaft' ? [centre - pin / 2 - root, centre + pin / 2 - tip] : [tip - centre - pin / 2, root - centre + pin / 2];
+  if (bottom <= 0) return `A pin of ${pin} mm rests on the bottom of the space before it touches the flanks.`;
+  if (top <= proud) return `A pin of ${pin} mm lies below the tips, where flat anvils do not reach it.`;
+  return undefined;
+};
+
+/** Where on the flank it is tried to touch, from the middle outwards. */
+const PLACES = [0.5, 0.55, 0.45, 0.6, 0.4, 0.65, 0.35, 0.7, 0.3, 0.8, 0.2, 0.9, 0.1];
+
+/** To three digits, touching as near to the middle of the flank as lets it measure well and stand out clearly; none where no pin does. */
+export const bestStraightPin = (flanks: StraightFlanks): number | undefined => {
+  const pins = PLACES.map((part) => Number(pinTouching(flanks, flanks.low + part * (flanks.high - flanks.low)).toPrecision(3)));
+  const fits = (pin: number, proud: number): boolean => pin > 0 && pinFault(flanks, pin, proud) === undefined;
+  return pins.find((pin) => fits(pin, pin / 20)) ?? pins.find((pin) => fits(pin, 0));
+};
+
+/** The size over or between two pins, as it is taken. */
+export const straightPinSize = (flanks: StraightFlanks, pin: number): ShapeSize => {
+  const { part, teeth, reach } = flanks;
+  const shaft = part === 'shaft';
+  const { centre } = lying(flanks, pin);
+  const first = shaft ? Math.PI / teeth : 0;
+  const opposite = first + (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
+  const [a, b] = [first, opposite].map((t) => point(centre * Math.cos(t), centre * Math.sin(t))) as [Point, Point];
+  const figure = apply(
+    shaft ? overStraight : betweenStraight,
+    {
+      reach: millimetres('flank-distance', 'distance of a flank’s line from the middle', reach),
+      half: angle('half-space', 'half the angle between the flanks of the space', halfSpace(flanks)),
+      teeth: given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' }),
+      pin: millimetres('pin', 'pin', pin),
+    },
+    { key: shaft ? 'over-pins' : 'between-pins', name: `${shaft ? 'over' : 'between'} two pins of ${pin} mm` },
+  );
+  const beyond = ((shaft ? 1 : -1) * pin) / 2 / Math.hypot(b.x - a.x, b.y - a.y);
+  const [x, y] = [(b.x - a.x) * beyond, (b.y - a.y) * beyond];
+  return {
+    figure,
+    taking: { kind: 'pins', centres: [a, b], diameter: pin, from: point(a.x - x, a.y - y), to: point(b.x + x, b.y + y) },
+  };
+};
+
+const angle = (key: string, name: string, value: number): Figure =>
+  given({ key, name, value, unit: 'rad', basis: 'drawing', source: 'the request' });

@@ -1,0 +1,214 @@
+/** Straight-sided splines, shaft or hub, centred on the inner diameter: by ISO 14, by SAE J499, or by free numbers. */
+import type { Finding } from '../../finding/finding.ts';
+import { contour } from '../../geometry/contour.ts';
+import { circle, point } from '../../geometry/segment.ts';
+import { zoneLimits } from '../../physics/limits-and-fits.ts';
+import { given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+import { belowAnyWire } from '../below-any-wire.ts';
+import { standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import { alongAt, type StraightForm, straightTeeth } from '../straight-teeth.ts';
+import { millimetres } from '../told.ts';
+import { find } from './findings.ts';
+import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
+import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema, tidy } from './straight-request.ts';
+
+export const straightSpline = shapeKind({
+  title: 'Straight-sided spline',
+  what: 'Shaft or hub with parallel-sided splines by ISO 14 or SAE J499, or by free numbers',
+  schema: straightSchema,
+  example: { size: '8x36x40' },
+  make: (request) => {
+    const nominal = nominalOf(request);
+    return nominal.kind === 'refused' ? nominal : drawn(request, nominal, cutOf(request, nominal));
+  },
+});
+
+/** Chord between two splines on a circle. */
+export const chordBetween: Formula<'diameter' | 'width' | 'splines'> = {
+  name: 'chord between two splines',
+  text: 'c = d sin(180° / N - arcsin(B / d))',
+  source: 'plane-geometry',
+  unit: 'mm',
+  inputs: {
+    diameter: { unit: 'mm', name: 'diameter of the circle' },
+    width: { unit: 'mm', name: 'width of a spline' },
+    splines: { unit: '1', name: 'splines' },
+  },
+  compute: ({ diameter, width, splines }) => diameter * Math.sin(Math.PI / splines - Math.asin(width / diameter)),
+};
+
+interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Limits by the standard and what is cut, mm: diameters and the width. */
+interface Cut {
+  readonly limits: { readonly inner?: Limits; readonly outer?: Limits; readonly width?: Limits };
+  readonly inner: number;
+  readonly outer: number;
+  readonly width: number;
+}
+
+/** The middle of each tolerance, every wall then standing back by its share of the clearance. */
+const cutOf = (request: StraightRequest, nominal: StraightNominal): Cut => {
+  const grown = (request.part === 'shaft' ? -2 : 2) * standBack(request);
+  const limits = Object.fromEntries(
+    Object.entries(nominal.zones ?? {}).flatMap(([key, zone]) => {
+      const size = nominal[key as keyof Cut & keyof StraightNominal] as number;
+      const found = zoneLimits(zone, size);
+      return found.kind === 'limits' ? [[key, { low: size + found.low / 1000, high: size + found.high / 1000 }]] : [];
+    }),
+  ) as Cut['limits'];
+  const middle = (key: 'inner' | 'outer' | 'width'): number => {
+    const zone = limits[key];
+    return (zone === undefined ? nominal[key] : (zone.low + zone.high) / 2) + grown;
+  };
+  return { limits, inner: middle('inner'), outer: middle('outer'), width: middle('width') };
+};
+
+const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): MadeShape => {
+  if (!(cut.width > 0)) return refused('The clearance is more than a spline is wide.', 'clearance');
+  if (request.outside !== undefined && (request.part === 'shaft' || request.outside <= cut.outer))
+    return refused(
+      request.part === 'shaft'
+        ? 'A shaft ends at its splines: an outside diameter belongs to a hub.'
+        : `An outside diameter of ${tidy(request.outside)} mm leaves no metal outside of the splines, which reach ${cut.outer.toFixed(3)} mm.`,
+      'outside',
+    );
+  const form = formOf(request, nominal, cut);
+  const made = straightTeeth(form);
+  if (made.kind === 'no room') return noRoom(request, form);
+  const outlines: readonly Outline[] = [
+    ...(request.outside === undefined
+      ? []
+      : [{ contour: contour([circle(point(0, 0), request.outside / 2)]), metal: 'inside', layer: 'hub' } as const]),
+    { contour: made.contour, metal: request.part === 'shaft' ? 'inside' : 'outside' },
+  ];
+  const inside = insideRadiusOf(outlines);
+  const pins = pinned(request, { ...form, low: made.low, high: made.high, part: request.part });
+  return {
+    kind: 'made',
+    shape: {
+      name: `Straight-sided spline ${request.part}, ${nominal.words}`,
+      outlines,
+      starts: [],
+      sizes: [
+        ...sizesOf(request, nominal, cut, (alongAt(cut.width / 2, made.low) + alongAt(cut.width / 2, made.high)) / 2),
+        ...pins.sizes,
+        ...(inside === undefined ? [] : [{ figure: millimetres('inside-radius', 'smallest inside radius', inside) }]),
+      ],
+      fitDeviation: 0,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: [...pins.findings, ...cornerDoubts(request, nominal), ...belowAnyWire(inside, 'rootRadius')],
+    },
+  };
+};
+
+const rootRadiusOf = ({ rootRadius }: StraightRequest, { radius }: StraightNominal): number => rootRadius ?? radius;
+
+/** Ridges of a shaft have their edges broken and radii at their feet; grooves of a hub have radii at their bottoms and the edges of the bore broken. */
+const formOf = (request: StraightRequest, nominal: StraightNominal, { inner, outer, width }: Cut): StraightForm => {
+  const round = { kind: 'round', radius: rootRadiusOf(request, nominal) } as const;
+  const chamfer = { kind: 'chamfer', size: request.chamfer ?? nominal.chamfer } as const;
+  const relief = { kind: 'relief', radius: round.radius } as const;
+  return {
+    teeth: nominal.splines,
+    lean: 0,
+    reach: width / 2,
+    tip: outer / 2,
+    root: inner / 2,
+    tipCorner: request.part === 'shaft' ? chamfer : round,
+    rootCorner: request.part === 'hub' ? chamfer : request.root === 'relief' && relief.radius > 0 ? relief : round,
+  };
+};
+
+/** Names the number whose leaving out would make room. */
+const noRoom = (request: StraightRequest, form: StraightForm): Extract<MadeShape, { kind: 'refused' }> => {
+  const sharp = { kind: 'sharp' } as const;
+  const [rounds, chamfers] = request.part === 'shaft' ? (['rootCorner', 'tipCorner'] as const) : (['tipCorner', 'rootCorner'] as const);
+  if (straightTeeth({ ...form, [rounds]: sharp }).kind === 'toothed')
+    return refused(`A radius of ${tidy(sizeOf(form[rounds]))} mm has no room in the corners of the splines.`, 'rootRadius');
+  if (straightTeeth({ ...form, [chamfers]: sharp }).kind === 'toothed')
+    return refused(`A chamfer of ${tidy(sizeOf(form[chamfers]))} mm leaves nothing of the splines.`, 'chamfer');
+  if (straightTeeth({ ...form, tipCorner: sharp, rootCorner: sharp }).kind === 'toothed')
+    return refused('Radius and chamfer together leave nothing of the flanks.', 'rootRadius');
+  return refused('With this clearance nothing is left between the splines.', 'clearance');
+};
+
+const sizeOf = (corner: StraightForm['rootCorner']): number =>
+  corner.kind === 'sharp' ? 0 : corner.kind === 'chamfer' ? corner.size : corner.radius;
+
+/** `x` is the middle of a flank, where its width is taken. */
+const sizesOf = (
+  { part }: StraightRequest,
+  nominal: StraightNominal,
+  { limits, inner, outer, width }: Cut,
+  x: number,
+): readonly ShapeSize[] => {
+  const { source, splines } = nominal;
+  const shaft = part === 'shaft';
+  const d = millimetres('inner-diameter', shaft ? 'inner diameter' : 'bore', inner, source);
+  const b = millimetres('width', shaft ? 'width of a spline, flank to flank' : 'width of a groove, flank to flank', width, source);
+  const n = given({ key: 'splines', name: 'splines', value: splines, unit: '1', basis: 'drawing', source: 'the request' });
+  const chord = apply(
+    chordBetween,
+    { diameter: d, width: b, splines: n },
+    { key: 'chord-at-foot', name: `chord between two ${shaft ? 'splines' : 'grooves'} on the inner diameter` },
+  );
+  const [turn, half] = [Math.PI / splines, chord.value / 2];
+  const foot = Math.sqrt(Math.max(0, (inner / 2) ** 2 - half ** 2));
+  const at = (side: 1 | -1) =>
+    point(foot * Math.cos(turn) - side * half * Math.sin(turn), foot * Math.sin(turn) + side * half * Math.cos(turn));
+  return [
+    { figure: d, ...limited(limits.inner), taking: { kind: 'circle', centre: point(0, 0), radius: inner / 2 } },
+    {
+      figure: millimetres('outer-diameter', 'outer diameter', outer, source),
+      ...limited(limits.outer),
+      taking: { kind: 'circle', centre: point(0, 0), radius: outer / 2 },
+    },
+    { figure: b, ...limited(limits.width), taking: { kind: 'distance', from: point(x, -width / 2), to: point(x, width / 2) } },
+    { figure: chord, taking: { kind: 'distance', from: at(-1), to: at(1) } },
+    ...(nominal.symmetry === undefined
+      ? []
+      : [
+          {
+            figure: millimetres('symmetry', 'splines off the axis', 0, source),
+            limits: { low: 0, high: nominal.symmetry },
+          },
+        ]),
+  ];
+};
+
+const limited = (limits: Limits | undefined): { readonly limits?: Limits } => (limits === undefined ? {} : { limits });
+
+/** Pins measure few shafts: with low ridges they rest on the inner diameter. Those of a hub would find no seat at all. */
+const pinned = (
+  request: StraightRequest,
+  flanks: StraightFlanks,
+): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
+  const pin = request.pin ?? (request.part === 'shaft' ? bestStraightPin(flanks) : undefined);
+  if (pin === undefined) return { sizes: [], findings: [] };
+  const fault = pinFault(flanks, pin);
+  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin)], findings: [] };
+  return { sizes: [], findings: [find('straight-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' } })] };
+};
+
+/** The mate is taken to have the usual chamfer, or the one that is asked for here. */
+const cornerDoubts = (request: StraightRequest, nominal: StraightNominal): readonly Finding[] => {
+  const radius = rootRadiusOf(request, nominal);
+  const mate = request.chamfer ?? nominal.chamfer;
+  if ((request.part === 'shaft' && request.root === 'relief') || radius <= mate + 1e-9) return [];
+  const edges = request.part === 'shaft' ? 'the edges of the hub’s bore' : 'the ridges of the shaft';
+  return [
+    find(
+      'spline-corner-clash',
+      `Corners of R ${tidy(radius)} mm are larger than the chamfer of ${tidy(mate)} mm that ${edges} usually have: the parts would bear in the corners.`,
+      { place: { kind: 'field', path: request.rootRadius === undefined ? 'chamfer' : 'rootRadius' } },
+    ),
+  ];
+};
