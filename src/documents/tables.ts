@@ -18,7 +18,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
     column('Register', 1),
     controlColumn(`Offset ${unit.name}`, 1.2),
     column('Gap mm', 1, 'right'),
-    column('Feed mm/min', 1.3, 'right'),
+    column('Feed mm/min', 1.4, 'right'),
     column('Ra after µm', 1.35, 'right'),
     column('Time', 3, 'right'),
   ],

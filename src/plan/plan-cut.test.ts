@@ -54,6 +54,9 @@ describe('a plan', () => {
     const hole = { at: { x: 11, y: 10 }, diameter: 1.5 };
     const plan = planCut(opening(rectangle(0, 0, 30, 20), { holes: [hole] }));
     expect(plan.contours[0]!.hole).toEqual({ ...hole, origin: 'drawing' });
+    // A mark is no hole yet: somebody has to drill it.
+    const marked = planCut(opening(rectangle(0, 0, 30, 20), { marks: [hole.at] }));
+    expect(marked.contours[0]!.hole).toEqual({ at: hole.at, diameter: 2, origin: 'placed' });
     const circle = planCut(
       questionFor([
         loop('L1', rectangle(0, 0, 100, 60)),

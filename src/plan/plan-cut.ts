@@ -113,7 +113,7 @@ const clampsOf = (
 const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly GivenHole[] => [
   ...question.holes,
   ...drawn,
-  ...question.marks.map((at) => ({ at, diameter: question.startHole })),
+  ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
 ];
 
 const measuresKerf = ({ wire, rows }: WireTried): number => wire.diameter + 2 * rows[0]!.gap.value;

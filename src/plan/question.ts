@@ -19,11 +19,14 @@ export interface WantedLoop {
   readonly parent?: string;
 }
 
-/** A hole that is in the block already. */
+/** A hole that is in the block already, or is to be drilled where the drawing marks it. */
 export interface GivenHole {
   readonly at: Point;
   readonly diameter: number;
+  readonly toDrill?: true;
 }
+
+export const originOf = ({ toDrill }: GivenHole): 'drawing' | 'placed' => (toDrill === true ? 'placed' : 'drawing');
 
 /** `die` and `punch` say which side is kept; `leave` is not cut. */
 export type KeptChoice = 'die' | 'punch' | 'leave';

@@ -8,7 +8,7 @@ import { boundsOf, endDirection, startDirection } from '../../geometry/measure.t
 import { distanceBetween, line, type Point } from '../../geometry/segment.ts';
 import { awayFrom } from '../away.ts';
 import { besides } from '../contour/frame.ts';
-import type { GivenHole } from '../question.ts';
+import { type GivenHole, originOf } from '../question.ts';
 import { wayOutOfBlock } from '../start/block-edge.ts';
 import { diameterFor, type HoleRules, LEAD, roomFor } from '../start/holes.ts';
 import { touchingDisc } from '../start/touching-disc.ts';
@@ -119,7 +119,7 @@ const givenHole = (tip: Tip, asked: EndsAsked): Extract<OpenEnd, { kind: 'hole' 
     );
   });
   const nearest = usable.toSorted((a, b) => distanceBetween(a.at, tip.at) - distanceBetween(b.at, tip.at))[0];
-  return nearest === undefined ? undefined : { kind: 'hole', at: nearest.at, diameter: nearest.diameter, origin: 'drawing' };
+  return nearest === undefined ? undefined : { kind: 'hole', at: nearest.at, diameter: nearest.diameter, origin: originOf(nearest) };
 };
 
 type Drilled = Extract<OpenEnd, { kind: 'hole' }> | Extract<Ends, { kind: 'no hole' }>;

@@ -10,7 +10,7 @@ import { awayFrom } from '../away.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop, Sorted } from '../kept.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
-import { type ByHand, type GivenHole, handOf, type PlanQuestion } from '../question.ts';
+import { type ByHand, type GivenHole, handOf, originOf, type PlanQuestion } from '../question.ts';
 import type { Surroundings } from '../shapes.ts';
 import { WANDER } from './holes.ts';
 
@@ -113,7 +113,7 @@ const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead =
   const hole: StartHole = {
     at: said.at,
     diameter: said.diameter ?? there?.diameter ?? question.startHole,
-    origin: there === undefined ? 'placed' : 'drawing',
+    origin: there === undefined ? 'placed' : originOf(there),
   };
   const room = awayFrom(clear, hole.at);
   const unusable = (why: string): HoleRead => ({

@@ -6,7 +6,7 @@ import { distanceBetween } from '../../geometry/segment.ts';
 import { awayFrom } from '../away.ts';
 import { beyondTab, type Measures } from '../contour/measures.ts';
 import type { Kept, StartHole } from '../plan.ts';
-import type { GivenHole, PlanQuestion } from '../question.ts';
+import { type GivenHole, originOf, type PlanQuestion } from '../question.ts';
 import type { Shape } from '../shapes.ts';
 import type { Hand } from './by-hand.ts';
 import { FARTHEST, type HoleRules, isUsable, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
@@ -143,7 +143,7 @@ const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate =>
   const away = distanceBetween(hole.at, spot.at);
   const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
   const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
-  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: 'drawing' }, cost, splits: false };
+  return { spot, hole: { at: hole.at, diameter: hole.diameter, origin: originOf(hole) }, cost, splits: false };
 };
 
 /** A hole that serves two is worth a longer way to it, mm. */
