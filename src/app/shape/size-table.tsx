@@ -54,7 +54,8 @@ const SizeRow = ({ size: { shown, limits, taking }, limited }: { readonly size: 
     <tr onPointerEnter={() => point(true)} onPointerLeave={() => point(false)} onFocus={() => point(true)} onBlur={() => point(false)}>
       <th scope="row">{shown.name}</th>
       <td data-align="right">
-        <FigureButton shown={shown} place="shape" />
+        {/* To a tenth of a µm, as it is printed: nobody measures closer. */}
+        <FigureButton shown={shown} place="shape" said={shown.unit === 'mm' ? numbers.length(shown.value) : numbers.value(shown)} />
       </td>
       {limited && (
         <td data-align="right">{limits === undefined ? '' : `${numbers.length(limits.low)} … ${numbers.length(limits.high)}`}</td>

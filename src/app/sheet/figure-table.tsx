@@ -86,10 +86,11 @@ export const FigureButton = ({
   shown,
   place,
   ranges = false,
-}: Pick<CellProps, 'place'> & { readonly shown: Shown; readonly ranges?: boolean }): ReactNode => {
+  said,
+}: Pick<CellProps, 'place'> & { readonly shown: Shown; readonly ranges?: boolean; readonly said?: string }): ReactNode => {
   const { numbers, ask } = useTools();
   const asking = useOnSheet((s) => s.asking === shown.key);
-  const text = numbers.value(shown);
+  const text = said ?? numbers.value(shown);
   const range = numbers.range(shown);
   return (
     <button
