@@ -2,7 +2,7 @@
 import type { Finding } from '../../finding/finding.ts';
 import { find } from '../findings.ts';
 import type { Moment } from './moment.ts';
-import { type Sequence, type SequenceQuestion, sequenceOf, type Turn } from './sequence.ts';
+import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARow } from './sequence.ts';
 import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
 import { type Task, type TaskKind, type TasksQuestion, tasksOf } from './tasks.ts';
 
@@ -105,10 +105,9 @@ export const layOnClock = (question: ClockQuestion): LaidOnClock => {
 const otherEnds = (tasks: readonly Task[], question: ClockQuestion, quantity: number, calendar: Calendar): readonly Moment[] => {
   const spread = Math.min(question.spread ?? 0, 0.9);
   if (spread === 0) return [];
-  return [1 - spread, 1 + spread].map((factor) => {
-    const { turns } = sequenceOf(tasks, { ...question, quantity }, factor, Number.POSITIVE_INFINITY);
-    return runThrough(turns, question.start, calendar).finish;
-  });
+  return [1 - spread, 1 + spread].map(
+    (factor) => runThrough(turnsInARow(tasks, { ...question, quantity }, factor), question.start, calendar).finish,
+  );
 };
 
 type Prepared =
@@ -145,7 +144,7 @@ export interface RunThrough {
 }
 
 /** Goes through the turns from a start: each begins when the one before ends and, where it needs somebody, somebody is there. */
-export const runThrough = (turns: readonly Turn[], start: Moment, calendar: Calendar, tell?: Listener): RunThrough => {
+export const runThrough = (turns: Iterable<Turn>, start: Moment, calendar: Calendar, tell?: Listener): RunThrough => {
   // Whoever starts the program must be there, whatever comes first in it.
   let at = nextAttended(calendar, start);
   let waiting = at - start;

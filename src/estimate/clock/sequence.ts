@@ -39,14 +39,30 @@ export const sequenceOf = (tasks: readonly Task[], question: SequenceQuestion, c
   let piece = 0;
   while (piece < question.quantity && (piece === 0 || turns.length + tasks.length < most)) {
     piece += 1;
-    if (piece > 1) turns.push({ kind: 'loading', minutes: question.minutes.load, what: `load piece ${piece}`, needsPerson: true, piece });
-    for (const task of tasks) {
-      if (task.kind !== 'cutting') turns.push({ ...task, piece });
-      else spool.cut(task, task.minutes * cutting, (part) => turns.push({ ...part, piece }));
-    }
+    for (const turn of turnsOfPiece(piece, tasks, question, spool, cutting)) turns.push(turn);
   }
   return { turns, pieces: piece };
 };
+
+/** The turns of all pieces, one by one: for whoever only wants to know when they end. */
+export function* turnsInARow(tasks: readonly Task[], question: SequenceQuestion, cutting: number): Generator<Turn> {
+  const spool = new Spool(question);
+  for (let piece = 1; piece <= question.quantity; piece += 1) yield* turnsOfPiece(piece, tasks, question, spool, cutting);
+}
+
+function* turnsOfPiece(
+  piece: number,
+  tasks: readonly Task[],
+  { minutes }: SequenceQuestion,
+  spool: Spool,
+  cutting: number,
+): Generator<Turn> {
+  if (piece > 1) yield { kind: 'loading', minutes: minutes.load, what: `load piece ${piece}`, needsPerson: true, piece };
+  for (const task of tasks) {
+    if (task.kind !== 'cutting') yield { ...task, piece };
+    else for (const part of spool.cut(task, task.minutes * cutting)) yield { ...part, piece };
+  }
+}
 
 /** Metres on a full spool. */
 export const spoolMetres = (wire: Wire): number => metresOf(wire, wire.spool);
@@ -69,19 +85,19 @@ class Spool {
   }
 
   /** A cutting task of so many minutes, told in the parts that the spools give. */
-  cut(task: Task, minutes: number, tell: (part: Task) => void): void {
+  *cut(task: Task, minutes: number): Generator<Task> {
     let rest = minutes;
     // A spool that lasts no time at all would be changed for ever: it is left out of account then.
     const endless = this.#full <= 0 || rest * this.#speed > MOST_SPOOLS * this.#full;
     while (!endless && rest * this.#speed > this.#left + LEAST) {
       const part = this.#left / this.#speed;
-      if (part > 0) tell({ ...task, minutes: part });
-      tell({ ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) });
+      if (part > 0) yield { ...task, minutes: part };
+      yield { ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) };
       rest -= part;
       this.#left = this.#full;
     }
     this.#left -= endless ? 0 : rest * this.#speed;
-    if (rest > 0) tell(rest === task.minutes ? task : { ...task, minutes: rest });
+    if (rest > 0) yield rest === task.minutes ? task : { ...task, minutes: rest };
   }
 }
 
