@@ -9,23 +9,12 @@ import { selfCrossings } from '../../geometry/crossings.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
+import { codesOf, refusedField as field, make, shaped as shape, sizeIn as size } from '../made.fixture.ts';
+import type { ShapeInput } from '../make.ts';
 import type { Shape } from '../shape.ts';
 
 const base = { kind: 'ratchet', teeth: 16, outerDiameter: 60, depth: 5 } as const;
-const make = (input: ShapeInput) => makeShape(shapeSchema.parse(input));
-const shape = (input: ShapeInput): Shape => {
-  const made = make(input);
-  if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
-  return made.shape;
-};
-const field = (input: ShapeInput): string => {
-  const made = make(input);
-  const place = made.kind === 'refused' ? made.findings[0]?.place : undefined;
-  return place?.kind === 'field' ? place.path : made.kind;
-};
-const codes = (input: ShapeInput): readonly string[] => shape(input).findings.map((f) => f.code);
-const size = ({ sizes }: Shape, key: string): number => sizes.find((s) => s.figure.key === key)?.figure.value ?? Number.NaN;
+const codes = (input: ShapeInput): readonly string[] => codesOf(shape(input));
 const ring = (s: Shape): Contour => s.outlines[0]!.contour;
 const polygon = (contour: Contour): Path64 => flatten(contour, 1e-5).map((p) => ({ x: Math.round(p.x * 1e6), y: Math.round(p.y * 1e6) }));
 
