@@ -194,6 +194,15 @@ describe('kerfwright prove', () => {
     expect(bad.status).toBe(1);
   });
 
+  it('refuses a program that cannot be read once, with its line', async () => {
+    inFolder('broken.setup.json', readFileSync('examples/die-plate/expected/die-plate.setup.json', 'utf8'));
+    const program = inFolder('broken.nc', 'G21 G90\nthis is no program\nM02\n');
+    const { status, stdout } = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
+    expect(status).toBe(1);
+    expect(stdout.match(/refusal:/g)).toHaveLength(1);
+    expect(stdout).toMatch(/in line 2 has the letter/);
+  });
+
   it('asks for the set-up file when there is none beside the program', async () => {
     const { status, stderr } = await kerfwright(
       'prove',
