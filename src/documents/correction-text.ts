@@ -66,7 +66,7 @@ const measuredTable = ({ sizes }: Correction): string =>
       column('at °C', 1, 'right'),
       column('At 20 °C mm', 1, 'right'),
       column('Drawn mm', 1, 'right'),
-      column('Metal left per side µm', 1, 'right'),
+      column('Left per side µm', 1, 'right'),
       column('Next piece mm', 1, 'right'),
     ],
     rows: sizes.map(({ deviation: { measured, size, left }, next }) => [

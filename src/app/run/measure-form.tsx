@@ -123,7 +123,10 @@ const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
         </tbody>
       </table>
       {/* As it stands: registers keep the unit of the program, whoever reads it. */}
-      <pre className="told">{answer.text}</pre>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="told" tabIndex={0} aria-label={words.inFull}>
+        <pre>{answer.text}</pre>
+      </section>
     </>
   );
 };

@@ -28,6 +28,7 @@ export const runWords = {
     oneSide: 'Only one of its sides is cut',
     ask: 'What now?',
     registers: 'New offset registers',
+    inFull: 'The correction in full',
     register: 'Register',
     before: 'now',
     after: 'set it to',
