@@ -39,6 +39,7 @@ class RecordKeeper implements Keeper {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private busy: Promise<boolean> | undefined;
   private away = false;
+  private told: Saving = 'saved';
   private readonly id: string;
   private readonly events: KeeperEvents;
 
@@ -53,6 +54,8 @@ class RecordKeeper implements Keeper {
   keep(record: JobRecord): void {
     this.waiting = record;
     keepDraft({ ...record, revision: this.revision });
+    // It is not saved from the moment it is changed; any trouble stays told.
+    if (this.told === 'saved') this.tell('saving');
     this.later(MOMENT);
   }
 
@@ -64,7 +67,7 @@ class RecordKeeper implements Keeper {
     this.theirs = undefined;
     dropDraft(record.id);
     this.events.record(record);
-    this.events.saving('saved');
+    this.tell('saved');
   }
 
   async keepMine(): Promise<void> {
@@ -93,6 +96,11 @@ class RecordKeeper implements Keeper {
     clearTimeout(this.timer);
   }
 
+  private tell(saving: Saving): void {
+    this.told = saving;
+    this.events.saving(saving);
+  }
+
   private later(wait: number): void {
     clearTimeout(this.timer);
     this.timer = setTimeout(() => void this.begin(), wait);
@@ -112,7 +120,7 @@ class RecordKeeper implements Keeper {
     if (record === undefined) return true;
     if (this.theirs !== undefined) return false;
     this.away = false;
-    this.events.saving('saving');
+    this.tell('saving');
     const { name, steps, cursor, line } = record;
     const told = { revision: this.revision, name, steps, cursor, ...(line === undefined ? {} : { line }) };
     const answer = await saveJob(record.id, told);
@@ -123,7 +131,7 @@ class RecordKeeper implements Keeper {
   }
 
   private gone(): boolean {
-    this.events.saving('waiting for the server');
+    this.tell('waiting for the server');
     this.later(AGAIN);
     return false;
   }
@@ -131,7 +139,7 @@ class RecordKeeper implements Keeper {
   /** Whoever puts it back says so with `flush`; a tab that is looked at again tries by itself. */
   private putAway(): boolean {
     this.away = true;
-    this.events.saving('put away');
+    this.tell('put away');
     return false;
   }
 
@@ -144,7 +152,7 @@ class RecordKeeper implements Keeper {
     }
     this.waiting = undefined;
     dropDraft(record.id);
-    this.events.saving('saved');
+    this.tell('saved');
     return true;
   }
 
@@ -157,7 +165,7 @@ class RecordKeeper implements Keeper {
       return this.save();
     }
     this.theirs = answer.value;
-    this.events.saving('changed elsewhere');
+    this.tell('changed elsewhere');
     return false;
   }
 }
