@@ -72,6 +72,7 @@ export const ProofFacts = (): ReactNode => {
     <>
       <p className="fact">{proven.length === 0 ? words.noProof : answer.answer === 'yes' ? words.proven : words.notProven}</p>
       <FigureTable title={words.budget} table={answer.budget} place="budget" />
+      <FigureTable title={words.sizes} table={answer.sizes} place="sizes" />
     </>
   );
 };

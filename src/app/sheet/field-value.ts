@@ -7,6 +7,7 @@ import { typedWords } from '../words/fields.ts';
 import type { Numbers } from '../words/numbers.ts';
 import { sheetWords } from '../words/sheet.ts';
 import { readCount, readFinish, readLength, readList, readNumber, type Typed } from '../words/typed.ts';
+import { type AskedSize, readSizes, sizeText } from '../words/typed-sizes.ts';
 import { choicesOf, defaultOf, type FieldSpec, labelOf } from './fields.ts';
 import type { Lists } from './lists.ts';
 
@@ -39,6 +40,8 @@ const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: List
       return all(numbers.length);
     case 'size':
       return all(numbers.length, ' × ');
+    case 'sizes':
+      return (list as readonly AskedSize[]).map((size) => sizeText(size, numbers)).join('; ');
     case 'finish':
       return all(numbers.finish);
     case 'money':
@@ -89,6 +92,8 @@ export const read = (field: FieldSpec, text: string, numbers: Numbers, lists: Li
       return readRow(field.kind, plain, lists);
     case 'size':
       return readSize(plain, numbers);
+    case 'sizes':
+      return readSizes(plain, numbers);
     case 'spot':
       return readSpot(plain, numbers);
     case 'texts':

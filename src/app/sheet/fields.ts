@@ -20,6 +20,7 @@ export type FieldKind =
   | 'material'
   | 'wire'
   | 'size'
+  | 'sizes'
   | 'spot';
 
 export interface FieldSpec {
@@ -46,6 +47,7 @@ export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
     field('height', 'length'),
     field('finish', 'finish'),
     field('tolerance', 'length'),
+    field('sizes', 'sizes', { none: noneWords.sizes }),
     field('insideCorner', 'length'),
     field('ease', 'length'),
     field('quantity', 'count'),

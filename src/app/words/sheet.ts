@@ -149,6 +149,7 @@ export const sheetWords = {
   notProven: 'The program is not proven; the reasons stand in the margin.',
   noProof: 'There is no program to be proven yet.',
   budget: 'Where the error comes from',
+  sizes: 'Sizes with limits of their own',
   otherWays: 'Other processes',
   passTable: 'Passes',
   wireTable: 'Wires of the shop',

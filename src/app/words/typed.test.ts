@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { numbersIn, type Units } from './numbers.ts';
 import { readCount, readFinish, readLength, readList, readNumber } from './typed.ts';
+import { readSizes } from './typed-sizes.ts';
 
 const units: Units = { lengthUnit: 'mm', finishUnit: 'µm', locale: 'en-US' };
 const mm = numbersIn(units);
@@ -98,5 +99,30 @@ describe('typed numbers and lists', () => {
     expect(lengths('0,2; 0,15 mm', german)).toMatchObject({ kind: 'value', value: [0.2, 0.15] });
     expect(lengths('0.2, 0.15')).toMatchObject({ kind: 'value', value: [0.2, 0.15] });
     expect(lengths('0.2; wide')).toEqual({ kind: 'wrong', reason: 'Not a length: there is no number in it.' });
+  });
+});
+
+describe('typed sizes with limits of their own', () => {
+  it.each([
+    ['bore 24 ±0.01', mm, [{ name: 'bore', length: 24, tolerance: 0.01 }]],
+    [
+      'bore: 24 mm ± 10 µm; slot 5 +/-0.02 on one side',
+      mm,
+      [
+        { name: 'bore', length: 24, tolerance: 0.01 },
+        { name: 'slot', length: 5, tolerance: 0.02, sides: 1 },
+      ],
+    ],
+    ['slot 2: 1 1/4 in ±.001', inch, [{ name: 'slot 2', length: 31.75, tolerance: 0.0254 }]],
+    ['Breite 12,5 ±0,01', german, [{ name: 'Breite', length: 12.5, tolerance: 0.01 }]],
+  ])('%s', (text, numbers, value) => {
+    const typed = readSizes(text, numbers);
+    expect(typed).toMatchObject({ kind: 'value', value });
+    // What is shown of it reads as the same again.
+    if (typed.kind === 'value') expect(readSizes(typed.said, numbers)).toMatchObject({ kind: 'value', value });
+  });
+
+  it.each(['24 ±0.01', 'bore 24', 'bore ±0.01', 'bore: wide ±0.01', 'bore 24 ±'])('are not guessed at: %s', (text) => {
+    expect(readSizes(text, mm).kind).toBe('wrong');
   });
 });

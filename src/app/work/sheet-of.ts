@@ -8,7 +8,7 @@ import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
 import { sentenceView, words } from './sentence-view.ts';
 import { shapeView } from './shape-view.ts';
-import { breaksView, budgetView, costView, hoursView, othersView, passesTable, wiresView } from './table-view.ts';
+import { breaksView, budgetView, costView, hoursView, othersView, passesTable, sizesView, wiresView } from './table-view.ts';
 import type { Sheet } from './views.ts';
 import { wallView } from './wall-view.ts';
 
@@ -53,6 +53,7 @@ const tables = (facts: JobFacts) => ({
   ...given('costs', costView(facts)),
   ...given('breaks', breaksView(facts)),
   ...given('budget', budgetView(facts)),
+  ...given('sizes', sizesView(facts)),
   ...given('others', othersView(facts)),
 });
 

@@ -89,6 +89,20 @@ export const budgetView = ({ budgets }: JobFacts): TableView | undefined =>
         note: budgets.profile.biggest.sentence,
       };
 
+/** Sizes with limits of their own: what is asked of each, and within what it is to be expected. */
+export const sizesView = ({ budgets }: JobFacts): TableView | undefined =>
+  budgets === undefined || budgets.sizes.length === 0
+    ? undefined
+    : {
+        columns: [left('Size'), right('Is'), right('Asked'), right('To be expected within')],
+        rows: budgets.sizes.map(({ of, tolerance, total }): readonly Cell[] => [
+          of.kind === 'size' ? of.name : '',
+          of.kind === 'size' ? `${Number(of.length.toFixed(4))} mm` : '',
+          `±${Number(tolerance.toFixed(5))} mm`,
+          shown(total),
+        ]),
+      };
+
 export const othersView = ({ otherWays }: JobFacts): TableView | undefined =>
   otherWays === undefined
     ? undefined

@@ -27,7 +27,7 @@ export const toldSheet = (sheet: Sheet, tell: Tell): Sheet => ({
       }),
 });
 
-const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'others'] as const;
+const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'sizes', 'others'] as const;
 
 const tables = (sheet: Sheet, tell: Tell): Partial<Pick<Sheet, (typeof TABLES)[number]>> =>
   Object.fromEntries(

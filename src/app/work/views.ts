@@ -226,6 +226,8 @@ export interface Sheet {
   /** Price by quantity. */
   readonly breaks?: TableView;
   readonly budget?: TableView;
+  /** Sizes with limits of their own. */
+  readonly sizes?: TableView;
   readonly others?: TableView;
   readonly program?: ProgramView;
   readonly clock?: ClockView;
