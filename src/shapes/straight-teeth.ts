@@ -1,6 +1,7 @@
 /** A ring of equal teeth with straight flanks, parallel or leaning, as one contour of lines and arcs. Lengths in mm, angles in rad. */
 import type { Contour } from '../geometry/contour.ts';
 import { arc, line, type Point, point, type Segment } from '../geometry/segment.ts';
+import { polar } from './polar.ts';
 import { linked, ringOf } from './ring-of-teeth.ts';
 
 /** `chamfer` takes its size off along the flank and along the circle alike; `round` is tangent to both. */
@@ -129,5 +130,3 @@ const cornerFrom = (from: Point, to: Point, centre: Point | undefined, sense: 1 
   const sweep = ((sense * turn) % (2 * Math.PI)) + (sense * turn < 0 ? 2 * Math.PI : 0);
   return [arc(from, to, centre, sense * sweep)];
 };
-
-const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));

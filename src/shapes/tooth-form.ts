@@ -6,6 +6,7 @@ import type { Contour } from '../geometry/contour.ts';
 import { type FitCurve, fitArcs } from '../geometry/fit.ts';
 import { arc, line, type Point, point, type Segment } from '../geometry/segment.ts';
 import { involuteCurve, involutePoint } from './involute.ts';
+import { polar } from './polar.ts';
 import { linked, ringOf } from './ring-of-teeth.ts';
 
 /** What joins a flank to the root circle. Radii in mm; `deviation` is that of the fitting. */
@@ -295,7 +296,5 @@ const footPlace = (form: ToothForm, radius: number): Point => {
   const curve = flankCurves(form, radius, Math.max(form.tip, radius))[0] as FitCurve;
   return curve.pointAt(curve.start);
 };
-
-const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));
 
 const reversed = (s: Segment): Segment => (s.kind === 'line' ? line(s.to, s.from) : { ...s, from: s.to, to: s.from, sweep: -s.sweep });

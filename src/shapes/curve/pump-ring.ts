@@ -4,6 +4,7 @@
  */
 import type { Contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { spun } from '../polar.ts';
 import { copiedRound } from './lobes.ts';
 import { halfLobe, type PinRing, shortening } from './trochoid.ts';
 
@@ -36,9 +37,9 @@ export const pumpRing = (form: RingForm): PumpRing => {
   const segments: Segment[] = [arc(mirror(flank), flank, middle, -2 * corner.onTooth)];
   if (round > 0) segments.push(arc(flank, foot, corner.centre, corner.sweep));
   const along = next - 2 * corner.angle;
-  const far = turned(mirror(foot), next);
+  const far = spun(mirror(foot), next);
   segments.push(arc(foot, far, point(0, 0), along));
-  if (round > 0) segments.push(arc(far, turned(mirror(flank), next), turned(mirror(corner.centre), next), corner.sweep));
+  if (round > 0) segments.push(arc(far, spun(mirror(flank), next), spun(mirror(corner.centre), next), corner.sweep));
   return { kind: 'ring', contour: copiedRound(segments, pins) };
 };
 
@@ -68,8 +69,6 @@ const cornerOf = ({ radius, tooth, root, round }: RingForm): Corner | undefined 
   return { centre, flank, foot, angle, onTooth, sweep: onTooth + angle };
 };
 
-const turned = ({ x, y }: Point, by: number): Point => point(x * Math.cos(by) - y * Math.sin(by), x * Math.sin(by) + y * Math.cos(by));
-
 /** How deep a lobe runs into root circle or rounds while it passes, mm; 0 or less where it clears them. `reach` makes the rotor's wall. */
 export const fouled = (form: RingForm, reach: number): number => {
   const corner = cornerOf(form);
@@ -83,7 +82,7 @@ export const fouled = (form: RingForm, reach: number): number => {
     const orbit = Math.PI / form.pins + (Math.PI * k) / 80;
     const turn = -orbit / lobes;
     for (const p of wall) {
-      const q = turned(p, turn);
+      const q = spun(p, turn);
       const at = point(q.x + form.eccentricity * Math.cos(orbit), q.y + form.eccentricity * Math.sin(orbit));
       most = Math.max(most, inMetal(form, corner, at));
     }

@@ -2,6 +2,7 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { asked, found } from '../figures.ts';
+import { polar } from '../polar.ts';
 import type { ShapeSize, Taking } from '../shape.ts';
 import type { RotorRequest } from './cycloid-rotor.ts';
 import type { Holes, Wall } from './rotor-shape.ts';
@@ -80,7 +81,7 @@ const overPins = (
   const lobes = ring.pins - 1;
   const out = ring.radius - ring.eccentricity - back;
   const turn = (2 * Math.PI * Math.floor(lobes / 2)) / lobes;
-  const centres: readonly [Point, Point] = [point(out, 0), point(out * Math.cos(turn), out * Math.sin(turn))];
+  const centres: readonly [Point, Point] = [point(out, 0), polar(out, turn)];
   return {
     figure: apply(overRotorPins, figures, { key: 'over-pins', name: `over two pins of ${pin} mm in opposite valleys` }),
     taking: { kind: 'pins', centres, diameter: pin, ...beyond(centres, pin / 2) },
@@ -99,7 +100,7 @@ const acrossSizes = ({ pins, radius, eccentricity }: PinRing, { reach }: RotorMa
   const [top, valley] = [radius + eccentricity - reach, radius - eccentricity - reach];
   const rim = (at: number): Taking => ({ kind: 'circle', centre: point(0, 0), radius: at });
   const half = Math.PI / lobes;
-  const from = point(top * Math.cos(half), top * Math.sin(half));
+  const from = polar(top, half);
   const over = lobes % 2 === 0 ? top : valley;
   const across = found(
     lobes % 2 === 0 ? 'over-lobes' : 'lobe-to-valley',
@@ -109,7 +110,7 @@ const acrossSizes = ({ pins, radius, eccentricity }: PinRing, { reach }: RotorMa
     { source: 'trochoid-rotors' },
   );
   return [
-    { figure: across, taking: { kind: 'distance', from, to: point(-over * Math.cos(half), -over * Math.sin(half)) } },
+    { figure: across, taking: { kind: 'distance', from, to: polar(-over, half) } },
     {
       figure: found('lobe-diameter', 'circle over the lobes', 2 * top, '2 (R + e - j) - d', { source: 'trochoid-rotors' }),
       taking: rim(top),

@@ -2,6 +2,7 @@
 import type { FitCurve } from '../../geometry/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
+import { polar } from '../polar.ts';
 
 export interface SpiralLine {
   readonly start: number;
@@ -14,8 +15,6 @@ export interface SpiralLine {
   /** Radius of the bend; it grows outwards on each of them. */
   readonly bendAt: (angle: number) => number;
 }
-
-const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));
 
 /** Unit vector of `along` (outwards) and `round` (counter-clockwise) at a polar angle. */
 const facing = (along: number, round: number, angle: number): Point => {

@@ -2,6 +2,7 @@
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { selfCrossings } from '../../geometry/crossings.ts';
 import { arc, line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { polar, spun } from '../polar.ts';
 import { linked, turned } from '../ring-of-teeth.ts';
 
 /**
@@ -231,11 +232,6 @@ const tipAngleOf = ({ normal }: Face, back: Back, at: Point): number => {
   const along = back.kind === 'line' ? point(back.to.x - at.x, back.to.y - at.y) : point(-(at.y - back.centre.y), at.x - back.centre.x);
   return Math.abs(Math.atan2(down.x * along.y - down.y * along.x, down.x * along.x + down.y * along.y));
 };
-
-const polar = (radius: number, angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));
-
-const spun = ({ x, y }: Point, angle: number): Point =>
-  point(x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle));
 
 const turnedBack = (back: Back, angle: number): Back =>
   back.kind === 'line'

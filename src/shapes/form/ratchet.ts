@@ -10,6 +10,7 @@ import { belowAnyWire } from '../below-any-wire.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { spun } from '../polar.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { millimetres, refusedWith } from '../told.ts';
 import { find } from './findings.ts';
@@ -184,8 +185,7 @@ const sizesOf = ({ teeth, bore }: Request, form: RatchetForm, made: Drawn, place
   const [tip, root] = [form.tip - form.standBack, form.root - form.standBack];
   const reached = made.land > 1e-9 ? tip : Math.hypot(made.top.x, made.top.y);
   const next = (2 * Math.PI) / teeth;
-  const { x, y } = made.top;
-  const neighbour = point(x * Math.cos(next) - y * Math.sin(next), x * Math.sin(next) + y * Math.cos(next));
+  const neighbour = spun(made.top, next);
   const lengthOf = (key: string, name: string, from: Point, to: Point): ShapeSize => ({
     figure: millimetres(key, name, Math.hypot(to.x - from.x, to.y - from.y)),
     taking: { kind: 'distance', from: place(from), to: place(to) },

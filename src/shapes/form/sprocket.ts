@@ -11,6 +11,8 @@ import { insideRadiusOf } from '../inside-radius.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
 import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
+import { polar, spun } from '../polar.ts';
+import { turned } from '../ring-of-teeth.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { millimetres, refusedWith } from '../told.ts';
 import { find } from './findings.ts';
@@ -128,10 +130,7 @@ const finished = ({ chain, teeth }: Request, { reference, count, roller, tip, ro
     { key: 'over-pins', name: `over two pins of ${roller} mm, before any clearance` },
   );
   const opposite = (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
-  const centres = [0, opposite].map((a) => point((reference.value / 2) * Math.cos(a), (reference.value / 2) * Math.sin(a))) as [
-    Point,
-    Point,
-  ];
+  const centres = [0, opposite].map((a) => polar(reference.value / 2, a)) as [Point, Point];
   const inside = insideRadiusOf(outlines);
   const rim = { kind: 'circle', centre: point(0, 0) } as const;
   return {
@@ -203,7 +202,7 @@ const ringOf = (teeth: number, pitch: number, tip: number, { seat, angle, flank 
   ];
   const mirror = ({ x, y }: Point): Point => spun(point(x, -y), 2 * middle);
   const down = arc(mirror(end), mirror(foot), mirror(centre), turn(mirror(end), mirror(foot), mirror(centre)));
-  const segments = Array.from({ length: teeth }, (_, i) => [...one, down].map((s) => spunSegment(s, 2 * middle * i))).flat();
+  const segments = Array.from({ length: teeth }, (_, i) => [...one, down].map((s) => turned(s, 2 * middle * i))).flat();
   const linked = segments.map((s, i) => ({ ...s, from: (segments[(i + segments.length - 1) % segments.length] as Segment).to }));
   return { contour: contour(linked), tip: top, pointed };
 };
@@ -215,9 +214,3 @@ const onMiddle = (centre: Point, flank: number, middle: number): number | undefi
   const square = flank * flank - aside * aside;
   return square < 0 ? undefined : along + Math.sqrt(square);
 };
-
-const spun = ({ x, y }: Point, angle: number): Point =>
-  point(x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle));
-
-const spunSegment = (s: Segment, angle: number): Segment =>
-  s.kind === 'line' ? s : { ...s, from: spun(s.from, angle), to: spun(s.to, angle), centre: spun(s.centre, angle) };

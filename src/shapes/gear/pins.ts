@@ -4,6 +4,7 @@ import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from '../involute.ts';
+import { polar } from '../polar.ts';
 import type { Taking } from '../shape.ts';
 import { betweenPins, overPins } from './formulas.ts';
 import { derived, number, type ToothFigures } from './tooth-figures.ts';
@@ -77,7 +78,7 @@ const takingOf = ({ base, teeth }: ToothFigures, angle: number, pin: number, sid
   const radius = base.value / 2 / Math.cos(angle);
   const first = side === 'external' ? Math.PI / z : 0;
   const opposite = first + (2 * Math.PI * Math.floor(z / 2)) / z;
-  const [a, b] = [first, opposite].map((t) => point(radius * Math.cos(t), radius * Math.sin(t))) as [Point, Point];
+  const [a, b] = [first, opposite].map((t) => polar(radius, t)) as [Point, Point];
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   const reach = (side === 'external' ? 1 : -1) * (pin / 2 / length);
   return {

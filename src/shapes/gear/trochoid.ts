@@ -5,6 +5,7 @@
 import type { FitCurve } from '../../geometry/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import { inv } from '../involute.ts';
+import { spun } from '../polar.ts';
 
 export interface RackTip {
   /** Radius of the reference circle of the gear. */
@@ -38,7 +39,7 @@ export const trochoidRoot = (rack: RackTip, tip: number): TrochoidRoot => {
     const turn = -(slid - aside) / reference;
     const x = reference - centreDepth - tipRadius * Math.cos(normal);
     const y = slid + tipRadius * Math.sin(normal);
-    return point(x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn));
+    return spun(point(x, y), turn);
   };
   const last = Math.PI / 2 - pressureAngle;
   const base = reference * Math.cos(pressureAngle);
@@ -88,8 +89,7 @@ const besideTooth = (
     pointAt: (normal) => beside(onSpace(normal)),
     tangentAt: (normal) => {
       const turn = -(centreDepth * Math.tan(normal) - aside) / reference;
-      const [x, y] = [Math.sin(normal), Math.cos(normal)];
-      return beside({ x: x * Math.cos(turn) - y * Math.sin(turn), y: x * Math.sin(turn) + y * Math.cos(turn) });
+      return beside(spun(point(Math.sin(normal), Math.cos(normal)), turn));
     },
   };
 };

@@ -1,6 +1,7 @@
 /** The bore of a hub with its keyways as one contour of lines and arcs. mm, rad. */
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { arc, line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { polar, spun } from '../polar.ts';
 
 /** Of the bore its radius; of a keyway half its width, its top from the middle, and the radius in its corners. */
 export interface KeywayForm {
@@ -21,11 +22,10 @@ export const reachOf = ({ half, top, corner }: KeywayForm): number => Math.hypot
 export const boreWith = ({ radius, half, top, corner }: KeywayForm, spans: readonly number[]): Contour => {
   const foot = Math.asin(half / radius);
   const segments = spans.flatMap((turn, i): Segment[] => {
-    const at = (x: number, y: number): Point => point(x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn));
-    const onBore = (angle: number): Point => point(radius * Math.cos(angle), radius * Math.sin(angle));
+    const at = (x: number, y: number): Point => spun(point(x, y), turn);
     const next = (spans[i + 1] ?? (spans[0] as number) + 2 * Math.PI) - foot;
-    const [from, to] = [onBore(turn + foot), onBore(next)];
-    const into = onBore(turn - foot);
+    const [from, to] = [polar(radius, turn + foot), polar(radius, next)];
+    const into = polar(radius, turn - foot);
     const [low, high] = [at(top - corner, -half), at(top - corner, half)];
     const crest = corner > 0 ? [at(top, -half + corner), at(top, half - corner)] : [at(top, -half), at(top, half)];
     const [a, b] = crest as [Point, Point];

@@ -2,6 +2,7 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { polar } from '../polar.ts';
 import type { ShapeSize } from '../shape.ts';
 import { alongAt, onFlank, type StraightForm } from '../straight-teeth.ts';
 import { millimetres } from '../told.ts';
@@ -98,7 +99,7 @@ export const straightPinSize = (flanks: StraightFlanks, pin: number): ShapeSize 
   const { centre } = lying(flanks, pin);
   const first = shaft ? Math.PI / teeth : 0;
   const opposite = first + (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
-  const [a, b] = [first, opposite].map((t) => point(centre * Math.cos(t), centre * Math.sin(t))) as [Point, Point];
+  const [a, b] = [first, opposite].map((t) => polar(centre, t)) as [Point, Point];
   const figure = apply(
     shaft ? overStraight : betweenStraight,
     {
