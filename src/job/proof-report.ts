@@ -2,7 +2,6 @@
 import { findingText } from '../documents/words.ts';
 import type { ContourProof, OpenProof, Proof } from '../proof/proof.ts';
 import { printMass } from '../quantity/mass.ts';
-import { toldOnce } from './told-once.ts';
 
 export { proofPicture } from '../proof/picture.ts';
 
@@ -14,14 +13,14 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   ...(proof.open === undefined ? {} : { open: proof.open }),
   loose: proof.loose,
   stops: proof.stops,
-  findings: toldOnce(proof.findings),
+  findings: proof.findings,
   ...(files.length === 0 ? {} : { files }),
 });
 
 export const proofText = (proof: Proof): string =>
   [
     proof.verdict === 'proven' ? 'Proven: the program makes the drawing.' : 'Not proven.',
-    ...toldOnce(proof.findings).map((f) => `  ${f.severity}: ${findingText(f)}`),
+    ...proof.findings.map((f) => `  ${f.severity}: ${findingText(f)}`),
     `Deviations are read to ${micrometres(proof.resolution)}; plus is metal left, minus is metal gone.`,
     ...proof.contours.map(contourLine),
     ...(proof.open ?? []).map(openLine),

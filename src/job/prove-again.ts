@@ -10,6 +10,7 @@ import { easeLoops } from './ease.ts';
 import { find } from './findings.ts';
 import { inDrawingUnits } from './places.ts';
 import { proofQuestion, rectangleOf, type SetupFile } from './setup-file.ts';
+import { toldOnce } from './told-once.ts';
 
 export type ProvenAgain =
   | { readonly kind: 'judged'; readonly proof: Proof; readonly question: ProofQuestion; readonly drawing: Drawing }
@@ -58,7 +59,7 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
     };
   const question = proofQuestion(program, setup, wanted, block, lines);
   const proof = proveProgram(question);
-  return { kind: 'judged', proof: { ...proof, findings: inDrawingUnits(proof.findings, drawing.units) }, question, drawing };
+  return { kind: 'judged', proof: { ...proof, findings: toldOnce(inDrawingUnits(proof.findings, drawing.units)) }, question, drawing };
 };
 
 /** As it was read when the program was made, unless the user says another unit now. */

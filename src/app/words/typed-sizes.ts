@@ -1,17 +1,11 @@
 /** Sizes with limits of their own, as they are typed and shown: 'bore: 24 mm ±0.01 mm; slot: 5 mm ±0.02 mm on one side'. */
+import type { JobInput } from '../../job/job.ts';
 import { typedWords as words } from './fields.ts';
 import type { Numbers } from './numbers.ts';
 import { readLength, readList, type Typed } from './typed.ts';
 
-/** As the job file keeps it; mm. */
-export interface AskedSize {
-  readonly name: string;
-  readonly length: number;
-  /** Either side. */
-  readonly tolerance: number;
-  /** How many cut faces it lies between: two where left out. */
-  readonly sides?: 1 | 2;
-}
+/** As the job file keeps it. */
+export type AskedSize = NonNullable<JobInput['sizes']>[number];
 
 /** A name, a length, what it may be off; a colon parts the name where the length is a number and a fraction. */
 const SIZE =

@@ -13,7 +13,6 @@ import { proofText } from '../../job/proof-report.ts';
 import { proveAgain } from '../../job/prove-again.ts';
 import { type JobRun, type Ran, runJob } from '../../job/run.ts';
 import { type ShapeMeans, shapeDxf, shapeSvg } from '../../job/shape-drawing.ts';
-import { toldOnce } from '../../job/told-once.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
@@ -113,7 +112,7 @@ const worker: JobWorker = {
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
     if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings, text: '' };
     const { verdict, findings } = proven.proof;
-    return { kind: 'judged', verdict, findings: toldOnce(findings), text: proofText(proven.proof) };
+    return { kind: 'judged', verdict, findings, text: proofText(proven.proof) };
   },
   correct: (measured) => {
     if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };
