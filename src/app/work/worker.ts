@@ -33,7 +33,11 @@ let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
 const run = (question: Question, tell: Tell): Sheet | Promise<Sheet> => {
   const shape = question.input['shape'] as Readonly<Record<string, unknown>> | undefined;
   if (shape?.['kind'] !== 'lettering') return runWith(question, tell, {});
-  return import('./letters.ts').then(async ({ lettersFor }) => runWith(question, tell, { letters: await lettersFor(shape) }));
+  // Without a server the shape itself says that there are no fonts.
+  return import('./letters.ts')
+    .then(async ({ lettersFor }) => ({ letters: await lettersFor(shape) }))
+    .catch(() => ({}))
+    .then((means) => runWith(question, tell, means));
 };
 
 const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {

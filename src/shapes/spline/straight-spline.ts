@@ -177,8 +177,10 @@ const sizesOf = (
       ? []
       : [
           {
-            figure: millimetres('symmetry', 'splines off the axis', 0, source),
+            figure: millimetres('symmetry', 'symmetry of the splines to the axis, width of its zone', 0, source),
             limits: { low: 0, high: nominal.symmetry },
+            // Half of the zone is how far the middle of a spline may lie off, and so how far its walls may.
+            moves: 1,
           },
         ]),
   ];
