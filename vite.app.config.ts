@@ -7,5 +7,13 @@ export default defineConfig({
   base: '/',
   plugins: [react()],
   worker: { format: 'es' },
-  build: { target: 'es2022', outDir: '../../dist/app', emptyOutDir: true, chunkSizeWarningLimit: 1500, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    outDir: '../../dist/app',
+    emptyOutDir: true,
+    chunkSizeWarningLimit: 1500,
+    assetsInlineLimit: 0,
+    // On a busy machine it would warn that the build was slow.
+    rolldownOptions: { checks: { pluginTimings: false } },
+  },
 });

@@ -21,7 +21,12 @@ export default defineConfig({
     outDir: 'dist',
     emptyOutDir: true,
     sourcemap: false,
-    rolldownOptions: { input: entries, output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' } },
+    rolldownOptions: {
+      input: entries,
+      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+      // On a busy machine it would warn that the build was slow.
+      checks: { pluginTimings: false },
+    },
   },
   test: {
     pool: 'forks',
