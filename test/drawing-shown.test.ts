@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
 import { jobRun } from '../src/cli/inputs.ts';
 import type { Job } from '../src/job/job.ts';
-import { runJob } from '../src/job/run.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const sheetFor = (change: Partial<Job>, drawing = die.drawing) => {

@@ -6,12 +6,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, path } from '../src/geometry/contour.ts';
 import { arc, line, type Point, point } from '../src/geometry/segment.ts';
-import type { WantedLine } from '../src/plan/open/open.ts';
+import { planCut } from '../src/plan/cut/plan-cut.ts';
+import type { WantedLine } from '../src/plan/open-line.ts';
 import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
-import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import type { Proof, ProofQuestion } from '../src/proof/proof.ts';
-import { proveProgram } from '../src/proof/prove.ts';
+import { proveProgram } from '../src/proof/prove/prove.ts';
 import { asked, inControl, inPath, planned } from './planned.ts';
 
 const faults = (proof: Proof): readonly string[] =>

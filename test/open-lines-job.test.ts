@@ -1,16 +1,16 @@
 /** A job with open lines, clamps and ways in from the edge, from the drawing to the papers, and proven again from its files alone. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
-import type { JobFacts } from '../src/documents/facts.ts';
-import { openTable } from '../src/documents/open-table.ts';
-import { planPicture } from '../src/documents/plan-picture.ts';
-import { setupSheet } from '../src/documents/setup-sheet.ts';
-import { holeTable } from '../src/documents/tables.ts';
+import { holeTable } from '../src/documents/part/job-tables.ts';
+import { openTable } from '../src/documents/part/open-table.ts';
+import { planPicture } from '../src/documents/part/plan-picture.ts';
+import { setupSheet } from '../src/documents/sheet/setup-sheet.ts';
+import { setupSchema } from '../src/job/files/setup-file.ts';
+import { proofText } from '../src/job/handout/proof-report.ts';
 import { type JobInput, jobSchema } from '../src/job/job.ts';
-import { proofText } from '../src/job/proof-report.ts';
-import { proveAgain } from '../src/job/prove-again.ts';
-import { type JobRun, type Ran, runJob } from '../src/job/run.ts';
-import { setupSchema } from '../src/job/setup-file.ts';
+import { type JobRun, type Ran, runJob } from '../src/job/pipeline/pipeline.ts';
+import { proveAgain } from '../src/job/pipeline/prove-again.ts';
+import type { JobFacts } from '../src/result/facts.ts';
 import { asciiDxf, type Tag } from './dxf-writer.ts';
 
 const example: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');

@@ -2,8 +2,8 @@
 import { path } from '../src/geometry/contour.ts';
 import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../src/nc/write/write.ts';
+import { planCut } from '../src/plan/cut/plan-cut.ts';
 import type { Plan } from '../src/plan/plan.ts';
-import { planCut } from '../src/plan/plan-cut.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import { slitOf } from '../src/plan/start/block-edge.ts';
 import type { ProofQuestion } from '../src/proof/proof.ts';

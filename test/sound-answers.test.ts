@@ -1,7 +1,7 @@
 /** What must hold of the answer to any example: hours that add up, a clock with one thing at a time, figures that say why. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
-import { runJob } from '../src/job/run.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
 import type { Figure } from '../src/quantity/figure.ts';
 
 const JOBS = ['die-plate/die-plate', 'form-insert/form-insert-eased', 'thick-gear/thick-gear'];

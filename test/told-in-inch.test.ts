@@ -2,11 +2,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { namesOf } from '../src/app/state/names.ts';
-import { tellerOf } from '../src/app/words/numbers.ts';
+import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
-import { toldSheet } from '../src/app/work/told-sheet.ts';
-import { askedRun } from '../src/job/asked-run.ts';
-import { runJob } from '../src/job/run.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { askedRun } from '../src/job/request/run-from-data.ts';
+import { tellerOf } from '../src/text/print/reader.ts';
 
 const JOBS: Readonly<Record<string, readonly [job: object, drawing: string]>> = {
   'the die plate': [{ height: 25, quantity: 2, tolerance: 0.01 }, 'examples/die-plate/die-plate.dxf'],

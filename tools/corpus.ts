@@ -1,7 +1,7 @@
 /** Compares every drawing of a folder with its truth.json: `npm run corpus -- DIR`. Exits 1 when one is wrong. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { readDrawing } from '../src/drawing/read.ts';
+import { readDrawing } from '../src/drawing/read/read-drawing.ts';
 import type { Verdict } from './corpus/compare.ts';
 import { compared } from './corpus/compare.ts';
 import type { Truth } from './corpus/truth.ts';

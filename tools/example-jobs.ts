@@ -3,12 +3,12 @@ import { readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { readBytes, readText } from '../src/cli/files.ts';
 import { jobRun, shopAt } from '../src/cli/inputs.ts';
-import { paperFonts } from '../src/fonts/font-files.ts';
-import { nestSchema } from '../src/job/nest-file.ts';
-import { nestFiles, nestText, runNest } from '../src/job/nesting.ts';
-import { goldenFiles } from '../src/job/papers.ts';
-import { parseFile } from '../src/job/parse.ts';
-import { runJob } from '../src/job/run.ts';
+import { paperFonts } from '../src/font-files/font-files.ts';
+import { nestSchema } from '../src/job/files/nest-file.ts';
+import { parseFile } from '../src/job/files/parse.ts';
+import { goldenFiles } from '../src/job/handout/papers.ts';
+import { nestFiles, nestText, runNest } from '../src/job/nest/nest-answer.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
 
 /** Paths of all job files under examples/. */
 export const exampleJobs = (): readonly string[] =>

@@ -1,7 +1,7 @@
 /** Every finding that a layer can state has its page, and every page belongs to a finding. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Catalogue } from '../src/finding/finding.ts';
+import type { Catalogue } from '../src/text/finding.ts';
 
 const catalogues = import.meta.glob<{ catalogue: Catalogue }>('../src/**/findings.ts', { eager: true });
 const codes = Object.entries(catalogues).flatMap(([file, module]) => Object.keys(module.catalogue).map((code) => ({ code, file })));

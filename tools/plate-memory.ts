@@ -1,7 +1,7 @@
 /** Answers a plate of so many openings (else 10,000) in so many sizes (else the fixture's) in a process of its own and prints the most memory it held, MB. */
 import { jobRun } from '../src/cli/inputs.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
 import { onLargeTable, plateOf } from '../src/job/plate.fixture.ts';
-import { runJob } from '../src/job/run.ts';
 
 const openings = Number(process.argv[2] ?? 10_000);
 const sizes = process.argv[3] === undefined ? undefined : Number(process.argv[3]);

@@ -59,7 +59,7 @@ const UNFINISHED = new RegExp(
 );
 const RESTLESS = /Math\.random\(|Date\.now\(|new Date\(\)|performance\.now\(/;
 const isCore = (path: string): boolean =>
-  path.startsWith('src/') && !/^src\/(cli|fonts|server|app|store)\//.test(path) && !/\.(test|bench|checks)\.ts$/.test(path);
+  path.startsWith('src/') && !/^src\/(cli|font-files|server|app|store)\//.test(path) && !/\.(test|bench|checks)\.ts$/.test(path);
 
 /** Test names that occur twice in one file or across the house. */
 export const sameTestNames = (files: readonly SourceFile[]): readonly Untidy[] => {

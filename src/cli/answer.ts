@@ -1,10 +1,10 @@
 /** `kerfwright answer`: the whole job, from drawing to papers. */
 import { basename, extname } from 'node:path';
-import { paperFonts } from '../fonts/font-files.ts';
+import { paperFonts } from '../font-files/font-files.ts';
 import type { Answer } from '../job/answer.ts';
-import { answerJson } from '../job/answer-json.ts';
-import { answerText, jobFiles } from '../job/papers.ts';
-import { type JobRun, runJob } from '../job/run.ts';
+import { answerJson } from '../job/handout/answer-json.ts';
+import { answerText, jobFiles } from '../job/handout/papers.ts';
+import { type JobRun, runJob } from '../job/pipeline/pipeline.ts';
 import { BadInput, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';

@@ -1,8 +1,9 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
-import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/comparing.ts';
+
 import { memoryOf } from '../job/memory.ts';
-import { drawingOf } from '../job/run.ts';
-import { unusable } from '../job/unusable.ts';
+import { drawingOf } from '../job/pipeline/pipeline.ts';
+import { unusable } from '../job/request/unusable.ts';
+import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/what-if/comparing.ts';
 import { BadInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';

@@ -1,6 +1,7 @@
 /** `kerfwright correct`: new offset registers from what was measured, or what a change of the registers does. */
-import { correctJob } from '../job/correct.ts';
-import { correctJson, correctText } from '../job/correct-report.ts';
+
+import { correctJson, correctText } from '../job/handout/correct-report.ts';
+import { correctJob } from '../job/pipeline/correct-job.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun, millimetres } from './inputs.ts';
 import type { Out } from './out.ts';

@@ -1,7 +1,7 @@
 /** Files in and out. A file that cannot be read is bad input with a sentence, never a stack trace. */
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import type { Finding } from '../finding/finding.ts';
+import type { Finding } from '../text/finding.ts';
 
 /** Thrown by whatever finds that the user's input is bad; main turns it into exit code 2. */
 export class BadInput extends Error {

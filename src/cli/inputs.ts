@@ -1,14 +1,14 @@
 /** Puts a job together from a job file or a drawing, the options, the shop and the dialect. */
 import { basename, dirname, extname, resolve } from 'node:path';
-import { lettersWith } from '../fonts/letters-on-disk.ts';
-import { type Dialect, readDialectFile, standardDialect } from '../job/dialects.ts';
+import { lettersWith } from '../font-files/letters-on-disk.ts';
+import { type Dialect, readDialectFile, standardDialect } from '../job/files/dialects.ts';
+import { parseFile, parseValue } from '../job/files/parse.ts';
 import { houseShop } from '../job/house-shop.ts';
 import { type Job, jobSchema } from '../job/job.ts';
-import { parseFile, parseValue } from '../job/parse.ts';
-import type { JobRun } from '../job/run.ts';
-import { withShape } from '../job/shape-drawing.ts';
+import type { JobRun } from '../job/pipeline/pipeline.ts';
+import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
-import { parseLength } from '../quantity/length.ts';
+import { parseLength } from '../text/print/length.ts';
 import { BadInput, badInput, readBytes, readText } from './files.ts';
 
 /** Options of `answer` as typed; each overrules the job file. */

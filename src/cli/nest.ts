@@ -1,8 +1,8 @@
 /** `kerfwright nest`: pieces laid into a plate, and the job that cuts them out of it. */
 import { basename, dirname, extname, relative, resolve } from 'node:path';
-import { type NestFile, nestSchema } from '../job/nest-file.ts';
-import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nesting.ts';
-import { parseFile, parseValue } from '../job/parse.ts';
+import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
+import { parseFile, parseValue } from '../job/files/parse.ts';
+import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
 import { millimetres, numberOf, shopAt } from './inputs.ts';
 import type { Out } from './out.ts';

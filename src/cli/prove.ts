@@ -1,10 +1,10 @@
 /** `kerfwright prove`: a program, from here or elsewhere, against a drawing. */
 import { basename, extname } from 'node:path';
-import { programText } from '../job/file-kind.ts';
-import { parseFile } from '../job/parse.ts';
-import { proofJson, proofPicture, proofText } from '../job/proof-report.ts';
-import { proveAgain } from '../job/prove-again.ts';
-import { setupSchema } from '../job/setup-file.ts';
+import { programText } from '../job/files/file-kind.ts';
+import { parseFile } from '../job/files/parse.ts';
+import { setupSchema } from '../job/files/setup-file.ts';
+import { proofJson, proofPicture, proofText } from '../job/handout/proof-report.ts';
+import { proveAgain } from '../job/pipeline/prove-again.ts';
 import { BadInput, readBytes, readText, writeFiles } from './files.ts';
 import type { Out } from './out.ts';
 

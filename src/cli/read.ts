@@ -1,7 +1,7 @@
 /** `kerfwright read`: what a drawing holds, and what is wrong with it. */
 import { basename, extname } from 'node:path';
-import type { Finding } from '../finding/finding.ts';
-import { type ReadAnswer, readJson, readOne, readText } from '../job/reading.ts';
+import { type ReadAnswer, readJson, readOne, readText } from '../job/handout/read-report.ts';
+import type { Finding } from '../text/finding.ts';
 import { BadInput, readBytes, writeFiles } from './files.ts';
 import { millimetres } from './inputs.ts';
 import type { Out } from './out.ts';

@@ -1,5 +1,5 @@
 /** `kerfwright schema` and `kerfwright list`: what the files may hold, and the keys they may use. */
-import { materialRows, schemaOf, schemas, wireRows } from '../job/catalogue.ts';
+import { materialRows, schemaOf, schemas, wireRows } from '../job/files/catalogue.ts';
 import { badInput } from './files.ts';
 import type { Out } from './out.ts';
 

@@ -1,11 +1,11 @@
 /** `kerfwright shape`: a part by numbers, as a drawing with the sizes one would measure, or straight into the whole job. */
 import { relative, resolve } from 'node:path';
 import { type Command, Option } from 'commander';
-import { lettersWith } from '../fonts/letters-on-disk.ts';
-import { parseValue } from '../job/parse.ts';
-import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/shape-drawing.ts';
-import { type ShapeForm, type ShapeKey, shapeForms } from '../job/shape-keys.ts';
-import { shapeText, wholeShapeJson } from '../job/shape-report.ts';
+import { lettersWith } from '../font-files/letters-on-disk.ts';
+import { parseValue } from '../job/files/parse.ts';
+import { shapeText, wholeShapeJson } from '../job/handout/shape-report.ts';
+import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/request/shape-drawing.ts';
+import { type ShapeForm, type ShapeKey, shapeForms } from '../job/request/shape-keys.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
 import { BadInput, badInput, writeFiles } from './files.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';

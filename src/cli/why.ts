@@ -1,5 +1,5 @@
 /** `kerfwright why`: the tree of one figure of a job. */
-import { runJob } from '../job/run.ts';
+import { runJob } from '../job/pipeline/pipeline.ts';
 import { type Explanation, explain, explainLines } from '../quantity/explain.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';

@@ -1,12 +1,12 @@
 /** Papers are laid out from facts, set as PDF with the same bytes each time, and say what applies to the job. */
 import { describe, expect, it } from 'vitest';
-import { paperFonts } from '../fonts/font-files.ts';
+import { paperFonts } from '../font-files/font-files.ts';
 import { contour, path } from '../geometry/contour.ts';
 import { circle, line, point } from '../geometry/segment.ts';
+import { circleData, pathData, scaleBar } from '../picture/strokes.ts';
 import { column, type Paper } from './paper.ts';
 import { paperText } from './paper-text.ts';
 import { paperPdf } from './pdf/pdf.ts';
-import { circleData, pathData, scaleBar } from './picture.ts';
 
 const paper: Paper = {
   title: 'A paper',

@@ -1,5 +1,5 @@
 /** A paper before it is set: headings, texts, tables and pictures in order. Printed as PDF, shown as text, later on screen. */
-import type { Picture } from './picture.ts';
+import type { Picture } from '../picture/strokes.ts';
 
 export interface Paper {
   readonly title: string;

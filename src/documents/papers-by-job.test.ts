@@ -1,15 +1,15 @@
 /** Hole table, inspection sheet and annex say what the plan says, and leave room for what is found. */
 import { describe, expect, it } from 'vitest';
-import { standardDialect } from '../job/dialects.ts';
+import { standardDialect } from '../job/files/dialects.ts';
 import { houseShop } from '../job/house-shop.ts';
 import { jobSchema } from '../job/job.ts';
+import { runJob } from '../job/pipeline/pipeline.ts';
 import { plateOf } from '../job/plate.fixture.ts';
-import { runJob } from '../job/run.ts';
-import { annex } from './annex.ts';
-import type { JobFacts } from './facts.ts';
-import { holeSheet } from './hole-sheet.ts';
-import { inspectionSheet } from './inspection-sheet.ts';
+import type { JobFacts } from '../result/facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
+import { annex } from './sheet/calculation-sheet.ts';
+import { holeSheet } from './sheet/hole-sheet.ts';
+import { inspectionSheet } from './sheet/inspection-sheet.ts';
 
 const factsFor = (more: object): JobFacts => {
   const job = jobSchema.parse({ drawing: 'plate.dxf', outline: 'block', ...more });

@@ -1,7 +1,7 @@
 /** Plain text in columns and paragraphs. */
-import { AS_WRITTEN, restated, type Telling } from '../quantity/restate.ts';
+import { AS_WRITTEN, restated, type Telling } from '../text/print/restate.ts';
 import type { PaperBlock } from './paper.ts';
-import { toldTable } from './told-paper.ts';
+import { toldTable } from './paper-for-reader.ts';
 
 const WIDTH = 100;
 const MOST_ROWS = 40;

@@ -1,7 +1,8 @@
 /** What a customer's file turns into: closed loops, open chains and findings. */
-import type { Finding } from '../finding/finding.ts';
+
 import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
+import type { Finding } from '../text/finding.ts';
 
 /** How a drawing unit was made a length, and who said so. */
 export interface DrawingUnits {

@@ -2,7 +2,7 @@
 import { FULL_TURN, sineCosine, sineCosineOfDegrees } from '../geometry/angle.ts';
 import { reverse } from '../geometry/cut.ts';
 import type { Arc, Point, Segment } from '../geometry/segment.ts';
-import type { DrawnCurve } from './curve.ts';
+import type { DrawnCurve } from './curve/curve.ts';
 
 /** By centre, radius and angles in degrees; 0 to 360 is a full circle. */
 export const arcOf = ([x, y]: readonly [number, number], radius: number, from: number, to: number): Arc => {

@@ -1,9 +1,9 @@
 /** Hand-made drawings for the tests: curves as a format reader would hand them over, and places on the result. */
 
-import type { Curve, DrawnCurve, DrawnFile } from './curve.ts';
+import type { Curve, DrawnCurve, DrawnFile } from './curve/curve.ts';
 import type { Drawing, ReadOptions } from './drawing.ts';
 import { arcOf } from './drawn-arcs.fixture.ts';
-import { drawingOf } from './read.ts';
+import { drawingOf } from './read/read-drawing.ts';
 
 type XY = readonly [number, number];
 

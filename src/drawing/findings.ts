@@ -1,5 +1,5 @@
 /** Every finding that reading a drawing can end in; each code has its page in docs/findings. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   // Reading the file formats.

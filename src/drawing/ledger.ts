@@ -1,5 +1,5 @@
 /** Collects the findings of one reading: the same trouble a thousand times is told ten times and then counted. */
-import type { Finding, Place } from '../finding/finding.ts';
+import type { Finding, Place } from '../text/finding.ts';
 import { type catalogue, find } from './findings.ts';
 
 export type DrawingCode = keyof typeof catalogue & string;

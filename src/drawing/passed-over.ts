@@ -1,5 +1,5 @@
 /** Tells what kinds of entity were met and not drawn: harmless ones in a note, those that may be outlines in a warning. */
-import type { Place } from '../finding/finding.ts';
+import type { Place } from '../text/finding.ts';
 import type { Ledger } from './ledger.ts';
 
 export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string, number>, firstPlace: (type: string) => Place): void => {

@@ -1,9 +1,10 @@
 /** Hours, wire and money of one job, worked out from the program as it was read back. */
-import type { Finding } from '../finding/finding.ts';
+
 import type { ReadProgram } from '../nc/read/program.ts';
-import type { Machine } from '../physics/machine.ts';
+import type { Machine } from '../physics/cut/machine.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
+import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
 import { hoursOf } from './hours.ts';
 import { priceBreaks, priceLines, wireUse } from './money.ts';

@@ -1,5 +1,5 @@
 /** What estimating can find. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'rates-not-yet': { severity: 'refusal', title: 'No rates hold on the day of the quotation' },

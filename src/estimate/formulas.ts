@@ -1,7 +1,7 @@
 /** The few formulas by which program and rates become minutes and money. */
 import type { Figure } from '../quantity/figure.ts';
 import { type Applied, apply, type Formula } from '../quantity/formula.ts';
-import type { Unit } from '../quantity/unit.ts';
+import type { Unit } from '../text/unit.ts';
 
 /** Arithmetic needs no source; the numbers that go in carry theirs. */
 const SOURCE = 'definition';

@@ -1,9 +1,9 @@
 /** Minutes of one piece: cutting by pass, threading, travel, stops; attended and unattended apart. */
-import type { Machine } from '../physics/machine.ts';
+import type { Machine } from '../physics/cut/machine.ts';
 import type { Plan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
-import type { Unit } from '../quantity/unit.ts';
+import type { Unit } from '../text/unit.ts';
 import type { PassTime } from './estimate.ts';
 import { cuttingMinutes, drillingMinutes, repeated, sumOf } from './formulas.ts';
 import type { Rates } from './rates.ts';

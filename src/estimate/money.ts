@@ -1,5 +1,5 @@
 /** What one piece costs and how the price falls with the quantity. Money in minor units. */
-import type { Wire } from '../physics/wire.ts';
+import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';

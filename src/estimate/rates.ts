@@ -1,6 +1,6 @@
 /** What an hour, a hole and a kilogram cost in this shop, from which day on, and how many minutes its people need. */
 import { z } from 'zod';
-import type { Finding } from '../finding/finding.ts';
+import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
 
 const money = z.number().min(0).finite();

@@ -1,8 +1,9 @@
 /** What a program makes the machine do, counted from its actions as read back: lengths by pass, stops, threadings, travel. */
-import type { Finding } from '../finding/finding.ts';
+
 import { lengthOf } from '../geometry/measure.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
 import type { Pass } from '../plan/plan.ts';
+import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
 
 export interface Tally {

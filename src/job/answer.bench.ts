@@ -4,9 +4,9 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { BenchRow } from '../../tools/bench-row.ts';
 import { jobRun } from '../cli/inputs.ts';
-import { compareJob, tried } from './compare.ts';
+import { type JobRun, runJob } from './pipeline/pipeline.ts';
 import { onLargeTable, plateOf } from './plate.fixture.ts';
-import { type JobRun, runJob } from './run.ts';
+import { compareJob, tried } from './what-if/compare.ts';
 
 const JOB = 'examples/die-plate/die-plate.job.json';
 /** Ten times the openings may cost this many times as much: a little for sorting and for memory farther away. */

@@ -1,7 +1,8 @@
 /** The whole answer to a job: the facts of every layer, and every figure by its key so that it can be asked why. */
-import type { JobFacts } from '../documents/facts.ts';
-import type { Finding } from '../finding/finding.ts';
+
 import type { Figure } from '../quantity/figure.ts';
+import type { JobFacts } from '../result/facts.ts';
+import type { Finding } from '../text/finding.ts';
 import type { Job } from './job.ts';
 
 export type Answer =

@@ -1,15 +1,15 @@
 /** A job with things set by hand: the program counts from its datum, the proof judges registers, and a job without them is as it was. */
 import { describe, expect, it } from 'vitest';
 import { readText } from '../cli/files.ts';
-import { holeSheet } from '../documents/hole-sheet.ts';
 import { paperText } from '../documents/paper-text.ts';
-import { setupSheet } from '../documents/setup-sheet.ts';
-import { readDialectFile, standardDialect } from './dialects.ts';
+import { holeSheet } from '../documents/sheet/hole-sheet.ts';
+import { setupSheet } from '../documents/sheet/setup-sheet.ts';
+import { readDialectFile, standardDialect } from './files/dialects.ts';
 import { houseShop } from './house-shop.ts';
 import { type Job, jobSchema } from './job.ts';
+import { type JobRun, type Ran, runJob } from './pipeline/pipeline.ts';
+import { proveAgain } from './pipeline/prove-again.ts';
 import { plateOf } from './plate.fixture.ts';
-import { proveAgain } from './prove-again.ts';
-import { type JobRun, type Ran, runJob } from './run.ts';
 
 const job = jobSchema.parse({ drawing: 'plate.dxf', outline: 'block', tolerance: 0.008 });
 const small: JobRun = {

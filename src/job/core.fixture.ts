@@ -3,11 +3,11 @@ import { standardDialect } from '../nc/dialect/dialect.ts';
 import type { Action } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { writeProgram } from '../nc/write/write.ts';
+import { planCut } from '../plan/cut/plan-cut.ts';
 import type { Plan } from '../plan/plan.ts';
-import { planCut } from '../plan/plan-cut.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
-import { proveActions } from '../proof/prove.ts';
+import { proveActions } from '../proof/prove/prove.ts';
 
 export interface Proved {
   readonly plan: Plan;

@@ -1,5 +1,5 @@
 /** What running a job can find, beyond what its layers find. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'file-not-valid': { severity: 'refusal', title: 'A value in a job, shop, dialect or set-up file is wrong' },

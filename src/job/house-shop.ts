@@ -1,7 +1,7 @@
 /** The shop that is taken when nobody names one: invented rates, marked as such, so that a first answer is possible at all. */
 import { usualShifts } from '../estimate/clock/shifts.ts';
-import { standardMachine } from '../physics/machine.ts';
-import { wires } from '../physics/wires.ts';
+import { standardMachine } from '../physics/cut/machine.ts';
+import { wires } from '../physics/wire/wires.ts';
 import type { Shop } from './shop.ts';
 
 /** mm. A shop that nobody described refuses no block that some machine may take. */

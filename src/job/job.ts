@@ -1,8 +1,8 @@
 /** The job file: every input of one job, each with its default. `*.job.json`; lengths in mm unless `units` says inch. */
 import { z } from 'zod';
 import { readMoment } from '../estimate/clock/moment.ts';
-import { shapeSchema } from '../shapes/make.ts';
-import { tellingSchema } from './telling.ts';
+import { shapeSchema } from '../shapes/list/make.ts';
+import { tellingSchema } from './reader-of-papers.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();

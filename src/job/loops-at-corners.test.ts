@@ -1,8 +1,8 @@
 /** A part of sharp corners that are gone round by loops, proven, drawn and told. */
 import { describe, expect, it } from 'vitest';
-import { planPicture } from '../documents/plan-picture.ts';
+import { planPicture } from '../documents/part/plan-picture.ts';
+import { planCut } from '../plan/cut/plan-cut.ts';
 import { disc, loop, questionFor, rectangle } from '../plan/plan.fixture.ts';
-import { planCut } from '../plan/plan-cut.ts';
 import { proved } from './core.fixture.ts';
 
 const squares = [loop('L1', rectangle(0, 0, 50, 16)), loop('L2', rectangle(0, 22, 50, 16))];

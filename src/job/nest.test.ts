@@ -1,16 +1,16 @@
 /** A nest from its file to a proven program, and what metal and stacks do to a job. */
 import { describe, expect, it } from 'vitest';
-import { readDrawing } from '../drawing/read.ts';
+import { readDrawing } from '../drawing/read/read-drawing.ts';
 import { writeDxf } from '../drawing/write/dxf.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
 import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
+import { nestSchema } from './files/nest-file.ts';
 import { houseShop } from './house-shop.ts';
 import { type JobInput, jobSchema } from './job.ts';
-import { nestSchema } from './nest-file.ts';
-import { nestFiles, nestText, runNest } from './nesting.ts';
-import { runJob } from './run.ts';
+import { nestFiles, nestText, runNest } from './nest/nest-answer.ts';
+import { runJob } from './pipeline/pipeline.ts';
 
 const DAY = '2026-11-25';
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);

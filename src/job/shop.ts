@@ -2,11 +2,11 @@
 import { z } from 'zod';
 import { shiftSchema, usualShifts } from '../estimate/clock/shifts.ts';
 import { ratesSchema } from '../estimate/rates.ts';
-import { machineSchema } from '../physics/machine.ts';
-import { passTableSchema } from '../physics/pass-table.ts';
-import { materialSchema } from '../physics/shop-material.ts';
-import { wireSchema } from '../physics/wire.ts';
-import { tellingSchema } from './telling.ts';
+import { machineSchema } from '../physics/cut/machine.ts';
+import { passTableSchema } from '../physics/cut/pass-table.ts';
+import { materialSchema } from '../physics/material/shop-material.ts';
+import { wireSchema } from '../physics/wire/wire.ts';
+import { tellingSchema } from './reader-of-papers.ts';
 
 export const shopSchema = z
   .strictObject({

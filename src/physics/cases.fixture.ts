@@ -1,10 +1,10 @@
 /** Cuts that the check rows and invariants ask the model about: every wire, height and energy that the trade knows. */
-import type { CutConditions, Flush } from './conditions.ts';
-import { findMaterial } from './find-material.ts';
-import { standardMachine } from './machine.ts';
-import { cutModel } from './model.ts';
-import type { Wire } from './wire.ts';
-import { wires } from './wires.ts';
+import type { CutConditions, Flush } from './cut/conditions.ts';
+import { standardMachine } from './cut/machine.ts';
+import { cutModel } from './cut/model.ts';
+import { findMaterial } from './material/find-material.ts';
+import type { Wire } from './wire/wire.ts';
+import { wires } from './wire/wires.ts';
 
 export const everyMachine = { ...standardMachine, height: 1000, wire: { low: 0.02, high: 0.4 } } as const;
 export const brass = wires[1];

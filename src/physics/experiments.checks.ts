@@ -1,13 +1,13 @@
 /** The starting model against experiments, magnitudes and energy (CHECKS E and D-17). */
 import type { CheckRow } from '../quantity/check.ts';
-import { heightShare, removalRate, wireShare } from './area-rate.ts';
 import { all, brass, conditions, diameters, energies, heights, metals, model, plain, yes } from './cases.fixture.ts';
-import { cutModel } from './model.ts';
-import { meltEnergy } from './pulse.ts';
-import { gapFromKerf } from './spark-gap.ts';
-import { sparkPower } from './spark-power.ts';
+import { heightShare, removalRate, wireShare } from './cut/area-rate.ts';
+import { cutModel } from './cut/model.ts';
+import { gapFromKerf } from './cut/spark-gap.ts';
+import { judgeWall } from './cut/thin-wall.ts';
+import { meltEnergy } from './spark/pulse.ts';
+import { sparkPower } from './spark/spark-power.ts';
 import { tallScale, thinScale, wirePower, wireScale } from './starting-model.ts';
-import { judgeWall } from './thin-wall.ts';
 
 /** Mean power of the rough cut, W, from the one measured cut: 588 W with 0.30 wire in 80 mm of steel. */
 const power = (d: number, height: number): number => {

@@ -1,5 +1,5 @@
 /** What physics has to say to a user before any number is given. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'material-unknown': { severity: 'refusal', title: 'The material is not in the list' },

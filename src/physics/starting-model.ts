@@ -1,6 +1,6 @@
 /** The constants of the starting model, all in one place, each with what it is, how sure it is and where it comes from. */
 import { type Figure, given } from '../quantity/figure.ts';
-import type { Unit } from '../quantity/unit.ts';
+import type { Unit } from '../text/unit.ts';
 
 /** Almost everything here is remembered shop experience: tried for plausibility against the papers in sources/, and bent by the shop's own log. */
 const remembered = (key: string, name: string, value: number, unit: Unit, deviation = 0): Figure =>

@@ -2,14 +2,14 @@
 import type { CheckRow } from '../quantity/check.ts';
 import { rqFromRa, rqPerRa } from '../quantity/finish.ts';
 import { all, conditions, diameters, energies, heights, model, plain, yes } from './cases.fixture.ts';
-import { checkCut } from './check-cut.ts';
-import { findMaterial } from './find-material.ts';
-import { standardMachine } from './machine.ts';
+import { checkCut } from './cut/check-cut.ts';
+import { standardMachine } from './cut/machine.ts';
+import { findMaterial } from './material/find-material.ts';
 import { wireRange } from './starting-model.ts';
-import type { Wire } from './wire.ts';
-import { wireMassPerLength } from './wire-string.ts';
-import { costPerArea, wireMassPerHour } from './wire-use.ts';
-import { wires } from './wires.ts';
+import type { Wire } from './wire/wire.ts';
+import { wireMassPerLength } from './wire/wire-string.ts';
+import { costPerArea, wireMassPerHour } from './wire/wire-use.ts';
+import { wires } from './wire/wires.ts';
 
 /** Minor money units per square metre with a machine rate from cheap to dear. */
 const cost = (wire: Wire, machine: number, height: number): number =>

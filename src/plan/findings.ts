@@ -1,5 +1,5 @@
 /** What planning has to say to a user. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'nothing-to-cut': { severity: 'refusal', title: 'No contour is left to be cut' },

@@ -1,11 +1,11 @@
 /** From the edge of the block, several parts out of one block, openings before outsides, and holes that serve two. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { windingOf } from '../geometry/contain.ts';
-import { distanceTo } from '../geometry/distance.ts';
+import { distanceTo } from '../geometry/near/distance.ts';
+import { windingOf } from '../geometry/near/inside.ts';
 import { distanceBetween } from '../geometry/segment.ts';
+import { planCut } from './cut/plan-cut.ts';
 import { disc, faultsOf, loop, polygon, questionFor, rectangle, slot } from './plan.fixture.ts';
-import { planCut } from './plan-cut.ts';
 import type { PlanQuestion } from './question.ts';
 
 const RUNS = ['attended', 'unattended first'] as const;

@@ -1,12 +1,12 @@
 /** Values of the plan that others printed, or that the trade agrees on. */
 import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
-import { findMaterial } from '../physics/find-material.ts';
+import { findMaterial } from '../physics/material/find-material.ts';
 import type { CheckRow } from '../quantity/check.ts';
-import { lapOf } from './contour/lap.ts';
-import { heightFigure, massOf } from './contour/mass.ts';
+import { planCut } from './cut/plan-cut.ts';
+import { heightFigure, massOf } from './loose-piece-mass.ts';
+import { lapOf } from './path/lap.ts';
 import { plate, questionFor } from './plan.fixture.ts';
-import { planCut } from './plan-cut.ts';
 import { roomFor } from './start/holes.ts';
 import { tabFor } from './start/tab.ts';
 

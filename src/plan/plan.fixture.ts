@@ -1,12 +1,12 @@
 /** For tests: shapes, questions, and a judge that looks for faults in a plan without knowing how it was made. */
 import { type Contour, contour } from '../geometry/contour.ts';
-import { lookupOf, nearestIn } from '../geometry/lookup.ts';
 import { lengthOf, pointAt } from '../geometry/measure.ts';
+import { lookupOf, nearestIn } from '../geometry/near/lookup.ts';
 import { arc, circle, distanceBetween, line, type Point, point, type Segment } from '../geometry/segment.ts';
-import { findMaterial } from '../physics/find-material.ts';
-import { standardMachine } from '../physics/machine.ts';
-import type { Material } from '../physics/material.ts';
-import { wires } from '../physics/wires.ts';
+import { standardMachine } from '../physics/cut/machine.ts';
+import { findMaterial } from '../physics/material/find-material.ts';
+import type { Material } from '../physics/material/material.ts';
+import { wires } from '../physics/wire/wires.ts';
 import type { Plan, Step } from './plan.ts';
 import type { PlanQuestion, WantedLoop } from './question.ts';
 

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../geometry/contour.ts';
-import { lookupOf, nearestIn } from '../geometry/lookup.ts';
+import { lookupOf, nearestIn } from '../geometry/near/lookup.ts';
 import { inTurn, rotation, transformChain, translation } from '../geometry/transform.ts';
+import { planCut } from './cut/plan-cut.ts';
 import { cutLength, disc, faultsOf, loop, polygon, questionFor, rectangle, slot, star } from './plan.fixture.ts';
-import { planCut } from './plan-cut.ts';
 import type { PlanQuestion } from './question.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -1,10 +1,11 @@
 /** What the planner decides: wire, passes, paths, holes, stops, in the order in which they happen. Lengths in mm. */
-import type { Finding } from '../finding/finding.ts';
+
 import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
-import type { Wire } from '../physics/wire.ts';
+import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
-import type { OpenCutPlan } from './open/open.ts';
+import type { Finding } from '../text/finding.ts';
+import type { OpenCutPlan } from './open-line.ts';
 
 /** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
 export type Kept = 'die' | 'punch';

@@ -1,13 +1,13 @@
 /** What the planner is asked: contours, what is wanted of them, and what the shop has. Lengths in mm, Ra in µm. */
 import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
-import type { Flush, ShopFactors } from '../physics/conditions.ts';
-import type { Machine } from '../physics/machine.ts';
-import type { Material } from '../physics/material.ts';
-import type { PassTable } from '../physics/pass-table.ts';
-import type { Wire } from '../physics/wire.ts';
-import type { Clamp } from './clear/clamps.ts';
-import type { WantedLine } from './open/open.ts';
+import type { Flush, ShopFactors } from '../physics/cut/conditions.ts';
+import type { Machine } from '../physics/cut/machine.ts';
+import type { PassTable } from '../physics/cut/pass-table.ts';
+import type { Material } from '../physics/material/material.ts';
+import type { Wire } from '../physics/wire/wire.ts';
+import type { Clamp } from './cut/clamps.ts';
+import type { WantedLine } from './open-line.ts';
 
 /** A closed loop of the drawing that is to be considered. */
 export interface WantedLoop {

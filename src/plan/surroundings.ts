@@ -1,13 +1,13 @@
 /** What belongs to each loop that is cut: the loops inside it, the holes it may start from, and what its leads must keep clear of. */
 import Flatbush from 'flatbush';
 import { areaOf, boundsOfChain, perimeterOf } from '../geometry/area.ts';
-import { windingOf } from '../geometry/contain.ts';
 import type { Contour } from '../geometry/contour.ts';
+import { windingOf } from '../geometry/near/inside.ts';
 import type { Point } from '../geometry/segment.ts';
 import { grouped } from './grouped.ts';
-import type { KeptLoop } from './kept.ts';
+import type { KeptLoop } from './kept-side.ts';
 import type { GivenHole } from './question.ts';
-import type { Surroundings } from './shapes.ts';
+import type { Surroundings } from './same-shape.ts';
 
 /** Holes go to the innermost loop around them: an opening starts from a hole in it, a part from one in the waste around it. */
 export const surroundingsOf = (cut: readonly KeptLoop[], holes: readonly GivenHole[]): readonly Surroundings[] => {

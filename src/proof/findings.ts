@@ -1,6 +1,6 @@
 /** What the proof can find; each code has a page in docs/findings. */
-import type { Catalogue } from '../finding/finding.ts';
-import { finder } from '../finding/finding.ts';
+import type { Catalogue } from '../text/finding.ts';
+import { finder } from '../text/finding.ts';
 
 export const catalogue = {
   'proof-question-unusable': { severity: 'refusal', title: 'The proof was asked with a value that it cannot work with.' },

@@ -1,9 +1,10 @@
 /** What the proof is asked and what it answers. Lengths in mm. */
-import type { Finding } from '../finding/finding.ts';
+
 import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Registers } from '../nc/read/program.ts';
+import type { Finding } from '../text/finding.ts';
 
 /** A wanted contour of the drawing and which side of it is metal that must stay. */
 export interface Wanted {

@@ -1,7 +1,8 @@
 /** The why of a figure: a tree of what it is, how sure it is, the formula with its numbers, and where each leaf comes from. */
+
+import { type Printing, printFigure } from '../text/print/figure.ts';
+import type { Unit } from '../text/unit.ts';
 import { type Basis, deviationOf, type Figure } from './figure.ts';
-import { type Printing, printFigure } from './print.ts';
-import type { Unit } from './unit.ts';
 
 /** The same as data, for screens and `--json`. */
 export interface Explanation {

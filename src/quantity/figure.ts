@@ -1,5 +1,5 @@
 /** A Figure: a number that can say what it is, how sure it is, where it comes from and what it was made of. */
-import type { Unit } from './unit.ts';
+import type { Unit } from '../text/unit.ts';
 
 /** Where a leaf's value comes from, or `computed` for everything made from other figures. */
 export type Basis = 'drawing' | 'shop' | 'published' | 'measured' | 'common practice' | 'assumed' | 'computed';

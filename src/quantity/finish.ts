@@ -1,6 +1,7 @@
 /** Surface finishes: Ra inside the house (µm); classes, grades and microinches as drawings ask for them. */
+
+import { printNumber } from '../text/print/figure.ts';
 import type { Formula } from './formula.ts';
-import { printNumber } from './print.ts';
 
 /** VDI 3400 class, not rounded. */
 export const vdiFromRa: Formula<'ra'> = {

@@ -1,6 +1,7 @@
 /** A formula as data, and its application to figures with ranges carried from the leaves by identity. */
+
+import type { Unit } from '../text/unit.ts';
 import { deviationOf, type Figure } from './figure.ts';
-import type { Unit } from './unit.ts';
 
 export interface Input {
   readonly unit: Unit;

@@ -1,12 +1,12 @@
 /** Lengths, times, money and figures as people type them and read them. */
 import { describe, expect, it } from 'vitest';
-import { printDuration } from './duration.ts';
+import { printDuration } from '../text/print/duration.ts';
+import { printFigure, printNumber } from '../text/print/figure.ts';
+import { parseLength, printLength } from '../text/print/length.ts';
+import { printMass } from '../text/print/mass.ts';
+import { printMoney } from '../text/print/money.ts';
 import { given } from './figure.ts';
 import { parseFinish, printFinish } from './finish.ts';
-import { parseLength, printLength } from './length.ts';
-import { printMass } from './mass.ts';
-import { printMoney } from './money.ts';
-import { printFigure, printNumber } from './print.ts';
 
 describe('lengths as people type them', () => {
   it.each([

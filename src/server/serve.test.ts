@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { readDialectFile } from '../job/dialects.ts';
+import { readDialectFile } from '../job/files/dialects.ts';
 import { jobSchema } from '../job/job.ts';
 import { shopSchema } from '../job/shop.ts';
 import { errorSchema, shopRecordSchema, summarySchema } from './message/answers.ts';

@@ -1,6 +1,7 @@
 /** Inside corners that no wire reaches into. */
-import type { Finding } from '../finding/finding.ts';
-import { wires } from '../physics/wires.ts';
+
+import { wires } from '../physics/wire/wires.ts';
+import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
 
 /** mm; the spark gap of the wire comes on top. */

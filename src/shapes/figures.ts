@@ -1,6 +1,6 @@
 /** Numbers of a request as figures, and what follows from them by more than one formula. */
 import { type Figure, given } from '../quantity/figure.ts';
-import type { Unit } from '../quantity/unit.ts';
+import type { Unit } from '../text/unit.ts';
 
 /** A number that the request gives. */
 export const asked = (key: string, name: string, value: number, unit: Unit = 'mm'): Figure =>

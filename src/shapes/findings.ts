@@ -1,5 +1,5 @@
 /** What making shapes of any family has to say. */
-import { type Catalogue, finder } from '../finding/finding.ts';
+import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'corner-below-any-wire': { severity: 'warning', title: 'No wire reaches into the corners of the shape' },

@@ -1,5 +1,5 @@
 /** The smallest inside corner of a shape's metal: whatever bends towards it has to be reached by the wire. */
-import { insideCorners } from '../geometry/corner.ts';
+import { insideCorners } from '../geometry/joints.ts';
 import type { Outline } from './shape.ts';
 
 /** Turns smaller than this are where fitted arcs meet, rad. */

@@ -1,5 +1,5 @@
 /** Shapes made and asked about, for tests only. */
-import { makeShape, type ShapeInput, shapeSchema } from './make.ts';
+import { makeShape, type ShapeInput, shapeSchema } from './list/make.ts';
 import type { MadeShape, Shape, ShapeSize } from './shape.ts';
 
 export const make = (input: ShapeInput): MadeShape => makeShape(shapeSchema.parse(input));

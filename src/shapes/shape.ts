@@ -1,8 +1,9 @@
 /** What numbers turn into: exact contours, and the sizes one would measure on the piece. */
-import type { Finding } from '../finding/finding.ts';
+
 import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Figure } from '../quantity/figure.ts';
+import type { Finding } from '../text/finding.ts';
 
 /** One contour of a shape, in mm, counter-clockwise, about the middle of the shape at 0, 0. */
 export interface Outline {

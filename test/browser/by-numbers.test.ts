@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readDrawing } from '../../src/drawing/read.ts';
+import { readDrawing } from '../../src/drawing/read/read-drawing.ts';
 import { answered, keptInput, saved } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 

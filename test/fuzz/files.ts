@@ -1,8 +1,8 @@
 /** Damaged job, shop, dialect and set-up files: good ones with a value changed, a key dropped, or the text cut and scrambled. */
 
+import { setupSchema } from '../../src/job/files/setup-file.ts';
 import { houseShop } from '../../src/job/house-shop.ts';
 import { jobSchema } from '../../src/job/job.ts';
-import { setupSchema } from '../../src/job/setup-file.ts';
 import { shopSchema } from '../../src/job/shop.ts';
 import { dialectSchema, standardDialect } from '../../src/nc/dialect/dialect.ts';
 import { type Dice, diceOf } from './dice.ts';

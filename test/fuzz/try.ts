@@ -1,10 +1,10 @@
 /** What every damaged input must come to: a result or a named finding, in bounded time, with no NaN anywhere. */
-import { readDrawing } from '../../src/drawing/read.ts';
-import type { Finding } from '../../src/finding/finding.ts';
-import { parseFile } from '../../src/job/parse.ts';
+import { readDrawing } from '../../src/drawing/read/read-drawing.ts';
+import { parseFile } from '../../src/job/files/parse.ts';
 import { standardDialect } from '../../src/nc/dialect/dialect.ts';
 import { parseDialect } from '../../src/nc/dialect/parse.ts';
 import { readProgram } from '../../src/nc/read/read.ts';
+import type { Finding } from '../../src/text/finding.ts';
 import { drawingCases } from './drawings.ts';
 import { fileCases, SCHEMAS } from './files.ts';
 import { programCases } from './programs.ts';

@@ -5,10 +5,10 @@
  * piece falls unheld, and the wire is threaded only where no metal is.
  */
 import { boundsOfChain } from '../../src/geometry/area.ts';
-import { contains } from '../../src/geometry/contain.ts';
 import { contour } from '../../src/geometry/contour.ts';
-import { distanceTo } from '../../src/geometry/distance.ts';
 import { lengthOf, pointAt } from '../../src/geometry/measure.ts';
+import { distanceTo } from '../../src/geometry/near/distance.ts';
+import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { PlannedJob } from './planned-jobs.ts';

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { readProgram } from '../../src/nc/read/read.ts';
-import { proveProgram } from '../../src/proof/prove.ts';
+import { proveProgram } from '../../src/proof/prove/prove.ts';
 import type { GoodProgram } from './good-programs.ts';
 import { goodPrograms, textOf } from './good-programs.ts';
 import type { Mutant } from './mutate.ts';

@@ -1,7 +1,7 @@
 /** Small jobs, one for every kind of plan the planner makes, each written as a program on which faults can be tried. */
 import { type Path, path } from '../../src/geometry/contour.ts';
 import { line, point, type Segment } from '../../src/geometry/segment.ts';
-import { easeLoops } from '../../src/job/ease.ts';
+import { easeLoops } from '../../src/job/request/rounded-corners.ts';
 import type { Dialect } from '../../src/nc/dialect/dialect.ts';
 import { disc, loop, polygon, questionFor, rectangle, slot } from '../../src/plan/plan.fixture.ts';
 import type { PlanQuestion, WantedLoop } from '../../src/plan/question.ts';

@@ -1,7 +1,7 @@
 /** Programs of every kind of plan are proven, and faults put into their text are told from changes that do no harm. */
 import { describe, expect, it } from 'vitest';
 import { readProgram } from '../../src/nc/read/read.ts';
-import { proveProgram } from '../../src/proof/prove.ts';
+import { proveProgram } from '../../src/proof/prove/prove.ts';
 import { changeOf, goodOf } from './change.ts';
 import { textOf } from './good-programs.ts';
 import { plannedJobs } from './planned-jobs.ts';

@@ -2,9 +2,10 @@
  * What a program really does to the metal, worked out without the proof: exact distances from the drawing to the wire's
  * path and back for the surface, a grid of squares for what comes loose and when, and the list of actions for stops and wire.
  */
-import { contains } from '../../src/geometry/contain.ts';
-import { distanceTo } from '../../src/geometry/distance.ts';
+
 import { distanceToSegment, lengthOf, pointAt } from '../../src/geometry/measure.ts';
+import { distanceTo } from '../../src/geometry/near/distance.ts';
+import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';

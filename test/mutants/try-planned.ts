@@ -1,6 +1,6 @@
 /** Faults put into the programs of planned jobs, each judged by the proof and by what it changes. */
 import { readProgram } from '../../src/nc/read/read.ts';
-import { proveProgram } from '../../src/proof/prove.ts';
+import { proveProgram } from '../../src/proof/prove/prove.ts';
 import { changeOf, type Good, goodOf } from './change.ts';
 import { textOf } from './good-programs.ts';
 import { type Mutant, mutantsOf } from './mutate.ts';

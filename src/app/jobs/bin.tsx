@@ -1,11 +1,11 @@
 /** The bin under the list: what was put away and when, the way back, and where it lies. */
 import type { ReactNode } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
+import { toldLine } from '../state/answer-line.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
 import { Fault } from './job-list.tsx';
 import { type PutAway, whenOf } from './put-away.ts';
-import { toldLine } from './told-line.ts';
 
 export const Bin = ({ away }: { readonly away: PutAway }): ReactNode => {
   const { bin, gone, back } = away;

@@ -1,6 +1,6 @@
 /** Files may be dropped on any page: drawings become jobs, programs go to the sheet that is open; how far each is stands in a corner. */
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
-import { goTo } from '../route.ts';
+import { goTo } from '../state/route.ts';
 import { keepProgram } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sortedFiles } from './sorted-files.ts';

@@ -2,9 +2,9 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
+import { toldLine } from '../state/answer-line.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
-import { toldLine } from './told-line.ts';
 
 export type LinesById = Readonly<Record<string, string | undefined>>;
 

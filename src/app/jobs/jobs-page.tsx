@@ -2,13 +2,13 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { PageMasthead } from '../look/page-masthead.tsx';
-import { goTo } from '../route.ts';
-import { ByNumbers } from '../shape/by-numbers.tsx';
+import { goTo } from '../state/route.ts';
 import { type Answered, fetchJobs } from '../state/server.ts';
 import { jobsWords as words } from '../words/page.ts';
 import { sheetWords } from '../words/sheet.ts';
 import { answerLines } from './answer-lines.ts';
 import { Bin } from './bin.tsx';
+import { ByNumbers } from './by-numbers.tsx';
 import { JOBS_CAME, useDoor } from './drop-anywhere.tsx';
 import { JobList, type LinesById } from './job-list.tsx';
 import { usePutAway } from './put-away.ts';

@@ -1,5 +1,5 @@
 /** Files that were dropped, sorted by what stands in them: what becomes a job, what is a program, and what is neither. */
-import { type FileKind, fileKind, HEAD } from '../../job/file-kind.ts';
+import { type FileKind, fileKind, HEAD } from '../../job/files/file-kind.ts';
 
 export interface SortedFiles {
   /** Drawings and job files. */

@@ -1,8 +1,8 @@
 /** The canvas as the painters use it: set to mm with y up for lines, or to pixels for texts and signs. */
 import type { Bundle } from './bundles.ts';
+import { type Stretch, traceWhole, traceWithin } from './chain-strokes.ts';
 import type { ColourName, Colours } from './colours.ts';
 import type { LineStyle } from './layers.ts';
-import { type Stretch, traceWhole, traceWithin } from './trace.ts';
 import { type Size, type View, type Window, windowOf } from './view.ts';
 
 export interface Brush {

@@ -1,8 +1,8 @@
 /** A picture cut into bundles of segments that are drawn alike and lie together: drawn one by one, left out when out of sight. */
 import type { ChainView, LayerView } from '../work/views.ts';
 import { boxAround, boxOf, countOf } from './chain-segments.ts';
+import type { Stretch } from './chain-strokes.ts';
 import { type LineStyle, styleOf } from './layers.ts';
-import type { Stretch } from './trace.ts';
 import type { Window } from './view.ts';
 
 /** As many as are stroked in a few milliseconds by a slow machine. */

@@ -3,18 +3,18 @@ import { describe, expect, it } from 'vitest';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, DeviationView, FindingView } from '../work/views.ts';
 import { layered } from './bundles.ts';
+import { type Pen, traceWhole, traceWithin } from './chain-strokes.ts';
 import { coloursFrom, DARK, LIGHT, mixed } from './colours.ts';
 import { deviationScale, extremes, stepOf, stepRows, towardsCut } from './deviation.ts';
-import { down, moved, untouched, up } from './gestures.ts';
-import { inDrawing, tidy, turns, typedLength, withTurn } from './hand-keys.ts';
 import { placedLabels } from './labels.ts';
 import { layersOf, legendOf, styleOf } from './layers.ts';
 import { lengthsIn } from './lengths.ts';
 import { findingNumbers, marksOf } from './marks.ts';
+import { down, moved, untouched, up } from './paint/gestures.ts';
+import { inDrawing, tidy, turns, typedLength, withTurn } from './panel/override-keys.ts';
 import { blockNear, cutStretches, indexOfMoves, movesOfBlock } from './replayed.ts';
 import { decimalsAt, measured, roundBelow, scaleBar } from './scale-bar.ts';
 import { taken } from './tool.ts';
-import { type Pen, traceWhole, traceWithin } from './trace.ts';
 
 describe('the scale bar', () => {
   it('is the longest round length that has room', () => {

@@ -3,7 +3,7 @@ import Flatbush from 'flatbush';
 import { nearestOn } from '../../geometry/measure.ts';
 import type { ProgramView } from '../work/views.ts';
 import { boxOf, countOf, segmentAt } from './chain-segments.ts';
-import type { Stretch } from './trace.ts';
+import type { Stretch } from './chain-strokes.ts';
 import type { Spot } from './view.ts';
 
 export type Moves = ProgramView['moves'];

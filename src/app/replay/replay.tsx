@@ -7,7 +7,7 @@ import { calm, oclockOf } from './strip-scale.ts';
 import { nextStep, type Standing, stepBefore, type Timeline } from './timeline.ts';
 import { useLessMotion } from './use-playback.ts';
 import { useReplayed } from './use-replayed.ts';
-import './replay.css';
+import '../look/replay.css';
 
 export interface ReplayProps {
   readonly timeline: Timeline;

@@ -1,13 +1,13 @@
 /** The shift strip: the run on the clock with its nights, cuts, waits, and every moment that needs a person; its start can be dragged. */
 import { type ReactNode, useMemo, useRef, useState } from 'react';
+import { useWidth } from '../look/use-width.ts';
 import { stripWords as words } from '../words/replay.ts';
 import type { ClockView } from '../work/views.ts';
 import { StartField, StartHandle } from './start-handle.tsx';
 import { StopList } from './stop-list.tsx';
 import { StripPicture } from './strip-picture.tsx';
 import { dayOf, marksOf, oclockOf, type Span, stripSpan } from './strip-scale.ts';
-import { useWidth } from './use-width.ts';
-import './replay.css';
+import '../look/replay.css';
 
 export interface ShiftStripProps {
   readonly clock: ClockView;

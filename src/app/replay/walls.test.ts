@@ -1,8 +1,8 @@
 /** Invented shapes have the sizes that are given. */
 /** The wall under the glass, to scale. */
 import { describe, expect, it } from 'vitest';
-import { craterProfile } from './crater-profile.ts';
-import { faceLine, sidewaysFactor } from './faces.ts';
+import { craterProfile } from '../chart/crater-profile.ts';
+import { faceLine, sidewaysFactor } from '../chart/cut-faces.ts';
 
 const face = { process: 'laser', off: 0.15, shape: 'leaning', rough: 0.06, ra: [8, 16], tires: false, sentence: '' } as const;
 

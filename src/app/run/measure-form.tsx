@@ -1,11 +1,11 @@
 /** A size as it was measured, and what follows from it: new registers, whether they may be set, and why not. */
 import type { Remote } from 'comlink';
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { toldLine } from '../jobs/told-line.ts';
+import { numbersIn } from '../../text/print/reader.ts';
+import { readLength } from '../fields/typed.ts';
+import { toldLine } from '../state/answer-line.ts';
 import { preferences } from '../state/open-sheet.ts';
-import { numbersIn } from '../words/numbers.ts';
 import { runWords } from '../words/run.ts';
-import { readLength } from '../words/typed.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
 import type { ContourView } from '../work/views.ts';
 import type { WriteDown } from './run-page.tsx';

@@ -6,7 +6,7 @@ import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { runWords as words } from '../words/run.ts';
 import { LogForms } from './log-forms.tsx';
 import { MeasureForm } from './measure-form.tsx';
-import { type Stop, stopsOf } from './stops.ts';
+import { type Stop, stopsOf } from './stops-of-run.ts';
 import './run.css';
 
 export type WriteDown = (entry: Omit<LogEntry, 'at'>) => void;

@@ -1,15 +1,15 @@
 /** The answer in a sentence: inputs that are edited in place, results that open their why, and what else may stand there. */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { WhyPlace } from '../fields/calculation.tsx';
+import { FieldEditor } from '../fields/field-editor.tsx';
+import { textOf } from '../fields/field-value.ts';
+import { fieldOf, labelOf } from '../fields/fields.ts';
+import { Note } from '../fields/margin.tsx';
+import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { SentencePart, Sheet, Shown } from '../work/views.ts';
-import { FieldEditor } from './field-editor.tsx';
-import { textOf } from './field-value.ts';
-import { fieldOf, labelOf } from './fields.ts';
-import { Note } from './margin.tsx';
 import { resultText } from './result-text.ts';
-import { useInput, useOnSheet, useTools } from './tools.ts';
-import { WhyPlace } from './why.tsx';
 
 export const Answer = (): ReactNode => {
   const answer = useOnSheet((s) => s.sheet);

@@ -1,9 +1,9 @@
 /** What nobody said and was taken for granted, each with the way to its field. */
 import type { ReactNode } from 'react';
+import { labelOf } from '../fields/fields.ts';
+import { goToField } from '../fields/margin.tsx';
+import { useOnSheet } from '../fields/tools.ts';
 import { sheetWords as words } from '../words/sheet.ts';
-import { labelOf } from './fields.ts';
-import { goToField } from './margin.tsx';
-import { useOnSheet } from './tools.ts';
 
 /** The field an assumption speaks of, told by the words the job says it with. */
 const FIELD_OF: readonly (readonly [begins: RegExp, path: string])[] = [

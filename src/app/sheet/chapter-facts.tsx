@@ -1,11 +1,11 @@
 /** What the chapters tell beside their inputs: the drawing, the contours on their way, the proof, the clock, the papers, the log. */
 import type { ReactNode } from 'react';
-import { PapersChapter } from '../papers/papers-chapter.tsx';
-import { ShapePart } from '../shape/shape-part.tsx';
+import { FigureTable } from '../fields/figure-table.tsx';
+import { useOnSheet, useTools } from '../fields/tools.ts';
+import { PapersChapter } from '../handout/papers-chapter.tsx';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { ContourView, TableView } from '../work/views.ts';
-import { FigureTable } from './figure-table.tsx';
-import { useOnSheet, useTools } from './tools.ts';
+import { ShapePart } from './shape-part.tsx';
 
 const NONE: readonly ContourView[] = [];
 const useContours = (): readonly ContourView[] => useOnSheet((s) => s.sheet?.picture?.contours) ?? NONE;

@@ -1,15 +1,15 @@
 /** The chapters in their order: each with its notes, its inputs, and the numbers that these move. */
 import type { ReactNode } from 'react';
+import { FieldRow } from '../fields/field-row.tsx';
+import { FIELDS, fieldOfFinding } from '../fields/fields.ts';
+import { FigureTable } from '../fields/figure-table.tsx';
+import { Notes } from '../fields/margin.tsx';
+import { useInput, useOnSheet } from '../fields/tools.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import { CHAPTERS, type Chapter, type FindingView } from '../work/views.ts';
 import { Assumed } from './assumed.tsx';
 import { Clock, DrawingFacts, LogOfJob, PapersOfJob, ProofFacts, WayFacts } from './chapter-facts.tsx';
-import { FieldRow } from './field-row.tsx';
-import { FIELDS, fieldOfFinding } from './fields.ts';
-import { FigureTable } from './figure-table.tsx';
-import { Notes } from './margin.tsx';
 import { ReplayedParts } from './replayed-parts.tsx';
-import { useInput, useOnSheet } from './tools.ts';
 
 export const Chapters = (): ReactNode => (
   <>

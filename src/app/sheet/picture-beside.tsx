@@ -1,12 +1,12 @@
 /** The picture beside the chapters: it follows the one in view, and what is pointed at in the margin. */
 import { type ReactNode, useEffect, useState } from 'react';
-import { PictureSide } from '../picture/picture-side.tsx';
+import { defaultOf } from '../fields/fields.ts';
+import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
+import { PictureSide } from '../picture/panel/picture-side.tsx';
 import { showBlock } from '../replay/show-block.ts';
 import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import type { DeviationView, FindingView } from '../work/views.ts';
-import { defaultOf } from './fields.ts';
-import { useInput, useOnSheet, useTools } from './tools.ts';
 
 const NO_FINDINGS: readonly FindingView[] = [];
 

@@ -1,9 +1,9 @@
 /** Strip, replay, program, deviation, wall, curve and what-ifs in their chapters. */
 import type { ReactNode } from 'react';
-import { HoursParts, PassesParts, PriceParts, ProofParts, WayParts } from '../replay/chapter-parts.tsx';
+import { defaultOf } from '../fields/fields.ts';
+import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import type { Chapter } from '../work/views.ts';
-import { defaultOf } from './fields.ts';
-import { useInput, useOnSheet, useTools } from './tools.ts';
+import { HoursParts, PassesParts, PriceParts, ProofParts, WayParts } from './chapter-parts.tsx';
 
 export const ReplayedParts = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
   const answered = useOnSheet((s) => s.sheet !== undefined);

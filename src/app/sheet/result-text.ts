@@ -1,5 +1,5 @@
 /** A result of the sentence in the user's units: the sentence itself is written in mm and µm. */
-import type { Numbers } from '../words/numbers.ts';
+import type { Numbers } from '../../text/print/reader.ts';
 import type { Shown } from '../work/views.ts';
 
 export const resultText = (text: string, shown: Shown | undefined, numbers: Numbers): string => {

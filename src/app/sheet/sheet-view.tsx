@@ -1,15 +1,15 @@
 /** The open sheet: answer and chapters to read, the picture beside them, a line on top that stays. */
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
+import { listsOf } from '../fields/lists.ts';
+import { type Tools, ToolsContext, useNumbersOf } from '../fields/tools.ts';
+import { takePrograms } from '../handout/take-programs.ts';
 import { useDoor } from '../jobs/drop-anywhere.tsx';
-import { takePrograms } from '../replay/take-programs.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { Answer } from './answer.tsx';
 import { Chapters } from './chapters.tsx';
-import { listsOf } from './lists.ts';
 import { PictureBeside } from './picture-beside.tsx';
 import { Notices, StepBar } from './step-bar.tsx';
-import { type Tools, ToolsContext, useNumbersOf } from './tools.ts';
 import { useChapterInView } from './use-chapter-in-view.ts';
 import { useSheetKeys } from './use-sheet-keys.ts';
 import './sheet.css';

@@ -1,11 +1,11 @@
 /** The line that stays on top: chapters with the one in view, undo and redo by name, and whether all is saved. */
 import type { ReactNode } from 'react';
+import { useOnSheet, useTools } from '../fields/tools.ts';
 import { redoName, undoName } from '../state/input.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
 import { sheetWords as words } from '../words/sheet.ts';
 import { CHAPTERS } from '../work/views.ts';
 import { PutBackJob } from './put-back-job.tsx';
-import { useOnSheet, useTools } from './tools.ts';
 
 export const StepBar = (): ReactNode => (
   <div className="step-bar">

@@ -1,5 +1,5 @@
 /** The columns of a table of the shop, taken from the schema of the shop file, so that page and file cannot drift apart. */
-import { schemaOf } from '../../job/catalogue.ts';
+import { schemaOf } from '../../job/files/catalogue.ts';
 
 export interface Column {
   /** 'diameter', 'minutes.load': within a row. */

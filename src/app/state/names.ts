@@ -1,5 +1,5 @@
 /** Names that stay as they were given, however much they look like quantities: those of wires and materials. */
-import { materialRows, wireRows } from '../../job/catalogue.ts';
+import { materialRows, wireRows } from '../../job/files/catalogue.ts';
 
 export const namesOf = (shop: Readonly<Record<string, unknown>>): readonly string[] => [
   ...new Set([...wireRows(), ...materialRows()].map((r) => r.name).concat(namesIn(shop['wires']), namesIn(shop['materials']))),

@@ -1,6 +1,6 @@
 /** Programs from elsewhere on an open sheet: taken in, kept with the job by the server, read again, taken away and put back. */
 import type { StoreApi } from 'zustand/vanilla';
-import { fileKind, HEAD, programText } from '../../job/file-kind.ts';
+import { fileKind, HEAD, programText } from '../../job/files/file-kind.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import { type Answered, dropProgram, fetchProgram, keepProgram, returnProgram } from './server.ts';
 import type { SheetState } from './sheet-state.ts';

@@ -1,7 +1,7 @@
 /** Keeps the answer as the core told it, and shows it in the units that are chosen, again when others are. */
 import type { StoreApi } from 'zustand/vanilla';
-import { tellerOf } from '../words/numbers.ts';
-import { toldSheet } from '../work/told-sheet.ts';
+import { tellerOf } from '../../text/print/reader.ts';
+import { toldSheet } from '../work/sheet-for-reader.ts';
 import type { Sheet } from '../work/views.ts';
 import { namesOf } from './names.ts';
 import type { SheetState } from './sheet-state.ts';

@@ -1,5 +1,5 @@
 /** What the chapter of the papers says. */
-import type { PaperName } from '../../documents/paper-names.ts';
+import type { PaperName } from '../../result/paper-names.ts';
 
 const NAMES: Readonly<Record<PaperName, string>> = {
   'set-up-sheet': 'Set-up sheet',

@@ -1,5 +1,5 @@
 /** What strip, replay, program text, deviation, wall, price curve and what-ifs say. */
-import type { Severity } from '../../finding/finding.ts';
+import type { Severity } from '../../text/finding.ts';
 
 type MarkKind = 'thread' | 'slug' | 'tab' | 'spool' | 'load' | 'stop';
 

@@ -1,7 +1,8 @@
 /** What the sheet itself says: sentence, chapters, margin, whys, undo, saving. */
-import type { Severity } from '../../finding/finding.ts';
+
 import type { Basis } from '../../quantity/figure.ts';
 import type { LogEntry } from '../../server/message/job-record.ts';
+import type { Severity } from '../../text/finding.ts';
 import type { Saving } from '../state/sheet-state.ts';
 import type { Chapter } from '../work/views.ts';
 

@@ -1,7 +1,8 @@
 /** The run on the clock of the shop, for the strip. */
-import type { JobFacts } from '../../documents/facts.ts';
-import { attendedWeek } from '../../job/clock-of.ts';
+
+import { attendedWeek } from '../../job/pipeline/clock-of.ts';
 import type { Shop } from '../../job/shop.ts';
+import type { JobFacts } from '../../result/facts.ts';
 import type { ClockView } from './views.ts';
 
 const DAY = 1440;

@@ -1,7 +1,8 @@
 /** The contours of a job as rows: what is cut, in which order, from where, and what the proof says of each. */
-import type { JobFacts } from '../../documents/facts.ts';
-import { numbered } from '../../documents/plan-picture.ts';
-import { mass } from '../../documents/words.ts';
+
+import { numbered } from '../../documents/part/plan-picture.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { mass } from '../../text/print/phrases.ts';
 import type { ContourView } from './views.ts';
 
 type Cutting = Pick<JobFacts, 'drawing' | 'plan' | 'proof' | 'byHand'>;

@@ -1,5 +1,5 @@
 /** Findings with the chapter whose line they stand beside and their place in the picture, mm. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Chapter, FindingView } from './views.ts';
 
 /** Fields of the job file that belong to a chapter of their own; the others are asked in 'asked'. */

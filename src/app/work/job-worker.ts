@@ -1,10 +1,11 @@
 /** What the page may ask of the worker. Everything crosses by comlink; `run`, `whatIfs` and `curve` may take long. */
-import type { Comparison, PricePoint } from '../../documents/comparison.ts';
+
 import type { Paper } from '../../documents/paper.ts';
-import type { PaperName } from '../../documents/paper-names.ts';
-import type { Finding } from '../../finding/finding.ts';
-import type { AskedJob } from '../../job/asked-run.ts';
-import type { Telling } from '../../quantity/restate.ts';
+import type { Comparison, PricePoint } from '../../documents/sheet/comparison-text.ts';
+import type { AskedJob } from '../../job/request/run-from-data.ts';
+import type { PaperName } from '../../result/paper-names.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Telling } from '../../text/print/restate.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {

@@ -8,9 +8,9 @@ import mono from 'dejavu-fonts-ttf/ttf/DejaVuSansMono.ttf?url';
 import monoBold from 'dejavu-fonts-ttf/ttf/DejaVuSansMono-Bold.ttf?url';
 import serif from 'dejavu-fonts-ttf/ttf/DejaVuSerif.ttf?url';
 import serifBold from 'dejavu-fonts-ttf/ttf/DejaVuSerif-Bold.ttf?url';
-import { type FaceName, isFace, USUAL_FACE } from '../../lettering/face-files.ts';
-import { type FontFound, type LetterMaker, makeLettering } from '../../lettering/make.ts';
-import { readFont } from '../../lettering/read-font.ts';
+import { type FaceName, isFace, USUAL_FACE } from '../../font-reader/face-files.ts';
+import { type FontFound, type LetterMaker, makeLettering } from '../../font-reader/letter-maker.ts';
+import { readFont } from '../../font-reader/read-font.ts';
 
 /** Where the page finds the fonts it brings along. */
 const ADDRESSES: Readonly<Record<FaceName, string>> = {

@@ -1,7 +1,8 @@
 /** Everything the picture can show of a job, layer by layer, in mm. */
-import type { JobFacts } from '../../documents/facts.ts';
-import { numbered } from '../../documents/plan-picture.ts';
+
+import { numbered } from '../../documents/part/plan-picture.ts';
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import type { JobFacts } from '../../result/facts.ts';
 import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';
 import type { ChainView, LayerView, PictureView } from './views.ts';

@@ -1,7 +1,7 @@
 /** The program block by block: its text, what its words mean, and where the wire is, when. */
-import { blockMeanings } from '../../job/block-meaning.ts';
-import { replayOf } from '../../job/replay.ts';
-import { type JobRun, machineOf, type Ran } from '../../job/run.ts';
+import { blockMeanings } from '../../job/handout/block-meaning.ts';
+import { replayOf } from '../../job/handout/replay.ts';
+import { type JobRun, machineOf, type Ran } from '../../job/pipeline/pipeline.ts';
 import { segmentsView } from './chain-view.ts';
 import type { ProgramView } from './views.ts';
 

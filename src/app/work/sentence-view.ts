@@ -1,11 +1,12 @@
 /** The answer sentence in pieces that can be edited or asked why. The words are the job's own; here they are only taken apart. */
-import { expectedWithin, type JobFacts } from '../../documents/facts.ts';
-import { accuracy, finish } from '../../documents/words.ts';
+
 import type { Answer } from '../../job/answer.ts';
-import { printDuration } from '../../quantity/duration.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { printMoney } from '../../quantity/money.ts';
-import { printNumber } from '../../quantity/print.ts';
+import { expectedWithin, type JobFacts } from '../../result/facts.ts';
+import { printDuration } from '../../text/print/duration.ts';
+import { printNumber } from '../../text/print/figure.ts';
+import { printMoney } from '../../text/print/money.ts';
+import { accuracy, finish } from '../../text/print/phrases.ts';
 import { shown } from './figure-view.ts';
 import type { SentencePart } from './views.ts';
 

@@ -1,5 +1,5 @@
 /** A part by numbers as the sheet shows it: its name, and its sizes with how each is taken. */
-import type { JobFacts } from '../../documents/facts.ts';
+import type { JobFacts } from '../../result/facts.ts';
 import { shown } from './figure-view.ts';
 import type { ShapeView } from './views.ts';
 

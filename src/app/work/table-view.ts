@@ -1,11 +1,12 @@
 /** The tables of the sheet; a cell that is a figure can be asked why. */
-import type { JobFacts } from '../../documents/facts.ts';
-import { breakTable, costTable, hoursTable } from '../../documents/tables.ts';
-import { wireVerdict } from '../../documents/wire-table.ts';
-import { accuracy } from '../../documents/words.ts';
-import { printDuration } from '../../quantity/duration.ts';
+
+import { breakTable, costTable, hoursTable } from '../../documents/part/job-tables.ts';
+import { wireVerdict } from '../../documents/part/wire-lines.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { printMoney } from '../../quantity/money.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { printDuration } from '../../text/print/duration.ts';
+import { printMoney } from '../../text/print/money.ts';
+import { accuracy } from '../../text/print/phrases.ts';
 import { shown } from './figure-view.ts';
 import type { Shown, TableView } from './views.ts';
 

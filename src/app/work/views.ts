@@ -1,8 +1,9 @@
 /** What the worker makes of an answer for the page: plain data that crosses between threads, ready to be shown. Lengths in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Basis } from '../../quantity/figure.ts';
-import type { Unit } from '../../quantity/unit.ts';
 import type { Taking } from '../../shapes/shape.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Unit } from '../../text/unit.ts';
 
 export type { Taking } from '../../shapes/shape.ts';
 

@@ -1,6 +1,7 @@
 /** The cut wall for drawing it to scale: what each pass leaves, and what other processes would leave at the same thickness. */
-import type { JobFacts } from '../../documents/facts.ts';
+
 import { rzBand } from '../../quantity/finish.ts';
+import type { JobFacts } from '../../result/facts.ts';
 import { shown } from './figure-view.ts';
 import type { FaceView, WallView } from './views.ts';
 

@@ -1,6 +1,7 @@
 /** A picture on a page: to scale, with its scale bar. */
-import { type Label, type Picture, scaleBar } from '../picture.ts';
-import { crowdOf } from './label-room.ts';
+
+import { crowdOf } from '../../picture/label-room.ts';
+import { type Label, type Picture, scaleBar } from '../../picture/strokes.ts';
 import { grey, INK, MM, need, PAGE, PENCIL, type Pen, put, WIDTH, write } from './pen.ts';
 
 const HIGHEST = 78 * MM;

@@ -1,7 +1,7 @@
 /** Pairs of an ASCII DXF file: two lines each, ended by CR, LF or both, with blanks allowed around either. */
 import { numberIn } from './number.ts';
+import type { Words } from './strings.ts';
 import { type Damage, isGroupCode, type Tags } from './tags.ts';
-import type { Words } from './words.ts';
 
 export class AsciiTags implements Tags {
   readonly binary = false;

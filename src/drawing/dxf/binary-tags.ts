@@ -1,6 +1,7 @@
 /** Pairs of a binary DXF file: codes of one byte (R12) or two, and values whose kind follows from the code. */
+
+import type { Words } from './strings.ts';
 import { type Damage, isGroupCode, type Tags } from './tags.ts';
-import type { Words } from './words.ts';
 
 /** The 22 bytes every binary DXF file begins with. */
 const SENTINEL = 'AutoCAD Binary DXF\r\n\u001a\0';

@@ -4,7 +4,7 @@ import { curvesTags, plateTags, polyline } from '../../../test/drawing-fixtures.
 import { asciiDxf, binaryDxf, dxfTags, entity, lightPolyline, lineTags, section, type Tag } from '../../../test/dxf-writer.ts';
 import { diceOf } from '../../../test/fuzz/dice.ts';
 import { drawingCases } from '../../../test/fuzz/drawings.ts';
-import type { DrawnFile } from '../curve.ts';
+import type { DrawnFile } from '../curve/curve.ts';
 import { readSvg } from '../svg/read-svg.ts';
 import { readDxf } from './read-dxf.ts';
 

@@ -1,10 +1,6 @@
 /** Takes the entities of a file one after the other and keeps what is drawn of them; a polyline is gathered from its vertices. */
 
 import { isHarmless } from '../passed-over.ts';
-import { Fields } from './fields.ts';
-import { insertOf } from './insert.ts';
-import type { EntityRecord, Trouble } from './records.ts';
-import type { Report } from './report.ts';
 import {
   arcShape,
   circleShape,
@@ -15,7 +11,11 @@ import {
   polylineShape,
   spaceShape,
   spotOf,
-} from './shapes.ts';
+} from './entity-curves.ts';
+import { Fields } from './fields.ts';
+import { insertOf } from './insert.ts';
+import type { EntityRecord, Trouble } from './records.ts';
+import type { Report } from './report-dxf.ts';
 import type { Point3, SpaceCurve } from './space.ts';
 import { splineShape } from './spline-entity.ts';
 

@@ -1,7 +1,7 @@
 /** Looks at a curve in space from above: what the XY plane sees of it, as a flat curve. */
 import { line, type Point } from '../../geometry/segment.ts';
-import type { Curve } from '../curve.ts';
-import { ovalCurve } from '../oval.ts';
+import type { Curve } from '../curve/curve.ts';
+import { ovalCurve } from '../curve/oval.ts';
 import type { Point3, SpaceCurve } from './space.ts';
 
 /** `level`: flat and at height 0. `raised`: flat at another height. `tilted`: not parallel to the XY plane. */

@@ -1,8 +1,8 @@
 /** INSERT: puts a block somewhere, scaled, turned, mirrored, tilted, once or in rows and columns. */
 import { sineCosineOfDegrees } from '../../geometry/angle.ts';
+import { extrusionOf, pointOf } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
 import { type Insert, type Trouble, trouble } from './records.ts';
-import { extrusionOf, pointOf } from './shapes.ts';
 import { type Placement, planeOf, point3, turned, within } from './space.ts';
 
 /**

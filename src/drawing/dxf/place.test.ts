@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { asciiDxf, block, dxfTags, entity, layer, lightPolyline, lineTags, type Parts, type Tag } from '../../../test/dxf-writer.ts';
 import type { Arc } from '../../geometry/segment.ts';
 import { usualLimits } from '../budget.ts';
-import type { Curve, DrawnFile, EllipticArc } from '../curve.ts';
+import type { Curve, DrawnFile, EllipticArc } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
 const read = (parts: Parts): DrawnFile => readDxf(asciiDxf(dxfTags(parts)));

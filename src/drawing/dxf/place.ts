@@ -1,12 +1,12 @@
 /** Draws the records out: blocks into their inserts, everything into the world, seen from above. */
 import type { Budget } from '../budget.ts';
-import type { Curve, DrawnCurve, DrawnFile } from '../curve.ts';
-import { withinReach } from '../reach.ts';
+import type { Curve, DrawnCurve, DrawnFile } from '../curve/curve.ts';
+import { withinReach } from '../curve/reach.ts';
 import { flattened, type Lie, lieOf } from './flatten.ts';
 import { COPY_STEPS } from './forecast.ts';
 import type { LayerTable } from './layers.ts';
 import type { Block, EntityRecord, Insert, Shape, Spot } from './records.ts';
-import type { Report } from './report.ts';
+import type { Report } from './report-dxf.ts';
 import { IN_PLACE, lifted, movedInSpace, type Placement, placed, point3, type SpaceCurve, within } from './space.ts';
 
 export interface Drawn {

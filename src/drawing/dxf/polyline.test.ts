@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { polyline } from '../../../test/drawing-fixtures.ts';
 import { asciiDxf, dxfTags, entity, lightPolyline, lineTags, type Tag } from '../../../test/dxf-writer.ts';
 import type { Arc } from '../../geometry/segment.ts';
-import type { Curve, DrawnFile } from '../curve.ts';
+import type { Curve, DrawnFile } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
 const read = (...entities: readonly (readonly Tag[])[]): DrawnFile => readDxf(asciiDxf(dxfTags({ entities })));

@@ -1,6 +1,6 @@
 /** What the DXF reference says of units and of planes seen from below, asked of whole files. */
 import type { CheckRow } from '../../quantity/check.ts';
-import type { DrawnFile } from '../curve.ts';
+import type { DrawnFile } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
 const row = (id: string, place: string, question: string, printed: string, ours: CheckRow['ours']): CheckRow => ({

@@ -1,21 +1,21 @@
 /** Reads a DXF file, ASCII or binary, R12 to 2018, into curves in drawing units. It never throws and always ends. */
 import { type Budget, budget, usualLimits } from '../budget.ts';
-import type { DrawnFile } from '../curve.ts';
+import type { DrawnFile } from '../curve/curve.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
 import { AsciiTags } from './ascii-tags.ts';
 import { BinaryTags, isBinaryDxf } from './binary-tags.ts';
 import { Entities, needsNumbers } from './entities.ts';
+import { pointOf } from './entity-curves.ts';
 import { Fields, readFields } from './fields.ts';
 import { forecastOf } from './forecast.ts';
 import { emptyHeader, readHeader, unitOfCode } from './header.ts';
 import { layerTable } from './layers.ts';
 import { drawnOut } from './place.ts';
 import type { Block, EntityRecord } from './records.ts';
-import { type Report, report } from './report.ts';
-import { pointOf } from './shapes.ts';
+import { type Report, report } from './report-dxf.ts';
+import { type Words, words } from './strings.ts';
 import type { Tags } from './tags.ts';
-import { type Words, words } from './words.ts';
 
 /**
  * The curves of model space, blocks drawn out, in drawing units as the file has them. `state` is 'complete' only if every

@@ -1,5 +1,5 @@
 /** What is kept of an entity until its block is placed: curves where it was drawn, not yet moved to where it is seen. */
-import type { Curve } from '../curve.ts';
+import type { Curve } from '../curve/curve.ts';
 import type { DrawingCode } from '../ledger.ts';
 import type { Placement, Point3, SpaceCurve } from './space.ts';
 

@@ -1,7 +1,7 @@
 /** The little geometry in three dimensions that DXF needs: entities on tilted planes, and blocks placed on them. */
 import { sineCosine } from '../../geometry/angle.ts';
-import type { Curve } from '../curve.ts';
-import { isFullTurn } from '../oval.ts';
+import type { Curve } from '../curve/curve.ts';
+import { isFullTurn } from '../curve/oval.ts';
 
 export interface Point3 {
   readonly x: number;

@@ -1,8 +1,8 @@
 /** SPLINE in all its kinds: weights, missing knots, fit points, open rings, and what is no spline at all. */
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, entity, type Tag } from '../../../test/dxf-writer.ts';
-import type { Curve, DrawnFile, Spline } from '../curve.ts';
-import { splineCurve } from '../spline.ts';
+import type { Curve, DrawnFile, Spline } from '../curve/curve.ts';
+import { splineCurve } from '../curve/spline.ts';
 import { readDxf } from './read-dxf.ts';
 
 const read = (...entities: readonly (readonly Tag[])[]): DrawnFile => readDxf(asciiDxf(dxfTags({ entities })));

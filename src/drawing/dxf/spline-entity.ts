@@ -1,9 +1,9 @@
 /** SPLINE: control points with knots and weights, or only points to be passed through. */
-import { cubicThrough } from '../interpolate.ts';
+import { cubicThrough } from '../curve/interpolate.ts';
+import { flatShape, pointOf, spaceShape } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
 import { type Shape, type Trouble, trouble } from './records.ts';
-import type { Report } from './report.ts';
-import { flatShape, pointOf, spaceShape } from './shapes.ts';
+import type { Report } from './report-dxf.ts';
 import { type Point3, point3, type SpaceCurve } from './space.ts';
 
 type SpaceSpline = SpaceCurve & { readonly kind: 'spline' };

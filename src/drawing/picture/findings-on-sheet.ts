@@ -1,11 +1,12 @@
 /** The findings on the sheet: numbered circles where they are, and what they say below. */
-import type { Finding, Severity } from '../../finding/finding.ts';
+
 import type { Point } from '../../geometry/segment.ts';
+import { placeLabels } from '../../picture/numbered-circles.ts';
+import type { View } from '../../picture/svg.ts';
+import { INK, PAPER, px, QUIET, RUST, text, wrapped } from '../../picture/svg.ts';
+import type { Finding, Severity } from '../../text/finding.ts';
 import type { Drawing } from '../drawing.ts';
 import { catalogue } from '../findings.ts';
-import { placeLabels } from './labels.ts';
-import type { View } from './svg.ts';
-import { INK, PAPER, px, QUIET, RUST, text, wrapped } from './svg.ts';
 
 const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 /** More circles than this hide the drawing. */

@@ -2,9 +2,9 @@
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Chain } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
+import type { View } from '../../picture/svg.ts';
+import { escaped, PAPER, px, QUIET } from '../../picture/svg.ts';
 import type { Drawing } from '../drawing.ts';
-import type { View } from './svg.ts';
-import { escaped, PAPER, px, QUIET } from './svg.ts';
 
 /** More names than this would be all that is seen. */
 const NAMED = 120;

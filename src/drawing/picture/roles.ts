@@ -1,7 +1,7 @@
 /** What each loop and chain is on the picture, told apart by weight and dash, so that no colour is needed to read it. */
 import type { Chain } from '../../geometry/contour.ts';
+import { INK, METAL, PAPER, px, QUIET, RUST, text } from '../../picture/svg.ts';
 import type { Drawing } from '../drawing.ts';
-import { INK, METAL, PAPER, px, QUIET, RUST, text } from './svg.ts';
 
 export interface Role {
   readonly name: string;

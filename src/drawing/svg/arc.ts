@@ -1,6 +1,6 @@
 /** The arcs of SVG paths, given by their ends, half axes and two flags. */
 import { arc, line, type Point } from '../../geometry/segment.ts';
-import type { Curve } from '../curve.ts';
+import type { Curve } from '../curve/curve.ts';
 
 export interface ArcCommand {
   readonly rX: number;

@@ -1,16 +1,16 @@
 /** Walks the tree of an SVG file and draws its shapes out: groups, nested pictures, and what `use` repeats. */
-import type { Place } from '../../finding/finding.ts';
+import type { Place } from '../../text/finding.ts';
 import type { Budget } from '../budget.ts';
-import type { DrawnCurve } from '../curve.ts';
+import type { DrawnCurve } from '../curve/curve.ts';
+import { composed, type Matrix, movedCurve, UNMOVED } from '../curve/move-curve.ts';
+import { withinReach } from '../curve/reach.ts';
 import type { Layer } from '../drawing.ts';
 import type { DrawingCode, Ledger } from '../ledger.ts';
-import { composed, type Matrix, movedCurve, UNMOVED } from '../move.ts';
-import { withinReach } from '../reach.ts';
+import { isShape, type ShapeOutcome, shapeRuns } from './element-curves.ts';
 import { elementsDrawn, linkOf, targetOf } from './forecast.ts';
 import { NOT_DRAWN } from './kinds.ts';
 import { lengthOf } from './lengths.ts';
 import type { Element } from './markup.ts';
-import { isShape, type ShapeOutcome, shapeRuns } from './shapes.ts';
 import { type Shown, shownWithin, styled } from './style.ts';
 import { transformOf } from './transform.ts';
 import { type Size, viewportOf } from './viewport.ts';

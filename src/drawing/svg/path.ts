@@ -1,7 +1,7 @@
 /** The data of an SVG path as runs of curves, each run ending where the pen is lifted. */
 import { SVGPathData } from 'svg-pathdata';
 import { line, type Point } from '../../geometry/segment.ts';
-import type { Curve, Spline } from '../curve.ts';
+import type { Curve, Spline } from '../curve/curve.ts';
 import { pathArc } from './arc.ts';
 
 export interface Run {

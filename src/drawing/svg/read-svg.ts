@@ -1,9 +1,9 @@
 /** Reads an SVG file into curves in mm, with y turned to point up. It never throws and always ends. */
 import { budget, usualLimits } from '../budget.ts';
-import type { DrawnFile } from '../curve.ts';
+import type { DrawnFile } from '../curve/curve.ts';
+import { composed, type Matrix } from '../curve/move-curve.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
-import { composed, type Matrix } from '../move.ts';
 import { passedOverFindings } from '../passed-over.ts';
 import { Drawer } from './draw.ts';
 import { MILLIMETRES_IN_A_PIXEL } from './lengths.ts';

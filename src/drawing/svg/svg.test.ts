@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { svgFixture } from '../../../test/drawing-fixtures.ts';
 import { usualLimits } from '../budget.ts';
-import type { Curve, DrawnFile, EllipticArc } from '../curve.ts';
-import { splineCurve } from '../spline.ts';
+import type { Curve, DrawnFile, EllipticArc } from '../curve/curve.ts';
+import { splineCurve } from '../curve/spline.ts';
 import { readSvg } from './read-svg.ts';
 
 /** A page of 100 mm by 50 mm whose user unit is 1 mm. */

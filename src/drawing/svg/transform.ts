@@ -1,6 +1,6 @@
 /** The `transform` attribute: a list of moves, the first of which is the outermost. */
 import { sineCosineOfDegrees } from '../../geometry/angle.ts';
-import { composed, type Matrix, UNMOVED } from '../move.ts';
+import { composed, type Matrix, UNMOVED } from '../curve/move-curve.ts';
 import { numbersOf } from './lengths.ts';
 
 /** None where the list makes no sense. */

@@ -1,5 +1,5 @@
 /** How the user units of an `svg` or `symbol` become those around it: width, height, viewBox and how it is fitted. */
-import { composed, type Matrix, UNMOVED } from '../move.ts';
+import { composed, type Matrix, UNMOVED } from '../curve/move-curve.ts';
 import { lengthOf, numbersOf } from './lengths.ts';
 import type { Element } from './markup.ts';
 

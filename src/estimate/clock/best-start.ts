@@ -1,6 +1,6 @@
 /** Proposes when to start, and which of several programs to run, so that most of the cutting falls into hours in which nobody is there. */
-import type { Finding } from '../../finding/finding.ts';
-import { printDuration } from '../../quantity/duration.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printDuration } from '../../text/print/duration.ts';
 import { find } from '../findings.ts';
 import { type ClockQuestion, type LaidOnClock, prepareClock, type RunThrough, runThrough } from './clock.ts';
 import { type Moment, printMoment } from './moment.ts';

@@ -1,6 +1,6 @@
 /** What the owner should hear of a run on the clock: spools that end at night, long waits, pieces left out. */
-import type { Finding } from '../../finding/finding.ts';
-import { printDuration } from '../../quantity/duration.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printDuration } from '../../text/print/duration.ts';
 import { find } from '../findings.ts';
 import type { Clock } from './clock.ts';
 import { printMoment } from './moment.ts';

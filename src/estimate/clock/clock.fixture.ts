@@ -1,8 +1,8 @@
 /** Small programs made by hand, for laying on the clock: moves of so many minutes and stops, one minute to the millimetre. */
 import { line, point } from '../../geometry/segment.ts';
 import type { Action, ReadProgram } from '../../nc/read/program.ts';
-import { standardMachine } from '../../physics/machine.ts';
-import type { Wire } from '../../physics/wire.ts';
+import { standardMachine } from '../../physics/cut/machine.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
 import type { Pass } from '../../plan/plan.ts';
 import { given } from '../../quantity/figure.ts';
 import type { ClockQuestion } from './clock.ts';

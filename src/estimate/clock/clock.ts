@@ -1,5 +1,5 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import type { Moment } from './moment.ts';
 import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARow } from './sequence.ts';

@@ -1,5 +1,5 @@
 /** All pieces of a job in a row, with the loading between them and the spool changed where it runs out. */
-import type { Wire } from '../../physics/wire.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
 import type { Rates } from '../rates.ts';
 import type { Task } from './tasks.ts';
 

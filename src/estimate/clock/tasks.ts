@@ -1,9 +1,10 @@
 /** What the machine and its people do for one piece, in order, each with its minutes: taken from the program as read back. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Action, ReadProgram } from '../../nc/read/program.ts';
-import type { Machine } from '../../physics/machine.ts';
+import type { Machine } from '../../physics/cut/machine.ts';
 import type { Pass } from '../../plan/plan.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Rates } from '../rates.ts';
 import { kindOfStop, passOf, unknownPass } from '../tally.ts';
 

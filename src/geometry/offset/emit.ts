@@ -1,9 +1,9 @@
 /** Turns loops of flat curves into contours of the house: exact joints, centres that agree with both ends, in the sense of the source. */
 import type { Contour } from '../contour.ts';
 import { contour } from '../contour.ts';
+import type { Curves } from '../flat/curves.ts';
+import { RADIUS, STRIDE } from '../flat/curves.ts';
 import type { Point, Segment } from '../segment.ts';
-import type { Curves } from './curves.ts';
-import { RADIUS, STRIDE } from './curves.ts';
 import type { Loop, Stretch } from './loops.ts';
 import { centreOf } from './loops.ts';
 

@@ -1,9 +1,9 @@
 /** Sorts loops that do not cross into regions: each hole goes to the outer contour that it lies in. */
 import { areaOf } from '../area.ts';
-import { windingIn } from '../contain.ts';
 import type { Contour, Region } from '../contour.ts';
-import type { Lookup } from '../lookup.ts';
-import { lookupOf } from '../lookup.ts';
+import { windingIn } from '../near/inside.ts';
+import type { Lookup } from '../near/lookup.ts';
+import { lookupOf } from '../near/lookup.ts';
 import type { Point } from '../segment.ts';
 
 /** Regions, largest outer contour first; nothing when a hole lies in none of them. Outer contours run counter-clockwise. */

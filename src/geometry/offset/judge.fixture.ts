@@ -1,11 +1,11 @@
 /** What every offset has to keep, checked by means of its own: joints, distance all along, no crossing, sense. */
 import { areaOf } from '../area.ts';
 import type { Chain, Contour } from '../contour.ts';
-import type { ChainContact } from '../crossings.ts';
-import { crossingsWith, selfCrossings } from '../crossings.ts';
-import type { Lookup } from '../lookup.ts';
-import { lookupOf, lookupOfSegments, nearestIn } from '../lookup.ts';
 import { lengthOf, pointAt } from '../measure.ts';
+import type { ChainContact } from '../near/crossings.ts';
+import { crossingsWith, selfCrossings } from '../near/crossings.ts';
+import type { Lookup } from '../near/lookup.ts';
+import { lookupOf, lookupOfSegments, nearestIn } from '../near/lookup.ts';
 import type { Segment } from '../segment.ts';
 
 /** mm: the accuracy promised. */

@@ -1,9 +1,9 @@
 /** Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. */
-import type { Crossings, Order } from './curve-crossings.ts';
-import type { Curves } from './curves.ts';
-import { AY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
-import { SHORTEST } from './outcome.ts';
-import type { Pieces } from './pieces.ts';
+import type { Crossings, Order } from '../flat/curve-crossings.ts';
+import type { Curves } from '../flat/curves.ts';
+import { AY, CX, CY, LENGTH, RADIUS, STRIDE } from '../flat/curves.ts';
+import { SHORTEST } from './offset-outcome.ts';
+import type { Pieces } from './parallel-pieces.ts';
 
 /** Part of a raw parallel curve in a loop; it starts where the one before ends. */
 export interface Stretch {

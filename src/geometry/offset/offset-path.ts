@@ -2,12 +2,12 @@
 import type { Contour, Path } from '../contour.ts';
 import { path } from '../contour.ts';
 import { emit, segmentsOf } from './emit.ts';
-import type { Layout } from './layout.ts';
+import type { Layout } from './flat-source.ts';
 import type { Loop, Stretch } from './loops.ts';
-import type { OffsetOptions, OffsetPathOutcome } from './outcome.ts';
+import type { OffsetOptions, OffsetPathOutcome } from './offset-outcome.ts';
 import { bridgingOf, contradiction, NO_DISTANCE, noDistance, pointsOf, prepare } from './prepare.ts';
-import type { Traced } from './trace.ts';
-import { trace } from './trace.ts';
+import type { Traced } from './trace-offset.ts';
+import { trace } from './trace-offset.ts';
 
 /**
  * The parallel curve of an open path as far as it stays the distance from the whole path, its ends included.

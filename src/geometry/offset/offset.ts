@@ -14,11 +14,11 @@ import type {
   SelfMeeting,
   Unsound,
   Vanished,
-} from './outcome.ts';
+} from './offset-outcome.ts';
 import type { Prepared } from './prepare.ts';
 import { bridgingOf, contradiction, NO_DISTANCE, noDistance, pointsOf, prepare, vanishedOr } from './prepare.ts';
-import type { Traced } from './trace.ts';
-import { trace } from './trace.ts';
+import type { Traced } from './trace-offset.ts';
+import { trace } from './trace-offset.ts';
 import { unsound } from './usable.ts';
 
 export { offsetPath } from './offset-path.ts';

@@ -3,7 +3,7 @@ import { counterClockwise } from '../chain.ts';
 import type { Contour, Region } from '../contour.ts';
 import { neighbourOrder } from './neighbour-order.ts';
 import { prepareRegion, traceRegions } from './offset.ts';
-import type { OffsetRegionOutcome } from './outcome.ts';
+import type { OffsetRegionOutcome } from './offset-outcome.ts';
 import { contradiction, NO_DISTANCE, noDistance, prepareTrusted } from './prepare.ts';
 
 /**

@@ -1,9 +1,10 @@
 /** The raw parallel curves of a source: every curve shifted to the left, opening corners bridged, closing ones left loose. */
-import type { Corner } from './corners.ts';
-import { ARC_BRIDGE, isJoint, JOINT, LOOSE_ENDS, measureCorner, newCorner, REACH_BRIDGE } from './corners.ts';
-import type { Curves } from './curves.ts';
-import { addArc, addLine, BX, BY, CX, CY, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from './curves.ts';
-import type { Layout } from './layout.ts';
+
+import type { Curves } from '../flat/curves.ts';
+import { addArc, addLine, BX, BY, CX, CY, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';
+import type { Corner } from '../flat/source-corners.ts';
+import { ARC_BRIDGE, isJoint, JOINT, LOOSE_ENDS, measureCorner, newCorner, REACH_BRIDGE } from '../flat/source-corners.ts';
+import type { Layout } from './flat-source.ts';
 
 /** What corners get on the side that opens: an arc always, or an extension that reaches at most `reach` offsets from the corner. */
 export interface Bridging {

@@ -1,15 +1,15 @@
 /** The first stages that all offsets share: soundness, layout, and the search for places where the source meets itself. */
 import type { Chain } from '../contour.ts';
+import type { CurveTree } from '../flat/curve-tree.ts';
+import { curveTreeOf } from '../flat/curve-tree.ts';
+import { widestOf } from '../flat/widest.ts';
 import type { Point } from '../segment.ts';
-import type { CurveTree } from './curve-tree.ts';
-import { curveTreeOf } from './curve-tree.ts';
-import type { Layout } from './layout.ts';
-import { layOut } from './layout.ts';
-import type { OffsetOptions, SelfCrossing, Unsound } from './outcome.ts';
+import type { Layout } from './flat-source.ts';
+import { layOut } from './flat-source.ts';
+import type { OffsetOptions, SelfCrossing, Unsound } from './offset-outcome.ts';
 import type { Bridging } from './parallels.ts';
 import { selfMeetings } from './self-meetings.ts';
 import { unsound } from './usable.ts';
-import { widestOf } from './widest.ts';
 
 export interface Prepared {
   readonly kind: 'prepared';

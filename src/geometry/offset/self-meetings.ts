@@ -1,15 +1,15 @@
 /** Finds where the input meets itself, so that no offset is ever made of a contour that crosses itself. */
 
-import { distanceSquared } from './burial.ts';
-import { secondMeeting } from './corner-meetings.ts';
-import type { CurveTree, Found, Stack } from './curve-tree.ts';
-import { newFound, newStack, search } from './curve-tree.ts';
-import type { Curves } from './curves.ts';
-import { AY, BX, STRIDE } from './curves.ts';
-import type { Layout } from './layout.ts';
-import type { Meetings } from './meet.ts';
-import { meet, newMeetings } from './meet.ts';
-import type { SelfMeeting } from './outcome.ts';
+import { distanceSquared } from '../flat/burial.ts';
+import { secondMeeting } from '../flat/corner-meetings.ts';
+import type { CurveTree, Found, Stack } from '../flat/curve-tree.ts';
+import { newFound, newStack, search } from '../flat/curve-tree.ts';
+import type { Curves } from '../flat/curves.ts';
+import { AY, BX, STRIDE } from '../flat/curves.ts';
+import type { Meetings } from '../flat/meet.ts';
+import { meet, newMeetings } from '../flat/meet.ts';
+import type { Layout } from './flat-source.ts';
+import type { SelfMeeting } from './offset-outcome.ts';
 
 /** mm: an end this near to another curve touches it. */
 const TOUCH = 1e-11;

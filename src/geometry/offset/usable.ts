@@ -1,7 +1,7 @@
 /** Whether chains keep the promises of their type, as far as an offset relies on them. */
 import type { Chain } from '../contour.ts';
 import type { Arc, Point, Segment } from '../segment.ts';
-import type { Unsound } from './outcome.ts';
+import type { Unsound } from './offset-outcome.ts';
 
 /** mm: how far the ends of an arc may be off its circle. */
 const OFF_CIRCLE = 1e-6;

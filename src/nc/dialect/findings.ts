@@ -1,6 +1,6 @@
 /** What can be wrong with a dialect file. */
-import type { Catalogue } from '../../finding/finding.ts';
-import { finder } from '../../finding/finding.ts';
+import type { Catalogue } from '../../text/finding.ts';
+import { finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'dialect-not-json': { severity: 'refusal', title: 'The dialect file is not JSON' },

@@ -1,5 +1,5 @@
 /** A dialect file -> a dialect that the writer and the reader can rely on, or findings located by field. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { type Dialect, dialectSchema, type WordName } from './dialect.ts';
 import { find } from './findings.ts';
 import { standardMeaning } from './standard-words.ts';

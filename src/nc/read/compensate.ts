@@ -6,10 +6,10 @@
 import { startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { halves, millimetres } from './arc.ts';
-import { cornerBetween } from './corner.ts';
+import { cornerBetween } from './compensated-corner.ts';
 import { beside, type Compensation, centreBetween, type Element, elementOf, type Move } from './element.ts';
-import { done, type Fault, fault, named, type Outcome } from './outcome.ts';
 import type { Action, Block } from './program.ts';
+import { done, type Fault, fault, named, type Outcome } from './read-outcome.ts';
 
 export interface Compensator {
   readonly isOn: () => boolean;

@@ -1,6 +1,6 @@
 /** What can be wrong with a program text; every refusal names the line. */
-import type { Catalogue } from '../../finding/finding.ts';
-import { finder } from '../../finding/finding.ts';
+import type { Catalogue } from '../../text/finding.ts';
+import { finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'program-too-long': { severity: 'refusal', title: 'The program is longer than the limit' },

@@ -1,12 +1,12 @@
 /** What one block makes the control do. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { compensator } from './compensate.ts';
 import type { Meaning } from './dialect-words.ts';
 import { freshMemory, INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
 import { move } from './motion.ts';
-import { at, done, fault, type Outcome } from './outcome.ts';
 import type { Action, Block, Registers } from './program.ts';
+import { at, done, fault, type Outcome } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 
 export interface Control {

@@ -1,10 +1,11 @@
 /** What the control remembers from block to block. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import type { Compensator } from './compensate.ts';
-import { fault, type Outcome } from './outcome.ts';
 import type { Action, Block, Registers } from './program.ts';
+import { fault, type Outcome } from './read-outcome.ts';
 import type { Motion } from './statement.ts';
 
 export const INCH = 25.4;

@@ -2,8 +2,8 @@
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { type ArcOutcome, type ArcWords, arcByCentre, arcByRadius, millimetres } from './arc.ts';
 import { INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
-import { done, fault, type Outcome } from './outcome.ts';
 import type { Block } from './program.ts';
+import { done, fault, type Outcome } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 
 /** Beyond this many units no machine travels, and numbers begin to lose their last digits. */

@@ -1,6 +1,7 @@
 /** What a program says when it is read: blocks of text, and the wire's doings in order. Lengths in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Segment } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 
 /** One line of the program text. */
 export interface Block {

@@ -1,12 +1,12 @@
 /** Program text -> what the wire does, or the first block that breaks a rule. Knows nothing of how programs are written here. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { type DialectWords, dialectWords } from './dialect-words.ts';
 import { find } from './findings.ts';
 import { control } from './interpret.ts';
 import { type Line, splitLine, type Word } from './line.ts';
-import { at, type Fault, fault, named } from './outcome.ts';
 import type { Action, Block, ReadProgram, Registers } from './program.ts';
+import { at, type Fault, fault, named } from './read-outcome.ts';
 import { type Statement, understand } from './statement.ts';
 
 /** Beyond these a program is refused, by name. */

@@ -1,6 +1,6 @@
 /** What can keep a plan from becoming a program, and what the operator should know about the text. */
-import type { Catalogue } from '../../finding/finding.ts';
-import { finder } from '../../finding/finding.ts';
+import type { Catalogue } from '../../text/finding.ts';
+import { finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'operator-not-told': { severity: 'refusal', title: 'The dialect has neither a word nor a comment for what somebody must do' },

@@ -1,8 +1,8 @@
 /** Writes moves: remembers where the program is, what compensation is on, and spells each move as the dialect wants it. */
 
-import type { Finding } from '../../finding/finding.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { find, type WriteCode } from './findings.ts';
 import { fromGrid, type Grid, isWritable, printed, type Spot, spotOf } from './grid.ts';

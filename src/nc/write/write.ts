@@ -1,6 +1,7 @@
 /** A plan's steps -> program text in a dialect, with the offset table that belongs to it. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Pass, Step, StopReason } from '../../plan/plan.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { plain } from './comment.ts';
 import { find } from './findings.ts';

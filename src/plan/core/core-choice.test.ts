@@ -1,9 +1,9 @@
 /** Which openings are burnt out without a core: those that are asked for, those with slugs nobody can catch, and those where it is cheaper. */
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
+import { planCut } from '../cut/plan-cut.ts';
 import { disc, loop, questionFor, rectangle, slot } from '../plan.fixture.ts';
 import type { ContourPlan, Plan } from '../plan.ts';
-import { planCut } from '../plan-cut.ts';
 import type { PlanQuestion } from '../question.ts';
 
 const opening = (contour: Contour, changes: Partial<PlanQuestion> = {}): Plan =>

@@ -1,15 +1,16 @@
 /** Whether an opening gives a slug or is burnt out without a core: as the user says, else by whether a slug could be caught, and by cost. */
-import type { Finding } from '../../finding/finding.ts';
-import type { LadderRow } from '../../physics/ladder.ts';
-import type { Wire } from '../../physics/wire.ts';
-import { spokenMass } from '../contour/mass.ts';
+
+import { extentsOf } from '../../geometry/width.ts';
+import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
+import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
-import type { Sorted } from '../kept.ts';
-import { extentsOf } from '../passes/width.ts';
-import { costPerMinute } from '../passes/wires.ts';
+import type { Sorted } from '../kept-side.ts';
+import { spokenMass } from '../loose-piece-mass.ts';
 import type { CoreBurnt } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
-import { type Shape, type Surroundings, shapeName } from '../shapes.ts';
+import { type Shape, type Surroundings, shapeName } from '../same-shape.ts';
+import { costPerMinute } from '../wire/choose-wire.ts';
 
 export interface CoreAsked {
   readonly shape: Shape;

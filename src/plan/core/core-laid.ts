@@ -1,11 +1,11 @@
 /** Burning an opening out, laid out for one shape: its rings, the way over them from a hole to the entry, and what that comes to. */
 
 import type { Contour } from '../../geometry/contour.ts';
+import { from } from '../../geometry/frame.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { offsetContour } from '../../geometry/offset/offset.ts';
-import { from } from '../contour/frame.ts';
-import type { Layout } from '../contour/layout.ts';
-import { facing } from '../contour/legs.ts';
+import type { Layout } from '../path/contour-layout.ts';
+import { facing } from '../path/leads.ts';
 import type { CoreBurnt, StartHole } from '../plan.ts';
 import { drilledRoom } from '../start/holes.ts';
 import { type CoreAsked, type CoreDecision, coreReason, isCheaper } from './core-choice.ts';

@@ -7,11 +7,11 @@
  * one of the two, so nothing is ever cut off; and what lies outside hangs on the wall of the opening by the shortest way.
  */
 import { perimeterOf } from '../../geometry/area.ts';
-import { windingOf } from '../../geometry/contain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { intersect } from '../../geometry/intersect.ts';
-import { lookupOf, nearestIn } from '../../geometry/lookup.ts';
 import { pointAt } from '../../geometry/measure.ts';
+import { windingOf } from '../../geometry/near/inside.ts';
+import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
 import { type CorePen, corePen, type Lap, lapFrom } from './core-pen.ts';
 import type { Ring } from './core-rings.ts';

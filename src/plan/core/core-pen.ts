@@ -2,8 +2,8 @@
 import { startAt } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { reverse, slice } from '../../geometry/cut.ts';
-import { lookupOf, nearestIn } from '../../geometry/lookup.ts';
 import { lengthOf } from '../../geometry/measure.ts';
+import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 
 /** A ring run from a place on it. */

@@ -8,8 +8,8 @@
  */
 import { boundsOfChain, perimeterOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import { distanceIn, type Lookup, lookupOfSegments } from '../../geometry/lookup.ts';
 import { pointAt } from '../../geometry/measure.ts';
+import { distanceIn, type Lookup, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { offsetContour } from '../../geometry/offset/offset.ts';
 import type { Segment } from '../../geometry/segment.ts';
 

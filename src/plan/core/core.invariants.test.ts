@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundsOfChain } from '../../geometry/area.ts';
-import { windingIn } from '../../geometry/contain.ts';
-import { distanceIn, lookupOf, lookupOfSegments } from '../../geometry/lookup.ts';
+import { windingIn } from '../../geometry/near/inside.ts';
+import { distanceIn, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
+import { planCut } from '../cut/plan-cut.ts';
 import { disc, faultsOf, loop, questionFor, rectangle } from '../plan.fixture.ts';
 import type { ContourPlan, Plan } from '../plan.ts';
-import { planCut } from '../plan-cut.ts';
 import { burning, number } from './core-shapes.fixture.ts';
 
 /** All that the wire's centre runs in pass 1, and half the width it takes there. */

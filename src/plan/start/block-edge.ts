@@ -1,12 +1,13 @@
 /** Contours that are begun from the edge of the block instead of from a hole: where the wire stands, and what is said of it. */
-import type { Finding } from '../../finding/finding.ts';
-import { windingIn } from '../../geometry/contain.ts';
-import { type Lookup, nearestIn } from '../../geometry/lookup.ts';
+
+import { windingIn } from '../../geometry/near/inside.ts';
+import { type Lookup, nearestIn } from '../../geometry/near/lookup.ts';
 import { type Line, line, type Point } from '../../geometry/segment.ts';
-import type { DesignStep } from '../contour/design-step.ts';
-import type { Visit } from '../contour/layout.ts';
-import { plain } from '../contour/legs.ts';
+import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
+import type { Visit } from '../path/contour-layout.ts';
+import type { DesignStep } from '../path/design-step.ts';
+import { plain } from '../path/leads.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
 
 /** The wire stands this much clear of the block, mm, besides half its kerf. */

@@ -1,14 +1,15 @@
 /** Where a contour is begun when the wire comes in from beside the block: all likely entries with a straight way out of it. */
-import { closestBetween } from '../../geometry/closest.ts';
-import { type Lookup, lookupOf, segmentsNear } from '../../geometry/lookup.ts';
+
+import { type Frame, from } from '../../geometry/frame.ts';
 import { boundsOf } from '../../geometry/measure.ts';
+import { closestBetween } from '../../geometry/near/closest.ts';
+import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
+import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { line, type Point } from '../../geometry/segment.ts';
-import { type Frame, from } from '../contour/frame.ts';
 import { besideBlock, wayOutOfBlock } from './block-edge.ts';
 import { type Candidate, type EntryAsked, spotCost, spotsFor } from './entry.ts';
+import type { Effort, Spot } from './entry-places.ts';
 import { splitsSlug } from './splitting.ts';
-import type { Effort, Spot } from './spots.ts';
-import { touchingDisc } from './touching-disc.ts';
 
 export interface EdgeAsked extends EntryAsked {
   /** Edge of the block. */

@@ -1,17 +1,17 @@
 /** Where a contour is begun, and from which hole: all likely pairs, the best first. */
 import type { Contour } from '../../geometry/contour.ts';
-import { type Lookup, lookupOf } from '../../geometry/lookup.ts';
+import { awayFrom } from '../../geometry/near/clearance-to.ts';
+import { type Lookup, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
-import { awayFrom } from '../away.ts';
-import { beyondTab, type Measures } from '../contour/measures.ts';
 import type { Kept, StartHole } from '../plan.ts';
 import { type GivenHole, originOf, type PlanQuestion } from '../question.ts';
-import type { Shape } from '../shapes.ts';
-import type { Hand } from './by-hand.ts';
+import type { Shape } from '../same-shape.ts';
+import { type Effort, type Spot, type StretchWanted, spotAtPlace, spotsOf } from './entry-places.ts';
 import { FARTHEST, type HoleRules, isUsable, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
+import { beyondTab, type Measures } from './lead-lengths.ts';
+import type { Hand } from './override.ts';
 import { splitsSlug } from './splitting.ts';
-import { type Effort, type Spot, type StretchWanted, spotAtPlace, spotsOf } from './spots.ts';
 
 export interface Candidate {
   readonly spot: Spot;

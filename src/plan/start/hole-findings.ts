@@ -1,9 +1,10 @@
 /** Holes that the wire is threaded through, held against the wire, and holes of the job that nothing is begun from. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Point } from '../../geometry/segment.ts';
-import type { Wire } from '../../physics/wire.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
+import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
-import type { OpenCutPlan } from '../open/open.ts';
+import type { OpenCutPlan } from '../open-line.ts';
 import type { ContourPlan } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
 

@@ -1,11 +1,12 @@
 /** Where the wire is threaded: a hole that is there already, or one to be drilled in the roomiest place near the entry. */
-import type { Lookup } from '../../geometry/lookup.ts';
+
+import { awayFrom } from '../../geometry/near/clearance-to.ts';
+import type { Lookup } from '../../geometry/near/lookup.ts';
+import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import type { Point } from '../../geometry/segment.ts';
-import { awayFrom } from '../away.ts';
 import type { StartHole } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
-import type { Spot } from './spots.ts';
-import { touchingDisc } from './touching-disc.ts';
+import type { Spot } from './entry-places.ts';
 
 export interface HoleRules {
   /** Diameter asked for. */

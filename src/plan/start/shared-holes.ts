@@ -1,13 +1,14 @@
 /** Start holes in the waste between two parts, where one suits both: as near to either as a lead should be, and with room round it. */
-import type { Finding } from '../../finding/finding.ts';
-import { closestBetween } from '../../geometry/closest.ts';
+
 import type { Contour } from '../../geometry/contour.ts';
-import { lookupOf, segmentsNear } from '../../geometry/lookup.ts';
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
+import { closestBetween } from '../../geometry/near/closest.ts';
+import { lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import { midpoint, type Point } from '../../geometry/segment.ts';
-import { type Near, nearestPlace, pairsNear } from '../clear/webs.ts';
+import type { Finding } from '../../text/finding.ts';
+import { type Near, nearestPlace, pairsNear } from '../cut/webs.ts';
 import { find } from '../findings.ts';
-import type { KeptLoop } from '../kept.ts';
+import type { KeptLoop } from '../kept-side.ts';
 import type { ContourPlan } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
 import { type HoleRules, LEAD, roomFor } from './holes.ts';

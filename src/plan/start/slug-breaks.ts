@@ -2,13 +2,14 @@
  * Where a slug comes apart while it is still being cut round: where the rough cut runs into a hole that reaches nearly across the
  * opening, or into the kerf round an island in it. The program stops before each such place, on a tab of its own.
  */
-import { closestBetweenChains } from '../../geometry/closest.ts';
-import { distanceIn, lookupOf } from '../../geometry/lookup.ts';
+
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
+import { closestBetweenChains } from '../../geometry/near/closest.ts';
+import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
-import type { Measures } from '../contour/measures.ts';
-import type { Surroundings } from '../shapes.ts';
+import type { Surroundings } from '../same-shape.ts';
 import type { Candidate } from './entry.ts';
+import type { Measures } from './lead-lengths.ts';
 import { LIGAMENT, placesCutThrough } from './splitting.ts';
 
 /** A stretch of the contour on which nothing holds the slug, mm forward from the entry. */

@@ -1,11 +1,12 @@
 /** Whether a hole and the lead from it would cut an opening's slug in two, so that half of it falls before anybody holds it. */
-import type { Lookup } from '../../geometry/lookup.ts';
+
 import { lengthOf } from '../../geometry/measure.ts';
+import { nearestTo } from '../../geometry/near/clearance-to.ts';
+import type { Lookup } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
-import { nearestTo } from '../away.ts';
-import type { Measures } from '../contour/measures.ts';
 import type { GivenHole } from '../question.ts';
-import type { Spot } from './spots.ts';
+import type { Spot } from './entry-places.ts';
+import type { Measures } from './lead-lengths.ts';
 
 /** Metal thinner than this (mm) between two cuts does not hold a slug. */
 export const LIGAMENT = 0.15;

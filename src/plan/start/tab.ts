@@ -1,6 +1,6 @@
 /** How much metal is left standing until somebody holds the loose piece. */
-import type { Family } from '../../physics/material.ts';
-import { spokenMass } from '../contour/mass.ts';
+import type { Family } from '../../physics/material/material.ts';
+import { spokenMass } from '../loose-piece-mass.ts';
 
 export interface TabSize {
   readonly length: number;

@@ -1,9 +1,9 @@
 /** The bin: jobs that were thrown away, each whole in a folder named by its id and the moment. Nothing is ever deleted here. */
 import { lstat, mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
+import { notFound, Refusal } from '../answer/refusal.ts';
 import { type BinnedJob, binnedSchema } from '../message/answers.ts';
 import type { JobSummary } from '../message/job-record.ts';
-import { notFound, Refusal } from '../refusal.ts';
 import { foldersIn, rowsIn } from './list.ts';
 import { binFolder, jobFolder, jobsFolder } from './places.ts';
 import type { Turns } from './turns.ts';

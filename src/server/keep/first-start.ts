@@ -1,9 +1,9 @@
 /** Fills an empty folder with the example job and the shop it belongs to, so that the first minute shows the whole thing working. */
 import { mkdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { parseFile } from '../../job/parse.ts';
+import { parseFile } from '../../job/files/parse.ts';
 import { shopSchema } from '../../job/shop.ts';
-import { notValid } from '../refusal.ts';
+import { notValid } from '../answer/refusal.ts';
 import { jobFileOf } from './job-file.ts';
 import type { Jobs } from './jobs.ts';
 import { jobsFolder, shopFileIn } from './places.ts';

@@ -1,11 +1,11 @@
 /** The text of a job file -> what a job is brought in with, but for the drawing it asks for; a part by numbers is drawn here. */
 import { basename, extname } from 'node:path';
-import { houseLetters } from '../../fonts/letters-on-disk.ts';
+import { houseLetters } from '../../font-files/letters-on-disk.ts';
+import { parseFile } from '../../job/files/parse.ts';
 import { jobSchema } from '../../job/job.ts';
-import { parseFile } from '../../job/parse.ts';
-import { drawShape, type ShapeRequest, shapeDxf, shapeFile } from '../../job/shape-drawing.ts';
-import { mustBePlain } from '../plain.ts';
-import { notValid } from '../refusal.ts';
+import { drawShape, type ShapeRequest, shapeDxf, shapeFile } from '../../job/request/shape-drawing.ts';
+import { mustBePlain } from '../answer/plain.ts';
+import { notValid } from '../answer/refusal.ts';
 import type { NewJob } from './jobs.ts';
 
 export interface JobFile {

@@ -1,9 +1,9 @@
 /** Jobs in plain files: each a folder with its record, its drawing, and the programs from elsewhere that were held against it; and the bin. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { badField, Refusal } from '../answer/refusal.ts';
 import type { LogAddition, Saving } from '../message/answers.ts';
 import type { JobRecord, JobSummary, LogEntry } from '../message/job-record.ts';
-import { badField, Refusal } from '../refusal.ts';
 import { type BinKeeper, binIn } from './bin.ts';
 import { listing } from './list.ts';
 import { jobFolder, kindOf } from './places.ts';

@@ -1,8 +1,8 @@
 /** The list of jobs, one row each; records that did not change since the last time are not read again. */
 import { readdir, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { Refusal } from '../answer/refusal.ts';
 import type { JobRecord, JobSummary } from '../message/job-record.ts';
-import { Refusal } from '../refusal.ts';
 import { isId, jobsFolder, RECORD } from './places.ts';
 import { readRecordIn } from './record-file.ts';
 

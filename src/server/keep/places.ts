@@ -1,7 +1,7 @@
 /** Where things lie in the folder. An id comes from outside: it is held against its pattern, and the path against the folder. */
 import { extname, join, resolve, sep } from 'node:path';
+import { notFound } from '../answer/refusal.ts';
 import { recordSchema } from '../message/job-record.ts';
-import { notFound } from '../refusal.ts';
 
 export const RECORD = 'record.json';
 

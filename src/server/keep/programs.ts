@@ -1,8 +1,8 @@
 /** Programs from elsewhere that are kept with a job: each by the number it came under, which stays its own. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { notFound, Refusal } from '../answer/refusal.ts';
 import type { JobRecord } from '../message/job-record.ts';
-import { notFound, Refusal } from '../refusal.ts';
 import { jobFolder } from './places.ts';
 import { readRecord, writeRecord } from './record-file.ts';
 import type { Turns } from './turns.ts';

@@ -1,9 +1,9 @@
 /** The record of a job as a file, and the folder a job is brought in with. */
 import { mkdir, readFile, rename } from 'node:fs/promises';
 import { join } from 'node:path';
-import { parseFile } from '../../job/parse.ts';
+import { parseFile } from '../../job/files/parse.ts';
+import { notFound, Refusal, said } from '../answer/refusal.ts';
 import { type JobRecord, recordSchema } from '../message/job-record.ts';
-import { notFound, Refusal, said } from '../refusal.ts';
 import { jobFolder, jobsFolder, RECORD } from './places.ts';
 import { settleFolder, writeThrough, writeWhole } from './whole-file.ts';
 

@@ -1,11 +1,11 @@
 /** The shop of the folder with the words of its control, in one file, so that the two always fit together. */
 import { readFile } from 'node:fs/promises';
-import { readDialectFile } from '../../job/dialects.ts';
+import { readDialectFile } from '../../job/files/dialects.ts';
+import { parseFile, parseValue } from '../../job/files/parse.ts';
 import { houseShop } from '../../job/house-shop.ts';
-import { parseFile, parseValue } from '../../job/parse.ts';
 import { shopSchema } from '../../job/shop.ts';
+import { notValid, Refusal, said } from '../answer/refusal.ts';
 import { type ShopRecord, shopRecordSchema } from '../message/answers.ts';
-import { notValid, Refusal, said } from '../refusal.ts';
 import { shopFileIn } from './places.ts';
 import { turns } from './turns.ts';
 import { writeWhole } from './whole-file.ts';

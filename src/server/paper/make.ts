@@ -1,9 +1,10 @@
 /** Runs a job as it is saved and gives every file it is handed out as, by the name the address has for it. */
-import type { Finding } from '../../finding/finding.ts';
-import { houseLetters } from '../../fonts/letters-on-disk.ts';
-import { type AskedJob, askedRun } from '../../job/asked-run.ts';
-import { jobFiles } from '../../job/papers.ts';
-import { type Ran, runJob } from '../../job/run.ts';
+
+import { houseLetters } from '../../font-files/letters-on-disk.ts';
+import { jobFiles } from '../../job/handout/papers.ts';
+import { type Ran, runJob } from '../../job/pipeline/pipeline.ts';
+import { type AskedJob, askedRun } from '../../job/request/run-from-data.ts';
+import type { Finding } from '../../text/finding.ts';
 import { nameOf } from './names.ts';
 
 export type PaperFonts = Parameters<typeof jobFiles>[1]['fonts'];

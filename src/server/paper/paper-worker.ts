@@ -1,6 +1,6 @@
 /** The thread that papers are made in: takes questions one after the other, each with its number, and answers under it. */
 import { parentPort } from 'node:worker_threads';
-import { paperFonts } from '../../fonts/font-files.ts';
+import { paperFonts } from '../../font-files/font-files.ts';
 import { type Made, makeFiles, type PaperQuestion } from './make.ts';
 
 export interface Asked {

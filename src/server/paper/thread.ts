@@ -1,6 +1,6 @@
 /** Asks the thread for papers; a thread that breaks or takes too long is given up, and the next question gets a new one. */
 import { Worker } from 'node:worker_threads';
-import { Refusal } from '../refusal.ts';
+import { Refusal } from '../answer/refusal.ts';
 import type { Made, PaperQuestion } from './make.ts';
 import type { Answered } from './paper-worker.ts';
 

@@ -1,11 +1,11 @@
 /** The route of the files a job is handed out as, worked out from the revision that is saved and the shop that is kept. */
 import { z } from 'zod';
+import { notFound, notValid } from '../answer/refusal.ts';
 import { stemOf } from '../keep/job-file.ts';
 import { paths, type ShopRecord } from '../message/answers.ts';
 import type { JobRecord } from '../message/job-record.ts';
 import type { Made } from '../paper/make.ts';
 import { plainStem, typeOf } from '../paper/names.ts';
-import { notFound, notValid } from '../refusal.ts';
 import { errors, idParams, type Room, type Server } from './room.ts';
 
 /** Answers that are remembered, so that the next paper of the same job is there at once. */

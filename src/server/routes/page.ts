@@ -3,8 +3,8 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { extname, join, sep } from 'node:path';
 import fastifyStatic from '@fastify/static';
+import { notFound, Refusal } from '../answer/refusal.ts';
 import { paths } from '../message/answers.ts';
-import { notFound, Refusal } from '../refusal.ts';
 import type { Room, Server } from './room.ts';
 
 const FIRST_PAGE = 'index.html';

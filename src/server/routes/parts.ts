@@ -2,7 +2,7 @@
 import type { FastifyRequest, FastifySchemaCompiler } from 'fastify';
 import { validatorCompiler } from 'fastify-type-provider-zod';
 import { z } from 'zod';
-import { Refusal } from '../refusal.ts';
+import { Refusal } from '../answer/refusal.ts';
 import { MB } from './room.ts';
 
 export const MOST_FILES = 20;

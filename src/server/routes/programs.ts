@@ -1,8 +1,8 @@
 /** Routes of programs from elsewhere: kept with a job, handed out, taken away, put back. */
 import { z } from 'zod';
+import { badField } from '../answer/refusal.ts';
 import { paths } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
-import { badField } from '../refusal.ts';
 import { asBytes, bytesAnswer } from './bytes.ts';
 import { filesBody, LARGEST_UPLOAD, partsOf } from './parts.ts';
 import { errors, idParams, type Room, type Server } from './room.ts';

@@ -1,6 +1,7 @@
 /** Routes of the shop with the words of its control, and of the server's health. */
+
+import { mustBePlain } from '../answer/plain.ts';
 import { healthSchema, paths, shopRecordSchema } from '../message/answers.ts';
-import { mustBePlain } from '../plain.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 
 export const shopRoutes = (server: Server, { shop, version, folder }: Room): void => {

@@ -1,11 +1,11 @@
 /** The route that files are brought in by: each drawing becomes a job; a job file takes its drawing from among the other files. */
 import { z } from 'zod';
+import { badField, Refusal } from '../answer/refusal.ts';
 import { jobFileOf, stemOf } from '../keep/job-file.ts';
 import type { NewJob } from '../keep/jobs.ts';
 import { kindOf } from '../keep/places.ts';
 import { paths } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
-import { badField, Refusal } from '../refusal.ts';
 import { filesBody, harmless, LARGEST_UPLOAD, type Part, partsOf } from './parts.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 

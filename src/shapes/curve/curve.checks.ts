@@ -1,8 +1,8 @@
 /** Curvature and length of curves that handbooks give: trochoids with cusps, spirals; and the counts of a drive. */
 import type { CheckRow } from '../../quantity/check.ts';
+import { leastPathRadius, lobeTopRadius, shortening } from './pin-ring.ts';
 import { reduction } from './rotor-sizes.ts';
 import { archimedeanLength, involuteLength, logarithmicLength } from './spiral-lines.ts';
-import { leastPathRadius, lobeTopRadius, shortening } from './trochoid.ts';
 
 const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
 

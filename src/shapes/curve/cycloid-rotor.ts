@@ -1,14 +1,14 @@
 /** Rotors that roll on round pins or teeth: the disc of a cycloidal drive, and both rotors of a gerotor pump. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import { find } from './findings.ts';
+import { leastPathRadius, type PinRing, pathRadius, pinCentre } from './pin-ring.ts';
 import { ringShape } from './ring-shape.ts';
 import { rotorShape } from './rotor-shape.ts';
-import { leastPathRadius, type PinRing, pathRadius, pinCentre } from './trochoid.ts';
 
 const schema = z.strictObject({
   kind: z.literal('cycloid-rotor'),

@@ -1,5 +1,5 @@
 /** What making rotors and spirals has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'rotor-impossible': { severity: 'refusal', title: 'There is no such rotor' },

@@ -1,8 +1,8 @@
 /** Half a lobe, fitted once, mirrored and copied round: so all lobes are alike, and each is alike to both sides. */
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { reverse } from '../../geometry/cut.ts';
-import { fitArcs } from '../../geometry/fit.ts';
-import type { FitCurve } from '../../geometry/fit-curve.ts';
+import { fitArcs } from '../../geometry/make/fit-arcs.ts';
+import type { FitCurve } from '../../geometry/make/fit-curve.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { mirroring, rotation, type Similarity, transformSegment } from '../../geometry/transform.ts';
 

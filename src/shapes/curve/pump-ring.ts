@@ -6,7 +6,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
 import { spun } from '../polar.ts';
 import { copiedRound } from './lobes.ts';
-import { halfLobe, type PinRing, shortening } from './trochoid.ts';
+import { halfLobe, type PinRing, shortening } from './pin-ring.ts';
 
 export interface RingForm extends PinRing {
   /** Of the tooth's arc. */

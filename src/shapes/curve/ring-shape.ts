@@ -1,16 +1,17 @@
 /** The outer rotor of a gerotor pump: its opening, the round of its roots, and its sizes. Lengths in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import { standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize, Taking } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import type { RotorRequest } from './cycloid-rotor.ts';
 import { find } from './findings.ts';
+import type { PinRing } from './pin-ring.ts';
 import { fouled, pumpRing, type RingForm } from './pump-ring.ts';
-import type { PinRing } from './trochoid.ts';
 
 const at = (path: keyof RotorRequest) => ({ place: { kind: 'field', path } }) as const;
 const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;

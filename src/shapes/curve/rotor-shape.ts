@@ -1,17 +1,18 @@
 /** The rotor with its bore and holes: the disc of a drive, the inner rotor of a pump. Lengths in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { type Contour, contour } from '../../geometry/contour.ts';
-import { distanceTo } from '../../geometry/distance.ts';
+import { distanceTo } from '../../geometry/near/distance.ts';
 import { circle, distanceBetween, type Point, point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import type { RotorRequest } from './cycloid-rotor.ts';
 import { find } from './findings.ts';
 import { lobed } from './lobes.ts';
+import { halfLobe, type PinRing } from './pin-ring.ts';
 import { rotorSizes } from './rotor-sizes.ts';
-import { halfLobe, type PinRing } from './trochoid.ts';
 
 export interface Holes {
   readonly centres: readonly Point[];

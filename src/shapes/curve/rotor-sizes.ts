@@ -5,8 +5,8 @@ import { asked, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { ShapeSize, Taking } from '../shape.ts';
 import type { RotorRequest } from './cycloid-rotor.ts';
+import { leastPathRadius, type PinRing, shortening } from './pin-ring.ts';
 import type { Holes, Wall } from './rotor-shape.ts';
-import { leastPathRadius, type PinRing, shortening } from './trochoid.ts';
 
 export const reduction: Formula<'pins'> = {
   name: 'reduction',

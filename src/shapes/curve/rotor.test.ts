@@ -2,17 +2,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf } from '../../geometry/area.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
 import { flatten } from '../../geometry/flatten.ts';
-import { distanceIn, lookupOf } from '../../geometry/lookup.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
+import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { fine, outsideOf, overlap, placed } from '../gear/rolling.fixture.ts';
+import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
 import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 import type { Shape } from '../shape.ts';
+import { leastPathRadius, pathRadius } from './pin-ring.ts';
 import { pumpRing } from './pump-ring.ts';
-import { leastPathRadius, pathRadius } from './trochoid.ts';
 
 const DRIVE = { kind: 'cycloid-rotor', pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2 } as const;
 const PUMP = { kind: 'cycloid-rotor', pins: 7, pinCircle: 50, pinDiameter: 16, eccentricity: 2.5 } as const;

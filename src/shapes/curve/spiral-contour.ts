@@ -1,8 +1,8 @@
 /** A spiral of some width as one contour: out along its outer side, round the end, back along its inner side. Lengths in mm. */
 import type { Contour } from '../../geometry/contour.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
-import { fitArcs } from '../../geometry/fit.ts';
-import { narrowestGap } from '../../geometry/narrowest.ts';
+import { fitArcs } from '../../geometry/make/fit-arcs.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
+import { narrowestGap } from '../../geometry/near/narrowest.ts';
 import { arc, distanceBetween, line, type Point, type Segment } from '../../geometry/segment.ts';
 import { linked } from './lobes.ts';
 import { besideAt, type SpiralLine, sideOf } from './spiral-lines.ts';

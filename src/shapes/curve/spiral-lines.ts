@@ -1,5 +1,5 @@
 /** The middle lines of spirals, outwards and counter-clockwise, and the sides that run beside them. Lengths in mm, angles in rad. */
-import type { FitCurve } from '../../geometry/fit-curve.ts';
+import type { FitCurve } from '../../geometry/make/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { polar } from '../polar.ts';

@@ -1,8 +1,9 @@
 /** The sizes of a spiral, and what has to be known before one cuts it. Lengths in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';

@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf } from '../../geometry/area.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
-import { distanceIn, lookupOf } from '../../geometry/lookup.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
+import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
 import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 import { spiralContour } from './spiral-contour.ts';
 import { archimedean } from './spiral-lines.ts';
 

@@ -1,13 +1,13 @@
 /** Spirals of some width: a slot that winds, or a strip that stands, as a flat spring or the wall of a scroll. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import { find } from './findings.ts';
 import { type SpiralMade, spiralContour } from './spiral-contour.ts';
 import { archimedean, involuteSpiral, logarithmic, type SpiralLine } from './spiral-lines.ts';

@@ -3,7 +3,6 @@
 import type { Point } from '../../geometry/segment.ts';
 import type { CheckRow } from '../../quantity/check.ts';
 import { apply } from '../../quantity/formula.ts';
-import { inv, inverseInv, involutePoint, pinAngleExternal, pinAngleInternal } from '../involute.ts';
 import {
   baseDiameter,
   baseThickness,
@@ -15,10 +14,11 @@ import {
   spanSize,
   toothThickness,
   virtualTeeth,
-} from './formulas.ts';
+} from '../teeth/formulas.ts';
+import { inv, inverseInv, involutePoint, pinAngleExternal, pinAngleInternal } from '../teeth/involute.ts';
+import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
 import { centreDistance } from './mate.ts';
-import { type ToothFigures, toothFigures } from './tooth-figures.ts';
-import { stringTo } from './wheel.ts';
+import { stringTo } from './rolling.ts';
 
 const metric = 'elements-of-metric-gears';
 

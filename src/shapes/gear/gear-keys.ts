@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { commonKeys } from '../common-keys.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
-import { spanTeethKey, toothKeys } from './keys.ts';
+import { spanTeethKey, toothKeys } from '../teeth/tooth-keys.ts';
 
 export const gearSchema = z.strictObject({
   kind: z.literal('gear'),

@@ -1,13 +1,14 @@
 /** Tip and root of an external gear, and what is impossible about it before a tooth is drawn. Radii in mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import { inverseInv } from '../involute.ts';
-import { find } from './findings.ts';
-import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from './formulas.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../teeth/findings.ts';
+import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from '../teeth/formulas.ts';
+import { inverseInv } from '../teeth/involute.ts';
+import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
+import { number, type ToothFigures } from '../teeth/tooth-figures.ts';
 import type { GearRequest } from './gear-keys.ts';
-import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
-import { number, type ToothFigures } from './tooth-figures.ts';
 
 export interface Limits {
   readonly tip: number;

@@ -1,16 +1,16 @@
 /** The sizes an external gear is measured by, and what has to be known about it. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import type { WheelBore } from '../keyway/wheel-bore.ts';
 import type { Outline, Shape, ShapeSize } from '../shape.ts';
-import { find } from './findings.ts';
+import { find } from '../teeth/findings.ts';
+import { pinned } from '../teeth/pin-choice.ts';
+import { derived, type ToothFigures } from '../teeth/tooth-figures.ts';
+import { chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from '../teeth/tooth-sizes.ts';
 import type { GearRequest } from './gear-keys.ts';
 import { flankTop, type Limits } from './gear-limits.ts';
 import { type Paired, pairOf } from './mate.ts';
-import { pinned } from './pin-choice.ts';
-import { chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from './sizes.ts';
-import { derived, type ToothFigures } from './tooth-figures.ts';
-import { type Wheel, wheelOf } from './wheel.ts';
+import { type Wheel, wheelOf } from './rolling.ts';
 
 /** The contours with what they were made of. */
 export interface DrawnGear extends Pick<Shape, 'name' | 'fitDeviation'> {

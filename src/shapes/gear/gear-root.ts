@@ -1,13 +1,13 @@
 /** The root of an external gear: as a rack generates it, an arc of a stated radius, or one full round. */
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { MadeShape } from '../shape.ts';
-import { fullFillet, type Root, type ToothForm } from '../tooth-form.ts';
-import { find } from './findings.ts';
-import { leastShift } from './formulas.ts';
+import { find } from '../teeth/findings.ts';
+import { leastShift } from '../teeth/formulas.ts';
+import { depthToContact, trochoidRoot } from '../teeth/rack-root.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
+import { fullFillet, type Root, type ToothForm } from '../teeth/tooth-form.ts';
 import type { GearRequest } from './gear-keys.ts';
 import type { Limits } from './gear-limits.ts';
-import type { ToothFigures } from './tooth-figures.ts';
-import { depthToContact, trochoidRoot } from './trochoid.ts';
 
 export type Rooted =
   | { readonly kind: 'rooted'; readonly root: Root; readonly findings: readonly Finding[] }

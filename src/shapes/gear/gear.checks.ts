@@ -1,7 +1,5 @@
 /** What others print of gears: the involute function, spans, pins, chords (CHECKS H). */
 import type { CheckRow } from '../../quantity/check.ts';
-import { inv, pinAngleExternal } from '../involute.ts';
-import { between, helical, helicalTeeth, over, pinAngle, RAD, span, spur, teeth } from './examples.checks.ts';
 import {
   baseDiameter,
   chordalHeight,
@@ -15,7 +13,9 @@ import {
   spanContact,
   tipDiameter,
   tipDiameterInside,
-} from './formulas.ts';
+} from '../teeth/formulas.ts';
+import { inv, pinAngleExternal } from '../teeth/involute.ts';
+import { between, helical, helicalTeeth, over, pinAngle, RAD, span, spur, teeth } from './examples.checks.ts';
 import { centreDistance, workingAngle } from './mate.ts';
 
 /** Where no shift is needed any more. */

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../../geometry/soundness.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
+import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });

@@ -4,10 +4,10 @@ import type { Contour } from '../../geometry/contour.ts';
 import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { distanceFromInvolute, inv } from '../involute.ts';
+import type { ShapeInput } from '../list/make.ts';
 import { codesOf, make, refusal, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
-import type { ShapeInput } from '../make.ts';
 import type { Shape } from '../shape.ts';
+import { distanceFromInvolute, inv } from '../teeth/involute.ts';
 
 type GearInput = Omit<Extract<ShapeInput, { kind: 'gear' }>, 'kind'>;
 

@@ -1,18 +1,18 @@
 /** External spur gears: involute flanks, with the root a rack generates, a stated radius, or one full round. */
 import { wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
-import { type ToothForm, toothed } from '../tooth-form.ts';
-import { find } from './findings.ts';
+import { find } from '../teeth/findings.ts';
+import { reliefBegin } from '../teeth/relief.ts';
+import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
+import { type ToothForm, toothed } from '../teeth/tooth-form.ts';
+import { sizeOf } from '../teeth/tooth-keys.ts';
+import { spanned } from '../teeth/tooth-sizes.ts';
 import { type GearRequest, gearSchema } from './gear-keys.ts';
 import { faultsOf, flankedOf, flankTop, type Limits, limitsOf } from './gear-limits.ts';
 import { type DrawnGear, gearReport } from './gear-report.ts';
 import { type Rooted, rootOf } from './gear-root.ts';
-import { sizeOf } from './keys.ts';
-import { reliefBegin } from './relief.ts';
-import { spanned } from './sizes.ts';
-import { type ToothFigures, toothFigures } from './tooth-figures.ts';
 
 export const gear = shapeKind({
   title: 'Spur gear',

@@ -1,25 +1,25 @@
 /** Internal spur gears: an opening whose spaces have the form of external teeth, with round roots; with an outside diameter the whole ring. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { find } from './findings.ts';
-import { thicknessAtInside } from './formulas.ts';
+import { find } from '../teeth/findings.ts';
+import { thicknessAtInside } from '../teeth/formulas.ts';
+import { pinned } from '../teeth/pin-choice.ts';
+import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
+import { internalOutline } from '../teeth/space-form.ts';
+import { derived, type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
+import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
+import { circleSizes, insideSize } from '../teeth/tooth-sizes.ts';
 import { type Limits, limitsOf } from './gear-limits.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
-import { sizeOf, toothKeys } from './keys.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
-import { pinned } from './pin-choice.ts';
-import { type Flanked, reliefBegin, reliefFault } from './relief.ts';
-import { circleSizes, insideSize } from './sizes.ts';
-import { internalOutline } from './space-form.ts';
-import { derived, type ToothFigures, toothFigures } from './tooth-figures.ts';
-import { wheelOf } from './wheel.ts';
+import { wheelOf } from './rolling.ts';
 
 const schema = z.strictObject({
   kind: z.literal('internal-gear'),

@@ -1,17 +1,18 @@
 /** The gear a gear runs with: centre distance, contact ratio, and whether tips run into roots. mm, rad; all without backlash. */
-import type { Finding } from '../../finding/finding.ts';
+
 import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
-import { inv, inverseInv } from '../involute.ts';
 import type { ShapeSize } from '../shape.ts';
-import { halfTooth } from '../tooth-form.ts';
-import { find } from './findings.ts';
-import { contactRatio } from './formulas.ts';
-import { derived, number, type ToothFigures } from './tooth-figures.ts';
-import { trochoidRoot } from './trochoid.ts';
-import { edgeInExternal, edgeInPinion, edgeInRing, stringTo, type Wheel, wheelOf } from './wheel.ts';
+import { find } from '../teeth/findings.ts';
+import { contactRatio } from '../teeth/formulas.ts';
+import { inv, inverseInv } from '../teeth/involute.ts';
+import { trochoidRoot } from '../teeth/rack-root.ts';
+import { derived, number, type ToothFigures } from '../teeth/tooth-figures.ts';
+import { halfTooth } from '../teeth/tooth-form.ts';
+import { edgeInExternal, edgeInPinion, edgeInRing, stringTo, type Wheel, wheelOf } from './rolling.ts';
 
 export interface Mate {
   readonly teeth: number;

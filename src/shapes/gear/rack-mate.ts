@@ -2,12 +2,12 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { inMm, plain } from '../inputs.ts';
-import { find } from './findings.ts';
-import { contactRatio } from './formulas.ts';
+import { find } from '../teeth/findings.ts';
+import { contactRatio } from '../teeth/formulas.ts';
+import { derived, number } from '../teeth/tooth-figures.ts';
 import { contactOf, interferenceOf, type Mate, mateWheel, type Paired, short } from './mate.ts';
 import { formHeight, halfAtHeight, halfTip, type RackForm } from './rack-form.ts';
-import { derived, number } from './tooth-figures.ts';
-import { deepest, depthIn, stringTo, type Wheel } from './wheel.ts';
+import { deepest, depthIn, stringTo, type Wheel } from './rolling.ts';
 
 export const rackDistance: Formula<'module' | 'teeth' | 'shift'> = {
   name: 'from the middle of the gear to the reference line of the rack',

@@ -1,18 +1,19 @@
 /** The sizes a rack is measured by, and what has to be known about it. Heights in mm above the reference line. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { Shape, ShapeSize } from '../shape.ts';
-import { find } from './findings.ts';
-import { basePitch, overRackPin } from './formulas.ts';
+import { find } from '../teeth/findings.ts';
+import { basePitch, overRackPin } from '../teeth/formulas.ts';
+import { derived, number } from '../teeth/tooth-figures.ts';
+import { insideSize } from '../teeth/tooth-sizes.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
 import type { RackRequest } from './rack.ts';
 import { flankTop, formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
 import { rackPair } from './rack-mate.ts';
-import { insideSize } from './sizes.ts';
-import { derived, number } from './tooth-figures.ts';
 
 interface RackFigures {
   readonly module: Figure;

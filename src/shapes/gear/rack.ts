@@ -1,18 +1,18 @@
 /** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { find } from './findings.ts';
-import { rackPitch, toothThickness } from './formulas.ts';
-import { sizeOf, toothKeys } from './keys.ts';
+import { find } from '../teeth/findings.ts';
+import { rackPitch, toothThickness } from '../teeth/formulas.ts';
+import { offFlank, tooMuch } from '../teeth/relief.ts';
+import { moduleOf, number } from '../teeth/tooth-figures.ts';
+import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
 import { rackReport } from './rack-report.ts';
-import { offFlank, tooMuch } from './relief.ts';
-import { moduleOf, number } from './tooth-figures.ts';
 
 const { shift: _, tipDiameter: __, ...keys } = toothKeys;
 

@@ -1,5 +1,5 @@
 /** What making keyways has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'shaft-not-in-table': { severity: 'refusal', title: 'The standard has no key for a shaft of this diameter' },

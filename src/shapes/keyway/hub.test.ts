@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
-import { insideCorners } from '../../geometry/corner.ts';
+import { insideCorners } from '../../geometry/joints.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import type { ShapeInput } from '../list/make.ts';
 import { make, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
-import type { ShapeInput } from '../make.ts';
 import { ASME_B17 } from './asme-b17.ts';
 import { DIN_6885 } from './din-6885.ts';
 

@@ -1,10 +1,11 @@
 /** Which parallel key belongs to a shaft, with the limits of its keyway in the hub. mm. */
-import type { Finding } from '../../finding/finding.ts';
-import { zoneLimits } from '../../physics/limits-and-fits.ts';
+
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { zoneLimits } from '../../quantity/limits-and-fits.ts';
+import type { Finding } from '../../text/finding.ts';
+import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape } from '../shape.ts';
-import { millimetres, refusedWith } from '../told.ts';
 import { asmeB17, hubSize, keywayWider, SQUARE_TO, suggestedFillet } from './asme-b17.ts';
 import { din6885 } from './din-6885.ts';
 import { find } from './findings.ts';

@@ -1,8 +1,9 @@
 /** The sizes a bore with a keyway is measured by, and what has to be known of its corners. mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
+import { millimetres } from '../refused.ts';
 import type { ShapeSize } from '../shape.ts';
-import { millimetres } from '../told.ts';
 import { find } from './findings.ts';
 import type { Key, Limits } from './key.ts';
 import type { KeywayForm } from './keyway-contour.ts';

@@ -1,6 +1,7 @@
 /** What DIN 6885-1 prints of keys and keyways (CHECKS H-10, H-11): the whole table. Those of ASME B17.1 stand beside its table. */
-import { zoneLimits } from '../../physics/limits-and-fits.ts';
+
 import type { CheckRow } from '../../quantity/check.ts';
+import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import { din6885 } from './din-6885.ts';
 
 /** As printed: shafts over, to, key b × h, depth in the shaft, depth in the hub with clearance above the key. */

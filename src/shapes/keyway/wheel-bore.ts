@@ -1,10 +1,11 @@
 /** The bore of a gear or a sprocket, with a keyway if one is wanted, and the wall it leaves below the teeth. mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import { derived } from '../gear/tooth-figures.ts';
+import type { Finding } from '../../text/finding.ts';
+import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
-import { millimetres, refusedWith } from '../told.ts';
+import { derived } from '../teeth/tooth-figures.ts';
 import { find } from './findings.ts';
 import { type KeyStandard, keyOf, limitsOf, middle } from './key.ts';
 import { boreWith, type KeywayForm, reachOf, roomFor } from './keyway-contour.ts';

@@ -1,12 +1,12 @@
 /** Bridges that tie the middles of letters to the plate: bars, straight through the letter on two opposite sides of each middle. */
 import { boundsOfChain } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
-import { windingIn } from '../../geometry/contain.ts';
 import { type Contour, contour, type Region } from '../../geometry/contour.ts';
 import { intersect } from '../../geometry/intersect.ts';
-import { type Lookup, lookupOf, lookupOfSegments, segmentsNear } from '../../geometry/lookup.ts';
 import { boundsOf } from '../../geometry/measure.ts';
-import { roomiestPoint } from '../../geometry/roomiest.ts';
+import { windingIn } from '../../geometry/near/inside.ts';
+import { type Lookup, lookupOf, lookupOfSegments, segmentsNear } from '../../geometry/near/lookup.ts';
+import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { line, type Point } from '../../geometry/segment.ts';
 
 export interface BridgeWish {

@@ -1,11 +1,11 @@
 /** Letters -> what is cut: grown or shrunk for play, with bridges or without the middles that fall out. */
 import { boundsOfChain } from '../../geometry/area.ts';
 import { clockwise, counterClockwise } from '../../geometry/chain.ts';
-import { united, without } from '../../geometry/combine.ts';
 import type { Contour, Region } from '../../geometry/contour.ts';
-import { type Nested, nest, regionsOf } from '../../geometry/nest.ts';
+import { united, without } from '../../geometry/make/combine.ts';
+import { type Nested, nest, regionsOf } from '../../geometry/near/containment.ts';
+import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { offsetRegion } from '../../geometry/offset/offset.ts';
-import { roomiestPoint } from '../../geometry/roomiest.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { type BridgeWish, barsOf } from './bridges.ts';
 import { WITHIN } from './letters.ts';

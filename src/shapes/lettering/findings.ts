@@ -1,5 +1,5 @@
 /** What making letters has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'font-unusable': { severity: 'refusal', title: 'The font cannot be read, or has not what is asked of it' },

@@ -1,18 +1,18 @@
 /** Letters: as many contours as they have, near their curves, of the area of their outlines, and nothing of a plate left loose. */
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
-import { fontFile } from '../../fonts/font-files.ts';
+import { fontFile } from '../../font-files/font-files.ts';
+import { FACE_FILES, isFace } from '../../font-reader/face-files.ts';
+import { readFont } from '../../font-reader/read-font.ts';
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
-import { contains } from '../../geometry/contain.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
-import { distanceTo } from '../../geometry/distance.ts';
 import { flatten } from '../../geometry/flatten.ts';
-import { nest } from '../../geometry/nest.ts';
+import { nest } from '../../geometry/near/containment.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
+import { distanceTo } from '../../geometry/near/distance.ts';
+import { contains } from '../../geometry/near/inside.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { FACE_FILES, isFace } from '../../lettering/face-files.ts';
-import { readFont } from '../../lettering/read-font.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { makeLettering } from './make-lettering.ts';
 import { bezier } from './outline.ts';

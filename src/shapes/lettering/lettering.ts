@@ -1,6 +1,6 @@
 /** Lettering as a kind of shape. How it is made comes in as a means: fonts, their parser and much geometry are loaded by whoever needs them. */
 import { shapeKind } from '../kind.ts';
-import { refusedWith } from '../told.ts';
+import { refusedWith } from '../refused.ts';
 import { find } from './findings.ts';
 import { letteringSchema } from './request.ts';
 

@@ -1,7 +1,7 @@
 /** Glyphs in their places -> contours that do not cross, about 0, 0: what overlaps is one, what is inside knows it. */
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
-import { united } from '../../geometry/combine.ts';
 import type { Contour } from '../../geometry/contour.ts';
+import { united } from '../../geometry/make/combine.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { transformChain, translation } from '../../geometry/transform.ts';

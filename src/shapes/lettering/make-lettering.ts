@@ -1,16 +1,17 @@
 /** Makes lettering: a text in an open font, every letter an opening in a plate or a piece by itself. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { areaOf } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
+import type { Finding } from '../../text/finding.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import { type CutOuts, grown, openings, standing, startsOf } from './cut-outs.ts';
 import { find } from './findings.ts';
 import { layOut, linesOf } from './lay-out.ts';
+import { lettersReport, missingLetters, nothingLeft, unshaped } from './lettering-report.ts';
 import { drawLetters, type Letters, MOST_SEGMENTS, WITHIN } from './letters.ts';
-import { lettersReport, missingLetters, nothingLeft, unshaped } from './report.ts';
 import type { LetteringRequest } from './request.ts';
 import type { FontAsked, FontFound, Typeface } from './typeface.ts';
 

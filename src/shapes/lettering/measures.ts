@@ -1,9 +1,9 @@
 /** What is narrow in lettering: the narrowest way for the wire, and the thinnest metal that stays. */
 import { boundsOfChain } from '../../geometry/area.ts';
-import { closestBetweenChains } from '../../geometry/closest.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import { narrowestGap } from '../../geometry/narrowest.ts';
-import type { Nested } from '../../geometry/nest.ts';
+import { closestBetweenChains } from '../../geometry/near/closest.ts';
+import type { Nested } from '../../geometry/near/containment.ts';
+import { narrowestGap } from '../../geometry/near/narrowest.ts';
 import type { Point } from '../../geometry/segment.ts';
 
 export interface Gap {

@@ -1,6 +1,6 @@
 /** Outlines of a glyph -> closed contours of lines and arcs in mm, the curves met within a tolerance. */
 import { type Contour, contour } from '../../geometry/contour.ts';
-import { type FitCurve, fitArcs } from '../../geometry/fit.ts';
+import { type FitCurve, fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { distanceBetween, line, type Point, type Segment } from '../../geometry/segment.ts';
 import type { GlyphOutline, GlyphStep } from './typeface.ts';
 

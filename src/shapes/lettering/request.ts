@@ -1,7 +1,7 @@
 /** What may be asked of lettering. */
 import { z } from 'zod';
 import { commonKeys } from '../common-keys.ts';
-import { FACES, USUAL_FACE } from './faces.ts';
+import { FACES, USUAL_FACE } from './typefaces.ts';
 
 export const letteringSchema = z.strictObject({
   kind: z.literal('lettering'),

@@ -1,5 +1,5 @@
 /** What making plain shapes has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'shape-without-room': { severity: 'refusal', title: 'A radius, a hole or a clearance has no room in the shape' },

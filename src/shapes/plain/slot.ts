@@ -4,9 +4,9 @@ import { point } from '../../geometry/segment.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { millimetres, refusedWith } from '../refused.ts';
 import { rounded } from '../rounded.ts';
 import type { Outline } from '../shape.ts';
-import { millimetres, refusedWith } from '../told.ts';
 import { find } from './findings.ts';
 
 const schema = z.strictObject({

@@ -1,8 +1,9 @@
 /** What a tolerance class says of the teeth of one spline: how thick they may be, to a gauge and to pins. mm. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { ToothFigures } from '../gear/tooth-figures.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import type { SplineStandard } from './basic-sizes.ts';
 import { find } from './findings.ts';
 import { fundamentalDeviation } from './fundamental-deviations.ts';

@@ -1,5 +1,5 @@
 /** What making splines has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'spline-impossible': { severity: 'refusal', title: 'There is no such spline' },

@@ -1,7 +1,7 @@
 /** What may be asked of a serration, and the nominal sizes it comes to. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
-import { zoneLimits } from '../../physics/limits-and-fits.ts';
+import { zoneLimits } from '../../quantity/limits-and-fits.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
 import { DIN_5481, DIN_5481_ANGLE, type SerrationRow, USUAL_ROOT } from './din-5481.ts';
 import { find } from './findings.ts';

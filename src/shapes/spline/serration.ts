@@ -1,16 +1,17 @@
 /** Serrations, shaft or hub: V-shaped teeth with straight flanks, by the sizes of DIN 5481 or by free numbers. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
-import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../straight-teeth.ts';
-import { millimetres } from '../told.ts';
+import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../teeth/straight-teeth.ts';
 import { find } from './findings.ts';
 import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';

@@ -1,9 +1,9 @@
 /** The sizes a spline is measured by, with the limits of its class. Radii in mm. */
-import type { Finding } from '../../finding/finding.ts';
-import { bestPin, pinSize } from '../gear/pins.ts';
-import { circleSizes, insideSize, type Radii, spanSizes } from '../gear/sizes.ts';
-import type { ToothFigures } from '../gear/tooth-figures.ts';
+import type { Finding } from '../../text/finding.ts';
 import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
+import { bestPin, pinSize } from '../teeth/pins.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
+import { circleSizes, insideSize, type Radii, spanSizes } from '../teeth/tooth-sizes.ts';
 import type { ClassRoom } from './classes.ts';
 import { find } from './findings.ts';
 import type { SplineRequest } from './spline.ts';

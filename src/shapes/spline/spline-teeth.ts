@@ -1,9 +1,9 @@
 /** The teeth of one spline as figures: as they are cut, and the limits that class and fit give them. mm, rad. */
 import { apply, type Formula } from '../../quantity/formula.ts';
-import { baseDiameter, basePitch, baseThickness, referenceDiameter } from '../gear/formulas.ts';
-import { derived, number, type ToothFigures } from '../gear/tooth-figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import type { ShapeSize } from '../shape.ts';
+import { baseDiameter, basePitch, baseThickness, referenceDiameter } from '../teeth/formulas.ts';
+import { derived, number, type ToothFigures } from '../teeth/tooth-figures.ts';
 import type { ClassRoom } from './classes.ts';
 
 /** Of metal: a hub's tooth is thinner by what its space is wider. */

@@ -6,10 +6,10 @@ import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { distanceFromInvolute, inv } from '../involute.ts';
+import type { ShapeInput } from '../list/make.ts';
 import { make, refusal, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
-import type { ShapeInput } from '../make.ts';
 import type { Shape } from '../shape.ts';
+import { distanceFromInvolute, inv } from '../teeth/involute.ts';
 
 const ring = (s: Shape): Contour => s.outlines.at(-1)!.contour;
 

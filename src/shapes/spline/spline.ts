@@ -1,17 +1,17 @@
 /** Involute splines for side fit: the shaft as a piece, or the hub as an opening. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
-import { spanTeethKey } from '../gear/keys.ts';
-import { type Radii, spanned } from '../gear/sizes.ts';
-import { internalOutline } from '../gear/space-form.ts';
-import type { ToothFigures } from '../gear/tooth-figures.ts';
 import { shapeKind } from '../kind.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
-import { fullFillet, type ToothForm, toothed } from '../tooth-form.ts';
+import { internalOutline } from '../teeth/space-form.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
+import { fullFillet, type ToothForm, toothed } from '../teeth/tooth-form.ts';
+import { spanTeethKey } from '../teeth/tooth-keys.ts';
+import { type Radii, spanned } from '../teeth/tooth-sizes.ts';
 import { isoHubMinor, type SplineAngle, type SplineSizes, splineSizes } from './basic-sizes.ts';
 import { type ClassRoom, classRoom } from './classes.ts';
 import { find } from './findings.ts';

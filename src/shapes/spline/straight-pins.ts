@@ -3,9 +3,9 @@ import { type Point, point } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { polar } from '../polar.ts';
+import { millimetres } from '../refused.ts';
 import type { ShapeSize } from '../shape.ts';
-import { alongAt, onFlank, type StraightForm } from '../straight-teeth.ts';
-import { millimetres } from '../told.ts';
+import { alongAt, onFlank, type StraightForm } from '../teeth/straight-teeth.ts';
 
 const inputs = {
   reach: { unit: 'mm', name: 'distance of a flank’s line from the middle' },

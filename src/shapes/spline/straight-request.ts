@@ -1,6 +1,6 @@
 /** What may be asked of a straight-sided spline, and the nominal sizes it comes to. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
 import { find } from './findings.ts';
 import { hubZones, ISO_14, SHAFT_ZONES, symmetryOf, usualCorners, type Zones } from './iso-14.ts';

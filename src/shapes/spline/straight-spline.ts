@@ -1,17 +1,18 @@
 /** Straight-sided splines, shaft or hub, centred on the inner diameter: by ISO 14, by SAE J499, or by free numbers. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import { zoneLimits } from '../../physics/limits-and-fits.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { zoneLimits } from '../../quantity/limits-and-fits.ts';
+import type { Finding } from '../../text/finding.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
-import { alongAt, type StraightForm, straightTeeth } from '../straight-teeth.ts';
-import { millimetres } from '../told.ts';
+import { alongAt, type StraightForm, straightTeeth } from '../teeth/straight-teeth.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema, tidy } from './straight-request.ts';

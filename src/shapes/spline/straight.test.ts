@@ -3,12 +3,12 @@ import { areaPaths, difference, EndType, FillRule, inflatePaths, JoinType, type 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import type { ShapeInput } from '../list/make.ts';
 import { codesOf, refusedField as field, make, shaped as shape, sizeIn as size } from '../made.fixture.ts';
-import type { ShapeInput } from '../make.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { DIN_5481 } from './din-5481.ts';
 import { ISO_14 } from './iso-14.ts';

@@ -1,5 +1,5 @@
 /** What making form tools has to say. */
-import { type Catalogue, finder } from '../../finding/finding.ts';
+import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
   'form-tool-incomplete': { severity: 'refusal', title: 'The form tool needs another number' },

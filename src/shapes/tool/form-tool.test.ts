@@ -3,12 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import { selfCrossings } from '../../geometry/crossings.ts';
 import { pointAt } from '../../geometry/measure.ts';
+import { selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
 import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../make.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 
 const RAD = Math.PI / 180;

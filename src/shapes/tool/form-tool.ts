@@ -1,12 +1,12 @@
 /** Blanks of form tools for threads and grooves: the point that the form asks for, on a shank. */
 import { z } from 'zod';
-import type { Finding } from '../../finding/finding.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { refusedWith } from '../told.ts';
 import { find } from './findings.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 import { corrected, type Setting } from './tool-correction.ts';

@@ -2,7 +2,7 @@
  * What a profile has to be on a blank with straight walls, so that the groove comes out true. The blank is tilted by the clearance
  * angle; its top is ground to the rake angle, the tip at the height of the axis. Lengths in mm, angles in rad.
  */
-import { fitArcs } from '../../geometry/fit.ts';
+import { fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { pointAt, tangentAt } from '../../geometry/measure.ts';
 import { line, type Point, point, type Segment } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';

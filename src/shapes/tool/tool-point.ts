@@ -1,7 +1,8 @@
 /** The point that a request asks for: by the form of a thread, or by its own numbers. Lengths in mm, angles in rad. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import { find } from './findings.ts';
 import type { ToolRequest } from './form-tool.ts';

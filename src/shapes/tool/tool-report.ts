@@ -1,8 +1,9 @@
 /** The sizes a blank is measured by, and what its straight walls mean for the groove. Lengths in mm, angles in rad. */
-import type { Finding } from '../../finding/finding.ts';
+
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';

@@ -1,0 +1,98 @@
+/** The error budget of a plan: its profile, and the sizes that a job names. */
+
+import { areaOf, boundsOfChain } from '../geometry/area.ts';
+import type { Material } from '../physics/material/material.ts';
+import { find } from '../plan/findings.ts';
+import { insideArcs } from '../plan/inside-arcs.ts';
+import type { ContourPlan, Plan } from '../plan/plan.ts';
+import type { PlanQuestion } from '../plan/question.ts';
+import type { Finding } from '../text/finding.ts';
+import { type Budget, type BudgetQuestion, errorBudget, type Temperatures, type Toleranced } from './budget.ts';
+
+/** A size that a job wants looked at, mm. */
+export interface NamedSize {
+  readonly name: string;
+  readonly length: number;
+  readonly tolerance: number;
+  readonly sides: 1 | 2;
+}
+
+export interface PlanBudgetQuestion extends Pick<PlanQuestion, 'machine' | 'factors' | 'tolerance'> {
+  readonly material: Material;
+  readonly temperatures?: Temperatures;
+  readonly sizes: readonly NamedSize[];
+}
+
+export interface PlanBudgets {
+  readonly profile: Budget;
+  /** One for each size named, in that order; figures of the first are called 'budget.size.1.…'. */
+  readonly sizes: readonly Budget[];
+}
+
+/** The plan must have passes and contours, as every plan that can be cut has. */
+export const budgetsOf = (plan: Plan, question: PlanBudgetQuestion): PlanBudgets => {
+  const common: Omit<BudgetQuestion, 'of' | 'tolerance'> = {
+    passes: plan.passes,
+    machine: question.machine,
+    material: question.material,
+    ...(question.factors === undefined ? {} : { factors: question.factors }),
+    opened: openedShare(plan),
+    ...(plan.shift === undefined ? {} : { shift: plan.shift }),
+    ...(question.temperatures === undefined ? {} : { temperatures: question.temperatures }),
+  };
+  return {
+    profile: errorBudget({ ...common, of: profileOf(plan), tolerance: question.tolerance }),
+    sizes: question.sizes.map(({ tolerance, ...size }, i) =>
+      errorBudget({ ...common, of: { kind: 'size', ...size }, tolerance, key: `budget.size.${i + 1}` }),
+    ),
+  };
+};
+
+/** The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. */
+export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Finding[] =>
+  [profile, ...sizes].flatMap((budget) => {
+    const { of, total, tolerance, biggest } = budget;
+    if (total.value <= tolerance * 1000) return [];
+    const [what, path] = of.kind === 'profile' ? ['the profile', 'tolerance'] : [`${of.name}, ${of.length} mm,`, 'sizes'];
+    return [
+      find(
+        'budget-over-tolerance',
+        `With everything counted ${what} is to be expected within ${total.value.toFixed(1)} µm; ±${(tolerance * 1000).toFixed(1)} µm is asked. ${biggest.sentence}`,
+        { place: { kind: 'field', path } },
+      ),
+    ];
+  });
+
+const profileOf = (plan: Plan): Toleranced => {
+  const tightest = tightestPath(plan);
+  const extent = plan.contours.reduce((most, c) => Math.max(most, extentOf(c)), 0);
+  return { kind: 'profile', extent, ...(Number.isFinite(tightest) ? { tightestPath: tightest } : {}) };
+};
+
+const extentOf = ({ comesOut }: ContourPlan): number =>
+  comesOut.reduce((most, c) => {
+    const { minX, minY, maxX, maxY } = boundsOfChain(c);
+    return Math.max(most, maxX - minX, maxY - minY);
+  }, 0);
+
+/**
+ * Wire paths tighter than this (mm) go round corners that the wire itself leaves round: those are told as corners and are no
+ * part of the profile.
+ */
+const OWN_ROUND = 0.01;
+
+const tightestPath = (plan: Plan): number => {
+  const offset = plan.passes.at(-1)!.offset.value;
+  let least = Number.POSITIVE_INFINITY;
+  for (const { comesOut, kept } of plan.contours)
+    for (const c of comesOut)
+      for (const { radius } of insideArcs(c, kept)) if (radius - offset > OWN_ROUND && radius - offset < least) least = radius - offset;
+  return least;
+};
+
+/** What is cut loose of the block; a part cut out of it leaves the rest loose about as much. */
+const openedShare = (plan: Plan): number => {
+  const block = Math.abs(areaOf(plan.block));
+  const loose = plan.contours.reduce((sum, c) => sum + c.piece.area, 0);
+  return block > 0 ? Math.min(1, loose / block) : 0;
+};

@@ -1,0 +1,93 @@
+/** One correction out of all that was measured on a job: new registers for every pass, what can still be saved, and whether it is safe. */
+
+import { find } from '../plan/findings.ts';
+import type { Plan } from '../plan/plan.ts';
+import { deviationOf, type Figure } from '../quantity/figure.ts';
+import { apply, type Formula } from '../quantity/formula.ts';
+import type { Finding } from '../text/finding.ts';
+import { correctionFindings } from './correction-safety.ts';
+import { type Deviation, deviationOfMeasured, type Measured, type NewRegister, newRegisters, sizeAfter } from './registers.ts';
+import { type Salvage, salvageOf } from './salvage.ts';
+
+export interface CorrectionQuestion {
+  /** A plan that can be cut. */
+  readonly plan: Plan;
+  /** As set in the control, mm by number. */
+  readonly registers: ReadonlyMap<number, number>;
+  /** At least one. */
+  readonly measured: readonly Measured[];
+  readonly expansion: Figure;
+  /** Either side of the drawing, mm. */
+  readonly tolerance: number;
+}
+
+export interface CorrectedSize {
+  readonly deviation: Deviation;
+  readonly salvage: Salvage;
+  /** mm at 20 °C, of the next piece. */
+  readonly next: number;
+}
+
+export interface Correction {
+  readonly sizes: readonly CorrectedSize[];
+  /** Metal left per side over all that was measured, mm. */
+  readonly left: Figure;
+  readonly registers: readonly NewRegister[];
+  /** Whether the correction is larger than what the measuring can tell apart, one standard deviation. */
+  readonly worth: boolean;
+  /** Whether the new registers may be set in this program. */
+  readonly safe: boolean;
+  readonly findings: readonly Finding[];
+}
+
+export const correctionOf = ({ plan, registers, measured, expansion, tolerance }: CorrectionQuestion): Correction => {
+  const deviations = measured.map((m) => deviationOfMeasured(m, expansion));
+  const left = meanOf(deviations.map((d) => d.left));
+  const next = newRegisters(plan.passes, registers, left);
+  // A register serves every contour of the program, also those that nobody measured.
+  const own = deviations.map((d) => newRegisters(plan.passes, registers, d.left, `correct.${d.measured.loop}`));
+  const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next)];
+  return {
+    sizes: deviations.map((deviation, i) => ({
+      deviation,
+      salvage: salvageOf(deviation, { plan, registers: own[i]!, tolerance }),
+      next: sizeAfter(deviation, -left.value),
+    })),
+    left,
+    registers: next,
+    worth: Math.abs(left.value) > deviationOf(left),
+    safe: !findings.some((f) => f.severity === 'refusal'),
+    findings,
+  };
+};
+
+const meanOf = (figures: readonly Figure[]): Figure => {
+  const keys = figures.map((_, i) => `a${i}`);
+  const mean: Formula<string> = {
+    name: 'metal left per side',
+    text: 'left = mean over all that was measured',
+    source: 'definition',
+    unit: 'mm',
+    inputs: Object.fromEntries(figures.map((f, i) => [keys[i]!, { unit: 'mm' as const, name: f.name }])),
+    compute: (v) => keys.reduce((sum, k) => sum + v[k]!, 0) / keys.length,
+  };
+  return apply(mean, Object.fromEntries(figures.map((f, i) => [keys[i]!, f])), { key: 'correct.left' });
+};
+
+/** One register cannot serve contours that want different ones. */
+const disagreement = (deviations: readonly Deviation[], left: Figure, tolerance: number): readonly Finding[] => {
+  const far = deviations
+    .map((d) => ({ loop: d.measured.loop, rest: d.left.value - left.value }))
+    .toSorted((a, b) => Math.abs(b.rest) - Math.abs(a.rest))[0]!;
+  if (Math.abs(far.rest) <= tolerance / 2) return [];
+  return [
+    find(
+      'corrections-disagree',
+      `The sizes measured want different corrections: after the common one ${far.loop} still has ${(Math.abs(far.rest) * 1000).toFixed(1)} µm of metal per side ${far.rest > 0 ? 'left' : 'gone'}.`,
+      {
+        remedy:
+          'Look for what differs between them: temperature, stress, a corner touched by the gauge; or correct and run them one by one.',
+      },
+    ),
+  ];
+};

@@ -1,0 +1,119 @@
+/** Shares of an error that the pass ladder does not know: heat, stress let go, and how shares add up. */
+
+import type { Family } from '../physics/material/material.ts';
+import { type Figure, given } from '../quantity/figure.ts';
+import { type Applied, apply, type Formula } from '../quantity/formula.ts';
+import { referenceTemperature } from './thermal-growth.ts';
+
+const micrometres = (name: string): { readonly unit: 'µm'; readonly name: string } => ({ unit: 'µm', name });
+
+export const awayFromReference: Formula<'temperature'> = {
+  name: 'away from 20 °C',
+  text: 'away = |temperature - 20 °C|',
+  source: 'definition',
+  unit: 'K',
+  inputs: { temperature: { unit: '°C', name: 'temperature' } },
+  compute: ({ temperature }) => Math.abs(temperature - referenceTemperature),
+};
+
+/** Cutting and measuring swing each for itself. */
+export const swingTogether: Formula<'cutting' | 'measuring'> = {
+  name: 'swing of cutting and measuring together',
+  text: 'swing = √(swing while cutting² + swing while measuring²)',
+  source: 'definition',
+  unit: 'K',
+  inputs: { cutting: { unit: 'K', name: 'swing while cutting' }, measuring: { unit: 'K', name: 'swing while measuring' } },
+  compute: ({ cutting, measuring }) => Math.hypot(cutting, measuring),
+};
+
+/** Across an opening or a part the same error counts on each of its sides. */
+export const overSides: Formula<'error' | 'sides'> = {
+  name: 'error over all sides',
+  text: 'error of a size = sides · error of one side',
+  source: 'definition',
+  unit: 'µm',
+  inputs: { error: micrometres('error of one side'), sides: { unit: '1', name: 'sides that count' } },
+  compute: ({ error, sides }) => error * sides,
+};
+
+export const gapError: Formula<'gap' | 'doubt'> = {
+  name: 'error of the offset',
+  text: 'error = doubt · spark gap of the last pass',
+  source: 'definition',
+  unit: 'µm',
+  inputs: { gap: { unit: 'mm', name: 'spark gap of the last pass' }, doubt: { unit: '1', name: 'doubt about the gap' } },
+  compute: ({ gap, doubt }) => gap * doubt * 1000,
+};
+
+/** How far the metal moves when stress in the block is let go, of which every skim cuts most away again. */
+export const stressRelease: Formula<'rate' | 'length' | 'opened' | 'left' | 'skims'> = {
+  name: 'movement by stress let go',
+  text: 'movement = rate · length · (1 + 2 · share of the block cut loose) · left^skims',
+  source: 'common-practice',
+  unit: 'µm',
+  inputs: {
+    rate: { unit: '1', name: 'movement of this kind of metal, µm per mm' },
+    length: { unit: 'mm', name: 'length that moves' },
+    opened: { unit: '1', name: 'share of the block cut loose', low: 0, high: 1 },
+    left: { unit: '1', name: 'share that one skim leaves' },
+    skims: { unit: '1', name: 'skims' },
+  },
+  compute: ({ rate, length, opened, left, skims }) => rate * length * (1 + 2 * opened) * left ** skims,
+};
+
+/** µm per mm of an opening in a block as it is usually delivered; rolled plate moves, sintered and relieved metal hardly does. */
+const movement: Readonly<Record<Family, number>> = {
+  'tool steel': 0.08,
+  steel: 0.08,
+  stainless: 0.1,
+  carbide: 0.01,
+  aluminium: 0.15,
+  titanium: 0.12,
+  'nickel alloy': 0.1,
+  copper: 0.06,
+  brass: 0.08,
+  graphite: 0.01,
+  refractory: 0.03,
+  pcd: 0.01,
+  magnesium: 0.1,
+  zirconium: 0.1,
+};
+
+const practice = (key: string, name: string, value: number, unit: Figure['unit'], deviation: number): Figure =>
+  given({ key, name, value, unit, deviation, basis: 'common practice', source: 'common-practice' });
+
+/** Half of it is doubt: two blocks of one steel differ by more than that. */
+export const stressRate = (family: Family): Figure =>
+  practice('stress.rate', `movement of ${family} by stress, µm per mm`, movement[family], '1', movement[family] / 2);
+
+export const stressLeft = practice('stress.left', 'share of a movement that one skim leaves', 0.3, '1', 0.1);
+
+/** From one piece to the next with nothing changed: wire diameter and tension, water, picking up. */
+export const repeatability = practice('repeatability', 'from one piece to the next with nothing changed', 0.8, 'µm', 0.4);
+
+/** What goes the same way every time is added. */
+export const addedUp = (figures: readonly Figure[], as: Applied): Figure =>
+  combined(figures, as, ' + ', (v) => v.reduce((a, b) => a + b, 0));
+
+/** What goes this way and that is combined by the root of the sum of squares. */
+export const rootOfSquares = (figures: readonly Figure[], as: Applied): Figure =>
+  combined(figures, as, '² + ', (v) => Math.hypot(...v), ['√(', '²)']);
+
+const combined = (
+  figures: readonly Figure[],
+  as: Applied,
+  between: string,
+  compute: (values: readonly number[]) => number,
+  around: readonly [string, string] = ['', ''],
+): Figure => {
+  const keys = figures.map((_, i) => `a${i}`);
+  const formula: Formula<string> = {
+    name: as.name ?? 'together',
+    text: `${as.name ?? 'together'} = ${around[0]}${figures.map((f) => f.name).join(between)}${around[1]}`,
+    source: 'definition',
+    unit: 'µm',
+    inputs: Object.fromEntries(figures.map((f, i) => [keys[i], micrometres(f.name)])),
+    compute: (values) => compute(keys.map((k) => values[k])),
+  };
+  return apply(formula, Object.fromEntries(figures.map((f, i) => [keys[i], f])), as);
+};

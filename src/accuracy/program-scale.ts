@@ -1,0 +1,66 @@
+/**
+ * The program scaled for temperature. Sign: a warm block is cut larger. The factor is that by which every coordinate of the
+ * drawing is multiplied, so that the part, cut at `temperature` and brought to 20 °C, has the sizes of the drawing.
+ * The machine's scales are taken as true at any temperature; where they grow with the room, put in the part's temperature less the scales'.
+ */
+
+import type { Material } from '../physics/material/material.ts';
+import { type Figure, given } from '../quantity/figure.ts';
+import { apply, type Formula } from '../quantity/formula.ts';
+import { referenceTemperature } from './thermal-growth.ts';
+
+const inputs = {
+  expansion: { unit: '1e-6/K', name: 'thermal expansion' },
+  temperature: { unit: '°C', name: 'temperature of the part', low: 0, high: 100 },
+} as const;
+
+export const programScale: Formula<'expansion' | 'temperature'> = {
+  name: 'scale of the program',
+  text: 'scale = 1 + expansion · (temperature - 20 °C)',
+  source: 'iso-1',
+  unit: '1',
+  inputs,
+  compute: ({ expansion, temperature }) => 1 + expansion * 1e-6 * (temperature - referenceTemperature),
+};
+
+/** The other way about: what a size of a part at a temperature is at 20 °C. Undoes programScale exactly. */
+export const sizeAtReference: Formula<'size' | 'expansion' | 'temperature'> = {
+  name: 'size at 20 °C',
+  text: 'size at 20 °C = size / (1 + expansion · (temperature - 20 °C))',
+  source: 'iso-1',
+  unit: 'mm',
+  inputs: { size: { unit: 'mm', name: 'size' }, ...inputs },
+  compute: ({ size, expansion, temperature }) => size / programScale.compute({ expansion, temperature }),
+};
+
+/** A scaled program leaves only what is not known of the metal's expansion; swings of temperature are counted elsewhere. */
+export const growthLeft: Formula<'doubt' | 'length' | 'rise'> = {
+  name: 'growth that scaling leaves',
+  text: 'growth left = doubt about the expansion · length · (temperature - 20 °C)',
+  source: 'definition',
+  unit: 'µm',
+  inputs: {
+    doubt: { unit: '1e-6/K', name: 'doubt about the expansion' },
+    length: { unit: 'mm', name: 'length' },
+    rise: { unit: 'K', name: 'temperature above 20 °C' },
+  },
+  compute: ({ doubt, length, rise }) => (doubt * length * rise) / 1000,
+};
+
+/** Above 1 for a part warmer than 20 °C, °C. */
+export const scaleFor = (material: Material, temperature: number): Figure =>
+  apply(
+    programScale,
+    {
+      expansion: material.expansion,
+      temperature: given({
+        key: 'temperature.cutting',
+        name: 'temperature of the part while it is cut',
+        value: temperature,
+        unit: '°C',
+        basis: 'shop',
+        source: 'the job',
+      }),
+    },
+    { key: 'program.scale' },
+  );

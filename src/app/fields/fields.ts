@@ -1,0 +1,139 @@
+/** The inputs of a job as fields of the sheet: which chapter they stand in, what kind of value they hold. */
+import { schemaOf } from '../../job/files/catalogue.ts';
+import { choiceWords, fieldWords, noneWords } from '../words/fields.ts';
+import { shapeWords } from '../words/shape.ts';
+import type { Chapter } from '../work/views.ts';
+
+export type FieldKind =
+  | 'length'
+  | 'lengths'
+  | 'finish'
+  | 'count'
+  | 'counts'
+  | 'number'
+  | 'money'
+  | 'choice'
+  | 'text'
+  | 'texts'
+  | 'day'
+  | 'moment'
+  | 'material'
+  | 'wire'
+  | 'size'
+  | 'sizes'
+  | 'spot';
+
+export interface FieldSpec {
+  /** Dotted path into the job file; 'size' stands for width and depth of the stock. */
+  readonly path: string;
+  readonly kind: FieldKind;
+  /** Said behind a bare number: '°C', 'kg'. */
+  readonly unit?: string;
+  /** What stands for a value that is left out and not defaulted: 'as many as needed'. */
+  readonly none?: string;
+}
+
+const field = (path: string, kind: FieldKind, more: Pick<FieldSpec, 'unit' | 'none'> = {}): FieldSpec => ({ path, kind, ...more });
+
+export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
+  drawing: [
+    field('units', 'choice', { none: noneWords.units }),
+    field('outline', 'choice'),
+    field('layers', 'texts', { none: noneWords.layers }),
+    field('join', 'length'),
+  ],
+  asked: [
+    field('material', 'material'),
+    field('height', 'length'),
+    field('finish', 'finish'),
+    field('tolerance', 'length'),
+    field('sizes', 'sizes', { none: noneWords.sizes }),
+    field('insideCorner', 'length'),
+    field('ease', 'length'),
+    field('quantity', 'count'),
+  ],
+  passes: [
+    field('wire', 'wire', { none: noneWords.wire }),
+    field('passes', 'count', { none: noneWords.passes }),
+    field('offsets', 'lengths', { none: noneWords.offsets }),
+    field('flush', 'choice'),
+    field('temperature.cutting', 'number', { unit: '°C' }),
+    field('temperature.measuring', 'number', { unit: '°C' }),
+    field('temperature.swing', 'number', { unit: '°C' }),
+    field('temperature.scale', 'choice', { none: noneWords.scale }),
+  ],
+  way: [
+    field('size', 'size', { none: noneWords.size }),
+    field('block.margin', 'length'),
+    field('stack', 'count'),
+    field('stackGap', 'length'),
+    field('startHole', 'length'),
+    field('outsideCorners', 'choice'),
+    field('datum', 'spot', { none: noneWords.datum }),
+  ],
+  proof: [],
+  hours: [
+    field('run', 'choice'),
+    field('startAt', 'moment', { none: noneWords.startAt }),
+    field('spoolLeft', 'number', { unit: 'kg', none: noneWords.spoolLeft }),
+  ],
+  price: [
+    field('quantityBreaks', 'counts', { none: noneWords.quantityBreaks }),
+    field('stock.price', 'money', { none: noneWords.price }),
+    field('stock.suppliedBy', 'choice', { none: noneWords.notSaid }),
+  ],
+  papers: [
+    field('name', 'text', { none: noneWords.name }),
+    field('customer', 'text', { none: noneWords.notSaid }),
+    field('date', 'day', { none: noneWords.date }),
+  ],
+  log: [],
+};
+
+const ALL = new Map(
+  Object.values(FIELDS)
+    .flat()
+    .map((f) => [f.path, f]),
+);
+
+export const fieldOf = (path: string): FieldSpec | undefined => ALL.get(path);
+
+/** The field a finding points at: its own, or the first of its group that is on the sheet. */
+export const fieldOfFinding = (path: string): FieldSpec | undefined => {
+  const [group = ''] = path.split('.');
+  if (group === 'stock' && !ALL.has(path)) return ALL.get('size');
+  return ALL.get(path) ?? ALL.get(group) ?? [...ALL.values()].find((f) => f.path.startsWith(`${group}.`));
+};
+
+/** Its name; one without a name of its own is called as the job file calls it. */
+export const labelOf = (path: string): string =>
+  fieldWords[path] ?? (path.startsWith(BY_NUMBERS) ? shapeWords.key(path.slice(BY_NUMBERS.length)) : path);
+
+const BY_NUMBERS = 'shape.';
+
+interface Schema {
+  readonly description?: string;
+  readonly default?: unknown;
+  readonly enum?: readonly string[];
+  readonly properties?: Readonly<Record<string, Schema>>;
+}
+
+const job = schemaOf('job') as Schema;
+
+const schemaAt = (path: string): Schema | undefined =>
+  path.split('.').reduce<Schema | undefined>((inner, key) => inner?.properties?.[key], job);
+
+/** What the job file's own schema says of it. */
+export const helpOf = (path: string): string => schemaAt(path === 'size' ? 'stock' : path)?.description ?? '';
+
+/** What holds when nobody said anything; none where the planner chooses or nothing is meant. */
+export const defaultOf = (path: string): unknown => {
+  const value = schemaAt(path)?.default;
+  return Array.isArray(value) && value.length === 0 ? undefined : value;
+};
+
+export const choicesOf = ({ path }: FieldSpec): readonly { readonly value: unknown; readonly text: string }[] => {
+  const words = choiceWords[path] ?? {};
+  if (path === 'temperature.scale') return [true, false].map((v) => ({ value: v, text: words[String(v)] ?? String(v) }));
+  return (schemaAt(path)?.enum ?? []).map((v) => ({ value: v, text: words[v] ?? v }));
+};

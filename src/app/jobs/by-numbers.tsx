@@ -1,0 +1,32 @@
+/** The list of what can be made by numbers: choosing one begins a job with numbers of its own. */
+import { type ReactNode, useState } from 'react';
+import { shapeExample, shapeForms } from '../../job/request/shape-keys.ts';
+import { shapeWords as words } from '../words/shape.ts';
+import { useDoor } from './drop-anywhere.tsx';
+import '../look/shape.css';
+
+export const ByNumbers = (): ReactNode => {
+  const { bring } = useDoor();
+  const [making, setMaking] = useState(false);
+  const begin = (kind: Parameters<typeof shapeExample>[0]): void => {
+    setMaking(true);
+    const file = new File([JSON.stringify({ shape: shapeExample(kind) })], `${kind}.job.json`, { type: 'application/json' });
+    bring([file]);
+  };
+  return (
+    <details className="by-numbers">
+      <summary>{words.begin}</summary>
+      <p>{words.beginHelp}</p>
+      <ul>
+        {shapeForms().map(({ kind, title, what }) => (
+          <li key={kind}>
+            <button type="button" disabled={making} onClick={() => begin(kind)}>
+              {title}
+            </button>{' '}
+            <span>{what}</span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+};

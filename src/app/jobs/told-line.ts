@@ -1,9 +1,0 @@
-/** The answer of a job in one line, in the units and number marks of the user. */
-import { namesOf } from '../state/names.ts';
-import { preferences } from '../state/open-sheet.ts';
-import { tellerOf } from '../words/numbers.ts';
-
-/** The shop of a job that is not open is not at hand: names are those of the house. */
-const names = namesOf({});
-
-export const toldLine = (line: string): string => tellerOf(preferences(), names)(line);

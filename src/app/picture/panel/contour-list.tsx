@@ -1,0 +1,45 @@
+/** The contours as a list: chosen here by those who do not point, and read by those who do not see the picture. */
+import type { ReactNode } from 'react';
+import { pictureWords as words } from '../../words/picture.ts';
+import type { ContourView } from '../../work/views.ts';
+import type { Lengths } from '../lengths.ts';
+import { contourSaid } from '../what-is-here.ts';
+import { isOpenLine } from './override-keys.ts';
+
+interface ContourListProps {
+  readonly contours: readonly ContourView[];
+  readonly lengths: Lengths;
+  readonly chosen?: string | undefined;
+  readonly onChoose: (owner: string | undefined) => void;
+  readonly onPoint: (id: string | undefined) => void;
+}
+
+export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: ContourListProps): ReactNode =>
+  contours.length === 0 ? (
+    <p>{words.noContours}</p>
+  ) : (
+    <ul className="contour-list" aria-label={words.contours}>
+      {contours.map((contour) => {
+        const mine = contour.id === chosen;
+        return (
+          <li key={contour.id}>
+            <button
+              type="button"
+              aria-pressed={mine}
+              onClick={() => onChoose(mine ? undefined : contour.id)}
+              onPointerEnter={() => onPoint(contour.id)}
+              onPointerLeave={() => onPoint(undefined)}
+              onFocus={() => onPoint(contour.id)}
+              onBlur={() => onPoint(undefined)}
+            >
+              <span className="contour-number">{contour.number === 0 ? '–' : isOpenLine(contour) ? '' : contour.number}</span>
+              <span>
+                {contourSaid(contour, lengths)}
+                {contour.byHand.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}
+              </span>
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );

@@ -1,0 +1,248 @@
+/** The chosen contour set by hand: kept side, beginning, slug, tab, entry, hole and turn; each can be given back to the planner. */
+import type { ReactNode } from 'react';
+import { valueAt } from '../../state/input.ts';
+import { pictureWords as words } from '../../words/picture.ts';
+import type { ContourView } from '../../work/views.ts';
+import type { Lengths } from '../lengths.ts';
+import type { Spot } from '../view.ts';
+import {
+  coreKey,
+  entryKey,
+  type HandChange,
+  holeKey,
+  inDrawing,
+  inMm,
+  isOpenLine,
+  keptKey,
+  ORDER_KEY,
+  startKey,
+  tabKey,
+  tidy,
+  turns,
+  withTurn,
+} from './override-keys.ts';
+import { TypedFields } from './typed-fields.tsx';
+
+export interface HandProps {
+  /** The inputs as they are typed: what stands there was set by hand. */
+  readonly input: Readonly<Record<string, unknown>>;
+  /** mm in one unit of the drawing. */
+  readonly millimetres: number;
+  readonly lengths: Lengths;
+  /** `name` is the step that undo shows. */
+  readonly onHand: (name: string, change: HandChange) => void;
+  /** Asks for a place in the picture. */
+  readonly onPick: (what: string, then: (at: Spot) => void) => void;
+}
+
+export interface ByHandProps extends HandProps {
+  readonly contour: ContourView;
+  readonly contours: readonly ContourView[];
+}
+
+export const ByHand = (props: ByHandProps): ReactNode => {
+  const { contour } = props;
+  const cut = contour.number > 0;
+  return (
+    <section className="hand-form" aria-label={words.byHandTitle(contour.id)}>
+      <h3>{words.byHandTitle(words.contour(contour))}</h3>
+      <KeptRow {...props} />
+      {cut && <StartRow {...props} />}
+      {cut && contour.kept === 'die' && <CoreRow {...props} />}
+      {cut && !isOpenLine(contour) && (
+        <>
+          <TabRow {...props} />
+          <EntryRow {...props} />
+          <HoleRow {...props} />
+          <OrderRow {...props} />
+        </>
+      )}
+    </section>
+  );
+};
+
+interface RowProps {
+  readonly title: string;
+  readonly byHand: boolean;
+  readonly onBack: () => void;
+  readonly children: ReactNode;
+}
+
+const Row = ({ title, byHand, onBack, children }: RowProps): ReactNode => (
+  <div className="hand-row">
+    <span className="hand-title">{title}</span>
+    <div className="hand-control">{children}</div>
+    <span className="hand-state">
+      {byHand ? (
+        <>
+          <em className="by-hand-mark">{words.setByHand}</em>{' '}
+          <button type="button" aria-label={words.giveBackOf(title)} onClick={onBack}>
+            {words.giveBack}
+          </button>
+        </>
+      ) : (
+        words.byPlanner
+      )}
+    </span>
+  </div>
+);
+
+/** Whether a key stands in the inputs, and what gives it back. */
+const stateOf = ({ input, onHand }: HandProps, key: string, title: string): Pick<RowProps, 'byHand' | 'onBack'> => ({
+  byHand: valueAt(input, key) !== undefined,
+  onBack: () => onHand(words.step.giveBack(title), { [key]: undefined }),
+});
+
+interface ChoiceProps<T extends string> extends ByHandProps {
+  readonly title: string;
+  readonly path: string;
+  readonly step: string;
+  readonly choices: readonly (readonly [T, string])[];
+  /** What the planner chose, in words, where it is known. */
+  readonly planned?: string | undefined;
+}
+
+const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...hand }: ChoiceProps<T>): ReactNode => {
+  const value = valueAt(hand.input, path);
+  return (
+    <Row title={title} {...stateOf(hand, path, title)}>
+      <select
+        aria-label={title}
+        value={typeof value === 'string' ? value : ''}
+        onChange={(event) => hand.onHand(step, { [path]: event.target.value === '' ? undefined : event.target.value })}
+      >
+        <option value="">{value === undefined && planned !== undefined ? words.planned(planned) : words.planner}</option>
+        {choices.map(([choice, text]) => (
+          <option key={choice} value={choice}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </Row>
+  );
+};
+
+const KeptRow = (props: ByHandProps): ReactNode => {
+  const { contour } = props;
+  const kinds = isOpenLine(contour) ? (['left', 'right', 'slit', 'leave'] as const) : (['die', 'punch', 'leave'] as const);
+  const choices = kinds.map((k) => [k, words.keptChoice(k)] as const);
+  return (
+    <ChoiceRow
+      {...props}
+      title={words.kept}
+      path={keptKey(contour)}
+      step={words.step.kept(contour.id)}
+      choices={choices}
+      planned={words.keptChoice(contour.kept)}
+    />
+  );
+};
+
+const StartRow = (props: ByHandProps): ReactNode => {
+  const { id, hole } = props.contour;
+  const planned = hole === undefined ? undefined : words.startChoices[hole.diameter > 0 ? 'hole' : 'edge'];
+  const choices = (['hole', 'edge'] as const).map((k) => [k, words.startChoices[k]] as const);
+  return <ChoiceRow {...props} title={words.start} path={startKey(id)} step={words.step.start(id)} choices={choices} planned={planned} />;
+};
+
+const CoreRow = (props: ByHandProps): ReactNode => {
+  const { id } = props.contour;
+  const choices = (['slug', 'burn'] as const).map((k) => [k, words.coreChoices[k]] as const);
+  return <ChoiceRow {...props} title={words.core} path={coreKey(id)} step={words.step.core(id)} choices={choices} />;
+};
+
+const TabRow = (props: ByHandProps): ReactNode => {
+  const { contour, lengths, onHand } = props;
+  const set = ([mm]: readonly number[]): void => onHand(words.step.tab(contour.id), { [tabKey(contour.id)]: mm });
+  return (
+    <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab)}>
+      <TypedFields
+        what={words.tab}
+        fields={[{ label: words.tabWidth, mm: typedTab(props) ?? contour.tab?.length, sign: 'not negative' }]}
+        lengths={lengths}
+        onSet={set}
+      />
+    </Row>
+  );
+};
+
+/** What stands in the inputs is shown as it was asked for, also where the planner could not follow it. */
+const typedTab = ({ input, contour }: ByHandProps): number | undefined => {
+  const value = valueAt(input, tabKey(contour.id));
+  return typeof value === 'number' ? value : undefined;
+};
+
+const typedPlace = ({ input, millimetres }: HandProps, key: string): (Spot & { readonly diameter?: number }) | undefined => {
+  const value = valueAt(input, key) as (Spot & { readonly diameter?: number }) | undefined;
+  return value === undefined ? undefined : { ...value, ...inMm(value, millimetres) };
+};
+
+const EntryRow = (props: ByHandProps): ReactNode => {
+  const { contour, lengths, millimetres, onHand, onPick } = props;
+  const set = (at: Spot): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
+  return (
+    <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry)}>
+      <TypedFields
+        what={words.entry}
+        fields={xy(typedPlace(props, entryKey(contour.id)) ?? contour.entry)}
+        lengths={lengths}
+        onSet={([x, y]) => set({ x, y })}
+      >
+        <button type="button" aria-label={words.pickOf(words.entry)} onClick={() => onPick(words.pickPlace(words.entry), set)}>
+          {words.pick}
+        </button>
+      </TypedFields>
+    </Row>
+  );
+};
+
+const HoleRow = (props: ByHandProps): ReactNode => {
+  const { contour, lengths, millimetres, onHand, onPick } = props;
+  const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
+  const set = (at: Spot, diameter?: number): void =>
+    onHand(words.step.hole(contour.id), {
+      [holeKey(contour.id)]: { ...inDrawing(at, millimetres), ...(diameter === undefined ? {} : { diameter: tidy(diameter) }) },
+    });
+  const diameter = hole?.diameter || contour.hole?.diameter || undefined;
+  return (
+    <Row title={words.startHole} {...stateOf(props, holeKey(contour.id), words.startHole)}>
+      <TypedFields
+        what={words.startHole}
+        fields={[...xy(hole), { label: words.diameter, mm: diameter, sign: 'positive' }]}
+        lengths={lengths}
+        onSet={([x, y, d]) => set({ x, y }, d)}
+      >
+        <button
+          type="button"
+          aria-label={words.pickOf(words.startHole)}
+          onClick={() => onPick(words.pickPlace(words.startHole), (at) => set(at, diameter))}
+        >
+          {words.pick}
+        </button>
+      </TypedFields>
+    </Row>
+  );
+};
+
+export const xy = (at: Spot | undefined) => [
+  { label: 'X', mm: at?.x },
+  { label: 'Y', mm: at?.y },
+];
+
+const OrderRow = (props: ByHandProps): ReactNode => {
+  const { contour, contours, onHand } = props;
+  const order = turns(contours);
+  const turn = order.indexOf(contour.id);
+  const move = (by: -1 | 1): void => onHand(words.step.order(contour.id), { [ORDER_KEY]: withTurn(order, contour.id, by) });
+  return (
+    <Row title={words.order} {...stateOf(props, ORDER_KEY, words.order)}>
+      <span>{words.orderNow(turn + 1, order.length)}</span>{' '}
+      <button type="button" disabled={turn <= 0} onClick={() => move(-1)}>
+        {words.earlier}
+      </button>{' '}
+      <button type="button" disabled={turn < 0 || turn === order.length - 1} onClick={() => move(1)}>
+        {words.later}
+      </button>
+    </Row>
+  );
+};

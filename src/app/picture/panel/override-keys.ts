@@ -1,0 +1,76 @@
+/** What is set by hand as keys of the job file: the same words the command line reads, so that either can do what the other did. */
+import { parseLength } from '../../../text/print/length.ts';
+import { pictureWords as words } from '../../words/picture.ts';
+import type { ContourView } from '../../work/views.ts';
+import type { Lengths } from '../lengths.ts';
+import type { Spot } from '../view.ts';
+
+/** Dotted paths into the job file with their new values; undefined gives a choice back to the planner. */
+export type HandChange = Readonly<Record<string, unknown>>;
+
+export interface Hole {
+  readonly at: Spot;
+  readonly diameter: number;
+}
+
+export interface Clamp {
+  readonly low: Spot;
+  readonly high: Spot;
+}
+
+/** An open line has no inside. */
+export const isOpenLine = ({ area }: Pick<ContourView, 'area'>): boolean => area === 0;
+
+export const keptKey = (c: ContourView): string => `${isOpenLine(c) ? 'open' : 'kept'}.${c.id}`;
+export const startKey = (id: string): string => `start.${id}`;
+export const coreKey = (id: string): string => `core.${id}`;
+export const tabKey = (id: string): string => `byHand.${id}.tab`;
+export const entryKey = (id: string): string => `byHand.${id}.entry`;
+export const holeKey = (id: string): string => `byHand.${id}.hole`;
+export const ORDER_KEY = 'order';
+export const DATUM_KEY = 'datum';
+export const CORNER_KEY = 'stock.corner';
+
+/** A place of the picture, mm, as the job file gives it: in units of the drawing of so many mm, to a tenth of a nanometre. */
+export const inDrawing = ({ x, y }: Spot, millimetres: number): Spot => ({ x: tidy(x / millimetres), y: tidy(y / millimetres) });
+
+export const inMm = ({ x, y }: Spot, millimetres: number): Spot => ({ x: x * millimetres, y: y * millimetres });
+
+/** Digits beyond these come of arithmetic, not of anybody's wish. */
+export const tidy = (n: number): number => Math.round(n * 1e7) / 1e7 || 0;
+
+/** Contours whose turn can be chosen, in the order in which they are cut. */
+export const turns = (contours: readonly ContourView[]): readonly string[] =>
+  contours
+    .filter((c) => c.number > 0 && !isOpenLine(c))
+    .toSorted((a, b) => a.number - b.number)
+    .map((c) => c.id);
+
+/** The whole order with one contour a turn earlier or later; as it was where there is no such turn. */
+export const withTurn = (order: readonly string[], id: string, by: -1 | 1): readonly string[] => {
+  const from = order.indexOf(id);
+  const to = from + by;
+  if (from < 0 || to < 0 || to >= order.length) return order;
+  const next = [...order];
+  [next[from], next[to]] = [next[to], next[from]];
+  return next;
+};
+
+export type Sign = 'any' | 'positive' | 'not negative';
+
+export type Typed = { readonly kind: 'length'; readonly mm: number } | { readonly kind: 'wrong'; readonly sentence: string };
+
+/** A typed length; a number without unit is in the user's, and who writes a decimal comma means one by '1,250'. */
+export const typedLength = (text: string, { unit, comma }: Pick<Lengths, 'unit' | 'comma'>, sign: Sign = 'any'): Typed => {
+  // Only a comma before three digits can be read in two ways for its mark; '5 mil' stays unclear in every language.
+  const read = parseLength(comma ? text.replace(/^(\s*[-−+]?\d+),(\d{3})(?!\d)/, '$1.$2') : text, unit);
+  if (read.kind === 'ambiguous') return { kind: 'wrong', sentence: words.typed.ambiguous(read.readings.map((r) => r.words).join(' / ')) };
+  if (read.kind === 'not a length') return { kind: 'wrong', sentence: words.typed.wrong(read.reason) };
+  if (comma && /^\D*[1-9]\d{0,2}\.\d{3}(?!\d)/.test(text)) return { kind: 'wrong', sentence: words.typed.ambiguous(bothReadings(text)) };
+  if (sign === 'positive' && !(read.mm > 0)) return { kind: 'wrong', sentence: words.typed.positive };
+  if (sign === 'not negative' && read.mm < 0) return { kind: 'wrong', sentence: words.typed.notNegative };
+  return { kind: 'length', mm: tidy(read.mm) };
+};
+
+/** Where decimals are written with a comma, a point before three digits may group thousands. */
+const bothReadings = (text: string): string => `${text.trim().replace('.', ',')} / ${text.trim().replace('.', '')}`;

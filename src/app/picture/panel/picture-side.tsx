@@ -1,0 +1,65 @@
+/** The picture with what belongs to it: the list of contours, the chosen one set by hand, holes and clamps; and the picking between them. */
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { pictureWords as words } from '../../words/picture.ts';
+import { lengthsIn } from '../lengths.ts';
+import type { Picked } from '../tool.ts';
+import type { Spot } from '../view.ts';
+import { ContourList } from './contour-list.tsx';
+import { ByHand } from './override-form.tsx';
+import type { HandChange } from './override-keys.ts';
+import { type Picking, Picture, type PictureProps } from './picture.tsx';
+import { SetUpByHand } from './set-up-form.tsx';
+
+export interface PictureSideProps extends Omit<PictureProps, 'picking' | 'onPicked' | 'onPickingEnded'> {
+  readonly input: Readonly<Record<string, unknown>>;
+  readonly onHand: (name: string, change: HandChange) => void;
+}
+
+interface Waiting extends Picking {
+  readonly use: (what: Picked) => void;
+}
+
+export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): ReactNode => {
+  const [waiting, setWaiting] = useState<Waiting | undefined>();
+  const lengths = useMemo(() => lengthsIn(props.lengthUnit), [props.lengthUnit]);
+  const { picture, chosen } = props;
+  const contours = picture?.contours ?? [];
+  const contour = contours.find((c) => c.id === chosen);
+  const onPick = useCallback((prompt: string, then: (at: Spot) => void): void => {
+    setWaiting({ wanted: 'place', prompt, use: (what) => what.kind === 'place' && then(what.at) });
+  }, []);
+  const onPickRectangle = useCallback((then: (low: Spot, high: Spot) => void): void => {
+    setWaiting({ wanted: 'rectangle', prompt: '', use: (what) => what.kind === 'rectangle' && then(what.low, what.high) });
+  }, []);
+  const hand = { input, millimetres: picture?.millimetres ?? 1, lengths, onHand, onPick };
+  return (
+    <div className="picture-side">
+      <Picture
+        {...props}
+        picking={waiting}
+        onPicked={(what) => {
+          setWaiting(undefined);
+          waiting?.use(what);
+        }}
+        onPickingEnded={() => setWaiting(undefined)}
+      />
+      {picture !== undefined && (
+        <div className="picture-more">
+          <details>
+            <summary>{words.contours}</summary>
+            <ContourList contours={contours} lengths={lengths} chosen={chosen} onChoose={props.onChoose} onPoint={props.onPoint} />
+          </details>
+          {contour === undefined ? (
+            <p className="hand-note">{words.byHandHint}</p>
+          ) : (
+            <ByHand key={contour.id} {...hand} contour={contour} contours={contours} />
+          )}
+          <details>
+            <summary>{words.setUp}</summary>
+            <SetUpByHand {...hand} onPickRectangle={onPickRectangle} />
+          </details>
+        </div>
+      )}
+    </div>
+  );
+};

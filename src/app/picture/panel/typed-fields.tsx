@@ -1,0 +1,73 @@
+/** Fields for typed lengths that are set together: a width, a place by X and Y, two corners; wrong ones say what is wrong. */
+import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
+import { pictureWords as words } from '../../words/picture.ts';
+import type { Lengths } from '../lengths.ts';
+import { type Sign, typedLength } from './override-keys.ts';
+
+export interface Field {
+  readonly label: string;
+  /** mm; empty when left out. */
+  readonly mm?: number | undefined;
+  readonly sign?: Sign;
+}
+
+interface TypedFieldsProps {
+  /** What is set, as a screen reader hears it. */
+  readonly what: string;
+  readonly fields: readonly Field[];
+  readonly lengths: Lengths;
+  readonly button?: string;
+  /** Gives a sentence when the lengths do not go together, else nothing. */
+  readonly judge?: (mm: readonly number[]) => string;
+  readonly onSet: (mm: readonly number[]) => void;
+  readonly children?: ReactNode;
+}
+
+/** Texts start again from the values whenever those change from outside. */
+export const TypedFields = (props: TypedFieldsProps): ReactNode => (
+  <Fields key={[props.lengths.unit, ...props.fields.map((f) => f.mm ?? '')].join(' ')} {...props} />
+);
+
+const Fields = ({ what, fields, lengths, button = words.set, judge, onSet, children }: TypedFieldsProps): ReactNode => {
+  const [texts, setTexts] = useState(fields.map((f) => (f.mm === undefined ? '' : lengths.typed(f.mm))));
+  const [fault, setFault] = useState('');
+  const id = useId();
+  const submit = (event: SubmitEvent<HTMLFormElement>): void => {
+    event.preventDefault();
+    const read = texts.map((text, i) => typedLength(text, lengths, fields[i].sign));
+    const wrong = read.find((r) => r.kind === 'wrong');
+    const mm = read.map((r) => (r.kind === 'length' ? r.mm : 0));
+    const said = wrong?.kind === 'wrong' ? wrong.sentence : (judge?.(mm) ?? '');
+    setFault(said);
+    if (said === '') onSet(mm);
+  };
+  return (
+    <form className="typed-fields" onSubmit={submit}>
+      {fields.map((field, i) => (
+        <label key={field.label}>
+          {field.label}
+          <input
+            type="text"
+            inputMode="text"
+            autoComplete="off"
+            value={texts[i]}
+            aria-label={`${what}, ${field.label}`}
+            aria-invalid={fault !== ''}
+            aria-describedby={fault === '' ? undefined : id}
+            onChange={(event) => setTexts(texts.map((t, k) => (k === i ? event.target.value : t)))}
+          />
+        </label>
+      ))}
+      <span className="typed-unit">{lengths.unit === 'mm' ? 'mm' : 'in'}</span>
+      <button type="submit" aria-label={`${button}: ${what}`}>
+        {button}
+      </button>
+      {children}
+      {fault !== '' && (
+        <p id={id} className="typed-fault" role="alert">
+          {fault}
+        </p>
+      )}
+    </form>
+  );
+};

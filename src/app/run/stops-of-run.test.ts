@@ -1,0 +1,54 @@
+/** Stops at the machine and their ticks. */
+import { describe, expect, it } from 'vitest';
+import type { LogEntry } from '../../server/message/job-record.ts';
+import { tellerOf } from '../../text/print/reader.ts';
+import { stopsOf } from './stops-of-run.ts';
+
+const event = (what: string, needsPerson: boolean, block?: number) => ({
+  kind: 'stop',
+  from: 0,
+  to: 5,
+  what,
+  needsPerson,
+  atNight: false,
+  oclock: 'Thu 07:00',
+  piece: 1,
+  ...(block === undefined ? {} : { block }),
+});
+const clock = {
+  start: 0,
+  finish: 10,
+  startText: '',
+  finishText: '',
+  nights: [],
+  week: [],
+  events: [event('pass 1', false), event('SLUG OF L3: SECURE IT', true, 41), event('load the block', true)],
+};
+const tick = (about: string, at: string): LogEntry => ({ at, kind: 'tick', about, text: '' });
+
+describe('stops at the machine', () => {
+  it('are the moments that need a person, with their line, in calm letters', () => {
+    expect(stopsOf(clock, [])).toMatchObject([{ what: 'Slug of L3: secure it', line: 42 }, { what: 'Load the block' }]);
+  });
+
+  it('are done once they are ticked, and open again once the tick is taken back', () => {
+    const [first] = stopsOf(clock, []);
+    const id = first?.id ?? '';
+    expect(stopsOf(clock, [tick(id, '2026-11-26T07:10:00Z')])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
+    expect(stopsOf(clock, [tick(id, '1'), tick(id, '2')])[0]?.ticked).toBeUndefined();
+  });
+
+  it('stay done for whoever reads them in other units or with a comma', () => {
+    const what = 'L1, THE PART OF 2.4 KG, 78 X 78 X 90 MM, HANGS ON A TAB OF 5.1 MM';
+    const plain = { ...clock, events: [event(what, true)] };
+    const told = (units: Parameters<typeof tellerOf>[0]) => {
+      const tell = tellerOf(units, []);
+      return { ...plain, events: plain.events.map((e) => ({ ...e, what: tell(e.what), plain: e.what })) };
+    };
+    const inch = told({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'en-US' });
+    const log = [tick(stopsOf(inch, [])[0]?.id ?? '', '2026-11-26T07:10:00Z')];
+    expect(stopsOf(inch, log)[0]?.what).toBe('L1, the part of 2.4 kg, 3.07 x 3.07 x 3.54 in, hangs on a tab of 0.201 in');
+    for (const clock of [plain, inch, told({ lengthUnit: 'mm', finishUnit: 'µm', locale: 'de-DE' })])
+      expect(stopsOf(clock, log)[0]?.ticked).toBe('2026-11-26T07:10:00Z');
+  });
+});

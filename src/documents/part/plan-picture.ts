@@ -1,0 +1,180 @@
+/** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
+import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import { type Contour, contour, path } from '../../geometry/contour.ts';
+import { line, midpoint, type Point, point } from '../../geometry/segment.ts';
+import { circleData, type Label, type Picture, pathData, type Stroke } from '../../picture/strokes.ts';
+import type { OpenCutPlan } from '../../plan/open-line.ts';
+import type { ContourPlan, Plan } from '../../plan/plan.ts';
+import type { JobFacts } from '../../result/facts.ts';
+
+/** Contours in the order in which they are first cut, numbered from 1: the number every table and picture uses. */
+export const numbered = (plan: Plan): readonly Numbered[] => {
+  const rank = new Map(plan.order.map((loop, i) => [loop, i]));
+  const last = rank.size;
+  return plan.contours.toSorted((a, b) => (rank.get(a.loop) ?? last) - (rank.get(b.loop) ?? last)).map((c, i) => told(c, i + 1));
+};
+
+type Numbered = ContourPlan & { readonly number: number };
+
+/** Paths stay what is made anew at every asking: thousands of contours would each keep a copy. */
+const told = (contour: ContourPlan, number: number): Numbered => {
+  const { loop, kept, hole, entry, piece, tab, corner, core, byHand } = contour;
+  return {
+    number,
+    loop,
+    kept,
+    hole,
+    entry,
+    piece,
+    ...(tab && { tab }),
+    ...(corner && { corner }),
+    ...(core && { core }),
+    ...(byHand && { byHand }),
+    get comesOut() {
+      return contour.comesOut;
+    },
+    get courses() {
+      return contour.courses;
+    },
+  };
+};
+
+/** None when there is no plan and no loop to show. */
+export const planPicture = (facts: JobFacts): Picture | undefined => {
+  const { plan, drawing } = facts;
+  const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
+  const outline = plan === undefined ? loops : [plan.block, ...loops, ...clampsOf(plan)];
+  if (outline.length === 0) return undefined;
+  const { minX, minY, maxX, maxY } = mergedBounds(outline.map(boundsOfChain));
+  const low = { x: minX, y: minY };
+  const high = { x: maxX, y: maxY };
+  const size = Math.hypot(high.x - low.x, high.y - low.y);
+  const strokes: Stroke[] = loops.map((c) => ({ data: pathData(c), width: 0.3, grey: 0.08 }));
+  if (plan !== undefined) strokes.unshift({ data: pathData(plan.block), width: 0.5, grey: 0.35, fill: 0.95 });
+  if (plan !== undefined) strokes.push(...clampsOf(plan).flatMap(clampStrokes));
+  const cuts = plan === undefined ? [] : numbered(plan);
+  const margin = size * 0.025;
+  return {
+    low: { x: low.x - margin, y: low.y - margin },
+    high: { x: high.x + margin, y: high.y + margin },
+    strokes: [
+      ...strokes,
+      ...wayStrokes(plan),
+      ...cuts.flatMap(holeStrokes),
+      ...(plan?.openCuts ?? []).flatMap(lineStrokes),
+      ...refusedPlaces(facts, size * 0.03),
+      ...datum(facts.datum ?? { x: 0, y: 0 }, low, high, size * 0.02),
+    ],
+    labels: [...holeLabels(cuts), ...(plan?.openCuts ?? []).map(lineLabel)],
+  };
+};
+
+const clampsOf = ({ clamps = [] }: Plan): readonly Contour[] =>
+  clamps.map(({ low, high }) => {
+    const corners = [low, point(high.x, low.y), high, point(low.x, high.y)];
+    return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4] as Point)));
+  });
+
+/** A grey box with its diagonals: nothing may be cut there. */
+const clampStrokes = (box: Contour): readonly Stroke[] => {
+  const [a, b, c, d] = box.segments.map((s) => s.from) as [Point, Point, Point, Point];
+  return [
+    { data: pathData(box), width: 0.4, grey: 0.2, fill: 0.75 },
+    { data: pathData(path([line(a, c)])), width: 0.2, grey: 0.2 },
+    { data: pathData(path([line(b, d)])), width: 0.2, grey: 0.2 },
+  ];
+};
+
+/** One label a hole: contours that are begun from the same one are named together. */
+const holeLabels = (cuts: readonly (ContourPlan & { readonly number: number })[]): readonly Label[] => {
+  const byHole = new Map<string, Label>();
+  for (const { hole, number } of cuts) {
+    const { x, y } = hole.at;
+    const before = byHole.get(`${x} ${y}`);
+    const text = before === undefined ? String(number) : `${before.text}, ${number}`;
+    byHole.set(`${x} ${y}`, { at: { x: x + hole.diameter / 2, y }, text, side: 'right', ring: true });
+  }
+  return [...byHole.values()];
+};
+
+/** An open line drawn as heavily as a contour, with its ways in and out broken, and its holes. */
+const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] => {
+  const tips = [line.segments[0]?.from, line.segments.at(-1)?.to];
+  return [
+    { data: pathData(line), width: 0.3, grey: 0.08 },
+    ...[from, to].flatMap((end, i): Stroke[] => {
+      const tip = tips[i];
+      if (end.kind === 'blind' || tip === undefined) return [];
+      const way: Stroke = { data: pathData(path([{ kind: 'line', from: end.at, to: tip }])), width: 0.18, grey: 0.45, dash: [1, 0.7] };
+      return end.kind === 'hole' ? [{ data: circleData(end.at, end.diameter / 2), width: 0.25, grey: 0.08 }, way] : [way];
+    }),
+  ];
+};
+
+/** In the middle of the line, beside it: at its end the name would stand on the edge of the block. */
+const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): Label => {
+  const middle = segments[segments.length >> 1];
+  if (middle === undefined) return { at: from.at, text: chain, side: 'right', ring: false };
+  const level = Math.abs(middle.to.x - middle.from.x) > Math.abs(middle.to.y - middle.from.y);
+  return { at: midpoint(middle.from, middle.to), text: chain, side: level ? 'above' : 'right', ring: false };
+};
+
+/** Plans with more steps are drawn without: there neither rings nor loops could be told apart. */
+const MOST_STEPS = 20_000;
+
+/** Loops at corners are smaller than this radius, mm. */
+const LARGEST_LOOP = 2;
+
+/** Way of the wire that no contour shows: the rings in openings that are burnt out, and the loops out and back at outside corners. */
+const wayStrokes = (plan: Plan | undefined): readonly Stroke[] => {
+  if (plan === undefined) return [];
+  const { steps } = plan;
+  if (steps.length > MOST_STEPS) return [];
+  const first = steps.find((s) => s.kind === 'cut')?.pass;
+  return steps.flatMap((step): Stroke[] => {
+    if (step.kind !== 'cut' || step.pass !== first) return [];
+    const { part, centre, programmed } = step;
+    if (part === 'core' && centre !== undefined) return [{ data: pathData(path([centre])), width: 0.1, grey: 0.45 }];
+    // A contour's own arc of that kind is drawn over itself.
+    const loop =
+      part === 'contour' && programmed?.kind === 'arc' && Math.abs(programmed.sweep) > Math.PI && programmed.radius < LARGEST_LOOP;
+    return loop ? [{ data: pathData(path([programmed])), width: 0.2, grey: 0.08 }] : [];
+  });
+};
+
+/** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
+const refusedPlaces = ({ findings, drawing }: JobFacts, radius: number): readonly Stroke[] =>
+  findings.flatMap(({ severity, place }) => {
+    if (severity !== 'refusal' || place?.kind !== 'spot') return [];
+    const { millimetres } = drawing.units;
+    return [{ data: circleData({ x: place.x * millimetres, y: place.y * millimetres }, radius), width: 0.7, grey: 0.08 }];
+  });
+
+/** The hole as a ring with a cross, and the tab as a heavy bar on its contour. */
+const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
+  const { at, diameter } = cut.hole;
+  const arm = diameter;
+  const cross = `M${at.x - arm} ${at.y}H${at.x + arm}M${at.x} ${at.y - arm}V${at.y + arm}`;
+  const lead = pathData(path([line(at, cut.entry.at)]));
+  // Begun from the edge of the block there is no hole, only the lead.
+  const hole: readonly Stroke[] =
+    diameter === 0
+      ? []
+      : [
+          { data: circleData(at, diameter / 2), width: 0.25, grey: 0.08 },
+          { data: cross, width: 0.12, grey: 0.35 },
+        ];
+  const strokes: Stroke[] = [...hole, { data: lead, width: 0.18, grey: 0.45, dash: [1, 0.7] }];
+  if (cut.tab !== undefined) strokes.push({ data: pathData(path([line(cut.tab.from, cut.entry.at)])), width: 0.9, grey: 0.08 });
+  return strokes;
+};
+
+/** The zero of the program, where it lies in the picture. */
+const datum = (zero: Point, low: Point, high: Point, size: number): readonly Stroke[] => {
+  const inside = zero.x >= low.x - size && zero.x <= high.x + size && zero.y >= low.y - size && zero.y <= high.y + size;
+  if (!inside) return [];
+  return [
+    { data: circleData(zero, size / 2), width: 0.35, grey: 0.08 },
+    { data: `M${zero.x - size} ${zero.y}H${zero.x + size}M${zero.x} ${zero.y - size}V${zero.y + size}`, width: 0.25, grey: 0.08 },
+  ];
+};

@@ -1,0 +1,124 @@
+/** A plate with its pieces, as SVG and to scale: margin, clamps, datum, every piece with its number, and a bar to measure by. */
+
+import { areaOf, boundsOfChain } from '../../geometry/area.ts';
+import { reverseChain } from '../../geometry/chain.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import { roomiestPoint } from '../../geometry/near/roomiest.ts';
+import { type Point, point } from '../../geometry/segment.ts';
+import { scaleBar } from '../../picture/scale-bar.ts';
+import { escaped, INK, METAL, PAPER, pathOf, px, QUIET, RUST, text, type View, wrapped } from '../../picture/svg.ts';
+import type { LaidPiece, NestFacts } from '../../result/nest-facts.ts';
+import { place } from '../../text/print/phrases.ts';
+import { nestSentence } from '../sheet/nest-text.ts';
+
+const LEFT = 60;
+const TOP = 84;
+const MOST_WIDE = 900;
+const MOST_HIGH = 620;
+const BELOW = 96;
+
+export const platePicture = (facts: NestFacts): string => {
+  const { minX, minY, maxX, maxY } = boundsOfChain(facts.plate);
+  const scale = Math.min(MOST_WIDE / (maxX - minX), MOST_HIGH / (maxY - minY));
+  const [wide, high] = [maxX - minX, maxY - minY];
+  const bottom = TOP + high * scale;
+  const at = (p: Point): readonly [number, number] => [LEFT + (p.x - minX) * scale, bottom - (p.y - minY) * scale];
+  const view: View = { empty: false, wide, high, scale, top: TOP, bottom, at };
+  const width = Math.max(LEFT + wide * scale + 40, 520);
+  const lines = wrapped(nestSentence(facts), Math.floor((width - LEFT - 20) / 6.4));
+  const height = bottom + BELOW;
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}" font-family="sans-serif">`,
+    `<title>${escaped(facts.name)}</title>`,
+    `<rect width="100%" height="100%" fill="${PAPER}"/>`,
+    text(LEFT, 26, facts.name, { size: 15, colour: INK, bold: true }),
+    ...lines.slice(0, 3).map((line, i) => text(LEFT, 44 + i * 14, line, { size: 11, colour: QUIET })),
+    `<path d="${[facts.plate, ...facts.plateHoles].map((c) => pathOf(c, view)).join('')}" fill="${METAL}" fill-rule="evenodd" stroke="${INK}" stroke-width="1.4"/>`,
+    ...marginLine(facts, view),
+    ...facts.pieces.flatMap((p) => pieceShapes(p, view)),
+    ...facts.forbidden.flatMap((zone) => clampShapes(zone, view)),
+    ...datum(view),
+    ...sizes(view, { minX, minY, maxX, maxY }),
+    scaleBar(view, { name: 'mm', millimetres: 1, basis: 'user' }, LEFT, bottom + 54),
+    text(LEFT, bottom + 78, legend(facts), { size: 11, colour: QUIET }),
+    '</svg>\n',
+  ].join('\n');
+};
+
+const legend = ({ margin, web, forbidden }: NestFacts): string =>
+  `Broken line: margin of ${place(margin)} mm. Web between pieces: ${place(web)} mm. Ring with cross: datum, zero of the drawing.${forbidden.length === 0 ? '' : ' Crossed box: clamp or forbidden zone.'}`;
+
+/** Drawn where the plate is an upright rectangle; along any other outline the legend says it. */
+const marginLine = ({ plate, margin }: NestFacts, view: View): readonly string[] => {
+  const upright =
+    plate.segments.length === 4 && plate.segments.every((s) => s.kind === 'line' && (s.from.x === s.to.x || s.from.y === s.to.y));
+  if (!upright || margin === 0) return [];
+  const { minX, minY, maxX, maxY } = boundsOfChain(plate);
+  return [
+    box(
+      { low: point(minX + margin, minY + margin), high: point(maxX - margin, maxY - margin) },
+      view,
+      `fill="none" stroke="${QUIET}" stroke-width="0.8" stroke-dasharray="6 4"`,
+    ),
+  ];
+};
+
+interface Zone {
+  readonly low: Point;
+  readonly high: Point;
+}
+
+const box = ({ low, high }: Zone, view: View, style: string): string => {
+  const [x, bottom] = view.at(low);
+  const [right, y] = view.at(high);
+  return `<rect x="${px(x)}" y="${px(y)}" width="${px(Math.max(0, right - x))}" height="${px(Math.max(0, bottom - y))}" ${style}/>`;
+};
+
+const clampShapes = (zone: Zone, view: View): readonly string[] => {
+  const [x, bottom] = view.at(zone.low);
+  const [right, y] = view.at(zone.high);
+  return [
+    box(zone, view, `fill="#c9c5ba" stroke="${INK}" stroke-width="1"`),
+    `<path d="M${px(x)} ${px(bottom)}L${px(right)} ${px(y)}M${px(x)} ${px(y)}L${px(right)} ${px(bottom)}" stroke="${INK}" stroke-width="0.7"/>`,
+  ];
+};
+
+/** The number stands in the roomiest place of the piece. */
+const pieceShapes = (piece: LaidPiece, view: View): readonly string[] => {
+  const outline = [piece.outline, ...piece.holes].map((c) => pathOf(c, view)).join('');
+  const { at, distance } = roomiestPoint(regionOf(piece), Math.max(0.05, 1 / view.scale));
+  const [x, y] = view.at(at);
+  const size = Math.max(6, Math.min(12, distance * view.scale * 1.1));
+  return [
+    `<path d="${outline}" fill="#fffefa" fill-rule="evenodd" stroke="${INK}" stroke-width="1"/>`,
+    text(x, y + size * 0.36, String(piece.number), { size: Math.round(size * 10) / 10, colour: INK, anchor: 'middle' }),
+  ];
+};
+
+const regionOf = ({ outline, holes }: LaidPiece) => ({ outer: turned(outline, 1), holes: holes.map((h) => turned(h, -1)) });
+
+const turned = (contour: Contour, sense: 1 | -1): Contour => (areaOf(contour) * sense > 0 ? contour : reverseChain(contour));
+
+/** Zero of the drawing, where the plate lies round it. */
+const datum = (view: View): readonly string[] => {
+  const [x, y] = view.at({ x: 0, y: 0 });
+  const inside = x > LEFT - 30 && x < LEFT + view.wide * view.scale + 30 && y > TOP - 30 && y < view.bottom + 30;
+  if (!inside) return [];
+  return [
+    `<circle cx="${px(x)}" cy="${px(y)}" r="5" fill="none" stroke="${RUST}" stroke-width="1.4"/>`,
+    `<path d="M${px(x - 10)} ${px(y)}H${px(x + 10)}M${px(x)} ${px(y - 10)}V${px(y + 10)}" stroke="${RUST}" stroke-width="1"/>`,
+  ];
+};
+
+const sizes = (
+  view: View,
+  b: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number },
+): readonly string[] => {
+  const [left, bottom] = view.at({ x: b.minX, y: b.minY });
+  const [right, top] = view.at({ x: b.maxX, y: b.maxY });
+  const middle = (top + bottom) / 2;
+  return [
+    text((left + right) / 2, bottom + 20, `${place(b.maxX - b.minX)} mm`, { size: 12, colour: INK, anchor: 'middle' }),
+    `<g transform="rotate(-90 ${px(left - 16)} ${px(middle)})">${text(left - 16, middle, `${place(b.maxY - b.minY)} mm`, { size: 12, colour: INK, anchor: 'middle' })}</g>`,
+  ];
+};

@@ -1,0 +1,108 @@
+/** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
+import type { Clock } from '../../estimate/clock/clock.ts';
+import { DAY, type Moment, minuteOfWeek, printDay, printOclock } from '../../estimate/clock/moment.ts';
+import { circleData, type Label, type Picture, type Stroke } from '../../picture/strokes.ts';
+import { visitsOf } from './clock-text.ts';
+
+/** mm on the strip. */
+const WIDTH = 180;
+const HEIGHT = 10;
+const MOST_DAYS = 14;
+const HOURS = [1, 2, 3, 4, 6, 12, 24] as const;
+const MOST_TICKS = 12;
+/** Bars nearer than this run together, mm. */
+const FINE = 0.15;
+
+interface Strip {
+  readonly from: Moment;
+  readonly to: Moment;
+  readonly x: (at: Moment) => number;
+}
+
+/** The first fortnight where the run is longer; `caption` says so. */
+export const shiftStrip = (clock: Clock): { readonly picture: Picture; readonly caption: string } => {
+  const strip = stripOf(clock);
+  const ticks = ticksOf(strip);
+  const strokes: Stroke[] = [
+    ...clock.nights.flatMap((n) => box(strip, n.from, n.to, 0, HEIGHT, 0.87)),
+    ...barsOf(clock, strip, 'cutting').flatMap(([from, to]) => box(strip, from, to, 2, 7, 0.4)),
+    ...barsOf(clock, strip, 'waiting for a person').map(([from, to]) => waitStroke(strip, from, to)),
+    ...ticks.map((at) => line(`M${short(strip.x(at))} 0V-1`, 0.2)),
+    line(`M0 0H${WIDTH}`, 0.35),
+    ...visitsOf(clock)
+      .filter((v) => v.from <= strip.to)
+      .flatMap((v) => markStrokes(strip.x(v.from))),
+  ];
+  return {
+    picture: {
+      low: { x: -6, y: -8 },
+      high: { x: WIDTH + 6, y: HEIGHT + 4 },
+      strokes,
+      labels: ticks.flatMap((at, i) => labelsOf(strip, at, i === 0)),
+      scaled: false,
+    },
+    caption: captionFor(clock, strip),
+  };
+};
+
+const stripOf = ({ start, finish }: Clock): Strip => {
+  const from = Math.floor(start / 60) * 60;
+  const to = Math.min(from + MOST_DAYS * DAY, Math.max(Math.ceil(finish / 60) * 60, from + 60));
+  return { from, to, x: (at) => ((Math.min(Math.max(at, from), to) - from) / (to - from)) * WIDTH };
+};
+
+const captionFor = (clock: Clock, strip: Strip): string => {
+  const rest = clock.finish > strip.to ? ` The first ${MOST_DAYS} days are shown.` : '';
+  return `The run on the clock. Grey: nobody is there. Bars: cutting. Broken line: waiting. Pins: somebody must come.${rest}`;
+};
+
+/** Stretches of one kind within the strip, those that nearly touch joined: a strip has room for few. */
+const barsOf = (clock: Clock, strip: Strip, kind: Clock['events'][number]['kind']): readonly (readonly [Moment, Moment])[] => {
+  const least = (FINE / WIDTH) * (strip.to - strip.from);
+  const bars: [Moment, Moment][] = [];
+  for (const event of clock.events) {
+    if (event.kind !== kind || event.from > strip.to) continue;
+    const last = bars.at(-1);
+    if (last !== undefined && event.from - last[1] < least) last[1] = event.to;
+    else bars.push([event.from, event.to]);
+  }
+  return bars;
+};
+
+const box = (strip: Strip, from: Moment, to: Moment, low: number, high: number, fill: number): readonly Stroke[] => {
+  const [left, right] = [strip.x(from), strip.x(to)];
+  if (right <= left) return [];
+  return [{ data: `M${short(left)} ${low}H${short(right)}V${high}H${short(left)}Z`, width: 0.02, grey: fill, fill }];
+};
+
+const line = (data: string, width: number): Stroke => ({ data, width, grey: 0.1 });
+
+const waitStroke = (strip: Strip, from: Moment, to: Moment): Stroke => ({
+  data: `M${short(strip.x(from))} 4.5H${short(strip.x(to))}`,
+  width: 0.3,
+  grey: 0.25,
+  dash: [1, 0.8],
+});
+
+/** A pin on the strip's upper edge. */
+const markStrokes = (x: number): readonly Stroke[] => [
+  line(`M${short(x)} 7V${HEIGHT}`, 0.25),
+  { data: circleData({ x, y: HEIGHT + 1 }, 0.9), width: 0.2, grey: 0.1, fill: 0.1 },
+];
+
+/** Full hours, so many apart that their labels have room; midnights come with them. */
+const ticksOf = ({ from, to }: Strip): readonly Moment[] => {
+  const step = 60 * (HOURS.find((h) => (to - from) / (60 * h) <= MOST_TICKS) ?? 48);
+  const ticks: Moment[] = [];
+  for (let at = from + ((step - (minuteOfWeek(from) % step)) % step); at <= to; at += step) ticks.push(at);
+  return ticks;
+};
+
+/** The o'clock, and below it the day where one begins. */
+const labelsOf = (strip: Strip, at: Moment, first: boolean): readonly Label[] => {
+  const x = strip.x(at);
+  const oclock: Label = { at: { x, y: -2.8 }, text: printOclock(at), side: 'centre', ring: false };
+  return first || minuteOfWeek(at) % DAY === 0 ? [oclock, { ...oclock, at: { x, y: -6 }, text: printDay(at) }] : [oclock];
+};
+
+const short = (x: number): string => String(Number(x.toFixed(3)));

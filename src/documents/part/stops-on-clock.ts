@@ -1,0 +1,24 @@
+/** The table of stops with the o'clock at which each comes up. */
+import { printMoment } from '../../estimate/clock/moment.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { column } from '../paper.ts';
+import { oclockText } from './clock-text.ts';
+import { stopTable } from './job-tables.ts';
+
+/** As the plain table where the run is not laid on the clock. */
+export const stopsOnClock = (facts: JobFacts): ReturnType<typeof stopTable> => {
+  const table = stopTable(facts);
+  const { clock, proof, quantity } = facts;
+  if (table === undefined || clock === undefined || proof === undefined) return table;
+  // The same stop comes again with every piece: the first one is told.
+  const first = clock.events.filter((e) => e.needsPerson && e.piece === 1 && e.kind !== 'spool change');
+  const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock.start)]));
+  const [stop, ...others] = table.columns;
+  const note = `O’clock with a start on ${printMoment(clock.start)}${quantity > 1 ? ', for the first piece' : ''}: estimated, the later the less sure.`;
+  return {
+    ...table,
+    columns: [stop!, column('O’clock', 1.1), ...others],
+    rows: table.rows.map(([number, ...rest], i) => [number!, oclock.get(proof.stops[i]!.block) ?? '', ...rest]),
+    note: table.note === undefined ? note : `${note} ${table.note}`,
+  };
+};

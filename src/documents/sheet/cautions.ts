@@ -1,0 +1,49 @@
+/** The cautions that a job calls for, in the order in which they matter at the machine. */
+import type { Caution } from '../../physics/material/material.ts';
+import type { Plan } from '../../plan/plan.ts';
+import type { JobFacts } from '../../result/facts.ts';
+
+/** A loose piece above this needs lifting gear or a second person: the NIOSH lifting constant is 23 kg, see sources/. */
+const LIFTING_LIMIT = 23;
+/** From here on a falling piece can hurt a hand or the lower nozzle. Common practice, no source. */
+const HEAVY = 0.5;
+
+const OF_EVERY_JOB: readonly string[] = [
+  'High voltage at wire and table while sparking (ISO 28881:2022 covers the hazards of these machines). Never reach into a running cut.',
+  'The wire is sharp and so are the burrs: gloves and eye protection when threading and when taking pieces out.',
+  'Water mist, hydrogen and fumes: run the extraction, keep flames and sparks away.',
+  'Used filters, resin, wire and sludge are controlled waste: collect them apart.',
+];
+
+const OF_MATERIAL: Readonly<Record<Caution, string>> = {
+  'combustible fines':
+    'Fines of this metal can burn: keep them wet and apart from others, never sweep them dry, ventilate, class D extinguisher at hand (NFPA 660, formerly 484).',
+  'water-reactive when burning': 'Once burning, these fines react with water: no water on the fire.',
+  hydrogen: 'This metal gives off hydrogen in water, also from wet sludge: leave containers vented.',
+  'cobalt leaching': 'Carbide loses its cobalt binder in poor water: watch the conductivity and do not leave the part lying in the tank.',
+  'cobalt in sludge': 'Cobalt in sludge and mist harms lungs and skin: gloves, no dry dust, filters as hazardous waste.',
+  'nickel in sludge': 'Nickel in sludge and mist can cause allergy and worse: gloves, no dry dust, filters as hazardous waste.',
+  'chromium in sludge': 'Chromium in the sludge: gloves, filters as hazardous waste.',
+  'recast layer': 'A recast layer stays on the surface: for parts under fatigue loads get the customer’s acceptance in writing.',
+  'conductive dust': 'The dust conducts: keep it out of cabinets and connectors.',
+};
+
+const LAST =
+  'The manual of the machine, local rules and the advice of qualified people come before this sheet. Its figures are estimates until the shop’s own log has confirmed them.';
+
+/** Sentences for the set-up sheet. */
+export const cautionsFor = (facts: JobFacts): readonly string[] => [
+  ...(facts.plan === undefined ? [] : pieceCautions(facts.plan)),
+  ...facts.material.cautions.map((c) => OF_MATERIAL[c]),
+  ...OF_EVERY_JOB,
+  LAST,
+];
+
+const pieceCautions = (plan: Plan): readonly string[] => {
+  const heaviest = plan.contours.toSorted((a, b) => b.piece.mass.value - a.piece.mass.value)[0];
+  if (heaviest === undefined || heaviest.piece.mass.value < HEAVY) return [];
+  const mass = `${heaviest.piece.mass.value.toFixed(heaviest.piece.mass.value < 10 ? 1 : 0)} kg`;
+  const what = heaviest.piece.role === 'part' ? 'The part' : 'The heaviest slug';
+  const lift = heaviest.piece.mass.value > LIFTING_LIMIT ? ' Use lifting gear.' : '';
+  return [`${what} weighs ${mass}: secure it before it is cut free, keep hands from under it, watch the lower nozzle.${lift}`];
+};

@@ -1,0 +1,126 @@
+/** The quotation: what the customer gets, for how much, on which assumptions. */
+import type { Estimate } from '../../estimate/estimate.ts';
+import { expectedWithin, type JobFacts } from '../../result/facts.ts';
+import { accuracy, findingText, finish, mass, money, place } from '../../text/print/phrases.ts';
+import type { Paper, PaperBlock } from '../paper.ts';
+import { breakTable } from '../part/job-tables.ts';
+import { planPicture } from '../part/plan-picture.ts';
+
+/** A change to the job that would save money, worked out by running the job again. */
+export interface Cheaper {
+  /** What would change, as one would say it to the customer. */
+  readonly sentence: string;
+  /** Minor money units saved on each piece. */
+  readonly saves: number;
+  readonly printed: string;
+}
+
+export interface Offer {
+  /** Last day on which the quotation holds, ISO 8601. */
+  readonly until: string;
+  readonly cheaper: readonly Cheaper[];
+}
+
+export const quotation = (facts: JobFacts, offer: Offer): Paper => ({
+  title: facts.answer === 'yes' ? 'Quotation' : 'Reply to your inquiry',
+  subtitle: `${facts.name}${facts.customer === undefined ? '' : ` · for ${facts.customer}`} · ${facts.shop} · ${facts.day}`,
+  foot: `${facts.shop} · ${facts.name} · ${facts.day}`,
+  blocks: [
+    { kind: 'text', text: facts.sentence, large: true },
+    ...pictureBlock(facts),
+    ...(facts.answer === 'yes' ? priceBlocks(facts, offer) : refusalBlocks(facts)),
+    ...assumptionBlocks(facts),
+    ...closing(facts, offer),
+  ],
+});
+
+const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
+  const picture = planPicture(facts);
+  return picture === undefined
+    ? []
+    : [
+        {
+          kind: 'picture',
+          picture,
+          caption: `Your drawing ${facts.drawingName}, as we read it. Dimensions in mm.${facts.answer === 'no' ? ' Heavy rings: what stands in the way.' : ''}`,
+        },
+      ];
+};
+
+const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
+  const { estimate, plan } = facts;
+  if (estimate === undefined || plan === undefined) return [];
+  const asked = estimate.breaks.find((b) => b.quantity === facts.quantity) ?? estimate.breaks[0];
+  const price: PaperBlock[] = [{ kind: 'heading', text: 'Price' }, breakTable(estimate)];
+  if (asked !== undefined)
+    price.push({
+      kind: 'text',
+      text: `For ${asked.quantity} ${asked.quantity === 1 ? 'piece' : 'pieces'}: ${money(asked.total, estimate.currency)}, without tax and carriage; ${metalSaid(estimate)}.`,
+    });
+  const get: PaperBlock = {
+    kind: 'pairs',
+    rows: [
+      ['Material', `${facts.material.name}, ${place(facts.height)} mm high`],
+      ['Cut with', `${plan.wire.name}, ${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`],
+      ['Accuracy expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm (asked for: ±${facts.asked.tolerance} mm)`],
+      ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${facts.asked.finish} µm)`],
+    ],
+  };
+  return [{ kind: 'heading', text: 'What you get' }, get, ...price, ...cheaperBlocks(offer)];
+};
+
+const metalSaid = ({ metal }: Estimate): string =>
+  metal === undefined || metal.suppliedBy === 'customer' ? 'material supplied by you' : `with ${mass(metal.mass.value)} of material each`;
+
+const cheaperBlocks = (offer: Offer): readonly PaperBlock[] =>
+  offer.cheaper.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: 'What would make it cheaper' },
+        { kind: 'list', items: offer.cheaper.map((c) => `${c.sentence}: saves ${c.printed} each.`), marker: 'dash' },
+      ];
+
+const refusalBlocks = (facts: JobFacts): readonly PaperBlock[] => [
+  { kind: 'heading', text: 'What stands in the way' },
+  {
+    kind: 'list',
+    items: facts.findings
+      .filter((f) => f.severity === 'refusal')
+      .slice(0, 20)
+      .map(findingText),
+    marker: 'dash',
+  },
+];
+
+const assumptionBlocks = (facts: JobFacts): readonly PaperBlock[] => {
+  const doubts = facts.findings.filter((f) => f.severity === 'doubt' || f.severity === 'repair').slice(0, 12);
+  const items = [...facts.assumed, ...doubts.map(findingText)];
+  const corners = facts.findings
+    .filter((f) => f.code === 'corner-rounded')
+    .slice(0, 8)
+    .map(findingText);
+  return [
+    ...(items.length === 0
+      ? []
+      : [{ kind: 'heading', text: 'What we assumed' } as const, { kind: 'list', items, marker: 'dash' } as const]),
+    ...(corners.length === 0
+      ? []
+      : [
+          { kind: 'heading', text: 'Where the wire rounds your drawing' } as const,
+          { kind: 'list', items: corners, marker: 'dash' } as const,
+        ]),
+  ];
+};
+
+const closing = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
+  const fatigue = facts.material.cautions.includes('recast layer')
+    ? ' A recast layer of a few thousandths stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.'
+    : '';
+  const validity = facts.answer === 'yes' ? `Valid until ${offer.until}. ` : '';
+  return [
+    {
+      kind: 'text',
+      text: `${validity}Times and prices are estimates with the range given; sizes are measured at 20 °C (ISO 1).${fatigue}`,
+    },
+  ];
+};

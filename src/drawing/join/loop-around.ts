@@ -1,0 +1,64 @@
+/** Finds for each loop the smallest one around it. */
+import Flatbush from 'flatbush';
+import { pointAt } from '../../geometry/measure.ts';
+import type { Containment } from '../../geometry/near/inside.ts';
+import { containsIn } from '../../geometry/near/inside.ts';
+import type { Lookup } from '../../geometry/near/lookup.ts';
+import { lookupOf } from '../../geometry/near/lookup.ts';
+import type { FoundLoop } from '../piece/loop-found.ts';
+import type { Work } from '../piece/work-limit.ts';
+import { spend } from '../piece/work-limit.ts';
+
+export interface Nested {
+  /** Number of the smallest loop around, -1 for none. */
+  readonly parent: number;
+  readonly depth: number;
+}
+
+/**
+ * Loops that cross each other are not within each other; loops that touch may be. (`nest` in geometry takes loops that do not
+ * cross: it asks one place of each, where here a drawing may still hold anything.)
+ *
+ * @param loops sorted by falling area
+ * @param edge mm: what counts as on the edge
+ */
+export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: Work): Nested[] => {
+  if (loops.length === 0) return [];
+  const index = new Flatbush(loops.length);
+  for (const { bounds: b } of loops) index.add(b.minX, b.minY, b.maxX, b.maxY);
+  index.finish();
+  const lookups = new Map<number, Lookup>();
+  const nested: Nested[] = [];
+  loops.forEach((loop, i) => {
+    const { minX, minY } = loop.bounds;
+    // All boxes over one corner of this one, the smallest loop first: the first that holds it is its parent.
+    const around = index
+      .search(minX - edge, minY - edge, minX + edge, minY + edge, (j) => j < i && covers(loops[j]!, loop, edge))
+      .sort((p, q) => q - p);
+    spend(work, 1 + around.length);
+    const parent = around.find((j) => {
+      const lookup = lookups.get(j) ?? lookupOf(loops[j]!.contour);
+      lookups.set(j, lookup);
+      return isWithin(loop, lookup, edge);
+    });
+    nested.push(parent === undefined ? { parent: -1, depth: 0 } : { parent, depth: nested[parent]!.depth + 1 });
+  });
+  return nested;
+};
+
+const covers = ({ bounds: a }: FoundLoop, { bounds: b }: FoundLoop, edge: number): boolean =>
+  a.minX <= b.minX + edge && a.minY <= b.minY + edge && a.maxX >= b.maxX - edge && a.maxY >= b.maxY - edge;
+
+/** Sixteen places of the loop or a few more: none may be outside and at least one must be inside. */
+const isWithin = (loop: FoundLoop, lookup: Lookup, edge: number): boolean => {
+  const { segments } = loop.contour;
+  const stride = Math.max(1, Math.floor(segments.length / 16));
+  const perSegment = Math.ceil(16 / segments.length);
+  const seen = new Set<Containment>();
+  for (let i = 0; i < segments.length; i += stride)
+    for (let k = 0; k < perSegment; k += 1) {
+      seen.add(containsIn(lookup, pointAt(segments[i]!, (k + 0.5) / perSegment), edge));
+      if (seen.has('outside')) return false;
+    }
+  return seen.has('inside');
+};

@@ -1,0 +1,168 @@
+/** Cuts pieces that lie along one line or circle at each other's ends, and keeps one of the copies of every stretch. */
+import { slice } from '../../geometry/cut.ts';
+import { lengthOf, pointAt } from '../../geometry/measure.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
+import { segmentBetween } from '../join/join-ends.ts';
+import type { Doubled } from './overlap.ts';
+import type { Piece } from './piece.ts';
+import type { Stretch } from './track.ts';
+import { along, roundOf, stretchOf } from './track.ts';
+
+interface Member {
+  readonly number: number;
+  readonly piece: Piece;
+  readonly stretch: Stretch;
+  /** Numbers of the marks where it begins and ends along the track. */
+  low: number;
+  high: number;
+}
+
+/** A place of the track where pieces start or end; the best ranked of them gives the point. */
+interface Mark {
+  readonly at: number;
+  readonly point: Point;
+}
+
+export interface CutBundle {
+  /** What is left of each piece, by its number. */
+  readonly kept: ReadonlyMap<number, readonly Piece[]>;
+  readonly doubled: readonly Doubled[];
+}
+
+export const cutBundle = (bundle: readonly { readonly number: number; readonly piece: Piece }[], within: number): CutBundle => {
+  const ranked = [...bundle].sort((p, q) => byRank(p.piece, q.piece) || p.number - q.number);
+  const track = ranked[0]!.piece.segments[0]!;
+  const members = ranked.map(
+    ({ number, piece }): Member => ({ number, piece, stretch: stretchOf(track, piece.segments[0]!), low: -1, high: -1 }),
+  );
+  const marks = marksOf(members, track, within);
+  const { owner, copies } = shareOut(members, marks.length);
+  const round = roundOf(track);
+  const doubled = copies.flatMap((n, i) => {
+    if (n < 2) return [];
+    const [from, to] = [marks[i]!.at, (marks[i + 1] ?? marks[0]!).at];
+    const size = to > from ? to - from : to + round - from;
+    return [{ at: pointAt(owner[i]!.piece.segments[0]!, shareAt(owner[i]!, from + size / 2, round)), size, copies: n - 1 }];
+  });
+  const intervals = new Map<Member, number[]>(members.map((m) => [m, []]));
+  owner.forEach((m, i) => {
+    if (m) intervals.get(m)!.push(i);
+  });
+  const kept = members.map((m) => [m.number, partsOf(m, intervals.get(m)!, { marks, copies, round })] as const);
+  return { kept: new Map(kept), doubled };
+};
+
+/** Longer pieces first, then by place, so that the order of the file does not matter. */
+const byRank = (p: Piece, q: Piece): number => {
+  const [a, b] = [p.segments[0]!, q.segments[0]!];
+  const longer = lengthOf(b) - lengthOf(a);
+  if (Math.abs(longer) > 1e-9) return longer;
+  const [m, n] = [pointAt(a, 0.5), pointAt(b, 0.5)];
+  return m.x - n.x || m.y - n.y;
+};
+
+/** All ends along the track in order, those within the tolerance as one; tells each member the marks of its own ends. */
+const marksOf = (members: readonly Member[], track: Segment, within: number): Mark[] => {
+  const ends = members.flatMap((member, rank) => {
+    const { from, to } = member.piece.segments[0]!;
+    const [low, high] = member.stretch.against ? [to, from] : [from, to];
+    return [
+      { at: along(track, low), point: low, member, rank, side: 'low' as const },
+      { at: along(track, high), point: high, member, rank, side: 'high' as const },
+    ];
+  });
+  ends.sort((p, q) => p.at - q.at || p.rank - q.rank);
+  const groups: (typeof ends)[] = [];
+  for (const end of ends) {
+    const last = groups.at(-1);
+    if (last && end.at - last[0]!.at <= 2 * within) last.push(end);
+    else groups.push([end]);
+  }
+  // On a circle the first and the last group may be the same place; it counts as the first.
+  if (groups.length > 1 && groups[0]![0]!.at + roundOf(track) - groups.at(-1)![0]!.at <= 2 * within) groups[0]!.push(...groups.pop()!);
+  return groups.map((group, i) => {
+    for (const { member, side } of group) member[side] = i;
+    return { at: group[0]!.at, point: group.reduce((a, b) => (b.rank < a.rank ? b : a)).point };
+  });
+};
+
+/**
+ * Gives every interval between neighbouring marks to the best ranked member that covers it, and counts all that do. Intervals
+ * that have an owner are leapt over, so that a thousand copies cost no more than a thousand pieces.
+ */
+const shareOut = (members: readonly Member[], marks: number): { owner: (Member | undefined)[]; copies: number[] } => {
+  const owner: (Member | undefined)[] = Array.from({ length: marks }, () => undefined);
+  const leap = Int32Array.from({ length: marks + 1 }, (_, i) => i);
+  const steps = new Int32Array(marks + 1);
+  const free = (i: number): number => {
+    let at = i;
+    while (leap[at] !== at) {
+      leap[at] = leap[leap[at]!]!;
+      at = leap[at]!;
+    }
+    return at;
+  };
+  const cover = (member: Member, low: number, high: number): void => {
+    steps[low]! += 1;
+    steps[high]! -= 1;
+    for (let i = free(low); i < high; i = free(i)) {
+      owner[i] = member;
+      leap[i] = i + 1;
+    }
+  };
+  for (const member of members) {
+    // On a circle a stretch may run through the first mark, and a whole turn ends where it begins.
+    if (member.low < member.high) cover(member, member.low, member.high);
+    else {
+      cover(member, member.low, marks);
+      cover(member, 0, member.high);
+    }
+  }
+  let covering = 0;
+  return { owner, copies: owner.map((_, i) => (covering += steps[i]!)) };
+};
+
+/** Share of a member's own length at a place of the track. */
+const shareAt = ({ stretch }: Member, at: number, round: number): number => {
+  const into = round === Infinity ? at - stretch.low : (((at - stretch.low) % round) + round) % round;
+  const share = Math.min(1, Math.max(0, into / stretch.extent));
+  return stretch.against ? 1 - share : share;
+};
+
+/** The kept parts of a piece in its own direction; the piece itself when all of it is kept in one. */
+const partsOf = (
+  member: Member,
+  intervals: readonly number[],
+  { marks, copies, round }: { readonly marks: readonly Mark[]; readonly copies: readonly number[]; readonly round: number },
+): Piece[] => {
+  const segment = member.piece.segments[0]!;
+  const count = marks.length;
+  const { against } = member.stretch;
+  const whole = intervals.length === 1 && intervals[0] === member.low && (intervals[0]! + 1) % count === member.high % count;
+  const copied = (i: number): { copied?: true } => (copies[i]! > 1 ? { copied: true } : {});
+  if (whole) return [{ ...member.piece, ...copied(intervals[0]!) }];
+  const parts = intervals.map((i) => {
+    const high = (i + 1) % count;
+    const lowEnd =
+      i === member.low ? { share: against ? 1 : 0, point: against ? segment.to : segment.from } : endAt(member, marks[i]!, round);
+    const highEnd =
+      high === member.high % count
+        ? { share: against ? 0 : 1, point: against ? segment.from : segment.to }
+        : endAt(member, marks[high]!, round);
+    return against ? { i, start: highEnd, stop: lowEnd } : { i, start: lowEnd, stop: highEnd };
+  });
+  return parts
+    .filter(({ start, stop }) => start.share < stop.share)
+    .sort((p, q) => p.start.share - q.start.share)
+    .map(({ i, start, stop }) => ({
+      ...member.piece,
+      ...copied(i),
+      segments: segmentBetween(slice(segment, start.share, stop.share), start.point, stop.point),
+    }))
+    .filter((piece) => piece.segments.length > 0);
+};
+
+const endAt = (member: Member, mark: Mark, round: number): { readonly share: number; readonly point: Point } => ({
+  share: shareAt(member, mark.at, round),
+  point: mark.point,
+});

@@ -1,0 +1,119 @@
+/** Makes pieces in mm out of the curves of a file: lines and arcs as they are, ellipses and splines as arcs within a tolerance. */
+
+import { fitArcs } from '../../geometry/make/fit-arcs.ts';
+import { lengthOf } from '../../geometry/measure.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
+import { distanceBetween, isFullCircle, line } from '../../geometry/segment.ts';
+import type { Curve, DrawnCurve } from '../curve/curve.ts';
+import { ellipseCurve } from '../curve/ellipse.ts';
+import { splineCurve } from '../curve/spline.ts';
+import { sweptArea } from '../curve/swept-area.ts';
+import { segmentBetween } from '../join/join-ends.ts';
+import { areaUnder } from '../join/plane-faces.ts';
+import type { Piece } from './piece.ts';
+import type { Work } from './work-limit.ts';
+import { spend } from './work-limit.ts';
+
+export interface Fitted {
+  readonly pieces: readonly Piece[];
+  /** How many curves became arcs, how many arcs, and the greatest deviation in mm. */
+  readonly curves: number;
+  readonly arcs: number;
+  readonly worst: number;
+  readonly failed: readonly { readonly at: Point; readonly line: number; readonly what: Curve['kind'] }[];
+}
+
+/**
+ * @param millimetres in one drawing unit
+ * @param within mm: greatest distance between an arc and its curve
+ */
+export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, within: number, work: Work): Fitted => {
+  const pieces: Piece[] = [];
+  const failed: { at: Point; line: number; what: Curve['kind'] }[] = [];
+  let [curves, arcs, worst] = [0, 0, 0];
+  drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
+    spend(work, 1);
+    const fitted = segmentsFor(curve, millimetres, within, work);
+    if ('failed' in fitted) {
+      failed.push({ at: fitted.failed, line, what: curve.kind });
+      return;
+    }
+    if (curve.kind === 'ellipse' || curve.kind === 'spline') {
+      curves += 1;
+      arcs += fitted.segments.length;
+      worst = Math.max(worst, fitted.deviation);
+    }
+    pieces.push({
+      segments: fitted.segments,
+      layer,
+      hidden,
+      entity,
+      closes,
+      line,
+      source,
+      deviation: fitted.deviation,
+      excess: fitted.excess,
+    });
+  });
+  return { pieces, curves, arcs, worst, failed };
+};
+
+type Outcome = { readonly segments: readonly Segment[]; readonly deviation: number; readonly excess: number } | { readonly failed: Point };
+
+const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Work): Outcome => {
+  if (curve.kind === 'line' || curve.kind === 'arc') return sound(scaledSegment(curve, millimetres), within);
+  const asDrawn = curve.kind === 'ellipse' ? ellipseCurve(curve) : splineCurve(curve);
+  const inMillimetres = { ...asDrawn, pointAt: (t: number) => scaled(asDrawn.pointAt(t), millimetres) };
+  const fitted = fitArcs(inMillimetres, within, Math.max(1, Math.min(MOST, Math.floor(work.left / EVALUATIONS))));
+  const start = inMillimetres.pointAt(asDrawn.start);
+  if (fitted.kind === 'no extent') return { segments: [line(start, start)], deviation: 0, excess: 0 };
+  if (fitted.kind !== 'fitted') return { failed: Number.isFinite(start.x) && Number.isFinite(start.y) ? start : { x: 0, y: 0 } };
+  spend(work, fitted.segments.length * EVALUATIONS);
+  const arcs = withoutSlivers(fitted.segments).map((segment) => sound(segment, within));
+  if (arcs.some((arc) => 'failed' in arc)) return { failed: start };
+  const segments = arcs.flatMap((arc) => ('failed' in arc ? [] : arc.segments));
+  const swept = segments.reduce((sum, segment) => sum + areaUnder(segment, start), 0);
+  return { segments, deviation: fitted.deviation, excess: sweptArea(inMillimetres, start) - swept };
+};
+
+/**
+ * An arc so large that its centre is lost in rounding becomes the line that it nearly is, and is given up where it bends.
+ */
+const sound = (segment: Segment, within: number): Outcome => {
+  const whole = { segments: [segment], deviation: 0, excess: 0 };
+  if (segment.kind === 'line') return whole;
+  if (segment.radius <= FAR) return segment.radius > 0 ? whole : { segments: [line(segment.from, segment.from)], deviation: 0, excess: 0 };
+  const bow = segment.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(segment.sweep) / 2)));
+  if (bow > within || isFullCircle(segment)) return { failed: segment.from };
+  return { segments: [line(segment.from, segment.to)], deviation: bow, excess: 0 };
+};
+
+/** mm: at this radius a double still tells a ten-thousandth of a micrometre. */
+const FAR = 1e9;
+
+/** Segments shorter than rounding, which a cusp may leave, are joined into their neighbours. */
+const withoutSlivers = (segments: readonly Segment[]): readonly Segment[] => {
+  const long = segments.filter((segment) => lengthOf(segment) > SLIVER);
+  if (long.length === segments.length || long.length === 0) return segments;
+  const end = segments.at(-1)!.to;
+  return long.flatMap((segment, i) => segmentBetween(segment, i === 0 ? segments[0]!.from : segment.from, long[i + 1]?.from ?? end));
+};
+
+/** mm: a tenth of a nanometre. */
+const SLIVER = 1e-7;
+
+/** About so many places of a curve are looked at for each arc. */
+const EVALUATIONS = 200;
+/** More arcs than this for one curve mean a mistaken unit rather than a part. */
+const MOST = 20_000;
+
+const scaled = (p: Point, by: number): Point => (by === 1 ? p : { x: p.x * by, y: p.y * by });
+
+const scaledSegment = (segment: Segment, by: number): Segment => {
+  if (by === 1) return segment;
+  const from = scaled(segment.from, by);
+  const to = scaled(segment.to, by);
+  if (segment.kind === 'line') return { kind: 'line', from, to };
+  const centre = scaled(segment.centre, by);
+  return { kind: 'arc', from, to, centre, radius: distanceBetween(centre, from), sweep: segment.sweep };
+};

@@ -1,0 +1,125 @@
+/** The way in: the bytes of a customer's file become closed loops, open chains and findings. */
+
+import type { Point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
+import { usualLimits } from '../budget.ts';
+import type { DrawnFile } from '../curve/curve.ts';
+import { drawnBounds } from '../curve/drawn-bounds.ts';
+import type { Drawing, DrawingUnits, ReadLimits, ReadOptions } from '../drawing.ts';
+import { readDxf } from '../dxf/read-dxf.ts';
+import { find } from '../findings.ts';
+import { conflictsOf } from '../join/conflicts.ts';
+import { joinPieces } from '../join/join.ts';
+import type { Nested } from '../join/loop-around.ts';
+import { nestingOf } from '../join/loop-around.ts';
+import { fitPieces } from '../piece/fit-pieces.ts';
+import type { FoundLoop } from '../piece/loop-found.ts';
+import type { Tolerances } from '../piece/tolerances.ts';
+import { tolerancesOf } from '../piece/tolerances.ts';
+import type { Work } from '../piece/work-limit.ts';
+import { WorkSpent } from '../piece/work-limit.ts';
+import { readSvg } from '../svg/read-svg.ts';
+import { capped } from './capped.ts';
+import { formatOf } from './format.ts';
+import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
+import { toldConflicts } from './report-conflicts.ts';
+import { toldChains, toldJoining } from './report-joining.ts';
+import { toldEmpty, toldFit, toldHidden, toldSlivers, tooMuchWork } from './report-whole.ts';
+import { decideUnits } from './units.ts';
+
+/**
+ * Reads a drawing. Never throws on a bad file: `state` tells how far it came and `findings` what was found and done. Contours
+ * are in mm, counter-clockwise and joined exactly; places of findings and the areas of loops are in drawing units.
+ *
+ * @param name of the file; only asked when its first bytes do not show the format
+ */
+export const readDrawing = (bytes: Uint8Array, name: string, options: ReadOptions = {}): Drawing => {
+  const limits: ReadLimits = { ...usualLimits, ...options.limits };
+  return drawingOf(readFile(bytes, name, limits), options);
+};
+
+const readFile = (bytes: Uint8Array, name: string, limits: ReadLimits): DrawnFile => {
+  const format = formatOf(bytes, name);
+  if (format === 'dxf') return readDxf(bytes, limits);
+  if (format === 'svg') return readSvg(bytes, limits);
+  const finding = find('not-a-drawing', 'The file is neither a DXF nor an SVG drawing.', {
+    done: 'Nothing was read.',
+    remedy: 'Save the drawing as DXF or SVG.',
+  });
+  return { state: 'refused', format, unitless: false, curves: [], marks: [], layers: [], passedOver: new Map(), findings: [finding] };
+};
+
+/** The same from curves that were read already, or that another program made. */
+export const drawingOf = (file: DrawnFile, options: ReadOptions = {}): Drawing => {
+  const bounds = drawnBounds(file.curves);
+  const { units, findings } = decideUnits(file, options.units, bounds);
+  const told = [...file.findings, ...(file.state === 'refused' ? [] : findings)];
+  if (file.state === 'refused') return refusedDrawing(file, units, told);
+  try {
+    return judged(file, units, tolerancesOf(options, units, bounds), options, told);
+  } catch (error) {
+    if (!(error instanceof WorkSpent)) throw error;
+    return refusedDrawing(file, units, [...told, tooMuchWork(options)]);
+  }
+};
+
+const refusedDrawing = (file: DrawnFile, units: DrawingUnits, findings: readonly Finding[]): Drawing => ({
+  state: 'refused',
+  format: file.format,
+  units,
+  loops: [],
+  openChains: [],
+  marks: [],
+  layers: file.layers,
+  findings: capped(findings),
+});
+
+const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, options: ReadOptions, told: readonly Finding[]): Drawing => {
+  const work = { left: options.limits?.work ?? usualLimits.work };
+  const fitted = fitPieces(file.curves, units.millimetres, tolerances.fit, work);
+  const joined = joinPieces(fitted.pieces, tolerances, work);
+  const loops = loopsInOrder(joined.loops);
+  const chains = chainsInOrder(joined.chains);
+  const names = loops.map((loop, i) => ({ id: loopName(i), hidden: loop.hidden, segments: loop.contour.segments }));
+  const conflicts = conflictsOf(loops, TOUCHING, work);
+  const tangled = new Set(conflicts.flatMap((c) => (c.first === c.second ? [c.first] : [])));
+  const finished = finishedLoops(loops, nestingOfVisible(loops, tolerances.same, work), units);
+  return {
+    state: file.state,
+    format: file.format,
+    units,
+    loops: finished,
+    openChains: finishedChains(chains, units),
+    marks: file.marks.filter((m) => !m.hidden).map(({ at, layer }) => ({ at: inMillimetres(at, units), layer })),
+    layers: file.layers,
+    findings: capped([
+      ...told,
+      ...toldFit(fitted, units, tolerances.fit),
+      ...toldJoining(joined.events, units),
+      ...toldConflicts(conflicts, names, units),
+      ...toldSlivers(
+        finished.filter((_, i) => !tangled.has(i)),
+        units,
+      ),
+      ...toldChains(chains, units, tolerances.join),
+      ...toldHidden(finished),
+      ...toldEmpty(finished, chains.length, file),
+    ]),
+  };
+};
+
+/** mm: loops this near to each other touch; a thousandth of the finest step of a machine. */
+const TOUCHING = 1e-6;
+
+/** Numbers of the visible loops among all, with what is around each. */
+const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: Work): Map<number, Nested> => {
+  const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
+  const nested = nestingOf(
+    visible.map((i) => loops[i]!),
+    edge,
+    work,
+  );
+  return new Map(nested.map(({ parent, depth }, i) => [visible[i]!, { parent: parent < 0 ? -1 : visible[parent]!, depth }]));
+};
+
+const inMillimetres = (at: Point, { millimetres }: DrawingUnits): Point => ({ x: at.x * millimetres, y: at.y * millimetres });

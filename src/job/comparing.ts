@@ -1,4 +1,0 @@
-/** Comparing, for whoever asks from outside: the work and its text. */
-export { comparisonText } from '../documents/comparison.ts';
-export { compareJob, priceCurve } from './compare.ts';
-export { timeComparison } from './compare-time.ts';

@@ -1,0 +1,93 @@
+/** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
+import type { JobFacts } from '../../result/facts.ts';
+import type { Answer } from '../answer.ts';
+import { wiresJson } from '../pipeline/wire-table.ts';
+import { clockJson } from './clock-json.ts';
+import { budgetJson, figure, type Json, otherWaysJson } from './json-parts.ts';
+import { proofJson } from './proof-report.ts';
+import { shapeJson } from './shape-report.ts';
+
+/** `files` are the paths of what was written. */
+export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {
+  if (answer.kind === 'bad input') return { answer: 'bad input', findings: answer.findings };
+  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: answer.findings };
+  const { facts } = answer;
+  return {
+    answer: facts.answer,
+    sentence: facts.sentence,
+    name: facts.name,
+    day: facts.day,
+    job: answer.job,
+    assumed: facts.assumed,
+    findings: facts.findings,
+    ...(facts.scaled === undefined ? {} : { scaled: facts.scaled }),
+    ...(facts.shape === undefined ? {} : { shape: shapeJson(facts.shape) }),
+    ...wiresJson(facts),
+    ...planJson(facts),
+    ...estimateJson(facts),
+    ...clockJson(facts),
+    ...budgetJson(facts),
+    ...otherWaysJson(facts),
+    ...(facts.proof === undefined ? {} : { proof: proofJson(facts.proof) }),
+    files,
+  };
+};
+
+const planJson = (facts: JobFacts): Json => {
+  const { plan } = facts;
+  if (plan === undefined) return {};
+  return {
+    wire: plan.wire,
+    accuracy: figure(plan.accuracy),
+    finish: figure(plan.finish),
+    passes: plan.passes.map((p) => ({
+      number: p.number,
+      condition: p.condition,
+      register: p.register,
+      offset: figure(p.offset),
+      gap: figure(p.gap),
+      stock: figure(p.stock),
+      feed: figure(p.feed),
+      ra: figure(p.ra),
+      formError: figure(p.formError),
+    })),
+    contours: plan.contours.map((c) => ({
+      loop: c.loop,
+      kept: c.kept,
+      hole: c.hole,
+      entry: c.entry.at,
+      ...(c.tab === undefined ? {} : { tab: c.tab }),
+      ...(c.core === undefined ? {} : { core: c.core }),
+      piece: { ...c.piece, mass: figure(c.piece.mass) },
+    })),
+  };
+};
+
+const estimateJson = (facts: JobFacts): Json => {
+  const { estimate: e } = facts;
+  if (e === undefined) return {};
+  return {
+    hours: {
+      passes: e.passes.map((p) => ({ pass: p.pass, length: figure(p.length), minutes: figure(p.minutes) })),
+      threading: figure(e.threading),
+      travel: figure(e.travel),
+      stops: figure(e.stops),
+      drilling: figure(e.drilling),
+      setUp: figure(e.setUp),
+      programming: figure(e.programming),
+      attended: figure(e.attended),
+      unattended: figure(e.unattended),
+      total: figure(e.total),
+    },
+    wireUsed: { length: figure(e.wireLength), mass: figure(e.wireMass), spools: figure(e.spools) },
+    ...(e.stack === undefined ? {} : { stack: e.stack }),
+    ...(e.metal === undefined ? {} : { metal: { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy } }),
+    price: {
+      currency: e.currency,
+      ratesFrom: e.ratesFrom,
+      each: figure(e.each),
+      lines: e.lines.map((l) => ({ name: l.name, per: l.per, cost: figure(l.cost) })),
+      breaks: e.breaks.map((b) => ({ quantity: b.quantity, each: figure(b.each), total: figure(b.total) })),
+    },
+  };
+};

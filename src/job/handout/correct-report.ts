@@ -1,0 +1,32 @@
+/** A correction as text and as plain data. */
+import { correctionText } from '../../documents/sheet/correction-text.ts';
+import type { CorrectAnswer } from '../pipeline/correct-job.ts';
+import { figure, type Json } from './json-parts.ts';
+
+type Corrected = Extract<CorrectAnswer, { kind: 'corrected' }>;
+
+export const correctText = (answer: Corrected): string => correctionText(answer);
+
+/** Lengths in mm. */
+export const correctJson = ({ correction, changed, registers, inControl, passTable }: Corrected): Json => ({
+  registersBefore: Object.fromEntries(registers),
+  inControl,
+  ...(changed === undefined ? {} : { changed }),
+  ...(passTable === undefined ? {} : { passTable }),
+  ...(correction === undefined
+    ? {}
+    : {
+        metalLeft: figure(correction.left),
+        worth: correction.worth,
+        safe: correction.safe,
+        registers: correction.registers.map((r) => ({ pass: r.pass, register: r.register, before: r.before, after: figure(r.after) })),
+        sizes: correction.sizes.map(({ deviation, salvage, next }) => ({
+          ...deviation.measured,
+          sizeAt20: figure(deviation.size),
+          metalLeft: figure(deviation.left),
+          salvage,
+          next,
+        })),
+        findings: correction.findings,
+      }),
+});

@@ -1,0 +1,46 @@
+/** Error budget and other processes of an answer as plain data: µm for shares of error, min for times. */
+
+import type { Budget } from '../../accuracy/budget.ts';
+import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import type { JobFacts } from '../../result/facts.ts';
+
+export type Json = Readonly<Record<string, unknown>>;
+
+export const figure = (f: Figure): Json => ({ key: f.key, value: f.value, deviation: deviationOf(f), unit: f.unit });
+
+export const budgetJson = ({ budgets }: JobFacts): Json =>
+  budgets === undefined ? {} : { errorBudget: oneBudget(budgets.profile), sizes: budgets.sizes.map(oneBudget) };
+
+const oneBudget = (budget: Budget): Json => ({
+  of: budget.of,
+  tolerance: budget.tolerance,
+  rows: budget.rows.map((r) => ({ name: r.name, kind: r.kind, error: figure(r.figure), share: r.share, remedy: r.remedy })),
+  systematic: figure(budget.systematic),
+  random: figure(budget.random),
+  total: figure(budget.total),
+  biggest: budget.biggest.sentence,
+});
+
+export const otherWaysJson = ({ otherWays }: JobFacts): Json =>
+  otherWays === undefined
+    ? {}
+    : {
+        otherProcesses: {
+          kind: otherWays.kind,
+          verdict: otherWays.verdict,
+          ways: otherWays.ways.map(({ process, kind, sentence, edge }) => ({
+            process,
+            kind,
+            sentence,
+            ...(edge === undefined
+              ? {}
+              : {
+                  perpendicularity: figure(edge.perpendicularity),
+                  slope: figure(edge.slope),
+                  roughness: figure(edge.roughness),
+                  ra: edge.ra,
+                  minutes: figure(edge.minutes),
+                }),
+          })),
+        },
+      };

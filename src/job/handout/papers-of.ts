@@ -1,0 +1,56 @@
+/** The papers of a job before they are set: the same for the printer and the screen. */
+
+import type { Paper } from '../../documents/paper.ts';
+import { toldPaper } from '../../documents/paper-for-reader.ts';
+import { annex } from '../../documents/sheet/calculation-sheet.ts';
+import { holeSheet } from '../../documents/sheet/hole-sheet.ts';
+import { inspectionSheet } from '../../documents/sheet/inspection-sheet.ts';
+import { type Offer, quotation } from '../../documents/sheet/quotation.ts';
+import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { PAPERS, type PaperName } from '../../result/paper-names.ts';
+import type { Telling } from '../../text/print/restate.ts';
+import type { JobRun } from '../pipeline/pipeline.ts';
+import { namesOf, tellingOf } from '../reader-of-papers.ts';
+import { cheaperWays } from '../what-if/cheaper.ts';
+
+/** One paper, told as job and shop want numbers told, or as `telling` says; nothing where there is none. Places on papers count as the program does. */
+export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, telling = tellingOf(run)): Paper | undefined => {
+  const written = writtenPaper(name, facts, run);
+  const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
+  return written && toldPaper(written, { ...telling, ...(isUsual(telling) ? {} : places), names: namesOf(run) });
+};
+
+/** Every paper that there is of this job. */
+export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name: PaperName, paper: Paper])[] =>
+  PAPERS.flatMap((name) => {
+    const paper = paperOf(name, facts, run);
+    return paper === undefined ? [] : [[name, paper] as const];
+  });
+
+const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
+
+/** Without a program there is nothing to set up. */
+const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): Paper | undefined => {
+  if (name === 'quotation') return quotation(facts, offerOf(facts, run));
+  if (facts.program === undefined) return undefined;
+  switch (name) {
+    case 'set-up-sheet':
+      return setupSheet(facts);
+    case 'hole-table':
+      return holeSheet(facts);
+    case 'inspection-sheet':
+      return facts.inspection && inspectionSheet(facts, facts.inspection);
+    case 'annex':
+      return annex(facts);
+  }
+};
+
+/** What would be cheaper is found by running the job again in other ways. */
+const offerOf = (facts: JobFacts, run: JobRun): Offer => ({
+  until: dayAfter(run.day, run.shop.quotationDays),
+  cheaper: facts.answer === 'yes' ? cheaperWays(run, facts.plan?.contours.length ?? 0) : [],
+});
+
+const dayAfter = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

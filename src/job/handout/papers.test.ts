@@ -1,0 +1,30 @@
+/** Papers say what the person who holds them needs, in the unit of the control that it is typed into. */
+import { describe, expect, it } from 'vitest';
+import { readText } from '../../cli/files.ts';
+import { jobRun } from '../../cli/inputs.ts';
+import { paperText } from '../../documents/paper-text.ts';
+import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
+import { readDialectFile } from '../files/dialects.ts';
+import { type JobRun, runJob } from '../pipeline/pipeline.ts';
+
+const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
+
+const sheetOf = (run: JobRun): string => {
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return paperText(setupSheet(answer.facts));
+};
+
+describe('papers', () => {
+  it('give the registers, holes and stops of an inch program in inches', () => {
+    const inch = readDialectFile(readText('dialects/inch.json'));
+    if (inch.kind === 'bad') throw new Error(inch.findings[0]?.sentence);
+    const sheet = sheetOf({ ...insert, dialect: inch.dialect });
+    const millimetres = sheetOf(insert);
+    const registers = (text: string): readonly number[] => [...text.matchAll(/D\d = ([\d.]+)/g)].map((m) => Number(m[1]));
+    expect(sheet).toMatch(/Set the registers before the start: D1 = 0\.0\d{4}.* inch\./);
+    expect(millimetres).toMatch(/Set the registers before the start: D1 = 0\.\d{4}.* mm\./);
+    for (const [i, mm] of registers(millimetres).entries()) expect((registers(sheet)[i] as number) * 25.4).toBeCloseTo(mm, 3);
+    expect(sheet).toContain('X, Y and Ø in inch');
+  });
+});

@@ -1,0 +1,98 @@
+/** The pieces and the plate of a nest, out of their drawings. */
+import type { Drawing, Loop } from '../../drawing/drawing.ts';
+import { readDrawing } from '../../drawing/read/read-drawing.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import type { Piece } from '../../nest/nest-question.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { NestFile } from '../files/nest-file.ts';
+import { rectangleOf } from '../files/setup-file.ts';
+import { find } from '../findings.ts';
+
+/** A drawing file by the name that the nest file gives it. */
+export type DrawingOf = (name: string) => Uint8Array;
+
+export interface NestPieces {
+  readonly pieces: readonly Piece[];
+  readonly plate: Contour;
+  /** Holes of a drawn plate. */
+  readonly holes: readonly Contour[];
+  readonly findings: readonly Finding[];
+}
+
+export type PiecesRead = ({ readonly kind: 'read' } & NestPieces) | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+
+export const piecesOf = (file: NestFile, drawingOf: DrawingOf): PiecesRead => {
+  const found = file.pieces.map((p, i) =>
+    piecesIn(p, i, readDrawing(drawingOf(p.drawing), p.drawing, p.units === undefined ? {} : { units: p.units })),
+  );
+  const plate = plateOf(file.plate, drawingOf);
+  const bad = [...found.flatMap((f) => (f.kind === 'bad' ? f.findings : [])), ...(plate.kind === 'bad' ? plate.findings : [])];
+  if (bad.length > 0 || plate.kind === 'bad') return { kind: 'bad', findings: bad };
+  const read = found.flatMap((f) => (f.kind === 'read' ? [f] : []));
+  return {
+    kind: 'read',
+    pieces: unlike(read.flatMap((f) => f.pieces)),
+    plate: plate.plate,
+    holes: plate.holes,
+    findings: read.flatMap((f) => f.findings),
+  };
+};
+
+type Found =
+  | { readonly kind: 'read'; readonly pieces: readonly Piece[]; readonly findings: readonly Finding[] }
+  | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+
+const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Drawing): Found => {
+  const loops = drawing.loops.filter((l) => !l.hidden);
+  const outer = loops.filter((l) => l.depth === 0);
+  if (drawing.state === 'refused' || outer.length === 0)
+    return { kind: 'bad', findings: [unusable(asked.drawing, `pieces.${index}.drawing`, drawing)] };
+  const stem = asked.drawing.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '');
+  const pieces = outer.map(
+    (loop): Piece => ({
+      id: outer.length === 1 ? stem : `${stem} ${loop.id}`,
+      outline: loop.contour,
+      holes: childrenOf(loop, loops).map((l) => l.contour),
+      quantity: asked.quantity,
+      turns: asked.turns,
+      mirrored: false,
+    }),
+  );
+  const islands = loops.filter((l) => l.depth > 1);
+  return { kind: 'read', pieces, findings: islands.length === 0 ? [] : [islandsLeft(asked.drawing, islands)] };
+};
+
+const childrenOf = (loop: Loop, loops: readonly Loop[]): readonly Loop[] => loops.filter((l) => l.depth === 1 && l.parent === loop.id);
+
+const unusable = (name: string, path: string, drawing: Drawing): Finding =>
+  find(
+    'nest-drawing-unusable',
+    `${name} has no closed loop that could be laid: ${drawing.findings.find((f) => f.severity === 'refusal')?.sentence ?? 'there is nothing in it that closes.'}`,
+    { place: { kind: 'field', path }, remedy: 'Look at it with kerfwright read.' },
+  );
+
+const islandsLeft = (name: string, islands: readonly Loop[]): Finding =>
+  find(
+    'nest-island-left',
+    `${name} has ${islands.length === 1 ? 'a loop' : `${islands.length} loops`} inside an opening (${islands.map((l) => l.id).join(', ')}): an opening and what is in it are cut away as one piece.`,
+    { remedy: 'Draw what is wanted of the inside as a piece of its own.' },
+  );
+
+/** Two drawings of one name in different folders still give pieces that can be told apart. */
+const unlike = (pieces: readonly Piece[]): readonly Piece[] =>
+  pieces.map((p, i) => (pieces.findIndex((q) => q.id === p.id) < i ? { ...p, id: `${p.id} (${i + 1})` } : p));
+
+type PlateFound =
+  | { readonly kind: 'read'; readonly plate: Contour; readonly holes: readonly Contour[] }
+  | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+
+const plateOf = (plate: NestFile['plate'], drawingOf: DrawingOf): PlateFound => {
+  if ('width' in plate) return { kind: 'read', plate: rectangleOf({ x: 0, y: 0 }, { x: plate.width, y: plate.depth }), holes: [] };
+  const drawing = readDrawing(drawingOf(plate.drawing), plate.drawing, {});
+  const loops = drawing.loops.filter((l) => !l.hidden);
+  // Loops are numbered by falling area: the first is the largest.
+  const outer = loops.find((l) => l.depth === 0);
+  if (drawing.state === 'refused' || outer === undefined)
+    return { kind: 'bad', findings: [unusable(plate.drawing, 'plate.drawing', drawing)] };
+  return { kind: 'read', plate: outer.contour, holes: childrenOf(outer, loops).map((l) => l.contour) };
+};

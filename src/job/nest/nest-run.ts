@@ -1,0 +1,149 @@
+/** Lays the pieces of a nest file into its plate, weighs and prices them, and makes the job that cuts them out. */
+
+import { ratesOn } from '../../estimate/rates.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import { nest, placedContours } from '../../nest/lay/nest.ts';
+import type { LaidNest } from '../../nest/nest-outcome.ts';
+import { type NestQuestion, type Piece, USUAL_WORK } from '../../nest/nest-question.ts';
+import { stackOf } from '../../nest/stack.ts';
+import type { Material } from '../../physics/material/material.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import type { LaidPiece, NestFacts, PieceRow } from '../../result/nest-facts.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { NestFile } from '../files/nest-file.ts';
+import { rectangleOf } from '../files/setup-file.ts';
+import { materialOf } from '../job-material.ts';
+import { massOf, metalOf, shareOf } from '../pipeline/metal.ts';
+import type { Shop } from '../shop.ts';
+import { type DrawingOf, type NestPieces, piecesOf } from './nest-pieces.ts';
+
+export interface NestRun {
+  readonly file: NestFile;
+  /** What the nest is called where the file says nothing. */
+  readonly name: string;
+  readonly drawingOf: DrawingOf;
+  readonly shop: Shop;
+  /** ISO 8601 */
+  readonly day: string;
+  /** Told now and then; 'stop' ends the search with the best layout so far. */
+  readonly progress?: NestQuestion['progress'];
+}
+
+export type NestAnswer =
+  | { readonly kind: 'laid'; readonly facts: NestFacts }
+  /** Nothing can be laid as asked. */
+  | { readonly kind: 'refused'; readonly findings: readonly Finding[] }
+  | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
+
+export const runNest = (run: NestRun): NestAnswer => {
+  const { file, shop } = run;
+  const read = piecesOf(file, run.drawingOf);
+  if (read.kind === 'bad') return { kind: 'bad input', findings: read.findings };
+  const found = materialOf(file.material, shop);
+  if (found.kind === 'unknown') return { kind: 'bad input', findings: [found.finding] };
+  if (found.kind === 'non-conductor') return { kind: 'refused', findings: [found.finding] };
+  const sheets = stackFor(file, shop);
+  if (sheets.kind === 'refused') return { kind: 'refused', findings: sheets.findings };
+  const laid = nest(questionOf(run, read));
+  if (laid.kind === 'refused') return { kind: 'refused', findings: laid.findings };
+  const nested = file.inHoles ? laid : openingsTaken(laid, read.pieces);
+  const findings = [...read.findings, ...found.findings, ...laid.findings, ...sheets.findings];
+  return { kind: 'laid', facts: factsOf(run, read, found.material, nested, sheets.stack, findings) };
+};
+
+/** Openings of pieces are laid full only when asked: a part that lies in the slug of another has to be cut and taken out first. */
+const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestPieces): NestQuestion => ({
+  plate,
+  margin: file.margin,
+  forbidden: [...holes, ...file.forbidden.map((c) => rectangleOf(c.low, c.high))],
+  pieces: file.inHoles ? pieces : pieces.map(({ holes: _, ...piece }) => piece),
+  web: file.web,
+  manner: file.manner,
+  work: Math.round(file.effort * USUAL_WORK),
+  ...(progress === undefined ? {} : { progress }),
+});
+
+/** Pieces were laid as if they had no openings: what is missing in them is no metal. */
+const openingsTaken = (laid: LaidNest, pieces: readonly Piece[]): LaidNest => {
+  const own = new Map(pieces.map((p) => [p.id, metalOf([p.outline, ...(p.holes ?? [])])]));
+  const metalArea = laid.placed.reduce((sum, p) => sum + own.get(p.piece)!, 0);
+  const wanted = pieces.reduce((sum, p) => sum + p.quantity * own.get(p.id)!, 0);
+  return { ...laid, metalArea, yield: metalArea / laid.plateArea, bound: Math.min(laid.bound, wanted / laid.plateArea) };
+};
+
+type Sheets =
+  | { readonly kind: 'stacked'; readonly stack: NestFacts['stack']; readonly findings: readonly Finding[] }
+  | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
+
+const stackFor = ({ sheets, thickness }: NestFile, shop: Shop): Sheets => {
+  const asked = { thickness, flatness: sheets.flatness, burr: sheets.burr, tallest: shop.machines[0]!.height };
+  const most = stackOf(asked);
+  if (most.kind === 'refused') return most;
+  const wanted = stackOf({ ...asked, wanted: sheets.stack ?? 1 });
+  if (wanted.kind === 'refused') return wanted;
+  const { height, gap } = wanted;
+  return { kind: 'stacked', stack: { sheets: wanted.sheets, most: most.sheets, height, gap }, findings: wanted.findings };
+};
+
+const factsOf = (
+  { file, name, shop, day }: NestRun,
+  { pieces, plate, holes }: NestPieces,
+  material: Material,
+  laid: LaidNest,
+  stack: NestFacts['stack'],
+  findings: readonly Finding[],
+): NestFacts => {
+  const onPlate = laidPieces(pieces, laid);
+  const area = (contours: readonly Contour[]): number => metalOf(contours);
+  const weigh = (key: string, words: string, mm2: number): Figure =>
+    massOf({ key, name: words, area: mm2, height: file.thickness, density: material.density });
+  const plateMass = weigh('nest.plate', 'mass of the plate', area([plate, ...holes]));
+  const metal = onPlate.reduce((sum, p) => sum + area([p.outline, ...p.holes]), 0);
+  const onDay = ratesOn(shop.rates, day);
+  const rates = onDay.kind === 'rates' ? onDay.rates : undefined;
+  const price = file.suppliedBy === 'customer' ? undefined : (file.price ?? rates?.materialPrices?.[file.material]);
+  const platePrice = price === undefined ? undefined : shareOf('nest.plate.price', 'metal of the plate', plateMass, price);
+  return {
+    name: file.name ?? name,
+    day,
+    material: material.name,
+    thickness: file.thickness,
+    margin: file.margin,
+    web: file.web,
+    plate,
+    plateHoles: holes,
+    forbidden: file.forbidden,
+    pieces: onPlate,
+    rows: pieces.map((piece): PieceRow => {
+      const own = area([piece.outline, ...(piece.holes ?? [])]);
+      const count = laid.placed.filter((p) => p.piece === piece.id).length;
+      const each = weigh(`nest.piece.${piece.id}`, `mass of ${piece.id}`, own);
+      const perKg = price === undefined || metal === 0 ? undefined : (price * plateMass.value * own) / (metal * each.value);
+      return {
+        piece: piece.id,
+        laid: count,
+        left: piece.quantity - count,
+        mass: each,
+        ...(perKg === undefined
+          ? {}
+          : { share: shareOf(`nest.piece.${piece.id}.price`, `metal of ${piece.id}, scrap shared out`, each, perKg) }),
+      };
+    }),
+    nest: laid,
+    plateMass,
+    piecesMass: weigh('nest.pieces', 'mass of the pieces laid', metal),
+    scrapMass: weigh('nest.scrap', 'mass of the scrap', Math.max(0, area([plate, ...holes]) - metal)),
+    ...(platePrice === undefined ? {} : { platePrice }),
+    ...(file.suppliedBy === undefined ? {} : { suppliedBy: file.suppliedBy }),
+    ...(platePrice === undefined || rates === undefined ? {} : { currency: rates.currency }),
+    stack,
+    findings,
+  };
+};
+
+/** In the order of the file, so that the numbers of one kind follow each other. */
+const laidPieces = (pieces: readonly Piece[], { placed }: LaidNest): readonly LaidPiece[] =>
+  placed.map((p, i) => {
+    const piece = pieces.find((q) => q.id === p.piece)!;
+    return { number: i + 1, piece: p.piece, copy: p.copy, degrees: p.degrees, ...placedContours(piece, p) };
+  });

@@ -1,0 +1,67 @@
+/** A job laid on the clock: start and spool as the job says, shifts as the shop says, told on every paper. */
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../../cli/inputs.ts';
+import { paperText } from '../../documents/paper-text.ts';
+import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
+import { isoOf } from '../../estimate/clock/moment.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { answerJson } from '../handout/answer-json.ts';
+import { jobSchema } from '../job.ts';
+import { shopSchema } from '../shop.ts';
+import { type JobRun, runJob } from './pipeline.ts';
+
+const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+const factsOf = (run: JobRun): JobFacts => {
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+const facts = factsOf(die);
+const clock = facts.clock!;
+
+describe('a job on the clock', () => {
+  it('starts with the first shift after the day of the answer, or when the job says', () => {
+    expect(isoOf(clock.start)).toBe('2026-11-26T06:00');
+    expect(isoOf(factsOf({ ...die, day: '2026-11-27' }).clock!.start)).toBe('2026-11-30T06:00');
+    const late = factsOf({ ...die, job: { ...die.job, startAt: '2026-11-26T17:00' } });
+    expect(isoOf(late.clock!.start)).toBe('2026-11-26T17:00');
+    expect(late.findings.map((f) => f.code)).toContain('stop-at-night');
+    expect(late.clock!.totals.waiting).toBeGreaterThan(600);
+  });
+
+  it('takes the hours of the estimate: what people do and what runs alone', () => {
+    expect(clock.totals.attended).toBeCloseTo(facts.estimate!.attended.value, 6);
+    expect(clock.totals.busy).toBeCloseTo(facts.estimate!.total.value, 6);
+  });
+
+  it('runs out of wire where little is left on the spool', () => {
+    const short = factsOf({ ...die, job: { ...die.job, startAt: '2026-11-26T17:00', spoolLeft: 0.3 } });
+    expect(short.clock!.spools.length).toBe(1);
+    expect(short.clock!.totals.threadings).toBe(clock.totals.threadings + 1);
+  });
+
+  it('has no clock, but an answer, in a shop where nobody comes', () => {
+    const alone = factsOf({ ...die, shop: { ...die.shop, shifts: [] } });
+    expect(alone.answer).toBe('yes');
+    expect(alone.clock).toBe(undefined);
+    expect(alone.findings.map((f) => f.code)).toContain('nobody-comes');
+  });
+
+  it('is told by the set-up sheet at every stop, and as data', () => {
+    const sheet = paperText(setupSheet(facts));
+    expect(sheet).toContain('O’clock');
+    const rows = sheet.split('\n').filter((l) => /^ {2}\d+ +Thu \d\d:\d\d {2}\d+ /.test(l));
+    expect(rows.length).toBe(facts.proof!.stops.length);
+    const json = answerJson({ kind: 'answered', facts, job: die.job, figures: new Map() });
+    expect(json).toMatchObject({ clock: { start: '2026-11-26T06:00', pieces: { laid: 1, asked: 1 }, moreEvents: 0 } });
+  });
+
+  it('refuses shifts and starts that no clock has', () => {
+    const job = { drawing: 'a.dxf' };
+    expect(jobSchema.safeParse({ ...job, startAt: '2026-11-31T07:00' }).success).toBe(false);
+    expect(jobSchema.safeParse({ ...job, startAt: '2026-11-30T07:00' }).success).toBe(true);
+    const { shifts: _, ...shop } = die.shop;
+    expect(shopSchema.parse(shop).shifts).toEqual([{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '07:00', to: '16:00', breaks: [] }]);
+    expect(shopSchema.safeParse({ ...shop, shifts: [{ days: ['Mon'], from: '7:00', to: '16:00' }] }).success).toBe(false);
+  });
+});

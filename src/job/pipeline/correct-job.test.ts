@@ -1,0 +1,93 @@
+/** A correction from what is typed to what is printed, and the program written anew for it. */
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../../cli/inputs.ts';
+import { correctJson, correctText } from '../handout/correct-report.ts';
+import { readMeasured } from '../request/read-measured.ts';
+import { type CorrectAnswer, correctJob } from './correct-job.ts';
+import { type JobRun, runJob } from './pipeline.ts';
+
+const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+
+const corrected = (run: JobRun, measured: readonly string[], change?: number): Extract<CorrectAnswer, { kind: 'corrected' }> => {
+  const answer = correctJob(run, { measured, ...(change === undefined ? {} : { change }) });
+  if (answer.kind !== 'corrected') throw new Error(answer.kind);
+  return answer;
+};
+
+describe('what somebody measured', () => {
+  it.each([
+    ['L2: 24.006 of 24 at 22', { loop: 'L2', size: 24.006, expected: 24, temperature: 22, sides: 2 }],
+    ['L12 = 0,9451 in of 24.0 mm at 21,5 °C', { loop: 'L12', size: 0.9451 * 25.4, expected: 24, temperature: 21.5, sides: 2 }],
+    ['L3: 11.99 of 12 one side', { loop: 'L3', size: 11.99, expected: 12, temperature: 20, sides: 1 }],
+  ])('is read: %s', (text, measured) => {
+    const read = readMeasured(text);
+    expect(read).toMatchObject({ kind: 'measured', measured: { ...measured, size: expect.closeTo(measured.size, 9) } });
+  });
+
+  it.each(['', 'L2', 'L2: 24', 'L2: of 24', 'L2: 1,250 of 3', 'L2: 24 of 24 at 900', 'L2: 24 of 0', `L2: ${'9'.repeat(200)} of 3`])(
+    'is not guessed at: %s',
+    (text) => {
+      expect(readMeasured(text)).toMatchObject({ kind: 'bad', finding: { code: 'measured-not-readable' } });
+    },
+  );
+});
+
+describe('a correction of a job', () => {
+  it('prints the registers, and the same as data', () => {
+    const answer = corrected(die, ['L2: 23.994 of 24 at 20', 'L3: 19.996 of 20 at 20']);
+    expect(correctText(answer)).toMatch(/set every register down by 2\.5 µm, D3 to 0\.\d{4} mm/);
+    const data = JSON.parse(JSON.stringify(correctJson(answer))) as {
+      registers: { before: number; after: { value: number } }[];
+      safe: boolean;
+    };
+    expect(data.safe).toBe(true);
+    for (const r of data.registers) expect(r.before - r.after.value).toBeCloseTo(0.0025, 9);
+  });
+
+  it('tells the registers of an inch program in inch, as they are typed into the control', () => {
+    const millimetres = correctText(corrected(die, ['L2: 23.994 of 24 at 20']));
+    const inches = correctText(corrected({ ...die, dialect: { ...die.dialect, units: 'inch' } }, ['L2: 23.994 of 24 at 20']));
+    const [mm, inch] = [/D3 to (0\.\d{4}) mm/.exec(millimetres)?.[1], /D3 to (0\.\d{5}) inch/.exec(inches)?.[1]];
+    expect(Math.abs(Number(inch) * 25.4 - Number(mm))).toBeLessThan(0.0002);
+    expect(inches).toMatch(/was inch +becomes inch/);
+    expect(corrected(die, [], 0.001).unit.name).toBe('mm');
+  });
+
+  it('leads to a program that is proven with the corrected registers, where they cannot be set in the old one', () => {
+    const answer = corrected(die, ['L2: 24.006 of 24 at 20']);
+    expect(answer.correction?.safe).toBe(false);
+    expect(correctText(answer)).toContain('"passes":[{"offset":');
+    const shop = { ...die.shop, passTables: [answer.passTable!] };
+    const again = runJob({ ...die, shop, job: { ...die.job, wire: answer.passTable!.wire } }).answer;
+    expect(again).toMatchObject({ kind: 'answered', facts: { answer: 'yes' } });
+    if (again.kind !== 'answered') return;
+    const [before, after] = [answer.registers, again.facts.program!.registers];
+    for (const [number, value] of before) expect(after.get(number)! - value).toBeCloseTo(0.003, 3);
+  });
+
+  it('tells the reverse: what a change of the registers does', () => {
+    const text = correctText(corrected(die, [], -0.003)).replaceAll('\n', ' ');
+    expect(text).toMatch(/an opening gets 6\.0 µm wider and a part 6\.0 µm smaller/);
+    expect(correctText(corrected(die, ['L2: 24 of 24'], 0.002))).toContain('L2 would be 23.9960 mm at 20 °C');
+  });
+
+  it('knows a contour that is not cut, and a job without a program', () => {
+    expect(correctJob(die, { measured: ['L1: 3 of 3'] })).toMatchObject({
+      kind: 'bad input',
+      findings: [{ code: 'measured-loop-unknown' }],
+    });
+    expect(correctJob({ ...die, job: { ...die.job, finish: 0.001 } }, { measured: ['L2: 3 of 3'] })).toMatchObject({ kind: 'cannot' });
+  });
+});
+
+describe('the error budget and other processes of a job', () => {
+  it('are in the answer with figures that can be asked why', () => {
+    const { answer } = runJob({ ...die, job: { ...die.job, sizes: [{ name: 'bore', length: 20, tolerance: 0.01, sides: 2 }] } });
+    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    for (const key of ['budget.total', 'budget.thermal', 'budget.barrel', 'budget.size.1.total', 'other.laser.perpendicularity'])
+      expect(answer.figures.has(key), key).toBe(true);
+    expect(answer.facts.otherWays?.kind).toBe('only the wire');
+    const coarse = runJob({ ...die, job: { ...die.job, height: 6, tolerance: 0.5, finish: 16 } }).answer;
+    expect(coarse).toMatchObject({ kind: 'answered', facts: { otherWays: { kind: 'not for the wire' } } });
+  });
+});

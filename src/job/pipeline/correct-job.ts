@@ -1,0 +1,134 @@
+/** What was measured on a job, turned into new offset registers; and the reverse, what a change of the registers does to sizes. */
+
+import { type Correction, correctionOf } from '../../accuracy/correction.ts';
+import { sizeAfter } from '../../accuracy/registers.ts';
+import type { PassTable } from '../../physics/cut/pass-table.ts';
+import type { Material } from '../../physics/material/material.ts';
+import type { Kept, Plan } from '../../plan/plan.ts';
+import type { Finding } from '../../text/finding.ts';
+import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/print/phrases.ts';
+import { find } from '../findings.ts';
+import { materialOf } from '../job-material.ts';
+import { inDrawingUnits } from '../places-in-drawing.ts';
+import { type MeasuredText, readMeasured } from '../request/read-measured.ts';
+import { wishOf } from '../request/request.ts';
+import { unusable } from '../request/unusable.ts';
+import { drawingOf, type JobRun, makeProgram } from './pipeline.ts';
+
+export interface CorrectQuestion {
+  /** As typed: 'L2: 24.006 of 24 at 22'. */
+  readonly measured: readonly string[];
+  /** mm by which all registers would change. */
+  readonly change?: number;
+}
+
+export type CorrectAnswer =
+  | {
+      readonly kind: 'corrected';
+      /** None when nothing was measured. */
+      readonly correction?: Correction;
+      /** What would come of the change asked about; sizes at 20 °C of what was measured, mm. */
+      readonly changed?: { readonly change: number; readonly sizes: readonly { readonly loop: string; readonly size: number }[] };
+      /** Registers as the program was written for, mm by number. */
+      readonly registers: ReadonlyMap<number, number>;
+      /** Not where the dialect writes the wire's centre out: then the program must be written anew. */
+      readonly inControl: boolean;
+      /** In which the program counts: registers are told as they are typed into the control. */
+      readonly unit: ControlUnit;
+      /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured or no gap is left. */
+      readonly passTable?: PassTable;
+    }
+  | { readonly kind: 'cannot'; readonly sentence: string }
+  | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
+
+/** The proof is not asked: the program it is about has been cut already. */
+export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAnswer => {
+  const run = atReference(asked);
+  const read = question.measured.map(readMeasured);
+  const unreadable = read.flatMap((r) => (r.kind === 'bad' ? [r.finding] : []));
+  if (unreadable.length > 0) return { kind: 'bad input', findings: unreadable };
+  const drawing = drawingOf(run);
+  const faults = unusable(run, drawing);
+  const found = materialOf(run.job.material, run.shop);
+  if (faults.length > 0 || found.kind === 'unknown') return { kind: 'bad input', findings: faults };
+  if (found.kind === 'non-conductor') return cannot([found.finding]);
+  const wish = wishOf(drawing, run, found.material);
+  if (wish.kind === 'nothing') return cannot(wish.findings);
+  const made = makeProgram(run, wish.wish);
+  if (made.kind === 'refused') return cannot([...made.plan.findings, ...made.findings]);
+  const measured = read.flatMap((r) => (r.kind === 'measured' ? [r.measured] : []));
+  const unknown = measured.filter((m) => keptOf(made.plan, m.loop) === undefined).map((m) => unknownLoop(m, made.plan));
+  if (unknown.length > 0) return { kind: 'bad input', findings: unknown };
+  const { registers } = made.written;
+  const correction = measuredCorrection(run, made.plan, registers, found.material, measured);
+  return {
+    kind: 'corrected',
+    ...(correction === undefined ? {} : { correction, ...passTableOf(run, made.plan, correction) }),
+    ...(question.change === undefined ? {} : { changed: changedBy(question.change, correction) }),
+    registers,
+    inControl: run.dialect.compensation === 'control',
+    unit: run.dialect.units === 'inch' ? INCHES : MILLIMETRES,
+  };
+};
+
+/** What was measured is brought to 20 °C and held against the drawing, so the plan is that of the drawing; registers know no scale. */
+const atReference = (run: JobRun): JobRun => {
+  const { temperature } = run.job;
+  return temperature === undefined ? run : { ...run, job: { ...run.job, temperature: { ...temperature, scale: false } } };
+};
+
+const changedBy = (change: number, correction: Correction | undefined) => ({
+  change,
+  sizes: (correction?.sizes ?? []).map(({ deviation }) => ({ loop: deviation.measured.loop, size: sizeAfter(deviation, change) })),
+});
+
+const measuredCorrection = (
+  run: JobRun,
+  plan: Plan,
+  registers: ReadonlyMap<number, number>,
+  { expansion }: Material,
+  measured: readonly MeasuredText[],
+): Correction | undefined => {
+  if (measured.length === 0) return undefined;
+  const sizes = measured.map((m) => ({ ...m, kept: keptOf(plan, m.loop) as Kept }));
+  const correction = correctionOf({ plan, registers, measured: sizes, expansion, tolerance: run.job.tolerance });
+  return { ...correction, findings: inDrawingUnits(correction.findings, drawingOf(run).units) };
+};
+
+/** A hundredth of a micrometre is finer than any control takes. */
+const rounded = (value: number): number => Number(value.toFixed(5));
+
+/** No program helps against registers that leave the wire no gap: then there is no table. */
+const passTableOf = ({ job }: JobRun, plan: Plan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
+  if (findings.some((f) => f.code === 'register-below-gap')) return {};
+  const passes = plan.passes.map((pass, i) => {
+    const offset = rounded(registers[i]!.after.value);
+    const gap = rounded(offset - pass.stock.value - plan.wire.diameter / 2);
+    return { offset, feed: rounded(pass.feed.value), ra: rounded(pass.ra.value), gap };
+  });
+  const { height } = plan;
+  return {
+    passTable: { wire: plan.wire.id, material: job.material, height: { low: height, high: height }, flush: job.flush, spread: 0.1, passes },
+  };
+};
+
+const keptOf = (plan: Plan, loop: string): Kept | undefined => plan.contours.find((c) => c.loop === loop)?.kept;
+
+const cannot = (findings: readonly Finding[]): CorrectAnswer => ({
+  kind: 'cannot',
+  sentence: `There is no program to correct. ${findings.find((f) => f.severity === 'refusal')?.sentence ?? 'The job cannot be cut as asked.'}`,
+});
+
+const NAMED = 12;
+
+const unknownLoop = ({ loop }: MeasuredText, plan: Plan): Finding => {
+  const names = plan.contours.slice(0, NAMED).map((c) => c.loop);
+  const more = plan.contours.length - names.length;
+  return find(
+    'measured-loop-unknown',
+    `No contour ${loop} is cut in this job; there are ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
+    {
+      place: { kind: 'field', path: 'measured' },
+    },
+  );
+};

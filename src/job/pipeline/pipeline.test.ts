@@ -1,0 +1,139 @@
+/** A job run from its inputs: what the shop enters is used, what nobody said is told, and every figure can be found by its key. */
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../../cli/inputs.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import { houseShop } from '../house-shop.ts';
+import { type JobRun, runJob } from './pipeline.ts';
+
+const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+
+const factsOf = (run: JobRun): JobFacts => {
+  const { answer } = runJob(run);
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+
+describe('a job', () => {
+  it('takes the pass table of the shop before the model, and the model where the table does not reach', () => {
+    const table = {
+      wire: 'brass-0.25',
+      material: 'd2',
+      height: { low: 20, high: 40 },
+      flush: 'sealed' as const,
+      spread: 0.1,
+      passes: [
+        { offset: 0.19, feed: 6, ra: 2.6 },
+        { offset: 0.147, feed: 9, ra: 1.2 },
+        { offset: 0.135, feed: 9, ra: 0.7 },
+      ],
+    };
+    const shop = { ...die.shop, passTables: [table] };
+    const withTable = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25' } });
+    expect(withTable.answer).toBe('yes');
+    expect(withTable.plan?.passes.map((p) => p.feed.value)).toEqual([6, 9, 9]);
+    expect(withTable.plan?.passes.at(-1)?.offset.basis).toBe('shop');
+    const tooFine = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25', finish: 0.4 } });
+    expect(tooFine.plan?.passes.map((p) => p.feed.value)).not.toEqual([6, 9, 9]);
+  });
+
+  it('knows the materials of the shop and refuses one that does not conduct', () => {
+    const own = {
+      id: 'own-steel',
+      name: 'own steel',
+      family: 'tool steel' as const,
+      density: 7.8,
+      expansion: 11,
+      solidus: 1400,
+      conductivity: 25,
+      heat: 460,
+      fusion: 270,
+      resistivity: 0.5,
+      fineness: 1,
+      cautions: [],
+    };
+    const shop = { ...die.shop, materials: [own, { ...own, id: 'resin', name: 'resin', resistivity: 1e16 }] };
+    expect(factsOf({ ...die, shop, job: { ...die.job, material: 'own-steel' } }).material.name).toBe('own steel');
+    expect(runJob({ ...die, shop, job: { ...die.job, material: 'resin' } }).answer).toMatchObject({ kind: 'cannot' });
+  });
+
+  it('tells what nobody said and nothing that somebody did', () => {
+    expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).assumed).toEqual([]);
+    const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
+    for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
+      expect(bare.assumed.join(' ')).toContain(word);
+  });
+
+  it('promises no more than the budget of errors leaves', () => {
+    const facts = factsOf(die);
+    const expected = Math.ceil(facts.budgets!.profile.total.value) / 1000;
+    expect(facts.sentence).toContain(`holds ±${expected} mm`);
+    const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
+    expect(tight.answer).toBe('yes');
+    expect(tight.sentence).toMatch(/^Yes, but the tolerance is in doubt\. .* within ±0\.0\d+ mm, where ±0\.008 mm is asked/);
+  });
+
+  it('keeps every figure under its key, with leaves', () => {
+    const { answer } = runJob(die);
+    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    for (const key of ['pass.1.feed', 'hours.total', 'price.1.each', 'wire.mass', 'shop.machine', 'model.rate.scale'])
+      expect(answer.figures.has(key), key).toBe(true);
+    for (const [key, figure] of answer.figures) expect(Number.isFinite(figure.value), key).toBe(true);
+  });
+
+  it('gives the same answer twice, to the byte of its program', () => {
+    expect(factsOf(die).program?.text).toBe(factsOf(die).program?.text);
+  });
+
+  it('points at the drawing in its own unit', () => {
+    const text = new TextDecoder().decode(die.drawing);
+    const inch = new TextEncoder().encode(text.replace(/(\$INSUNITS\s+70\s+)4/, (_, before: string) => `${before}1`));
+    const run: JobRun = {
+      ...die,
+      drawing: inch,
+      shop: { ...die.shop, machines: [{ ...die.shop.machines[0]!, travel: { x: 9000, y: 9000 } }] },
+    };
+    const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
+    expect(place).toMatchObject({ x: 90, y: 60 });
+    const { findings, proof } = factsOf(run);
+    const rounded = findings.find((f) => f.code === 'corner-rounded');
+    expect(rounded?.place).toMatchObject({ x: 31, y: 49 });
+    expect(rounded?.sentence).toContain('at (31, 49)');
+    expect(proof?.findings.find((f) => f.place?.kind === 'spot')?.place).toMatchObject({ y: 49 });
+  });
+
+  it('sees a ring come loose round an island that was cut out before', () => {
+    const circle = (radius: number): readonly (string | number)[] => [0, 'CIRCLE', 8, 0, 10, 25, 20, 25, 40, radius];
+    const edge = [0, 'LWPOLYLINE', 8, 0, 90, 4, 70, 1, 10, 0, 20, 0, 10, 200, 20, 0, 10, 200, 20, 150, 10, 0, 20, 150];
+    const groups = [
+      0,
+      'SECTION',
+      2,
+      'HEADER',
+      9,
+      '$INSUNITS',
+      70,
+      4,
+      0,
+      'ENDSEC',
+      0,
+      'SECTION',
+      2,
+      'ENTITIES',
+      ...edge,
+      ...circle(15.466),
+      ...circle(1.9),
+      0,
+      'ENDSEC',
+      0,
+      'EOF',
+      '',
+    ];
+    const job = { ...die.job, outline: 'cut' as const, height: 25, finish: 1.6, tolerance: 0.02, insideCorner: 0.3 };
+    const facts = factsOf({ ...die, job, drawing: new TextEncoder().encode(groups.join('\n')) });
+    const ring = facts.proof?.loose.find((l) => l.role === 'slug');
+    expect(facts.answer).toBe('yes');
+    // pi (15.466² - 2.35²) mm² of the ring at 25 mm and 7.7 g/cm³ are 0.141 kg; the two kerfs take some of it.
+    expect(ring?.mass).toBeGreaterThan(0.128);
+    expect(ring?.mass).toBeLessThan(0.141);
+  });
+});

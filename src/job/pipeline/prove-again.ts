@@ -1,0 +1,86 @@
+/** Proves a program against a drawing and a set-up file: neither the planner nor the writer is asked. */
+import type { Drawing } from '../../drawing/drawing.ts';
+import { readDrawing } from '../../drawing/read/read-drawing.ts';
+import { parseDialect } from '../../nc/dialect/parse.ts';
+import type { WantedLine } from '../../plan/open-line.ts';
+import type { Proof, ProofQuestion } from '../../proof/proof.ts';
+import { proveProgram } from '../../proof/prove/prove.ts';
+import type { Finding } from '../../text/finding.ts';
+import { proofQuestion, rectangleOf, type SetupFile } from '../files/setup-file.ts';
+import { find } from '../findings.ts';
+import { toldOnce } from '../listed-once.ts';
+import { inDrawingUnits } from '../places-in-drawing.ts';
+import { easeLoops } from '../request/rounded-corners.ts';
+
+export type ProvenAgain =
+  | { readonly kind: 'judged'; readonly proof: Proof; readonly question: ProofQuestion; readonly drawing: Drawing }
+  | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
+
+export interface ProveRun {
+  readonly program: string;
+  readonly drawing: Uint8Array;
+  readonly drawingName: string;
+  readonly units?: string;
+  readonly setup: SetupFile;
+}
+
+export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup }: ProveRun): ProvenAgain => {
+  const dialect = parseDialect(setup.dialect);
+  if (dialect.kind === 'bad') return { kind: 'bad input', findings: dialect.findings };
+  const drawing = readDrawing(bytes, drawingName, readAs(setup, units));
+  if (drawing.state === 'refused') return { kind: 'bad input', findings: drawing.findings };
+  const { lines, missing: noLines } = linesOf(drawing, setup);
+  const missing = [
+    ...[...Object.keys(setup.kept), ...(setup.blockLoop === undefined ? [] : [setup.blockLoop])].filter(
+      (id) => !drawing.loops.some((l) => l.id === id),
+    ),
+    ...noLines,
+  ];
+  if (missing.length > 0) return { kind: 'bad input', findings: missing.map((id) => noSuchLoop(id)) };
+  const kept = new Map(Object.entries(setup.kept));
+  const eased = easeLoops(
+    drawing.loops.filter((l) => kept.has(l.id)).map((l) => ({ id: l.id, contour: l.contour, depth: l.depth })),
+    kept,
+    setup.ease,
+  );
+  if (eased.kind === 'failed') return { kind: 'bad input', findings: eased.findings };
+  const wanted = eased.loops.map((l) => ({ loop: l.id, contour: l.contour, kept: kept.get(l.id) as 'die' | 'punch' }));
+  const block =
+    drawing.loops.find((l) => l.id === setup.blockLoop)?.contour ??
+    (setup.block === undefined ? undefined : rectangleOf(setup.block.low, setup.block.high));
+  if (block === undefined)
+    return {
+      kind: 'bad input',
+      findings: [
+        find('file-not-valid', 'The set-up file names neither a block nor the loop that is its edge.', {
+          place: { kind: 'field', path: 'block' },
+        }),
+      ],
+    };
+  const question = proofQuestion(program, setup, wanted, block, lines);
+  const proof = proveProgram(question);
+  return { kind: 'judged', proof: { ...proof, findings: toldOnce(inDrawingUnits(proof.findings, drawing.units)) }, question, drawing };
+};
+
+/** As it was read when the program was made, unless the user says another unit now. */
+const readAs = (setup: SetupFile, units: string | undefined = setup.units): Parameters<typeof readDrawing>[2] => ({
+  ...(units === undefined ? {} : { units }),
+  ...(setup.join === undefined ? {} : { join: setup.join }),
+});
+
+const linesOf = (
+  drawing: Drawing,
+  { open = {} }: SetupFile,
+): { readonly lines: readonly WantedLine[]; readonly missing: readonly string[] } => {
+  const asked = Object.entries(open).map(([id, kept]) => ({ id, kept, path: drawing.openChains.find((c) => c.id === id)?.path }));
+  return {
+    lines: asked.flatMap(({ id, kept, path }) => (path === undefined ? [] : [{ id, kept, path }])),
+    missing: asked.filter((a) => a.path === undefined).map((a) => a.id),
+  };
+};
+
+const noSuchLoop = (id: string): Finding =>
+  find('file-not-valid', `The set-up file speaks of ${id}, which the drawing does not have.`, {
+    place: { kind: 'field', path: `kept.${id}` },
+    remedy: 'Prove the program against the drawing it was made for.',
+  });

@@ -1,0 +1,52 @@
+/** The set-up file of a program that has just been written. */
+import type { Point } from '../../geometry/segment.ts';
+import { scaling, transformPoint } from '../../geometry/transform.ts';
+import type { Material } from '../../physics/material/material.ts';
+import type { Plan } from '../../plan/plan.ts';
+import { slitOf } from '../../plan/start/block-edge.ts';
+import { cornersOf, recordOf, type SetupFile } from '../files/setup-file.ts';
+import type { Wish } from '../request/request.ts';
+import { asDrawn, type Scaled } from '../request/scale.ts';
+import type { JobRun, Written } from './pipeline.ts';
+
+export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material, written: Written): SetupFile => ({
+  wireDiameter: plan.wire.diameter,
+  registers: recordOf(written.registers),
+  gaps: recordOf(written.gaps),
+  ...(wish.blockLoop === undefined ? { block: cornersOf(asDrawn(plan.block, wish.scaled)) } : { blockLoop: wish.blockLoop.id }),
+  holes: holesOf(plan, wish.scaled),
+  kept: Object.fromEntries(wish.wanted.map((w) => [w.loop, w.kept])),
+  ...(wish.lines.length === 0 ? {} : { open: Object.fromEntries(wish.lines.map((l) => [l.id, l.kept])) }),
+  ...leadsOf(plan, wish.scaled),
+  ease: run.job.ease,
+  ...(wish.scaled === undefined ? {} : { scaled: scaledTold(wish.scaled) }),
+  ...(wish.datum === undefined ? {} : { datum: wish.datum }),
+  height: plan.height,
+  density: material.density.value,
+  tolerance: run.job.tolerance,
+  insideCorner: run.job.insideCorner,
+  ...(run.job.units === undefined ? {} : { units: run.job.units }),
+  join: run.job.join,
+  dialect: run.dialect,
+});
+
+/** Slits besides the lines themselves: of openings begun from the edge of the block, and of slits that begin away from their line. */
+const leadsOf = (plan: Plan, scaled: Scaled | undefined): Pick<SetupFile, 'leads'> => {
+  const leads = [...plan.contours.map(slitOf), ...(plan.openCuts ?? []).flatMap((o) => o.leads)].filter((l) => l !== undefined);
+  return leads.length === 0 ? {} : { leads: leads.map(({ from, to }) => ({ from: drawnAt(from, scaled), to: drawnAt(to, scaled) })) };
+};
+
+/** Each hole once, also where two contours share it; a start from the block's edge needs none. */
+const holesOf = (plan: Plan, scaled: Scaled | undefined): SetupFile['holes'] => {
+  const holes = new Map<string, SetupFile['holes'][number]>();
+  const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
+  for (const { at, diameter } of [...plan.contours.map((c) => c.hole).filter((h) => h.origin !== 'block edge'), ...ends])
+    holes.set(`${at.x} ${at.y}`, { at: drawnAt(at, scaled), diameter });
+  return [...holes.values()];
+};
+
+/** Places of the plan are those of the warm block; the file tells them as they are drawn and drilled, at 20 °C. */
+const drawnAt = ({ x, y }: Point, scaled: Scaled | undefined): { x: number; y: number } =>
+  scaled === undefined ? { x, y } : transformPoint(scaling(1 / scaled.factor, scaled.about), { x, y });
+
+const scaledTold = ({ factor, expansion, temperature }: Scaled) => ({ factor, expansion, temperature });

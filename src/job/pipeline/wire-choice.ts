@@ -1,0 +1,223 @@
+/** The wire chosen by the whole job: each is carried through program and hours to its price, unless a lower bound already lies above the best. */
+import type { WireOutcome, WireRow, WireTable } from '../../documents/part/wire-lines.ts';
+import { ratesOn } from '../../estimate/rates.ts';
+import type { ReadProgram } from '../../nc/read/program.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
+import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
+import { shapesIn } from '../../plan/cut/plan-cut.ts';
+import type { Shape } from '../../plan/same-shape.ts';
+import { conditionsOf, wireTried } from '../../plan/wire/choose-wire.ts';
+import { accuracyFigure } from '../../plan/wire/deviation-of-passes.ts';
+import { passCount } from '../../plan/wire/passes-for.ts';
+import type { Proof } from '../../proof/proof.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import { noMemory } from '../memory.ts';
+import type { Wish } from '../request/request.ts';
+import type { JobRun } from './pipeline.ts';
+import { estimateOf, type Made, madeOf, programKey, programOf, readBack } from './stages.ts';
+import { leastOf } from './wire-least.ts';
+import { dropOutOf } from './wire-reason.ts';
+import { wireTableOf } from './wire-table.ts';
+
+export interface ChosenProgram {
+  readonly made: Made;
+  /** Where it was read back already. */
+  readonly program?: ReadProgram;
+  /** Only where the table was asked for and rates hold on the day. */
+  readonly wires?: WireTable;
+  readonly findings: readonly Finding[];
+}
+
+/** Plan and program of a wish; where no wire is named, with the one in stock that makes the whole job cheapest. */
+export const makeProgram = (run: JobRun, wish: Wish): Made => chosenProgram(run, wish, 'program').made;
+
+/** Jobs of more contours than this work out only the wires that could be the cheapest; the others are told by their lower bound. */
+const ALL_WORKED_OUT = 60;
+
+/**
+ * Of wires that cost the same the one with fewer passes is taken, then the thicker, then the first of the shop file. With
+ * `table` every wire of the shop gets a row, whether in stock or not; with `program` only what the choice needs is made.
+ */
+export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'): ChosenProgram => {
+  const named = wish.question.wire !== undefined;
+  const onDay = ratesOn(run.shop.rates, run.day);
+  if (onDay.kind !== 'rates' || (named && want === 'program')) return { made: programOf(run, wish), findings: [] };
+  const memory = run.memory ?? noMemory;
+  const freed = withoutOffsets(wish);
+  if (want === 'program') {
+    let made: Made | undefined;
+    const settled = memory.recall('settled wire', `${run.day} ${programKey(run, freed)}`, () => {
+      const trial = tryWires(run, freed, 'in stock');
+      made = freed === wish ? trial.made : undefined;
+      return trial.chosen;
+    });
+    const fresh = made;
+    if (settled === undefined) return { made: programOf(run, wish), findings: [] };
+    const own = withWire(wish, settled);
+    return { made: fresh === undefined ? programOf(run, own) : programOf(run, own, () => fresh), findings: [] };
+  }
+  const trial = tryWires(run, freed, 'all');
+  const chosen = named ? wish.question.wire : trial.chosen;
+  const own =
+    named || trial.made === undefined
+      ? { made: programOf(run, wish) }
+      : freed === wish
+        ? { made: trial.made, program: trial.program }
+        : { made: programOf(run, withWire(wish, trial.chosen as string)) };
+  const { made, program } = { program: undefined, ...own };
+  const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
+  const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
+  return { made, ...(program === undefined ? {} : { program }), wires, findings: [find('wire-by-whole-job', wires.sentence)] };
+};
+
+const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wish.question, settled: id } });
+
+/** Registers set by hand were meant for the wire that is chosen without them: they choose no other one by fitting it better. */
+const withoutOffsets = (wish: Wish): Wish => {
+  const { offsets, ...question } = wish.question;
+  const passes = passCount(wish.question);
+  return offsets === undefined ? wish : { ...wish, question: { ...question, ...(passes === undefined ? {} : { passes }) } };
+};
+
+interface Trial {
+  readonly rows: readonly WireRow[];
+  /** The cheapest in stock, and its program. */
+  readonly chosen?: string;
+  readonly made?: Made;
+  /** As read back. */
+  readonly program?: ReadProgram;
+}
+
+/** A wire that fits every contour, with what the job costs at least with it. */
+interface Fitting {
+  readonly wire: Wire;
+  readonly least: WireOutcome;
+  /** 1 where the passes reach what is asked; above it where as many as the user wants fall short. */
+  readonly short: number;
+}
+
+type Judged = { readonly kind: 'fits'; readonly fitting: Fitting } | { readonly kind: 'row'; readonly row: WireRow };
+
+interface Asked {
+  readonly run: JobRun;
+  /** With no wire named. */
+  readonly wish: Wish;
+  readonly shapes: readonly Shape[];
+}
+
+const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => {
+  const { wire: named, ...free } = wish.question;
+  const asked: Asked = { run, wish: { ...wish, question: free }, shapes: shapesIn(free) };
+  const wires = free.wires.filter((w) => which === 'all' || w.inStock);
+  const judged = wires.map((wire, i) => {
+    run.progress?.(`trying ${wire.name} wire`, 0.15 + (0.1 * i) / wires.length);
+    return judgedWire(wire, asked);
+  });
+  const all = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
+  const nearest = Math.min(...all.filter((f) => f.wire.inStock).map((f) => f.short));
+  const fitting = all.filter((f) => f.short <= nearest);
+  const everything = which === 'all' && wish.wanted.length + wish.lines.length <= ALL_WORKED_OUT;
+  const rows = [...judged.flatMap((j) => (j.kind === 'row' ? [j.row] : [])), ...all.filter((f) => f.short > nearest).map(shortRow)];
+  let best: (Standing & Pick<Trial, 'made' | 'program'>) | undefined;
+  fitting.forEach((fits, i) => {
+    const { wire } = fits;
+    run.progress?.(`the whole job with ${wire.name} wire`, 0.25 + (0.15 * i) / fitting.length);
+    const bounded = everything || wire.id === named || best === undefined ? undefined : beyond(fits, best.row.outcome.each, asked);
+    const one = bounded === undefined ? workedOut(wire, run, asked.wish) : { row: bounded };
+    rows.push(one.row);
+    const { row } = one;
+    if (row.kind === 'worked out' && wire.inStock && (best === undefined || isBetter({ row, wire }, best))) best = { ...one, row, wire };
+  });
+  return best === undefined ? { rows } : { ...best, rows, chosen: best.wire.id };
+};
+
+const shortRow = ({ wire, least }: Fitting): WireRow => ({
+  id: wire.id,
+  name: wire.name,
+  inStock: wire.inStock,
+  ...dropOutOf([], `with ${least.passes === 1 ? '1 pass' : `${least.passes} passes`} it falls further short of what is asked`),
+});
+
+/** The row of a wire that cannot become the best, by the quick bound or else by the close one. */
+const beyond = ({ wire, least }: Fitting, best: number, { run, wish, shapes }: Asked): WireRow | undefined => {
+  const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
+  const { question } = wish;
+  // Bounds leave the metal out, which the best has in it: a bound above the best is above it all the more.
+  if (least.each > best) return { ...said, kind: 'at least', outcome: least };
+  const laid = laidBound(wireTried(wire, question, shapes), shapes, question);
+  if (laid.kind === 'refused') return { ...said, ...dropOutOf(laid.findings) };
+  const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: wish.wanted.length }) };
+  return closer.each > best ? { ...said, kind: 'at least', outcome: closer } : undefined;
+};
+
+type WorkedOut = Extract<WireRow, { kind: 'worked out' }>;
+type Standing = { readonly row: WorkedOut; readonly wire: Wire };
+
+/** Prices that differ by less than a hundred-millionth are the same. */
+const SAME = 1e-8;
+
+const isBetter = (one: Standing, other: Standing): boolean => {
+  const [a, b] = [one.row.outcome, other.row.outcome];
+  if (Math.abs(a.each - b.each) > SAME * b.each) return a.each < b.each;
+  return a.passes === b.passes ? one.wire.diameter > other.wire.diameter : a.passes < b.passes;
+};
+
+const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
+  const { question } = wish;
+  const tried = wireTried(wire, question, shapes);
+  if (tried.fault !== undefined) {
+    const row: WireRow = { id: wire.id, name: wire.name, inStock: wire.inStock, ...dropOutOf(tried.findings, tried.fault) };
+    return { kind: 'row', row };
+  }
+  const last = tried.rows.at(-1)!;
+  const surface = {
+    accuracy: accuracyFigure(conditionsOf(wire, question), last),
+    finish: last.ra,
+    form: last.formError,
+    rough: tried.rows[0]!.feed.value,
+  };
+  const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: wish.wanted.length });
+  return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface }, short: tried.short ?? 1 } };
+};
+
+/** Plan, program, hours and price; of a wire that is not taken nothing else is kept. */
+const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram } => {
+  const made = madeOf(run, withWire(wish, wire.id));
+  const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
+  if (made.kind === 'refused') return { made, row: { ...said, ...dropOutOf([...made.plan.findings, ...made.findings]) } };
+  const program = readBack(run, made.written, wish.datum);
+  const estimated = estimateOf(run, made.plan, program);
+  if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
+  const { plan } = made;
+  const { total, unattended, each } = estimated.estimate;
+  const price: Figure = { ...each, key: `wire.${wire.id}.each`, name: `price each with ${wire.name} wire` };
+  const outcome: WireOutcome = {
+    passes: plan.passes.length,
+    minutes: total.value,
+    each: each.value,
+    accuracy: plan.accuracy,
+    finish: plan.finish,
+    form: plan.passes.at(-1)!.formError,
+    rough: plan.passes[0]!.feed.value,
+  };
+  return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
+};
+
+/** The wire that was taken is never exchanged behind the user's back: where its program fails the proof, the next one is named. */
+export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable | undefined): readonly Finding[] => {
+  const next = wires?.rows.find((r) => r.id === wires.runnerUp);
+  if (verdict === 'proven' || wires === undefined || wires.named || next === undefined) return [];
+  const taken = wires.rows.find((r) => r.id === wires.chosen);
+  return [
+    find(
+      'wire-not-proven',
+      `${taken?.name ?? 'The'} wire is the cheapest, but its program was not proven; no other wire was taken instead.`,
+      {
+        place: { kind: 'field', path: 'wire' },
+        remedy: `The next cheapest is ${next.name}: ask for wire ${next.id} to see whether its program is.`,
+      },
+    ),
+  ];
+};

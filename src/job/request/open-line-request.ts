@@ -1,0 +1,40 @@
+/** The open lines of a drawing that a job wants cut. */
+import type { Drawing } from '../../drawing/drawing.ts';
+import type { WantedLine } from '../../plan/open-line.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import type { Job } from '../job.ts';
+
+export interface OpenWish {
+  readonly lines: readonly WantedLine[];
+  readonly findings: readonly Finding[];
+}
+
+/** Hidden lines are cut when the job names them; a name that no line has is said. */
+export const openWish = (drawing: Drawing, { open }: Pick<Job, 'open'>): OpenWish => {
+  const known = new Map(drawing.openChains.map((c) => [c.id, c]));
+  const asked = Object.entries(open);
+  const lines = asked.flatMap(([id, kept]): WantedLine[] => {
+    const chain = known.get(id);
+    return chain === undefined || kept === 'leave' ? [] : [{ id, path: chain.path, kept }];
+  });
+  const findings = asked.filter(([id]) => !known.has(id)).map(([id]) => unknown(id, [...known.keys()]));
+  return { lines, findings };
+};
+
+const unknown = (id: string, known: readonly string[]): Finding =>
+  find(
+    'open-of-unknown-line',
+    `The job says how to cut the open line ${id}; the drawing has ${known.length === 0 ? 'no open line' : known.join(', ')}.`,
+    {
+      place: { kind: 'field', path: `open.${id}` },
+    },
+  );
+
+/** What the drawing says of lines that do not close, and of a drawing that has only those, without what is cut as lines. */
+export const withoutCutLines = (findings: readonly Finding[], lines: readonly WantedLine[]): readonly Finding[] => {
+  if (lines.length === 0) return findings;
+  const cut = ({ sentence }: Finding): boolean =>
+    lines.some((l) => sentence.startsWith(`${l.id} on layer `) || sentence.startsWith(`${l.id} ends on `));
+  return findings.filter((f) => f.code !== 'no-loop' && ((f.code !== 'open-chain' && f.code !== 'chain-ends-on-loop') || !cut(f)));
+};

@@ -1,0 +1,181 @@
+/** What the job wants of the drawing: the loops to cut with their kept sides, and the question to the planner. */
+import type { Drawing, Loop } from '../../drawing/drawing.ts';
+import { ratesOn } from '../../estimate/rates.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import type { Point } from '../../geometry/segment.ts';
+import type { Material } from '../../physics/material/material.ts';
+import { sortLoops } from '../../plan/kept-side.ts';
+import type { WantedLine } from '../../plan/open-line.ts';
+import type { ByHand, PlanQuestion, WantedLoop } from '../../plan/question.ts';
+import type { Wanted } from '../../proof/proof.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import { cutHeight, type Job } from '../job.ts';
+import type { JobRun } from '../pipeline/pipeline.ts';
+import { openWish } from './open-line-request.ts';
+import { easeLoops } from './rounded-corners.ts';
+import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';
+import { isOpening } from './shape-drawing.ts';
+
+export interface Wish {
+  /** Loops that are cut, as the proof wants them. */
+  readonly wanted: readonly Wanted[];
+  /** Open lines that are cut. */
+  readonly lines: readonly WantedLine[];
+  /** Loop that is the edge of the block, where the drawing shows it. */
+  readonly blockLoop?: { readonly id: string; readonly contour: Contour };
+  /** Of the work piece as warm as it is cut, where the program is to be scaled for that. */
+  readonly question: PlanQuestion;
+  readonly scaled?: Scaled;
+  /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
+  readonly datum?: Point;
+  readonly findings: readonly Finding[];
+}
+
+export type Wished = { readonly kind: 'wish'; readonly wish: Wish } | { readonly kind: 'nothing'; readonly findings: readonly Finding[] };
+
+export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wished => {
+  const { job } = run;
+  const loops = drawing.loops.filter((l) => !l.hidden && (job.layers === undefined || job.layers.includes(l.layer))).map(asWanted);
+  const open = openWish(drawing, job);
+  if (loops.length + open.lines.length === 0)
+    return {
+      kind: 'nothing',
+      findings: [
+        ...open.findings,
+        find('no-closed-contour', 'The drawing has no closed contour that could be cut.', {
+          remedy: 'Ask for a drawing whose contours close, or choose other layers.',
+        }),
+      ],
+    };
+  const question = { ...questionOf(drawing, run, material, loops), ...(open.lines.length === 0 ? {} : { open: open.lines }) };
+  const sorted = sortLoops(question);
+  const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
+  if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
+  const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
+  const block = sorted.block[0];
+  const datum = datumOf(job, drawing.units.millimetres);
+  const scaled = scaledFor(job, material, datum);
+  const drawn = [...sorted.cut.map(({ loop }) => loop.contour), ...open.lines.map((l) => l.path)];
+  const lastDigit = question.resolution.unit * 10 ** -question.resolution.decimals;
+  return {
+    kind: 'wish',
+    wish: {
+      wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
+      lines: open.lines,
+      ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
+      question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
+      ...(scaled === undefined ? {} : { scaled }),
+      ...(datum === undefined ? {} : { datum }),
+      findings: [
+        ...open.findings,
+        ...eased.findings,
+        ...datumNote(datum),
+        ...scaleFindings(job, material, drawn, { lastDigit, ...(datum && { datum }) }),
+      ],
+    },
+  };
+};
+
+const asWanted = (loop: Loop): WantedLoop => ({
+  id: loop.id,
+  contour: loop.contour,
+  depth: loop.depth,
+  ...(loop.parent === undefined ? {} : { parent: loop.parent }),
+});
+
+const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: readonly WantedLoop[]): PlanQuestion => {
+  const { job, shop, dialect } = run;
+  const scale = drawing.units.millimetres;
+  return {
+    loops,
+    material,
+    holes: job.holes.map((h) => ({ at: { x: h.at.x * scale, y: h.at.y * scale }, diameter: h.diameter })),
+    marks: drawing.marks.map((m) => m.at),
+    ...(job.clamps.length === 0
+      ? {}
+      : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
+    outline: job.outline,
+    ...keptOf(drawing, run),
+    ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
+    ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
+    ...byHandOf(job, scale),
+    blockMargin: job.block.margin,
+    ...stockOf(job, scale),
+    wires: shop.wires,
+    passTables: shop.passTables,
+    ...(job.wire === undefined ? {} : { wire: job.wire }),
+    machine: shop.machines[0] as PlanQuestion['machine'],
+    height: cutHeight(job),
+    flush: job.flush,
+    finish: job.finish,
+    tolerance: job.tolerance,
+    insideCorner: job.insideCorner,
+    startHole: job.startHole,
+    run: job.run,
+    outsideCorners: dialect.outsideCorners,
+    ...(job.outsideCorners === 'control' ? {} : { sharpOutside: job.outsideCorners }),
+    ...ratesOf(run),
+    resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
+  };
+};
+
+/** A shape says itself which side of its contours is metal; the user overrules it. */
+const keptOf = (drawing: Drawing, { job, shape }: JobRun): Pick<PlanQuestion, 'kept' | 'keptByShape'> => {
+  if (shape === undefined) return { kept: job.kept };
+  const byShape = Object.fromEntries(drawing.loops.map((l) => [l.id, isOpening(l) ? 'die' : 'punch'] as const));
+  return { kept: { ...byShape, ...job.kept }, keptByShape: Object.keys(byShape).filter((id) => !Object.hasOwn(job.kept, id)) };
+};
+
+const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => {
+  if (stock?.width === undefined || stock.depth === undefined) return {};
+  const { width, depth, corner } = stock;
+  return { stock: { width, depth, ...(corner === undefined ? {} : { corner: scaled(corner, scale) }) } };
+};
+
+const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });
+
+/** Zero of the program, mm; none where it is the zero of the drawing anyway. */
+export const datumOf = ({ datum }: Job, scale: number): Point | undefined =>
+  datum === undefined || (datum.x === 0 && datum.y === 0) ? undefined : scaled(datum, scale);
+
+/** Told in mm like all places of the plan; the answer turns them into units of the drawing. */
+const datumNote = (datum: Point | undefined): readonly Finding[] =>
+  datum === undefined
+    ? []
+    : [
+        find(
+          'datum-set',
+          `The program counts from (${datum.x.toFixed(3)}, ${datum.y.toFixed(3)}) of the drawing, as set by hand: program, set-up sheet and hole table have their zero there.`,
+          { place: { kind: 'spot', x: datum.x, y: datum.y, reach: 2 } },
+        ),
+      ];
+
+/** Each key only where it says something, so that a job without them asks what it always asked. */
+const byHandOf = (
+  { byHand, order, passes, offsets }: Job,
+  scale: number,
+): Pick<PlanQuestion, 'byHand' | 'order' | 'passes' | 'offsets'> => {
+  const set = Object.entries(byHand).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
+    id,
+    {
+      ...(entry && { entry: scaled(entry, scale) }),
+      ...(hole && { hole: { at: scaled(hole, scale), ...(hole.diameter === undefined ? {} : { diameter: hole.diameter }) } }),
+      ...(tab === undefined ? {} : { tab }),
+    },
+  ]);
+  return {
+    ...(set.length === 0 ? {} : { byHand: Object.fromEntries(set) }),
+    ...(order.length === 0 ? {} : { order }),
+    ...(passes === undefined ? {} : { passes }),
+    ...(offsets === undefined || offsets.length === 0 ? {} : { offsets }),
+  };
+};
+
+/** What an hour of the machine and of a person costs on the day, and what a stop takes; where no rates hold yet, the estimate will say so. */
+const ratesOf = ({ shop, day }: JobRun): Pick<PlanQuestion, 'machineRate' | 'person'> => {
+  const found = ratesOn(shop.rates, day);
+  if (found.kind !== 'rates') return {};
+  const { machineHour, labourHour, minutes } = found.rates;
+  return { machineRate: machineHour, person: { stopMinutes: minutes.stop, hour: labourHour } };
+};

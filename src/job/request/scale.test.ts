@@ -1,0 +1,125 @@
+/** A program scaled for temperature: back at 20 °C it is the drawing, and a factor that is not right is not proven. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { jobRun } from '../../cli/inputs.ts';
+import { boundsOfChain } from '../../geometry/area.ts';
+import { contour } from '../../geometry/contour.ts';
+import { arc, point } from '../../geometry/segment.ts';
+import { scaling, transformChain } from '../../geometry/transform.ts';
+import type { Material } from '../../physics/material/material.ts';
+import { materials } from '../../physics/material/materials.ts';
+import { sortLoops } from '../../plan/kept-side.ts';
+import { drawingOf, type JobRun, makeProgram, type Ran, runJob } from '../pipeline/pipeline.ts';
+import { proveAgain } from '../pipeline/prove-again.ts';
+import { wishOf } from './request.ts';
+
+const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
+const at = (cutting: number, scale: boolean): JobRun => ({
+  ...die,
+  job: { ...die.job, temperature: { cutting, measuring: 20, swing: 0.2, scale } },
+});
+const material = (id: string): Material => materials.find((m) => m.id === id)!;
+const wished = (run: JobRun, of: Material) => {
+  const found = wishOf(drawingOf(run), run, of);
+  if (found.kind !== 'wish') throw new Error('the die plate has contours');
+  return found.wish;
+};
+const factsOf = ({ answer }: Ran) => {
+  if (answer.kind !== 'answered') throw new Error('the die plate is answered');
+  return answer.facts;
+};
+const codesOf = (ran: Ran): readonly string[] => factsOf(ran).findings.map((f) => f.code);
+const thermal = (ran: Ran): number => factsOf(ran).budgets!.profile.rows.find((r) => r.name.startsWith('growth: '))!.figure.value;
+
+const warm = runJob(at(30, true));
+const drawn = runJob(at(30, false));
+const plain = runJob(die);
+
+describe('a program scaled for temperature', () => {
+  it('is planned for contours that, cooled to 20 °C, are those of the drawing to a millionth of a micrometre', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 60, noNaN: true }), fc.constantFrom(...materials), (temperature, of) => {
+        const wish = wished(at(temperature, true), of);
+        const cooled = 1 / (1 + of.expansion.value * 1e-6 * (temperature - 20));
+        for (const { loop, contour: drawn } of wish.wanted) {
+          const asked = wish.question.loops.find((l) => l.id === loop)!.contour;
+          transformChain(scaling(cooled), asked).segments.forEach((s, i) => {
+            const wanted = drawn.segments[i]!;
+            const off = Math.hypot(s.from.x - wanted.from.x, s.from.y - wanted.from.y);
+            expect(off).toBeLessThan(1e-9);
+          });
+        }
+      }),
+      { seed: 30, numRuns: 25 },
+    );
+  });
+
+  it('programs contours that, cooled, reach as far as those of the unscaled program, with the same registers', () => {
+    const { factor } = warm.setup!.scaled!;
+    // Where a contour is begun may change, since equal spots are no longer equal to the last bit: how far it reaches may not.
+    const reached = (ran: Ran, by: number) => {
+      const all = factsOf(ran).plan!.contours.map((c) => boundsOfChain(c.courses.at(-1)!.programmed));
+      return all.flatMap(({ minX, minY, maxX, maxY }) => [minX / by, minY / by, maxX / by, maxY / by]);
+    };
+    const [hot, cold] = [reached(warm, factor), reached(plain, 1)];
+    expect(hot).toHaveLength(32);
+    expect(Math.max(...hot.map((place, i) => Math.abs(place - cold[i]!)))).toBeLessThan(1e-9);
+    expect(reached(warm, 1).some((place, i) => Math.abs(place - cold[i]!) > 0.005)).toBe(true);
+    expect(warm.setup!.registers).toEqual(plain.setup!.registers);
+  });
+
+  it('takes a drawn circle of 3 mm for a start hole also where it has grown', () => {
+    const circle = (diameter: number) => contour([arc(point(diameter, 0), point(diameter, 0), point(diameter / 2, 0), 2 * Math.PI)]);
+    const sorted = (diameter: number) => {
+      const loops = [{ id: 'L1', contour: circle(diameter), depth: 2 }];
+      return sortLoops({ loops, outline: 'cut', kept: {}, startHole: 2 }).drawnHoles.length;
+    };
+    expect([sorted(3), sorted(3 * 1.0005), sorted(3.02)]).toEqual([1, 1, 0]);
+  });
+
+  it('is the same to the last character at 20 °C, which is said', () => {
+    const made = (run: JobRun): string => {
+      const program = makeProgram(run, wished(run, material('d2')));
+      return program.kind === 'made' ? program.written.text : '';
+    };
+    expect(made(at(20, true)).length).toBeGreaterThan(1000);
+    expect(made(at(20, true))).toBe(made(at(20, false)));
+    expect(wished(at(20, true), material('d2')).findings.map((f) => f.code)).toEqual(['scale-below-resolution']);
+  });
+
+  it('states its factor, leaves the budget only the doubt about the expansion, and is asked for where heat is noticed', () => {
+    expect(factsOf(warm).proof?.verdict).toBe('proven');
+    expect(codesOf(warm)).toContain('program-scaled');
+    expect(factsOf(warm).program?.text).toContain('SCALED BY 1.000');
+    expect(codesOf(drawn)).toContain('thermal-growth-large');
+    expect(codesOf(plain)).not.toContain('thermal-growth-large');
+    expect(thermal(drawn)).toBeGreaterThan(1);
+    const { expansion } = material(die.job.material);
+    const doubt = (expansion.high - expansion.low) / 2 / expansion.value;
+    expect(thermal(warm)).toBeCloseTo(thermal(drawn) * doubt, 3);
+  });
+
+  const again = (ran: Ran, setup = ran.setup!) => {
+    const proven = proveAgain({ program: factsOf(ran).program!.text, drawing: die.drawing, drawingName: die.drawingName, setup });
+    if (proven.kind !== 'judged') throw new Error(JSON.stringify(proven.findings));
+    return proven.proof;
+  };
+  const worst = (ran: Ran, setup = ran.setup!): number =>
+    Math.max(...again(ran, setup).contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
+
+  it('is proven again from its set-up file, and nearer to the warm drawing than to the cold one', () => {
+    expect(again(warm).verdict).toBe('proven');
+    const { scaled: _, ...cold } = warm.setup!;
+    expect(worst(warm, cold as typeof warm.setup & object)).toBeGreaterThan(worst(warm) + 0.004);
+  });
+
+  it('is refused with a factor that is not that of its temperature, and where the program was scaled by another', () => {
+    const { factor, ...basis } = warm.setup!.scaled!;
+    const codes = (scaled: NonNullable<typeof warm.setup>['scaled']) => again(warm, { ...warm.setup!, scaled }).findings.map((f) => f.code);
+    expect(codes({ ...basis, factor: factor + 1e-7 })).toContain('scale-not-of-temperature');
+    expect(codes({ ...basis, factor: 2 - factor })).toContain('scale-not-of-temperature');
+    // Consistent in itself, but the program is not for that temperature: 90 °C would move the far corner by another 0.07 mm.
+    const hot = { expansion: basis.expansion, temperature: 90, factor: 1 + basis.expansion * 1e-6 * 70 };
+    expect(again(warm, { ...warm.setup!, scaled: hot }).verdict).toBe('not proven');
+  });
+});

@@ -1,0 +1,117 @@
+/** The program scaled for temperature: how much, which places of a job it moves, and what is said about it. */
+
+import { programScale } from '../../accuracy/program-scale.ts';
+import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import type { Chain } from '../../geometry/contour.ts';
+import type { Point } from '../../geometry/segment.ts';
+import { type Similarity, scaling, transformChain, transformPoint } from '../../geometry/transform.ts';
+import type { Material } from '../../physics/material/material.ts';
+import type { PlanQuestion } from '../../plan/question.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { SetupFile } from '../files/setup-file.ts';
+import { find } from '../findings.ts';
+import type { Job } from '../job.ts';
+
+/** By how much every place of the drawing is multiplied, and what that follows from: 1e-6/K and °C. */
+export interface Scaled {
+  readonly factor: number;
+  readonly expansion: number;
+  readonly temperature: number;
+  /** Place that stays where it is, mm: the datum, where it is not the zero of the drawing. */
+  readonly about?: Point;
+}
+
+/** As a set-up file tells it. */
+export const scaledIn = ({ scaled, datum }: Pick<SetupFile, 'scaled' | 'datum'>): Scaled | undefined =>
+  scaled === undefined ? undefined : { ...scaled, ...(datum === undefined ? {} : { about: datum }) };
+
+/** Factor 1, as at 20 °C, is no scale: the program is then the same to the last character. */
+export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: Material, about?: Point): Scaled | undefined => {
+  if (temperature?.scale !== true) return undefined;
+  const { value: expansion } = material.expansion;
+  const factor = programScale.compute({ expansion, temperature: temperature.cutting });
+  return factor === 1 ? undefined : { factor, expansion, temperature: temperature.cutting, ...(about === undefined ? {} : { about }) };
+};
+
+/**
+ * The question about the work piece as warm as it is cut: contours, lines, holes and marks grow about the datum. Offsets do not:
+ * half the wire and the spark gap belong to wire and water, and were measured in that water. Nor do clamps and stock, which are
+ * given to the millimetre, nor what the customer asks, which is judged at 20 °C.
+ */
+export const scaledQuestion = (question: PlanQuestion, scaled: Scaled | undefined): PlanQuestion => {
+  if (scaled === undefined) return question;
+  const grown = scaling(scaled.factor, scaled.about);
+  return {
+    ...question,
+    loops: question.loops.map((l) => ({ ...l, contour: transformChain(grown, l.contour) })),
+    ...(question.open === undefined ? {} : { open: question.open.map((l) => ({ ...l, path: transformChain(grown, l.path) })) }),
+    holes: question.holes.map((h) => ({ ...h, at: transformPoint(grown, h.at) })),
+    marks: question.marks.map((at) => transformPoint(grown, at)),
+    ...(question.byHand === undefined ? {} : { byHand: grownHands(question.byHand, grown) }),
+  };
+};
+
+const grownHands = (byHand: NonNullable<PlanQuestion['byHand']>, grown: Similarity): NonNullable<PlanQuestion['byHand']> =>
+  Object.fromEntries(
+    Object.entries(byHand).map(([id, { entry, hole, ...tab }]) => [
+      id,
+      {
+        ...(entry && { entry: transformPoint(grown, entry) }),
+        ...(hole && { hole: { ...hole, at: transformPoint(grown, hole.at) } }),
+        ...tab,
+      },
+    ]),
+  );
+
+/** Growth beyond this share of the tolerance is worth scaling for: the passes need the rest of it. */
+const NOTICED = 0.25;
+
+/** `drawn`: what is cut, mm, as drawn. `lastDigit`: of the program, mm; `datum`: its zero in the drawing, mm. */
+export const scaleFindings = (
+  job: Job,
+  material: Material,
+  drawn: readonly Chain[],
+  { lastDigit, datum = { x: 0, y: 0 } }: { readonly lastDigit: number; readonly datum?: Point },
+): readonly Finding[] => {
+  const { temperature } = job;
+  if (temperature === undefined || drawn.length === 0) return [];
+  const { minX, minY, maxX, maxY } = mergedBounds(drawn.map(boundsOfChain));
+  const size = Math.max(maxX - minX, maxY - minY);
+  const factor = programScale.compute({ expansion: material.expansion.value, temperature: temperature.cutting });
+  const grows = Math.abs(factor - 1) * size;
+  const farthest = Math.abs(factor - 1) * Math.max(...[minX - datum.x, minY - datum.y, maxX - datum.x, maxY - datum.y].map(Math.abs));
+  if (!temperature.scale)
+    return grows <= NOTICED * job.tolerance ? [] : [growthFinding(job, material, size, (factor - 1) * size, temperature.cutting)];
+  return [farthest < lastDigit / 2 ? belowDigit(farthest, lastDigit, temperature.cutting) : scaledNote(factor, size, temperature.cutting)];
+};
+
+const µm = (length: number): string => `${(Math.abs(length) * 1000).toFixed(1)} µm`;
+const inMillimetres = (length: number): string => String(Number(length.toFixed(1)));
+
+const growthFinding = ({ tolerance }: Job, material: Material, size: number, growth: number, cutting: number): Finding =>
+  find(
+    'thermal-growth-large',
+    `Over the ${inMillimetres(size)} mm of the part ${material.name} is ${µm(growth)} ${growth > 0 ? 'longer' : 'shorter'} at ${cutting} °C than at 20 °C, and ±${µm(tolerance)} is asked: a part cut to the drawing comes out ${growth > 0 ? 'small' : 'large'} by that much.`,
+    { place: { kind: 'field', path: 'temperature' }, remedy: `Scale the program for ${cutting} °C (temperature.scale), or cut at 20 °C.` },
+  );
+
+const scaledNote = (factor: number, size: number, cutting: number): Finding =>
+  find(
+    'program-scaled',
+    `The program is scaled by ${factor.toFixed(7)} about the datum for a work piece of ${cutting} °C: over ${inMillimetres(size)} mm that is ${µm((factor - 1) * size)} ${factor > 1 ? 'more' : 'less'}. At 20 °C the part has the sizes of the drawing.`,
+    {
+      place: { kind: 'field', path: 'temperature' },
+      done: 'The offset registers stay as they are: wire and gap are no part of the work piece.',
+    },
+  );
+
+const belowDigit = (farthest: number, lastDigit: number, cutting: number): Finding =>
+  find(
+    'scale-below-resolution',
+    `Scaling for ${cutting} °C moves no place of the program by more than ${µm(farthest)}, less than half of its last digit of ${µm(lastDigit)}: it changes nothing worth having.`,
+    { place: { kind: 'field', path: 'temperature' } },
+  );
+
+/** The place in the drawing, at 20 °C, of a place in the program. */
+export const asDrawn = <C extends Chain>(chain: C, scaled: Scaled | undefined): C =>
+  scaled === undefined ? chain : transformChain(scaling(1 / scaled.factor, scaled.about), chain);

@@ -1,0 +1,128 @@
+/** A job by numbers: which side is kept, that a change of numbers is a change of drawing, and that its program is proven. */
+import { describe, expect, it } from 'vitest';
+import { readDrawing } from '../../drawing/read/read-drawing.ts';
+import { standardDialect } from '../../nc/dialect/dialect.ts';
+import type { ShapeInput } from '../../shapes/list/make.ts';
+import { parseValue } from '../files/parse.ts';
+import { answerJson } from '../handout/answer-json.ts';
+import { houseShop } from '../house-shop.ts';
+import { jobSchema } from '../job.ts';
+import { type Memory, memoryOf } from '../memory.ts';
+import { type JobRun, type Ran, runJob } from '../pipeline/pipeline.ts';
+import { proveAgain } from '../pipeline/prove-again.ts';
+import { shapeDxf, shapeFile, withShape } from './shape-drawing.ts';
+import { shapeForms } from './shape-keys.ts';
+
+const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
+  const shaped = withShape(
+    {
+      job: jobSchema.parse({ shape }),
+      said: new Set(['shape']),
+      drawing: new Uint8Array(),
+      drawingName: '',
+      shop: houseShop,
+      dialect: standardDialect,
+      day: '2026-11-25',
+      ...(memory === undefined ? {} : { memory }),
+    },
+    () => ({}),
+  );
+  if (shaped.kind === 'bad') throw new Error(shaped.findings[0]?.sentence);
+  return shaped.run;
+};
+
+const spaceOf = (shape: ShapeInput) => runOf(shape).shape!.sizes.find((s) => s.figure.key === 'shape.space-width')!;
+
+const factsOf = ({ answer }: Ran) => {
+  if (answer.kind !== 'answered') throw new Error(answer.kind);
+  return answer.facts;
+};
+
+describe('a job by numbers', () => {
+  it('keeps the inside of a piece and the outside of an opening, and proves both', () => {
+    const kept = (['inside', 'outside'] as const).map((metal) => {
+      const facts = factsOf(runJob(runOf({ kind: 'polygon', acrossFlats: 24, metal })));
+      expect(facts.answer).toBe('yes');
+      expect(facts.proof?.verdict).toBe('proven');
+      return facts.plan?.contours.map((c) => c.kept);
+    });
+    expect(kept).toEqual([['punch'], ['die']]);
+  });
+
+  it('is another drawing with every other number, also where runs share what they remember', () => {
+    const memory = memoryOf();
+    const across = [24, 30].map((acrossFlats) => factsOf(runJob(runOf({ kind: 'polygon', acrossFlats }, memory))).drawing.loops[0]!.area);
+    expect(across[1]! / across[0]!).toBeCloseTo((30 / 24) ** 2, 9);
+  });
+
+  it('tells its sizes in the answer, and each says why', () => {
+    const run = runOf({ kind: 'polygon', acrossFlats: 24, clearance: 0.02 });
+    const { answer } = runJob(run);
+    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    expect(answerJson(answer)).toMatchObject({
+      shape: { sizes: expect.arrayContaining([expect.objectContaining({ key: 'shape.across-flats', value: 23.98 })]) },
+    });
+    expect(answer.figures.has('shape.across-flats')).toBe(true);
+  });
+
+  it('is proven again from the drawing that is handed out with its program', () => {
+    const run = runOf({ kind: 'polygon', acrossFlats: 24, metal: 'outside' });
+    const ran = runJob(run);
+    const handed = new TextEncoder().encode(shapeDxf(run.shape!, 'inch'));
+    const again = proveAgain({ program: factsOf(ran).program!.text, drawing: handed, drawingName: 'handed.dxf', setup: ran.setup! });
+    expect(again).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
+  });
+
+  it('is told where its limits are narrower than the cut is expected to be, or than the job asks', () => {
+    const codes = (shape: ShapeInput, tolerance = 0.02): readonly string[] => {
+      const run = runOf(shape);
+      return factsOf(runJob({ ...run, job: { ...run.job, tolerance } }))
+        .findings.filter((f) => f.code.startsWith('shape-limits'))
+        .map((f) => f.code);
+    };
+    const spline = { kind: 'spline', module: 2, teeth: 12, part: 'hub', class: '7' } as const;
+    const hub = spaceOf(spline);
+    const room = (hub.limits!.high - hub.limits!.low) / 2 / hub.moves!;
+    expect(room).toBeGreaterThan(0.015);
+    expect(codes(spline, 0.05)).toEqual(['shape-limits-unasked']);
+    expect(codes(spline, room - 0.001)).toEqual([]);
+    expect(codes({ kind: 'keyway-hub', shaft: 10, boreZone: 'H6' })).toEqual(['shape-limits-narrow']);
+    expect(codes({ kind: 'polygon', acrossFlats: 24 })).toEqual([]);
+  });
+
+  it('is drawn alike in mm and in inches', () => {
+    const { shape } = runOf({ kind: 'polygon', acrossFlats: 24 });
+    const areas = (['mm', 'inch'] as const).map((unit) => {
+      const { loops, units } = readDrawing(new TextEncoder().encode(shapeDxf(shape!, unit)), shapeFile({ kind: 'polygon' }), {});
+      return loops[0]!.area * units.millimetres ** 2;
+    });
+    expect(areas[1]! / areas[0]!).toBeCloseTo(1, 9);
+  });
+
+  it('wants a drawing or a shape, and no unit beside a shape', () => {
+    const wrong = (value: object): string => {
+      const parsed = parseValue(jobSchema, value, 'The job');
+      return parsed.kind === 'bad' ? `${parsed.findings[0]!.sentence}` : 'right';
+    };
+    expect(wrong({})).toBe('The job: drawing is not right: a drawing or a shape has to be given.');
+    expect(wrong({ shape: { kind: 'polygon', acrossFlats: 24 }, units: 'inch' })).toBe(
+      'The job: units is not right: they belong to a drawing; a shape is given in mm.',
+    );
+    expect(wrong({ shape: { kind: 'polygon' } })).toBe('The job: shape.acrossFlats is missing.');
+    expect(wrong({ shape: { kind: 'banana' } })).toMatch(/^The job: shape\.kind/);
+  });
+});
+
+/** Options of the whole job that stand beside the numbers of a shape on the command line. */
+const JOB_OPTIONS =
+  'name material height wire finish tolerance insideCorner ease join quantity units outline dialect shop date json inch out answer'.split(
+    ' ',
+  );
+
+describe('the numbers of a shape', () => {
+  for (const { kind, keys } of shapeForms())
+    it(`${kind}: each is described, with its unit, and stands in no option's way`, () => {
+      expect(keys.filter((k) => JOB_OPTIONS.includes(k.key)).map((k) => k.key)).toEqual([]);
+      expect(keys.filter((k) => k.about.length < 8).map((k) => k.key)).toEqual([]);
+    });
+});

@@ -1,0 +1,67 @@
+/** The numbers that each kind of shape asks for, as data: for the options of the command and the form of the page. */
+import { z } from 'zod';
+import type { ShapeKind } from '../../shapes/kind.ts';
+import { KINDS, type KindName } from '../../shapes/list/kinds.ts';
+import type { ShapeInput } from '../../shapes/list/make.ts';
+
+export type { KindName } from '../../shapes/list/kinds.ts';
+
+export interface ShapeKey {
+  /** Key of the request: 'pressureAngle'. */
+  readonly key: string;
+  readonly about: string;
+  /** `length` is in mm; `choice` is one of `choices`; `data` is written as JSON. */
+  readonly takes: 'length' | 'number' | 'whole number' | 'choice' | 'text' | 'yes or no' | 'data';
+  readonly choices?: readonly string[];
+  readonly usual?: unknown;
+  readonly needed: boolean;
+}
+
+export interface ShapeForm {
+  readonly kind: KindName;
+  readonly title: string;
+  readonly what: string;
+  readonly keys: readonly ShapeKey[];
+}
+
+export const shapeForms = (): readonly ShapeForm[] => (Object.keys(KINDS) as KindName[]).map(shapeForm);
+
+export const isShapeKind = (word: string): word is KindName => Object.hasOwn(KINDS, word);
+
+/** Numbers to begin with. */
+export const shapeExample = (kind: KindName): ShapeInput => ({ ...(KINDS[kind] as ShapeKind).example, kind }) as ShapeInput;
+
+export const shapeForm = (kind: KindName): ShapeForm => {
+  const { title, what, schema } = KINDS[kind] as ShapeKind;
+  const { properties = {}, required = [] } = z.toJSONSchema(schema, { io: 'input' });
+  const keys = Object.entries(properties).filter(([key]) => key !== 'kind');
+  return { kind, title, what, keys: keys.map(([key, about]) => keyOf(key, about as Property, required.includes(key))) };
+};
+
+interface Property {
+  readonly type?: string;
+  readonly description?: string;
+  readonly enum?: readonly unknown[];
+  readonly default?: unknown;
+}
+
+const keyOf = (key: string, property: Property, needed: boolean): ShapeKey => {
+  const about = property.description ?? '';
+  const takes = takenBy(property, about);
+  return {
+    key,
+    about,
+    takes,
+    needed,
+    ...(takes === 'choice' ? { choices: (property.enum as readonly unknown[]).map(String) } : {}),
+    ...(property.default === undefined ? {} : { usual: property.default }),
+  };
+};
+
+const takenBy = ({ type, enum: choices }: Property, about: string): ShapeKey['takes'] => {
+  if (choices !== undefined) return 'choice';
+  if (type === 'integer') return 'whole number';
+  if (type === 'number') return /, mm\b/.test(about) ? 'length' : 'number';
+  if (type === 'boolean') return 'yes or no';
+  return type === 'string' ? 'text' : 'data';
+};

@@ -1,0 +1,91 @@
+/** What a job would be if it were started at another hour or run in another order: told by o'clocks and by whom it needs, not only by price. */
+import type { TimeComparison, TimeOutcome, TimeRow } from '../../documents/sheet/comparison-time-text.ts';
+import { bestStart } from '../../estimate/clock/best-start.ts';
+import type { Clock, ClockQuestion } from '../../estimate/clock/clock.ts';
+import { layOnClock } from '../../estimate/clock/clock.ts';
+import { DAY, type Moment, printMoment } from '../../estimate/clock/moment.ts';
+import { type Rates, ratesOn } from '../../estimate/rates.ts';
+import { printDuration } from '../../text/print/duration.ts';
+import type { JobRun } from '../pipeline/pipeline.ts';
+import { adviseRun } from './both-orders.ts';
+import type { RunKind } from './recommend-order.ts';
+
+/** Another start or order is worth a row where it moves this many minutes. */
+const WORTH = 15;
+
+/** None where the shop has no shift, or the job cannot be laid on its clock. Prices of both orders come from the comparison's own rows. */
+export const timeComparison = (run: JobRun): TimeComparison | undefined => {
+  const advised = adviseRun(run);
+  const onDay = ratesOn(run.shop.rates, run.day);
+  if (advised.kind === 'cannot' || onDay.kind !== 'rates') return undefined;
+  const asked = run.job.run;
+  const other: RunKind = asked === 'attended' ? 'unattended first' : 'attended';
+  const { options } = advised;
+  const now = outcomeOf(options[asked].clock);
+  const against: Against = { now, rates: onDay.rates };
+  const rows: readonly TimeRow[] = [
+    ...rowOf('run order', against, options[other].clock, (o) => `${ORDERS[other]}: ${told(now, o)}`),
+    ...nightStart(asked, options[asked].question, against),
+    ...nightStart(other, options[other].question, against),
+  ];
+  const { currency } = onDay.rates;
+  return { currency, now, rows: rows.toSorted((a, b) => b.worth - a.worth), advice: advised.advice.sentence };
+};
+
+/** What a row is held against, and what an hour is worth. */
+interface Against {
+  readonly now: TimeOutcome;
+  readonly rates: Pick<Rates, 'machineHour' | 'labourHour'>;
+}
+
+const ORDERS: Readonly<Record<RunKind, string>> = {
+  attended: 'Each opening cut to its end before the next',
+  'unattended first': 'All roughs first, then all skims',
+};
+
+/** The start within a day that puts most of the cutting into hours in which nobody is there; none where that wins nothing of the shift. */
+const nightStart = (name: RunKind, question: ClockQuestion, against: Against): readonly TimeRow[] => {
+  const found = bestStart([{ name, question }], { from: question.start, to: question.start + DAY });
+  if (found.kind !== 'another') return [];
+  const laid = layOnClock({ ...question, start: found.best.at });
+  if (laid.kind !== 'clock') return [];
+  const order = ORDERS[name].charAt(0).toLowerCase() + ORDERS[name].slice(1);
+  const sentence = (o: TimeOutcome): string => `Started ${printMoment(o.start)}, ${order}: ${told(against.now, o)}`;
+  return rowOf('night start', against, laid.clock, sentence).filter((r) => r.worth > 0);
+};
+
+const rowOf = (
+  what: TimeRow['what'],
+  { now, rates }: Against,
+  clock: Clock,
+  sentence: (outcome: TimeOutcome) => string,
+): readonly TimeRow[] => {
+  const outcome = outcomeOf(clock);
+  const changes = [outcome.done - now.done, outcome.inShift - now.inShift, outcome.attended - now.attended];
+  if (changes.every((c) => Math.abs(c) < WORTH)) return [];
+  const worth = ((now.inShift - outcome.inShift) * rates.machineHour + (now.attended - outcome.attended) * rates.labourHour) / 60;
+  return [{ what, sentence: sentence(outcome), outcome, sooner: now.done - outcome.done, worth }];
+};
+
+const outcomeOf = ({ start, finish, totals, nights }: Clock): TimeOutcome => ({
+  start,
+  done: finish,
+  attended: totals.attended,
+  waiting: totals.waiting,
+  atNight: totals.cuttingAtNight,
+  inShift: finish - start - nights.reduce((sum, n) => sum + n.to - n.from, 0),
+});
+
+/** What one would say: when it is done, and what else gets better or worse. */
+const told = (now: TimeOutcome, then: TimeOutcome): string => {
+  const done = `it is done ${printMoment(then.done)}${otherwise(now.done, then.done)}`;
+  const night = change(now.atNight, then.atNight, 'cut while nobody is in the shop');
+  const shift = change(then.inShift, now.inShift, 'of the shift left on the machine for other work');
+  const people = change(now.attended, then.attended, 'with somebody at the machine');
+  return [done, ...night, ...shift, ...people].join(', ');
+};
+
+const otherwise = (now: Moment, then: Moment): string => (Math.abs(then - now) < 1 ? ' as well' : ` instead of ${printMoment(now)}`);
+
+const change = (now: number, then: number, words: string): readonly string[] =>
+  Math.abs(then - now) < WORTH ? [] : [`${printDuration(Math.round(Math.abs(then - now)))} ${then > now ? 'more' : 'less'} ${words}`];

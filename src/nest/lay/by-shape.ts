@@ -1,0 +1,178 @@
+/** Laying by shape: a greedy layout first, then the pieces are pressed into less and less of the plate, or more of them into it. */
+
+import { goesOn, type Work } from '../counted-work.ts';
+import type { Kind } from '../turned-kinds.ts';
+import { bestInRow, crowdOf, type Item, putIn, type Spot } from './crowd.ts';
+import { type GreedyLayout, type Laid, layGreedily } from './greedy.ts';
+import { type Ground, stretched } from './ground.ts';
+import { part } from './press-apart.ts';
+import { type Chance, chanceFrom } from './seeded-random.ts';
+
+/** Beyond so many pieces only the greedy layout is made: tables of pairs would grow with the square. */
+export const MOST_PRESSED = 300;
+/** Share of the length given up in one step, at first and at last. */
+const STEP = { first: 0.01, last: 0.0005, after: 0.7, back: 1.3 };
+/** Share of the work given to each of the greedy layouts before the best of them gets the rest, and that after which pressing ends. */
+const SHARE = { trial: 0.02, pressing: 0.85 };
+/** Rounds without progress until a step is given up, and steps given up in a row until there is no more hope. */
+const PATIENCE = 100;
+const HOPE = 25;
+/** Share of the pieces that count as the larger ones. */
+const LARGER = 0.3;
+
+export const layFreely = (ground: Ground, kinds: readonly Kind[], work: Work): GreedyLayout => {
+  const plain = bestGreedy(ground, kinds, work);
+  if (plain.laid.length > MOST_PRESSED || plain.laid.length + plain.left.length < 2) return plain;
+  const chance = chanceFrom(1);
+  const pressed = pressedIn(ground, kinds, chance, work);
+  const start = pressed === undefined ? plain : bestOf(ground, kinds, [plain, pressed]);
+  return start.left.length > 0 ? addMore(ground, kinds, start, chance, work) : start;
+};
+
+/** All pieces laid on twice the plate and pressed together; what lies beyond the plate in the end is left. */
+const pressedIn = (plate: Ground, kinds: readonly Kind[], chance: Chance, work: Work): GreedyLayout | undefined => {
+  const ground = stretched(plate);
+  const starts = greedyLayouts(ground, kinds, work).filter(({ left }) => left.length === 0);
+  if (starts.length === 0 || (starts[0] as GreedyLayout).laid.length > MOST_PRESSED) return undefined;
+  const tried = starts.map(({ laid }) => ({ laid: shorten(ground, laid, chance, work, work.done + work.most * SHARE.trial), left: [] }));
+  const laid = shorten(ground, bestOf(ground, kinds, tried).laid, chance, work, work.most * SHARE.pressing);
+  const within = ({ kind, way, x }: Laid): boolean => x + ground.ways[kind]![way]!.spans.wide <= plate.grid.wide;
+  return { laid: laid.filter(within), left: laid.filter((l) => !within(l)).map(({ kind }) => kind) };
+};
+
+export const itemsOf = ({ ways }: Ground): readonly Item[] => ways.map((turned) => ({ ways: turned.map((t) => t.spans) }));
+
+export const bestGreedy = (ground: Ground, kinds: readonly Kind[], work: Work): GreedyLayout =>
+  bestOf(ground, kinds, greedyLayouts(ground, kinds, work));
+
+/** A few orders, each of which puts what is hardest to place first in its own sense. */
+const greedyLayouts = (ground: Ground, kinds: readonly Kind[], work: Work): readonly GreedyLayout[] => {
+  const all = kinds.flatMap((kind, i) => Array.from({ length: kind.quantity }, () => i));
+  const box = (i: number): readonly [number, number] => {
+    const { bounds } = ground.ways[i]![0]!;
+    return [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
+  };
+  const senses: readonly ((i: number) => number)[] = [
+    (i) => Math.max(...box(i)),
+    (i) => kinds[i]!.area,
+    (i) => box(i)[0] * box(i)[1],
+    (i) => Math.min(...box(i)),
+  ];
+  return senses.map((hard) =>
+    layGreedily(
+      ground.floor,
+      itemsOf(ground),
+      all.toSorted((i, j) => hard(j) - hard(i)),
+      work,
+    ),
+  );
+};
+
+const bestOf = (ground: Ground, kinds: readonly Kind[], layouts: readonly GreedyLayout[]): GreedyLayout =>
+  layouts.reduce((best, layout) => (isBetter(ground, kinds, layout, best) ? layout : best));
+
+/** More metal laid is better; of the same metal, less of the plate's length. */
+const isBetter = (ground: Ground, kinds: readonly Kind[], a: GreedyLayout, b: GreedyLayout): boolean => {
+  const metal = ({ laid }: GreedyLayout): number => laid.reduce((sum, l) => sum + kinds[l.kind]!.area, 0);
+  const more = metal(a) - metal(b);
+  return Math.abs(more) > 1e-9 * metal(a) ? more > 0 : reachOf(itemsOf(ground), a.laid) < reachOf(itemsOf(ground), b.laid);
+};
+
+const reachOf = (items: readonly Item[], laid: readonly Laid[]): number =>
+  laid.reduce((most, { kind, way, x }) => Math.max(most, x + items[kind]!.ways[way]!.wide), 0);
+
+/** Presses the pieces into less and less of the length, each time from the best layout so far; after a failure with two swapped. */
+const shorten = (ground: Ground, start: readonly Laid[], chance: Chance, work: Work, until: number): readonly Laid[] => {
+  const items = itemsOf(ground);
+  let best = start;
+  let step = STEP.first;
+  for (let failures = 0; failures < HOPE && work.done < until && goesOn(work, 'pressing the pieces together'); ) {
+    const reach = reachOf(items, best);
+    const limit = reach - Math.max(1, Math.round(reach * step));
+    const tried = apart(ground, items, failures > 0 ? swapped(ground, items, best, chance) : best, limit, chance, work);
+    if (tried === undefined) {
+      failures += 1;
+      step = Math.max(STEP.last, step * STEP.after);
+    } else {
+      best = tried;
+      failures = 0;
+      step = Math.min(STEP.first, step * STEP.back);
+    }
+  }
+  return best;
+};
+
+/** The pieces driven apart below column `limit`, if that can be done. */
+const apart = (
+  ground: Ground,
+  items: readonly Item[],
+  laid: readonly Laid[],
+  limit: number,
+  chance: Chance,
+  work: Work,
+): readonly Laid[] | undefined => {
+  const pieces = laid.map(({ kind }) => items[kind]!);
+  if (pieces.some(({ ways }) => ways.every(({ wide }) => wide > limit))) return undefined;
+  const crowd = crowdOf(ground.grid, pieces, ground.taken);
+  const spots = laid.map(({ way, x, y }, i): Spot => ({ way, x: Math.max(0, Math.min(x, limit - pieces[i]!.ways[way]!.wide)), y }));
+  spots.forEach((spot, i) => {
+    putIn(crowd, i, spot);
+  });
+  const note = `pressing ${laid.length} pieces together`;
+  if (!part(crowd, spots, { limit, patience: PATIENCE, note }, chance, work)) return undefined;
+  return spots.map((spot, i) => ({ kind: laid[i]!.kind, ...spot }));
+};
+
+/** Two of the larger pieces, of unlike kinds where that is so, change places as far as the plate allows: small ones find their way alone. */
+const swapped = (ground: Ground, items: readonly Item[], laid: readonly Laid[], chance: Chance): readonly Laid[] => {
+  const size = ({ kind, way }: Laid): number => items[kind]!.ways[way]!.wide * items[kind]!.ways[way]!.high;
+  const larger = laid
+    .map((_, k) => k)
+    .toSorted((a, b) => size(laid[b]!) - size(laid[a]!))
+    .slice(0, Math.ceil(laid.length * LARGER));
+  const i = larger[Math.floor(chance() * larger.length) % larger.length]!;
+  const others = larger.filter((k) => laid[k]!.kind !== laid[i]!.kind);
+  const j = others[Math.floor(chance() * others.length) % Math.max(1, others.length)] ?? i;
+  const within = (piece: Laid, at: Laid): Laid => {
+    const { wide, high } = items[piece.kind]!.ways[piece.way]!;
+    return { ...piece, x: Math.max(0, Math.min(at.x, ground.grid.wide - wide)), y: Math.max(0, Math.min(at.y, ground.grid.high - high)) };
+  };
+  return laid.map((l, k) => (k === i ? within(l, laid[j]!) : k === j ? within(l, laid[i]!) : l));
+};
+
+/** Tries to press pieces that were left into the plate as well, largest first; a kind that fails twice is left. */
+const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, chance: Chance, work: Work): GreedyLayout => {
+  const items = itemsOf(ground);
+  let laid = start.laid;
+  const left = start.left.toSorted((i, j) => kinds[j]!.area - kinds[i]!.area);
+  const failures = new Map<number, number>();
+  for (let k = 0; k < left.length && goesOn(work, 'finding room for more pieces'); ) {
+    const kind = left[k]!;
+    const failed = failures.get(kind) ?? 0;
+    const fits = items[kind]!.ways.findIndex(({ wide, high }) => wide <= ground.grid.wide && high <= ground.grid.high);
+    const tried =
+      failed > 1 || fits < 0 || laid.length >= MOST_PRESSED
+        ? undefined
+        : apart(ground, items, [...laid, leastOverlap(ground, items, laid, kind, fits, work)], ground.grid.wide, chance, work);
+    if (tried !== undefined) {
+      laid = tried;
+      left.splice(k, 1);
+    } else if (failed > 1 || fits < 0) k += 1;
+    else failures.set(kind, failed + 1);
+  }
+  return { laid, left };
+};
+
+/** Where one more piece overlaps the others least. */
+const leastOverlap = (ground: Ground, items: readonly Item[], laid: readonly Laid[], kind: number, way: number, work: Work): Laid => {
+  const crowd = crowdOf(ground.grid, [...laid.map((l) => items[l.kind]!), items[kind]!], ground.taken);
+  laid.forEach((spot, i) => {
+    putIn(crowd, i, spot);
+  });
+  let best = bestInRow(crowd, laid.length, way, 0, ground.grid.wide, work);
+  for (let y = 1; y <= ground.grid.high - items[kind]!.ways[way]!.high; y += 1) {
+    const tried = bestInRow(crowd, laid.length, way, y, ground.grid.wide, work);
+    if (tried.overlap < best.overlap) best = tried;
+  }
+  return { kind, way, x: best.x, y: best.y };
+};

@@ -1,0 +1,62 @@
+/** One piece after the other, each laid where it reaches least far along the plate: the quick layout that everything else starts from. */
+
+import type { Work } from '../counted-work.ts';
+import type { Spans } from '../spans.ts';
+import type { Item, Spot } from './crowd.ts';
+import { copyOf, type Floor, firstFree, lay } from './floor.ts';
+
+/** A piece that was laid: which kind, and where. */
+export interface Laid extends Spot {
+  readonly kind: number;
+}
+
+export interface GreedyLayout {
+  readonly laid: readonly Laid[];
+  /** Kinds for which there was no place, once for each piece. */
+  readonly left: readonly number[];
+}
+
+/** @param order kinds by number, one entry for each piece, in the order in which they are laid */
+export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonly number[], work: Work): GreedyLayout => {
+  const on = copyOf(floor);
+  // What was blocked once stays blocked: the next search in a row for the same shape goes on where the last one ended.
+  const starts = kinds.map(({ ways }) => ways.map((spans) => new Int16Array(Math.max(0, floor.grid.high - spans.high + 1))));
+  const full = new Set<number>();
+  const laid: Laid[] = [];
+  const left: number[] = [];
+  for (const kind of order) {
+    const place = full.has(kind) ? undefined : leastReach(on, kinds[kind]!, starts[kind]!, work);
+    if (place === undefined) {
+      full.add(kind);
+      left.push(kind);
+      continue;
+    }
+    lay(on, kinds[kind]!.ways[place.way]!, place.x, place.y);
+    laid.push({ kind, ...place });
+  }
+  return { laid, left };
+};
+
+const leastReach = (floor: Floor, { ways }: Item, starts: readonly Int16Array[], work: Work): Spot | undefined => {
+  let best: { readonly spot: Spot; readonly reach: number } | undefined;
+  ways.forEach((spans, way) => {
+    const spot = leastReachOf(floor, spans, way, starts[way]!, best?.reach ?? Infinity, work);
+    if (spot !== undefined) best = { spot, reach: spot.x + spans.wide };
+  });
+  return best?.spot;
+};
+
+/** The lowest of the places with the least reach, if that is less than `than`. */
+const leastReachOf = (floor: Floor, spans: Spans, way: number, start: Int16Array, than: number, work: Work): Spot | undefined => {
+  let most = Math.min(floor.grid.wide, than - 1) - spans.wide;
+  let spot: Spot | undefined;
+  for (let y = 0; y < start.length; y += 1) {
+    if (start[y]! > most) continue;
+    const x = firstFree(floor, spans, start[y]!, y, most, work);
+    start[y] = Math.min(x, floor.grid.wide);
+    if (x > most) continue;
+    spot = { way, x, y };
+    most = x - 1;
+  }
+  return spot;
+};

@@ -1,0 +1,135 @@
+/** The one door: pieces laid into a plate, in rows or by shape, with the yield and what it is held against. */
+
+import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
+import type { Finding } from '../../text/finding.ts';
+import { type Work, workOf } from '../counted-work.ts';
+import { find } from '../findings.ts';
+import type { LaidNest, Nest, Placed } from '../nest-outcome.ts';
+import { type NestQuestion, type Piece, USUAL_WORK } from '../nest-question.ts';
+import { type Prepared, prepare } from '../prepared.ts';
+import type { Kind } from '../turned-kinds.ts';
+import { areaBound } from './area-bound.ts';
+import { itemsOf, layFreely } from './by-shape.ts';
+import { type GreedyLayout, layGreedily } from './greedy.ts';
+import { type Ground, groundOf, moveTo } from './ground.ts';
+import { layInRows } from './rows.ts';
+
+/**
+ * Lays the pieces of a question into its plate. The same question always gives the same nest.
+ *
+ * @returns where each piece lies, what is left over and the yield; or a refusal with findings where the question cannot be used.
+ * That pieces are left over is no refusal.
+ */
+export const nest = (question: NestQuestion): Nest => {
+  const preparation = prepare(question);
+  if (preparation.kind === 'refused') return preparation;
+  const { prepared } = preparation;
+  const work = workOf(question.work ?? USUAL_WORK, question.progress);
+  const ground = groundOf(prepared);
+  const { placed, manner } = chosen(question, prepared, ground, work);
+  return nestOf(question, prepared, ground, { placed, manner }, work.stopped);
+};
+
+/** The contours of one placed piece, where it lies on the plate: outline and openings as drawn, arcs kept as arcs. */
+export const placedContours = (
+  piece: Piece,
+  { degrees, dx, dy }: Placed,
+): { readonly outline: Contour; readonly holes: readonly Contour[] } => {
+  const put = (c: Contour): Contour => transformChain(translation(dx, dy), transformChain(rotationOfDegrees(degrees), c));
+  return { outline: put(piece.outline), holes: (piece.holes ?? []).map(put) };
+};
+
+interface Chosen {
+  readonly placed: readonly Placed[];
+  readonly manner: 'rows' | 'free';
+}
+
+/** Rows win where they hold as much metal: they are easier to clamp, to count and to lift out. */
+const chosen = (question: NestQuestion, prepared: Prepared, ground: Ground, work: Work): Chosen => {
+  const rows: Chosen | undefined = question.manner === 'free' ? undefined : { placed: layInRows(prepared, work), manner: 'rows' };
+  if (question.manner === 'rows' || (rows !== undefined && isAll(question, rows.placed) && question.pieces.length === 1)) return rows!;
+  const free: Chosen = { placed: placedOf(ground, prepared.kinds, layFreely(ground, prepared.kinds, work)), manner: 'free' };
+  return rows !== undefined && metalOf(prepared, rows.placed) >= metalOf(prepared, free.placed) * (1 - 1e-12) ? rows : free;
+};
+
+const isAll = ({ pieces }: NestQuestion, placed: readonly Placed[]): boolean =>
+  placed.length === pieces.reduce((sum, p) => sum + p.quantity, 0);
+
+const placedOf = (ground: Ground, kinds: readonly Kind[], { laid }: GreedyLayout): readonly Placed[] =>
+  kinds.flatMap(({ id }, k) =>
+    laid
+      .filter(({ kind }) => kind === k)
+      .map(({ way, x, y }, i) => {
+        const turned = ground.ways[k]![way]!;
+        const move = moveTo(ground, turned, x, y);
+        return { piece: id, copy: i + 1, degrees: turned.degrees, dx: move.x, dy: move.y };
+      }),
+  );
+
+const metalOf = ({ kinds }: Prepared, placed: readonly Placed[]): number => {
+  const areas = new Map(kinds.map(({ id, area }) => [id, area]));
+  return placed.reduce((sum, { piece }) => sum + areas.get(piece)!, 0);
+};
+
+const nestOf = (question: NestQuestion, prepared: Prepared, ground: Ground, { placed, manner }: Chosen, stopped: boolean): LaidNest => {
+  const plateArea = areaOf(prepared.plate);
+  const metalArea = metalOf(prepared, placed);
+  const left = question.pieces
+    .map(({ id, quantity }) => ({ piece: id, quantity: quantity - placed.filter((p) => p.piece === id).length }))
+    .filter(({ quantity }) => quantity > 0);
+  const pieces = new Map(question.pieces.map((p) => [p.id, p]));
+  const boxes = placed.map((p) => boundsOfChain(placedContours(pieces.get(p.piece)!, p).outline));
+  const { minX, minY } = boundsOfChain(prepared.plate);
+  return {
+    kind: 'laid',
+    placed,
+    left,
+    manner,
+    yield: metalArea / plateArea,
+    bound: areaBound(prepared, ground) / plateArea,
+    metalArea,
+    plateArea,
+    used: boxes.length > 0 ? mergedBounds(boxes) : { minX, minY, maxX: minX, maxY: minY },
+    stopped,
+    findings: [...leftFindings(question, prepared, ground, left), ...(stopped ? [stoppedFinding(placed.length)] : [])],
+  };
+};
+
+const leftFindings = (question: NestQuestion, prepared: Prepared, ground: Ground, left: LaidNest['left']): readonly Finding[] => {
+  if (left.length === 0) return [];
+  const items = itemsOf(ground);
+  return left.map(({ piece, quantity }) => {
+    const k = question.pieces.findIndex(({ id }) => id === piece);
+    const asked = question.pieces[k]!.quantity;
+    const hasRoom = quantity < asked || layGreedily(ground.floor, items, [k], workOf(Infinity)).laid.length > 0;
+    return hasRoom ? tooFull(piece, quantity, asked) : tooLarge(piece, prepared, k);
+  });
+};
+
+const tooFull = (piece: string, quantity: number, asked: number): Finding =>
+  find('pieces-left', `${quantity} of ${asked} pieces '${piece}' found no place on the plate.`, {
+    remedy: 'Take a further plate, or a larger one.',
+  });
+
+const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding => {
+  const b = boundsOfChain(kinds[k]!.drawn.outer);
+  const p = boundsOfChain(plate);
+  const size = (box: typeof b): string => `${short(box.maxX - box.minX)} × ${short(box.maxY - box.minY)} mm`;
+  return find(
+    'piece-too-large',
+    `Piece '${piece}', ${size(b)} as drawn, has no room even on the empty plate of ${size(p)}, in none of the ways it may be turned.`,
+    {
+      place: { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 },
+      remedy: 'Take a larger plate, a smaller margin, or allow more turns.',
+    },
+  );
+};
+
+const short = (length: number): string => String(Number(length.toFixed(1)));
+
+const stoppedFinding = (pieces: number): Finding =>
+  find('nest-stopped', 'The search for a better layout was ended before its time.', {
+    done: `The best layout so far is given, ${pieces} pieces.`,
+  });

@@ -1,0 +1,159 @@
+/** The question made ready: its numbers looked over, pieces, plate and zones grown or shrunk so that webs and margins are kept where nothing overlaps. */
+
+import { areaOf, boundsOfChain } from '../geometry/area.ts';
+import { counterClockwise, regionOf } from '../geometry/chain.ts';
+import { type Contour, contour } from '../geometry/contour.ts';
+import type { Bounds } from '../geometry/measure.ts';
+import { offsetContour, offsetRegion } from '../geometry/offset/offset.ts';
+import type { OffsetContourOutcome, OffsetRegionOutcome } from '../geometry/offset/offset-outcome.ts';
+import { line, type Point } from '../geometry/segment.ts';
+import { soundness } from '../geometry/soundness.ts';
+import type { Finding } from '../text/finding.ts';
+import { find } from './findings.ts';
+import type { NestQuestion, Piece, Turns } from './nest-question.ts';
+import { type Kind, kindOf } from './turned-kinds.ts';
+
+/** All that the layouts are made from. Grown shapes that do not overlap keep the web. */
+export interface Prepared {
+  readonly kinds: readonly Kind[];
+  /** Counter-clockwise. */
+  readonly plate: Contour;
+  /** Where the plate is a rectangle along x and y. */
+  readonly rectangle: boolean;
+  /** Grown pieces must lie inside one of these. */
+  readonly free: readonly Contour[];
+  /** Grown zones, counter-clockwise. */
+  readonly zones: readonly Contour[];
+}
+
+export type Preparation =
+  | { readonly kind: 'prepared'; readonly prepared: Prepared }
+  | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
+
+/** Pieces in all beyond which the question is refused. */
+export const MOST_PIECES = 2000;
+/** mm by which the ends of an arc may be off its circle. */
+const SOUND = 1e-4;
+
+export const prepare = (question: NestQuestion): Preparation => {
+  const refusals = [...badNumbers(question), ...badOutlines(question)];
+  if (refusals.length > 0) return { kind: 'refused', findings: refusals };
+  const plate = counterClockwise(question.plate);
+  const rectangle = isRectangle(plate);
+  const pieces = question.pieces.map((piece) => ({ piece, grown: offsetRegion(regionOf(piece.outline, piece.holes), -question.web / 2) }));
+  const zones = question.forbidden.map((zone) => offsetContour(counterClockwise(zone), -question.web / 2));
+  const free = freeOf(plate, rectangle, question);
+  const wrong = [
+    ...pieces.flatMap(({ piece, grown }) => unusable(grown, `Piece ${piece.id}`)),
+    ...zones.flatMap((zone, i) => unusable(zone, `Forbidden zone ${i + 1}`)),
+    ...(free.kind === 'vanished' ? [tooSmall(question)] : unusable(free, 'The plate')),
+  ];
+  if (wrong.length > 0 || free.kind !== 'offset') return { kind: 'refused', findings: wrong };
+  return {
+    kind: 'prepared',
+    prepared: {
+      plate,
+      rectangle,
+      free: free.contours,
+      zones: zones.flatMap((zone) => (zone.kind === 'offset' ? zone.contours : [])),
+      kinds: pieces.flatMap(({ piece, grown }) => (grown.kind === 'offset' ? [kindFrom(piece, grown)] : [])),
+    },
+  };
+};
+
+const kindFrom = (piece: Piece, grown: Extract<OffsetRegionOutcome, { kind: 'offset' }>): Kind =>
+  kindOf(piece.id, piece.quantity, regionOf(piece.outline, piece.holes), grown.regions[0]!, piece.turns);
+
+/**
+ * The plate shrunk by its margin and grown again by half a web. Growing rounds what a rectangle has square, and closes slots of
+ * other plates, so there the margin is half a web at least and the plate is never grown.
+ */
+const freeOf = (plate: Contour, rectangle: boolean, { margin, web }: NestQuestion): OffsetContourOutcome => {
+  if (!rectangle) return offsetContour(plate, Math.max(margin, web / 2) - web / 2);
+  const { minX, minY, maxX, maxY } = boundsOfChain(plate);
+  const by = margin - web / 2;
+  const inner = { minX: minX + by, minY: minY + by, maxX: maxX - by, maxY: maxY - by };
+  if (Math.min(maxX - minX, maxY - minY) <= 2 * margin)
+    return { kind: 'vanished', widest: margin, at: plate.segments[0]!.from, atMost: margin };
+  return { kind: 'offset', contours: [rectangleOf(inner)], enclosed: [], rounded: [], slivers: 0 };
+};
+
+export const rectangleOf = ({ minX, minY, maxX, maxY }: Bounds): Contour => {
+  const corners: Point[] = [
+    { x: minX, y: minY },
+    { x: maxX, y: minY },
+    { x: maxX, y: maxY },
+    { x: minX, y: maxY },
+  ];
+  return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4]!)));
+};
+
+export const isRectangle = (plate: Contour): boolean => {
+  const { minX, minY, maxX, maxY } = boundsOfChain(plate);
+  const box = (maxX - minX) * (maxY - minY);
+  return plate.segments.every((s) => s.kind === 'line') && Math.abs(Math.abs(areaOf(plate)) - box) <= 1e-12 * box;
+};
+
+const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: string): readonly Finding[] => {
+  if (outcome.kind === 'self-crossing') {
+    const { at } = outcome.places[0]!;
+    return [
+      find('nest-outline-unusable', `${what} meets itself, or one of its openings meets its outline, at X ${at.x}, Y ${at.y}.`, {
+        place: { kind: 'spot', ...at },
+      }),
+    ];
+  }
+  if (outcome.kind === 'offset') return [];
+  const why = outcome.kind === 'unsound' ? outcome.why : 'It has no inside.';
+  return [find('nest-outline-unusable', `${what} cannot be used. ${why}`)];
+};
+
+const tooSmall = ({ margin }: NestQuestion): Finding =>
+  find('plate-too-small', `With a margin of ${margin} mm nothing is left of the plate.`, {
+    remedy: 'Take a larger plate or a smaller margin.',
+  });
+
+const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Finding[] => {
+  const named: readonly (readonly [string, Contour])[] = [
+    ['The plate', plate],
+    ...forbidden.map((zone, i) => [`Forbidden zone ${i + 1}`, zone] as const),
+    ...pieces.flatMap(({ id, outline, holes = [] }) => [
+      [`Piece ${id}`, outline] as const,
+      ...holes.map((hole, i) => [`Opening ${i + 1} of piece ${id}`, hole] as const),
+    ]),
+  ];
+  return named.flatMap(([what, c]) => {
+    const judged = soundness(c, SOUND);
+    return judged.kind === 'sound' ? [] : [find('nest-outline-unusable', `${what} does not hold together: ${judged.faults[0]!.kind}.`)];
+  });
+};
+
+const badNumbers = ({ margin, web, pieces, work }: NestQuestion): readonly Finding[] => {
+  const bad = (path: string, sentence: string): Finding => find('nest-value-unusable', sentence, { place: { kind: 'field', path } });
+  const length = (path: string, value: number): readonly Finding[] =>
+    Number.isFinite(value) && value >= 0 ? [] : [bad(path, `The ${path} is a length of 0 mm or more, not ${value}.`)];
+  const total = pieces.reduce((sum, p) => sum + p.quantity, 0);
+  const ids = new Set(pieces.map((p) => p.id));
+  return [
+    ...length('margin', margin),
+    ...length('web', web),
+    ...(work === undefined || work >= 0 ? [] : [bad('work', `Work is counted from 0 up, not ${work}.`)]),
+    ...(pieces.length > 0 ? [] : [bad('pieces', 'No piece is asked for.')]),
+    ...(ids.size === pieces.length ? [] : [bad('pieces', 'Two kinds of piece have the same name.')]),
+    ...(total <= MOST_PIECES ? [] : [tooMany(total)]),
+    ...pieces.flatMap(({ id, quantity, turns }) => [
+      ...(Number.isInteger(quantity) && quantity >= 1
+        ? []
+        : [bad('quantity', `Of piece ${id} a whole number is wanted, not ${quantity}.`)]),
+      ...(divides(turns) ? [] : [bad('turns', `Piece ${id} is turned by a step that does not divide 360°, or is below 1°.`)]),
+    ]),
+  ];
+};
+
+const tooMany = (total: number): Finding =>
+  find('pieces-too-many', `${total} pieces are asked for; at most ${MOST_PIECES} are laid at once.`, {
+    place: { kind: 'field', path: 'pieces' },
+    remedy: 'Ask for one plateful at a time.',
+  });
+
+const divides = (turns: Turns): boolean => typeof turns === 'string' || (turns.step >= 1 && Number.isInteger(360 / turns.step));

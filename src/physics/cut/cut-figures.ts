@@ -1,0 +1,91 @@
+/** What all passes of one cut share, as Figures: wire, height, rate by the model, crater size, form error of the rough cut. */
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import type { Unit } from '../../text/unit.ts';
+import * as model from '../starting-model.ts';
+import { areaRate, heightShare, wireShare } from './area-rate.ts';
+import type { CutConditions } from './conditions.ts';
+import { roughFormError, sparksPerLength, wireSpan } from './form-error.ts';
+import { wireSize } from './spark-gap.ts';
+
+export interface CutFigures {
+  readonly diameter: Figure;
+  readonly height: Figure;
+  readonly limit: Figure;
+  readonly floor: Figure;
+  /** Crater and gap size for this wire, against 0.25 mm. */
+  readonly size: Figure;
+  /** Area rate of the rough cut, as if there were no servo limit. */
+  readonly rate: Figure;
+  readonly roughFormError: Figure;
+}
+
+/** The conditions must have passed checkCut without a refusal. */
+export const cutFigures = (conditions: CutConditions): CutFigures => {
+  const { wire, machine } = conditions;
+  const diameter = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
+  const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
+  const floor = told('machine.form-floor', "the machine's own form error", machine.formFloor, 'µm', machine.name);
+  const wirePart = apply(wireShare, { d: diameter, scale: model.wireScale, power: model.wirePower }, { key: 'cut.wire-share' });
+  const heightPart = apply(heightShare, { height, thin: model.thinScale, tall: model.tallScale }, { key: 'cut.height-share' });
+  return {
+    diameter,
+    height,
+    limit: told('machine.servo-limit', 'servo limit', machine.servoLimit, 'mm/min', machine.name, machine.servoLimit * model.servoSpread),
+    floor,
+    size: apply(wireSize, { d: diameter, reference: model.finishWire }, { key: 'cut.size' }),
+    rate: rateFigure(conditions, wirePart, heightPart),
+    roughFormError: roughForm(conditions, { height, floor, wirePart, heightPart }),
+  };
+};
+
+const rateFigure = ({ material, flush, factors }: CutConditions, wirePart: Figure, heightPart: Figure): Figure =>
+  apply(
+    areaRate,
+    {
+      scale: model.rateScale,
+      wire: wirePart,
+      height: heightPart,
+      index: material.index,
+      flush: model.flushFactors[flush],
+      factor: factors?.rate ?? model.rateFactor,
+    },
+    { key: 'cut.rate', name: 'area rate of the rough cut by the model' },
+  );
+
+interface FormParts {
+  readonly height: Figure;
+  readonly floor: Figure;
+  readonly wirePart: Figure;
+  readonly heightPart: Figure;
+}
+
+const roughForm = ({ wire }: CutConditions, { height, floor, wirePart, heightPart }: FormParts): Figure =>
+  apply(
+    roughFormError,
+    {
+      reference: model.formRough,
+      push: apply(sparksPerLength, { wire: wirePart, heightShare: heightPart, height }, { key: 'cut.push' }),
+      span: apply(wireSpan, { height, guides: model.guideDistance }, { key: 'cut.span' }),
+      tension: told('cut.tension', 'wire tension', wire.tension, 'N', wire.name),
+      floor,
+      ...referenceCut(),
+    },
+    { key: 'pass.1.form-error', name: 'form error after the rough cut' },
+  );
+
+/** The cut that the remembered form error belongs to. */
+const referenceCut = (): { readonly referencePush: Figure; readonly referenceSpan: Figure; readonly referenceTension: Figure } => {
+  const wire = apply(wireShare, { d: model.formWire, scale: model.wireScale, power: model.wirePower }, { key: 'reference.wire-share' });
+  const heights = { height: model.formHeight, thin: model.thinScale, tall: model.tallScale };
+  const heightPart = apply(heightShare, heights, { key: 'reference.height-share' });
+  return {
+    referencePush: apply(sparksPerLength, { wire, heightShare: heightPart, height: model.formHeight }, { key: 'reference.push' }),
+    referenceSpan: apply(wireSpan, { height: model.formHeight, guides: model.guideDistance }, { key: 'reference.span' }),
+    referenceTension: model.formTension,
+  };
+};
+
+/** A figure that the shop or the job file states, exactly unless a deviation is given. */
+export const told = (key: string, name: string, value: number, unit: Unit, source: string, deviation = 0): Figure =>
+  given({ key, name, value, unit, deviation, basis: 'shop', source });

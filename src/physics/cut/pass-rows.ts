@@ -1,0 +1,139 @@
+/** The passes of a ladder of energies as Figures: offset, feed, finish and the rest, each of which can be asked why. */
+import { type Figure, given } from '../../quantity/figure.ts';
+import { type Applied, apply } from '../../quantity/formula.ts';
+import * as model from '../starting-model.ts';
+import { areaRateFromFeed, removalRate, roughFeed } from './area-rate.ts';
+import type { CutConditions } from './conditions.ts';
+import { type CutFigures, cutFigures, told } from './cut-figures.ts';
+import { formErrorLeft } from './form-error.ts';
+import { skimFeed, skimStock, stockLeft } from './skim.ts';
+import { kerf, sparkGap, wireOffset } from './spark-gap.ts';
+import { damageDepth, passFinish, recastLayer } from './surface.ts';
+
+export interface LadderRow {
+  /** Counts from 1, the rough cut. */
+  readonly number: number;
+  readonly energy: Figure;
+  /** mm */
+  readonly gap: Figure;
+  /** What this pass takes off per side, mm; for the rough cut its whole kerf. */
+  readonly taken: Figure;
+  /** Taken off later, per side, mm. */
+  readonly stock: Figure;
+  /** Wire centre to the wanted surface, mm. */
+  readonly offset: Figure;
+  /** Along the contour, mm/min. */
+  readonly feed: Figure;
+  /** mm²/min */
+  readonly areaRate: Figure;
+  /** µm after this pass. */
+  readonly ra: Figure;
+  /** Crater and recast layer left, µm. */
+  readonly damage: Figure;
+  /** Recast layer alone, µm. */
+  readonly recast: Figure;
+  /** Lag, bow and what is left of them, µm. */
+  readonly formError: Figure;
+}
+
+/**
+ * One row per energy (cube root of pulse energy against the rough; the first is 1, each later one in 0..1).
+ * Keys are 'pass.1.feed' and so on. The conditions must have passed checkCut without a refusal.
+ */
+export const ladderRows = (conditions: CutConditions, energies: readonly number[]): readonly LadderRow[] => {
+  const cut = cutFigures(conditions);
+  const surfaces = surfacesOf(conditions, cut, energies);
+  const taken = surfaces.map((s, i) => (i === 0 ? roughKerf(cut, s) : takenBy(i, surfaces[i - 1])));
+  const stock = stocksOf(taken);
+  const removal = apply(removalRate, { rate: cut.rate, kerf: taken[0] }, { key: 'cut.removal', name: 'removal rate of the rough cut' });
+  return surfaces.map((surface, i) => {
+    const feed = i === 0 ? roughFeedOf(cut) : skimFeedOf(i, cut, { energy: surface.energy, taken: taken[i], removal });
+    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: stock[i] }, called(i, 'offset', 'offset of'));
+    const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate', 'area rate of'));
+    return { number: i + 1, ...surface, taken: taken[i], stock: stock[i], offset, feed, areaRate: rate };
+  });
+};
+
+/** Kerf of the rough cut, mm: what a single pass takes out of the plate. */
+export const kerfFigure = (conditions: CutConditions): Figure => {
+  const cut = cutFigures(conditions);
+  return roughKerf(cut, surfacesOf(conditions, cut, [1])[0]);
+};
+
+/** 'feed of the rough cut', 'Ra after skim 2': passes count from 1, skims from the second pass on. */
+export const called = (index: number, key: string, words: string): Applied => ({
+  key: `pass.${index + 1}.${key}`,
+  name: `${words} ${index === 0 ? 'the rough cut' : `skim ${index}`}`,
+});
+
+type Surface = Pick<LadderRow, 'energy' | 'gap' | 'ra' | 'damage' | 'recast' | 'formError'>;
+
+const surfacesOf = (conditions: CutConditions, cut: CutFigures, energies: readonly number[]): readonly Surface[] => {
+  const surfaces: Surface[] = [];
+  for (const [i, energy] of energies.entries()) {
+    const before = surfaces.at(-1)?.formError;
+    const left = { left: model.formLeft, floor: cut.floor };
+    const formError =
+      before === undefined ? cut.roughFormError : apply(formErrorLeft, { before, ...left }, called(i, 'form-error', 'form error after'));
+    surfaces.push({ ...surfaceOf(i, conditions, cut, energy), formError });
+  }
+  return surfaces;
+};
+
+const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value: number): Omit<Surface, 'formError'> => {
+  const { size } = cut;
+  const as = called(i, 'energy', 'energy rung of');
+  const energy = given({ key: as.key, name: as.name!, value, unit: '1', basis: 'shop', source: conditions.machine.name });
+  const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
+  const { fineness } = conditions.material;
+  const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra', 'Ra after'));
+  return {
+    energy,
+    gap: apply(
+      sparkGap,
+      { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap },
+      called(i, 'gap', 'spark gap of'),
+    ),
+    ra,
+    damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage', 'damage depth after')),
+    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast', 'recast layer after')),
+  };
+};
+
+const roughKerf = (cut: CutFigures, rough: Surface): Figure =>
+  apply(kerf, { d: cut.diameter, gap: rough.gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' });
+
+const takenBy = (i: number, before: Surface): Figure =>
+  apply(
+    skimStock,
+    { damage: before.damage, formError: before.formError, share: model.formTaken },
+    called(i, 'taken', 'stock taken off per side by'),
+  );
+
+/** After each pass, what the later ones still take; nothing after the last. */
+const stocksOf = (taken: readonly Figure[]): readonly Figure[] => {
+  const last = taken.length - 1;
+  const stocks: Figure[] = [];
+  const { key, name } = called(last, 'stock', 'stock left for later passes by');
+  stocks[last] = told(key, `${name}, the last`, 0, 'mm', 'the pass ladder');
+  for (let i = last - 1; i >= 0; i--) {
+    stocks[i] = apply(stockLeft, { next: taken[i + 1], later: stocks[i + 1] }, called(i, 'stock', 'stock left for later passes by'));
+  }
+  return stocks;
+};
+
+const roughFeedOf = (cut: CutFigures): Figure =>
+  apply(roughFeed, { rate: cut.rate, height: cut.height, limit: cut.limit }, called(0, 'feed', 'feed of'));
+
+interface SkimParts {
+  readonly energy: Figure;
+  readonly taken: Figure;
+  readonly removal: Figure;
+}
+
+const skimFeedOf = (i: number, cut: CutFigures, { energy, taken, removal }: SkimParts): Figure =>
+  apply(
+    skimFeed,
+    { removal, energy, power: model.skimPower, height: cut.height, stock: taken, limit: cut.limit },
+    called(i, 'feed', 'feed of'),
+  );

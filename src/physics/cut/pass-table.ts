@@ -1,0 +1,155 @@
+/** A pass table that the shop enters for a wire, a material and a height: where one fits it beats the starting model. */
+import { z } from 'zod';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { type Applied, apply, type Formula, type Input } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Unit } from '../../text/unit.ts';
+import { find } from '../findings.ts';
+import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
+import { areaRateFromFeed } from './area-rate.ts';
+import type { CutConditions } from './conditions.ts';
+import { told } from './cut-figures.ts';
+import { called, type LadderRow, ladderRows } from './pass-rows.ts';
+import { kerf } from './spark-gap.ts';
+import { damageDepth, recastLayer } from './surface.ts';
+
+const positive = z.number().positive().finite();
+
+const passSchema = z.strictObject({
+  offset: positive.max(2).describe('Wire centre to the wanted surface, mm'),
+  feed: positive.max(1000).describe('Along the contour, mm/min'),
+  ra: positive.max(25).describe('After this pass, µm'),
+  gap: positive.max(0.2).optional().describe('Spark gap, mm; by the model when left out, and of the last pass by its offset'),
+});
+
+export const passTableSchema = z
+  .strictObject({
+    machine: z.string().optional().describe('Key of the machine; any when left out'),
+    wire: z.string().describe('Key of the wire'),
+    material: z.string().describe('Key of the material'),
+    height: z.strictObject({ low: positive.max(1000), high: positive.max(1000) }).describe('Heights it holds for, mm'),
+    flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed'),
+    spread: z.number().min(0).max(1).default(0.1).describe('One standard deviation of feed and Ra, as a share'),
+    passes: z.array(passSchema).min(1).max(12),
+  })
+  .describe('Passes as the shop runs them');
+
+export type PassTable = z.infer<typeof passTableSchema>;
+
+/** All tables that hold for these conditions; a planner takes the quickest that reaches what is asked. */
+export const fittingTables = (
+  tables: readonly PassTable[],
+  { machine, wire, material, height, flush }: CutConditions,
+): readonly PassTable[] =>
+  tables.filter(
+    (t) =>
+      (t.machine === undefined || t.machine === machine.id) &&
+      t.wire === wire.id &&
+      t.material === material.id &&
+      t.flush === flush &&
+      height >= t.height.low &&
+      height <= t.height.high,
+  );
+
+export type TableRows =
+  | { readonly kind: 'rows'; readonly rows: readonly LadderRow[] }
+  /** Its offsets cannot be: a later pass would take nothing or would not reach the metal. */
+  | { readonly kind: 'inconsistent'; readonly finding: Finding };
+
+/** The table's passes as Figures, with the same keys as ladderRows gives. What the shop did not enter comes from the model. */
+export const tableRows = (conditions: CutConditions, table: PassTable): TableRows => {
+  const modelled = ladderRows(conditions, energiesOf(table));
+  const places = placesOf(conditions, table, modelled);
+  const fault = faultOf(places);
+  if (fault !== undefined) return { kind: 'inconsistent', finding: inconsistent(table, fault) };
+  const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
+  const rows = table.passes.map((pass, i): LadderRow => {
+    const ra = entered(called(i, 'ra', 'Ra after'), pass.ra, 'µm', table.spread);
+    const feed = entered(called(i, 'feed', 'feed of'), pass.feed, 'mm/min', table.spread);
+    return {
+      ...modelled[i],
+      ...places[i],
+      feed,
+      areaRate: apply(areaRateFromFeed, { feed, height }, called(i, 'area-rate', 'area rate of')),
+      ra,
+      damage: apply(damageDepth, { ra, share: damagePerFinish }, called(i, 'damage', 'damage depth after')),
+      recast: apply(recastLayer, { ra, share: recastPerFinish }, called(i, 'recast', 'recast layer after')),
+    };
+  });
+  return { kind: 'rows', rows };
+};
+
+/** Ra goes with the cube root of pulse energy; kept within what the model's formulas hold for. */
+const energiesOf = ({ passes }: PassTable): readonly number[] => passes.map((p) => Math.min(1, Math.max(0.03, p.ra / passes[0].ra)));
+
+type Places = Pick<LadderRow, 'gap' | 'taken' | 'stock' | 'offset'>;
+
+/** Where the wire runs, pass by pass. The gap of the last pass is what its offset says, since nothing is left to take. */
+const placesOf = ({ wire }: CutConditions, { passes }: PassTable, modelled: readonly LadderRow[]): readonly Places[] => {
+  const d = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
+  const places: Places[] = [];
+  for (const [i, pass] of passes.entries()) {
+    const offset = entered(called(i, 'offset', 'offset of'), pass.offset, 'mm', 0);
+    const gapAs = called(i, 'gap', 'spark gap of');
+    const asEntered = pass.gap === undefined ? modelled[i].gap : entered(gapAs, pass.gap, 'mm', 0);
+    const gap = i === passes.length - 1 ? apply(lastGap, { offset, d }, gapAs) : asEntered;
+    const stock = apply(stockByOffset, { offset, d, gap }, called(i, 'stock', 'stock left for later passes by'));
+    const taken =
+      i === 0
+        ? apply(kerf, { d, gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' })
+        : apply(takenBetween, { before: places[i - 1].stock, after: stock }, called(i, 'taken', 'stock taken off per side by'));
+    places.push({ offset, gap, stock, taken });
+  }
+  return places;
+};
+
+const entered = ({ key, name }: Applied, value: number, unit: Unit, spread: number): Figure =>
+  given({ key, name: name ?? key, value, unit, deviation: value * spread, basis: 'shop', source: "the shop's pass table" });
+
+const length = (name: string): Input => ({ unit: 'mm', name });
+
+const lastGap: Formula<'offset' | 'd'> = {
+  name: 'spark gap by the offset of the last pass',
+  text: 'gap = offset - d / 2',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { offset: length('offset'), d: length('wire diameter') },
+  compute: ({ offset, d }) => offset - d / 2,
+};
+
+export const stockByOffset: Formula<'offset' | 'd' | 'gap'> = {
+  name: 'stock left for later passes by the offset',
+  text: 'stock = offset - d / 2 - gap',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { offset: length('offset'), d: length('wire diameter'), gap: length('spark gap') },
+  compute: ({ offset, d, gap }) => offset - d / 2 - gap,
+};
+
+const takenBetween: Formula<'before' | 'after'> = {
+  name: 'stock that a skim takes off',
+  text: 'taken = stock before - stock after',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { before: length('stock before'), after: length('stock after') },
+  compute: ({ before, after }) => before - after,
+};
+
+/** The first pass that cannot be as entered, and why. */
+const faultOf = (places: readonly Places[]): { readonly pass: number; readonly reason: string } | undefined => {
+  for (const [i, { gap, stock, taken }] of places.entries()) {
+    const pass = i + 1;
+    if (!(gap.value > 0)) return { pass, reason: `its offset leaves no spark gap beside the wire` };
+    if (stock.value < -1e-9) return { pass, reason: `it runs ${micrometres(-stock.value)} too near for its spark gap` };
+    if (!(taken.value > 0)) return { pass, reason: 'it takes nothing off what the pass before left' };
+  }
+  return undefined;
+};
+
+const micrometres = (millimetres: number): string => `${(millimetres * 1000).toFixed(1)} µm`;
+
+const inconsistent = ({ wire, material }: PassTable, { pass, reason }: { readonly pass: number; readonly reason: string }): Finding =>
+  find('pass-table-inconsistent', `Pass ${pass} of the shop's table for ${wire} in ${material} cannot be run: ${reason}.`, {
+    place: { kind: 'field', path: `passTables.${wire}.${material}.passes.${pass - 1}` },
+    remedy: 'Correct the offsets in the shop file, or leave the table out so that the model is used.',
+  });

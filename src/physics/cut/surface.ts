@@ -1,0 +1,39 @@
+/** What a pass leaves on the surface: roughness, recast layer and the depth of damage the next pass must take off. */
+import type { Formula } from '../../quantity/formula.ts';
+
+const energy = { unit: '1', name: 'cube root of pulse energy against the rough', low: 0.03, high: 1 } as const;
+const ra = { unit: 'µm', name: 'Ra' } as const;
+
+/** Nothing here asks for the height: the sparks work along the whole height at once. */
+export const passFinish: Formula<'rough' | 'size' | 'fineness' | 'energy' | 'factor'> = {
+  name: 'Ra after a pass',
+  text: 'Ra = Ra of a rough cut · s · fineness · e · factor',
+  source: 'starting-model',
+  unit: 'µm',
+  inputs: {
+    rough: { unit: 'µm', name: 'Ra of a rough cut in tool steel' },
+    size: { unit: '1', name: 'size for this wire' },
+    fineness: { unit: '1', name: 'Ra in this material against tool steel' },
+    energy,
+    factor: { unit: '1', name: 'shop factor on Ra' },
+  },
+  compute: ({ rough, size, fineness, energy, factor }) => rough * size * fineness * energy * factor,
+};
+
+export const damageDepth: Formula<'ra' | 'share'> = {
+  name: 'damage depth',
+  text: 'damage = share · Ra, crater and recast layer together',
+  source: 'starting-model',
+  unit: 'µm',
+  inputs: { ra, share: { unit: '1', name: 'damage in Ra' } },
+  compute: ({ ra, share }) => ra * share,
+};
+
+export const recastLayer: Formula<'ra' | 'share'> = {
+  name: 'recast layer',
+  text: 'recast layer = share · Ra',
+  source: 'starting-model',
+  unit: 'µm',
+  inputs: { ra, share: { unit: '1', name: 'recast layer in Ra' } },
+  compute: ({ ra, share }) => ra * share,
+};

@@ -1,0 +1,63 @@
+/** Finds a material by its key, or says by name why there is none. */
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import { conductorLimit } from '../starting-model.ts';
+import type { Material, NonConductor } from './material.ts';
+import { materials, nonConductors } from './materials.ts';
+
+export type MaterialAnswer =
+  | { readonly kind: 'material'; readonly material: Material }
+  | { readonly kind: 'non-conductor'; readonly name: string; readonly finding: Finding }
+  | { readonly kind: 'unknown'; readonly finding: Finding };
+
+/** Case, spaces, dots and underscores in the key do not matter; `more` are materials that the shop has added, which come first. */
+export const findMaterial = (id: string, more: readonly Material[] = []): MaterialAnswer => {
+  const wanted = plain(id);
+  const material = [...more, ...materials].find((m) => plain(m.id) === wanted || plain(m.name) === wanted);
+  if (material !== undefined) return { kind: 'material', material };
+  const nonConductor = nonConductors.find((m) => plain(m.id) === wanted || plain(m.name) === wanted);
+  if (nonConductor !== undefined) return { kind: 'non-conductor', name: nonConductor.name, finding: notConducting(nonConductor) };
+  return { kind: 'unknown', finding: unknown(id, more) };
+};
+
+const plain = (text: string): string => text.toLowerCase().replace(/[\s._-]+/g, '');
+
+/** The refusal with its reason; also for a material that the shop describes by its constants. */
+export const notConducting = ({ name, resistivity }: Pick<NonConductor, 'name' | 'resistivity'>): Finding =>
+  find(
+    'material-not-conducting',
+    `${name} cannot be cut by wire: its resistivity is about ${ohmCentimetres(resistivity.value)} ohm·cm and a spark needs less than about ` +
+      `${ohmCentimetres(conductorLimit.value)} ohm·cm.`,
+    { place: { kind: 'field', path: 'material' }, remedy: 'Ask for a conducting grade, or for grinding, laser or water jet.' },
+  );
+
+const ohmCentimetres = (ohmMetres: number): string => {
+  const value = ohmMetres * 100;
+  return value < 1e6 ? String(Number(value.toPrecision(3))) : `10^${Math.round(Math.log10(value))}`;
+};
+
+const unknown = (id: string, more: readonly Material[]): Finding => {
+  const shown = id.length > 40 ? `${id.slice(0, 40)}…` : id;
+  const keys = [...more, ...materials].map((m) => m.id);
+  const near = keys.filter((k) => alike(plain(k), plain(id)));
+  return find('material-unknown', `No material is known by the key '${shown}'.`, {
+    place: { kind: 'field', path: 'material' },
+    remedy: near.length > 0 ? `Did you mean ${near.join(', ')}?` : `Known keys: ${keys.join(', ')}.`,
+  });
+};
+
+/** One is part of the other, or they differ by one typing slip. */
+const alike = (a: string, b: string): boolean => {
+  if (a === '' || b === '') return false;
+  if (b.length > 2 && (a.includes(b) || b.includes(a))) return true;
+  return a.length > 1 && Math.abs(a.length - b.length) <= 1 && oneSlip(a, b);
+};
+
+/** One character put in, left out or changed. */
+const oneSlip = (a: string, b: string): boolean => {
+  let head = 0;
+  while (head < Math.min(a.length, b.length) && a[head] === b[head]) head++;
+  let tail = 0;
+  while (tail < Math.min(a.length, b.length) - head && a[a.length - 1 - tail] === b[b.length - 1 - tail]) tail++;
+  return Math.max(a.length, b.length) - head - tail <= 1;
+};

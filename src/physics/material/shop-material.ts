@@ -1,0 +1,132 @@
+/** A material that the shop describes by its constants, with a cutting rate of its own or one estimated from them. */
+import { z } from 'zod';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { Unit } from '../../text/unit.ts';
+import { find } from '../findings.ts';
+import { meltEnergy } from '../spark/pulse.ts';
+import { conductorLimit, indexEstimate } from '../starting-model.ts';
+import { estimatedIndex } from './estimated-index.ts';
+import { notConducting } from './find-material.ts';
+import type { Material } from './material.ts';
+
+const positive = z.number().positive().finite();
+
+export const materialSchema = z
+  .strictObject({
+    id: z.string().regex(/^[a-z0-9][a-z0-9.-]{0,39}$/),
+    name: z.string().min(1).max(80),
+    family: z.enum([
+      'tool steel',
+      'steel',
+      'stainless',
+      'carbide',
+      'aluminium',
+      'titanium',
+      'nickel alloy',
+      'copper',
+      'brass',
+      'graphite',
+      'refractory',
+      'pcd',
+      'magnesium',
+      'zirconium',
+    ]),
+    density: positive.max(25).describe('g/cm³'),
+    expansion: z.number().min(-20).max(200).describe('1e-6/K, 20 to 100 °C'),
+    solidus: positive.max(4500).min(30).describe('°C where melting begins'),
+    conductivity: positive.max(3000).describe('W/mK'),
+    heat: positive.max(5000).describe('J/kgK'),
+    fusion: positive.max(1e5).describe('Heat of fusion, kJ/kg'),
+    resistivity: positive.max(1e30).describe('µΩm'),
+    index: positive.max(10).optional().describe('Cutting rate against tool steel; estimated when left out'),
+    fineness: positive.max(5).default(1).describe('Ra against tool steel from the same pulse'),
+    cautions: z
+      .array(
+        z.enum([
+          'combustible fines',
+          'hydrogen',
+          'cobalt leaching',
+          'cobalt in sludge',
+          'nickel in sludge',
+          'chromium in sludge',
+          'recast layer',
+          'conductive dust',
+          'water-reactive when burning',
+        ]),
+      )
+      .max(9)
+      .default([]),
+  })
+  .describe('A material of the shop');
+
+export type ShopMaterial = z.infer<typeof materialSchema>;
+
+export type ShopMaterialAnswer =
+  | { readonly kind: 'material'; readonly material: Material; readonly findings: readonly Finding[] }
+  | { readonly kind: 'non-conductor'; readonly finding: Finding };
+
+/** What the shop says, checked by materialSchema, as a material of the house; refused when it does not conduct. */
+export const materialFromConstants = (shop: ShopMaterial): ShopMaterialAnswer => {
+  const told = (key: string, words: string, value: number, unit: Unit): Figure =>
+    given({ key: `material.${shop.id}.${key}`, name: `${words} ${shop.name}`, value, unit, basis: 'shop', source: 'the shop file' });
+  const resistivity = told('resistivity', 'resistivity of', shop.resistivity, 'µΩm');
+  if (shop.resistivity / 1e6 > conductorLimit.value) {
+    return {
+      kind: 'non-conductor',
+      finding: notConducting({ name: shop.name, resistivity: told('resistivity', '', shop.resistivity / 1e6, 'Ωm') }),
+    };
+  }
+  const constants = {
+    density: told('density', 'density of', shop.density, 'g/cm³'),
+    expansion: told('expansion', 'thermal expansion of', shop.expansion, '1e-6/K'),
+    solidus: told('solidus', 'melting begins,', shop.solidus, '°C'),
+    conductivity: told('conductivity', 'heat conductivity of', shop.conductivity, 'W/mK'),
+    heat: told('heat', 'specific heat of', shop.heat, 'J/kgK'),
+    fusion: told('fusion', 'heat of fusion of', shop.fusion, 'kJ/kg'),
+    resistivity,
+  };
+  const { id, name, family, cautions } = shop;
+  const fineness = told('fineness', 'Ra against tool steel in', shop.fineness, '1');
+  const index = shop.index === undefined ? estimate(id, constants) : told('index', 'cutting rate against tool steel of', shop.index, '1');
+  const material: Material = { id, name, family, ...constants, index, fineness, cautions };
+  return { kind: 'material', material, findings: shop.index === undefined ? [estimated(material)] : [] };
+};
+
+const estimate = (
+  id: string,
+  constants: Pick<Material, 'density' | 'heat' | 'solidus' | 'fusion' | 'conductivity' | 'resistivity'>,
+): Figure => {
+  const { density, heat, solidus, fusion, conductivity, resistivity } = constants;
+  const room = given({ key: 'model.room', name: 'room temperature', value: 20, unit: '°C', basis: 'assumed', source: 'starting-model' });
+  const rise = apply(riseToMelting, { solidus, room }, { key: `material.${id}.rise` });
+  const melt = apply(meltEnergy, { density, heat, rise, fusion }, { key: `material.${id}.melt-energy` });
+  const doubt = given({
+    key: `material.${id}.index-doubt`,
+    name: 'doubt of an estimated cutting rate',
+    value: 1,
+    unit: '1',
+    deviation: indexEstimate.doubt,
+    basis: 'assumed',
+    source: 'starting-model',
+  });
+  const warnings = ['estimated from material constants; a trial cut would tell'];
+  return apply(estimatedIndex, { melt, conductivity, resistivity, doubt }, { key: `material.${id}.index`, warnings });
+};
+
+const riseToMelting = {
+  name: 'from room temperature to melting',
+  text: 'ΔT = melting temperature - room temperature',
+  source: 'definition',
+  unit: 'K',
+  inputs: { solidus: { unit: '°C', name: 'melting begins' }, room: { unit: '°C', name: 'room temperature' } },
+  compute: ({ solidus, room }: Readonly<Record<'solidus' | 'room', number>>) => solidus - room,
+} as const;
+
+const estimated = ({ id, name, index }: Material): Finding =>
+  find(
+    'material-index-estimated',
+    `How fast ${name} cuts is not known; from its constants it was estimated at ${index.value.toFixed(2)} of tool steel, give or take a third.`,
+    { place: { kind: 'field', path: `materials.${id}.index` }, remedy: 'Make a trial cut and enter the cutting rate against tool steel.' },
+  );

@@ -1,0 +1,178 @@
+/** Thermal cutting, water jet and laser against standards and papers (CHECKS G). */
+import type { CheckRow } from '../../quantity/check.ts';
+import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
+import { processRows } from './process-table.ts';
+import {
+  jetMachinability,
+  laserTaper,
+  perpendicularity,
+  thermalRoughness,
+  thermalScope,
+  waterJetFeed,
+  waterJetFeedInch,
+} from './thermal-and-jet-laws.ts';
+
+const iso = { source: 'iso-9013', place: 'tables of ranges' } as const;
+const u = (range: number, thickness: number): number => perpendicularity[range - 1].compute({ thickness });
+const rz = (range: number, thickness: number): number => thermalRoughness[range - 1].compute({ thickness });
+
+const jet = { abrasive: 1, machinability: jetMachinability['mild steel'], quality: 1 } as const;
+const metric = (more: { readonly thickness?: number; readonly quality?: number } = {}): number =>
+  waterJetFeed.compute({ ...jet, pressure: 345, orifice: 0.33, abrasiveFlow: 340, thickness: 25.4, tube: 1.02, ...more });
+const inch = (): number =>
+  waterJetFeedInch.compute({
+    ...jet,
+    pressure: 345 / 6.894757,
+    orifice: 0.33 / 25.4,
+    abrasiveFlow: 340 / 453.59237,
+    thickness: 1,
+    tube: 1.02 / 25.4,
+  }) * 25.4;
+
+/** u of ranges 1 to 5 in mm, then Rz5 of ranges 1 to 4 in µm, by thickness in mm, as the ranges print out. */
+const table: readonly (readonly [thickness: number, u: readonly string[], rz: readonly string[]])[] = [
+  [6, ['0.068', '0.192', '0.46', '0.92', '1.41'], ['13.6', '44.8', '77.2', '120.8']],
+  [12, ['0.086', '0.234', '0.52', '1.04', '1.62'], ['17.2', '49.6', '84.4', '131.6']],
+  [50, ['0.200', '0.500', '0.90', '1.80', '2.95'], ['40.0', '80.0', '130.0', '200.0']],
+];
+
+const tableRows = table.flatMap(([thickness, us, rzs]): readonly CheckRow[] => [
+  ...us.map((printed, i) => ({
+    id: `G-01-${thickness}-${i + 1}`,
+    ...iso,
+    question: `u of ${thickness} mm, range ${i + 1}, mm`,
+    printed,
+    ours: () => u(i + 1, thickness),
+  })),
+  ...rzs.map((printed, i) => ({
+    id: `G-02-${thickness}-${i + 1}`,
+    ...iso,
+    question: `Rz5 of ${thickness} mm, range ${i + 1}, µm`,
+    printed,
+    ours: () => rz(i + 1, thickness),
+  })),
+]);
+
+/** Thickness limits of the standard, asked from just outside them. */
+const scopeRows = (
+  [
+    ['oxyfuel', 2, 'low', '3'],
+    ['oxyfuel', 301, 'high', '300'],
+    ['plasma', 0.4, 'low', '0.5'],
+    ['plasma', 151, 'high', '150'],
+    ['laser', 0.4, 'low', '0.5'],
+  ] as const
+).map(
+  ([process, thickness, side, printed]): CheckRow => ({
+    id: `G-04-${process}-${side}`,
+    source: 'iso-9013',
+    place: 'scope',
+    question: `${process} cut of ${thickness} mm: ${side === 'low' ? 'least' : 'largest'} thickness that the standard covers, mm`,
+    printed,
+    ours: () => {
+      const answer = thermalScope(process, thickness);
+      return answer.kind === 'outside' ? answer[side] : answer.kind;
+    },
+  }),
+);
+
+export const checks: readonly CheckRow[] = [
+  ...tableRows,
+  ...scopeRows,
+  ...(['0.080', '0.220', '0.500', '1.000'] as const).map(
+    (printed, i): CheckRow => ({
+      id: `G-01-${i + 1}`,
+      ...iso,
+      question: `u of 10 mm, range ${i + 1}, mm`,
+      printed,
+      ours: () => u(i + 1, 10),
+    }),
+  ),
+  ...(['25', '60', '100', '155'] as const).map(
+    (printed, i): CheckRow => ({
+      id: `G-02-${i + 1}`,
+      ...iso,
+      question: `Rz5 of 25 mm, range ${i + 1}, µm`,
+      printed,
+      ours: () => rz(i + 1, 25),
+    }),
+  ),
+  { id: 'G-03', ...iso, question: 'u of 25 mm, range 5, mm', printed: '2.075', ours: () => u(5, 25) },
+  {
+    id: 'G-04',
+    source: 'iso-9013',
+    place: 'scope',
+    question: 'laser cut of 40 mm: largest thickness that the standard covers, mm',
+    printed: '32',
+    ours: () => {
+      const answer = thermalScope('laser', 40);
+      return answer.kind === 'outside' ? answer.high : answer.kind;
+    },
+  },
+  {
+    id: 'G-05a',
+    source: 'zeng-kim',
+    place: 'feed law, metric constant; recomputed',
+    question: 'jet in 25.4 mm mild steel, 345 MPa, 0.33, 340 g/min, 1.02, mm/min',
+    printed: '148.26',
+    ours: metric,
+  },
+  {
+    id: 'G-05b',
+    source: 'zeng-kim',
+    place: 'feed law, inch constant; recomputed',
+    question: 'the same by the inch form, mm/min',
+    printed: '148.61',
+    ours: inch,
+  },
+  {
+    id: 'G-06a',
+    source: 'zeng-kim',
+    place: 'exponents; recomputed',
+    question: 'twice the thickness, ratio',
+    printed: '0.4506',
+    ours: () => metric({ thickness: 50.8 }) / metric(),
+  },
+  {
+    id: 'G-06b',
+    source: 'zeng-kim',
+    place: 'exponents; recomputed',
+    question: 'quality 3 instead of 1, ratio',
+    printed: '0.2827',
+    ours: () => metric({ quality: 3 }) / metric(),
+  },
+  {
+    id: 'CP-oxyfuel',
+    source: 'common-practice',
+    place: 'flame cutting',
+    question: 'flame cuts unalloyed steel and titanium, and neither stainless nor aluminium',
+    printed: 'yes',
+    ours: () => {
+      const not = processRows.find((r) => r.name === 'oxyfuel')!.not;
+      const cut = not.steel === undefined && not.titanium === undefined;
+      return cut && not.stainless !== undefined && not.aluminium !== undefined ? 'yes' : 'no';
+    },
+  },
+  {
+    id: 'CP-jet-depth',
+    source: 'common-practice',
+    place: 'abrasive jets',
+    question: 'a jet cuts rougher and less square with depth',
+    printed: 'yes',
+    ours: () => {
+      const rough = (thickness: number) =>
+        jetRoughness.compute({ base: jetEdge.roughBase.value, slope: jetEdge.roughSlope.value, thickness });
+      const zone = (thickness: number) =>
+        jetPerpendicularity.compute({ base: jetEdge.squareBase.value, slope: jetEdge.squareSlope.value, thickness });
+      return rough(60) > rough(10) && zone(60) > zone(10) ? 'yes' : 'no';
+    },
+  },
+  {
+    id: 'G-07',
+    source: 'plane-geometry',
+    place: 'recomputed',
+    question: 'half angle of a laser kerf 0.30 above, 0.20 below, 10 mm, degrees',
+    printed: '0.28648',
+    ours: () => laserTaper.compute({ top: 0.3, bottom: 0.2, thickness: 10 }),
+  },
+];

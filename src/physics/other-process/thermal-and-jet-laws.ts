@@ -1,0 +1,108 @@
+/** What thermal cutting and water jets hold, so that the shop can say which work is not for wire; wire cutting itself is outside these standards. */
+import type { Formula } from '../../quantity/formula.ts';
+
+const thickness = { unit: 'mm', name: 'thickness' } as const;
+
+/** Perpendicularity tolerance u = base + slope · a, mm; ranges 1 to 5. */
+const perpendicularityRanges = [
+  [0.05, 0.003],
+  [0.15, 0.007],
+  [0.4, 0.01],
+  [0.8, 0.02],
+  [1.2, 0.035],
+] as const;
+
+/** Mean height of the profile Rz5 = base + slope · a, µm; ranges 1 to 4. */
+const roughnessRanges = [
+  [10, 0.6],
+  [40, 0.8],
+  [70, 1.2],
+  [110, 1.8],
+] as const;
+
+export const perpendicularity: readonly Formula<'thickness'>[] = perpendicularityRanges.map(([base, slope], i) => ({
+  name: `perpendicularity of a thermal cut, range ${i + 1}`,
+  text: `u = ${base} + ${slope} a`,
+  source: 'iso-9013',
+  unit: 'mm',
+  inputs: { thickness },
+  compute: (v) => base + slope * v.thickness,
+}));
+
+export const thermalRoughness: readonly Formula<'thickness'>[] = roughnessRanges.map(([base, slope], i) => ({
+  name: `Rz5 of a thermal cut, range ${i + 1}`,
+  text: `Rz5 = ${base} + ${slope} a`,
+  source: 'iso-9013',
+  unit: 'µm',
+  inputs: { thickness },
+  compute: (v) => base + slope * v.thickness,
+}));
+
+/** Thicknesses that ISO 9013 covers, mm. */
+const scopes = { oxyfuel: [3, 300], plasma: [0.5, 150], laser: [0.5, 32] } as const;
+
+export type ScopeAnswer = { readonly kind: 'covered' } | { readonly kind: 'outside'; readonly low: number; readonly high: number };
+
+export const thermalScope = (process: keyof typeof scopes, thickness: number): ScopeAnswer => {
+  const [low, high] = scopes[process];
+  return thickness >= low && thickness <= high ? { kind: 'covered' } : { kind: 'outside', low, high };
+};
+
+/** How well a material is cut by abrasive jet. */
+export const jetMachinability = { 'mild steel': 87.6, stainless: 82, aluminium: 213, titanium: 115 } as const;
+
+type JetInput = 'abrasive' | 'machinability' | 'pressure' | 'orifice' | 'abrasiveFlow' | 'quality' | 'thickness' | 'tube';
+
+const jetInputs = {
+  abrasive: { unit: '1', name: 'abrasive factor, garnet 1' },
+  machinability: { unit: '1', name: 'machinability number' },
+  quality: { unit: '1', name: 'quality level', low: 1, high: 5 },
+} as const;
+
+const jetSpeed = (v: Readonly<Record<JetInput, number>>, constant: number): number =>
+  ((v.abrasive * v.machinability * v.pressure ** 1.594 * v.orifice ** 1.374 * v.abrasiveFlow ** 0.343) /
+    (constant * v.quality * v.thickness * v.tube ** 0.618)) **
+  1.15;
+
+/** Traverse speed; quality 1 parts the metal, 5 is the best edge. */
+export const waterJetFeed: Formula<JetInput> = {
+  name: 'traverse speed of an abrasive water jet',
+  text: 'V = (f N P^1.594 d^1.374 M^0.343 / (788 q H D^0.618))^1.15',
+  source: 'zeng-kim',
+  unit: 'mm/min',
+  inputs: {
+    ...jetInputs,
+    pressure: { unit: 'MPa', name: 'water pressure' },
+    orifice: { unit: 'mm', name: 'orifice' },
+    abrasiveFlow: { unit: '1', name: 'abrasive, g/min' },
+    thickness,
+    tube: { unit: 'mm', name: 'mixing tube' },
+  },
+  compute: (v) => jetSpeed(v, 788),
+};
+
+/** The same law as printed in inch units: ksi, in, lb/min, in/min. */
+export const waterJetFeedInch: Formula<JetInput> = {
+  name: 'traverse speed of an abrasive water jet, in/min',
+  text: 'V = (f N P^1.594 d^1.374 M^0.343 / (163 q H D^0.618))^1.15, ksi, in, lb/min',
+  source: 'zeng-kim',
+  unit: '1',
+  inputs: {
+    ...jetInputs,
+    pressure: { unit: '1', name: 'water pressure, ksi' },
+    orifice: { unit: '1', name: 'orifice, in' },
+    abrasiveFlow: { unit: '1', name: 'abrasive, lb/min' },
+    thickness: { unit: '1', name: 'thickness, in' },
+    tube: { unit: '1', name: 'mixing tube, in' },
+  },
+  compute: (v) => jetSpeed(v, 163),
+};
+
+export const laserTaper: Formula<'top' | 'bottom' | 'thickness'> = {
+  name: 'half angle of a laser kerf',
+  text: 'angle = atan((width at the top - width at the bottom) / (2 thickness))',
+  source: 'plane-geometry',
+  unit: '°',
+  inputs: { top: { unit: 'mm', name: 'kerf at the top' }, bottom: { unit: 'mm', name: 'kerf at the bottom' }, thickness },
+  compute: ({ top, bottom, thickness }) => (Math.atan((top - bottom) / (2 * thickness)) * 180) / Math.PI,
+};

@@ -1,0 +1,23 @@
+/** A bar of a round length in the unit of the drawing, and in mm where that is another. */
+import type { DrawingUnits } from '../drawing/drawing.ts';
+import { number } from '../drawing/place-in-file.ts';
+import type { View } from './svg.ts';
+import { INK, px, QUIET, text } from './svg.ts';
+
+/** About a fifth of the sheet, as 1, 2 or 5 times a power of ten. */
+export const scaleBar = (view: View, units: DrawingUnits, left: number, y: number): string => {
+  if (view.empty) return '';
+  const perUnit = view.scale * units.millimetres;
+  const round = roundBelow(220 / perUnit);
+  const width = round * perUnit;
+  const words = `${number(round, 9)} ${units.name}${units.millimetres === 1 ? '' : ` = ${number(round * units.millimetres, 6)} mm`}`;
+  const half = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width / 2)}" height="5" fill="${INK}"/>`;
+  const frame = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width)}" height="5" fill="none" stroke="${INK}" stroke-width="0.8"/>`;
+  return `${half}${frame}${text(left + width + 10, y + 1, words, { size: 11, colour: INK })}${text(left, y - 10, '0', { size: 9, colour: QUIET })}`;
+};
+
+const roundBelow = (value: number): number => {
+  const power = 10 ** Math.floor(Math.log10(value));
+  const digit = [5, 2, 1].find((d) => d * power <= value * (1 + 1e-9)) ?? 1;
+  return digit * power;
+};

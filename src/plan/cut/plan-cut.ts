@@ -1,0 +1,184 @@
+/** The planner's one door: a question in, a plan out, stage by stage. */
+import type { Finding } from '../../text/finding.ts';
+import { coresOfUnknown, withCore } from '../core/core-choice.ts';
+import { find } from '../findings.ts';
+import { sortLoops } from '../kept-side.ts';
+import { type LaidOut, layOut } from '../lay/lay-out.ts';
+import { orderFindings } from '../order/order-override.ts';
+import { itineraryOf, stepsFor, type VisitsOf } from '../order/steps.ts';
+import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
+import { movedContour } from '../path/moved.ts';
+import type { Plan } from '../plan.ts';
+import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
+import { type Shape, shapesOf } from '../same-shape.ts';
+import { besideBlock } from '../start/block-edge.ts';
+import { holeFindings } from '../start/hole-findings.ts';
+import { handOfUnknown, setFindings } from '../start/override.ts';
+import { surroundingsOf } from '../surroundings.ts';
+import { chooseWire, conditionsOf, type WireTried } from '../wire/choose-wire.ts';
+import { accuracyFigure, withShift } from '../wire/deviation-of-passes.ts';
+import { passOf, unknownFigure } from '../wire/pass-of-row.ts';
+import { countFindings } from '../wire/passes-for.ts';
+import { blockFor, stockFindings, travelFindings } from './block.ts';
+import { clampFindings } from './clamps.ts';
+import { severalParts } from './several-parts.ts';
+import { thinFindings } from './thin-places.ts';
+import { webFindings } from './webs.ts';
+
+export const planCut = (question: PlanQuestion): Plan => {
+  const sorted = sortLoops(question);
+  const block = blockFor(sorted, question);
+  const shapes = shapesIn(question, sorted);
+  const choice = chooseWire(question, shapes);
+  const nothing = sorted.cut.length + (question.open ?? []).length === 0 ? [nothingLeft(sorted.block.length)] : [];
+  const before = [
+    ...nothing,
+    ...sorted.findings,
+    ...coresOfUnknown(question, sorted),
+    ...handOfUnknown(question, sorted),
+    ...countFindings(question),
+    ...setFindings(question),
+    ...choice.findings,
+    ...travelFindings(block, sorted.cut, question),
+    ...stockFindings(block, sorted, question),
+  ];
+  const { best } = choice;
+  if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
+  const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
+  const laid = layOut({ shapes, best, block, question, reach: limits.reach });
+  const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
+  const holes = holesOf(question, sorted.drawnHoles);
+  const open = layLines({ question, best, block, blockDrawn: sorted.block.length > 0, cut: sorted.cut, holes });
+  const visits = [...laid.visits, ...visitsOfLines(open)];
+  const findings = [
+    ...before,
+    ...laid.findings,
+    ...holeFindings(
+      laid.contours,
+      open.lines.map((l) => l.plan),
+      best.wire,
+      question.holes,
+    ),
+    ...open.findings,
+    ...webs,
+    ...clampsOf(laid, open, question, limits.kerf / 2),
+    ...orderFindings(visits, question),
+  ];
+  if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
+  const itinerary = itineraryOf(visits, question);
+  const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];
+  return {
+    ...commonOf(question, best),
+    kind: 'cut',
+    block,
+    contours: laid.contours,
+    ...(open.lines.length === 0 ? {} : { openCuts: open.lines.map((l) => l.plan) }),
+    order,
+    // Written out when they are asked for: of thousands of openings the steps are most of what a plan would weigh.
+    get steps() {
+      return stepsFor(itinerary);
+    },
+    findings: [...findings, ...severalParts(sorted.cut, order)],
+  };
+};
+
+/** The shapes of the loops that are cut, each with what lies in it. */
+export const shapesIn = (question: PlanQuestion, sorted = sortLoops(question)): readonly Shape[] => {
+  const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
+  return shapesOf(around, (id) => isFromEdge(question, id));
+};
+
+const NOWHERE = { x: 0, y: 0 };
+
+const visitsOfLines = ({ lines }: LaidLines): readonly VisitsOf[] =>
+  lines.map(({ plan, visits, depth }) => ({ loop: { loop: { id: plan.chain, depth }, kept: plan.kept }, by: NOWHERE, visits }));
+
+const clampsOf = (
+  { contours, visits }: LaidOut,
+  { lines }: LaidLines,
+  { clamps = [] }: PlanQuestion,
+  halfKerf: number,
+): readonly Finding[] =>
+  clampFindings(
+    clamps,
+    clamps.length === 0
+      ? []
+      : [
+          ...visits.map(({ loop, by, visits: own }, i) => ({ loop: loop.loop.id, by, hole: contours[i]!.hole, visits: own })),
+          ...lines.map(({ plan, visits: own }) => ({ loop: plan.chain, by: NOWHERE, hole: besideBlock(plan.from.at), visits: own })),
+        ],
+    halfKerf,
+  );
+
+const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly GivenHole[] => [
+  ...question.holes,
+  ...drawn,
+  ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
+];
+
+const measuresKerf = ({ wire, rows }: WireTried): number => wire.diameter + 2 * rows[0]!.gap.value;
+
+/** From a contour to the far side of its rough cut. */
+const reachOf = ({ wire, rows }: WireTried): number => rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
+
+const commonOf = (question: PlanQuestion, best: WireTried) => {
+  const last = best.rows.at(-1)!;
+  return {
+    wire: best.wire,
+    height: question.height,
+    ...(question.clamps === undefined || question.clamps.length === 0 ? {} : { clamps: question.clamps }),
+    passes: best.rows.map(passOf),
+    accuracy: withShift(accuracyFigure(conditionsOf(best.wire, question), last), best.shift),
+    ...(best.shift === undefined ? {} : { shift: best.shift }),
+    finish: last.ra,
+  };
+};
+
+/** The plan that says no: no steps, but what the best wire would leave of each contour. */
+const refusedPlan = (
+  question: PlanQuestion,
+  block: Plan['block'],
+  findings: readonly Finding[],
+  best: WireTried | undefined,
+  shapes: readonly Shape[],
+): Plan => {
+  const common =
+    best !== undefined && best.rows.length > 0
+      ? commonOf(question, best)
+      : {
+          wire: best?.wire ?? question.wires[0] ?? NO_WIRE,
+          height: question.height,
+          passes: [],
+          accuracy: unknownFigure('plan.accuracy', 'tolerance asked for; no cut could be worked out', question.tolerance, 'mm'),
+          finish: unknownFigure('plan.finish', 'Ra asked for; no cut could be worked out', question.finish, 'µm'),
+        };
+  const wouldComeOut = (best?.fits ?? []).flatMap((fit, i) =>
+    shapes[i]!.members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
+  );
+  return { ...common, kind: 'refused', block, contours: [], wouldComeOut, order: [], steps: [], findings };
+};
+
+/** Stands where a shop file without any wire leaves nothing to name. */
+const NO_WIRE: Plan['wire'] = {
+  id: 'none',
+  name: 'no',
+  diameter: 0.25,
+  kind: 'brass',
+  density: 8.5,
+  tension: 12,
+  speed: 10,
+  price: 0,
+  spool: 0,
+  inStock: false,
+};
+
+/** @param edges outermost loops that are the edge of the block. */
+const nothingLeft = (edges: number): Finding => {
+  const why =
+    edges === 0 ? '' : `: ${edges === 1 ? 'its only outermost loop is' : `its ${edges} outermost loops are`} the edge of the block`;
+  return find(
+    'nothing-to-cut',
+    `No loop of the drawing is left to be cut${why}.`,
+    edges === 0 ? {} : { place: { kind: 'field', path: 'outline' }, remedy: 'If the outermost loops are to be cut, set outline to cut.' },
+  );
+};

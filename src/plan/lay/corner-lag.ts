@@ -1,0 +1,141 @@
+/** What wire lag does at the worst corner or arc of a contour, pass by pass: each skim lags less, and takes off what the one before left. */
+
+import type { Contour } from '../../geometry/contour.ts';
+import { pointAt } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/segment.ts';
+import { distanceBetween } from '../../geometry/segment.ts';
+import { lagAtPointedTurn, lagAtSharpTurn, lagOnArc, pathInsideArc, pathOutsideArc } from '../../physics/cut/corner-error.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import { insideTurns } from '../inside-arcs.ts';
+import { POINTED } from '../path/offset-corner.ts';
+import { outsideCorners } from '../path/outside-corners.ts';
+import type { ContourPlan, Kept, Pass, WorstCorner } from '../plan.ts';
+
+export interface LagAsked {
+  /** As wanted, counter-clockwise. */
+  readonly contour: Contour;
+  readonly kept: Kept;
+  readonly passes: readonly Pick<Pass, 'offset' | 'formError'>[];
+  readonly outsideCorners: 'arc' | 'intersection';
+  /** Corners that are gone round by a loop: there the wire has straightened out. */
+  readonly looped: readonly Point[];
+}
+
+type Spot = Omit<WorstCorner, 'errors'>;
+
+/** None where the contour has neither corner nor arc. */
+export const worstCorner = (asked: LagAsked): WorstCorner | undefined => {
+  const last = asked.passes.at(-1)!;
+  let worst: { readonly spot: Spot; readonly error: number } | undefined;
+  for (const spot of spotsOf(asked)) {
+    const error = errorOf(spot, last);
+    if (worst === undefined || error > worst.error + 1e-9) worst = { spot, error };
+  }
+  if (worst === undefined) return undefined;
+  const { spot } = worst;
+  return { ...spot, errors: asked.passes.map((pass) => errorOf(spot, pass)) };
+};
+
+/** Arcs turned the way that lag spoils, and corners: an arc is told by its middle. */
+const spotsOf = ({ contour, kept, outsideCorners: way, looped }: LagAsked): readonly Spot[] => {
+  const inner = kept === 'die' ? 1 : -1;
+  const arcs = contour.segments.flatMap((s): Spot[] =>
+    s.kind === 'line'
+      ? []
+      : [{ what: s.sweep * inner > 0 ? 'inside arc' : 'outside arc', at: pointAt(s, 0.5), radius: s.radius, turn: Math.abs(s.sweep) }],
+  );
+  const inside = insideTurns(contour, kept).map(({ at, turn }): Spot => ({ what: 'inside corner', at, radius: 0, turn }));
+  const outside = outsideCorners(contour, kept)
+    .filter(({ at }) => !looped.some((p) => distanceBetween(p, at) < 1e-6))
+    .map(({ at, turn }): Spot => {
+      const pointed = way === 'intersection' && 1 / Math.cos(turn / 2) <= POINTED;
+      return { what: pointed ? 'outside corner run out to a point' : 'outside corner rolled round', at, radius: 0, turn };
+    });
+  return [...arcs, ...inside, ...outside];
+};
+
+/** mm: an arc that leaves the wire a tighter path than this is a sharp turn to it. */
+const SHARP = 0.01;
+
+type Lagging = Pick<Pass, 'offset' | 'formError'>;
+
+const errorOf = ({ what, radius, turn }: Spot, { offset, formError }: Lagging): number => {
+  const [lag, away] = [formError.value, offset.value];
+  if (what === 'inside corner') return lagAtSharpTurn.compute({ lag, turn });
+  if (what === 'outside corner run out to a point') return lagAtPointedTurn.compute({ lag, turn, offset: away });
+  if (what === 'outside corner rolled round') return lagOnArc.compute({ lag, radius: away });
+  if (what === 'outside arc') return lagOnArc.compute({ lag, radius: radius + away });
+  return radius - away > SHARP ? lagOnArc.compute({ lag, radius: radius - away }) : lagAtSharpTurn.compute({ lag, turn });
+};
+
+/** The errors of a contour's worst corner as figures that can be asked why, one per pass, µm. None where there is no corner. */
+export const cornerFigures = ({ loop, corner }: ContourPlan, passes: readonly Pass[]): readonly Figure[] => {
+  if (corner === undefined) return [];
+  const turn = drawn(`contour.${loop}.corner.turn`, `turn of the ${corner.what}`, corner.turn, 'rad');
+  const radius = drawn(`contour.${loop}.corner.radius`, `radius of the ${corner.what}`, corner.radius, 'mm');
+  return passes.map((pass, i) => figureOf(corner, pass, { turn, radius }, nameOf(loop, i)));
+};
+
+const drawn = (key: string, name: string, value: number, unit: 'rad' | 'mm'): Figure =>
+  given({ key, name, value, unit, basis: 'drawing', source: 'the drawing' });
+
+const nameOf = (loop: string, i: number): { readonly key: string; readonly name: string } => ({
+  key: `contour.${loop}.corner.pass.${i + 1}`,
+  name: `error by wire lag at the worst corner of ${loop} after ${i === 0 ? 'the rough cut' : `skim ${i}`}`,
+});
+
+const figureOf = (
+  corner: WorstCorner,
+  { offset, formError: lag }: Lagging,
+  { turn, radius }: { readonly turn: Figure; readonly radius: Figure },
+  as: { readonly key: string; readonly name: string },
+): Figure => {
+  const path = { key: `${as.key}.path` };
+  switch (corner.what) {
+    case 'inside corner':
+      return apply(lagAtSharpTurn, { lag, turn }, as);
+    case 'outside corner run out to a point':
+      return apply(lagAtPointedTurn, { lag, turn, offset }, as);
+    case 'outside corner rolled round':
+      return apply(lagOnArc, { lag, radius: offset }, as);
+    case 'outside arc':
+      return apply(lagOnArc, { lag, radius: apply(pathOutsideArc, { radius, offset }, path) }, as);
+    case 'inside arc':
+      return corner.radius - offset.value > SHARP
+        ? apply(lagOnArc, { lag, radius: apply(pathInsideArc, { radius, offset }, path) }, as)
+        : apply(lagAtSharpTurn, { lag, turn }, as);
+  }
+};
+
+/** The worst of the plan: a warning where it is beyond the tolerance, else good to know. `tolerance` in mm. */
+export const lagFindings = (contours: readonly Pick<ContourPlan, 'loop' | 'corner'>[], tolerance: number): readonly Finding[] => {
+  const all = contours.flatMap(({ loop, corner }) => (corner === undefined ? [] : [{ loop, corner, last: corner.errors.at(-1)! }]));
+  if (all.length === 0) return [];
+  const { loop, corner, last } = all.reduce((a, b) => (b.last > a.last + 1e-9 ? b : a));
+  const beyond = all.filter((c) => c.last > tolerance * 1000).length;
+  if (last < WORTH_SAYING) return [];
+  const sentence =
+    `Wire lag is worst at the ${corner.what} of ${loop} at (${corner.at.x.toFixed(3)}, ${corner.at.y.toFixed(3)}): ${passesSaid(corner.errors)}; ` +
+    `±${(tolerance * 1000).toFixed(1)} µm is asked for.`;
+  const place = { kind: 'spot', x: corner.at.x, y: corner.at.y, reach: 1, loop } as const;
+  if (beyond === 0) return [find('corner-lag', sentence, { place })];
+  const many = beyond === 1 ? '' : ` ${beyond} contours have such a corner.`;
+  return [find('corner-lag', `${sentence}${many}`, { place, severity: 'warning', remedy: remedyFor(corner) })];
+};
+
+/** Below this, µm, no measuring shows it. */
+const WORTH_SAYING = 0.5;
+
+const passesSaid = (errors: readonly number[]): string => {
+  const [rough, ...skims] = errors.map((e) => e.toFixed(1));
+  if (skims.length === 0) return `the single pass is off by ${rough} µm there`;
+  return `the rough cut is off by ${rough} µm there, ${skims.map((e, i) => `skim ${i + 1} by ${e} µm`).join(', ')}`;
+};
+
+const remedyFor = ({ what }: WorstCorner): string =>
+  what.startsWith('outside corner')
+    ? 'Go round sharp outside corners out and back (outsideCorners: loop), or ask for one more skim.'
+    : 'Ask for one more skim, or for a larger radius in that corner.';

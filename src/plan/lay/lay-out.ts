@@ -1,0 +1,163 @@
+/** Lays out every shape with the wire that was chosen: hole, entry, tab, laps and corners, moved to where its members stand. */
+
+import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
+import { edgesOfClamp } from '../cut/clamps.ts';
+import type { KeptLoop } from '../kept-side.ts';
+import { heightFigure, massOf } from '../loose-piece-mass.ts';
+import type { VisitsOf } from '../order/steps.ts';
+import { burntAway, looseOf } from '../path/loose-piece.ts';
+import { movedContour, movedPoint } from '../path/moved.ts';
+import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from '../plan.ts';
+import { isFromEdge, type PlanQuestion } from '../question.ts';
+import { type Shape, shapeName } from '../same-shape.ts';
+import { openedFrame } from '../start/block-edge.ts';
+import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
+import { pieceArea } from '../surroundings.ts';
+import type { WireTried } from '../wire/choose-wire.ts';
+import { lagFindings, worstCorner } from './corner-lag.ts';
+import { type Design, type DesignAsked, openingLookup } from './design.ts';
+import { membersDesigned } from './members-designed.ts';
+import { type CornersOfShape, outsideNotes } from './outside-notes.ts';
+
+export interface LaidOut {
+  readonly contours: readonly ContourPlan[];
+  /** Same index as contours. */
+  readonly visits: readonly VisitsOf[];
+  readonly findings: readonly Finding[];
+}
+
+export interface LayOutAsked {
+  readonly shapes: readonly Shape[];
+  readonly best: WireTried;
+  readonly block: Plan['block'];
+  readonly question: PlanQuestion;
+  /** From a contour to the far side of its rough cut, mm. */
+  readonly reach: number;
+}
+
+export const layOut = (asked: LayOutAsked): LaidOut => {
+  const { shapes, best, question } = asked;
+  const height = heightFigure(question.height);
+  const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(asked)) : undefined;
+  const shared = holesToShare(asked);
+  const contours: ContourPlan[] = [];
+  const visits: VisitsOf[] = [];
+  const findings: Finding[] = [];
+  const corners: (CornersOfShape & { readonly radius: number })[] = [];
+  shapes.forEach((shape, i) => {
+    const { loop } = shape.first;
+    const area = pieceArea(shape.first, asked.reach);
+    const role = loop.kept === 'die' ? 'slug' : 'part';
+    const massFor = (id: string, of: number) => massOf(id, role, of, height, question.material.density);
+    const mass = massFor(loop.loop.id, area);
+    const rough = best.rows[0]!;
+    const kerf = best.wire.diameter + 2 * rough.gap.value;
+    const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
+    const weighed = { ...whole, mass: mass.value };
+    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough, wire: best.wire, question };
+    const designAsked: DesignAsked = {
+      shape,
+      fit: best.fits[i]!,
+      rows: best.rows,
+      wireDiameter: best.wire.diameter,
+      piece: weighed,
+      ...clearFor(shape, everything, asked),
+      shared: shared.get(loop.loop.id) ?? [],
+      question,
+    };
+    const made = membersDesigned(designAsked, coreAsked);
+    findings.push(...made.findings);
+    const some = made.members[0];
+    if (some === undefined) return;
+    corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...some.design.outside });
+    const corner = cornerOf(shape, some.design, asked);
+    for (const { member, design, burnt, byHand } of made.members) {
+      const id = member.loop.loop.id;
+      const loose = burnt === undefined ? whole : burntAway(whole);
+      const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);
+      const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
+      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner, core: burnt, byHand }));
+      visits.push({ ...member, visits: design.visits });
+    }
+  });
+  const notes = [
+    ...outsideNotes(corners, corners[0]?.radius ?? 0, question),
+    ...lagFindings(contours, question.tolerance),
+    ...contours.filter((c) => c.hole.origin === 'block edge').map(openedFrame),
+    ...sharedFindings(contours),
+  ];
+  return { contours, visits, findings: [...findings, ...notes] };
+};
+
+/** A part's leads keep clear of everything; an opening's of itself and of what stands in it. */
+const clearFor = (shape: Shape, everything: Lookup | undefined, asked: LayOutAsked): Pick<DesignAsked, 'clear' | 'edge'> => {
+  const { loop, inside } = shape.first;
+  const own = () =>
+    openingLookup(
+      loop.loop.contour,
+      inside.map((k) => k.loop.contour),
+    );
+  if (!isFromEdge(asked.question, loop.loop.id)) return { clear: everything !== undefined && loop.kept === 'punch' ? everything : own() };
+  // What is in the way from the edge of the block is everything else, but not the edge itself.
+  const others = otherSegments(asked, loop.loop.id);
+  const edge = { edge: lookupOf(asked.block), ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }) };
+  return { clear: loop.kept === 'die' ? own() : lookupOfSegments([...loop.loop.contour.segments, ...others]), edge };
+};
+
+/** Holes in the waste between two parts that both are begun from a hole. */
+const holesToShare = ({ shapes, best, question }: LayOutAsked): ReturnType<typeof sharedHoles> => {
+  const parts = shapes.map((s) => s.first.loop).filter((l) => l.kept === 'punch' && !isFromEdge(question, l.loop.id));
+  return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height });
+};
+
+const cornerOf = ({ first }: Shape, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>
+  worstCorner({
+    contour: first.loop.loop.contour,
+    kept: first.loop.kept,
+    passes: best.rows,
+    outsideCorners: question.outsideCorners,
+    looped: outside.looped.map((c) => c.at),
+  });
+
+const allSegments = (asked: LayOutAsked): readonly Segment[] => [...asked.block.segments, ...otherSegments(asked)];
+
+/** Clamps, and all contours but one. */
+const otherSegments = ({ shapes, question: { clamps = [] } }: LayOutAsked, but?: string): readonly Segment[] => [
+  ...clamps.flatMap(edgesOfClamp),
+  ...shapes.flatMap((s) => s.members.flatMap((m) => (m.loop.loop.id === but ? [] : m.loop.loop.contour.segments))),
+];
+
+const contourPlanOf = (
+  { loop, by }: { readonly loop: KeptLoop; readonly by: Point },
+  design: Design,
+  {
+    comesOut,
+    piece,
+    corner,
+    core,
+    byHand,
+  }: Pick<ContourPlan, 'comesOut' | 'piece'> & {
+    readonly corner: WorstCorner | undefined;
+    readonly core: CoreBurnt | undefined;
+    readonly byHand: NonNullable<ContourPlan['byHand']>;
+  },
+): ContourPlan => ({
+  loop: loop.loop.id,
+  kept: loop.kept,
+  hole: { ...design.hole, at: movedPoint(design.hole.at, by) },
+  entry: { ...design.entry, at: movedPoint(design.entry.at, by) },
+  ...(design.tab && { tab: { ...design.tab, from: movedPoint(design.tab.from, by) } }),
+  piece,
+  ...(core && { core }),
+  ...(byHand.length === 0 ? {} : { byHand }),
+  ...(corner && { corner: { ...corner, at: movedPoint(corner.at, by) } }),
+  // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
+  get comesOut() {
+    return comesOut.map((c) => movedContour(c, by));
+  },
+  get courses() {
+    return design.courses.map((c) => ({ pass: c.pass, programmed: movedContour(c.programmed, by), centre: movedContour(c.centre, by) }));
+  },
+});

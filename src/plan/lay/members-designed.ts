@@ -1,0 +1,136 @@
+/** The designs of the loops of one shape: one for all that are left to the planner, and its own for each of which something is set by hand. */
+
+import type { Point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
+import type { CoreAsked } from '../core/core-choice.ts';
+import { find } from '../findings.ts';
+import { movedPoint } from '../path/moved.ts';
+import type { ContourPlan, CoreBurnt } from '../plan.ts';
+import { type ByHand, handOf, isFromEdge } from '../question.ts';
+import type { Shape } from '../same-shape.ts';
+import { agrees, idleTab, noWayByHand, readHand, setOf } from '../start/override.ts';
+import { type CoreDesigned, designWithCore } from './core-design.ts';
+import type { Design, DesignAsked } from './design.ts';
+
+type Member = Shape['members'][number];
+
+export interface MemberDesigned {
+  readonly member: Member;
+  /** As the first of its shape has it: to be moved by the member's own way. */
+  readonly design: Design;
+  readonly burnt?: CoreBurnt;
+  readonly byHand: NonNullable<ContourPlan['byHand']>;
+}
+
+export interface MembersDesigned {
+  /** Those that could be laid out, in the order of the shape. */
+  readonly members: readonly MemberDesigned[];
+  readonly findings: readonly Finding[];
+}
+
+export const membersDesigned = (asked: DesignAsked, core: CoreAsked): MembersDesigned => {
+  const { shape, question } = asked;
+  const free = once(() => designWithCore(asked, core));
+  const members: MemberDesigned[] = [];
+  const findings: Finding[] = [];
+  let freeTold = false;
+  for (const member of shape.members) {
+    const said = handOf(question, member.loop.loop.id);
+    const own = said === undefined ? undefined : ownDesign(member, said, { asked, core }, free());
+    if (own !== undefined) findings.push(...own.findings);
+    if (own === undefined || own.as === 'the planner') {
+      if (!freeTold) findings.push(...free().designed.findings);
+      freeTold = true;
+    }
+    const { designed, burnt } = own?.designed ?? free();
+    if (designed.kind === 'not laid') continue;
+    members.push({ member, design: designed.design, ...(burnt && { burnt }), byHand: said === undefined ? [] : setOf(said) });
+  }
+  return { members, findings };
+};
+
+interface Own {
+  readonly as: 'the planner' | 'by hand';
+  readonly designed: CoreDesigned;
+  readonly findings: readonly Finding[];
+}
+
+interface Both {
+  readonly asked: DesignAsked;
+  readonly core: CoreAsked;
+}
+
+/** What the user sets is told in the place of the member, and designed in that of the first of its shape. */
+const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: CoreDesigned): Own => {
+  const id = member.loop.loop.id;
+  const chosen = free.designed;
+  if (chosen.kind === 'laid' && agrees(chosen.design, told, member.by))
+    return { as: 'the planner', designed: free, findings: [setFinding(id, told, chosen.design, member.by)] };
+  const there = { x: -member.by.x, y: -member.by.y };
+  const fromEdge = isFromEdge(asked.question, id);
+  const around = { ...asked.shape.first, loop: { ...asked.shape.first.loop, loop: { ...asked.shape.first.loop.loop, id } } };
+  const shape: Shape = { first: around, members: [{ loop: around.loop, by: { x: 0, y: 0 } }] };
+  const read = readHand({
+    around,
+    said: movedHand(told, there),
+    clear: asked.clear,
+    roughOffset: asked.rows[0]!.offset.value,
+    question: asked.question,
+    fromEdge,
+  });
+  const inPlace = (findings: readonly Finding[]): readonly Finding[] => findings.map((f) => movedFinding(f, member.by));
+  if (read.kind === 'cannot')
+    return { as: 'by hand', designed: { designed: { kind: 'not laid', findings: [] } }, findings: inPlace(read.findings) };
+  const made = designWithCore({ ...asked, shape, hand: read.hand }, { ...core, shape });
+  const { designed, burnt } = made;
+  if (designed.kind === 'not laid') {
+    const at = told.entry ?? told.hole?.at ?? movedPoint(around.loop.loop.contour.segments[0]!.from, member.by);
+    return { as: 'by hand', designed: made, findings: [...inPlace(read.findings), noWayByHand(id, told, at)] };
+  }
+  return {
+    as: 'by hand',
+    designed: made,
+    findings: [
+      ...inPlace([...read.findings, ...designed.findings]),
+      ...(burnt !== undefined && told.tab !== undefined ? [idleTab(id)] : []),
+      setFinding(id, told, designed.design, member.by),
+    ],
+  };
+};
+
+const movedHand = ({ entry, hole, tab }: ByHand, by: Point): ByHand => ({
+  ...(entry && { entry: movedPoint(entry, by) }),
+  ...(hole && { hole: { ...hole, at: movedPoint(hole.at, by) } }),
+  ...(tab === undefined ? {} : { tab }),
+});
+
+/** Sentences write a place as '(12.500, 3.000)': it is moved with its spot. */
+const movedFinding = (finding: Finding, by: Point): Finding => {
+  if (by.x === 0 && by.y === 0) return finding;
+  const { place } = finding;
+  const sentence = finding.sentence.replace(
+    /\((-?\d+\.\d{3}), (-?\d+\.\d{3})\)/g,
+    (_, x: string, y: string) => `(${(Number(x) + by.x).toFixed(3)}, ${(Number(y) + by.y).toFixed(3)})`,
+  );
+  return { ...finding, sentence, ...(place?.kind === 'spot' ? { place: { ...place, x: place.x + by.x, y: place.y + by.y } } : {}) };
+};
+
+const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {
+  const spelled = (p: Point): string => `(${(p.x + by.x).toFixed(3)}, ${(p.y + by.y).toFixed(3)})`;
+  const parts = [
+    ...(told.entry === undefined ? [] : [`entry at ${spelled(entry.at)}`]),
+    ...(told.hole === undefined ? [] : [`hole at ${spelled(hole.at)}`]),
+    ...(told.tab === undefined ? [] : [tab === undefined || tab.length === 0 ? 'no tab' : `tab of ${tab.length.toFixed(2)} mm`]),
+  ];
+  return find('set-by-hand', `Of ${id} is set by hand: ${parts.join(', ')}.`, {
+    place: { kind: 'spot', x: entry.at.x + by.x, y: entry.at.y + by.y, reach: 2, loop: id },
+  });
+};
+
+const once = <T>(make: () => T): (() => T) => {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+};

@@ -1,0 +1,98 @@
+/** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
+import type { Point } from '../../geometry/segment.ts';
+import type { OpenKept } from '../open-line.ts';
+import type { Visit } from '../path/contour-layout.ts';
+import { movedPoint, movedStep } from '../path/moved.ts';
+import type { Kept, Step } from '../plan.ts';
+import type { PlanQuestion } from '../question.ts';
+import { batchesOf } from './order-override.ts';
+import { travelOrder } from './travel-order.ts';
+
+/** A loop or an open line, by its name, how deep it lies, and what is kept. */
+export interface Visited {
+  readonly loop: { readonly id: string; readonly depth: number };
+  readonly kept: Kept | OpenKept;
+}
+
+/** A loop or line with the visits designed for it or for its shape, and the way from there to here. */
+export interface VisitsOf {
+  readonly loop: Visited;
+  readonly by: Point;
+  readonly visits: readonly Visit[];
+}
+
+/** One visit when its turn has come. */
+export interface Stay {
+  readonly loop: Visited;
+  readonly by: Point;
+  readonly visit: Visit;
+  readonly hole: Point;
+}
+
+/**
+ * Inner loops before those around them, open lines in no loop last, all from one datum. Within a level each opening to the end, or, alone at night, first
+ * every rough, then every tab, then every skim; nearest next hole first. An order set by hand rules when each is first visited.
+ */
+export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): readonly Stay[] => {
+  const stays: Stay[] = [];
+  const { batches, rank } = batchesOf(all, question);
+  for (const batch of batches) {
+    phasesOf(question).forEach((kind, phase) => {
+      const due = batch.flatMap((v) => v.visits.filter((visit) => visit.kind === kind).map((visit) => ({ ...v, visit })));
+      const holes = due.map((d) => holeOf(d.visit, d.by));
+      const ranks = due.map((d) => (phase === 0 ? rank.get(d.loop.loop.id) : undefined));
+      for (const i of wayThrough(holes, ranks, stays.at(-1)?.hole)) {
+        const { loop, by, visit } = due[i]!;
+        stays.push({ loop, by, visit, hole: holes[i]! });
+      }
+    });
+  }
+  return stays;
+};
+
+/** Numbers of the holes: those with a rank first, by it, then the others with little travel. */
+const wayThrough = (holes: readonly Point[], ranks: readonly (number | undefined)[], start: Point | undefined): readonly number[] => {
+  const numbers = holes.map((_, i) => i);
+  const first = numbers.filter((i) => ranks[i] !== undefined).sort((a, b) => ranks[a]! - ranks[b]!);
+  const rest = numbers.filter((i) => ranks[i] === undefined);
+  const from = first.length === 0 ? start : holes[first.at(-1)!];
+  return [
+    ...first,
+    ...travelOrder(
+      rest.map((i) => holes[i]!),
+      from,
+    ).map((i) => rest[i]!),
+  ];
+};
+
+/** The itinerary written out step by step. */
+export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
+  const steps: Step[] = [];
+  for (const { loop, by, visit, hole } of itinerary) {
+    steps.push({ kind: 'contour begins', loop: loop.loop.id, name: nameOf(loop, visit) }, { kind: 'travel', to: hole });
+    for (const step of visit.steps) {
+      if (step.kind === 'stop') steps.push({ kind: 'stop', reason: step.reason, loop: loop.loop.id, sentence: step.say(loop.loop.id) });
+      else steps.push(movedStep(step, by) as Step);
+    }
+  }
+  steps.push({ kind: 'end' });
+  return steps;
+};
+
+const phasesOf = ({ run }: PlanQuestion): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
+
+const holeOf = (visit: Visit, by: Point): Point => {
+  const thread = visit.steps.find((s) => s.kind === 'thread');
+  if (thread === undefined) throw new Error('a visit to a contour threads the wire');
+  return movedPoint(thread.at, by);
+};
+
+const nameOf = ({ loop, kept }: Visited, { kind }: Visit): string => {
+  const what = { die: 'opening', punch: 'part', slit: 'slit', left: 'open line', right: 'open line' }[kept];
+  return {
+    whole: `${loop.id}, ${what}`,
+    rough: `${loop.id}, ${what}, up to the tab`,
+    tab: `${loop.id}, ${what}, the tab`,
+    skims: `${loop.id}, ${what}, finishing`,
+  }[kind];
+};

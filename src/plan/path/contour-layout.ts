@@ -1,0 +1,29 @@
+/** All that is decided for one shape before its steps are written down. */
+import type { Point } from '../../geometry/segment.ts';
+import type { Measures } from '../start/lead-lengths.ts';
+import type { Break } from '../start/slug-breaks.ts';
+import type { DesignStep } from './design-step.ts';
+import type { PassLap } from './leads.ts';
+import type { SpokenPiece } from './piece-stops.ts';
+
+export interface Layout {
+  /** Index = pass number - 1; each begins at the entry. */
+  readonly laps: readonly PassLap[];
+  readonly hole: Point;
+  /** Length of the tab, mm; it ends at the entry. */
+  readonly tab: number;
+  readonly measures: Measures;
+  /** Radius of programmed lead arcs. */
+  readonly lead: number;
+  /** How the wire turns round: in the room that the slug has left, along the kerf, or in stubs dug into the waste. */
+  readonly turning: 'in the open' | 'in the kerf' | 'in stubs';
+  readonly piece: SpokenPiece;
+  /** Where the slug comes apart, in order; each before the tab. */
+  readonly breaks: readonly Break[];
+}
+
+/** One visit to a contour, from threading to cutting the wire. */
+export interface Visit {
+  readonly kind: 'whole' | 'rough' | 'tab' | 'skims';
+  readonly steps: readonly DesignStep[];
+}

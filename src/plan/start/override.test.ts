@@ -1,0 +1,154 @@
+/** What is set by hand is followed, or refused with the field that asked for it; what the planner would choose anyway changes nothing. */
+import { describe, expect, it } from 'vitest';
+import { planCut } from '../cut/plan-cut.ts';
+import { disc, faultsOf, loop, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
+import type { Plan } from '../plan.ts';
+import type { ByHand, PlanQuestion } from '../question.ts';
+
+const plateBlock = (): PlanQuestion => questionFor(plate(), { outline: 'block' });
+const free = planCut(plateBlock());
+
+const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): Plan =>
+  planCut({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
+const contourOf = (plan: Plan, id: string) => plan.contours.find((c) => c.loop === id)!;
+const refusals = (plan: Plan) => plan.findings.filter((f) => f.severity === 'refusal').map((f) => [f.code, f.place]);
+
+describe('an entry set by hand', () => {
+  it('is taken at the nearest place of its contour, and the plan is sound', () => {
+    const plan = cutBy('L2', { entry: { x: 14, y: 10.4 } });
+    const { entry, byHand, hole } = contourOf(plan, 'L2');
+    expect(entry.at.x).toBeCloseTo(14, 9);
+    expect(entry.at.y).toBeCloseTo(10, 9);
+    expect(byHand).toEqual(['entry']);
+    expect(hole.at).not.toEqual(contourOf(free, 'L2').hole.at);
+    expect(faultsOf(plan, plateBlock())).toEqual([]);
+    expect(plan.findings.find((f) => f.code === 'set-by-hand')?.sentence).toContain('entry at (14.000, 10.000)');
+  });
+
+  it('is refused where it is not on the contour', () => {
+    const plan = cutBy('L2', { entry: { x: 20, y: 17 } });
+    expect(refusals(plan)).toEqual([['entry-off-contour', { kind: 'field', path: 'byHand.L2.entry' }]]);
+  });
+
+  it('is refused where no way leads in, as in a corner', () => {
+    const plan = cutBy('L2', { entry: { x: 10, y: 10 } });
+    expect(refusals(plan)).toEqual([['no-way-by-hand', { kind: 'field', path: 'byHand.L2.entry' }]]);
+  });
+
+  it('leaves equal openings where they are', () => {
+    const pair = [loop('L1', rectangle(0, 0, 90, 50)), loop('L2', slot(10, 20, 20, 8), 1, 'L1'), loop('L3', slot(50, 20, 20, 8), 1, 'L1')];
+    const question = questionFor(pair, { outline: 'block' });
+    const before = planCut(question);
+    const after = planCut({ ...question, byHand: { L3: { entry: { x: 55, y: 24 } } } });
+    expect(contourOf(after, 'L2').entry).toEqual(contourOf(before, 'L2').entry);
+    expect(contourOf(after, 'L3').entry.at.x).toBeCloseTo(55, 9);
+    expect(faultsOf(after, question)).toEqual([]);
+  });
+});
+
+describe('a hole set by hand', () => {
+  it('is where the wire is threaded, with its own diameter', () => {
+    const plan = cutBy('L2', { hole: { at: { x: 16, y: 18 }, diameter: 3 } });
+    expect(contourOf(plan, 'L2').hole).toEqual({ at: { x: 16, y: 18 }, diameter: 3, origin: 'placed' });
+    expect(faultsOf(plan, plateBlock())).toEqual([]);
+  });
+
+  it('is refused in metal that stays and too near to the contour, and told where a drill may wander into it', () => {
+    expect(refusals(cutBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([
+      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+    ]);
+    expect(refusals(cutBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([
+      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+    ]);
+    expect(cutBy('L2', { hole: { at: { x: 20, y: 11.2 } } }).findings.some((f) => f.code === 'hand-hole-near')).toBe(true);
+  });
+
+  it('has nothing to do for a contour begun from the edge of the block', () => {
+    const plan = planCut(
+      questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
+    );
+    expect(plan.kind).toBe('cut');
+    expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'byHand.L1.hole' });
+  });
+});
+
+describe('a tab set by hand', () => {
+  it('is as long as it is set, for openings and parts', () => {
+    expect(contourOf(cutBy('L2', { tab: 4.5 }), 'L2').tab?.length).toBe(4.5);
+    const part = planCut(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { byHand: { L1: { tab: 5 } } }));
+    expect(contourOf(part, 'L1').tab?.length).toBe(5);
+    expect(faultsOf(part, questionFor([loop('L1', rectangle(0, 0, 30, 20))]))).toEqual([]);
+  });
+
+  it('is refused where it is more than half of the contour', () => {
+    expect(refusals(cutBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'byHand.L2.tab' }]]);
+  });
+
+  it('has nothing to hold in an opening that is burnt out', () => {
+    const tiny = questionFor([loop('L1', rectangle(0, 0, 30, 20)), loop('L2', disc(15, 10, 2), 1, 'L1')], {
+      outline: 'block',
+      core: { L2: 'burn' },
+    });
+    const plan = planCut({ ...tiny, byHand: { L2: { tab: 1 } } });
+    expect(plan.findings.map((f) => f.code)).toContain('by-hand-idle');
+  });
+});
+
+describe('what is set by hand as the planner chose it', () => {
+  it.each(['attended', 'unattended first'] as const)('gives the same steps, run %s', (run) => {
+    const question: PlanQuestion = { ...plateBlock(), run };
+    const plan = planCut(question);
+    const byHand = Object.fromEntries(
+      plan.contours.map((c) => [c.loop, { entry: c.entry.at, hole: c.hole, ...(c.tab && { tab: c.tab.length }) }]),
+    );
+    const again = planCut({
+      ...question,
+      byHand,
+      order: plan.order,
+      passes: plan.passes.length,
+      offsets: plan.passes.map((p) => p.offset.value),
+    });
+    expect(again.steps).toEqual(plan.steps);
+    expect(again.passes.map((p) => p.offset)).toEqual(plan.passes.map((p) => p.offset));
+    expect(again.accuracy).toEqual(plan.accuracy);
+    expect(again.contours.every((c) => c.byHand?.includes('entry'))).toBe(true);
+  });
+
+  it('of a loop that is not cut is told', () => {
+    expect(cutBy('L9', { tab: 2 }).findings.find((f) => f.code === 'by-hand-of-unknown-loop')?.place).toEqual({
+      kind: 'field',
+      path: 'byHand.L9',
+    });
+  });
+});
+
+describe('passes and registers set by hand', () => {
+  it('are as many as asked, and what falls short is said with what comes out', () => {
+    for (const passes of [1, 2, 3, 5]) expect(planCut({ ...plateBlock(), passes }).passes).toHaveLength(passes);
+    const one = planCut({ ...plateBlock(), passes: 1 });
+    expect(one.kind).toBe('cut');
+    const short = one.findings.find((f) => f.code === 'passes-fall-short');
+    expect(short?.severity).toBe('warning');
+    expect(short?.sentence).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
+    const rungs = plateBlock().machine.rungs.length;
+    expect(refusals(planCut({ ...plateBlock(), passes: rungs + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
+  });
+
+  it('are cut with, told when far off, and counted in what is to be expected', () => {
+    const offsets = free.passes.map((p) => Number(p.offset.value.toFixed(4)));
+    const off = offsets.map((o, i) => (i === offsets.length - 1 ? o + 0.01 : o));
+    const plan = planCut({ ...plateBlock(), wire: free.wire.id, offsets: off });
+    expect(plan.passes.map((p) => p.offset.value)).toEqual(off);
+    expect(plan.shift?.value).toBeCloseTo(off.at(-1)! - free.passes.at(-1)!.offset.value, 9);
+    expect(plan.accuracy.value - free.accuracy.value).toBeCloseTo(plan.shift!.value, 9);
+    expect(plan.findings.find((f) => f.code === 'offset-far')?.place).toEqual({ kind: 'field', path: `offsets.${off.length - 1}` });
+  });
+
+  it('are refused when fewer than passes or within half the wire', () => {
+    expect(refusals(planCut({ ...plateBlock(), passes: 3, offsets: [0.2] }))).toEqual([
+      ['offsets-not-for-passes', { kind: 'field', path: 'offsets' }],
+    ]);
+    const low = planCut({ ...plateBlock(), wire: free.wire.id, offsets: [0.3, 0.1] });
+    expect(refusals(low)).toEqual([['offset-below-wire', { kind: 'field', path: 'offsets.1' }]]);
+  });
+});

@@ -1,0 +1,238 @@
+/** Entry, hole and tab that the user sets: whether they can be, and whether the planner would have chosen the same. */
+
+import { perimeterOf } from '../../geometry/area.ts';
+import type { Contour } from '../../geometry/contour.ts';
+import { awayFrom } from '../../geometry/near/clearance-to.ts';
+import { nearestOnChain } from '../../geometry/near/distance.ts';
+import { windingOf } from '../../geometry/near/inside.ts';
+import type { Lookup } from '../../geometry/near/lookup.ts';
+import { distanceBetween, type Point } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import type { KeptLoop, Sorted } from '../kept-side.ts';
+import type { ContourPlan, StartHole } from '../plan.ts';
+import { type ByHand, type GivenHole, handOf, originOf, type PlanQuestion } from '../question.ts';
+import type { Surroundings } from '../same-shape.ts';
+import { WANDER } from './holes.ts';
+
+/** What was set of one contour, as the design takes it. */
+export interface Hand {
+  readonly entry?: { readonly segment: number; readonly share: number };
+  readonly hole?: StartHole;
+  readonly tab?: number;
+}
+
+export interface HandAsked {
+  readonly around: Surroundings;
+  readonly said: ByHand;
+  /** Contours that the drill must keep clear of. */
+  readonly clear: Lookup;
+  readonly roughOffset: number;
+  readonly question: PlanQuestion;
+  /** Begun from the edge of the block: a hole has nothing to do there. */
+  readonly fromEdge: boolean;
+}
+
+export type HandRead =
+  | { readonly kind: 'set'; readonly hand: Hand; readonly findings: readonly Finding[] }
+  | { readonly kind: 'cannot'; readonly findings: readonly Finding[] };
+
+/** mm: an entry is meant to be on the contour, and whoever points at it does so with a hand. */
+const NEAR = 1;
+/** mm within which two places are one. */
+const SAME = 1e-6;
+/** Of the contour, at most: with more left standing nothing has been cut. */
+const MOST_TAB = 0.5;
+
+export const readHand = (asked: HandAsked): HandRead => {
+  const { around, said, fromEdge } = asked;
+  const { loop } = around.loop;
+  const entry: EntryRead = said.entry === undefined ? { findings: [] } : entryAt(loop.id, loop.contour, said.entry);
+  const hole: HoleRead = said.hole === undefined || fromEdge ? { findings: [] } : holeAt(asked, said.hole);
+  const tab = said.tab === undefined ? [] : tabFindings(around.loop, said.tab);
+  const idle = said.hole !== undefined && fromEdge ? [idleHole(loop.id)] : [];
+  const findings = [...entry.findings, ...hole.findings, ...tab, ...idle];
+  if (findings.some((f) => f.severity === 'refusal')) return { kind: 'cannot', findings };
+  return {
+    kind: 'set',
+    hand: {
+      ...(entry.at === undefined ? {} : { entry: entry.at }),
+      ...(hole.drilled === undefined ? {} : { hole: hole.drilled }),
+      ...(said.tab === undefined ? {} : { tab: said.tab }),
+    },
+    findings,
+  };
+};
+
+/** Whether the planner chose by itself what the user sets: then its choice stands to the last digit. */
+export const agrees = (chosen: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, said: ByHand, by: Point): boolean => {
+  const near = (p: Point, q: Point): boolean => Math.abs(p.x + by.x - q.x) <= SAME && Math.abs(p.y + by.y - q.y) <= SAME;
+  const { entry, hole, tab } = chosen;
+  return (
+    (said.entry === undefined || near(entry.at, said.entry)) &&
+    (said.hole === undefined || (near(hole.at, said.hole.at) && Math.abs(hole.diameter - (said.hole.diameter ?? hole.diameter)) <= SAME)) &&
+    (said.tab === undefined || Math.abs((tab?.length ?? 0) - said.tab) <= SAME)
+  );
+};
+
+/** Names of what is set, in the order in which it is told. */
+export const setOf = (said: ByHand): readonly ('entry' | 'hole' | 'tab')[] =>
+  (['entry', 'hole', 'tab'] as const).filter((what) => said[what] !== undefined);
+
+const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `byHand.${id}.${what}` }) as const;
+const spelled = ({ x, y }: Point): string => `(${x.toFixed(3)}, ${y.toFixed(3)})`;
+
+interface EntryRead {
+  readonly at?: NonNullable<Hand['entry']>;
+  readonly findings: readonly Finding[];
+}
+
+interface HoleRead {
+  readonly drilled?: StartHole;
+  readonly findings: readonly Finding[];
+}
+
+const entryAt = (id: string, contour: Contour, at: Point): EntryRead => {
+  const found = nearestOnChain(contour, at);
+  if (found.distance <= NEAR) return { at: { segment: found.segment, share: found.share }, findings: [] };
+  const sentence = `The entry of ${id} is set by hand to ${spelled(at)}, ${found.distance.toFixed(2)} mm from its contour; the nearest place of the contour is ${spelled(found.at)}.`;
+  return {
+    findings: [
+      find('entry-off-contour', sentence, {
+        place: field(id, 'entry'),
+        remedy: `Set it within ${NEAR} mm of the contour, or leave it out.`,
+      }),
+    ],
+  };
+};
+
+/** A hole that is there already keeps its diameter; any other is drilled. */
+const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead => {
+  const { around, clear, roughOffset, question } = asked;
+  const { id } = around.loop.loop;
+  const there = around.holes.find((h: GivenHole) => distanceBetween(h.at, said.at) <= SAME);
+  const hole: StartHole = {
+    at: said.at,
+    diameter: said.diameter ?? there?.diameter ?? question.startHole,
+    origin: there === undefined ? 'placed' : originOf(there),
+  };
+  const room = awayFrom(clear, hole.at);
+  const unusable = (why: string): HoleRead => ({
+    findings: [
+      find(
+        'hand-hole-unusable',
+        `The wire cannot start ${id} from the hole of ${hole.diameter} mm set by hand at ${spelled(hole.at)}: ${why}.`,
+        {
+          place: field(id, 'hole'),
+          remedy: 'Set another place or a smaller hole, or leave it out.',
+        },
+      ),
+    ],
+  });
+  if (isInMetal(around, hole.at)) return unusable('it lies in metal that is kept');
+  const needed = Math.max(hole.diameter / 2, roughOffset + 0.01);
+  if (room <= needed)
+    return unusable(`the nearest contour is ${room.toFixed(2)} mm from its middle, and it needs more than ${needed.toFixed(2)} mm`);
+  const safe = hole.diameter / 2 + WANDER * question.height;
+  if (hole.origin === 'drawing' || room >= safe) return { drilled: hole, findings: [] };
+  return {
+    drilled: hole,
+    findings: [
+      find(
+        'hand-hole-near',
+        `The hole of ${id} set by hand at ${spelled(hole.at)} is ${room.toFixed(2)} mm from the nearest contour: a drill wanders by about ${(question.height / 100).toFixed(2)} mm on its way down ${question.height} mm, and may come out in the contour.`,
+        { place: field(id, 'hole'), remedy: `Keep its middle ${safe.toFixed(2)} mm away, or have it eroded instead of drilled.` },
+      ),
+    ],
+  };
+};
+
+/** An opening's hole lies in its slug, a part's in the waste round it. */
+const isInMetal = ({ loop, inside }: Surroundings, at: Point): boolean => {
+  const within = windingOf(loop.loop.contour, at) !== 0;
+  if (loop.kept === 'punch') return within;
+  return !within || inside.some((k) => windingOf(k.loop.contour, at) !== 0);
+};
+
+const tabFindings = ({ loop }: KeptLoop, tab: number): readonly Finding[] => {
+  const most = MOST_TAB * perimeterOf(loop.contour);
+  if (tab <= most) return [];
+  return [
+    find(
+      'tab-by-hand',
+      `The tab of ${loop.id} is set to ${tab} mm by hand; its contour is ${(2 * most).toFixed(1)} mm round, and at most half of it can be left standing.`,
+      {
+        place: field(loop.id, 'tab'),
+        remedy: `Set ${(Math.floor(most * 10) / 10).toFixed(1)} mm or less, or leave it out.`,
+      },
+    ),
+  ];
+};
+
+const idleHole = (id: string): Finding =>
+  find('by-hand-idle', `A hole is set by hand for ${id}, which is begun from the edge of the block and needs none.`, {
+    place: field(id, 'hole'),
+    remedy: `Leave byHand.${id}.hole or start.${id} out.`,
+  });
+
+export const idleTab = (id: string): Finding =>
+  find('by-hand-idle', `A tab is set by hand for ${id}, which is burnt out without a core: nothing is left that it could hold.`, {
+    place: field(id, 'tab'),
+    remedy: `Leave byHand.${id}.tab out, or set core.${id} to slug.`,
+  });
+
+export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
+  const set = setOf(said);
+  const names = set.length === 1 ? String(set[0]) : `${set.slice(0, -1).join(', ')} and ${set.at(-1)}`;
+  return find(
+    'no-way-by-hand',
+    `With the ${names} of ${id} as set by hand the wire has no way in and round, at ${spelled(at)}: it would run into metal that stays, or has no room to turn.`,
+    {
+      place: field(id, set[0] ?? 'entry'),
+      remedy: 'Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.',
+    },
+  );
+};
+
+/** Loops that are not cut. */
+export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly Finding[] => {
+  const known = new Set(cut.map((c) => c.loop.id));
+  return Object.keys(question.byHand ?? {})
+    .filter((id) => !known.has(id) && handOf(question, id) !== undefined)
+    .map((id) =>
+      find(
+        'by-hand-of-unknown-loop',
+        `${capital(setOf(handOf(question, id)!).join(', '))} set by hand for ${id}, but no loop that is cut has that name.`,
+        {
+          place: { kind: 'field', path: `byHand.${id}` },
+        },
+      ),
+    );
+};
+
+/** What is set by hand of the job as a whole, beside what the wire is said with. */
+export const setFindings = ({ offsets = [], order = [] }: PlanQuestion): readonly Finding[] => [
+  ...(offsets.length === 0
+    ? []
+    : [
+        find('set-by-hand', `The registers are set by hand: ${offsets.map((o, i) => `${o} mm for pass ${i + 1}`).join(', ')}.`, {
+          place: { kind: 'field', path: 'offsets' },
+        }),
+      ]),
+  ...(order.length === 0
+    ? []
+    : [
+        find(
+          'set-by-hand',
+          `The order is set by hand: ${order.slice(0, NAMED).join(', ')}${order.length > NAMED ? ` and ${order.length - NAMED} more` : ''} first.`,
+          {
+            place: { kind: 'field', path: 'order' },
+          },
+        ),
+      ]),
+];
+
+/** As many are called by name in one sentence. */
+const NAMED = 12;
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

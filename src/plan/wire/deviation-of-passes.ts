@@ -1,0 +1,82 @@
+/** How far the finished surface may lie from the drawing: what is systematic added, what is random by root of squares. */
+import type { CutConditions } from '../../physics/cut/conditions.ts';
+import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import { gapFactor } from '../../physics/starting-model.ts';
+import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+
+export const profileDeviation: Formula<'formError' | 'positioning' | 'gap' | 'doubt'> = {
+  name: 'profile deviation to be expected',
+  text: 'deviation = form error + √(positioning² + (doubt · gap)²)',
+  source: 'common-practice',
+  unit: 'mm',
+  inputs: {
+    formError: { unit: 'µm', name: 'form error left' },
+    positioning: { unit: 'µm', name: 'positioning of the machine' },
+    gap: { unit: 'mm', name: 'spark gap of the last pass' },
+    doubt: { unit: '1', name: 'doubt about the gap' },
+  },
+  compute: ({ formError, positioning, gap, doubt }) => (formError + Math.hypot(positioning, doubt * gap * 1000)) / 1000,
+};
+
+/** mm: the same in plain numbers, for the search over ladders. */
+export const deviationNow = ({ machine, factors }: CutConditions, formError: number, gap: number): number =>
+  profileDeviation.compute({ formError, positioning: machine.positioning, gap, doubt: doubtOf(factors?.gap) });
+
+export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figure => {
+  const { machine, factors } = conditions;
+  const shop = (key: string, name: string, value: number, unit: 'µm' | '1'): Figure =>
+    given({ key, name, value, unit, basis: 'shop', source: machine.name });
+  return apply(
+    profileDeviation,
+    {
+      formError: last.formError,
+      positioning: shop('machine.positioning', 'positioning of the machine', machine.positioning, 'µm'),
+      gap: last.gap,
+      doubt: gapDoubt(factors?.gap),
+    },
+    { key: 'plan.accuracy' },
+  );
+};
+
+/** With a register set by hand the finished face is off by as much more. */
+const shiftedDeviation: Formula<'deviation' | 'shift'> = {
+  name: 'profile deviation to be expected with registers set by hand',
+  text: 'deviation = deviation expected + shift',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { deviation: { unit: 'mm', name: 'deviation expected' }, shift: { unit: 'mm', name: 'shift of the finished face' } },
+  compute: ({ deviation, shift }) => deviation + shift,
+};
+
+/** The budget counts in µm. */
+export const shiftInMicrometres: Formula<'shift'> = {
+  name: 'error by registers set by hand',
+  text: 'error = 1000 shift',
+  source: 'definition',
+  unit: 'µm',
+  inputs: { shift: { unit: 'mm', name: 'shift of the finished face' } },
+  compute: ({ shift }) => 1000 * shift,
+};
+
+/** @param shift mm, of the finished face by registers set by hand. */
+export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =>
+  shift === undefined
+    ? accuracy
+    : apply(shiftedDeviation, { deviation: { ...accuracy, key: 'plan.accuracy-expected' }, shift }, { key: accuracy.key });
+
+/** How far the gap may be off, as a share of it. */
+export const gapDoubt = (factor: Figure | undefined): Figure =>
+  given({
+    key: 'gap.doubt',
+    name: 'doubt about the gap',
+    value: doubtOf(factor),
+    unit: '1',
+    basis: 'assumed',
+    source: (factor ?? gapFactor).source,
+  });
+
+const doubtOf = (factor: Figure | undefined): number => {
+  const used = factor ?? gapFactor;
+  return deviationOf(used) / used.value;
+};

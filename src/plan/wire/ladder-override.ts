@@ -1,0 +1,54 @@
+/** The ladder with just as many passes as the user wants, whether it reaches what is asked or not. */
+import type { CutConditions } from '../../physics/cut/conditions.ts';
+import { cutModel } from '../../physics/cut/model.ts';
+import { deviationNow } from './deviation-of-passes.ts';
+import { type LadderAsked, nextRow, type State, traced } from './find-ladder.ts';
+
+export type HandLadder =
+  | {
+      readonly kind: 'found';
+      readonly energies: readonly number[];
+      readonly minutesPerMillimetre: number;
+      /** Ra (µm) and deviation (mm) against what is asked, the worse of the two: up to 1 where both are reached. */
+      readonly excess: number;
+    }
+  /** The machine has only so many energies, and each skim wants a lower one. */
+  | { readonly kind: 'too many'; readonly most: number };
+
+/** A hair of slack, so that a finish asked for as 0.4 is not missed by rounding. */
+const SLACK = 1 + 1e-9;
+
+/** The cheapest that reaches finish and tolerance; where none does, the one that comes nearest. */
+export const ladderOf = (passes: number, conditions: CutConditions, asked: LadderAsked): HandLadder => {
+  const model = cutModel(conditions);
+  const { rungs } = conditions.machine;
+  if (passes > rungs.length) return { kind: 'too many', most: rungs.length };
+  const table: (readonly (State | undefined)[])[] = [[{ minutes: 1 / model.roughFeed, before: -1 }]];
+  let formError = model.formErrorStart;
+  while (table.length < passes) {
+    table.push(nextRow(table.at(-1)!, model, rungs, formError));
+    formError = model.formErrorAfter(formError);
+  }
+  const ends = table.at(-1)!.flatMap((state, rung) => {
+    if (state === undefined) return [];
+    const deviation = deviationNow(conditions, formError, model.gap(rungs[rung]!));
+    const excess = Math.max(model.ra(rungs[rung]!) / asked.finish, deviation / asked.tolerance);
+    return [{ rung, minutes: state.minutes, excess: excess <= SLACK ? 1 : excess }];
+  });
+  const best = ends.reduce((a, b) => (isBetter(b, a) ? b : a));
+  return {
+    kind: 'found',
+    energies: traced(table, passes, best.rung, rungs),
+    minutesPerMillimetre: best.minutes,
+    excess: best.excess,
+  };
+};
+
+interface End {
+  readonly minutes: number;
+  readonly excess: number;
+}
+
+/** Of ends that reach as much and take the same time the later one, which is finer. */
+const isBetter = (a: End, b: End): boolean =>
+  a.excess < b.excess * (1 - 1e-12) || (a.excess <= b.excess * (1 + 1e-12) && a.minutes <= b.minutes * (1 + 1e-12));

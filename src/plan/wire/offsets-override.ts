@@ -1,0 +1,97 @@
+/** Registers that the user sets: put in place of those worked out, and held against what the passes were expected to want. */
+
+import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import { stockByOffset } from '../../physics/cut/pass-table.ts';
+import type { Wire } from '../../physics/wire/wire.ts';
+import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+
+export interface OffsetRows {
+  readonly rows: readonly LadderRow[];
+  /** mm by which the last register is off what was expected: the finished face is off the drawing by as much. None where it is not. */
+  readonly shift?: Figure;
+  readonly findings: readonly Finding[];
+}
+
+/** mm: registers nearer to what was expected are taken for the same. */
+const SAME = 1e-9;
+
+/** As many offsets as rows. */
+export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number[], wire: Wire): OffsetRows => {
+  const low = offsets.findIndex((o) => o <= wire.diameter / 2);
+  if (low >= 0) return { rows, findings: [belowWire(low, offsets[low]!, wire)] };
+  const d = given({ key: 'cut.wire', name: 'wire diameter', value: wire.diameter, unit: 'mm', basis: 'shop', source: wire.name });
+  const set = rows.map((row, i) => rowWith(row, offsets[i]!, i === rows.length - 1, d));
+  const last = rows.at(-1)!;
+  const shift = Math.abs(offsets.at(-1)! - last.offset.value);
+  return {
+    rows: set,
+    ...(shift <= SAME ? {} : { shift: apply(faceShift, { offset: set.at(-1)!.offset, expected: last.offset }, { key: 'offset.shift' }) }),
+    findings: [...farFindings(rows, offsets), ...idleFindings(offsets)],
+  };
+};
+
+/** The stock of the last pass stays 0 by meaning: nothing takes it off any more. */
+const rowWith = (row: LadderRow, value: number, isLast: boolean, d: Figure): LadderRow => {
+  if (Math.abs(value - row.offset.value) <= SAME) return row;
+  const { key, name } = row.offset;
+  const offset = given({ key, name: `${name}, set by hand`, value, unit: 'mm', basis: 'shop', source: 'the job' });
+  if (isLast) return { ...row, offset };
+  return { ...row, offset, stock: apply(stockByOffset, { offset, d, gap: row.gap }, { key: row.stock.key, name: row.stock.name }) };
+};
+
+const faceShift: Formula<'offset' | 'expected'> = {
+  name: 'finished face off the drawing by a register set by hand',
+  text: 'shift = |offset - offset expected|',
+  source: 'definition',
+  unit: 'mm',
+  inputs: { offset: { unit: 'mm', name: 'offset set by hand' }, expected: { unit: 'mm', name: 'offset expected' } },
+  compute: ({ offset, expected }) => Math.abs(offset - expected),
+  bends: true,
+};
+
+const place = (i: number) => ({ kind: 'field', path: `offsets.${i}` }) as const;
+
+const belowWire = (i: number, offset: number, wire: Wire): Finding =>
+  find(
+    'offset-below-wire',
+    `The register of pass ${i + 1} is set to ${offset} mm by hand; half of the ${wire.name} wire alone is ${wire.diameter / 2} mm.`,
+    { place: place(i), remedy: 'Set half the wire, its gap and the stock of later passes, or leave offsets out.' },
+  );
+
+/** mm that nobody needs to be told of. */
+const UNSEEN = 0.002;
+
+const farFindings = (rows: readonly LadderRow[], offsets: readonly number[]): readonly Finding[] =>
+  rows.flatMap(({ offset: expected }, i) => {
+    const off = offsets[i]! - expected.value;
+    if (Math.abs(off) <= Math.max(UNSEEN, 2 * deviationOf(expected))) return [];
+    const by = `${(Math.abs(off) * 1000).toFixed(1)} µm`;
+    const so =
+      i === rows.length - 1
+        ? `${by} of metal ${off > 0 ? 'stay on' : 'are missing from'} the finished face`
+        : `it leaves ${by} ${off > 0 ? 'more' : 'less'} for the passes after it`;
+    return [
+      find(
+        'offset-far',
+        `The register of pass ${i + 1} is set to ${offsets[i]} mm by hand, where ${expected.value.toFixed(4)} ± ${deviationOf(expected).toFixed(4)} mm is expected: ${so}.`,
+        { place: place(i), remedy: 'Keep it if a trial cut said so; else leave offsets out.' },
+      ),
+    ];
+  });
+
+const idleFindings = (offsets: readonly number[]): readonly Finding[] =>
+  offsets.flatMap((offset, i) => {
+    const before = offsets[i - 1];
+    return before === undefined || offset < before
+      ? []
+      : [
+          find(
+            'pass-takes-nothing',
+            `Pass ${i + 1} runs ${offset === before ? 'where pass' : 'further out than pass'} ${i} ran, since its register is set to ${offset} mm by hand and that one to ${before} mm: it takes no metal but what its own gap reaches.`,
+            { place: place(i) },
+          ),
+        ];
+  });

@@ -1,0 +1,53 @@
+/** The deviation along each contour, magnified: metal left and gouges stand out to either side between lines of tolerance. */
+import type { Point } from '../../geometry/segment.ts';
+import type { Proof, ProofQuestion } from '../proof.ts';
+import { cutSide } from '../sweep/inside-corners.ts';
+import type { Frame } from './picture-frame.ts';
+import { number, pair } from './picture-frame.ts';
+
+/** The tolerance is drawn about this share of the picture's width. */
+const TOLERANCE_SHARE = 0.006;
+
+/** Peaks are cut off at so many tolerances. */
+const HIGHEST = 2.5;
+
+/** A round factor: 1, 2 or 5 times a power of ten. */
+export const magnification = (frame: Frame, tolerance: number): number => {
+  const wanted = ((frame.width / frame.scale) * TOLERANCE_SHARE) / tolerance;
+  const power = 10 ** Math.floor(Math.log10(wanted));
+  return Math.max(1, ([5, 2, 1].find((n) => n * power <= wanted) ?? 1) * power);
+};
+
+export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Frame, factor: number): string =>
+  proof.contours
+    .flatMap(({ profile }, i) => {
+      const { contour, kept } = question.wanted[i]!;
+      const outward = outwardOf(
+        profile.map((p) => p.at),
+        cutSide(contour, kept),
+      );
+      const shifted = (by: (n: number) => number): string =>
+        `M${profile.map((p, n) => pair(frame, { x: p.at.x + outward[n]!.x * by(n), y: p.at.y + outward[n]!.y * by(n) })).join('L')}Z`;
+      const most = HIGHEST * question.tolerance;
+      const amount = (n: number): number => Math.min(Math.max(profile[n]!.deviation, -most), most) * factor;
+      const base = shifted(() => 0);
+      const band = (side: number): string =>
+        `<path d="${shifted(() => side * question.tolerance * factor)}" stroke="#999" stroke-width="${number(frame.pen * 0.4)}" stroke-dasharray="${number(frame.pen * 2)}"/>`;
+      return [
+        band(1),
+        band(-1),
+        `<path d="${base}${shifted((n) => Math.max(amount(n), 0))}" fill="#1a6fd0" fill-opacity="0.75" fill-rule="evenodd"/>`,
+        `<path d="${base}${shifted((n) => Math.min(amount(n), 0))}" fill="#d01a2a" fill-opacity="0.75" fill-rule="evenodd"/>`,
+      ];
+    })
+    .join('\n');
+
+/** Unit vectors towards the side to be cut away, from the neighbours of each place. */
+const outwardOf = (places: readonly Point[], side: 1 | -1): readonly Point[] =>
+  places.map((_, n) => {
+    const before = places[(n + places.length - 1) % places.length]!;
+    const after = places[(n + 1) % places.length]!;
+    const [x, y] = [after.x - before.x, after.y - before.y];
+    const length = Math.hypot(x, y) || 1;
+    return { x: (-side * y) / length, y: (side * x) / length };
+  });

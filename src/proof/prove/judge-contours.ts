@@ -1,0 +1,125 @@
+/** Judges one wanted contour: uncut, standing on a tab, metal left, gouged, or right but for corners that may be round. */
+import type { Point } from '../../geometry/segment.ts';
+import { blockName, mm } from '../block-name.ts';
+import { find } from '../findings.ts';
+import { placesOf } from '../profile.ts';
+import type { ContourProof, Reason } from '../proof.ts';
+import type { ContourMeasure } from '../sweep/deviation.ts';
+import { moved } from '../sweep/loose.ts';
+import type { Proven } from '../sweep/proven-group.ts';
+import { RESOLUTION } from '../sweep/sweep.ts';
+import type { Evidence } from './evidence.ts';
+import { nearestBlock, reason, spot } from './evidence.ts';
+
+/** Right only when it would still be right with the greatest error of the measurement against it. */
+export const stateOf = (measure: ContourMeasure, tolerance: number): ContourProof['state'] => {
+  const standing = measure.standing.reduce((sum, s) => sum + (s.from === 0 && s.to === 1 ? 1 : (s.to - s.from + 1) % 1), 0);
+  if (standing > 0.5) return 'uncut';
+  const within = Math.max(measure.leftMost.amount, -measure.gougeMost.amount) + RESOLUTION <= tolerance;
+  return within && measure.standing.length === 0 ? 'right' : 'out of tolerance';
+};
+
+export const contourReasons = (evidence: Evidence, p: Proven, wanted: number, measure: ContourMeasure): readonly Reason[] => {
+  const context: Context = { evidence, p, loop: evidence.question.wanted[wanted]!.loop, measure };
+  if (p.group.cuts.length === 0 || stateOf(measure, evidence.question.tolerance) === 'uncut') return [uncut(context), ...gouged(context)];
+  if (measure.standing.length > 0) return [...standing(context), ...gouged(context)];
+  return [...left(context), ...gouged(context), ...rounded(context)];
+};
+
+interface Context {
+  readonly evidence: Evidence;
+  readonly p: Proven;
+  readonly loop: string;
+  readonly measure: ContourMeasure;
+}
+
+const uncut = ({ p, loop, measure }: Context): Reason => {
+  const at = moved(measure.leftMost.at, p.origin);
+  const stands = measure.standing.reduce((sum, s) => sum + s.length, 0);
+  const much = p.group.cuts.length === 0 ? 'No cut comes near it' : `Metal stands along ${mm(stands)} of it`;
+  const finding = find('contour-uncut', `The contour ${loop} is not cut. ${much}.`, {
+    place: spot(at, loop),
+    remedy: 'Cut it, or take it off the list.',
+  });
+  return { finding, at };
+};
+
+/** A contour can be cut in so many pieces; a few places say enough. */
+const MOST_TABS = 5;
+
+const standing = ({ evidence, p, loop, measure }: Context): readonly Reason[] =>
+  measure.standing.slice(0, MOST_TABS).map((s) => {
+    const at = moved(s.at, p.origin);
+    const sentence = `On the contour ${loop} metal is left standing over ${mm(s.length)} at x ${mm(at.x)}, y ${mm(at.y)}: the piece is not cut free there.`;
+    const near = nearestBlock(evidence, p, at);
+    return reason(
+      find('tab-left-standing', sentence, { place: spot(at, loop, s.length / 2), remedy: 'Cut this stretch too.' }),
+      evidence.blocks,
+      near,
+      at,
+    );
+  });
+
+const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
+  const { tolerance, insideCorner } = evidence.question;
+  const { amount } = measure.leftMost;
+  if (amount + RESOLUTION <= tolerance) return [];
+  const at = moved(measure.leftMost.at, p.origin);
+  const block = nearestBlock(evidence, p, at);
+  const name = blockName(evidence.blocks, block);
+  const corner = measure.rounded.find((r) => !r.excused && nearCorner(r, measure.leftMost.at));
+  const elsewhere = placesOf(measure.profile, { x: 0, y: 0 }).some(
+    (p) => p.deviation > tolerance && !measure.rounded.some((r) => nearCorner(r, p.at)),
+  );
+  if (corner !== undefined && !elsewhere) {
+    const place = moved(corner.at, p.origin);
+    const sentence = `An inside corner of the contour ${loop} comes out with a radius of ${mm(corner.radius)} where ${mm(Math.max(corner.wanted, insideCorner))} is allowed: ${mm(corner.left)} of metal is left in it.`;
+    const remedy = 'Allow a larger radius, take a finer wire, or come nearer with the last pass.';
+    return [reason(find('corner-too-round', sentence, { place: spot(place, loop, corner.radius), remedy }), evidence.blocks, block, place)];
+  }
+  const sentence = `On the contour ${loop} ${mm(amount)} of metal is left at x ${mm(at.x)}, y ${mm(at.y)}, beside ${name}; ${mm(tolerance)} is allowed, and ${percent(measure.outShare)} of the contour is out of tolerance.`;
+  return [
+    reason(
+      find('metal-left', sentence, {
+        place: spot(at, loop, amount),
+        remedy: 'Look at this block, its register, and the passes that run here.',
+      }),
+      evidence.blocks,
+      block,
+      at,
+    ),
+  ];
+};
+
+/** Within the round that came out, with a little to spare. */
+const nearCorner = (r: ContourMeasure['rounded'][number], p: Point): boolean =>
+  Math.hypot(r.at.x - p.x, r.at.y - p.y) < 1.2 * (r.left + r.radius);
+
+const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
+  const depth = -measure.gougeMost.amount;
+  const { tolerance } = evidence.question;
+  if (depth + RESOLUTION <= tolerance) return [];
+  const at = moved(measure.gougeMost.at, p.origin);
+  const block = nearestBlock(evidence, p, at);
+  const name = blockName(evidence.blocks, block);
+  const kerf = 2 * Math.max(...p.group.cuts.map((c) => evidence.trace.cuts[c]!.radius), 0);
+  const more = { place: spot(at, loop, depth), remedy: 'Look at this block: its coordinates, the side of compensation and its register.' };
+  if (depth > kerf) {
+    const sentence = `In ${name} the wire cuts ${mm(depth)} deep into metal that must stay beside the contour ${loop}, at x ${mm(at.x)}, y ${mm(at.y)}.`;
+    return [reason(find('kept-metal-cut', sentence, more), evidence.blocks, block, at)];
+  }
+  const sentence = `In ${name} the wire gouges the contour ${loop} by ${mm(depth)} at x ${mm(at.x)}, y ${mm(at.y)}; ${mm(tolerance)} is allowed.`;
+  return [reason(find('contour-gouged', sentence, more), evidence.blocks, block, at)];
+};
+
+const rounded = ({ p, loop, measure }: Context): readonly Reason[] => {
+  const excused = measure.rounded.filter((r) => r.excused);
+  if (excused.length === 0) return [];
+  const worst = excused.reduce((a, b) => (b.left > a.left ? b : a));
+  const at = moved(worst.at, p.origin);
+  const count = excused.length === 1 ? 'One inside corner' : `${excused.length} inside corners`;
+  const sentence = `${count} of the contour ${loop} ${excused.length === 1 ? 'comes' : 'come'} out rounder than drawn, as allowed: the roundest with a radius of ${mm(worst.radius)}, which leaves ${mm(worst.left)} of metal in it.`;
+  return [{ finding: find('corner-comes-out-round', sentence, { place: spot(at, loop, worst.radius) }), at }];
+};
+
+const percent = (share: number): string => (share > 0 && share < 0.01 ? 'under 1 %' : `${Math.round(share * 100)} %`);

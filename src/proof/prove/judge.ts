@@ -1,0 +1,115 @@
+/** What the proof says: contours right or wrong, and every reason with its block and place. */
+import type { Point } from '../../geometry/segment.ts';
+import { blockName } from '../block-name.ts';
+import { find } from '../findings.ts';
+import { placesOf } from '../profile.ts';
+import type { ContourProof, OpenProof, Reason } from '../proof.ts';
+import type { ContourMeasure } from '../sweep/deviation.ts';
+import { moved } from '../sweep/loose.ts';
+import type { Evidence } from './evidence.ts';
+import { lineOf, reason } from './evidence.ts';
+import { contourReasons, stateOf } from './judge-contours.ts';
+import { looseReasons } from './judge-loose.ts';
+import { openProofOf, openReasons } from './judge-open.ts';
+import { strayReasons } from './judge-stray.ts';
+import { startReasons } from './starts.ts';
+import { wireFaultsOf } from './wire-faults.ts';
+
+export interface Judged {
+  readonly contours: readonly ContourProof[];
+  readonly open: readonly OpenProof[];
+  readonly reasons: readonly Reason[];
+}
+
+/** Reasons in program order as far as they have a block; those without one first. */
+export const judge = (evidence: Evidence): Judged => {
+  const contours: ContourProof[] = [];
+  const open: OpenProof[] = [];
+  const reasons: Reason[] = [
+    ...programReasons(evidence),
+    ...wireReasons(evidence),
+    ...startReasons(evidence),
+    ...looseReasons(evidence),
+    ...strayReasons(evidence),
+  ];
+  evidence.proven.forEach((p) => {
+    p.group.wanted.forEach((wanted, i) => {
+      const measure = p.outcome.measures[i]!;
+      const { question } = evidence;
+      contours[wanted] = contourProofOf(question.wanted[wanted]!.loop, measure, p.origin, stateOf(measure, question.tolerance));
+      reasons.push(...contourReasons(evidence, p, wanted, measure));
+    });
+  });
+  for (const p of evidence.proven) {
+    p.group.open.forEach((line, i) => {
+      const measure = p.outcome.open[i]!;
+      open[line] = openProofOf(evidence, line, measure, p.origin);
+      reasons.push(...openReasons(evidence, p, line, measure));
+    });
+  }
+  return { contours, open, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
+};
+
+/** Apart from `judge`, so that what it remembers for later is one measure and not all the evidence. */
+const contourProofOf = (loop: string, measure: ContourMeasure, origin: Point, state: ContourProof['state']): ContourProof => {
+  const { leftMost, gougeMost, rounded, profile } = measure;
+  return {
+    loop,
+    leftMost: { at: moved(leftMost.at, origin), amount: leftMost.amount },
+    gougeMost: { at: moved(gougeMost.at, origin), amount: gougeMost.amount },
+    rounded: rounded.map(({ excused: _, ...r }) => ({ ...r, at: moved(r.at, origin) })),
+    // Made when it is asked for: of thousands of contours nobody draws every deviation.
+    get profile() {
+      return placesOf(profile, origin);
+    },
+    state,
+  };
+};
+
+const programReasons = ({ trace, actions, blocks, question }: Evidence): readonly Reason[] => {
+  const reasons: Reason[] = [];
+  if (!trace.ended)
+    reasons.push({ finding: find('program-without-end', 'The program does not end with M02 or M30.', { remedy: 'End it.' }) });
+  const first = trace.withoutGap[0];
+  const action = first === undefined ? undefined : actions[first];
+  if (action?.kind === 'move') {
+    const setting = action.condition ?? action.register;
+    const what =
+      setting === undefined ? 'no condition and no register' : `${action.condition === undefined ? 'register' : 'condition'} ${setting}`;
+    const known = [...question.gaps.keys()].join(', ');
+    const sentence = `In ${blockName(blocks, action.block)} the wire cuts with ${what}, for which no spark gap is known (known: ${known || 'none'}); ${trace.withoutGap.length} moves are cut so.`;
+    reasons.push(
+      reason(
+        find('gap-unknown', sentence, { remedy: 'Give the gap of every condition or register that the program uses.' }),
+        blocks,
+        action.block,
+      ),
+    );
+  }
+  return reasons;
+};
+
+/** A program that never cuts its wire does so at every opening; a few places say enough. */
+const MOST_WIRE_FAULTS = 20;
+
+const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Reason[] =>
+  wireFaultsOf(trace, proven, question)
+    .slice(0, MOST_WIRE_FAULTS)
+    .map(({ kind, block }) => {
+      const name = blockName(blocks, block);
+      const place = lineOf(blocks, block);
+      if (kind === 'drawn through metal') {
+        const sentence = `The rapid move in ${name} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between this move and the last cut or threading before it.`;
+        return reason(
+          find('wire-drawn-through-metal', sentence, { ...place, remedy: 'Cut the wire, or stop, before the move.' }),
+          blocks,
+          block,
+        );
+      }
+      const sentence = `The cut in ${name} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;
+      return reason(
+        find('cut-without-wire', sentence, { ...place, remedy: 'Thread the wire, or stop for it, behind the rapid move.' }),
+        blocks,
+        block,
+      );
+    });

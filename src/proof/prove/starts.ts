@@ -1,0 +1,87 @@
+/** Where the wire is threaded: each such place must be empty, a hole, a kerf, or outside the block. */
+import { contains } from '../../geometry/near/inside.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
+import { blockName, mm } from '../block-name.ts';
+import { find } from '../findings.ts';
+import type { ProofQuestion, Reason } from '../proof.ts';
+import { isWithin } from '../sweep/outline.ts';
+import type { Trace, Travel } from '../sweep/wire-doings.ts';
+import type { Evidence } from './evidence.ts';
+import { reason, spot } from './evidence.ts';
+
+/**
+ * Cuts that begin with the wire freshly threaded: the first of all, and each behind a travel or a cut of the wire on which it is threaded again;
+ * with the rapids that lead the threaded wire from there to the cut. Where nothing threads it, the fault is that and not the place.
+ */
+export const startsOf = ({ travels, cuts }: Trace): ReadonlyMap<number, readonly Segment[]> => {
+  const starts = new Map<number, readonly Segment[]>();
+  if (cuts.length > 0 && travels[0]?.before !== -1) starts.set(0, []);
+  for (const t of travels) {
+    const way = t.after < cuts.length ? ledWay(t) : undefined;
+    if (way !== undefined) starts.set(t.after, way);
+  }
+  return starts;
+};
+
+/** Rapids behind the last threading, or behind the last stop at which it may have been done. */
+const ledWay = ({ doings, rapids }: Travel): readonly Segment[] | undefined => {
+  const since = doings.slice(doings.lastIndexOf('cut wire') + 1);
+  const word = since.lastIndexOf('thread');
+  const at = word >= 0 ? word : since.lastIndexOf('anything');
+  return at < 0 ? undefined : since.slice(at + 1).flatMap((d) => (typeof d === 'number' ? [rapids[d]!.segment] : []));
+};
+
+/** A program laid beside its holes is so at every opening; a few places say enough. */
+const MOST = 20;
+
+/**
+ * Starts in full metal. A group knows neither the block, unless it reaches its edge, nor what fell with a cut of another group: both are told here.
+ */
+export const startReasons = (evidence: Evidence): readonly Reason[] => {
+  const { trace, proven, question } = evidence;
+  return proven
+    .flatMap(({ group, outcome }) => {
+      const inBlock = (c: number): boolean => group.atEdge || contains(question.block, threadedAt(trace, c), 0) === 'inside';
+      return outcome.starts.flatMap((s) => (s.inMetal ? [group.cuts[s.cut]!] : [])).filter(inBlock);
+    })
+    .sort((a, b) => a - b)
+    .filter((c) => !isFallen(evidence, c))
+    .slice(0, MOST)
+    .map((c) => startReason(evidence, c));
+};
+
+const threadedAt = (trace: Trace, cut: number): Point => {
+  const travel = trace.travels.find((t) => t.after === cut);
+  const way = travel === undefined ? undefined : ledWay(travel);
+  return (way?.[0] ?? trace.cuts[cut]!.segment).from;
+};
+
+/** Nothing is left where a slug or scrap was that came loose before. */
+const isFallen = ({ loose, trace }: Evidence, cut: number): boolean => {
+  const at = threadedAt(trace, cut);
+  return loose.some((l) => l.finding.role !== 'part' && l.cut < cut && isWithin(l.outline, at.x - l.origin.x, at.y - l.origin.y));
+};
+
+/** The move that brought the wire there is to blame, else the cut itself. */
+const startReason = ({ trace, question, blocks }: Evidence, cut: number): Reason => {
+  const { block: cutBlock } = trace.cuts[cut]!;
+  const travel = trace.travels.find((t) => t.after === cut);
+  const led = travel === undefined ? 0 : (ledWay(travel)?.length ?? 0);
+  const at = threadedAt(trace, cut);
+  const block = travel?.rapids[travel.rapids.length - led - 1]?.block ?? cutBlock;
+  const sentence = `The wire of ${mm(question.wireDiameter)} that cuts from ${blockName(blocks, cutBlock)} on would be threaded in full metal at X${at.x.toFixed(3)} Y${at.y.toFixed(3)}: ${nearestHole(at, question)}, and no kerf is there yet.`;
+  return reason(find('threaded-in-metal', sentence, { place: spot(at), remedy: remedyFor(question) }), blocks, block, at);
+};
+
+const nearestHole = (at: Point, { holes }: ProofQuestion): string => {
+  const [nearest] = holes
+    .map((h) => ({ away: Math.hypot(h.at.x - at.x, h.at.y - at.y), diameter: h.diameter }))
+    .sort((a, b) => a.away - a.diameter / 2 - (b.away - b.diameter / 2));
+  if (nearest === undefined) return 'no hole is known in this block';
+  return `the middle of the nearest hole (${mm(nearest.diameter)} across) is ${mm(Number(nearest.away.toFixed(3)))} away`;
+};
+
+const remedyFor = ({ holes }: ProofQuestion): string =>
+  holes.length === 0
+    ? 'Nobody can thread in full metal: name the holes that are in the block, each with its place and diameter, or begin outside the edge of the block.'
+    : 'Begin in a hole, in a kerf that is cut by then, or outside the edge of the block; a hole that is there and not named must be named.';

@@ -1,0 +1,67 @@
+/** Whether a question can be answered at all: every number finite and in its range, every contour closed and not empty. */
+
+import { areaOf } from '../../geometry/area.ts';
+import type { Chain } from '../../geometry/contour.ts';
+import { lengthOf } from '../../geometry/measure.ts';
+import type { Finding } from '../../text/finding.ts';
+import { find } from '../findings.ts';
+import type { ProofQuestion } from '../proof.ts';
+import { RESOLUTION } from '../sweep/sweep.ts';
+
+/** Coordinates beyond this, mm, would lose digits in whole units of 10 nm. */
+const FARTHEST = 1e6;
+
+export const unusable = (question: ProofQuestion): Finding | undefined => {
+  const field = numberFaults(question)[0] ?? contourFaults(question)[0];
+  if (field === undefined) return undefined;
+  return find('proof-question-unusable', field.sentence, {
+    place: { kind: 'field', path: field.path },
+    remedy: 'Give a value in that range.',
+  });
+};
+
+interface Fault {
+  readonly path: string;
+  readonly sentence: string;
+}
+
+const numberFaults = (q: ProofQuestion): Fault[] => {
+  const faults: Fault[] = [];
+  const need = (path: string, value: number, low: number, high: number, unit: string): void => {
+    if (value >= low && value <= high) return;
+    faults.push({ path, sentence: `${path} is ${value}, and the proof needs it between ${low} and ${high} ${unit}.` });
+  };
+  need('wireDiameter', q.wireDiameter, 0.01, 1, 'mm');
+  need('height', q.height, 1e-3, 1e5, 'mm');
+  need('density', q.density, 1e-3, 30, 'g/cm³');
+  need('tolerance', q.tolerance, 2 * RESOLUTION, 10, 'mm');
+  need('insideCorner', q.insideCorner, 0, 100, 'mm');
+  for (const [number, gap] of q.gaps) need(`gaps.${number}`, gap, 1e-6, 1, 'mm');
+  q.holes.forEach((h, i) => {
+    need(`holes.${i}.diameter`, h.diameter, 1e-3, FARTHEST, 'mm');
+    need(`holes.${i}.at.x`, h.at.x, -FARTHEST, FARTHEST, 'mm');
+    need(`holes.${i}.at.y`, h.at.y, -FARTHEST, FARTHEST, 'mm');
+  });
+  return faults;
+};
+
+const contourFaults = (q: ProofQuestion): Fault[] => {
+  const faults: Fault[] = [];
+  const look = (path: string, name: string, chain: Chain): void => {
+    const numbers = chain.segments.flatMap((s) => [
+      s.from.x,
+      s.from.y,
+      s.to.x,
+      s.to.y,
+      ...(s.kind === 'arc' ? [s.centre.x, s.centre.y, s.radius, s.sweep] : []),
+    ]);
+    const there = chain.closed ? Math.abs(areaOf(chain)) > 1e-6 : chain.segments.some((s) => lengthOf(s) > 1e-6);
+    const good = numbers.length > 0 && numbers.every((n) => Math.abs(n) <= FARTHEST) && there;
+    const lacks = chain.closed ? 'encloses no area' : 'has no length';
+    if (!good) faults.push({ path, sentence: `${name} ${lacks}, or lies further than ${FARTHEST} mm from zero.` });
+  };
+  look('block', 'The edge of the block', q.block);
+  for (const [i, w] of q.wanted.entries()) look(`wanted.${i}.contour`, `The contour ${w.loop}`, w.contour);
+  for (const [i, o] of (q.wantedOpen ?? []).entries()) look(`wantedOpen.${i}.path`, `The line ${o.chain}`, o.path);
+  return faults;
+};

@@ -1,0 +1,61 @@
+/** Whether the wire is there when it must cut, and out when it must not: as far as the program's words tell. */
+
+import { boundsOfChain } from '../../geometry/area.ts';
+import { boundsOf } from '../../geometry/measure.ts';
+import type { Segment } from '../../geometry/segment.ts';
+import type { ProofQuestion } from '../proof.ts';
+import type { Proven } from '../sweep/proven-group.ts';
+import type { Trace, Travel } from '../sweep/wire-doings.ts';
+
+export type WireFault =
+  /** A rapid leads the threaded wire through metal. */
+  | { readonly kind: 'drawn through metal'; readonly action: number; readonly block: number }
+  /** Cutting begins although the wire was cut or taken out and nobody threaded it. */
+  | { readonly kind: 'not threaded'; readonly action: number; readonly block: number };
+
+/**
+ * A rapid through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it; one that keeps clear of metal may lead
+ * the threaded wire. A stop for anything may be for either.
+ */
+export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
+  const known = new Map<number, readonly boolean[]>();
+  const led = new Map<number, readonly boolean[]>();
+  for (const { group, travels, outcome } of proven) {
+    for (const [i, after] of travels.entries()) known.set(group.cuts[after]!, outcome.throughMetal[i] ?? []);
+    for (const { cut, way } of outcome.starts) led.set(group.cuts[cut]!, way);
+  }
+  return trace.travels.flatMap((t) => {
+    const metal = known.get(t.before);
+    const way = led.get(t.after) ?? [];
+    // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
+    const between = (rapid: number): boolean =>
+      way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(t.rapids[rapid]!.segment, question);
+    return faultsOn(t, trace, (rapid) => (metal === undefined ? between(rapid) : (metal[rapid] ?? true)));
+  });
+};
+
+/** Before the first cut nobody knows whether the wire is in: the machine may have been made ready by hand. */
+const faultsOn = (t: Travel, trace: Trace, isThroughMetal: (rapid: number) => boolean): readonly WireFault[] => {
+  const faults: WireFault[] = [];
+  let wire: 'in' | 'out' | 'either' = t.before < 0 ? 'either' : 'in';
+  for (const doing of t.doings) {
+    if (doing === 'thread') wire = 'in';
+    else if (doing === 'cut wire') wire = 'out';
+    else if (doing === 'anything') wire = 'either';
+    else if (isThroughMetal(doing)) {
+      const { action, block } = t.rapids[doing]!;
+      if (wire === 'in') faults.push({ kind: 'drawn through metal', action, block });
+      wire = 'out';
+    }
+  }
+  const next = trace.cuts[t.after];
+  if (wire === 'out' && next !== undefined) faults.push({ kind: 'not threaded', action: next.action, block: next.block });
+  return faults;
+};
+
+/** Between two separate groups there is metal, unless the way keeps clear of the whole block. */
+const meetsBlock = (rapid: Segment, question: ProofQuestion): boolean => {
+  const block = boundsOfChain(question.block);
+  const b = boundsOf(rapid);
+  return b.minX <= block.maxX && b.maxX >= block.minX && b.minY <= block.maxY && b.maxY >= block.minY;
+};

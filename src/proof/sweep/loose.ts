@@ -1,0 +1,161 @@
+/** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
+import { areaOf, boundsOfChain } from '../../geometry/area.ts';
+import { windingOf } from '../../geometry/near/inside.ts';
+import type { Point } from '../../geometry/segment.ts';
+import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
+import { firstWanted } from './group-alone.ts';
+import { isWithin, type Outline, placedAt } from './outline.ts';
+import type { Outcome, Proven } from './proven-group.ts';
+import type { Stop, Trace } from './wire-doings.ts';
+
+export interface Loose {
+  readonly finding: LooseFinding;
+  /** The freeing cut, in the list of all cuts. */
+  readonly cut: number;
+  /** Groups that lie within the piece. */
+  readonly within: readonly number[];
+  readonly group: number;
+  /** Its edge as it fell, measured from the origin. */
+  readonly outline: Outline;
+  readonly origin: Point;
+}
+
+/** All loose pieces, ordered by the cut that frees them. */
+export const looseOf = (proven: readonly Proven[], trace: Trace, question: ProofQuestion): readonly Loose[] => {
+  const groups = byX(proven.map((p) => ({ at: firstPlace(p, trace, question) })));
+  const holes = byX(question.holes);
+  const stops = stopsByGroup(proven, trace);
+  const loose = proven.flatMap((p, g) =>
+    p.outcome.pieces.map((piece): Loose => {
+      const cut = p.group.cuts[piece.cut]!;
+      const at = moved(piece.at, p.origin);
+      const within = insideOf(piece.outline, p.origin, groups).filter((n) => n !== g);
+      const inner = within.reduce((sum, n) => sum + removedBefore(proven[n]!, cut), 0);
+      const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => proven[n]!)]));
+      const bored = drilled.reduce((sum, h) => sum + (Math.PI * question.holes[h]!.diameter ** 2) / 4, 0);
+      const area = Math.max(piece.area - inner - bored, 0);
+      const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
+      const line = owner === undefined && piece.beside !== undefined ? question.wantedOpen![p.group.open[piece.beside]!] : undefined;
+      const finding: LooseFinding = {
+        ...(owner === undefined ? {} : { loop: question.wanted[owner]!.loop }),
+        ...(line === undefined ? {} : { loop: line.chain }),
+        block: trace.cuts[cut]!.block,
+        at,
+        area,
+        mass: area * question.height * question.density * 1e-6,
+        role: roleOf(owner, line, question),
+        held: isHeld(p, piece, stops.get(g) ?? [], trace),
+        outline: placedAt(piece.outline, p.origin),
+      };
+      return { finding, cut, within, group: g, outline: piece.outline, origin: p.origin };
+    }),
+  );
+  return loose.sort((a, b) => a.cut - b.cut);
+};
+
+const roleOf = (owner: number | undefined, line: WantedOpen | undefined, question: ProofQuestion): LooseFinding['role'] => {
+  if (owner !== undefined) return question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug';
+  return line === undefined ? 'scrap' : 'part';
+};
+
+type Piece = Outcome['pieces'][number];
+
+/** Half of the edge cut, at least: before that a stop has another reason than to hold the piece. */
+const STANDING_ON_A_TAB = 0.5;
+
+/**
+ * A stop counts when the wire stands in this group, after the last run that took metal there and before the run that frees
+ * the piece, and when the piece then stands on a tab. One that is for the wire or a condition holds nothing.
+ */
+const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): boolean => {
+  if (piece.standing < STANDING_ON_A_TAB) return false;
+  const { runs, fresh } = p.outcome;
+  const freeing = runs[piece.cut]!;
+  const end = actionOf(p, trace, runs.indexOf(freeing));
+  for (let run = freeing - 1; run >= 0; run -= 1) {
+    const start = actionOf(p, trace, runs.lastIndexOf(run));
+    if (stops.some((s) => s.action > start && s.action < end && s.purpose === 'anything')) return true;
+    if (fresh[run] === true) return false;
+  }
+  return false;
+};
+
+const actionOf = (p: Proven, trace: Trace, cut: number): number => trace.cuts[p.group.cuts[cut]!]!.action;
+
+/** A stop belongs to the group that the wire has just cut in, or will cut in next, unless it travels in between. */
+const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<number, readonly Stop[]> => {
+  const groupOfCut = new Int32Array(trace.cuts.length).fill(-1);
+  proven.forEach((p, g) => {
+    for (const c of p.group.cuts) groupOfCut[c] = g;
+  });
+  const stops = new Map<number, Stop[]>();
+  for (const stop of trace.stops) {
+    const groups = new Set<number>();
+    if (!stop.travelBefore && stop.before >= 0) groups.add(groupOfCut[stop.before]!);
+    if (!stop.travelAfter && stop.after < trace.cuts.length) groups.add(groupOfCut[stop.after]!);
+    for (const g of groups) stops.set(g, [...(stops.get(g) ?? []), stop]);
+  }
+  return stops;
+};
+
+interface Placed {
+  readonly index: number;
+  readonly at: Point;
+}
+
+const byX = (things: readonly { readonly at: Point }[]): readonly Placed[] =>
+  things.map(({ at }, index) => ({ index, at })).sort((a, b) => a.at.x - b.at.x);
+
+const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => {
+  const cut = p.group.cuts[0];
+  return cut === undefined ? firstWanted(p.group, question) : trace.cuts[cut]!.segment.from;
+};
+
+/** Which of the things, sorted by x, lie within an outline. */
+const insideOf = (outline: Outline, origin: Point, places: readonly Placed[]): readonly number[] => {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < outline.length; i += 2) {
+    minX = Math.min(minX, outline[i]! + origin.x);
+    maxX = Math.max(maxX, outline[i]! + origin.x);
+    minY = Math.min(minY, outline[i + 1]!);
+    maxY = Math.max(maxY, outline[i + 1]!);
+  }
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle]!.at.x < minX) low = middle + 1;
+    else high = middle;
+  }
+  const found: number[] = [];
+  for (let i = low; i < places.length && places[i]!.at.x <= maxX; i += 1) {
+    const { index, at } = places[i]!;
+    const y = at.y - origin.y;
+    if (y >= minY && y <= maxY && isWithin(outline, at.x - origin.x, y)) found.push(index);
+  }
+  return found;
+};
+
+/** mm² that a group within the piece had lost when the given cut was made. */
+const removedBefore = (p: Proven, cut: number): number => {
+  let area = 0;
+  for (const r of p.outcome.removed) if (p.group.cuts[r.cut]! <= cut) area = r.area;
+  return area;
+};
+
+/** A hole that cuts have run into is counted with its group. */
+const touched = (hole: number, groups: readonly Proven[]): boolean =>
+  groups.some((p) => p.group.cuts.length > 0 && p.group.holes.includes(hole));
+
+/** The smallest wanted contour round a place, over the whole drawing. */
+export const innermostAround = (at: Point, question: ProofQuestion): number | undefined => {
+  let found: { index: number; area: number } | undefined;
+  question.wanted.forEach(({ contour }, index) => {
+    const b = boundsOfChain(contour);
+    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || windingOf(contour, at) === 0) return;
+    const area = Math.abs(areaOf(contour));
+    if (found === undefined || area < found.area) found = { index, area };
+  });
+  return found?.index;
+};
+
+export const moved = (p: Point, by: Point): Point => ({ x: p.x + by.x, y: p.y + by.y });

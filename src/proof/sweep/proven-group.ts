@@ -1,0 +1,23 @@
+/** What is remembered of one proven group, in places measured from its origin. */
+import type { Point } from '../../geometry/segment.ts';
+import type { Measures } from './deviation.ts';
+import type { Group } from './groups.ts';
+import type { Outline } from './outline.ts';
+import type { Piece, Release } from './release.ts';
+
+export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts'> {
+  readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: Outline })[];
+  /** Run of each cut. */
+  readonly runs: readonly number[];
+  readonly measures: Measures['contours'];
+  readonly open: Measures['open'];
+  readonly openings: readonly Outline[];
+}
+
+export interface Proven {
+  readonly group: Group;
+  readonly origin: Point;
+  readonly outcome: Outcome;
+  /** By travel of `outcome.throughMetal`: the cut of the group that it follows. */
+  readonly travels: readonly number[];
+}

@@ -1,0 +1,259 @@
+/** Cuts a group in program order: what has no metal in the end, and which pieces came loose at which cut. */
+import type { Path64, Paths64 } from 'clipper2-ts';
+import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../../geometry/area.ts';
+import { boundsOf } from '../../geometry/measure.ts';
+import { windingOf } from '../../geometry/near/inside.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
+import type { CutChain } from './chains.ts';
+import { chainsOf } from './chains.ts';
+import type { Work } from './group-alone.ts';
+import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
+import { halfKerfOf, keptPlaces } from './open-line-deviation.ts';
+import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
+
+/** A piece of metal that nothing holds any more. Places in mm from the origin of the work. */
+export interface Piece {
+  /** The cut that set it free, as an index into the cuts of the work. */
+  readonly cut: number;
+  readonly at: Point;
+  /** mm² within its outline, openings of other groups in it not taken off. */
+  readonly area: number;
+  /** Clockwise, in units. */
+  readonly loop: Path64;
+  /** Innermost wanted contour of the work that it lies in. */
+  readonly inside?: number;
+  /** Open line of the work on whose kept side it lies. */
+  readonly beside?: number;
+  /** Share of its edge that was cut before the run that set it free, where the edge is not of the block or a hole: near 1 when it stood on a tab. */
+  readonly standing: number;
+}
+
+/** A cut before which the wire is threaded. */
+export interface Start {
+  readonly cut: number;
+  /** It would be threaded in full metal. */
+  readonly inMetal: boolean;
+  /** By rapid that leads the threaded wire to the cut: through metal. */
+  readonly way: readonly boolean[];
+}
+
+export interface Release {
+  readonly pieces: readonly Piece[];
+  /** Everything without metal in the end. Slugs and scrap are gone; wanted parts, though loose, are there as clockwise loops. */
+  readonly empty: Paths64;
+  /** By run of the work: it took metal away. */
+  readonly fresh: readonly boolean[];
+  /** mm² gone from within the outermost edges of the cuts, after the given cut. */
+  readonly removed: readonly { readonly cut: number; readonly area: number }[];
+  /** By travel of the work and by rapid of the travel: it leads the wire through metal. */
+  readonly throughMetal: readonly (readonly boolean[])[];
+  readonly starts: readonly Start[];
+}
+
+interface State {
+  /** Without metal from the first. */
+  readonly start: Paths64;
+  empty: Paths64;
+  beforeRun: Paths64;
+  readonly pieces: Piece[];
+  readonly fresh: boolean[];
+  readonly removed: { cut: number; area: number }[];
+  readonly throughMetal: (readonly boolean[])[];
+  readonly starts: Start[];
+}
+
+export const releaseOf = (work: Work): Release => {
+  const start = startOf(work);
+  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], starts: [] };
+  let run = -1;
+  for (const chain of chainsOf(work.cuts)) {
+    const now = work.cuts[chain.first]!.run;
+    if (now !== run) state.beforeRun = state.empty;
+    run = now;
+    const threaded = work.starts.find((s) => s.cut === chain.first);
+    if (threaded !== undefined) state.starts.push(startIn(work, state.empty, threaded));
+    cutChain(work, state, chain);
+    state.fresh[run] ??= false;
+    const travel = work.travels.findIndex((t) => t.after === chain.last);
+    if (travel >= 0) state.throughMetal[travel] = work.travels[travel]!.segments.map((s) => meetsMetal(work, state.empty, s));
+  }
+  const { pieces, empty, fresh, removed, throughMetal, starts } = state;
+  return { pieces, empty, fresh, removed, throughMetal, starts };
+};
+
+const cutChain = (work: Work, state: State, chain: CutChain): void => {
+  const before = state.empty;
+  const after = withoutCrumbs(united([before, sweepOfCuts(work, chain)]));
+  const run = work.cuts[chain.first]!.run;
+  if (emptyArea(after) - emptyArea(before) > CRUMB_AREA) state.fresh[run] = true;
+  const gone = new Set<Path64>();
+  const { loose, anchors } = newlyLoose(work, state.pieces, after);
+  for (const loop of loose) {
+    const piece = pieceOf(work, { before, after, chain, anchors }, loop);
+    anchors.push(unitsOf(piece.at.x, piece.at.y));
+    state.pieces.push({ ...piece, standing: standingShare(state, piece.loop) });
+    if (!isKept(work, piece)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
+  }
+  state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
+  state.removed.push({ cut: chain.last, area: work.block === undefined ? emptyArea(state.empty) : 0 });
+};
+
+/** The holes, and round a group at the edge everything outside the block. */
+const startOf = (work: Work): Paths64 => {
+  const holes = work.holes.map((h) => discOf(h.at, h.diameter / 2));
+  if (work.block === undefined) return holes.length === 0 ? [] : united([holes]);
+  const box = mergedBounds([
+    boundsOfChain(work.block),
+    ...work.cuts.map((c) => boundsOf(c.segment)),
+    ...work.travels.flatMap((t) => t.segments.map(boundsOf)),
+    ...work.starts.flatMap((s) => s.way.map(boundsOf)),
+  ]);
+  const margin = 10;
+  const outside = [
+    unitsOf(box.minX - margin, box.minY - margin),
+    unitsOf(box.maxX + margin, box.minY - margin),
+    unitsOf(box.maxX + margin, box.maxY + margin),
+    unitsOf(box.minX - margin, box.maxY + margin),
+  ];
+  return united([difference([outside], [polygonOf(work.block.segments)]), holes]);
+};
+
+const sweepOfCuts = (work: Work, chain: CutChain): Paths64 => {
+  const cuts = work.cuts.slice(chain.first, chain.last + 1);
+  return sweepOf(
+    cuts.map((c) => c.segment),
+    cuts[0]!.radius,
+  );
+};
+
+const withoutCrumbs = (loops: Paths64): Paths64 => loops.filter((l) => l.length >= 3 && Math.abs(areaOfLoop(l)) > CRUMB_AREA);
+
+const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + areaOfLoop(l), 0);
+
+/**
+ * Enclosed metal that was not loose before, the largest first, and the places from which it must be parted: in the frame and in
+ * wanted parts that are loose already. At the edge of the block all metal is enclosed: the frame, which the machine holds, is
+ * then the largest piece that is no part; where an open line parts the block, the larger side of it.
+ */
+const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
+  const anchors: Point[] = known.filter((p) => isKept(work, p)).map((p) => unitsOf(p.at.x, p.at.y));
+  const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isHeldIn(l, loops, p)));
+  const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
+  if (work.block === undefined || loose.length === 0) return { loose, anchors };
+  const frames = loose.filter((l) => !isCutPart(work, l, loops));
+  const frame = frames[0] ?? loose[0]!;
+  return { loose: loose.filter((l) => l !== frame), anchors: [...anchors, placeInside(frame, loops)] };
+};
+
+/** A part, or metal that an open line keeps; what lies in a contour belongs to that. */
+const isKept = (work: Work, { inside, beside }: Pick<Piece, 'inside' | 'beside'>): boolean =>
+  isPart(work, inside) || (inside === undefined && beside !== undefined);
+
+/** Metal no larger than the part it lies in: a block from which that part is not cut yet is no part, wherever one looks into it. */
+const isCutPart = (work: Work, loop: Path64, loops: Paths64): boolean => {
+  const inside = innermost(work, millimetres(placeInside(loop, loops)));
+  if (inside === undefined || !isPart(work, inside)) return false;
+  const { contour } = work.wanted[inside]!;
+  return -areaOfLoop(loop) <= Math.abs(areaOf(contour)) + perimeterOf(contour) * 2 * halfKerfOf(work);
+};
+
+const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
+
+const innermost = (work: Work, at: Point): number | undefined => {
+  let found: { index: number; area: number } | undefined;
+  work.wanted.forEach(({ contour }, index) => {
+    if (windingOf(contour, at) === 0) return;
+    const area = Math.abs(areaOf(contour));
+    if (found === undefined || area < found.area) found = { index, area };
+  });
+  return found?.index;
+};
+
+interface Parting {
+  readonly before: Paths64;
+  readonly after: Paths64;
+  readonly chain: CutChain;
+  readonly anchors: readonly Point[];
+}
+
+/** Finds the cut that set the piece free: the fewest cuts of the chain that part a place inside it from every anchor. */
+const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: Path64) => {
+  const place = placeInside(loose, after);
+  let [low, high, loop, loops] = [chain.first, chain.last, loose, after];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const then = united([before, sweepOfCuts(work, { first: chain.first, last: middle })]);
+    const parted = then.find((l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !anchors.some((a) => isHeldIn(l, then, a)));
+    if (parted === undefined) low = middle + 1;
+    else [high, loop, loops] = [middle, parted, then];
+  }
+  const at = millimetres(place);
+  const inside = innermost(work, at);
+  const beside = keptPlaces(work).find((k) => isHeldIn(loop, loops, unitsOf(k.at.x, k.at.y)))?.line;
+  return {
+    cut: high,
+    at,
+    area: netArea(loop, loops),
+    loop,
+    ...(inside === undefined ? {} : { inside }),
+    ...(beside === undefined ? {} : { beside }),
+  };
+};
+
+/** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */
+const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
+  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && isInside(loop, l[0]!.x, l[0]!.y));
+
+/** Area of a piece without the openings in it that were cut in the same group. */
+const netArea = (loop: Path64, loops: Paths64): number =>
+  openingsOf(loop, loops).reduce((area, l) => area - areaOfLoop(l), -areaOfLoop(loop));
+
+/** Openings in the metal that a loop bounds; with the piece they are gone, and what stands in them stays. */
+const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
+  const within = loops.filter((l) => l !== loop && isInside(loop, l[0]!.x, l[0]!.y));
+  const islands = within.filter((l) => areaOfLoop(l) < 0);
+  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => isInside(island, l[0]!.x, l[0]!.y)));
+};
+
+/** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. What was free from the first is no cut. */
+const standingShare = ({ start, beforeRun: before }: State, loop: Path64): number => {
+  const length = lengthOfLoop(loop);
+  const wanted = 96;
+  let [free, all, due] = [0, 0, 0];
+  for (let i = 0; i < loop.length; i += 1) {
+    const [p, q] = [loop[i]!, loop[(i + 1) % loop.length]!];
+    const size = Math.hypot(q.x - p.x, q.y - p.y);
+    const pieces = Math.max(1, Math.min(Math.ceil((size / 1e5 / length) * wanted), wanted));
+    due += size;
+    if (due / 1e5 < length / wanted) continue;
+    due = 0;
+    for (let n = 0; n < pieces; n += 1) {
+      const share = (n + 0.5) / pieces;
+      const x = p.x + (q.x - p.x) * share - (100 * (q.y - p.y)) / size;
+      const y = p.y + (q.y - p.y) * share + (100 * (q.x - p.x)) / size;
+      if (isVoid(start, x, y)) continue;
+      all += 1;
+      if (isVoid(before, x, y)) free += 1;
+    }
+  }
+  return all === 0 ? 0 : free / all;
+};
+
+/** The wire itself without its gap, a micrometre thinner so that rubbing along an edge is no cut. */
+const meetsMetal = (work: Work, empty: Paths64, rapid: Segment): boolean => {
+  const wire = united([sweepOf([rapid], work.wireRadius - 1e-3)]);
+  return emptyArea(difference(wire, empty)) > CRUMB_AREA;
+};
+
+const startIn = (work: Work, empty: Paths64, { cut, way }: Work['starts'][number]): Start => ({
+  cut,
+  inMetal: isInMetal(work, empty, (way[0] ?? work.cuts[cut]!.segment).from),
+  way: way.map((rapid) => meetsMetal(work, empty, rapid)),
+});
+
+/** The same for the wire that is threaded. Most starts lie in a hole, which a distance tells. */
+const isInMetal = (work: Work, empty: Paths64, at: Point): boolean => {
+  const radius = work.wireRadius - 1e-3;
+  if (work.holes.some((h) => Math.hypot(h.at.x - at.x, h.at.y - at.y) + radius <= h.diameter / 2)) return false;
+  return emptyArea(difference([discOf(at, radius)], empty)) > CRUMB_AREA;
+};

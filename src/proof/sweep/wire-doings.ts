@@ -1,0 +1,184 @@
+/** The wire's doings as the proof needs them: every cutting move with the radius it sweeps, the stops, and the travels between cuts. */
+import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Action } from '../../nc/read/program.ts';
+import type { StopPurpose } from '../../nc/read/stop-purpose.ts';
+import { purposeOf } from '../../nc/read/stop-purpose.ts';
+
+/** One cutting move of the wire's centre. */
+export interface Cut {
+  /** Index into the actions. */
+  readonly action: number;
+  readonly block: number;
+  readonly segment: Segment;
+  /** Half the wire and the spark gap, mm. */
+  readonly radius: number;
+  /** Moves of one run follow each other without a stop, a rapid, a thread or a cut of the wire between them. */
+  readonly run: number;
+  /** Condition or register by whose gap it cuts, 0 for none. */
+  readonly setting: number;
+}
+
+export interface Stop {
+  readonly action: number;
+  readonly block: number;
+  readonly comment: string;
+  readonly purpose: StopPurpose;
+  readonly at: Point;
+  /** Cut before and after it in the list of cuts, -1 and the count of cuts where there is none. */
+  readonly before: number;
+  readonly after: number;
+  /** A rapid stands between the cut before and the stop, or between the stop and the cut after. */
+  readonly travelBefore: boolean;
+  readonly travelAfter: boolean;
+}
+
+export type WireDoing = number | 'thread' | 'cut wire' | 'anything';
+
+/** All rapids between two cuts, with what happened to the wire on the way. */
+export interface Travel {
+  readonly before: number;
+  readonly after: number;
+  readonly rapids: readonly { readonly action: number; readonly block: number; readonly segment: Segment }[];
+  /** In order: what is done to the wire, each rapid by its number in `rapids`, and stops for anything. */
+  readonly doings: readonly WireDoing[];
+  /** The program cuts the wire, by a word or a stop that says so, on the way or before it. */
+  readonly wireCut: boolean;
+}
+
+export interface Trace {
+  readonly cuts: readonly Cut[];
+  readonly stops: readonly Stop[];
+  readonly travels: readonly Travel[];
+  readonly ended: boolean;
+  /** Cuts for which neither condition nor register gives a gap: their actions. */
+  readonly withoutGap: readonly number[];
+}
+
+export interface Gaps {
+  readonly wireDiameter: number;
+  /** mm by condition, or by register where the program chooses no condition. */
+  readonly gaps: ReadonlyMap<number, number>;
+}
+
+export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
+  const numbers = gapNumbers(actions, gaps.gaps);
+  const cuts: Cut[] = [];
+  const withoutGap: number[] = [];
+  let run = 0;
+  let running = false;
+  actions.forEach((action, i) => {
+    if (action.kind !== 'move') {
+      if (action.kind !== 'word' && action.kind !== 'condition') running = false;
+      return;
+    }
+    if (action.rapid) {
+      running = false;
+      return;
+    }
+    if (!running) run += 1;
+    running = true;
+    const gap = gaps.gaps.get(numbers[i] ?? Number.NaN);
+    if (gap === undefined) withoutGap.push(i);
+    cuts.push({
+      action: i,
+      block: action.block,
+      segment: action.centre,
+      radius: gaps.wireDiameter / 2 + (gap ?? 0),
+      run,
+      setting: numbers[i] ?? 0,
+    });
+  });
+  return {
+    cuts,
+    stops: stopsOf(actions, cuts),
+    travels: travelsOf(actions, cuts),
+    ended: actions.some((a) => a.kind === 'end'),
+    withoutGap,
+  };
+};
+
+/**
+ * The condition of each cutting move, or its register. A move that has neither (on the way in before compensation, or on the way
+ * out behind it) is cut with the energy of its neighbours in the run: the register before it, else the one behind it. A
+ * single known gap needs no number at all.
+ */
+const gapNumbers = (actions: readonly Action[], gaps: ReadonlyMap<number, number>): readonly (number | undefined)[] => {
+  const only = gaps.size === 1 ? [...gaps.keys()][0] : undefined;
+  const numbers = actions.map((a) => (a.kind === 'move' && !a.rapid ? (a.condition ?? a.register ?? only) : undefined));
+  const fill = (from: number, to: number, step: number): void => {
+    let known: number | undefined;
+    for (let i = from; i !== to; i += step) {
+      const a = actions[i]!;
+      if (a.kind === 'move' && a.rapid) known = undefined;
+      else if (a.kind === 'move') {
+        numbers[i] ??= known;
+        known = numbers[i];
+      }
+    }
+  };
+  fill(0, actions.length, 1);
+  fill(actions.length - 1, -1, -1);
+  return numbers;
+};
+
+const stopsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Stop[] => {
+  const stops: { action: number; before: number; at: Point; travelBefore: boolean }[] = [];
+  const travelAfter = new Set<number>();
+  let at: Point = { x: 0, y: 0 };
+  let cut = -1;
+  let travelled = true;
+  let pending: number[] = [];
+  actions.forEach((a, i) => {
+    if (a.kind === 'stop') {
+      pending.push(stops.length);
+      stops.push({ action: i, before: cut, at, travelBefore: travelled });
+    }
+    if (a.kind !== 'move') return;
+    at = a.centre.to;
+    travelled = a.rapid;
+    if (a.rapid) for (const s of pending) travelAfter.add(s);
+    else cut += 1;
+    if (!a.rapid) pending = [];
+  });
+  for (const s of pending) travelAfter.add(s);
+  return stops.map((s, n) => {
+    const a = actions[s.action]!;
+    const comment = a.kind === 'stop' ? a.comment : '';
+    return {
+      ...s,
+      block: a.block,
+      comment,
+      purpose: purposeOf(comment),
+      after: Math.min(s.before + 1, cuts.length),
+      travelAfter: travelAfter.has(n),
+    };
+  });
+};
+
+const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Travel[] => {
+  const travels: Travel[] = [];
+  let start = 0;
+  for (let c = 0; c <= cuts.length; c += 1) {
+    const end = c < cuts.length ? cuts[c]!.action : actions.length;
+    if (end > start) travels.push(travelOf(actions, start, end, c - 1));
+    start = end + 1;
+  }
+  return travels.filter((t) => t.rapids.length > 0 || t.wireCut);
+};
+
+const travelOf = (actions: readonly Action[], start: number, end: number, before: number): Travel => {
+  const rapids: { action: number; block: number; segment: Segment }[] = [];
+  const doings: WireDoing[] = [];
+  let wireCut = false;
+  for (let i = start; i < end; i += 1) {
+    const a = actions[i]!;
+    if (a.kind === 'move') {
+      doings.push(rapids.length);
+      rapids.push({ action: i, block: a.block, segment: a.centre });
+    }
+    const what = a.kind === 'stop' ? purposeOf(a.comment) : a.kind;
+    if (what === 'cut wire') wireCut = true;
+    if (what === 'thread' || what === 'anything' || what === 'cut wire') doings.push(what);
+  }
+  return { before, after: before + 1, rapids, doings, wireCut };
+};

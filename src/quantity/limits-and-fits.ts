@@ -1,0 +1,134 @@
+/** ISO 286-1 tolerance grades and the few zones a wire shop meets. The table is shipped: the formula does not give it back everywhere. */
+import type { Formula } from './formula.ts';
+
+/** Sizes are 'over a, up to and including b': 10 mm is in 6 to 10, 10.001 mm in 10 to 18. */
+const stepEnds = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const;
+
+const widths: Readonly<Record<number, readonly number[]>> = {
+  5: [4, 5, 6, 8, 9, 11, 13, 15, 18, 20, 23, 25, 27],
+  6: [6, 8, 9, 11, 13, 16, 19, 22, 25, 29, 32, 36, 40],
+  7: [10, 12, 15, 18, 21, 25, 30, 35, 40, 46, 52, 57, 63],
+  8: [14, 18, 22, 27, 33, 39, 46, 54, 63, 72, 81, 89, 97],
+  9: [25, 30, 36, 43, 52, 62, 74, 87, 100, 115, 130, 140, 155],
+  10: [40, 48, 58, 70, 84, 100, 120, 140, 160, 185, 210, 230, 250],
+  11: [60, 75, 90, 110, 130, 160, 190, 220, 250, 290, 320, 360, 400],
+};
+
+/** Upper deviation of f and g (negative), lower deviation of m, n, p and of the hole D, µm, by step. */
+const fundamental: Readonly<Record<'f' | 'g' | 'm' | 'n' | 'p' | 'D', readonly number[]>> = {
+  f: [-6, -10, -13, -16, -20, -25, -30, -36, -43, -50, -56, -62, -68],
+  g: [-2, -4, -5, -6, -7, -9, -10, -12, -14, -15, -17, -18, -20],
+  m: [2, 4, 6, 7, 8, 9, 11, 13, 15, 17, 20, 21, 23],
+  n: [4, 8, 10, 12, 15, 17, 20, 23, 27, 31, 34, 37, 40],
+  p: [6, 12, 15, 18, 22, 26, 32, 37, 43, 50, 56, 62, 68],
+  D: [20, 30, 40, 50, 65, 80, 100, 120, 145, 170, 190, 210, 230],
+};
+
+/** Lower deviation of the hole A, µm; its steps are narrower than those of the other zones. */
+const deviationA = [
+  [6, 270],
+  [10, 280],
+  [18, 290],
+  [30, 300],
+  [40, 310],
+  [50, 320],
+  [65, 340],
+  [80, 360],
+  [100, 380],
+  [120, 410],
+  [140, 460],
+  [160, 520],
+  [180, 580],
+  [200, 660],
+  [225, 740],
+  [250, 820],
+  [280, 920],
+  [315, 1050],
+  [355, 1200],
+  [400, 1350],
+  [450, 1500],
+  [500, 1650],
+] as const;
+
+export type WidthAnswer =
+  | { readonly kind: 'width'; readonly width: number }
+  | { readonly kind: 'not in the table'; readonly reason: string };
+
+/** Width of grade IT5 to IT11 at a size in mm, µm. */
+export const toleranceWidth = (grade: number, size: number): WidthAnswer => {
+  const row = widths[grade];
+  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT11 are` };
+  if (!(size > 0 && size <= 500)) return { kind: 'not in the table', reason: `${size} mm is not in the table; sizes up to 500 mm are` };
+  return { kind: 'width', width: row[stepOf(size)] };
+};
+
+const stepOf = (size: number): number => stepEnds.findIndex((end) => size <= end);
+
+export type ZoneAnswer =
+  /** Deviations from the nominal size, µm. */
+  { readonly kind: 'limits'; readonly low: number; readonly high: number } | { readonly kind: 'not in the table'; readonly reason: string };
+
+/** Limits of a zone: holes 'H7', 'JS9', 'P9', 'D10', 'A11', shafts 'a11', 'd10', 'f7', 'g6', 'h6' to 'p6' and their neighbours, at a size in mm. */
+export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
+  const parts = /^([A-Za-z]+)(\d{1,2})$/.exec(zone);
+  if (parts === null) return { kind: 'not in the table', reason: `'${zone}' is not a tolerance zone like H7 or g6` };
+  const answer = toleranceWidth(Number(parts[2]), size);
+  if (answer.kind !== 'width') return answer;
+  const { width } = answer;
+  const letter = parts[1];
+  if (letter === 'H') return { kind: 'limits', low: 0, high: width };
+  if (letter === 'h') return { kind: 'limits', low: -width, high: 0 };
+  if (letter === 'f' || letter === 'g') {
+    const high = fundamental[letter][stepOf(size)];
+    return { kind: 'limits', low: high - width, high };
+  }
+  if (letter === 'm' || letter === 'n' || letter === 'p') {
+    const low = fundamental[letter][stepOf(size)];
+    return { kind: 'limits', low, high: low + width };
+  }
+  if (letter === 'JS') return { kind: 'limits', low: -Math.floor(width / 2), high: Math.floor(width / 2) };
+  if (letter === 'A' || letter === 'D') return { kind: 'limits', low: farOff(letter, size), high: farOff(letter, size) + width };
+  // The shafts of these letters lie as far below the size as the holes lie above it.
+  if (letter === 'a' || letter === 'd') {
+    const off = farOff(letter === 'a' ? 'A' : 'D', size);
+    return { kind: 'limits', low: -off - width, high: -off };
+  }
+  // In finer grades the hole P lies elsewhere by a step's own amount; the keyways that want it are of grade 9.
+  if (letter === 'P' && Number(parts[2]) >= 9)
+    return { kind: 'limits', low: -fundamental.p[stepOf(size)] - width, high: -fundamental.p[stepOf(size)] };
+  return { kind: 'not in the table', reason: `zone ${letter} is not in the table; A, D, H, JS, P9, a, d, f, g, h, m, n and p are` };
+};
+
+const farOff = (letter: 'A' | 'D', size: number): number =>
+  letter === 'D' ? fundamental.D[stepOf(size)] : (deviationA.find(([end]) => size <= end) as readonly [number, number])[1];
+
+export type FitAnswer =
+  /** Clearances in µm, negative where the parts press; `loosest` is the largest. */
+  | {
+      readonly kind: 'fit';
+      readonly loosest: number;
+      readonly tightest: number;
+      readonly character: 'clearance' | 'transition' | 'interference';
+    }
+  | { readonly kind: 'not in the table'; readonly reason: string };
+
+/** A hole with a shaft, 'H7' and 'g6', both of one nominal size in mm. */
+export const fitOf = (hole: string, shaft: string, size: number): FitAnswer => {
+  const outer = zoneLimits(hole, size);
+  if (outer.kind !== 'limits') return outer;
+  const inner = zoneLimits(shaft, size);
+  if (inner.kind !== 'limits') return inner;
+  const loosest = outer.high - inner.low;
+  const tightest = outer.low - inner.high;
+  return { kind: 'fit', loosest, tightest, character: tightest >= 0 ? 'clearance' : loosest <= 0 ? 'interference' : 'transition' };
+};
+
+/** Only for plausibility: up to 16 % off the table in the smallest step. */
+export const toleranceFactor: Formula<'size'> = {
+  name: 'standard tolerance factor i',
+  text: 'i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the step',
+  source: 'iso-286-1',
+  unit: 'µm',
+  inputs: { size: { unit: 'mm', name: 'geometric mean of the step', low: 1, high: 500 } },
+  compute: ({ size }) => 0.45 * Math.cbrt(size) + 0.001 * size,
+};

@@ -1,0 +1,81 @@
+/** Every error as the one shape that pages and programs rely on: a code, a sentence, the fields at fault. */
+import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
+import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
+import type { ServerError } from '../message/answers.ts';
+import { Refusal } from './refusal.ts';
+
+interface ErrorAnswer {
+  readonly status: number;
+  readonly answer: ServerError;
+}
+
+/** `tell` hears of errors that are our mistake. */
+export const errorHandler =
+  (tell: (line: string) => void) =>
+  (error: FastifyError | Refusal, request: FastifyRequest, reply: FastifyReply): void => {
+    const { status, answer } = errorAnswer(error);
+    if (status >= 500 && !(error instanceof Refusal))
+      tell(`${request.method} ${request.routeOptions.url ?? '?'}: ${error.stack ?? error.message}`);
+    // What is still coming of a body that nobody wants any more is not waited for.
+    if (status === 413) reply.header('connection', 'close');
+    reply.code(status).type('application/json; charset=utf-8').send(JSON.stringify(answer));
+  };
+
+export const errorAnswer = (error: FastifyError | Refusal): ErrorAnswer => {
+  if (error instanceof Refusal) return { status: error.status, answer: error.answer };
+  if (hasZodFastifySchemaValidationErrors(error) && error.validationContext === 'params')
+    return { status: 404, answer: { error: 'not-found', sentence: 'There is no such job, and no file of that name.' } };
+  if (hasZodFastifySchemaValidationErrors(error)) return notValidAnswer(error);
+  const known = KNOWN[error.code ?? ''];
+  if (known !== undefined) return { status: known[0], answer: { error: known[1], sentence: known[2] } };
+  const status = error.statusCode ?? 500;
+  if (status >= 400 && status < 500)
+    return { status, answer: { error: 'not-understood', sentence: `The request cannot be answered: ${error.message}` } };
+  return {
+    status: 500,
+    answer: { error: 'our-mistake', sentence: 'The server itself failed; this is our mistake, not yours. Nothing that was kept is lost.' },
+  };
+};
+
+const MOST_FAULTS = 20;
+
+const notValidAnswer = (error: Error & { validation?: readonly { instancePath: string; message?: string }[] }): ErrorAnswer => {
+  const findings = (error.validation ?? []).slice(0, MOST_FAULTS).map(({ instancePath, message }) => {
+    const path = instancePath.replace(/^\//, '').replaceAll('/', '.').slice(0, 200);
+    return {
+      code: 'file-not-valid',
+      severity: 'refusal',
+      sentence: `${path === '' ? 'What was sent' : path}: ${message ?? 'cannot be used'}.`,
+      place: { kind: 'field', path },
+    };
+  });
+  return { status: 400, answer: { error: 'not-valid', sentence: 'What was sent cannot be used as it is.', findings } };
+};
+
+type Row = readonly [status: number, error: string, sentence: string];
+
+const TOO_LARGE: Row = [413, 'too-large', 'This is larger than the server takes.'];
+const DISK_FULL: Row = [507, 'not-kept', 'Nothing was kept: the disk is full. What was there before is still there.'];
+const NOT_ALLOWED: Row = [500, 'not-kept', "The server may not read or write its own folder; look at the folder's owner and rights."];
+
+/** By the code of Fastify, of its plugins, or of the system. */
+const KNOWN: Readonly<Record<string, Row>> = {
+  FST_ERR_CTP_BODY_TOO_LARGE: TOO_LARGE,
+  FST_REQ_FILE_TOO_LARGE: [413, 'too-large', 'One of the files is larger than 64 MB.'],
+  FST_FILES_LIMIT: [413, 'too-many', 'At most 20 files are taken at once.'],
+  FST_PARTS_LIMIT: [413, 'too-many', 'At most 20 files are taken at once.'],
+  FST_FIELDS_LIMIT: [413, 'too-many', 'Only files are taken here, no other fields.'],
+  FST_PROTO_VIOLATION: [400, 'not-valid', 'A field has a name that is not allowed.'],
+  FST_INVALID_MULTIPART_CONTENT_TYPE: [415, 'wrong-kind', 'Drawings are sent as the files of a form (multipart/form-data).'],
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: [415, 'wrong-kind', 'This is not sent in a form that the server reads here.'],
+  FST_ERR_CTP_INVALID_JSON_BODY: [400, 'not-json', 'What was sent is not JSON, or holds a key that is not allowed.'],
+  FST_ERR_CTP_EMPTY_JSON_BODY: [400, 'not-json', 'Nothing was sent where JSON is expected.'],
+  FST_ERR_CTP_INVALID_CONTENT_LENGTH: [400, 'not-understood', 'Less or more came than was announced.'],
+  FST_ERR_BAD_URL: [400, 'not-understood', 'The address cannot be read.'],
+  ERR_STREAM_PREMATURE_CLOSE: [400, 'broken-off', 'The upload broke off before all of it was here.'],
+  ENOSPC: DISK_FULL,
+  EDQUOT: DISK_FULL,
+  EACCES: NOT_ALLOWED,
+  EPERM: NOT_ALLOWED,
+  EROFS: [500, 'not-kept', "Nothing was kept: the disk of the server's folder is read-only."],
+};

@@ -1,0 +1,91 @@
+/** Measuring over and between pins: the best pin, the size with it, and whether it rests on the flanks. mm, rad. */
+
+import { type Point, point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
+import { apply } from '../../quantity/formula.ts';
+import { polar } from '../polar.ts';
+import type { Taking } from '../shape.ts';
+import { betweenPins, overPins } from './formulas.ts';
+import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from './involute.ts';
+import { derived, number, type ToothFigures } from './tooth-figures.ts';
+
+export interface PinSize {
+  readonly size: Figure;
+  readonly pin: number;
+  /** Radius at which the pin touches the flanks. */
+  readonly contact: number;
+  /** Radius on which its centre lies. */
+  readonly centre: number;
+  readonly taking: Taking;
+}
+
+/**
+ * The pin that touches both flanks of a space where they pass `radius`: its centre lies in the middle of the space, on the normals of
+ * both, which are tangents of the base circle. External: φ = tan α_y + π/z - s_b/d_b; internal the other way round.
+ */
+export const bestPin = (figures: ToothFigures, radius: number, side: 'external' | 'internal'): number => {
+  const base = figures.base.value / 2;
+  const z = figures.teeth.value;
+  const at = Math.sqrt(Math.max(0, (radius / base) ** 2 - 1));
+  const half = figures.baseThickness.value / (2 * base);
+  const centre = side === 'external' ? at + Math.PI / z - half : at - spaceHalf(figures);
+  const angle = side === 'external' ? centre : Math.max(0, centre);
+  return Math.abs(2 * base * (Math.tan(angle) - at));
+};
+
+/** Half the angle of an internal gear's space on the base circle. */
+const spaceHalf = ({ module, teeth, thickness, pressureAngle }: ToothFigures): number =>
+  (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
+
+export const pinSize = (figures: ToothFigures, pin: number, side: 'external' | 'internal', best = false): PinSize | undefined => {
+  const { module, teeth, pressureAngle, thickness, base } = figures;
+  const diameter = number('pin', 'pin', pin, 'mm');
+  const formula = side === 'external' ? pinAngleExternal : pinAngleInternal;
+  const turned = apply(formula, { thickness, teeth, module, pressureAngle, pin: diameter }, { key: 'pin-involute' });
+  const found = inverseInv(turned.value);
+  if (found === 'none' || !(found > 0)) return undefined;
+  const pinAngle = derived(
+    'pin-angle',
+    'pressure angle at the centre of the pin',
+    found,
+    'rad',
+    'the angle φ whose involute function tan φ - φ is that of the pin',
+    [turned],
+  );
+  const size = apply(
+    side === 'external' ? overPins : betweenPins,
+    { base, pinAngle, teeth, pin: diameter },
+    {
+      key: `${side === 'external' ? 'over' : 'between'}-${best ? 'best-' : ''}pins`,
+      name: `${side === 'external' ? 'over' : 'between'} two pins of ${tidy(pin)} mm`,
+    },
+  );
+  const string = (base.value / 2) * Math.tan(found) + (side === 'external' ? -1 : 1) * (pin / 2);
+  return {
+    size,
+    pin,
+    contact: Math.hypot(base.value / 2, string),
+    centre: base.value / 2 / Math.cos(found),
+    taking: takingOf(figures, found, pin, side),
+  };
+};
+
+const tidy = (mm: number): string => String(Number(mm.toFixed(4)));
+
+/** The first tooth (of an internal gear: its first space) lies on the X axis; pins lie in spaces opposite each other, or nearly. */
+const takingOf = ({ base, teeth }: ToothFigures, angle: number, pin: number, side: 'external' | 'internal'): Taking => {
+  const z = teeth.value;
+  const radius = base.value / 2 / Math.cos(angle);
+  const first = side === 'external' ? Math.PI / z : 0;
+  const opposite = first + (2 * Math.PI * Math.floor(z / 2)) / z;
+  const [a, b] = [first, opposite].map((t) => polar(radius, t)) as [Point, Point];
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const reach = (side === 'external' ? 1 : -1) * (pin / 2 / length);
+  return {
+    kind: 'pins',
+    centres: [a, b],
+    diameter: pin,
+    from: point(a.x - (b.x - a.x) * reach, a.y - (b.y - a.y) * reach),
+    to: point(b.x + (b.x - a.x) * reach, b.y + (b.y - a.y) * reach),
+  };
+};

@@ -1,0 +1,110 @@
+/** The numbers that gears inside and outside share, and what they come to before a tooth is drawn. */
+import { z } from 'zod';
+import type { Finding } from '../../text/finding.ts';
+import { find } from './findings.ts';
+
+const positive = z.number().positive();
+
+export const toothKeys = {
+  module: positive.max(100).optional().describe('Module, mm; or give diametralPitch'),
+  diametralPitch: positive.min(0.2).max(400).optional().describe('Teeth per inch of the reference diameter, in place of the module'),
+  teeth: z.int().min(4).max(2000).describe('How many teeth'),
+  pressureAngle: z.number().min(10).max(45).default(20).describe('Pressure angle at the reference circle, °'),
+  shift: z
+    .number()
+    .min(-2)
+    .max(3)
+    .default(0)
+    .describe('Profile shift as a multiple of the module; above 0 the teeth become thicker at the root'),
+  helix: z.number().min(-60).max(60).default(0).describe('Helix angle, °; a straight wall only has 0'),
+  addendum: positive.max(3).default(1).describe('Tip beyond the reference circle as a multiple of the module, before the profile shift'),
+  dedendum: positive.max(3).default(1.25).describe('Root below the reference circle as a multiple of the module, before the profile shift'),
+  tipDiameter: positive.max(2000).optional().describe('Tip diameter, mm, in place of what addendum and shift give'),
+  tipChamfer: z.number().min(0).max(20).default(0).describe('Taken off the edge between flank and tip, along and across alike, mm'),
+  reliefAmount: z.number().min(0).max(1).default(0).describe('Tip relief: how far the flank stands back at the tip, mm'),
+  reliefFrom: positive
+    .max(2000)
+    .optional()
+    .describe(
+      'Where the tip relief begins: its diameter, of a rack its height above the reference line, mm; halfway up the flank when left out',
+    ),
+  pin: positive.max(200).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
+  mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
+  mateAddendum: positive
+    .max(3)
+    .optional()
+    .describe('Addendum of the mate as a multiple of the module; as for this gear, or 1 beside an internal one, when left out'),
+  mateShift: z.number().min(-2).max(3).default(0).describe('Profile shift of the mate, as a multiple of the module'),
+};
+
+/** For teeth that point outwards. */
+export const spanTeethKey = z
+  .int()
+  .min(2)
+  .max(1000)
+  .optional()
+  .describe('How many teeth to span; as many as touch nearest the middle of the flanks when left out');
+
+/** What the keys come to: module in mm, pressure angle in rad. */
+export interface Size {
+  readonly module: number;
+  readonly pressureAngle: number;
+  /** Where it was asked by it; the module follows from it. */
+  readonly diametralPitch?: number;
+  /** '2 mm module' or '12 DP', as it was asked. */
+  readonly words: string;
+}
+
+export type Sized = { readonly kind: 'sized'; readonly size: Size } | { readonly kind: 'refused'; readonly finding: Finding };
+
+interface Asked {
+  readonly module?: number | undefined;
+  readonly diametralPitch?: number | undefined;
+  readonly pressureAngle: number;
+  readonly helix: number;
+  readonly teeth: number;
+}
+
+export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: Asked, form: 'round' | 'rack' = 'round'): Sized => {
+  if ((module === undefined) === (diametralPitch === undefined))
+    return refused(
+      'gear-size-twice',
+      module === undefined
+        ? 'The size of the teeth is missing: give the module or the diametral pitch.'
+        : `Module ${module} mm and diametral pitch ${diametralPitch} are both given; one of them says the size of the teeth.`,
+      'module',
+    );
+  if (helix !== 0)
+    return form === 'rack'
+      ? refused('gear-helical', slanted(helix), 'helix', askew(helix))
+      : refused(
+          'gear-helical',
+          twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix),
+          'helix',
+          'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
+        );
+  const angle = (pressureAngle * Math.PI) / 180;
+  if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: `module ${module} mm` } };
+  const pitch = diametralPitch as number;
+  return { kind: 'sized', size: { module: 25.4 / pitch, diametralPitch: pitch, pressureAngle: angle, words: `diametral pitch ${pitch}` } };
+};
+
+/** The reference circle of helical teeth has the diameter m z / cos β; `module` is that square to the teeth. */
+const twisted = (module: number, teeth: number, helix: number): string => {
+  const beta = (Math.abs(helix) * Math.PI) / 180;
+  const aside = 10 * Math.tan(beta);
+  const degrees = ((aside / ((module * teeth) / 2 / Math.cos(beta))) * 180) / Math.PI;
+  return `With a helix of ${helix}° the teeth turn by ${degrees.toFixed(2)}°, or ${aside.toFixed(3)} mm along the reference circle, over every 10 mm of height. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns about the middle of the gear is none.`;
+};
+
+/** The teeth of a rack are straight all the same, only not square to its sides. */
+const slanted = (helix: number): string =>
+  `With a helix of ${helix}° the teeth of the rack run aside by ${(10 * Math.tan((Math.abs(helix) * Math.PI) / 180)).toFixed(3)} mm over every 10 mm of width. The walls of this drawing stand square to it.`;
+
+const askew = (helix: number): string =>
+  `Turn the blank by ${Math.abs(helix)}° in the plane of its teeth, so that the wire runs along them, and cut a helix of 0 with the module and the pressure angle square to the teeth.`;
+
+const refused = (code: Parameters<typeof find>[0], sentence: string, path: string, remedy?: string): Sized => ({
+  kind: 'refused',
+  finding: find(code, sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) }),
+});

@@ -1,0 +1,207 @@
+/** Ratchet wheels: faces radial or undercut, backs straight or curved, either way round. */
+import { z } from 'zod';
+import { reverseChain } from '../../geometry/chain.ts';
+import { contour } from '../../geometry/contour.ts';
+import { circle, midpoint, type Point, point } from '../../geometry/segment.ts';
+import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import type { Finding } from '../../text/finding.ts';
+import { belowAnyWire } from '../below-any-wire.ts';
+import { commonKeys, standBack } from '../common-keys.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { shapeKind } from '../kind.ts';
+import { spun } from '../polar.ts';
+import { millimetres, refusedWith } from '../refused.ts';
+import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
+import { find } from './findings.ts';
+import { drawOf, type Pawl, pivotOf } from './pawl.ts';
+import { type Ratchet, type RatchetForm, ratchetRing } from './ratchet-profile.ts';
+
+const schema = z.strictObject({
+  kind: z.literal('ratchet'),
+  teeth: z.int().min(4).max(400).describe('How many teeth'),
+  outerDiameter: z.number().positive().max(2000).describe('Diameter over the tips, mm'),
+  depth: z.number().positive().max(200).describe('From the tip circle to the deepest place of a space, along a radius, mm'),
+  turns: z
+    .enum(['counter-clockwise', 'clockwise'])
+    .default('counter-clockwise')
+    .describe('Which way the wheel turns freely, as it is drawn; the pawl locks it the other way'),
+  undercut: z
+    .number()
+    .min(-30)
+    .max(45)
+    .default(0)
+    .describe('How far the face leans over its space against a radius through its tip, °; 0 radial, below 0 it leans away'),
+  back: z.enum(['straight', 'curved']).default('straight').describe('Back of the teeth'),
+  backRadius: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .describe('Radius of a curved back, bulging outwards, mm; leaving the tip circle smoothly when left out'),
+  rootRadius: z.number().min(0).max(50).default(0.5).describe('Radius between face and back at the bottom of a space, mm'),
+  land: z.number().min(0).max(100).optional().describe('Flat of a tip, along the tip circle, mm; a twentieth of the pitch when left out'),
+  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm; a keyway is not drawn with it'),
+  pawlPivot: z.number().positive().max(5000).optional().describe('From the middle of the wheel to the pivot of the pawl, mm'),
+  pawlLength: z.number().positive().max(5000).optional().describe('From the pivot of the pawl to its nose at the middle of a face, mm'),
+  ...commonKeys,
+});
+
+type Request = z.output<typeof schema>;
+type Drawn = Extract<Ratchet, { kind: 'ratchet' }>;
+
+export const ratchet = shapeKind({
+  title: 'Ratchet wheel',
+  what: 'Wheel for a pawl, with radial or undercut faces and straight or curved backs',
+  schema,
+  example: { teeth: 24, outerDiameter: 60, depth: 4, undercut: 5, bore: 20 },
+  make: (request) => {
+    const { outerDiameter, depth, bore, clearance } = request;
+    if (depth >= outerDiameter / 2) return refused(`Teeth ${depth} mm deep reach the middle of the wheel.`, 'depth');
+    if ((request.pawlPivot === undefined) !== (request.pawlLength === undefined))
+      return refused('A pawl is known by its pivot and its length together.', request.pawlPivot === undefined ? 'pawlPivot' : 'pawlLength');
+    if (request.back === 'straight' && request.backRadius !== undefined)
+      return refused('A straight back has no radius; take the back curved.', 'backRadius');
+    const form = formOf(request);
+    const root = form.root - form.standBack;
+    if (bore !== undefined && bore / 2 >= root)
+      return refused(`A bore of ${bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`, 'bore');
+    const made = ratchetRing(form);
+    if (made.kind === 'ratchet') return finished(request, form, made);
+    return clearance !== 0 && ratchetRing({ ...form, standBack: 0 }).kind === 'ratchet'
+      ? refused('With this clearance nothing is left of the teeth.', 'clearance')
+      : noRoom(request, form, made.where);
+  },
+});
+
+const refused = (sentence: string, path: string): Extract<MadeShape, { kind: 'refused' }> =>
+  refusedWith(find('form-impossible', sentence, { place: { kind: 'field', path } }));
+
+/** Common practice, no source: a sharp tip chips, and a land of this part of the pitch costs little. */
+const USUAL_LAND = 0.05;
+
+const formOf = (request: Request): RatchetForm => {
+  const { teeth, outerDiameter, depth, back, backRadius } = request;
+  return {
+    teeth,
+    tip: outerDiameter / 2,
+    root: outerDiameter / 2 - depth,
+    undercut: (request.undercut * Math.PI) / 180,
+    rootRadius: request.rootRadius,
+    land: request.land ?? (USUAL_LAND * Math.PI * outerDiameter) / teeth,
+    back: back === 'straight' ? { kind: 'straight' } : { kind: 'curved', ...(backRadius === undefined ? {} : { radius: backRadius }) },
+    standBack: standBack(request),
+  };
+};
+
+/** Names the number whose change would make room. */
+const noRoom = (request: Request, form: RatchetForm, where: Extract<Ratchet, { kind: 'no room' }>['where']): ReturnType<typeof refused> => {
+  const fits = (change: Partial<RatchetForm>): boolean => ratchetRing({ ...form, standBack: 0, ...change }).kind === 'ratchet';
+  if (where === 'back radius')
+    return refused(
+      `A back of R ${request.backRadius} mm would rise above the tips before it falls to the next face: take a larger radius.`,
+      'backRadius',
+    );
+  if (fits({ rootRadius: 0 })) return refused(`A root radius of ${request.rootRadius} mm has no room between face and back.`, 'rootRadius');
+  if (request.land !== undefined && fits({ land: 0, rootRadius: 0 }))
+    return refused(`A land of ${request.land} mm leaves nothing of the backs.`, 'land');
+  if (fits({ undercut: 0, rootRadius: 0 })) return refused(`Faces leaning by ${request.undercut}° cut through the teeth.`, 'undercut');
+  return refused(`${request.teeth} teeth ${request.depth} mm deep have no room on a wheel of ${request.outerDiameter} mm.`, 'depth');
+};
+
+const finished = (request: Request, form: RatchetForm, made: Drawn): MadeShape => {
+  const { teeth, outerDiameter, bore, turns } = request;
+  // A mirrored contour runs the other way round.
+  const over = mirroring(0);
+  const ring = turns === 'clockwise' ? reverseChain(transformChain(over, made.contour)) : made.contour;
+  const outlines: readonly Outline[] = [
+    { contour: ring, metal: 'inside' },
+    ...(bore === undefined ? [] : [{ contour: contour([circle(point(0, 0), bore / 2)]), metal: 'outside', layer: 'bore' } as const]),
+  ];
+  const inside = insideRadiusOf(outlines);
+  const place = (p: Point): Point => (turns === 'clockwise' ? transformPoint(over, p) : p);
+  return {
+    kind: 'made',
+    shape: {
+      name: `Ratchet wheel, ${teeth} teeth, ${outerDiameter} mm, free ${turns}`,
+      outlines,
+      starts: [],
+      sizes: sizesOf(request, form, made, place),
+      fitDeviation: 0,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: [...pawlDoubts(request, made), ...tipDoubts(made), ...belowAnyWire(inside, 'rootRadius')],
+    },
+  };
+};
+
+/** The push of a tooth is square to its face; it has to pass the pivot on the wheel's side. */
+const pawlDoubts = ({ undercut, pawlPivot, pawlLength }: Request, { top, foot }: Drawn): readonly Finding[] => {
+  const pawl: Pawl | undefined = pawlPivot === undefined || pawlLength === undefined ? undefined : { pivot: pawlPivot, length: pawlLength };
+  const contact = midpoint(top, foot);
+  const pivot = pivotOf(contact, pawl);
+  if (pivot === undefined)
+    return [
+      find(
+        'ratchet-pawl-out-of-reach',
+        `A pawl ${pawlLength} mm long on a pivot ${pawlPivot} mm from the middle does not reach a face at ${Math.hypot(contact.x, contact.y).toFixed(3)} mm.`,
+        {
+          place: { kind: 'field', path: 'pawlLength' },
+        },
+      ),
+    ];
+  const height = Math.hypot(top.x - foot.x, top.y - foot.y);
+  const normal = point((top.y - foot.y) / height, -(top.x - foot.x) / height);
+  const draw = (drawOf(contact, normal, pivot) * 180) / Math.PI;
+  if (draw > -0.001) return [];
+  const how = pawl === undefined ? 'a pawl square to the radius' : 'this pawl';
+  return [
+    find(
+      'ratchet-throws-pawl',
+      `The faces ${leaning(undercut)}: under load ${how} is pushed outwards, ${(-draw).toFixed(1)}° past its pivot, and only friction and its spring hold it.`,
+      { place: { kind: 'field', path: pawl === undefined || undercut < 0 ? 'undercut' : 'pawlPivot' } },
+    ),
+  ];
+};
+
+const leaning = (undercut: number): string =>
+  undercut < 0 ? `lean outwards by ${-undercut}°` : undercut > 0 ? `lean in by only ${undercut}°` : 'are radial';
+
+/** mm, below which a land is none worth having. */
+const SHARP = 0.02;
+
+const tipDoubts = ({ land, tipAngle }: Drawn): readonly Finding[] =>
+  land >= SHARP
+    ? []
+    : [
+        find(
+          'ratchet-pointed',
+          `The teeth end in points of ${((tipAngle * 180) / Math.PI).toFixed(1)}°${land > 1e-6 ? `, with a land of ${land.toFixed(3)} mm` : ''}: they chip and wear under the pawl.`,
+          { place: { kind: 'field', path: 'land' }, remedy: 'Give the tips a land.' },
+        ),
+      ];
+
+const sizesOf = ({ teeth, bore }: Request, form: RatchetForm, made: Drawn, place: (p: Point) => Point): readonly ShapeSize[] => {
+  const ring = { kind: 'circle', centre: point(0, 0) } as const;
+  const [tip, root] = [form.tip - form.standBack, form.root - form.standBack];
+  const reached = made.land > 1e-9 ? tip : Math.hypot(made.top.x, made.top.y);
+  const next = (2 * Math.PI) / teeth;
+  const neighbour = spun(made.top, next);
+  const lengthOf = (key: string, name: string, from: Point, to: Point): ShapeSize => ({
+    figure: millimetres(key, name, Math.hypot(to.x - from.x, to.y - from.y)),
+    taking: { kind: 'distance', from: place(from), to: place(to) },
+  });
+  return [
+    { figure: millimetres('tip-diameter', 'diameter over the tips', 2 * reached), taking: { ...ring, radius: reached } },
+    { figure: millimetres('root-diameter', 'root diameter', 2 * root), taking: { ...ring, radius: root } },
+    lengthOf('tip-pitch', 'from tip to tip of two teeth, face to face', made.top, neighbour),
+    lengthOf('face-height', 'straight part of a face', made.foot, made.top),
+    { figure: millimetres('land', 'land of a tip', made.land) },
+    { figure: degrees('tip-angle', 'angle between face and back at the tip', made.tipAngle) },
+    ...(made.backRadius === undefined ? [] : [{ figure: millimetres('back-radius', 'radius of the backs', made.backRadius) }]),
+    { figure: millimetres('root-radius', 'radius at the bottom of a space', form.rootRadius + form.standBack) },
+    ...(bore === undefined ? [] : [{ figure: millimetres('bore', 'bore', bore), taking: { ...ring, radius: bore / 2 } }]),
+  ];
+};
+
+const degrees = (key: string, name: string, radians: number): Figure =>
+  given({ key, name, value: Number(((radians * 180) / Math.PI).toFixed(2)), unit: '°', basis: 'drawing', source: 'the request' });

@@ -1,0 +1,216 @@
+/** Sprockets for roller chains of ISO 606: roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
+import { z } from 'zod';
+import { type Contour, contour } from '../../geometry/contour.ts';
+import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
+import type { Finding } from '../../text/finding.ts';
+import { commonKeys, standBack } from '../common-keys.ts';
+import { inMm, plain } from '../inputs.ts';
+import { insideRadiusOf } from '../inside-radius.ts';
+import { wheelBoreKeys } from '../keyway/bore-keys.ts';
+import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
+import { shapeKind } from '../kind.ts';
+import { polar, spun } from '../polar.ts';
+import { millimetres, refusedWith } from '../refused.ts';
+import type { MadeShape, Outline } from '../shape.ts';
+import { turned } from '../teeth/ring-of-teeth.ts';
+import { find } from './findings.ts';
+import { ROLLER_CHAINS } from './roller-chains.ts';
+
+const schema = z.strictObject({
+  kind: z.literal('sprocket'),
+  chain: z
+    .enum([...ROLLER_CHAINS.keys()] as [string, ...string[]])
+    .default('08B')
+    .describe('Number of the chain in ISO 606'),
+  teeth: z.int().min(6).max(300).describe('How many teeth'),
+  gap: z.enum(['smallest', 'middle', 'largest']).default('middle').describe('Tooth gap between the two limits that the standard gives'),
+  tipDiameter: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .describe('Tip diameter, mm; midway between the limits of the standard when left out'),
+  ...wheelBoreKeys,
+  ...commonKeys,
+});
+
+export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
+  name: 'pitch diameter',
+  text: 'd = p / sin(180° / z)',
+  source: 'iso-606',
+  unit: 'mm',
+  inputs: { pitch: inMm('pitch of the chain'), teeth: plain('teeth') },
+  compute: ({ pitch, teeth }) => pitch / Math.sin(Math.PI / teeth),
+};
+
+export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
+  name: 'size over two pins of the roller’s diameter',
+  text: 'M = d + d_R, for odd z with d cos(90° / z)',
+  source: 'iso-606',
+  unit: 'mm',
+  inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
+  unchecked: 'the standard prints the formula; no table of sizes over pins was at hand',
+  compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
+};
+
+type Request = z.output<typeof schema>;
+
+interface Gap {
+  /** Radius of the seating arc, its whole angle (rad), radius of the flank. */
+  readonly seat: number;
+  readonly angle: number;
+  readonly flank: number;
+}
+
+const RAD = Math.PI / 180;
+
+/** The gap between its limits: `share` 0 the smallest, 1 the largest. */
+export const gapOf = (roller: number, teeth: number, share: number): Gap => {
+  const between = (small: number, large: number): number => small + share * (large - small);
+  return {
+    seat: between(0.505 * roller, 0.505 * roller + 0.069 * Math.cbrt(roller)),
+    angle: between(140 - 90 / teeth, 120 - 90 / teeth) * RAD,
+    flank: between(0.12 * roller * (teeth + 2), 0.008 * roller * (teeth * teeth + 180)),
+  };
+};
+
+const SHARES = { smallest: 0, middle: 0.5, largest: 1 } as const;
+
+export const sprocket = shapeKind({
+  title: 'Sprocket',
+  what: 'Chain wheel for a roller chain of ISO 606, with bore and keyway if wanted',
+  schema,
+  example: { chain: '08B', teeth: 17, bore: 20 },
+  make: (request) => {
+    const { pitch, roller } = ROLLER_CHAINS.get(request.chain) as { pitch: number; roller: number };
+    const { teeth } = request;
+    const count = given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' });
+    const reference = apply(
+      pitchDiameter,
+      { pitch: millimetres('chain-pitch', 'pitch of the chain', pitch, 'iso-606'), teeth: count },
+      { key: 'pitch-diameter' },
+    );
+    const d = reference.value;
+    const tip = (request.tipDiameter ?? d - roller + (1.25 * pitch + pitch * (1 - 1.6 / teeth)) / 2) / 2;
+    const back = standBack(request);
+    const gap = gapOf(roller, teeth, SHARES[request.gap]);
+    const root = d / 2 - gap.seat - back;
+    const bore = wheelBore(request, { root, depth: tip - back - root });
+    if (bore.kind === 'refused') return bore;
+    const made = ringOf(teeth, d / 2, tip - back, { ...gap, seat: gap.seat + back, flank: gap.flank - back });
+    if (made === undefined)
+      return refusedWith(
+        find('form-impossible', `A tip diameter of ${(2 * tip).toFixed(3)} mm lies below the flanks of the teeth.`, {
+          place: { kind: 'field', path: 'tipDiameter' },
+        }),
+      );
+    return finished(request, { reference, count, roller, tip, root, gap, back, bore }, made);
+  },
+});
+
+interface Wheel {
+  readonly reference: Figure;
+  readonly count: Figure;
+  readonly roller: number;
+  readonly tip: number;
+  readonly root: number;
+  readonly gap: Gap;
+  readonly back: number;
+  readonly bore: WheelBore;
+}
+
+const finished = ({ chain, teeth }: Request, { reference, count, roller, tip, root, gap, back, bore }: Wheel, made: Ring): MadeShape => {
+  const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
+  const pin = millimetres('pin', 'pin', roller, 'iso-606');
+  const over = apply(
+    overRollers,
+    { reference, teeth: count, pin },
+    { key: 'over-pins', name: `over two pins of ${roller} mm, before any clearance` },
+  );
+  const opposite = (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
+  const centres = [0, opposite].map((a) => polar(reference.value / 2, a)) as [Point, Point];
+  const inside = insideRadiusOf(outlines);
+  const rim = { kind: 'circle', centre: point(0, 0) } as const;
+  return {
+    kind: 'made',
+    shape: {
+      name: `Sprocket for chain ${chain}, ${teeth} teeth`,
+      outlines,
+      starts: [],
+      sizes: [
+        { figure: over, taking: { kind: 'pins', centres, diameter: roller, ...across(centres, roller / 2) } },
+        { figure: reference, taking: { ...rim, radius: reference.value / 2, drawn: true } },
+        { figure: millimetres('tip-diameter', 'tip diameter', 2 * made.tip), taking: { ...rim, radius: made.tip } },
+        { figure: millimetres('root-diameter', 'root diameter', 2 * root), taking: { ...rim, radius: root } },
+        { figure: millimetres('seat-radius', 'radius of the roller seat', gap.seat + back, 'iso-606') },
+        { figure: millimetres('flank-radius', 'radius of the flank', gap.flank - back, 'iso-606') },
+        ...bore.sizes,
+      ],
+      fitDeviation: 0,
+      ...(inside === undefined ? {} : { insideRadius: inside }),
+      findings: [...(made.pointed ? [pointed(made.tip, tip)] : []), ...bore.findings],
+    },
+  };
+};
+
+const pointed = (end: number, tip: number): Finding =>
+  find(
+    'sprocket-pointed',
+    `The flanks meet at a diameter of ${(2 * end).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm: the teeth end in a point there.`,
+    { place: { kind: 'field', path: 'gap' } },
+  );
+
+const across = ([a, b]: readonly [Point, Point], beyond: number): { readonly from: Point; readonly to: Point } => {
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const [x, y] = [((b.x - a.x) / length) * beyond, ((b.y - a.y) / length) * beyond];
+  return { from: point(a.x - x, a.y - y), to: point(b.x + x, b.y + y) };
+};
+
+interface Ring {
+  readonly contour: Contour;
+  readonly tip: number;
+  readonly pointed: boolean;
+}
+
+/** The first gap has its roller on the X axis. */
+const ringOf = (teeth: number, pitch: number, tip: number, { seat, angle, flank }: Gap): Ring | undefined => {
+  const half = angle / 2;
+  const [cx, cy] = [-Math.cos(half), Math.sin(half)];
+  const foot = point(pitch + seat * cx, seat * cy);
+  const centre = point(pitch + (seat + flank) * cx, (seat + flank) * cy);
+  const reach = Math.hypot(centre.x, centre.y);
+  const middle = Math.PI / teeth;
+  const spread = (reach * reach + tip * tip - flank * flank) / (2 * reach * tip);
+  const meets = Math.abs(spread) <= 1 ? Math.atan2(centre.y, centre.x) - Math.acos(spread) : Number.POSITIVE_INFINITY;
+  const pointed = meets > middle - 1e-12;
+  const top = pointed ? onMiddle(centre, flank, middle) : tip;
+  if (top === undefined || top <= Math.hypot(foot.x, foot.y)) return undefined;
+  const end = point(top * Math.cos(pointed ? middle : meets), top * Math.sin(pointed ? middle : meets));
+  const turn = (from: Point, to: Point, about: Point): number => {
+    const a = Math.atan2(from.y - about.y, from.x - about.x);
+    const b = Math.atan2(to.y - about.y, to.x - about.x);
+    return Math.atan2(Math.sin(b - a), Math.cos(b - a));
+  };
+  const land = pointed ? 0 : 2 * (middle - meets);
+  const low = point(foot.x, -foot.y);
+  const one: Segment[] = [
+    arc(low, foot, point(pitch, 0), -angle),
+    arc(foot, end, centre, turn(foot, end, centre)),
+    ...(land > 1e-12 ? [arc(end, spun(end, land), point(0, 0), land)] : []),
+  ];
+  const mirror = ({ x, y }: Point): Point => spun(point(x, -y), 2 * middle);
+  const down = arc(mirror(end), mirror(foot), mirror(centre), turn(mirror(end), mirror(foot), mirror(centre)));
+  const segments = Array.from({ length: teeth }, (_, i) => [...one, down].map((s) => turned(s, 2 * middle * i))).flat();
+  const linked = segments.map((s, i) => ({ ...s, from: (segments[(i + segments.length - 1) % segments.length] as Segment).to }));
+  return { contour: contour(linked), tip: top, pointed };
+};
+
+/** Where the flank crosses the middle of the tooth, as a radius. */
+const onMiddle = (centre: Point, flank: number, middle: number): number | undefined => {
+  const along = centre.x * Math.cos(middle) + centre.y * Math.sin(middle);
+  const aside = centre.y * Math.cos(middle) - centre.x * Math.sin(middle);
+  const square = flank * flank - aside * aside;
+  return square < 0 ? undefined : along + Math.sqrt(square);
+};

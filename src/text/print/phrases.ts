@@ -1,0 +1,83 @@
+/** How the papers word the numbers that come up everywhere. */
+
+import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import type { Finding, Place } from '../finding.ts';
+import { printDuration } from './duration.ts';
+import { printNumber } from './figure.ts';
+import { printMoney } from './money.ts';
+
+/** The unit a control counts in: what is typed into it must stand on the paper in the same. */
+export interface ControlUnit {
+  readonly name: 'mm' | 'inch';
+  readonly millimetres: number;
+}
+
+export const MILLIMETRES: ControlUnit = { name: 'mm', millimetres: 1 };
+export const INCHES: ControlUnit = { name: 'inch', millimetres: 25.4 };
+
+/** '0.1420' : lengths a machine is set to, four digits behind the point, five of an inch. */
+export const setting = (millimetres: number, unit = MILLIMETRES): string =>
+  (millimetres / unit.millimetres).toFixed(unit.name === 'inch' ? 5 : 4);
+
+/** '12.35' : places on the block. */
+export const place = (millimetres: number, unit = MILLIMETRES): string =>
+  Number((millimetres / unit.millimetres).toFixed(unit.name === 'inch' ? 4 : 3)).toString();
+
+/** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
+export const duration = (minutes: Figure): string => {
+  const deviation = deviationOf(minutes);
+  const step = deviation > 30 ? 5 : 1;
+  const rounded = (m: number): string => printDuration(m < 1 ? m : Math.max(step, Math.round(m / step) * step));
+  return deviation < 0.5 ? rounded(minutes.value) : `${rounded(minutes.value)} ± ${rounded(deviation)}`;
+};
+
+/** '0.004' : an accuracy promised, rounded up to whole thousandths. */
+export const accuracy = (millimetres: number): string => (Math.ceil(millimetres * 1000 - 1e-6) / 1000).toString();
+
+/** '0.39' : a finish, in two digits. */
+export const finish = (micrometres: Figure): string => Number(micrometres.value.toPrecision(2)).toString();
+
+/** '1 contour', '3 contours'. */
+export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+/** '84 g', '2.36 kg' : three digits are enough to lift by. */
+export const mass = (kilograms: number): string =>
+  kilograms >= 1 ? `${Number(kilograms.toPrecision(3))} kg` : `${Number((kilograms * 1000).toPrecision(3))} g`;
+
+/** A comment of a program, which knows only capitals, as a person would write it. */
+export const spoken = (comment: string): string =>
+  comment
+    .toLowerCase()
+    .replace(/\b[ld](\d+)\b/g, (id) => id.toUpperCase())
+    .replace(/(^|[.!?] )([a-z])/g, (_, before: string, letter: string) => before + letter.toUpperCase());
+
+export const money = (amount: Figure, currency: string): string => printMoney(amount.value, currency);
+
+export const moneyRange = (amount: Figure, currency: string): string =>
+  `${printMoney(amount.low, currency)} to ${printMoney(amount.high, currency)}`;
+
+/** A figure's value alone, with as many digits as it deserves. */
+export const value = (figure: Figure): string => printNumber(figure.value, deviationOf(figure));
+
+/** ' (at X 12.5, Y 3)' or ' (line 12: G01 X3)'; empty when the whole file or one of its fields is meant. */
+export const whereabouts = (at: Place | undefined): string => {
+  if (at === undefined) return '';
+  if (at.kind === 'spot') return ` (at X ${place(at.x)}, Y ${place(at.y)}${at.loop === undefined ? '' : `, ${at.loop}`})`;
+  if (at.kind === 'line') return ` (line ${at.line}${at.text === undefined ? '' : `: ${at.text.trim().slice(0, 60)}`})`;
+  // A field is for whoever edits the file: the sentence says what it is about.
+  return at.kind === 'byte' ? ` (byte ${at.offset})` : '';
+};
+
+/** The sentence with its place, unless it names that place itself. */
+export const located = ({ sentence, place: at }: Finding): string =>
+  at?.kind === 'spot' && names(sentence, at) ? sentence : `${sentence.replace(/\.$/, '')}${whereabouts(at)}.`;
+
+/** Sentences write a place as '(12.5, 3)' or 'x 12.5 mm, y 3 mm'. */
+const names = (sentence: string, { x, y }: Extract<Place, { kind: 'spot' }>): boolean =>
+  [...sentence.matchAll(/(-?\d+(?:\.\d+)?)(?: [a-zµ]+)?, (?:y )?(-?\d+(?:\.\d+)?)/g)].some(
+    ([, across, up]) => Math.abs(Number(across) - x) < 0.002 && Math.abs(Number(up) - y) < 0.002,
+  );
+
+/** One finding in full: sentence, place, what was done, what would help. */
+export const findingText = (finding: Finding): string =>
+  [located(finding), finding.done, finding.remedy].filter((part) => part !== undefined && part !== '').join(' ');

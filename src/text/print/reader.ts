@@ -1,0 +1,146 @@
+/** Numbers with their units as the user reads them: units by preference, digits by how sure the number is, marks of the user's language. */
+
+import type { Unit } from '../unit.ts';
+import { printDuration } from './duration.ts';
+import { printNumber } from './figure.ts';
+import { currencyDecimals } from './money.ts';
+import { restated, type Telling } from './restate.ts';
+
+export interface Units {
+  readonly lengthUnit: 'mm' | 'inch';
+  readonly finishUnit: 'µm' | 'µin';
+  /** ISO 4217 of figures of money; minor units are printed as they are without it. */
+  readonly currency?: string | undefined;
+  /** As the browser names it; the user's own when left out. */
+  readonly locale?: string | undefined;
+}
+
+/** What is printed: a value with one standard deviation either side. */
+export interface Ranged {
+  readonly value: number;
+  readonly unit: Unit;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Numbers extends Units {
+  /** '5.6 mm/min': the value alone, with as many digits as its range deserves. */
+  value(shown: Ranged): string;
+  /** '± 1.7', empty for what is exactly so. */
+  range(shown: Ranged): string;
+  /** '0.25 mm' of mm. */
+  length(mm: number): string;
+  /** '±0.006 mm' rounded up, so that nothing is promised that does not hold. */
+  within(mm: number): string;
+  /** 'Ra 0.8 µm' of µm. */
+  finish(ra: number): string;
+  /** '412.00 EUR' of minor units. */
+  money(minor: number): string;
+  /** '9 h 40 min' of minutes. */
+  duration(minutes: number): string;
+  /** A bare number, up to six digits that count. */
+  plain(value: number): string;
+  /** '62 %' of a share. */
+  share(part: number): string;
+}
+
+type Scale = readonly [factor: number, name: string];
+
+const INCH: Readonly<Partial<Record<Unit, Scale>>> = {
+  mm: [1 / 25.4, 'in'],
+  'mm/min': [1 / 25.4, 'in/min'],
+  'mm²': [1 / 25.4 ** 2, 'in²'],
+  'mm²/min': [1 / 25.4 ** 2, 'in²/min'],
+  'mm³': [1 / 25.4 ** 3, 'in³'],
+  'mm³/min': [1 / 25.4 ** 3, 'in³/min'],
+  m: [1 / 0.3048, 'ft'],
+  'm/min': [1 / 0.3048, 'ft/min'],
+};
+const MICROINCH: Scale = [1 / 0.0254, 'µin'];
+
+export const numbersIn = (units: Units): Numbers => {
+  const { format, digits, tidy } = formatsOf(units.locale);
+  const money = (minor: number): string => {
+    if (units.currency === undefined) return tidy(minor, 0);
+    const decimals = currencyDecimals(units.currency);
+    const major = Math.round(minor) / 10 ** decimals;
+    return `${format(major, { minimumFractionDigits: decimals, maximumFractionDigits: decimals })} ${units.currency}`;
+  };
+  const inMm = units.lengthUnit === 'mm';
+  return {
+    ...units,
+    value: ({ value, unit, low, high }) => {
+      if (unit === 'min') return printDuration(value);
+      if (unit.startsWith('money')) return `${money(value)}${unit.slice('money'.length)}`;
+      const [factor, name] = scaleOf(unit, units);
+      return `${digits(value * factor, ((high - low) / 2) * factor)} ${name}`.trim();
+    },
+    range: ({ unit, low, high }) => {
+      const deviation = (high - low) / 2;
+      if (!(deviation > 0)) return '';
+      if (unit === 'min') return `± ${printDuration(deviation)}`;
+      if (unit.startsWith('money')) return `± ${money(deviation)}`;
+      const [factor] = scaleOf(unit, units);
+      return `± ${digits(deviation * factor, deviation * factor)}`;
+    },
+    length: (mm) => (inMm ? `${tidy(mm, 4)} mm` : `${tidy(mm / 25.4, 5)} in`),
+    within: (mm) => (inMm ? `±${tidy(upTo(mm, 1e3), 3)} mm` : `±${tidy(upTo(mm / 25.4, 1e5), 5)} in`),
+    finish: (ra) => {
+      const [factor, name] = scaleOf('µm', units);
+      return `Ra ${format(ra * factor, { maximumSignificantDigits: 3, useGrouping: false })} ${name}`;
+    },
+    money,
+    duration: printDuration,
+    plain: (value) => digits(value, 0),
+    share: (part) => `${tidy(part * 100, 0)} %`,
+  };
+};
+
+const scaleOf = (unit: Unit, { lengthUnit, finishUnit }: Units): Scale => {
+  if (unit === 'µm') return finishUnit === 'µin' ? MICROINCH : [1, unit];
+  return (lengthUnit === 'inch' ? INCH[unit] : undefined) ?? [1, unit === '1' ? '' : unit];
+};
+
+const formatsOf = (locale: string | undefined) => {
+  const formats = new Map<string, Intl.NumberFormat>();
+  const format = (value: number, options: Intl.NumberFormatOptions): string => {
+    const key = JSON.stringify(options);
+    const known = formats.get(key) ?? new Intl.NumberFormat(locale, { numberingSystem: 'latn', signDisplay: 'negative', ...options });
+    formats.set(key, known);
+    return known.format(value === 0 ? 0 : value).replace('-', '−');
+  };
+  /** The digits that the house prints, with the marks of the user's language. */
+  const digits = (value: number, deviation: number): string => {
+    const printed = printNumber(value, deviation);
+    if (!/^-?\d+(\.\d+)?$/.test(printed)) return printed;
+    const decimals = printed.split('.')[1]?.length ?? 0;
+    return format(Number(printed), { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: 'min2' });
+  };
+  const tidy = (value: number, decimals: number): string => format(value, { maximumFractionDigits: decimals, useGrouping: 'min2' });
+  return { format, digits, tidy };
+};
+
+/** Rounded up to one part of `parts`; what is there already but for the last bits of a number stays. */
+const upTo = (value: number, parts: number): number => Math.ceil(value * parts - 1e-6) / parts;
+
+/** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them; places are told where it is known how many mm one unit of the drawing has. */
+export const tellerOf = (units: Units, names: readonly string[], drawn?: number): ((text: string) => string) => {
+  const telling = { ...tellingFor(units), names, drawn };
+  return (text) => restated(text, telling);
+};
+
+/** How this user wants numbers told, on papers too. */
+export const tellingFor = (units: Units): Telling => ({
+  length: units.lengthUnit,
+  finish: units.finishUnit,
+  decimalMark: decimalMark(units.locale),
+  groupMark: groupMark(units.locale),
+  names: [],
+});
+
+const groupMark = (locale?: string): string =>
+  new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1_234_567).find((p) => p.type === 'group')?.value ?? '';
+
+/** ',' where the user's language writes decimals with a comma. */
+export const decimalMark = (locale?: string): string =>
+  new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5).find((p) => p.type === 'decimal')?.value ?? '.';
