@@ -6,8 +6,8 @@ import { segmentsView } from './chain-view.ts';
 import type { ProgramView } from './views.ts';
 
 export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
-  const { answer, read, setup } = ran;
-  if (answer.kind !== 'answered' || read === undefined || setup === undefined) return undefined;
+  const { answer, read } = ran;
+  if (answer.kind !== 'answered' || read === undefined) return undefined;
   const { program, plan, proof } = answer.facts;
   if (program === undefined || plan === undefined) return undefined;
   const replay = replayOf(read, plan, machineOf(run.shop).travelFeed);
@@ -26,6 +26,6 @@ export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
     },
     falls: (proof?.loose ?? []).map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
     minutes: replay.minutes,
-    kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
+    kerf: replay.kerf,
   };
 };
