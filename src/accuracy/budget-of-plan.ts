@@ -48,6 +48,10 @@ export const budgetsOf = (plan: Plan, question: PlanBudgetQuestion): PlanBudgets
   };
 };
 
+/** mm: how far the profile is to be expected from the drawing, with everything counted where a budget is drawn up; never less than the passes leave. */
+export const expectedWithin = (plan: Plan, budgets: PlanBudgets | undefined): number =>
+  Math.max(plan.accuracy.value, (budgets?.profile.total.value ?? 0) / 1000);
+
 /** The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. */
 export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Finding[] =>
   [profile, ...sizes].flatMap((budget) => {

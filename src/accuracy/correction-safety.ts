@@ -1,6 +1,5 @@
 /** Whether corrected registers can be set without harm: the wire keeps a gap, inside arcs can still be gone round, the change is believable. */
 
-import { wireOffset } from '../physics/cut/spark-gap.ts';
 import { gapLeast } from '../physics/starting-model.ts';
 import { find } from '../plan/findings.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
@@ -22,8 +21,7 @@ export const correctionFindings = (plan: Plan, registers: readonly NewRegister[]
 ];
 
 /** Wire centre to the finished face, mm, below which no spark has room to jump. */
-export const leastReach = ({ wire }: Pick<Plan, 'wire'>): number =>
-  wireOffset.compute({ d: wire.diameter, gap: gapLeast.value / 1000, stock: 0 });
+export const leastReach = ({ wire }: Pick<Plan, 'wire'>): number => wire.diameter / 2 + gapLeast.value / 1000;
 
 const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   const change = registers.reduce((most, r) => Math.max(most, Math.abs(r.after.value - r.before)), 0);

@@ -1,22 +1,27 @@
 /** What of a finished piece is to be measured: profile, sizes across each contour, its tightest corner, finish and straightness. */
 
-import { numbered } from '../documents/part/plan-picture.ts';
 import { boundsOfChain } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { type Arc, distanceBetween } from '../geometry/segment.ts';
-import type { Job } from '../job/job.ts';
 import type { Material } from '../physics/material/material.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
+import { numbered } from '../plan/numbered.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Wanted } from '../proof/proof.ts';
-import { expectedWithin } from '../result/facts.ts';
-import { chilled } from './budget.ts';
-import type { PlanBudgets } from './budget-of-plan.ts';
+import { expectedWithin, type NamedSize, type PlanBudgets } from './budget-of-plan.ts';
 import type { Inspection, InspectionRow } from './inspection.ts';
 import { referenceTemperature, thermalGrowth } from './thermal-growth.ts';
 
 export interface InspectAsked {
-  readonly job: Job;
+  /** Ra, µm. */
+  readonly finish: number;
+  /** Profile tolerance either side, mm. */
+  readonly tolerance: number;
+  /** Inside corners drawn sharper may come out with up to this radius, mm. */
+  readonly insideCorner: number;
+  /** °C of the piece while it is measured. */
+  readonly measuring: number;
+  readonly sizes: readonly NamedSize[];
   readonly plan: Plan;
   readonly material: Material;
   /** Contours that are cut, as drawn. */
@@ -28,16 +33,15 @@ export interface InspectAsked {
 const MOST = 60;
 
 export const inspectionOf = (asked: InspectAsked): Inspection => {
-  const { job, plan, wanted } = asked;
+  const { measuring, plan, wanted } = asked;
   const contours = new Map(wanted.map((w) => [w.loop, w]));
-  const temperature = job.temperature?.measuring ?? chilled.measuring;
-  const measure = measures(asked, temperature);
+  const measure = measures(asked);
   const named = numbered(plan).flatMap((c) => {
     const drawn = contours.get(c.loop);
     return drawn === undefined ? [] : [{ number: c.number, contour: c.loop, drawn, comesOut: c.comesOut }];
   });
   return {
-    temperature,
+    temperature: measuring,
     rows: [...measure.whole, ...named.slice(0, MOST).flatMap(measure.contour)],
     passedOver: Math.max(0, named.length - MOST),
   };
@@ -50,22 +54,22 @@ interface Named {
   readonly comesOut: readonly Contour[];
 }
 
-const measures = ({ job, plan, material, budgets }: InspectAsked, temperature: number) => {
+const measures = ({ finish, tolerance, insideCorner, measuring, sizes, plan, material, budgets }: InspectAsked) => {
   const within = expectedWithin(plan, budgets);
   const reading = (drawn: number): number =>
-    drawn + thermalGrowth.compute({ expansion: material.expansion.value, length: drawn, rise: temperature - referenceTemperature }) / 1000;
+    drawn + thermalGrowth.compute({ expansion: material.expansion.value, length: drawn, rise: measuring - referenceTemperature }) / 1000;
   const last = plan.passes.at(-1);
   const size = (row: Pick<InspectionRow, 'number' | 'contour' | 'what' | 'from' | 'to'>, drawn: number): InspectionRow => ({
     ...row,
     drawn,
     reading: reading(drawn),
     // A size lies between two faces, and each may be off by the tolerance of the profile.
-    tolerance: 2 * job.tolerance,
+    tolerance: 2 * tolerance,
     expected: 2 * within,
   });
   const whole: readonly InspectionRow[] = [
-    { number: 0, contour: 'all', what: 'profile', tolerance: job.tolerance, expected: within },
-    { number: 0, contour: 'all', what: 'finish', tolerance: job.finish, onlyUp: true, expected: plan.finish.value },
+    { number: 0, contour: 'all', what: 'profile', tolerance, expected: within },
+    { number: 0, contour: 'all', what: 'finish', tolerance: finish, onlyUp: true, expected: plan.finish.value },
     ...(last === undefined
       ? []
       : [
@@ -73,20 +77,20 @@ const measures = ({ job, plan, material, budgets }: InspectAsked, temperature: n
             number: 0,
             contour: 'all',
             what: 'straightness over the height' as const,
-            tolerance: 2 * job.tolerance,
+            tolerance: 2 * tolerance,
             onlyUp: true as const,
             expected: last.formError.value / 1000,
           },
         ]),
-    ...(job.sizes ?? []).map(
-      ({ name, length, tolerance }, i): InspectionRow => ({
+    ...sizes.map(
+      ({ name, length, tolerance: own }, i): InspectionRow => ({
         number: 0,
         contour: '',
         what: 'named size',
         name,
         drawn: length,
         reading: reading(length),
-        tolerance,
+        tolerance: own,
         expected: (budgets?.sizes[i]?.total.value ?? 2000 * within) / 1000,
       }),
     ),
@@ -99,7 +103,7 @@ const measures = ({ job, plan, material, budgets }: InspectAsked, temperature: n
     return [
       size({ ...own, what: 'size along X', from: { x: minX, y: (minY + maxY) / 2 }, to: { x: maxX, y: (minY + maxY) / 2 } }, maxX - minX),
       size({ ...own, what: 'size along Y', from: { x: (minX + maxX) / 2, y: minY }, to: { x: (minX + maxX) / 2, y: maxY } }, maxY - minY),
-      ...cornerRow(own, drawn, comesOut, job, reading, within),
+      ...cornerRow(own, drawn, comesOut, insideCorner, reading, within),
     ];
   };
   return { whole, contour };
@@ -110,7 +114,7 @@ const cornerRow = (
   own: Pick<InspectionRow, 'number' | 'contour'>,
   drawn: Wanted,
   comesOut: readonly Contour[],
-  { insideCorner }: Job,
+  insideCorner: number,
   reading: (drawn: number) => number,
   within: number,
 ): readonly InspectionRow[] => {

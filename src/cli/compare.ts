@@ -1,7 +1,7 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
 
 import { memoryOf } from '../job/memory.ts';
-import { drawingOf } from '../job/pipeline/pipeline.ts';
+import { drawingOf } from '../job/pipeline/stages.ts';
 import { unusable } from '../job/request/unusable.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/what-if/comparing.ts';
 import { BadInput } from './files.ts';

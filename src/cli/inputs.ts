@@ -5,7 +5,7 @@ import { type Dialect, readDialectFile, standardDialect } from '../job/files/dia
 import { parseFile, parseValue } from '../job/files/parse.ts';
 import { houseShop } from '../job/house-shop.ts';
 import { type Job, jobSchema } from '../job/job.ts';
-import type { JobRun } from '../job/pipeline/pipeline.ts';
+import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
 import { parseLength } from '../text/print/length.ts';

@@ -4,7 +4,8 @@ import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { BenchRow } from '../../tools/bench-row.ts';
 import { jobRun } from '../cli/inputs.ts';
-import { type JobRun, runJob } from './pipeline/pipeline.ts';
+import type { JobRun } from './job-run.ts';
+import { runJob } from './pipeline/pipeline.ts';
 import { onLargeTable, plateOf } from './plate.fixture.ts';
 import { compareJob, tried } from './what-if/compare.ts';
 

@@ -7,7 +7,8 @@ import { setupSheet } from '../documents/sheet/setup-sheet.ts';
 import { readDialectFile, standardDialect } from './files/dialects.ts';
 import { houseShop } from './house-shop.ts';
 import { type Job, jobSchema } from './job.ts';
-import { type JobRun, type Ran, runJob } from './pipeline/pipeline.ts';
+import type { JobRun } from './job-run.ts';
+import { type Ran, runJob } from './pipeline/pipeline.ts';
 import { proveAgain } from './pipeline/prove-again.ts';
 import { plateOf } from './plate.fixture.ts';
 

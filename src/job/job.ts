@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { readMoment } from '../estimate/clock/moment.ts';
 import { shapeSchema } from '../shapes/list/make.ts';
-import { tellingSchema } from './reader-of-papers.ts';
+import { tellingSchema } from './reader-keys.ts';
 
 const spot = z.strictObject({ x: z.number(), y: z.number() });
 const positive = z.number().positive().finite();

@@ -1,14 +1,7 @@
 /** How the papers of a job and its answer in the terminal tell numbers: by the job, else by the shop, else in mm, µm and with a point. */
-import { z } from 'zod';
 import { materials } from '../physics/material/materials.ts';
 import { AS_WRITTEN, type Telling } from '../text/print/restate.ts';
-import type { JobRun } from './pipeline/pipeline.ts';
-
-export const tellingSchema = z.strictObject({
-  lengths: z.enum(['mm', 'inch']).optional().describe('Unit of lengths; mm when left out'),
-  finish: z.enum(['µm', 'µin']).optional().describe('Unit of finishes; µm when left out'),
-  decimals: z.enum(['point', 'comma']).optional().describe('What stands before decimals; a point when left out'),
-});
+import type { JobRun } from './job-run.ts';
 
 /** Key by key: what the job leaves out is the shop's. What is typed into the control keeps the unit of the program. */
 export const tellingOf = (run: Pick<JobRun, 'job' | 'shop' | 'drawingName'>): Telling => {

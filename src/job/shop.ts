@@ -6,7 +6,7 @@ import { machineSchema } from '../physics/cut/machine.ts';
 import { passTableSchema } from '../physics/cut/pass-table.ts';
 import { materialSchema } from '../physics/material/shop-material.ts';
 import { wireSchema } from '../physics/wire/wire.ts';
-import { tellingSchema } from './reader-of-papers.ts';
+import { tellingSchema } from './reader-keys.ts';
 
 export const shopSchema = z
   .strictObject({
@@ -29,3 +29,6 @@ export const shopSchema = z
   .describe('What one shop has and charges');
 
 export type Shop = z.infer<typeof shopSchema>;
+
+/** The machine that jobs are planned for: the first of the shop. */
+export const machineOf = (shop: Pick<Shop, 'machines'>): Shop['machines'][number] => shop.machines[0] as Shop['machines'][number];

@@ -2,7 +2,6 @@
 
 import type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
 import type { Inspection } from '../accuracy/inspection.ts';
-import type { WireTable } from '../documents/part/wire-lines.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Clock } from '../estimate/clock/clock.ts';
 import type { Estimate } from '../estimate/estimate.ts';
@@ -12,8 +11,9 @@ import type { OtherWays } from '../physics/other-process/other-processes.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
 import type { Shape } from '../shapes/shape.ts';
+import { type ControlUnit, INCHES, MILLIMETRES } from '../text/control-unit.ts';
 import type { Finding } from '../text/finding.ts';
-import { type ControlUnit, INCHES, MILLIMETRES } from '../text/print/phrases.ts';
+import type { WireTable } from './wires.ts';
 
 export interface JobFacts {
   readonly answer: 'yes' | 'no';
@@ -68,10 +68,6 @@ export interface SetByHand {
 /** A place of the drawing as the program counts it, mm. */
 export const fromDatum = ({ datum }: Pick<JobFacts, 'datum'>, { x, y }: Point): Point =>
   datum === undefined ? { x, y } : { x: x - datum.x, y: y - datum.y };
-
-/** mm: how far the profile is to be expected from the drawing, with everything counted where a budget is drawn up; never less than the passes leave. */
-export const expectedWithin = (plan: Plan, budgets: PlanBudgets | undefined): number =>
-  Math.max(plan.accuracy.value, (budgets?.profile.total.value ?? 0) / 1000);
 
 /** The unit of the program, in which whoever runs it thinks; mm while there is none. */
 export const controlUnit = ({ program }: Pick<JobFacts, 'program'>): ControlUnit => (program?.units === 'inch' ? INCHES : MILLIMETRES);

@@ -1,6 +1,6 @@
 /** Price against finish, with the number of passes at its steps: a chart whose points can be asked for, and the same as a table. */
 import { type ReactNode, useRef } from 'react';
-import type { PricePoint } from '../../documents/sheet/comparison-text.ts';
+import type { PricePoint } from '../../result/comparison.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { useAsked } from '../look/use-asked.ts';

@@ -1,6 +1,6 @@
 /** What would it cost if: the whole job under small changes, what saves most first, each to be tried with one press. */
 import { type ReactNode, useRef } from 'react';
-import type { Compared, Comparison, Outcome } from '../../documents/sheet/comparison-text.ts';
+import type { Compared, Comparison, Outcome } from '../../result/comparison.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { useAsked } from '../look/use-asked.ts';

@@ -1,6 +1,6 @@
 /** Strip, replay, program, deviation, wall, curve and what-ifs joined to an open sheet, each for the chapter it belongs to. */
 import { type ReactNode, useCallback, useEffect } from 'react';
-import type { Comparison } from '../../documents/sheet/comparison-text.ts';
+import type { Comparison } from '../../result/comparison.ts';
 import { paths } from '../../server/message/answers.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { UnderGlass } from '../chart/cut-surface.tsx';

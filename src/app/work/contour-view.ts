@@ -1,6 +1,6 @@
 /** The contours of a job as rows: what is cut, in which order, from where, and what the proof says of each. */
 
-import { numbered } from '../../documents/part/plan-picture.ts';
+import { numbered } from '../../plan/numbered.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { mass } from '../../text/print/phrases.ts';
 import type { ContourView } from './views.ts';

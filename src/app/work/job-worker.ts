@@ -1,8 +1,8 @@
 /** What the page may ask of the worker. Everything crosses by comlink; `run`, `whatIfs` and `curve` may take long. */
 
 import type { Paper } from '../../documents/paper.ts';
-import type { Comparison, PricePoint } from '../../documents/sheet/comparison-text.ts';
 import type { AskedJob } from '../../job/request/run-from-data.ts';
+import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Telling } from '../../text/print/restate.ts';

@@ -1,7 +1,7 @@
 /** Everything the picture can show of a job, layer by layer, in mm. */
 
-import { numbered } from '../../documents/part/plan-picture.ts';
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import { numbered } from '../../plan/numbered.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';

@@ -1,13 +1,15 @@
 /** The program block by block: its text, what its words mean, and where the wire is, when. */
 import { blockMeanings } from '../../job/handout/block-meaning.ts';
 import { replayOf } from '../../job/handout/replay.ts';
-import { type JobRun, machineOf, type Ran } from '../../job/pipeline/pipeline.ts';
+import type { JobRun } from '../../job/job-run.ts';
+import type { Ran } from '../../job/pipeline/pipeline.ts';
+import { machineOf } from '../../job/shop.ts';
 import { segmentsView } from './chain-view.ts';
 import type { ProgramView } from './views.ts';
 
 export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
-  const { answer, read } = ran;
-  if (answer.kind !== 'answered' || read === undefined) return undefined;
+  const { answer, read, setup } = ran;
+  if (answer.kind !== 'answered' || read === undefined || setup === undefined) return undefined;
   const { program, plan, proof } = answer.facts;
   if (program === undefined || plan === undefined) return undefined;
   const replay = replayOf(read, plan, machineOf(run.shop).travelFeed);
@@ -26,6 +28,6 @@ export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
     },
     falls: (proof?.loose ?? []).map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
     minutes: replay.minutes,
-    kerf: replay.kerf,
+    kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
   };
 };

@@ -1,8 +1,9 @@
 /** The answer sentence in pieces that can be edited or asked why. The words are the job's own; here they are only taken apart. */
 
+import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
 import type { Answer } from '../../job/answer.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { expectedWithin, type JobFacts } from '../../result/facts.ts';
+import type { JobFacts } from '../../result/facts.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { printMoney } from '../../text/print/money.ts';

@@ -1,5 +1,5 @@
 /** The sheet in the words of its reader: every sentence and cell of the core in the units and with the number marks that were chosen. */
-import type { Comparison } from '../../documents/sheet/comparison-text.ts';
+import type { Comparison } from '../../result/comparison.ts';
 import type { Judged } from './job-worker.ts';
 import type { FindingView, PictureView, Sheet, TableView, WallView, WhyTree } from './views.ts';
 

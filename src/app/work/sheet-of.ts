@@ -1,6 +1,7 @@
 /** The whole answer as the sheet shows it. */
 
-import type { JobRun, Ran } from '../../job/pipeline/pipeline.ts';
+import type { JobRun } from '../../job/job-run.ts';
+import type { Ran } from '../../job/pipeline/pipeline.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';

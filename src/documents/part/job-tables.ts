@@ -1,22 +1,12 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { numbered } from '../../plan/numbered.ts';
 import type { ContourPlan, Plan } from '../../plan/plan.ts';
 import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
-import {
-  type ControlUnit,
-  duration,
-  MILLIMETRES,
-  mass,
-  money,
-  moneyRange,
-  place,
-  setting,
-  spoken,
-  value,
-} from '../../text/print/phrases.ts';
+import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
+import { duration, mass, money, moneyRange, place, setting, spoken, value } from '../../text/print/phrases.ts';
 import { column, controlColumn, type PaperBlock } from '../paper.ts';
-import { numbered } from './plan-picture.ts';
 
 type Table = Extract<PaperBlock, { kind: 'table' }>;
 

@@ -1,7 +1,8 @@
 /** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
 import type { Point } from '../../geometry/segment.ts';
 import type { OpenCutPlan, OpenEnd } from '../../plan/open-line.ts';
-import { type ControlUnit, MILLIMETRES, mass, place } from '../../text/print/phrases.ts';
+import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
+import { mass, place } from '../../text/print/phrases.ts';
 import { column, controlColumn, type PaperBlock } from '../paper.ts';
 import { placesOf } from './job-tables.ts';
 

@@ -3,41 +3,10 @@ import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { type Contour, contour, path } from '../../geometry/contour.ts';
 import { line, midpoint, type Point, point } from '../../geometry/segment.ts';
 import { circleData, type Label, type Picture, pathData, type Stroke } from '../../picture/strokes.ts';
+import { numbered } from '../../plan/numbered.ts';
 import type { OpenCutPlan } from '../../plan/open-line.ts';
 import type { ContourPlan, Plan } from '../../plan/plan.ts';
 import type { JobFacts } from '../../result/facts.ts';
-
-/** Contours in the order in which they are first cut, numbered from 1: the number every table and picture uses. */
-export const numbered = (plan: Plan): readonly Numbered[] => {
-  const rank = new Map(plan.order.map((loop, i) => [loop, i]));
-  const last = rank.size;
-  return plan.contours.toSorted((a, b) => (rank.get(a.loop) ?? last) - (rank.get(b.loop) ?? last)).map((c, i) => told(c, i + 1));
-};
-
-type Numbered = ContourPlan & { readonly number: number };
-
-/** Paths stay what is made anew at every asking: thousands of contours would each keep a copy. */
-const told = (contour: ContourPlan, number: number): Numbered => {
-  const { loop, kept, hole, entry, piece, tab, corner, core, byHand } = contour;
-  return {
-    number,
-    loop,
-    kept,
-    hole,
-    entry,
-    piece,
-    ...(tab && { tab }),
-    ...(corner && { corner }),
-    ...(core && { core }),
-    ...(byHand && { byHand }),
-    get comesOut() {
-      return contour.comesOut;
-    },
-    get courses() {
-      return contour.courses;
-    },
-  };
-};
 
 /** None when there is no plan and no loop to show. */
 export const planPicture = (facts: JobFacts): Picture | undefined => {

@@ -1,6 +1,6 @@
 /** The sizes that a part by numbers would be measured by, as a table for the terminal and the papers. */
 import type { ShapeSize } from '../../shapes/shape.ts';
-import { type ControlUnit, INCHES } from '../../text/print/phrases.ts';
+import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
 import { column, type PaperBlock } from '../paper.ts';
 
 export const shapeTable = (

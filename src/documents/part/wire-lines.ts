@@ -1,49 +1,11 @@
 /** Every wire of the shop carried through the whole job: a table, and why the one was taken and the others not. */
 
-import type { Figure } from '../../quantity/figure.ts';
+import type { WireRow, WireTable } from '../../result/wires.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
 import { column, type PaperBlock } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
-
-/** What a wire would need and leave; money in minor units, times in min, form in µm. */
-export interface WireOutcome {
-  readonly passes: number;
-  /** Machine time of one piece. */
-  readonly minutes: number;
-  readonly each: number;
-  /** Expected either side of the drawing, mm. */
-  readonly accuracy: Figure;
-  readonly finish: Figure;
-  readonly form: Figure;
-  /** Feed of the rough cut, mm/min: what the current that the wire stands lets it do. */
-  readonly rough: number;
-}
-
-export type WireDropOut = 'corner' | 'slot' | 'height' | 'machine' | 'finish' | 'tolerance' | 'layout';
-
-/**
- * `worked out`: plan, program, hours and price were made. `at least`: a lower bound of its hours and price already lies above
- * the total of the wire that was taken, so that no more was worked out. `drops out`: it cannot do what is asked.
- */
-export type WireRow = { readonly id: string; readonly name: string; readonly inStock: boolean } & (
-  | { readonly kind: 'worked out'; readonly outcome: WireOutcome; readonly unattended: number; readonly price: Figure }
-  | { readonly kind: 'at least'; readonly outcome: WireOutcome }
-  | { readonly kind: 'drops out'; readonly why: WireDropOut; readonly reason: string }
-);
-
-export interface WireTable {
-  readonly rows: readonly WireRow[];
-  /** The wire of the plan; none where no wire does the job. */
-  readonly chosen?: string;
-  /** The next cheapest in stock. */
-  readonly runnerUp?: string;
-  /** The user named the wire. */
-  readonly named: boolean;
-  readonly currency: string;
-  readonly sentence: string;
-}
 
 export const wireLines = (wires: WireTable, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
   const able = wires.rows.flatMap((row) => (row.kind === 'drops out' ? [] : [cells(row, wires)]));

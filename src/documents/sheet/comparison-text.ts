@@ -1,58 +1,12 @@
-/** What a comparison found, and how it is told: the job as asked, its changes ranked by what they save, price over finish. */
+/** How a comparison is told: the job as asked, its changes ranked by what they save, price over finish. */
 
-import type { Figure } from '../../quantity/figure.ts';
+import type { Comparison, Outcome, PricePoint } from '../../result/comparison.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
 import { column } from '../paper.ts';
 import { tableText, wrapped } from '../text.ts';
-import { type TimeComparison, timeText } from './comparison-time-text.ts';
-
-export interface Outcome {
-  /** Minor money units for one piece. */
-  readonly each: number;
-  readonly minutes: number;
-  readonly unattended: number;
-  readonly wire: string;
-  readonly passes: number;
-  readonly accuracy: Figure;
-  readonly finish: Figure;
-}
-
-/** Values of the job file that make the job so; left out where no value of it says so. */
-export type JobChange = Readonly<Record<string, unknown>>;
-
-export type Compared =
-  | {
-      readonly kind: 'can';
-      readonly what: string;
-      readonly sentence: string;
-      readonly outcome: Outcome;
-      readonly saves: number;
-      readonly change?: JobChange;
-    }
-  | { readonly kind: 'cannot'; readonly what: string; readonly sentence: string; readonly reason: string };
-
-export type Comparison =
-  | {
-      readonly kind: 'compared';
-      readonly currency: string;
-      readonly now: Outcome;
-      readonly rows: readonly Compared[];
-      /** Other starts and orders; none where the job cannot be laid on the clock. */
-      readonly time?: TimeComparison;
-    }
-  | { readonly kind: 'cannot'; readonly reason: string };
-
-/** One point of price against finish: Ra asked for and reached, µm, and the price of one piece. */
-export interface PricePoint {
-  readonly finish: number;
-  readonly each: number;
-  readonly passes: number;
-  readonly reached: number;
-  /** Found by narrowing down: the finest finish that this number of passes still gives, to a hundredth of it. */
-  readonly lastOfStep?: true;
-}
+import { timeText } from './comparison-time-text.ts';
 
 export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[]): string => {
   if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${comparison.reason}`, '');

@@ -1,23 +1,12 @@
 /** A correction from measurement as text: what was measured, what the registers become, what can be saved, what the next piece will be. */
 
 import type { Correction } from '../../accuracy/correction.ts';
-import type { PassTable } from '../../physics/cut/pass-table.ts';
 import { deviationOf } from '../../quantity/figure.ts';
-import { type ControlUnit, findingText, setting } from '../../text/print/phrases.ts';
+import type { CorrectionFacts } from '../../result/correction-facts.ts';
+import type { ControlUnit } from '../../text/control-unit.ts';
+import { findingText, setting } from '../../text/print/phrases.ts';
 import { column } from '../paper.ts';
 import { tableText, wrapped } from '../text.ts';
-
-export interface CorrectionFacts {
-  readonly correction?: Correction;
-  /** What would come of a change of all registers, mm; sizes at 20 °C of what was measured. */
-  readonly changed?: { readonly change: number; readonly sizes: readonly { readonly loop: string; readonly size: number }[] };
-  readonly registers: ReadonlyMap<number, number>;
-  readonly inControl: boolean;
-  /** In which the program, and so its registers, count. */
-  readonly unit: ControlUnit;
-  /** The corrected passes as the shop file takes them. */
-  readonly passTable?: PassTable;
-}
 
 export const correctionText = (facts: CorrectionFacts): string =>
   [

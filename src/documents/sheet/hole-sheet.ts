@@ -1,10 +1,12 @@
 /** The hole table as a paper of its own: what is drilled into the block before it comes to the machine. */
+
+import { numbered } from '../../plan/numbered.ts';
 import { controlUnit, type JobFacts } from '../../result/facts.ts';
 import { counted, place } from '../../text/print/phrases.ts';
 import { column, controlColumn, type Paper, type PaperBlock } from '../paper.ts';
 import { placesOf } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
-import { numbered, planPicture } from '../part/plan-picture.ts';
+import { planPicture } from '../part/plan-picture.ts';
 
 export const holeSheet = (facts: JobFacts): Paper => ({
   title: 'Hole table',

@@ -2,7 +2,8 @@
 
 import type { Inspection, InspectionRow } from '../../accuracy/inspection.ts';
 import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
-import { type ControlUnit, place, setting } from '../../text/print/phrases.ts';
+import type { ControlUnit } from '../../text/control-unit.ts';
+import { place, setting } from '../../text/print/phrases.ts';
 import { type Column, column, type Paper, type PaperBlock } from '../paper.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shapeTable } from '../part/shape-table.ts';

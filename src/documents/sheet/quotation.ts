@@ -1,25 +1,13 @@
 /** The quotation: what the customer gets, for how much, on which assumptions. */
+
+import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
-import { expectedWithin, type JobFacts } from '../../result/facts.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import type { Offer } from '../../result/offer.ts';
 import { accuracy, findingText, finish, mass, money, place } from '../../text/print/phrases.ts';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { planPicture } from '../part/plan-picture.ts';
-
-/** A change to the job that would save money, worked out by running the job again. */
-export interface Cheaper {
-  /** What would change, as one would say it to the customer. */
-  readonly sentence: string;
-  /** Minor money units saved on each piece. */
-  readonly saves: number;
-  readonly printed: string;
-}
-
-export interface Offer {
-  /** Last day on which the quotation holds, ISO 8601. */
-  readonly until: string;
-  readonly cheaper: readonly Cheaper[];
-}
 
 export const quotation = (facts: JobFacts, offer: Offer): Paper => ({
   title: facts.answer === 'yes' ? 'Quotation' : 'Reply to your inquiry',

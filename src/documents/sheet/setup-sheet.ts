@@ -1,6 +1,7 @@
 /** The set-up sheet: what the operator needs at the machine. */
 
-import { controlUnit, expectedWithin, type JobFacts } from '../../result/facts.ts';
+import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
+import { controlUnit, type JobFacts } from '../../result/facts.ts';
 import { accuracy, duration, findingText, finish, place, setting, value } from '../../text/print/phrases.ts';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { clockSentences } from '../part/clock-text.ts';

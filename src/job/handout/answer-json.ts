@@ -1,11 +1,11 @@
 /** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
 import type { JobFacts } from '../../result/facts.ts';
 import type { Answer } from '../answer.ts';
-import { wiresJson } from '../pipeline/wire-table.ts';
 import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson } from './json-parts.ts';
 import { proofJson } from './proof-report.ts';
 import { shapeJson } from './shape-report.ts';
+import { wiresJson } from './wires-json.ts';
 
 /** `files` are the paths of what was written. */
 export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {

@@ -5,12 +5,13 @@ import { toldPaper } from '../../documents/paper-for-reader.ts';
 import { annex } from '../../documents/sheet/calculation-sheet.ts';
 import { holeSheet } from '../../documents/sheet/hole-sheet.ts';
 import { inspectionSheet } from '../../documents/sheet/inspection-sheet.ts';
-import { type Offer, quotation } from '../../documents/sheet/quotation.ts';
+import { quotation } from '../../documents/sheet/quotation.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import type { JobFacts } from '../../result/facts.ts';
+import type { Offer } from '../../result/offer.ts';
 import { PAPERS, type PaperName } from '../../result/paper-names.ts';
 import type { Telling } from '../../text/print/restate.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { namesOf, tellingOf } from '../reader-of-papers.ts';
 import { cheaperWays } from '../what-if/cheaper.ts';
 

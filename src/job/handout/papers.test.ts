@@ -5,7 +5,8 @@ import { jobRun } from '../../cli/inputs.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { readDialectFile } from '../files/dialects.ts';
-import { type JobRun, runJob } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
+import { runJob } from '../pipeline/pipeline.ts';
 
 const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
 

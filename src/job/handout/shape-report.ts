@@ -3,7 +3,8 @@ import { shapeTable } from '../../documents/part/shape-table.ts';
 import { tableText, wrapped } from '../../documents/text.ts';
 import type { WriteUnit } from '../../drawing/write/drawn.ts';
 import type { Shape } from '../../shapes/shape.ts';
-import { findingText, INCHES, MILLIMETRES } from '../../text/print/phrases.ts';
+import { INCHES, MILLIMETRES } from '../../text/control-unit.ts';
+import { findingText } from '../../text/print/phrases.ts';
 import { figure, type Json } from './json-parts.ts';
 
 export const shapeText = (shape: Shape, unit: WriteUnit): string =>

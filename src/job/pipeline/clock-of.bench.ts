@@ -2,11 +2,13 @@
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { wishOf } from '../request/request.ts';
 import { adviseRun } from '../what-if/both-orders.ts';
 import { tried } from '../what-if/compare.ts';
 import { clockOf } from './clock-of.ts';
-import { drawingOf, estimateOf, type JobRun, makeProgram, readBack } from './pipeline.ts';
+import { drawingOf, estimateOf, readBack } from './stages.ts';
+import { makeProgram } from './wire-choice.ts';
 
 const timed = (run: () => void, times: number): number => {
   const all = Array.from({ length: times }, () => {

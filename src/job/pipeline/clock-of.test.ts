@@ -7,8 +7,9 @@ import { isoOf } from '../../estimate/clock/moment.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { jobSchema } from '../job.ts';
+import type { JobRun } from '../job-run.ts';
 import { shopSchema } from '../shop.ts';
-import { type JobRun, runJob } from './pipeline.ts';
+import { runJob } from './pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const factsOf = (run: JobRun): JobFacts => {

@@ -10,7 +10,7 @@ import type { ReadProgram } from '../../nc/read/program.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
-import type { JobRun } from './pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 
 export interface OnClock {
   readonly clock?: Clock;

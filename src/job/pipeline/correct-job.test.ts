@@ -2,9 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { correctJson, correctText } from '../handout/correct-report.ts';
+import type { JobRun } from '../job-run.ts';
 import { readMeasured } from '../request/read-measured.ts';
 import { type CorrectAnswer, correctJob } from './correct-job.ts';
-import { type JobRun, runJob } from './pipeline.ts';
+import { runJob } from './pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 

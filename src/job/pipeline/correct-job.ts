@@ -5,15 +5,17 @@ import { sizeAfter } from '../../accuracy/registers.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { Kept, Plan } from '../../plan/plan.ts';
+import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import type { Finding } from '../../text/finding.ts';
-import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/print/phrases.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { type MeasuredText, readMeasured } from '../request/read-measured.ts';
 import { wishOf } from '../request/request.ts';
 import { unusable } from '../request/unusable.ts';
-import { drawingOf, type JobRun, makeProgram } from './pipeline.ts';
+import { drawingOf } from './stages.ts';
+import { makeProgram } from './wire-choice.ts';
 
 export interface CorrectQuestion {
   /** As typed: 'L2: 24.006 of 24 at 22'. */

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { houseShop } from '../house-shop.ts';
-import { type JobRun, runJob } from './pipeline.ts';
+import type { JobRun } from '../job-run.ts';
+import { runJob } from './pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 

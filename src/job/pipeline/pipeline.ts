@@ -1,10 +1,10 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
 
+import { chilled } from '../../accuracy/budget.ts';
+import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
 import { inspectionOf } from '../../accuracy/inspection-of-plan.ts';
-import type { WireTable } from '../../documents/part/wire-lines.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Estimated } from '../../estimate/estimate.ts';
-import type { Dialect } from '../../nc/dialect/dialect.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { cornerFigures } from '../../plan/lay/corner-lag.ts';
@@ -12,16 +12,15 @@ import type { WantedLine } from '../../plan/open-line.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Proof, Wanted } from '../../proof/proof.ts';
 import { proveRead } from '../../proof/prove/prove.ts';
-import { expectedWithin, type JobFacts } from '../../result/facts.ts';
-import type { Shape } from '../../shapes/shape.ts';
+import type { JobFacts } from '../../result/facts.ts';
+import type { WireTable } from '../../result/wires.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Answer } from '../answer.ts';
 import { figuresIn } from '../figures.ts';
 import { proofQuestion, type SetupFile } from '../files/setup-file.ts';
-import type { Job } from '../job.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { toldOnce } from '../listed-once.ts';
-import type { Memory } from '../memory.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { assumptions } from '../request/assumptions.ts';
 import { withoutCutLines } from '../request/open-line-request.ts';
@@ -29,33 +28,15 @@ import { setByHand } from '../request/overrides.ts';
 import { datumOf, wishOf } from '../request/request.ts';
 import { asDrawn } from '../request/scale.ts';
 import { unusable } from '../request/unusable.ts';
-import type { Shop } from '../shop.ts';
+import { machineOf } from '../shop.ts';
 import { clockOf, type OnClock } from './clock-of.ts';
 import { nothingWider, widerFacts } from './extras.ts';
 import { noSentence, yesSentence } from './sentence.ts';
 import { setupOf } from './setup-of.ts';
 import { shapeLimitsFindings } from './shape-limits.ts';
-import { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
+import { drawingOf, estimateOf, readBack, type Written } from './stages.ts';
 import { chosenProgram, wireDoubt } from './wire-choice.ts';
 import { wireFigures } from './wire-table.ts';
-
-export interface JobRun {
-  readonly job: Job;
-  /** Keys that the user or the job file gave; what is missing here was assumed. */
-  readonly said: ReadonlySet<string>;
-  readonly drawing: Uint8Array;
-  readonly drawingName: string;
-  /** Where the job is by numbers: what was made of them; the drawing shows it. */
-  readonly shape?: Shape;
-  readonly shop: Shop;
-  readonly dialect: Dialect;
-  /** Day of the answer, ISO 8601. */
-  readonly day: string;
-  /** Told before each stage begins: 'reading the drawing', with how far the job is, 0 to 1. */
-  readonly progress?: (stage: string, share: number) => void;
-  /** Shared by the runs of one job and its what-ifs; the drawing must be the same in all of them. */
-  readonly memory?: Memory;
-}
 
 /** The answer, and the set-up file of its program where there is one. */
 export interface Ran {
@@ -70,9 +51,6 @@ export interface Ran {
   /** The open lines it was asked about. */
   readonly lines?: readonly WantedLine[];
 }
-
-export { drawingOf, estimateOf, machineOf, readBack, type Written } from './stages.ts';
-export { makeProgram } from './wire-choice.ts';
 
 export const runJob = (run: JobRun): Ran => {
   const tell = run.progress ?? (() => undefined);
@@ -237,7 +215,19 @@ const inspectionFact = (
 ): Pick<JobFacts, 'inspection'> =>
   plan === undefined || wanted === undefined || written === undefined
     ? {}
-    : { inspection: inspectionOf({ job, plan, material, wanted, ...(budgets === undefined ? {} : { budgets }) }) };
+    : {
+        inspection: inspectionOf({
+          finish: job.finish,
+          tolerance: job.tolerance,
+          insideCorner: job.insideCorner,
+          measuring: job.temperature?.measuring ?? chilled.measuring,
+          sizes: job.sizes ?? [],
+          plan,
+          material,
+          wanted,
+          ...(budgets === undefined ? {} : { budgets }),
+        }),
+      };
 
 const widerOf = (run: JobRun, { plan, material, wanted, estimated }: Results) =>
   plan === undefined || wanted === undefined

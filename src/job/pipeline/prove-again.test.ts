@@ -1,7 +1,8 @@
 /** A program is proven against the drawing as it was read when the program was made. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
-import { type JobRun, runJob } from './pipeline.ts';
+import type { JobRun } from '../job-run.ts';
+import { runJob } from './pipeline.ts';
 import { proveAgain } from './prove-again.ts';
 
 const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');

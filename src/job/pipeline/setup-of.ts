@@ -5,9 +5,10 @@ import type { Material } from '../../physics/material/material.ts';
 import type { Plan } from '../../plan/plan.ts';
 import { slitOf } from '../../plan/start/block-edge.ts';
 import { cornersOf, recordOf, type SetupFile } from '../files/setup-file.ts';
+import type { JobRun } from '../job-run.ts';
 import type { Wish } from '../request/request.ts';
 import { asDrawn, type Scaled } from '../request/scale.ts';
-import type { JobRun, Written } from './pipeline.ts';
+import type { Written } from './stages.ts';
 
 export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material, written: Written): SetupFile => ({
   wireDiameter: plan.wire.diameter,

@@ -12,11 +12,11 @@ import { movedSteps } from '../../plan/path/moved.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Job } from '../job.ts';
+import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
 import type { Wish } from '../request/request.ts';
-import type { Shop } from '../shop.ts';
+import { machineOf } from '../shop.ts';
 import { metalFor } from './metal.ts';
-import type { JobRun } from './pipeline.ts';
 
 export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobRun): Drawing =>
   memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join} ${shapeKey(job)}`, () =>
@@ -83,5 +83,3 @@ export const estimateOf = (run: JobRun, plan: Plan, program: ReadProgram): Estim
     ...(run.job.stack === 1 ? {} : { stack: run.job.stack }),
     ...metalFor(run, plan),
   });
-
-export const machineOf = (shop: Shop): Shop['machines'][number] => shop.machines[0] as Shop['machines'][number];

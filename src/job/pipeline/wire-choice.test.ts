@@ -1,17 +1,19 @@
 /** The wire is chosen by the whole job: no other costs less, what-ifs agree, bounds never promise more than is true, reasons are told. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
-import type { WireRow, WireTable } from '../../documents/part/wire-lines.ts';
 import { wireLines } from '../../documents/part/wire-lines.ts';
 import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import { wireTried } from '../../plan/wire/choose-wire.ts';
+import type { WireRow, WireTable } from '../../result/wires.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { onLargeTable, plateOf } from '../plate.fixture.ts';
 import { type Wish, wishOf } from '../request/request.ts';
 import { tried } from '../what-if/compare.ts';
-import { drawingOf, type JobRun, runJob } from './pipeline.ts';
+import { runJob } from './pipeline.ts';
+import { drawingOf } from './stages.ts';
 import { chosenProgram, makeProgram, wireDoubt } from './wire-choice.ts';
 import { leastOf } from './wire-least.ts';
 

@@ -1,5 +1,5 @@
 /** The wire chosen by the whole job: each is carried through program and hours to its price, unless a lower bound already lies above the best. */
-import type { WireOutcome, WireRow, WireTable } from '../../documents/part/wire-lines.ts';
+
 import { ratesOn } from '../../estimate/rates.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
@@ -11,11 +11,12 @@ import { accuracyFigure } from '../../plan/wire/deviation-of-passes.ts';
 import { passCount } from '../../plan/wire/passes-for.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import type { WireOutcome, WireRow, WireTable } from '../../result/wires.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
+import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
 import type { Wish } from '../request/request.ts';
-import type { JobRun } from './pipeline.ts';
 import { estimateOf, type Made, madeOf, programKey, programOf, readBack } from './stages.ts';
 import { leastOf } from './wire-least.ts';
 import { dropOutOf } from './wire-reason.ts';

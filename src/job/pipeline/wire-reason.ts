@@ -1,5 +1,5 @@
 /** Why a wire drops out, in few words with number and place, and of which kind the reason is. */
-import type { WireDropOut } from '../../documents/part/wire-lines.ts';
+import type { WireDropOut } from '../../result/wires.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/print/phrases.ts';
 

@@ -1,11 +1,9 @@
-/** The wires of a shop as facts of an answer: rows in order, the one sentence, the figures that can be asked why, plain data. */
+/** The wires of a shop as facts of an answer: rows in order, the one sentence, and the figures that can be asked why. */
 
-import type { WireDropOut, WireRow, WireTable } from '../../documents/part/wire-lines.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { WireDropOut, WireRow, WireTable } from '../../result/wires.ts';
 import { printMoney } from '../../text/print/money.ts';
-import { figure, type Json } from '../handout/json-parts.ts';
 
 export interface WireTableAsked {
   readonly rows: readonly WireRow[];
@@ -109,32 +107,4 @@ export const wireFigures = (wires: WireTable | undefined): readonly (readonly [s
   const choice =
     taken === undefined || other === undefined ? [] : [apply(dearer, { other: other.price, taken: taken.price }, { key: 'wire.choice' })];
   return [...choice, ...all].map((f) => [f.key, f] as const);
-};
-
-export const wiresJson = ({ wires }: Pick<JobFacts, 'wires'>): Json =>
-  wires === undefined
-    ? {}
-    : {
-        wires: {
-          sentence: wires.sentence,
-          chosen: wires.chosen,
-          runnerUp: wires.runnerUp,
-          rows: wires.rows.map((row) => ({
-            wire: row.id,
-            inStock: row.inStock,
-            kind: row.kind,
-            ...(row.kind === 'drops out' ? { why: row.why, reason: row.reason } : outcomeJson(row)),
-          })),
-        },
-      };
-
-const outcomeJson = (row: Exclude<WireRow, { kind: 'drops out' }>): Json => {
-  const { accuracy, finish, form, ...rest } = row.outcome;
-  return {
-    ...rest,
-    ...(row.kind === 'worked out' ? { unattended: row.unattended } : {}),
-    accuracy: figure(accuracy),
-    finish: figure(finish),
-    form: figure(form),
-  };
 };

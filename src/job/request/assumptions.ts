@@ -3,7 +3,7 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { houseShop } from '../house-shop.ts';
 import type { Job, JobInput } from '../job.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 
 const SENTENCES: readonly (readonly [key: keyof JobInput, sentence: (job: Job, material: Material) => string])[] = [
   ['material', (_, material) => `The material is ${material.name}.`],

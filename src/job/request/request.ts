@@ -11,7 +11,7 @@ import type { Wanted } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import { cutHeight, type Job } from '../job.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { openWish } from './open-line-request.ts';
 import { easeLoops } from './rounded-corners.ts';
 import { type Scaled, scaledFor, scaledQuestion, scaleFindings } from './scale.ts';

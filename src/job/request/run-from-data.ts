@@ -4,7 +4,7 @@ import { readDialectFile, standardDialect } from '../files/dialects.ts';
 import { parseValue } from '../files/parse.ts';
 import { houseShop } from '../house-shop.ts';
 import { jobSchema } from '../job.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { shopSchema } from '../shop.ts';
 import { type ShapeMeans, withShape } from './shape-drawing.ts';
 

@@ -9,8 +9,11 @@ import { scaling, transformChain } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { materials } from '../../physics/material/materials.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
-import { drawingOf, type JobRun, makeProgram, type Ran, runJob } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
+import { type Ran, runJob } from '../pipeline/pipeline.ts';
 import { proveAgain } from '../pipeline/prove-again.ts';
+import { drawingOf } from '../pipeline/stages.ts';
+import { makeProgram } from '../pipeline/wire-choice.ts';
 import { wishOf } from './request.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');

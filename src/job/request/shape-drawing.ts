@@ -8,7 +8,7 @@ import type { ShapeMeans } from '../../shapes/kind.ts';
 import { makeShape, type ShapeRequest } from '../../shapes/list/make.ts';
 import type { Outline, Shape } from '../../shapes/shape.ts';
 import type { Finding } from '../../text/finding.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 
 export type { ShapeMeans } from '../../shapes/kind.ts';
 export { type ShapeRequest, shapeSchema } from '../../shapes/list/make.ts';

@@ -1,8 +1,9 @@
 /** A job that names what is not there is bad input for every command, not an answer of no. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import type { JobRun } from '../job-run.ts';
 import { correctJob } from '../pipeline/correct-job.ts';
-import { type JobRun, runJob } from '../pipeline/pipeline.ts';
+import { runJob } from '../pipeline/pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const asking = (job: Partial<JobRun['job']>): JobRun => ({ ...die, job: { ...die.job, ...job } });

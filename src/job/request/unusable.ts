@@ -3,7 +3,7 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 
 /** Empty when the job can be judged, be the answer yes or no. */
 export const unusable = (run: Pick<JobRun, 'job' | 'shop'>, drawing: Drawing): readonly Finding[] => {

@@ -4,9 +4,11 @@ import { type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { DAY } from '../../estimate/clock/moment.ts';
 import { ratesOn } from '../../estimate/rates.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
 import { clockQuestion } from '../pipeline/clock-of.ts';
-import { drawingOf, estimateOf, type JobRun, makeProgram, readBack } from '../pipeline/pipeline.ts';
+import { drawingOf, estimateOf, readBack } from '../pipeline/stages.ts';
+import { makeProgram } from '../pipeline/wire-choice.ts';
 import { wishOf } from '../request/request.ts';
 import { type RunAdvice, type RunKind, type RunOption, recommendRun } from './recommend-order.ts';
 

@@ -1,7 +1,7 @@
 /** What would make the job cheaper, for the quotation: of all what-ifs those the customer can agree to, the greatest saving first. */
-import type { Cheaper } from '../../documents/sheet/quotation.ts';
+import type { Cheaper } from '../../result/offer.ts';
 import { printMoney } from '../../text/print/money.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { compareJob } from './compare.ts';
 
 /** Savings below this share of the price are not worth a sentence. */

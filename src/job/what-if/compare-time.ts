@@ -1,12 +1,13 @@
 /** What a job would be if it were started at another hour or run in another order: told by o'clocks and by whom it needs, not only by price. */
-import type { TimeComparison, TimeOutcome, TimeRow } from '../../documents/sheet/comparison-time-text.ts';
+
 import { bestStart } from '../../estimate/clock/best-start.ts';
 import type { Clock, ClockQuestion } from '../../estimate/clock/clock.ts';
 import { layOnClock } from '../../estimate/clock/clock.ts';
 import { DAY, type Moment, printMoment } from '../../estimate/clock/moment.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
+import type { TimeComparison, TimeOutcome, TimeRow } from '../../result/comparison-time.ts';
 import { printDuration } from '../../text/print/duration.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { adviseRun } from './both-orders.ts';
 import type { RunKind } from './recommend-order.ts';
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { comparisonText } from '../../documents/sheet/comparison-text.ts';
+import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
 import { compareJob, priceCurve, tried } from './compare.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');

@@ -1,12 +1,16 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
-import type { Compared, Comparison, PricePoint } from '../../documents/sheet/comparison-text.ts';
+
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Plan } from '../../plan/plan.ts';
+import type { Compared, Comparison, PricePoint } from '../../result/comparison.ts';
 import type { Job } from '../job.ts';
 import { materialOf } from '../job-material.ts';
+import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
-import { drawingOf, estimateOf, type JobRun, machineOf, makeProgram, readBack } from '../pipeline/pipeline.ts';
+import { drawingOf, estimateOf, readBack } from '../pipeline/stages.ts';
+import { makeProgram } from '../pipeline/wire-choice.ts';
 import { wishOf } from '../request/request.ts';
+import { machineOf } from '../shop.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
 import { pathChanges } from './what-if-paths.ts';
 

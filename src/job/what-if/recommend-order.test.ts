@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { materials } from '../../physics/material/materials.ts';
-import type { JobRun } from '../pipeline/pipeline.ts';
+import type { JobRun } from '../job-run.ts';
 import { adviseRun } from './both-orders.ts';
 import { type RunOption, type RunQuestion, recommendRun } from './recommend-order.ts';
 

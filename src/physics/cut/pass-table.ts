@@ -1,5 +1,4 @@
 /** A pass table that the shop enters for a wire, a material and a height: where one fits it beats the starting model. */
-
 import { z } from 'zod';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { type Applied, apply, type Formula, type Input } from '../../quantity/formula.ts';
@@ -9,7 +8,7 @@ import { find } from '../findings.ts';
 import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
 import { areaRateFromFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
-import { told, workHeight } from './cut-figures.ts';
+import { told } from './cut-figures.ts';
 import { called, type LadderRow, ladderRows } from './pass-rows.ts';
 import { kerf } from './spark-gap.ts';
 import { damageDepth, recastLayer } from './surface.ts';
@@ -63,7 +62,7 @@ export const tableRows = (conditions: CutConditions, table: PassTable): TableRow
   const places = placesOf(conditions, table, modelled);
   const fault = faultOf(places);
   if (fault !== undefined) return { kind: 'inconsistent', finding: inconsistent(table, fault) };
-  const height = workHeight(conditions.height);
+  const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
   const rows = table.passes.map((pass, i): LadderRow => {
     const ra = entered(called(i, 'ra', 'Ra after'), pass.ra, 'µm', table.spread);
     const feed = entered(called(i, 'feed', 'feed of'), pass.feed, 'mm/min', table.spread);

@@ -8,7 +8,6 @@ import { coreDecision } from '../core/core-choice.ts';
 import { sortLoops } from '../kept-side.ts';
 import { layOut } from '../lay/lay-out.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
-import { kerfOf, reachOf } from '../rough-cut.ts';
 import type { Shape } from '../same-shape.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireTried } from '../wire/choose-wire.ts';
@@ -77,12 +76,17 @@ export const laidBound = (tried: WireTried, shapes: readonly Shape[], question: 
   return { kind: 'bound', bound: sum };
 };
 
+const reachOf = ({ rows, wire }: Pick<WireTried, 'rows' | 'wire'>): number =>
+  rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
+
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
 const isBurnt = (shape: Shape, { rows, wire }: WireTried, question: PlanQuestion): boolean => {
-  const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
+  const rough = rows[0]!;
+  const reach = reachOf({ rows, wire });
+  const kerf = wire.diameter + 2 * rough.gap.value;
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });
-  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0]!, wire, question }).kind === 'burn';
+  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough, wire, question }).kind === 'burn';
 };

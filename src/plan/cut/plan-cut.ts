@@ -1,5 +1,4 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
-
 import type { Finding } from '../../text/finding.ts';
 import { coresOfUnknown, withCore } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
@@ -11,7 +10,6 @@ import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
 import { movedContour } from '../path/moved.ts';
 import type { Plan } from '../plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
-import { kerfOf, reachOf } from '../rough-cut.ts';
 import { type Shape, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
 import { holeFindings } from '../start/hole-findings.ts';
@@ -46,7 +44,7 @@ export const planCut = (question: PlanQuestion): Plan => {
   ];
   const { best } = choice;
   if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
-  const limits = { kerf: kerfOf(best), reach: reachOf(best) };
+  const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
   const laid = layOut({ shapes, best, block, question, reach: limits.reach });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
   const holes = holesOf(question, sorted.drawnHoles);
@@ -117,6 +115,11 @@ const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly 
   ...drawn,
   ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
 ];
+
+const measuresKerf = ({ wire, rows }: WireTried): number => wire.diameter + 2 * rows[0]!.gap.value;
+
+/** From a contour to the far side of its rough cut. */
+const reachOf = ({ wire, rows }: WireTried): number => rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
 
 const commonOf = (question: PlanQuestion, best: WireTried) => {
   const last = best.rows.at(-1)!;

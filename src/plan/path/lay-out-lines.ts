@@ -7,16 +7,13 @@ import { windingOf } from '../../geometry/near/inside.ts';
 import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Line, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween, line as lineOf } from '../../geometry/segment.ts';
-import { workHeight } from '../../physics/cut/cut-figures.ts';
-import { massOf } from '../../physics/material/piece-mass.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../cut/clamps.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { spokenMass } from '../loose-piece-mass.ts';
+import { heightFigure, massOf, spokenMass } from '../loose-piece-mass.ts';
 import type { OpenCutPlan, OpenEnd, WantedLine } from '../open-line.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
-import { kerfOf, reachOf } from '../rough-cut.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
 import type { WireTried } from '../wire/choose-wire.ts';
@@ -62,7 +59,7 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   if (ends.kind === 'no hole') return { lines: [], findings: [noHole(line, ends)] };
   const extended = extendedTo(line.path, ends.from, ends.to);
   const through = ends.from.kind === 'edge' && ends.to.kind === 'edge';
-  const reach = takenBy(line, asked);
+  const reach = reachOf(line, asked);
   const parted = through ? partedBy(extended.path, asked.block, asked.cut, reach) : undefined;
   const piece = parted === undefined ? undefined : pieceOf(line, parted, asked);
   const loose: Loosened | undefined = piece && { role: piece.role, mass: spokenMass(piece.mass.value), tab: piece.tab };
@@ -85,8 +82,9 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
 };
 
 /** The cut lies on the side that is not kept; a slit's to either side. */
-const takenBy = ({ kept }: WantedLine, { best }: LinesAsked): Taken => {
-  const [halfKerf, far] = [kerfOf(best) / 2, reachOf(best)];
+const reachOf = ({ kept }: WantedLine, { best }: LinesAsked): Taken => {
+  const halfKerf = best.wire.diameter / 2 + best.rows[0]!.gap.value;
+  const far = best.rows[0]!.offset.value + halfKerf;
   return kept === 'slit' ? { left: halfKerf, right: halfKerf } : { left: kept === 'left' ? 0 : far, right: kept === 'left' ? far : 0 };
 };
 
@@ -99,7 +97,7 @@ const endsFor = (line: WantedLine, { question, best, block, blockDrawn, cut, hol
     ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }),
     holes,
     rules: { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height },
-    halfKerf: kerfOf(best) / 2,
+    halfKerf: best.wire.diameter / 2 + best.rows[0]!.gap.value,
     ...(Object.hasOwn(start, line.id) ? { start: start[line.id]! } : {}),
     blockDrawn,
   });
@@ -148,13 +146,7 @@ const lineMade = (
 /** What comes off is the smaller piece: the part where its side is kept, as both sides of a slit are. */
 const pieceOf = (line: WantedLine, { smaller, area, perimeter }: Parted, { question }: LinesAsked): NonNullable<OpenCutPlan['piece']> => {
   const role = line.kept === 'slit' || line.kept === smaller ? 'part' : 'waste';
-  const mass = massOf({
-    key: `contour.${line.id}`,
-    what: `the ${role === 'part' ? 'part' : 'slug'} of ${line.id}`,
-    area,
-    height: workHeight(question.height),
-    density: question.material.density,
-  });
+  const mass = massOf(line.id, role === 'part' ? 'part' : 'slug', area, heightFigure(question.height), question.material.density);
   return { role, area, mass, tab: tabFor({ mass: mass.value, area, perimeter }).length };
 };
 
@@ -197,7 +189,7 @@ const said = (plan: OpenCutPlan, { best }: LinesAsked): readonly Finding[] => {
   const start = plan.path.segments[0]!.from;
   const how =
     kept === 'slit'
-      ? `as a slit ${kerfOf(best).toFixed(3)} mm wide in one pass, with the faces of a rough cut (Ra ${best.rows[0]!.ra.value.toFixed(1)} µm)`
+      ? `as a slit ${(best.wire.diameter + 2 * best.rows[0]!.gap.value).toFixed(3)} mm wide in one pass, with the faces of a rough cut (Ra ${best.rows[0]!.ra.value.toFixed(1)} µm)`
       : `as a line in ${best.rows.length === 1 ? 'one pass' : `${best.rows.length} passes`}, the metal on its ${kept} is kept`;
   const off =
     piece === undefined

@@ -1,19 +1,11 @@
 /** How the papers word the numbers that come up everywhere. */
 
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import { MILLIMETRES } from '../control-unit.ts';
 import type { Finding, Place } from '../finding.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
 import { printMoney } from './money.ts';
-
-/** The unit a control counts in: what is typed into it must stand on the paper in the same. */
-export interface ControlUnit {
-  readonly name: 'mm' | 'inch';
-  readonly millimetres: number;
-}
-
-export const MILLIMETRES: ControlUnit = { name: 'mm', millimetres: 1 };
-export const INCHES: ControlUnit = { name: 'inch', millimetres: 25.4 };
 
 /** '0.1420' : lengths a machine is set to, four digits behind the point, five of an inch. */
 export const setting = (millimetres: number, unit = MILLIMETRES): string =>

@@ -1,0 +1,33 @@
+/** The wires of a shop as plain data: rows in order, and the one sentence. */
+
+import type { JobFacts } from '../../result/facts.ts';
+import type { WireRow } from '../../result/wires.ts';
+import { figure, type Json } from './json-parts.ts';
+
+export const wiresJson = ({ wires }: Pick<JobFacts, 'wires'>): Json =>
+  wires === undefined
+    ? {}
+    : {
+        wires: {
+          sentence: wires.sentence,
+          chosen: wires.chosen,
+          runnerUp: wires.runnerUp,
+          rows: wires.rows.map((row) => ({
+            wire: row.id,
+            inStock: row.inStock,
+            kind: row.kind,
+            ...(row.kind === 'drops out' ? { why: row.why, reason: row.reason } : outcomeJson(row)),
+          })),
+        },
+      };
+
+const outcomeJson = (row: Exclude<WireRow, { kind: 'drops out' }>): Json => {
+  const { accuracy, finish, form, ...rest } = row.outcome;
+  return {
+    ...rest,
+    ...(row.kind === 'worked out' ? { unattended: row.unattended } : {}),
+    accuracy: figure(accuracy),
+    finish: figure(finish),
+    form: figure(form),
+  };
+};

@@ -1,0 +1,50 @@
+/** What a comparison found: the job as asked, its changes ranked by what they save, price over finish. */
+
+import type { Figure } from '../quantity/figure.ts';
+import type { TimeComparison } from './comparison-time.ts';
+
+export interface Outcome {
+  /** Minor money units for one piece. */
+  readonly each: number;
+  readonly minutes: number;
+  readonly unattended: number;
+  readonly wire: string;
+  readonly passes: number;
+  readonly accuracy: Figure;
+  readonly finish: Figure;
+}
+
+/** Values of the job file that make the job so; left out where no value of it says so. */
+export type JobChange = Readonly<Record<string, unknown>>;
+
+export type Compared =
+  | {
+      readonly kind: 'can';
+      readonly what: string;
+      readonly sentence: string;
+      readonly outcome: Outcome;
+      readonly saves: number;
+      readonly change?: JobChange;
+    }
+  | { readonly kind: 'cannot'; readonly what: string; readonly sentence: string; readonly reason: string };
+
+export type Comparison =
+  | {
+      readonly kind: 'compared';
+      readonly currency: string;
+      readonly now: Outcome;
+      readonly rows: readonly Compared[];
+      /** Other starts and orders; none where the job cannot be laid on the clock. */
+      readonly time?: TimeComparison;
+    }
+  | { readonly kind: 'cannot'; readonly reason: string };
+
+/** One point of price against finish: Ra asked for and reached, µm, and the price of one piece. */
+export interface PricePoint {
+  readonly finish: number;
+  readonly each: number;
+  readonly passes: number;
+  readonly reached: number;
+  /** Found by narrowing down: the finest finish that this number of passes still gives, to a hundredth of it. */
+  readonly lastOfStep?: true;
+}

@@ -1,0 +1,16 @@
+/** What a quotation offers besides its price: how long it holds, and what would be cheaper. */
+
+/** A change to the job that would save money, worked out by running the job again. */
+export interface Cheaper {
+  /** What would change, as one would say it to the customer. */
+  readonly sentence: string;
+  /** Minor money units saved on each piece. */
+  readonly saves: number;
+  readonly printed: string;
+}
+
+export interface Offer {
+  /** Last day on which the quotation holds, ISO 8601. */
+  readonly until: string;
+  readonly cheaper: readonly Cheaper[];
+}
