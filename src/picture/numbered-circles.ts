@@ -1,25 +1,24 @@
 /** Finds room for numbered circles near the places they belong to, so that none hides another. */
+import { discAt, type Patch, placed, type Spot } from './label-room.ts';
 
-type Spot = readonly [number, number];
+/** Between two circles, px. */
+const AIR = 1.5;
 
 /** Sixteen ways out and several distances: the first free one is taken, the nearest where none is. All in px. */
-export const placeLabels = (targets: readonly Spot[], radius: number): Spot[] => {
-  const placed: Spot[] = [];
-  const room = 2 * radius + 1.5;
-  const isFree = ([x, y]: Spot): boolean =>
-    placed.every(([a, b]) => (a - x) ** 2 + (b - y) ** 2 >= room * room) &&
-    targets.every(([a, b]) => (a - x) ** 2 + (b - y) ** 2 >= radius * radius);
-  for (const target of targets) placed.push(spotsAround(target, radius).find(isFree) ?? spotsAround(target, radius)[0]!);
-  return placed;
+export const placeLabels = (targets: readonly (readonly [number, number])[], radius: number): (readonly [number, number])[] => {
+  const room = radius + AIR / 2;
+  const points = targets.map(([x, y]) => discAt({ x, y }, 0));
+  const wanted = targets.map(([x, y]) => ({ tries: spotsAround({ x, y }, radius).map((s) => discAt(s, room)), needed: true }));
+  return placed(wanted, points).map((patch) => [(patch as Patch).x, (patch as Patch).y]);
 };
 
-const spotsAround = ([x, y]: Spot, radius: number): Spot[] => {
+const spotsAround = ({ x, y }: Spot, radius: number): Spot[] => {
   const spots: Spot[] = [];
   for (const far of [2.2, 3.4, 5, 7, 9.5, 12.5])
     for (let i = 0; i < 16; i += 1) {
       // Up to the right first, then by turns to both sides.
       const turn = -Math.PI / 4 + (i % 2 === 0 ? 1 : -1) * Math.ceil(i / 2) * (Math.PI / 8);
-      spots.push([x + Math.cos(turn) * far * radius, y + Math.sin(turn) * far * radius]);
+      spots.push({ x: x + Math.cos(turn) * far * radius, y: y + Math.sin(turn) * far * radius });
     }
   return spots;
 };

@@ -1,6 +1,8 @@
 /** A bar of a round length in the unit of the drawing, and in mm where that is another. */
+
 import type { DrawingUnits } from '../drawing/drawing.ts';
 import { number } from '../drawing/place-in-file.ts';
+import { roundBelow } from './round-length.ts';
 import type { View } from './svg.ts';
 import { INK, px, QUIET, text } from './svg.ts';
 
@@ -14,10 +16,4 @@ export const scaleBar = (view: View, units: DrawingUnits, left: number, y: numbe
   const half = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width / 2)}" height="5" fill="${INK}"/>`;
   const frame = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width)}" height="5" fill="none" stroke="${INK}" stroke-width="0.8"/>`;
   return `${half}${frame}${text(left + width + 10, y + 1, words, { size: 11, colour: INK })}${text(left, y - 10, '0', { size: 9, colour: QUIET })}`;
-};
-
-const roundBelow = (value: number): number => {
-  const power = 10 ** Math.floor(Math.log10(value));
-  const digit = [5, 2, 1].find((d) => d * power <= value * (1 + 1e-9)) ?? 1;
-  return digit * power;
 };

@@ -1,6 +1,8 @@
 /** A picture to scale: strokes and labels in mm of the work, y up, for PDF and SVG alike. */
+
 import type { Chain } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
+import { roundBelow } from './round-length.ts';
 
 export interface Stroke {
   /** SVG path data in mm of the work. */
@@ -71,8 +73,6 @@ export const scaleBar = (
   { unit, decimal } = { unit: 'mm', decimal: '.' } as NonNullable<Picture['bar']>,
 ): { readonly mm: number; readonly text: string } => {
   const one = unit === 'inch' ? 25.4 : 1;
-  const quarter = width / 4 / one;
-  const power = 10 ** Math.floor(Math.log10(quarter));
-  const length = Number((([5, 2, 1].find((n) => n * power <= quarter) as number) * power).toPrecision(1));
+  const length = roundBelow(width / 4 / one);
   return { mm: length * one, text: `${String(length).replace('.', decimal)} ${unit === 'inch' ? 'in' : 'mm'}` };
 };

@@ -1,16 +1,13 @@
 /** Steps, spans and thinning of charts. */
 /** The axis of the strip: where its marks stand. */
 import { describe, expect, it } from 'vitest';
-import { deviationSpan, roundBelow, roundSteps, thinned } from './axis.ts';
+import { deviationSpan, roundSteps, thinned } from './axis.ts';
 
 describe('axes of charts', () => {
   it('have round steps', () => {
     expect(roundSteps(-0.012, 0.011, 6)).toEqual([-0.01, -0.005, 0, 0.005, 0.01]);
     expect(roundSteps(0, 1, 5)).toEqual([0, 0.2, 0.4, 0.6, 0.8, 1]);
     expect(roundSteps(3, 3, 5)).toEqual([3]);
-  });
-  it('magnify by round factors', () => {
-    expect([0.9, 1, 19, 21, 999].map(roundBelow)).toEqual([0.5, 1, 10, 20, 500]);
   });
   it('show the tolerance where the deviation would still be seen beside it', () => {
     expect(deviationSpan([0.001, -0.004], 0.008)).toMatchObject({ withTolerance: true });

@@ -11,12 +11,6 @@ export const roundSteps = (low: number, high: number, most: number): readonly nu
   return Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
 };
 
-/** The largest of 1, 2 and 5 times a power of ten that is not above a number. */
-export const roundBelow = (most: number): number => {
-  const power = 10 ** Math.floor(Math.log10(most));
-  return Number(([5, 2, 1].find((n) => n * power <= most * (1 + 1e-9)) ?? 1) * power);
-};
-
 /**
  * Both ends of what a chart of deviation shows, mm, with zero between them and the tolerance too unless it is many times larger.
  * `counted` is the most metal left that counts, mm: peaks in corners that may come out round go beyond it and are cut off.

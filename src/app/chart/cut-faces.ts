@@ -1,6 +1,7 @@
 /** The cut faces of several processes side by side: the height to scale, everything sideways larger by one factor, the same for all. */
+
+import { roundBelow } from '../../picture/round-length.ts';
 import type { FaceView } from '../work/views.ts';
-import { roundBelow } from './axis.ts';
 
 /** How many times larger sideways, so that nothing strays by more than `most` px; `scale` is px in a mm of height. */
 export const sidewaysFactor = (faces: readonly FaceView[], scale: number, most: number): number => {

@@ -1,10 +1,10 @@
 /** Under the glass: the cut wall after each pass, to one scale; and the walls of other processes at the same thickness. */
 import { type ReactNode, useMemo, useRef } from 'react';
+import { roundBelow } from '../../picture/round-length.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
 import { glassWords as words } from '../words/replay.ts';
 import type { WallView } from '../work/views.ts';
-import { roundBelow } from './axis.ts';
 import { craterProfile } from './crater-profile.ts';
 import { OtherWalls } from './other-walls.tsx';
 import '../look/replay.css';

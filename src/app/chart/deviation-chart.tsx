@@ -1,10 +1,11 @@
 /** The deviation along one contour: zero where the drawing is, metal left above it, cut too deep below, with the band that is allowed. */
 import { type PointerEvent, type ReactNode, useId, useMemo, useRef, useState } from 'react';
+import { roundBelow } from '../../picture/round-length.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
 import { deviationWords as words } from '../words/replay.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
-import { deviationSpan, roundBelow, roundSteps, thinned } from './axis.ts';
+import { deviationSpan, roundSteps, thinned } from './axis.ts';
 import { small } from './small-length.ts';
 
 interface DeviationChartProps {

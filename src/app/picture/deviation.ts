@@ -1,6 +1,7 @@
 /** The deviation along a contour made visible: how many times magnified, on which side, in which step of the colour scale. */
+
+import { roundBelow } from '../../picture/round-length.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
-import { roundBelow } from './scale-bar.ts';
 import type { Spot } from './view.ts';
 
 /** Steps of the scale on either side of the middle one: to a quarter, to half, to the whole of the span, and beyond. */

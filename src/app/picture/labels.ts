@@ -1,5 +1,6 @@
 /** Finds room for short texts beside their places, so that none covers another. */
-import { meets, type Spot, type Window } from './view.ts';
+import { type Patch, placed } from '../../picture/label-room.ts';
+import type { Spot, Window } from './view.ts';
 
 export interface Label {
   readonly key: string;
@@ -12,8 +13,8 @@ export interface Label {
   readonly needed: boolean;
 }
 
-export interface PlacedLabel {
-  readonly label: Label;
+export interface PlacedLabel<L extends Label> {
+  readonly label: L;
   readonly box: Window;
 }
 
@@ -29,39 +30,26 @@ const DIRECTIONS: readonly Spot[] = [
 const FARTHER: readonly number[] = [1, 2.2];
 
 /** In the order given; labels without room are left out unless they are needed. Nearer than 2,000 in sight. */
-export const placedLabels = (labels: readonly Label[], taken: readonly Window[] = []): readonly PlacedLabel[] => {
-  const grid = gridOf(taken);
-  const placed: PlacedLabel[] = [];
-  for (const label of labels) {
-    const tries = FARTHER.flatMap((far) => DIRECTIONS.map((d) => boxAt(label, d, far)));
-    const free = tries.find((box) => !grid.holds(box)) ?? (label.needed ? tries[0] : undefined);
-    if (free === undefined) continue;
-    grid.add(free);
-    placed.push({ label, box: free });
-  }
-  return placed;
+export const placedLabels = <L extends Label>(labels: readonly L[], taken: readonly Window[] = []): readonly PlacedLabel<L>[] => {
+  const wanted = labels.map((label) => ({
+    tries: FARTHER.flatMap((far) => DIRECTIONS.map((d) => patchAt(label, d, far))),
+    needed: label.needed,
+  }));
+  return placed(wanted, taken.map(patchOf)).flatMap((patch, i) => (patch === undefined ? [] : [{ label: labels[i]!, box: boxOf(patch) }]));
 };
 
-const boxAt = ({ at, width, height, away }: Label, d: Spot, far: number): Window => {
-  const x = at.x + d.x * (away * far + width / 2);
-  const y = at.y + d.y * (away * far + height / 2);
-  return { minX: x - width / 2, minY: y - height / 2, maxX: x + width / 2, maxY: y + height / 2 };
-};
+const patchAt = ({ at, width, height, away }: Label, d: Spot, far: number): Patch => ({
+  x: at.x + d.x * (away * far + width / 2),
+  y: at.y + d.y * (away * far + height / 2),
+  across: width / 2,
+  up: height / 2,
+});
 
-const CELL = 64;
+const patchOf = ({ minX, minY, maxX, maxY }: Window): Patch => ({
+  x: (minX + maxX) / 2,
+  y: (minY + maxY) / 2,
+  across: (maxX - minX) / 2,
+  up: (maxY - minY) / 2,
+});
 
-/** Boxes by the squares of a grid that they touch. */
-const gridOf = (taken: readonly Window[]) => {
-  const cells = new Map<string, Window[]>();
-  const keys = ({ minX, minY, maxX, maxY }: Window): readonly string[] => {
-    const found: string[] = [];
-    for (let i = Math.floor(minX / CELL); i <= Math.floor(maxX / CELL); i += 1)
-      for (let k = Math.floor(minY / CELL); k <= Math.floor(maxY / CELL); k += 1) found.push(`${i} ${k}`);
-    return found;
-  };
-  const add = (box: Window): void => {
-    for (const key of keys(box)) cells.set(key, [...(cells.get(key) ?? []), box]);
-  };
-  for (const box of taken) add(box);
-  return { add, holds: (box: Window): boolean => keys(box).some((key) => cells.get(key)?.some((other) => meets(other, box))) };
-};
+const boxOf = ({ x, y, across, up }: Patch): Window => ({ minX: x - across, minY: y - up, maxX: x + across, maxY: y + up });

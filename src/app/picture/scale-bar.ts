@@ -1,4 +1,5 @@
 /** The scale bar, a measured distance, and how fine a coordinate is worth saying: lengths made fit for the eye, in mm or inch. */
+import { roundBelow } from '../../picture/round-length.ts';
 import type { Spot } from './view.ts';
 
 export type PictureUnit = 'mm' | 'inch';
@@ -16,12 +17,6 @@ export interface ScaleBar {
 export const scaleBar = (scale: number, unit: PictureUnit, most: number): ScaleBar => {
   const length = roundBelow(most / scale / mmIn[unit]);
   return { length, unit, pixels: length * mmIn[unit] * scale };
-};
-
-/** The largest of 1, 2, 5 times a power of ten that is not above a positive number. */
-export const roundBelow = (number: number): number => {
-  const power = 10 ** Math.floor(Math.log10(number) + 1e-12);
-  return ([5, 2, 1].find((n) => n * power <= number * (1 + 1e-12)) ?? 1) * power;
 };
 
 export interface Measured {

@@ -4,6 +4,7 @@
  */
 
 import type { OtherWay, OtherWays } from '../../physics/other-process/other-processes.ts';
+import { roundBelow } from '../../picture/round-length.ts';
 import { INK, METAL, PAPER, px, QUIET } from '../../picture/svg.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { printNumber } from '../../text/print/figure.ts';
@@ -82,11 +83,7 @@ const otherFace = ({ process, edge }: OtherWay): readonly Face[] => {
 };
 
 /** The largest of 1, 2 and 5 times a power of ten with which nothing strays too far. */
-const factorFor = (widest: number): number => {
-  const most = STRAY / widest;
-  const power = 10 ** Math.floor(Math.log10(most));
-  return Math.max(1, ([5, 2, 1].find((n) => n * power <= most) ?? 1) * power);
-};
+const factorFor = (widest: number): number => Math.max(1, roundBelow(STRAY / widest));
 
 const STEPS = 160;
 

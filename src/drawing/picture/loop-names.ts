@@ -1,7 +1,9 @@
 /** The names of the loops and chains on the sheet, small and with a halo of paper, each inside the upper right of its shape. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Chain } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { placed } from '../../picture/label-room.ts';
 import type { View } from '../../picture/svg.ts';
 import { escaped, PAPER, px, QUIET } from '../../picture/svg.ts';
 import type { Drawing } from '../drawing.ts';
@@ -15,18 +17,22 @@ export const loopNames = (drawing: Drawing, view: View): string[] => {
     ...drawing.openChains.map((c) => ({ id: c.id, chain: c.path, inside: false })),
   ];
   if (shapes.length > NAMED) return [];
-  const taken: (readonly [number, number])[] = [];
-  return shapes.flatMap(({ id, chain, inside }) => {
-    const b = boundsOfChain(chain);
-    const size = Math.max(b.maxX - b.minX, b.maxY - b.minY) * view.scale;
+  const named = shapes.flatMap(({ id, chain, inside }) => {
     // A name larger than its shape would hide it.
-    if (size < 26) return [];
+    if (sizeOf(chain) * view.scale < 26) return [];
     const [x, y] = view.at(inside ? corner(chain) : middle(chain));
-    // The larger loop comes first and keeps its name where two would be written over each other.
-    if (taken.some(([a, b]) => Math.abs(a - x) < 24 && Math.abs(b - y) < 11)) return [];
-    taken.push([x, y]);
-    return [name(inside ? x - 6 : x + 6, inside ? y + 13 : y - 5, id, inside ? 'end' : 'start')];
+    return [{ id, inside, x, y }];
   });
+  // The larger loop comes first and keeps its name where two would be written over each other.
+  return placed(named.map(({ x, y }) => ({ tries: [{ x, y, across: 12, up: 5.5 }] }))).flatMap((patch, i) => {
+    const { id, inside, x, y } = named[i]!;
+    return patch === undefined ? [] : [name(inside ? x - 6 : x + 6, inside ? y + 13 : y - 5, id, inside ? 'end' : 'start')];
+  });
+};
+
+const sizeOf = (chain: Chain): number => {
+  const { minX, minY, maxX, maxY } = boundsOfChain(chain);
+  return Math.max(maxX - minX, maxY - minY);
 };
 
 /** The corner furthest up and to the right, and of those further right. */

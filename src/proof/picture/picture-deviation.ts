@@ -1,5 +1,7 @@
 /** The deviation along each contour, magnified: metal left and gouges stand out to either side between lines of tolerance. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { roundBelow } from '../../picture/round-length.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { cutSide } from '../sweep/inside-corners.ts';
 import type { Frame } from './picture-frame.ts';
@@ -12,11 +14,8 @@ const TOLERANCE_SHARE = 0.006;
 const HIGHEST = 2.5;
 
 /** A round factor: 1, 2 or 5 times a power of ten. */
-export const magnification = (frame: Frame, tolerance: number): number => {
-  const wanted = ((frame.width / frame.scale) * TOLERANCE_SHARE) / tolerance;
-  const power = 10 ** Math.floor(Math.log10(wanted));
-  return Math.max(1, ([5, 2, 1].find((n) => n * power <= wanted) ?? 1) * power);
-};
+export const magnification = (frame: Frame, tolerance: number): number =>
+  Math.max(1, roundBelow(((frame.width / frame.scale) * TOLERANCE_SHARE) / tolerance));
 
 export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Frame, factor: number): string =>
   proof.contours

@@ -1,4 +1,5 @@
 /** Words on the proof's picture: in the order of their weight, each only where it hides none that is there already. */
+import { placed } from '../../picture/label-room.ts';
 import { type Frame, label, number, type OnPaper } from './picture-frame.ts';
 
 export interface Sign {
@@ -18,16 +19,9 @@ export interface Sign {
 export const halfWidth = (words: string, frame: Frame): number => (words.length * 0.6 + 0.5) * frame.letter * 0.5;
 
 export const drawnSigns = (signs: readonly Sign[], frame: Frame): string => {
-  const rows = new Map<number, { readonly left: number; readonly right: number; readonly y: number }[]>();
-  const height = frame.letter * 1.25;
-  const free = ({ at, words }: Sign): boolean => {
-    const [left, right, row] = [at.x - halfWidth(words, frame), at.x + halfWidth(words, frame), Math.floor(at.y / height)];
-    const others = [row - 1, row, row + 1].flatMap((r) => rows.get(r) ?? []);
-    if (others.some((o) => o.left < right && o.right > left && Math.abs(o.y - at.y) < height)) return false;
-    rows.set(row, [...(rows.get(row) ?? []), { left, right, y: at.y }]);
-    return true;
-  };
-  return signs.map((sign) => (free(sign) ? `${sign.mark}${wordsOf(sign, frame)}` : sign.mark)).join('\n');
+  const up = (frame.letter * 1.25) / 2;
+  const found = placed(signs.map(({ at, words }) => ({ tries: [{ ...at, across: halfWidth(words, frame), up }] })));
+  return signs.map((sign, i) => (found[i] === undefined ? sign.mark : `${sign.mark}${wordsOf(sign, frame)}`)).join('\n');
 };
 
 const wordsOf = ({ at, from, words, colour, box }: Sign, frame: Frame): string => {

@@ -1,8 +1,10 @@
 /** The proof as a picture (SVG): the metal that is left, what came loose, where the wire ran, every stop, and the deviation magnified. */
+
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { boundsOf as boundsOfSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { roundBelow } from '../../picture/round-length.ts';
 import { gram, mm } from '../block-name.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { deviationMarks, magnification } from './picture-deviation.ts';
@@ -173,7 +175,7 @@ const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonl
 const foot = (frame: Frame, legend: readonly { readonly setting: number; readonly words: string }[], notes: readonly string[]): string => {
   const line = (n: number): number => frame.height + frame.letter * 1.5 * (n + 0.7);
   const left = frame.letter;
-  const length = scaleBar(frame.width / frame.scale);
+  const length = roundBelow(frame.width / frame.scale / 4);
   const bar = length * frame.scale;
   const y = line(0);
   return [
@@ -187,12 +189,6 @@ const foot = (frame: Frame, legend: readonly { readonly setting: number; readonl
       (n, i) => `<text x="${number(left)}" y="${number(line(i + 1 + legend.length) + frame.letter * 0.35)}" fill="#111">${text(n)}</text>`,
     ),
   ].join('\n');
-};
-
-/** 1, 2 or 5 times a power of ten, at most a quarter of the width. */
-const scaleBar = (width: number): number => {
-  const power = 10 ** Math.floor(Math.log10(width / 4));
-  return ([5, 2, 1].find((n) => n * power <= width / 4) ?? 1) * power;
 };
 
 const place = (frame: Frame, at: Point): string => `cx="${number(frame.x(at.x))}" cy="${number(frame.y(at.y))}"`;

@@ -38,12 +38,10 @@ export const paintLabels = (brush: Brush, ground: Ground, upon: Upon): readonly 
     .slice(0, MOST);
   const placed = placedLabels(labels, [datumBox(brush, ground), barBox(brush)]);
   const hits: HitBox[] = [];
-  for (const { label } of placed) {
-    const said = label as Said;
+  for (const { label: said } of placed) {
     if (said.mark !== undefined) paintRing(brush, said.mark, said, upon.pointed === said.mark.id);
   }
-  for (const { label, box } of placed) {
-    const said = label as Said;
+  for (const { label: said, box } of placed) {
     if (said.mark === undefined) paintPlain(brush, said, box);
     else {
       paintTag(brush, said.mark, said, box, upon.pointed === said.mark.id);
