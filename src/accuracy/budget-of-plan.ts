@@ -2,12 +2,12 @@
 
 import { areaOf, boundsOfChain } from '../geometry/area.ts';
 import type { Material } from '../physics/material/material.ts';
-import { find } from '../plan/findings.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Finding } from '../text/finding.ts';
 import { type Budget, type BudgetQuestion, errorBudget, type Temperatures, type Toleranced } from './budget.ts';
+import { find } from './findings.ts';
 
 /** A size that a job wants looked at, mm. */
 export interface NamedSize {

@@ -1,10 +1,10 @@
 /** Whether corrected registers can be set without harm: the wire keeps a gap, inside arcs can still be gone round, the change is believable. */
 
 import { gapLeast } from '../physics/starting-model.ts';
-import { find } from '../plan/findings.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { Finding } from '../text/finding.ts';
+import { find } from './findings.ts';
 import type { NewRegister } from './registers.ts';
 
 /** mm per side: more than wire, gap and machine together can be off. */

@@ -1,11 +1,11 @@
 /** One correction out of all that was measured on a job: new registers for every pass, what can still be saved, and whether it is safe. */
 
-import { find } from '../plan/findings.ts';
 import type { Plan } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import type { Finding } from '../text/finding.ts';
 import { correctionFindings } from './correction-safety.ts';
+import { find } from './findings.ts';
 import { type Deviation, deviationOfMeasured, type Measured, type NewRegister, newRegisters, sizeAfter } from './registers.ts';
 import { type Salvage, salvageOf } from './salvage.ts';
 

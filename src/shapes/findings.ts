@@ -2,7 +2,7 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'corner-below-any-wire': { severity: 'warning', title: 'No wire reaches into the corners of the shape' },
+  'corner-below-any-wire': { severity: 'warning' },
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

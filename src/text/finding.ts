@@ -17,7 +17,7 @@ export type Place =
   | { readonly kind: 'field'; readonly path: string };
 
 export interface Finding {
-  /** One of the codes in the catalogue of the layer that found it; each has a page in docs/findings. */
+  /** One of the codes in the catalogue of the layer that found it; each has an entry in that layer's manual. */
   readonly code: string;
   readonly severity: Severity;
   /** What was found, in a full sentence with its numbers and units. */
@@ -32,11 +32,9 @@ export interface Finding {
   readonly stands?: number;
 }
 
-/** One entry of a layer's catalogue of findings. */
+/** One entry of a layer's catalogue of findings; what it is called and means stands in the manual beside it. */
 export interface FindingKind {
   readonly severity: Severity;
-  /** What it means in one line; the page says more. */
-  readonly title: string;
 }
 
 export type Catalogue = Readonly<Record<string, FindingKind>>;

@@ -1,42 +1,38 @@
-/** What a finding means, told at length: its page of the manual, opened in place. */
-import { type ReactNode, useEffect, useState } from 'react';
-import { sheetWords } from '../words/sheet.ts';
-import type { ManualBlock } from './manual.ts';
+/** What a finding means, at length: its entry in the manual, opened in place. */
+import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import type { FindingKind } from '../../text/finding.ts';
+import { type ManualEntry, stretchesOf } from '../../text/manual.ts';
+import { sheetWords as words } from '../words/sheet.ts';
 
-const NONE: readonly ManualBlock[] = [];
-const GONE: readonly ManualBlock[] = [{ kind: 'text', text: sheetWords.manualGone }];
+type Page = FindingKind & ManualEntry;
 
 export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
-  const [blocks, setBlocks] = useState(NONE);
+  const [page, setPage] = useState<Page | 'gone'>();
   useEffect(() => {
     let wanted = true;
-    import('./manual.ts').then(
-      ({ manualPage }) => wanted && setBlocks(manualPage(code) ?? NONE),
-      () => wanted && setBlocks(GONE),
+    // The manual is longer than all else that the page says: it is fetched when the first of it is asked for.
+    import('../../job/handout/manual-of-all.ts').then(
+      ({ manualOf }) => wanted && setPage(manualOf(code)),
+      () => wanted && setPage('gone'),
     );
     return () => {
       wanted = false;
     };
   }, [code]);
-  return (
-    <div className="manual">
-      {blocks.map((block) => (
-        <Block key={block.kind === 'list' ? block.items.join() : block.text} block={block} />
-      ))}
-    </div>
-  );
+  return <div className="manual">{page === 'gone' ? <p>{words.manualGone}</p> : page !== undefined && <Entry page={page} />}</div>;
 };
 
-const Block = ({ block }: { readonly block: ManualBlock }): ReactNode => {
-  if (block.kind !== 'list') return <p className={block.kind === 'title' ? 'manual-title' : ''}>{plain(block.text)}</p>;
-  return (
-    <ul>
-      {block.items.map((item) => (
-        <li key={item}>{plain(item)}</li>
-      ))}
-    </ul>
-  );
-};
+const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: Page }): ReactNode => (
+  <>
+    <p className="manual-title">{title}</p>
+    <p>{marked(meaning)}</p>
+    {matters !== undefined && <p>{marked(matters)}</p>}
+    <p>
+      <em>{words.whatToDo}</em>
+      {marked(remedy)}
+    </p>
+  </>
+);
 
-/** Marks of emphasis and code are left out: the pages read as well without. */
-const plain = (text: string): string => text.replace(/[`*]/g, '').replace(/\[([^\]]*)\]\([^)]*\)/g, '$1');
+const marked = (text: string): ReactNode =>
+  stretchesOf(text).map(({ words, typed }) => (typed ? <code key={words}>{words}</code> : <Fragment key={words}>{words}</Fragment>));

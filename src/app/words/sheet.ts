@@ -112,6 +112,7 @@ export const sheetWords = {
   remedy: 'Helps: ',
   changeField: (label: string): string => `Change ${label.charAt(0).toLowerCase()}${label.slice(1)}`,
   whatItMeans: 'What this means',
+  whatToDo: 'What to do: ',
   why: 'Why',
   whyTitle: (name: string): string => `Why ${name}?`,
   closeWhy: 'Close',

@@ -107,10 +107,7 @@ const sentenceOf = (f: Finding): string => `${WORDS[f.severity]}: ${[f.sentence,
 
 const together = (alike: readonly Finding[]): string => {
   const total = alike.reduce((n, f) => n + (f.stands ?? 1), 0);
-  const title = (catalogue as Readonly<Record<string, { readonly title: string }>>)[alike[0]!.code]?.title;
-  // Findings of plan and proof may stand on the sheet as well: their titles are not known here.
-  const often = title === undefined ? `${total} alike` : `${title}, ${total} times`;
-  return `${WORDS[alike[0]!.severity]}: ${often}. The first: ${alike[0]!.sentence}`;
+  return `${WORDS[alike[0]!.severity]}: ${total} alike. The first: ${alike[0]!.sentence}`;
 };
 
 const WORDS: Readonly<Record<Severity, string>> = {

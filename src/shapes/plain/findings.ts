@@ -2,7 +2,7 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'shape-without-room': { severity: 'refusal', title: 'A radius, a hole or a clearance has no room in the shape' },
+  'shape-without-room': { severity: 'refusal' },
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

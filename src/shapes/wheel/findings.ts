@@ -2,11 +2,11 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'form-impossible': { severity: 'refusal', title: 'The numbers give no such form' },
-  'sprocket-pointed': { severity: 'warning', title: 'The teeth of the sprocket end in a point below the tip circle' },
-  'ratchet-throws-pawl': { severity: 'warning', title: 'The ratchet throws its pawl out under load' },
-  'ratchet-pawl-out-of-reach': { severity: 'warning', title: 'The pawl does not reach the faces of the ratchet' },
-  'ratchet-pointed': { severity: 'warning', title: 'The teeth of the ratchet end in points' },
+  'form-impossible': { severity: 'refusal' },
+  'sprocket-pointed': { severity: 'warning' },
+  'ratchet-throws-pawl': { severity: 'warning' },
+  'ratchet-pawl-out-of-reach': { severity: 'warning' },
+  'ratchet-pointed': { severity: 'warning' },
 } satisfies Catalogue;
 
 export const find = finder(catalogue);
