@@ -100,7 +100,7 @@ export const RULES: readonly Rule[] = [
   { folder: 'src/shapes/lettering', may: ['src/geometry/offset'], why: 'letters that touch are set apart by parallel curves' },
   {
     folder: 'src/shapes/list',
-    may: ['gear', 'spline', 'keyway', 'wheel', 'curve', 'tool', 'plain', 'lettering'].map((part) => `src/shapes/${part}`),
+    may: ['teeth', 'gear', 'spline', 'keyway', 'wheel', 'curve', 'tool', 'plain', 'lettering'].map((part) => `src/shapes/${part}`),
     why: 'the list of all families, and the door of the shapes',
   },
 

@@ -16,8 +16,25 @@ export interface ManualEntry {
 /** The manual of a layer: an entry for each code of its catalogue, and for no other. */
 export type Manual<C extends Catalogue> = Readonly<Record<keyof C & string, ManualEntry>>;
 
+/** The findings of one folder, and what the manual says of each. */
+export interface ManualChapter {
+  /** Below src/. */
+  readonly folder: string;
+  readonly catalogue: Catalogue;
+  readonly manual: Readonly<Record<string, ManualEntry>>;
+}
+
+/** Ties a manual to the catalogue whose codes it explains. */
+export const chapter = <C extends Catalogue>(folder: string, catalogue: C, manual: Manual<C>): ManualChapter => ({
+  folder,
+  catalogue,
+  manual,
+});
+
 /** A stretch of manual text, and whether it is typed as it stands. */
 export interface ManualStretch {
+  /** Which of the stretches it is. */
+  readonly number: number;
   readonly words: string;
   readonly typed: boolean;
 }
@@ -25,5 +42,5 @@ export interface ManualStretch {
 export const stretchesOf = (text: string): readonly ManualStretch[] =>
   text
     .split('`')
-    .map((words, i) => ({ words, typed: i % 2 === 1 }))
+    .map((words, i) => ({ number: i, words, typed: i % 2 === 1 }))
     .filter(({ words }) => words !== '');

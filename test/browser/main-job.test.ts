@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chapters } from '../../src/job/handout/manual-of-all.ts';
 import { answered, drop, edit, fileAt, fileOf, jobIn, keptInput, PATIENCE, recordOf, saved, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
@@ -60,6 +61,16 @@ describe('the main job', () => {
     expect(await why.locator('summary').first().textContent()).toMatch(/^made of ./);
     await page.keyboard.press('Escape');
     expect(await why.count()).toBe(0);
+  });
+
+  it('says at a note what it means and what to do, as heading and paragraphs of the manual', async () => {
+    await page.getByRole('button', { name: 'What this means' }).first().click();
+    const paragraphs = page.locator('.note .manual').first().locator('p');
+    await paragraphs.first().waitFor();
+    const [title = '', meaning = '', ...more] = await paragraphs.allTextContents();
+    const entry = chapters.flatMap((c) => Object.values(c.manual)).find((e) => e.title === title);
+    expect(entry?.meaning.replaceAll('`', '')).toBe(meaning);
+    expect(more.at(-1)).toBe(`What to do: ${entry?.remedy.replaceAll('`', '')}`);
   });
 
   it('undoes and does again, also after a reload', async () => {

@@ -1,5 +1,5 @@
 /** What a finding means, at length: its entry in the manual, opened in place. */
-import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import type { FindingKind } from '../../text/finding.ts';
 import { type ManualEntry, stretchesOf } from '../../text/manual.ts';
 import { sheetWords as words } from '../words/sheet.ts';
@@ -35,4 +35,4 @@ const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: P
 );
 
 const marked = (text: string): ReactNode =>
-  stretchesOf(text).map(({ words, typed }) => (typed ? <code key={words}>{words}</code> : <Fragment key={words}>{words}</Fragment>));
+  stretchesOf(text).map(({ words, typed, number }) => (typed ? <code key={number}>{words}</code> : words));

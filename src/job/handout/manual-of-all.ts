@@ -19,50 +19,15 @@ import { catalogue as planCatalogue } from '../../plan/findings.ts';
 import { manual as planManual } from '../../plan/manual.ts';
 import { catalogue as proofCatalogue } from '../../proof/findings.ts';
 import { manual as proofManual } from '../../proof/manual.ts';
-import { catalogue as curveCatalogue } from '../../shapes/curve/findings.ts';
-import { manual as curveManual } from '../../shapes/curve/manual.ts';
-import { catalogue as shapesCatalogue } from '../../shapes/findings.ts';
-import { catalogue as keywayCatalogue } from '../../shapes/keyway/findings.ts';
-import { manual as keywayManual } from '../../shapes/keyway/manual.ts';
-import { catalogue as letteringCatalogue } from '../../shapes/lettering/findings.ts';
-import { manual as letteringManual } from '../../shapes/lettering/manual.ts';
-import { manual as shapesManual } from '../../shapes/manual.ts';
-import { catalogue as plainCatalogue } from '../../shapes/plain/findings.ts';
-import { manual as plainManual } from '../../shapes/plain/manual.ts';
-import { catalogue as splineCatalogue } from '../../shapes/spline/findings.ts';
-import { manual as splineManual } from '../../shapes/spline/manual.ts';
-import { catalogue as teethCatalogue } from '../../shapes/teeth/findings.ts';
-import { manual as teethManual } from '../../shapes/teeth/manual.ts';
-import { catalogue as toolCatalogue } from '../../shapes/tool/findings.ts';
-import { manual as toolManual } from '../../shapes/tool/manual.ts';
-import { catalogue as wheelCatalogue } from '../../shapes/wheel/findings.ts';
-import { manual as wheelManual } from '../../shapes/wheel/manual.ts';
-import type { Catalogue, FindingKind } from '../../text/finding.ts';
-import type { Manual, ManualEntry } from '../../text/manual.ts';
+import { chapters as shapeChapters } from '../../shapes/list/manual-of-shapes.ts';
+import type { FindingKind } from '../../text/finding.ts';
+import { chapter, type ManualChapter, type ManualEntry } from '../../text/manual.ts';
 import { catalogue as jobCatalogue } from '../findings.ts';
 import { manual as jobManual } from '../manual.ts';
 
-export interface ManualChapter {
-  /** The folder whose findings these are. */
-  readonly folder: string;
-  readonly catalogue: Catalogue;
-  readonly manual: Readonly<Record<string, ManualEntry>>;
-}
-
-/** Ties a manual to the catalogue whose codes it explains. */
-const chapter = <C extends Catalogue>(folder: string, catalogue: C, manual: Manual<C>): ManualChapter => ({ folder, catalogue, manual });
-
 export const chapters: readonly ManualChapter[] = [
   chapter('drawing', drawingCatalogue, drawingManual),
-  chapter('shapes', shapesCatalogue, shapesManual),
-  chapter('shapes/plain', plainCatalogue, plainManual),
-  chapter('shapes/teeth', teethCatalogue, teethManual),
-  chapter('shapes/spline', splineCatalogue, splineManual),
-  chapter('shapes/keyway', keywayCatalogue, keywayManual),
-  chapter('shapes/wheel', wheelCatalogue, wheelManual),
-  chapter('shapes/curve', curveCatalogue, curveManual),
-  chapter('shapes/tool', toolCatalogue, toolManual),
-  chapter('shapes/lettering', letteringCatalogue, letteringManual),
+  ...shapeChapters,
   chapter('physics', physicsCatalogue, physicsManual),
   chapter('plan', planCatalogue, planManual),
   chapter('nest', nestCatalogue, nestManual),
