@@ -30,7 +30,7 @@ export interface Temperatures {
   readonly measuring: number;
   readonly swing: number;
   /** The program is scaled for the temperature of cutting. */
-  readonly scale?: boolean;
+  readonly scale?: boolean | undefined;
 }
 
 export const chilled: Temperatures = { cutting: 20, measuring: 20, swing: 1 };

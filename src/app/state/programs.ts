@@ -15,7 +15,7 @@ export interface OtherProgram {
   /** The number the server keeps it under; none before it does. */
   readonly number?: number;
   /** When it was taken away, ISO 8601. */
-  readonly away?: string;
+  readonly away?: string | undefined;
   /** Why it is not kept. */
   readonly trouble?: Trouble;
 }

@@ -18,7 +18,7 @@ export interface SheetState {
   readonly chapter: Chapter;
   /** Contour chosen by click or list, and the finding or place pointed at. */
   readonly chosen?: string | undefined;
-  readonly pointed?: string;
+  readonly pointed?: string | undefined;
   /** Block of the program that is current in replay and text. */
   readonly block?: number | undefined;
   /** Moment of the replay, minutes from the start of the run. */
@@ -27,7 +27,7 @@ export interface SheetState {
   readonly playing?: boolean;
   readonly speed?: number;
   /** Figure whose why is open. */
-  readonly asking?: string;
+  readonly asking?: string | undefined;
   /** Programs from elsewhere that came on this visit; the one that is to be shown, empty for their place alone; why files were not taken. */
   readonly coming?: readonly Coming[];
   readonly shownProgram?: string | undefined;

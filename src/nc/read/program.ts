@@ -29,10 +29,10 @@ export type Action =
       readonly programmed: Segment;
       readonly centre: Segment;
       /** Condition in force, or none when the program never chose one. */
-      readonly condition?: number;
+      readonly condition?: number | undefined;
       /** Register of the compensation in force, or none. */
-      readonly register?: number;
-      readonly side?: 'left' | 'right';
+      readonly register?: number | undefined;
+      readonly side?: 'left' | 'right' | undefined;
     }
   | { readonly kind: 'stop'; readonly block: number; readonly optional: boolean; readonly comment: string }
   | { readonly kind: 'thread'; readonly block: number }

@@ -8,23 +8,23 @@ export type Motion = 'rapid' | 'straight' | 'clockwise' | 'counter-clockwise';
 
 /** Fields other than the last two are undefined unless the block says so. Coordinates are in the unit of the program. */
 export interface Statement {
-  motion?: Motion;
-  dwell?: 'dwell';
-  datum?: 'set';
-  system?: number;
-  units?: 'mm' | 'inch';
-  distance?: 'absolute' | 'incremental';
-  compensation?: 'left' | 'right' | 'off';
-  stop?: 'stop' | 'optional stop' | 'end';
-  x?: number;
-  y?: number;
-  i?: number;
-  j?: number;
-  r?: number;
-  register?: number;
-  feed?: number;
-  pause?: number;
-  condition?: number;
+  motion: Motion | undefined;
+  dwell: 'dwell' | undefined;
+  datum: 'set' | undefined;
+  system: number | undefined;
+  units: 'mm' | 'inch' | undefined;
+  distance: 'absolute' | 'incremental' | undefined;
+  compensation: 'left' | 'right' | 'off' | undefined;
+  stop: 'stop' | 'optional stop' | 'end' | undefined;
+  x: number | undefined;
+  y: number | undefined;
+  i: number | undefined;
+  j: number | undefined;
+  r: number | undefined;
+  register: number | undefined;
+  feed: number | undefined;
+  pause: number | undefined;
+  condition: number | undefined;
   events: readonly Meaning[];
   /** A coordinate other than 0 has no decimal point. */
   pointMissing: boolean;

@@ -24,7 +24,7 @@ export interface Wanted {
 
 interface Sheet {
   readonly canvas: HTMLCanvasElement;
-  wanted?: Wanted;
+  wanted?: Wanted | undefined;
 }
 
 interface Painting {
