@@ -64,7 +64,7 @@ const rowsOf = (file: string, module: { checks?: readonly CheckRow[] }): readonl
 
 /** Ids as the code writes them: source: 'iso-1', or const source = 'iso-1'. A sentence ('the drawing') is no id. */
 const namedSources = (text: string): readonly string[] =>
-  [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*'([^']+)'/g)].map((m) => m[1]).filter((id) => /^[a-z0-9-]+$/.test(id));
+  [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*'([^']+)'/g)].map(([, id]) => id ?? '').filter((id) => /^[a-z0-9-]+$/.test(id));
 
 const formulasOf = (file: string, module: Record<string, unknown>): CheckCollection['formulas'] =>
   Object.entries(module).flatMap(([identifier, value]) =>

@@ -106,14 +106,14 @@ const combined = (
   compute: (values: readonly number[]) => number,
   around: readonly [string, string] = ['', ''],
 ): Figure => {
-  const keys = figures.map((_, i) => `a${i}`);
+  const named = figures.map((figure, i) => ({ key: `a${i}`, figure }));
   const formula: Formula<string> = {
     name: as.name ?? 'together',
     text: `${as.name ?? 'together'} = ${around[0]}${figures.map((f) => f.name).join(between)}${around[1]}`,
     source: 'definition',
     unit: 'µm',
-    inputs: Object.fromEntries(figures.map((f, i) => [keys[i], micrometres(f.name)])),
-    compute: (values) => compute(keys.map((k) => values[k])),
+    inputs: Object.fromEntries(named.map(({ key, figure }) => [key, micrometres(figure.name)])),
+    compute: (values) => compute(Object.values(values)),
   };
-  return apply(formula, Object.fromEntries(figures.map((f, i) => [keys[i], f])), as);
+  return apply(formula, Object.fromEntries(named.map(({ key, figure }) => [key, figure])), as);
 };

@@ -6,7 +6,7 @@ import type { Arc, Point, Segment } from './segment.ts';
 
 /** Area in mm², positive when the contour runs counter-clockwise. Exact but for rounding. */
 export const areaOf = (contour: Contour): number => {
-  const origin = contour.segments[0]!.from;
+  const origin = contour.segments[0].from;
   let twice = 0;
   for (const s of contour.segments) {
     twice += (s.from.x - origin.x) * (s.to.y - origin.y) - (s.from.y - origin.y) * (s.to.x - origin.x);
@@ -20,7 +20,7 @@ export const regionAreaOf = (region: Region): number =>
   region.holes.reduce((area, hole) => area - Math.abs(areaOf(hole)), Math.abs(areaOf(region.outer)));
 
 /** Length in mm of all segments. */
-export const perimeterOf = (chain: Chain): number => {
+export const perimeterOf = (chain: { readonly segments: readonly Segment[] }): number => {
   let length = 0;
   for (const s of chain.segments) length += lengthOf(s);
   return length;
@@ -28,7 +28,7 @@ export const perimeterOf = (chain: Chain): number => {
 
 /** Centre of mass of the inside of a contour; where the area is 0, the middle of its bounds. */
 export const centroidOf = (contour: Contour): Point => {
-  const origin = contour.segments[0]!.from;
+  const origin = contour.segments[0].from;
   const area = areaOf(contour);
   if (area === 0) return middleOf(boundsOfChain(contour));
   let x = 0;

@@ -1,5 +1,6 @@
 /** Chains of segments: closed contours, open paths, and regions bounded by contours. */
-import type { Segment } from './segment.ts';
+import { isFilled, type NonEmpty, neighbours, roundPairs } from '../sequence/sequence.ts';
+import { line, type Point, type Segment } from './segment.ts';
 
 /**
  * A closed chain: each segment starts with exactly the numbers the one before ends with, the last one ends where the
@@ -8,13 +9,13 @@ import type { Segment } from './segment.ts';
  */
 export interface Contour {
   readonly closed: true;
-  readonly segments: readonly Segment[];
+  readonly segments: NonEmpty<Segment>;
 }
 
 /** An open chain, joined in the same way. */
 export interface Path {
   readonly closed: false;
-  readonly segments: readonly Segment[];
+  readonly segments: NonEmpty<Segment>;
 }
 
 export type Chain = Contour | Path;
@@ -25,6 +26,19 @@ export interface Region {
   readonly holes: readonly Contour[];
 }
 
-export const contour = (segments: readonly Segment[]): Contour => ({ closed: true, segments });
+/** @throws RangeError when there is no segment: who joins segments sees to it that there is one. */
+export const contour = (segments: readonly Segment[]): Contour => ({ closed: true, segments: filled(segments) });
 
-export const path = (segments: readonly Segment[]): Path => ({ closed: false, segments });
+/** @throws RangeError when there is no segment. */
+export const path = (segments: readonly Segment[]): Path => ({ closed: false, segments: filled(segments) });
+
+const filled = (segments: readonly Segment[]): NonEmpty<Segment> => {
+  if (isFilled(segments)) return segments;
+  throw new RangeError('a chain has at least one segment');
+};
+
+/** Straight lines from corner to corner and back to the first. */
+export const polygon = (corners: readonly Point[]): Contour => contour(roundPairs(corners).map(([from, to]) => line(from, to)));
+
+/** Straight lines from place to place. */
+export const polyline = (places: readonly Point[]): Path => path(neighbours(places).map(([from, to]) => line(from, to)));

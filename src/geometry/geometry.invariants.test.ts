@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { areaOf, boundsOfChain, centroidOf, perimeterOf } from './area.ts';
 import { arcAbout, fromBulge } from './bulge.ts';
 import { reverseChain, startAt } from './chain.ts';
-import type { Contour } from './contour.ts';
+import { type Contour, contour } from './contour.ts';
 import { reverse, split } from './cut.ts';
 import { disc, star } from './example-shapes.fixture.ts';
 import { flatten } from './flatten.ts';
@@ -184,7 +184,7 @@ describe('contours', () => {
           const [nx, ny] = corners[(i + 1) % corners.length]!;
           return fromBulge({ x: cx, y: cy }, { x: nx, y: ny }, k);
         });
-        const c: Contour = { closed: true, segments: segments.filter((s) => distanceBetween(s.from, s.to) > 0) };
+        const c = contour(segments.filter((s) => distanceBetween(s.from, s.to) > 0));
         if (c.segments.length === 0 || distanceTo(c, { x, y }) < 1e-6) return;
         const angle = c.segments.reduce((sum, s) => sum + angleSeen(s, { x, y }), 0);
         expect(windingOf(c, { x, y })).toBe(Math.round(angle / (2 * Math.PI)) + 0);

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { readDrawing } from '../drawing/read/read-drawing.ts';
 import { writeDxf } from '../drawing/write/dxf.ts';
-import type { Contour } from '../geometry/contour.ts';
+import { type Contour, path } from '../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
 import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
@@ -36,7 +36,7 @@ const DRAWINGS: Readonly<Record<string, Uint8Array>> = {
   ),
   'bar.dxf': drawn(rectangle(44, 10)),
   'ring.dxf': drawn(disc(0, 0, 12), disc(0, 0, 6), disc(0, 0, 2)),
-  'open.dxf': bytes(writeDxf([{ chain: { closed: false, segments: rectangle(9, 9).segments.slice(0, 2) } }], 'mm')),
+  'open.dxf': bytes(writeDxf([{ chain: path(rectangle(9, 9).segments.slice(0, 2)) }], 'mm')),
 };
 
 const laid = (more: object) => {

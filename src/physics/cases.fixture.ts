@@ -1,4 +1,6 @@
 /** Cuts that the check rows and invariants ask the model about: every wire, height and energy that the trade knows. */
+import { there } from '../../test/there.ts';
+import { neighbours } from '../sequence/sequence.ts';
 import type { CutConditions, Flush } from './cut/conditions.ts';
 import { standardMachine } from './cut/machine.ts';
 import { cutModel } from './cut/model.ts';
@@ -7,7 +9,7 @@ import type { Wire } from './wire/wire.ts';
 import { wires } from './wire/wires.ts';
 
 export const everyMachine = { ...standardMachine, height: 1000, wire: { low: 0.02, high: 0.4 } } as const;
-export const brass = wires[1];
+export const brass = there(wires[1]);
 
 export interface Case {
   readonly material?: string;
@@ -25,7 +27,7 @@ export const model = (c: Case = {}): ReturnType<typeof cutModel> => cutModel(con
 export const plain = (diameter: number): Wire => ({ ...brass, diameter });
 export const yes = (fact: boolean): string => (fact ? 'yes' : 'no');
 export const all = <T>(items: readonly T[], holds: (item: T, next: T) => boolean): string =>
-  yes(items.length > 1 && items.slice(1).every((item, i) => holds(items[i], item)));
+  yes(items.length > 1 && neighbours(items).every(([item, next]) => holds(item, next)));
 
 export const heights = [5, 10, 20, 32.7, 50, 80, 100, 150, 200, 300, 500, 1000] as const;
 export const diameters = [0.025, 0.03, 0.05, 0.07, 0.1, 0.15, 0.2, 0.25, 0.3, 0.33, 0.356] as const;

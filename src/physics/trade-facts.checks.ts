@@ -1,6 +1,8 @@
 /** The starting model against what everybody in the trade knows, without a source. */
+
 import type { CheckRow } from '../quantity/check.ts';
 import { rqFromRa, rqPerRa } from '../quantity/finish.ts';
+import { neighbours } from '../sequence/sequence.ts';
 import { all, conditions, diameters, energies, heights, model, plain, yes } from './cases.fixture.ts';
 import { checkCut } from './cut/check-cut.ts';
 import { standardMachine } from './cut/machine.ts';
@@ -26,7 +28,7 @@ const cost = (wire: Wire, machine: number, height: number): number =>
 const kinds = [...new Set(wires.map((w) => w.kind))];
 const family = (kind: Wire['kind']): readonly Wire[] => wires.filter((w) => w.kind === kind).sort((a, b) => a.diameter - b.diameter);
 const finerNever = (worse: (fine: Wire, thick: Wire) => boolean): string =>
-  yes(kinds.every((k) => family(k).every((w, i, list) => i === 0 || worse(list[i - 1], w))));
+  yes(kinds.every((k) => neighbours(family(k)).every(([fine, thick]) => worse(fine, thick))));
 
 const practice = (id: string, question: string, ours: () => string): CheckRow => ({
   id: `CP-${id}`,
@@ -63,7 +65,9 @@ export const checks: readonly CheckRow[] = [
   practice('sealed-never-slower', 'are sealed nozzles never slower than lifted ones?', () =>
     yes(
       heights.every((height) => {
-        const [sealed, one, lifted] = (['sealed', 'one side', 'lifted'] as const).map((flush) => model({ height, flush }));
+        const sealed = model({ height, flush: 'sealed' });
+        const one = model({ height, flush: 'one side' });
+        const lifted = model({ height, flush: 'lifted' });
         return (
           sealed.rate >= one.rate && one.rate >= lifted.rate && energies.every((e) => sealed.skimFeed(e, 0.01) >= lifted.skimFeed(e, 0.01))
         );

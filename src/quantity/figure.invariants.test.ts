@@ -1,6 +1,8 @@
 /** The spread of a figure follows its leaves by identity, whatever is made of them. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { neighbours } from '../sequence/sequence.ts';
 import { allWarnings, explain, explainLines, greatestDoubts } from './explain.ts';
 import { deviationOf, type Figure, given } from './figure.ts';
 import { apply, type Formula } from './formula.ts';
@@ -72,7 +74,7 @@ describe('spread carried from the leaves by identity', () => {
         const doubts = greatestDoubts(of(product, of(sum, x, y), y));
         const total = doubts.reduce((t, d) => t + d.share, 0);
         expect(doubts.length === 0 ? 1 : total).toBeCloseTo(1, 9);
-        expect(doubts.every((d, i) => i === 0 || d.share <= doubts[i - 1].share)).toBe(true);
+        expect(neighbours(doubts).every(([before, doubt]) => doubt.share <= before.share)).toBe(true);
       }),
       settings,
     );

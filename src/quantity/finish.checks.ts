@@ -1,6 +1,6 @@
 /** What standards and charts say of finishes (CHECKS A). */
 import type { CheckRow } from './check.ts';
-import { gradeRa, microinches, parseFinish, raFromMicroinches, raFromVdi, rqFromRa, rqPerRa, rzBand, vdiFromRa } from './finish.ts';
+import { microinches, parseFinish, raFromMicroinches, raFromVdi, rqFromRa, rqPerRa, rzBand, vdiFromRa } from './finish.ts';
 
 const vdi = (ra: number): number => vdiFromRa.compute({ ra });
 const ra = (k: number): number => raFromVdi.compute({ vdi: k });
@@ -72,7 +72,7 @@ export const checks: readonly CheckRow[] = [
   },
   { id: 'A-07a', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N7, µm', printed: '1.6', ours: () => raOf('N7') },
   { id: 'A-07b', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N5, µm', printed: '0.4', ours: () => raOf('N5') },
-  { id: 'A-07c', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N12, µm', printed: '50', ours: () => gradeRa[11] },
+  { id: 'A-07c', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N12, µm', printed: '50', ours: () => raOf('N12') },
   {
     id: 'A-08',
     source: 'texture-definitions',

@@ -78,11 +78,11 @@ export const parseFinish = (text: string): FinishAnswer => {
   );
   if (parts === null)
     return { kind: 'not a finish', text: text.slice(0, 40), reason: 'write it like Ra 0.8, N6, VDI 24, 32 µin or Rz 6.3' };
-  const word = parts[1]?.toLowerCase() ?? 'ra';
-  const number = Number(parts[2].replace(',', '.'));
-  const inch = /in/i.test(parts[3] ?? '');
-  if ((word === 'n' || word === 'vdi') && parts[3] !== undefined)
-    return { kind: 'not a finish', text, reason: 'a grade or class has no unit' };
+  const [, kind = 'Ra', digits = '', unit] = parts;
+  const word = kind.toLowerCase();
+  const number = Number(digits.replace(',', '.'));
+  const inch = /in/i.test(unit ?? '');
+  if ((word === 'n' || word === 'vdi') && unit !== undefined) return { kind: 'not a finish', text, reason: 'a grade or class has no unit' };
   if (word === 'n') return fromGrade(text, number);
   if (word === 'vdi') return checked(text, { kind: 'finish', ra: raFromVdi.compute({ vdi: number }), asked: 'VDI class' });
   const size = inch ? raFromMicroinches.compute({ microinches: number }) : number;

@@ -1,5 +1,7 @@
 /** The tolerance table gives what it has and says by name what it has not. */
+
 import { describe, expect, it } from 'vitest';
+import { neighbours } from '../sequence/sequence.ts';
 import { fitOf, toleranceFactor, toleranceWidth, zoneLimits } from './limits-and-fits.ts';
 
 describe('what the tolerance table does not have', () => {
@@ -35,11 +37,11 @@ describe('the tolerance table itself', () => {
       [8, 25],
       [9, 40],
     ] as const) {
-      for (const [i, size] of steps.slice(1).entries()) {
-        const formula = factor * toleranceFactor.compute({ size: Math.sqrt(steps[i] * size) });
+      for (const [i, [before, size]] of neighbours(steps).entries()) {
+        const formula = factor * toleranceFactor.compute({ size: Math.sqrt(before * size) });
         expect(Math.abs(width(grade, size) / formula - 1)).toBeLessThanOrEqual(0.16);
         expect(width(grade, size)).toBeGreaterThan(width(grade - 1, size));
-        if (i > 0) expect(width(grade, size)).toBeGreaterThan(width(grade, steps[i]));
+        if (i > 0) expect(width(grade, size)).toBeGreaterThan(width(grade, before));
       }
     }
   });

@@ -1,10 +1,30 @@
 /** ISO 286-1 tolerance grades and the few zones a wire shop meets. The table is shipped: the formula does not give it back everywhere. */
+import { lastOf, type NonEmpty } from '../sequence/sequence.ts';
 import type { Formula } from './formula.ts';
 
 /** Sizes are 'over a, up to and including b': 10 mm is in 6 to 10, 10.001 mm in 10 to 18. */
-const stepEnds = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500] as const;
+const steps = [
+  [3, 0],
+  [6, 1],
+  [10, 2],
+  [18, 3],
+  [30, 4],
+  [50, 5],
+  [80, 6],
+  [120, 7],
+  [180, 8],
+  [250, 9],
+  [315, 10],
+  [400, 11],
+  [500, 12],
+] as const;
 
-const widths: Readonly<Record<number, readonly number[]>> = {
+type Step = (typeof steps)[number][1];
+
+/** One number for each step. */
+type BySteps = Readonly<Record<Step, number>>;
+
+const widths: Readonly<Record<number, BySteps>> = {
   5: [4, 5, 6, 8, 9, 11, 13, 15, 18, 20, 23, 25, 27],
   6: [6, 8, 9, 11, 13, 16, 19, 22, 25, 29, 32, 36, 40],
   7: [10, 12, 15, 18, 21, 25, 30, 35, 40, 46, 52, 57, 63],
@@ -15,7 +35,7 @@ const widths: Readonly<Record<number, readonly number[]>> = {
 };
 
 /** Upper deviation of f and g (negative), lower deviation of m, n, p and of the hole D, µm, by step. */
-const fundamental: Readonly<Record<'f' | 'g' | 'm' | 'n' | 'p' | 'D', readonly number[]>> = {
+const fundamental: Readonly<Record<'f' | 'g' | 'm' | 'n' | 'p' | 'D', BySteps>> = {
   f: [-6, -10, -13, -16, -20, -25, -30, -36, -43, -50, -56, -62, -68],
   g: [-2, -4, -5, -6, -7, -9, -10, -12, -14, -15, -17, -18, -20],
   m: [2, 4, 6, 7, 8, 9, 11, 13, 15, 17, 20, 21, 23],
@@ -25,7 +45,7 @@ const fundamental: Readonly<Record<'f' | 'g' | 'm' | 'n' | 'p' | 'D', readonly n
 };
 
 /** Lower deviation of the hole A, µm; its steps are narrower than those of the other zones. */
-const deviationA = [
+const deviationA: NonEmpty<readonly [upTo: number, deviation: number]> = [
   [6, 270],
   [10, 280],
   [18, 290],
@@ -48,7 +68,7 @@ const deviationA = [
   [400, 1350],
   [450, 1500],
   [500, 1650],
-] as const;
+];
 
 export type WidthAnswer =
   | { readonly kind: 'width'; readonly width: number }
@@ -56,13 +76,19 @@ export type WidthAnswer =
 
 /** Width of grade IT5 to IT11 at a size in mm, µm. */
 export const toleranceWidth = (grade: number, size: number): WidthAnswer => {
-  const row = widths[grade];
-  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT11 are` };
-  if (!(size > 0 && size <= 500)) return { kind: 'not in the table', reason: `${size} mm is not in the table; sizes up to 500 mm are` };
-  return { kind: 'width', width: row[stepOf(size)] };
+  const answer = stepped(grade, size);
+  return answer.kind === 'width' ? { kind: 'width', width: answer.width } : answer;
 };
 
-const stepOf = (size: number): number => stepEnds.findIndex((end) => size <= end);
+type Stepped = Exclude<WidthAnswer, { kind: 'width' }> | { readonly kind: 'width'; readonly width: number; readonly step: Step };
+
+const stepped = (grade: number, size: number): Stepped => {
+  const row = widths[grade];
+  if (row === undefined) return { kind: 'not in the table', reason: `grade IT${grade} is not in the table; IT5 to IT11 are` };
+  const step = size > 0 ? steps.find(([end]) => size <= end)?.[1] : undefined;
+  if (step === undefined) return { kind: 'not in the table', reason: `${size} mm is not in the table; sizes up to 500 mm are` };
+  return { kind: 'width', width: row[step], step };
+};
 
 export type ZoneAnswer =
   /** Deviations from the nominal size, µm. */
@@ -72,35 +98,39 @@ export type ZoneAnswer =
 export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
   const parts = /^([A-Za-z]+)(\d{1,2})$/.exec(zone);
   if (parts === null) return { kind: 'not in the table', reason: `'${zone}' is not a tolerance zone like H7 or g6` };
-  const answer = toleranceWidth(Number(parts[2]), size);
+  const [, letter = '', grade = ''] = parts;
+  const answer = stepped(Number(grade), size);
   if (answer.kind !== 'width') return answer;
-  const { width } = answer;
-  const letter = parts[1];
+  const { width, step } = answer;
   if (letter === 'H') return { kind: 'limits', low: 0, high: width };
   if (letter === 'h') return { kind: 'limits', low: -width, high: 0 };
   if (letter === 'f' || letter === 'g') {
-    const high = fundamental[letter][stepOf(size)];
+    const high = fundamental[letter][step];
     return { kind: 'limits', low: high - width, high };
   }
   if (letter === 'm' || letter === 'n' || letter === 'p') {
-    const low = fundamental[letter][stepOf(size)];
+    const low = fundamental[letter][step];
     return { kind: 'limits', low, high: low + width };
   }
   if (letter === 'JS') return { kind: 'limits', low: -Math.floor(width / 2), high: Math.floor(width / 2) };
-  if (letter === 'A' || letter === 'D') return { kind: 'limits', low: farOff(letter, size), high: farOff(letter, size) + width };
+  if (letter === 'A' || letter === 'D') {
+    const low = letter === 'D' ? fundamental.D[step] : deviationAt(size);
+    return { kind: 'limits', low, high: low + width };
+  }
   // The shafts of these letters lie as far below the size as the holes lie above it.
   if (letter === 'a' || letter === 'd') {
-    const off = farOff(letter === 'a' ? 'A' : 'D', size);
+    const off = letter === 'd' ? fundamental.D[step] : deviationAt(size);
     return { kind: 'limits', low: -off - width, high: -off };
   }
   // In finer grades the hole P lies elsewhere by a step's own amount; the keyways that want it are of grade 9.
-  if (letter === 'P' && Number(parts[2]) >= 9)
-    return { kind: 'limits', low: -fundamental.p[stepOf(size)] - width, high: -fundamental.p[stepOf(size)] };
+  if (letter === 'P' && Number(grade) >= 9) return { kind: 'limits', low: -fundamental.p[step] - width, high: -fundamental.p[step] };
   return { kind: 'not in the table', reason: `zone ${letter} is not in the table; A, D, H, JS, P9, a, d, f, g, h, m, n and p are` };
 };
 
-const farOff = (letter: 'A' | 'D', size: number): number =>
-  letter === 'D' ? fundamental.D[stepOf(size)] : (deviationA.find(([end]) => size <= end) as readonly [number, number])[1];
+const deviationAt = (size: number): number => {
+  const [, deviation] = deviationA.find(([end]) => size <= end) ?? lastOf(deviationA);
+  return deviation;
+};
 
 export type FitAnswer =
   /** Clearances in µm, negative where the parts press; `loosest` is the largest. */

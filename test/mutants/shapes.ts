@@ -1,7 +1,9 @@
 /** Plain shapes with their parallels worked out by hand: every side moves by the offset, every round changes its radius by it. */
-import type { Contour } from '../../src/geometry/contour.ts';
+
+import { type Contour, contour, polygon } from '../../src/geometry/contour.ts';
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import { line, point } from '../../src/geometry/segment.ts';
+import { roundPairs } from '../../src/sequence/sequence.ts';
 
 /** A contour that begins and ends at its entry, counter-clockwise, and the same at a distance: positive is inward. */
 export interface Shape {
@@ -25,7 +27,7 @@ export const rectangle = (x0: number, y0: number, x1: number, y1: number, radius
     const [a, b, c, d] = [x0 + o, y0 + o, x1 - o, y1 - o];
     const r = radius === 0 ? 0 : radius - o;
     const entry = point((x0 + x1) / 2, b);
-    if (r <= 0) return { closed: true, segments: ring([entry, point(c, b), point(c, d), point(a, d), point(a, b)]) };
+    if (r <= 0) return polygon([entry, point(c, b), point(c, d), point(a, d), point(a, b)]);
     return {
       closed: true,
       segments: [
@@ -69,16 +71,15 @@ export const round = (x: number, y: number, radius: number): Shape => ({
   contour: (o) => {
     const r = radius - o;
     const at = [point(x, y - r), point(x + r, y), point(x, y + r), point(x - r, y)];
-    return { closed: true, segments: at.map((p, i) => quarter(p, at[(i + 1) % 4]!, point(x, y), r)) };
+    return contour(roundPairs(at).map(([p, q]) => quarter(p, q, point(x, y), r)));
   },
 });
 
 /** An L with sharp corners, one of them turning the other way; its parallels are not needed. */
 export const angle = (x: number, y: number, size: number): Shape => ({
   name: 'angle',
-  contour: () => ({
-    closed: true,
-    segments: ring([
+  contour: () =>
+    polygon([
       point(x + size / 2, y),
       point(x + size, y),
       point(x + size, y + size / 2),
@@ -87,7 +88,4 @@ export const angle = (x: number, y: number, size: number): Shape => ({
       point(x, y + size),
       point(x, y),
     ]),
-  }),
 });
-
-const ring = (points: readonly Point[]): Segment[] => points.map((p, i) => line(p, points[(i + 1) % points.length]!));

@@ -1,6 +1,8 @@
 /** SVG shapes come out in mm, with y up, as the standard draws them. */
+
 import { describe, expect, it } from 'vitest';
 import { svgFixture } from '../../../test/drawing-fixtures.ts';
+import { there } from '../../../test/there.ts';
 import { usualLimits } from '../budget.ts';
 import type { Curve, DrawnFile, EllipticArc } from '../curve/curve.ts';
 import { splineCurve } from '../curve/spline.ts';
@@ -16,7 +18,7 @@ const ends = (curve: Curve): string => {
   const round = (n: number): number => Math.round(n * 1e9) / 1e9 + 0;
   const show = (p: { readonly x: number; readonly y: number }): string => `${round(p.x)},${round(p.y)}`;
   if (curve.kind === 'line' || curve.kind === 'arc') return `${curve.kind} ${show(curve.from)} ${show(curve.to)}`;
-  if (curve.kind === 'spline') return `spline${curve.degree} ${show(curve.points[0]!)} ${show(curve.points.at(-1)!)}`;
+  if (curve.kind === 'spline') return `spline${curve.degree} ${show(there(curve.points[0]))} ${show(there(curve.points.at(-1)))}`;
   return `ellipse ${show(curve.centre)}`;
 };
 const drawn = (inside: string): readonly string[] => page(inside).curves.map((c) => ends(c.curve));
@@ -40,7 +42,7 @@ describe('basic shapes', () => {
     const { curves } = page('<rect x="0" y="0" width="10" height="6" rx="2"/>');
     expect(curves.map((c) => c.curve.kind)).toEqual(['line', 'arc', 'line', 'arc', 'line', 'arc', 'line', 'arc']);
     curves.forEach(({ curve }, i) => {
-      const next = curves[(i + 1) % 8]!.curve;
+      const next = there(curves[(i + 1) % 8]).curve;
       if ((curve.kind !== 'line' && curve.kind !== 'arc') || (next.kind !== 'line' && next.kind !== 'arc')) throw new Error('no ends');
       expect(curve.to).toEqual(next.from);
       // With y turned up the outline runs clockwise, as it was drawn to the eye.
@@ -52,7 +54,7 @@ describe('basic shapes', () => {
   it('takes no corner for more than half a side', () => {
     const { curves } = page('<rect width="10" height="4" rx="50" ry="2"/>');
     expect(curves.map((c) => c.curve.kind)).toEqual(['ellipse', 'ellipse', 'ellipse', 'ellipse']);
-    expect(Math.hypot((curves[0]!.curve as EllipticArc).major.x, 0)).toBeCloseTo(5, 12);
+    expect(Math.hypot((there(curves[0]).curve as EllipticArc).major.x, 0)).toBeCloseTo(5, 12);
   });
 
   it.each([
@@ -100,8 +102,9 @@ describe('paths', () => {
   it('mirror the control point of smooth curves, and only after one of their kind', () => {
     const [, second, third] = page('<path d="M0 0C0 1 1 2 2 2S3 3 4 4T5 5"/>').curves.map((c) => c.curve);
     expect(second).toMatchObject({ points: [{ x: 2 }, { x: 3 }, { x: 3 }, { x: 4 }] });
-    expect(third!.kind === 'spline' && ends(third)).toBe('spline2 4,46 5,45');
-    expect(third!.kind === 'spline' && third!.points[1]!.x).toBeCloseTo(4, 12);
+    if (third?.kind !== 'spline') throw new Error(`the third is ${third?.kind}`);
+    expect(ends(third)).toBe('spline2 4,46 5,45');
+    expect(there(third.points[1]).x).toBeCloseTo(4, 12);
   });
 
   it.each([
@@ -111,21 +114,21 @@ describe('paths', () => {
     ['small and falling', '0 0', 90, 1],
   ])('turn an arc that is %s the right way round', (_, flags, degrees, way) => {
     const [arc] = page(`<path d="M10 0A10 10 0 ${flags} 0 10"/>`).curves.map((c) => c.curve);
-    expect(arc!.kind === 'arc' && arc!.sweep).toBeCloseTo((way * degrees * Math.PI) / 180, 12);
-    expect(arc!.kind === 'arc' && arc!.radius).toBeCloseTo(10, 12);
+    expect(there(arc).kind === 'arc' && there(arc).sweep).toBeCloseTo((way * degrees * Math.PI) / 180, 12);
+    expect(there(arc).kind === 'arc' && there(arc).radius).toBeCloseTo(10, 12);
   });
 
   it('make half axes longer that are too short to reach', () => {
-    expect(page('<path d="M0 0A1 1 0 0 1 10 0"/>').curves[0]!.curve).toMatchObject({ kind: 'arc', radius: 5 });
+    expect(there(page('<path d="M0 0A1 1 0 0 1 10 0"/>').curves[0]).curve).toMatchObject({ kind: 'arc', radius: 5 });
   });
 
   it('lay turned ellipses through both of their ends', () => {
-    const ellipse = page('<path d="M10 10A6 3 30 0 1 17 14"/>').curves[0]!.curve as EllipticArc;
+    const ellipse = there(page('<path d="M10 10A6 3 30 0 1 17 14"/>').curves[0]).curve as EllipticArc;
     const at = (t: number): readonly number[] => [
       ellipse.centre.x + Math.cos(t) * ellipse.major.x + Math.sin(t) * ellipse.minor.x,
       ellipse.centre.y + Math.cos(t) * ellipse.major.y + Math.sin(t) * ellipse.minor.y,
     ];
-    [...at(ellipse.start), ...at(ellipse.end)].forEach((value, i) => void expect(value).toBeCloseTo([10, 40, 17, 36][i]!, 10));
+    [...at(ellipse.start), ...at(ellipse.end)].forEach((value, i) => void expect(value).toBeCloseTo(there([10, 40, 17, 36][i]), 10));
     expect(Math.hypot(ellipse.major.x, ellipse.major.y)).toBeCloseTo(6, 12);
   });
 
@@ -139,7 +142,7 @@ describe('paths', () => {
   );
 
   it('draw Bézier curves through the middle their control points give', () => {
-    const curve = page('<path d="M0 0C0 4 8 4 8 0"/>').curves[0]!.curve;
+    const curve = there(page('<path d="M0 0C0 4 8 4 8 0"/>').curves[0]).curve;
     if (curve.kind !== 'spline') throw new Error('no spline');
     expect(splineCurve(curve).pointAt(0.5)).toEqual({ x: 4, y: 47 });
   });
@@ -192,7 +195,7 @@ describe('the page', () => {
   const sized = (attributes: string): DrawnFile =>
     readSvg(`<svg xmlns="http://www.w3.org/2000/svg" ${attributes}><line x2="10" y2="0"/></svg>`);
   const length = (file: DrawnFile): number => {
-    const { curve } = file.curves[0]!;
+    const { curve } = there(file.curves[0]);
     if (curve.kind !== 'line') throw new Error('no line');
     return Math.hypot(curve.to.x - curve.from.x, curve.to.y - curve.from.y);
   };

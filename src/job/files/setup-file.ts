@@ -4,8 +4,7 @@
  */
 import { z } from 'zod';
 import { boundsOfChain } from '../../geometry/area.ts';
-import type { Contour } from '../../geometry/contour.ts';
-import { contour, path } from '../../geometry/contour.ts';
+import { type Contour, path, polygon } from '../../geometry/contour.ts';
 import { line, point } from '../../geometry/segment.ts';
 import { dialectSchema } from '../../nc/dialect/dialect.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
@@ -77,8 +76,7 @@ export const recordOf = (values: ReadonlyMap<number, number>): Record<string, nu
   Object.fromEntries([...values].toSorted((a, b) => a[0] - b[0]).map(([k, v]) => [String(k), Number(v.toFixed(6))]));
 
 export const rectangleOf = (low: { readonly x: number; readonly y: number }, high: { readonly x: number; readonly y: number }): Contour => {
-  const corners = [point(low.x, low.y), point(high.x, low.y), point(high.x, high.y), point(low.x, high.y)];
-  return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4])));
+  return polygon([point(low.x, low.y), point(high.x, low.y), point(high.x, high.y), point(low.x, high.y)]);
 };
 
 /** The question that a program, its set-up, the wanted contours, the block and the open lines put to the proof, all as drawn at 20 °C. */

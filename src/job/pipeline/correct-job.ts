@@ -6,6 +6,7 @@ import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { Kept, Plan } from '../../plan/plan.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
+import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
@@ -103,12 +104,13 @@ const rounded = (value: number): number => Number(value.toFixed(5));
 /** No program helps against registers that leave the wire no gap: then there is no table. */
 const passTableOf = ({ job }: JobRun, plan: Plan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
   if (findings.some((f) => f.code === 'register-below-gap')) return {};
-  const passes = plan.passes.map((pass, i) => {
-    const offset = rounded(registers[i]!.after.value);
+  const passes = sideBySide(plan.passes, registers).map(([pass, register]) => {
+    const offset = rounded(register.after.value);
     const gap = rounded(offset - pass.stock.value - plan.wire.diameter / 2);
     return { offset, feed: rounded(pass.feed.value), ra: rounded(pass.ra.value), gap };
   });
   const { height } = plan;
+  if (!isFilled(passes)) return {};
   return {
     passTable: { wire: plan.wire.id, material: job.material, height: { low: height, high: height }, flush: job.flush, spread: 0.1, passes },
   };

@@ -1,6 +1,8 @@
 /** A job run from its inputs: what the shop enters is used, what nobody said is told, and every figure can be found by its key. */
+
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import { houseShop } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
@@ -16,11 +18,11 @@ const factsOf = (run: JobRun): JobFacts => {
 
 describe('a job', () => {
   it('takes the pass table of the shop before the model, and the model where the table does not reach', () => {
-    const table = {
+    const table: PassTable = {
       wire: 'brass-0.25',
       material: 'd2',
       height: { low: 20, high: 40 },
-      flush: 'sealed' as const,
+      flush: 'sealed',
       spread: 0.1,
       passes: [
         { offset: 0.19, feed: 6, ra: 2.6 },

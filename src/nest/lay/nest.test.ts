@@ -1,5 +1,7 @@
 /** Nests of plates whose answer is known, the named set, and what is refused. */
+
 import { describe, expect, it } from 'vitest';
+import { reverseChain } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../../geometry/example-shapes.fixture.ts';
 import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
@@ -208,7 +210,7 @@ describe('findings of a nest', () => {
 
   it('stay away where a clamp sticks out over the plate, and where the plate is drawn clockwise and turned', () => {
     const turned = transformChain(rotationOfDegrees(30), rectangle(80, 60));
-    const clockwise = { ...turned, segments: turned.segments.map((s) => ({ kind: 'line', from: s.to, to: s.from }) as const).reverse() };
+    const clockwise = reverseChain(turned);
     const answer = laid(
       asked(clockwise, [piece('a', rectangle(12, 9), 9, { step: 30 })], { forbidden: [disc(0, 0, 15)], margin: 2, web: 1 }),
     );

@@ -1,5 +1,7 @@
 /** Wires, heights and machines that cannot be are refused with a sentence before any number is given. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { findMaterial } from '../material/find-material.ts';
 import { materials } from '../material/materials.ts';
 import { wireSchema } from '../wire/wire.ts';
@@ -8,9 +10,9 @@ import { checkCut } from './check-cut.ts';
 import { machineSchema, standardMachine } from './machine.ts';
 
 const answer = findMaterial('d2');
-const material = answer.kind === 'material' ? answer.material : materials[0];
+const material = answer.kind === 'material' ? answer.material : there(materials[0]);
 const codes = (diameter: number, height: number): readonly string[] =>
-  checkCut({ wire: { ...wires[1], diameter }, material, height, machine: standardMachine }).map((f) => f.code);
+  checkCut({ wire: { ...there(wires[1]), diameter }, material, height, machine: standardMachine }).map((f) => f.code);
 
 describe('whether a cut may be asked about', () => {
   it.each([

@@ -1,5 +1,7 @@
 /** What the model and the planner must know of a machine, its schema for shop files, and one invented machine to begin with. */
+
 import { z } from 'zod';
+import { neighbours } from '../../sequence/sequence.ts';
 
 export interface Machine {
   readonly id: string;
@@ -24,7 +26,7 @@ export interface Machine {
 
 const positive = z.number().positive().finite();
 
-const falling = (rungs: readonly number[]): boolean => rungs[0] === 1 && rungs.every((r, i) => i === 0 || r < rungs[i - 1]);
+const falling = (rungs: readonly number[]): boolean => rungs[0] === 1 && neighbours(rungs).every(([before, after]) => after < before);
 
 export const machineSchema = z
   .strictObject({

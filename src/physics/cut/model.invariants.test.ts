@@ -1,8 +1,10 @@
 /** Laws that the starting model keeps for every wire, height, material and energy. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allWarnings } from '../../quantity/explain.ts';
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import { lastOf, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
 import { materials } from '../material/materials.ts';
 import { wires } from '../wire/wires.ts';
 import type { CutConditions, Flush } from './conditions.ts';
@@ -26,7 +28,7 @@ const energy = fc.double({ min: 0.03, max: 1, noNaN: true });
 /** A falling ladder that begins with the rough. */
 const ladder = fc
   .uniqueArray(fc.constantFrom(...machine.rungs.slice(1)), { maxLength: 8 })
-  .map((rungs) => [1, ...rungs.toSorted((a, b) => b - a)]);
+  .map((rungs): NonEmpty<number> => [1, ...rungs.toSorted((a, b) => b - a)]);
 
 describe('laws of the starting model', () => {
   it('grow with energy: gap, Ra, damage and the feed of a skim', () => {
@@ -53,7 +55,7 @@ describe('laws of the starting model', () => {
         const top = rates.indexOf(Math.max(...rates));
         expect(heights[top]).toBeGreaterThan(50);
         expect(heights[top]).toBeLessThan(150);
-        expect(rates.every((r, i) => i === 0 || (i <= top ? r > rates[i - 1] : r < rates[i - 1]))).toBe(true);
+        expect(neighbours(rates).every(([before, rate], i) => (i < top ? rate > before : rate < before))).toBe(true);
       }),
       { ...settings, numRuns: 20 },
     );
@@ -76,15 +78,14 @@ describe('laws of the starting model', () => {
     fc.assert(
       fc.property(conditions, ladder, (c, energies) => {
         const rows = ladderRows(c, energies);
-        for (const [i, row] of rows.entries()) {
-          expect(row.offset.value).toBeCloseTo(c.wire.diameter / 2 + row.gap.value + row.stock.value, 12);
-          if (i === 0) continue;
-          expect(row.offset.value).toBeLessThan(rows[i - 1].offset.value);
-          expect(row.taken.value * 1000).toBeGreaterThanOrEqual(rows[i - 1].damage.value * (1 - 1e-12));
-          expect(row.formError.value).toBeLessThanOrEqual(rows[i - 1].formError.value);
-          expect(rows[i - 1].stock.value - row.stock.value).toBeCloseTo(row.taken.value, 12);
+        for (const row of rows) expect(row.offset.value).toBeCloseTo(c.wire.diameter / 2 + row.gap.value + row.stock.value, 12);
+        for (const [before, row] of neighbours(rows)) {
+          expect(row.offset.value).toBeLessThan(before.offset.value);
+          expect(row.taken.value * 1000).toBeGreaterThanOrEqual(before.damage.value * (1 - 1e-12));
+          expect(row.formError.value).toBeLessThanOrEqual(before.formError.value);
+          expect(before.stock.value - row.stock.value).toBeCloseTo(row.taken.value, 12);
         }
-        expect(rows[rows.length - 1].stock.value).toBe(0);
+        expect(lastOf(rows).stock.value).toBe(0);
       }),
       { ...settings, numRuns: 60 },
     );

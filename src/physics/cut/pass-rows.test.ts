@@ -1,5 +1,7 @@
 /** Ladders of passes come out as the starting model was written down, and each row can be asked why. */
+
 import { describe, expect, it } from 'vitest';
+import { sideBySide } from '../../sequence/sequence.ts';
 import { findMaterial } from '../material/find-material.ts';
 import { wires } from '../wire/wires.ts';
 import type { CutConditions } from './conditions.ts';
@@ -56,21 +58,22 @@ describe('the pass ladder that the starting model supports', () => {
   it('gives as Figures what the plain model gives as numbers', () => {
     const conditions = steel();
     const model = cutModel(conditions);
-    const energies = [1, 0.562, 0.282, 0.141];
+    const energies = [1, 0.562, 0.282, 0.141] as const;
     const rows = ladderRows(conditions, energies);
     let formError = model.formErrorStart;
-    for (const [i, row] of rows.entries()) {
-      const e = energies[i];
+    let before: number | undefined;
+    for (const [row, e] of sideBySide(rows, energies)) {
       expect(row.gap.value).toBeCloseTo(model.gap(e), 12);
       expect(row.ra.value).toBeCloseTo(model.ra(e), 12);
       expect(row.damage.value).toBeCloseTo(model.damage(e), 12);
-      if (i > 0) {
-        const stock = model.stock(energies[i - 1], formError);
+      if (before !== undefined) {
+        const stock = model.stock(before, formError);
         expect(row.taken.value).toBeCloseTo(stock, 12);
         expect(row.feed.value).toBeCloseTo(model.skimFeed(e, stock), 12);
         formError = model.formErrorAfter(formError);
       } else expect(row.feed.value).toBeCloseTo(model.roughFeed, 12);
       expect(row.formError.value).toBeCloseTo(formError, 12);
+      before = e;
     }
   });
 });

@@ -1,6 +1,8 @@
 /** The passes of a ladder of energies as Figures: offset, feed, finish and the rest, each of which can be asked why. */
+
 import { type Figure, given } from '../../quantity/figure.ts';
 import { type Applied, apply } from '../../quantity/formula.ts';
+import { isFilled, lastOf, mapFilled, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
 import * as model from '../starting-model.ts';
 import { areaRateFromFeed, removalRate, roughFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
@@ -40,17 +42,15 @@ export interface LadderRow {
  * One row per energy (cube root of pulse energy against the rough; the first is 1, each later one in 0..1).
  * Keys are 'pass.1.feed' and so on. The conditions must have passed checkCut without a refusal.
  */
-export const ladderRows = (conditions: CutConditions, energies: readonly number[]): readonly LadderRow[] => {
+export const ladderRows = (conditions: CutConditions, energies: NonEmpty<number>): NonEmpty<LadderRow> => {
   const cut = cutFigures(conditions);
-  const surfaces = surfacesOf(conditions, cut, energies);
-  const taken = surfaces.map((s, i) => (i === 0 ? roughKerf(cut, s) : takenBy(i, surfaces[i - 1])));
-  const stock = stocksOf(taken);
-  const removal = apply(removalRate, { rate: cut.rate, kerf: taken[0] }, { key: 'cut.removal', name: 'removal rate of the rough cut' });
-  return surfaces.map((surface, i) => {
-    const feed = i === 0 ? roughFeedOf(cut) : skimFeedOf(i, cut, { energy: surface.energy, taken: taken[i], removal });
-    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: stock[i] }, called(i, 'offset', 'offset of'));
+  const [rough, ...skims] = takenOf(cut, surfacesOf(conditions, cut, energies));
+  const removal = apply(removalRate, { rate: cut.rate, kerf: rough.taken }, { key: 'cut.removal', name: 'removal rate of the rough cut' });
+  return mapFilled(stocked([rough, ...skims]), (surface, i) => {
+    const feed = i === 0 ? roughFeedOf(cut) : skimFeedOf(i, cut, { energy: surface.energy, taken: surface.taken, removal });
+    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: surface.stock }, called(i, 'offset', 'offset of'));
     const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate', 'area rate of'));
-    return { number: i + 1, ...surface, taken: taken[i], stock: stock[i], offset, feed, areaRate: rate };
+    return { number: i + 1, ...surface, offset, feed, areaRate: rate };
   });
 };
 
@@ -61,20 +61,19 @@ export const kerfFigure = (conditions: CutConditions): Figure => {
 };
 
 /** 'feed of the rough cut', 'Ra after skim 2': passes count from 1, skims from the second pass on. */
-export const called = (index: number, key: string, words: string): Applied => ({
+export const called = (index: number, key: string, words: string): Required<Pick<Applied, 'key' | 'name'>> => ({
   key: `pass.${index + 1}.${key}`,
   name: `${words} ${index === 0 ? 'the rough cut' : `skim ${index}`}`,
 });
 
 type Surface = Pick<LadderRow, 'energy' | 'gap' | 'ra' | 'damage' | 'recast' | 'formError'>;
 
-const surfacesOf = (conditions: CutConditions, cut: CutFigures, energies: readonly number[]): readonly Surface[] => {
-  const surfaces: Surface[] = [];
-  for (const [i, energy] of energies.entries()) {
-    const before = surfaces.at(-1)?.formError;
-    const left = { left: model.formLeft, floor: cut.floor };
-    const formError =
-      before === undefined ? cut.roughFormError : apply(formErrorLeft, { before, ...left }, called(i, 'form-error', 'form error after'));
+const surfacesOf = (conditions: CutConditions, cut: CutFigures, [rough, ...skims]: NonEmpty<number>): NonEmpty<Surface> => {
+  const surfaces: [Surface, ...Surface[]] = [{ ...surfaceOf(0, conditions, cut, rough), formError: cut.roughFormError }];
+  const left = { left: model.formLeft, floor: cut.floor };
+  for (const energy of skims) {
+    const i = surfaces.length;
+    const formError = apply(formErrorLeft, { before: lastOf(surfaces).formError, ...left }, called(i, 'form-error', 'form error after'));
     surfaces.push({ ...surfaceOf(i, conditions, cut, energy), formError });
   }
   return surfaces;
@@ -83,7 +82,7 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, energies: readon
 const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value: number): Omit<Surface, 'formError'> => {
   const { size } = cut;
   const as = called(i, 'energy', 'energy rung of');
-  const energy = given({ key: as.key, name: as.name!, value, unit: '1', basis: 'shop', source: conditions.machine.name });
+  const energy = given({ key: as.key, name: as.name, value, unit: '1', basis: 'shop', source: conditions.machine.name });
   const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
   const { fineness } = conditions.material;
   const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra', 'Ra after'));
@@ -100,6 +99,13 @@ const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value:
   };
 };
 
+type Taken = Surface & Pick<LadderRow, 'taken'>;
+
+const takenOf = (cut: CutFigures, surfaces: NonEmpty<Surface>): NonEmpty<Taken> => [
+  { ...surfaces[0], taken: roughKerf(cut, surfaces[0]) },
+  ...neighbours(surfaces).map(([before, surface], i) => ({ ...surface, taken: takenBy(i + 1, before) })),
+];
+
 const roughKerf = (cut: CutFigures, rough: Surface): Figure =>
   apply(kerf, { d: cut.diameter, gap: rough.gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' });
 
@@ -110,16 +116,14 @@ const takenBy = (i: number, before: Surface): Figure =>
     called(i, 'taken', 'stock taken off per side by'),
   );
 
+type Stocked = Taken & Pick<LadderRow, 'stock'>;
+
 /** After each pass, what the later ones still take; nothing after the last. */
-const stocksOf = (taken: readonly Figure[]): readonly Figure[] => {
-  const last = taken.length - 1;
-  const stocks: Figure[] = [];
-  const { key, name } = called(last, 'stock', 'stock left for later passes by');
-  stocks[last] = told(key, `${name}, the last`, 0, 'mm', 'the pass ladder');
-  for (let i = last - 1; i >= 0; i--) {
-    stocks[i] = apply(stockLeft, { next: taken[i + 1], later: stocks[i + 1] }, called(i, 'stock', 'stock left for later passes by'));
-  }
-  return stocks;
+const stocked = ([pass, ...later]: NonEmpty<Taken>, i = 0): NonEmpty<Stocked> => {
+  const as = called(i, 'stock', 'stock left for later passes by');
+  if (!isFilled(later)) return [{ ...pass, stock: told(as.key, `${as.name}, the last`, 0, 'mm', 'the pass ladder') }];
+  const [next, ...others] = stocked(later, i + 1);
+  return [{ ...pass, stock: apply(stockLeft, { next: next.taken, later: next.stock }, as) }, next, ...others];
 };
 
 const roughFeedOf = (cut: CutFigures): Figure =>

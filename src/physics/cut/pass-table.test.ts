@@ -1,6 +1,9 @@
 /** A pass table that the shop entered beats the model, and is refused where it cannot be. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { deviationOf } from '../../quantity/figure.ts';
+import { mapFilled } from '../../sequence/sequence.ts';
 import { conditions } from '../cases.fixture.ts';
 import { ladderRows } from './pass-rows.ts';
 import { fittingTables, type PassTable, passTableSchema, tableRows } from './pass-table.ts';
@@ -22,12 +25,13 @@ const rows = (t: PassTable) => {
 };
 const withPass = (index: number, more: Partial<PassTable['passes'][number]>): PassTable => ({
   ...table,
-  passes: table.passes.map((p, i) => (i === index ? { ...p, ...more } : p)),
+  passes: mapFilled(table.passes, (p, i) => (i === index ? { ...p, ...more } : p)),
 });
 
 describe("the shop's own pass table", () => {
   it('is what it says, and its last gap is what the last offset leaves', () => {
-    const [rough, first, last] = rows(table);
+    const [rough, ...skims] = rows(table);
+    const [first, last] = [there(skims[0]), there(skims[1])];
     expect(rough.feed.value).toBe(3.1);
     expect(deviationOf(rough.feed)).toBeCloseTo(0.31, 12);
     expect(rough.feed.source).toBe("the shop's pass table");
@@ -46,7 +50,7 @@ describe("the shop's own pass table", () => {
       modelled.map((r) => Object.keys(rows(table)[0]).map((k) => r[k as 'gap'].key ?? r[k as 'gap'])),
     );
     expect(rows(withPass(0, { gap: undefined }))[0].gap.value).toBeCloseTo(0.037, 12);
-    expect(rows(table)[1].formError.value).toBeCloseTo(7, 12);
+    expect(there(rows(table)[1]).formError.value).toBeCloseTo(7, 12);
   });
 
   it.each([

@@ -1,7 +1,9 @@
 /** A pass table that the shop enters for a wire, a material and a height: where one fits it beats the starting model. */
+
 import { z } from 'zod';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { type Applied, apply, type Formula, type Input } from '../../quantity/formula.ts';
+import { mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
@@ -22,6 +24,8 @@ const passSchema = z.strictObject({
   gap: positive.max(0.2).optional().describe('Spark gap, mm; by the model when left out, and of the last pass by its offset'),
 });
 
+type Pass = z.infer<typeof passSchema>;
+
 export const passTableSchema = z
   .strictObject({
     machine: z.string().optional().describe('Key of the machine; any when left out'),
@@ -30,7 +34,8 @@ export const passTableSchema = z
     height: z.strictObject({ low: positive.max(1000), high: positive.max(1000) }).describe('Heights it holds for, mm'),
     flush: z.enum(['sealed', 'one side', 'lifted']).default('sealed'),
     spread: z.number().min(0).max(1).default(0.1).describe('One standard deviation of feed and Ra, as a share'),
-    passes: z.array(passSchema).min(1).max(12),
+    // What `min` asks for, told to the type as well.
+    passes: z.array(passSchema).min(1).max(12) as unknown as z.ZodType<NonEmpty<Pass>>,
   })
   .describe('Passes as the shop runs them');
 
@@ -52,23 +57,21 @@ export const fittingTables = (
   );
 
 export type TableRows =
-  | { readonly kind: 'rows'; readonly rows: readonly LadderRow[] }
+  | { readonly kind: 'rows'; readonly rows: NonEmpty<LadderRow> }
   /** Its offsets cannot be: a later pass would take nothing or would not reach the metal. */
   | { readonly kind: 'inconsistent'; readonly finding: Finding };
 
 /** The table's passes as Figures, with the same keys as ladderRows gives. What the shop did not enter comes from the model. */
 export const tableRows = (conditions: CutConditions, table: PassTable): TableRows => {
-  const modelled = ladderRows(conditions, energiesOf(table));
-  const places = placesOf(conditions, table, modelled);
+  const places = placesOf(conditions, sideBySide(table.passes, ladderRows(conditions, energiesOf(table))));
   const fault = faultOf(places);
   if (fault !== undefined) return { kind: 'inconsistent', finding: inconsistent(table, fault) };
   const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
-  const rows = table.passes.map((pass, i): LadderRow => {
+  const rows = mapFilled(sideBySide(table.passes, places), ([pass, place], i): LadderRow => {
     const ra = entered(called(i, 'ra', 'Ra after'), pass.ra, 'µm', table.spread);
     const feed = entered(called(i, 'feed', 'feed of'), pass.feed, 'mm/min', table.spread);
     return {
-      ...modelled[i],
-      ...places[i],
+      ...place,
       feed,
       areaRate: apply(areaRateFromFeed, { feed, height }, called(i, 'area-rate', 'area rate of')),
       ra,
@@ -80,27 +83,25 @@ export const tableRows = (conditions: CutConditions, table: PassTable): TableRow
 };
 
 /** Ra goes with the cube root of pulse energy; kept within what the model's formulas hold for. */
-const energiesOf = ({ passes }: PassTable): readonly number[] => passes.map((p) => Math.min(1, Math.max(0.03, p.ra / passes[0].ra)));
+const energiesOf = ({ passes }: PassTable): NonEmpty<number> => mapFilled(passes, (p) => Math.min(1, Math.max(0.03, p.ra / passes[0].ra)));
 
-type Places = Pick<LadderRow, 'gap' | 'taken' | 'stock' | 'offset'>;
-
-/** Where the wire runs, pass by pass. The gap of the last pass is what its offset says, since nothing is left to take. */
-const placesOf = ({ wire }: CutConditions, { passes }: PassTable, modelled: readonly LadderRow[]): readonly Places[] => {
+/** Where the wire runs, pass by pass, beside what the model says. The gap of the last pass is what its offset says: nothing is left to take. */
+const placesOf = ({ wire }: CutConditions, passes: NonEmpty<readonly [Pass, LadderRow]>): NonEmpty<LadderRow> => {
   const d = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
-  const places: Places[] = [];
-  for (const [i, pass] of passes.entries()) {
+  let before: Figure | undefined;
+  return mapFilled(passes, ([pass, modelled], i) => {
     const offset = entered(called(i, 'offset', 'offset of'), pass.offset, 'mm', 0);
     const gapAs = called(i, 'gap', 'spark gap of');
-    const asEntered = pass.gap === undefined ? modelled[i].gap : entered(gapAs, pass.gap, 'mm', 0);
+    const asEntered = pass.gap === undefined ? modelled.gap : entered(gapAs, pass.gap, 'mm', 0);
     const gap = i === passes.length - 1 ? apply(lastGap, { offset, d }, gapAs) : asEntered;
     const stock = apply(stockByOffset, { offset, d, gap }, called(i, 'stock', 'stock left for later passes by'));
     const taken =
-      i === 0
+      before === undefined
         ? apply(kerf, { d, gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' })
-        : apply(takenBetween, { before: places[i - 1].stock, after: stock }, called(i, 'taken', 'stock taken off per side by'));
-    places.push({ offset, gap, stock, taken });
-  }
-  return places;
+        : apply(takenBetween, { before, after: stock }, called(i, 'taken', 'stock taken off per side by'));
+    before = stock;
+    return { ...modelled, offset, gap, stock, taken };
+  });
 };
 
 const entered = ({ key, name }: Applied, value: number, unit: Unit, spread: number): Figure =>
@@ -136,7 +137,7 @@ const takenBetween: Formula<'before' | 'after'> = {
 };
 
 /** The first pass that cannot be as entered, and why. */
-const faultOf = (places: readonly Places[]): { readonly pass: number; readonly reason: string } | undefined => {
+const faultOf = (places: readonly LadderRow[]): { readonly pass: number; readonly reason: string } | undefined => {
   for (const [i, { gap, stock, taken }] of places.entries()) {
     const pass = i + 1;
     if (!(gap.value > 0)) return { pass, reason: `its offset leaves no spark gap beside the wire` };

@@ -1,5 +1,7 @@
 /** The work materials the house knows, each constant a Figure with its spread, basis and source. */
+
 import { type Figure, given } from '../../quantity/figure.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import type { Unit } from '../../text/unit.ts';
 import type { Family, Material, NonConductor } from './material.ts';
 import { type MaterialRow, materialRows, nonConductorRows } from './material-table.ts';
@@ -33,21 +35,24 @@ const hardlyCut: readonly Family[] = ['refractory', 'pcd', 'magnesium', 'zirconi
 const constant = (row: MaterialRow, property: Property, value: number): Figure => {
   const { key, words, unit, spread } = property;
   const weak = row.weak?.some((w) => w === key) === true;
-  const seen = row.seen?.of.some((s) => s === key) === true;
+  const seen = row.seen?.of.some((s) => s === key) === true ? row.seen.source : undefined;
   return given({
     key: `material.${row.id}.${key}`,
     name: `${words} of ${row.name}`,
     value,
     unit,
     deviation: value * spread * (weak ? 3 : 1),
-    basis: seen ? 'published' : 'assumed',
-    source: seen ? row.seen!.source : 'material-handbooks',
+    basis: seen === undefined ? 'assumed' : 'published',
+    source: seen ?? 'material-handbooks',
     warnings: weak ? [`the ${words} of ${row.name} is weakly known`] : [],
   });
 };
 
 const material = (row: MaterialRow): Material => {
-  const of = Object.fromEntries(properties.map((p, i) => [p.key, constant(row, p, row.constants[i])])) as Record<Property['key'], Figure>;
+  const of = Object.fromEntries(sideBySide(properties, row.constants).map(([p, value]) => [p.key, constant(row, p, value)])) as Record<
+    Property['key'],
+    Figure
+  >;
   const factor = (key: 'index' | 'fineness', name: string, value: number, deviation: number): Figure =>
     given({ key: `material.${row.id}.${key}`, name, value, unit: '1', deviation, basis: 'assumed', source: 'starting-model' });
   return {

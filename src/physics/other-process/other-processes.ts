@@ -137,18 +137,14 @@ const BEST = 'the best range that a good machine can be expected to hold: common
 const zoneOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Figure =>
   ranges === undefined
     ? apply(jetPerpendicularity, { base: jetEdge.squareBase, slope: jetEdge.squareSlope, thickness }, { key })
-    : apply(
-        perpendicularity[ranges.perpendicularity - 1],
-        { thickness },
-        { key, name: `perpendicularity of a ${name} cut`, warnings: [BEST] },
-      );
+    : apply(perpendicularity[ranges.perpendicularity], { thickness }, { key, name: `perpendicularity of a ${name} cut`, warnings: [BEST] });
 
 const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Pick<OtherEdge, 'roughness' | 'ra'> => {
   if (ranges === undefined) {
     const roughness = apply(jetRoughness, { base: jetEdge.roughBase, slope: jetEdge.roughSlope, thickness }, { key });
     return { roughness, ra: { low: roughness.low, high: roughness.high } };
   }
-  const roughness = apply(thermalRoughness[ranges.roughness - 1], { thickness }, { key, name: `Rz5 of a ${name} cut`, warnings: [BEST] });
+  const roughness = apply(thermalRoughness[ranges.roughness], { thickness }, { key, name: `Rz5 of a ${name} cut`, warnings: [BEST] });
   const band = rzBand(1);
   return { roughness, ra: { low: roughness.value / band.high, high: roughness.value / band.low } };
 };
@@ -191,6 +187,6 @@ const judged = (row: ProcessRow, { tolerance, finish, insideRadius, thickness }:
   };
 };
 
-const capital = (name: ProcessName): string => (name === 'water jet' ? 'A water jet' : name[0].toUpperCase() + name.slice(1));
+const capital = (name: ProcessName): string => (name === 'water jet' ? 'A water jet' : name.charAt(0).toUpperCase() + name.slice(1));
 const two = (x: number): string => String(Number(x.toPrecision(2)));
 const three = (x: number): string => String(Number(x.toPrecision(3)));

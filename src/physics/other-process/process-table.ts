@@ -1,5 +1,7 @@
 /** What thermal cutting and abrasive jets are good for, in bare numbers: which metals, how square, how rough, how fast at their best. */
+
 import type { Family } from '../material/material.ts';
+import type { perpendicularity, thermalRoughness } from './thermal-and-jet-laws.ts';
 
 export type ProcessName = 'oxyfuel' | 'plasma' | 'laser' | 'water jet';
 
@@ -7,7 +9,7 @@ export type ProcessName = 'oxyfuel' | 'plasma' | 'laser' | 'water jet';
 export interface ProcessRow {
   readonly name: ProcessName;
   /** Best ranges of ISO 9013 that a good machine can be expected to hold, perpendicularity and roughness; none for the jet. */
-  readonly ranges?: { readonly perpendicularity: number; readonly roughness: number };
+  readonly ranges?: { readonly perpendicularity: keyof typeof perpendicularity; readonly roughness: keyof typeof thermalRoughness };
   /** Of a size, either side, mm. */
   readonly sizes: number;
   readonly kerf: number;

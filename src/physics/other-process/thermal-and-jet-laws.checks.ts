@@ -1,5 +1,7 @@
 /** Thermal cutting, water jet and laser against standards and papers (CHECKS G). */
+
 import type { CheckRow } from '../../quantity/check.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import { processRows } from './process-table.ts';
 import {
@@ -13,8 +15,8 @@ import {
 } from './thermal-and-jet-laws.ts';
 
 const iso = { source: 'iso-9013', place: 'tables of ranges' } as const;
-const u = (range: number, thickness: number): number => perpendicularity[range - 1].compute({ thickness });
-const rz = (range: number, thickness: number): number => thermalRoughness[range - 1].compute({ thickness });
+const u = (range: keyof typeof perpendicularity, thickness: number): number => perpendicularity[range].compute({ thickness });
+const rz = (range: keyof typeof thermalRoughness, thickness: number): number => thermalRoughness[range].compute({ thickness });
 
 const jet = { abrasive: 1, machinability: jetMachinability['mild steel'], quality: 1 } as const;
 const metric = (more: { readonly thickness?: number; readonly quality?: number } = {}): number =>
@@ -37,19 +39,19 @@ const table: readonly (readonly [thickness: number, u: readonly string[], rz: re
 ];
 
 const tableRows = table.flatMap(([thickness, us, rzs]): readonly CheckRow[] => [
-  ...us.map((printed, i) => ({
-    id: `G-01-${thickness}-${i + 1}`,
+  ...sideBySide([1, 2, 3, 4, 5] as const, us).map(([range, printed]) => ({
+    id: `G-01-${thickness}-${range}`,
     ...iso,
-    question: `u of ${thickness} mm, range ${i + 1}, mm`,
+    question: `u of ${thickness} mm, range ${range}, mm`,
     printed,
-    ours: () => u(i + 1, thickness),
+    ours: () => u(range, thickness),
   })),
-  ...rzs.map((printed, i) => ({
-    id: `G-02-${thickness}-${i + 1}`,
+  ...sideBySide([1, 2, 3, 4] as const, rzs).map(([range, printed]) => ({
+    id: `G-02-${thickness}-${range}`,
     ...iso,
-    question: `Rz5 of ${thickness} mm, range ${i + 1}, µm`,
+    question: `Rz5 of ${thickness} mm, range ${range}, µm`,
     printed,
-    ours: () => rz(i + 1, thickness),
+    ours: () => rz(range, thickness),
   })),
 ]);
 
@@ -79,22 +81,22 @@ const scopeRows = (
 export const checks: readonly CheckRow[] = [
   ...tableRows,
   ...scopeRows,
-  ...(['0.080', '0.220', '0.500', '1.000'] as const).map(
-    (printed, i): CheckRow => ({
-      id: `G-01-${i + 1}`,
+  ...sideBySide([1, 2, 3, 4] as const, ['0.080', '0.220', '0.500', '1.000']).map(
+    ([range, printed]): CheckRow => ({
+      id: `G-01-${range}`,
       ...iso,
-      question: `u of 10 mm, range ${i + 1}, mm`,
+      question: `u of 10 mm, range ${range}, mm`,
       printed,
-      ours: () => u(i + 1, 10),
+      ours: () => u(range, 10),
     }),
   ),
-  ...(['25', '60', '100', '155'] as const).map(
-    (printed, i): CheckRow => ({
-      id: `G-02-${i + 1}`,
+  ...sideBySide([1, 2, 3, 4] as const, ['25', '60', '100', '155']).map(
+    ([range, printed]): CheckRow => ({
+      id: `G-02-${range}`,
       ...iso,
-      question: `Rz5 of 25 mm, range ${i + 1}, µm`,
+      question: `Rz5 of 25 mm, range ${range}, µm`,
       printed,
-      ours: () => rz(i + 1, 25),
+      ours: () => rz(range, 25),
     }),
   ),
   { id: 'G-03', ...iso, question: 'u of 25 mm, range 5, mm', printed: '2.075', ours: () => u(5, 25) },

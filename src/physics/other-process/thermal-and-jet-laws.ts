@@ -3,40 +3,42 @@ import type { Formula } from '../../quantity/formula.ts';
 
 const thickness = { unit: 'mm', name: 'thickness' } as const;
 
-/** Perpendicularity tolerance u = base + slope · a, mm; ranges 1 to 5. */
-const perpendicularityRanges = [
-  [0.05, 0.003],
-  [0.15, 0.007],
-  [0.4, 0.01],
-  [0.8, 0.02],
-  [1.2, 0.035],
-] as const;
+type Law = Formula<'thickness'>;
 
-/** Mean height of the profile Rz5 = base + slope · a, µm; ranges 1 to 4. */
-const roughnessRanges = [
-  [10, 0.6],
-  [40, 0.8],
-  [70, 1.2],
-  [110, 1.8],
-] as const;
-
-export const perpendicularity: readonly Formula<'thickness'>[] = perpendicularityRanges.map(([base, slope], i) => ({
-  name: `perpendicularity of a thermal cut, range ${i + 1}`,
+const perpendicularityOf = (range: number, base: number, slope: number): Law => ({
+  name: `perpendicularity of a thermal cut, range ${range}`,
   text: `u = ${base} + ${slope} a`,
   source: 'iso-9013',
   unit: 'mm',
   inputs: { thickness },
   compute: (v) => base + slope * v.thickness,
-}));
+});
 
-export const thermalRoughness: readonly Formula<'thickness'>[] = roughnessRanges.map(([base, slope], i) => ({
-  name: `Rz5 of a thermal cut, range ${i + 1}`,
+/** Perpendicularity tolerance u = base + slope · a, mm, by range. */
+export const perpendicularity = {
+  1: perpendicularityOf(1, 0.05, 0.003),
+  2: perpendicularityOf(2, 0.15, 0.007),
+  3: perpendicularityOf(3, 0.4, 0.01),
+  4: perpendicularityOf(4, 0.8, 0.02),
+  5: perpendicularityOf(5, 1.2, 0.035),
+} as const;
+
+const roughnessOf = (range: number, base: number, slope: number): Law => ({
+  name: `Rz5 of a thermal cut, range ${range}`,
   text: `Rz5 = ${base} + ${slope} a`,
   source: 'iso-9013',
   unit: 'µm',
   inputs: { thickness },
   compute: (v) => base + slope * v.thickness,
-}));
+});
+
+/** Mean height of the profile Rz5 = base + slope · a, µm, by range. */
+export const thermalRoughness = {
+  1: roughnessOf(1, 10, 0.6),
+  2: roughnessOf(2, 40, 0.8),
+  3: roughnessOf(3, 70, 1.2),
+  4: roughnessOf(4, 110, 1.8),
+} as const;
 
 /** Thicknesses that ISO 9013 covers, mm. */
 const scopes = { oxyfuel: [3, 300], plasma: [0.5, 150], laser: [0.5, 32] } as const;

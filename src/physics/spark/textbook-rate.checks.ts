@@ -6,23 +6,21 @@ const perSecond = (current: number, melting: number): number => textbookRemoval.
 const groover = { source: 'groover', place: 'section 26.3.1, eq. 26.7 and problems' } as const;
 
 /** Heat J/kgK, density g/cm³, conductivity W/mK, melting °C: handbook values from memory. */
-const metals: Readonly<Record<string, readonly [number, number, number, number]>> = {
+const metals = {
   W: [132, 19.3, 173, 3422],
   Mo: [251, 10.22, 138, 2623],
   Cu: [385, 8.96, 390, 1085],
   Fe: [450, 7.87, 80, 1538],
   Al: [897, 2.7, 237, 660],
   Zn: [388, 7.13, 116, 420],
-};
+} as const;
 
-const resistance = (metal: string): number => {
-  const [heat, density, conductivity, melting] = metals[metal];
-  return erosionResistance.compute({ heat, density, conductivity, melting });
-};
+const resistance = ([heat, density, conductivity, melting]: (typeof metals)[keyof typeof metals]): number =>
+  erosionResistance.compute({ heat, density, conductivity, melting });
 
 const order = (): string =>
-  Object.keys(metals)
-    .map((name) => ({ name, index: resistance(name) }))
+  Object.entries(metals)
+    .map(([name, constants]) => ({ name, index: resistance(constants) }))
     .sort((a, b) => b.index - a.index)
     .map((m) => m.name)
     .join('>');
@@ -82,6 +80,6 @@ export const checks: readonly CheckRow[] = [
     place: 'recomputed from handbook constants',
     question: 'erosion resistance of tungsten, J²/m⁴s',
     printed: '5.16e15',
-    ours: () => resistance('W'),
+    ours: () => resistance(metals.W),
   },
 ];

@@ -4,7 +4,7 @@ import { perimeterOf } from '../../geometry/area.ts';
 import { startAt } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { nearestOnChain } from '../../geometry/near/distance.ts';
-import { type Lookup, lookupOf } from '../../geometry/near/lookup.ts';
+import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
@@ -247,4 +247,4 @@ const burntVisits = (question: PlanQuestion, layout: Layout, core: CorePath): re
 
 /** For openings: what stands inside, and the contour itself. */
 export const openingLookup = (contour: Contour, inside: readonly Contour[]): Lookup =>
-  lookupOf({ closed: true, segments: [contour, ...inside].flatMap((c) => c.segments) });
+  lookupOfSegments([contour, ...inside].flatMap((c) => c.segments));

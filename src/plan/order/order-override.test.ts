@@ -1,5 +1,7 @@
 /** An order set by hand is followed as far as nothing is cut in loose metal. */
+
 import { describe, expect, it } from 'vitest';
+import { polyline } from '../../geometry/contour.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { faultsOf, loop, plate, questionFor, rectangle } from '../plan.fixture.ts';
 import type { Plan } from '../plan.ts';
@@ -64,7 +66,10 @@ describe('an order set by hand', () => {
     const line = {
       id: 'C1',
       kept: 'left' as const,
-      path: { closed: false as const, segments: [{ kind: 'line' as const, from: { x: 60, y: -10 }, to: { x: 60, y: 50 } }] },
+      path: polyline([
+        { x: 60, y: -10 },
+        { x: 60, y: 50 },
+      ]),
     };
     expect(ordered(['C1', 'L2'], { open: [line] }).findings.map((f) => f.code)).toContain('order-impossible');
     expect(ordered(['L4'], { open: [line] }).order.at(-1)).toBe('C1');

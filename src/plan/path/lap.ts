@@ -3,7 +3,7 @@
  * the entry. Forward is counter-clockwise, as the contour is drawn; any stretch of it can be taken either way.
  */
 import { turnBetween } from '../../geometry/angle.ts';
-import type { Chain, Contour, Path } from '../../geometry/contour.ts';
+import { type Chain, type Contour, contour, type Path, path } from '../../geometry/contour.ts';
 import { reverse, slice } from '../../geometry/cut.ts';
 import { besides, type Frame } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../../geometry/measure.ts';
@@ -72,16 +72,16 @@ export const lapOf = (contour: Chain, options: LapOptions): Lap => {
 const isEnd = (chain: Chain, i: number): boolean => !chain.closed && i === chain.segments.length - 1;
 
 /** The wire-centre path of one lap along a path. */
-export const centreAlong = (lap: Lap): Path => ({ closed: false, segments: centreOf(lap).segments });
+export const centreAlong = (lap: Lap): Path => path(centreOf(lap).segments);
 
 /** The wire-centre path of a whole lap, closed. */
-export const centreOf = (lap: Lap): Contour => ({ closed: true, segments: lap.pieces.flatMap((p) => (p.centre ? [p.centre] : [])) });
+export const centreOf = (lap: Lap): Contour => contour(lap.pieces.flatMap((p) => (p.centre ? [p.centre] : [])));
+
+/** What is programmed for one lap along a path. */
+export const programmedAlong = (lap: Lap): Path => path(programmedOf(lap).segments);
 
 /** What is programmed for a whole lap, loops at corners and all, closed. */
-export const programmedOf = (lap: Lap): Contour => ({
-  closed: true,
-  segments: lap.pieces.flatMap((p) => (p.programmed ? [p.programmed] : [])),
-});
+export const programmedOf = (lap: Lap): Contour => contour(lap.pieces.flatMap((p) => (p.programmed ? [p.programmed] : [])));
 
 /** Segment moved to its left by a signed distance; an arc that would turn inside out is our own mistake. */
 const beside = (segment: Segment, left: number): Segment => {

@@ -20,7 +20,7 @@ import type { WireTried } from '../wire/choose-wire.ts';
 import { marginOf } from '../wire/fit-of-shape.ts';
 import { openedPath } from '../wire/open-path.ts';
 import type { Visit } from './contour-layout.ts';
-import { centreAlong, lapOf } from './lap.ts';
+import { centreAlong, lapOf, programmedAlong } from './lap.ts';
 import { leadsLongEnough } from './lead-check.ts';
 import type { PassLap } from './leads.ts';
 import { type Ends, endsOf, extendedTo, ON_EDGE, wireSide } from './open-ends.ts';
@@ -136,10 +136,9 @@ const lineMade = (
   const attended = question.run === 'attended';
   const visits = lineVisits({ laps, from, to, after: extended.after, measures, attended, ...(loose === undefined ? {} : { loose }) });
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets))) return undefined;
-  const programmed = laps.map(({ lap }) => lap.pieces.flatMap((p) => (p.programmed ? [p.programmed] : [])));
   return {
     visits,
-    courses: laps.map(({ lap, pass }, i) => ({ pass, programmed: { closed: false, segments: programmed[i]! }, centre: centreAlong(lap) })),
+    courses: laps.map(({ lap, pass }) => ({ pass, programmed: programmedAlong(lap), centre: centreAlong(lap) })),
   };
 };
 

@@ -1,6 +1,8 @@
 /** A design moved to where another loop of the same shape stands. */
+
 import type { Contour } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { mapFilled } from '../../sequence/sequence.ts';
 import type { Step } from '../plan.ts';
 import type { DesignStep } from './design-step.ts';
 
@@ -14,7 +16,7 @@ export const movedSegment = (s: Segment, by: Point): Segment => {
 
 /** Ends that were one point stay one point, so a contour stays joined exactly. */
 export const movedContour = (contour: Contour, by: Point): Contour =>
-  isNothing(by) ? contour : { closed: true, segments: contour.segments.map((s) => movedSegment(s, by)) };
+  isNothing(by) ? contour : { closed: true, segments: mapFilled(contour.segments, (s) => movedSegment(s, by)) };
 
 export const movedStep = (step: DesignStep, by: Point): DesignStep => {
   if (isNothing(by)) return step;

@@ -1,6 +1,6 @@
 /** Where the wire comes in to an open line and goes out of it: beside the block, through a hole, or nowhere. */
 
-import type { Path } from '../../geometry/contour.ts';
+import { type Path, path as pathOf } from '../../geometry/contour.ts';
 import { besides } from '../../geometry/frame.ts';
 import { boundsOf, endDirection, startDirection } from '../../geometry/measure.ts';
 import { awayFrom } from '../../geometry/near/clearance-to.ts';
@@ -155,5 +155,5 @@ export const extendedTo = (
   const before = from.kind === 'edge' ? distanceBetween(from.at, first.from) : 0;
   const after = to.kind === 'edge' ? distanceBetween(last.to, to.at) : 0;
   const segments = [...(before > 0 ? [line(from.at, first.from)] : []), ...path.segments, ...(after > 0 ? [line(last.to, to.at)] : [])];
-  return { path: { closed: false, segments }, before, after };
+  return { path: pathOf(segments), before, after };
 };

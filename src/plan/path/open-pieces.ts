@@ -44,7 +44,7 @@ export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[], t
   const leftArea = Math.abs(areaOf(left)) - holesIn(left, cut);
   const whole =
     Math.abs(areaOf(block)) - cut.filter((c) => isOutermost(c, cut)).reduce((sum, c) => sum + Math.abs(areaOf(c.loop.contour)), 0);
-  const length = perimeterOf({ closed: false, segments: within });
+  const length = perimeterOf({ segments: within });
   const sizes = { left: leftArea - length * taken.left, right: whole - leftArea - length * taken.right };
   const alike = Math.abs(sizes.left - sizes.right) < ALIKE * (sizes.left + sizes.right);
   const smaller = (alike ? taken.left >= taken.right : sizes.left < sizes.right) ? 'left' : 'right';

@@ -1,13 +1,15 @@
 /** The ladder with just as many passes as the user wants, whether it reaches what is asked or not. */
+
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { cutModel } from '../../physics/cut/model.ts';
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import { deviationNow } from './deviation-of-passes.ts';
-import { type LadderAsked, nextRow, type State, traced } from './find-ladder.ts';
+import { energiesOf, type LadderAsked, nextRow, roughOnly, type Way } from './find-ladder.ts';
 
 export type HandLadder =
   | {
       readonly kind: 'found';
-      readonly energies: readonly number[];
+      readonly energies: NonEmpty<number>;
       readonly minutesPerMillimetre: number;
       /** Ra (µm) and deviation (mm) against what is asked, the worse of the two: up to 1 where both are reached. */
       readonly excess: number;
@@ -23,22 +25,21 @@ export const ladderOf = (passes: number, conditions: CutConditions, asked: Ladde
   const model = cutModel(conditions);
   const { rungs } = conditions.machine;
   if (passes > rungs.length) return { kind: 'too many', most: rungs.length };
-  const table: (readonly (State | undefined)[])[] = [[{ minutes: 1 / model.roughFeed, before: -1 }]];
+  let row: readonly Way[] = [roughOnly(model)];
   let formError = model.formErrorStart;
-  while (table.length < passes) {
-    table.push(nextRow(table.at(-1)!, model, rungs, formError));
+  for (let more = passes - 1; more > 0; more -= 1) {
+    row = nextRow(row, model, rungs, formError);
     formError = model.formErrorAfter(formError);
   }
-  const ends = table.at(-1)!.flatMap((state, rung) => {
-    if (state === undefined) return [];
-    const deviation = deviationNow(conditions, formError, model.gap(rungs[rung]!));
-    const excess = Math.max(model.ra(rungs[rung]!) / asked.finish, deviation / asked.tolerance);
-    return [{ rung, minutes: state.minutes, excess: excess <= SLACK ? 1 : excess }];
+  const ends = row.map((way) => {
+    const deviation = deviationNow(conditions, formError, model.gap(way.energy));
+    const excess = Math.max(model.ra(way.energy) / asked.finish, deviation / asked.tolerance);
+    return { way, minutes: way.minutes, excess: excess <= SLACK ? 1 : excess };
   });
   const best = ends.reduce((a, b) => (isBetter(b, a) ? b : a));
   return {
     kind: 'found',
-    energies: traced(table, passes, best.rung, rungs),
+    energies: energiesOf(best.way),
     minutesPerMillimetre: best.minutes,
     excess: best.excess,
   };

@@ -1,6 +1,7 @@
 /** The proof as a picture (SVG): the metal that is left, what came loose, where the wire ran, every stop, and the deviation magnified. */
 
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
+import { path } from '../../geometry/contour.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { boundsOf as boundsOfSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
@@ -114,7 +115,7 @@ const wirePaths = (proof: Proof, settings: readonly number[], frame: Frame): str
   settings
     .map((setting, i) => {
       const segments = proof.cuts.filter((c) => c.setting === setting).map((c) => c.segment);
-      return `<path d="${chainData(frame, { closed: false, segments })}" ${styleOf(i, frame)}/>`;
+      return `<path d="${chainData(frame, path(segments))}" ${styleOf(i, frame)}/>`;
     })
     .join('\n');
 

@@ -2,8 +2,10 @@
  * One group as a piece of work that stands by itself: all lengths measured from an origin of its own and rounded to 1 nm. Two
  * openings that are the same but for their place give the same numbers to the last one, so one proof serves for both.
  */
+
 import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Group } from './groups.ts';
 import type { Cut, Trace } from './wire-doings.ts';
@@ -150,8 +152,8 @@ const localiser = (origin: Point, numbers: number[]): Localiser => {
   return {
     point,
     segment,
-    contour: (c) => ({ closed: true, segments: c.segments.map(segment) }),
-    path: (p) => ({ closed: false, segments: p.segments.map(segment) }),
+    contour: (c) => ({ closed: true, segments: mapFilled(c.segments, segment) }),
+    path: (p) => ({ closed: false, segments: mapFilled(p.segments, segment) }),
   };
 };
 

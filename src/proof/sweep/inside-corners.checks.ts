@@ -1,7 +1,7 @@
 /** Radii that a wire leaves in inside corners, as plane geometry has them, against what the proof measures on swept metal. */
-import type { Contour } from '../../geometry/contour.ts';
+import { polygon } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
-import { line, point } from '../../geometry/segment.ts';
+import { point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import type { CheckRow } from '../../quantity/check.ts';
@@ -10,17 +10,15 @@ import { proveActions } from '../prove/prove.ts';
 /** Cuts a square opening of 10 mm with sharp corners in one pass, and gives what the proof says of its first corner. */
 const firstCorner = (wireDiameter: number, gap: number): { readonly radius: number; readonly left: number } => {
   const r = wireDiameter / 2 + gap;
-  const square = (inward: number): readonly Point[] =>
-    [
-      [inward, inward],
-      [10 - inward, inward],
-      [10 - inward, 10 - inward],
-      [inward, 10 - inward],
-    ].map(([x, y]) => point(x!, y!));
-  const ring = (points: readonly Point[]): Contour => ({ closed: true, segments: points.map((p, i) => line(p, points[(i + 1) % 4]!)) });
+  const square = (inward: number): readonly Point[] => [
+    point(inward, inward),
+    point(10 - inward, inward),
+    point(10 - inward, 10 - inward),
+    point(inward, 10 - inward),
+  ];
   const actions: readonly Action[] = [
     { kind: 'thread', block: 0 },
-    ...ring(square(r)).segments.map((s): Action => ({ kind: 'move', block: 1, rapid: false, programmed: s, centre: s, condition: 1 })),
+    ...polygon(square(r)).segments.map((s): Action => ({ kind: 'move', block: 1, rapid: false, programmed: s, centre: s, condition: 1 })),
     { kind: 'end', block: 2 },
   ];
   const proof = proveActions(actions, {
@@ -29,8 +27,8 @@ const firstCorner = (wireDiameter: number, gap: number): { readonly radius: numb
     registers: new Map(),
     wireDiameter,
     gaps: new Map([[1, gap]]),
-    wanted: [{ loop: 'square', contour: ring(square(0)), kept: 'die' }],
-    block: ring([point(-20, -20), point(30, -20), point(30, 30), point(-20, 30)]),
+    wanted: [{ loop: 'square', contour: polygon(square(0)), kept: 'die' }],
+    block: polygon([point(-20, -20), point(30, -20), point(30, 30), point(-20, 30)]),
     holes: [],
     height: 20,
     density: 7.7,

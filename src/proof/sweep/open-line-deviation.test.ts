@@ -1,19 +1,14 @@
 /** The proof on open lines and slits cut by hand: what it passes, what it refuses, and what it says of the pieces. */
 import { describe, expect, it } from 'vitest';
-import type { Contour, Path } from '../../geometry/contour.ts';
-import { path } from '../../geometry/contour.ts';
+import { type Contour, path, polygon, polyline } from '../../geometry/contour.ts';
 import { line, type Point, point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import type { Proof, ProofQuestion, WantedOpen } from '../proof.ts';
 import { proveActions } from '../prove/prove.ts';
 
-const polyline = (...corners: readonly Point[]): Path => path(corners.slice(1).map((p, i) => line(corners[i]!, p)));
-
-const box = (x0: number, y0: number, x1: number, y1: number): Contour => {
-  const corners = [point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)];
-  return { closed: true, segments: corners.map((p, i) => line(p, corners[(i + 1) % 4]!)) };
-};
+const box = (x0: number, y0: number, x1: number, y1: number): Contour =>
+  polygon([point(x0, y0), point(x1, y0), point(x1, y1), point(x0, y1)]);
 
 const RADIUS = 0.155;
 
@@ -57,7 +52,7 @@ const cutting = (...way: readonly (Point | string)[]): readonly Action[] => {
 const faults = (proof: Proof): readonly string[] => proof.findings.filter((f) => f.severity !== 'note').map((f) => f.code);
 
 /** Across the block from left to right at a height of 15; the metal above stays, so the wire runs below. */
-const across: WantedOpen = { chain: 'C1', path: polyline(point(0, 15), point(60, 15)), kept: 'left' };
+const across: WantedOpen = { chain: 'C1', path: polyline([point(0, 15), point(60, 15)]), kept: 'left' };
 const y = 15 - RADIUS;
 const parting = (...deviation: readonly Point[]) =>
   cutting(point(-1, y), ...deviation, point(58, y), 'SECURE THE WASTE', point(61, y), 'TAKE IT OUT');
@@ -118,7 +113,7 @@ describe('an open line', () => {
 
   it('may be round in an inside corner as far as is allowed, and is no excuse elsewhere', () => {
     // The line turns up at x 30; the metal below and right of it stays, so the wire runs above and left, in the hollow.
-    const bent: WantedOpen = { chain: 'C1', path: polyline(point(0, 15), point(30, 15), point(30, 40)), kept: 'right' };
+    const bent: WantedOpen = { chain: 'C1', path: polyline([point(0, 15), point(30, 15), point(30, 40)]), kept: 'right' };
     const corner = cutting(
       point(-1, 15 + RADIUS),
       point(30 - RADIUS, 15 + RADIUS),
@@ -144,7 +139,7 @@ describe('an open line', () => {
 });
 
 describe('a slit', () => {
-  const slit: WantedOpen = { chain: 'C1', path: polyline(point(0, 15), point(40, 15)), kept: 'slit' };
+  const slit: WantedOpen = { chain: 'C1', path: polyline([point(0, 15), point(40, 15)]), kept: 'slit' };
 
   it('is right with the cut along its middle, ending blind', () => {
     const proof = proveActions(cutting(point(-1, 15), point(40, 15)), question([slit]));
@@ -162,7 +157,7 @@ describe('a slit', () => {
   });
 
   it('parts the block into two pieces that both stay, the smaller one held', () => {
-    const parted: WantedOpen = { ...slit, path: polyline(point(0, 15), point(60, 15)) };
+    const parted: WantedOpen = { ...slit, path: polyline([point(0, 15), point(60, 15)]) };
     const proof = proveActions(cutting(point(-1, 15), point(58, 15), 'HOLD', point(61, 15)), question([parted]));
     expect([faults(proof), proof.loose.map((l) => [l.role, l.loop, l.held])]).toEqual([[], [['part', 'C1', true]]]);
     expect(faults(proveActions(cutting(point(-1, 15), point(61, 15)), question([parted])))).toEqual(['piece-falls-unheld']);
@@ -180,7 +175,7 @@ describe('a slit', () => {
     ];
     const opening = (x: number) => cutting(point(x, -1), point(x, 13), point(30, 13), ...round, 'HOLD', point(30.2, 10 + r), 'OUT');
     const wanted = [{ loop: 'A', contour: box(20, 10, 40, 20), kept: 'die' as const }];
-    const lead: WantedOpen = { chain: 'A lead', path: polyline(point(30, -1), point(30, 10)), kept: 'slit' };
+    const lead: WantedOpen = { chain: 'A lead', path: polyline([point(30, -1), point(30, 10)]), kept: 'slit' };
     expect(faults(proveActions(opening(30), question([lead], { wanted })))).toEqual([]);
     expect(faults(proveActions(opening(30), question([], { wanted })))).not.toEqual([]);
     expect(faults(proveActions(opening(33), question([lead], { wanted })))).not.toEqual([]);
@@ -216,7 +211,7 @@ describe('a straight cut that nobody wants', () => {
     const wanted = [opening('A', 10, 10), opening('B', 30, 10)];
     for (let y = 12; y < 12.4; y += 0.06) {
       const way = [...around(10, 10, 3), 'CUT THE WIRE', ...around(30, 10, 3), point(33, y), point(15, y)];
-      const slit: WantedOpen = { chain: 'C1', path: polyline(point(20, y), point(30, y)), kept: 'slit' };
+      const slit: WantedOpen = { chain: 'C1', path: polyline([point(20, y), point(30, y)]), kept: 'slit' };
       const holes = [13, 33].map((x) => ({ at: point(x, 15), diameter: 1 }));
       expect([y, faults(proveActions(cutting(...way), question([], { wanted, holes }))).length > 0]).toEqual([y, true]);
       expect([y, faults(proveActions(cutting(...way), question([slit], { wanted, holes })))]).toEqual([y, []]);
@@ -226,14 +221,14 @@ describe('a straight cut that nobody wants', () => {
 
 describe('the edge of the block', () => {
   it('shows the mouth of a slit that was begun aslant', () => {
-    const slit: WantedOpen = { chain: 'C1', path: polyline(point(30, 0), point(30, 20)), kept: 'slit' };
+    const slit: WantedOpen = { chain: 'C1', path: polyline([point(30, 0), point(30, 20)]), kept: 'slit' };
     const begun = (x: number) => faults(proveActions(cutting(point(x, -1.2), point(30, 0), point(30, 20)), question([slit])));
     expect(begun(30)).toEqual([]);
     for (const x of [29.3, 30.7]) expect(begun(x)).toEqual(['contour-gouged']);
   });
 
   it('may be met aslant by a straight slit', () => {
-    const way = polyline(point(30, 0), point(40, 20));
+    const way = polyline([point(30, 0), point(40, 20)]);
     const slit: WantedOpen = { chain: 'C1', path: way, kept: 'slit' };
     expect(faults(proveActions(cutting(point(29, -2), point(30, 0), point(40, 20)), question([slit])))).toEqual([]);
   });

@@ -48,4 +48,6 @@ export type JobStep = z.infer<typeof stepSchema>;
 export type LogEntry = z.infer<typeof logEntrySchema>;
 
 /** One row of the list of jobs; `fault` says why a job cannot be opened. */
-export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'> & { readonly fault?: string | undefined };
+export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'> & {
+  readonly fault?: string | undefined;
+};

@@ -35,8 +35,9 @@ export const parseLength = (text: string, unit: LengthUnit = 'mm'): LengthAnswer
   if (values.length === 0) return { kind: 'not a length', text, reason: `'${number}' is not a number` };
   if (values.some((v) => !Number.isFinite(v) || Math.abs(v) > 1e9))
     return { kind: 'not a length', text, reason: 'the number is too large' };
-  if (units.length * values.length === 1)
-    return { kind: 'length', mm: values[0] * millimetresIn[units[0]], unit: units[0], unitTyped: word !== '' };
+  const [[only, otherUnit], [value, otherValue]] = [units, values];
+  if (only !== undefined && value !== undefined && otherUnit === undefined && otherValue === undefined)
+    return { kind: 'length', mm: value * millimetresIn[only], unit: only, unitTyped: word !== '' };
   return {
     kind: 'ambiguous',
     text,

@@ -1,0 +1,33 @@
+/** Lists whose type says what cannot be missing: those with something in them, neighbours two by two, lists walked side by side. */
+
+/** A list with at least one thing in it. */
+export type NonEmpty<T> = readonly [T, ...T[]];
+
+export const isFilled = <T>(list: readonly T[]): list is NonEmpty<T> => list.length > 0;
+
+export const lastOf = <T>(list: NonEmpty<T>): T => list[list.length - 1] as T;
+
+/** Counted round and round: -1 is the last, and after the last comes the first again. */
+export const aroundAt = <T>(list: NonEmpty<T>, index: number): T => {
+  const turned = index % list.length;
+  return list[turned < 0 ? turned + list.length : turned] as T;
+};
+
+export const mapFilled = <T, U>(list: NonEmpty<T>, change: (item: T, index: number) => U): NonEmpty<U> =>
+  list.map(change) as unknown as NonEmpty<U>;
+
+export const turnedRound = <T>(list: NonEmpty<T>): NonEmpty<T> => list.toReversed() as unknown as NonEmpty<T>;
+
+/** Each thing with the one after it: one pair fewer than things. */
+export const neighbours = <T>(list: readonly T[]): readonly (readonly [T, T])[] => list.slice(1).map((item, i) => [list[i] as T, item]);
+
+/** Each thing with the one after it, the last with the first. */
+export const roundPairs = <T>(list: readonly T[]): readonly (readonly [T, T])[] =>
+  list.map((item, i) => [item, list[(i + 1) % list.length] as T]);
+
+/** Two lists side by side, as far as the shorter one goes. */
+export const sideBySide: {
+  <T, U>(first: NonEmpty<T>, second: NonEmpty<U>): NonEmpty<readonly [T, U]>;
+  <T, U>(first: readonly T[], second: readonly U[]): readonly (readonly [T, U])[];
+} = <T, U>(first: readonly T[], second: readonly U[]) =>
+  first.slice(0, second.length).map((item, i) => [item, second[i] as U] as const) as unknown as NonEmpty<readonly [T, U]>;
