@@ -64,7 +64,8 @@ const trespass = ({ file, name, target }: Arrow, rules: readonly Rule[]): readon
 const allowed = (rule: Rule, rules: readonly Rule[]): readonly string[] => {
   const around = rulesAround(rule, rules);
   const grounds = around.filter((r) => !r.entry).map((r) => r.folder);
-  return [...rule.may, ...around.flatMap((r) => r.may), ...grounds].filter((folder) => folder !== rule.folder);
+  const forAll = rules.filter((r) => r.forAll).map((r) => r.folder);
+  return [...forAll, ...rule.may, ...around.flatMap((r) => r.may), ...grounds].filter((folder) => folder !== rule.folder);
 };
 
 const packages = (rule: Rule, rules: readonly Rule[]): readonly string[] =>

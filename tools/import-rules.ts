@@ -7,6 +7,8 @@ export interface Rule {
   /** Packages from outside; 'node' is everything that comes with Node. A folder may use those of the folder around it. */
   readonly packages?: readonly string[];
   readonly why: string;
+  /** Every folder may import it. */
+  readonly forAll?: true;
   /** Starts a program, and so imports from its own parts. */
   readonly entry?: true;
 }
@@ -44,6 +46,8 @@ const JOB = ['', '/files', '/request', '/pipeline', '/what-if', '/handout', '/ne
 const APP_CHARTS = ['fields', 'chart', 'replay', 'handout', 'jobs', 'shop'].map((part) => `src/app/${part}`);
 
 export const RULES: readonly Rule[] = [
+  { folder: 'src/sequence', may: [], forAll: true, why: 'lists as such: what they hold is for those who hold them' },
+
   { folder: 'src/text', may: [], why: 'what is said, as data: everything else stands on it' },
   { folder: PRINT, may: ['src/quantity'], why: 'it prints sentences and figures for one reader, and knows nothing of what they are about' },
   { folder: 'src/quantity', may: ['src/text'], why: 'numbers know nothing of what they measure, nor how they are printed' },

@@ -184,8 +184,10 @@ describe('contours', () => {
           const [nx, ny] = corners[(i + 1) % corners.length]!;
           return fromBulge({ x: cx, y: cy }, { x: nx, y: ny }, k);
         });
-        const c = contour(segments.filter((s) => distanceBetween(s.from, s.to) > 0));
-        if (c.segments.length === 0 || distanceTo(c, { x, y }) < 1e-6) return;
+        const longEnough = segments.filter((s) => distanceBetween(s.from, s.to) > 0);
+        if (longEnough.length === 0) return;
+        const c = contour(longEnough);
+        if (distanceTo(c, { x, y }) < 1e-6) return;
         const angle = c.segments.reduce((sum, s) => sum + angleSeen(s, { x, y }), 0);
         expect(windingOf(c, { x, y })).toBe(Math.round(angle / (2 * Math.PI)) + 0);
       }),

@@ -107,7 +107,7 @@ describe('soundness', () => {
       return s.kind === 'sound' ? '' : s.faults.map((f) => `${f.kind} ${f.segment}`).join(', ');
     };
     const [a, b, c, d] = rectangle(1, 1).segments as [never, never, never, never];
-    expect(faults([])).toBe('no segments 0');
+    expect(() => contour([])).toThrow('at least one segment');
     expect(faults([a, b, c])).toBe('gap 0');
     expect(faults([a, line(point(1, 0), point(1, 0)), b, c, d])).toBe('zero length 1');
     expect(faults([line(point(0, 0), point(Number.NaN, 0))])).toContain('not finite 0');

@@ -5,7 +5,7 @@ import type { Arc, Segment } from './segment.ts';
 import { distanceBetween, isFullCircle, samePoint } from './segment.ts';
 
 export interface Fault {
-  readonly kind: 'no segments' | 'not finite' | 'gap' | 'zero length' | 'bad sweep' | 'ends off the circle';
+  readonly kind: 'not finite' | 'gap' | 'zero length' | 'bad sweep' | 'ends off the circle';
   /** Number of the segment; for a gap the one after it. */
   readonly segment: number;
   /** How far off, mm (rad for a sweep). */
@@ -20,7 +20,7 @@ export type Soundness = { readonly kind: 'sound' } | { readonly kind: 'unsound';
  * @param within mm by which the ends of an arc may be off the place its centre, radius and sweep say.
  */
 export const soundness = (chain: Chain, within: number): Soundness => {
-  const faults = chain.segments.length === 0 ? [fault('no segments', 0, 0)] : faultsOf(chain, within);
+  const faults = faultsOf(chain, within);
   return faults.length === 0 ? { kind: 'sound' } : { kind: 'unsound', faults };
 };
 

@@ -7,16 +7,8 @@ export const isFilled = <T>(list: readonly T[]): list is NonEmpty<T> => list.len
 
 export const lastOf = <T>(list: NonEmpty<T>): T => list[list.length - 1] as T;
 
-/** Counted round and round: -1 is the last, and after the last comes the first again. */
-export const aroundAt = <T>(list: NonEmpty<T>, index: number): T => {
-  const turned = index % list.length;
-  return list[turned < 0 ? turned + list.length : turned] as T;
-};
-
 export const mapFilled = <T, U>(list: NonEmpty<T>, change: (item: T, index: number) => U): NonEmpty<U> =>
   list.map(change) as unknown as NonEmpty<U>;
-
-export const turnedRound = <T>(list: NonEmpty<T>): NonEmpty<T> => list.toReversed() as unknown as NonEmpty<T>;
 
 /** Each thing with the one after it: one pair fewer than things. */
 export const neighbours = <T>(list: readonly T[]): readonly (readonly [T, T])[] => list.slice(1).map((item, i) => [list[i] as T, item]);

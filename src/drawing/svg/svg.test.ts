@@ -114,8 +114,9 @@ describe('paths', () => {
     ['small and falling', '0 0', 90, 1],
   ])('turn an arc that is %s the right way round', (_, flags, degrees, way) => {
     const [arc] = page(`<path d="M10 0A10 10 0 ${flags} 0 10"/>`).curves.map((c) => c.curve);
-    expect(there(arc).kind === 'arc' && there(arc).sweep).toBeCloseTo((way * degrees * Math.PI) / 180, 12);
-    expect(there(arc).kind === 'arc' && there(arc).radius).toBeCloseTo(10, 12);
+    if (arc?.kind !== 'arc') throw new Error(`an arc came out as ${arc?.kind}`);
+    expect(arc.sweep).toBeCloseTo((way * degrees * Math.PI) / 180, 12);
+    expect(arc.radius).toBeCloseTo(10, 12);
   });
 
   it('make half axes longer that are too short to reach', () => {

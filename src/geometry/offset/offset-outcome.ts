@@ -21,7 +21,6 @@ export interface Unsound {
   readonly kind: 'unsound';
   readonly what:
     | 'distance is not a number'
-    | 'no segments'
     | 'not a number'
     | 'not joined'
     | 'zero-length segment'

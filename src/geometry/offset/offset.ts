@@ -41,7 +41,7 @@ export const offsetContour = (source: Contour, distance: number, options: Offset
   // A shrunken outline has no holes, and a grown one is one piece with pockets at most.
   const wrong = shrinks ? hasHole : (loops: readonly Loop[]) => loops.filter((loop) => loop.area < 0).length !== 1;
   const traced = trace(layout, tree, Math.abs(distance), bridgingOf(options), wrong);
-  if (traced.kind === 'untraceable') return contradiction(source.segments[0]!.from, distance);
+  if (traced.kind === 'untraceable') return contradiction(source.segments[0].from, distance);
   if (traced.loops.length === 0) return vanishedOr(prepared, Math.abs(distance));
   const ordered = traced.loops.toSorted((a, b) => Math.abs(b.area) - Math.abs(a.area));
   const emitted = (loops: readonly Loop[]) => loops.map((loop) => emit(traced.curves, loop, layout.shift, layout.reversed));
@@ -71,14 +71,9 @@ export const offsetRegion = (source: Region, distance: number, options: OffsetOp
 export const prepareRegion = (source: Region, side: 'left' | 'right'): Prepared | SelfCrossing | Unsound => {
   const chains = [source.outer, ...source.holes];
   for (const chain of chains) {
-    if (chain.segments.length === 0) return unsound('no segments', { x: 0, y: 0 }, 'A contour has no segments.');
     const area = areaOf(chain);
     if (chain === source.outer ? area < 0 : area > 0) {
-      return unsound(
-        'wrong winding',
-        chain.segments[0]!.from,
-        'The outer contour of a region runs counter-clockwise, its holes clockwise.',
-      );
+      return unsound('wrong winding', chain.segments[0].from, 'The outer contour of a region runs counter-clockwise, its holes clockwise.');
     }
   }
   const order = neighbourOrder(chains);

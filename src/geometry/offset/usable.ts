@@ -1,4 +1,5 @@
 /** Whether chains keep the promises of their type, as far as an offset relies on them. */
+import { lastOf } from '../../sequence/sequence.ts';
 import type { Chain } from '../contour.ts';
 import type { Arc, Point, Segment } from '../segment.ts';
 import type { Unsound } from './offset-outcome.ts';
@@ -9,9 +10,7 @@ const OFF_CIRCLE = 1e-6;
 /** The first broken promise, if any. */
 export const soundnessOf = (chains: readonly Chain[]): Unsound | undefined => {
   for (const chain of chains) {
-    if (chain.segments.length === 0) return unsound('no segments', { x: 0, y: 0 }, 'A chain has no segments.');
-    const last = chain.segments[chain.segments.length - 1]!;
-    let before = chain.closed ? last.to : chain.segments[0]!.from;
+    let before = chain.closed ? lastOf(chain.segments).to : chain.segments[0].from;
     for (const segment of chain.segments) {
       const broken = brokenIn(segment, before);
       if (broken) return broken;

@@ -244,7 +244,7 @@ describe('the edge of the block', () => {
 
 describe('a question about open lines', () => {
   it('is refused where a line has no length', () => {
-    const proof = proveActions(parting(), question([{ ...across, path: path([]) }]));
+    const proof = proveActions(parting(), question([{ ...across, path: path([line(point(0, 15), point(0, 15))]) }]));
     expect(faults(proof)).toEqual(['proof-question-unusable']);
   });
 
