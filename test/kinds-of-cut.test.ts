@@ -2,6 +2,7 @@
  * Every kind of cut through planner, writer, reader and proof: from the edge of the block, several parts, shared holes, loops at
  * corners, open lines and slits. The proof knows nothing of the planner; faults put into the programs are caught by it.
  */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Path, path } from '../src/geometry/contour.ts';
@@ -12,10 +13,11 @@ import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src
 import type { PlanQuestion } from '../src/plan/question.ts';
 import type { Proof, ProofQuestion } from '../src/proof/proof.ts';
 import { proveProgram } from '../src/proof/prove/prove.ts';
+import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { asked, inControl, inPath, planned } from './planned.ts';
 
 const faults = (proof: Proof): readonly string[] =>
-  proof.findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${f.sentence}`);
+  proof.findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${sentenceOf(f)}`);
 
 const polyline = (...corners: readonly (readonly [number, number])[]): Path =>
   path(corners.slice(1).map(([x, y], i) => line(point(...(corners[i] as [number, number])), point(x, y))));
@@ -142,7 +144,7 @@ describe('open lines', () => {
         (ys, kept, run, finish) => {
           const along = polyline(...ys.map((y, i) => [(100 * i) / (ys.length - 1), y] as const));
           const plan = planCut(cutLine(kept, along, { run, finish, insideCorner: 0.3 }));
-          if (plan.kind === 'refused') throw new Error(plan.findings.find((f) => f.severity === 'refusal')!.sentence);
+          if (plan.kind === 'refused') throw new Error(sentenceOf(plan.findings.find((f) => f.severity === 'refusal')));
           const proof = proveProgram(asked(cutLine(kept, along, { run, finish, insideCorner: 0.3 }), inControl));
           expect([proof.verdict, faults(proof)]).toEqual(['proven', []]);
         },

@@ -1,4 +1,5 @@
 /** For tests: a job through planner and writer, and the question that its program puts to the proof. */
+
 import { path } from '../src/geometry/contour.ts';
 import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../src/nc/write/write.ts';
@@ -7,6 +8,7 @@ import type { Plan } from '../src/plan/plan.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import { slitOf } from '../src/plan/start/block-edge.ts';
 import type { ProofQuestion } from '../src/proof/proof.ts';
+import { printPlain } from '../src/text/print/print.ts';
 
 const words = { thread: 'M70', cutWire: 'M71', condition: 'E{n}' };
 export const inControl: Dialect = { ...standardDialect, words };
@@ -14,7 +16,7 @@ export const inPath: Dialect = { ...standardDialect, compensation: 'path', words
 
 export const planned = (question: PlanQuestion): Plan => {
   const plan = planCut(question);
-  if (plan.kind !== 'cut') throw new Error(plan.findings.find((f) => f.severity === 'refusal')?.sentence ?? 'refused');
+  if (plan.kind !== 'cut') throw new Error(plan.findings.map((f) => printPlain(f.text)).join(' ') || 'refused');
   return plan;
 };
 
@@ -22,7 +24,7 @@ export const planned = (question: PlanQuestion): Plan => {
 export const asked = (question: PlanQuestion, dialect: Dialect): ProofQuestion => {
   const plan = planned(question);
   const written = writeProgram(plan, dialect, { name: 'TEST', date: '', notes: [] });
-  if (written.kind === 'refused') throw new Error(written.findings[0]!.sentence);
+  if (written.kind === 'refused') throw new Error(written.findings.map((f) => printPlain(f.text)).join(' '));
   const leads = [...plan.contours.map(slitOf), ...(plan.openCuts ?? []).flatMap((o) => o.leads)].filter((l) => l !== undefined);
   const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
   return {

@@ -1,4 +1,5 @@
 /** All that a sheet says of the examples, told in inches with a decimal comma: no millimetre is left over, and names stay. */
+
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { namesOf } from '../src/app/state/names.ts';
@@ -6,6 +7,7 @@ import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
 import { runJob } from '../src/job/pipeline/pipeline.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
+import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { tellerOf } from '../src/text/print/reader.ts';
 
 const JOBS: Readonly<Record<string, readonly [job: object, drawing: string]>> = {
@@ -35,7 +37,7 @@ describe('a sheet told in inches', () => {
         drawingName: 'x.dxf',
         day: '2026-11-25',
       });
-      if (asked.kind === 'bad') throw new Error(asked.findings[0]?.sentence);
+      if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
       const sheet = { ...sheetOf(runJob(asked.run), asked.run), took: { core: 0, view: 0 } };
       const tell = tellerOf({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }, names);
       const told = toldSheet(sheet, tell);

@@ -1,4 +1,5 @@
 /** The example jobs, run as a user would run them, and all that comes out as text to hold against what was accepted. */
+
 import { readdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { readBytes, readText } from '../src/cli/files.ts';
@@ -9,6 +10,7 @@ import { parseFile } from '../src/job/files/parse.ts';
 import { goldenFiles } from '../src/job/handout/papers.ts';
 import { nestFiles, nestText, runNest } from '../src/job/nest/nest-answer.ts';
 import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { printPlain } from '../src/text/print/print.ts';
 
 /** Paths of all job files under examples/. */
 export const exampleJobs = (): readonly string[] =>
@@ -36,7 +38,7 @@ export const runExample = (job: string): Promise<Readonly<Record<string, string>
 /** The accepted files of a nest by name: what is printed, plate as picture and drawing, and the job that cuts it. */
 export const runNestExample = (path: string): Readonly<Record<string, string>> => {
   const parsed = parseFile(nestSchema, readText(path), basename(path));
-  if (parsed.kind === 'bad') throw new Error(`${path} is no nest: ${parsed.findings.map((f) => f.sentence).join(' ')}`);
+  if (parsed.kind === 'bad') throw new Error(`${path} is no nest: ${parsed.findings.map((f) => printPlain(f.text)).join(' ')}`);
   const file = parsed.value;
   const beside = (name: string): string => join(dirname(path), name);
   const answer = runNest({
@@ -46,7 +48,7 @@ export const runNestExample = (path: string): Readonly<Record<string, string>> =
     shop: shopAt(file.shop === undefined ? undefined : beside(file.shop)),
     day: file.date ?? '2026-11-25',
   });
-  if (answer.kind === 'bad input') throw new Error(answer.findings.map((f) => f.sentence).join(' '));
+  if (answer.kind === 'bad input') throw new Error(answer.findings.map((f) => printPlain(f.text)).join(' '));
   const printed = { [`${stemOf(path)}.nest.txt`]: `${nestText(answer)}\n` };
   if (answer.kind === 'refused') return printed;
   // The job lies one folder deeper than the nest.

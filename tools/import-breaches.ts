@@ -10,6 +10,18 @@ export const BREACHES: readonly Breaches[] = [
   {
     ends: 'the text step: findings and answers hold text as data, and print no more',
     faults: [
+      'src/drawing/read/describe.ts -> src/text/print/print.ts',
+      'src/job/nest/nest-pieces.ts -> src/text/print/print.ts',
+      'src/job/pipeline/correct-job.ts -> src/text/print/print.ts',
+      'src/job/pipeline/sentence.ts -> src/text/print/print.ts',
+      'src/job/what-if/both-orders.ts -> src/text/print/print.ts',
+      'src/job/what-if/compare.ts -> src/text/print/print.ts',
+      'src/plan/wire/choose-wire.ts -> src/text/print/print.ts',
+      'src/server/answer/refusal.ts -> src/text/print/stated.ts',
+      'src/server/keep/first-start.ts -> src/text/print/print.ts',
+      'src/server/keep/record-file.ts -> src/text/print/print.ts',
+      'src/server/keep/shop.ts -> src/text/print/print.ts',
+      'src/server/paper/make.ts -> src/text/print/print.ts',
       'src/estimate/clock/best-start.ts -> src/text/print/duration.ts',
       'src/estimate/clock/clock-findings.ts -> src/text/print/duration.ts',
       'src/job/nest/nest-answer.ts -> src/text/print/phrases.ts',

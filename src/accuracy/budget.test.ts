@@ -1,4 +1,5 @@
 /** The error budget: shares that add up as they should, a remedy for the greatest, and figures that can be asked why. */
+
 import { describe, expect, it } from 'vitest';
 import { standardMachine } from '../physics/cut/machine.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
@@ -6,6 +7,7 @@ import type { Material } from '../physics/material/material.ts';
 import { planCut } from '../plan/cut/plan-cut.ts';
 import { plate, questionFor } from '../plan/plan.fixture.ts';
 import { explain, explainLines } from '../quantity/explain.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { type BudgetQuestion, errorBudget } from './budget.ts';
 import { budgetFindings, budgetsOf } from './budget-of-plan.ts';
 
@@ -90,6 +92,6 @@ describe('an error budget', () => {
     expect(sizes[0]!.total.key).toBe('budget.size.1.total');
     const codes = budgetFindings({ profile, sizes }).map((f) => f.code);
     expect(codes).toEqual(['budget-over-tolerance']);
-    expect(budgetFindings({ profile, sizes })[0]!.sentence).toMatch(/bore, 16 mm/);
+    expect(sentenceOf(budgetFindings({ profile, sizes })[0])).toMatch(/bore, 16 mm/);
   });
 });

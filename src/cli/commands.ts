@@ -1,5 +1,8 @@
 /** The words of the command line, its options and its exit codes (0 yes, 1 no or not proven, 2 bad input), run with whatever is given to print on. */
+
 import { Command, CommanderError, Option } from 'commander';
+import { printPlain } from '../text/print/print.ts';
+import { stated } from '../text/print/stated.ts';
 import { type AnswerCommand, answer } from './answer.ts';
 import { type CompareCommand, compare } from './compare.ts';
 import { type CorrectCommand, correct } from './correct.ts';
@@ -47,8 +50,9 @@ export const run = async (args: readonly string[], streams: Streams): Promise<nu
 };
 
 const sayBad = (bad: BadInput, json: boolean, out: Out, err: Streams['err']): number => {
-  if (json) out.print(JSON.stringify({ answer: 'bad input', findings: bad.findings }, null, 2));
-  else for (const f of bad.findings) err(`${harmless(f.sentence)}${f.remedy === undefined ? '' : ` ${f.remedy}`}\n`);
+  if (json) out.print(JSON.stringify({ answer: 'bad input', findings: bad.findings.map((f) => stated(f)) }, null, 2));
+  else
+    for (const f of bad.findings) err(`${harmless(printPlain(f.text))}${f.remedy === undefined ? '' : ` ${printPlain(f.remedy.text)}`}\n`);
   return BAD_INPUT;
 };
 

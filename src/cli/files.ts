@@ -1,13 +1,16 @@
 /** Files in and out. A file that cannot be read is bad input with a sentence, never a stack trace. */
+
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Finding } from '../text/finding.ts';
+import { legacy } from '../text/legacy.ts';
+import { printPlain } from '../text/print/print.ts';
 
 /** Thrown by whatever finds that the user's input is bad; main turns it into exit code 2. */
 export class BadInput extends Error {
   readonly findings: readonly Finding[];
   constructor(findings: readonly Finding[]) {
-    super(findings.map((f) => f.sentence).join('\n'));
+    super(findings.map((f) => printPlain(f.text)).join('\n'));
     this.findings = findings;
   }
 }
@@ -29,7 +32,9 @@ export const reasonOf = (error: unknown): string => {
 };
 
 export const badInput = (sentence: string, path = ''): BadInput =>
-  new BadInput([{ code: 'file-not-valid', severity: 'refusal', sentence, ...(path === '' ? {} : { place: { kind: 'field', path } }) }]);
+  new BadInput([
+    { code: 'file-not-valid', severity: 'refusal', text: legacy(sentence), ...(path === '' ? {} : { place: { kind: 'field', path } }) },
+  ]);
 
 export const readBytes = (path: string): Uint8Array => {
   try {

@@ -1,7 +1,10 @@
 /** `kerfwright read`: what a drawing holds, and what is wrong with it. */
+
 import { basename, extname } from 'node:path';
 import { type ReadAnswer, readJson, readOne, readText } from '../job/handout/read-report.ts';
 import type { Finding } from '../text/finding.ts';
+import { printPlain } from '../text/print/print.ts';
+import { stated } from '../text/print/stated.ts';
 import { BadInput, readBytes, writeFiles } from './files.ts';
 import { millimetres } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -27,9 +30,9 @@ export const read = (files: readonly string[], options: ReadCommand, out: Out): 
   }
   if (answers.length === 0) throw new BadInput(missing);
   if (options.json === true) {
-    const all = [...answers.map(readJson), ...missing.map((f) => ({ state: 'refused', findings: [f] }))];
+    const all = [...answers.map(readJson), ...missing.map((f) => ({ state: 'refused', findings: [stated(f)] }))];
     out.print(JSON.stringify(files.length === 1 ? all[0] : all, null, 2));
-  } else out.print([...answers.map(readText), ...missing.map((f) => f.sentence)].join('\n\n'));
+  } else out.print([...answers.map(readText), ...missing.map((f) => printPlain(f.text))].join('\n\n'));
   if (options.out !== undefined) {
     const pictures = Object.fromEntries(answers.map((a) => [`${basename(a.file, extname(a.file))}.svg`, a.picture]));
     const written = writeFiles(options.out, pictures);

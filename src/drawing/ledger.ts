@@ -1,11 +1,19 @@
 /** Collects the findings of one reading: the same trouble a thousand times is told ten times and then counted. */
-import type { Finding, Place } from '../text/finding.ts';
+
+import type { Finding, Place, Remedy } from '../text/finding.ts';
+import type { Text } from '../text/text.ts';
 import { type catalogue, find } from './findings.ts';
 
 export type DrawingCode = keyof typeof catalogue & string;
 
+interface More {
+  readonly place?: Place | undefined;
+  readonly done?: string | Text | undefined;
+  readonly remedy?: string | Text | Remedy | undefined;
+}
+
 export interface Ledger {
-  readonly add: (code: DrawingCode, sentence: string, more?: Partial<Pick<Finding, 'place' | 'done' | 'remedy'>>) => void;
+  readonly add: (code: DrawingCode, sentence: string | Text, more?: More) => void;
   /** All findings in the order in which their kinds came up first. */
   readonly findings: () => readonly Finding[];
 }

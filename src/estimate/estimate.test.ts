@@ -1,4 +1,5 @@
 /** Hours and price of small hand-made programs, against sums done by hand. */
+
 import { describe, expect, it } from 'vitest';
 import { contour } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
@@ -7,6 +8,7 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { Pass, Plan } from '../plan/plan.ts';
 import { given } from '../quantity/figure.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import type { Unit } from '../text/unit.ts';
 import { type Estimate, type EstimateQuestion, estimateJob } from './estimate.ts';
 import type { Rates } from './rates.ts';
@@ -144,7 +146,7 @@ const question = (more: Partial<EstimateQuestion> = {}): EstimateQuestion => ({
 });
 const estimated = (q: EstimateQuestion): Estimate => {
   const result = estimateJob(q);
-  if (result.kind !== 'estimate') throw new Error(result.finding.sentence);
+  if (result.kind !== 'estimate') throw new Error(sentenceOf(result.finding));
   return result.estimate;
 };
 

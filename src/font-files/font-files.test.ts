@@ -1,4 +1,5 @@
 /** Fonts on a disk: those of the house are found, files of the user's own are read, and whatever else is there is said and not thrown. */
+
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,6 +8,7 @@ import { FACE_FILES } from '../font-reader/face-files.ts';
 import { fontTables } from '../font-reader/font-tables.ts';
 import type { LetterMaker } from '../font-reader/letter-maker.ts';
 import { letteringSchema } from '../shapes/lettering/request.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { fontFile } from './font-files.ts';
 import { houseLetters, lettersWith } from './letters-on-disk.ts';
 
@@ -18,7 +20,7 @@ const told = (maker: LetterMaker, more: object): string => {
   const made = maker(asked(more));
   return made.kind === 'made'
     ? made.shape.name
-    : made.findings.map((f) => `${f.code} ${f.place?.kind === 'field' ? f.place.path : ''}: ${f.sentence}`).join();
+    : made.findings.map((f) => `${f.code} ${f.place?.kind === 'field' ? f.place.path : ''}: ${sentenceOf(f)}`).join();
 };
 
 describe('fonts on a disk', () => {

@@ -1,9 +1,11 @@
 /** A job with things set by hand: the program counts from its datum, the proof judges registers, and a job without them is as it was. */
+
 import { describe, expect, it } from 'vitest';
 import { readText } from '../cli/files.ts';
 import { paperText } from '../documents/paper-text.ts';
 import { holeSheet } from '../documents/sheet/hole-sheet.ts';
 import { setupSheet } from '../documents/sheet/setup-sheet.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { readDialectFile, standardDialect } from './files/dialects.ts';
 import { houseShop } from './house-shop.ts';
 import { type Job, jobSchema } from './job.ts';
@@ -46,7 +48,7 @@ const again = (ran: Ran) =>
 
 const dialectOf = (path: string) => {
   const read = readDialectFile(readText(path));
-  if (read.kind === 'bad') throw new Error(read.findings[0]?.sentence);
+  if (read.kind === 'bad') throw new Error(sentenceOf(read.findings[0]));
   return read.dialect;
 };
 

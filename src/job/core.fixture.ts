@@ -1,4 +1,5 @@
 /** For tests of openings that are burnt out: a plan written, read back and proven, also with every single move looked at by itself. */
+
 import { standardDialect } from '../nc/dialect/dialect.ts';
 import type { Action } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
@@ -8,6 +9,7 @@ import type { Plan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveActions } from '../proof/prove/prove.ts';
+import { printPlain } from '../text/print/print.ts';
 
 export interface Proved {
   readonly plan: Plan;
@@ -21,11 +23,11 @@ export interface Proved {
 /** Throws where the plan is refused or cannot be written or read. */
 export const proved = (question: PlanQuestion): Proved => {
   const plan = planCut(question);
-  if (plan.kind !== 'cut') throw new Error(plan.findings.map((f) => f.sentence).join(' '));
+  if (plan.kind !== 'cut') throw new Error(plan.findings.map((f) => printPlain(f.text)).join(' '));
   const written = writeProgram(plan, standardDialect, { name: 'test', date: '2026-11-25', notes: [] });
-  if (written.kind !== 'written') throw new Error(written.findings.map((f) => f.sentence).join(' '));
+  if (written.kind !== 'written') throw new Error(written.findings.map((f) => printPlain(f.text)).join(' '));
   const read = readProgram(written.text, standardDialect, written.registers);
-  if (read.state !== 'read') throw new Error(read.findings.map((f) => f.sentence).join(' '));
+  if (read.state !== 'read') throw new Error(read.findings.map((f) => printPlain(f.text)).join(' '));
   const asked: ProofQuestion = {
     program: written.text,
     dialect: standardDialect,

@@ -1,5 +1,7 @@
 /** Layers look at a job apart and now and then find the same thing; whoever reads the answer is told once. */
+
 import type { Finding } from '../text/finding.ts';
+import { quotes, subjectsIn } from '../text/within.ts';
 
 interface Before {
   readonly code: string;
@@ -23,13 +25,12 @@ export const toldOnce = (findings: readonly Finding[]): readonly Finding[] => {
   return findings.filter((f) => {
     const before = SAID_BEFORE[f.code];
     const said = before !== undefined && told.has(`${f.severity} ${before.code}${before.of === 'anything' ? '' : ` ${subjectOf(f)}`}`);
-    return !said && !refusals.some((other) => other !== f && f.sentence.endsWith(`: ${other.sentence}`));
+    return !said && !refusals.some((other) => other !== f && quotes(f.text, other.text));
   });
 };
 
 /** The loops a sentence is about, in no order: 'L1 L4'. */
-const subjectOf = ({ sentence, place }: Finding): string => {
-  const named = sentence.split(':')[0]?.match(/\bL\d+\b/g) ?? [];
-  const loops = new Set([...named, ...(place?.kind === 'spot' && place.loop !== undefined ? [place.loop] : [])]);
+const subjectOf = ({ text, place }: Finding): string => {
+  const loops = new Set([...subjectsIn(text), ...(place?.kind === 'spot' && place.loop !== undefined ? [place.loop] : [])]);
   return [...loops].toSorted().join(' ');
 };

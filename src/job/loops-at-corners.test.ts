@@ -1,8 +1,10 @@
 /** A part of sharp corners that are gone round by loops, proven, drawn and told. */
+
 import { describe, expect, it } from 'vitest';
 import { planPicture } from '../documents/part/plan-picture.ts';
 import { planCut } from '../plan/cut/plan-cut.ts';
 import { disc, loop, questionFor, rectangle } from '../plan/plan.fixture.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { proved } from './core.fixture.ts';
 
 const squares = [loop('L1', rectangle(0, 0, 50, 16)), loop('L2', rectangle(0, 22, 50, 16))];
@@ -12,7 +14,7 @@ describe('a part with loops at its corners', () => {
     // The rough cut of this size once made the polygon library lose a corner of the outline and leave 0.02 mm along a side.
     for (const height of [20, 40, 60]) {
       const { proof } = proved(questionFor([squares[0]!], { height, finish: 1, tolerance: 0.01, sharpOutside: 'loop' }));
-      expect([height, proof.verdict, proof.findings.filter((f) => f.severity === 'refusal').map((f) => f.sentence)]).toEqual([
+      expect([height, proof.verdict, proof.findings.filter((f) => f.severity === 'refusal').map((f) => sentenceOf(f))]).toEqual([
         height,
         'proven',
         [],

@@ -1,6 +1,9 @@
 /** Places of findings: plan and proof think in mm, the customer's drawing in its own unit, and a finding points at the drawing. */
+
 import type { DrawingUnits } from '../drawing/drawing.ts';
 import type { Finding } from '../text/finding.ts';
+import { type Part, upTo } from '../text/part.ts';
+import { placesMapped } from '../text/within.ts';
 
 type Units = Pick<DrawingUnits, 'name' | 'millimetres'>;
 
@@ -10,9 +13,23 @@ export const inDrawingUnits = (findings: readonly Finding[], { name, millimetres
     ? findings
     : findings.map((f) => ({
         ...f,
-        sentence: spotsIn(f.sentence, name, millimetres),
+        text: placesMapped(
+          f.text,
+          (p) => placeIn(p, name, millimetres),
+          (s) => spotsIn(s, name, millimetres),
+        ),
         ...(f.place?.kind === 'spot' ? { place: spotIn(f.place, millimetres) } : {}),
       }));
+
+type PlacePart = Extract<Part, { kind: 'place' }>;
+
+const placeIn = (place: PlacePart, name: string, millimetres: number): PlacePart => ({
+  ...place,
+  x: place.x / millimetres,
+  y: place.y / millimetres,
+  digits: upTo(4),
+  spelled: typeof place.spelled === 'string' ? place.spelled : { unit: name },
+});
 
 type Spot = Extract<NonNullable<Finding['place']>, { readonly kind: 'spot' }>;
 

@@ -1,11 +1,13 @@
 /** Stacks of sheets whose heights can be reckoned by hand. */
+
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { type StackQuestion, stackOf, WIDEST_GAP } from './stack.ts';
 
 const stacked = (question: StackQuestion) => {
   const stack = stackOf(question);
-  if (stack.kind === 'refused') throw new Error(stack.findings.map((f) => f.sentence).join(' '));
+  if (stack.kind === 'refused') throw new Error(stack.findings.map((f) => sentenceOf(f)).join(' '));
   return stack;
 };
 
@@ -36,7 +38,7 @@ describe('stackOf', () => {
 
   it('stops at what is wanted, and tells how many stacks more would take', () => {
     expect(stacked({ ...SHEET, wanted: 10 })).toMatchObject({ sheets: 10, limit: 'wanted' });
-    expect(stacked({ ...SHEET, wanted: 100 }).findings[0]!.sentence).toContain('3 stacks');
+    expect(sentenceOf(stacked({ ...SHEET, wanted: 100 }).findings[0])).toContain('3 stacks');
     expect(stacked({ ...SHEET, flatness: 5, wanted: 1 }).limit).toBe('wanted');
   });
 

@@ -1,5 +1,7 @@
 /** Which side of each loop is kept, as the nesting suggests and the user overrules. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../text/finding.fixture.ts';
 import { sortLoops } from './kept-side.ts';
 import { disc, loop, plate, questionFor, rectangle } from './plan.fixture.ts';
 
@@ -46,17 +48,17 @@ describe('kept sides', () => {
   it('are stated, loops decided alike in one sentence', () => {
     const findings = sortLoops(questionFor(plate())).findings;
     expect(findings.map((f) => f.code)).toEqual(['kept-side', 'kept-side']);
-    expect(findings[1]!.sentence).toContain('L2, L3, L4 and L5 are cut as openings');
+    expect(sentenceOf(findings[1])).toContain('L2, L3, L4 and L5 are cut as openings');
     const many = Array.from({ length: 40 }, (_, i) => loop(`L${i + 2}`, disc(5 * i, 5, 2), 1, 'L1'));
     const told = sortLoops(questionFor([loop('L1', rectangle(-5, 0, 300, 20)), ...many])).findings;
-    expect(told[1]!.sentence).toContain('L13 and 28 more');
+    expect(sentenceOf(told[1])).toContain('L13 and 28 more');
   });
 
   it('of two openings one in the other are refused: the inner one would be cut into a slug', () => {
     expect(keptOf().codes).not.toContain('opening-in-slug');
     const { findings } = sortLoops(questionFor(nested, { kept: { L1: 'die' } }));
     const refusal = findings.find((f) => f.code === 'opening-in-slug')!;
-    expect(refusal.sentence).toContain('L2 is to be an opening in the slug of L1');
+    expect(sentenceOf(refusal)).toContain('L2 is to be an opening in the slug of L1');
     expect(keptOf({ kept: { L1: 'die', L2: 'punch', L3: 'die' } }).codes).not.toContain('opening-in-slug');
     expect(keptOf({ kept: { L1: 'die', L2: 'leave', L3: 'die' } }).codes).toContain('opening-in-slug');
   });

@@ -1,9 +1,11 @@
 /** From the edge of the block, several parts out of one block, openings before outsides, and holes that serve two. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { distanceTo } from '../geometry/near/distance.ts';
 import { windingOf } from '../geometry/near/inside.ts';
 import { distanceBetween } from '../geometry/segment.ts';
+import { remedyTextOf, sentenceOf } from '../text/finding.fixture.ts';
 import { planCut } from './cut/plan-cut.ts';
 import { disc, faultsOf, loop, polygon, questionFor, rectangle, slot } from './plan.fixture.ts';
 import type { PlanQuestion } from './question.ts';
@@ -40,7 +42,7 @@ describe('a contour begun from the edge of the block', () => {
       const [a, b, whole] = [distanceBetween(from, entry.at), distanceBetween(entry.at, to), distanceBetween(from, to)];
       expect(a + b).toBeCloseTo(whole, 6);
     }
-    expect(finding(inBlock({ run }), 'frame-cut-open')[0]!.sentence).toContain('stays as a slit in the block');
+    expect(sentenceOf(finding(inBlock({ run }), 'frame-cut-open')[0])).toContain('stays as a slit in the block');
   });
 
   it('takes the way that is free of other openings and of clamps', () => {
@@ -58,7 +60,7 @@ describe('a contour begun from the edge of the block', () => {
     const sides = [loop('L4', rectangle(-16, -8, 4, 46), 1, 'B'), loop('L5', rectangle(52, -8, 4, 46), 1, 'B')];
     const base = inBlock();
     const plan = planCut({ ...base, loops: [...base.loops, ...ring, ...sides] });
-    expect([plan.kind, plan.findings.find((f) => f.code === 'no-way-in-from-edge')?.remedy]).toEqual([
+    expect([plan.kind, remedyTextOf(plan.findings.find((f) => f.code === 'no-way-in-from-edge'))]).toEqual([
       'refused',
       expect.stringContaining('start.L1'),
     ]);
@@ -102,10 +104,10 @@ describe('several parts out of one block', () => {
   it('are told with their order and the distance of the nearest two', () => {
     const [told, ...rest] = finding(questionFor(row(3, 8)), 'several-parts');
     expect(rest).toEqual([]);
-    expect(told!.sentence).toContain(
+    expect(sentenceOf(told)).toContain(
       '3 parts come out of one block, all from one datum in one clamping: the 3 openings in them first, then P',
     );
-    expect(told!.sentence).toContain('are 8.000 mm apart');
+    expect(sentenceOf(told)).toContain('are 8.000 mm apart');
     expect(finding(questionFor(row(1, 8)), 'several-parts')).toEqual([]);
   });
 

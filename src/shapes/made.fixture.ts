@@ -7,7 +7,7 @@ export const make = (input: ShapeInput): MadeShape => makeShape(shapeSchema.pars
 /** The shape; what is refused breaks the test. */
 export const shaped = (input: ShapeInput): Shape => {
   const made = make(input);
-  if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
+  if (made.kind === 'refused') throw new Error(made.findings[0]?.code);
   return made.shape;
 };
 

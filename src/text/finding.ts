@@ -1,4 +1,7 @@
-/** A finding: something a user must know, with a code, a plain sentence and the place it concerns. */
+/** A finding: something a user must know, with a code, a sentence as data and the place it concerns. */
+import { keyed } from './body.ts';
+import { asText } from './legacy.ts';
+import type { Text } from './text.ts';
 
 /**
  * `refusal`: cannot be done, the answer is no. `doubt`: a question only the user can answer; an assumption was made and is
@@ -21,16 +24,28 @@ export interface Finding {
   readonly code: string;
   readonly severity: Severity;
   /** What was found, in a full sentence with its numbers and units. */
-  readonly sentence: string;
+  readonly text: Text;
   /** None only where the whole file or job is meant. */
   readonly place?: Place;
   /** What the tool did about it. */
-  readonly done?: string;
+  readonly done?: Text;
   /** The smallest change that would help. */
-  readonly remedy?: string;
+  readonly remedy?: Remedy;
   /** How many of its kind it stands for, where a long list was cut short; 1 when it is not given. */
   readonly stands?: number;
 }
+
+/**
+ * A change that would help. `field` is the input it concerns, as in a job file, and `value` what to put there: page, command line and
+ * letter each word it their own way; `text` is how it is said where nothing can be filled in.
+ */
+export interface Remedy {
+  readonly text: Text;
+  readonly field?: string | undefined;
+  readonly value?: string | number | boolean | undefined;
+}
+
+export const remedy = (text: Text, change: Pick<Remedy, 'field' | 'value'> = {}): Remedy => ({ text, ...change });
 
 /** One entry of a layer's catalogue of findings; what it is called and means stands in the manual beside it. */
 export interface FindingKind {
@@ -39,12 +54,37 @@ export interface FindingKind {
 
 export type Catalogue = Readonly<Record<string, FindingKind>>;
 
-/** Makes the function with which a layer states its findings; the code must be in that layer's catalogue. */
+/** What a finding may carry beside its sentence. */
+interface More {
+  readonly place?: Place | undefined;
+  readonly done?: string | Text | undefined;
+  readonly remedy?: string | Text | Remedy | undefined;
+  readonly severity?: Severity | undefined;
+}
+
+/**
+ * Makes the function with which a layer states its findings; the code must be in that layer's catalogue. A code whose findings are worded
+ * in several ways names the way behind a slash, which is the key of that sentence for other languages: 'arc-incomplete/no-centre'.
+ */
 export const finder =
   <C extends Catalogue>(catalogue: C) =>
-  (code: keyof C & string, sentence: string, more: Partial<Pick<Finding, 'place' | 'done' | 'remedy' | 'severity'>> = {}): Finding => ({
-    code,
-    severity: (catalogue[code] as FindingKind).severity,
-    sentence,
-    ...more,
-  });
+  (named: (keyof C & string) | `${keyof C & string}/${string}`, sentence: string | Text, more: More = {}): Finding => {
+    const code = codeOf(named);
+    const { severity = (catalogue[code] as FindingKind).severity, place, done, remedy: help } = more;
+    return {
+      code,
+      severity,
+      text: keyed(asText(sentence), named),
+      ...(place === undefined ? {} : { place }),
+      ...(done === undefined ? {} : { done: keyed(asText(done), `${named}.done`) }),
+      ...(help === undefined ? {} : { remedy: remedyOf(help, named) }),
+    };
+  };
+
+/** The code of a finding or sentence key: what stands before the slash. */
+export const codeOf = (key: string): string => key.split('/', 1)[0] as string;
+
+const remedyOf = (given: string | Text | Remedy, key: string): Remedy => {
+  const help = typeof given === 'object' && 'text' in given ? given : remedy(asText(given));
+  return { ...help, text: keyed(help.text, `${key}.remedy`) };
+};

@@ -1,10 +1,12 @@
 /** What every damaged input must come to: a result or a named finding, in bounded time, with no NaN anywhere. */
+
 import { readDrawing } from '../../src/drawing/read/read-drawing.ts';
 import { parseFile } from '../../src/job/files/parse.ts';
 import { standardDialect } from '../../src/nc/dialect/dialect.ts';
 import { parseDialect } from '../../src/nc/dialect/parse.ts';
 import { readProgram } from '../../src/nc/read/read.ts';
 import type { Finding } from '../../src/text/finding.ts';
+import { printPlain } from '../../src/text/print/print.ts';
 import { drawingCases } from './drawings.ts';
 import { fileCases, SCHEMAS } from './files.ts';
 import { programCases } from './programs.ts';
@@ -63,7 +65,8 @@ export const fileFaults = (count: number, seed: number): readonly Fault[] =>
 
 /** A refusal without a finding would leave its user alone. */
 const mustSay = (findings: readonly Finding[]): readonly Finding[] => {
-  if (findings.length === 0 || findings.some((f) => f.code === '' || f.sentence === '')) throw new Error('refused without saying why');
+  if (findings.length === 0 || findings.some((f) => f.code === '' || printPlain(f.text) === ''))
+    throw new Error('refused without saying why');
   return findings;
 };
 

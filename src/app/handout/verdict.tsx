@@ -1,6 +1,6 @@
 /** What the proof says of a program from elsewhere: the verdict, and its reasons, each with the line at fault. */
 import type { ReactNode } from 'react';
-import type { Finding } from '../../text/finding.ts';
+import type { Stated } from '../../text/print/stated.ts';
 import { programWords as words } from '../words/replay.ts';
 import type { Judged } from '../work/job-worker.ts';
 
@@ -50,7 +50,7 @@ export const Verdict = ({ name, lines, judged, count, onLine }: VerdictProps): R
 };
 
 interface JudgementProps extends Pick<VerdictProps, 'lines' | 'count' | 'onLine'> {
-  readonly finding: Finding;
+  readonly finding: Stated;
 }
 
 /** A line may be as long as a file that is no program at all. */

@@ -1,5 +1,7 @@
 /** Findings with the chapter whose line they stand beside and their place in the picture, mm. */
+
 import type { Finding } from '../../text/finding.ts';
+import { stated } from '../../text/print/stated.ts';
 import type { Chapter, FindingView } from './views.ts';
 
 /** Fields of the job file that belong to a chapter of their own; the others are asked in 'asked'. */
@@ -29,7 +31,7 @@ const OF_FIELD: Readonly<Record<string, Chapter>> = {
 /** `millimetres` in one unit of the drawing, in which findings point; `codes` are those of the drawing itself. */
 export const findingViews = (findings: readonly Finding[], drawn: ReadonlySet<Finding>, millimetres: number): readonly FindingView[] =>
   findings.map((f, i) => ({
-    ...f,
+    ...stated(f),
     id: `f${i + 1}`,
     chapter: chapterOf(f, drawn),
     ...(f.place?.kind === 'spot'

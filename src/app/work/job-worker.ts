@@ -4,8 +4,8 @@ import type { Paper } from '../../documents/paper.ts';
 import type { AskedJob } from '../../job/request/run-from-data.ts';
 import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
-import type { Finding } from '../../text/finding.ts';
 import type { Telling } from '../../text/print/restate.ts';
+import type { Stated } from '../../text/print/stated.ts';
 import type { DeviationView, Sheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {
@@ -19,7 +19,7 @@ export type Question = Omit<AskedJob, 'drawing' | 'drawingName'>;
 export type Tell = (stage: string, share: number) => void;
 
 export type Judged =
-  | { readonly kind: 'judged'; readonly verdict: 'proven' | 'not proven'; readonly findings: readonly Finding[]; readonly text: string }
+  | { readonly kind: 'judged'; readonly verdict: 'proven' | 'not proven'; readonly findings: readonly Stated[]; readonly text: string }
   | { readonly kind: 'cannot'; readonly sentence: string };
 
 export type Corrected =
@@ -31,7 +31,7 @@ export type Corrected =
       readonly registers: readonly { readonly register: number; readonly before: string; readonly after: string }[];
     }
   | { readonly kind: 'cannot'; readonly sentence: string }
-  | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
+  | { readonly kind: 'bad'; readonly findings: readonly Stated[] };
 
 export interface JobWorker {
   /** The drawing of all runs that follow; what was remembered of another one is forgotten. */

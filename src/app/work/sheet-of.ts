@@ -3,6 +3,7 @@
 import type { JobRun } from '../../job/job-run.ts';
 import type { Ran } from '../../job/pipeline/pipeline.ts';
 import type { JobFacts } from '../../result/facts.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
@@ -19,7 +20,7 @@ export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
   const { answer } = ran;
   const none = { assumed: [], figures: [], ...(ran.drawing === undefined ? {} : given('picture', pictureView({ drawing: ran.drawing }))) };
   if (answer.kind === 'bad input') {
-    const line = answer.findings[0]?.sentence ?? 'The inputs cannot be used.';
+    const line = answer.findings.map((f) => printPlain(f.text))[0] ?? 'The inputs cannot be used.';
     return { answer: 'bad input', sentence: [words(line)], findings: findingViews(answer.findings, new Set(), 1), line, ...none };
   }
   if (answer.kind === 'cannot')

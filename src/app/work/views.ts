@@ -2,7 +2,7 @@
 
 import type { Basis } from '../../quantity/figure.ts';
 import type { Taking } from '../../shapes/shape.ts';
-import type { Finding } from '../../text/finding.ts';
+import type { Stated } from '../../text/print/stated.ts';
 import type { Unit } from '../../text/unit.ts';
 
 export type { Taking } from '../../shapes/shape.ts';
@@ -29,7 +29,7 @@ export type SentencePart =
   /** `shown` is printed in the user's units where it is given, else `text`. */
   | { readonly kind: 'result'; readonly text: string; readonly shown?: Shown };
 
-export interface FindingView extends Finding {
+export interface FindingView extends Stated {
   /** Unlike every other of this answer. */
   readonly id: string;
   readonly chapter: Chapter;

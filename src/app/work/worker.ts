@@ -1,4 +1,5 @@
 /** Runs the job beside the page, so that typing never waits for it; remembers the last run, of which everything else is asked. */
+
 import { expose, transfer } from 'comlink';
 import { z } from 'zod';
 import type { Paper } from '../../documents/paper.ts';
@@ -14,6 +15,7 @@ import { askedRun } from '../../job/request/run-from-data.ts';
 import { type ShapeMeans, shapeDxf, shapeSvg } from '../../job/request/shape-drawing.ts';
 import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
 import { setting } from '../../text/print/phrases.ts';
+import { stated } from '../../text/print/stated.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
@@ -47,7 +49,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {
   const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell }, () => means);
   if (asked.kind === 'bad') {
     last = undefined;
-    const line = asked.findings[0]?.sentence ?? '';
+    const line = asked.findings.map((f) => stated(f).sentence)[0] ?? '';
     return {
       answer: 'bad input',
       sentence: [words(line)],
@@ -115,14 +117,15 @@ const worker: JobWorker = {
     if (last === undefined || setup === undefined)
       return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
-    if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings, text: '' };
+    if (proven.kind === 'bad input')
+      return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map((f) => stated(f)), text: '' };
     const { verdict, findings } = proven.proof;
-    return { kind: 'judged', verdict, findings, text: proofText(proven.proof) };
+    return { kind: 'judged', verdict, findings: findings.map((f) => stated(f)), text: proofText(proven.proof) };
   },
   correct: (measured) => {
     if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };
     const answer = correctJob(last.run, { measured });
-    if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings };
+    if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings.map((f) => stated(f)) };
     if (answer.kind === 'cannot') return { kind: 'cannot', sentence: answer.sentence };
     return {
       kind: 'corrected',

@@ -1,7 +1,9 @@
 /** Lines, circles, arcs and ellipses become the curves they stand for, also turned over, at heights and tilted. */
+
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, entity, lineTags, type Tag } from '../../../test/dxf-writer.ts';
 import type { Arc } from '../../geometry/segment.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Curve, DrawnFile, EllipticArc } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
@@ -78,7 +80,7 @@ describe('LINE, CIRCLE and ARC', () => {
   it('never takes a missing end for 0', () => {
     const file = read(entity('LINE', { 10: 1, 20: 1, 11: 5 }), entity('ARC', { 10: 0, 20: 0, 40: 1, 50: 0 }));
     expect(file.curves).toEqual([]);
-    expect(file.findings.map((f) => f.sentence)).toEqual([
+    expect(file.findings.map((f) => sentenceOf(f))).toEqual([
       'LINE: The entity has no value for group 21.',
       'ARC: The entity has no value for group 51.',
     ]);
@@ -139,7 +141,7 @@ describe('what does not lie flat', () => {
   it('leaves out a circle that stands upright', () => {
     const file = read(entity('CIRCLE', { 10: 0, 20: 0, 40: 2, 210: 1, 220: 0, 230: 0 }));
     expect(file.curves).toEqual([]);
-    expect(file.findings.some((f) => f.sentence.includes('edge on'))).toBe(true);
+    expect(file.findings.some((f) => sentenceOf(f).includes('edge on'))).toBe(true);
   });
 
   it('takes the axes of a plane nearly level from the other rule', () => {

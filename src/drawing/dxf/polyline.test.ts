@@ -1,8 +1,10 @@
 /** Polylines old and new: bulges, closing, frames that are not drawn, vertices that are missing. */
+
 import { describe, expect, it } from 'vitest';
 import { polyline } from '../../../test/drawing-fixtures.ts';
 import { asciiDxf, dxfTags, entity, lightPolyline, lineTags, type Tag } from '../../../test/dxf-writer.ts';
 import type { Arc } from '../../geometry/segment.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Curve, DrawnFile } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
@@ -97,7 +99,7 @@ describe('polylines', () => {
     ]);
     const file = read(wide, wide);
     expect(file.curves.length).toBe(2);
-    expect(file.findings.map((f) => f.sentence)).toEqual(['2 polylines have a width, the first one here.']);
+    expect(file.findings.map((f) => sentenceOf(f))).toEqual(['2 polylines have a width, the first one here.']);
   });
 
   it('takes the vertices that are there where another number is told, and says so', () => {
@@ -111,7 +113,9 @@ describe('polylines', () => {
     ).map((tag): Tag => (tag[0] === 90 ? [90, 4] : tag));
     const file = read(tags);
     expect(file.curves.length).toBe(2);
-    expect(file.findings).toMatchObject([{ code: 'count-differs', sentence: 'An LWPOLYLINE says it has 4 vertices and gives 3.' }]);
+    expect(file.findings.map((f) => [f.code, sentenceOf(f)])).toEqual([
+      ['count-differs', 'An LWPOLYLINE says it has 4 vertices and gives 3.'],
+    ]);
   });
 
   it('turns a bulge over with its plane', () => {

@@ -1,6 +1,8 @@
 /** How loose ends are joined, and what becomes of places where three or more of them meet. */
+
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../../geometry/soundness.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
 
 describe('joining ends', () => {
@@ -14,7 +16,7 @@ describe('joining ends', () => {
   it('closes a gap within the join distance, exactly, and tells its place and size', () => {
     const drawing = drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, 0.004]).read();
     expect(codesOf(drawing)).toEqual(['gap-closed']);
-    expect(drawing.findings[0]!.sentence).toContain('4 µm apart');
+    expect(sentenceOf(drawing.findings[0])).toContain('4 µm apart');
     expect(placeOf(drawing, 'gap-closed')).toEqual([0, 0.002]);
     expect(soundness(drawing.loops[0]!.contour, 1e-12).kind).toBe('sound');
     expect(drawing.loops[0]!.area).toBeCloseTo(50, 6);
@@ -24,7 +26,7 @@ describe('joining ends', () => {
     const drawing = drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, 0.006]).read();
     expect(drawing.loops).toEqual([]);
     expect(codesOf(drawing)).toEqual(['no-loop', 'open-chain']);
-    expect(drawing.findings[0]!.sentence).toContain('Its ends are 6 µm apart, and only 5 µm are closed');
+    expect(sentenceOf(drawing.findings[0])).toContain('Its ends are 6 µm apart, and only 5 µm are closed');
   });
 
   it('takes the join distance in drawing units when asked to', () => {
@@ -82,7 +84,7 @@ describe('joining ends', () => {
     const drawing = drawn().lines([0, 0], [10, 0]).lines([10.000003, 0], [10, 5], [0, 5], [0, 0]).read();
     expect(areasOf(drawing)).toHaveLength(1);
     expect(codesOf(drawing)).toEqual(['rounding-closed']);
-    expect(drawing.findings[0]!.sentence).toContain('0.003 µm');
+    expect(sentenceOf(drawing.findings[0])).toContain('0.003 µm');
   });
 
   it('does not close a short piece onto itself', () => {
@@ -136,7 +138,7 @@ describe('places where three or more ends meet', () => {
     const drawing = drawn().lines([0, 0], [6, 0], [10, 0], [10, 5], [6, 5], [0, 5], [0, 0]).line([6, 0], [6, 5]).read();
     expect(areasOf(drawing)).toEqual([30, 20]);
     expect(codesOf(drawing)).toEqual(['branched 2', 'loops-share-edge']);
-    expect(drawing.findings.find((f) => f.code === 'loops-share-edge')!.sentence).toContain('5 mm of edge at (6, 2.5)');
+    expect(sentenceOf(drawing.findings.find((f) => f.code === 'loops-share-edge'))).toContain('5 mm of edge at (6, 2.5)');
   });
 
   it('reads two squares that touch in a corner as two squares', () => {

@@ -5,6 +5,7 @@ import { placeLabels } from '../../picture/numbered-circles.ts';
 import type { View } from '../../picture/svg.ts';
 import { INK, PAPER, px, QUIET, RUST, text, wrapped } from '../../picture/svg.ts';
 import type { Finding, Severity } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Drawing } from '../drawing.ts';
 import { catalogue } from '../findings.ts';
 
@@ -103,11 +104,12 @@ const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, numb
   return known.length === 1 ? String(known[0]) : `${known[0]}–${known.at(-1)}`;
 };
 
-const sentenceOf = (f: Finding): string => `${WORDS[f.severity]}: ${[f.sentence, f.done].filter(Boolean).join(' ')}`;
+const sentenceOf = (f: Finding): string =>
+  `${WORDS[f.severity]}: ${[f.text, f.done].flatMap((t) => (t === undefined ? [] : [printPlain(t)])).join(' ')}`;
 
 const together = (alike: readonly Finding[]): string => {
   const total = alike.reduce((n, f) => n + (f.stands ?? 1), 0);
-  return `${WORDS[alike[0]!.severity]}: ${total} alike. The first: ${alike[0]!.sentence}`;
+  return `${WORDS[alike[0]!.severity]}: ${total} alike. The first: ${printPlain(alike[0]!.text)}`;
 };
 
 const WORDS: Readonly<Record<Severity, string>> = {

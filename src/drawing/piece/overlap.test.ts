@@ -1,6 +1,8 @@
 /** What is drawn more than once is kept once: edges, parts of edges, curves and whole loops. */
+
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../../geometry/soundness.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
 
 const corners: [number, number][] = [
@@ -32,7 +34,7 @@ describe('doubled edges', () => {
     const drawing = drawn().line([0, 0], [7, 0]).line([4, 0], [10, 0]).lines([10, 0], [10, 5], [0, 5], [0, 0]).read();
     expect(areasOf(drawing)).toEqual([50]);
     expect(codesOf(drawing)).toEqual(['doubled-edge-dropped']);
-    expect(drawing.findings[0]!.sentence).toContain('A stretch of 3 mm around (5.5, 0) is drawn twice');
+    expect(sentenceOf(drawing.findings[0])).toContain('A stretch of 3 mm around (5.5, 0) is drawn twice');
   });
 
   it('keeps once what is drawn again in pieces, and makes the line whole again', () => {
@@ -80,7 +82,7 @@ describe('doubled edges', () => {
       .line([0, 0], [10, 0])
       .read();
     expect(areasOf(drawing)).toEqual([50]);
-    expect(drawing.findings[0]!.sentence).toContain('drawn 4 times');
+    expect(sentenceOf(drawing.findings[0])).toContain('drawn 4 times');
   });
 
   it('leaves apart what runs side by side further than a micrometre', () => {

@@ -1,5 +1,9 @@
 /** Shortens long lists of findings of one kind, and says how many more there are. */
+
 import type { Finding } from '../../text/finding.ts';
+import { count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 /** More of one kind than this are counted, not listed. */
 const LISTED = 50;
@@ -19,6 +23,10 @@ export const capped = (findings: readonly Finding[], listed = LISTED): Finding[]
     if (n > listed + 1) return [];
     const more = totals.get(finding.code)! - listed;
     if (more === 1) return [finding];
-    return [{ ...finding, sentence: `And ${more} more of this kind, the first of them: ${finding.sentence}`, stands: more }];
+    return [{ ...finding, text: words.more(more, finding.text), stands: more }];
   });
 };
+
+const words = phrases('findings-capped', {
+  more: (n: number, first: Text) => say`And ${{ more: count(n) }} more of this kind, the first of them: ${{ first }}`,
+});

@@ -1,5 +1,7 @@
 /** The text and the data that tell a drawing, and lists cut short without losing count. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { box, drawn } from '../drawn.fixture.ts';
 import { find } from '../findings.ts';
 import { capped } from './capped.ts';
@@ -55,7 +57,7 @@ describe('long lists of findings', () => {
   it('are cut short without losing count', () => {
     const list = capped(many(320));
     expect(list).toHaveLength(51);
-    expect(list.at(-1)!.sentence).toBe('And 270 more of this kind, the first of them: Gap 51.');
+    expect(sentenceOf(list.at(-1))).toBe('And 270 more of this kind, the first of them: Gap 51.');
     expect(list.reduce((n, f) => n + (f.stands ?? 1), 0)).toBe(320);
   });
 

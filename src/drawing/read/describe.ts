@@ -1,5 +1,7 @@
 /** Tells a drawing: as text for a person and as plain data for a program. */
+
 import type { Finding, Severity } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Drawing, Loop, OpenChain } from '../drawing.ts';
 import { count, number } from '../place-in-file.ts';
 
@@ -135,6 +137,9 @@ const findingLines = (findings: readonly Finding[]): string[] => {
   const total = findings.reduce((sum, f) => sum + (f.stands ?? 1), 0);
   return [
     `${count(total, 'finding')}:`,
-    ...sorted.map((f) => `  ${f.severity} [${f.code}] ${[f.sentence, f.done, f.remedy].filter(Boolean).join(' ')}`),
+    ...sorted.map(
+      (f) =>
+        `  ${f.severity} [${f.code}] ${[f.text, f.done, f.remedy?.text].flatMap((t) => (t === undefined ? [] : [printPlain(t)])).join(' ')}`,
+    ),
   ];
 };

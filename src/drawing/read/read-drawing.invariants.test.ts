@@ -1,9 +1,11 @@
 /** What holds for every drawing: its order, direction and position do not matter, and nothing is lost. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { DrawnCurve } from '../curve/curve.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Drawn } from '../drawn.fixture.ts';
@@ -135,7 +137,7 @@ describe('reading a tangle of lines and arcs', () => {
         const drawing = all.read();
         for (const loop of drawing.loops) expect(soundness(loop.contour, 1e-6)).toEqual({ kind: 'sound' });
         for (const chain of drawing.openChains) expect(soundness(chain.path, 1e-6)).toEqual({ kind: 'sound' });
-        for (const finding of drawing.findings) expect(finding.sentence).not.toMatch(/NaN|undefined|Infinity/);
+        for (const finding of drawing.findings) expect(sentenceOf(finding)).not.toMatch(/NaN|undefined|Infinity/);
       }),
       { seed: 4, numRuns: 400 },
     );

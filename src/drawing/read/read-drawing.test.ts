@@ -1,5 +1,7 @@
 /** From curves or bytes to a judged and nested drawing, with every finding in its place. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
 import { drawingOf, readDrawing } from './read-drawing.ts';
 
@@ -78,7 +80,7 @@ describe('judging loops', () => {
       .polyline(box(8, 3, 9, 9), true)
       .read();
     expect(codesOf(drawing)).toEqual(['loops-cross']);
-    expect(drawing.findings[0]!.sentence).toContain('and at 1 other place');
+    expect(sentenceOf(drawing.findings[0])).toContain('and at 1 other place');
     expect(drawing.loops.map((l) => l.depth)).toEqual([0, 0]);
   });
 
@@ -118,7 +120,7 @@ describe('judging loops', () => {
       .circle([3, 3], 1)
       .read();
     expect(codesOf(drawing)).toEqual(['loop-sliver']);
-    expect(drawing.findings[0]!.sentence).toContain('16.01 mm round and only 4 µm wide');
+    expect(sentenceOf(drawing.findings[0])).toContain('16.01 mm round and only 4 µm wide');
   });
 
   it('nests loops, and counts openings and islands by depth', () => {
@@ -186,7 +188,7 @@ describe('hidden layers', () => {
   it('says that there is nothing to cut when all loops are hidden', () => {
     const drawing = drawn().on('old', true).circle([0, 0], 4).read();
     expect(codesOf(drawing)).toEqual(['loops-hidden', 'no-loop']);
-    expect(drawing.findings.find((f) => f.code === 'no-loop')!.sentence).toContain('closed loops on hidden layers only');
+    expect(sentenceOf(drawing.findings.find((f) => f.code === 'no-loop'))).toContain('closed loops on hidden layers only');
   });
 });
 

@@ -1,5 +1,7 @@
 /** Which unit a drawing is read in, and when that is doubted. */
+
 import { describe, expect, it } from 'vitest';
+import { doneTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { decideUnits, unitNamed } from './units.ts';
 
 const box = (wide: number, high = wide) => ({ minX: 0, minY: 0, maxX: wide, maxY: high });
@@ -20,14 +22,14 @@ describe('units of a drawing', () => {
   it('are assumed to be millimetres, and asked about, when nobody says', () => {
     const { units, findings } = decideUnits(file, undefined, box(3, 2));
     expect(units).toEqual({ name: 'mm', millimetres: 1, basis: 'assumed' });
-    expect(findings.map((f) => [f.code, f.severity, f.done])).toEqual([['units-missing', 'doubt', 'Millimetres were assumed.']]);
-    expect(findings[0]!.sentence).toContain('Read as mm it measures 3 mm by 2 mm; read as inches it would be 76.2 mm by 50.8 mm.');
-    expect(decideUnits({ ...file, unitless: true }, undefined, box(3)).findings[0]!.sentence).toContain('says that its unit is none');
+    expect(findings.map((f) => [f.code, f.severity, doneTextOf(f)])).toEqual([['units-missing', 'doubt', 'Millimetres were assumed.']]);
+    expect(sentenceOf(findings[0])).toContain('Read as mm it measures 3 mm by 2 mm; read as inches it would be 76.2 mm by 50.8 mm.');
+    expect(sentenceOf(decideUnits({ ...file, unitless: true }, undefined, box(3)).findings[0])).toContain('says that its unit is none');
   });
 
   it('are doubted when the drawing would be larger than any machine or smaller than a wire', () => {
     expect(decideUnits({ ...file, units: inch }, undefined, box(270, 108)).findings.map((f) => f.code)).toEqual(['units-implausible']);
-    expect(decideUnits(file, 'µm', box(100)).findings[0]!.sentence).toContain('measures 0.1 mm by 0.1 mm, less than');
+    expect(sentenceOf(decideUnits(file, 'µm', box(100)).findings[0])).toContain('measures 0.1 mm by 0.1 mm, less than');
     expect(decideUnits(file, 'mm', box(1999)).findings).toEqual([]);
   });
 
@@ -40,7 +42,7 @@ describe('units of a drawing', () => {
   it('say nothing of the size of an empty drawing', () => {
     const nothing = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
     expect(decideUnits({ ...file, units: inch }, undefined, nothing).findings).toEqual([]);
-    expect(decideUnits(file, undefined, nothing).findings[0]!.sentence).toBe('The file does not say in which unit it is drawn.');
+    expect(sentenceOf(decideUnits(file, undefined, nothing).findings[0])).toBe('The file does not say in which unit it is drawn.');
   });
 
   it('are known by the words people write', () => {

@@ -1,5 +1,7 @@
 /** Runs on the clock against sums done by hand, with days of the calendar that anybody can look up. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { bestStart, startFindings } from './best-start.ts';
 import { at, cut, question, stop, thread } from './clock.fixture.ts';
 import { type Clock, type ClockQuestion, layOnClock } from './clock.ts';
@@ -95,7 +97,7 @@ describe('a run on the clock', () => {
     ]);
     expect(clock.totals).toMatchObject({ waiting: 62 * 60, cuttingAtNight: 60, attended: 5 });
     expect(clockFindings(clock).map((f) => f.code)).toEqual(['stop-at-night']);
-    expect(clockFindings(clock)[0]?.sentence).toContain('waits once');
+    expect(sentenceOf(clockFindings(clock)[0])).toContain('waits once');
   });
 
   it('waits before it begins when nobody is there to start it', () => {

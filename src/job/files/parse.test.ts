@@ -1,11 +1,13 @@
 /** Faults of a file are told by field and in words that somebody who writes the file understands. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { jobSchema } from '../job.ts';
 import { parseFile } from './parse.ts';
 
 const told = (text: string): readonly string[] => {
   const parsed = parseFile(jobSchema, text, 'a.job.json');
-  return parsed.kind === 'bad' ? parsed.findings.map((f) => f.sentence.replace('a.job.json: ', '')) : [];
+  return parsed.kind === 'bad' ? parsed.findings.map((f) => sentenceOf(f).replace('a.job.json: ', '')) : [];
 };
 
 describe('a job file', () => {

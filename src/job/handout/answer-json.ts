@@ -1,5 +1,7 @@
 /** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
+
 import type { JobFacts } from '../../result/facts.ts';
+import { stated } from '../../text/print/stated.ts';
 import type { Answer } from '../answer.ts';
 import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson } from './json-parts.ts';
@@ -9,8 +11,8 @@ import { wiresJson } from './wires-json.ts';
 
 /** `files` are the paths of what was written. */
 export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {
-  if (answer.kind === 'bad input') return { answer: 'bad input', findings: answer.findings };
-  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: answer.findings };
+  if (answer.kind === 'bad input') return { answer: 'bad input', findings: answer.findings.map((f) => stated(f)) };
+  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: answer.findings.map((f) => stated(f)) };
   const { facts } = answer;
   return {
     answer: facts.answer,
@@ -19,7 +21,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     day: facts.day,
     job: answer.job,
     assumed: facts.assumed,
-    findings: facts.findings,
+    findings: facts.findings.map((f) => stated(f)),
     ...(facts.scaled === undefined ? {} : { scaled: facts.scaled }),
     ...(facts.shape === undefined ? {} : { shape: shapeJson(facts.shape) }),
     ...wiresJson(facts),

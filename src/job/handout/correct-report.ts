@@ -1,5 +1,7 @@
 /** A correction as text and as plain data. */
+
 import { correctionText } from '../../documents/sheet/correction-text.ts';
+import { stated } from '../../text/print/stated.ts';
 import type { CorrectAnswer } from '../pipeline/correct-job.ts';
 import { figure, type Json } from './json-parts.ts';
 
@@ -27,6 +29,6 @@ export const correctJson = ({ correction, changed, registers, inControl, passTab
           salvage,
           next,
         })),
-        findings: correction.findings,
+        findings: correction.findings.map((f) => stated(f)),
       }),
 });

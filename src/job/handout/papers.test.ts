@@ -1,9 +1,11 @@
 /** Papers say what the person who holds them needs, in the unit of the control that it is typed into. */
+
 import { describe, expect, it } from 'vitest';
 import { readText } from '../../cli/files.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { readDialectFile } from '../files/dialects.ts';
 import type { JobRun } from '../job-run.ts';
 import { runJob } from '../pipeline/pipeline.ts';
@@ -19,7 +21,7 @@ const sheetOf = (run: JobRun): string => {
 describe('papers', () => {
   it('give the registers, holes and stops of an inch program in inches', () => {
     const inch = readDialectFile(readText('dialects/inch.json'));
-    if (inch.kind === 'bad') throw new Error(inch.findings[0]?.sentence);
+    if (inch.kind === 'bad') throw new Error(sentenceOf(inch.findings[0]));
     const sheet = sheetOf({ ...insert, dialect: inch.dialect });
     const millimetres = sheetOf(insert);
     const registers = (text: string): readonly number[] => [...text.matchAll(/D\d = ([\d.]+)/g)].map((m) => Number(m[1]));

@@ -3,6 +3,7 @@
 import type { ContourProof, OpenProof, Proof } from '../../proof/proof.ts';
 import { printMass } from '../../text/print/mass.ts';
 import { findingText } from '../../text/print/phrases.ts';
+import { stated } from '../../text/print/stated.ts';
 
 export { proofPicture } from '../../proof/picture/proof-picture.ts';
 
@@ -14,7 +15,7 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   ...(proof.open === undefined ? {} : { open: proof.open }),
   loose: proof.loose,
   stops: proof.stops,
-  findings: proof.findings,
+  findings: proof.findings.map((f) => stated(f)),
   ...(files.length === 0 ? {} : { files }),
 });
 

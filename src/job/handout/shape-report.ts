@@ -1,10 +1,12 @@
 /** What a part by numbers comes to, for `kerfwright shape`: as text and as plain data. */
+
 import { shapeTable } from '../../documents/part/shape-table.ts';
 import { tableText, wrapped } from '../../documents/text.ts';
 import type { WriteUnit } from '../../drawing/write/drawn.ts';
 import type { Shape } from '../../shapes/shape.ts';
 import { INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import { findingText } from '../../text/print/phrases.ts';
+import { stated } from '../../text/print/stated.ts';
 import { figure, type Json } from './json-parts.ts';
 
 export const shapeText = (shape: Shape, unit: WriteUnit): string =>
@@ -38,6 +40,6 @@ export const wholeShapeJson = (shape: Shape): Json => ({
   fitDeviation: shape.fitDeviation,
   ...(shape.insideRadius === undefined ? {} : { insideRadius: shape.insideRadius }),
   starts: shape.starts,
-  findings: shape.findings,
+  findings: shape.findings.map((f) => stated(f)),
   outlines: shape.outlines,
 });

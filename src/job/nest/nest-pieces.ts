@@ -1,9 +1,11 @@
 /** The pieces and the plate of a nest, out of their drawings. */
+
 import type { Drawing, Loop } from '../../drawing/drawing.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { Piece } from '../../nest/nest-question.ts';
 import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { NestFile } from '../files/nest-file.ts';
 import { rectangleOf } from '../files/setup-file.ts';
 import { find } from '../findings.ts';
@@ -65,11 +67,10 @@ const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Dra
 const childrenOf = (loop: Loop, loops: readonly Loop[]): readonly Loop[] => loops.filter((l) => l.depth === 1 && l.parent === loop.id);
 
 const unusable = (name: string, path: string, drawing: Drawing): Finding =>
-  find(
-    'nest-drawing-unusable',
-    `${name} has no closed loop that could be laid: ${drawing.findings.find((f) => f.severity === 'refusal')?.sentence ?? 'there is nothing in it that closes.'}`,
-    { place: { kind: 'field', path }, remedy: 'Look at it with kerfwright read.' },
-  );
+  find('nest-drawing-unusable', `${name} has no closed loop that could be laid: ${reasonOf(drawing.findings)}`, {
+    place: { kind: 'field', path },
+    remedy: 'Look at it with kerfwright read.',
+  });
 
 const islandsLeft = (name: string, islands: readonly Loop[]): Finding =>
   find(
@@ -95,4 +96,9 @@ const plateOf = (plate: NestFile['plate'], drawingOf: DrawingOf): PlateFound => 
   if (drawing.state === 'refused' || outer === undefined)
     return { kind: 'bad', findings: [unusable(plate.drawing, 'plate.drawing', drawing)] };
   return { kind: 'read', plate: outer.contour, holes: childrenOf(outer, loops).map((l) => l.contour) };
+};
+
+const reasonOf = (findings: readonly Finding[]): string => {
+  const refused = findings.find((f) => f.severity === 'refusal');
+  return refused === undefined ? 'there is nothing in it that closes.' : printPlain(refused.text);
 };

@@ -8,6 +8,7 @@ import type { Kept, Plan } from '../../plan/plan.ts';
 import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
@@ -120,7 +121,7 @@ const keptOf = (plan: Plan, loop: string): Kept | undefined => plan.contours.fin
 
 const cannot = (findings: readonly Finding[]): CorrectAnswer => ({
   kind: 'cannot',
-  sentence: `There is no program to correct. ${findings.find((f) => f.severity === 'refusal')?.sentence ?? 'The job cannot be cut as asked.'}`,
+  sentence: `There is no program to correct. ${reasonIn(findings)}`,
 });
 
 const NAMED = 12;
@@ -135,4 +136,9 @@ const unknownLoop = ({ loop }: MeasuredText, plan: Plan): Finding => {
       place: { kind: 'field', path: 'measured' },
     },
   );
+};
+
+const reasonIn = (findings: readonly Finding[]): string => {
+  const refused = findings.find((f) => f.severity === 'refusal');
+  return refused === undefined ? 'The job cannot be cut as asked.' : printPlain(refused.text);
 };

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { JobFacts } from '../../result/facts.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { houseShop } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
 import { runJob } from './pipeline.ts';
@@ -100,7 +101,7 @@ describe('a job', () => {
     const { findings, proof } = factsOf(run);
     const rounded = findings.find((f) => f.code === 'corner-rounded');
     expect(rounded?.place).toMatchObject({ x: 31, y: 49 });
-    expect(rounded?.sentence).toContain('at (31, 49)');
+    expect(sentenceOf(rounded)).toContain('at (31, 49)');
     expect(proof?.findings.find((f) => f.place?.kind === 'spot')?.place).toMatchObject({ y: 49 });
   });
 

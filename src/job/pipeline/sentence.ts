@@ -9,6 +9,7 @@ import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish, located } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { cutHeight, type Job } from '../job.ts';
 
 export interface Said {
@@ -47,5 +48,5 @@ export const noSentence = (findings: readonly Finding[], proof?: Proof): string 
     return proof?.verdict === 'not proven' ? 'No. The program could not be proven against the drawing.' : 'No. It cannot be cut as asked.';
   const more =
     refusals.length > 1 ? ` ${refusals.length - 1} more ${refusals.length === 2 ? 'reason is' : 'reasons are'} listed below.` : '';
-  return `No. ${located(first)}${first.remedy === undefined ? '' : ` ${first.remedy}`}${more}`;
+  return `No. ${located(first)}${first.remedy === undefined ? '' : ` ${printPlain(first.remedy.text)}`}${more}`;
 };

@@ -1,4 +1,5 @@
 /** The wire is chosen by the whole job: no other costs less, what-ifs agree, bounds never promise more than is true, reasons are told. */
+
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { wireLines } from '../../documents/part/wire-lines.ts';
@@ -6,6 +7,7 @@ import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import { wireTried } from '../../plan/wire/choose-wire.ts';
 import type { WireRow, WireTable } from '../../result/wires.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
@@ -168,7 +170,7 @@ describe('the wires in an answer', () => {
   it('stand as a table, a sentence, plain data and figures that can be asked why', () => {
     const { wires, plan, findings, estimate } = answer.facts;
     expect([wires?.chosen, wires?.rows.length]).toEqual([plan?.wire.id, die.shop.wires.length]);
-    expect(findings.find((f) => f.code === 'wire-by-whole-job')?.sentence).toBe(wires?.sentence);
+    expect(sentenceOf(findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires?.sentence);
     expect(JSON.stringify(answerJson(answer))).toContain('"runnerUp":"brass-0.25"');
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');

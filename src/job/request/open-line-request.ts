@@ -1,7 +1,9 @@
 /** The open lines of a drawing that a job wants cut. */
+
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contoursIn } from '../../text/within.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
 
@@ -34,7 +36,9 @@ const unknown = (id: string, known: readonly string[]): Finding =>
 /** What the drawing says of lines that do not close, and of a drawing that has only those, without what is cut as lines. */
 export const withoutCutLines = (findings: readonly Finding[], lines: readonly WantedLine[]): readonly Finding[] => {
   if (lines.length === 0) return findings;
-  const cut = ({ sentence }: Finding): boolean =>
-    lines.some((l) => sentence.startsWith(`${l.id} on layer `) || sentence.startsWith(`${l.id} ends on `));
+  const cut = ({ text }: Finding): boolean => {
+    const [first] = contoursIn(text);
+    return lines.some((l) => l.id === first);
+  };
   return findings.filter((f) => f.code !== 'no-loop' && ((f.code !== 'open-chain' && f.code !== 'chain-ends-on-loop') || !cut(f)));
 };

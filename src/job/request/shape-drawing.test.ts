@@ -1,8 +1,10 @@
 /** A job by numbers: which side is kept, that a change of numbers is a change of drawing, and that its program is proven. */
+
 import { describe, expect, it } from 'vitest';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { ShapeInput } from '../../shapes/list/make.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { parseValue } from '../files/parse.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { houseShop } from '../house-shop.ts';
@@ -28,7 +30,7 @@ const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
     },
     () => ({}),
   );
-  if (shaped.kind === 'bad') throw new Error(shaped.findings[0]?.sentence);
+  if (shaped.kind === 'bad') throw new Error(sentenceOf(shaped.findings[0]));
   return shaped.run;
 };
 
@@ -103,7 +105,7 @@ describe('a job by numbers', () => {
   it('wants a drawing or a shape, and no unit beside a shape', () => {
     const wrong = (value: object): string => {
       const parsed = parseValue(jobSchema, value, 'The job');
-      return parsed.kind === 'bad' ? `${parsed.findings[0]!.sentence}` : 'right';
+      return parsed.kind === 'bad' ? `${sentenceOf(parsed.findings[0])}` : 'right';
     };
     expect(wrong({})).toBe('The job: drawing is not right: a drawing or a shape has to be given.');
     expect(wrong({ shape: { kind: 'polygon', acrossFlats: 24 }, units: 'inch' })).toBe(

@@ -1,6 +1,8 @@
 /** A job that names what is not there is bad input for every command, not an answer of no. */
+
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { JobRun } from '../job-run.ts';
 import { correctJob } from '../pipeline/correct-job.ts';
 import { runJob } from '../pipeline/pipeline.ts';
@@ -19,7 +21,7 @@ describe('a job that cannot be judged', () => {
     for (const answer of answers) {
       if (answer.kind !== 'bad input') throw new Error(answer.kind);
       const told = answer.findings.find((f) => f.place?.kind === 'field' && f.place.path === path) ?? answer.findings[0];
-      expect(told?.sentence).toMatch(sentence);
+      expect(sentenceOf(told)).toMatch(sentence);
       if (path !== undefined) expect(told?.place).toEqual({ kind: 'field', path });
     }
   });

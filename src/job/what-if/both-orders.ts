@@ -1,8 +1,11 @@
 /** A job planned both ways, each opening to the end and all roughs first, and laid on the clock: for the advice which to run. */
+
 import { type BestStart, bestStart } from '../../estimate/clock/best-start.ts';
 import { type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { DAY } from '../../estimate/clock/moment.ts';
 import { ratesOn } from '../../estimate/rates.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
@@ -31,8 +34,8 @@ export const adviseRun = (asked: JobRun): AdvisedRun => {
   const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
   const found = materialOf(run.job.material, run.shop);
   const onDay = ratesOn(run.shop.rates, run.day);
-  if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
-  if (onDay.kind !== 'rates') return { kind: 'cannot', reason: onDay.finding.sentence };
+  if (found.kind !== 'material') return { kind: 'cannot', reason: printPlain(found.finding.text) };
+  if (onDay.kind !== 'rates') return { kind: 'cannot', reason: printPlain(onDay.finding.text) };
   const [attended, alone] = [laidAs(run, 'attended'), laidAs(run, 'unattended first')];
   if (attended.kind === 'cannot') return attended;
   if (alone.kind === 'cannot') return alone;
@@ -53,7 +56,7 @@ const startOf = (asked: RunKind, options: Readonly<Record<RunKind, LaidOption>>)
 const laidAs = (asked: JobRun, kind: RunKind): Laid => {
   const run: JobRun = { ...asked, job: { ...asked.job, run: kind } };
   const found = materialOf(run.job.material, run.shop);
-  if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
+  if (found.kind !== 'material') return { kind: 'cannot', reason: printPlain(found.finding.text) };
   const wish = wishOf(drawingOf(run), run, found.material);
   if (wish.kind === 'nothing') return cannot(wish.findings);
   const made = makeProgram(run, wish.wish);
@@ -67,7 +70,7 @@ const laidAs = (asked: JobRun, kind: RunKind): Laid => {
   return laid.kind === 'clock' ? { kind: 'laid', option: { plan: made.plan, clock: laid.clock, question } } : cannot([laid.finding]);
 };
 
-const cannot = (findings: readonly { readonly severity: string; readonly sentence: string }[]): Laid => ({
-  kind: 'cannot',
-  reason: (findings.find((f) => f.severity === 'refusal') ?? findings[0])?.sentence ?? 'it cannot be cut',
-});
+const cannot = (findings: readonly Finding[]): Laid => {
+  const told = findings.find((f) => f.severity === 'refusal') ?? findings[0];
+  return { kind: 'cannot', reason: told === undefined ? 'it cannot be cut' : printPlain(told.text) };
+};

@@ -3,6 +3,8 @@
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Compared, Comparison, PricePoint } from '../../result/comparison.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Job } from '../job.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
@@ -23,7 +25,7 @@ export type Tried =
 export const tried = (run: JobRun): Tried => {
   const drawing = drawingOf(run);
   const found = materialOf(run.job.material, run.shop);
-  if (found.kind !== 'material') return { kind: 'cannot', reason: found.finding.sentence };
+  if (found.kind !== 'material') return { kind: 'cannot', reason: printPlain(found.finding.text) };
   const wish = wishOf(drawing, run, found.material);
   if (wish.kind === 'nothing') return { kind: 'cannot', reason: reasonIn(wish.findings) };
   const made = makeProgram(run, wish.wish);
@@ -31,11 +33,13 @@ export const tried = (run: JobRun): Tried => {
   const estimated = estimateOf(run, made.plan, readBack(run, made.written));
   return estimated.kind === 'estimate'
     ? { kind: 'can', plan: made.plan, estimate: estimated.estimate }
-    : { kind: 'cannot', reason: estimated.finding.sentence };
+    : { kind: 'cannot', reason: printPlain(estimated.finding.text) };
 };
 
-const reasonIn = (findings: readonly { readonly severity: string; readonly sentence: string }[]): string =>
-  findings.find((f) => f.severity === 'refusal')?.sentence ?? 'it cannot be cut';
+const reasonIn = (findings: readonly Finding[]): string => {
+  const refused = findings.find((f) => f.severity === 'refusal');
+  return refused === undefined ? 'it cannot be cut' : printPlain(refused.text);
+};
 
 /** The job as asked, and each change that can be made, the one that saves most first; those that cannot come last with their reason. */
 export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'): Comparison => {

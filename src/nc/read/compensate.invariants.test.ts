@@ -1,9 +1,11 @@
 /** The wire's centre keeps its distance: on contours of lines and arcs with corners of every kind, drawn at random. */
+
 import { describe, expect, it } from 'vitest';
 import { pathsApart, unsound } from '../../../test/nc/compare.ts';
 import { type Random, randomFrom } from '../../../test/nc/plans.ts';
 import { distanceToSegment, lengthOf, pointAt, startDirection } from '../../geometry/measure.ts';
 import { line, type Point, type Segment } from '../../geometry/segment.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { standardDialect } from '../dialect/dialect.ts';
 import { arcsAbout } from './arc.ts';
 import type { Action } from './program.ts';
@@ -76,7 +78,7 @@ describe('a compensated path round random contours', () => {
       const text = programOf(segments, side);
       const program = readProgram(text, { ...standardDialect, outsideCorners }, new Map([[1, offset]]));
       if (program.state === 'refused') {
-        faults.push(`${seed}: ${program.findings[0]?.sentence}`);
+        faults.push(`${seed}: ${sentenceOf(program.findings[0])}`);
         continue;
       }
       read += 1;

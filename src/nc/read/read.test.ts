@@ -1,6 +1,8 @@
 /** Programs small enough to be read by eye, and what the reader makes of them. */
+
 import { describe, expect, it } from 'vitest';
 import { inventedWords } from '../../../test/nc/dialects.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { type Dialect, standardDialect } from '../dialect/dialect.ts';
 import type { Action } from './program.ts';
 import { readProgram } from './read.ts';
@@ -275,7 +277,7 @@ describe('what the reader refuses', () => {
 
   it('names the block at fault and ends the actions before it', () => {
     const program = read('G21 G90\nN10 G00 X1. Y1.\nN20 G01 X2. Y1.\nN30 G02 X3. Y1.\nN40 G01 X9. Y9.\nM02');
-    expect(program.findings[0]?.sentence).toMatch(/^Block N30 \(line 4\) /);
+    expect(sentenceOf(program.findings[0])).toMatch(/^Block N30 \(line 4\) /);
     expect(program.actions.map((action) => action.block)).toEqual([1, 2]);
     expect(program.blocks).toHaveLength(4);
   });

@@ -1,5 +1,7 @@
 /** Program text -> what the wire does, or the first block that breaks a rule. Knows nothing of how programs are written here. */
+
 import type { Finding } from '../../text/finding.ts';
+import { asText } from '../../text/legacy.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { type DialectWords, dialectWords } from './dialect-words.ts';
 import { find } from './findings.ts';
@@ -140,7 +142,7 @@ const tooManyBlocks = (line: number, limits: ProgramLimits): Finding =>
 
 const mayBeSkipped = (block: Block): Finding => ({
   ...at(block, 'block-may-be-skipped', 'begins with / and is skipped or not, as a switch at the control says'),
-  done: 'It was read as if the switch were off, so that the block runs.',
+  done: asText('It was read as if the switch were off, so that the block runs.'),
 });
 
 const endlessComment = (block: Block, limits: ProgramLimits): Finding =>

@@ -1,8 +1,10 @@
 /** What holds for every nest: webs and margins, whatever the plate; never more in less room; nothing lost between laid and left. */
+
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, rectangle, roundedRectangle, star } from '../../geometry/example-shapes.fixture.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { LaidNest } from '../nest-outcome.ts';
 import type { Manner, NestQuestion, Turns } from '../nest-question.ts';
 import { faultsOf } from './nest.fixture.ts';
@@ -58,7 +60,7 @@ const question = (manner: Manner): fc.Arbitrary<NestQuestion> =>
 
 const laid = (q: NestQuestion): LaidNest => {
   const answer = nest(q);
-  if (answer.kind === 'refused') throw new Error(answer.findings.map((f) => f.sentence).join(' '));
+  if (answer.kind === 'refused') throw new Error(answer.findings.map((f) => sentenceOf(f)).join(' '));
   return answer;
 };
 

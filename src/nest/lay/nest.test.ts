@@ -5,6 +5,7 @@ import { reverseChain } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../../geometry/example-shapes.fixture.ts';
 import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { LaidNest } from '../nest-outcome.ts';
 import type { NestQuestion, Piece, Turns } from '../nest-question.ts';
 import { MIXED_SIXTEEN, mixedParts } from './mixed-parts.fixture.ts';
@@ -33,7 +34,7 @@ const asked = (plate: Contour, pieces: readonly Piece[], more: Partial<NestQuest
 
 const laid = (question: NestQuestion): LaidNest => {
   const answer = nest(question);
-  if (answer.kind === 'refused') throw new Error(answer.findings.map((f) => f.sentence).join(' '));
+  if (answer.kind === 'refused') throw new Error(answer.findings.map((f) => sentenceOf(f)).join(' '));
   expect(faultsOf(question, answer)).toEqual([]);
   expect(answer.yield).toBeLessThanOrEqual(answer.bound * (1 + 1e-9));
   return answer;
@@ -177,7 +178,7 @@ describe('findings of a nest', () => {
   it('name pieces that have no room, with place and size', () => {
     const found = laid(asked(rectangle(30, 30), [...one, piece('long', rectangle(40, 5), 2)], { manner: 'free' })).findings;
     expect(found.map((f) => f.code)).toEqual(['piece-too-large']);
-    expect(found[0]!.sentence).toContain('40 × 5 mm');
+    expect(sentenceOf(found[0])).toContain('40 × 5 mm');
     expect(found[0]!.place).toEqual({ kind: 'spot', x: 20, y: 2.5 });
     expect(codes(asked(rectangle(30, 12), [piece('a', rectangle(20, 10), 3)]))).toEqual(['pieces-left']);
   });

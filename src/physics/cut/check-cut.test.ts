@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
+import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { findMaterial } from '../material/find-material.ts';
 import { materials } from '../material/materials.ts';
 import { wireSchema } from '../wire/wire.ts';
@@ -51,15 +52,15 @@ describe('materials found by key', () => {
   it('names the reason for a non-conductor and offers near keys for an unknown one', () => {
     const alumina = findMaterial('alumina');
     if (alumina.kind !== 'non-conductor') throw new Error(alumina.kind);
-    expect(alumina.finding.sentence).toBe(
+    expect(sentenceOf(alumina.finding)).toBe(
       'alumina ceramic cannot be cut by wire: its resistivity is about 10^14 ohm·cm and a spark needs less than about 100 ohm·cm.',
     );
     const typo = findMaterial('h12');
     if (typo.kind !== 'unknown') throw new Error(typo.kind);
-    expect(typo.finding.remedy).toContain('h13');
+    expect(remedyTextOf(typo.finding)).toContain('h13');
     const empty = findMaterial('');
     if (empty.kind !== 'unknown') throw new Error(empty.kind);
-    expect(empty.finding.remedy).toContain('Known keys');
+    expect(remedyTextOf(empty.finding)).toContain('Known keys');
   });
 
   it.each([

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import { mapFilled } from '../../sequence/sequence.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { conditions } from '../cases.fixture.ts';
 import { ladderRows } from './pass-rows.ts';
 import { fittingTables, type PassTable, passTableSchema, tableRows } from './pass-table.ts';
@@ -20,7 +21,7 @@ const table: PassTable = passTableSchema.parse({
 });
 const rows = (t: PassTable) => {
   const answer = tableRows(conditions(), t);
-  if (answer.kind !== 'rows') throw new Error(answer.finding.sentence);
+  if (answer.kind !== 'rows') throw new Error(sentenceOf(answer.finding));
   return answer.rows;
 };
 const withPass = (index: number, more: Partial<PassTable['passes'][number]>): PassTable => ({
@@ -59,7 +60,7 @@ describe("the shop's own pass table", () => {
     ['takes nothing off', withPass(1, { offset: 0.19 })],
   ])('is refused where a pass leaves %s', (words, wrong) => {
     const answer = tableRows(conditions(), wrong);
-    expect(answer.kind === 'inconsistent' ? answer.finding.sentence : '').toContain(words);
+    expect(answer.kind === 'inconsistent' ? sentenceOf(answer.finding) : '').toContain(words);
   });
 
   it('is taken only for its own wire, material, height, flush and machine', () => {

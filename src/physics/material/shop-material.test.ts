@@ -1,6 +1,8 @@
 /** A material described by its constants gets a rate that says it is an estimate, or is refused. */
+
 import { describe, expect, it } from 'vitest';
 import { deviationOf } from '../../quantity/figure.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { materials } from './materials.ts';
 import { materialFromConstants, materialSchema } from './shop-material.ts';
 
@@ -56,7 +58,7 @@ describe('a material described by its constants', () => {
   it('refuses what does not conduct, with the reason', () => {
     const answer = materialFromConstants({ ...described('304'), resistivity: 2e6 });
     if (answer.kind !== 'non-conductor') throw new Error(answer.kind);
-    expect(answer.finding.sentence).toContain('about 200 ohm·cm');
+    expect(sentenceOf(answer.finding)).toContain('about 200 ohm·cm');
     expect(answer.finding.severity).toBe('refusal');
   });
 });

@@ -1,6 +1,8 @@
 /** Which openings are burnt out without a core: those that are asked for, those with slugs nobody can catch, and those where it is cheaper. */
+
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { disc, loop, questionFor, rectangle, slot } from '../plan.fixture.ts';
 import type { ContourPlan, Plan } from '../plan.ts';
@@ -11,11 +13,11 @@ const opening = (contour: Contour, changes: Partial<PlanQuestion> = {}): Plan =>
 
 const cutOf = (plan: Plan, id = 'A'): ContourPlan => {
   const found = plan.contours.find((c) => c.loop === id);
-  if (found === undefined) throw new Error(plan.findings.map((f) => f.sentence).join(' '));
+  if (found === undefined) throw new Error(plan.findings.map((f) => sentenceOf(f)).join(' '));
   return found;
 };
 
-const sentence = (plan: Plan, code: string): string => plan.findings.find((f) => f.code === code)?.sentence ?? 'not said';
+const sentence = (plan: Plan, code: string): string => sentenceOf(plan.findings.find((f) => f.code === code)) ?? 'not said';
 
 const stops = (plan: Plan, id = 'A'): number => plan.steps.filter((s) => s.kind === 'stop' && s.loop === id).length;
 

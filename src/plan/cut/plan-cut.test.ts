@@ -1,5 +1,7 @@
 /** Whole plans: what is cut, in which order, and what is refused and why. */
+
 import { describe, expect, it } from 'vitest';
+import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle, slot, star } from '../plan.fixture.ts';
 import type { PlanQuestion } from '../question.ts';
 import { planCut } from './plan-cut.ts';
@@ -87,7 +89,7 @@ describe('a plan', () => {
     expect(codes(opening(rectangle(0, 0, 50, 61), { machine }))).toContain('cuts-beyond-travel');
     expect(codes(opening(rectangle(0, 0, 90, 50), { machine }))).toEqual(['block-beyond-travel']);
     const standing = planCut(opening(rectangle(0, 0, 50, 90), { machine })).findings.find((f) => f.code === 'cuts-beyond-travel');
-    expect(standing?.remedy).toBe('Turn it by a quarter.');
+    expect(remedyTextOf(standing)).toBe('Turn it by a quarter.');
   });
 
   it('cuts a slot hardly wider than the kerf from a hole at its end', () => {
@@ -116,7 +118,7 @@ describe('what cannot be made', () => {
     const finding = plan.findings.find((f) => f.code === 'corner-too-tight')!;
     expect(plan.kind).toBe('refused');
     expect(plan.steps).toEqual([]);
-    expect(finding.sentence).toContain('R 0.06');
+    expect(sentenceOf(finding)).toContain('R 0.06');
     expect(finding.place).toMatchObject({ kind: 'spot', loop: 'L2' });
     expect(plan.wouldComeOut?.find((w) => w.loop === 'L2')?.contours).toHaveLength(1);
   });
@@ -146,7 +148,7 @@ describe('what cannot be made', () => {
     const plan = planCut(opening(waist));
     const finding = plan.findings.find((f) => f.code === 'slot-too-narrow')!;
     expect(plan.kind).toBe('refused');
-    expect(finding.sentence).toContain('0.100 mm wide');
+    expect(sentenceOf(finding)).toContain('0.100 mm wide');
     expect(finding.place).toMatchObject({ kind: 'spot', y: 5 });
     expect(plan.wouldComeOut?.find((w) => w.loop === 'L2')?.contours).toHaveLength(2);
   });
@@ -171,7 +173,7 @@ describe('what cannot be made', () => {
     expect(codes(opening(disc(10, 10, 5), { wire: 'gold-1' }))).toEqual(['wire-unknown']);
     expect(codes(opening(disc(10, 10, 5), { wires: [] }))).toEqual(['no-wire-in-stock']);
     const asked = planCut(opening(rectangle(0, 0, 30, 20), { wire: 'brass-0.30', insideCorner: 0.1, tolerance: 0.01 }));
-    expect(asked.findings.find((f) => f.code === 'wire-chosen')?.remedy).toContain('brass-0.15');
+    expect(remedyTextOf(asked.findings.find((f) => f.code === 'wire-chosen'))).toContain('brass-0.15');
   });
 
   it('is a contour that crosses itself', () => {

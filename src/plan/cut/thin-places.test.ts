@@ -1,5 +1,7 @@
 /** Thin walls, webs, frames and clamps: said with place and number where they are, and not said where there is room. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Finding } from '../../text/finding.ts';
 import { disc, loop, polygon, questionFor, rectangle } from '../plan.fixture.ts';
 import type { PlanQuestion } from '../question.ts';
@@ -39,7 +41,7 @@ describe('thin walls', () => {
 
   it('says how thick, how long and where', () => {
     const [fin] = told(finned(0.3, 5));
-    expect(fin!.sentence).toContain('a wall of 0.300 mm stands out over 4.9 mm');
+    expect(sentenceOf(fin)).toContain('a wall of 0.300 mm stands out over 4.9 mm');
     expect(fin!.place).toMatchObject({ kind: 'spot', loop: 'L1' });
     if (fin!.place?.kind === 'spot')
       expect([fin!.place.x, fin!.place.y > 20 && fin!.place.y < 25]).toEqual([expect.closeTo(15.15, 6), true]);
@@ -88,20 +90,23 @@ describe('webs and frames', () => {
   it('count the pairs that are as near, in one finding', () => {
     const row = Array.from({ length: 4 }, (_, i) => rectangle(12 + 21.2 * i, 20, 20, 20));
     const [web, ...rest] = told(block(row));
-    expect([web!.code, web!.sentence.endsWith('2 more pairs are as near.'), rest]).toEqual(['web-thin', true, []]);
+    expect([web!.code, sentenceOf(web).endsWith('2 more pairs are as near.'), rest]).toEqual(['web-thin', true, []]);
   });
 
   it('tell parts whose kerfs run together or leave a strip', () => {
     const parts = (apart: number) => questionFor([loop('L1', rectangle(0, 0, 20, 20)), loop('L2', rectangle(20 + apart, 0, 20, 20))]);
     const [merged] = told(parts(0.5));
-    expect([merged!.code, merged!.sentence]).toEqual(['parts-too-near', expect.stringContaining('run together')]);
-    expect(told(parts(1.2))[0]!.sentence).toContain('a strip of');
+    expect([merged!.code, sentenceOf(merged)]).toEqual(['parts-too-near', expect.stringContaining('run together')]);
+    expect(sentenceOf(told(parts(1.2))[0])).toContain('a strip of');
     expect(codes(parts(3))).toEqual([]);
   });
 
   it('tell a weak frame with what it has and what it needs, and an edge that is broken', () => {
     const [weak] = told(block([rectangle(2, 20, 80, 40)]));
-    expect([weak!.code, weak!.sentence]).toEqual(['frame-weak', expect.stringMatching(/only 2\.00 mm thick at .*; 4\.0 mm is the least/)]);
+    expect([weak!.code, sentenceOf(weak)]).toEqual([
+      'frame-weak',
+      expect.stringMatching(/only 2\.00 mm thick at .*; 4\.0 mm is the least/),
+    ]);
     expect(codes(block([rectangle(5, 20, 80, 40)]))).toEqual([]);
     expect(codes(block([rectangle(0.2, 20, 30, 30)]))).toEqual(['near-block-edge']);
     const part = questionFor([loop('B', rectangle(0, 0, 100, 80)), loop('L1', disc(90, 40, 12), 0)], {
@@ -118,12 +123,12 @@ describe('clamps', () => {
   it('in the way of a cut refuse the job, and beside it warn', () => {
     const at = (c: ReturnType<typeof clamp>) => planCut(block([rectangle(30, 30, 20, 20)], { clamps: [clamp(90, 0, 10, 10), c] }));
     const refused = at(clamp(45, 45, 10, 10));
-    expect([refused.kind, refused.findings.find((f) => f.code === 'cuts-clamp')?.sentence]).toEqual([
+    expect([refused.kind, sentenceOf(refused.findings.find((f) => f.code === 'cuts-clamp'))]).toEqual([
       'refused',
       expect.stringContaining('into clamp 2 while it cuts L1'),
     ]);
     const near = at(clamp(52, 35, 10, 10));
-    expect([near.kind, near.findings.find((f) => f.code === 'near-clamp')?.sentence]).toEqual([
+    expect([near.kind, sentenceOf(near.findings.find((f) => f.code === 'near-clamp'))]).toEqual([
       'cut',
       expect.stringMatching(/within 1\.9\d mm of clamp 2/),
     ]);

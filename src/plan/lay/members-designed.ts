@@ -2,6 +2,7 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { placesMapped } from '../../text/within.ts';
 import type { CoreAsked } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
 import { movedPoint } from '../path/moved.ts';
@@ -104,16 +105,21 @@ const movedHand = ({ entry, hole, tab }: ByHand, by: Point): ByHand => ({
   ...(tab === undefined ? {} : { tab }),
 });
 
-/** Sentences write a place as '(12.500, 3.000)': it is moved with its spot. */
+/** Its places move with its spot. */
 const movedFinding = (finding: Finding, by: Point): Finding => {
   if (by.x === 0 && by.y === 0) return finding;
   const { place } = finding;
-  const sentence = finding.sentence.replace(
-    /\((-?\d+\.\d{3}), (-?\d+\.\d{3})\)/g,
-    (_, x: string, y: string) => `(${(Number(x) + by.x).toFixed(3)}, ${(Number(y) + by.y).toFixed(3)})`,
-  );
-  return { ...finding, sentence, ...(place?.kind === 'spot' ? { place: { ...place, x: place.x + by.x, y: place.y + by.y } } : {}) };
+  const text = placesMapped(finding.text, (p) => ({ ...p, x: p.x + by.x, y: p.y + by.y }), movedInSentence(by));
+  return { ...finding, text, ...(place?.kind === 'spot' ? { place: { ...place, x: place.x + by.x, y: place.y + by.y } } : {}) };
 };
+
+const movedInSentence =
+  (by: Point) =>
+  (sentence: string): string =>
+    sentence.replace(
+      /\((-?\d+\.\d{3}), (-?\d+\.\d{3})\)/g,
+      (_, x: string, y: string) => `(${(Number(x) + by.x).toFixed(3)}, ${(Number(y) + by.y).toFixed(3)})`,
+    );
 
 const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {
   const spelled = (p: Point): string => `(${(p.x + by.x).toFixed(3)}, ${(p.y + by.y).toFixed(3)})`;

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { polyline } from '../../geometry/contour.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { faultsOf, loop, plate, questionFor, rectangle } from '../plan.fixture.ts';
 import type { Plan } from '../plan.ts';
@@ -41,7 +42,7 @@ describe('an order set by hand', () => {
   it('pulls what lies inside before what is named, and says so', () => {
     const plan = ordered(['L3']);
     expect(plan.order.slice(0, 2)).toEqual(['L4', 'L3']);
-    expect(plan.findings.find((f) => f.code === 'order-pulled-forward')?.sentence).toContain('L4, not named in the order, comes before');
+    expect(sentenceOf(plan.findings.find((f) => f.code === 'order-pulled-forward'))).toContain('L4, not named in the order, comes before');
   });
 
   it('is refused where an opening would come after its part', () => {
@@ -49,13 +50,13 @@ describe('an order set by hand', () => {
     expect(plan.kind).toBe('refused');
     const refusal = plan.findings.find((f) => f.code === 'order-impossible');
     expect(refusal?.place).toEqual({ kind: 'field', path: 'order.2' });
-    expect(refusal?.sentence).toContain('L4 lies inside L3');
+    expect(sentenceOf(refusal)).toContain('L4 lies inside L3');
   });
 
   it('holds within each depth alone at night, and says so', () => {
     const plan = ordered(['L4', 'L3', 'L2', 'L1'], { run: 'unattended first' });
     expect(plan.order).toEqual(['L4', 'L2', 'L3', 'L1']);
-    expect(plan.findings.find((f) => f.code === 'order-pulled-forward')?.sentence).toContain('L2 is begun before L3');
+    expect(sentenceOf(plan.findings.find((f) => f.code === 'order-pulled-forward'))).toContain('L2 is begun before L3');
   });
 
   it('tells names that nothing goes by', () => {

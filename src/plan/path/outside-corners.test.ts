@@ -1,9 +1,11 @@
 /** Sharp outside corners gone round out and back, and what wire lag does at corners and arcs. */
+
 import { describe, expect, it } from 'vitest';
 import { endDirection, lengthOf, startDirection } from '../../geometry/measure.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
 import { point } from '../../geometry/segment.ts';
 import { lagOnArc } from '../../physics/cut/corner-error.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { cornerFigures } from '../lay/corner-lag.ts';
 import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle } from '../plan.fixture.ts';
@@ -74,10 +76,10 @@ describe('a loop at an outside corner', () => {
     const note = (question: PlanQuestion) => planCut(question).findings.filter((f) => f.code === 'outside-corners');
     const [told, ...none] = note(looped([loop('L1', polygon([0, 0], [40, 0], [40, 30], [20, 32], [0, 30]))]));
     expect(none).toEqual([]);
-    expect(told!.sentence).toMatch(
+    expect(sentenceOf(told)).toMatch(
       /4 are gone round out and back by a loop of R 0\.\d{3} mm, at .*; 1 is without room.*\(20\.000, 32\.000\)/,
     );
-    expect(note(questionFor(plate())).map((f) => f.sentence)).toEqual([
+    expect(note(questionFor(plate())).map((f) => sentenceOf(f))).toEqual([
       expect.stringMatching(/^11 sharp outside corners \(4 in L1, 7 in L5\): the wire rolls/),
     ]);
     expect(note(questionFor([loop('L1', disc(0, 0, 10))]))).toEqual([]);
@@ -124,7 +126,7 @@ describe('wire lag', () => {
     const plan = planCut(questionFor(plate(), { finish: 3.2, tolerance: 0.05, height: 60 }));
     const worst = Math.max(...plan.contours.map((c) => c.corner!.errors.at(-1)!));
     expect(worst).toBeGreaterThan(5);
-    expect(lag(0.05)!.sentence).toContain(`the single pass is off by ${worst.toFixed(1)} µm`);
+    expect(sentenceOf(lag(0.05))).toContain(`the single pass is off by ${worst.toFixed(1)} µm`);
   });
 
   it('adds little path for a loop', () => {

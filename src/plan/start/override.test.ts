@@ -1,5 +1,7 @@
 /** What is set by hand is followed, or refused with the field that asked for it; what the planner would choose anyway changes nothing. */
+
 import { describe, expect, it } from 'vitest';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { disc, faultsOf, loop, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
 import type { Plan } from '../plan.ts';
@@ -22,7 +24,7 @@ describe('an entry set by hand', () => {
     expect(byHand).toEqual(['entry']);
     expect(hole.at).not.toEqual(contourOf(free, 'L2').hole.at);
     expect(faultsOf(plan, plateBlock())).toEqual([]);
-    expect(plan.findings.find((f) => f.code === 'set-by-hand')?.sentence).toContain('entry at (14.000, 10.000)');
+    expect(sentenceOf(plan.findings.find((f) => f.code === 'set-by-hand'))).toContain('entry at (14.000, 10.000)');
   });
 
   it('is refused where it is not on the contour', () => {
@@ -129,7 +131,7 @@ describe('passes and registers set by hand', () => {
     expect(one.kind).toBe('cut');
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
-    expect(short?.sentence).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
+    expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
     const rungs = plateBlock().machine.rungs.length;
     expect(refusals(planCut({ ...plateBlock(), passes: rungs + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
   });

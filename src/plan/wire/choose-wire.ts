@@ -6,6 +6,7 @@ import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
 import type { Shape } from '../same-shape.ts';
@@ -107,7 +108,7 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
   const none = { wire, rows: [], cost: Infinity, minutes: Infinity, fits: [] };
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
-  if (refused !== undefined) return { ...none, fault: refused.sentence, findings: checks };
+  if (refused !== undefined) return { ...none, fault: printPlain(refused.text), findings: checks };
   const passed = passesFor(conditions, question);
   if (passed.kind === 'fault') return { ...none, fault: passed.fault, findings: passed.findings };
   const { minutes, short } = passed;

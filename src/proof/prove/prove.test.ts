@@ -1,4 +1,5 @@
 /** The proof on cuts whose outcome is worked out by hand. */
+
 /** The proof on programs written by hand: what it passes, what it refuses, and with which words. */
 import { describe, expect, it } from 'vitest';
 import { boundsOfChain } from '../../geometry/area.ts';
@@ -7,6 +8,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { circle, line, point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
+import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { proofPicture } from '../picture/proof-picture.ts';
 import type { Proof, ProofQuestion, Wanted } from '../proof.ts';
 import { proveActions, proveProgram } from './prove.ts';
@@ -219,9 +221,9 @@ describe('the proof', () => {
     }
     const { finding, block, at } = startedAt(13).reasons.find((r) => r.finding.code === 'threaded-in-metal')!;
     expect([finding.code, finding.severity, block, at]).toEqual(['threaded-in-metal', 'refusal', 0, point(13, 15)]);
-    expect(finding.sentence).toContain('nearest hole (0.26 mm across) is 2 mm away');
+    expect(sentenceOf(finding)).toContain('nearest hole (0.26 mm across) is 2 mm away');
     const none = startedAt(15, []).findings.find((f) => f.code === 'threaded-in-metal');
-    expect([none?.sentence.includes('no hole is known'), none?.remedy?.includes('name the holes')]).toEqual([true, true]);
+    expect([sentenceOf(none).includes('no hole is known'), remedyTextOf(none).includes('name the holes')]).toEqual([true, true]);
   });
 
   it('threads in a kerf, in the room of a slug that is out, and outside the block, but not where a slug still stands', () => {

@@ -4,6 +4,7 @@ import { placedProgram } from '../../nc/read/placed-program.ts';
 import type { Action, Block, ReadProgram } from '../../nc/read/program.ts';
 import { readProgram } from '../../nc/read/read.ts';
 import type { Finding } from '../../text/finding.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { measuresOf } from '../sweep/deviation.ts';
@@ -38,7 +39,7 @@ export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => 
     return { ...proof, findings: [...read.findings, ...proof.findings] };
   }
   const fault = read.findings.find((f) => f.severity === 'refusal');
-  const finding = find('program-not-readable', `The program cannot be read to its end: ${fault?.sentence ?? 'a rule was broken.'}`, {
+  const finding = find('program-not-readable', say`The program cannot be read to its end: ${{ fault: fault?.text ?? words.broken }}`, {
     ...(fault?.place === undefined ? {} : { place: fault.place }),
     remedy: 'Correct the block and prove the program again.',
   });
@@ -105,3 +106,5 @@ const outcomeOf = (work: Work): Outcome => {
     openings: release.empty.map(outlineOf),
   };
 };
+
+const words = phrases('program-not-readable', { broken: say`a rule was broken.` });

@@ -1,5 +1,8 @@
 /** A request that cannot be answered as asked: thrown by whoever finds it, answered as data by `error-answer.ts`. */
+
 import type { Finding } from '../../text/finding.ts';
+import { legacy } from '../../text/legacy.ts';
+import { stated } from '../../text/print/stated.ts';
 import type { ServerError } from '../message/answers.ts';
 
 export class Refusal extends Error {
@@ -20,9 +23,12 @@ export const notValid = (sentence: string, findings: readonly Finding[]): Refusa
 
 /** Findings as an answer carries them. */
 export const said = (findings: readonly Finding[]): Pick<ServerError, 'findings'> => ({
-  findings: findings.map(({ place, ...rest }) => ({ ...rest, ...(place === undefined ? {} : { place: { ...place } }) })),
+  findings: findings.map((f) => {
+    const { place, ...rest } = stated(f);
+    return { ...rest, ...(place === undefined ? {} : { place: { ...place } }) };
+  }),
 });
 
 /** A fault in a field of what was sent. */
 export const badField = (path: string, sentence: string): Refusal =>
-  notValid(sentence, [{ code: 'file-not-valid', severity: 'refusal', sentence, place: { kind: 'field', path } }]);
+  notValid(sentence, [{ code: 'file-not-valid', severity: 'refusal', text: legacy(sentence), place: { kind: 'field', path } }]);

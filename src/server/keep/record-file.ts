@@ -1,7 +1,10 @@
 /** The record of a job as a file, and the folder a job is brought in with. */
+
 import { mkdir, readFile, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseFile } from '../../job/files/parse.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { notFound, Refusal, said } from '../answer/refusal.ts';
 import { type JobRecord, recordSchema } from '../message/job-record.ts';
 import { jobFolder, jobsFolder, RECORD } from './places.ts';
@@ -18,7 +21,7 @@ export const readRecordIn = async (path: string, id: string, called: string): Pr
     throw error;
   });
   const parsed = parseFile(recordSchema, text, RECORD);
-  const fault = parsed.kind === 'bad' ? parsed.findings[0]?.sentence : strangeness(parsed.value, id);
+  const fault = parsed.kind === 'bad' ? firstOf(parsed.findings) : strangeness(parsed.value, id);
   if (fault === undefined && parsed.kind === 'parsed') return parsed.value;
   const sentence = `The record of this job, ${called}/${RECORD}, is damaged and was left as it is: ${fault}`;
   throw new Refusal(500, 'damaged', sentence, parsed.kind === 'bad' ? said(parsed.findings) : {});
@@ -46,3 +49,5 @@ export const bringFolder = async (folder: string, record: JobRecord, files: Read
 };
 
 const textOf = (record: JobRecord): string => `${JSON.stringify(record, null, 1)}\n`;
+
+const firstOf = (findings: readonly Finding[]): string => findings.map((f) => printPlain(f.text))[0] ?? '';

@@ -1,9 +1,12 @@
 /** The shop of the folder with the words of its control, in one file, so that the two always fit together. */
+
 import { readFile } from 'node:fs/promises';
 import { readDialectFile } from '../../job/files/dialects.ts';
 import { parseFile, parseValue } from '../../job/files/parse.ts';
 import { houseShop } from '../../job/house-shop.ts';
 import { shopSchema } from '../../job/shop.ts';
+import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { notValid, Refusal, said } from '../answer/refusal.ts';
 import { type ShopRecord, shopRecordSchema } from '../message/answers.ts';
 import { shopFileIn } from './places.ts';
@@ -30,7 +33,7 @@ export const shopIn = (folder: string): ShopKeeper => {
     throw new Refusal(
       500,
       'damaged',
-      `The file of the shop is damaged and was left as it is: ${parsed.findings[0]?.sentence}`,
+      `The file of the shop is damaged and was left as it is: ${firstOf(parsed.findings)}`,
       said(parsed.findings),
     );
   };
@@ -61,3 +64,5 @@ export const mustBeShop = ({ shop, dialect }: Pick<ShopRecord, 'shop' | 'dialect
   const findings = [...(read.kind === 'bad' ? read.findings : []), ...(words?.kind === 'bad' ? words.findings : [])];
   if (findings.length > 0) throw notValid('The shop was not kept: some of its values cannot be used.', findings);
 };
+
+const firstOf = (findings: readonly Finding[]): string => findings.map((f) => printPlain(f.text))[0] ?? '';

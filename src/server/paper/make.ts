@@ -5,6 +5,7 @@ import { jobFiles } from '../../job/handout/papers.ts';
 import { type Ran, runJob } from '../../job/pipeline/pipeline.ts';
 import { type AskedJob, askedRun } from '../../job/request/run-from-data.ts';
 import type { Finding } from '../../text/finding.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { nameOf } from './names.ts';
 
 export type PaperFonts = Parameters<typeof jobFiles>[1]['fonts'];
@@ -40,4 +41,4 @@ const sentenceOf = ({ answer }: Ran): string =>
     ? answer.facts.sentence
     : answer.kind === 'cannot'
       ? answer.sentence
-      : answer.findings.map((f) => f.sentence).join(' ');
+      : answer.findings.map((f) => printPlain(f.text)).join(' ');

@@ -24,7 +24,7 @@ const measure = ({ teeth, rounds, atLeast }: Work): BenchRow => {
   const request = shapeSchema.parse({ kind: 'gear', module: MODULE, teeth } satisfies ShapeInput);
   const make = (): number => {
     const made = makeShape(request);
-    if (made.kind === 'refused') throw new Error(made.findings[0]?.sentence);
+    if (made.kind === 'refused') throw new Error(made.findings[0]?.code);
     return made.shape.outlines[0]?.contour.segments.length ?? 0;
   };
   const [segments, points] = [make(), sampled(teeth, request.fit).length];

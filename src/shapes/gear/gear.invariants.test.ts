@@ -1,8 +1,10 @@
 /** Whatever is asked of gears, rings and racks: a sound contour with finite sizes, or a refusal that names its field. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { soundness } from '../../geometry/soundness.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -63,7 +65,7 @@ const holds = (input: unknown): 'made' | 'refused' => {
   const made = makeShape(request);
   const findings = made.kind === 'refused' ? made.findings : made.shape.findings;
   expect(findings.every((f) => f.place?.kind === 'field' && f.place.path in shapeKeys(request.kind))).toBe(true);
-  expect(findings.map((f) => `${f.sentence} ${f.remedy ?? ''}`).join(' ')).not.toMatch(/NaN|Infinity|undefined/);
+  expect(findings.map((f) => `${sentenceOf(f)} ${remedyTextOf(f)}`).join(' ')).not.toMatch(/NaN|Infinity|undefined/);
   if (made.kind === 'refused') {
     expect(findings.length).toBeGreaterThan(0);
     return 'refused';

@@ -1,9 +1,11 @@
 /** External gears against the equation of the involute, tooth against tooth, and what is refused or warned of. */
+
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
 import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
+import { remedyTextOf } from '../../text/finding.fixture.ts';
 import type { ShapeInput } from '../list/make.ts';
 import { codesOf, make, refusal, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
@@ -191,6 +193,6 @@ describe('tips of rings and racks', () => {
     for (const kind of ['gear', 'internal-gear', 'rack'] as const)
       expect(refusal({ kind, module: 2, teeth: 40, helix: 15 })).toEqual(['gear-helical', 'helix']);
     const rack = make({ kind: 'rack', module: 2, teeth: 40, helix: 15 });
-    expect(rack.kind === 'refused' && rack.findings[0]?.remedy).toContain('15°');
+    expect(rack.kind === 'refused' && remedyTextOf(rack.findings[0])).toContain('15°');
   });
 });

@@ -1,5 +1,7 @@
 /** Depths, flats and diameters of threads as tables print them, against the points of our tools. */
+
 import type { CheckRow } from '../../quantity/check.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { formTool } from './form-tool.ts';
 import { grooveDepth, pointFlat, roundFlat, THREAD_FORMS } from './thread-forms.ts';
 import { blankDepth, sideClearance } from './tool-correction.ts';
@@ -11,7 +13,7 @@ const RAD = Math.PI / 180;
 
 const pointOf = (numbers: Omit<Parameters<typeof formTool.schema.parse>[0] & object, 'kind'>) => {
   const point = askedPoint(formTool.schema.parse({ kind: 'form-tool', ...numbers }));
-  if ('finding' in point) throw new Error(point.finding.sentence);
+  if ('finding' in point) throw new Error(printPlain(point.finding.text));
   return point;
 };
 

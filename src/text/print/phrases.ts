@@ -3,9 +3,11 @@
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
 import { MILLIMETRES } from '../control-unit.ts';
 import type { Finding, Place } from '../finding.ts';
+import { namesPlace } from '../within.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
 import { printMoney } from './money.ts';
+import { printPlain } from './print.ts';
 
 /** '0.1420' : lengths a machine is set to, four digits behind the point, five of an inch. */
 export const setting = (millimetres: number, unit = MILLIMETRES): string =>
@@ -61,15 +63,15 @@ export const whereabouts = (at: Place | undefined): string => {
 };
 
 /** The sentence with its place, unless it names that place itself. */
-export const located = ({ sentence, place: at }: Finding): string =>
-  at?.kind === 'spot' && names(sentence, at) ? sentence : `${sentence.replace(/\.$/, '')}${whereabouts(at)}.`;
+export const located = ({ text, place: at }: Finding): string => {
+  const sentence = printPlain(text);
+  return at?.kind === 'spot' && namesPlace(text, at) ? sentence : `${withoutStop(sentence)}${whereabouts(at)}.`;
+};
 
-/** Sentences write a place as '(12.5, 3)' or 'x 12.5 mm, y 3 mm'. */
-const names = (sentence: string, { x, y }: Extract<Place, { kind: 'spot' }>): boolean =>
-  [...sentence.matchAll(/(-?\d+(?:\.\d+)?)(?: [a-zµ]+)?, (?:y )?(-?\d+(?:\.\d+)?)/g)].some(
-    ([, across, up]) => Math.abs(Number(across) - x) < 0.002 && Math.abs(Number(up) - y) < 0.002,
-  );
+const withoutStop = (sentence: string): string => sentence.replace(/\.$/, '');
 
 /** One finding in full: sentence, place, what was done, what would help. */
 export const findingText = (finding: Finding): string =>
-  [located(finding), finding.done, finding.remedy].filter((part) => part !== undefined && part !== '').join(' ');
+  [located(finding), ...[finding.done, finding.remedy?.text].flatMap((t) => (t === undefined ? [] : [printPlain(t)]))]
+    .filter((part) => part !== '')
+    .join(' ');

@@ -1,28 +1,15 @@
 /** A sentence of the house told in other units and marks: 'R 0.165 mm at (98.000, 58.000)' becomes 'R 0,00650 in at (3,8583; 2,2835)'. */
+import { HOUSE, type Reader } from '../reader.ts';
 import { type SaidNumber, type SaidPart, type SaidUnit, saidParts } from './said.ts';
 
-/** How somebody wants numbers told. */
-export interface Telling {
-  readonly length: 'mm' | 'inch';
-  readonly finish: 'µm' | 'µin';
-  /** '.' or ','. */
-  readonly decimalMark: string;
-  /** Between groups of three digits, as in 1,234: '' where the language has none. */
-  readonly groupMark: string;
-  /** Names that happen to look like quantities, as '0.25 mm brass': left as they are. */
-  readonly names: readonly string[];
-  /** mm in one unit of the drawing, in which places are written; they stay as drawn when it is left out. */
-  readonly drawn?: number | undefined;
-  /** Places in another unit than lengths: that of the control, on papers for the machine. */
-  readonly places?: 'mm' | 'inch';
-}
+export type Telling = Reader;
 
 /** The same sentence for this reader. */
 export const restated = (sentence: string, telling: Telling): string =>
   isAsWritten(telling) || !/\d/.test(sentence) ? sentence : printed(saidParts(sentence, telling.names), telling);
 
 /** As the house itself writes: told so, every sentence stays as it is. */
-export const AS_WRITTEN: Telling = { length: 'mm', finish: 'µm', decimalMark: '.', groupMark: ',', names: [] };
+export const AS_WRITTEN: Telling = HOUSE;
 
 /** A bare number of so many of a unit, as a cell under a heading that names the unit: '0.037' becomes '0.00146'. */
 export const restatedAmount = (amount: string, unit: SaidUnit, telling: Telling): string => {

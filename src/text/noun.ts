@@ -1,0 +1,24 @@
+/** The things that are counted in sentences, each with its English forms; another language has forms of its own under the same key. */
+
+/** By the plural category of English: one and other. */
+export const nouns = {
+  contour: ['contour', 'contours'],
+  loop: ['loop', 'loops'],
+  line: ['line', 'lines'],
+  'open line': ['open line', 'open lines'],
+  piece: ['piece', 'pieces'],
+  pass: ['pass', 'passes'],
+  skim: ['skim', 'skims'],
+  opening: ['opening', 'openings'],
+  hole: ['hole', 'holes'],
+  entity: ['entity', 'entities'],
+  place: ['place', 'places'],
+  corner: ['corner', 'corners'],
+  stop: ['stop', 'stops'],
+  block: ['block', 'blocks'],
+  sheet: ['sheet', 'sheets'],
+  row: ['row', 'rows'],
+  end: ['end', 'ends'],
+} as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
+
+export type Noun = keyof typeof nouns;

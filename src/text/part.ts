@@ -1,0 +1,178 @@
+/** What can stand in a hole of a sentence: data with its unit, frame or owner, never finished words. */
+import type { Noun } from './noun.ts';
+import type { Text } from './text.ts';
+import type { Unit } from './unit.ts';
+
+/** How many digits of a number are shown in the unit in which it was worked out. */
+export type Digits =
+  /** At most so many decimals, zeros at the end left out. */
+  | { readonly upTo: number }
+  | { readonly fixed: number }
+  /** So many digits that count, zeros at the end left out. */
+  | { readonly significant: number }
+  /** As many decimals as its standard deviation deserves. */
+  | { readonly deviation: number };
+
+export interface Amount {
+  readonly value: number;
+  readonly digits: Digits;
+  /** Groups of thousands are set apart. */
+  readonly grouped?: true | undefined;
+}
+
+/** What stands between the numbers of one quantity. */
+export type Joint = 'to' | 'by' | 'x' | '±' | 'or' | '–';
+
+/** 'drawing': units of the customer's drawing; 'program': as the control counts; 'block': mm from the corner of the block. */
+export type Frame = 'drawing' | 'program' | 'block';
+
+export type Part =
+  /** One number with its unit, or several that share it. `limit`: a promise, set behind ± and rounded up in any unit. */
+  | {
+      readonly kind: 'quantity';
+      readonly amounts: readonly [Amount, ...Amount[]];
+      readonly joint?: Joint | undefined;
+      readonly unit: Unit;
+      readonly limit?: true | undefined;
+    }
+  /** A number without a unit. */
+  | { readonly kind: 'number'; readonly amount: Amount }
+  /** Things that are counted: '1 contour', '3 contours'; the number alone without a noun. */
+  | { readonly kind: 'count'; readonly count: number; readonly noun?: Noun | undefined }
+  | {
+      readonly kind: 'place';
+      readonly x: number;
+      readonly y: number;
+      readonly frame: Frame;
+      readonly digits: Digits;
+      /** '(12.5, 3)', 'at X 12.5, Y 3' or 'x 12.5 mm, y 3 mm', which names its unit. */
+      readonly spelled: 'in brackets' | 'by letters' | { readonly unit: string };
+    }
+  /** A contour, open line or piece by its id: 'L3'. */
+  | { readonly kind: 'contour'; readonly id: string }
+  /** Given by a person (layer, job, customer, wire, material, file, typed text): printed byte for byte for every reader. */
+  | { readonly kind: 'name'; readonly name: string }
+  /** A word of a program, a file format, a standard or the command line, the same in every language: 'G41', 'kept.L1', 'ISO 286'. */
+  | { readonly kind: 'term'; readonly term: string }
+  | { readonly kind: 'duration'; readonly minutes: number }
+  | { readonly kind: 'money'; readonly minor: number; readonly currency: string; readonly per?: Unit | undefined }
+  | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
+  | { readonly kind: 'text'; readonly text: Text }
+  | { readonly kind: 'list'; readonly items: readonly Part[]; readonly joined: 'and' | 'or' | 'comma' | 'blank' | 'dot' }
+  /** A finished English sentence of before the rebuild: read again by the printer. Goes with the last of them. */
+  | { readonly kind: 'legacy'; readonly sentence: string };
+
+export const upTo = (decimals: number): Digits => ({ upTo: decimals });
+export const fixed = (decimals: number): Digits => ({ fixed: decimals });
+export const significant = (digits: number): Digits => ({ significant: digits });
+export const deviating = (deviation: number): Digits => ({ deviation });
+
+/** '12.5 mm/min': one number with its unit. */
+export const quantity = (value: number, unit: Unit, digits: Digits = deviating(0)): Part => ({
+  kind: 'quantity',
+  amounts: [{ value, digits }],
+  unit,
+});
+
+/** '0.25 mm', four decimals at most. */
+export const mm = (value: number, digits: Digits = upTo(4)): Part => quantity(value, 'mm', digits);
+/** '3.2 µm', three digits that count. */
+export const um = (value: number, digits: Digits = significant(3)): Part => quantity(value, 'µm', digits);
+
+/** A length in mm, shown in µm below a tenth of a millimetre. */
+export const length = (millimetres: number): Part => {
+  if (millimetres === 0) return mm(0);
+  if (millimetres > 0 && millimetres < 1e-6) return { kind: 'quantity', amounts: [{ value: 0.001, digits: upTo(3) }], unit: 'µm' };
+  if (millimetres < 0.1) return um(millimetres * 1000);
+  return mm(millimetres, upTo(millimetres < 10 ? 3 : 2));
+};
+
+/** '±0.005 mm': a promise or a demand, in any unit rounded to the safe side. */
+export const limit = (value: number, unit: Unit = 'mm', digits: Digits = deviating(0)): Part => ({
+  kind: 'quantity',
+  amounts: [{ value, digits }],
+  unit,
+  limit: true,
+});
+
+/** '78 x 78 x 90 mm', '0.5 to 32 mm': several numbers and their unit once. */
+export const quantities = (values: readonly [number, ...number[]], joint: Joint, unit: Unit, digits: Digits = deviating(0)): Part => {
+  const [first, ...rest] = values;
+  const amount = (value: number): Amount => ({ value, digits });
+  return { kind: 'quantity', amounts: [amount(first), ...rest.map(amount)], joint, unit };
+};
+
+/** A value with its range as a figure of the house has them; one standard deviation either side. */
+export interface Ranged {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: Unit;
+}
+
+/** '5.6 ± 1.7 mm/min'; '50 mm' for what is exactly so. */
+export const figured = ({ value, low, high, unit }: Ranged): Part => {
+  const deviation = (high - low) / 2;
+  const amount = { value, digits: deviating(deviation) };
+  return deviation > 0
+    ? { kind: 'quantity', amounts: [amount, { value: deviation, digits: deviating(deviation) }], joint: '±', unit }
+    : { kind: 'quantity', amounts: [amount], unit };
+};
+
+/** A number without a unit; six digits that count unless told otherwise. */
+export const number = (value: number, digits: Digits = deviating(0)): Part => ({ kind: 'number', amount: { value, digits } });
+/** '1,234': whole, thousands set apart. */
+export const grouped = (value: number): Part => ({ kind: 'number', amount: { value, digits: fixed(0), grouped: true } });
+/** '3 contours'; the number alone where no noun is given. */
+export const count = (n: number, noun?: Noun): Part => ({ kind: 'count', count: n, noun });
+/** 'L3': a contour, an open line or a piece. */
+export const contour = (id: string): Part => ({ kind: 'contour', id });
+/** What a person named or typed: no reader ever alters it. */
+export const name = (given: string): Part => ({ kind: 'name', name: given });
+/** A word of a program, file or standard: the same in every language. */
+export const term = (word: string): Part => ({ kind: 'term', term: word });
+export const duration = (minutes: number): Part => ({ kind: 'duration', minutes });
+export const money = (minor: number, currency: string, per?: Unit): Part => ({ kind: 'money', minor, currency, per });
+/** '84 g', '2.36 kg' of kilograms. */
+export const mass = (kilograms: number, digits: 3 | 4 = 3): Part => ({ kind: 'mass', kilograms, digits });
+export const list = (items: readonly (Part | Text)[], joined: Extract<Part, { kind: 'list' }>['joined'] = 'comma'): Part => ({
+  kind: 'list',
+  items: items.map(asPart),
+  joined,
+});
+
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** '(12.5, 3)': a place on the drawing, in its units. */
+export const place = ({ x, y }: Point, digits: Digits = upTo(4)): Part => ({
+  kind: 'place',
+  x,
+  y,
+  frame: 'drawing',
+  digits,
+  spelled: 'in brackets',
+});
+/** 'at X 12.5, Y 3'. */
+export const placeByLetters = ({ x, y }: Point, digits: Digits = upTo(3), frame: Frame = 'drawing'): Part => ({
+  kind: 'place',
+  x,
+  y,
+  frame,
+  digits,
+  spelled: 'by letters',
+});
+/** 'x 12.5 mm, y 3 mm'. */
+export const placeWithUnit = ({ x, y }: Point, digits: Digits = upTo(3), unit = 'mm'): Part => ({
+  kind: 'place',
+  x,
+  y,
+  frame: 'drawing',
+  digits,
+  spelled: { unit },
+});
+
+/** A text is itself a part; a part stays what it is. */
+export const asPart = (given: Part | Text): Part => ('kind' in given ? given : { kind: 'text', text: given });

@@ -1,0 +1,174 @@
+/** The one place where what is said becomes words: unit, digits, marks, frame and language of whoever reads it. */
+
+import { bodyOf, type TextBody } from '../body.ts';
+import type { Language, Template } from '../language.ts';
+import { nouns } from '../noun.ts';
+import type { Joint, Part } from '../part.ts';
+import { HOUSE, type Reader } from '../reader.ts';
+import type { Text } from '../text.ts';
+import { amountText, digitsOf, marked, quantityNumbers } from './amount.ts';
+import { printDuration } from './duration.ts';
+import { printMoney } from './money.ts';
+import { restated } from './restate.ts';
+
+type NotForPrinted =
+  | 'replace'
+  | 'replaceAll'
+  | 'match'
+  | 'matchAll'
+  | 'split'
+  | 'slice'
+  | 'substring'
+  | 'search'
+  | 'startsWith'
+  | 'endsWith';
+
+/** Words for a reader: to be joined and laid out, not to be read again. */
+export type Printed = string & { readonly [Method in NotForPrinted]: never };
+
+/** A stretch of a printed text and what it stands for, so that a page can mark it up: make bold, link, point. */
+export interface PrintedPart {
+  readonly text: Printed;
+  /** 'words' for those of the sentence itself. */
+  readonly of: Part['kind'] | 'words';
+  /** The contour it names. */
+  readonly contour?: string | undefined;
+}
+
+export const print = (text: Text, reader: Reader): Printed => joined(printedParts(text, reader).map((p) => p.text));
+
+/** As the house writes: mm, µm, a point, English. For program comments, logs and machine-read answers. */
+export const printPlain = (text: Text): Printed => print(text, HOUSE);
+
+export const joined = (texts: readonly (Printed | ' ' | ', ' | '')[], between = ''): Printed => texts.join(between) as Printed;
+
+export const printedParts = (text: Text, reader: Reader): readonly PrintedPart[] => {
+  const body = bodyOf(text);
+  const parts = chunksOf(templateFor(body, reader), body).flatMap((chunk) => printedChunk(chunk, reader));
+  return reader.decimalMark === ',' ? parts.map((p, i) => apart(p, parts[i - 1], parts[i + 1])) : parts;
+};
+
+/** '0.1, 0.2' would become '0,1, 0,2', in which nobody sees where one number ends. */
+const apart = (part: PrintedPart, before?: PrintedPart, after?: PrintedPart): PrintedPart =>
+  (part.text as string) === ', ' && isNumber(before) && isNumber(after) ? { ...part, text: '; ' as Printed } : part;
+const isNumber = (part: PrintedPart | undefined): boolean => part?.of === 'number' || part?.of === 'quantity';
+
+const templateFor = ({ key, template, holes }: TextBody, { language }: Reader): string => {
+  const other: Template | undefined = key === undefined ? undefined : language?.templates[key];
+  if (language === undefined || other === undefined) return template;
+  if (typeof other === 'string') return other;
+  const counted = holes[other.by];
+  return other.forms[categoryOf(language, counted?.kind === 'count' ? counted.count : 0)] ?? other.forms.other;
+};
+
+const categoryOf = ({ code }: Language, n: number): string => new Intl.PluralRules(code).select(n);
+
+/** Words, or a hole with its part and the form in which a counted noun stands there. */
+type Chunk = string | { readonly part: Part; readonly form: string };
+
+const HOLE = /\{(\w+)(?::(\w+))?\}/g;
+
+const chunksOf = (template: string, { holes, key }: TextBody): readonly Chunk[] => {
+  const chunks: Chunk[] = [];
+  let at = 0;
+  for (const found of template.matchAll(HOLE)) {
+    const [whole, hollow = '', form = ''] = found;
+    const part = holes[hollow];
+    if (part === undefined) throw new Error(`The template of '${key}' has a hole '${hollow}' that nothing fills.`);
+    if (found.index > at) chunks.push(template.slice(at, found.index));
+    chunks.push({ part, form });
+    at = found.index + whole.length;
+  }
+  if (at < template.length) chunks.push(template.slice(at));
+  return chunks;
+};
+
+const printedChunk = (chunk: Chunk, reader: Reader): readonly PrintedPart[] => {
+  if (typeof chunk === 'string') return [{ text: chunk as Printed, of: 'words' }];
+  const { part, form } = chunk;
+  if (part.kind === 'text') return printedParts(part.text, reader);
+  if (part.kind === 'list') return printedList(part, reader);
+  return [{ text: printedPart(part, form, reader), of: part.kind, contour: part.kind === 'contour' ? part.id : undefined }];
+};
+
+const ENGLISH_JUNCTIONS = { and: ' and ', or: ' or ', comma: ', ' } as const;
+
+const printedList = ({ items, joined: by }: Extract<Part, { kind: 'list' }>, reader: Reader): readonly PrintedPart[] => {
+  const between = by === 'blank' ? ' ' : by === 'dot' ? ' · ' : (reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma);
+  const last = by === 'and' || by === 'or' ? (reader.language?.junctions[by] ?? ENGLISH_JUNCTIONS[by]) : between;
+  return items.flatMap((part, i) => {
+    const printed = printedChunk({ part, form: '' }, reader);
+    if (i === 0) return printed;
+    return [{ text: (i === items.length - 1 ? last : between) as Printed, of: 'words' as const }, ...printed];
+  });
+};
+
+const printedPart = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, reader: Reader): Printed =>
+  wordsOf(part, form, reader) as Printed;
+
+const wordsOf = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, reader: Reader): string => {
+  switch (part.kind) {
+    case 'name':
+      return part.name;
+    case 'term':
+      return part.term;
+    case 'contour':
+      return part.id;
+    case 'number':
+      return amountText(part.amount, reader);
+    case 'quantity':
+      return quantityText(part, reader);
+    case 'count':
+      return countText(part, form, reader);
+    case 'place':
+      return placeText(part, reader);
+    case 'duration':
+      return printDuration(part.minutes);
+    case 'money':
+      return moneyText(part, reader);
+    case 'mass':
+      return massText(part, reader);
+    case 'legacy':
+      return restated(part.sentence, reader);
+  }
+};
+
+const ENGLISH_JOINTS: Readonly<Record<Joint, string>> = { to: ' to ', by: ' by ', x: ' x ', '±': ' ± ', or: ' or ', '–': '–' };
+
+const quantityText = (part: Extract<Part, { kind: 'quantity' }>, reader: Reader): string => {
+  const { numbers, unit } = quantityNumbers(part, reader);
+  const joint = part.joint === undefined ? '' : (reader.language?.joints[part.joint] ?? ENGLISH_JOINTS[part.joint]);
+  return `${part.limit === true ? '±' : ''}${numbers.join(joint)}${unit === '' ? '' : ` ${unit}`}`;
+};
+
+const countText = ({ count, noun }: Extract<Part, { kind: 'count' }>, form: string, reader: Reader): string => {
+  const digits = amountText({ value: count, digits: { fixed: 0 } }, reader);
+  if (noun === undefined) return digits;
+  const { language } = reader;
+  const forms = language?.nouns[noun]?.[form];
+  if (language === undefined || forms === undefined) return `${digits} ${nouns[noun][count === 1 ? 0 : 1]}`;
+  return `${digits} ${forms[categoryOf(language, count)] ?? forms['other'] ?? noun}`;
+};
+
+const placeText = ({ x, y, digits, spelled, frame }: Extract<Part, { kind: 'place' }>, reader: Reader): string => {
+  const { drawn, decimalMark, length, places = length } = reader;
+  const factor = drawn === undefined || frame === 'program' ? 1 : drawn / (places === 'inch' ? 25.4 : 1);
+  const [across, up] = [x, y].map((n) =>
+    factor === 1 ? amountText({ value: n, digits }, reader) : amountText({ value: n * factor, digits: { upTo: 4 } }, reader),
+  );
+  if (spelled === 'by letters') return `at X ${across}, Y ${up}`;
+  if (spelled === 'in brackets') return `(${across}${decimalMark === ',' ? ';' : ','} ${up})`;
+  const unit = factor === 1 ? spelled.unit : places === 'inch' ? 'in' : 'mm';
+  return `x ${across} ${unit}, y ${up} ${unit}`;
+};
+
+const moneyText = ({ minor, currency, per = 'money' }: Extract<Part, { kind: 'money' }>, marks: Reader): string => {
+  const [digits = '', code = ''] = printMoney(minor, currency).split(' ');
+  return `${marked(digits.replaceAll(',', ''), marks, true)} ${code}${per.slice('money'.length)}`;
+};
+
+const massText = ({ kilograms, digits }: Extract<Part, { kind: 'mass' }>, marks: Reader): string => {
+  const inKilograms = Math.abs(kilograms) >= (digits === 4 ? 0.99995 : 1);
+  const value = digitsOf(inKilograms ? kilograms : kilograms * 1000, { significant: digits });
+  return `${marked(value, marks)} ${inKilograms ? 'kg' : 'g'}`;
+};

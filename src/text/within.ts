@@ -1,0 +1,82 @@
+/** What a text holds, by data: the contours it is about, its places moved, its parts in reading order. */
+
+import { bodyOf, textOf } from './body.ts';
+import type { Part } from './part.ts';
+import type { Text } from './text.ts';
+
+type PlacePart = Extract<Part, { kind: 'place' }>;
+
+/** The same text with each place moved; nothing else of it changes. */
+export const placesMapped = (text: Text, move: (place: PlacePart) => PlacePart, old: (sentence: string) => string = (s) => s): Text => {
+  const { holes, ...rest } = bodyOf(text);
+  return textOf({ ...rest, holes: Object.fromEntries(Object.entries(holes).map(([hole, part]) => [hole, moved(part, move, old)])) });
+};
+
+const moved = (part: Part, move: (place: PlacePart) => PlacePart, old: (sentence: string) => string): Part => {
+  if (part.kind === 'place') return move(part);
+  if (part.kind === 'text') return { ...part, text: placesMapped(part.text, move, old) };
+  if (part.kind === 'list') return { ...part, items: part.items.map((item) => moved(item, move, old)) };
+  return part.kind === 'legacy' ? { ...part, sentence: old(part.sentence) } : part;
+};
+
+/** All parts of a text in the order of its holes, those of texts and lists within it too. */
+export const partsOf = (text: Text): readonly Part[] => Object.values(bodyOf(text).holes).flatMap(flattened);
+
+const flattened = (part: Part): readonly Part[] => {
+  if (part.kind === 'text') return partsOf(part.text);
+  return part.kind === 'list' ? part.items.flatMap(flattened) : [part];
+};
+
+/** Ids of the contours a text names, each once. */
+export const contoursIn = (text: Text): readonly string[] => [
+  ...new Set(partsOf(text).flatMap((p) => (p.kind === 'contour' ? [p.id] : p.kind === 'legacy' ? oldIds(p.sentence) : []))),
+];
+
+const oldIds = (sentence: string): readonly string[] => sentence.match(/\b[LC]\d+\b/g) ?? [];
+
+/** The same words about the same things, but for the contours that are named. */
+export const sameBut = (text: Text, rename: (id: string) => string): Text => {
+  const { holes, ...rest } = bodyOf(text);
+  return textOf({ ...rest, holes: Object.fromEntries(Object.entries(holes).map(([hole, part]) => [hole, renamed(part, rename)])) });
+};
+
+const renamed = (part: Part, rename: (id: string) => string): Part => {
+  if (part.kind === 'contour') return { ...part, id: rename(part.id) };
+  if (part.kind === 'text') return { ...part, text: sameBut(part.text, rename) };
+  if (part.kind === 'list') return { ...part, items: part.items.map((item) => renamed(item, rename)) };
+  return part.kind === 'legacy' ? { ...part, sentence: part.sentence.replace(/\b[LC]\d+\b/g, rename) } : part;
+};
+
+/** True where the text names this place itself. */
+export const namesPlace = (text: Text, { x, y }: { readonly x: number; readonly y: number }): boolean =>
+  partsOf(text).some((p) => {
+    if (p.kind === 'place') return near(p.x, x) && near(p.y, y);
+    return p.kind === 'legacy' && oldPlaces(p.sentence).some(([across, up]) => near(across, x) && near(up, y));
+  });
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.002;
+
+const oldPlaces = (sentence: string): readonly (readonly [number, number])[] =>
+  [...sentence.matchAll(/(-?\d+(?:\.\d+)?)(?: [a-zµ]+)?, (?:y )?(-?\d+(?:\.\d+)?)/g)].map((m) => [Number(m[1]), Number(m[2])] as const);
+
+/** The contours a sentence is about: those it names before its first colon, where it goes on to quote or to explain. */
+export const subjectsIn = (text: Text): readonly string[] => {
+  const { template, holes } = bodyOf(text);
+  const before = template.split(':', 1)[0] ?? '';
+  return Object.entries(holes).flatMap(([hole, part]) => {
+    if (!before.includes(`{${hole}}`)) return [];
+    if (part.kind === 'legacy') return oldIds(part.sentence.split(':', 1)[0] ?? '');
+    return flattened(part).flatMap((p) => (p.kind === 'contour' ? [p.id] : []));
+  });
+};
+
+/** True where the text quotes the other whole at its end. */
+export const quotes = (text: Text, other: Text): boolean => {
+  const last = Object.values(bodyOf(text).holes).at(-1);
+  if (last?.kind === 'text') return same(last.text, other);
+  const [old, quoted] = [last, Object.values(bodyOf(other).holes)[0]];
+  return old?.kind === 'legacy' && quoted?.kind === 'legacy' && old.sentence.endsWith(`: ${quoted.sentence}`);
+};
+
+/** The same words about the same things. */
+export const same = (a: Text, b: Text): boolean => JSON.stringify(bodyOf(a)) === JSON.stringify(bodyOf(b));
