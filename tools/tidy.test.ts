@@ -3,7 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sourceFiles } from './source-files.ts';
-import { leftBehind, longFiles, longFunctions, sameTestNames, withoutPurpose } from './tidy.ts';
+import { leftBehind, longFiles, longFunctions, namedInVain, sameTestNames, withoutPurpose } from './tidy.ts';
 
 const files = sourceFiles('.', ['src', 'tools', 'test']);
 const folders = (readdirSync('src', { recursive: true, encoding: 'utf8' }) as string[])
@@ -30,7 +30,9 @@ describe('the house', () => {
   it.each(folders)('has a sign of at most 15 lines on the door of %s', (folder) => {
     const sign = join(folder, 'README.md');
     expect(existsSync(sign), `${sign} is missing`).toBe(true);
-    expect(readFileSync(sign, 'utf8').trimEnd().split('\n').length).toBeLessThanOrEqual(15);
+    const text = readFileSync(sign, 'utf8');
+    expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(15);
+    expect(namedInVain({ path: sign.replaceAll('\\', '/'), text }, existsSync)).toEqual([]);
   });
 });
 
@@ -50,6 +52,12 @@ describe('the tidy tool', () => {
     expect(withoutPurpose(file('const x = 1;'))).toHaveLength(1);
     expect(leftBehind(file(`// ${'TO'}DO later`))).toHaveLength(1);
     expect(leftBehind(file('const x = Math.random();'))).toHaveLength(1);
+  });
+
+  it('sees a file and a folder that a sign names and that are not there', () => {
+    const sign = (text: string) => namedInVain({ path: 'src/plan/README.md', text }, existsSync);
+    expect(sign('see `plan.ts`, `cut/plan-cut.ts`, `physics/cut/`, `docs/proof.md`, `*.checks.ts`, `plan`')).toEqual([]);
+    expect(sign('see\n`gone.ts` and `gone/`').map((u) => u.line)).toEqual([2, 2]);
   });
 
   it('sees a test name that stands twice', () => {

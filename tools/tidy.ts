@@ -1,4 +1,5 @@
 /** Reads the source and says where the house is untidy: walls of length, missing signs on doors, words left behind. */
+import { posix } from 'node:path';
 import { lineAt, type Node, type SourceFile, treeOf, walk } from './source-files.ts';
 
 export interface Untidy {
@@ -60,6 +61,16 @@ const UNFINISHED = new RegExp(
 const RESTLESS = /Math\.random\(|Date\.now\(|new Date\(\)|performance\.now\(/;
 const isCore = (path: string): boolean =>
   path.startsWith('src/') && !/^src\/(cli|font-files|server|app|store)\//.test(path) && !/\.(test|bench|checks)\.ts$/.test(path);
+
+/** Files and folders in back ticks that a text of ours names and that are not there: seen from its own folder, from `src/` and from the root. */
+export const namedInVain = (text: SourceFile, isThere: (path: string) => boolean): readonly Untidy[] =>
+  [...text.text.matchAll(NAMED)].flatMap((match) => {
+    const name = match[1] as string;
+    const places = [posix.join(posix.dirname(text.path), name), posix.join('src', name), name];
+    return places.some(isThere) ? [] : [{ file: text.path, line: lineAt(text.text, match.index), what: `'${name}' is not there` }];
+  });
+
+const NAMED = /`((?:[\w.-]+\/)*[\w.-]+(?:\/|\.tsx?|\.css|\.md))`/g;
 
 /** Test names that occur twice in one file or across the house. */
 export const sameTestNames = (files: readonly SourceFile[]): readonly Untidy[] => {
