@@ -6,7 +6,8 @@ import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, Plan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Finding } from '../text/finding.ts';
-import { type Budget, type BudgetQuestion, errorBudget, type Temperatures, type Toleranced } from './budget.ts';
+import { type Budget, errorBudget } from './budget.ts';
+import type { BudgetQuestion, Temperatures, Toleranced } from './budget-question.ts';
 import { find } from './findings.ts';
 
 /** A size that a job wants looked at, mm. */

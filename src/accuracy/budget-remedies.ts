@@ -1,6 +1,6 @@
 /** What would lower each share of an error budget, as one would say it in the shop. */
 import { formLeft } from '../physics/starting-model.ts';
-import type { BudgetQuestion, Cause } from './budget.ts';
+import type { BudgetQuestion, Cause } from './budget-question.ts';
 
 /** `value` is the share in µm. */
 export const remedyFor = (cause: Cause, value: number, question: BudgetQuestion): string => REMEDIES[cause](value, question);

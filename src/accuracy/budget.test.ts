@@ -8,8 +8,9 @@ import { planCut } from '../plan/cut/plan-cut.ts';
 import { plate, questionFor } from '../plan/plan.fixture.ts';
 import { explain, explainLines } from '../quantity/explain.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
-import { type BudgetQuestion, errorBudget } from './budget.ts';
+import { errorBudget } from './budget.ts';
 import { budgetFindings, budgetsOf } from './budget-of-plan.ts';
+import type { BudgetQuestion } from './budget-question.ts';
 
 const material = (id: string): Material => {
   const found = findMaterial(id);

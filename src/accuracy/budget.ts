@@ -1,13 +1,10 @@
 /** The error budget: where the error of a profile or of a size comes from, which share is the biggest, and what would lower it. */
-import type { ShopFactors } from '../physics/cut/conditions.ts';
 import { lagOnArc } from '../physics/cut/corner-error.ts';
-import type { Machine } from '../physics/cut/machine.ts';
-import type { Material } from '../physics/material/material.ts';
-import type { Pass } from '../plan/plan.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
 import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Unit } from '../text/unit.ts';
+import { type BudgetQuestion, type Cause, chilled, type Toleranced } from './budget-question.ts';
 import { remedyFor } from './budget-remedies.ts';
 import {
   addedUp,
@@ -23,41 +20,6 @@ import {
 } from './error-shares.ts';
 import { growthLeft } from './program-scale.ts';
 import { thermalGrowth } from './thermal-growth.ts';
-
-/** °C of the part and its water or room, nominal; `swing` is one standard deviation of each. */
-export interface Temperatures {
-  readonly cutting: number;
-  readonly measuring: number;
-  readonly swing: number;
-  /** The program is scaled for the temperature of cutting. */
-  readonly scale?: boolean | undefined;
-}
-
-export const chilled: Temperatures = { cutting: 20, measuring: 20, swing: 1 };
-
-/** What the budget is of. */
-export type Toleranced =
-  /** `extent`: of the largest contour, mm; a profile is judged about the middle of its contour, so that half of it grows. */
-  | { readonly kind: 'profile'; readonly extent: number; readonly tightestPath?: number }
-  /** A size over `sides` cut faces, mm: 2 across an opening or a part, 1 from a face that is not cut. */
-  | { readonly kind: 'size'; readonly name: string; readonly length: number; readonly sides: 1 | 2 };
-
-export interface BudgetQuestion {
-  readonly of: Toleranced;
-  /** Either side of the drawing, mm. */
-  readonly tolerance: number;
-  readonly passes: readonly Pick<Pass, 'formError' | 'gap'>[];
-  readonly machine: Machine;
-  readonly material: Material;
-  readonly factors?: ShopFactors;
-  /** Of the block's area, what is cut loose, 0 to 1. */
-  readonly opened: number;
-  readonly temperatures?: Temperatures;
-  /** mm by which registers set by hand move the finished face. */
-  readonly shift?: Figure;
-  /** Begins the keys of all figures: 'budget' when left out. */
-  readonly key?: string;
-}
 
 /** `systematic` goes the same way every time and is added; `random` goes this way and that: root of the sum of squares. */
 export interface BudgetRow {
@@ -97,19 +59,6 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
     .map(({ what: _, ...row }): BudgetRow => row);
   return { of: question.of, tolerance: question.tolerance, rows, systematic, random, total, biggest: biggestOf(rows, total) };
 };
-
-/** What causes a share. */
-export type Cause =
-  | 'register'
-  | 'barrel'
-  | 'corner'
-  | 'thermal'
-  | 'measuring'
-  | 'temperature'
-  | 'gap'
-  | 'stress'
-  | 'positioning'
-  | 'repeatability';
 
 interface Share {
   readonly what: Cause;

@@ -6,8 +6,8 @@ import type { Plan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
-import { hoursOf } from './hours.ts';
-import { priceBreaks, priceLines, wireUse } from './money.ts';
+import { hoursOf, type PassTime } from './hours.ts';
+import { type PriceBreak, type PriceLine, priceBreaks, priceLines, wireUse } from './money.ts';
 import { type Rates, ratesOn } from './rates.ts';
 import { tallyOf } from './tally.ts';
 
@@ -38,25 +38,6 @@ export interface Metal {
 export type Estimated =
   | { readonly kind: 'estimate'; readonly estimate: Estimate }
   | { readonly kind: 'refused'; readonly finding: Finding };
-
-export interface PassTime {
-  readonly pass: number;
-  readonly length: Figure;
-  readonly minutes: Figure;
-}
-
-export interface PriceLine {
-  readonly name: string;
-  readonly cost: Figure;
-  /** Once for the job, for each piece, or for each run of the program where a stack gives several pieces. */
-  readonly per: 'job' | 'piece' | 'run';
-}
-
-export interface PriceBreak {
-  readonly quantity: number;
-  readonly each: Figure;
-  readonly total: Figure;
-}
 
 export interface Estimate {
   readonly passes: readonly PassTime[];

@@ -4,10 +4,15 @@ import type { Plan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Unit } from '../text/unit.ts';
-import type { PassTime } from './estimate.ts';
 import { cuttingMinutes, drillingMinutes, repeated, sumOf } from './formulas.ts';
 import type { Rates } from './rates.ts';
 import type { Tally } from './tally.ts';
+
+export interface PassTime {
+  readonly pass: number;
+  readonly length: Figure;
+  readonly minutes: Figure;
+}
 
 export interface Hours {
   readonly passes: readonly PassTime[];

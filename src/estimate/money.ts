@@ -3,7 +3,6 @@ import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
-import type { PriceBreak, PriceLine } from './estimate.ts';
 import {
   hourly,
   massCost,
@@ -18,6 +17,19 @@ import {
 } from './formulas.ts';
 import { fromShop, type Hours } from './hours.ts';
 import type { Rates } from './rates.ts';
+
+export interface PriceLine {
+  readonly name: string;
+  readonly cost: Figure;
+  /** Once for the job, for each piece, or for each run of the program where a stack gives several pieces. */
+  readonly per: 'job' | 'piece' | 'run';
+}
+
+export interface PriceBreak {
+  readonly quantity: number;
+  readonly each: Figure;
+  readonly total: Figure;
+}
 
 export interface WireUse {
   readonly length: Figure;

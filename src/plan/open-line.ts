@@ -35,3 +35,6 @@ export interface OpenCutPlan {
   /** The smaller of the two pieces into which the line parts the block, and the metal left standing until somebody holds it. */
   readonly piece?: { readonly role: 'waste' | 'part'; readonly area: number; readonly mass: Figure; readonly tab: number };
 }
+
+/** 1 where the wire runs left of the line's way. */
+export const wireSide = (kept: 'left' | 'right'): 1 | -1 => (kept === 'left' ? -1 : 1);

@@ -6,7 +6,7 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { PassTable } from '../physics/cut/pass-table.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { Wire } from '../physics/wire/wire.ts';
-import type { Clamp } from './cut/clamps.ts';
+import type { Clamp } from './clamp.ts';
 import type { WantedLine } from './open-line.ts';
 
 /** A closed loop of the drawing that is to be considered. */

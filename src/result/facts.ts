@@ -7,7 +7,7 @@ import type { Clock } from '../estimate/clock/clock.ts';
 import type { Estimate } from '../estimate/estimate.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material/material.ts';
-import type { OtherWays } from '../physics/other-process/other-processes.ts';
+import type { OtherWays } from '../physics/other-process/other-question.ts';
 import type { Plan } from '../plan/plan.ts';
 import type { Proof } from '../proof/proof.ts';
 import type { Shape } from '../shapes/shape.ts';

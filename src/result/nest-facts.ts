@@ -2,7 +2,7 @@
 
 import type { Contour } from '../geometry/contour.ts';
 import type { LaidNest } from '../nest/nest-outcome.ts';
-import type { Clamp } from '../plan/cut/clamps.ts';
+import type { Clamp } from '../plan/clamp.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
 

@@ -1,12 +1,12 @@
 /** One program from elsewhere: its row with name, verdict and day, and when it is opened, its reasons and its text. */
 import { type ReactNode, useId, useMemo, useRef, useState } from 'react';
 import { type Asked, useAsked } from '../look/use-asked.ts';
-import type { OtherProgram } from '../state/programs.ts';
 import { programWords as words } from '../words/replay.ts';
 import type { Judged } from '../work/job-worker.ts';
 import { ProgramLines } from './program-lines.tsx';
 import { Verdict } from './verdict.tsx';
 import '../look/replay.css';
+import type { OtherProgram } from '../state/kept-program.ts';
 
 export interface Proving {
   /** What the verdict speaks of: another object with every answer; nothing is proven while undefined. */

@@ -1,10 +1,10 @@
 /** Programs from elsewhere, kept with the job: each held anew against the drawing with every answer, opened, taken away, put back. */
 import { type ReactNode, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
-import type { OtherProgram } from '../state/programs.ts';
 import type { Answered } from '../state/server.ts';
 import { programWords as words } from '../words/replay.ts';
 import { OtherProgramRow, type Proving, whenOf } from './other-program.tsx';
 import '../look/replay.css';
+import type { OtherProgram } from '../state/kept-program.ts';
 
 type Change = (program: OtherProgram) => Promise<Answered<unknown>>;
 

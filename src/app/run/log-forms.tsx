@@ -2,7 +2,7 @@
 import { type FormEvent, type ReactNode, useId } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
 import { runWords } from '../words/run.ts';
-import type { WriteDown } from './run-page.tsx';
+import type { WriteDown } from './write-down.ts';
 
 const words = runWords.log;
 

@@ -8,7 +8,7 @@ import { preferences } from '../state/open-sheet.ts';
 import { runWords } from '../words/run.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
 import type { ContourView } from '../work/views.ts';
-import type { WriteDown } from './run-page.tsx';
+import type { WriteDown } from './write-down.ts';
 
 const words = runWords.measure;
 

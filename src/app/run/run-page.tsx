@@ -8,8 +8,7 @@ import { LogForms } from './log-forms.tsx';
 import { MeasureForm } from './measure-form.tsx';
 import { type Stop, stopsOf } from './stops-of-run.ts';
 import './run.css';
-
-export type WriteDown = (entry: Omit<LogEntry, 'at'>) => void;
+import type { WriteDown } from './write-down.ts';
 
 export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
   const record = useSheet(sheet, (s) => s.record);

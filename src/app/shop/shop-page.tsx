@@ -7,11 +7,7 @@ import { TABLES } from './columns.ts';
 import { DialectField } from './dialect-field.tsx';
 import { ShopTable } from './shop-table.tsx';
 import './shop.css';
-
-export interface Fault {
-  readonly path: string;
-  readonly sentence: string;
-}
+import type { Fault } from './shop-state.ts';
 
 type Saved =
   | { readonly kind: 'as loaded' | 'saved' | 'unsaved' | 'gone' | 'elsewhere' }

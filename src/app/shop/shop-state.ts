@@ -3,6 +3,11 @@ import type { ShopRecord } from '../../server/message/answers.ts';
 import type { Input } from '../state/input.ts';
 import type { TableKey } from './columns.ts';
 
+export interface Fault {
+  readonly path: string;
+  readonly sentence: string;
+}
+
 export type Basis = NonNullable<ShopRecord['said']>[string];
 
 /** Where values come from is kept by the key of their row, not its place: rows come and go. */

@@ -6,8 +6,7 @@ import { today } from '../state/open-sheet.ts';
 import { shopWords as words } from '../words/shop.ts';
 import { cellText, withCell, withPaste } from './cells.ts';
 import { type Column, columnsOf, type TableKey } from './columns.ts';
-import type { Fault } from './shop-page.tsx';
-import { basisKey, faultAt, rowsOf, withRows } from './shop-state.ts';
+import { basisKey, type Fault, faultAt, rowsOf, withRows } from './shop-state.ts';
 
 export interface ShopTableProps {
   readonly table: TableKey;

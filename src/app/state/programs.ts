@@ -2,34 +2,9 @@
 import type { StoreApi } from 'zustand/vanilla';
 import { fileKind, HEAD, programText } from '../../job/files/file-kind.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
+import type { Coming, OtherProgram, Trouble } from './kept-program.ts';
 import { type Answered, dropProgram, fetchProgram, keepProgram, returnProgram } from './server.ts';
 import type { SheetState } from './sheet-state.ts';
-
-/** One program as the page shows it. */
-export interface OtherProgram {
-  /** Stays the same from the moment it is dropped. */
-  readonly key: string;
-  readonly name: string;
-  /** When it came, ISO 8601. */
-  readonly at: string;
-  /** The number the server keeps it under; none before it does. */
-  readonly number?: number;
-  /** When it was taken away, ISO 8601. */
-  readonly away?: string | undefined;
-  /** Why it is not kept. */
-  readonly trouble?: Trouble;
-}
-
-export type Trouble =
-  | { readonly kind: 'on its way' }
-  /** It is sent again until the server is back. */
-  | { readonly kind: 'server gone' }
-  | { readonly kind: 'refused'; readonly sentence: string };
-
-/** What came in on this visit. Its text stays with the page, so that it need not be fetched again. */
-export interface Coming extends OtherProgram {
-  readonly text: string;
-}
 
 export type TakenIn =
   | { readonly kind: 'taken'; readonly key: string }

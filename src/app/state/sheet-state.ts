@@ -1,7 +1,7 @@
 /** All that one open sheet holds, outside React; components subscribe to what they show. */
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { Chapter, Sheet } from '../work/views.ts';
-import type { Coming } from './programs.ts';
+import type { Coming } from './kept-program.ts';
 
 /** 'put away': the job lies in the bin, and nothing can be saved until it is back. */
 export type Saving = 'saved' | 'saving' | 'waiting for the server' | 'changed elsewhere' | 'put away';

@@ -3,7 +3,7 @@
  * stated factor, the same for all.
  */
 
-import type { OtherWay, OtherWays } from '../../physics/other-process/other-processes.ts';
+import type { OtherWay, OtherWays } from '../../physics/other-process/other-question.ts';
 import { roundBelow } from '../../picture/round-length.ts';
 import { INK, METAL, PAPER, px, QUIET } from '../../picture/svg.ts';
 import { rzBand } from '../../quantity/finish.ts';

@@ -1,5 +1,6 @@
 /** Other processes as text: the verdict, and each beside the wire. */
-import type { OtherEdge, OtherWays } from '../../physics/other-process/other-processes.ts';
+
+import type { OtherEdge, OtherWays } from '../../physics/other-process/other-question.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { column } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';

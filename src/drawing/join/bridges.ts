@@ -1,5 +1,5 @@
 /** Finds the bridges of a graph of pieces: those that lead from one loop to another and lie on none. */
-import type { Graph } from './follow-ends.ts';
+import type { Graph } from './graph.ts';
 
 /**
  * Marks every bridge among the pieces that are not loose yet. Walks the graph in depth and notes for each node the earliest

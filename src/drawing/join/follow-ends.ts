@@ -5,18 +5,10 @@
 
 import type { Piece, Step } from '../piece/piece.ts';
 import { bridgesOf } from './bridges.ts';
+import type { Graph } from './graph.ts';
 import type { Nodes } from './nodes.ts';
 import { facesOf } from './plane-faces.ts';
 import { untangle } from './untangle.ts';
-
-/** Half edge 2i leaves the start of piece i along it, 2i + 1 leaves its end against it. */
-export interface Graph {
-  readonly pieces: readonly Piece[];
-  /** Node that each half edge leaves. */
-  readonly nodeOf: Int32Array;
-  /** Half edges that leave each node. */
-  readonly leaving: readonly (readonly number[])[];
-}
 
 export interface Traced {
   readonly loops: readonly (readonly Step[])[];

@@ -4,7 +4,7 @@ import { reverse } from '../../geometry/cut.ts';
 import { tangentAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Piece } from '../piece/piece.ts';
-import type { Graph } from './follow-ends.ts';
+import type { Graph } from './graph.ts';
 
 /** The loops as half edges, each counter-clockwise and through no node twice. */
 export const facesOf = (graph: Graph, loose: Uint8Array): number[][] => {

@@ -3,7 +3,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOfSegments, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
-import type { Doubled } from '../piece/overlap.ts';
+import type { Doubled } from '../piece/doubled-pieces.ts';
 import type { Step } from '../piece/piece.ts';
 import { fromOf, pieceAt, pieceLength, toOf } from '../piece/piece.ts';
 

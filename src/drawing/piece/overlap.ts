@@ -5,25 +5,14 @@
  */
 import Flatbush from 'flatbush';
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
-import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { cutBundle } from './bundle.ts';
+import type { Doubled, Single } from './doubled-pieces.ts';
 import type { Piece } from './piece.ts';
 import { onSameTrack, roundOf, shared, stretchOf } from './track.ts';
 import type { Work } from './work-limit.ts';
 import { spend } from './work-limit.ts';
-
-/** A stretch of which `copies` more than one were drawn. */
-export interface Doubled {
-  readonly at: Point;
-  readonly size: number;
-  readonly copies: number;
-}
-
-export interface Single {
-  readonly pieces: readonly Piece[];
-  readonly doubled: readonly Doubled[];
-}
 
 /** @param within mm: pieces this near to each other all along are drawn twice */
 export const dropOverlaps = (pieces: readonly Piece[], within: number, work: Work): Single => {

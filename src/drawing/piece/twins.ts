@@ -2,7 +2,7 @@
 
 import { nearPoints } from '../../geometry/near/near-points.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
-import type { Doubled, Single } from './overlap.ts';
+import type { Doubled, Single } from './doubled-pieces.ts';
 import type { Piece } from './piece.ts';
 import { fromOf, pieceAt, pieceLength, toOf } from './piece.ts';
 import type { Work } from './work-limit.ts';

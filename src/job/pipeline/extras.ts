@@ -1,11 +1,12 @@
 /** What an answer says beyond the plan itself: where its error comes from, and whether another process would do. */
 
-import { chilled } from '../../accuracy/budget.ts';
 import { budgetFindings, budgetsOf } from '../../accuracy/budget-of-plan.ts';
+import { chilled } from '../../accuracy/budget-question.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import { perimeterOf } from '../../geometry/area.ts';
 import type { Material } from '../../physics/material/material.ts';
-import { otherFindings, otherProcesses, type WireOwn } from '../../physics/other-process/other-processes.ts';
+import { otherFindings, otherProcesses } from '../../physics/other-process/other-processes.ts';
+import type { WireOwn } from '../../physics/other-process/other-question.ts';
 import { smallestInsideRadius } from '../../plan/inside-arcs.ts';
 import type { Plan } from '../../plan/plan.ts';
 import type { Wanted } from '../../proof/proof.ts';

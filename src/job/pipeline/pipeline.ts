@@ -1,7 +1,7 @@
 /** Runs a job from the drawing to the answer, stage by stage; each stage is a function of what the stages before it gave. */
 
-import { chilled } from '../../accuracy/budget.ts';
 import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
+import { chilled } from '../../accuracy/budget-question.ts';
 import { inspectionOf } from '../../accuracy/inspection-of-plan.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Estimated } from '../../estimate/estimate.ts';

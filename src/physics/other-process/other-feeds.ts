@@ -1,7 +1,7 @@
 /** Rough times of other processes: the jet by its published law, the thermal ones by what is commonly said of good machines. */
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import type { OtherQuestion } from './other-processes.ts';
+import type { OtherQuestion } from './other-question.ts';
 import { commonJet, jetNumbers, type ProcessRow } from './process-table.ts';
 import { waterJetFeed } from './thermal-and-jet-laws.ts';
 

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { findMaterial } from '../material/find-material.ts';
 import type { Material } from '../material/material.ts';
 import { materials } from '../material/materials.ts';
-import { type OtherQuestion, type OtherWay, otherFindings, otherProcesses } from './other-processes.ts';
+import { otherFindings, otherProcesses } from './other-processes.ts';
+import type { OtherQuestion, OtherWay } from './other-question.ts';
 
 const material = (id: string): Material => {
   const found = findMaterial(id);

@@ -6,68 +6,12 @@ import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { find } from '../findings.ts';
-import type { Material } from '../material/material.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import { jetFeedFor, thermalFeedFor } from './other-feeds.ts';
+import type { OtherEdge, OtherQuestion, OtherWay, OtherWays } from './other-question.ts';
 import { otherVerdict } from './other-verdict.ts';
 import { type ProcessName, type ProcessRow, processRows, thickestJet } from './process-table.ts';
 import { perpendicularity, thermalRoughness, thermalScope } from './thermal-and-jet-laws.ts';
-
-export interface OtherQuestion {
-  /** mm */
-  readonly thickness: number;
-  /** Either side of the drawing, mm. */
-  readonly tolerance: number;
-  /** Ra, µm. */
-  readonly finish: number;
-  readonly material: Material;
-  /** Of all contours together, mm, and how many there are: each is pierced once. */
-  readonly length: number;
-  readonly contours: number;
-  /** Smallest radius that inside corners may come out with, mm; infinite where there are no inside corners. */
-  readonly insideRadius: number;
-  /** What the wire does; left out where it cannot do the job. */
-  readonly wire?: WireOwn;
-}
-
-export interface WireOwn {
-  readonly minutes: number;
-  /** Expected error either side, mm, and Ra, µm. */
-  readonly deviation: number;
-  readonly ra: number;
-  /** Barrel over the height, µm. */
-  readonly formError: number;
-}
-
-export interface OtherEdge {
-  /** Zone in which the cut face lies, mm. */
-  readonly perpendicularity: Figure;
-  /** Degrees by which the face leans when it uses up that zone. */
-  readonly slope: Figure;
-  /** Ra, µm: from Rz only a band is known. */
-  readonly ra: { readonly low: number; readonly high: number };
-  /** Rz5 of thermal cuts, Ra of the jet, µm. */
-  readonly roughness: Figure;
-  /** Cutting and piercing, min. */
-  readonly minutes: Figure;
-}
-
-export interface OtherWay {
-  readonly process: ProcessName;
-  readonly kind: 'would do' | 'too rough' | 'out of square' | 'out of size' | 'corners too round' | 'out of scope' | 'cannot cut it';
-  readonly sentence: string;
-  /** None where it is out of scope or cannot cut it. */
-  readonly edge?: OtherEdge;
-}
-
-export interface OtherWays {
-  readonly kind: 'not for the wire' | 'only the wire' | 'none of them';
-  readonly verdict: string;
-  readonly ways: readonly OtherWay[];
-  /** The wire's own, to stand beside the others; its slope in degrees. */
-  readonly wire?: WireOwn & { readonly slope: number };
-  readonly thickness: number;
-}
 
 export const otherProcesses = (question: OtherQuestion): OtherWays => {
   const ways = processRows.map((row) => wayOf(row, question));

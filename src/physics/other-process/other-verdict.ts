@@ -1,7 +1,7 @@
 /** The honest word on other processes: whether this is work for the wire at all. */
 import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
-import type { OtherQuestion, OtherWay, OtherWays } from './other-processes.ts';
+import type { OtherQuestion, OtherWay, OtherWays } from './other-question.ts';
 
 export const otherVerdict = (ways: readonly OtherWay[], question: OtherQuestion): Pick<OtherWays, 'kind' | 'verdict'> => {
   const able = ways.filter((w) => w.kind === 'would do').toSorted((a, b) => minutesOf(a) - minutesOf(b));

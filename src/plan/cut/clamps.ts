@@ -2,18 +2,13 @@
 
 import { type Bounds, boundsOf } from '../../geometry/measure.ts';
 import { closestBetween } from '../../geometry/near/closest.ts';
-import { line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { type Clamp, edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
 import type { Visit } from '../path/contour-layout.ts';
 import { movedPoint, movedSegment } from '../path/moved.ts';
 import type { StartHole } from '../plan.ts';
-
-/** A rectangle by its low and its high corner, mm. */
-export interface Clamp {
-  readonly low: Point;
-  readonly high: Point;
-}
 
 /** All that the wire does for one contour, and where from: as designed, and how far it was moved from there. */
 export interface Run {
@@ -36,12 +31,6 @@ export const clampFindings = (clamps: readonly Clamp[], runs: readonly Run[], ha
     boxes.set(run.visits, box);
     return clamps.flatMap((clamp, i) => (isFar(box, run.by, clamp) ? [] : clampFinding(run, clamp, i + 1, halfKerf)));
   });
-};
-
-/** The edge of a clamp, for leads to keep clear of. */
-export const edgesOfClamp = ({ low, high }: Clamp): readonly Segment[] => {
-  const corners = [low, point(high.x, low.y), high, point(low.x, high.y)];
-  return corners.map((p, i) => line(p, corners[(i + 1) % 4]!));
 };
 
 const centresOf = (visits: readonly Visit[]): readonly Segment[] =>

@@ -2,7 +2,7 @@
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { nearestPlace, pairsNear } from './webs.ts';
+import { nearestPlace, pairsNear } from '../near-pairs.ts';
 
 /** Parts further apart than this, mm, are not held against each other. */
 const FAR = 20;

@@ -10,9 +10,10 @@ import { judgeWall, thinBelow } from '../../physics/cut/thin-wall.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
+import { metalStaysBetween, nearestPlace, pairsNear } from '../near-pairs.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { type ThinWall, wallsBetween, wallsWithin } from './thin-walls.ts';
-import { metalStaysBetween, nearestPlace, pairsNear, type WebLimits } from './webs.ts';
+import type { WebLimits } from './webs.ts';
 
 export interface ThinAsked {
   readonly cut: readonly KeptLoop[];

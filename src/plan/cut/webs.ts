@@ -1,14 +1,12 @@
 /** Contours that come too near each other: webs thinner than the kerf, and cuts that would spoil a neighbour. */
-import Flatbush from 'flatbush';
-import { boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { lengthOf } from '../../geometry/measure.ts';
-import { closestBetweenChains } from '../../geometry/near/closest.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
-import { midpoint, type Point } from '../../geometry/segment.ts';
+import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
+import { isNested, metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from '../wire/narrow.ts';
 
@@ -61,21 +59,6 @@ const tooThin = (where: string, loop: string, at: Point, width: number, kerf: nu
     },
   );
 
-/** Numbers of loops whose boxes come within a distance. */
-export const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readonly [number, number])[] => {
-  if (cut.length < 2) return [];
-  const boxes = cut.map((k) => boundsOfChain(k.loop.contour));
-  const index = new Flatbush(cut.length);
-  for (const b of boxes) index.add(b.minX, b.minY, b.maxX, b.maxY);
-  index.finish();
-  return boxes.flatMap((b, i) =>
-    index
-      .search(b.minX - distance, b.minY - distance, b.maxX + distance, b.maxY + distance)
-      .filter((j) => j > i)
-      .map((j) => [i, j] as const),
-  );
-};
-
 const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   const near = nearestPlace(a.loop.contour, b.loop.contour, 2 * limits.reach);
   if (near === undefined) return [];
@@ -97,14 +80,6 @@ const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   ];
 };
 
-const isNested = (a: KeptLoop, b: KeptLoop): boolean => a.loop.parent === b.loop.id || b.loop.parent === a.loop.id;
-
-/** Between two openings, or an opening and the part around it, metal stays; all else between two contours is waste. */
-export const metalStaysBetween = (a: KeptLoop, b: KeptLoop): boolean => {
-  const outer = a.loop.parent === b.loop.id ? b : a;
-  return isNested(a, b) ? outer.kept === 'punch' : a.kept === 'die' && b.kept === 'die';
-};
-
 /** mm: contours nearer than this have nothing between them. */
 const TOUCHING = 0.001;
 
@@ -124,14 +99,3 @@ const thinWaste = (names: string, near: Near, loop: string, { reach }: WebLimits
       remedy: 'Fix both pieces at that stop, or cut the two from different places of the block.',
     },
   );
-
-export interface Near {
-  readonly at: Point;
-  readonly width: number;
-}
-
-/** Where two contours are nearest, when that is nearer than `most`. */
-export const nearestPlace = (a: Contour, b: Contour, most: number): Near | undefined => {
-  const { distance, first, second } = closestBetweenChains(a, b, 0);
-  return distance < most ? { at: midpoint(first.at, second.at), width: distance } : undefined;
-};

@@ -24,7 +24,7 @@ import { punchAttended, punchUnattended } from '../path/punch.ts';
 import type { Course, Entry, Kept, LoosePiece, StartHole, Tab } from '../plan.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
-import { besideBlock, enteredFrom, noWayIn } from '../start/block-edge.ts';
+import { besideBlock, noWayIn } from '../start/block-edge.ts';
 import { type EdgeAsked, edgeCandidates } from '../start/edge-entry.ts';
 import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from '../start/entry.ts';
 import { type Effort, QUICK, THOROUGH } from '../start/entry-places.ts';
@@ -34,6 +34,7 @@ import { slugBreaks } from '../start/slug-breaks.ts';
 import { strengthened, type TabSize, tabAgainstBending, tabFor } from '../start/tab.ts';
 import type { Fit } from '../wire/fit-of-shape.ts';
 import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
+import { enteredFrom } from './entered-from-edge.ts';
 
 export interface Design {
   readonly hole: StartHole;

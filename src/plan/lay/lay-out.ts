@@ -3,10 +3,10 @@
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
-import { edgesOfClamp } from '../cut/clamps.ts';
+import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import { heightFigure, massOf } from '../loose-piece-mass.ts';
-import type { VisitsOf } from '../order/steps.ts';
+import type { VisitsOf } from '../path/contour-layout.ts';
 import { burntAway, looseOf } from '../path/loose-piece.ts';
 import { movedContour, movedPoint } from '../path/moved.ts';
 import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from '../plan.ts';

@@ -5,8 +5,8 @@ import { windingOf } from '../../geometry/near/inside.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import { grouped } from '../grouped.ts';
+import type { VisitsOf } from '../path/contour-layout.ts';
 import type { PlanQuestion } from '../question.ts';
-import type { VisitsOf } from './steps.ts';
 
 export interface Batches {
   /** One after the other; within each the way is the planner's but for what the order names. */

@@ -1,25 +1,11 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
 import type { Point } from '../../geometry/segment.ts';
-import type { OpenKept } from '../open-line.ts';
-import type { Visit } from '../path/contour-layout.ts';
+import type { Visit, Visited, VisitsOf } from '../path/contour-layout.ts';
 import { movedPoint, movedStep } from '../path/moved.ts';
-import type { Kept, Step } from '../plan.ts';
+import type { Step } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { batchesOf } from './order-override.ts';
 import { travelOrder } from './travel-order.ts';
-
-/** A loop or an open line, by its name, how deep it lies, and what is kept. */
-export interface Visited {
-  readonly loop: { readonly id: string; readonly depth: number };
-  readonly kept: Kept | OpenKept;
-}
-
-/** A loop or line with the visits designed for it or for its shape, and the way from there to here. */
-export interface VisitsOf {
-  readonly loop: Visited;
-  readonly by: Point;
-  readonly visits: readonly Visit[];
-}
 
 /** One visit when its turn has come. */
 export interface Stay {

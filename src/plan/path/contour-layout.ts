@@ -1,5 +1,7 @@
 /** All that is decided for one shape before its steps are written down. */
 import type { Point } from '../../geometry/segment.ts';
+import type { OpenKept } from '../open-line.ts';
+import type { Kept } from '../plan.ts';
 import type { Measures } from '../start/lead-lengths.ts';
 import type { Break } from '../start/slug-breaks.ts';
 import type { DesignStep } from './design-step.ts';
@@ -26,4 +28,17 @@ export interface Layout {
 export interface Visit {
   readonly kind: 'whole' | 'rough' | 'tab' | 'skims';
   readonly steps: readonly DesignStep[];
+}
+
+/** A loop or an open line, by its name, how deep it lies, and what is kept. */
+export interface Visited {
+  readonly loop: { readonly id: string; readonly depth: number };
+  readonly kept: Kept | OpenKept;
+}
+
+/** A loop or line with the visits designed for it or for its shape, and the way from there to here. */
+export interface VisitsOf {
+  readonly loop: Visited;
+  readonly by: Point;
+  readonly visits: readonly Visit[];
 }

@@ -9,7 +9,7 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import { type Lookup, lookupOfSegments, nearestIn, segmentsNear } from '../../geometry/near/lookup.ts';
 import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween, line, type Point } from '../../geometry/segment.ts';
-import type { OpenEnd, WantedLine } from '../open-line.ts';
+import { type OpenEnd, type WantedLine, wireSide } from '../open-line.ts';
 import { type GivenHole, originOf } from '../question.ts';
 import { wayOutOfBlock } from '../start/block-edge.ts';
 import { diameterFor, type HoleRules, LEAD, roomFor } from '../start/holes.ts';
@@ -71,9 +71,6 @@ const tipsOf = ({ path, kept }: WantedLine): readonly [Tip, Tip] => {
     { at: last.to, out: v, ...aside(v) },
   ];
 };
-
-/** 1 where the wire runs left of the line's way. */
-export const wireSide = (kept: 'left' | 'right'): 1 | -1 => (kept === 'left' ? -1 : 1);
 
 /** mm within which an end is taken to lie on the edge of the block. */
 export const ON_EDGE = 0.02;

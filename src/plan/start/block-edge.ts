@@ -5,9 +5,6 @@ import { type Lookup, nearestIn } from '../../geometry/near/lookup.ts';
 import { type Line, line, type Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
-import type { Visit } from '../path/contour-layout.ts';
-import type { DesignStep } from '../path/design-step.ts';
-import { plain } from '../path/leads.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
 
 /** The wire stands this much clear of the block, mm, besides half its kerf. */
@@ -34,19 +31,6 @@ export const wayOutOfBlock = (at: Point, way: Point, edge: Lookup, halfKerf: num
 
 /** No hole: the wire is threaded beside the block. */
 export const besideBlock = (at: Point): StartHole => ({ at, diameter: 0, origin: 'block edge' });
-
-/**
- * Visits of an opening whose wire comes in from beside the block: threaded there, and led to where a hole would be, through the
- * contour at its entry.
- */
-export const enteredFrom = (visits: readonly Visit[], from: Point, inside: Point): readonly Visit[] =>
-  visits.map((visit) => ({ ...visit, steps: visit.steps.flatMap((step, i) => ledIn(step, visit.steps[i - 1], from, inside)) }));
-
-const ledIn = (step: DesignStep, before: DesignStep | undefined, from: Point, inside: Point): readonly DesignStep[] => {
-  if (step.kind === 'thread') return [{ kind: 'thread', at: from }];
-  if (step.kind === 'condition' && before?.kind === 'thread') return [step, ...plain(step.pass, from, inside, 'approach')];
-  return [step];
-};
 
 /** The slit that such an opening leaves in the block, from beside the block to its entry. */
 export const slitOf = ({ hole, entry, kept }: Pick<ContourPlan, 'hole' | 'entry' | 'kept'>): Line | undefined =>

@@ -1,56 +1,19 @@
 /** Rotors that roll on round pins or teeth: the disc of a cycloidal drive, and both rotors of a gerotor pump. */
-import { z } from 'zod';
 import type { Finding } from '../../text/finding.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape } from '../shape.ts';
 import { find } from './findings.ts';
 import { leastPathRadius, type PinRing, pathRadius, pinCentre } from './pin-ring.ts';
 import { ringShape } from './ring-shape.ts';
+import { type RotorRequest, rotorSchema } from './rotor-request.ts';
 import { rotorShape } from './rotor-shape.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('cycloid-rotor'),
-  part: z
-    .enum(['disc', 'rotor', 'ring'])
-    .default('disc')
-    .describe('disc: of a cycloidal drive, on round pins; rotor: inner rotor of a gerotor pump; ring: its outer rotor'),
-  pins: z.int().min(3).max(400).describe('Pins of the ring, or teeth of the outer rotor; the rotor has one lobe less'),
-  pinCircle: z.number().positive().max(5000).describe('Diameter of the circle that the middles of pins or teeth lie on, mm'),
-  pinDiameter: z.number().positive().max(2000).describe('Diameter of a pin, or twice the radius of a tooth of the outer rotor, mm'),
-  eccentricity: z.number().positive().max(500).describe('From the middle of the ring to the middle of the rotor, mm'),
-  bore: z.number().positive().max(5000).optional().describe('Diameter of a bore in the middle of disc or rotor, mm'),
-  outputPins: z.int().min(0).max(60).default(0).describe('Disc only: how many output pins go through it'),
-  outputCircle: z.number().positive().max(5000).optional().describe('Disc only: diameter of the circle of the output pins, mm'),
-  outputPin: z
-    .number()
-    .positive()
-    .max(1000)
-    .optional()
-    .describe('Disc only: diameter of an output pin, mm; its hole is larger by twice the eccentricity and the play'),
-  outside: z.number().positive().max(5000).optional().describe('Ring only: outside diameter, mm, where it is cut as well'),
-  rootClearance: z
-    .number()
-    .min(0)
-    .max(20)
-    .default(0.1)
-    .describe('Ring only: from the top of a passing lobe to the root circle, beyond the play, mm'),
-  rootRound: z
-    .number()
-    .min(0)
-    .max(200)
-    .optional()
-    .describe('Ring only: radius between tooth and root circle, mm; as much as has room, up to half the radius of a tooth, when left out'),
-  ...commonKeys,
-});
-
-export type RotorRequest = z.output<typeof schema>;
 
 export const cycloidRotor = shapeKind({
   title: 'Cycloid rotor',
   what: 'Disc of a cycloidal drive, or inner or outer rotor of a gerotor pump',
-  schema,
+  schema: rotorSchema,
   example: { pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2, bore: 26, outputPins: 6, outputCircle: 48, outputPin: 6 },
   make: (request): MadeShape => {
     const ring: PinRing = { pins: request.pins, radius: request.pinCircle / 2, eccentricity: request.eccentricity };

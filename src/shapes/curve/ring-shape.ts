@@ -8,10 +8,10 @@ import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize, Taking } from '../shape.ts';
-import type { RotorRequest } from './cycloid-rotor.ts';
 import { find } from './findings.ts';
 import type { PinRing } from './pin-ring.ts';
 import { fouled, pumpRing, type RingForm } from './pump-ring.ts';
+import type { RotorRequest } from './rotor-request.ts';
 
 const at = (path: keyof RotorRequest) => ({ place: { kind: 'field', path } }) as const;
 const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;

@@ -8,16 +8,11 @@ import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import type { RotorRequest } from './cycloid-rotor.ts';
 import { find } from './findings.ts';
 import { lobed } from './lobes.ts';
 import { halfLobe, type PinRing } from './pin-ring.ts';
+import type { Holes, RotorRequest, Wall } from './rotor-request.ts';
 import { rotorSizes } from './rotor-sizes.ts';
-
-export interface Holes {
-  readonly centres: readonly Point[];
-  readonly diameter: number;
-}
 
 /** Common practice, no source: less than this between two openings bends, or breaks out, under a press fit. */
 const THIN = 1;
@@ -91,12 +86,6 @@ interface Walls {
   readonly findings: readonly Finding[];
   /** The thinnest metal between two openings, or an opening and the lobes. */
   readonly least?: Wall;
-}
-
-export interface Wall {
-  readonly thickness: number;
-  readonly between: string;
-  readonly path: keyof RotorRequest;
 }
 
 const wallsOf = (request: RotorRequest, rim: Contour, { centres, diameter }: Holes, valley: number): Walls => {

@@ -4,9 +4,8 @@ import { apply, type Formula } from '../../quantity/formula.ts';
 import { asked, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { ShapeSize, Taking } from '../shape.ts';
-import type { RotorRequest } from './cycloid-rotor.ts';
 import { leastPathRadius, type PinRing, shortening } from './pin-ring.ts';
-import type { Holes, Wall } from './rotor-shape.ts';
+import type { Holes, RotorRequest, Wall } from './rotor-request.ts';
 
 export const reduction: Formula<'pins'> = {
   name: 'reduction',

@@ -7,8 +7,8 @@ import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
-import type { SpiralRequest } from './spiral.ts';
 import { archimedeanLength, besideAt, involuteLength, logarithmicLength, type SpiralLine } from './spiral-lines.ts';
+import type { SpiralRequest } from './spiral-request.ts';
 
 export interface SpiralTold {
   readonly line: SpiralLine;

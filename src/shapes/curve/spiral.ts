@@ -1,9 +1,8 @@
 /** Spirals of some width: a slot that winds, or a strip that stands, as a flat spring or the wall of a scroll. */
-import { z } from 'zod';
 import { counterClockwise } from '../../geometry/chain.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Finding } from '../../text/finding.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
@@ -12,38 +11,12 @@ import { find } from './findings.ts';
 import { type SpiralMade, spiralContour } from './spiral-contour.ts';
 import { archimedean, involuteSpiral, logarithmic, type SpiralLine } from './spiral-lines.ts';
 import { spiralFindings, spiralSizes } from './spiral-report.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('spiral'),
-  form: z
-    .enum(['archimedean', 'logarithmic', 'involute'])
-    .default('archimedean')
-    .describe(
-      'archimedean: the same rise in every turn; logarithmic: the same growth; involute: of a circle, turns a pitch apart everywhere',
-    ),
-  innerRadius: z.number().min(0).max(2000).describe('From the middle to where the middle line begins, mm'),
-  pitch: z.number().positive().max(1000).optional().describe('From turn to turn, mm; not for a logarithmic one'),
-  growth: z.number().gt(1).max(100).optional().describe('Logarithmic only: how many times larger the radius is after each turn'),
-  turns: z.number().min(0.05).max(200).describe('How many turns'),
-  width: z.number().positive().max(1000).describe('Of slot or strip, square to the middle line, mm'),
-  ends: z.enum(['round', 'square']).default('round').describe('round: half circles beyond both ends; square: cut off there'),
-  eyeDiameter: z
-    .number()
-    .positive()
-    .max(1000)
-    .optional()
-    .describe('Slot only: diameter of a round eye where it begins, mm, as for a start hole that the slot is too narrow for'),
-  metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a strip that stands; outside: a slot'),
-  turning: z.enum(['counter-clockwise', 'clockwise']).default('counter-clockwise').describe('Which way it winds outwards'),
-  ...commonKeys,
-});
-
-export type SpiralRequest = z.output<typeof schema>;
+import { type SpiralRequest, spiralSchema } from './spiral-request.ts';
 
 export const spiral = shapeKind({
   title: 'Spiral',
   what: 'Slot or standing strip along a spiral, as a flat spring or a scroll',
-  schema,
+  schema: spiralSchema,
   example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
   make: (request): MadeShape => {
     const incomplete = missing(request);

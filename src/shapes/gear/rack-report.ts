@@ -11,9 +11,9 @@ import { derived, number } from '../teeth/tooth-figures.ts';
 import { insideSize } from '../teeth/tooth-sizes.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
-import type { RackRequest } from './rack.ts';
 import { flankTop, formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
 import { rackPair } from './rack-mate.ts';
+import type { RackRequest } from './rack-request.ts';
 
 interface RackFigures {
   readonly module: Figure;

@@ -1,8 +1,6 @@
 /** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
-import { z } from 'zod';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
-import { commonKeys } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
@@ -10,27 +8,10 @@ import { find } from '../teeth/findings.ts';
 import { rackPitch, toothThickness } from '../teeth/formulas.ts';
 import { offFlank, tooMuch } from '../teeth/relief.ts';
 import { moduleOf, number } from '../teeth/tooth-figures.ts';
-import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
+import { sizeOf } from '../teeth/tooth-keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
 import { rackReport } from './rack-report.ts';
-
-const { shift: _, tipDiameter: __, ...keys } = toothKeys;
-
-export const rackSchema = z.strictObject({
-  kind: z.literal('rack'),
-  ...keys,
-  teeth: z.int().min(1).max(2000).describe('How many teeth'),
-  rootRadius: z
-    .number()
-    .min(0)
-    .max(50)
-    .optional()
-    .describe('Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out'),
-  back: z.number().positive().max(1000).optional().describe('From the reference line down to the back, mm; four modules when left out'),
-  ...commonKeys,
-});
-
-export type RackRequest = z.output<typeof rackSchema>;
+import { type RackRequest, rackSchema } from './rack-request.ts';
 
 /** Common practice, no source: as the standard basic rack has it, and a back that holds the teeth. */
 const [USUAL_ROUND, USUAL_BACK] = [0.38, 4];

@@ -6,7 +6,7 @@ import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import { circleSizes, insideSize, type Radii, spanSizes } from '../teeth/tooth-sizes.ts';
 import type { ClassRoom } from './classes.ts';
 import { find } from './findings.ts';
-import type { SplineRequest } from './spline.ts';
+import type { SplineRequest } from './spline-request.ts';
 import { halfRoom, thickerBy, widths } from './spline-teeth.ts';
 
 interface Drawn extends Pick<Shape, 'name' | 'outlines' | 'fitDeviation'> {

@@ -1,91 +1,22 @@
 /** Blanks of form tools for threads and grooves: the point that the form asks for, on a shank. */
-import { z } from 'zod';
 import type { Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
-import { FORM_NAMES } from './thread-forms.ts';
 import { corrected, type Setting } from './tool-correction.ts';
 import { type AskedPoint, askedPoint } from './tool-point.ts';
 import { edges, flatLeft, pointProfile, type Tool, type ToolPoint, toolContour } from './tool-profile.ts';
-import { toolFindings, toolSizes } from './tool-report.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('form-tool'),
-  form: z
-    .enum(FORM_NAMES)
-    .default('acme')
-    .describe('Thread: Acme 29°, stub Acme, trapezoidal 30°, square, two buttress forms, or any v by its included angle'),
-  pitch: z.number().positive().max(200).optional().describe('Pitch, mm; or threads per inch'),
-  threadsPerInch: z.number().positive().max(200).optional().describe('Threads per inch, in place of the pitch'),
-  starts: z.int().min(1).max(24).default(1).describe('Starts of the thread: its lead is so many pitches'),
-  includedAngle: z.number().min(0).max(170).optional().describe('Form v only: angle between the flanks, °'),
-  depth: z.number().positive().max(200).optional().describe('Depth of the groove, mm; by the standard when left out, a v needs it'),
-  pointWidth: z
-    .number()
-    .min(0)
-    .max(200)
-    .optional()
-    .describe('Width of the point between its sharp corners, mm; by the standard when left out, for a v what its nose takes'),
-  noseRadius: z
-    .number()
-    .min(0)
-    .max(100)
-    .optional()
-    .describe('Radius at the corners of the point, mm; by the standard for a buttress, else sharp, when left out'),
-  crestClearance: z
-    .number()
-    .min(0)
-    .max(10)
-    .optional()
-    .describe('How much deeper than the basic height the groove is, mm; by the standard when left out'),
-  loadFlank: z.enum(['left', 'right']).default('right').describe('Buttress only: the side of the steep flank, the tip upwards'),
-  sideRelief: z.number().min(0).max(15).default(1).describe('Square only: how much each side leans inwards behind the tip, °'),
-  clearanceAngle: z
-    .number()
-    .min(0)
-    .max(30)
-    .default(0)
-    .describe('Front clearance that the blank gets by being tilted in its holder, °; the profile is corrected for it. 0: it is ground'),
-  rakeAngle: z
-    .number()
-    .min(-20)
-    .max(30)
-    .default(0)
-    .describe('Rake that the top is ground to, °; the profile is corrected for it, for work turned on its outside'),
-  minorDiameter: z
-    .number()
-    .positive()
-    .max(5000)
-    .optional()
-    .describe('Of the work at the root of the groove, mm; needed where there is rake, and for the clearance beside the flanks'),
-  reach: z
-    .number()
-    .positive()
-    .max(500)
-    .optional()
-    .describe('From the tip to the shoulders, mm; a quarter more than the depth when left out'),
-  shankWidth: z.number().positive().max(500).default(12).describe('Width of the shank, mm'),
-  length: z.number().positive().max(1000).default(60).describe('From the tip to the end of the shank, mm'),
-  shoulderRadius: z
-    .number()
-    .min(0)
-    .max(100)
-    .optional()
-    .describe('Radius between point and shoulders, mm; 1 mm, or as much as has room, when left out'),
-  ...commonKeys,
-});
-
-export type ToolRequest = z.output<typeof schema>;
+import { type ToolMade, toolFindings, toolSizes } from './tool-report.ts';
+import { type ToolRequest, toolSchema } from './tool-request.ts';
 
 export const formTool = shapeKind({
   title: 'Form tool',
   what: 'Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves',
-  schema,
+  schema: toolSchema,
   example: { form: 'acme', threadsPerInch: 5 },
   make: (request): MadeShape => {
     const point = askedPoint(request);
@@ -169,14 +100,6 @@ const reachOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): 
     };
   return Math.min(request.reach ?? 1.25 * depth, inShank);
 };
-
-export interface ToolMade {
-  readonly point: AskedPoint;
-  /** As it is cut, with what its walls stand back. */
-  readonly tool: ToolPoint;
-  readonly setting: Setting;
-  readonly reach: number;
-}
 
 const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
   const profile = corrected(pointProfile(made.tool, made.reach), made.setting, request.fit);

@@ -5,9 +5,9 @@ import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import { find } from './findings.ts';
-import type { ToolRequest } from './form-tool.ts';
 import { grooveDepth, pointFlat, roundFlat, THREAD_FORMS, type ThreadForm } from './thread-forms.ts';
 import type { ToolPoint } from './tool-profile.ts';
+import type { ToolRequest } from './tool-request.ts';
 
 export interface AskedPoint {
   /** 'Acme, 5 threads per inch'. */

@@ -7,9 +7,18 @@ import type { Finding } from '../../text/finding.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
-import type { ToolMade, ToolRequest } from './form-tool.ts';
-import { belowAxis, blankDepth, onBlank, sideClearance } from './tool-correction.ts';
-import { edges } from './tool-profile.ts';
+import { belowAxis, blankDepth, onBlank, type Setting, sideClearance } from './tool-correction.ts';
+import type { AskedPoint } from './tool-point.ts';
+import { edges, type ToolPoint } from './tool-profile.ts';
+import type { ToolRequest } from './tool-request.ts';
+
+export interface ToolMade {
+  readonly point: AskedPoint;
+  /** As it is cut, with what its walls stand back. */
+  readonly tool: ToolPoint;
+  readonly setting: Setting;
+  readonly reach: number;
+}
 
 const DEGREES = 180 / Math.PI;
 

@@ -1,0 +1,16 @@
+/** What became of pieces that are drawn more than once. */
+
+import type { Point } from '../../geometry/segment.ts';
+import type { Piece } from './piece.ts';
+
+/** A stretch of which `copies` more than one were drawn. */
+export interface Doubled {
+  readonly at: Point;
+  readonly size: number;
+  readonly copies: number;
+}
+
+export interface Single {
+  readonly pieces: readonly Piece[];
+  readonly doubled: readonly Doubled[];
+}

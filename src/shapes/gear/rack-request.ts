@@ -1,0 +1,22 @@
+/** What may be asked of a rack. Lengths in mm. */
+import { z } from 'zod';
+import { commonKeys } from '../common-keys.ts';
+import { toothKeys } from '../teeth/tooth-keys.ts';
+
+const { shift: _, tipDiameter: __, ...keys } = toothKeys;
+
+export const rackSchema = z.strictObject({
+  kind: z.literal('rack'),
+  ...keys,
+  teeth: z.int().min(1).max(2000).describe('How many teeth'),
+  rootRadius: z
+    .number()
+    .min(0)
+    .max(50)
+    .optional()
+    .describe('Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out'),
+  back: z.number().positive().max(1000).optional().describe('From the reference line down to the back, mm; four modules when left out'),
+  ...commonKeys,
+});
+
+export type RackRequest = z.output<typeof rackSchema>;
