@@ -23,3 +23,25 @@ export const sideBySide: {
   <T, U>(first: readonly T[], second: readonly U[]): readonly (readonly [T, U])[];
 } = <T, U>(first: readonly T[], second: readonly U[]) =>
   first.slice(0, second.length).map((item, i) => [item, second[i] as U] as const) as unknown as NonEmpty<readonly [T, U]>;
+
+/** Where in a list the least stands, the first of equals; -1 in an empty one. */
+export const indexOfLeast = <T>(list: Iterable<T>, amount: (item: T) => number): number => {
+  let [at, found, least] = [0, -1, Number.POSITIVE_INFINITY];
+  for (const item of list) {
+    const value = amount(item);
+    if (found < 0 || value < least) [found, least] = [at, value];
+    at += 1;
+  }
+  return found;
+};
+
+/** The first index from which on a condition holds, found by halving; the length where it never does. */
+export const firstFrom = <T>(sorted: ArrayLike<T>, holds: (item: T) => boolean): number => {
+  let [low, high] = [0, sorted.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (holds(sorted[middle] as T)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+};

@@ -1,4 +1,5 @@
 /** Axes of charts: even round steps over a span, and what their ends are. */
+import { indexOfLeast } from '../../sequence/sequence.ts';
 
 /** Steps of 1, 2 or 5 times a power of ten over a span, at most so many. */
 export const roundSteps = (low: number, high: number, most: number): readonly number[] => {
@@ -16,14 +17,14 @@ export const roundSteps = (low: number, high: number, most: number): readonly nu
  * `counted` is the most metal left that counts, mm: peaks in corners that may come out round go beyond it and are cut off.
  */
 export const deviationSpan = (
-  deviations: ArrayLike<number>,
+  deviations: Iterable<number>,
   tolerance: number,
   counted = Number.POSITIVE_INFINITY,
 ): { readonly low: number; readonly high: number; readonly withTolerance: boolean } => {
   let [low, high] = [0, 0];
-  for (let i = 0; i < deviations.length; i += 1) {
-    low = Math.min(low, deviations[i]);
-    high = Math.max(high, Math.min(deviations[i], counted));
+  for (const d of deviations) {
+    low = Math.min(low, d);
+    high = Math.max(high, Math.min(d, counted));
   }
   const most = Math.max(high, -low);
   const withTolerance = tolerance > 0 && (most === 0 || tolerance <= 12 * most);
@@ -33,19 +34,16 @@ export const deviationSpan = (
 };
 
 /** Of many places the most and the least of each column of a chart: what sticks out is never lost between two of them. */
-export const thinned = (share: ArrayLike<number>, value: ArrayLike<number>, columns: number): readonly number[] => {
-  const n = share.length;
-  if (n <= 2 * columns) return Array.from({ length: n }, (_, i) => i);
+export const thinned = (value: Float64Array, columns: number): readonly number[] => {
+  const n = value.length;
+  if (n <= 2 * columns) return [...value.keys()];
   const kept: number[] = [0];
   for (let c = 0; c < columns; c += 1) {
-    const [from, to] = [Math.floor((c * n) / columns), Math.floor(((c + 1) * n) / columns)];
-    let [least, most] = [from, from];
-    for (let i = from; i < to; i += 1) {
-      if (value[i] < value[least]) least = i;
-      if (value[i] > value[most]) most = i;
-    }
-    kept.push(Math.min(least, most));
-    if (least !== most) kept.push(Math.max(least, most));
+    const from = Math.floor((c * n) / columns);
+    const column = value.subarray(from, Math.floor(((c + 1) * n) / columns));
+    const [least, most] = [indexOfLeast(column, (v) => v), indexOfLeast(column, (v) => -v)];
+    kept.push(from + Math.min(least, most));
+    if (least !== most) kept.push(from + Math.max(least, most));
   }
   if (kept.at(-1) !== n - 1) kept.push(n - 1);
   return kept;

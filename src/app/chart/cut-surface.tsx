@@ -1,6 +1,8 @@
 /** Under the glass: the cut wall after each pass, to one scale; and the walls of other processes at the same thickness. */
+
 import { type ReactNode, useMemo, useRef } from 'react';
 import { roundBelow } from '../../picture/round-length.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
 import { glassWords as words } from '../words/replay.ts';
@@ -91,11 +93,12 @@ const Wall = ({ pass, low, scale, width, finishUnit, numbers }: WallProps): Reac
   const x = (depth: number): number => (depth - low) * scale;
   const surface = pass.stock.value * 1000;
   const under = surface + Math.max(...off) - pass.damage.value;
-  const edge = along.map((a, i) => `${x(surface + off[i]).toFixed(1)} ${(a * scale).toFixed(1)}`);
+  const wall = sideBySide(along, off);
+  const edge = wall.map(([a, out]) => `${x(surface + out).toFixed(1)} ${(a * scale).toFixed(1)}`);
   // The layer follows the bowls a little: it was molten where they are deepest.
-  const layer = along.map(
-    (a, i) =>
-      `${x(Math.min(surface + off[i], under + 0.35 * (off[i] - Math.max(...off)) + layerLift(off))).toFixed(1)} ${(a * scale).toFixed(1)}`,
+  const layer = wall.map(
+    ([a, out]) =>
+      `${x(Math.min(surface + out, under + 0.35 * (out - Math.max(...off)) + layerLift(off))).toFixed(1)} ${(a * scale).toFixed(1)}`,
   );
   const unit = finishUnit === 'µin' ? 0.0254 : 1;
   const bar = roundBelow((width * 0.3) / scale / unit) * unit;

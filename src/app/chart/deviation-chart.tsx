@@ -1,6 +1,8 @@
 /** The deviation along one contour: zero where the drawing is, metal left above it, cut too deep below, with the band that is allowed. */
+
 import { type PointerEvent, type ReactNode, useId, useMemo, useRef, useState } from 'react';
 import { roundBelow } from '../../picture/round-length.ts';
+import { indexOfLeast } from '../../sequence/sequence.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
 import { deviationWords as words } from '../words/replay.ts';
@@ -37,7 +39,7 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
   const x = (share: number): number => LEFT + share * wide;
   const y = (mm: number): number => TOP + ((span.high - mm) / (span.high - span.low)) * HIGH;
   const factor = roundBelow(HIGH / (span.high - span.low) / (wide / contour.perimeter));
-  const at = place === undefined ? undefined : nearest(profile.share, place);
+  const at = place === undefined ? undefined : nearestTo(profile, place);
   const rounded = Math.max(0, ...corners.map((r) => r.left));
   const pointed = (event: PointerEvent<SVGSVGElement>): void => {
     const { left } = event.currentTarget.getBoundingClientRect();
@@ -69,12 +71,12 @@ export const DeviationChart = ({ profile, contour, tolerance, numbers }: Deviati
         <Along length={contour.perimeter} x={x} wide={wide} numbers={numbers} />
         {at !== undefined && (
           <>
-            <path className="chart-at" d={`M${x(profile.share[at])} ${TOP}v${HIGH}`} />
-            <circle className="chart-dot" cx={x(profile.share[at])} cy={Math.max(TOP, y(profile.deviation[at]))} r={4} />
+            <path className="chart-at" d={`M${x(at.share)} ${TOP}v${HIGH}`} />
+            <circle className="chart-dot" cx={x(at.share)} cy={Math.max(TOP, y(at.deviation))} r={4} />
           </>
         )}
       </svg>
-      <Readout profile={profile} contour={contour} at={at} place={place} numbers={numbers} onPlace={setPlace} />
+      <Readout contour={contour} at={at} place={place} numbers={numbers} onPlace={setPlace} />
       <p className="table-note">
         {words.magnified(numbers.plain(factor))} {rounded > 0 && `${words.rounded(corners.length, small(numbers, rounded))} `}
         {!span.withTolerance && tolerance > 0 && words.outOfView(numbers.length(tolerance))}
@@ -128,18 +130,17 @@ const Along = ({ length, x, wide, numbers }: AlongProps): ReactNode =>
     </text>
   ));
 
-interface ReadoutProps extends Pick<DeviationChartProps, 'profile' | 'contour' | 'numbers'> {
-  readonly at: number | undefined;
+interface ReadoutProps extends Pick<DeviationChartProps, 'contour' | 'numbers'> {
+  readonly at: Measured | undefined;
   readonly place: number | undefined;
   readonly onPlace: (share: number) => void;
 }
 
 /** The amount at a place in words; by keyboard the place is moved here. */
-const Readout = ({ profile, contour, at, place, numbers, onPlace }: ReadoutProps): ReactNode => {
+const Readout = ({ contour, at, place, numbers, onPlace }: ReadoutProps): ReactNode => {
   const id = useId();
   const length = (share: number): string => numbers.length(round(share * contour.perimeter));
-  const amount = at === undefined ? 0 : profile.deviation[at];
-  const told = at === undefined ? '' : words.at(length(profile.share[at]), `${amount > 0 ? '+' : ''}${small(numbers, amount)}`);
+  const told = at === undefined ? '' : words.at(length(at.share), `${at.deviation > 0 ? '+' : ''}${small(numbers, at.deviation)}`);
   return (
     <p className="chart-says">
       <label htmlFor={id}>{words.place}</label>
@@ -174,12 +175,12 @@ interface CurveProps {
 }
 
 const Curve = ({ profile, x, y, columns }: CurveProps): ReactNode => {
-  const { share, deviation } = profile;
-  const kept = useMemo(() => thinned(share, deviation, columns), [share, deviation, columns]);
-  const points = kept.map((i) => `${x(share[i]).toFixed(1)} ${y(deviation[i]).toFixed(1)}`).join('L');
+  const kept = useMemo(() => thinned(profile.deviation, columns).flatMap((i) => measuredAt(profile, i)), [profile, columns]);
+  const points = kept.map((m) => `${x(m.share).toFixed(1)} ${y(m.deviation).toFixed(1)}`).join('L');
+  const [first, last] = [kept.at(0)?.share ?? 0, kept.at(-1)?.share ?? 0];
   const side = (keep: (d: number) => number): string => {
-    const edge = kept.map((i) => `${x(share[i]).toFixed(1)} ${y(keep(deviation[i])).toFixed(1)}`).join('L');
-    return `M${x(share[kept[0] ?? 0]).toFixed(1)} ${y(0)}L${edge}L${x(share[kept.at(-1) ?? 0]).toFixed(1)} ${y(0)}Z`;
+    const edge = kept.map((m) => `${x(m.share).toFixed(1)} ${y(keep(m.deviation)).toFixed(1)}`).join('L');
+    return `M${x(first).toFixed(1)} ${y(0)}L${edge}L${x(last).toFixed(1)} ${y(0)}Z`;
   };
   return (
     <>
@@ -207,8 +208,19 @@ const Band = ({ y, tolerance, width, text }: BandProps): ReactNode => (
   </>
 );
 
-const nearest = (share: Float64Array, wanted: number): number => {
-  let best = 0;
-  for (let i = 1; i < share.length; i += 1) if (Math.abs(share[i] - wanted) < Math.abs(share[best] - wanted)) best = i;
-  return best;
+interface Measured {
+  readonly share: number;
+  readonly deviation: number;
+}
+
+/** One place of a profile; none beyond its end. */
+const measuredAt = (profile: DeviationView, i: number): readonly Measured[] => {
+  const [share, deviation] = [profile.share[i], profile.deviation[i]];
+  return share === undefined || deviation === undefined ? [] : [{ share, deviation }];
 };
+
+const nearestTo = (profile: DeviationView, wanted: number): Measured | undefined =>
+  measuredAt(
+    profile,
+    indexOfLeast(profile.share, (share) => Math.abs(share - wanted)),
+  )[0];

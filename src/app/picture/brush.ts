@@ -48,7 +48,7 @@ export const wholePath = (key: object, stretches: readonly Stretch[], scale: num
   if (known !== undefined) return known;
   const path = new Path2D();
   for (const stretch of stretches) traceWhole(path, stretch, 0.5 / 2 ** fineness);
-  if (paths.size >= MOST_KEPT) paths.delete([...paths.keys()][0]);
+  for (const oldest of [...paths.keys()].slice(0, paths.size + 1 - MOST_KEPT)) paths.delete(oldest);
   paths.set(fineness, path);
   return path;
 };

@@ -1,6 +1,7 @@
 /** A picture cut into bundles of segments that are drawn alike and lie together: drawn one by one, left out when out of sight. */
+import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import type { ChainView, LayerView } from '../work/views.ts';
-import { boxAround, boxOf, countOf } from './chain-segments.ts';
+import { boxAround, countOf, segmentAt } from './chain-segments.ts';
 import type { Stretch } from './chain-strokes.ts';
 import { type LineStyle, styleOf } from './layers.ts';
 import type { Window } from './view.ts';
@@ -71,10 +72,9 @@ const bundle = (stretches: readonly Stretch[], style: LineStyle): Bundle => {
   const boxes: Window[] = [];
   for (const { numbers, from, to } of stretches)
     for (let i = from; i < to; i += 1) {
-      boxes.push(boxOf(numbers, i));
-      const at = i * 8;
-      const straight = Math.hypot(numbers[at + 2] - numbers[at], numbers[at + 3] - numbers[at + 1]);
-      longest = Math.max(longest, numbers[at + 6] > 0 ? numbers[at + 6] * Math.abs(numbers[at + 7]) : straight);
+      const segment = segmentAt(numbers, i);
+      boxes.push(boundsOf(segment));
+      longest = Math.max(longest, lengthOf(segment));
     }
   return { style, stretches, box: boxAround(boxes) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 }, longest };
 };

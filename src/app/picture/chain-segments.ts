@@ -1,15 +1,23 @@
 /** The segments of a chain out of its plain numbers, and what can be asked of them without making objects of all. */
+
 import { boundsOf, nearestOn, pointAt } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import { neighbours } from '../../sequence/sequence.ts';
 import { PER_SEGMENT } from '../work/chain-view.ts';
 import type { ChainView } from '../work/views.ts';
 import type { Spot, Window } from './view.ts';
 
 export const countOf = (numbers: Float64Array): number => Math.floor(numbers.length / PER_SEGMENT);
 
+/** Both ends, centre, radius and sweep; the last four are 0 for a line. */
+type Eight = readonly [number, number, number, number, number, number, number, number];
+
+/** The numbers of segment `i`; a chain holds eight for each. */
+const eightAt = (numbers: Float64Array, i: number): Eight => numbers.subarray(i * PER_SEGMENT, (i + 1) * PER_SEGMENT) as unknown as Eight;
+
 /** Segment `i` of a chain, as geometry knows it. */
 export const segmentAt = (numbers: Float64Array, i: number): Segment => {
-  const [x1, y1, x2, y2, cx, cy, radius, sweep] = numbers.subarray(i * PER_SEGMENT, (i + 1) * PER_SEGMENT) as unknown as number[];
+  const [x1, y1, x2, y2, cx, cy, radius, sweep] = eightAt(numbers, i);
   const from = { x: x1, y: y1 };
   const to = { x: x2, y: y2 };
   return radius > 0 ? { kind: 'arc', from, to, centre: { x: cx, y: cy }, radius, sweep } : { kind: 'line', from, to };
@@ -55,29 +63,24 @@ export const isInside = ({ closed, segments }: ChainView, p: Spot): boolean => {
 
 /** How often the ray from `p` to the right crosses segment `i`; an end counts with the half above it, so that corners count once. */
 const crossingsRightOf = (numbers: Float64Array, i: number, p: Spot): number => {
-  const at = i * PER_SEGMENT;
-  const radius = numbers[at + 6];
-  if (radius > 0) return arcCrossings(numbers, at, p);
-  const [x1, y1, x2, y2] = [numbers[at], numbers[at + 1], numbers[at + 2], numbers[at + 3]];
+  const eight = eightAt(numbers, i);
+  const [x1, y1, x2, y2, , , radius] = eight;
+  if (radius > 0) return arcCrossings(eight, p);
   if (y1 > p.y === y2 > p.y) return 0;
   return x1 + ((p.y - y1) / (y2 - y1)) * (x2 - x1) > p.x ? 1 : 0;
 };
 
 /** An arc cut at its highest and lowest point rises or falls all along, like a line. */
-const arcCrossings = (numbers: Float64Array, at: number, p: Spot): number => {
-  const [cx, cy, radius, sweep] = [numbers[at + 4], numbers[at + 5], numbers[at + 6], numbers[at + 7]];
+const arcCrossings = ([x1, y1, , y2, cx, cy, radius, sweep]: Eight, p: Spot): number => {
   if (p.y < cy - radius || p.y > cy + radius || p.x > cx + radius) return 0;
-  const start = Math.atan2(numbers[at + 1] - cy, numbers[at] - cx);
-  const stops = [start, ...turningsWithin(start, sweep), start + sweep];
-  let crossings = 0;
-  for (let k = 0; k + 1 < stops.length; k += 1) {
-    const y1 = k === 0 ? numbers[at + 1] : cy + radius * Math.sin(stops[k]);
-    const y2 = k + 2 === stops.length ? numbers[at + 3] : cy + radius * Math.sin(stops[k + 1]);
-    if (y1 > p.y === y2 > p.y) continue;
-    const side = Math.cos((stops[k] + stops[k + 1]) / 2) >= 0 ? 1 : -1;
-    if (cx + side * Math.sqrt(Math.max(0, radius ** 2 - (p.y - cy) ** 2)) > p.x) crossings += 1;
-  }
-  return crossings;
+  const start = Math.atan2(y1 - cy, x1 - cx);
+  const turnings = turningsWithin(start, sweep).map((angle) => ({ angle, y: cy + radius * Math.sin(angle) }));
+  const stops = [{ angle: start, y: y1 }, ...turnings, { angle: start + sweep, y: y2 }];
+  return neighbours(stops).filter(([from, to]) => {
+    if (from.y > p.y === to.y > p.y) return false;
+    const side = Math.cos((from.angle + to.angle) / 2) >= 0 ? 1 : -1;
+    return cx + side * Math.sqrt(Math.max(0, radius ** 2 - (p.y - cy) ** 2)) > p.x;
+  }).length;
 };
 
 /** Angles at the top and bottom of the circle that the arc passes, in the order of travel. */
@@ -99,19 +102,20 @@ export const remarkable = (segment: Segment): readonly { readonly kind: 'end' | 
   return full ? [...quadrants, centre] : [...ends, ...quadrants, middle, centre];
 };
 
+const QUARTERS = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+] as const;
+
 /** East, north, west and south of the centre, as far as the arc passes them. */
 const quadrantsOf = ({ from, centre, radius, sweep }: Extract<Segment, { kind: 'arc' }>): readonly Spot[] => {
   const start = Math.atan2(from.y - centre.y, from.x - centre.x);
   const turn = 2 * Math.PI;
-  return [0, 1, 2, 3].flatMap((quarter) => {
+  return QUARTERS.flatMap(([x, y], quarter) => {
     const away = (quarter * Math.PI) / 2 - start;
     const along = sweep > 0 ? ((away % turn) + turn) % turn : ((-away % turn) + turn) % turn;
-    const [x, y] = [
-      [1, 0],
-      [0, 1],
-      [-1, 0],
-      [0, -1],
-    ][quarter];
     return along <= Math.abs(sweep) + 1e-9 ? [{ x: centre.x + radius * x, y: centre.y + radius * y }] : [];
   });
 };

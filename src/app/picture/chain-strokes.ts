@@ -1,4 +1,7 @@
-/** Draws chains with a pen: whole with what is too small to see left out, or only the pieces that lie in a window. */
+/**
+ * Draws chains with a pen: whole with what is too small to see left out, or only the pieces that lie in a window. Thousands of segments
+ * go by in each frame, so they are read as plain numbers, eight for each: `!` stands where one is read.
+ */
 import { boundsOf, pointAt } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { segmentAt } from './chain-segments.ts';
@@ -23,14 +26,14 @@ export interface Stretch {
 
 /** Ends nearer than `fine` mm to the last drawn are passed over, so that a thousand segments in one pixel cost one. */
 export const traceWhole = (pen: Pen, { numbers, from, to, closed }: Stretch, fine: number): void => {
-  let [x, y] = [numbers[from * 8], numbers[from * 8 + 1]];
+  let [x, y] = [numbers[from * 8]!, numbers[from * 8 + 1]!];
   pen.moveTo(x, y);
   for (let i = from; i < to; i += 1) {
     const at = i * 8;
-    const [endX, endY, radius] = [numbers[at + 2], numbers[at + 3], numbers[at + 6]];
-    const long = radius > 0 ? radius * Math.abs(numbers[at + 7]) : Math.abs(endX - x) + Math.abs(endY - y);
+    const [endX, endY, radius] = [numbers[at + 2]!, numbers[at + 3]!, numbers[at + 6]!];
+    const long = radius > 0 ? radius * Math.abs(numbers[at + 7]!) : Math.abs(endX - x) + Math.abs(endY - y);
     if (long < fine && i + 1 < to) continue;
-    if (radius > 0 && radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(numbers[at + 7]) / 2))) > fine / 4) arcTo(pen, numbers, at);
+    if (radius > 0 && radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(numbers[at + 7]!) / 2))) > fine / 4) arcTo(pen, numbers, at);
     else pen.lineTo(endX, endY);
     [x, y] = [endX, endY];
   }
@@ -38,8 +41,8 @@ export const traceWhole = (pen: Pen, { numbers, from, to, closed }: Stretch, fin
 };
 
 const arcTo = (pen: Pen, numbers: Float64Array, at: number): void => {
-  const [cx, cy, radius, sweep] = [numbers[at + 4], numbers[at + 5], numbers[at + 6], numbers[at + 7]];
-  const start = Math.atan2(numbers[at + 1] - cy, numbers[at] - cx);
+  const [cx, cy, radius, sweep] = [numbers[at + 4]!, numbers[at + 5]!, numbers[at + 6]!, numbers[at + 7]!];
+  const start = Math.atan2(numbers[at + 1]! - cy, numbers[at]! - cx);
   pen.arc(cx, cy, radius, start, start + sweep, sweep < 0);
 };
 

@@ -65,7 +65,7 @@ export const coloursFrom = (read: (variable: string) => string, dark: boolean): 
 /** Between two colours written #rrggbb; 0 gives the first. As the style sheet's color-mix in srgb does. */
 export const mixed = (from: string, to: string, share: number): string => {
   const parts = [1, 3, 5].map((at) => {
-    const [a, b] = [from, to].map((c) => Number.parseInt(c.slice(at, at + 2), 16));
+    const [a, b] = [Number.parseInt(from.slice(at, at + 2), 16), Number.parseInt(to.slice(at, at + 2), 16)];
     return Math.round(a + (b - a) * share)
       .toString(16)
       .padStart(2, '0');

@@ -1,12 +1,13 @@
 /** The deviation along a contour made visible: how many times magnified, on which side, in which step of the colour scale. */
 
 import { roundBelow } from '../../picture/round-length.ts';
+import { indexOfLeast, isFilled, lastOf, neighbours, roundPairs, sideBySide } from '../../sequence/sequence.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
 import type { Spot } from './view.ts';
 
 /** Steps of the scale on either side of the middle one: to a quarter, to half, to the whole of the span, and beyond. */
 export const STEPS = 3;
-const ENDS: readonly number[] = [0.25, 0.5, 1];
+const ENDS = [0.25, 0.5, 1] as const;
 
 /** Peaks beyond so many spans are cut off where they are drawn. */
 export const HIGHEST = 1.5;
@@ -67,38 +68,47 @@ export const stepRows = ({
   left,
   deep,
 }: Pick<DeviationScale, 'span' | 'left' | 'deep'>): readonly { readonly step: number; readonly from: number; readonly to: number }[] => {
-  const side = (most: number) =>
-    [1, 2, ...(most > span * (1 + 1e-9) ? [3] : [])].map((step) => ({
-      step,
-      from: span * ENDS[step - 1],
-      to: step === STEPS ? most : span * ENDS[step],
-    }));
+  const side = (most: number) => {
+    const ends = [...ENDS.map((end) => span * end), ...(most > span * (1 + 1e-9) ? [most] : [])];
+    return neighbours(ends).map(([from, to], i) => ({ step: i + 1, from, to }));
+  };
   const down = side(deep).map(({ step, from, to }) => ({ step: -step, from: -to, to: -from }));
   return [...side(left).toReversed(), { step: 0, from: -span * ENDS[0], to: span * ENDS[0] }, ...down];
 };
 
-/** Unit vectors towards the side that was cut away, where metal left stands; one for each place. */
-export const towardsCut = ({ x, y }: DeviationView, kept: ContourView['kept'], closed: boolean): readonly Spot[] => {
-  const side = sideOf(x, y, kept);
-  const n = x.length;
-  return Array.from({ length: n }, (_, i) => {
-    const before = closed ? (i + n - 1) % n : Math.max(0, i - 1);
-    const after = closed ? (i + 1) % n : Math.min(n - 1, i + 1);
-    const [tx, ty] = [x[after] - x[before], y[after] - y[before]];
+/** A place of a profile with the unit vector towards the side that was cut away, where metal left stands. */
+export interface Standing {
+  readonly at: Spot;
+  readonly out: Spot;
+  readonly deviation: number;
+}
+
+/** All places of a profile. */
+export const towardsCut = (profile: DeviationView, kept: ContourView['kept'], closed: boolean): readonly Standing[] => {
+  const places = placesOf(profile);
+  if (!isFilled(places)) return [];
+  const side = sideOf(places, kept);
+  const [first, last] = [places[0], lastOf(places)];
+  const befores = [closed ? last : first, ...places.slice(0, -1)];
+  const afters = [...places.slice(1), closed ? first : last];
+  return sideBySide(places, sideBySide(befores, afters)).map(([place, [before, after]]) => {
+    const [tx, ty] = [after.at.x - before.at.x, after.at.y - before.at.y];
     const long = Math.hypot(tx, ty) || 1;
-    return { x: (-side * ty) / long, y: (side * tx) / long };
+    return { ...place, out: { x: (-side * ty) / long, y: (side * tx) / long } };
   });
 };
 
+const placesOf = ({ x, y, deviation }: DeviationView): readonly Omit<Standing, 'out'>[] =>
+  sideBySide(sideBySide(Array.from(x), Array.from(y)), Array.from(deviation)).map(([[px, py], d]) => ({
+    at: { x: px, y: py },
+    deviation: d,
+  }));
+
 /** 1 where the metal was cut away left of the way along the places, -1 right of it. */
-const sideOf = (x: Float64Array, y: Float64Array, kept: ContourView['kept']): 1 | -1 => {
+const sideOf = (places: readonly Omit<Standing, 'out'>[], kept: ContourView['kept']): 1 | -1 => {
   if (kept === 'left') return -1;
   if (kept === 'right' || kept === 'slit') return 1;
-  let twice = 0;
-  for (let i = 0; i < x.length; i += 1) {
-    const next = (i + 1) % x.length;
-    twice += x[i] * y[next] - x[next] * y[i];
-  }
+  const twice = roundPairs(places).reduce((sum, [a, b]) => sum + a.at.x * b.at.y - b.at.x * a.at.y, 0);
   const insideIsLeft = twice > 0;
   return (kept === 'punch') === insideIsLeft ? -1 : 1;
 };
@@ -115,14 +125,15 @@ const named = new WeakMap<DeviationView, readonly Extreme[]>();
 export const extremes = (profile: DeviationView): readonly Extreme[] => {
   const before = named.get(profile);
   if (before !== undefined) return before;
-  const { x, y, deviation } = profile;
-  let [most, least] = [0, 0];
-  for (let i = 1; i < deviation.length; i += 1) {
-    if (deviation[i] > deviation[most]) most = i;
-    if (deviation[i] < deviation[least]) least = i;
-  }
-  const all = deviation.length === 0 ? [] : most === least ? [most] : [most, least];
-  const found = all.map((index) => ({ at: { x: x[index], y: y[index] }, deviation: deviation[index], index }));
+  const most = indexOfLeast(profile.deviation, (d) => -d);
+  const least = indexOfLeast(profile.deviation, (d) => d);
+  const found = [...new Set([most, least])].flatMap((index) => extremeAt(profile, index));
   named.set(profile, found);
   return found;
+};
+
+/** What is found at a place of a profile; nothing beyond its ends. */
+const extremeAt = ({ x, y, deviation }: DeviationView, index: number): readonly Extreme[] => {
+  const [px, py, d] = [x[index], y[index], deviation[index]];
+  return px === undefined || py === undefined || d === undefined ? [] : [{ at: { x: px, y: py }, deviation: d, index }];
 };

@@ -1,4 +1,5 @@
 /** What each chapter shows, and how each kind of line is drawn: colour and dash together, so that neither says it alone. */
+import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import type { Chapter, LayerView } from '../work/views.ts';
 import type { ColourName } from './colours.ts';
 
@@ -30,13 +31,17 @@ const STYLES: Readonly<Record<Exclude<Role, 'pass'>, LineStyle>> = {
 };
 
 /** The first pass is a full dark line; each further one is paler and more broken. */
-const PASS_DASHES: readonly (readonly number[])[] = [[], [12, 4], [7, 4], [4, 4], [1.5, 3.5]];
-const PASS_COLOURS = ['pass-1', 'pass-2', 'pass-3', 'pass-4', 'pass-5'] as const;
+const PASSES: NonEmpty<LineStyle> = [
+  { colour: 'pass-1', width: 1.6, dash: [] },
+  { colour: 'pass-2', width: 1.4, dash: [12, 4] },
+  { colour: 'pass-3', width: 1.4, dash: [7, 4] },
+  { colour: 'pass-4', width: 1.4, dash: [4, 4] },
+  { colour: 'pass-5', width: 1.4, dash: [1.5, 3.5] },
+];
 
 export const styleOf = ({ role, pass = 1 }: Pick<LayerView, 'role' | 'pass'>): LineStyle => {
   if (role !== 'pass') return STYLES[role];
-  const n = Math.min(Math.max(1, pass), PASS_DASHES.length) - 1;
-  return { colour: PASS_COLOURS[n], width: n === 0 ? 1.6 : 1.4, dash: PASS_DASHES[n] };
+  return PASSES[Math.max(1, pass) - 1] ?? lastOf(PASSES);
 };
 
 /** From the lowest to the topmost. */

@@ -1,5 +1,7 @@
 /** The small parts of the picture that compute without a canvas: scale bar, lengths, deviation, labels, marks, traces, tools, fingers, keys. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, DeviationView, FindingView } from '../work/views.ts';
 import { layered } from './bundles.ts';
@@ -110,9 +112,8 @@ describe('the deviation in the picture', () => {
 
   it('stands towards the side that was cut away', () => {
     const ring = profile(Array.from({ length: 40 }, () => 0));
-    const [inwards] = towardsCut(ring, 'die', true);
-    const [outwards] = towardsCut(ring, 'punch', true);
-    expect([inwards.x, outwards.x].map(Math.round)).toEqual([-1, 1]);
+    const first = (kept: 'die' | 'punch') => there(towardsCut(ring, kept, true)[0]).out.x;
+    expect([first('die'), first('punch')].map(Math.round)).toEqual([-1, 1]);
   });
 
   it('names the most that is left and the deepest cut', () => {
@@ -206,7 +207,8 @@ describe('layers of a chapter', () => {
       true,
       'L1',
     );
-    const [{ bundles, filled }] = layered([{ role: 'block', chains: [long, circleView(0, 0, 4), circleView(9, 9, 4)] }]);
+    const [block] = layered([{ role: 'block', chains: [long, circleView(0, 0, 4), circleView(9, 9, 4)] }]);
+    const { bundles, filled } = there(block);
     const held = bundles.flatMap((b) => b.stretches).reduce((n, s) => n + s.to - s.from, 0);
     expect(held).toBe(2502);
     expect(filled).toHaveLength(3);
@@ -223,7 +225,7 @@ describe('layers of a chapter', () => {
 
 const recorder = () => {
   const strokes: string[] = [];
-  const ends: number[][] = [];
+  const ends: [number, number][] = [];
   const pen: Pen = {
     moveTo: (x, y) => void strokes.push(`M${x} ${y}`),
     lineTo: (x, y) => {

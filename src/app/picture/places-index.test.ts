@@ -1,5 +1,7 @@
 /** Finding and snapping among lines and arcs whose remarkable places are known beforehand. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, LayerView, PictureView } from '../work/views.ts';
 import { isInside, nearestOnChain } from './chain-segments.ts';
@@ -65,7 +67,7 @@ describe('what lies near a place of the picture', () => {
       ['pass', 'L2'],
       ['drawing', 'L1'],
     ]);
-    expect(found[0].distance).toBeCloseTo(0.3, 12);
+    expect(there(found[0]).distance).toBeCloseTo(0.3, 12);
   });
 
   it('gives the nearest place on a chain as searching every segment does', () => {

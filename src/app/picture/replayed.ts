@@ -38,7 +38,8 @@ export const blockNear = (moves: Moves, index: Flatbush | undefined, p: Spot, re
   let best: { block: number; distance: number } | undefined;
   for (const i of (index?.search(p.x - reach, p.y - reach, p.x + reach, p.y + reach) ?? []).sort((a, b) => a - b)) {
     const distance = nearestOn(segmentAt(moves.segments, i), p).distance + (moves.cutting[i] === 1 ? 0 : reach / 2);
-    if (distance <= reach && (best === undefined || distance < best.distance - 1e-9)) best = { block: moves.block[i], distance };
+    const block = moves.block[i];
+    if (block !== undefined && distance <= reach && (best === undefined || distance < best.distance - 1e-9)) best = { block, distance };
   }
   return best?.block;
 };

@@ -4,12 +4,56 @@ import { describe, expect, it } from 'vitest';
 import { goneOn, steppedOn, usualSpeed } from './playing.ts';
 import type { Timeline } from './timeline.ts';
 
+const event = (kind: string, from: number, to: number) => ({
+  kind,
+  from,
+  to,
+  piece: 1,
+  what: kind,
+  needsPerson: false,
+  atNight: false,
+  oclock: '',
+});
+
 /** 10 min of cutting, a wait of 600, 10 of cutting. */
 const timeline: Timeline = {
   stretches: [
-    { from: 0, to: 10, moving: true, machineFrom: 0, machineTo: 10, firstMove: 0, endMove: 1, piece: 1, block: 1 },
-    { from: 10, to: 610, moving: false, machineFrom: 10, machineTo: 10, firstMove: 1, endMove: 1, piece: 1, block: 2 },
-    { from: 610, to: 620, moving: true, machineFrom: 10, machineTo: 20, firstMove: 1, endMove: 2, piece: 1, block: 3 },
+    {
+      from: 0,
+      to: 10,
+      moving: true,
+      machineFrom: 0,
+      machineTo: 10,
+      firstMove: 0,
+      endMove: 1,
+      piece: 1,
+      block: 1,
+      event: event('cutting', 0, 10),
+    },
+    {
+      from: 10,
+      to: 610,
+      moving: false,
+      machineFrom: 10,
+      machineTo: 10,
+      firstMove: 1,
+      endMove: 1,
+      piece: 1,
+      block: 2,
+      event: event('waiting for a person', 10, 610),
+    },
+    {
+      from: 610,
+      to: 620,
+      moving: true,
+      machineFrom: 10,
+      machineTo: 20,
+      firstMove: 1,
+      endMove: 2,
+      piece: 1,
+      block: 3,
+      event: event('cutting', 610, 620),
+    },
   ],
   moves: {
     block: Uint32Array.from([1, 3]),

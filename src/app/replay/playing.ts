@@ -19,13 +19,13 @@ export const goneOn = (timeline: Timeline, moment: number, seconds: number, spee
   while (left > 0 && at < timeline.length) {
     const here = standingAt(timeline, at);
     if (here === undefined) return timeline.length;
-    const { from, to, moving } = timeline.stretches[here.stretch];
+    const { from, to, moving } = here.stretch;
     const rate = moving ? speed : Math.max(speed, (to - from) / STANDS);
     const needed = (to - at) / rate;
     if (needed > left) return at + rate * left;
     left -= Math.max(0, needed);
     // The end of a stretch is the beginning of the next; one that lasts no time must not hold the replay up.
-    at = timeline.stretches[here.stretch + 1]?.from ?? timeline.length;
+    at = here.next?.from ?? timeline.length;
   }
   return Math.min(at, timeline.length);
 };

@@ -77,8 +77,7 @@ export const Replay = (props: ReplayProps): ReactNode => {
 
 /** What happens, in words: from the event of the clock, and how far the move is. */
 const saidOf = ({ stretch, move, share, block, piece, moving }: Standing, clock: ClockView, locale: string | undefined): string => {
-  const event = clock.events[stretch];
-  if (event === undefined) return '';
+  const { event } = stretch;
   const pieces = clock.events.at(-1)?.piece ?? 1;
   const tail = pieces > 1 ? words.piece(piece) : '';
   if (!moving) return `${event.kind === 'waiting for a person' ? words.waits : words.stands(calm(event.what))}${tail}`;

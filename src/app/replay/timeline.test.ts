@@ -2,7 +2,7 @@
 /** Clock, machine minutes, moves and blocks, each found from the other. */
 import { describe, expect, it } from 'vitest';
 import type { ClockView } from '../work/views.ts';
-import { atMoment, placeOn } from './at-moment.ts';
+import { atMoment } from './at-moment.ts';
 import { momentOfBlock, nextStep, standingAt, stepBefore, timelineOf } from './timeline.ts';
 
 const MONDAY = 4 * 1440;
@@ -95,8 +95,7 @@ describe('the timeline of a run', () => {
   it('goes on within a block where a spool was changed', () => {
     const split = timelineOf(
       clockOf([
-        events[0],
-        events[1],
+        ...events.slice(0, 2),
         event('cutting', 3, 5.5, 4),
         event('spool change', 5.5, 15.5, 4),
         event('cutting', 15.5, 17, 4),
@@ -121,10 +120,5 @@ describe('the timeline of a run', () => {
   });
   it('is nowhere in a run without events', () => {
     expect(standingAt({ ...timeline, stretches: [] }, 1)).toBeUndefined();
-  });
-  it('follows an arc to its middle', () => {
-    const { x, y } = placeOn(Float64Array.from([1, 0, -1, 0, 0, 0, 1, Math.PI]), 0, 0.5);
-    expect(x).toBeCloseTo(0, 12);
-    expect(y).toBeCloseTo(1, 12);
   });
 });

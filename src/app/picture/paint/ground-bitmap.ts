@@ -98,7 +98,8 @@ const settle = (context: CanvasRenderingContext2D): void => void context.getImag
 
 /** The view and size of the bitmap that goes with a canvas, its corner on whole dots of the screen. */
 const beyond = ({ view, size, ratio }: Wanted): { readonly view: View; readonly size: Size } => {
-  const [x, y] = [size.width, size.height].map((s) => Math.ceil(s * BEYOND * ratio) / ratio);
+  const more = (side: number): number => Math.ceil(side * BEYOND * ratio) / ratio;
+  const [x, y] = [more(size.width), more(size.height)];
   return { view: { ...view, x: view.x + x, y: view.y + y }, size: { width: size.width + 2 * x, height: size.height + 2 * y } };
 };
 

@@ -1,5 +1,8 @@
 /** Paints the replay: metal removed so far to the width of the kerf, the wire, and the block that is current. */
+
 import { nearestShare, pointAt } from '../../../geometry/measure.ts';
+import type { Segment } from '../../../geometry/segment.ts';
+import { segmentsView } from '../../work/chain-view.ts';
 import { type Brush, penOf, wholePath } from '../brush.ts';
 import { countOf, segmentAt } from '../chain-segments.ts';
 import type { Stretch } from '../chain-strokes.ts';
@@ -69,7 +72,6 @@ const underWay = ({ segments, cutting }: Moves, move: number, wire: Upon['wire']
   const segment = segmentAt(segments, move);
   const share = nearestShare(segment, wire);
   const to = pointAt(segment, share);
-  const numbers = segments.slice(move * 8, move * 8 + 8);
-  [numbers[2], numbers[3], numbers[7]] = [to.x, to.y, numbers[7] * share];
-  return share > 0 ? [{ numbers, from: 0, to: 1, closed: false }] : [];
+  const behind: Segment = segment.kind === 'line' ? { ...segment, to } : { ...segment, to, sweep: segment.sweep * share };
+  return share > 0 ? [{ numbers: segmentsView([behind]), from: 0, to: 1, closed: false }] : [];
 };

@@ -1,10 +1,11 @@
 /** Paints block, drawing, ways of the wire and deviation; gives way after each bundle, so that a large picture never holds up a frame. */
+import { roundPairs } from '../../../sequence/sequence.ts';
 import type { DeviationView } from '../../work/views.ts';
 import { type Brush, bundlePath, inMillimetres, penOf, seen, wholePath } from '../brush.ts';
 import type { Layered } from '../bundles.ts';
 import { boxAround } from '../chain-segments.ts';
 import { mixed } from '../colours.ts';
-import { deviationScale, HIGHEST, STEPS, stepOf, towardsCut } from '../deviation.ts';
+import { deviationScale, HIGHEST, STEPS, type Standing, stepOf, towardsCut } from '../deviation.ts';
 import type { Ground } from '../scene.ts';
 import { meets, type Spot, type Window } from '../view.ts';
 
@@ -76,8 +77,7 @@ const paintDeviation = (brush: Brush, ground: Ground, profile: DeviationView, { 
   if (places.length < 2 || !meets(boxOfPlaces(places), grown(seen(brush), TOLERANCE_OFF / view.scale))) return;
   const cutOff = (d: number): number => Math.max(-HIGHEST * span, Math.min(HIGHEST * span, d));
   const paths = new Map<number, Path2D>();
-  for (let i = 0; i < places.length; i += 1) {
-    const [a, b] = [places[i], places[(i + 1) % places.length]];
+  for (const [a, b] of roundPairs(places)) {
     const step = stepOf((a.deviation + b.deviation) / 2, span);
     const path = paths.get(step) ?? new Path2D();
     paths.set(step, path);
@@ -100,12 +100,6 @@ const paintDeviation = (brush: Brush, ground: Ground, profile: DeviationView, { 
     for (const side of [1, -1]) around(brush, places, side * ground.tolerance * factor, { colour: 'muted', width: 0.8, dash: [2, 3] });
 };
 
-interface Standing {
-  readonly at: Spot;
-  readonly out: Spot;
-  readonly deviation: number;
-}
-
 const off = ({ at, out }: Standing, by: number): Spot => ({ x: at.x + out.x * by, y: at.y + out.y * by });
 
 const around = (brush: Brush, places: readonly Standing[], by: number, style: Parameters<typeof penOf>[1]): void => {
@@ -120,21 +114,21 @@ const around = (brush: Brush, places: readonly Standing[], by: number, style: Pa
   brush.context.stroke(path);
 };
 
-const outs = new WeakMap<DeviationView, readonly Spot[]>();
+const standings = new WeakMap<DeviationView, readonly Standing[]>();
 
 /** Places at least `apart` mm from each other; of those passed over the largest amount is kept. */
 const spaced = (profile: DeviationView, ground: Ground, apart: number): readonly Standing[] => {
   const kept = ground.picture.contours.find((c) => c.id === profile.loop)?.kept ?? 'die';
-  const out = outs.get(profile) ?? towardsCut(profile, kept, true);
-  outs.set(profile, out);
+  const all = standings.get(profile) ?? towardsCut(profile, kept, true);
+  standings.set(profile, all);
   const places: Standing[] = [];
-  let [worst, lastX, lastY] = [0, Number.POSITIVE_INFINITY, 0];
-  for (let i = 0; i < profile.x.length; i += 1) {
-    const [x, y, d] = [profile.x[i], profile.y[i], profile.deviation[i]];
-    if (Math.abs(d) > Math.abs(worst)) worst = d;
-    if (Math.abs(x - lastX) + Math.abs(y - lastY) < apart) continue;
-    places.push({ at: { x, y }, out: out[i], deviation: worst });
-    [worst, lastX, lastY] = [0, x, y];
+  let worst = 0;
+  let last: Spot | undefined;
+  for (const { at, out, deviation } of all) {
+    if (Math.abs(deviation) > Math.abs(worst)) worst = deviation;
+    if (last !== undefined && Math.abs(at.x - last.x) + Math.abs(at.y - last.y) < apart) continue;
+    places.push({ at, out, deviation: worst });
+    [worst, last] = [0, at];
   }
   return places;
 };

@@ -64,7 +64,7 @@ const paintCross = ({ context, colours }: Brush, { x, y }: Spot): void => {
     [-1, 0],
     [0, 1],
     [0, -1],
-  ]) {
+  ] as const) {
     context.moveTo(x + 4 * dx, y + 4 * dy);
     context.lineTo(x + 16 * dx, y + 16 * dy);
   }
@@ -83,7 +83,7 @@ const paintSnap = ({ context, colours, view }: Brush, { kind, at }: Snapped): vo
   else if (kind === 'centre') context.arc(x, y, 6, 0, 2 * Math.PI);
   else if (kind === 'on the line' || kind === 'free') context.arc(x, y, kind === 'free' ? 1.5 : 3, 0, 2 * Math.PI);
   else {
-    const corners =
+    const corners: readonly (readonly [number, number])[] =
       kind === 'middle'
         ? [
             [0, -6],

@@ -40,7 +40,7 @@ const bundles = new WeakMap<ChainView, readonly Bundle[]>();
 
 const outline = (brush: Brush, chains: readonly ChainView[], colour: ColourName, width: number): void => {
   for (const chain of chains) {
-    const all = bundles.get(chain) ?? layered([{ role: 'drawing', chains: [chain] }])[0].bundles;
+    const all = bundles.get(chain) ?? layered([{ role: 'drawing', chains: [chain] }]).flatMap((l) => l.bundles);
     bundles.set(chain, all);
     for (const bundle of all) {
       if (!meets(bundle.box, seen(brush))) continue;

@@ -224,10 +224,11 @@ const HoleRow = (props: ByHandProps): ReactNode => {
   );
 };
 
-export const xy = (at: Spot | undefined) => [
-  { label: 'X', mm: at?.x },
-  { label: 'Y', mm: at?.y },
-];
+export const xy = (at: Spot | undefined) =>
+  [
+    { label: 'X', mm: at?.x },
+    { label: 'Y', mm: at?.y },
+  ] as const;
 
 const OrderRow = (props: ByHandProps): ReactNode => {
   const { contour, contours, onHand } = props;

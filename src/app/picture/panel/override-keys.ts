@@ -50,10 +50,9 @@ export const turns = (contours: readonly ContourView[]): readonly string[] =>
 export const withTurn = (order: readonly string[], id: string, by: -1 | 1): readonly string[] => {
   const from = order.indexOf(id);
   const to = from + by;
-  if (from < 0 || to < 0 || to >= order.length) return order;
-  const next = [...order];
-  [next[from], next[to]] = [next[to], next[from]];
-  return next;
+  const other = to < 0 ? undefined : order[to];
+  if (from < 0 || other === undefined) return order;
+  return order.toSpliced(from, 1, other).toSpliced(to, 1, id);
 };
 
 export type Sign = 'any' | 'positive' | 'not negative';

@@ -35,9 +35,9 @@ const Clamps = (props: SetUpProps): ReactNode => {
   const clamps = listAt<Clamp>(props, 'clamps');
   const asTyped = (low: Spot, high: Spot): Clamp => ({ low: inDrawing(low, millimetres), high: inDrawing(high, millimetres) });
   const put = (name: string, next: readonly Clamp[]): void => onHand(name, { clamps: listed(next) });
-  const set = (at: number, [lowX, lowY, highX, highY]: readonly number[]): void =>
+  const set = (at: number, [lowX, lowY, highX, highY]: Corners): void =>
     put(words.step.addClamp, clamps.toSpliced(at, 1, asTyped({ x: lowX, y: lowY }, { x: highX, y: highY })));
-  const judge = ([lowX, lowY, highX, highY]: readonly number[]): string => (lowX < highX && lowY < highY ? '' : words.typed.cornersApart);
+  const judge = ([lowX, lowY, highX, highY]: Corners): string => (lowX < highX && lowY < highY ? '' : words.typed.cornersApart);
   return (
     <div className="hand-list">
       <h4>{words.clamps}</h4>
@@ -76,13 +76,20 @@ const Clamps = (props: SetUpProps): ReactNode => {
   );
 };
 
+/** x and y of the low corner, then of the high one. */
+type Corners = readonly [number, number, number, number];
+
 const corners = (clamp: Clamp | undefined, millimetres: number) => {
   const low = clamp === undefined ? undefined : inMm(clamp.low, millimetres);
   const high = clamp === undefined ? undefined : inMm(clamp.high, millimetres);
-  return [
-    ...xy(low).map((f) => ({ ...f, label: `${words.lowCorner} ${f.label}` })),
-    ...xy(high).map((f) => ({ ...f, label: `${words.highCorner} ${f.label}` })),
-  ];
+  const named = (corner: string, at: Spot | undefined) => {
+    const [x, y] = xy(at);
+    return [
+      { ...x, label: `${corner} ${x.label}` },
+      { ...y, label: `${corner} ${y.label}` },
+    ] as const;
+  };
+  return [...named(words.lowCorner, low), ...named(words.highCorner, high)] as const;
 };
 
 const Holes = (props: SetUpProps): ReactNode => {
@@ -90,12 +97,13 @@ const Holes = (props: SetUpProps): ReactNode => {
   const holes = listAt<Hole>(props, 'holes');
   const put = (name: string, next: readonly Hole[]): void => onHand(name, { holes: listed(next) });
   const asTyped = (at: Spot, diameter: number): Hole => ({ at: inDrawing(at, millimetres), diameter: tidy(diameter / millimetres) });
-  const set = (at: number, [x, y, diameter]: readonly number[]): void =>
+  const set = (at: number, [x, y, diameter]: readonly [number, number, number]): void =>
     put(words.step.addHole, holes.toSpliced(at, 1, asTyped({ x, y }, diameter)));
-  const fields = (hole: Hole | undefined) => [
-    ...xy(hole === undefined ? undefined : inMm(hole.at, millimetres)),
-    { label: words.diameter, mm: hole === undefined ? undefined : hole.diameter * millimetres, sign: 'positive' as const },
-  ];
+  const fields = (hole: Hole | undefined) =>
+    [
+      ...xy(hole === undefined ? undefined : inMm(hole.at, millimetres)),
+      { label: words.diameter, mm: hole === undefined ? undefined : hole.diameter * millimetres, sign: 'positive' },
+    ] as const;
   return (
     <div className="hand-list">
       <h4>{words.holes}</h4>

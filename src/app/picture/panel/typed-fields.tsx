@@ -1,5 +1,7 @@
 /** Fields for typed lengths that are set together: a width, a place by X and Y, two corners; wrong ones say what is wrong. */
+
 import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
+import { sideBySide } from '../../../sequence/sequence.ts';
 import { pictureWords as words } from '../../words/picture.ts';
 import type { Lengths } from '../lengths.ts';
 import { type Sign, typedLength } from './override-keys.ts';
@@ -11,32 +13,36 @@ export interface Field {
   readonly sign?: Sign;
 }
 
-interface TypedFieldsProps {
+/** As many lengths as there are fields, mm. */
+type Typed<F extends readonly Field[]> = { readonly [K in keyof F]: number };
+
+interface TypedFieldsProps<F extends readonly Field[]> {
   /** What is set, as a screen reader hears it. */
   readonly what: string;
-  readonly fields: readonly Field[];
+  readonly fields: F;
   readonly lengths: Lengths;
   readonly button?: string;
   /** Gives a sentence when the lengths do not go together, else nothing. */
-  readonly judge?: (mm: readonly number[]) => string;
-  readonly onSet: (mm: readonly number[]) => void;
+  readonly judge?: (mm: Typed<F>) => string;
+  readonly onSet: (mm: Typed<F>) => void;
   readonly children?: ReactNode;
 }
 
 /** Texts start again from the values whenever those change from outside. */
-export const TypedFields = (props: TypedFieldsProps): ReactNode => (
+export const TypedFields = <const F extends readonly Field[]>(props: TypedFieldsProps<F>): ReactNode => (
   <Fields key={[props.lengths.unit, ...props.fields.map((f) => f.mm ?? '')].join(' ')} {...props} />
 );
 
-const Fields = ({ what, fields, lengths, button = words.set, judge, onSet, children }: TypedFieldsProps): ReactNode => {
+const Fields = <F extends readonly Field[]>(props: TypedFieldsProps<F>): ReactNode => {
+  const { what, fields, lengths, button = words.set, judge, onSet, children } = props;
   const [texts, setTexts] = useState(fields.map((f) => (f.mm === undefined ? '' : lengths.typed(f.mm))));
   const [fault, setFault] = useState('');
   const id = useId();
   const submit = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
-    const read = texts.map((text, i) => typedLength(text, lengths, fields[i].sign));
+    const read = sideBySide(texts, fields).map(([text, field]) => typedLength(text, lengths, field.sign));
     const wrong = read.find((r) => r.kind === 'wrong');
-    const mm = read.map((r) => (r.kind === 'length' ? r.mm : 0));
+    const mm = read.map((r) => (r.kind === 'length' ? r.mm : 0)) as unknown as Typed<F>;
     const said = wrong?.kind === 'wrong' ? wrong.sentence : (judge?.(mm) ?? '');
     setFault(said);
     if (said === '') onSet(mm);
