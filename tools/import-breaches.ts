@@ -112,7 +112,6 @@ export const BREACHES: readonly Breaches[] = [
       'src/quantity/explain.ts -> src/text/print/figure.ts',
       'src/quantity/finish.ts -> src/text/print/figure.ts',
       'src/shapes/below-any-wire.ts -> src/physics/wire/wires.ts',
-      'src/shapes/keyway/wheel-bore.ts -> src/shapes/teeth/tooth-figures.ts',
       'src/shapes/kind.ts -> src/shapes/lettering/request.ts',
       'src/shapes/wheel/ratchet-profile.ts -> src/shapes/teeth/ring-of-teeth.ts',
       'src/shapes/wheel/sprocket.ts -> src/shapes/teeth/ring-of-teeth.ts',

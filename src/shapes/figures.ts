@@ -20,3 +20,13 @@ export const found = (
   formula: how,
   from: more.from ?? [],
 });
+
+/** The number of the request where it gives one; else the one that was taken for it, and by what rule. */
+export const askedOrFound = (
+  wanted: number | undefined,
+  key: string,
+  name: string,
+  value: number,
+  how: string,
+  more: Parameters<typeof found>[4] = {},
+): Figure => (wanted === undefined ? found(key, name, value, how, more) : asked(key, name, value, more.unit));

@@ -45,7 +45,7 @@ export interface RotorMade {
 export const rotorSizes = (request: RotorRequest, ring: PinRing, made: RotorMade): readonly ShapeSize[] => {
   const figures = {
     pinCircle: asked('pin-circle', 'circle of the pins', request.pinCircle),
-    radius: asked('pin-circle-radius', 'radius of the pin circle', ring.radius),
+    radius: found('pin-circle-radius', 'radius of the pin circle', ring.radius, 'half the circle of the pins', { source: 'definition' }),
     eccentricity: asked('eccentricity', 'eccentricity', ring.eccentricity),
     pins: asked('pins', request.part === 'disc' ? 'pins' : 'teeth of the outer rotor', ring.pins, '1'),
     pin: asked('pin', 'pin', request.pinDiameter),

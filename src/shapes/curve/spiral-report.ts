@@ -22,7 +22,10 @@ export interface SpiralTold {
 const size = (p: Point): number => Math.hypot(p.x, p.y);
 
 const lengthFigure = ({ form, pitch = 1, growth = 2, innerRadius }: SpiralRequest, outer: number): Figure => {
-  const ends = { inner: asked('inner-radius', 'radius at the beginning', innerRadius), outer: asked('outer', 'radius at the end', outer) };
+  const ends = {
+    inner: asked('inner-radius', 'radius at the beginning', innerRadius),
+    outer: found('outer', 'radius at the end', outer, 'off the middle line', { source: 'plane-curves' }),
+  };
   const as = { key: 'length' };
   if (form === 'logarithmic')
     return apply(logarithmicLength, { ...ends, growth: asked('growth', 'growth for each turn', growth, '1') }, as);

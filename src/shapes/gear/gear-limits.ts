@@ -3,11 +3,12 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asked } from '../figures.ts';
 import { find } from '../teeth/findings.ts';
 import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from '../teeth/formulas.ts';
 import { inverseInv } from '../teeth/involute.ts';
 import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
-import { number, type ToothFigures } from '../teeth/tooth-figures.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import type { GearRequest } from './gear-keys.ts';
 
 export interface Limits {
@@ -28,13 +29,13 @@ export const limitsOf = (
   figures: ToothFigures,
   side: 'external' | 'internal' = 'external',
 ): Limits => {
-  const addendum = number('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
-  const dedendum = number('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const addendum = asked('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
+  const dedendum = asked('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
   const circles = CIRCLES[side];
   const tipFigure =
     request.tipDiameter === undefined
       ? apply(circles.tip, { ...figures, addendum }, { key: 'tip-diameter' })
-      : number('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
+      : asked('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
   const rootFigure = apply(circles.root, { ...figures, dedendum }, { key: 'root-diameter' });
   return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
 };

@@ -1,11 +1,13 @@
 /** The sizes an external gear is measured by, and what has to be known about it. */
+
 import type { Finding } from '../../text/finding.ts';
+import { found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import type { WheelBore } from '../keyway/wheel-bore.ts';
 import type { Outline, Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { pinned } from '../teeth/pin-choice.ts';
-import { derived, type ToothFigures } from '../teeth/tooth-figures.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import { chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from '../teeth/tooth-sizes.ts';
 import type { GearRequest } from './gear-keys.ts';
 import { flankTop, type Limits } from './gear-limits.ts';
@@ -56,7 +58,7 @@ export const gearReport = (
     starts: [],
     ...(inside === undefined ? {} : { insideRadius: inside }),
     sizes: [
-      ...(span === undefined ? [] : spanSizes(figures, span)),
+      ...(span === undefined ? [] : spanSizes(figures, span, request.spanTeeth)),
       ...pins.sizes,
       ...chordSizes(figures, limits.tip),
       ...circles(figures, limits, form, request),
@@ -78,18 +80,13 @@ export const gearReport = (
   };
 };
 
-const circles = (
-  figures: ToothFigures,
-  { tip, root, tipFigure, rootFigure }: Limits,
-  form: number,
-  request: GearRequest,
-): readonly ShapeSize[] => {
+const circles = (figures: ToothFigures, { tipFigure, rootFigure }: Limits, form: number, request: GearRequest): readonly ShapeSize[] => {
   const how =
     request.root === 'rack' ? 'where the root that the rack generates meets the involute' : 'where the round of the root touches the flank';
   return circleSizes(
     figures,
-    { tip, root, form },
-    { tip: tipFigure, root: rootFigure, form: derived('form-diameter', FORM, 2 * form, 'mm', how, [figures.base, rootFigure]) },
+    { form },
+    { tip: tipFigure, root: rootFigure, form: found('form-diameter', FORM, 2 * form, how, { from: [figures.base, rootFigure] }) },
   );
 };
 

@@ -1,4 +1,5 @@
 /** Internal spur gears: an opening whose spaces have the form of external teeth, with round roots; with an outside diameter the whole ring. */
+
 import { z } from 'zod';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
@@ -6,6 +7,7 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { commonKeys } from '../common-keys.ts';
+import { found } from '../figures.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
@@ -13,7 +15,7 @@ import { thicknessAtInside } from '../teeth/formulas.ts';
 import { pinned } from '../teeth/pin-choice.ts';
 import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
 import { internalOutline } from '../teeth/space-form.ts';
-import { derived, type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
+import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
 import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
 import { circleSizes, insideSize } from '../teeth/tooth-sizes.ts';
 import { type Limits, limitsOf } from './gear-limits.ts';
@@ -102,7 +104,7 @@ const flankedOf = ({ tipChamfer }: Request, { base }: ToothFigures, { tip, root 
 });
 
 const tipThickness = (figures: ToothFigures, tip: number): Figure => {
-  const radius = derived('tip-radius', 'tip radius', tip, 'mm', 'half the tip diameter', []);
+  const radius = found('tip-radius', 'tip radius', tip, 'half the tip diameter', { source: 'definition' });
   return apply(
     thicknessAtInside,
     { ...figures, radius },
@@ -138,7 +140,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
   ];
   const form = made.formRadius;
   const how = 'where the round of the root touches the flank';
-  const told = derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', how, [figures.base, rootFigure]);
+  const told = found('form-diameter', 'form diameter, where the involute ends', 2 * form, how, { from: [figures.base, rootFigure] });
   const low = request.reliefAmount > 0 ? Math.max(flank.tipSide, begin) : flank.tipSide;
   const pins = pinned(figures, { side: 'internal', tip, root, low, high: form }, request.pin);
   const pair = paired(request, figures, limits, made);
@@ -151,7 +153,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: st
       starts: [],
       sizes: [
         ...pins.sizes,
-        ...circleSizes(figures, { tip, root, form }, { tip: tipFigure, root: rootFigure, form: told }),
+        ...circleSizes(figures, { form }, { tip: tipFigure, root: rootFigure, form: told }),
         { figure: figures.thickness },
         { figure: top },
         { figure: figures.basePitch },

@@ -4,13 +4,14 @@ import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asked, found } from '../figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { contactRatio } from '../teeth/formulas.ts';
 import { inv, inverseInv } from '../teeth/involute.ts';
 import { trochoidRoot } from '../teeth/rack-root.ts';
-import { derived, number, type ToothFigures } from '../teeth/tooth-figures.ts';
+import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import { halfTooth } from '../teeth/tooth-form.ts';
 import { edgeInExternal, edgeInPinion, edgeInRing, stringTo, type Wheel, wheelOf } from './rolling.ts';
 
@@ -55,11 +56,11 @@ export interface Paired {
 export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired => {
   const inRing = own.metal === 'outside';
   const { module, teeth, pressureAngle, shift, basePitch } = figures;
-  const mateTeeth = number('mate-teeth', 'teeth of the mate', inRing ? -mate.teeth : mate.teeth, '1');
-  const mateShift = number('mate-shift', 'profile shift of the mate', mate.shift, '1');
+  const mateTeeth = asked('mate-teeth', 'teeth of the mate', inRing ? -mate.teeth : mate.teeth, '1');
+  const mateShift = asked('mate-shift', 'profile shift of the mate', mate.shift, '1');
   const together = teeth.value + mateTeeth.value;
-  const found = workingAngle(pressureAngle.value, together, inRing ? shift.value - mate.shift : shift.value + mate.shift);
-  if (found === 'none' || found === 0)
+  const angle = workingAngle(pressureAngle.value, together, inRing ? shift.value - mate.shift : shift.value + mate.shift);
+  if (angle === 'none' || angle === 0)
     return only(
       doubt(
         'mateShift',
@@ -67,7 +68,7 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
         'gear-impossible',
       ),
     );
-  const working = workingFigure(figures, found, inRing, mateTeeth, mateShift);
+  const working = workingFigure(figures, angle, inRing, mateTeeth, mateShift);
   const distance = apply(
     centreDistance,
     { module, teeth, mateTeeth, pressureAngle, workingAngle: working },
@@ -99,9 +100,9 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
       { figure: distance },
       { figure: ratio },
       {
-        figure: derived('bottom-clearance', 'least room between tips and roots', room, 'mm', 'from tips to roots on the line of centres', [
-          distance,
-        ]),
+        figure: found('bottom-clearance', 'least room between tips and roots', room, 'from tips to roots on the line of centres', {
+          from: [distance],
+        }),
       },
     ],
     findings: [...interference(own, wheel, distance.value, module.value), ...short(ratio.value)],
@@ -111,13 +112,17 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
 /** The working pressure angle as a figure that says how it was found. */
 const workingFigure = (
   { pressureAngle, teeth, shift }: ToothFigures,
-  found: number,
+  angle: number,
   inRing: boolean,
   mateTeeth: Figure,
   mateShift: Figure,
 ): Figure => {
   const how = `the angle α_w with inv α_w = inv α + 2 tan α ${inRing ? '(x2 - x1) / (z2 - z1)' : '(x1 + x2) / (z1 + z2)'}`;
-  return derived('working-angle', 'working pressure angle', found, 'rad', how, [pressureAngle, teeth, mateTeeth, shift, mateShift]);
+  return found('working-angle', 'working pressure angle', angle, how, {
+    unit: 'rad',
+    source: 'iso-21771',
+    from: [pressureAngle, teeth, mateTeeth, shift, mateShift],
+  });
 };
 
 const only = (finding: Finding): Paired => ({ sizes: [], findings: [finding] });
@@ -183,8 +188,8 @@ const contactInRing = (ring: Wheel, pinion: Wheel, distance: Figure, working: Fi
 export const contactOf = (begins: number, ends: number, from: readonly Figure[]): Contact => {
   const how = 'where the involute of this gear or of its mate ends, as a length on the line of action';
   return {
-    begins: derived('contact-begins', 'contact begins', begins, 'mm', how, from),
-    ends: derived('contact-ends', 'contact ends', Math.max(begins, ends), 'mm', how, from),
+    begins: found('contact-begins', 'contact begins', begins, how, { source: 'iso-21771', from }),
+    ends: found('contact-ends', 'contact ends', Math.max(begins, ends), how, { source: 'iso-21771', from }),
   };
 };
 

@@ -1,10 +1,11 @@
 /** The gear that rolls on a rack: where its middle lies, how many teeth carry, and whether tips run into roots. mm, rad. */
+
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { asked, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { find } from '../teeth/findings.ts';
 import { contactRatio } from '../teeth/formulas.ts';
-import { derived, number } from '../teeth/tooth-figures.ts';
 import { contactOf, interferenceOf, type Mate, mateWheel, type Paired, short } from './mate.ts';
 import { formHeight, halfAtHeight, halfTip, type RackForm } from './rack-form.ts';
 import { deepest, depthIn, stringTo, type Wheel } from './rolling.ts';
@@ -32,8 +33,8 @@ interface RackFigures {
 /** `play` is the backlash that the rack gives along the line of action; it is taken back by moving it against the flank. */
 export const rackPair = (figures: RackFigures, form: RackForm, play: number, mate: Mate): Paired => {
   const { module, pressureAngle, basePitch } = figures;
-  const teeth = number('mate-teeth', 'teeth of the mate', mate.teeth, '1');
-  const shift = number('mate-shift', 'profile shift of the mate', mate.shift, '1');
+  const teeth = asked('mate-teeth', 'teeth of the mate', mate.teeth, '1');
+  const shift = asked('mate-shift', 'profile shift of the mate', mate.shift, '1');
   const distance = apply(rackDistance, { module, teeth, shift }, { key: 'centre-distance' });
   const wheel = mateWheel(figures, mate);
   if (wheel === undefined)
@@ -54,9 +55,9 @@ export const rackPair = (figures: RackFigures, form: RackForm, play: number, mat
       { figure: distance },
       { figure: ratio },
       {
-        figure: derived('bottom-clearance', 'least room between tips and roots', room, 'mm', 'from tips to roots below the gear', [
-          distance,
-        ]),
+        figure: found('bottom-clearance', 'least room between tips and roots', room, 'from tips to roots below the gear', {
+          from: [distance],
+        }),
       },
     ],
     findings: [...interferenceOf(edgeInRack(rolling), edgeInGear(rolling), mate.teeth, module.value), ...short(ratio.value)],

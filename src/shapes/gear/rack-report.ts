@@ -4,10 +4,11 @@ import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { askedOrFound, found } from '../figures.ts';
 import type { Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { basePitch, overRackPin } from '../teeth/formulas.ts';
-import { derived, number } from '../teeth/tooth-figures.ts';
+import { TOUCHING } from '../teeth/pins.ts';
 import { insideSize } from '../teeth/tooth-sizes.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
@@ -60,8 +61,11 @@ export const rackReport = (
 /** A rack is a gear of any number of teeth: its base pitch is that of a gear of one. */
 const baseOf = ({ module, pressureAngle }: RackFigures): Figure => {
   const value = module.value * Math.cos(pressureAngle.value);
-  const one = number('one-tooth', 'teeth', 1, '1');
-  const base = derived('base-of-one', 'base diameter for each tooth', value, 'mm', 'm cos α', [module, pressureAngle]);
+  const one = found('one-tooth', 'teeth', 1, 'of a gear of one tooth', { unit: '1', source: 'definition' });
+  const base = found('base-of-one', 'base diameter for each tooth', value, 'm cos α', {
+    source: 'iso-21771',
+    from: [module, pressureAngle],
+  });
   return apply(basePitch, { base, teeth: one }, { key: 'base-pitch' });
 };
 
@@ -71,7 +75,7 @@ const plainSizes = ({ thickness, pitch, module }: RackFigures, form: RackForm): 
     ({ kind: 'distance', from: point(middle - half, height), to: point(middle + half, height) }) as const;
   const end = (form.teeth * form.pitch) / 2;
   const told = (key: string, name: string, value: number, how: string, from: readonly Figure[]): Figure =>
-    derived(key, name, value, 'mm', how, from);
+    found(key, name, value, how, { source: 'definition', from });
   return [
     { figure: thickness, taking: across(0, halfFlank(form, 0)) },
     {
@@ -102,11 +106,11 @@ const pinned = (
 ): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
   if (form.teeth < 2) return { sizes: [], findings: [] };
   const best = bestPin(form);
-  const ours = best === undefined ? [] : [pinSize(figures, form, best, request.pin !== undefined)];
+  const ours = best === undefined ? [] : [pinSize(figures, form, best, request, request.pin !== undefined)];
   if (request.pin === undefined) return { sizes: ours, findings: [] };
   const fault = pinFault(form, request.pin);
   return {
-    sizes: [pinSize(figures, form, request.pin, false), ...ours],
+    sizes: [pinSize(figures, form, request.pin, request, false), ...ours],
     findings:
       fault === undefined
         ? []
@@ -139,12 +143,15 @@ const pinFault = (form: RackForm, pin: number): string | undefined => {
   return centre + pin / 2 <= form.addendum ? `A pin of ${pin} mm lies below the tips, where a flat anvil does not reach it.` : undefined;
 };
 
-const pinSize = (figures: RackFigures, form: RackForm, pin: number, best: boolean): ShapeSize => {
+const pinSize = (figures: RackFigures, form: RackForm, pin: number, request: RackRequest, best: boolean): ShapeSize => {
   const x = form.teeth % 2 === 0 ? 0 : form.pitch / 2;
-  const back = number('back', 'from the back to the reference line', form.back, 'mm');
+  const back = askedOrFound(request.back, 'back', 'from the back to the reference line', form.back, 'four modules', {
+    source: 'common-practice',
+  });
+  const wanted = best ? undefined : request.pin;
   const figure = apply(
     overRackPin,
-    { ...figures, back, pin: number('pin', 'pin', pin, 'mm') },
+    { ...figures, back, pin: askedOrFound(wanted, 'pin', 'pin', pin, TOUCHING) },
     { key: best ? 'over-best-pin' : 'over-pin', name: `over a pin of ${pin} mm from the back` },
   );
   const centre = centreOf(form, pin);

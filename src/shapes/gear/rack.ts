@@ -1,13 +1,14 @@
 /** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asked } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { rackPitch, toothThickness } from '../teeth/formulas.ts';
 import { offFlank, tooMuch } from '../teeth/relief.ts';
-import { moduleOf, number } from '../teeth/tooth-figures.ts';
+import { moduleOf } from '../teeth/tooth-figures.ts';
 import { sizeOf } from '../teeth/tooth-keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
 import { rackReport } from './rack-report.ts';
@@ -25,9 +26,9 @@ export const rack = shapeKind({
     const sized = sizeOf(request, 'rack');
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const module = moduleOf(sized.size);
-    const pressureAngle = number('pressure-angle', 'pressure angle', sized.size.pressureAngle, 'rad');
-    const backlash = number('backlash', 'backlash of this rack along the line of action', request.clearance * request.share, 'mm');
-    const shift = number('profile-shift', 'profile shift', 0, '1');
+    const pressureAngle = asked('pressure-angle', 'pressure angle', sized.size.pressureAngle, 'rad');
+    const backlash = asked('backlash', 'backlash of this rack along the line of action', request.clearance * request.share, 'mm');
+    const shift = asked('profile-shift', 'profile shift', 0, '1');
     const thickness = apply(
       toothThickness,
       { module, shift, pressureAngle, backlash },

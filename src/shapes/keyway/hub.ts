@@ -62,7 +62,7 @@ const drawn = (request: Request, key: Key, bore: Limits): MadeShape => {
       name: `Hub for a shaft of ${Number(request.shaft.toFixed(4))} mm, ${request.standard}, ${key.words}`,
       outlines,
       starts: [],
-      sizes: keywaySizes(key, { bore, across }, form),
+      sizes: keywaySizes(key, { bore, across, cornerRadius: request.cornerRadius }, form),
       fitDeviation: 0,
       insideRadius: form.corner,
       findings: [...key.findings, ...cornerDoubt(form.corner, key, 'cornerRadius')],

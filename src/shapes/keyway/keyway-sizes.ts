@@ -1,26 +1,33 @@
 /** The sizes a bore with a keyway is measured by, and what has to be known of its corners. mm. */
 
 import { point } from '../../geometry/segment.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
-import { millimetres } from '../refused.ts';
+import { askedOrFound, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import type { Key, Limits } from './key.ts';
 import type { KeywayForm } from './keyway-contour.ts';
 
+const MIDDLE = 'the middle of its limits';
+
+/** A bore is cut at the middle of its zone, where it has one. */
+export const boreFigure = (diameter: number, { low, high }: Limits): Figure =>
+  askedOrFound(low === high ? diameter : undefined, 'bore', 'bore', diameter, MIDDLE, { source: 'iso-286-1' });
+
 /** Of the bore and its first keyway, which points along X. */
 export const keywaySizes = (
   key: Key,
-  { bore, across }: { readonly bore: Limits; readonly across: Limits },
+  { bore, across, cornerRadius }: { readonly bore: Limits; readonly across: Limits; readonly cornerRadius: number | undefined },
   { radius, half, top, corner }: KeywayForm,
 ): readonly ShapeSize[] => [
   {
-    figure: millimetres('bore', 'bore', 2 * radius),
+    figure: boreFigure(2 * radius, bore),
     ...(bore.low === bore.high ? {} : { limits: bore }),
     taking: { kind: 'circle', centre: point(0, 0), radius },
   },
   {
-    figure: millimetres('key-width-cut', 'width of the keyway', 2 * half),
+    figure: found('key-width-cut', 'width of the keyway', 2 * half, MIDDLE, { source: key.across.source }),
     limits: key.width,
     taking: { kind: 'distance', from: point(top, -half), to: point(top, half) },
   },
@@ -29,7 +36,18 @@ export const keywaySizes = (
     limits: across,
     taking: { kind: 'distance', from: point(-radius, 0), to: point(top, 0) },
   },
-  { figure: millimetres('keyway-radius', 'radius in the corners of the keyway', corner) },
+  {
+    figure: askedOrFound(
+      cornerRadius,
+      'keyway-radius',
+      'radius in the corners of the keyway',
+      corner,
+      'the largest that the standard has',
+      {
+        source: key.across.source,
+      },
+    ),
+  },
 ];
 
 export const cornerDoubt = (corner: number, { corner: [least, most], words }: Key, path: string): readonly Finding[] =>

@@ -3,13 +3,13 @@
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
-import { millimetres, refusedWith } from '../refused.ts';
+import { found } from '../figures.ts';
+import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
-import { derived } from '../teeth/tooth-figures.ts';
 import { find } from './findings.ts';
 import { type KeyStandard, keyOf, limitsOf, middle } from './key.ts';
 import { boreWith, type KeywayForm, reachOf, roomFor } from './keyway-contour.ts';
-import { cornerDoubt, keywaySizes } from './keyway-sizes.ts';
+import { boreFigure, cornerDoubt, keywaySizes } from './keyway-sizes.ts';
 
 export interface WheelBoreAsked {
   readonly bore?: number | undefined;
@@ -47,7 +47,7 @@ const plainBore = (bore: number, { boreZone }: WheelBoreAsked, root: number, dep
   const radius = middle(limits) / 2;
   if (radius >= root) return eatenUp(`A bore of ${bore} mm`, root);
   const size: ShapeSize = {
-    figure: millimetres('bore', 'bore', 2 * radius),
+    figure: boreFigure(2 * radius, limits),
     ...(limits.low === limits.high ? {} : { limits }),
     taking: { kind: 'circle', centre: point(0, 0), radius },
   };
@@ -78,13 +78,13 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
     );
   const reach = reachOf(form);
   if (reach >= root) return eatenUp(`The keyway for a shaft of ${bore} mm, which reaches ${reach.toFixed(3)} mm from the middle,`, root);
-  const wall = derived('keyway-wall', 'wall between keyway and root circle', root - reach, 'mm', 'd_f / 2 - reach of the keyway', [
-    key.across,
-  ]);
+  const wall = found('keyway-wall', 'wall between keyway and root circle', root - reach, 'd_f / 2 - reach of the keyway', {
+    from: [key.across],
+  });
   return {
     kind: 'bore',
     outlines: [{ contour: boreWith(form, [0]), metal: 'outside', layer: 'bore' }],
-    sizes: [...keywaySizes(key, { bore: bored, across }, form), { figure: wall }],
+    sizes: [...keywaySizes(key, { bore: bored, across, cornerRadius: asked.keywayRadius }, form), { figure: wall }],
     findings: [...key.findings, ...cornerDoubt(form.corner, key, 'keywayRadius'), ...thinWall(root - reach, depth, 'the keyway')],
   };
 };

@@ -1,9 +1,11 @@
 /** Regular polygons across flats: squares, hexagons and the like, as a piece or as an opening. */
+
 import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -85,7 +87,7 @@ export const polygon = shapeKind({
           ...(even
             ? [
                 {
-                  figure: millimetres('across-corners', 'across corners', 2 * tip),
+                  figure: found('across-corners', 'across corners', 2 * tip, 'off the contour'),
                   taking: { kind: 'distance', from: corner(-1), to: corner(1) },
                 } as const,
               ]

@@ -1,7 +1,9 @@
 /** Slots with round ends and rectangles with rounded corners, as a piece or as an opening. */
+
 import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { millimetres, refusedWith } from '../refused.ts';
@@ -54,7 +56,14 @@ export const slot = shapeKind({
           { figure: millimetres('length', 'length', 2 * x), taking: { kind: 'distance', from: point(-x, 0), to: point(x, 0) } },
           { figure: millimetres('breadth', 'breadth', 2 * y), taking: { kind: 'distance', from: point(0, -y), to: point(0, y) } },
           ...(radius > 0
-            ? [{ figure: millimetres('corner-radius', ends === 'round' ? 'radius of the ends' : 'radius of the corners', radius) }]
+            ? [
+                {
+                  figure:
+                    ends === 'round'
+                      ? found('corner-radius', 'radius of the ends', radius, 'half the breadth')
+                      : asked('corner-radius', 'radius of the corners', radius),
+                },
+              ]
             : []),
         ],
         fitDeviation: 0,

@@ -2,16 +2,17 @@
 
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
+import { askedOrFound, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../teeth/straight-teeth.ts';
+import { insideSize } from '../teeth/tooth-sizes.ts';
 import { find } from './findings.ts';
 import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
@@ -80,11 +81,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal): MadeShape 
       name: `Serration, ${request.part}, ${nominal.words}`,
       outlines,
       starts: [],
-      sizes: [
-        ...pins.sizes,
-        ...sizesOf(request, nominal, cut),
-        ...(inside === undefined ? [] : [{ figure: millimetres('inside-radius', 'smallest inside radius', inside) }]),
-      ],
+      sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...(inside === undefined ? [] : [insideSize(inside)])],
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
       findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, 'rootRadius')],
@@ -165,9 +162,9 @@ const pinned = (
   const pin = request.pin ?? best;
   if (pin === undefined) return { sizes: [], findings: [] };
   const fault = pinFault(flanks, pin);
-  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin)], findings: [] };
+  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin, request.pin)], findings: [] };
   return {
-    sizes: best === undefined ? [] : [straightPinSize(flanks, best)],
+    sizes: best === undefined ? [] : [straightPinSize(flanks, best, undefined)],
     findings: [
       find('straight-pin-off-flank', fault, {
         place: { kind: 'field', path: 'pin' },
@@ -193,12 +190,16 @@ const tipDoubts = ({ part, rootDiameter }: SerrationRequest, nominal: SerrationN
   ];
 };
 
-const sizesOf = ({ part }: SerrationRequest, nominal: SerrationNominal, { form, tips, roots }: Cut): readonly ShapeSize[] => {
+const sizesOf = (
+  { part, teeth: wanted, rootDiameter }: SerrationRequest,
+  nominal: SerrationNominal,
+  { form, tips, roots }: Cut,
+): readonly ShapeSize[] => {
   const { source, limits } = nominal;
   const shaft = part === 'shaft';
   const tipLimits = shaft ? limits.shaft : limits.bore;
   const ring = { kind: 'circle', centre: point(0, 0) } as const;
-  const teeth = given({ key: 'teeth', name: 'teeth', value: nominal.teeth, unit: '1', basis: 'drawing', source: 'the request' });
+  const teeth = askedOrFound(wanted, 'teeth', 'teeth', nominal.teeth, 'by the size', { unit: '1', source });
   const pitchDiameter = millimetres('pitch-diameter', 'pitch diameter', nominal.pitchDiameter, source);
   const at = onFlank(form, alongAt(form.reach, nominal.pitchDiameter / 2));
   return [
@@ -207,11 +208,14 @@ const sizesOf = ({ part }: SerrationRequest, nominal: SerrationNominal, { form, 
       ...(tipLimits === undefined ? {} : { limits: tipLimits }),
       taking: { ...ring, radius: tips / 2 },
     },
-    { figure: millimetres('root-diameter', 'root diameter', roots), taking: { ...ring, radius: roots / 2 } },
+    {
+      figure: askedOrFound(rootDiameter, 'root-diameter', 'root diameter', roots, 'where the round of the root ends'),
+      taking: { ...ring, radius: roots / 2 },
+    },
     { figure: pitchDiameter, taking: { ...ring, radius: nominal.pitchDiameter / 2, drawn: true } },
     { figure: apply(serrationPitch, { pitchDiameter, teeth }, { key: 'pitch' }) },
     {
-      figure: millimetres('chord-at-pitch', `chord of a ${shaft ? 'tooth' : 'space'} on the pitch diameter`, 2 * at.y),
+      figure: found('chord-at-pitch', `chord of a ${shaft ? 'tooth' : 'space'} on the pitch diameter`, 2 * at.y, 'between the flanks'),
       taking: { kind: 'distance', from: point(at.x, -at.y), to: at },
     },
   ];

@@ -1,5 +1,8 @@
 /** The sizes a spline is measured by, with the limits of its class. Radii in mm. */
+
+import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { found } from '../figures.ts';
 import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
 import { bestPin, pinSize } from '../teeth/pins.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
@@ -29,9 +32,9 @@ export const reported = (
       ...drawn,
       starts: [],
       sizes: [
-        ...(span === undefined ? [] : spans(figures, span, room)),
+        ...(span === undefined ? [] : spans(figures, span, request.spanTeeth, room)),
         ...pins.sizes,
-        ...circleSizes(figures, radii),
+        ...circleSizes(figures, radii, circlesOf(radii)),
         ...widths(figures, request.part, room),
         insideSize(drawn.insideRadius),
       ],
@@ -40,9 +43,18 @@ export const reported = (
   };
 };
 
-const spans = (figures: ToothFigures, span: number, room: ClassRoom | undefined): readonly ShapeSize[] => {
-  const [size, ...more] = spanSizes(figures, span);
-  const limits = limitsBy(room, (by) => spanSizes(thickerBy(figures, by), span)[0]?.figure.value);
+/** Tip and root follow from module and teeth, moved by the clearance and by the class. */
+const circlesOf = ({ tip, root }: Radii): { readonly tip: Figure; readonly root: Figure } => {
+  const more = { source: 'involute-splines' };
+  return {
+    tip: found('tip-diameter', 'tip diameter', 2 * tip, 'by module, teeth and root', more),
+    root: found('root-diameter', 'root diameter', 2 * root, 'by module, teeth and root', more),
+  };
+};
+
+const spans = (figures: ToothFigures, span: number, wanted: number | undefined, room: ClassRoom | undefined): readonly ShapeSize[] => {
+  const [size, ...more] = spanSizes(figures, span, wanted);
+  const limits = limitsBy(room, (by) => spanSizes(thickerBy(figures, by), span, wanted)[0]?.figure.value);
   return size === undefined ? [] : [{ ...size, ...limits }, ...more];
 };
 
@@ -62,14 +74,20 @@ const pinned = (
 ): { readonly sizes: readonly ShapeSize[]; readonly findings: readonly Finding[] } => {
   const side = part === 'shaft' ? 'external' : 'internal';
   const pin = asked ?? Number(bestPin(figures, figures.reference.value / 2, side).toFixed(2));
-  const found = pinSize(figures, pin, side);
+  const seated = pinSize(figures, pin, side, asked === undefined ? 'alone' : 'asked');
   const [low, high] = [Math.min(tip, form), Math.max(tip, form)];
-  const rests = found !== undefined && found.contact >= low - 1e-9 && found.contact <= high + 1e-9;
+  const rests = seated !== undefined && seated.contact >= low - 1e-9 && seated.contact <= high + 1e-9;
   return {
     sizes:
-      found === undefined
+      seated === undefined
         ? []
-        : [{ figure: found.size, taking: found.taking, ...limitsBy(room, (by) => pinSize(thickerBy(figures, by), pin, side)?.size.value) }],
+        : [
+            {
+              figure: seated.size,
+              taking: seated.taking,
+              ...limitsBy(room, (by) => pinSize(thickerBy(figures, by), pin, side)?.size.value),
+            },
+          ],
     findings: rests
       ? []
       : [

@@ -1,9 +1,11 @@
 /** The teeth of one spline as figures: as they are cut, and the limits that class and fit give them. mm, rad. */
+
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { asked, found } from '../figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import type { ShapeSize } from '../shape.ts';
 import { baseDiameter, basePitch, baseThickness, referenceDiameter } from '../teeth/formulas.ts';
-import { derived, number, type ToothFigures } from '../teeth/tooth-figures.ts';
+import { moduleOf, type ToothFigures } from '../teeth/tooth-figures.ts';
 import type { ClassRoom } from './classes.ts';
 
 /** Of metal: a hub's tooth is thinner by what its space is wider. */
@@ -41,6 +43,8 @@ export const awayFromEffective: Formula<'total' | 'variation' | 'deviation'> = {
 export interface TeethAsked {
   readonly part: 'shaft' | 'hub';
   readonly module: number;
+  /** Teeth per inch, where the module was worked out of them. */
+  readonly diametralPitch?: number | undefined;
   readonly teeth: number;
   readonly pressureAngle: number;
   /** In modules, of the basic space and tooth. */
@@ -50,26 +54,25 @@ export interface TeethAsked {
 }
 
 /** As they are cut: at the middle of the limits where there is a class. */
-export const splineFigures = (asked: TeethAsked, room?: ClassRoom): ToothFigures => {
-  const module = number('module', 'module', asked.module, 'mm');
-  const teeth = number('teeth', 'teeth', asked.teeth, '1');
-  const pressureAngle = number('pressure-angle', 'pressure angle', asked.pressureAngle, 'rad');
+export const splineFigures = (wanted: TeethAsked, room?: ClassRoom): ToothFigures => {
+  const module = moduleOf(wanted);
+  const teeth = asked('teeth', 'teeth', wanted.teeth, '1');
+  const pressureAngle = asked('pressure-angle', 'pressure angle', wanted.pressureAngle, 'rad');
   const reference = apply(referenceDiameter, { module, teeth }, { key: 'reference-diameter', name: 'pitch diameter' });
   const base = apply(baseDiameter, { reference, pressureAngle }, { key: 'base-diameter' });
-  const away =
-    room === undefined ? number('away', 'from the basic tooth', 0, 'mm') : apply(awayFromEffective, { ...room }, { key: 'away' });
+  const away = room === undefined ? asked('away', 'from the basic tooth', 0, 'mm') : apply(awayFromEffective, { ...room }, { key: 'away' });
   const thickness = apply(
     splineThickness,
     {
       module,
-      widening: number(
+      widening: asked(
         'widening',
         'widening of the basic tooth, in modules',
-        asked.part === 'shaft' ? asked.widening : -asked.widening,
+        wanted.part === 'shaft' ? wanted.widening : -wanted.widening,
         '1',
       ),
       away,
-      backlash: number('backlash', 'play of this part between two flanks', asked.backlash, 'mm'),
+      backlash: asked('backlash', 'play of this part between two flanks', wanted.backlash, 'mm'),
       pressureAngle,
     },
     { key: 'tooth-thickness' },
@@ -78,7 +81,7 @@ export const splineFigures = (asked: TeethAsked, room?: ClassRoom): ToothFigures
     module,
     teeth,
     pressureAngle,
-    shift: number('profile-shift', 'profile shift', 0, '1'),
+    shift: asked('profile-shift', 'profile shift', 0, '1'),
     reference,
     base,
     basePitch: apply(basePitch, { base, teeth }, { key: 'base-pitch' }),
@@ -100,21 +103,20 @@ export const halfRoom = (room: ClassRoom | undefined): number | undefined =>
 /** Tooth of a shaft, or space of a hub, to pins and to a gauge that feels all flanks at once. */
 export const widths = (figures: ToothFigures, part: 'shaft' | 'hub', room: ClassRoom | undefined): readonly ShapeSize[] => {
   const { thickness, module } = figures;
-  const space = derived('space-width', 'space width at the pitch circle', Math.PI * module.value - thickness.value, 'mm', 'π m - s', [
-    module,
-    thickness,
-  ]);
+  const space = found('space-width', 'space width at the pitch circle', Math.PI * module.value - thickness.value, 'π m - s', {
+    source: 'involute-splines',
+    from: [module, thickness],
+  });
   const own = part === 'shaft' ? thickness : space;
   const half = halfRoom(room);
   if (room === undefined || half === undefined) return [{ figure: own }];
   const felt = own.value + (part === 'shaft' ? 1 : -1) * room.variation.value;
-  const effective = derived(
+  const effective = found(
     part === 'shaft' ? 'effective-thickness' : 'effective-space',
     part === 'shaft' ? 'effective tooth thickness, as a ring gauge feels it' : 'effective space width, as a plug gauge feels it',
     felt,
-    'mm',
     part === 'shaft' ? 's + λ' : 'e - λ',
-    [own, room.variation],
+    { source: room.variation.source, from: [own, room.variation] },
   );
   const moves = 2 / Math.cos(figures.pressureAngle.value);
   const about = (value: number) => ({ limits: { low: value - half, high: value + half }, moves });

@@ -31,6 +31,7 @@ export const spline = shapeKind({
     const asked: TeethAsked = {
       ...request,
       module,
+      diametralPitch: request.standard === 'ISO 4156' ? undefined : request.pitch,
       pressureAngle: (degrees * Math.PI) / 180,
       widening: sizes.widening,
       backlash: 2 * request.clearance * request.share,

@@ -1,10 +1,11 @@
 /** Pins between straight flanks: over a shaft, between the teeth of a hub. Lengths in mm, angles in rad. */
+
 import { type Point, point } from '../../geometry/segment.ts';
-import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
-import { millimetres } from '../refused.ts';
 import type { ShapeSize } from '../shape.ts';
+import { TOUCHING } from '../teeth/pins.ts';
 import { alongAt, onFlank, type StraightForm } from '../teeth/straight-teeth.ts';
 
 const inputs = {
@@ -92,8 +93,8 @@ export const bestStraightPin = (flanks: StraightFlanks): number | undefined => {
   return pins.find((pin) => fits(pin, pin / 20)) ?? pins.find((pin) => fits(pin, 0));
 };
 
-/** The size over or between two pins, as it is taken. */
-export const straightPinSize = (flanks: StraightFlanks, pin: number): ShapeSize => {
+/** The size over or between two pins, as it is taken. `wanted` is the pin that the request names. */
+export const straightPinSize = (flanks: StraightFlanks, pin: number, wanted: number | undefined): ShapeSize => {
   const { part, teeth, reach } = flanks;
   const shaft = part === 'shaft';
   const { centre } = lying(flanks, pin);
@@ -103,10 +104,10 @@ export const straightPinSize = (flanks: StraightFlanks, pin: number): ShapeSize 
   const figure = apply(
     shaft ? overStraight : betweenStraight,
     {
-      reach: millimetres('flank-distance', 'distance of a flank’s line from the middle', reach),
-      half: angle('half-space', 'half the angle between the flanks of the space', halfSpace(flanks)),
-      teeth: given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' }),
-      pin: millimetres('pin', 'pin', pin),
+      reach: found('flank-distance', 'distance of a flank’s line from the middle', reach, 'off the flanks as they are cut'),
+      half: found('half-space', 'half the angle between the flanks of the space', halfSpace(flanks), 'off the flanks', { unit: 'rad' }),
+      teeth: found('teeth', 'teeth', teeth, 'as many as are cut', { unit: '1', source: 'definition' }),
+      pin: askedOrFound(wanted, 'pin', 'pin', pin, TOUCHING),
     },
     { key: shaft ? 'over-pins' : 'between-pins', name: `${shaft ? 'over' : 'between'} two pins of ${pin} mm` },
   );
@@ -117,6 +118,3 @@ export const straightPinSize = (flanks: StraightFlanks, pin: number): ShapeSize 
     taking: { kind: 'pins', centres: [a, b], diameter: pin, from: point(a.x - x, a.y - y), to: point(b.x + x, b.y + y) },
   };
 };
-
-const angle = (key: string, name: string, value: number): Figure =>
-  given({ key, name, value, unit: 'rad', basis: 'drawing', source: 'the request' });

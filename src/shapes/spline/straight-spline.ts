@@ -13,6 +13,7 @@ import { shapeKind } from '../kind.ts';
 import { millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, type StraightForm, straightTeeth } from '../teeth/straight-teeth.ts';
+import { insideSize } from '../teeth/tooth-sizes.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema, tidy } from './straight-request.ts';
@@ -101,7 +102,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): Ma
       sizes: [
         ...sizesOf(request, nominal, cut, (alongAt(cut.width / 2, made.low) + alongAt(cut.width / 2, made.high)) / 2),
         ...pins.sizes,
-        ...(inside === undefined ? [] : [{ figure: millimetres('inside-radius', 'smallest inside radius', inside) }]),
+        ...(inside === undefined ? [] : [insideSize(inside)]),
       ],
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
@@ -197,7 +198,7 @@ const pinned = (
   const pin = request.pin ?? (request.part === 'shaft' ? bestStraightPin(flanks) : undefined);
   if (pin === undefined) return { sizes: [], findings: [] };
   const fault = pinFault(flanks, pin);
-  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin)], findings: [] };
+  if (fault === undefined) return { sizes: [straightPinSize(flanks, pin, request.pin)], findings: [] };
   return { sizes: [], findings: [find('straight-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' } })] };
 };
 

@@ -22,9 +22,9 @@ export interface Pinned {
 /** The size with the pin asked for, if there is one, and with the best one, if there is one. */
 export const pinned = (figures: ToothFigures, flank: Flank, asked: number | undefined): Pinned => {
   const best = bestOn(figures, flank);
-  const ours = best === undefined ? [] : sized(pinSize(figures, best, flank.side, asked !== undefined));
+  const ours = best === undefined ? [] : sized(pinSize(figures, best, flank.side, asked === undefined ? 'alone' : 'best'));
   if (asked === undefined) return { sizes: ours, findings: [] };
-  const found = pinSize(figures, asked, flank.side);
+  const found = pinSize(figures, asked, flank.side, 'asked');
   const fault = faultOf(found, asked, flank);
   if (fault === undefined) return { sizes: [...sized(found), ...ours], findings: [] };
   const remedy =

@@ -3,11 +3,12 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { Taking } from '../shape.ts';
 import { betweenPins, overPins } from './formulas.ts';
 import { inv, inverseInv, pinAngleExternal, pinAngleInternal } from './involute.ts';
-import { derived, number, type ToothFigures } from './tooth-figures.ts';
+import type { ToothFigures } from './tooth-figures.ts';
 
 export interface PinSize {
   readonly size: Figure;
@@ -37,36 +38,43 @@ export const bestPin = (figures: ToothFigures, radius: number, side: 'external' 
 const spaceHalf = ({ module, teeth, thickness, pressureAngle }: ToothFigures): number =>
   (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
 
-export const pinSize = (figures: ToothFigures, pin: number, side: 'external' | 'internal', best = false): PinSize | undefined => {
+/** How a pin is chosen that nobody asks for. */
+export const TOUCHING = 'touches as near to the middle of the flank as lets it measure well';
+
+/** `role`: a pin that the request names, the best one beside it, or the best one alone. */
+export const pinSize = (
+  figures: ToothFigures,
+  pin: number,
+  side: 'external' | 'internal',
+  role: 'asked' | 'best' | 'alone' = 'alone',
+): PinSize | undefined => {
   const { module, teeth, pressureAngle, thickness, base } = figures;
-  const diameter = number('pin', 'pin', pin, 'mm');
+  const diameter = askedOrFound(role === 'asked' ? pin : undefined, 'pin', 'pin', pin, TOUCHING);
   const formula = side === 'external' ? pinAngleExternal : pinAngleInternal;
   const turned = apply(formula, { thickness, teeth, module, pressureAngle, pin: diameter }, { key: 'pin-involute' });
-  const found = inverseInv(turned.value);
-  if (found === 'none' || !(found > 0)) return undefined;
-  const pinAngle = derived(
-    'pin-angle',
-    'pressure angle at the centre of the pin',
-    found,
-    'rad',
-    'the angle φ whose involute function tan φ - φ is that of the pin',
-    [turned],
-  );
+  const angle = inverseInv(turned.value);
+  if (angle === 'none' || !(angle > 0)) return undefined;
+  const how = 'the angle φ whose involute function tan φ - φ is that of the pin';
+  const pinAngle = found('pin-angle', 'pressure angle at the centre of the pin', angle, how, {
+    unit: 'rad',
+    source: 'iso-21771',
+    from: [turned],
+  });
   const size = apply(
     side === 'external' ? overPins : betweenPins,
     { base, pinAngle, teeth, pin: diameter },
     {
-      key: `${side === 'external' ? 'over' : 'between'}-${best ? 'best-' : ''}pins`,
+      key: `${side === 'external' ? 'over' : 'between'}-${role === 'best' ? 'best-' : ''}pins`,
       name: `${side === 'external' ? 'over' : 'between'} two pins of ${tidy(pin)} mm`,
     },
   );
-  const string = (base.value / 2) * Math.tan(found) + (side === 'external' ? -1 : 1) * (pin / 2);
+  const string = (base.value / 2) * Math.tan(angle) + (side === 'external' ? -1 : 1) * (pin / 2);
   return {
     size,
     pin,
     contact: Math.hypot(base.value / 2, string),
-    centre: base.value / 2 / Math.cos(found),
-    taking: takingOf(figures, found, pin, side),
+    centre: base.value / 2 / Math.cos(angle),
+    taking: takingOf(figures, angle, pin, side),
   };
 };
 

@@ -1,8 +1,8 @@
 /** The figures of a gear's teeth, each made of those before it, so that every size can be asked why. */
 
-import { type Figure, given } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Unit } from '../../text/unit.ts';
+import { asked } from '../figures.ts';
 import {
   baseDiameter,
   basePitch,
@@ -35,40 +35,33 @@ export const toothFigures = (
   backlash: number,
   side: 'external' | 'internal' = 'external',
 ): ToothFigures => {
-  const asked = {
+  const own = {
     module: moduleOf(size),
-    teeth: number('teeth', 'teeth', teeth, '1'),
-    pressureAngle: number('pressure-angle', 'pressure angle', size.pressureAngle, 'rad'),
-    shift: number('profile-shift', 'profile shift', shift, '1'),
-    backlash: number('backlash', 'backlash of this gear along the line of action', backlash, 'mm'),
+    teeth: asked('teeth', 'teeth', teeth, '1'),
+    pressureAngle: asked('pressure-angle', 'pressure angle', size.pressureAngle, 'rad'),
+    shift: asked('profile-shift', 'profile shift', shift, '1'),
+    backlash: asked('backlash', 'backlash of this gear along the line of action', backlash, 'mm'),
   };
-  const reference = apply(referenceDiameter, asked, { key: 'reference-diameter' });
-  const base = apply(baseDiameter, { reference, pressureAngle: asked.pressureAngle }, { key: 'base-diameter' });
-  const thickness = apply(side === 'external' ? toothThickness : toothThicknessInside, asked, { key: 'tooth-thickness' });
+  const reference = apply(referenceDiameter, own, { key: 'reference-diameter' });
+  const base = apply(baseDiameter, { reference, pressureAngle: own.pressureAngle }, { key: 'base-diameter' });
+  const thickness = apply(side === 'external' ? toothThickness : toothThicknessInside, own, { key: 'tooth-thickness' });
   return {
-    ...asked,
+    ...own,
     reference,
     base,
-    basePitch: apply(basePitch, { base, teeth: asked.teeth }, { key: 'base-pitch' }),
+    basePitch: apply(basePitch, { base, teeth: own.teeth }, { key: 'base-pitch' }),
     thickness,
-    baseThickness: apply(baseThickness, { base, reference, thickness, pressureAngle: asked.pressureAngle }, { key: 'base-thickness' }),
+    baseThickness: apply(baseThickness, { base, reference, thickness, pressureAngle: own.pressureAngle }, { key: 'base-thickness' }),
   };
 };
 
-export const moduleOf = ({ module, diametralPitch }: Size): Figure =>
+export interface ModuleAsked {
+  readonly module: number;
+  /** Where it was asked by it; the module follows from it. */
+  readonly diametralPitch?: number | undefined;
+}
+
+export const moduleOf = ({ module, diametralPitch }: ModuleAsked): Figure =>
   diametralPitch === undefined
-    ? number('module', 'module', module, 'mm')
-    : apply(moduleOfPitch, { diametralPitch: number('diametral-pitch', 'diametral pitch', diametralPitch, '1') }, { key: 'module' });
-
-/** A number of the request. */
-export const number = (key: string, name: string, value: number, unit: Unit): Figure =>
-  given({ key, name, value, unit, basis: 'drawing', source: 'the request' });
-
-/** A number that follows from others by more than a formula: by a search, or off the contour. `how` tells the way. */
-export const derived = (key: string, name: string, value: number, unit: Unit, how: string, from: readonly Figure[]): Figure => ({
-  ...number(key, name, value, unit),
-  basis: 'computed',
-  source: 'iso-21771',
-  formula: how,
-  from,
-});
+    ? asked('module', 'module', module, 'mm')
+    : apply(moduleOfPitch, { diametralPitch: asked('diametral-pitch', 'diametral pitch', diametralPitch, '1') }, { key: 'module' });

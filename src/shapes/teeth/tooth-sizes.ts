@@ -1,10 +1,12 @@
 /** The sizes a gear is measured by, with how each is taken. The first tooth (of an internal gear its first space) lies on the X axis. */
+
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { askedOrFound, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { chordalHeight, chordalThickness, spanContact, spanSize, thicknessAt } from './formulas.ts';
-import { derived, number, type ToothFigures } from './tooth-figures.ts';
+import type { ToothFigures } from './tooth-figures.ts';
 
 const MIDDLE = point(0, 0);
 
@@ -18,16 +20,16 @@ export interface Radii {
 /** Circles of any gear; `tip` of an internal gear is the inner one. */
 export const circleSizes = (
   figures: ToothFigures,
-  { tip, root, form }: Radii,
-  told: { readonly tip?: Figure; readonly root?: Figure; readonly form?: Figure } = {},
+  { form }: Pick<Radii, 'form'>,
+  told: { readonly tip: Figure; readonly root: Figure; readonly form?: Figure },
 ): readonly ShapeSize[] => [
-  ring(told.tip ?? number('tip-diameter', 'tip diameter', 2 * tip, 'mm')),
-  ring(told.root ?? number('root-diameter', 'root diameter', 2 * root, 'mm')),
+  ring(told.tip),
+  ring(told.root),
   ring(figures.reference, true),
   ring(figures.base, true),
   ring(
     told.form ??
-      derived('form-diameter', 'form diameter, where the involute ends', 2 * form, 'mm', 'where flank and root meet', [figures.base]),
+      found('form-diameter', 'form diameter, where the involute ends', 2 * form, 'where flank and root meet', { from: [figures.base] }),
     true,
   ),
 ];
@@ -74,9 +76,12 @@ const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip' | 'for
   return best?.k;
 };
 
-export const spanSizes = (figures: ToothFigures, over: number): readonly ShapeSize[] => {
+/** `wanted` is the number of teeth that the request names. */
+export const spanSizes = (figures: ToothFigures, over: number, wanted: number | undefined): readonly ShapeSize[] => {
   const { base, basePitch, baseThickness, teeth } = figures;
-  const k = number('teeth-spanned', 'teeth spanned', over, '1');
+  const k = askedOrFound(wanted, 'teeth-spanned', 'teeth spanned', over, 'the anvils touch nearest to the middle of the flanks', {
+    unit: '1',
+  });
   const span = apply(
     spanSize,
     { basePitch, baseThickness, spanned: k },
@@ -97,7 +102,10 @@ export const spanSizes = (figures: ToothFigures, over: number): readonly ShapeSi
 export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSize[] => {
   const { module, teeth, thickness, reference } = figures;
   const above = tip - reference.value / 2;
-  const addendum = derived('addendum', 'tip above the reference circle', above, 'mm', 'h_a = (d_a - d) / 2', [reference]);
+  const addendum = found('addendum', 'tip above the reference circle', above, 'h_a = (d_a - d) / 2', {
+    source: 'definition',
+    from: [reference],
+  });
   const chord = apply(chordalThickness, { module, teeth, thickness }, { key: 'chordal-thickness' });
   const half = thickness.value / reference.value;
   const [x, y] = [(reference.value / 2) * Math.cos(half), (reference.value / 2) * Math.sin(half)];
@@ -113,12 +121,12 @@ export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSi
 export const tipThickness = ({ base, baseThickness }: ToothFigures, tip: number): ShapeSize => ({
   figure: apply(
     thicknessAt,
-    { radius: derived('tip-radius', 'tip radius', tip, 'mm', 'half the tip diameter', []), base, baseThickness },
+    { radius: found('tip-radius', 'tip radius', tip, 'half the tip diameter', { source: 'definition' }), base, baseThickness },
     { key: 'tip-thickness', name: 'tooth thickness at the tip, before chamfer or relief' },
   ),
 });
 
 /** Smallest inside corner of the metal, as the wire meets it. */
 export const insideSize = (radius: number): ShapeSize => ({
-  figure: derived('inside-radius', 'smallest inside radius', radius, 'mm', 'the least concave arc of the contour', []),
+  figure: found('inside-radius', 'smallest inside radius', radius, 'the least concave arc of the contour'),
 });

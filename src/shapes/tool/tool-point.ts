@@ -30,7 +30,7 @@ const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as 
 /** Of a standard form, or of a v that was asked for. */
 const angle = (side: 'left' | 'right', value: number, source?: string): Figure =>
   source === undefined
-    ? asked(`flank-${side}`, `${side} flank angle`, value, 'rad')
+    ? found(`flank-${side}`, `${side} flank angle`, value, 'half of the angle between the flanks', { unit: 'rad', source: 'definition' })
     : given({ key: `flank-${side}`, name: `${side} flank angle`, value, unit: 'rad', basis: 'published', source });
 
 export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {

@@ -1,13 +1,15 @@
 /** Ratchet wheels: faces radial or undercut, backs straight or curved, either way round. */
+
 import { z } from 'zod';
 import { reverseChain } from '../../geometry/chain.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, midpoint, type Point, point } from '../../geometry/segment.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
-import { type Figure, given } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { askedOrFound, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import { spun } from '../polar.ts';
@@ -180,28 +182,37 @@ const tipDoubts = ({ land, tipAngle }: Drawn): readonly Finding[] =>
         ),
       ];
 
-const sizesOf = ({ teeth, bore }: Request, form: RatchetForm, made: Drawn, place: (p: Point) => Point): readonly ShapeSize[] => {
+const sizesOf = (
+  { teeth, bore, backRadius }: Request,
+  form: RatchetForm,
+  made: Drawn,
+  place: (p: Point) => Point,
+): readonly ShapeSize[] => {
   const ring = { kind: 'circle', centre: point(0, 0) } as const;
   const [tip, root] = [form.tip - form.standBack, form.root - form.standBack];
   const reached = made.land > 1e-9 ? tip : Math.hypot(made.top.x, made.top.y);
   const next = (2 * Math.PI) / teeth;
   const neighbour = spun(made.top, next);
   const lengthOf = (key: string, name: string, from: Point, to: Point): ShapeSize => ({
-    figure: millimetres(key, name, Math.hypot(to.x - from.x, to.y - from.y)),
+    figure: found(key, name, Math.hypot(to.x - from.x, to.y - from.y), 'off the contour'),
     taking: { kind: 'distance', from: place(from), to: place(to) },
   });
   return [
     { figure: millimetres('tip-diameter', 'diameter over the tips', 2 * reached), taking: { ...ring, radius: reached } },
-    { figure: millimetres('root-diameter', 'root diameter', 2 * root), taking: { ...ring, radius: root } },
+    { figure: found('root-diameter', 'root diameter', 2 * root, 'the tips less twice the depth'), taking: { ...ring, radius: root } },
     lengthOf('tip-pitch', 'from tip to tip of two teeth, face to face', made.top, neighbour),
     lengthOf('face-height', 'straight part of a face', made.foot, made.top),
-    { figure: millimetres('land', 'land of a tip', made.land) },
-    { figure: degrees('tip-angle', 'angle between face and back at the tip', made.tipAngle) },
-    ...(made.backRadius === undefined ? [] : [{ figure: millimetres('back-radius', 'radius of the backs', made.backRadius) }]),
+    { figure: found('land', 'land of a tip', made.land, 'off the contour') },
+    { figure: tipAngle(made.tipAngle) },
+    ...(made.backRadius === undefined
+      ? []
+      : [{ figure: askedOrFound(backRadius, 'back-radius', 'radius of the backs', made.backRadius, 'off the contour') }]),
     { figure: millimetres('root-radius', 'radius at the bottom of a space', form.rootRadius + form.standBack) },
     ...(bore === undefined ? [] : [{ figure: millimetres('bore', 'bore', bore), taking: { ...ring, radius: bore / 2 } }]),
   ];
 };
 
-const degrees = (key: string, name: string, radians: number): Figure =>
-  given({ key, name, value: Number(((radians * 180) / Math.PI).toFixed(2)), unit: '°', basis: 'drawing', source: 'the request' });
+const tipAngle = (radians: number): Figure =>
+  found('tip-angle', 'angle between face and back at the tip', Number(((radians * 180) / Math.PI).toFixed(2)), 'off the contour', {
+    unit: '°',
+  });

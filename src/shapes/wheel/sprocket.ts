@@ -1,4 +1,5 @@
 /** Sprockets for roller chains of ISO 606: roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
+
 import { z } from 'zod';
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
@@ -6,6 +7,7 @@ import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
+import { askedOrFound, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
@@ -121,7 +123,11 @@ interface Wheel {
   readonly bore: WheelBore;
 }
 
-const finished = ({ chain, teeth }: Request, { reference, count, roller, tip, root, gap, back, bore }: Wheel, made: Ring): MadeShape => {
+const finished = (
+  { chain, teeth, tipDiameter }: Request,
+  { reference, count, roller, tip, root, gap, back, bore }: Wheel,
+  made: Ring,
+): MadeShape => {
   const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
   const pin = millimetres('pin', 'pin', roller, 'iso-606');
   const over = apply(
@@ -142,8 +148,20 @@ const finished = ({ chain, teeth }: Request, { reference, count, roller, tip, ro
       sizes: [
         { figure: over, taking: { kind: 'pins', centres, diameter: roller, ...across(centres, roller / 2) } },
         { figure: reference, taking: { ...rim, radius: reference.value / 2, drawn: true } },
-        { figure: millimetres('tip-diameter', 'tip diameter', 2 * made.tip), taking: { ...rim, radius: made.tip } },
-        { figure: millimetres('root-diameter', 'root diameter', 2 * root), taking: { ...rim, radius: root } },
+        {
+          figure: askedOrFound(tipDiameter, 'tip-diameter', 'tip diameter', 2 * made.tip, 'the middle of its limits', {
+            source: 'iso-606',
+            from: [reference],
+          }),
+          taking: { ...rim, radius: made.tip },
+        },
+        {
+          figure: found('root-diameter', 'root diameter', 2 * root, 'the pitch diameter less two radii of the seat', {
+            source: 'iso-606',
+            from: [reference],
+          }),
+          taking: { ...rim, radius: root },
+        },
         { figure: millimetres('seat-radius', 'radius of the roller seat', gap.seat + back, 'iso-606') },
         { figure: millimetres('flank-radius', 'radius of the flank', gap.flank - back, 'iso-606') },
         ...bore.sizes,
