@@ -62,7 +62,7 @@ export const RULES: readonly Rule[] = [
     why: 'parallel curves are worked out flat and checked by distance',
   },
 
-  { folder: 'src/picture', may: [...GEOMETRY, PRINT], why: 'strokes and labels know no drawing, plan or proof' },
+  { folder: 'src/picture', may: ['src/text', ...GEOMETRY, PRINT], why: 'strokes and labels know no drawing, plan or proof' },
 
   { folder: 'src/drawing', may: ['src/text', ...GEOMETRY], packages: ['flatbush'], why: 'a drawing does not know how it will be cut' },
   { folder: 'src/drawing/curve', may: [], why: 'curves of a file come before anything is joined' },

@@ -1,4 +1,8 @@
 /** The limits of one reading, counted rather than timed so that the same file always ends in the same way. */
+
+import { count } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { ReadLimits } from './drawing.ts';
 import type { Ledger } from './ledger.ts';
 
@@ -21,31 +25,31 @@ export const budget = (limits: ReadLimits, told: Ledger): Budget => {
   let over = false;
   let entities = 0;
   let steps = 0;
-  const refuse = (code: Parameters<Ledger['add']>[0], sentence: string, remedy: string): false => {
-    if (!over) told.add(code, sentence, { done: 'Nothing was read.', remedy });
+  const refuse = (code: Parameters<Ledger['add']>[0], sentence: Text, remedy: Text): false => {
+    if (!over) told.add(code, sentence, { done: words.nothingRead, remedy });
     over = true;
     return false;
   };
   const tooMany = (): false =>
     refuse(
       'too-many-entities',
-      `The drawing has more than ${limits.entities} pieces once its blocks are drawn out.`,
-      'Save only what is to be cut.',
+      say`The drawing has more than ${{ limit: count(limits.entities) }} pieces once its blocks are drawn out.`,
+      words.onlyWhatIsCut,
     );
   const tooMuch = (): false =>
     refuse(
       'too-much-work',
-      `Reading the drawing needs more than ${limits.work} steps.`,
-      'Explode large arrays of blocks and save only what is to be cut.',
+      say('too-much-work/reading')`Reading the drawing needs more than ${{ limit: count(limits.work) }} steps.`,
+      words.noArrays,
     );
   return {
     spent: () => over,
-    bytes: (count) =>
-      count <= limits.bytes ||
+    bytes: (given) =>
+      given <= limits.bytes ||
       refuse(
         'file-too-large',
-        `The file has ${count} bytes; the limit is ${limits.bytes}.`,
-        'Save only the layers and blocks that are to be cut.',
+        say`The file has ${{ bytes: count(given) }} bytes; the limit is ${{ limit: count(limits.bytes) }}.`,
+        words.onlyLayersCut,
       ),
     entity: () => ++entities <= limits.entities || tooMany(),
     expected: (pieces, coming) => (pieces <= limits.entities || tooMany()) && (coming <= limits.work || tooMuch()),
@@ -53,12 +57,20 @@ export const budget = (limits: ReadLimits, told: Ledger): Budget => {
       depth <= limits.nesting ||
       refuse(
         'nested-too-deep',
-        `Blocks or groups lie more than ${limits.nesting} deep within each other.`,
-        'Explode the blocks, or ungroup, and save again.',
+        say`Blocks or groups lie more than ${{ limit: count(limits.nesting) }} deep within each other.`,
+        words.explode,
       ),
-    work: (count) => {
-      steps += count;
+    work: (taken) => {
+      steps += taken;
       return steps <= limits.work || tooMuch();
     },
   };
 };
+
+const words = phrases('reading-limits', {
+  nothingRead: say`Nothing was read.`,
+  onlyWhatIsCut: say`Save only what is to be cut.`,
+  noArrays: say`Explode large arrays of blocks and save only what is to be cut.`,
+  onlyLayersCut: say`Save only the layers and blocks that are to be cut.`,
+  explode: say`Explode the blocks, or ungroup, and save again.`,
+});

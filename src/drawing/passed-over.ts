@@ -1,21 +1,24 @@
 /** Tells what kinds of entity were met and not drawn: harmless ones in a note, those that may be outlines in a warning. */
+
 import type { Place } from '../text/finding.ts';
+import { count, list, type Part, term } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
 import type { Ledger } from './ledger.ts';
 
 export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string, number>, firstPlace: (type: string) => Place): void => {
   const types = [...passedOver.keys()];
   const harmless = types.filter((type) => HARMLESS.has(type));
   const shapes = types.filter((type) => !HARMLESS.has(type));
-  const counted = (names: readonly string[]): string => names.map((type) => `${passedOver.get(type)} ${type}`).join(', ');
+  const counted = (types: readonly string[]): Part => list(types.map((type) => words.some(passedOver.get(type) ?? 0, type)));
   if (harmless.length > 0)
-    told.add('entities-passed-over', `Passed over, because nothing is cut along them: ${counted(harmless)}.`, {
+    told.add('entities-passed-over', say`Passed over, because nothing is cut along them: ${{ kinds: counted(harmless) }}.`, {
       place: firstPlace(harmless[0]!),
     });
   if (shapes.length > 0)
-    told.add('shapes-not-read', `The drawing has shapes of kinds that are not read here: ${counted(shapes)}.`, {
+    told.add('shapes-not-read', say`The drawing has shapes of kinds that are not read here: ${{ kinds: counted(shapes) }}.`, {
       place: firstPlace(shapes[0]!),
-      done: 'They were left out.',
-      remedy: 'If they belong to the part, turn them into lines, arcs or polylines and save again.',
+      done: say`They were left out.`,
+      remedy: say`If they belong to the part, turn them into lines, arcs or polylines and save again.`,
     });
 };
 
@@ -61,3 +64,7 @@ const HARMLESS: ReadonlySet<string> = new Set([
   'image',
   'foreignObject',
 ]);
+
+const words = phrases('kinds-of-entity', {
+  some: (n: number, type: string) => say`${{ n: count(n) }} ${{ type: term(type) }}`,
+});

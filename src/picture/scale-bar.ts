@@ -1,7 +1,8 @@
 /** A bar of a round length in the unit of the drawing, and in mm where that is another. */
 
 import type { DrawingUnits } from '../drawing/drawing.ts';
-import { number } from '../drawing/place-in-file.ts';
+import { upTo } from '../text/part.ts';
+import { digitsOf } from '../text/print/amount.ts';
 import { roundBelow } from './round-length.ts';
 import type { View } from './svg.ts';
 import { INK, px, QUIET, text } from './svg.ts';
@@ -12,7 +13,7 @@ export const scaleBar = (view: View, units: DrawingUnits, left: number, y: numbe
   const perUnit = view.scale * units.millimetres;
   const round = roundBelow(220 / perUnit);
   const width = round * perUnit;
-  const words = `${number(round, 9)} ${units.name}${units.millimetres === 1 ? '' : ` = ${number(round * units.millimetres, 6)} mm`}`;
+  const words = `${digitsOf(round, upTo(9))} ${units.name}${units.millimetres === 1 ? '' : ` = ${digitsOf(round * units.millimetres, upTo(6))} mm`}`;
   const half = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width / 2)}" height="5" fill="${INK}"/>`;
   const frame = `<rect x="${px(left)}" y="${px(y - 5)}" width="${px(width)}" height="5" fill="none" stroke="${INK}" stroke-width="0.8"/>`;
   return `${half}${frame}${text(left + width + 10, y + 1, words, { size: 11, colour: INK })}${text(left, y - 10, '0', { size: 9, colour: QUIET })}`;

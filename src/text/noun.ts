@@ -19,6 +19,12 @@ export const nouns = {
   sheet: ['sheet', 'sheets'],
   row: ['row', 'rows'],
   end: ['end', 'ends'],
+  curve: ['curve', 'curves'],
+  arc: ['arc', 'arcs'],
+  'open chain': ['open chain', 'open chains'],
+  'other place': ['other place', 'other places'],
+  byte: ['byte', 'bytes'],
+  step: ['step', 'steps'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

@@ -10,6 +10,8 @@ export type Digits =
   | { readonly fixed: number }
   /** So many digits that count, zeros at the end left out. */
   | { readonly significant: number }
+  /** All that it has. */
+  | { readonly as: 'given' }
   /** As many decimals as its standard deviation deserves. */
   | { readonly deviation: number };
 
@@ -121,6 +123,8 @@ export const figured = ({ value, low, high, unit }: Ranged): Part => {
 
 /** A number without a unit; six digits that count unless told otherwise. */
 export const number = (value: number, digits: Digits = deviating(0)): Part => ({ kind: 'number', amount: { value, digits } });
+/** A number from a file with every digit that it has there. */
+export const asGiven = (value: number): Part => ({ kind: 'number', amount: { value, digits: { as: 'given' } } });
 /** '1,234': whole, thousands set apart. */
 export const grouped = (value: number): Part => ({ kind: 'number', amount: { value, digits: fixed(0), grouped: true } });
 /** '3 contours'; the number alone where no noun is given. */

@@ -1,5 +1,7 @@
 /** Takes the entities of a file one after the other and keeps what is drawn of them; a polyline is gathered from its vertices. */
 
+import { count, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { isHarmless } from '../passed-over.ts';
 import {
   arcShape,
@@ -81,7 +83,7 @@ export class Entities {
     else {
       const record = maker(f, this.#report);
       if (f.type === 'LWPOLYLINE') this.#tellWidth(f, [40, 41, 43]);
-      if (record.kind === 'trouble') this.#report.leftOut(f.type, f.place, record.code, record.sentence);
+      if (record.kind === 'trouble') this.#report.leftOut(f.type, f.place, record.code, record.text);
       else this.#into.push(record);
     }
   }
@@ -97,8 +99,8 @@ export class Entities {
     this.#polyline = undefined;
     if (polyline === undefined || polyline.kind === 'ignored') return;
     const { place } = polyline.head;
-    if (how === 'cut off') this.#report.leftOut('POLYLINE', place, 'entity-unfinished', 'The file ends among its vertices.');
-    else if (polyline.spoilt) this.#report.leftOut('POLYLINE', place, 'entity-unfinished', 'One of its vertices could not be read.');
+    if (how === 'cut off') this.#report.leftOut('POLYLINE', place, 'entity-unfinished', words.endsAmong);
+    else if (polyline.spoilt) this.#report.leftOut('POLYLINE', place, 'entity-unfinished', words.vertexUnreadable);
     else {
       if (how === 'no end') this.#report.noEnd(place);
       this.#keepPolyline(polyline);
@@ -109,7 +111,7 @@ export class Entities {
     const flat = points.map(({ x, y }) => ({ x, y }));
     const closed = head.flag(70, 1);
     const shape = kind === 'flat' ? polylineShape(head, flat, bulges, closed, head.get(30, 0)) : spacePolyline(head, points, closed);
-    if (shape.kind === 'trouble') this.#report.leftOut('POLYLINE', head.place, shape.code, shape.sentence);
+    if (shape.kind === 'trouble') this.#report.leftOut('POLYLINE', head.place, shape.code, shape.text);
     else this.#into.push(shape);
   }
 
@@ -146,7 +148,7 @@ export class Entities {
 
   #badNumber(f: Fields): void {
     const { code, text, place } = f.bad!;
-    this.#report.leftOut(f.type, place, 'number-unreadable', `'${text}' stands for group ${code} and is not a number.`);
+    this.#report.leftOut(f.type, place, 'number-unreadable', words.noNumber(text, code));
   }
 
   #tellWidth(f: Fields, codes: readonly number[]): void {
@@ -175,3 +177,10 @@ const copyOf = (f: Fields): Fields => {
 const IN_SPACE = 8;
 const MESH = 16 | 64;
 const FRAME = 16;
+
+const words = phrases('entities', {
+  endsAmong: say`The file ends among its vertices.`,
+  vertexUnreadable: say`One of its vertices could not be read.`,
+  noNumber: (text: string, group: number) =>
+    say`'${{ text: name(text) }}' stands for group ${{ group: count(group) }} and is not a number.`,
+});

@@ -1,7 +1,10 @@
 /** Makes curves of the entities that are one curve each, and of polylines. */
+
 import { FULL_TURN } from '../../geometry/angle.ts';
 import { arcByDegrees } from '../../geometry/bulge.ts';
 import { arc, line, type Point } from '../../geometry/segment.ts';
+import { asGiven, count, list } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Curve } from '../curve/curve.ts';
 import { isFullTurn } from '../curve/oval.ts';
 import type { Fields } from './fields.ts';
@@ -43,7 +46,10 @@ export const ellipseShape = (f: Fields): Shape | Trouble => {
   const major = pointOf(f, 11);
   const ratio = f.get(40, 0);
   if (plane === undefined || !(Math.hypot(major.x, major.y, major.z) > 0) || !(ratio > 0))
-    return trouble('entity-impossible', `An ellipse has axes without length (ratio ${ratio}).`);
+    return trouble(
+      'entity-impossible',
+      say('entity-impossible/ellipse')`An ellipse has axes without length (ratio ${{ ratio: asGiven(ratio) }}).`,
+    );
   const n = plane.z;
   const minor = point3(
     ratio * (n.y * major.z - n.z * major.y),
@@ -74,7 +80,7 @@ export const lightPolylineShape = (f: Fields, report: Report): Shape | Trouble =
     } else if (code === 42 && bulges.length > 0) bulges[bulges.length - 1] = value;
   }
   if (!whole || !Number.isNaN(x) || points.some((p) => Number.isNaN(p.x)))
-    return trouble('entity-unfinished', 'A vertex of an LWPOLYLINE has no x or no y.');
+    return trouble('entity-unfinished', say('entity-unfinished/vertex')`A vertex of an LWPOLYLINE has no x or no y.`);
   const told = f.get(90, points.length);
   if (told !== points.length) report.countDiffers(f.place, f.type, told, points.length, 'vertices');
   return polylineShape(f, points, bulges, f.flag(70, 1), f.get(38, 0));
@@ -88,7 +94,7 @@ export const polylineShape = (
   closed: boolean,
   height: number,
 ): Shape | Trouble => {
-  if (points.length < 2) return trouble('entity-unfinished', `A polyline has ${points.length === 0 ? 'no vertex' : 'only one vertex'}.`);
+  if (points.length < 2) return trouble('entity-unfinished', points.length === 0 ? words.noVertex : words.oneVertex);
   return onItsPlane(f, polylinePieces(points, bulges, closed), height, closed);
 };
 
@@ -114,7 +120,7 @@ const onItsPlane = (f: Fields, curves: readonly Curve[], height: number, closes:
   const extrusion = extrusionOf(f);
   if (height === 0 && extrusion.x === 0 && extrusion.y === 0 && extrusion.z > 0) return flatShape(f, curves, closes);
   const plane = planeOf(extrusion);
-  if (plane === undefined) return trouble('entity-impossible', 'The extrusion direction has no length.');
+  if (plane === undefined) return trouble('entity-impossible', say('entity-impossible/extrusion')`The extrusion direction has no length.`);
   return spaceShape(
     f,
     curves.map((curve) => movedInSpace(lifted(curve, height), plane)),
@@ -132,11 +138,16 @@ const flatPointOf = (f: Fields, code: number): Point => ({ x: f.get(code, 0), y:
 const lacking = (f: Fields, codes: readonly number[]): Trouble | undefined => {
   if (codes.every((code) => f.has(code))) return undefined;
   const missing = codes.filter((code) => !f.has(code));
-  return trouble('entity-unfinished', `The entity has no value for group ${missing.join(', ')}.`);
+  return trouble(
+    'entity-unfinished',
+    say('entity-unfinished/group')`The entity has no value for group ${{ groups: list(missing.map((code) => count(code))) }}.`,
+  );
 };
 
 const badRadius = (f: Fields): Trouble | undefined =>
-  f.get(40, 0) > 0 ? undefined : trouble('entity-impossible', `The radius is ${f.get(40, 0)}.`);
+  f.get(40, 0) > 0
+    ? undefined
+    : trouble('entity-impossible', say('entity-impossible/radius')`The radius is ${{ radius: asGiven(f.get(40, 0)) }}.`);
 
 const NONE: readonly never[] = [];
 const LINE_NEEDS = [10, 20, 11, 21];
@@ -144,3 +155,8 @@ const CIRCLE_NEEDS = [10, 20, 40];
 const ARC_NEEDS = [10, 20, 40, 50, 51];
 const ELLIPSE_NEEDS = [10, 20, 11, 21, 40];
 const POINT_NEEDS = [10, 20];
+
+const words = phrases('polyline', {
+  noVertex: say`A polyline has no vertex.`,
+  oneVertex: say`A polyline has only one vertex.`,
+});

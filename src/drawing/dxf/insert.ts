@@ -1,5 +1,8 @@
 /** INSERT: puts a block somewhere, scaled, turned, mirrored, tilted, once or in rows and columns. */
+
 import { sineCosineOfDegrees } from '../../geometry/angle.ts';
+import { name } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { extrusionOf, pointOf } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
 import { type Insert, type Trouble, trouble } from './records.ts';
@@ -10,11 +13,13 @@ import { type Placement, planeOf, point3, turned, within } from './space.ts';
  * the turned axes and are not scaled.
  */
 export const insertOf = (f: Fields): Insert | Trouble => {
-  if (f.name === '') return trouble('entity-unfinished', 'An INSERT names no block.');
+  if (f.name === '') return trouble('entity-unfinished', say('entity-unfinished/insert')`An INSERT names no block.`);
   const plane = planeOf(extrusionOf(f));
-  if (plane === undefined) return trouble('entity-impossible', 'The extrusion direction has no length.');
+  if (plane === undefined)
+    return trouble('entity-impossible', say('entity-impossible/insert-extrusion')`The extrusion direction has no length.`);
   const [sx, sy, sz] = [f.get(41, 1), f.get(42, 1), f.get(43, 1)];
-  if (sx === 0 || sy === 0 || sz === 0) return trouble('entity-impossible', `The block '${f.name}' is scaled by 0.`);
+  if (sx === 0 || sy === 0 || sz === 0)
+    return trouble('entity-impossible', say('entity-impossible/scale')`The block '${{ block: name(f.name) }}' is scaled by 0.`);
   const turn = turnedBy(f.get(50, 0));
   const scale: Placement = { x: point3(sx, 0, 0), y: point3(0, sy, 0), z: point3(0, 0, sz), origin: point3(0, 0, 0) };
   const onPlane = within(plane, { ...turn, origin: pointOf(f, 10) });

@@ -1,4 +1,7 @@
 /** Reads a DXF file, ASCII or binary, R12 to 2018, into curves in drawing units. It never throws and always ends. */
+
+import { asGiven, name, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { type Budget, budget, usualLimits } from '../budget.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import type { ReadLimits } from '../drawing.ts';
@@ -34,8 +37,8 @@ export const readDxf = (bytes: Uint8Array, limits: ReadLimits = usualLimits): Dr
   if (!reading.sawSection) {
     // What stood where in a file that is something else helps nobody: a fresh ledger with the one thing that does.
     const none = ledger();
-    const what = bytes.length === 0 ? 'The file is empty.' : 'The file is no DXF drawing: it has no section of one.';
-    none.add('not-a-drawing', what, { done: 'Nothing was read.', remedy: 'Save the drawing as DXF or SVG.' });
+    const what = bytes.length === 0 ? stated.empty : stated.noSection;
+    none.add('not-a-drawing', what, { done: stated.nothingRead, remedy: stated.save });
     return refused(none);
   }
   return handedOver(reading, allowance, says, told);
@@ -52,7 +55,7 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
   if (unit?.kind === 'unknown')
     told.add(
       'unit-code-unknown',
-      `The header gives ${Number.isFinite(header.unitCode) ? header.unitCode : 'no number'} as the code of the unit ($INSUNITS); 0 to 24 are known.`,
+      header.unitCode !== undefined && Number.isFinite(header.unitCode) ? stated.unitCode(header.unitCode) : stated.noUnitCode,
     );
   return {
     state: reading.complete ? 'complete' : 'incomplete',
@@ -121,11 +124,10 @@ class Reading {
     const unclosed = this.#unclosed || this.#section;
     this.complete = more && unclosed === '';
     if (this.complete || !this.sawSection) return;
-    const what = more ? `the section ${unclosed} has no end mark` : 'its end mark is missing';
-    this.#told.add('file-cut-short', `The file is not whole: ${what}.`, {
+    this.#told.add('file-cut-short', more ? stated.unclosed(unclosed) : stated.noEndMark, {
       place: this.#says.at(this.#tags.place),
-      done: 'What could be read before is here.',
-      remedy: 'Ask for the file again.',
+      done: stated.before,
+      remedy: stated.askAgain,
     });
   }
 
@@ -162,7 +164,9 @@ class Reading {
     const more = readHeader(this.#tags, this.header);
     const { version, codePage } = this.header;
     if (!this.#words.setCodePage(version, codePage))
-      this.#told.add('code-page-unknown', `The code page '${codePage}' is not known here.`, { done: 'Names were read as windows-1252.' });
+      this.#told.add('code-page-unknown', say`The code page '${{ page: name(codePage) }}' is not known here.`, {
+        done: say`Names were read as windows-1252.`,
+      });
     return more;
   }
 
@@ -195,7 +199,7 @@ class Reading {
     if (whole && !damaged) this.#entities.take(this.#fields);
     else {
       this.#entities.spoil();
-      const why = damaged ? 'A group code in it could not be read.' : 'The file ends within it.';
+      const why = damaged ? stated.groupCode : stated.endsWithin;
       this.#says.leftOut(word, this.#fields.place, 'entity-unfinished', why);
     }
     return whole;
@@ -204,9 +208,9 @@ class Reading {
   /** Where a damaged file has lost the head of a section, what can be drawn is still drawn. */
   #outside(word: string): boolean {
     if (!needsNumbers(word)) return this.#skip();
-    this.#told.add('section-missing', `A ${word} stands outside of any section.`, {
+    this.#told.add('section-missing', say`A ${{ kind: term(word) }} stands outside of any section.`, {
       place: this.#says.at(this.#tags.place),
-      done: 'It was read as a part of the drawing.',
+      done: say`It was read as a part of the drawing.`,
     });
     return this.#entity(word);
   }
@@ -218,9 +222,9 @@ class Reading {
   #tellDamages(): void {
     for (; this.#damagesTold < this.#tags.damages.length; this.#damagesTold++) {
       const { place, text } = this.#tags.damages[this.#damagesTold]!;
-      this.#told.add('group-code-unreadable', `'${text}' stands where a group code belongs.`, {
+      this.#told.add('group-code-unreadable', say`'${{ text: name(text) }}' stands where a group code belongs.`, {
         place: this.#says.at(place),
-        done: this.#tags.binary ? 'Reading ended here.' : 'Reading went on at the next entity.',
+        done: this.#tags.binary ? stated.ended : stated.wentOn,
       });
     }
   }
@@ -230,3 +234,20 @@ const MODEL_SPACE = /^[*$]model_space$/i;
 const PAPER_SPACE = /^[*$]paper_space\d*$/i;
 /** Block flags: the block is in another file. */
 const EXTERNAL = 4;
+
+const stated = phrases('reading-dxf-file', {
+  empty: say`The file is empty.`,
+  noSection: say`The file is no DXF drawing: it has no section of one.`,
+  nothingRead: say`Nothing was read.`,
+  save: say`Save the drawing as DXF or SVG.`,
+  unitCode: (code: number) => say`The header gives ${{ code: asGiven(code) }} as the code of the unit ($INSUNITS); 0 to 24 are known.`,
+  noUnitCode: say`The header gives no number as the code of the unit ($INSUNITS); 0 to 24 are known.`,
+  unclosed: (section: string) => say`The file is not whole: the section ${{ section: term(section) }} has no end mark.`,
+  noEndMark: say`The file is not whole: its end mark is missing.`,
+  before: say`What could be read before is here.`,
+  askAgain: say`Ask for the file again.`,
+  groupCode: say`A group code in it could not be read.`,
+  endsWithin: say`The file ends within it.`,
+  ended: say`Reading ended here.`,
+  wentOn: say`Reading went on at the next entity.`,
+});

@@ -1,4 +1,5 @@
 /** What is kept of an entity until its block is placed: curves where it was drawn, not yet moved to where it is seen. */
+import type { Text } from '../../text/text.ts';
 import type { Curve } from '../curve/curve.ts';
 import type { DrawingCode } from '../ledger.ts';
 import type { Placement, Point3, SpaceCurve } from './space.ts';
@@ -46,7 +47,7 @@ export type EntityRecord = Shape | Spot | Insert;
 export interface Trouble {
   readonly kind: 'trouble';
   readonly code: DrawingCode;
-  readonly sentence: string;
+  readonly text: Text;
 }
 
 export interface Block {
@@ -55,4 +56,4 @@ export interface Block {
   readonly records: readonly EntityRecord[];
 }
 
-export const trouble = (code: DrawingCode, sentence: string): Trouble => ({ kind: 'trouble', code, sentence });
+export const trouble = (code: DrawingCode, text: Text): Trouble => ({ kind: 'trouble', code, text });

@@ -1,4 +1,7 @@
 /** SPLINE: control points with knots and weights, or only points to be passed through. */
+
+import { asGiven, count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { cubicThrough } from '../curve/interpolate.ts';
 import { flatShape, pointOf, spaceShape } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
@@ -11,14 +14,15 @@ type SpaceSpline = SpaceCurve & { readonly kind: 'spline' };
 export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
   const control = pointsOf(f, 10);
   const fit = pointsOf(f, 11);
-  if (control === undefined || fit === undefined) return trouble('entity-unfinished', 'A point of the spline has no y.');
-  const told: readonly (readonly [number, number, string])[] = [
+  if (control === undefined || fit === undefined)
+    return trouble('entity-unfinished', say('entity-unfinished/spline-point')`A point of the spline has no y.`);
+  const stated: readonly (readonly [number, number, 'control points' | 'fit points'])[] = [
     [73, control.length, 'control points'],
     [74, fit.length, 'fit points'],
   ];
-  for (const [code, count, what] of told) {
-    const said = f.get(code, count);
-    if (said !== count) report.countDiffers(f.place, f.type, said, count, what);
+  for (const [code, given, what] of stated) {
+    const promised = f.get(code, given);
+    if (promised !== given) report.countDiffers(f.place, f.type, promised, given, what);
   }
   const spline = control.length > 0 ? controlled(f, control, report) : throughPoints(f, fit, report);
   if (spline.kind === 'trouble') return spline;
@@ -31,13 +35,24 @@ export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
 const controlled = (f: Fields, points: readonly Point3[], report: Report): SpaceSpline | Trouble => {
   const degree = f.get(71, 3);
   if (!Number.isInteger(degree) || degree < 1 || degree > HIGHEST)
-    return trouble('entity-impossible', `The degree of the spline is ${degree}.`);
+    return trouble('entity-impossible', say('entity-impossible/degree')`The degree of the spline is ${{ degree: asGiven(degree) }}.`);
   if (points.length <= degree)
-    return trouble('entity-unfinished', `A spline of degree ${degree} has only ${points.length} control points.`);
+    return trouble(
+      'entity-unfinished',
+      say(
+        'entity-unfinished/control-points',
+      )`A spline of degree ${{ degree: count(degree) }} has only ${{ points: count(points.length) }} control points.`,
+    );
   const weights = valuesOf(f, 41);
   if (weights.length !== 0 && weights.length !== points.length)
-    return trouble('entity-unfinished', `The spline has ${points.length} control points and ${weights.length} weights.`);
-  if (weights.some((w) => !(w > 0))) return trouble('entity-impossible', 'A weight of the spline is not more than 0.');
+    return trouble(
+      'entity-unfinished',
+      say(
+        'entity-unfinished/weights',
+      )`The spline has ${{ points: count(points.length) }} control points and ${{ weights: count(weights.length) }} weights.`,
+    );
+  if (weights.some((w) => !(w > 0)))
+    return trouble('entity-impossible', say('entity-impossible/weight')`A weight of the spline is not more than 0.`);
   let knots = valuesOf(f, 40);
   if (knots.length === 0) {
     report.knotsMade(f.place);
@@ -53,19 +68,24 @@ const wrongKnots = (knots: readonly number[], points: number, degree: number): T
   if (knots.length !== needed)
     return trouble(
       'entity-unfinished',
-      `A spline of degree ${degree} with ${points} points has ${knots.length} knots; it needs ${needed}.`,
+      say(
+        'entity-unfinished/knots',
+      )`A spline of degree ${{ degree: count(degree) }} with ${{ points: count(points) }} points has ${{ knots: count(knots.length) }} knots; it needs ${{ needed: count(needed) }}.`,
     );
-  if (knots.some((t, i) => i > 0 && t < knots[i - 1]!)) return trouble('entity-impossible', 'The knots of the spline do not rise.');
+  if (knots.some((t, i) => i > 0 && t < knots[i - 1]!))
+    return trouble('entity-impossible', say('entity-impossible/knots-fall')`The knots of the spline do not rise.`);
   // A knot repeated more often than the degree tears the curve apart.
   for (let i = 1; i + degree < knots.length - 1; i++)
     if (knots[i] === knots[i + degree] && knots[i]! > knots[degree]! && knots[i]! < knots[points]!)
-      return trouble('entity-impossible', 'The knots of the spline tear it apart.');
-  return knots[degree]! < knots[points]! ? undefined : trouble('entity-impossible', 'The knots of the spline span nothing.');
+      return trouble('entity-impossible', say('entity-impossible/knots-tear')`The knots of the spline tear it apart.`);
+  return knots[degree]! < knots[points]!
+    ? undefined
+    : trouble('entity-impossible', say('entity-impossible/knots-span')`The knots of the spline span nothing.`);
 };
 
 const throughPoints = (f: Fields, given: readonly Point3[], report: Report): SpaceSpline | Trouble => {
   const fit = given.filter((p, i) => i === 0 || p.x !== given[i - 1]!.x || p.y !== given[i - 1]!.y || p.z !== given[i - 1]!.z);
-  if (fit.length < 2) return trouble('entity-unfinished', `The spline has ${given.length === 0 ? 'no points' : 'only one point'}.`);
+  if (fit.length < 2) return trouble('entity-unfinished', given.length === 0 ? words.noPoints : words.onePoint);
   report.throughPoints(f.place);
   const [first, last] = [fit[0]!, fit.at(-1)!];
   const closed = f.flag(70, CLOSED | PERIODIC);
@@ -123,3 +143,8 @@ const CLOSED = 1;
 const PERIODIC = 2;
 /** No writer goes higher; the work of one point grows with its square. */
 const HIGHEST = 25;
+
+const words = phrases('spline-points', {
+  noPoints: say`The spline has no points.`,
+  onePoint: say`The spline has only one point.`,
+});

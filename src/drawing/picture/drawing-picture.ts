@@ -1,11 +1,14 @@
 /** Draws a drawing as an SVG picture: to scale, with a scale bar, its loops told apart by role, and its findings numbered. */
+
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { scaleBar } from '../../picture/scale-bar.ts';
 import type { View } from '../../picture/svg.ts';
 import { escaped, INK, PAPER, pathOf, px, QUIET, text } from '../../picture/svg.ts';
+import { upTo } from '../../text/part.ts';
+import { digitsOf } from '../../text/print/amount.ts';
+import { counted } from '../../text/print/phrases.ts';
 import type { Drawing } from '../drawing.ts';
-import { count, number } from '../place-in-file.ts';
 import { findingsOnSheet } from './findings-on-sheet.ts';
 import { loopNames } from './loop-names.ts';
 import { keyOf, rolesOf } from './roles.ts';
@@ -55,15 +58,15 @@ const subtitleOf = (drawing: Drawing, view: View): string => {
   const size = view.empty
     ? []
     : [
-        `${number(view.wide / millimetres, 3)} by ${number(view.high / millimetres, 3)} ${name}${basis === 'assumed' ? ' (unit assumed)' : ''}`,
+        `${digitsOf(view.wide / millimetres, upTo(3))} by ${digitsOf(view.high / millimetres, upTo(3))} ${name}${basis === 'assumed' ? ' (unit assumed)' : ''}`,
       ];
   const hidden = drawing.loops.filter((l) => l.hidden).length;
   return [
     ...size,
-    count(drawing.loops.length - hidden, 'loop'),
+    counted(drawing.loops.length - hidden, 'loop'),
     ...(hidden > 0 ? [`${hidden} hidden`] : []),
-    ...(drawing.openChains.length > 0 ? [count(drawing.openChains.length, 'open chain')] : []),
-    count(
+    ...(drawing.openChains.length > 0 ? [counted(drawing.openChains.length, 'open chain')] : []),
+    counted(
       drawing.findings.reduce((n, f) => n + (f.stands ?? 1), 0),
       'finding',
     ),

@@ -1,9 +1,11 @@
 /** Tells a drawing: as text for a person and as plain data for a program. */
 
 import type { Finding, Severity } from '../../text/finding.ts';
+import { upTo } from '../../text/part.ts';
+import { digitsOf } from '../../text/print/amount.ts';
+import { counted } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Drawing, Loop, OpenChain } from '../drawing.ts';
-import { count, number } from '../place-in-file.ts';
 
 /** What `drawingJson` gives; places, lengths and areas in drawing units. */
 export interface DrawingData {
@@ -78,7 +80,7 @@ export const describeDrawing = (drawing: Drawing, file = ''): string => {
   const head = `${file === '' ? 'The drawing' : file}: ${drawing.format === 'unknown' ? 'unknown format' : drawing.format.toUpperCase()}, ${STATES[drawing.state]}.`;
   if (drawing.state === 'refused') return [head, ...findingLines(drawing.findings)].join('\n');
   const { name, millimetres, basis } = drawing.units;
-  const unit = millimetres === 1 ? `${name}` : `${name} (1 ${name} = ${number(millimetres, 6)} mm)`;
+  const unit = millimetres === 1 ? `${name}` : `${name} (1 ${name} = ${digitsOf(millimetres, upTo(6))} mm)`;
   return [
     head,
     `Unit: ${unit}, ${BASES[basis]}.`,
@@ -107,7 +109,7 @@ const loopLines = ({ loops, units }: Drawing): string[] => {
       ? [loopLine(`${alike[0]!.id} … ${alike.at(-1)!.id}: ${alike.length} alike, each`, alike[0]!, units.name)]
       : alike.map((l) => loopLine(`${l.id}:`, l, units.name)),
   );
-  return [`${count(loops.length, 'closed loop')}:`, ...lines];
+  return [`${counted(loops.length, 'closed loop')}:`, ...lines];
 };
 
 const loopLine = (head: string, loop: Loop, unit: string): string => {
@@ -122,11 +124,11 @@ const chainLines = (drawing: Drawing): string[] => {
   const { openChains, units } = drawing;
   if (openChains.length === 0) return [];
   const lines = openChains.slice(0, LISTED).map((chain) => {
-    const [from, to] = endsOf(chain, drawing).map((p) => `(${number(p.x)}, ${number(p.y)})`);
-    return `  ${chain.id}: ${number(chain.length)} ${units.name} from ${from} to ${to}, layer ${chain.layer}${chain.hidden ? ', hidden' : ''}`;
+    const [from, to] = endsOf(chain, drawing).map((p) => `(${digitsOf(p.x, upTo(4))}, ${digitsOf(p.y, upTo(4))})`);
+    return `  ${chain.id}: ${digitsOf(chain.length, upTo(4))} ${units.name} from ${from} to ${to}, layer ${chain.layer}${chain.hidden ? ', hidden' : ''}`;
   });
   const more = openChains.length > LISTED ? [`  and ${openChains.length - LISTED} more`] : [];
-  return [`${count(openChains.length, 'open chain')}:`, ...lines, ...more];
+  return [`${counted(openChains.length, 'open chain')}:`, ...lines, ...more];
 };
 
 const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
@@ -136,7 +138,7 @@ const findingLines = (findings: readonly Finding[]): string[] => {
   const sorted = [...findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity));
   const total = findings.reduce((sum, f) => sum + (f.stands ?? 1), 0);
   return [
-    `${count(total, 'finding')}:`,
+    `${counted(total, 'finding')}:`,
     ...sorted.map(
       (f) =>
         `  ${f.severity} [${f.code}] ${[f.text, f.done, f.remedy?.text].flatMap((t) => (t === undefined ? [] : [printPlain(t)])).join(' ')}`,

@@ -2,6 +2,7 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { say } from '../../text/say.ts';
 import { usualLimits } from '../budget.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import { drawnBounds } from '../curve/drawn-bounds.ts';
@@ -42,9 +43,9 @@ const readFile = (bytes: Uint8Array, name: string, limits: ReadLimits): DrawnFil
   const format = formatOf(bytes, name);
   if (format === 'dxf') return readDxf(bytes, limits);
   if (format === 'svg') return readSvg(bytes, limits);
-  const finding = find('not-a-drawing', 'The file is neither a DXF nor an SVG drawing.', {
-    done: 'Nothing was read.',
-    remedy: 'Save the drawing as DXF or SVG.',
+  const finding = find('not-a-drawing', say('not-a-drawing/neither')`The file is neither a DXF nor an SVG drawing.`, {
+    done: say('not-a-drawing/neither.done')`Nothing was read.`,
+    remedy: say('not-a-drawing/neither.remedy')`Save the drawing as DXF or SVG.`,
   });
   return { state: 'refused', format, unitless: false, curves: [], marks: [], layers: [], passedOver: new Map(), findings: [finding] };
 };

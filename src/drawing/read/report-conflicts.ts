@@ -5,10 +5,13 @@ import type { ChainContact } from '../../geometry/near/crossings.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, length, list, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { Conflict } from '../join/conflicts.ts';
-import { count, length, point, spot } from '../place-in-file.ts';
+import { point, spot } from '../place-in-file.ts';
 
 /** What a conflict needs to know of its loops. */
 export interface NamedLoop {
@@ -33,44 +36,47 @@ const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Fin
   const at = placeOf(worst, loop);
   const more = {
     place: { ...spot(at, units), loop: loop.id },
-    done: 'It was kept as drawn.',
-    remedy: 'Draw the outline so that it goes round once.',
+    done: words.keptIt,
+    remedy: words.roundOnce,
   };
-  const where = `at ${point(at, units)}${others(conflict.contacts.length)}.`;
-  if (crossing) return find('loop-crosses-itself', `${loop.id} crosses itself ${where}`, more);
-  return find('loop-touches-itself', `${loop.id} ${along.length > 0 ? 'runs over itself' : 'touches itself'} ${where}`, more);
+  const where = whereOf(point(at, units), conflict.contacts.length);
+  if (crossing) return find('loop-crosses-itself', say`${{ loop: contour(loop.id) }} crosses itself at ${{ where }}.`, more);
+  return find('loop-touches-itself', along.length > 0 ? words.runsOver(loop.id, where) : words.touchesItself(loop.id, where), more);
 };
 
 /** Crossing, sharing and touching are told apart; each once per pair of loops, at its first place. */
 const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: DrawingUnits): Finding[] => {
-  const both = conflict.first < conflict.second ? `${a.id} and ${b.id}` : `${b.id} and ${a.id}`;
+  const both = list(
+    (conflict.first < conflict.second ? [a, b] : [b, a]).map((loop) => contour(loop.id)),
+    'and',
+  );
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.filter((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
   if (crossing.length > 0)
     return [
-      find('loops-cross', `${both} cross at ${point(crossing[0]!.at, units)}${others(crossing.length)}.`, {
+      find('loops-cross', say`${{ both }} cross at ${{ where: whereOf(point(crossing[0]!.at, units), crossing.length) }}.`, {
         place: spot(crossing[0]!.at, units),
-        done: 'Both were kept as drawn.',
-        remedy: 'Leave out one of them, or draw the outline that is meant.',
+        done: words.keptBoth,
+        remedy: say`Leave out one of them, or draw the outline that is meant.`,
       }),
     ];
   if (along.length > 0)
     return [
       find(
         'loops-share-edge',
-        `${both} share ${length(sharedLength(along, a))} of edge at ${point(placeOf(along[0]!, a), units)}${others(along.length)}.`,
+        say`${{ both }} share ${{ shared: length(sharedLength(along, a)) }} of edge at ${{ where: whereOf(point(placeOf(along[0]!, a), units), along.length) }}.`,
         {
           place: spot(placeOf(along[0]!, a), units),
-          done: 'Both were kept as drawn.',
-          remedy: 'Two parts cannot share a cut: leave room for the wire between them.',
+          done: words.keptBoth,
+          remedy: say`Two parts cannot share a cut: leave room for the wire between them.`,
         },
       ),
     ];
   const touch = conflict.contacts[0]!;
   return [
-    find('loops-touch', `${both} touch at ${point(touch.at, units)}${others(conflict.contacts.length)}.`, {
+    find('loops-touch', say`${{ both }} touch at ${{ where: whereOf(point(touch.at, units), conflict.contacts.length) }}.`, {
       place: spot(touch.at, units),
-      done: 'Both were kept as drawn.',
+      done: words.keptBoth,
     }),
   ];
 };
@@ -82,7 +88,8 @@ const endsAnOverlap = ({ at }: ChainContact, along: readonly ChainContact[]): bo
 /** mm: two tellings of one place. */
 const NEAR = 1e-5;
 
-const others = (n: number): string => (n > 1 ? ` and at ${count(n - 1, 'other place')}` : '');
+/** The first place, and how many there are beside it. */
+const whereOf = (at: Part, places: number): Part | Text => (places > 1 ? words.andOthers(at, places - 1) : at);
 
 /** The middle of a shared stretch lies on the loop whose segment was looked at; other places are where they are. */
 const placeOf = ({ contact, at, first }: ChainContact, loop: NamedLoop): Point =>
@@ -94,3 +101,12 @@ const sharedLength = (contacts: readonly ChainContact[], loop: NamedLoop): numbe
       sum + (contact.kind === 'overlap' ? Math.abs(contact.first[1] - contact.first[0]) * lengthOf(loop.segments[first]!) : 0),
     0,
   );
+
+const words = phrases('conflicts-of-loops', {
+  keptIt: say`It was kept as drawn.`,
+  keptBoth: say`Both were kept as drawn.`,
+  roundOnce: say`Draw the outline so that it goes round once.`,
+  runsOver: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} runs over itself at ${{ where }}.`,
+  touchesItself: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} touches itself at ${{ where }}.`,
+  andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
+});

@@ -1,31 +1,28 @@
 /** Findings about the drawing as a whole: fitted curves, hidden layers, nothing to cut, too much work. */
+
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, length, list, name, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { usualLimits } from '../budget.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import type { DrawingUnits, Loop, ReadOptions } from '../drawing.ts';
 import { find } from '../findings.ts';
 import type { Fitted } from '../piece/fit-pieces.ts';
-import { count, length, point, spot } from '../place-in-file.ts';
-
-const CURVES = { ellipse: 'An ellipse', spline: 'A spline', arc: 'An arc', line: 'A line' } as const;
+import { point, spot } from '../place-in-file.ts';
 
 export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Finding[] => [
   ...(fitted.curves === 0
     ? []
     : [
-        find(
-          'curves-fitted',
-          `${count(fitted.curves, 'curve')} that ${fitted.curves === 1 ? 'is' : 'are'} neither line nor arc became ${count(fitted.arcs, 'arc')}.`,
-          {
-            done: `No arc lies further than ${length(fitted.worst)} from its curve; ${length(within)} are allowed.`,
-          },
-        ),
+        find('curves-fitted', fitted.curves === 1 ? words.oneFitted(fitted.arcs) : words.manyFitted(fitted.curves, fitted.arcs), {
+          done: say`No arc lies further than ${{ worst: length(fitted.worst) }} from its curve; ${{ allowed: length(within) }} are allowed.`,
+        }),
       ]),
   ...fitted.failed.map(({ at, what }) =>
-    find('curve-unfitted', `${CURVES[what]} at ${point(at, units)} could not be turned into arcs.`, {
+    find('curve-unfitted', say`${{ curve: words[what] }} at ${{ at: point(at, units) }} could not be turned into arcs.`, {
       place: spot(at, units),
-      done: 'It was left out.',
-      remedy: 'Draw it again with fewer points, or as lines and arcs of a sensible size.',
+      done: say`It was left out.`,
+      remedy: say`Draw it again with fewer points, or as lines and arcs of a sensible size.`,
     }),
   ),
 ];
@@ -42,11 +39,11 @@ export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Findin
     return [
       find(
         'loop-sliver',
-        `${loop.id} at ${point(at, units)} is ${length(loop.perimeter * units.millimetres)} round and only ${length(width)} wide on average.`,
+        say`${{ loop: contour(loop.id) }} at ${{ at: point(at, units) }} is ${{ round: length(loop.perimeter * units.millimetres) }} round and only ${{ width: length(width) }} wide on average.`,
         {
           place: { ...spot(at, units), loop: loop.id },
-          done: 'It was kept as drawn.',
-          remedy: 'Leave it out, unless it is meant.',
+          done: say`It was kept as drawn.`,
+          remedy: say`Leave it out, unless it is meant.`,
         },
       ),
     ];
@@ -57,8 +54,8 @@ export const toldHidden = (loops: readonly Loop[]): Finding[] => {
   if (hidden.length === 0) return [];
   const layers = [...new Set(hidden.map((loop) => loop.layer))].sort();
   return [
-    find('loops-hidden', `${count(hidden.length, 'loop')} lie${hidden.length === 1 ? 's' : ''} on hidden layers (${layers.join(', ')}).`, {
-      done: 'They are listed and not cut.',
+    find('loops-hidden', hidden.length === 1 ? words.oneHidden(layers) : words.manyHidden(hidden.length, layers), {
+      done: say`They are listed and not cut.`,
     }),
   ];
 };
@@ -67,21 +64,42 @@ export const toldEmpty = (loops: readonly Loop[], chains: number, file: DrawnFil
   if (loops.some((loop) => !loop.hidden)) return [];
   const why =
     loops.length > 0
-      ? 'closed loops on hidden layers only'
+      ? words.hiddenOnly
       : chains > 0
-        ? `${count(chains, 'open chain')} and no closed loop`
+        ? words.chainsOnly(chains)
         : file.passedOver.size > 0
-          ? `only ${[...file.passedOver.keys()].join(', ')}, which bound no shape to cut`
-          : 'nothing that is read here';
+          ? words.kindsOnly([...file.passedOver.keys()])
+          : words.nothing;
   return [
-    find('no-loop', `There is nothing to cut: the drawing holds ${why}.`, {
-      remedy: 'Draw each outline closed, on a layer that is shown.',
+    find('no-loop', say`There is nothing to cut: the drawing holds ${{ why }}.`, {
+      remedy: say`Draw each outline closed, on a layer that is shown.`,
     }),
   ];
 };
 
 export const tooMuchWork = (options: ReadOptions): Finding =>
-  find('too-much-work', `Joining the drawing needs more than ${options.limits?.work ?? usualLimits.work} steps.`, {
-    done: 'Nothing was joined.',
-    remedy: 'Save only what is to be cut, check the unit, or allow a smaller join distance.',
-  });
+  find(
+    'too-much-work',
+    say('too-much-work/joining')`Joining the drawing needs more than ${{ limit: count(options.limits?.work ?? usualLimits.work) }} steps.`,
+    {
+      done: say('too-much-work/joining.done')`Nothing was joined.`,
+      remedy: say('too-much-work/joining.remedy')`Save only what is to be cut, check the unit, or allow a smaller join distance.`,
+    },
+  );
+
+const words = phrases('drawing-whole', {
+  ellipse: say`An ellipse`,
+  spline: say`A spline`,
+  arc: say`An arc`,
+  line: say`A line`,
+  oneFitted: (arcs: number) => say`1 curve that is neither line nor arc became ${{ arcs: count(arcs, 'arc') }}.`,
+  manyFitted: (curves: number, arcs: number) =>
+    say`${{ curves: count(curves, 'curve') }} that are neither line nor arc became ${{ arcs: count(arcs, 'arc') }}.`,
+  oneHidden: (layers: readonly string[]) => say`1 loop lies on hidden layers (${{ layers: list(layers.map(name)) }}).`,
+  manyHidden: (loops: number, layers: readonly string[]) =>
+    say`${{ loops: count(loops, 'loop') }} lie on hidden layers (${{ layers: list(layers.map(name)) }}).`,
+  hiddenOnly: say`closed loops on hidden layers only`,
+  chainsOnly: (chains: number) => say`${{ chains: count(chains, 'open chain') }} and no closed loop`,
+  kindsOnly: (kinds: readonly string[]) => say`only ${{ kinds: list(kinds.map(term)) }}, which bound no shape to cut`,
+  nothing: say`nothing that is read here`,
+});

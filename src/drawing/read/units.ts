@@ -1,11 +1,13 @@
 /** Decides how long a drawing unit is, and says so wherever the file leaves room for doubt. */
 
 import type { Bounds } from '../../geometry/measure.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { length, mm, name, term } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import type { DrawingUnits } from '../drawing.ts';
 import { find } from '../findings.ts';
-import { length } from '../place-in-file.ts';
 
 /** Millimetres in one unit, by the names people write. The inch is 25.4 mm exactly (international inch). */
 const KNOWN = new Map<string, { readonly name: string; readonly millimetres: number }>([
@@ -55,33 +57,35 @@ export const decideUnits = (
 };
 
 const unknownUnit = (asked: string, instead: DrawingUnits | undefined): Finding =>
-  find('units-unknown', `'${asked}' is not a unit known here.`, {
+  find('units-unknown', say`'${{ asked: name(asked) }}' is not a unit known here.`, {
     place: { kind: 'field', path: 'units' },
-    done: instead ? `The unit of the file, ${instead.name}, was kept.` : 'The unit was decided as if none had been given.',
-    remedy: 'Give one of mm, cm, m, µm, inch, mil, ft.',
+    done: instead ? words.kept(instead.name) : words.asIfNone,
+    remedy: say`Give one of ${{ units: term('mm, cm, m, µm, inch, mil, ft') }}.`,
   });
 
 const overruled = (wanted: { readonly name: string; readonly millimetres: number }, own: DrawingUnits | undefined): Finding[] =>
   own && own.millimetres !== wanted.millimetres
     ? [
-        find('units-overruled', `The file says it is drawn in ${own.name}, and ${wanted.name} was asked for.`, {
-          done: `Every number of the drawing was read as ${wanted.name}.`,
-        }),
+        find(
+          'units-overruled',
+          say`The file says it is drawn in ${{ own: term(own.name) }}, and ${{ wanted: term(wanted.name) }} was asked for.`,
+          {
+            done: say`Every number of the drawing was read as ${{ wanted: term(wanted.name) }}.`,
+          },
+        ),
       ]
     : [];
 
 const missing = (unitless: boolean, bounds: Bounds): Finding =>
-  find('units-missing', `The file ${unitless ? 'says that its unit is none' : 'does not say in which unit it is drawn'}.${sizes(bounds)}`, {
-    done: 'Millimetres were assumed.',
-    remedy: 'Say which unit the drawing is in.',
+  find('units-missing', sentences([unitless ? words.unitless : words.noUnit, sizes(bounds)]), {
+    done: say`Millimetres were assumed.`,
+    remedy: remedy(say`Say which unit the drawing is in.`, { field: 'units' }),
   });
 
-/** ' In mm it measures 12 × 5 mm, in inches 304.8 × 127 mm.' */
-const sizes = (bounds: Bounds): string =>
-  isEmpty(bounds) ? '' : ` Read as mm it measures ${sizeIn(bounds, 1)}; read as inches it would be ${sizeIn(bounds, 25.4)}.`;
+/** 'Read as mm it measures 12 mm by 5 mm; read as inches …', nothing of a drawing without anything in it. */
+const sizes = (bounds: Bounds): Text | undefined => (isEmpty(bounds) ? undefined : words.sizes(sizeIn(bounds, 1), sizeIn(bounds, 25.4)));
 
-const sizeIn = (b: Bounds, millimetres: number): string =>
-  `${length((b.maxX - b.minX) * millimetres)} by ${length((b.maxY - b.minY) * millimetres)}`;
+const sizeIn = (b: Bounds, millimetres: number): Text => words.size((b.maxX - b.minX) * millimetres, (b.maxY - b.minY) * millimetres);
 
 const isEmpty = (b: Bounds): boolean => !(b.maxX >= b.minX && b.maxY >= b.minY);
 
@@ -94,15 +98,30 @@ const implausible = (unit: { readonly name: string; readonly millimetres: number
   if (isEmpty(bounds)) return [];
   const size = Math.max(bounds.maxX - bounds.minX, bounds.maxY - bounds.minY) * unit.millimetres;
   if (size === 0 || (size <= LARGEST && size >= SMALLEST)) return [];
-  const than =
-    size > LARGEST
-      ? `more than the ${LARGEST} mm that any machine is likely to take`
-      : `less than the ${SMALLEST} mm of a thin wire's own cut`;
-  const other = unit.millimetres === 1 ? { name: 'inches', millimetres: 25.4 } : { name: 'mm', millimetres: 1 };
+  const than = size > LARGEST ? words.tooLarge : words.tooSmall;
+  const [other, its] = unit.millimetres === 1 ? (['inches', 25.4] as const) : (['mm', 1] as const);
   return [
-    find('units-implausible', `In ${unit.name}, the whole drawing measures ${sizeIn(bounds, unit.millimetres)}, ${than}.`, {
-      done: `${unit.name} was kept, as ${asked ? 'asked' : 'the file says'}.`,
-      remedy: `Check the unit: read as ${other.name} it would measure ${sizeIn(bounds, other.millimetres)}.`,
-    }),
+    find(
+      'units-implausible',
+      say`In ${{ unit: term(unit.name) }}, the whole drawing measures ${{ size: sizeIn(bounds, unit.millimetres) }}, ${{ than }}.`,
+      {
+        done: asked ? words.keptAsAsked(unit.name) : words.keptAsFile(unit.name),
+        remedy: remedy(words.check(other, sizeIn(bounds, its)), { field: 'units' }),
+      },
+    ),
   ];
 };
+
+const words = phrases('units-of-drawing', {
+  kept: (unit: string) => say`The unit of the file, ${{ unit: term(unit) }}, was kept.`,
+  asIfNone: say`The unit was decided as if none had been given.`,
+  unitless: say`The file says that its unit is none.`,
+  noUnit: say`The file does not say in which unit it is drawn.`,
+  sizes: (asMm: Text, asInches: Text) => say`Read as mm it measures ${{ asMm }}; read as inches it would be ${{ asInches }}.`,
+  size: (wide: number, high: number) => say`${{ wide: length(wide) }} by ${{ high: length(high) }}`,
+  tooLarge: say`more than the ${{ largest: mm(LARGEST) }} that any machine is likely to take`,
+  tooSmall: say`less than the ${{ smallest: mm(SMALLEST) }} of a thin wire's own cut`,
+  keptAsAsked: (unit: string) => say`${{ unit: term(unit) }} was kept, as asked.`,
+  keptAsFile: (unit: string) => say`${{ unit: term(unit) }} was kept, as the file says.`,
+  check: (other: string, size: Text) => say`Check the unit: read as ${{ other: term(other) }} it would measure ${{ size }}.`,
+});

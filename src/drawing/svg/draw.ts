@@ -1,5 +1,9 @@
 /** Walks the tree of an SVG file and draws its shapes out: groups, nested pictures, and what `use` repeats. */
+
 import type { Place } from '../../text/finding.ts';
+import { name, type Part, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Budget } from '../budget.ts';
 import type { DrawnCurve } from '../curve/curve.ts';
 import { composed, type Matrix, movedCurve, UNMOVED } from '../curve/move-curve.ts';
@@ -51,7 +55,7 @@ export class Drawer {
     if (!this.#budget.expected(0, elements * STEPS)) return;
     // What moves the page as a whole goes by rules of its own and says nothing about a part.
     if (styled(root, 'transform') !== undefined)
-      this.#leave('transform-unreadable', root, 'The page as a whole has a transform.', 'It was not applied.');
+      this.#leave('transform-unreadable', root, say('transform-unreadable/page')`The page as a whole has a transform.`, words.notApplied);
     const shown = shownWithin({ displayed: true, visible: true }, root);
     this.#children(root, { ...shown, matrix, size, layer: NO_GROUP, labelled: false, depth: 1, using: [] });
   }
@@ -76,7 +80,8 @@ export class Drawer {
 
   #element(element: Element, around: Around): void {
     const { name } = element;
-    if (name === 'style') this.#leave('style-sheet-ignored', element, 'A style sheet may hide or move shapes.', 'It was not applied.');
+    if (name === 'style')
+      this.#leave('style-sheet-ignored', element, say('style-sheet-ignored')`A style sheet may hide or move shapes.`, words.notApplied);
     if (NOT_DRAWN.has(name) || name.includes(':')) return;
     if (!isShape(name) && !CONTAINERS.has(name) && name !== 'use') {
       this.#passOver(element);
@@ -95,11 +100,12 @@ export class Drawer {
     const text = styled(element, 'transform');
     const move = this.#moveOf(element, text);
     if (move === undefined) {
-      this.#leave('transform-unreadable', element, `The transform '${text?.slice(0, 80)}' makes no sense here.`, LEFT_OUT);
+      this.#leave('transform-unreadable', element, words.noTransform(text ?? ''), words.leftOut);
       return undefined;
     }
     for (const clip of ['clip-path', 'mask'])
-      if ((styled(element, clip) ?? 'none') !== 'none') this.#leave('clip-ignored', element, 'A shape is clipped.', 'It was drawn whole.');
+      if ((styled(element, clip) ?? 'none') !== 'none')
+        this.#leave('clip-ignored', element, say('clip-ignored')`A shape is clipped.`, words.drawnWhole);
     const named = element.name === 'g' || element.name === 'svg' ? this.#groupName(element, around) : {};
     return { ...around, ...shownWithin(around, element), ...named, matrix: composed(around.matrix, move) };
   }
@@ -121,7 +127,7 @@ export class Drawer {
   #shape(element: Element, around: Around): void {
     const outcome = this.#runs(element, around.size);
     if (outcome.kind === 'unreadable') {
-      this.#leave(outcome.code, element, `A <${element.name}> cannot be drawn: ${outcome.why}.`, LEFT_OUT);
+      this.#leave(outcome.code, element, words.notDrawn(element.name, outcome.why), words.leftOut);
       return;
     }
     const hidden = !around.displayed || !around.visible;
@@ -130,8 +136,8 @@ export class Drawer {
       this.#count(around.layer, hidden);
       for (const flat of run.curves) {
         const curve = movedCurve(around.matrix, flat);
-        if (curve === 'edge on') this.#leave('entity-impossible', element, `A <${element.name}> is pressed flat by a transform.`, LEFT_OUT);
-        else if (!withinReach(curve)) this.#leave('entity-impossible', element, `A <${element.name}> reaches too far.`, LEFT_OUT);
+        if (curve === 'edge on') this.#leave('entity-impossible', element, words.flat(element.name), words.leftOut);
+        else if (!withinReach(curve)) this.#leave('entity-impossible', element, words.tooFar(element.name), words.leftOut);
         else if (!this.#budget.work(1) || !this.#budget.entity()) return;
         else this.curves.push({ curve, layer: around.layer, hidden, entity, closes: run.closes, line: element.line });
       }
@@ -151,21 +157,16 @@ export class Drawer {
     const link = linkOf(element);
     const target = targetOf(element, this.#byId);
     if (target === undefined) {
-      this.#leave(
-        'reference-missing',
-        element,
-        `A <use> asks for '${link.slice(0, 80)}', which is not in the file.`,
-        'Nothing was drawn for it.',
-      );
+      this.#leave('reference-missing', element, words.missing(link), words.nothingDrawn);
       return;
     }
     if (around.using.includes(target)) {
-      this.#leave('reference-to-itself', element, `'${link}' is used within itself.`, 'The inner one was left out.');
+      this.#leave('reference-to-itself', element, words.withinItself(link), words.innerLeftOut);
       return;
     }
     const [x, y] = ['x', 'y'].map((name) => lengthOf(element.attributes.get(name) ?? '0'));
     if (x?.kind !== 'length' || y?.kind !== 'length') {
-      this.#leave('length-unreadable', element, 'The place of a <use> cannot be read.', LEFT_OUT);
+      this.#leave('length-unreadable', element, say('length-unreadable/use')`The place of a <use> cannot be read.`, words.leftOut);
       return;
     }
     const matrix = composed(around.matrix, { ...UNMOVED, e: x.value, f: y.value });
@@ -183,11 +184,11 @@ export class Drawer {
   #picture(element: Element, around: Around, given: ReadonlyMap<string, string> | undefined): void {
     const view = viewportOf(element, around.size, given);
     if (view.kind === 'unreadable') {
-      this.#leave('length-unreadable', element, `The size of a <${element.name}> cannot be read: ${view.what}.`, LEFT_OUT);
+      this.#leave('length-unreadable', element, words.noSize(element.name, view.what), words.leftOut);
       return;
     }
     const { matrix, inner, stretched } = view.viewport;
-    if (stretched) this.#leave('view-stretched', element, `A <${element.name}> is stretched unevenly.`, 'It was read so.');
+    if (stretched) this.#leave('view-stretched', element, words.stretched(element.name), words.readSo);
     this.#children(element, { ...around, matrix: composed(around.matrix, matrix), size: inner });
   }
 
@@ -203,13 +204,32 @@ export class Drawer {
     if (!this.#firstLine.has(name)) this.#firstLine.set(name, line);
   }
 
-  #leave(code: DrawingCode, { line }: Element, sentence: string, done: string): void {
-    this.#told.add(code, sentence, { place: { kind: 'line', line }, done });
+  #leave(code: DrawingCode, { line }: Element, text: Text, done: Text): void {
+    this.#told.add(code, text, { place: { kind: 'line', line }, done });
   }
 }
 
 /** Drawing an element costs about as much as so many steps elsewhere; `use` can ask for it without end. */
 const STEPS = 8;
 const NO_GROUP = '(no group)';
-const LEFT_OUT = 'It was left out.';
 const CONTAINERS: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch']);
+
+/** What was typed may be as long as a file. */
+const shown = (text: string): Part => name(text.slice(0, 80));
+
+const words = phrases('drawing-svg', {
+  notApplied: say`It was not applied.`,
+  leftOut: say`It was left out.`,
+  drawnWhole: say`It was drawn whole.`,
+  nothingDrawn: say`Nothing was drawn for it.`,
+  innerLeftOut: say`The inner one was left out.`,
+  readSo: say`It was read so.`,
+  noTransform: (text: string) => say`The transform '${{ transform: shown(text) }}' makes no sense here.`,
+  notDrawn: (element: string, why: Text) => say`A <${{ element: term(element) }}> cannot be drawn: ${{ why }}.`,
+  flat: (element: string) => say`A <${{ element: term(element) }}> is pressed flat by a transform.`,
+  tooFar: (element: string) => say`A <${{ element: term(element) }}> reaches too far.`,
+  missing: (link: string) => say`A <use> asks for '${{ link: shown(link) }}', which is not in the file.`,
+  withinItself: (link: string) => say`'${{ link: name(link) }}' is used within itself.`,
+  noSize: (element: string, what: string) => say`The size of a <${{ element: term(element) }}> cannot be read: ${{ given: name(what) }}.`,
+  stretched: (element: string) => say`A <${{ element: term(element) }}> is stretched unevenly.`,
+});

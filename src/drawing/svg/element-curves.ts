@@ -1,5 +1,9 @@
 /** The basic shapes of SVG as runs of curves in their own user units. */
+
 import { arc, line, type Point } from '../../geometry/segment.ts';
+import { asGiven, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Curve } from '../curve/curve.ts';
 import { lengthOf, numbersOf } from './lengths.ts';
 import type { Element } from './markup.ts';
@@ -8,7 +12,7 @@ import type { Size } from './viewport.ts';
 
 export type ShapeOutcome =
   | { readonly kind: 'runs'; readonly runs: readonly Run[] }
-  | { readonly kind: 'unreadable'; readonly code: 'path-unreadable' | 'length-unreadable' | 'entity-impossible'; readonly why: string };
+  | { readonly kind: 'unreadable'; readonly code: 'path-unreadable' | 'length-unreadable' | 'entity-impossible'; readonly why: Text };
 
 type Maker = (element: Element, around: Size) => ShapeOutcome;
 
@@ -35,8 +39,7 @@ const polyShape =
   (closes: boolean): Maker =>
   (element) => {
     const values = numbersOf(element.attributes.get('points') ?? '');
-    if (values.length % 2 === 1 || values.some(Number.isNaN))
-      return { kind: 'unreadable', code: 'length-unreadable', why: 'its points are not pairs of numbers' };
+    if (values.length % 2 === 1 || values.some(Number.isNaN)) return { kind: 'unreadable', code: 'length-unreadable', why: words.noPairs };
     const points = Array.from({ length: values.length / 2 }, (_, i): Point => ({ x: values[2 * i]!, y: values[2 * i + 1]! }));
     const lines = points.slice(1).map((p, i) => line(points[i]!, p));
     const [first, last] = [points[0], points.at(-1)];
@@ -48,7 +51,7 @@ const circleShape: Maker = (element, around) => {
   const values = lengths(element, around, ['cx', 'cy', 'r']);
   if (values === undefined) return badLength(element);
   const [x, y, radius] = values as [number, number, number];
-  if (!(radius > 0)) return noSize(`its radius is ${radius}`);
+  if (!(radius > 0)) return noSize(words.radius(radius));
   const from = { x: x + radius, y };
   return closed([arc(from, from, { x, y }, 2 * Math.PI)]);
 };
@@ -59,7 +62,7 @@ const ellipseShape: Maker = (element, around) => {
   const [x, y, givenX, givenY] = values as [number, number, number, number];
   const has = (name: string): boolean => isGiven(element.attributes.get(name));
   const [rx, ry] = [has('rx') ? givenX : givenY, has('ry') ? givenY : givenX];
-  if (!(rx > 0 && ry > 0)) return noSize(`its half axes are ${rx} and ${ry}`);
+  if (!(rx > 0 && ry > 0)) return noSize(words.axes(rx, ry));
   return closed([{ kind: 'ellipse', centre: { x, y }, major: { x: rx, y: 0 }, minor: { x: 0, y: ry }, start: 0, end: 2 * Math.PI }]);
 };
 
@@ -67,7 +70,7 @@ const rectangleShape: Maker = (element, around) => {
   const values = lengths(element, around, ['x', 'y', 'width', 'height', 'rx', 'ry']);
   if (values === undefined) return badLength(element);
   const [x, y, width, height, givenX, givenY] = values as [number, number, number, number, number, number];
-  if (!(width > 0 && height > 0)) return noSize(`it is ${width} wide and ${height} high`);
+  if (!(width > 0 && height > 0)) return noSize(words.sides(width, height));
   const has = (name: string): boolean => isGiven(element.attributes.get(name));
   // One corner radius alone stands for both, and none is more than half a side.
   const rx = Math.min(has('rx') ? givenX : givenY, width / 2);
@@ -124,11 +127,11 @@ const reference = (name: string, { width, height }: Size): number => {
 
 const open = (curves: readonly Curve[]): ShapeOutcome => ({ kind: 'runs', runs: [{ curves, closes: false }] });
 const closed = (curves: readonly Curve[]): ShapeOutcome => ({ kind: 'runs', runs: [{ curves, closes: true }] });
-const noSize = (why: string): ShapeOutcome => ({ kind: 'unreadable', code: 'entity-impossible', why });
+const noSize = (why: Text): ShapeOutcome => ({ kind: 'unreadable', code: 'entity-impossible', why });
 const badLength = (element: Element): ShapeOutcome => ({
   kind: 'unreadable',
   code: 'length-unreadable',
-  why: `one of its lengths is no length (${shownOf(element)})`,
+  why: words.noLength(shownOf(element)),
 });
 
 const shownOf = ({ attributes }: Element): string =>
@@ -145,3 +148,11 @@ const MAKERS: ReadonlyMap<string, Maker> = new Map([
   ['circle', circleShape],
   ['ellipse', ellipseShape],
 ]);
+
+const words = phrases('svg-element', {
+  noPairs: say`its points are not pairs of numbers`,
+  radius: (radius: number) => say`its radius is ${{ radius: asGiven(radius) }}`,
+  axes: (rx: number, ry: number) => say`its half axes are ${{ rx: asGiven(rx) }} and ${{ ry: asGiven(ry) }}`,
+  sides: (width: number, height: number) => say`it is ${{ width: asGiven(width) }} wide and ${{ height: asGiven(height) }} high`,
+  noLength: (given: string) => say`one of its lengths is no length (${{ given: name(given) }})`,
+});

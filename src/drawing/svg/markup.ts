@@ -1,5 +1,8 @@
 /** The elements of an SVG file as a tree, read strictly and without ever expanding anything. */
+
 import { SaxesParser } from 'saxes';
+import { name } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { Budget } from '../budget.ts';
 import type { Ledger } from '../ledger.ts';
 
@@ -35,10 +38,10 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
   parser.on('doctype', (declaration) => {
     if (!declaration.includes('[')) return;
     refused = true;
-    told.add('doctype-refused', 'The file defines entities of its own in its DOCTYPE.', {
+    told.add('doctype-refused', say`The file defines entities of its own in its DOCTYPE.`, {
       place: { kind: 'line', line: parser.line },
-      done: 'Nothing was read: such definitions can grow without bound.',
-      remedy: 'Save the file again as plain SVG.',
+      done: say`Nothing was read: such definitions can grow without bound.`,
+      remedy: say`Save the file again as plain SVG.`,
     });
   });
   parser.on('opentagstart', () => {
@@ -72,10 +75,10 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
 };
 
 const tellFault = ({ why, line }: { readonly why: string; readonly line: number }, told: Ledger): void =>
-  told.add('markup-broken', `The file is not well-formed: ${why}`, {
+  told.add('markup-broken', say`The file is not well-formed: ${{ parser: name(why) }}`, {
     place: { kind: 'line', line },
-    done: 'What stands before was read.',
-    remedy: 'Ask for the file again.',
+    done: say`What stands before was read.`,
+    remedy: say`Ask for the file again.`,
   });
 
 const CHUNK = 1 << 16;

@@ -1,6 +1,10 @@
 /** The data of an SVG path as runs of curves, each run ending where the pen is lifted. */
+
 import { SVGPathData } from 'svg-pathdata';
 import { line, type Point } from '../../geometry/segment.ts';
+import { name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Curve, Spline } from '../curve/curve.ts';
 import { pathArc } from './arc.ts';
 
@@ -9,19 +13,18 @@ export interface Run {
   readonly closes: boolean;
 }
 
-export type PathOutcome = { readonly kind: 'runs'; readonly runs: readonly Run[] } | { readonly kind: 'unreadable'; readonly why: string };
+export type PathOutcome = { readonly kind: 'runs'; readonly runs: readonly Run[] } | { readonly kind: 'unreadable'; readonly why: Text };
 
 /** All or nothing: a path cut off in the middle is not the outline that was drawn. */
 export const pathRuns = (data: string): PathOutcome => {
   try {
     const commands = SVGPathData.parse(data);
-    if (commands.length > 0 && commands[0]!.type !== SVGPathData.MOVE_TO)
-      return { kind: 'unreadable', why: 'it does not begin with a move' };
+    if (commands.length > 0 && commands[0]!.type !== SVGPathData.MOVE_TO) return { kind: 'unreadable', why: words.noMove };
     const pen = new Pen();
     for (const command of commands) pen.follow(command);
     return { kind: 'runs', runs: pen.finish() };
   } catch (error) {
-    return { kind: 'unreadable', why: error instanceof Error ? error.message : 'unknown' };
+    return { kind: 'unreadable', why: words.parser(error instanceof Error ? error.message : String(error)) };
   }
 };
 
@@ -123,3 +126,8 @@ const bezierSpline = (points: readonly Point[]): Spline => {
   const knots = [...new Array<number>(degree + 1).fill(0), ...new Array<number>(degree + 1).fill(1)];
   return { kind: 'spline', degree, points, weights: points.map(() => 1), knots };
 };
+
+const words = phrases('svg-path', {
+  noMove: say`it does not begin with a move`,
+  parser: (message: string) => say`${{ parser: name(message) }}`,
+});

@@ -1,4 +1,7 @@
 /** Reads an SVG file into curves in mm, with y turned to point up. It never throws and always ends. */
+
+import { mm, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { budget, usualLimits } from '../budget.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import { composed, type Matrix } from '../curve/move-curve.ts';
@@ -20,15 +23,17 @@ export const readSvg = (input: Uint8Array | string, limits: ReadLimits = usualLi
   const allowance = budget(limits, told);
   if (!allowance.bytes(input.length)) return refused(told);
   const { root, byId, whole } = markupOf(typeof input === 'string' ? input : svgText(input), allowance, told);
-  if (root === undefined && !whole) told.add('not-a-drawing', 'The file has no SVG element in it.', { done: 'Nothing was read.' });
+  if (root === undefined && !whole) told.add('not-a-drawing', words.noElement, { done: words.nothingRead });
   if (root === undefined) return refused(told);
   if (root.name !== 'svg') {
-    told.add('not-a-drawing', `The file begins with <${root.name}>; an SVG drawing begins with <svg>.`, { done: 'Nothing was read.' });
+    told.add('not-a-drawing', words.otherRoot(root.name), { done: words.nothingRead });
     return refused(told);
   }
   const view = viewportOf(root, undefined);
   if (view.kind === 'unreadable') {
-    told.add('length-unreadable', `The size of the page cannot be read: ${view.what}.`, { place: { kind: 'line', line: root.line } });
+    told.add('length-unreadable', say('length-unreadable/page')`The size of the page cannot be read: ${{ given: name(view.what) }}.`, {
+      place: { kind: 'line', line: root.line },
+    });
     return refused(told);
   }
   tellScale(view.viewport, root, told);
@@ -58,12 +63,16 @@ const pixelsToMillimetres = (height: number): Matrix => {
 const tellScale = ({ real, stretched }: Viewport, root: Element, told: Ledger): void => {
   const place = { kind: 'line' as const, line: root.line };
   if (!real)
-    told.add('pixels-assumed', 'The file gives its size in pixels, or not at all, and names no length of the world.', {
+    told.add('pixels-assumed', say`The file gives its size in pixels, or not at all, and names no length of the world.`, {
       place,
-      done: '96 pixels were taken as 25.4 mm, as the standard says.',
-      remedy: 'Check one known length; programs have also written 72 or 90 pixels to the inch.',
+      done: say`96 pixels were taken as ${{ inch: mm(25.4) }}, as the standard says.`,
+      remedy: say`Check one known length; programs have also written 72 or 90 pixels to the inch.`,
     });
-  if (stretched) told.add('view-stretched', 'The picture is stretched unevenly to fill its page.', { place, done: 'It was read so.' });
+  if (stretched)
+    told.add('view-stretched', say('view-stretched/page')`The picture is stretched unevenly to fill its page.`, {
+      place,
+      done: words.readSo,
+    });
 };
 
 const refused = (told: Ledger): DrawnFile => ({
@@ -75,4 +84,11 @@ const refused = (told: Ledger): DrawnFile => ({
   layers: [],
   passedOver: new Map(),
   findings: told.findings(),
+});
+
+const words = phrases('reading-svg', {
+  noElement: say`The file has no SVG element in it.`,
+  nothingRead: say`Nothing was read.`,
+  otherRoot: (root: string) => say`The file begins with <${{ root: name(root) }}>; an SVG drawing begins with <svg>.`,
+  readSo: say`It was read so.`,
 });

@@ -9,6 +9,7 @@ type Marks = Pick<Reader, 'decimalMark' | 'groupMark'>;
 /** The digits of a value as the house writes them, with a point and without groups: '0.25', '-3', '1.2e-9'. */
 export const digitsOf = (value: number, digits: Digits): string => {
   if (!Number.isFinite(value)) return String(value);
+  if ('as' in digits) return withoutMinusZero(String(value));
   if ('deviation' in digits) return printNumber(value, digits.deviation);
   if ('significant' in digits) return withoutMinusZero(String(Number(value.toPrecision(digits.significant))));
   if ('fixed' in digits) return withoutMinusZero(value.toFixed(digits.fixed));
