@@ -110,7 +110,6 @@ export const BREACHES: readonly Breaches[] = [
       'src/drawing/piece/fit-pieces.ts -> src/drawing/join/join-ends.ts',
       'src/drawing/piece/fit-pieces.ts -> src/drawing/join/plane-faces.ts',
       'src/picture/scale-bar.ts -> src/drawing/drawing.ts',
-      'src/picture/scale-bar.ts -> src/drawing/place-in-file.ts',
       'src/quantity/explain.ts -> src/text/print/figure.ts',
       'src/quantity/finish.ts -> src/text/print/figure.ts',
       'src/shapes/below-any-wire.ts -> src/physics/wire/wires.ts',

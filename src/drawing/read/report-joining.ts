@@ -12,6 +12,12 @@ import { point, spot } from '../place-in-file.ts';
 
 /** What was repaired or found wanting while joining, in the order of the stages. */
 export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] => [
+  ...aboutPieces(events, units),
+  ...aboutEnds(events, units),
+  ...aboutLoops(events, units),
+];
+
+const aboutPieces = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...events.zeroLength.map(({ at, size }) =>
     find(
       'zero-length-dropped',
@@ -32,6 +38,9 @@ export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] 
       },
     ),
   ),
+];
+
+const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...events.gaps.map(({ a, b, size }) =>
     find('gap-closed', say`Two ends at ${{ at: point(a, units) }} are ${{ gap: length(size) }} apart.`, {
       place: spot(midpoint(a, b), units, size),
@@ -70,6 +79,9 @@ export const toldJoining = (events: JoinEvents, units: DrawingUnits): Finding[] 
       },
     ),
   ),
+];
+
+const aboutLoops = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...events.flat.map((loop) => toldFlat(loop, units)),
   ...events.doubledLoops.map(({ copy, kept }) =>
     find(
