@@ -1,0 +1,133 @@
+/** What is said comes out whole for every reader: names byte for byte, each quantity once, in any unit, mark or language. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Language } from '../language.ts';
+import { contour, count, figured, length, limit, list, mm, name, type Part, place, quantities, quantity, term } from '../part.ts';
+import { HOUSE, type Reader } from '../reader.ts';
+import { say } from '../say.ts';
+import type { Text } from '../text.ts';
+import { contoursIn, placesMapped, sameBut } from '../within.ts';
+import { print, printedParts, printPlain } from './print.ts';
+
+/** Words apart from the holes, so that what they hold can be told from the sentence. */
+const TURNED: Language = {
+  code: 'de',
+  templates: {
+    'test/three': '«{second}» — «{first}» — «{third}»',
+    'test/counted': { by: 'n', forms: { one: 'eins: {n}', other: 'mehr: {n}' } },
+  },
+  nouns: { contour: { '': { one: 'Kontur', other: 'Konturen' } } },
+  junctions: { and: ' und ', or: ' oder ', comma: ', ' },
+  joints: { to: ' bis ' },
+};
+
+const reader: fc.Arbitrary<Reader> = fc.record({
+  length: fc.constantFrom('mm' as const, 'inch' as const),
+  finish: fc.constantFrom('µm' as const, 'µin' as const),
+  decimalMark: fc.constantFrom('.', ','),
+  groupMark: fc.constantFrom('', ',', '.', '\u202f'),
+  names: fc.constant([]),
+  drawn: fc.constantFrom(undefined, 1, 25.4),
+  language: fc.constantFrom(undefined, TURNED),
+});
+
+/** What people call their layers, jobs and wires: quantities, places and braces among them. */
+const given = fc.oneof(
+  fc.string({ unit: 'grapheme', maxLength: 30 }),
+  fc.constantFrom('BEND 2.5 mm', 'Bracket 2.5 mm', 'M6 x 1 mm', '(1.5, 2.5)', '{first}', '±0.01 mm', 'at X 1, Y 2', '1,234.5', "'x'"),
+);
+
+const size = fc.double({ min: 1e-4, max: 5000, noNaN: true });
+const measured: fc.Arbitrary<Part> = fc.oneof(
+  size.map((v) => mm(v)),
+  size.map((v) => length(v)),
+  size.map((v) => limit(v)),
+  size.map((v) => quantity(v, 'mm/min')),
+  size.map((v) => figured({ value: v, low: v * 0.9, high: v * 1.1, unit: 'µm' })),
+  fc.tuple(size, size).map(([a, b]) => quantities([a, b], 'to', 'mm')),
+);
+
+const three = (first: Part | Text, second: Part | Text, third: Part | Text): Text =>
+  say('test/three')`First ${{ first }}, then ${{ second }} and ${{ third }}.`;
+
+describe('a printed text', () => {
+  it('holds each name byte for byte, for every reader', () => {
+    fc.assert(
+      fc.property(given, given, measured, reader, (layer, job, part, whom) => {
+        const parts = printedParts(three(name(layer), part, list([name(job), term('G41')], 'and')), whom);
+        const names = parts.filter((p) => p.of === 'name').map((p) => String(p.text));
+        expect(names.toSorted()).toEqual([layer, job].toSorted());
+      }),
+    );
+  });
+
+  it('holds each quantity once', () => {
+    fc.assert(
+      fc.property(measured, measured, measured, reader, (a, b, c, whom) => {
+        expect(printedParts(three(a, b, c), whom).filter((p) => p.of === 'quantity')).toHaveLength(3);
+      }),
+    );
+  });
+
+  it('is what its parts say, joined', () => {
+    fc.assert(
+      fc.property(given, measured, reader, (layer, part, whom) => {
+        const text = three(name(layer), part, contour('L3'));
+        const joined = printedParts(text, whom)
+          .map((p) => p.text)
+          .join('');
+        expect(String(print(text, whom))).toBe(joined);
+      }),
+    );
+  });
+
+  it('promises nothing in another unit that does not hold', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9999 }), (tenths) => {
+        const micrometres = tenths / 10;
+        const inches = Number(
+          /±([\d.]+) in/.exec(print(say('t')`${{ within: limit(micrometres / 1000) }}`, { ...HOUSE, length: 'inch' }))?.[1],
+        );
+        expect(inches * 25.4 * 1000).toBeGreaterThanOrEqual(micrometres * (1 - 1e-9));
+        expect(inches * 25.4 * 1000).toBeLessThan(micrometres * 1.01 + 0.03);
+      }),
+    );
+  });
+
+  it('takes order and plural from another language', () => {
+    const whom: Reader = { ...HOUSE, decimalMark: ',', language: TURNED };
+    expect(String(print(three(mm(1.5), contour('L2'), name('BEND 2.5 mm')), whom))).toBe('«L2» — «1,5 mm» — «BEND 2.5 mm»');
+    const counted = (n: number): Text => say('test/counted')`there: ${{ n: count(n, 'contour') }}`;
+    expect([1, 3].map((n) => String(print(counted(n), whom)))).toEqual(['eins: 1 Kontur', 'mehr: 3 Konturen']);
+    expect([1, 3].map((n) => String(printPlain(counted(n))))).toEqual(['there: 1 contour', 'there: 3 contours']);
+  });
+});
+
+describe('what a text holds', () => {
+  const text = three(contour('L1'), place({ x: 3, y: 4 }), name('L9 at (3, 4)'));
+
+  it('is asked by data: a name that looks like a contour is none', () => {
+    expect(contoursIn(text)).toEqual(['L1']);
+  });
+
+  it('moves and is renamed without touching names', () => {
+    const moved = placesMapped(text, (p) => ({ ...p, x: p.x + 10 }));
+    const renamed = sameBut(moved, (id) => `${id}0`);
+    expect(String(printPlain(renamed))).toBe('First L10, then (13, 4) and L9 at (3, 4).');
+  });
+});
+
+describe('a text is opaque', () => {
+  it('has no member that another layer could read', () => {
+    const text = say('t')`Words.`;
+    // @ts-expect-error a text is printed, never read
+    const replaced = (): unknown => text.replace('a', 'b');
+    // @ts-expect-error nor does it turn into a string by itself
+    const turned = (): unknown => text.toString();
+    // @ts-expect-error what was printed may be joined and laid out, not taken apart again
+    const reread = (): unknown => printPlain(text).replace('a', 'b');
+    // @ts-expect-error a hole is a part or a text, never a finished string
+    const hole = (): unknown => say`${{ word: 'finished' }}`;
+    expect([replaced, turned, reread, hole]).toHaveLength(4);
+  });
+});
