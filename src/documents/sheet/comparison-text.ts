@@ -54,7 +54,7 @@ export const comparisonText = (comparison: Comparison, curve: readonly PricePoin
     table,
     time === undefined ? '' : timeText(time),
     cannot.length === 0 ? '' : `Not possible\n${cannot.join('\n')}`,
-    `Price against finish\n${prices}`,
+    curve.length === 0 ? '' : `Price against finish\n${prices}`,
   ]
     .filter((p) => p !== '')
     .join('\n\n');

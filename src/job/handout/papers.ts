@@ -1,6 +1,5 @@
 /** Every file an answer is handed out as: program, set-up, pictures, papers. */
 
-import { paperText } from '../../documents/paper-text.ts';
 import { edgePicture } from '../../documents/part/edge-picture.ts';
 import { type Fonts, paperPdf } from '../../documents/pdf/pdf.ts';
 import { answerText as textOf } from '../../documents/sheet/answer-text.ts';
@@ -30,18 +29,28 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
   const { stem } = handout;
   return {
     ...programFiles(facts, setup, stem),
-    [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }),
-    ...(setup === undefined || facts.proof === undefined || ran.wanted === undefined || facts.plan === undefined
+    ...pictureFiles(ran, stem),
+    ...(await papers(facts, handout)),
+    [`${stem}.answer.txt`]: `${answerText(facts, handout)}\n`,
+  };
+};
+
+/** Drawing, proof and cut faces as pictures, as far as there is anything to show. */
+export const pictureFiles = ({ answer, setup, wanted, lines }: Ran, stem: string): Readonly<Record<string, string>> => {
+  if (answer.kind !== 'answered') return {};
+  const { facts } = answer;
+  const { drawing, proof, program, plan, otherWays } = facts;
+  return {
+    [`${stem}.drawing.svg`]: drawingPicture({ ...drawing, findings: marked(facts) }),
+    ...(setup === undefined || proof === undefined || wanted === undefined || plan === undefined
       ? {}
       : {
           [`${stem}.proof.svg`]: proofPicture(
-            facts.proof,
-            proofQuestion(facts.program?.text ?? '', setup, ran.wanted, asDrawn(facts.plan.block, scaledIn(setup)), ran.lines),
+            proof,
+            proofQuestion(program?.text ?? '', setup, wanted, asDrawn(plan.block, scaledIn(setup)), lines),
           ),
         }),
-    ...(facts.otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(facts.otherWays) }),
-    ...(await papers(facts, handout)),
-    [`${stem}.answer.txt`]: `${answerText(facts, handout)}\n`,
+    ...(otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(otherWays) }),
   };
 };
 
@@ -49,18 +58,8 @@ export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Rec
 const marked = ({ findings, drawing }: JobFacts): JobFacts['findings'] =>
   findings.filter((f) => f.severity !== 'note' || drawing.findings.includes(f));
 
-/** The same handout with the papers as text: what the examples keep, since PDFs are poor to compare. */
-export const goldenFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string>>> => {
-  const files = await jobFiles(ran, handout);
-  const texts = Object.entries(files).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
-  if (ran.answer.kind !== 'answered') return Object.fromEntries(texts);
-  const { facts } = ran.answer;
-  const papers = papersOf(facts, handout).map(([name, paper]) => [`${handout.stem}.${name}.txt`, paperText(paper)]);
-  return Object.fromEntries([...texts, ...papers]);
-};
-
 /** A program that is not proven keeps a name that nobody loads by mistake. */
-const programFiles = (facts: JobFacts, setup: SetupFile | undefined, stem: string): Record<string, string> => {
+export const programFiles = (facts: JobFacts, setup: SetupFile | undefined, stem: string): Record<string, string> => {
   if (facts.program === undefined || setup === undefined) return {};
   const name = facts.answer === 'yes' ? stem : `${stem}.not-proven`;
   return { [`${name}.nc`]: facts.program.text, [`${name}.setup.json`]: `${JSON.stringify(setup, null, 2)}\n` };

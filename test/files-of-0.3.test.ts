@@ -1,0 +1,209 @@
+/** Files that version 0.3 wrote are read by today's readers and come to the same verdict; nothing they say is lost. */
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { z } from 'zod';
+import { stopsOf } from '../src/app/run/stops-of-run.ts';
+import { clockView } from '../src/app/work/clock-view.ts';
+import { jobRun } from '../src/cli/inputs.ts';
+import { houseLetters } from '../src/font-files/letters-on-disk.ts';
+import type { Answer } from '../src/job/answer.ts';
+import { readDialectFile } from '../src/job/files/dialects.ts';
+import { nestSchema } from '../src/job/files/nest-file.ts';
+import { parseFile, parseValue } from '../src/job/files/parse.ts';
+import { setupSchema } from '../src/job/files/setup-file.ts';
+import { jobSchema } from '../src/job/job.ts';
+import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { proveAgain } from '../src/job/pipeline/prove-again.ts';
+import { readMeasured } from '../src/job/request/read-measured.ts';
+import { askedRun } from '../src/job/request/run-from-data.ts';
+import { drawShape, shapeSchema } from '../src/job/request/shape-drawing.ts';
+import { shopSchema } from '../src/job/shop.ts';
+import { purposeOf } from '../src/nc/read/stop-purpose.ts';
+import { shopRecordSchema } from '../src/server/message/answers.ts';
+import { type JobRecord, recordSchema } from '../src/server/message/job-record.ts';
+import { closeAll, testServer } from '../src/server/serve.fixture.ts';
+import { sentenceOf } from '../src/text/finding.fixture.ts';
+import { layNest } from '../tools/goldens/examples.ts';
+
+const OLD = 'test/inputs/0.3';
+const files = (ending: string): readonly string[] =>
+  (readdirSync(OLD, { recursive: true, encoding: 'utf8' }) as string[])
+    .filter((f) => f.endsWith(ending) && !f.startsWith('kept'))
+    .map((f) => f.replaceAll('\\', '/'))
+    .sort();
+const text = (file: string): string => readFileSync(join(OLD, file), 'utf8');
+const data = (file: string) => JSON.parse(text(file));
+
+/** Everything that is said somewhere in a file, whatever the keys it stands under are called. */
+const valuesIn = (value: unknown): readonly string[] =>
+  typeof value === 'object' && value !== null ? Object.values(value).flatMap(valuesIn) : [JSON.stringify(value)];
+
+/** What a reader dropped of a file. */
+const lost = (schema: z.ZodType, value: unknown): readonly string[] => {
+  const read = parseValue(schema, value, 'the file');
+  if (read.kind === 'bad') return read.findings.map(sentenceOf);
+  const kept = new Set(valuesIn(read.value));
+  return valuesIn(value).filter((v) => !kept.has(v));
+};
+
+describe('what files of 0.3 say', () => {
+  it.each([
+    ['jobs', jobSchema, files('.job.json'), 15],
+    ['nests', nestSchema, files('.nest.json'), 3],
+    ['shops', shopSchema, files('shop.json'), 2],
+    ['set-ups', setupSchema, files('.setup.json'), 7],
+  ] as const)('is all there after it was read: %s', (_, schema, names, count) => {
+    expect(names).toHaveLength(count);
+    for (const name of names) expect([name, ...lost(schema, data(name))]).toEqual([name]);
+  });
+
+  it('is all there after it was read: dialects', () => {
+    const names = files('.dialect.json');
+    expect(names).toHaveLength(3);
+    for (const name of names) {
+      const read = readDialectFile(text(name));
+      expect(read, name).toMatchObject({ kind: 'dialect', findings: [] });
+      const kept = new Set(valuesIn(read.kind === 'dialect' ? read.dialect : undefined));
+      expect([name, ...valuesIn(data(name)).filter((v) => !kept.has(v))]).toEqual([name]);
+    }
+  });
+});
+
+/** 'yes', 'no', 'cannot' or 'bad input', and with how many passes. */
+const verdictOf = (answer: Answer): string =>
+  answer.kind !== 'answered'
+    ? answer.kind
+    : `${answer.facts.answer}, ${answer.facts.plan?.kind === 'cut' ? answer.facts.plan.passes.length : 'no'} passes`;
+
+const VERDICTS: Readonly<Record<string, string>> = {
+  'die-plate/die-plate': 'yes, 3 passes',
+  'form-insert/form-insert': 'no, no passes',
+  'form-insert/form-insert-eased': 'yes, 3 passes',
+  'more/by-hand': 'yes, 3 passes',
+  'more/from-edge': 'yes, 2 passes',
+  'more/left': 'yes, 2 passes',
+  'more/lifted': 'yes, 2 passes',
+  'more/no-conductor': 'cannot',
+  'more/polygon': 'yes, 2 passes',
+  'more/stack': 'yes, 2 passes',
+  'night-plate/night-plate': 'yes, 2 passes',
+  'punch-set/punch-set': 'yes, 3 passes',
+  'spline-hub/spline-hub': 'yes, 2 passes',
+  'split-jaw/split-jaw': 'yes, 2 passes',
+  'thick-gear/thick-gear': 'yes, 2 passes',
+};
+
+describe('jobs of 0.3', () => {
+  it.each(Object.keys(VERDICTS))('%s is answered as it was', (name) => {
+    // With a wire named, so that not every wire of the shop is tried: that is no matter of reading.
+    const run = jobRun(`${OLD}/${name}.job.json`, { wire: 'brass-0.25' }, '2026-11-25');
+    expect(verdictOf(runJob(run).answer)).toBe(VERDICTS[name]);
+  });
+
+  it('and their parts by numbers are drawn, but for the one that never could be', () => {
+    const refused = (data('more/shapes.json') as unknown[]).flatMap((asked) => {
+      expect([JSON.stringify(asked), ...lost(shapeSchema, asked)]).toEqual([JSON.stringify(asked)]);
+      const drawn = drawShape(shapeSchema.parse(asked), { letters: houseLetters });
+      return drawn.kind === 'refused' ? drawn.findings.map((f) => f.code) : [];
+    });
+    expect(refused).toEqual(['gear-helical']);
+  });
+
+  it.each([
+    ['more/full', 4],
+    ['more/rows', 3],
+  ] as const)('nests: %s lays all pieces that it laid', (name, pieces) => {
+    const { nest } = layNest(`${OLD}/${name}.nest.json`).answer.facts;
+    expect([nest.placed.length, nest.left]).toEqual([pieces, []]);
+  });
+});
+
+describe('programs of 0.3', () => {
+  it.each([
+    ['by-hand', 'die-plate/die-plate.dxf', { anything: 6 }],
+    ['form-insert-eased', 'form-insert/form-insert.dxf', { anything: 2 }],
+    ['from-edge', 'die-plate/die-plate.dxf', { anything: 2 }],
+    ['left', 'split-jaw/split-jaw.dxf', { thread: 4, condition: 6, 'cut wire': 4, anything: 2 }],
+    ['lifted', 'form-insert/form-insert.dxf', { anything: 2 }],
+    ['split-jaw', 'split-jaw/split-jaw.dxf', { anything: 8 }],
+    ['stack', 'form-insert/form-insert.dxf', { thread: 2, condition: 1, 'cut wire': 2, anything: 2 }],
+  ] as const)('%s is proven by its set-up, and every stop is for what it was for', (name, drawing, purposes) => {
+    const setup = parseFile(setupSchema, text(`programs/${name}.setup.json`), 'the set-up');
+    if (setup.kind === 'bad') throw new Error(sentenceOf(setup.findings[0]));
+    const program = text(`programs/${name}.nc`);
+    const proven = proveAgain({ program, drawing: readFileSync(join(OLD, drawing)), drawingName: basename(drawing), setup: setup.value });
+    if (proven.kind === 'bad input') throw new Error(sentenceOf(proven.findings[0]));
+    expect(proven.proof.verdict).toBe('proven');
+    const counted: Record<string, number> = {};
+    for (const { comment } of proven.proof.stops) counted[purposeOf(comment)] = (counted[purposeOf(comment)] ?? 0) + 1;
+    expect(counted).toEqual(purposes);
+  });
+});
+
+describe('the folder of a server of 0.3', () => {
+  const copies: string[] = [];
+  afterAll(async () => {
+    await closeAll();
+    for (const copy of copies) rmSync(copy, { recursive: true, force: true });
+  });
+  const served = async () => {
+    const folder = join(mkdtempSync(join(tmpdir(), 'kerfwright-old-')), 'kept');
+    copies.push(folder);
+    cpSync(join(OLD, 'kept'), folder, { recursive: true });
+    return (await testServer({ folder })).server;
+  };
+  const [id = ''] = readdirSync(join(OLD, 'kept', 'jobs'));
+  const record: JobRecord = recordSchema.parse(data(`kept/jobs/${id}/record.json`));
+
+  it('is listed and opened: jobs, bin, shop and programs', async () => {
+    const server = await served();
+    const rows = (await server.inject('/api/jobs')).json();
+    expect(rows).toMatchObject([{ id, name: 'Split clamping jaw', revision: 1 }]);
+    expect(rows[0]).not.toHaveProperty('fault');
+    expect((await server.inject(`/api/jobs/${id}`)).json()).toEqual(record);
+    const bin = (await server.inject('/api/bin')).json().jobs;
+    expect(bin).toMatchObject([{ name: 'Hexagon punch' }]);
+    expect(bin[0]).not.toHaveProperty('fault');
+    const shop = (await server.inject('/api/shop')).json();
+    expect(lost(shopRecordSchema, shop)).toEqual([]);
+    expect((await server.inject({ method: 'PUT', url: '/api/shop', payload: shop })).statusCode).toBe(200);
+    expect((await server.inject(`/api/jobs/${id}/programs/1`)).body).toBe(text('programs/stack.nc'));
+  });
+
+  it('gives every step of a job that can be run, and the log is read by it', () => {
+    const kept = shopRecordSchema.parse(data('kept/shop.json'));
+    const drawing = readFileSync(join(OLD, 'kept', 'jobs', id, 'drawing.dxf'));
+    const runs = record.steps.map(({ input }) => {
+      const asked = askedRun({
+        input,
+        drawing,
+        drawingName: record.drawingName,
+        shop: kept.shop,
+        dialect: kept.dialect ?? '',
+        day: '2026-11-25',
+      });
+      if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
+      return asked.run;
+    });
+    expect(runs.map(({ job }) => [job.finish, job.height])).toEqual([
+      [1.6, 25],
+      [1.8, 25],
+      [1.8, 30],
+    ]);
+    const now = runs[record.cursor];
+    if (now === undefined) throw new Error('no step is in force');
+    const { answer } = runJob(now);
+    if (answer.kind !== 'answered') throw new Error('the job has no answer');
+    const clock = clockView(answer.facts, now.shop);
+    const ticked = clock === undefined ? [] : stopsOf(clock, record.log).map((s) => s.ticked !== undefined);
+    // The last one was ticked and opened again.
+    expect(ticked).toEqual([...Array(16).fill(true), false]);
+    const measured = record.log.filter((entry) => entry.kind === 'measured').map((entry) => readMeasured(entry.text));
+    expect(measured).toMatchObject([
+      { kind: 'measured', measured: { loop: 'L5', size: 12.006, expected: 12, temperature: 22, sides: 2 } },
+      { kind: 'measured', measured: { loop: 'L2', size: 8.004, expected: 8, temperature: 20, sides: 1 } },
+    ]);
+  });
+});
