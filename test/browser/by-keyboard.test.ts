@@ -1,7 +1,7 @@
 /** The sheet by keyboard alone. */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, jobIn, keptInput, PATIENCE } from './hands.ts';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { answered, copyOfExample, keptInput, sheetOf } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 interface Focused {
@@ -37,44 +37,58 @@ const tabTo = async (page: Page, wanted: (at: Focused) => boolean, key = 'Tab'):
 
 describe('by keyboard alone', () => {
   let server: Stand;
+  let id: string;
   let page: Page;
   beforeAll(async () => {
     server = await stand();
-    ({ page } = await server.open('/'));
-    await answered(page);
   });
+  beforeEach(async () => {
+    id = await copyOfExample(server);
+    ({ page } = await sheetOf(server, id));
+  });
+  afterEach(() => page.context().close());
   afterAll(() => server.close());
+
+  const toField = (field: string) => tabTo(page, (at) => at.field === field);
+  /** Types over a word of the sentence that has the focus, and gives the answer. */
+  const type = async (text: string, key = 'Enter'): Promise<string> => {
+    await page.keyboard.press('Enter');
+    await page.keyboard.type(text);
+    await page.keyboard.press(key);
+    return answered(page);
+  };
 
   it('a word of the sentence is reached, opened, typed over and kept, and the next one follows', async () => {
     await page.keyboard.press('Tab');
     expect((await focused(page)).name).toContain('To the content');
     await page.keyboard.press('Enter');
-    await tabTo(page, (at) => at.field === 'height');
+    await toField('height');
     await page.keyboard.press('Enter');
     expect((await focused(page)).name).toMatch(/^input Height/);
     await page.keyboard.type('40');
     await page.keyboard.press('Enter');
     expect(await answered(page)).toContain('40 mm high');
     expect((await focused(page)).field).toBe('height');
-    await page.keyboard.press('Enter');
-    await page.keyboard.type('36');
-    await page.keyboard.press('Tab');
+    expect(await type('36', 'Tab')).toContain('36 mm high');
     expect((await focused(page)).name).toMatch(/^input Passes/);
     await page.keyboard.press('Escape');
     expect((await focused(page)).field).toBe('passes');
-    expect(await answered(page)).toContain('36 mm high');
-    await expect.poll(() => keptInput(server, jobIn(page)), { timeout: PATIENCE }).toMatchObject({ height: 36 });
+    await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 36 });
   });
 
   it('Escape leaves a word as it was', async () => {
-    await page.keyboard.press('Enter');
-    await page.keyboard.type('5');
-    await page.keyboard.press('Escape');
-    expect(await answered(page)).toContain('with 3 passes');
-    expect(await keptInput(server, jobIn(page))).not.toHaveProperty('passes');
+    await toField('passes');
+    expect(await type('5', 'Escape')).toContain('with 3 passes');
+    expect((await focused(page)).field).toBe('passes');
+    await toField('quantity');
+    expect(await type('2')).toContain('for 2 pieces');
+    // What was kept after it shows that nothing of it is still on its way.
+    await expect.poll(() => keptInput(server, id)).toMatchObject({ quantity: 2 });
+    expect(await keptInput(server, id)).not.toHaveProperty('passes');
   });
 
   it('a material is chosen with the arrows from what was typed', async () => {
+    await toField('height');
     await tabTo(page, (at) => at.field === 'material', 'Shift+Tab');
     await page.keyboard.press('Enter');
     await page.keyboard.type('carb');
@@ -91,11 +105,11 @@ describe('by keyboard alone', () => {
     const asked = await tabTo(page, (at) => at.kind.includes('result-word'));
     await page.keyboard.press('Enter');
     await page.waitForSelector('.answer .why-tree');
-    expect((await focused(page)).kind).toContain('why');
+    await expect.poll(async () => (await focused(page)).kind).toContain('why');
     await page.keyboard.press('Tab');
     await page.keyboard.press('Escape');
-    expect(await page.locator('.why').count()).toBe(0);
-    expect((await focused(page)).name).toBe(asked.name);
+    await page.locator('.why').waitFor({ state: 'detached' });
+    await expect.poll(async () => (await focused(page)).name).toBe(asked.name);
   });
 
   it('the digits lead to the chapters, and the picture follows', async () => {
@@ -111,6 +125,9 @@ describe('by keyboard alone', () => {
   });
 
   it('undo and redo have keys, and the keys are told by a key', async () => {
+    await toField('height');
+    expect(await type('40')).toContain('40 mm high');
+    expect(await type('36')).toContain('36 mm high');
     await page.keyboard.press('Control+z');
     expect(await answered(page)).toContain('40 mm high');
     await page.keyboard.press('Control+Shift+z');
@@ -118,19 +135,27 @@ describe('by keyboard alone', () => {
     await page.keyboard.press('?');
     await page.locator('dialog.keys[open]').waitFor();
     await page.keyboard.press('Escape');
-    expect(await page.locator('dialog.keys[open]').count()).toBe(0);
+    await page.locator('dialog.keys[open]').waitFor({ state: 'detached' });
   });
+});
+
+describe('every stop of the Tab key is seen', () => {
+  let server: Stand;
+  beforeAll(async () => {
+    server = await stand();
+  });
+  afterAll(() => server.close());
 
   for (const place of ['sheet', 'jobs', 'shop', 'run'])
-    it(`every stop of the Tab key is seen on the page '${place}'`, async () => {
-      const id = jobIn(page);
+    it(`on the page '${place}'`, async () => {
+      const id = await copyOfExample(server);
       const path = { sheet: `/job/${id}`, jobs: '/jobs', shop: '/shop', run: `/run/${id}` }[place] ?? '/';
-      const { page: fresh } = await server.open(path);
-      await fresh.waitForSelector({ sheet: '.sentence', jobs: '.job-row', shop: '.shop table', run: '.stops' }[place] ?? 'main');
-      const stops = await tabRound(fresh);
+      const { page } = await server.open(path);
+      await page.waitForSelector({ sheet: '.sentence', jobs: '.job-row', shop: '.shop table', run: '.stops' }[place] ?? 'main');
+      const stops = await tabRound(page);
       expect(stops.length).toBeGreaterThan(8);
       expect(stops.filter((s) => !s.seen).map((s) => s.name)).toEqual([]);
-      await fresh.context().close();
+      await page.context().close();
     });
 });
 

@@ -30,10 +30,7 @@ describe('a part by numbers', () => {
     await saved(page);
     const id = page.url().split('/').at(-1) ?? '';
     expect(await keptInput(server, id)).toMatchObject({ shape: { kind: 'gear', teeth: 24, module: 2 } });
-    const [download] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      page.getByRole('button', { name: 'DXF', exact: true }).click(),
-    ]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'DXF', exact: true }).click()]);
     const drawing = readDrawing(readFileSync(await download.path()), 'gear.dxf', {});
     expect(drawing.loops.map((l) => l.depth)).toEqual([0, 1]);
     await page.getByRole('button', { name: /^Undo/ }).click();

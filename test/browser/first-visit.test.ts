@@ -42,8 +42,9 @@ describe('the first visit', () => {
     await answered(page);
     await page.goto(`${server.address}/`);
     await page.waitForSelector('.job-list');
-    expect(await page.textContent('.job-line')).toMatch(/^Yes/);
+    await page.locator('.job-line', { hasText: /^Yes/ }).waitFor();
     await page.click('.job-list a');
     expect(await answered(page)).toMatch(/^Yes\./);
+    await page.context().close();
   });
 });

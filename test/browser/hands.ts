@@ -1,36 +1,25 @@
 /** What a user does at the page, and what the server then keeps: dropping files, editing a word of the sentence, waiting for the answer. */
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import type { Locator, Page } from 'playwright-core';
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import type { JobRecord } from '../../src/server/message/job-record.ts';
-import type { Stand } from './stand.ts';
-
-/** ms a whole answer may take while other tests run beside this one. */
-export const PATIENCE = 30_000;
+import type { OpenPage, Stand } from './stand.ts';
 
 /** Until the answer on the page is that of the inputs in force. */
 export const answered = async (page: Page): Promise<string> => {
   const sentence = page.locator('.answer[data-older="false"] .sentence');
-  await sentence.waitFor({ timeout: PATIENCE });
   return (await sentence.textContent()) ?? '';
 };
 
 /** Until the page says that the server has everything. */
-export const saved = (page: Page): Promise<void> => page.locator('.saving', { hasText: /^Saved$/ }).waitFor({ timeout: PATIENCE });
+export const saved = (page: Page): Promise<void> => page.locator('.saving', { hasText: /^Saved$/ }).waitFor();
 
 export const word = (page: Page, field: string): Locator => page.locator(`.answer [data-field="${field}"]`);
 
-/** Types over a word of the sentence and waits for the new answer. */
+/** Types over a word of the sentence and waits for the new answer. By keyboard: a notice that comes just then moves no key away. */
 export const edit = async (page: Page, field: string, text: string): Promise<string> => {
   const input = page.locator('.in-sentence input');
-  // A notice that comes at this very moment moves the word away from under the pointer; whoever missed it clicks again.
-  for (let tries = 0; tries < 8 && !(await input.isVisible()); tries += 1) {
-    // It may have come after all, late, in place of the word.
-    await word(page, field)
-      .click({ timeout: 1500 })
-      .catch(() => undefined);
-    await input.waitFor({ timeout: 3000 }).catch(() => undefined);
-  }
+  await word(page, field).press('Enter');
   await input.fill(text);
   await input.press('Enter');
   return answered(page);
@@ -74,6 +63,23 @@ export const exampleOf = async (stand: Stand): Promise<string> => {
   return example.id;
 };
 
+/** A job of the test's own, with drawing and inputs of the example and what is to be otherwise. */
+export const copyOfExample = async (stand: Stand, change: Readonly<Record<string, unknown>> = {}): Promise<string> => {
+  const job = JSON.parse(readFileSync(`${EXAMPLE}.job.json`, 'utf8')) as Readonly<Record<string, unknown>>;
+  const [id] = await brought(stand, [fileOf('die-plate.job.json', JSON.stringify({ ...job, ...change })), fileAt(`${EXAMPLE}.dxf`)]);
+  if (id === undefined) throw new Error('the example was not brought in');
+  return id;
+};
+
+const EXAMPLE = 'examples/die-plate/die-plate';
+
+/** A job of the test's own on a page of its own, answered. */
+export const sheetOf = async (stand: Stand, id: string, options?: BrowserContextOptions): Promise<OpenPage> => {
+  const opened = await stand.open(`/job/${id}`, options);
+  await answered(opened.page);
+  return opened;
+};
+
 export const jobIn = (page: Page): string => page.url().split('/').at(-1) ?? '';
 
 export const recordOf = async (stand: Stand, id: string): Promise<JobRecord> =>
@@ -85,7 +91,7 @@ export const keptInput = async (stand: Stand, id: string): Promise<Readonly<Reco
   return steps[cursor]?.input ?? {};
 };
 
-/** Puts other inputs under a job past the page, as a step of their own. */
+/** Puts other inputs under a job past the page, as a step of their own; again, where a page saved the line of its answer just then. */
 export const putInput = async (stand: Stand, id: string, change: Readonly<Record<string, unknown>>): Promise<void> => {
   const { revision, name, steps } = await recordOf(stand, id);
   const input = { ...steps.at(-1)?.input, ...change };
@@ -94,5 +100,6 @@ export const putInput = async (stand: Stand, id: string, change: Readonly<Record
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ revision, name, steps: [...steps, { name: 'put', input }], cursor: steps.length }),
   });
+  if (response.status === 409) return putInput(stand, id, change);
   if (!response.ok) throw new Error(`not kept: ${await response.text()}`);
 };

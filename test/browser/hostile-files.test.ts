@@ -2,8 +2,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { asciiDxf, type Tag } from '../dxf-writer.ts';
-import { answered, brought, type Dropped, drop, fileOf, jobIn, PATIENCE, putInput } from './hands.ts';
-import { type OpenPage, type Stand, stand } from './stand.ts';
+import { answered, brought, type Dropped, drop, fileOf, jobIn, putInput } from './hands.ts';
+import { atRest, type OpenPage, type Stand, stand } from './stand.ts';
 
 /** Each of these would tell on itself: by a request for '/ran', a window that opens, a mark on the page. */
 const IMAGE = `<img src=x onerror="fetch('/ran');window.ran=1;alert(1)">`;
@@ -109,8 +109,17 @@ describe('hostile files', () => {
         // Handed out as a download, which is the best of answers.
         if (!String(error).includes('Download')) throw error;
       });
-    await watched.page.waitForTimeout(200);
     expect(await watched.ran()).toEqual([]);
+  });
+
+  it('what does run is seen', async () => {
+    const watched = await watch(server, '/jobs');
+    const opens = watched.page.context().waitForEvent('page');
+    await watched.page.evaluate(`(() => { fetch('/ran'); window.ran = 1; open('about:blank'); setTimeout(() => alert(1)); })()`);
+    await opens;
+    expect((await watched.ran()).map((sign) => sign.replace(server.address, ''))).toEqual(
+      expect.arrayContaining(['/ran', '1', 'a window: about:blank', 'the page is marked']),
+    );
   });
 });
 
@@ -127,6 +136,8 @@ const watch = async (server: Stand, path: string): Promise<OpenPage & { ran(): P
   });
   context.on('page', (other) => signs.push(`a window: ${other.url()}`));
   const ran = async (): Promise<readonly string[]> => {
+    // What the page began is told before what it is asked now, and what it left for later has run once it is at rest.
+    await atRest(page);
     const marked = await page.evaluate('window.ran === 1 ? "the page is marked" : ""');
     await context.close();
     return [...signs, ...errors.filter((e) => !/favicon/.test(e)), ...(marked === '' ? [] : [String(marked)])];
@@ -137,7 +148,7 @@ const watch = async (server: Stand, path: string): Promise<OpenPage & { ran(): P
 const opened = async (page: Page, file: Dropped): Promise<string> => {
   await page.waitForSelector('.job-list');
   await drop(page, [file]);
-  await page.waitForURL('**/job/*', { timeout: PATIENCE });
+  await page.waitForURL('**/job/*');
   expect(jobIn(page)).toMatch(/^[a-z0-9]{8,40}$/);
   return answered(page);
 };

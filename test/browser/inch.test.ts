@@ -1,36 +1,46 @@
 /** Inches, and numbers with a decimal comma. */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, edit, jobIn, keptInput, PATIENCE, word } from './hands.ts';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { answered, copyOfExample, edit, keptInput, sheetOf, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('in inch, by somebody who writes decimals with a comma', () => {
   let server: Stand;
+  let id: string;
   let page: Page;
   beforeAll(async () => {
     server = await stand();
-    ({ page } = await server.open('/', { locale: 'de-DE' }));
-    await answered(page);
   });
+  beforeEach(async () => {
+    id = await copyOfExample(server, { height: 12.7 });
+    ({ page } = await sheetOf(server, id, { locale: 'de-DE' }));
+  });
+  afterEach(() => page.context().close());
   afterAll(() => server.close());
 
-  const kept = () => keptInput(server, jobIn(page));
+  const kept = () => keptInput(server, id);
+  const button = (unit: string) => page.getByRole('button', { name: unit, exact: true });
+  const inInch = async (): Promise<string> => {
+    await button('inch').click();
+    await button('µin').click();
+    return answered(page);
+  };
 
   it('half an inch is kept as 12.7 mm, typed with its unit or without', async () => {
-    expect(await edit(page, 'height', '0,5 in')).toContain('12,7 mm high');
-    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
-    await page.getByRole('button', { name: 'inch', exact: true }).click();
-    expect(await word(page, 'height').textContent()).toBe('0,5 in');
+    expect(await edit(page, 'height', '1 in')).toContain('25,4 mm high');
+    await expect.poll(kept).toMatchObject({ height: 25.4 });
+    await button('inch').click();
+    expect(await word(page, 'height').textContent()).toBe('1 in');
     expect(await edit(page, 'height', '0,75')).toContain('0,75 in high');
-    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 19.05 });
+    await expect.poll(kept).toMatchObject({ height: 19.05 });
     expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in high');
-    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ height: 12.7 });
+    await expect.poll(kept).toMatchObject({ height: 12.7 });
   });
 
   it('inputs and results alike are told in inch and microinch, and nothing that is kept changes', async () => {
     const before = await kept();
-    await page.getByRole('button', { name: 'µin', exact: true }).click();
-    const sentence = await answered(page);
+    const sentence = await inInch();
+    expect(sentence).toContain('0,5 in high');
     expect(sentence).toMatch(/holds ±0,000\d+ in where ±0,000\d+ in is asked/);
     expect(sentence).toMatch(/Ra \d+(,\d+)? µin where Ra 31,5 µin is/);
     expect(sentence).toMatch(/costs [\d.]+,\d\d EUR/);
@@ -39,6 +49,8 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
   });
 
   it('nothing on the whole page is left in mm, but what the program, the papers and the names say', async () => {
+    await edit(page, 'height', '13 mm');
+    await inInch();
     await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
     const text = (await page.evaluate(`(() => {
       const page = document.body.cloneNode(true);
@@ -48,31 +60,34 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     expect(text.length).toBeGreaterThan(200);
     const named = (t: string): string => t.replace(/\d[.,]\d\d mm (coated brass|brass|molybdenum|tungsten)( wire)?/g, '');
     // The unit of the program is its own; the steps of undo are called as they were typed.
-    const own = /^\d+ lines in the words of|^height 12,7 mm$/;
+    const own = /^\d+ lines in the words of|^height 13 mm$/;
     expect([...new Set(text.map(named))].filter((t) => !own.test(t)).filter((t) => /(?<![\p{L}])(mm|µm)(?![\p{L}])/u.test(t))).toEqual([]);
   });
 
   it('the paper on screen follows its reader, but for what is typed into the control', async () => {
+    await inInch();
     await page.locator('#papers').scrollIntoViewIfNeeded();
     const paper = page.locator('.paper');
-    await expect.poll(() => paper.textContent(), { timeout: PATIENCE }).toMatch(/±0,000\d+ in, Ra [\d,]+ µin/);
+    await expect.poll(() => paper.textContent()).toMatch(/±0,000\d+ in, Ra [\d,]+ µin/);
     expect(await paper.locator('dd, li').allInnerTexts()).not.toContainEqual(expect.stringMatching(/\d (mm|µm)(?! (coated )?brass)/));
     expect(await paper.textContent()).toMatch(/Set the registers before the start: D1 = 0,\d{4}, .* mm\./);
     expect(await paper.locator('svg').first().textContent()).toMatch(/\d in$/);
   });
 
   it('thou and microinch are understood', async () => {
+    await inInch();
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
-    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ tolerance: 0.0127 });
+    await expect.poll(kept).toMatchObject({ tolerance: 0.0127 });
     expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
-    await expect.poll(kept, { timeout: PATIENCE }).toMatchObject({ finish: 1.016 });
+    await expect.poll(kept).toMatchObject({ finish: 1.016 });
   });
 
   it('the units stay with the user over a reload', async () => {
+    await inInch();
     await page.reload();
-    expect(await answered(page)).toContain('0,5 in high');
-    await page.getByRole('button', { name: 'mm', exact: true }).click();
-    await page.getByRole('button', { name: 'µm', exact: true }).click();
-    expect(await answered(page)).toMatch(/12,7 mm high.*where ±0,0127 mm is asked, and .* where Ra 1,02 µm is/);
+    expect(await answered(page)).toMatch(/0,5 in high.* where Ra 31,5 µin is/);
+    await button('mm').click();
+    await button('µm').click();
+    expect(await answered(page)).toMatch(/12,7 mm high.*where ±0,008 mm is asked, and .* where Ra 0,8 µm is/);
   });
 });

@@ -1,4 +1,4 @@
-/** How fluid a canvas is while it is dragged and zoomed, as the time of its frames beside those of an empty canvas on the same page. */
+/** How fluid a canvas is while it is dragged and zoomed: by the time of its frames beside an empty canvas, and by what is drawn in each. */
 import type { Page } from 'playwright-core';
 
 /** The little of a page that is used here; the tests as a whole are written for Node. */
@@ -23,7 +23,9 @@ declare const document: {
 };
 declare const PointerEvent: new (kind: string, values: object) => object;
 declare const WheelEvent: new (kind: string, values: object) => object;
-declare const requestAnimationFrame: (then: (now: number) => void) => number;
+declare let requestAnimationFrame: (then: (now: number) => void) => number;
+declare const CanvasRenderingContext2D: { readonly prototype: { stroke(path?: object): void } };
+declare const window: { strokesOfFrames?: readonly number[] };
 
 export interface Frames {
   /** ms between two frames: the middle one, and the one that nineteen of twenty do not exceed. */
@@ -62,10 +64,49 @@ export const frameRatio = async (page: Page, canvas: string, seconds = 2): Promi
   return { picture, empty, ratio: picture.middle / empty.middle, slowRatio: picture.slow / empty.slow };
 };
 
-const framesOf = (page: Page, selector: string, seconds: number): Promise<Frames> => page.evaluate(moveAbout, { selector, seconds });
+/**
+ * From all of the picture: how many lines and bundles of lines it strokes in each of `frames` frames, while it is dragged and zoomed.
+ * The page's clock counts strokes meanwhile, one for each ms, so that what it does in its share of a frame hangs on no machine.
+ */
+export const strokesPerFrame = async (page: Page, canvas: string, frames: number): Promise<readonly number[]> => {
+  await page.dblclick(canvas);
+  await page.evaluate(countStrokes);
+  await page.evaluate(moveAbout, { selector: canvas, seconds: 0, frames });
+  return page.evaluate(() => window.strokesOfFrames ?? []);
+};
+
+/** Runs in the page. */
+const countStrokes = (): void => {
+  const counts: number[] = [];
+  let strokes = 0;
+  const { stroke } = CanvasRenderingContext2D.prototype;
+  CanvasRenderingContext2D.prototype.stroke = function (...path): void {
+    strokes += 1;
+    stroke.apply(this, path);
+  };
+  performance.now = () => strokes;
+  const request = requestAnimationFrame;
+  requestAnimationFrame = (then) =>
+    request((now) => {
+      const before = strokes;
+      then(now);
+      counts.push(strokes - before);
+    });
+  window.strokesOfFrames = counts;
+};
+
+const framesOf = (page: Page, selector: string, seconds: number): Promise<Frames> =>
+  page.evaluate(moveAbout, { selector, seconds, frames: 0 });
+
+interface Moving {
+  readonly selector: string;
+  /** It goes on for so long and so many frames. */
+  readonly seconds: number;
+  readonly frames: number;
+}
 
 /** Runs in the page: a pointer that is down moves every frame, and each tenth frame the wheel turns, in and out again. */
-const moveAbout = ({ selector, seconds }: { readonly selector: string; readonly seconds: number }): Promise<Frames> =>
+const moveAbout = ({ selector, seconds, frames }: Moving): Promise<Frames> =>
   new Promise((done) => {
     const canvas = document.querySelector(selector);
     const box = canvas.getBoundingClientRect();
@@ -86,10 +127,10 @@ const moveAbout = ({ selector, seconds }: { readonly selector: string; readonly 
       box.height / 2 + (box.height / 5) * Math.sin(n / 12),
     ];
     const times: number[] = [];
-    const begun = performance.now();
-    let [last, n] = [begun, 0];
+    let [begun, last, n] = [-1, 0, 0];
     send('pointerdown', ...place(0));
     const step = (now: number): void => {
+      if (n === 0) [begun, last] = [now, now];
       times.push(now - last);
       last = now;
       n += 1;
@@ -104,7 +145,7 @@ const moveAbout = ({ selector, seconds }: { readonly selector: string; readonly 
             bubbles: true,
           }),
         );
-      if (now - begun < seconds * 1000) return void requestAnimationFrame(step);
+      if (now - begun < seconds * 1000 || n < frames) return void requestAnimationFrame(step);
       send('pointerup', ...place(n));
       const sorted = times.slice(2).sort((a, b) => a - b);
       const at = (share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0;

@@ -1,29 +1,30 @@
-/** What comes from elsewhere and what is put away: programs held against the drawing and kept with the job, jobs that go into the bin, and both ways back. */
+/** What comes from elsewhere and what is put away: programs held against the drawing and kept with the job, jobs that go into the bin, and both ways back. Each test has a server of its own. */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, keptInput, recordOf, saved } from './hands.ts';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, keptInput, recordOf, saved, sheetOf } from './hands.ts';
 import { type Stand, shutOut, stand } from './stand.ts';
 
+const LETTER = 'G21 G90\nDear Sir\n\nM02\n';
+
 let server: Stand;
-let example: string;
-beforeAll(async () => {
+beforeEach(async () => {
   server = await stand();
-  example = await exampleOf(server);
 });
-afterAll(() => server.close());
+afterEach(() => server.close());
 
 const focused = (page: Page): Promise<unknown> =>
   page.evaluate('document.activeElement.getAttribute("aria-label") ?? document.activeElement.textContent');
 
 describe('programs from elsewhere', () => {
+  let id: string;
   let page: Page;
   let errors: readonly string[];
   let own = '';
-  beforeAll(async () => {
-    ({ page, errors } = await server.open(`/job/${example}`));
-    await answered(page);
-    own = await (await fetch(`${server.address}/api/jobs/${example}/files/program`)).text();
+  beforeEach(async () => {
+    id = await exampleOf(server);
+    own = await (await fetch(`${server.address}/api/jobs/${id}/files/program`)).text();
+    ({ page, errors } = await sheetOf(server, id));
   });
 
   const row = (name: string) => page.locator('.other-program', { hasText: name });
@@ -33,27 +34,28 @@ describe('programs from elsewhere', () => {
   /** In the last pass one block goes a tenth of a millimetre too far. */
   const spoilt = (): string =>
     own.replace(/(G41 D3[\s\S]*?\n(?:N\d+ )?(?:G01 )?X)(-?[\d.]+)/, (_, before, x) => `${before}${(Number(x) + 0.1).toFixed(4)}`);
+  const kept = async () => (await recordOf(server, id)).programs?.map((p) => p.name);
 
   it('that are dropped anywhere on a sheet are told from drawings by their content, proven in their place and kept', async () => {
     await page.evaluate('scrollTo(0, 0)');
     await drop(page, [fileOf('as sent.txt', own)]);
     await verdict('as sent.txt', 'proven');
-    expect(await focused(page)).toBe('as sent.txt');
+    await expect.poll(() => focused(page)).toBe('as sent.txt');
     await page.locator('.verdict', { hasText: 'as sent.txt is proven' }).waitFor();
-    expect(new URL(page.url()).pathname).toBe(`/job/${example}`);
+    expect(new URL(page.url()).pathname).toBe(`/job/${id}`);
     expect(spoilt()).not.toBe(own);
-    await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', 'G21 G90\nDear Sir\n\nM02\n'), fileOf('photo.png', '\u0089PNG')]);
+    await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', LETTER), fileOf('photo.png', '\u0089PNG')]);
     await verdict('spoilt.dxf', 'not proven');
     await page.locator('.uploads .fault', { hasText: 'photo.png is neither' }).waitFor();
-    await expect
-      .poll(async () => (await recordOf(server, example)).programs?.map((p) => p.name))
-      .toEqual(['as sent.txt', 'spoilt.dxf', 'letter.nc']);
+    await expect.poll(kept).toEqual(['as sent.txt', 'spoilt.dxf', 'letter.nc']);
+    expect(errors).toEqual([]);
   });
 
   it('that cannot be read are told with the line, which leads to their text', async () => {
-    await way('letter.nc').click();
+    await drop(page, [fileOf('letter.nc', LETTER)]);
     await verdict('letter.nc', 'not proven');
     const found = row('letter.nc').locator('.judged li');
+    await found.first().waitFor();
     expect(await found.count()).toBe(1);
     expect(await found.textContent()).toContain('The block in line 2 has the letter D without a number.');
     await found.getByRole('button', { name: 'line 2' }).click();
@@ -62,6 +64,9 @@ describe('programs from elsewhere', () => {
   });
 
   it('are there after a reload, and are proven anew against what is asked now', async () => {
+    await drop(page, [fileOf('as sent.txt', own), fileOf('spoilt.dxf', spoilt())]);
+    await expect.poll(kept).toEqual(['as sent.txt', 'spoilt.dxf']);
+    await saved(page);
     await page.reload();
     await answered(page);
     await page.locator('.prove-other').scrollIntoViewIfNeeded();
@@ -73,25 +78,26 @@ describe('programs from elsewhere', () => {
     await verdict('as sent.txt', 'not proven');
     await page.getByRole('button', { name: 'Undo: height' }).click();
     await verdict('as sent.txt', 'proven');
+    expect(errors).toEqual([]);
   });
 
   it('are handed out as they came, taken away and put back', async () => {
-    const [download] = await Promise.all([
-      page.waitForEvent('download', { timeout: 60_000 }),
-      page.getByRole('link', { name: 'Download as sent.txt' }).click(),
-    ]);
+    await drop(page, [fileOf('as sent.txt', own), fileOf('spoilt.dxf', spoilt())]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'Download as sent.txt' }).click()]);
     expect([download.suggestedFilename(), readFileSync(await download.path(), 'utf8')]).toEqual(['as sent.txt', own]);
+    // What is on its way to the server cannot be taken away yet.
+    await page.getByRole('link', { name: 'Download spoilt.dxf' }).waitFor();
     await way('Take away spoilt.dxf').press('Enter');
     await way('Put back spoilt.dxf').waitFor();
-    expect(await focused(page)).toBe('Put back spoilt.dxf');
+    await expect.poll(() => focused(page)).toBe('Put back spoilt.dxf');
+    await saved(page);
     await page.reload();
     await page.locator('.other-taken summary').press('Enter');
     await way('Put back spoilt.dxf').press('Enter');
     await way('Take away spoilt.dxf').waitFor();
-    expect(await focused(page)).toBe('spoilt.dxf');
-    expect((await recordOf(server, example)).programs?.filter((p) => p.away !== undefined)).toEqual([]);
+    await expect.poll(() => focused(page)).toBe('spoilt.dxf');
+    expect((await recordOf(server, id)).programs?.filter((p) => p.away !== undefined)).toEqual([]);
     expect(errors).toEqual([]);
-    await page.context().close();
   });
 });
 
@@ -106,35 +112,34 @@ describe('the bin', () => {
     await answered(page);
     await saved(page);
     await expect.poll(async () => (await recordOf(server, id)).line).toMatch(/^Yes/);
-    expect((await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
+    await expect.poll(async () => (await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
     await page.goto(`${server.address}/jobs`);
     await way('Put away split-jaw').press('Enter');
     await way('Put back split-jaw').waitFor();
-    expect(await focused(page)).toBe('Put back split-jaw');
+    await expect.poll(() => focused(page)).toBe('Put back split-jaw');
     expect(await page.textContent('.job-row.gone [role="status"]')).toBe('split-jaw was put away into the bin.');
     await page.keyboard.press('Enter');
     await way('Put away split-jaw').waitFor();
-    expect(await focused(page)).toBe('split-jaw');
+    await expect.poll(() => focused(page)).toBe('split-jaw');
     await way('Put away split-jaw').press('Enter');
     await way('Put back split-jaw').waitFor();
     await page.reload();
     await page.locator('.bin summary', { hasText: 'In the bin: 1 job' }).press('Enter');
-    expect(await page.textContent('.bin-place code')).toBe(`${server.folder}/bin`);
+    await expect.poll(() => page.locator('.bin-place code').textContent()).toBe(`${server.folder}/bin`);
     expect(await shutOut(page)).toEqual([]);
     expect(await page.locator('.job-row', { hasText: 'split-jaw' }).count()).toBe(0);
     await way('Put back split-jaw').press('Enter');
     await way('Put away split-jaw').waitFor();
-    expect(await focused(page)).toBe('split-jaw');
-    await expect.poll(() => page.locator('.bin').count()).toBe(0);
+    await expect.poll(() => focused(page)).toBe('split-jaw');
+    await page.locator('.bin').waitFor({ state: 'detached' });
     expect((await recordOf(server, id)).programs).toHaveLength(1);
     expect(errors).toEqual([]);
-    await page.context().close();
   });
 
   it('holds a job that is open in another tab, or still in its address: both say so and give it back', async () => {
-    const { page } = await server.open(`/job/${example}`);
+    const example = await exampleOf(server);
+    const { page } = await sheetOf(server, example);
     const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${example}`, { method: 'DELETE' });
-    await answered(page);
     await saved(page);
     await putAway();
     await edit(page, 'height', '28');
@@ -146,6 +151,5 @@ describe('the bin', () => {
     await page.reload();
     await page.getByRole('button', { name: 'Put back' }).press('Enter');
     expect(await answered(page)).toContain('28 mm high');
-    await page.context().close();
   });
 });

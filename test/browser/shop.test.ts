@@ -1,19 +1,19 @@
-/** The shop, pasted into and saved. */
+/** The shop, pasted into and saved. Each test has a shop of its own. */
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { ShopRecord } from '../../src/server/message/answers.ts';
-import { answered, exampleOf } from './hands.ts';
+import { answered, exampleOf, sheetOf } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('the pages of the shop', () => {
   let server: Stand;
   let page: Page;
-  beforeAll(async () => {
+  beforeEach(async () => {
     server = await stand();
     ({ page } = await server.open('/shop'));
     await page.locator('.shop table').first().waitFor();
   });
-  afterAll(() => server.close());
+  afterEach(() => server.close());
 
   const kept = async (): Promise<ShopRecord> => (await (await fetch(`${server.address}/api/shop`)).json()) as ShopRecord;
   const wires = async () => (await kept()).shop['wires'] as readonly Readonly<Record<string, unknown>>[];
@@ -45,7 +45,7 @@ describe('the pages of the shop', () => {
     await save();
     await told('these values cannot be used');
     const wrong = cell('Wires', 2, 'diameter');
-    expect(await wrong.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => wrong.getAttribute('aria-invalid')).toBe('true');
     expect(await wrong.getAttribute('title')).toMatch(/number|thick/);
     expect(await page.locator('[aria-invalid="true"]').count()).toBe(1);
     expect(await kept()).toEqual(before);
@@ -56,7 +56,7 @@ describe('the pages of the shop', () => {
 
   it('the next job is worked out with what was saved', async () => {
     const id = await exampleOf(server);
-    const before = await server.open(`/job/${id}`);
+    const before = await sheetOf(server, id);
     const price = priceIn(await answered(before.page));
     await before.page.context().close();
     const rate = cell('Rates', 2, 'machine hour');
@@ -65,9 +65,8 @@ describe('the pages of the shop', () => {
     await rate.press('Enter');
     await save();
     await told('Saved.');
-    const after = await server.open(`/job/${id}`);
+    const after = await sheetOf(server, id);
     expect(priceIn(await answered(after.page))).toBeGreaterThan(price * 1.2);
-    await after.page.context().close();
   });
 
   it('two who edit the shop do not overwrite each other silently', async () => {

@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { launch } from './browser.ts';
+import { PATIENCE } from './patience.ts';
 
 export interface Stand {
   readonly address: string;
@@ -23,9 +24,6 @@ export interface OpenPage {
   readonly page: Page;
   readonly errors: string[];
 }
-
-/** ms a server may take to print its address, and a page to show what is waited for. */
-const PATIENCE = 20_000;
 
 export const stand = async (): Promise<Stand> => {
   const folder = mkdtempSync(join(tmpdir(), 'kerfwright-browser-'));

@@ -1,7 +1,7 @@
 /** A tablet at the machine. */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, exampleOf, PATIENCE, recordOf, word } from './hands.ts';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { answered, copyOfExample, recordOf, sheetOf, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 /** Decimals with a comma, as on many tablets. */
@@ -13,12 +13,16 @@ describe('on a tablet, by touch', () => {
   let id: string;
   beforeAll(async () => {
     server = await stand();
-    id = await exampleOf(server);
+  });
+  beforeEach(async () => {
+    id = await copyOfExample(server);
     ({ page } = await server.open(`/run/${id}`, TABLET));
     await page.locator('.stops input').first().waitFor();
   });
+  afterEach(() => page.context().close());
   afterAll(() => server.close());
 
+  const ticked = () => page.locator('.stops li[data-ticked="true"]');
   const log = async () => (await recordOf(server, id)).log;
 
   it('a stop is ticked off, and the next one stands on top with its hour', async () => {
@@ -26,24 +30,26 @@ describe('on a tablet, by touch', () => {
     const first = await next.locator('.what').textContent();
     expect(await next.locator('.oclock').textContent()).toMatch(/[A-Z][a-z]+ \d\d:\d\d/);
     await next.locator('button').tap();
-    await expect.poll(async () => (await log()).map((e) => e.kind), { timeout: PATIENCE }).toEqual(['tick']);
-    expect(await next.locator('.what').textContent()).not.toBe(first);
-    expect(await page.locator('.stops li[data-ticked="true"]').count()).toBe(1);
+    await expect.poll(() => ticked().count()).toBe(1);
+    await expect.poll(() => next.locator('.what').textContent()).not.toBe(first);
     await page.locator('.stops li[data-ticked="false"] label').first().tap();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
+    await expect.poll(() => ticked().count()).toBe(2);
+    await expect.poll(async () => (await log()).map((e) => e.kind)).toEqual(['tick', 'tick']);
+    await page.reload();
+    await expect.poll(() => ticked().count()).toBe(2);
   });
 
   it('a size that was measured gives new registers that may be set', async () => {
     await measured(page, '23,994', '24');
     const registers = page.locator('.run table', { hasText: 'New offset registers' });
     await registers.waitFor();
-    expect(await page.textContent('.run .safe')).toContain('may be set');
+    await page.locator('.run .safe', { hasText: 'may be set' }).waitFor();
     const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map((t) =>
       parseFloat(t.replace(',', '.')),
     );
     // An opening that came out 0.006 mm too narrow wants every register smaller by half of it.
     expect(after - before).toBeCloseTo(-0.003, 4);
-    expect((await log()).at(-1)).toMatchObject({ kind: 'measured', text: expect.stringContaining('23.994 of 24') });
+    await expect.poll(log).toMatchObject([{ kind: 'measured', text: expect.stringContaining('23.994 of 24') }]);
   });
 
   it('a size that is no size is asked again instead of being corrected', async () => {
@@ -64,7 +70,7 @@ describe('on a tablet, by touch', () => {
     await page.getByRole('button', { name: 'Write down the time' }).tap();
     await page.getByRole('button', { name: 'The wire broke' }).tap();
     await expect
-      .poll(async () => (await log()).slice(-3).map((e) => [e.kind, e.text]), { timeout: PATIENCE })
+      .poll(async () => (await log()).map((e) => [e.kind, e.text]))
       .toEqual([
         ['note', 'flushing weak on L4'],
         ['time', '312'],
@@ -72,7 +78,6 @@ describe('on a tablet, by touch', () => {
       ]);
     await page.reload();
     await page.locator('.entries', { hasText: 'flushing weak on L4' }).waitFor();
-    await expect.poll(() => page.locator('.stops li[data-ticked="true"]').count(), { timeout: PATIENCE }).toBe(2);
   });
 
   it('whatever is touched at the machine is as wide as a gloved finger', async () => {
@@ -83,8 +88,7 @@ describe('on a tablet, by touch', () => {
   });
 
   it('the sheet is worked by touch too, and nothing of it hangs over the edge', async () => {
-    const { page: sheet } = await server.open(`/job/${id}`, TABLET);
-    await answered(sheet);
+    const { page: sheet } = await sheetOf(server, id, TABLET);
     await word(sheet, 'height').tap();
     await sheet.locator('.in-sentence input').fill('30');
     await sheet.locator('.in-sentence input').press('Enter');
@@ -93,8 +97,9 @@ describe('on a tablet, by touch', () => {
     await sheet.waitForSelector('.answer .why-tree');
     for (const width of [1180, 820]) {
       await sheet.setViewportSize({ width, height: width === 820 ? 1180 : 820 });
-      expect(await sheet.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
+      await expect.poll(() => sheet.evaluate('document.documentElement.scrollWidth - innerWidth')).toBeLessThanOrEqual(0);
     }
+    await sheet.context().close();
   });
 });
 

@@ -120,7 +120,8 @@ class RecordKeeper implements Keeper {
     if (record === undefined) return true;
     if (this.theirs !== undefined) return false;
     this.away = false;
-    this.tell('saving');
+    // A server that was gone may be so still: that stays told until it answers.
+    if (this.told !== 'waiting for the server') this.tell('saving');
     const { name, steps, cursor, line } = record;
     const told = { revision: this.revision, name, steps, cursor, ...(line === undefined ? {} : { line }) };
     const answer = await saveJob(record.id, told);
@@ -148,6 +149,7 @@ class RecordKeeper implements Keeper {
     this.revision = revision;
     if (this.waiting !== undefined && this.waiting !== record) {
       keepDraft({ ...this.waiting, revision });
+      this.tell('saving');
       return this.save();
     }
     this.waiting = undefined;
