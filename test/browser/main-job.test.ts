@@ -37,11 +37,10 @@ describe('the main job', () => {
       fileAt('examples/mixed-plate/tee.dxf'),
       fileOf('letter.txt', 'no drawing'),
     ]);
-    for (const name of ['split-jaw', 'tee'])
-      await page
-        .locator('.job-row', { hasText: name })
-        .locator('.job-line', { hasText: /^(Yes|No)/ })
-        .waitFor();
+    for (const name of ['split-jaw', 'tee']) {
+      const row = page.locator('.job-row').filter({ has: page.getByRole('link', { name, exact: true }) });
+      await row.locator('.job-line', { hasText: /^(Yes|No)/ }).waitFor();
+    }
     await page.locator('.uploads .fault', { hasText: 'letter.txt is neither' }).waitFor();
     expect(await page.locator('.job-row', { hasText: 'letter' }).count()).toBe(0);
     await page.context().close();

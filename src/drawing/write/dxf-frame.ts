@@ -19,12 +19,16 @@ export interface Frame {
   readonly nextHandle: number;
 }
 
+/** Signs beyond those of every code page, as release 2000 writes them. */
+export const plainText = (text: string): string =>
+  text.replace(/[^ -~]/g, (sign) => `\\U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`);
+
 export const handleText = (handle: number): string => handle.toString(16).toUpperCase();
 
 /** The whole file as tags, around `entities`. */
 export const framed = (frame: Frame, entities: readonly Tag[]): readonly Tag[] => [
   ...section('HEADER', headerOf(frame)),
-  ...section('CLASSES', []),
+  ...section('CLASSES', CLASSES),
   ...section('TABLES', tablesOf(frame)),
   ...section('BLOCKS', [...block(MODEL, '20', '21', '*Model_Space'), ...block(PAPER, '1C', '1D', '*Paper_Space')]),
   ...section('ENTITIES', entities),
@@ -55,8 +59,22 @@ const headerOf = ({ unitCode, metric, low, high, nextHandle }: Frame): readonly 
   [70, metric ? 1 : 0],
 ];
 
-const tablesOf = ({ layers }: Frame): readonly Tag[] => [
-  ...table('VPORT', '8', []),
+/** Objects of these classes stand among the objects, and a strict reader wants to know what they are. */
+const CLASSES: readonly Tag[] = [
+  ['ACDBDICTIONARYWDFLT', 'AcDbDictionaryWithDefault'],
+  ['ACDBPLACEHOLDER', 'AcDbPlaceHolder'],
+].flatMap(([name, subclass]): readonly Tag[] => [
+  [0, 'CLASS'],
+  [1, name!],
+  [2, subclass!],
+  [3, 'ObjectDBX Classes'],
+  [90, 0],
+  [280, 0],
+  [281, 0],
+]);
+
+const tablesOf = ({ layers, low, high }: Frame): readonly Tag[] => [
+  ...table('VPORT', '8', [viewOf(low, high)]),
   ...table(
     'LTYPE',
     '5',
@@ -91,7 +109,7 @@ const tablesOf = ({ layers }: Frame): readonly Tag[] => [
   ...table('VIEW', '6', []),
   ...table('UCS', '7', []),
   ...table('APPID', '9', [[...symbol('APPID', '12', '9', 'AcDbRegAppTableRecord'), [2, 'ACAD'], [70, 0]]]),
-  ...table('DIMSTYLE', 'A', [], [[100, 'AcDbDimStyleTable']]),
+  ...table('DIMSTYLE', 'A', [DIMSTYLE], [[100, 'AcDbDimStyleTable']]),
   ...table(
     'BLOCK_RECORD',
     '1',
@@ -100,6 +118,46 @@ const tablesOf = ({ layers }: Frame): readonly Tag[] => [
       [PAPER, '*Paper_Space'],
     ].map(([handle, name]): readonly Tag[] => [...symbol('BLOCK_RECORD', handle!, '1', 'AcDbBlockTableRecord'), [2, name!], [340, '0']]),
   ),
+];
+
+/** What is seen when the drawing is opened: all of it, from above. */
+const viewOf = (low: Frame['low'], high: Frame['high']): readonly Tag[] => [
+  ...symbol('VPORT', '22', '8', 'AcDbViewportTableRecord'),
+  [2, '*Active'],
+  [70, 0],
+  ...pair(0, 0, 0),
+  ...pair(1, 1, 1),
+  ...pair(2, (low[0] + high[0]) / 2, (low[1] + high[1]) / 2),
+  ...pair(3, 0, 0),
+  ...pair(4, 1, 1),
+  ...pair(5, 1, 1),
+  ...pair(6, 0, 0),
+  [36, 1],
+  ...pair(7, 0, 0),
+  [37, 0],
+  [40, Math.max(high[0] - low[0], high[1] - low[1]) || 1],
+  [41, 1],
+  [42, 50],
+  [43, 0],
+  [44, 0],
+  [50, 0],
+  [51, 0],
+];
+
+const pair = (nth: number, x: number, y: number): readonly Tag[] => [
+  [10 + nth, x],
+  [20 + nth, y],
+];
+
+const DIMSTYLE: readonly Tag[] = [
+  [0, 'DIMSTYLE'],
+  [105, '23'],
+  [330, 'A'],
+  [100, 'AcDbSymbolTableRecord'],
+  [100, 'AcDbDimStyleTableRecord'],
+  [2, 'Standard'],
+  [70, 0],
+  [340, '11'],
 ];
 
 const STYLE: readonly Tag[] = [

@@ -6,7 +6,7 @@ import type { Chain } from '../../geometry/contour.ts';
 import { type Arc, isFullCircle, type Point, type Segment } from '../../geometry/segment.ts';
 import { rotation, transformPoint } from '../../geometry/transform.ts';
 import { type Drawn, layerName, MILLIMETRES, numberText, type WriteUnit } from './drawn.ts';
-import { entityHead, FIRST_HANDLE, framed, type Tag } from './dxf-frame.ts';
+import { entityHead, FIRST_HANDLE, framed, plainText, type Tag } from './dxf-frame.ts';
 
 /**
  * A full circle becomes a CIRCLE, a single line a LINE, a single arc an ARC, everything else a LWPOLYLINE, closed or open. An arc
@@ -35,7 +35,8 @@ export const writeDxf = (drawn: readonly Drawn[], unit: WriteUnit, marks: readon
   return framed(frame, entities).map(tagText).join('');
 };
 
-const tagText = ([code, value]: Tag): string => `${String(code).padStart(3)}\n${typeof value === 'number' ? numberText(value) : value}\n`;
+const tagText = ([code, value]: Tag): string =>
+  `${String(code).padStart(3)}\n${typeof value === 'number' ? numberText(value) : plainText(value)}\n`;
 
 const entityOf = (chain: Chain, scale: number, handle: number, layer: string): readonly Tag[] => {
   const only = chain.segments.length === 1 ? chain.segments[0] : undefined;
