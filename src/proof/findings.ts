@@ -6,7 +6,6 @@ export const catalogue = {
   'proof-question-unusable': { severity: 'refusal' },
   'scale-not-of-temperature': { severity: 'refusal' },
   'program-not-readable': { severity: 'refusal' },
-  'program-without-end': { severity: 'refusal' },
   'gap-unknown': { severity: 'refusal' },
   'contour-uncut': { severity: 'refusal' },
   'tab-left-standing': { severity: 'refusal' },

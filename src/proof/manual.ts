@@ -26,12 +26,6 @@ export const manual: Manual<typeof catalogue> = {
       'Nothing is proven of such a program, not even of its part before the fault, since it cannot be known what the machine would do after it.',
     remedy: 'Correct the block, then prove the program again.',
   },
-  'program-without-end': {
-    title: 'The program has no end',
-    meaning: 'No M02 or M30 stands at the end. A program that was cut short on its way to the machine looks just like this.',
-    matters: 'The contours that are missing would only show when the part is measured, so the proof does not accept it as whole.',
-    remedy: 'Write the end, or fetch the whole file again.',
-  },
   'gap-unknown': {
     title: 'A cut is made with an energy setting whose spark gap is not given',
     meaning: 'The program cuts with a condition, or where it chooses none with an offset register, for which no gap was given.',

@@ -64,6 +64,7 @@ describe('the check of a dialect', () => {
   });
 
   it('remarks on half a pair, coarse digits and a dialect that cannot speak', () => {
+    expect(codes(withWords({ thread: 'M71' }))).toEqual(['dialect-pair-incomplete']);
     expect(fieldsOf(withWords({ thread: 'M71' }))).toEqual(['dialect.words.cutWire']);
     expect(fieldsOf(withWords({ powerOff: 'M77' }))).toEqual(['dialect.words.powerOn']);
     expect(codes({ ...standardDialect, decimals: 2 })).toEqual(['dialect-coarse']);

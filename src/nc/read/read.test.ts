@@ -262,6 +262,14 @@ describe('what the reader refuses', () => {
     ['inside-corner-not-entered', 'G41 D2 G01 X5. Y0.\nG01 X9. Y0.\nG01 X9. Y0.5\nG01 X5. Y0.5\nG40 G01 X0. Y0.5'],
     ['path-turns-back', 'G41 D1 G01 X5. Y0.\nG01 X9. Y0.\nG01 X6. Y0.\nG40 G01 X0. Y0.5'],
     ['block-too-long', `(${'A'.repeat(1200)})`],
+    ['units-of-other-pair', 'G70'],
+    ['feed-zero', 'G01 X1. Y0. F0'],
+    ['arc-by-k', 'G02 X2. Y0. I1. K0.5'],
+    ['arc-radius-too-small', 'G02 X2. Y0. R0.9'],
+    ['arc-full-by-radius', 'G03 X0. Y0. R2.'],
+    ['register-idle', 'G01 X1. Y0. D1'],
+    ['compensation-already-on', 'G41 D1 G01 X5. Y0.\nG42 D1 G01 X5. Y5.\nG40 G01 X0. Y5.'],
+    ['arc-tighter-than-offset', 'G41 D1 G01 X5. Y0.\nG01 X9. Y0.\nG03 X9. Y0.3 I0. J0.15\nG01 X5. Y0.3\nG40 G01 X0. Y5.'],
   ])('says %s for %s', (code, blocks) => {
     const program = body(blocks);
     expect(codes(program)).toEqual([code]);
@@ -273,6 +281,7 @@ describe('what the reader refuses', () => {
     expect(codes(read('G90 G00 X1. Y1.\nM02'))).toEqual(['units-not-stated']);
     expect(codes(read('G21 G00 X1. Y1.\nM02'))).toEqual(['distance-mode-not-stated']);
     expect(codes(read('G90 G00 X1. Y1.\nM02', { ...bare, unitsWord: 'none' }))).toEqual([]);
+    expect(codes(read('G21 G90 X1. Y1.\nM02'))).toEqual(['motion-not-stated']);
   });
 
   it('names the block at fault and ends the actions before it', () => {

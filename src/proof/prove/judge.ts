@@ -68,8 +68,6 @@ const contourProofOf = (loop: string, measure: ContourMeasure, origin: Point, st
 
 const programReasons = ({ trace, actions, blocks, question }: Evidence): readonly Reason[] => {
   const reasons: Reason[] = [];
-  if (!trace.ended)
-    reasons.push({ finding: find('program-without-end', 'The program does not end with M02 or M30.', { remedy: 'End it.' }) });
   const first = trace.withoutGap[0];
   const action = first === undefined ? undefined : actions[first];
   if (action?.kind === 'move') {

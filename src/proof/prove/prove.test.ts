@@ -106,6 +106,16 @@ const openingOf = (x: number, y: number, s = script()) => {
   return s;
 };
 
+/** A part in the middle of the block, cut from a hole below it. */
+const PART: Wanted = { loop: 'out', contour: box(20, 5, 40, 35), kept: 'punch' };
+const PART_HOLE = { holes: [{ at: point(30, 2), diameter: START_HOLE }] };
+const aroundPart = (s: ReturnType<typeof script>) => {
+  s.go(30, 2);
+  s.stop('THREAD THE WIRE');
+  cutBox(s, 20 - RADIUS, 5 - RADIUS, 40 + RADIUS, 35 + RADIUS);
+  return s;
+};
+
 describe('the proof', () => {
   it('finds an opening right, its slug with mass and block, and its corners as round as the wire', () => {
     const s = openingOf(10, 10);
@@ -287,6 +297,80 @@ describe('the proof', () => {
     const crossing = proof.reasons.find((r) => r.finding.code === 'kept-metal-cut');
     expect(crossing?.block).toBe(11);
     expect(proof.contours[0]!.gougeMost.amount).toBeCloseTo(-(5 + RADIUS), 3);
+  });
+
+  it('refuses corners that come out rounder than is allowed', () => {
+    const s = openingOf(10, 10);
+    s.end();
+    const proof = proveActions(s.actions, question([{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }], { insideCorner: 0.1 }));
+    expect([proof.verdict, codes(proof)]).toEqual(['not proven', ['corner-too-round']]);
+    expect(proof.findings[0]?.sentence).toContain('where 0.1 mm is allowed');
+  });
+
+  it('remarks on a cut that serves nothing and lies in waste', () => {
+    const s = aroundPart(script());
+    s.go(50, -1);
+    s.stop('THREAD THE WIRE');
+    s.cut(50, 5);
+    s.end();
+    const proof = proveActions(s.actions, question([PART], PART_HOLE));
+    expect([proof.verdict, codes(proof)]).toEqual(['proven', ['stray-cut']]);
+    expect(proof.findings[0]?.place).toMatchObject({ x: 50, y: 5 });
+  });
+
+  it('lets a crumb fall unheld, and says so', () => {
+    const s = script();
+    s.go(30, 20);
+    s.stop('THREAD THE WIRE');
+    s.cut(30.6 - RADIUS, 20);
+    s.circle(30, 20, 0.6 - RADIUS);
+    s.end();
+    const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 0.6), kept: 'die' }]));
+    expect([proof.verdict, codes(proof)]).toEqual(['proven', ['crumb-falls']]);
+    expect(proof.loose[0]!.mass).toBeLessThan(5e-5);
+  });
+
+  it('misses the stop at which a slug is taken out before cutting goes on', () => {
+    const s = openingOf(30, 10, openingOf(10, 10));
+    s.end();
+    const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
+    const first = s.actions.findIndex((a) => a.kind === 'stop' && a.comment.startsWith('TAKE'));
+    const left = s.actions.with(first, { ...s.actions[first]!, comment: 'CUT THE WIRE' } as Action);
+    const proof = proveActions(left, question(wanted));
+    expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
+      ['warning', expect.objectContaining({ loop: 'at 10' })],
+    ]);
+    expect(codes(proveActions(s.actions, question(wanted)))).not.toContain('slug-not-taken-out');
+  });
+
+  it('sees an opening fall with the slug of the opening round it', () => {
+    const s = openingOf(25, 15);
+    s.go(45, 20);
+    s.stop('THREAD THE WIRE');
+    cutBox(s, 10 + RADIUS, 5 + RADIUS, 50 - RADIUS, 35 - RADIUS);
+    s.end();
+    const wanted: Wanted[] = [
+      { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' },
+      { loop: 'out', contour: box(10, 5, 50, 35), kept: 'die' },
+    ];
+    const proof = proveActions(s.actions, question(wanted, { holes: [30, 45].map((x) => ({ at: point(x, 20), diameter: START_HOLE })) }));
+    const fallen = proof.findings.filter((f) => f.code === 'kept-metal-falls');
+    expect([proof.verdict, fallen.map((f) => f.severity)]).toEqual(['not proven', ['refusal']]);
+    expect(fallen[0]?.sentence).toContain('takes metal of the contour in with it');
+  });
+
+  it('refuses an opening that is cut in a part which has come loose before it', () => {
+    const inPart = { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' } as const;
+    const holes = [...PART_HOLE.holes, { at: point(30, 20), diameter: START_HOLE }];
+    const late = openingOf(25, 15, aroundPart(script()));
+    late.end();
+    const proof = proveActions(late.actions, question([inPart, PART], { holes }));
+    const found = proof.findings.find((f) => f.code === 'cut-in-fallen-piece');
+    expect([proof.verdict, found?.severity]).toEqual(['not proven', 'refusal']);
+    expect(found?.sentence).toContain('the contour in is cut in the part');
+    const early = aroundPart(openingOf(25, 15));
+    early.end();
+    expect(proveActions(early.actions, question([inPart, PART], { holes })).verdict).toBe('proven');
   });
 
   it('proves congruent openings once, with the very numbers that each gives alone', () => {

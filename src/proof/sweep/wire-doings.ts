@@ -49,7 +49,6 @@ export interface Trace {
   readonly cuts: readonly Cut[];
   readonly stops: readonly Stop[];
   readonly travels: readonly Travel[];
-  readonly ended: boolean;
   /** Cuts for which neither condition nor register gives a gap: their actions. */
   readonly withoutGap: readonly number[];
 }
@@ -92,7 +91,6 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
     cuts,
     stops: stopsOf(actions, cuts),
     travels: travelsOf(actions, cuts),
-    ended: actions.some((a) => a.kind === 'end'),
     withoutGap,
   };
 };
