@@ -58,6 +58,12 @@ describe('a datum set by hand', () => {
 
   it('is where the program has its zero, and the answer stays the same', () => {
     expect(factsOf(moved).answer).toBe('yes');
+    const place = { kind: 'spot', x: 12.5, y: -7.25, reach: 2 };
+    expect(
+      factsOf(moved)
+        .findings.filter((f) => f.code === 'datum-set')
+        .map((f) => f.place),
+    ).toEqual([place]);
     const [x, y] = firstPlace(programOf(plain));
     expect(firstPlace(programOf(moved))[0]).toBeCloseTo(x! - 12.5, 3);
     expect(firstPlace(programOf(moved))[1]).toBeCloseTo(y! + 7.25, 3);

@@ -60,7 +60,9 @@ describe("the shop's own pass table", () => {
     ['takes nothing off', withPass(1, { offset: 0.19 })],
   ])('is refused where a pass leaves %s', (words, wrong) => {
     const answer = tableRows(conditions(), wrong);
-    expect(answer.kind === 'inconsistent' ? sentenceOf(answer.finding) : '').toContain(words);
+    if (answer.kind !== 'inconsistent') throw new Error(answer.kind);
+    expect(answer.finding).toMatchObject({ code: 'pass-table-inconsistent', severity: 'refusal' });
+    expect(sentenceOf(answer.finding)).toContain(words);
   });
 
   it('is taken only for its own wire, material, height, flush and machine', () => {

@@ -92,6 +92,30 @@ describe('a plan', () => {
     expect(remedyTextOf(standing)).toBe('Turn it by a quarter.');
   });
 
+  it('is made with a wire that is not in stock where the job insists on it, and says so', () => {
+    const wires = questionFor([]).wires.map((w) => ({ ...w, inStock: w.id !== 'brass-0.25' }));
+    const plan = planCut(opening(rectangle(0, 0, 30, 20), { wires, wire: 'brass-0.25' }));
+    expect([plan.kind, plan.wire.id]).toEqual(['cut', 'brass-0.25']);
+    expect(plan.findings.find((f) => f.code === 'wire-not-in-stock')?.place).toEqual({ kind: 'field', path: 'wire' });
+    expect(codes(opening(rectangle(0, 0, 30, 20), { wires }))).not.toContain('wire-not-in-stock');
+  });
+
+  it('goes by the block of the drawing, and says so where the job gives the stock another size', () => {
+    const sized = (width: number) => opening(rectangle(0, 0, 30, 20), { stock: { width, depth: 200 } });
+    expect(codes(sized(210))).toEqual(['stock-not-as-drawn']);
+    expect(codes(sized(200))).toEqual([]);
+  });
+
+  it('starts on a curve or near a corner only where nothing better is there, and says so', () => {
+    const notes = (question: PlanQuestion) => planCut(question).findings.map((f) => f.code);
+    expect(notes(opening(disc(20, 20, 10)))).toContain('entry-on-arc');
+    expect(notes(opening(rectangle(0, 0, 40, 30)))).not.toContain('entry-on-arc');
+    const starred = (tips: number) => codes(opening(star(20, 20, tips, 6, 5.4), { startHole: 1, core: { L2: 'slug' } }));
+    expect(starred(3)).toEqual([]);
+    expect(starred(5)).toEqual(['entry-near-corner']);
+    expect(starred(12)).toEqual(['tab-round-corner']);
+  });
+
   it('cuts a slot hardly wider than the kerf from a hole at its end', () => {
     const eye = polygon([0, 0], [4, 0], [4, 1.75], [20, 1.75], [20, 2.25], [4, 2.25], [4, 4], [0, 4]);
     const question = opening(eye, { finish: 1.6 });

@@ -146,6 +146,13 @@ describe('passes and registers set by hand', () => {
     expect(plan.findings.find((f) => f.code === 'offset-far')?.place).toEqual({ kind: 'field', path: `offsets.${off.length - 1}` });
   });
 
+  it('that do not fall from pass to pass are told of: the pass takes nothing', () => {
+    const [rough = 0, ...skims] = free.passes.map((p) => p.offset.value);
+    const plan = planCut({ ...plateBlock(), wire: free.wire.id, offsets: [rough, rough, ...skims.slice(1)] });
+    const idle = plan.findings.filter((f) => f.code === 'pass-takes-nothing');
+    expect(idle.map((f) => [f.severity, f.place])).toEqual([['warning', { kind: 'field', path: 'offsets.1' }]]);
+  });
+
   it('are refused when fewer than passes or within half the wire', () => {
     expect(refusals(planCut({ ...plateBlock(), passes: 3, offsets: [0.2] }))).toEqual([
       ['offsets-not-for-passes', { kind: 'field', path: 'offsets' }],
