@@ -5,7 +5,7 @@ import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { insideCorners } from '../../geometry/joints.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import type { ShapeInput } from '../list/make.ts';
-import { make, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
+import { codesOf, make, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import { ASME_B17 } from './asme-b17.ts';
 import { DIN_6885 } from './din-6885.ts';
 
@@ -71,6 +71,15 @@ describe('a hub with a keyway', () => {
     expect(field({ shaft: 7, standard: 'ASME B17.1' })).toBe('shaft');
     expect(field({ shaft: 40, outside: 44 })).toBe('outside');
     expect(field({ shaft: 8, cornerRadius: 1.5 })).toBe('cornerRadius');
+  });
+
+  it('says where a corner leaves the standard, and where a shaft stands between two keys', () => {
+    const codes = (input: HubInput): readonly string[] => codesOf(hub(input));
+    expect(codes({ shaft: 40, cornerRadius: 1 })).toEqual(['keyway-corner-beyond-standard']);
+    expect(codes({ shaft: 40, cornerRadius: 0.3 })).toEqual([]);
+    const step = DIN_6885[3]!.to;
+    expect(codes({ shaft: step })).toEqual(['shaft-at-step']);
+    expect(codes({ shaft: step - 0.5 })).toEqual([]);
   });
 
   it('never draws what is no number', () => {

@@ -15,6 +15,7 @@ import { contains } from '../../geometry/near/inside.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { makeShape } from '../list/make.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { makeLettering } from './make-lettering.ts';
 import { bezier } from './outline.ts';
@@ -189,6 +190,11 @@ describe('letters as openings', () => {
     expect(codes({ text: 'A', bridge: 8 })).toContain('letter-bridge-wide');
   });
 
+  it('say when bars of one way tie no middle to the plate, where those of the other do', () => {
+    expect(codes({ text: '✌', bridge: 0.5, bridgeWay: 'upright' })).toContain('letter-bridge-impossible');
+    expect(codes({ text: '✌', bridge: 0.5, bridgeWay: 'level' })).not.toContain('letter-bridge-impossible');
+  });
+
   it('are threaded inside of themselves, in letters without and with bridges', () => {
     for (const more of [{}, { bridge: 0.8 }, { metal: 'inside' }]) {
       const shape = made({ text: 'OAB8gi%®', ...more });
@@ -250,6 +256,16 @@ describe('texts', () => {
     expect(codes({ text: 'x\u0327' })).toEqual(['letters-need-shaping']);
     expect(codes({ text: 'A\tB' })).toEqual(['letter-missing']);
     expect(codes({ text: '  \n ' })).toEqual(['text-without-letters']);
+    expect(codes({ text: '&@§'.repeat(100), letterHeight: 100, fit: 0.0001 })).toEqual(['letters-too-fine']);
+  });
+
+  it('with no font that can be read is refused at the face', () => {
+    const request = letteringSchema.parse({ kind: 'lettering', text: 'O', letterHeight: 20 });
+    const [broken, none] = [makeLettering(request, () => readFont(new Uint8Array([0, 1, 0, 0, 9]), 'my.ttf')), makeShape(request)];
+    for (const answer of [broken, none]) {
+      if (answer.kind !== 'refused') throw new Error(answer.kind);
+      expect(answer.findings.map((f) => [f.code, f.place])).toEqual([['font-unusable', { kind: 'field', path: 'face' }]]);
+    }
     expect(made({ text: 'e\u0301', metal: 'inside' }).outlines).toHaveLength(3);
   });
 });

@@ -140,7 +140,7 @@ describe('an involute spline', () => {
     ]);
     expect(refusedField({ kind: 'spline', teeth: 20 })).toBe('module');
     expect(refusedField({ kind: 'spline', standard: 'ANSI B92.1', module: 2, teeth: 20 })).toBe('pitch');
-    expect(refusedField({ kind: 'spline', module: 2, teeth: 20, pressureAngle: '45' })).toBe('root');
+    expect(refusal({ kind: 'spline', module: 2, teeth: 20, pressureAngle: '45' })).toEqual(['spline-root-form', 'root']);
     expect(refusedField({ kind: 'spline', module: 2, teeth: 20, rootRadius: 5 })).toBe('rootRadius');
     expect(refusedField({ kind: 'spline', module: 2, teeth: 20, outside: 40 })).toBe('outside');
     expect(refusedField({ kind: 'spline', module: 2, teeth: 20, part: 'shaft', clearance: 5, share: 1 })).toBe('clearance');
@@ -194,7 +194,7 @@ describe('an internal gear', () => {
     const base = 50 * Math.cos((20 * Math.PI) / 180);
     const half = Math.PI / 100 + inv((20 * Math.PI) / 180);
     expect(offInvolute(ring(gear), 50, base, half, 48.01, sizeIn(gear, 'form-diameter') / 2 - 0.01)).toBeLessThan(0.00051);
-    expect(refusedField({ kind: 'internal-gear', module: 2, teeth: 20 })).toBe('addendum');
+    expect(refusal({ kind: 'internal-gear', module: 2, teeth: 20 })).toEqual(['gear-ring-tip', 'addendum']);
     expect(refusedField({ kind: 'internal-gear', module: 2, teeth: 40, outside: 80 })).toBe('outside');
   });
 });

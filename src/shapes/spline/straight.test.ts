@@ -8,7 +8,7 @@ import { distanceToSegment } from '../../geometry/measure.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import type { ShapeInput } from '../list/make.ts';
-import { codesOf, refusedField as field, make, shaped as shape, sizeIn as size } from '../made.fixture.ts';
+import { codesOf, refusedField as field, make, refusal, shaped as shape, sizeIn as size } from '../made.fixture.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { DIN_5481 } from './din-5481.ts';
 import { ISO_14 } from './iso-14.ts';
@@ -111,7 +111,7 @@ describe('a straight-sided spline', () => {
 
   it('names the field of what it refuses of it', () => {
     const free = { kind: 'straight-spline', standard: 'none', splines: 8, innerDiameter: 36, outerDiameter: 42, width: 7 } as const;
-    expect(field({ kind: 'straight-spline' })).toBe('size');
+    expect(refusal({ kind: 'straight-spline' })).toEqual(['straight-spline-impossible', 'size']);
     expect(field({ kind: 'straight-spline', size: '8x36x40', width: 7 })).toBe('width');
     expect(field({ kind: 'straight-spline', standard: 'SAE J499', saeFit: '6B' })).toBe('outerDiameter');
     expect(field({ kind: 'straight-spline', standard: 'SAE J499', saeFit: '6B', outerDiameter: 25, seat: 'fixed' })).toBe('seat');
@@ -209,7 +209,7 @@ describe('a serration', () => {
     expect(codes({ ...free, boreDiameter: 35.2, rootRadius: 1 })).toEqual(['serration-tip-meets-root']);
     expect(codes({ ...free, rootRadius: 0.01 })).toEqual(['corner-below-any-wire']);
     expect(codes({ ...free, pin: 9 })).toEqual(['straight-pin-off-flank']);
-    expect(field({ kind: 'serration' })).toBe('size');
+    expect(refusal({ kind: 'serration' })).toEqual(['serration-impossible', 'size']);
     expect(field({ kind: 'serration', size: '8x10', teeth: 28 })).toBe('teeth');
     expect(field({ ...free, pitchDiameter: 50 })).toBe('pitchDiameter');
     expect(field({ ...free, boreDiameter: 43 })).toBe('boreDiameter');

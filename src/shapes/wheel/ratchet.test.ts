@@ -10,7 +10,7 @@ import { distanceToSegment } from '../../geometry/measure.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import type { ShapeInput } from '../list/make.ts';
-import { codesOf, refusedField as field, make, shaped as shape, sizeIn as size } from '../made.fixture.ts';
+import { codesOf, refusedField as field, make, refusal, shaped as shape, sizeIn as size } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
 
 const base = { kind: 'ratchet', teeth: 16, outerDiameter: 60, depth: 5 } as const;
@@ -83,7 +83,7 @@ describe('a ratchet wheel', () => {
   });
 
   it('says which number of the wheel cannot be', () => {
-    expect(field({ ...base, depth: 30 })).toBe('depth');
+    expect(refusal({ ...base, depth: 30 })).toEqual(['form-impossible', 'depth']);
     expect(field({ ...base, bore: 51 })).toBe('bore');
     expect(field({ ...base, rootRadius: 8 })).toBe('rootRadius');
     expect(field({ ...base, back: 'curved', backRadius: 3 })).toBe('backRadius');

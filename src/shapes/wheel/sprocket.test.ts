@@ -5,7 +5,7 @@ import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { make, refusedField, shaped } from '../made.fixture.ts';
+import { make, refusal, refusedField, shaped } from '../made.fixture.ts';
 import { ROLLER_CHAINS } from './roller-chains.ts';
 
 describe('a sprocket', () => {
@@ -62,7 +62,7 @@ describe('plain shapes', () => {
   });
 
   it('refuse what has no room', () => {
-    expect(refusedField({ kind: 'polygon', acrossFlats: 24, cornerRadius: 13 })).toBe('cornerRadius');
+    expect(refusal({ kind: 'polygon', acrossFlats: 24, cornerRadius: 13 })).toEqual(['shape-without-room', 'cornerRadius']);
     expect(refusedField({ kind: 'polygon', acrossFlats: 0.5, clearance: 1 })).toBe('clearance');
     expect(refusedField({ kind: 'slot', length: 10, breadth: 4, ends: 'corners', cornerRadius: 3 })).toBe('cornerRadius');
   });
