@@ -99,7 +99,7 @@ describe('polylines', () => {
     ]);
     const file = read(wide, wide);
     expect(file.curves.length).toBe(2);
-    expect(file.findings.map((f) => sentenceOf(f))).toEqual(['2 polylines have a width, the first one here.']);
+    expect(file.findings.map((f) => [f.code, sentenceOf(f)])).toEqual([['width-ignored', '2 polylines have a width, the first one here.']]);
   });
 
   it('takes the vertices that are there where another number is told, and says so', () => {

@@ -1,6 +1,7 @@
 /** From curves or bytes to a judged and nested drawing, with every finding in its place. */
 
 import { describe, expect, it } from 'vitest';
+import { asciiDxf, dxfTags, entity, lightPolyline } from '../../../test/dxf-writer.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
 import { drawingOf, readDrawing } from './read-drawing.ts';
@@ -240,6 +241,30 @@ describe('reading whole files', () => {
       .circle([0, 0], 1)
       .file({ marks, units: { name: 'cm', millimetres: 10, basis: 'header' } });
     expect(drawingOf(file).marks).toEqual([{ at: { x: 10, y: 20 }, layer: 'start' }]);
+  });
+
+  it('leaves out a curve whose size is lost in rounding, and says where it was', () => {
+    // Metres: a circle of two thousand kilometres has no digit left for a ten-thousandth of a micrometre.
+    const circleOf = (radius: number) =>
+      readDrawing(
+        asciiDxf(dxfTags({ version: 'AC1015', units: 6, entities: [entity('CIRCLE', { 10: 0, 20: 0, 40: radius })] })),
+        'circle.dxf',
+      );
+    const [small, huge] = [circleOf(0.5), circleOf(2e6)];
+    expect([small.loops.length, codesOf(small)]).toEqual([1, []]);
+    expect([huge.loops.length, huge.findings.find((f) => f.code === 'curve-unfitted')?.place?.kind]).toEqual([0, 'spot']);
+  });
+
+  it('asks for the unit where the code of the header is none that is known', () => {
+    const square = lightPolyline([
+      [0, 0],
+      [30, 0],
+      [30, 30],
+    ]);
+    const coded = (units: number) =>
+      codesOf(readDrawing(asciiDxf(dxfTags({ version: 'AC1015', units, entities: [square] })), 'square.dxf'));
+    expect(coded(99)).toEqual(['unit-code-unknown', 'units-missing']);
+    expect(coded(4)).toEqual([]);
   });
 
   it('gives the area of the drawn ellipse to far more digits than its arcs have', () => {

@@ -304,7 +304,7 @@ describe('the proof', () => {
     s.end();
     const proof = proveActions(s.actions, question([{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }], { insideCorner: 0.1 }));
     expect([proof.verdict, codes(proof)]).toEqual(['not proven', ['corner-too-round']]);
-    expect(proof.findings[0]?.sentence).toContain('where 0.1 mm is allowed');
+    expect(sentenceOf(proof.findings[0])).toContain('where 0.1 mm is allowed');
   });
 
   it('remarks on a cut that serves nothing and lies in waste', () => {
@@ -356,7 +356,7 @@ describe('the proof', () => {
     const proof = proveActions(s.actions, question(wanted, { holes: [30, 45].map((x) => ({ at: point(x, 20), diameter: START_HOLE })) }));
     const fallen = proof.findings.filter((f) => f.code === 'kept-metal-falls');
     expect([proof.verdict, fallen.map((f) => f.severity)]).toEqual(['not proven', ['refusal']]);
-    expect(fallen[0]?.sentence).toContain('takes metal of the contour in with it');
+    expect(sentenceOf(fallen[0])).toContain('takes metal of the contour in with it');
   });
 
   it('refuses an opening that is cut in a part which has come loose before it', () => {
@@ -367,7 +367,7 @@ describe('the proof', () => {
     const proof = proveActions(late.actions, question([inPart, PART], { holes }));
     const found = proof.findings.find((f) => f.code === 'cut-in-fallen-piece');
     expect([proof.verdict, found?.severity]).toEqual(['not proven', 'refusal']);
-    expect(found?.sentence).toContain('the contour in is cut in the part');
+    expect(sentenceOf(found)).toContain('the contour in is cut in the part');
     const early = aroundPart(openingOf(25, 15));
     early.end();
     expect(proveActions(early.actions, question([inPart, PART], { holes })).verdict).toBe('proven');
