@@ -1,120 +1,11 @@
-/** The proof on cuts whose outcome is worked out by hand. */
-
 /** The proof on programs written by hand: what it passes, what it refuses, and with which words. */
 import { describe, expect, it } from 'vitest';
-import { boundsOfChain } from '../../geometry/area.ts';
-import type { Contour } from '../../geometry/contour.ts';
-import type { Point } from '../../geometry/segment.ts';
-import { circle, line, point } from '../../geometry/segment.ts';
-import { standardDialect } from '../../nc/dialect/dialect.ts';
-import type { Action } from '../../nc/read/program.ts';
+import { point } from '../../geometry/segment.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { proofPicture } from '../picture/proof-picture.ts';
-import type { Proof, ProofQuestion, Wanted } from '../proof.ts';
+import type { Wanted } from '../proof.ts';
+import { aroundPart, box, codes, cutBox, openingOf, PART, PART_HOLE, question, RADIUS, ring, script } from './by-hand.fixture.ts';
 import { proveActions, proveProgram } from './prove.ts';
-
-const box = (x0: number, y0: number, x1: number, y1: number): Contour => ({
-  closed: true,
-  segments: [
-    line(point(x0, y0), point(x1, y0)),
-    line(point(x1, y0), point(x1, y1)),
-    line(point(x1, y1), point(x0, y1)),
-    line(point(x0, y1), point(x0, y0)),
-  ],
-});
-
-const ring = (x: number, y: number, radius: number): Contour => ({ closed: true, segments: [circle(point(x, y), radius)] });
-
-const RADIUS = 0.155;
-/** Just wide enough for the wire, and narrower than its kerf. */
-const START_HOLE = 0.26;
-
-/** There the openings of these tests begin. */
-const middleOf = (contour: Contour): Point => {
-  const { minX, minY, maxX, maxY } = boundsOfChain(contour);
-  return point((minX + maxX) / 2, (minY + maxY) / 2);
-};
-
-const question = (wanted: readonly Wanted[], more: Partial<ProofQuestion> = {}): ProofQuestion => ({
-  program: '',
-  dialect: standardDialect,
-  registers: new Map([[1, RADIUS]]),
-  wireDiameter: 0.25,
-  gaps: new Map([[1, 0.03]]),
-  wanted,
-  block: box(0, 0, 60, 40),
-  holes: wanted.filter((w) => w.kept === 'die').map((w) => ({ at: middleOf(w.contour), diameter: START_HOLE })),
-  height: 25,
-  density: 7.7,
-  tolerance: 0.002,
-  insideCorner: 0.16,
-  ...more,
-});
-
-/** A list of actions by a few short words. */
-const script = () => {
-  const actions: Action[] = [];
-  let at = point(0, 0);
-  let block = -1;
-  const move = (rapid: boolean) => (x: number, y: number) => {
-    block += 1;
-    const centre = line(at, point(x, y));
-    actions.push({ kind: 'move', block, rapid, programmed: centre, centre, register: 1 });
-    at = point(x, y);
-  };
-  return {
-    actions,
-    go: move(true),
-    cut: move(false),
-    circle: (x: number, y: number, radius: number) => {
-      block += 1;
-      const centre = circle(point(x, y), radius);
-      actions.push({ kind: 'move', block, rapid: false, programmed: centre, centre, register: 1 });
-      at = centre.to;
-    },
-    stop: (comment: string) => {
-      block += 1;
-      actions.push({ kind: 'stop', block, optional: false, comment });
-    },
-    end: () => {
-      block += 1;
-      actions.push({ kind: 'end', block });
-    },
-  };
-};
-
-const codes = (proof: Proof): readonly string[] => proof.findings.map((f) => f.code);
-
-/** Cuts a box of the wire's centre from its lower middle, all but a tab of 2 mm, then the tab after a stop. */
-const cutBox = (s: ReturnType<typeof script>, x0: number, y0: number, x1: number, y1: number): void => {
-  const middle = (x0 + x1) / 2;
-  s.cut(middle, y0);
-  s.cut(x1, y0);
-  s.cut(x1, y1);
-  s.cut(x0, y1);
-  s.cut(x0, y0);
-  s.cut(middle - 2, y0);
-  s.stop('SECURE THE SLUG');
-  s.cut(middle + 0.2, y0);
-  s.stop('TAKE THE SLUG OUT');
-};
-
-const openingOf = (x: number, y: number, s = script()) => {
-  s.go(x + 5, y + 5);
-  s.stop('THREAD THE WIRE');
-  cutBox(s, x + RADIUS, y + RADIUS, x + 10 - RADIUS, y + 10 - RADIUS);
-  return s;
-};
-
-/** A part in the middle of the block, cut from a hole below it. */
-const PART: Wanted = { loop: 'out', contour: box(20, 5, 40, 35), kept: 'punch' };
-const PART_HOLE = { holes: [{ at: point(30, 2), diameter: START_HOLE }] };
-const aroundPart = (s: ReturnType<typeof script>) => {
-  s.go(30, 2);
-  s.stop('THREAD THE WIRE');
-  cutBox(s, 20 - RADIUS, 5 - RADIUS, 40 + RADIUS, 35 + RADIUS);
-  return s;
-};
 
 describe('the proof', () => {
   it('finds an opening right, its slug with mass and block, and its corners as round as the wire', () => {
@@ -316,61 +207,6 @@ describe('the proof', () => {
     const proof = proveActions(s.actions, question([PART], PART_HOLE));
     expect([proof.verdict, codes(proof)]).toEqual(['proven', ['stray-cut']]);
     expect(proof.findings[0]?.place).toMatchObject({ x: 50, y: 5 });
-  });
-
-  it('lets a crumb fall unheld, and says so', () => {
-    const s = script();
-    s.go(30, 20);
-    s.stop('THREAD THE WIRE');
-    s.cut(30.6 - RADIUS, 20);
-    s.circle(30, 20, 0.6 - RADIUS);
-    s.end();
-    const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 0.6), kept: 'die' }]));
-    expect([proof.verdict, codes(proof)]).toEqual(['proven', ['crumb-falls']]);
-    expect(proof.loose[0]!.mass).toBeLessThan(5e-5);
-  });
-
-  it('misses the stop at which a slug is taken out before cutting goes on', () => {
-    const s = openingOf(30, 10, openingOf(10, 10));
-    s.end();
-    const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
-    const first = s.actions.findIndex((a) => a.kind === 'stop' && a.comment.startsWith('TAKE'));
-    const left = s.actions.with(first, { ...s.actions[first]!, comment: 'CUT THE WIRE' } as Action);
-    const proof = proveActions(left, question(wanted));
-    expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
-      ['warning', expect.objectContaining({ loop: 'at 10' })],
-    ]);
-    expect(codes(proveActions(s.actions, question(wanted)))).not.toContain('slug-not-taken-out');
-  });
-
-  it('sees an opening fall with the slug of the opening round it', () => {
-    const s = openingOf(25, 15);
-    s.go(45, 20);
-    s.stop('THREAD THE WIRE');
-    cutBox(s, 10 + RADIUS, 5 + RADIUS, 50 - RADIUS, 35 - RADIUS);
-    s.end();
-    const wanted: Wanted[] = [
-      { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' },
-      { loop: 'out', contour: box(10, 5, 50, 35), kept: 'die' },
-    ];
-    const proof = proveActions(s.actions, question(wanted, { holes: [30, 45].map((x) => ({ at: point(x, 20), diameter: START_HOLE })) }));
-    const fallen = proof.findings.filter((f) => f.code === 'kept-metal-falls');
-    expect([proof.verdict, fallen.map((f) => f.severity)]).toEqual(['not proven', ['refusal']]);
-    expect(sentenceOf(fallen[0])).toContain('takes metal of the contour in with it');
-  });
-
-  it('refuses an opening that is cut in a part which has come loose before it', () => {
-    const inPart = { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' } as const;
-    const holes = [...PART_HOLE.holes, { at: point(30, 20), diameter: START_HOLE }];
-    const late = openingOf(25, 15, aroundPart(script()));
-    late.end();
-    const proof = proveActions(late.actions, question([inPart, PART], { holes }));
-    const found = proof.findings.find((f) => f.code === 'cut-in-fallen-piece');
-    expect([proof.verdict, found?.severity]).toEqual(['not proven', 'refusal']);
-    expect(sentenceOf(found)).toContain('the contour in is cut in the part');
-    const early = aroundPart(openingOf(25, 15));
-    early.end();
-    expect(proveActions(early.actions, question([inPart, PART], { holes })).verdict).toBe('proven');
   });
 
   it('proves congruent openings once, with the very numbers that each gives alone', () => {

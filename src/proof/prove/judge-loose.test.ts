@@ -1,0 +1,78 @@
+/** What comes loose: held or not, taken out or not, and what fell with it. */
+import { describe, expect, it } from 'vitest';
+import { point } from '../../geometry/segment.ts';
+import type { Action } from '../../nc/read/program.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
+import type { Wanted } from '../proof.ts';
+import {
+  aroundPart,
+  box,
+  codes,
+  cutBox,
+  openingOf,
+  PART,
+  PART_HOLE,
+  question,
+  RADIUS,
+  ring,
+  START_HOLE,
+  script,
+} from './by-hand.fixture.ts';
+import { proveActions } from './prove.ts';
+
+describe('a piece that comes loose', () => {
+  it('lets a crumb fall unheld, and says so', () => {
+    const s = script();
+    s.go(30, 20);
+    s.stop('THREAD THE WIRE');
+    s.cut(30.6 - RADIUS, 20);
+    s.circle(30, 20, 0.6 - RADIUS);
+    s.end();
+    const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 0.6), kept: 'die' }]));
+    expect([proof.verdict, codes(proof)]).toEqual(['proven', ['crumb-falls']]);
+    expect(proof.loose[0]!.mass).toBeLessThan(5e-5);
+  });
+
+  it('misses the stop at which a slug is taken out before cutting goes on', () => {
+    const s = openingOf(30, 10, openingOf(10, 10));
+    s.end();
+    const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
+    const first = s.actions.findIndex((a) => a.kind === 'stop' && a.comment.startsWith('TAKE'));
+    const left = s.actions.with(first, { ...s.actions[first]!, comment: 'CUT THE WIRE' } as Action);
+    const proof = proveActions(left, question(wanted));
+    expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
+      ['warning', expect.objectContaining({ loop: 'at 10' })],
+    ]);
+    expect(codes(proveActions(s.actions, question(wanted)))).not.toContain('slug-not-taken-out');
+  });
+
+  it('sees an opening fall with the slug of the opening round it', () => {
+    const s = openingOf(25, 15);
+    s.go(45, 20);
+    s.stop('THREAD THE WIRE');
+    cutBox(s, 10 + RADIUS, 5 + RADIUS, 50 - RADIUS, 35 - RADIUS);
+    s.end();
+    const wanted: Wanted[] = [
+      { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' },
+      { loop: 'out', contour: box(10, 5, 50, 35), kept: 'die' },
+    ];
+    const proof = proveActions(s.actions, question(wanted, { holes: [30, 45].map((x) => ({ at: point(x, 20), diameter: START_HOLE })) }));
+    const fallen = proof.findings.filter((f) => f.code === 'kept-metal-falls');
+    expect([proof.verdict, fallen.map((f) => f.severity)]).toEqual(['not proven', ['refusal']]);
+    expect(sentenceOf(fallen[0])).toContain('takes metal of the contour in with it');
+  });
+
+  it('refuses an opening that is cut in a part which has come loose before it', () => {
+    const inPart = { loop: 'in', contour: box(25, 15, 35, 25), kept: 'die' } as const;
+    const holes = [...PART_HOLE.holes, { at: point(30, 20), diameter: START_HOLE }];
+    const late = openingOf(25, 15, aroundPart(script()));
+    late.end();
+    const proof = proveActions(late.actions, question([inPart, PART], { holes }));
+    const found = proof.findings.find((f) => f.code === 'cut-in-fallen-piece');
+    expect([proof.verdict, found?.severity]).toEqual(['not proven', 'refusal']);
+    expect(sentenceOf(found)).toContain('the contour in is cut in the part');
+    const early = aroundPart(openingOf(25, 15));
+    early.end();
+    expect(proveActions(early.actions, question([inPart, PART], { holes })).verdict).toBe('proven');
+  });
+});
