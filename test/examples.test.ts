@@ -29,7 +29,8 @@ const OUTPUTS: Readonly<Record<string, readonly string[]>> = {
   workshop: [],
 };
 
-describe('examples', () => {
+// Work is counted, not timed: a busy machine only takes longer.
+describe('examples', { timeout: 600_000 }, () => {
   it('are each said to have their outputs', () => {
     expect(Object.keys(OUTPUTS).toSorted()).toEqual(exampleNames());
   });
