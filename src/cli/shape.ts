@@ -6,6 +6,7 @@ import { parseValue } from '../job/files/parse.ts';
 import { shapeText, wholeShapeJson } from '../job/handout/shape-report.ts';
 import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/request/shape-drawing.ts';
 import { type ShapeForm, type ShapeKey, shapeForms } from '../job/request/shape-keys.ts';
+import { printPlain } from '../text/print/print.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
 import { BadInput, badInput, writeFiles } from './files.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';
@@ -22,7 +23,7 @@ export const shapeCommand = (
 ): void => {
   const shape = program.command('shape').description('a part by numbers: its drawing, its sizes, or with --answer the whole job');
   for (const form of shapeForms()) {
-    const command = shape.command(form.kind).description(form.what);
+    const command = shape.command(form.kind).description(printPlain(form.what));
     for (const key of form.keys) command.addOption(optionOf(key));
     command
       .option('--inch', 'tell and draw it in inches')

@@ -9,6 +9,7 @@ import { fontTables } from '../font-reader/font-tables.ts';
 import type { LetterMaker } from '../font-reader/letter-maker.ts';
 import { letteringSchema } from '../shapes/lettering/request.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
+import { printPlain } from '../text/print/print.ts';
 import { fontFile } from './font-files.ts';
 import { houseLetters, lettersWith } from './letters-on-disk.ts';
 
@@ -19,7 +20,7 @@ const asked = (more: object) => letteringSchema.parse({ kind: 'lettering', text:
 const told = (maker: LetterMaker, more: object): string => {
   const made = maker(asked(more));
   return made.kind === 'made'
-    ? made.shape.name
+    ? printPlain(made.shape.name)
     : made.findings.map((f) => `${f.code} ${f.place?.kind === 'field' ? f.place.path : ''}: ${sentenceOf(f)}`).join();
 };
 

@@ -10,7 +10,7 @@ const faces = new Map<string, Typeface>();
 
 const face = (file: string): Typeface => {
   const found = readFont(fontFile(file), file);
-  if (found.kind === 'none') throw new Error(found.why);
+  if (found.kind === 'none') throw new Error(`${file} is no font`);
   faces.set(file, faces.get(file) ?? found.typeface);
   return faces.get(file)!;
 };

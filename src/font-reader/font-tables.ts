@@ -3,6 +3,9 @@
  * steel, and the parser would chew on wild numbers for long. Source of the layout: opentype-format.
  */
 import type { FontFound } from '../shapes/lettering/typeface.ts';
+import { name as named, term } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 
 export type Tables = { readonly kind: 'tables'; readonly file: ArrayBuffer } | Extract<FontFound, { kind: 'none' }>;
 
@@ -13,28 +16,42 @@ const WANTED = new Set(['head', 'hhea', 'maxp', 'hmtx', 'cmap', 'name', 'OS/2', 
 export const fontTables = (bytes: Uint8Array, name: string): Tables => {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const kind = kindOf(bytes);
-  if (kind !== 'readable') return none(`${name} ${kind}.`);
+  if (kind !== 'readable') return none(other[kind](name));
   const count = bytes.length < 12 ? 0 : view.getUint16(4);
-  if (count === 0 || 12 + 16 * count > bytes.length) return none(`${name} is damaged, or cut short: its list of tables is not whole.`);
+  if (count === 0 || 12 + 16 * count > bytes.length) return none(damaged.list(name));
   const tables = Array.from({ length: count }, (_, i) => tableAt(view, 12 + 16 * i)).filter((t) => WANTED.has(t.tag));
   for (const t of tables) {
-    if (t.offset + t.length > bytes.length) return none(`${name} is damaged, or cut short: its table ${t.tag.trim()} lies beyond its end.`);
-    if (checksumOf(view, t) !== t.checksum)
-      return none(`${name} is damaged: its table ${t.tag.trim()} does not have the sum it says. Save it anew with what made it.`);
+    if (t.offset + t.length > bytes.length) return none(damaged.beyondEnd(name, t.tag));
+    if (checksumOf(view, t) !== t.checksum) return none(damaged.checksum(name, t.tag));
   }
   const twice = tables.find((t, i) => tables.findIndex((o) => o.tag === t.tag) !== i);
-  return twice === undefined ? { kind: 'tables', file: packed(bytes, tables) } : none(`${name} has its table ${twice.tag.trim()} twice.`);
+  return twice === undefined ? { kind: 'tables', file: packed(bytes, tables) } : none(damaged.twice(name, twice.tag));
 };
 
-const none = (why: string): Tables => ({ kind: 'none', why });
+const none = (why: Text): Tables => ({ kind: 'none', why });
 
-/** By the first four bytes; or what is to be said instead. */
-const kindOf = (bytes: Uint8Array): string => {
+const damaged = phrases('font-damaged', {
+  list: (file: string) => say`${{ font: named(file) }} is damaged, or cut short: its list of tables is not whole.`,
+  beyondEnd: (file: string, table: string) =>
+    say`${{ font: named(file) }} is damaged, or cut short: its table ${{ table: term(table.trim()) }} lies beyond its end.`,
+  checksum: (file: string, table: string) =>
+    say`${{ font: named(file) }} is damaged: its table ${{ table: term(table.trim()) }} does not have the sum it says. Save it anew with what made it.`,
+  twice: (file: string, table: string) => say`${{ font: named(file) }} has its table ${{ table: term(table.trim()) }} twice.`,
+});
+
+const other = phrases('no-font', {
+  packed: (file: string) =>
+    say`${{ font: named(file) }} is a font packed for web pages: take the TrueType or OpenType file it was made of.`,
+  collection: (file: string) => say`${{ font: named(file) }} is a collection of fonts: take one of them out of it.`,
+  unknown: (file: string) => say`${{ font: named(file) }} is no TrueType or OpenType font.`,
+});
+
+/** By the first four bytes. */
+const kindOf = (bytes: Uint8Array): 'readable' | keyof typeof other => {
   const tag = String.fromCharCode(...bytes.subarray(0, 4));
   if (tag === '\0\x01\0\0' || tag === 'OTTO' || tag === 'true') return 'readable';
-  if (tag === 'wOFF' || tag === 'wOF2') return 'is a font packed for web pages: take the TrueType or OpenType file it was made of';
-  if (tag === 'ttcf') return 'is a collection of fonts: take one of them out of it';
-  return 'is no TrueType or OpenType font';
+  if (tag === 'wOFF' || tag === 'wOF2') return 'packed';
+  return tag === 'ttcf' ? 'collection' : 'unknown';
 };
 
 interface Table {

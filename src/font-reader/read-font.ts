@@ -1,6 +1,8 @@
 /** The bytes of a font -> its letters. A font may come from anywhere: whatever is wrong with it is said in a sentence, never thrown. */
 import { type Font, type Glyph as FontGlyph, parse } from 'opentype.js/dist/opentype.mjs';
 import type { FontFound, FoundGlyph, Typeface } from '../shapes/lettering/typeface.ts';
+import { count, name as named } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
 import { fontTables } from './font-tables.ts';
 import { outlinesOf } from './glyph-outlines.ts';
 
@@ -9,22 +11,28 @@ export const LARGEST_FONT = 30_000_000;
 
 /** @param name what the font is called where it cannot be read: its file. */
 export const readFont = (bytes: Uint8Array, name: string): FontFound => {
-  if (bytes.length > LARGEST_FONT) return none(`${name} has ${bytes.length} bytes; fonts of up to ${LARGEST_FONT} are read.`);
+  if (bytes.length > LARGEST_FONT) return { kind: 'none', why: unreadable.tooLarge(name, bytes.length) };
   const tables = fontTables(bytes, name);
   if (tables.kind === 'none') return tables;
   try {
     return faceOf(parse(tables.file), name);
   } catch {
-    return none(`${name} cannot be read as a font: tables are missing, or contradict each other.`);
+    return { kind: 'none', why: unreadable.contradicts(name) };
   }
 };
 
-const none = (why: string): FontFound => ({ kind: 'none', why });
+/** Why there is no font in a file. */
+export const unreadable = phrases('font-unusable', {
+  tooLarge: (file: string, bytes: number) =>
+    say`${{ font: named(file) }} has ${{ size: count(bytes, 'byte') }}; fonts of up to ${{ most: count(LARGEST_FONT) }} are read.`,
+  contradicts: (file: string) => say`${{ font: named(file) }} cannot be read as a font: tables are missing, or contradict each other.`,
+  sizeless: (file: string) => say`${{ font: named(file) }} does not say how large its letters are.`,
+});
 
 const faceOf = (font: Font, file: string): FontFound => {
   const { unitsPerEm: em, ascender, descender } = font;
   const line = ascender - descender + (font.tables.hhea?.lineGap ?? 0);
-  if (!(em >= 16 && em <= 16_384) || !(line > 0)) return none(`${file} does not say how large its letters are.`);
+  if (!(em >= 16 && em <= 16_384) || !(line > 0)) return { kind: 'none', why: unreadable.sizeless(file) };
   const known = new Map<string, FoundGlyph>();
   const glyphOf = (character: string): FoundGlyph => {
     const found = known.get(character) ?? glyphIn(font, character);

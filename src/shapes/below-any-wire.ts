@@ -2,6 +2,8 @@
 
 import { wires } from '../physics/wire/wires.ts';
 import type { Finding } from '../text/finding.ts';
+import { mm } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import { find } from './findings.ts';
 
 /** mm; the spark gap of the wire comes on top. */
@@ -13,7 +15,7 @@ export const belowAnyWire = (inside: number | undefined, path: string): readonly
     : [
         find(
           'corner-below-any-wire',
-          `An inside corner of R ${Number(inside.toFixed(4))} mm is tighter than any wire: the finest, ${FINEST} mm thick, leaves R ${FINEST / 2} mm and its spark gap on top.`,
+          say`An inside corner of R ${{ inside: mm(inside) }} is tighter than any wire: the finest, ${{ wire: mm(FINEST) }} thick, leaves R ${{ least: mm(FINEST / 2) }} and its spark gap on top.`,
           { place: { kind: 'field', path } },
         ),
       ];

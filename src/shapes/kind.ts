@@ -1,5 +1,6 @@
 /** One kind of shape as the rest of the house sees it: its word, its numbers and how it is made. */
 import type { z } from 'zod';
+import type { Text } from '../text/text.ts';
 import type { LetteringRequest } from './lettering/request.ts';
 import type { MadeShape } from './shape.ts';
 
@@ -11,9 +12,9 @@ export interface ShapeMeans {
 
 export interface ShapeKind<S extends z.ZodObject = z.ZodObject> {
   /** As the user sees it in a list: 'Spur gear'. */
-  readonly title: string;
+  readonly title: Text;
   /** One line on what it is for. */
-  readonly what: string;
+  readonly what: Text;
   /** Has the literal key `kind`, all of `commonKeys`, and a describe() with its unit on every key. */
   readonly schema: S;
   /** A request that a shop could have had, to begin with; `kind` is left out. */

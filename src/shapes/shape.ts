@@ -4,6 +4,7 @@ import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
+import type { Text } from '../text/text.ts';
 
 /** One contour of a shape, in mm, counter-clockwise, about the middle of the shape at 0, 0. */
 export interface Outline {
@@ -36,8 +37,8 @@ export interface ShapeSize {
 }
 
 export interface Shape {
-  /** In words with the numbers that make it: 'Spur gear, module 2, 20 teeth'. */
-  readonly name: string;
+  /** In words with the numbers that make it: 'Spur gear, module 2 mm, 20 teeth'. */
+  readonly name: Text;
   readonly outlines: readonly Outline[];
   /** Start holes that suit it, as in the counters of letters. */
   readonly starts: readonly Point[];

@@ -25,6 +25,12 @@ export const nouns = {
   'other place': ['other place', 'other places'],
   byte: ['byte', 'bytes'],
   step: ['step', 'steps'],
+  tooth: ['tooth', 'teeth'],
+  lobe: ['lobe', 'lobes'],
+  pin: ['pin', 'pins'],
+  side: ['side', 'sides'],
+  spline: ['spline', 'splines'],
+  middle: ['middle', 'middles'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

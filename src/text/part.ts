@@ -23,7 +23,7 @@ export interface Amount {
 }
 
 /** What stands between the numbers of one quantity. */
-export type Joint = 'to' | 'by' | 'x' | '±' | 'or' | '–';
+export type Joint = 'to' | 'by' | 'x' | '×' | '±' | 'or' | 'and' | '–';
 
 /** 'drawing': units of the customer's drawing; 'program': as the control counts; 'block': mm from the corner of the block. */
 export type Frame = 'drawing' | 'program' | 'block';

@@ -1,6 +1,7 @@
 /** The list of what can be made by numbers: choosing one begins a job with numbers of its own. */
 import { type ReactNode, useState } from 'react';
 import { shapeExample, shapeForms } from '../../job/request/shape-keys.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { shapeWords as words } from '../words/shape.ts';
 import { useDoor } from './drop-anywhere.tsx';
 import '../look/shape.css';
@@ -21,9 +22,9 @@ export const ByNumbers = (): ReactNode => {
         {shapeForms().map(({ kind, title, what }) => (
           <li key={kind}>
             <button type="button" disabled={making} onClick={() => begin(kind)}>
-              {title}
+              {printPlain(title)}
             </button>{' '}
-            <span>{what}</span>
+            <span>{printPlain(what)}</span>
           </li>
         ))}
       </ul>

@@ -1,6 +1,7 @@
 /** A part by numbers in the chapter of the drawing: its numbers, and the sizes one would measure. */
 import type { ReactNode } from 'react';
 import { isShapeKind, shapeForm } from '../../job/request/shape-keys.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { useInput, useOnSheet } from '../fields/tools.ts';
 import { ShapeRow } from './shape-row.tsx';
 import { SizeTable } from './size-table.tsx';
@@ -14,8 +15,8 @@ export const ShapePart = (): ReactNode => {
   const form = shapeForm(kind);
   return (
     <section className="shape" aria-labelledby="shape-title">
-      <h3 id="shape-title">{shape?.name ?? form.title}</h3>
-      <p className="fact">{form.what}.</p>
+      <h3 id="shape-title">{shape?.name ?? printPlain(form.title)}</h3>
+      <p className="fact">{printPlain(form.what)}.</p>
       <div className="fields">
         {form.keys.map((key) => (
           <ShapeRow key={`${kind} ${key.key}`} form={key} />

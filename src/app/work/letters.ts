@@ -11,6 +11,8 @@ import serifBold from 'dejavu-fonts-ttf/ttf/DejaVuSerif-Bold.ttf?url';
 import { type FaceName, isFace, USUAL_FACE } from '../../font-reader/face-files.ts';
 import { type FontFound, type LetterMaker, makeLettering } from '../../font-reader/letter-maker.ts';
 import { readFont } from '../../font-reader/read-font.ts';
+import { count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 
 /** Where the page finds the fonts it brings along. */
 const ADDRESSES: Readonly<Record<FaceName, string>> = {
@@ -33,10 +35,16 @@ export const lettersFor = async (shape: Readonly<Record<string, unknown>>): Prom
   return (request) => makeLettering(request, () => found);
 };
 
+const missing = phrases('page-font', {
+  own: say`Font files of your own are read on the command line only; here there are the fonts that come along.`,
+  unknown: say`There is no such font.`,
+  answered: (status: number) => say`The font did not come from the server: it answered ${{ status: count(status) }}.`,
+  silent: say`The font did not come from the server: it does not answer.`,
+});
+
 const fontFor = async ({ face = USUAL_FACE, font }: Readonly<Record<string, unknown>>): Promise<FontFound> => {
-  if (font !== undefined)
-    return { kind: 'none', why: 'Font files of your own are read on the command line only; here there are the fonts that come along.' };
-  if (typeof face !== 'string' || !isFace(face)) return { kind: 'none', why: 'There is no such font.' };
+  if (font !== undefined) return { kind: 'none', why: missing.own };
+  if (typeof face !== 'string' || !isFace(face)) return { kind: 'none', why: missing.unknown };
   const found = read.get(face) ?? (await fetched(face));
   // What did not come may come the next time.
   if (found.kind === 'typeface') read.set(face, found);
@@ -47,8 +55,8 @@ const fetched = async (face: FaceName): Promise<FontFound> => {
   try {
     const answer = await fetch(ADDRESSES[face]);
     if (answer.ok) return readFont(new Uint8Array(await answer.arrayBuffer()), face);
-    return { kind: 'none', why: `The font did not come from the server: it answered ${answer.status}.` };
+    return { kind: 'none', why: missing.answered(answer.status) };
   } catch {
-    return { kind: 'none', why: 'The font did not come from the server: it does not answer.' };
+    return { kind: 'none', why: missing.silent };
   }
 };

@@ -3,6 +3,7 @@ import type { Estimate } from '../../estimate/estimate.ts';
 import { controlUnit, type JobFacts } from '../../result/facts.ts';
 import type { Severity } from '../../text/finding.ts';
 import { counted, findingText, mass } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { AS_WRITTEN, type Telling } from '../../text/print/restate.ts';
 import { budgetLines } from '../part/budget-text.ts';
 import { clockSentences } from '../part/clock-text.ts';
@@ -35,7 +36,7 @@ export const answerText = (facts: JobFacts, telling?: Telling): string => {
     ),
     section(`Findings${placesIn(facts, telling)}`, findingLines(facts, printer)),
     section(
-      `Sizes of the shape: ${facts.shape?.name ?? ''}`,
+      `Sizes of the shape: ${facts.shape === undefined ? '' : printPlain(facts.shape.name)}`,
       facts.shape === undefined ? [] : [printer.tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
     ),
     section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires, printer)),

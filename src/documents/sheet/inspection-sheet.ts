@@ -4,6 +4,7 @@ import type { Inspection, InspectionRow } from '../../accuracy/inspection.ts';
 import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
 import { place, setting } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { type Column, column, type Paper, type PaperBlock } from '../paper.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shapeTable } from '../part/shape-table.ts';
@@ -32,7 +33,7 @@ const shapeBlocks = (facts: JobFacts): readonly PaperBlock[] =>
   facts.shape === undefined
     ? []
     : [
-        { kind: 'heading', text: `Sizes of the shape: ${facts.shape.name}` },
+        { kind: 'heading', text: `Sizes of the shape: ${printPlain(facts.shape.name)}` },
         shapeTable(facts.shape.sizes, controlUnit(facts), 'with room to write'),
       ];
 

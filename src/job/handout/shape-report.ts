@@ -6,12 +6,13 @@ import type { WriteUnit } from '../../drawing/write/drawn.ts';
 import type { Shape } from '../../shapes/shape.ts';
 import { INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import { findingText } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import { figure, type Json } from './json-parts.ts';
 
 export const shapeText = (shape: Shape, unit: WriteUnit): string =>
   [
-    shape.name,
+    printPlain(shape.name),
     ...(shape.findings.length === 0 ? [] : [shape.findings.map((f) => wrapped(findingText(f), '  - ')).join('\n')]),
     tableText(shapeTable(shape.sizes, unit === 'inch' ? INCHES : MILLIMETRES, 'only told')),
     wrapped(
@@ -26,7 +27,7 @@ export const shapeText = (shape: Shape, unit: WriteUnit): string =>
 
 /** Lengths in mm. */
 export const shapeJson = ({ name, sizes }: Pick<Shape, 'name' | 'sizes'>): Json => ({
-  name,
+  name: printPlain(name),
   sizes: sizes.map((s) => ({
     ...figure(s.figure),
     key: s.figure.key,

@@ -40,8 +40,11 @@ export const drawShape = (request: ShapeRequest, means: ShapeMeans): DrawnShape 
   return { kind: 'drawn', shape: { ...made.shape, sizes, findings: made.shape.findings.map(inJob) } };
 };
 
-const inJob = (finding: Finding): Finding =>
-  finding.place?.kind === 'field' ? { ...finding, place: { kind: 'field', path: `shape.${finding.place.path}` } } : finding;
+const inJob = ({ place, remedy, ...finding }: Finding): Finding => ({
+  ...finding,
+  ...(place && { place: place.kind === 'field' ? { kind: 'field', path: `shape.${place.path}` } : place }),
+  ...(remedy && { remedy: remedy.field === undefined ? remedy : { ...remedy, field: `shape.${remedy.field}` } }),
+});
 
 /** Renames a figure and all it is made of, each only once, so that leaves stay the same leaves. */
 const namer = (): ((figure: Figure) => Figure) => {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { ShapeKind } from '../../shapes/kind.ts';
 import { KINDS, type KindName } from '../../shapes/list/kinds.ts';
 import type { ShapeInput } from '../../shapes/list/make.ts';
+import type { Text } from '../../text/text.ts';
 
 export type { KindName } from '../../shapes/list/kinds.ts';
 
@@ -19,8 +20,8 @@ export interface ShapeKey {
 
 export interface ShapeForm {
   readonly kind: KindName;
-  readonly title: string;
-  readonly what: string;
+  readonly title: Text;
+  readonly what: Text;
   readonly keys: readonly ShapeKey[];
 }
 

@@ -1,5 +1,7 @@
 /** Rotors that roll on round pins or teeth: the disc of a cycloidal drive, and both rotors of a gerotor pump. */
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, number, quantities, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
@@ -10,9 +12,13 @@ import { ringShape } from './ring-shape.ts';
 import { type RotorRequest, rotorSchema } from './rotor-request.ts';
 import { rotorShape } from './rotor-shape.ts';
 
+const words = phrases('cycloid-rotor', {
+  title: say`Cycloid rotor`,
+  what: say`Disc of a cycloidal drive, or inner or outer rotor of a gerotor pump`,
+});
+
 export const cycloidRotor = shapeKind({
-  title: 'Cycloid rotor',
-  what: 'Disc of a cycloidal drive, or inner or outer rotor of a gerotor pump',
+  ...words,
   schema: rotorSchema,
   example: { pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2, bore: 26, outputPins: 6, outputCircle: 48, outputPin: 6 },
   make: (request): MadeShape => {
@@ -24,7 +30,6 @@ export const cycloidRotor = shapeKind({
 });
 
 const at = (path: keyof RotorRequest) => ({ place: { kind: 'field', path } }) as const;
-const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
 
 /** What no part of such a set can have. */
 const faultOf = (request: RotorRequest, ring: PinRing): Finding | undefined => {
@@ -32,15 +37,21 @@ const faultOf = (request: RotorRequest, ring: PinRing): Finding | undefined => {
   const most = radius / pins;
   if (eccentricity >= most)
     return find(
-      'rotor-impossible',
-      `With an eccentricity of ${mm(eccentricity)} the path of a pin makes loops; with ${pins} pins on a circle of ${mm(2 * radius)} it has to stay below ${mm(most)}.`,
-      { ...at('eccentricity'), remedy: `An eccentricity below ${mm(most)}, some 0.5 to 0.8 of it as a rule.` },
+      'rotor-impossible/loops',
+      say`With an eccentricity of ${{ eccentricity: mm(eccentricity, upTo(3)) }} the path of a pin makes loops; with ${{ pins: count(pins, 'pin') }} on a circle of ${{ circle: mm(2 * radius, upTo(3)) }} it has to stay below ${{ most: mm(most, upTo(3)) }}.`,
+      {
+        ...at('eccentricity'),
+        remedy: remedy(
+          say`An eccentricity below ${{ most: mm(most, upTo(3)) }}, some ${{ usual: quantities([0.5, 0.8], 'to', '1') }} of it as a rule.`,
+          { field: 'eccentricity' },
+        ),
+      },
     );
   const apart = 2 * radius * Math.sin(Math.PI / pins);
   if (request.pinDiameter >= apart)
     return find(
       'rotor-pins-meet',
-      `${pins} pins of ${mm(request.pinDiameter)} do not fit beside each other: their middles are ${mm(apart)} apart.`,
+      say`${{ pins: count(pins, 'pin') }} of ${{ size: mm(request.pinDiameter, upTo(3)) }} do not fit beside each other: their middles are ${{ apart: mm(apart, upTo(3)) }} apart.`,
       at('pinDiameter'),
     );
   return undercutOf(request, ring);
@@ -52,21 +63,29 @@ const undercutOf = (request: RotorRequest, ring: PinRing): Finding | undefined =
   const reach = request.pinDiameter / 2 + back;
   if (reach <= 0)
     return find(
-      'rotor-impossible',
-      'The rotor would reach beyond the middles of the pins: they press by more than their radius.',
+      'rotor-impossible/pressed',
+      say`The rotor would reach beyond the middles of the pins: they press by more than their radius.`,
       at('clearance'),
     );
   const least = leastPathRadius.compute(ring);
   if (reach < least) return undefined;
   const { angle, radius } = sharpest(ring);
-  return find(
-    'rotor-undercut',
-    `Pins of ${mm(request.pinDiameter)} cut the lobes away: ${((angle * 180) / Math.PI).toFixed(2)}° beside the bottom of each valley, ${mm(radius)} from the middle, the path of a pin has a radius of only ${mm(least)}${back === 0 ? '' : `, and the wall stands back by ${mm(back)} more`}.`,
-    {
-      ...at('pinDiameter'),
-      remedy: `Pins below ${mm(2 * (least - back))}, less eccentricity, or a larger circle of pins.`,
-    },
-  );
+  const [pins, beside] = [mm(request.pinDiameter, upTo(3)), number((angle * 180) / Math.PI, fixed(2))];
+  const [out, bend] = [mm(radius, upTo(3)), mm(least, upTo(3))];
+  const text =
+    back === 0
+      ? say(
+          'rotor-undercut',
+        )`Pins of ${{ pins }} cut the lobes away: ${{ beside }}° beside the bottom of each valley, ${{ out }} from the middle, the path of a pin has a radius of only ${{ bend }}.`
+      : say(
+          'rotor-undercut/back',
+        )`Pins of ${{ pins }} cut the lobes away: ${{ beside }}° beside the bottom of each valley, ${{ out }} from the middle, the path of a pin has a radius of only ${{ bend }}, and the wall stands back by ${{ back: mm(back, upTo(3)) }} more.`;
+  return find('rotor-undercut', text, {
+    ...at('pinDiameter'),
+    remedy: remedy(say`Pins below ${{ pins: mm(2 * (least - back), upTo(3)) }}, less eccentricity, or a larger circle of pins.`, {
+      field: 'pinDiameter',
+    }),
+  });
 };
 
 /** Where the pin's path bends outwards most closely: how far round from a valley, and how far out. */

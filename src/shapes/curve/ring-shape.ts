@@ -2,7 +2,10 @@
 
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, type Part, um, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
@@ -14,12 +17,12 @@ import { fouled, pumpRing, type RingForm } from './pump-ring.ts';
 import type { RotorRequest } from './rotor-request.ts';
 
 const at = (path: keyof RotorRequest) => ({ place: { kind: 'field', path } }) as const;
-const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
+const tidy = (value: number): Part => mm(value, upTo(3));
 
 export const ringShape = (request: RotorRequest, ring: PinRing): MadeShape => {
   const back = standBack(request);
   const tooth = request.pinDiameter / 2 - back;
-  if (tooth <= 0) return refusedWith(find('rotor-impossible', 'The clearance is more than a tooth is thick.', at('clearance')));
+  if (tooth <= 0) return refusedWith(find('rotor-impossible/tooth', say`The clearance is more than a tooth is thick.`, at('clearance')));
   const passing = ring.radius + 2 * ring.eccentricity - request.pinDiameter / 2;
   const form = { ...ring, tooth, root: passing + request.rootClearance + back };
   const rounded = roundedRing(request, form);
@@ -27,8 +30,8 @@ export const ringShape = (request: RotorRequest, ring: PinRing): MadeShape => {
   if (request.outside !== undefined && request.outside / 2 <= form.root)
     return refusedWith(
       find(
-        'rotor-impossible',
-        `An outside diameter of ${mm(request.outside)} leaves nothing beyond the roots at ${mm(2 * form.root)}.`,
+        'rotor-impossible/outside',
+        say`An outside diameter of ${{ outside: tidy(request.outside) }} leaves nothing beyond the roots at ${{ roots: tidy(2 * form.root) }}.`,
         at('outside'),
       ),
     );
@@ -42,7 +45,7 @@ export const ringShape = (request: RotorRequest, ring: PinRing): MadeShape => {
   return {
     kind: 'made',
     shape: {
-      name: `Outer rotor of a gerotor, ${ring.pins} teeth, ${mm(request.pinCircle)} circle, ${mm(request.eccentricity)} eccentric`,
+      name: words.name(request, ring.pins),
       outlines,
       starts: [],
       sizes: sizesOf(request, { ...form, round: rounded.round }, back, inside),
@@ -52,6 +55,11 @@ export const ringShape = (request: RotorRequest, ring: PinRing): MadeShape => {
     },
   };
 };
+
+const words = phrases('gerotor-ring', {
+  name: ({ pinCircle, eccentricity }: RotorRequest, teeth: number) =>
+    say`Outer rotor of a gerotor, ${{ teeth: count(teeth, 'tooth') }}, ${{ circle: tidy(pinCircle) }} circle, ${{ eccentricity: tidy(eccentricity) }} eccentric`,
+});
 
 type Rounded = { readonly contour: Contour; readonly round: number } | { readonly finding: Finding };
 
@@ -78,30 +86,44 @@ const withRound = (request: RotorRequest, form: RingForm): Rounded => {
   if (made.kind === 'teeth apart')
     return {
       finding: find(
-        'rotor-impossible',
-        `The teeth do not reach the root circle of ${mm(2 * form.root)} that the lobes need: an arc of ${mm(form.tooth)} about a circle of ${mm(2 * form.radius)} ends before it.`,
-        { ...at('pinDiameter'), remedy: 'A larger radius of the teeth, less eccentricity, or less clearance at the root.' },
+        'rotor-impossible/teeth-apart',
+        say`The teeth do not reach the root circle of ${{ root: tidy(2 * form.root) }} that the lobes need: an arc of ${{ tooth: tidy(form.tooth) }} about a circle of ${{ circle: tidy(2 * form.radius) }} ends before it.`,
+        {
+          ...at('pinDiameter'),
+          remedy: remedy(say`A larger radius of the teeth, less eccentricity, or less clearance at the root.`, { field: 'pinDiameter' }),
+        },
       ),
     };
   if (made.kind === 'no room')
-    return { finding: find('rotor-impossible', `Rounds of R ${mm(form.round)} have no room in the roots of the ring.`, at(path)) };
+    return {
+      finding: find(
+        'rotor-impossible/rounds',
+        say`Rounds of R ${{ round: tidy(form.round) }} have no room in the roots of the ring.`,
+        at(path),
+      ),
+    };
   // A round of our own choice keeps half of the clearance; one that was asked for may use it up.
   const kept = request.rootRound === undefined ? -request.rootClearance / 2 : 0;
   const deep = made.kind === 'in contact' ? 0 : fouled(form, request.pinDiameter / 2);
   if (made.kind === 'in contact' || deep > kept + TOUCHING)
     return {
-      finding: find(
-        'rotor-ring-fouls',
-        made.kind === 'in contact'
-          ? `Rounds of R ${mm(form.round)} begin on the part of the teeth that the lobes roll on.`
-          : deep > 0
-            ? `The lobes run ${(deep * 1000).toFixed(1)} µm into roots of R ${mm(form.round)}.`
-            : `Only ${(-deep * 1000).toFixed(1)} µm are left between the lobes and roots of R ${mm(form.round)}.`,
-        { ...at(path), remedy: 'A smaller round, or more clearance at the root.' },
-      ),
+      finding: find('rotor-ring-fouls', made.kind === 'in contact' ? fouls.inContact(form.round) : foulsBy(deep, form.round), {
+        ...at(path),
+        remedy: remedy(say`A smaller round, or more clearance at the root.`, { field: 'rootRound' }),
+      }),
     };
   return { contour: made.contour, round: form.round };
 };
+
+const foulsBy = (deep: number, round: number): Text => (deep > 0 ? fouls.runInto(deep, round) : fouls.leftBetween(-deep, round));
+
+const fouls = phrases('rotor-ring-fouls', {
+  inContact: (round: number) => say`Rounds of R ${{ round: tidy(round) }} begin on the part of the teeth that the lobes roll on.`,
+  runInto: (deep: number, round: number) =>
+    say`The lobes run ${{ deep: um(deep * 1000, fixed(1)) }} into roots of R ${{ round: tidy(round) }}.`,
+  leftBetween: (room: number, round: number) =>
+    say`Only ${{ room: um(room * 1000, fixed(1)) }} are left between the lobes and roots of R ${{ round: tidy(round) }}.`,
+});
 
 const sizesOf = (request: RotorRequest, form: RingForm, back: number, inside: number | undefined): readonly ShapeSize[] => {
   const rim = (radius: number, drawn?: true): Taking => ({

@@ -1,6 +1,7 @@
 /** What may be asked of a rotor that rolls on round pins or teeth, and what its making hands on. Lengths in mm. */
 import { z } from 'zod';
 import type { Point } from '../../geometry/segment.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 
 export const rotorSchema = z.strictObject({
@@ -47,6 +48,6 @@ export interface Holes {
 
 export interface Wall {
   readonly thickness: number;
-  readonly between: string;
+  readonly between: Text;
   readonly path: keyof RotorRequest;
 }

@@ -3,7 +3,9 @@
 import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, number } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
@@ -111,17 +113,20 @@ export const spiralFindings = (request: SpiralRequest, told: SpiralTold): readon
   const thin =
     nearest !== undefined && nearest.distance < THIN
       ? [
-          find(
-            'spiral-wall-thin',
-            strip
-              ? `Only ${nearest.distance.toFixed(3)} mm is left between two turns of the strip: the wire and its gap have to pass there.`
-              : `Only ${nearest.distance.toFixed(3)} mm of metal is left between two turns of the slot.`,
-            { place: { kind: 'field', path: 'width' }, remedy: `${THIN} mm or more, by less width or more pitch.` },
-          ),
+          find('spiral-wall-thin', (strip ? thinWall.strip : thinWall.slot)(nearest.distance), {
+            place: { kind: 'field', path: 'width' },
+            remedy: remedy(say`${{ least: mm(THIN) }} or more, by less width or more pitch.`, { field: 'width' }),
+          }),
         ]
       : [];
   return [...thin, ...springing(request, told)];
 };
+
+const thinWall = phrases('spiral-wall-thin', {
+  strip: (room: number) =>
+    say`Only ${{ room: mm(room, fixed(3)) }} is left between two turns of the strip: the wire and its gap have to pass there.`,
+  slot: (wall: number) => say`Only ${{ wall: mm(wall, fixed(3)) }} of metal is left between two turns of the slot.`,
+});
 
 const springing = (request: SpiralRequest, { line, half }: SpiralTold): readonly Finding[] => {
   const strip = request.metal === 'inside';
@@ -130,21 +135,27 @@ const springing = (request: SpiralRequest, { line, half }: SpiralTold): readonly
   const thick = strip ? 2 * half : distanceBetween(line.pointAt(line.start), line.pointAt(line.start + 2 * Math.PI)) - 2 * half;
   const long = travelled(line, last);
   if (long < SLENDER * thick) return [];
-  const slender = `${long.toFixed(0)} mm long and ${thick.toFixed(2)} mm thick, ${(long / thick).toFixed(0)} times as long as thick`;
-  return [
-    find(
-      'spiral-springs',
-      strip
-        ? `The strip is ${slender}: it springs as its metal is freed, and moves under the flushing.`
-        : `The metal between the turns of the slot is a strip ${slender}: it springs as it is freed, and the core hangs on it alone.`,
-      {
-        place: { kind: 'field', path: 'turns' },
-        remedy: strip
-          ? 'Stress-free stock, tabs between the turns until the skims are done, weak flushing, the last pass light.'
-          : 'Stress-free stock, the core held from below, weak flushing, the last pass light.',
-      },
-    ),
-  ];
+  const { text, help } = strip ? springs.strip : springs.slot;
+  return [find('spiral-springs', text(long, thick), { place: { kind: 'field', path: 'turns' }, remedy: help })];
+};
+
+const springs = {
+  strip: {
+    text: (long: number, thick: number) =>
+      say(
+        'spiral-springs/strip',
+      )`The strip is ${{ long: mm(long, fixed(0)) }} long and ${{ thick: mm(thick, fixed(2)) }} thick, ${{ times: number(long / thick, fixed(0)) }} times as long as thick: it springs as its metal is freed, and moves under the flushing.`,
+    help: say(
+      'spiral-springs/strip.remedy',
+    )`Stress-free stock, tabs between the turns until the skims are done, weak flushing, the last pass light.`,
+  },
+  slot: {
+    text: (long: number, thick: number) =>
+      say(
+        'spiral-springs/slot',
+      )`The metal between the turns of the slot is a strip ${{ long: mm(long, fixed(0)) }} long and ${{ thick: mm(thick, fixed(2)) }} thick, ${{ times: number(long / thick, fixed(0)) }} times as long as thick: it springs as it is freed, and the core hangs on it alone.`,
+    help: say('spiral-springs/slot.remedy')`Stress-free stock, the core held from below, weak flushing, the last pass light.`,
+  },
 };
 
 /** Length of the middle line from its beginning to an angle, by chords: good to a millionth for what is told here. */

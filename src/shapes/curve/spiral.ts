@@ -1,7 +1,10 @@
 /** Spirals of some width: a slot that winds, or a strip that stands, as a flat spring or the wall of a scroll. */
 import { counterClockwise } from '../../geometry/chain.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, grouped, mm, number } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -13,9 +16,20 @@ import { archimedean, involuteSpiral, logarithmic, type SpiralLine } from './spi
 import { spiralFindings, spiralSizes } from './spiral-report.ts';
 import { type SpiralRequest, spiralSchema } from './spiral-request.ts';
 
+const words = phrases('spiral', {
+  title: say`Spiral`,
+  what: say`Slot or standing strip along a spiral, as a flat spring or a scroll`,
+  slot: (form: Text, turns: number, width: number) =>
+    say`${{ form }} slot, ${{ turns: number(turns) }} turns, ${{ width: mm(width) }} wide`,
+  strip: (form: Text, turns: number, width: number) =>
+    say`${{ form }} strip, ${{ turns: number(turns) }} turns, ${{ width: mm(width) }} wide`,
+  archimedean: say`Archimedean spiral`,
+  logarithmic: say`Logarithmic spiral`,
+  involute: say`Involute spiral`,
+});
+
 export const spiral = shapeKind({
-  title: 'Spiral',
-  what: 'Slot or standing strip along a spiral, as a flat spring or a scroll',
+  ...words,
   schema: spiralSchema,
   example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
   make: (request): MadeShape => {
@@ -28,7 +42,7 @@ export const spiral = shapeKind({
     const fault = faultOf(request, line, half);
     if (fault !== undefined) return refusedWith(fault);
     const eye = request.metal === 'inside' || request.eyeDiameter === undefined ? undefined : request.eyeDiameter / 2 + grown;
-    if (eye !== undefined && eye <= half) return refusedWith(noEye(`An eye of ${request.eyeDiameter} mm is not wider than the slot.`));
+    if (eye !== undefined && eye <= half) return refusedWith(noEye.tooNarrow(request.eyeDiameter ?? 0));
     const made = spiralContour(line, { half, ends: request.ends, ...(eye === undefined ? {} : { eye }) }, request.fit);
     return made.kind === 'drawn' ? drawn(request, plain, half, made) : refusedWith(notDrawn(request, made));
   },
@@ -38,9 +52,9 @@ const at = (path: keyof SpiralRequest) => ({ place: { kind: 'field', path } }) a
 
 const missing = ({ form, pitch, growth }: SpiralRequest): Finding | undefined => {
   if (form === 'logarithmic' && growth === undefined)
-    return find('spiral-impossible', 'A logarithmic spiral needs its growth for each turn.', at('growth'));
+    return find('spiral-impossible/growth', say`A logarithmic spiral needs its growth for each turn.`, at('growth'));
   if (form !== 'logarithmic' && pitch === undefined)
-    return find('spiral-impossible', 'The spiral needs its pitch, from turn to turn.', at('pitch'));
+    return find('spiral-impossible/pitch', say`The spiral needs its pitch, from turn to turn.`, at('pitch'));
   return undefined;
 };
 
@@ -56,42 +70,78 @@ const longer = (line: SpiralLine, by: number): SpiralLine =>
 
 const faultOf = (request: SpiralRequest, line: SpiralLine, half: number): Finding | undefined => {
   const { form, innerRadius, pitch = 0, width, clearance } = request;
-  if (!(half > 0)) return find('spiral-impossible', 'The clearance is more than the strip is wide.', at('clearance'));
-  if (!(line.end > line.start)) return find('spiral-impossible', 'The clearance is more than the strip is long.', at('clearance'));
+  if (!(half > 0)) return find('spiral-impossible/width', say`The clearance is more than the strip is wide.`, at('clearance'));
+  if (!(line.end > line.start))
+    return find('spiral-impossible/length', say`The clearance is more than the strip is long.`, at('clearance'));
   if (form === 'logarithmic' && innerRadius === 0)
-    return find('spiral-impossible', 'A logarithmic spiral never comes to the middle: it has to begin at some radius.', at('innerRadius'));
+    return find(
+      'spiral-impossible/middle',
+      say`A logarithmic spiral never comes to the middle: it has to begin at some radius.`,
+      at('innerRadius'),
+    );
   const base = pitch / (2 * Math.PI);
   if (form === 'involute' && innerRadius < base)
     return find(
-      'spiral-impossible',
-      `An involute with a pitch of ${pitch} mm begins on its base circle, ${base.toFixed(3)} mm from the middle.`,
+      'spiral-impossible/base',
+      say`An involute with a pitch of ${{ pitch: mm(pitch) }} begins on its base circle, ${{ base: mm(base, fixed(3)) }} from the middle.`,
       at('innerRadius'),
     );
-  if (form !== 'logarithmic' && request.turns > 1 && 2 * half >= pitch)
-    return touching(request, `with a pitch of ${pitch} mm and a width of ${(2 * half).toFixed(3)} mm nothing is left between them`);
+  if (form !== 'logarithmic' && request.turns > 1 && 2 * half >= pitch) return touching(request, why.narrow(pitch, 2 * half));
   const bend = line.bendAt(line.start);
   if (!(bend > half) || !(line.start >= 0 || form !== 'involute'))
-    return find(
-      'spiral-impossible',
-      `Where it begins the middle line bends with R ${bend.toFixed(3)} mm, less than half the width of ${width} mm${clearance === 0 ? '' : ' with its play'}: the inner side would run back on itself.`,
-      { ...at('innerRadius'), remedy: 'A larger radius to begin with, or less width.' },
-    );
+    return find('spiral-impossible', (clearance === 0 ? tight.plain : tight.withPlay)(bend, width), {
+      ...at('innerRadius'),
+      remedy: remedy(say('spiral-impossible/tight.remedy')`A larger radius to begin with, or less width.`, { field: 'innerRadius' }),
+    });
   return undefined;
 };
 
-const touching = ({ metal, form }: SpiralRequest, why: string): Finding =>
-  find('spiral-turns-touch', `Neighbouring turns of the ${metal === 'inside' ? 'strip' : 'slot'} run into each other: ${why}.`, {
-    ...at('width'),
-    remedy: form === 'logarithmic' ? 'Less width, more growth or a larger radius to begin with.' : 'Less width or more pitch.',
-  });
+const tight = phrases('spiral-tight', {
+  plain: (bend: number, width: number) =>
+    say`Where it begins the middle line bends with R ${{ bend: mm(bend, fixed(3)) }}, less than half the width of ${{ width: mm(width) }}: the inner side would run back on itself.`,
+  withPlay: (bend: number, width: number) =>
+    say`Where it begins the middle line bends with R ${{ bend: mm(bend, fixed(3)) }}, less than half the width of ${{ width: mm(width) }} with its play: the inner side would run back on itself.`,
+});
 
-const noEye = (sentence: string): Finding => find('spiral-impossible', sentence, at('eyeDiameter'));
+const touching = ({ metal, form }: SpiralRequest, because: Text): Finding =>
+  find(
+    'spiral-turns-touch',
+    metal === 'inside'
+      ? say('spiral-turns-touch/strip')`Neighbouring turns of the strip run into each other: ${{ because }}.`
+      : say('spiral-turns-touch/slot')`Neighbouring turns of the slot run into each other: ${{ because }}.`,
+    {
+      ...at('width'),
+      remedy: remedy(
+        form === 'logarithmic'
+          ? say('spiral-turns-touch/logarithmic.remedy')`Less width, more growth or a larger radius to begin with.`
+          : say('spiral-turns-touch.remedy')`Less width or more pitch.`,
+        { field: 'width' },
+      ),
+    },
+  );
+
+const why = phrases('spiral-turns', {
+  narrow: (pitch: number, width: number) =>
+    say`with a pitch of ${{ pitch: mm(pitch) }} and a width of ${{ width: mm(width, fixed(3)) }} nothing is left between them`,
+  meet: (out: number) => say`they meet ${{ out: mm(out, fixed(3)) }} from the middle`,
+});
+
+const noEye = {
+  tooNarrow: (eye: number): Finding =>
+    find('spiral-impossible/eye', say`An eye of ${{ eye: mm(eye) }} is not wider than the slot.`, at('eyeDiameter')),
+  allEye: (eye: number): Finding =>
+    find('spiral-impossible/all-eye', say`The whole slot lies within its eye of ${{ eye: mm(eye) }}.`, at('eyeDiameter')),
+};
 
 const notDrawn = (request: SpiralRequest, made: Exclude<SpiralMade, { kind: 'drawn' }>): Finding => {
-  if (made.kind === 'all eye') return noEye(`The whole slot lies within its eye of ${request.eyeDiameter} mm.`);
+  if (made.kind === 'all eye') return noEye.allEye(request.eyeDiameter ?? 0);
   return made.kind === 'turns touch'
-    ? touching(request, `they meet ${Math.hypot(made.at.x, made.at.y).toFixed(3)} mm from the middle`)
-    : find('spiral-impossible', 'It would take more than 10,000 arcs to draw within the fit asked for.', at('fit'));
+    ? touching(request, why.meet(Math.hypot(made.at.x, made.at.y)))
+    : find(
+        'spiral-impossible/arcs',
+        say`It would take more than ${{ most: grouped(10_000) }} arcs to draw within the fit asked for.`,
+        at('fit'),
+      );
 };
 
 const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Extract<SpiralMade, { kind: 'drawn' }>): MadeShape => {
@@ -109,7 +159,7 @@ const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Ext
   return {
     kind: 'made',
     shape: {
-      name: `${NAMES[request.form]} ${request.metal === 'inside' ? 'strip' : 'slot'}, ${request.turns} turns, ${request.width} mm wide`,
+      name: (request.metal === 'inside' ? words.strip : words.slot)(words[request.form], request.turns, request.width),
       outlines,
       starts: [],
       sizes: spiralSizes(request, told),
@@ -118,10 +168,4 @@ const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Ext
       findings: spiralFindings(request, told),
     },
   };
-};
-
-const NAMES: Readonly<Record<SpiralRequest['form'], string>> = {
-  archimedean: 'Archimedean spiral',
-  logarithmic: 'Logarithmic spiral',
-  involute: 'Involute spiral',
 };

@@ -3,6 +3,7 @@
 import type { Point } from '../../geometry/segment.ts';
 import type { CheckRow } from '../../quantity/check.ts';
 import { apply } from '../../quantity/formula.ts';
+import { NOTHING } from '../../text/say.ts';
 import {
   baseDiameter,
   baseThickness,
@@ -24,7 +25,7 @@ const metric = 'elements-of-metric-gears';
 
 export const RAD = Math.PI / 180;
 export const teeth = (module: number, z: number, shift = 0, pressureAngle = 20 * RAD): ToothFigures =>
-  toothFigures({ module, pressureAngle, words: '' }, z, shift, 0);
+  toothFigures({ module, pressureAngle, words: NOTHING }, z, shift, 0);
 export const span = (figures: ToothFigures, spanned: number): number =>
   spanSize.compute({ basePitch: figures.basePitch.value, baseThickness: figures.baseThickness.value, spanned });
 /** Pressure angle at the centre of a pin, rad. */

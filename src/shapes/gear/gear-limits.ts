@@ -2,7 +2,10 @@
 
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked } from '../figures.ts';
 import { find } from '../teeth/findings.ts';
 import { rootDiameter, rootDiameterInside, tipDiameter, tipDiameterInside } from '../teeth/formulas.ts';
@@ -62,7 +65,7 @@ export const faultsOf = (request: GearRequest, figures: ToothFigures, limits: Li
   return fault === undefined ? [] : [fault];
 };
 
-const impossible = (path: string, sentence: string): Finding => find('gear-impossible', sentence, { place: { kind: 'field', path } });
+const impossible = (path: string, text: Text): Finding => find('gear-impossible', text, { place: { kind: 'field', path } });
 
 const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: Limits): Finding | undefined => {
   const { thickness, module, base } = figures;
@@ -70,19 +73,26 @@ const sizeFault = (request: GearRequest, figures: ToothFigures, { tip, root }: L
   if (!(thickness.value > 0))
     return impossible(
       'clearance',
-      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle: the play is more than a tooth.`,
+      say(
+        'gear-impossible/play-more-than-tooth',
+      )`The teeth would be ${{ thickness: mm(thickness.value, fixed(3)) }} thick at the reference circle: the play is more than a tooth.`,
     );
   if (thickness.value >= pitch)
     return impossible(
       request.clearance < 0 ? 'clearance' : 'shift',
-      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${pitch.toFixed(3)} mm: there is no space between them.`,
+      say(
+        'gear-impossible/no-space',
+      )`The teeth would be ${{ thickness: mm(thickness.value, fixed(3)) }} thick at the reference circle, where one follows the other after ${{ pitch: mm(pitch, fixed(3)) }}: there is no space between them.`,
     );
-  if (!(root > 0)) return impossible('dedendum', `The root circle would have a radius of ${root.toFixed(3)} mm.`);
+  if (!(root > 0))
+    return impossible('dedendum', say('gear-impossible/no-root')`The root circle would have a radius of ${{ root: mm(root, fixed(3)) }}.`);
   const below = Math.max(root, base.value / 2);
   if (tip > below) return undefined;
   return impossible(
     request.tipDiameter === undefined ? 'addendum' : 'tipDiameter',
-    `The tip circle of ${(2 * tip).toFixed(3)} mm lies below the root or base circle of ${(2 * below).toFixed(3)} mm.`,
+    say(
+      'gear-impossible/tip-below',
+    )`The tip circle of ${{ tip: mm(2 * tip, fixed(3)) }} lies below the root or base circle of ${{ below: mm(2 * below, fixed(3)) }}.`,
   );
 };
 
@@ -91,11 +101,11 @@ const pointedFault = (request: GearRequest, figures: ToothFigures, { tip }: Limi
   const pointed = point === 'none' ? 0 : figures.base.value / 2 / Math.cos(point);
   if (tip < pointed) return undefined;
   return find(
-    'gear-pointed',
-    `The flanks meet at a diameter of ${(2 * pointed).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm.`,
+    'gear-pointed/wheel',
+    say`The flanks meet at a diameter of ${{ meet: mm(2 * pointed, fixed(3)) }}, below the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}.`,
     {
       place: { kind: 'field', path: request.tipDiameter === undefined ? 'shift' : 'tipDiameter' },
-      remedy: `A tip diameter below ${(2 * pointed).toFixed(2)} mm, or less profile shift.`,
+      remedy: remedy(say`A tip diameter below ${{ meet: mm(2 * pointed, fixed(2)) }}, or less profile shift.`, { field: 'tipDiameter' }),
     },
   );
 };

@@ -1,6 +1,7 @@
 /** The sizes an external gear is measured by, and what has to be known about it. */
-
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import type { WheelBore } from '../keyway/wheel-bore.ts';
@@ -110,13 +111,14 @@ export const thinTip = (thickness: number, module: number, path = 'shift'): read
     : [
         find(
           'gear-tip-thin',
-          `The tooth is ${thickness.toFixed(3)} mm thick at its tip, less than a fifth of the module; it chips when it is hardened.`,
+          say`The tooth is ${{ thickness: mm(thickness, fixed(3)) }} thick at its tip, less than a fifth of the module; it chips when it is hardened.`,
           { place: { kind: 'field', path } },
         ),
       ];
 
 /** Common practice, no source: the thinnest wires, of 0.02 mm, cut a little wider than they are. */
 const LEAST = 0.015;
+const THINNEST = 0.02;
 
 export const sharpRoot = (inside: number, path = 'module'): readonly Finding[] =>
   inside >= LEAST
@@ -124,7 +126,7 @@ export const sharpRoot = (inside: number, path = 'module'): readonly Finding[] =
     : [
         find(
           'gear-root-sharp',
-          `The smallest inside radius is ${inside.toFixed(4)} mm. Even the thinnest wires, of 0.02 mm, leave about ${LEAST} mm: the corner comes out rounder than drawn.`,
-          { place: { kind: 'field', path }, remedy: 'A root with a radius; it is stronger as well.' },
+          say`The smallest inside radius is ${{ inside: mm(inside, fixed(4)) }}. Even the thinnest wires, of ${{ wire: mm(THINNEST) }}, leave about ${{ least: mm(LEAST) }}: the corner comes out rounder than drawn.`,
+          { place: { kind: 'field', path }, remedy: remedy(say`A root with a radius; it is stronger as well.`, { field: 'rootRadius' }) },
         ),
       ];

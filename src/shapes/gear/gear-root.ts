@@ -1,9 +1,12 @@
 /** The root of an external gear: as a rack generates it, an arc of a stated radius, or one full round. */
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, number, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { MadeShape } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { leastShift } from '../teeth/formulas.ts';
 import { depthToContact, trochoidRoot } from '../teeth/rack-root.ts';
+import { rootTooRound } from '../teeth/space-form.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import { fullFillet, type Root, type ToothForm } from '../teeth/tooth-form.ts';
 import type { GearRequest } from './gear-keys.ts';
@@ -28,15 +31,16 @@ export const rootOf = (
     kind: 'refused',
     findings: [
       radius === undefined
-        ? find('gear-impossible', 'The radius of the root is missing: give rootRadius.', { place: { kind: 'field', path: 'rootRadius' } })
-        : find(
-            'gear-root-too-round',
-            `A root radius of ${radius} mm has no room between the flanks; ${most.toFixed(3)} mm is one full round.`,
-            {
-              place: { kind: 'field', path: 'rootRadius' },
-              remedy: `A radius of ${most.toFixed(3)} mm or less, or a full round.`,
-            },
-          ),
+        ? find('gear-impossible/root-radius-missing', say`The radius of the root is missing: give ${{ field: term('rootRadius') }}.`, {
+            place: { kind: 'field', path: 'rootRadius' },
+          })
+        : find('gear-root-too-round', rootTooRound(radius, most), {
+            place: { kind: 'field', path: 'rootRadius' },
+            remedy: remedy(say`A radius of ${{ most: mm(most, fixed(3)) }} or less, or a full round.`, {
+              field: 'rootRadius',
+              value: Math.floor(most * 1000) / 1000,
+            }),
+          }),
     ],
   };
 };
@@ -55,16 +59,22 @@ const rackRoot = (request: GearRequest, figures: ToothFigures, { tip }: Pick<Lim
   const place = { place: { kind: 'field', path: 'rackTip' } } as const;
   if (generated.kind === 'tip too round') {
     const most = generated.most / module.value;
-    const sentence = `A rack tip radius of ${request.rackTip} modules has no room in the rack's tip; ${Math.max(0, most).toFixed(3)} modules make it one round.`;
-    return { kind: 'refused', findings: [find('gear-root-too-round', sentence, place)] };
+    const finding = find(
+      'gear-root-too-round/rack-tip',
+      say`A rack tip radius of ${{ radius: number(request.rackTip) }} modules has no room in the rack's tip; ${{ most: number(Math.max(0, most), fixed(3)) }} modules make it one round.`,
+      place,
+    );
+    return { kind: 'refused', findings: [finding] };
   }
   if (generated.kind === 'no flank')
     return {
       kind: 'refused',
       findings: [
-        find('gear-impossible', 'The root that a rack generates cuts the flanks away up to the tip: there is no involute left.', {
-          place: { kind: 'field', path: 'teeth' },
-        }),
+        find(
+          'gear-impossible/no-involute-left',
+          say`The root that a rack generates cuts the flanks away up to the tip: there is no involute left.`,
+          { place: { kind: 'field', path: 'teeth' } },
+        ),
       ],
     };
   const { curve, formRadius, undercut } = generated;
@@ -78,9 +88,13 @@ const rackRoot = (request: GearRequest, figures: ToothFigures, { tip }: Pick<Lim
 const undercutOf = (request: GearRequest, rack: Parameters<typeof depthToContact>[0], module: number, form: number): Finding => {
   const depth = depthToContact(rack) + request.shift * module;
   const least = leastShift.compute({ depth, module, teeth: request.teeth, pressureAngle: rack.pressureAngle });
+  const enough = Math.ceil(least * 1000) / 1000;
   return find(
     'gear-undercut',
-    `The root is undercut: it cuts the involute off below a diameter of ${(2 * form).toFixed(3)} mm, which weakens the tooth and shortens the contact.`,
-    { place: { kind: 'field', path: 'shift' }, remedy: `A profile shift of ${(Math.ceil(least * 1000) / 1000).toFixed(3)} or more.` },
+    say`The root is undercut: it cuts the involute off below a diameter of ${{ form: mm(2 * form, fixed(3)) }}, which weakens the tooth and shortens the contact.`,
+    {
+      place: { kind: 'field', path: 'shift' },
+      remedy: remedy(say`A profile shift of ${{ shift: number(enough, fixed(3)) }} or more.`, { field: 'shift', value: enough }),
+    },
   );
 };

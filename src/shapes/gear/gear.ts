@@ -1,10 +1,14 @@
 /** External spur gears: involute flanks, with the root a rack generates, a stated radius, or one full round. */
+import { count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { reliefBegin } from '../teeth/relief.ts';
+import { chamferWithoutRoom, reliefTakesTip } from '../teeth/space-form.ts';
 import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
 import { type ToothForm, toothed } from '../teeth/tooth-form.ts';
 import { sizeOf } from '../teeth/tooth-keys.ts';
@@ -14,9 +18,14 @@ import { faultsOf, flankedOf, flankTop, type Limits, limitsOf } from './gear-lim
 import { type DrawnGear, gearReport } from './gear-report.ts';
 import { type Rooted, rootOf } from './gear-root.ts';
 
+const words = phrases('gear', {
+  title: say`Spur gear`,
+  what: say`External involute gear by module or diametral pitch, with bore and keyway if wanted`,
+  name: (size: Text, teeth: number) => say`Spur gear, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
+});
+
 export const gear = shapeKind({
-  title: 'Spur gear',
-  what: 'External involute gear by module or diametral pitch, with bore and keyway if wanted',
+  ...words,
   schema: gearSchema,
   example: { module: 2, teeth: 20, bore: 12 },
   make: (request) => {
@@ -30,7 +39,7 @@ export const gear = shapeKind({
     const form = plainForm(request, figures, limits);
     const rooted = rootOf(request, figures, limits, form);
     if (rooted.kind === 'refused') return rooted;
-    return drawn(request, figures, limits, form, rooted, `Spur gear, ${size.words}, ${request.teeth} teeth`);
+    return drawn(request, figures, limits, form, rooted, words.name(size.words, request.teeth));
   },
 });
 
@@ -52,7 +61,7 @@ const drawn = (
   limits: Limits,
   form: Omit<ToothForm, 'rootForm'>,
   { root, findings }: Extract<Rooted, { kind: 'rooted' }>,
-  name: string,
+  name: Text,
 ): MadeShape => {
   const made = toothed({ ...form, rootForm: root }, request.fit);
   if (made.kind === 'no room') return noRoom(made.what, request);
@@ -60,7 +69,7 @@ const drawn = (
   if (bore.kind === 'refused') return bore;
   const span = spanned(figures, { tip: flankTop(request, limits, figures), form: made.formRadius }, request.spanTeeth);
   if (span.kind === 'off the flank')
-    return refusedWith(find('gear-impossible', span.sentence, { place: { kind: 'field', path: 'spanTeeth' } }));
+    return refusedWith(find('gear-impossible', span.text, { place: { kind: 'field', path: 'spanTeeth' } }));
   const teeth: Outline = { contour: made.contour, metal: 'inside' };
   const shown: DrawnGear = { name, teeth, bore, fitDeviation: made.deviation, half: made.half, form: made.formRadius, span: span.teeth };
   return { kind: 'made', shape: gearReport(shown, request, figures, limits, findings) };
@@ -73,11 +82,13 @@ const noRoom = (what: 'root' | 'tip' | 'chamfer' | 'relief', request: GearReques
     relief: 'reliefFrom',
     root: request.root === 'radius' ? 'rootRadius' : 'dedendum',
   };
-  const sentences = {
-    chamfer: `A tip chamfer of ${request.tipChamfer} mm has no room on the teeth.`,
-    tip: `A tip relief of ${request.reliefAmount} mm takes the whole tip away.`,
-    relief: 'The tip relief begins below the form diameter, where there is no involute yet.',
-    root: 'The flanks of a space meet above the root circle: the teeth have no room for their roots.',
+  const texts = {
+    chamfer: chamferWithoutRoom(request.tipChamfer),
+    tip: reliefTakesTip(request.reliefAmount),
+    relief: say('gear-impossible/relief-below-form')`The tip relief begins below the form diameter, where there is no involute yet.`,
+    root: say(
+      'gear-impossible/roots-without-room',
+    )`The flanks of a space meet above the root circle: the teeth have no room for their roots.`,
   };
-  return refusedWith(find('gear-impossible', sentences[what], { place: { kind: 'field', path: fields[what] } }));
+  return refusedWith(find('gear-impossible', texts[what], { place: { kind: 'field', path: fields[what] } }));
 };

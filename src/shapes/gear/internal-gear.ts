@@ -5,7 +5,10 @@ import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 import { found } from '../figures.ts';
 import { shapeKind } from '../kind.ts';
@@ -42,9 +45,14 @@ const schema = z.strictObject({
 
 type Request = z.output<typeof schema>;
 
+const words = phrases('internal-gear', {
+  title: say`Internal gear`,
+  what: say`Ring with involute teeth inside, by module or diametral pitch`,
+  name: (size: Text, teeth: number) => say`Internal gear, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
+});
+
 export const internalGear = shapeKind({
-  title: 'Internal gear',
-  what: 'Ring with involute teeth inside, by module or diametral pitch',
+  ...words,
   schema,
   example: { module: 2, teeth: 40 },
   make: (request) => {
@@ -57,41 +65,54 @@ export const internalGear = shapeKind({
       pointedFault(request, figures, limits) ??
       reliefFault(request, flankedOf(request, figures, limits));
     if (fault !== undefined) return { kind: 'refused', findings: [fault] };
-    return drawn(request, figures, limits, `Internal gear, ${sized.size.words}, ${request.teeth} teeth`);
+    return drawn(request, figures, limits, words.name(sized.size.words, request.teeth));
   },
 });
 
-const impossible = (path: string, sentence: string, remedy?: string): Finding =>
-  find('gear-impossible', sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) });
+const impossible = (path: string, text: Text): Finding => find('gear-impossible', text, { place: { kind: 'field', path } });
 
 const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { tip, root }: Limits): Finding | undefined => {
   const foot = base.value / 2;
   if (!(thickness.value > 0) || thickness.value >= Math.PI * module.value)
     return impossible(
       request.clearance === 0 ? 'shift' : 'clearance',
-      `The teeth would be ${thickness.value.toFixed(3)} mm thick at the reference circle, where one follows the other after ${(Math.PI * module.value).toFixed(3)} mm.`,
+      say(
+        'gear-impossible/ring-without-space',
+      )`The teeth would be ${{ thickness: mm(thickness.value, fixed(3)) }} thick at the reference circle, where one follows the other after ${{ pitch: mm(Math.PI * module.value, fixed(3)) }}.`,
     );
   if (tip < foot)
     return find(
       'gear-ring-tip',
-      `The tip circle of ${(2 * tip).toFixed(3)} mm lies inside the base circle of ${(2 * foot).toFixed(3)} mm, where there is no involute: the tips would foul every pinion.`,
+      say`The tip circle of ${{ tip: mm(2 * tip, fixed(3)) }} lies inside the base circle of ${{ base: mm(2 * foot, fixed(3)) }}, where there is no involute: the tips would foul every pinion.`,
       {
         place: { kind: 'field', path: request.tipDiameter === undefined ? 'addendum' : 'tipDiameter' },
-        remedy: `A tip diameter of ${(2 * foot).toFixed(3)} mm or more, more teeth, or a larger pressure angle.`,
+        remedy: remedy(say`A tip diameter of ${{ base: mm(2 * foot, fixed(3)) }} or more, more teeth, or a larger pressure angle.`, {
+          field: 'tipDiameter',
+          value: Math.ceil(2 * foot * 1000) / 1000,
+        }),
       },
     );
   if (root <= tip)
     return impossible(
       request.tipDiameter === undefined ? 'dedendum' : 'tipDiameter',
-      `The root circle of ${(2 * root).toFixed(3)} mm lies inside the tip circle of ${(2 * tip).toFixed(3)} mm.`,
+      say(
+        'gear-impossible/root-inside-tip',
+      )`The root circle of ${{ root: mm(2 * root, fixed(3)) }} lies inside the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}.`,
     );
   if (request.outside !== undefined && request.outside / 2 <= root)
     return impossible(
       'outside',
-      `An outside diameter of ${request.outside} mm leaves no metal behind the root circle of ${(2 * root).toFixed(3)} mm.`,
+      say(
+        'gear-impossible/outside',
+      )`An outside diameter of ${{ outside: mm(request.outside) }} leaves no metal behind the root circle of ${{ root: mm(2 * root, fixed(3)) }}.`,
     );
   if (request.mate !== undefined && request.mate >= request.teeth)
-    return impossible('mate', `A pinion of ${request.mate} teeth does not run inside a ring of ${request.teeth}.`);
+    return impossible(
+      'mate',
+      say(
+        'gear-impossible/pinion-in-ring',
+      )`A pinion of ${{ pinion: count(request.mate, 'tooth') }} does not run inside a ring of ${{ ring: count(request.teeth) }}.`,
+    );
   return undefined;
 };
 
@@ -115,14 +136,14 @@ const tipThickness = (figures: ToothFigures, tip: number): Figure => {
 const pointedFault = (request: Request, figures: ToothFigures, { tip }: Limits): Finding | undefined =>
   tipThickness(figures, tip).value > 0
     ? undefined
-    : find('gear-pointed', `The flanks of a tooth meet outside of the tip circle of ${(2 * tip).toFixed(3)} mm.`, {
+    : find('gear-pointed/ring', say`The flanks of a tooth meet outside of the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}.`, {
         place: { kind: 'field', path: request.tipDiameter === undefined ? 'addendum' : 'tipDiameter' },
-        remedy: 'A larger tip diameter.',
+        remedy: remedy(say`A larger tip diameter.`, { field: 'tipDiameter' }),
       });
 
 const SHAPER = 0.25;
 
-const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: string): MadeShape => {
+const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Text): MadeShape => {
   const { tip, root, tipFigure, rootFigure } = limits;
   const radius = request.root === 'full' ? 'full' : (request.rootRadius ?? (`at most ${SHAPER * figures.module.value}` as const));
   const flank = flankedOf(request, figures, limits);

@@ -4,6 +4,9 @@ import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { count, fixed, mm, number } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import type { ShapeSize } from '../shape.ts';
@@ -64,8 +67,9 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
     return only(
       doubt(
         'mateShift',
-        `With profile shifts of ${shift.value} and ${mate.shift} the two gears cannot run without play.`,
-        'gear-impossible',
+        say(
+          'gear-impossible/shifts',
+        )`With profile shifts of ${{ own: number(shift.value) }} and ${{ mate: number(mate.shift) }} the two gears cannot run without play.`,
       ),
     );
   const working = workingFigure(figures, angle, inRing, mateTeeth, mateShift);
@@ -81,8 +85,9 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
       findings: [
         doubt(
           'mate',
-          `A mate of ${mate.teeth} teeth with a shift of ${mate.shift} has no sound teeth of its own: they are pointed, or undercut up to their tips.`,
-          'gear-impossible',
+          say(
+            'gear-impossible/mate',
+          )`A mate of ${{ teeth: count(mate.teeth, 'tooth') }} with a shift of ${{ shift: number(mate.shift) }} has no sound teeth of its own: they are pointed, or undercut up to their tips.`,
         ),
       ],
     };
@@ -127,8 +132,7 @@ const workingFigure = (
 
 const only = (finding: Finding): Paired => ({ sizes: [], findings: [finding] });
 
-const doubt = (path: string, sentence: string, code: 'gear-impossible'): Finding =>
-  find(code, sentence, { severity: 'warning', place: { kind: 'field', path } });
+const doubt = (path: string, text: Text): Finding => find('gear-impossible', text, { severity: 'warning', place: { kind: 'field', path } });
 
 /** The mate as a rack generates it, without backlash; nothing where it comes out pointed or without flanks. */
 export const mateWheel = ({ module, pressureAngle }: Pick<ToothFigures, 'module' | 'pressureAngle'>, mate: Mate): Wheel | undefined => {
@@ -203,23 +207,39 @@ const interference = (own: Wheel, mate: Wheel, distance: number, module: number)
 
 /** By how deep the edges go into the metal, mm. */
 export const interferenceOf = (mateIn: number, ownIn: number, teeth: number, module: number): readonly Finding[] => {
-  const told = (depth: number, whose: string, whom: string): readonly Finding[] =>
+  const told = (depth: number, text: Text): readonly Finding[] =>
     depth <= TOUCHING * module
       ? []
       : [
-          find('gear-mate-interferes', `The tips of ${whose} go ${depth.toFixed(3)} mm into the metal of ${whom}.`, {
+          find('gear-mate-interferes', text, {
             place: { kind: 'field', path: 'mate' },
-            remedy: 'Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or a mate of other size.',
+            remedy: say`Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or a mate of other size.`,
           }),
         ];
-  return [...told(mateIn, `the mate with ${teeth} teeth`, 'this part'), ...told(ownIn, 'this part', `the mate with ${teeth} teeth`)];
+  const mate = count(teeth, 'tooth');
+  return [
+    ...told(
+      mateIn,
+      say(
+        'gear-mate-interferes/mate',
+      )`The tips of the mate with ${{ teeth: mate }} go ${{ depth: mm(mateIn, fixed(3)) }} into the metal of this part.`,
+    ),
+    ...told(
+      ownIn,
+      say(
+        'gear-mate-interferes/own',
+      )`The tips of this part go ${{ depth: mm(ownIn, fixed(3)) }} into the metal of the mate with ${{ teeth: mate }}.`,
+    ),
+  ];
 };
 
 export const short = (ratio: number): readonly Finding[] =>
   ratio >= 1
     ? []
     : [
-        find('gear-contact-short', `The contact ratio is ${ratio.toFixed(2)}: between one pair of teeth and the next nothing carries.`, {
-          place: { kind: 'field', path: 'mate' },
-        }),
+        find(
+          'gear-contact-short',
+          say`The contact ratio is ${{ ratio: number(ratio, fixed(2)) }}: between one pair of teeth and the next nothing carries.`,
+          { place: { kind: 'field', path: 'mate' } },
+        ),
       ];

@@ -2,6 +2,8 @@
 
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { count, number } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { find } from '../teeth/findings.ts';
@@ -41,10 +43,11 @@ export const rackPair = (figures: RackFigures, form: RackForm, play: number, mat
     return {
       sizes: [{ figure: distance }],
       findings: [
-        find('gear-impossible', `A gear of ${mate.teeth} teeth with a shift of ${mate.shift} has no sound teeth of its own.`, {
-          severity: 'warning',
-          place: { kind: 'field', path: 'mate' },
-        }),
+        find(
+          'gear-impossible/rack-mate',
+          say`A gear of ${{ teeth: count(mate.teeth, 'tooth') }} with a shift of ${{ shift: number(mate.shift) }} has no sound teeth of its own.`,
+          { severity: 'warning', place: { kind: 'field', path: 'mate' } },
+        ),
       ],
     };
   const rolling: Rolling = { form, wheel, height: distance.value, radius: (module.value * mate.teeth) / 2, play };

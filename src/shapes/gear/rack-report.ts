@@ -4,10 +4,14 @@ import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm, quantities } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import type { Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { basePitch, overRackPin } from '../teeth/formulas.ts';
+import { bestPinIs } from '../teeth/pin-choice.ts';
 import { TOUCHING } from '../teeth/pins.ts';
 import { insideSize } from '../teeth/tooth-sizes.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
@@ -117,7 +121,7 @@ const pinned = (
         : [
             find('gear-pin-off-flank', fault, {
               place: { kind: 'field', path: 'pin' },
-              ...(best === undefined ? {} : { remedy: `A pin of ${best} mm is the best.` }),
+              remedy: best === undefined ? undefined : bestPinIs(best),
             }),
           ],
   };
@@ -133,14 +137,19 @@ const bestPin = (form: RackForm): number | undefined => {
 
 const centreOf = (form: RackForm, pin: number): number => meeting(form) + pin / 2 / Math.sin(form.pressureAngle);
 
-const pinFault = (form: RackForm, pin: number): string | undefined => {
+const pinFault = (form: RackForm, pin: number): Text | undefined => {
   const centre = centreOf(form, pin);
   const contact = centre - (pin / 2) * Math.sin(form.pressureAngle);
   const [low, high] = [formHeight(form), flankTop(form)];
   if (contact < low - 1e-9 || contact > high + 1e-9)
-    return `A pin of ${pin} mm would touch ${contact.toFixed(3)} mm above the reference line; the flank reaches from ${low.toFixed(3)} to ${high.toFixed(3)} mm.`;
-  if (centre - pin / 2 < -form.dedendum) return `A pin of ${pin} mm rests on the root line before it touches the flanks.`;
-  return centre + pin / 2 <= form.addendum ? `A pin of ${pin} mm lies below the tips, where a flat anvil does not reach it.` : undefined;
+    return say(
+      'gear-pin-off-flank/rack-beside',
+    )`A pin of ${{ pin: mm(pin) }} would touch ${{ contact: mm(contact, fixed(3)) }} above the reference line; the flank reaches from ${{ flank: quantities([low, high], 'to', 'mm', fixed(3)) }}.`;
+  if (centre - pin / 2 < -form.dedendum)
+    return say('gear-pin-off-flank/on-root-line')`A pin of ${{ pin: mm(pin) }} rests on the root line before it touches the flanks.`;
+  return centre + pin / 2 <= form.addendum
+    ? say('gear-pin-off-flank/rack-below-tips')`A pin of ${{ pin: mm(pin) }} lies below the tips, where a flat anvil does not reach it.`
+    : undefined;
 };
 
 const pinSize = (figures: RackFigures, form: RackForm, pin: number, request: RackRequest, best: boolean): ShapeSize => {

@@ -1,13 +1,17 @@
 /** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, quantities } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { rackPitch, toothThickness } from '../teeth/formulas.ts';
-import { offFlank, tooMuch } from '../teeth/relief.ts';
+import { tooMuch } from '../teeth/relief.ts';
+import { rootTooRound } from '../teeth/space-form.ts';
 import { moduleOf } from '../teeth/tooth-figures.ts';
 import { sizeOf } from '../teeth/tooth-keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
@@ -17,9 +21,14 @@ import { type RackRequest, rackSchema } from './rack-request.ts';
 /** Common practice, no source: as the standard basic rack has it, and a back that holds the teeth. */
 const [USUAL_ROUND, USUAL_BACK] = [0.38, 4];
 
+const words = phrases('rack', {
+  title: say`Rack`,
+  what: say`Straight toothed bar by module or diametral pitch`,
+  name: (size: Text, teeth: number) => say`Rack, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
+});
+
 export const rack = shapeKind({
-  title: 'Rack',
-  what: 'Straight toothed bar by module or diametral pitch',
+  ...words,
   schema: rackSchema,
   example: { module: 2, teeth: 10 },
   make: (request) => {
@@ -38,7 +47,7 @@ export const rack = shapeKind({
     const form = formOf(request, { module: module.value, pressureAngle: pressureAngle.value, thickness: thickness.value });
     const fault = faultOf(request, form);
     if (fault !== undefined) return { kind: 'refused', findings: [fault] };
-    return drawn(request, figures, form, `Rack, ${sized.size.words}, ${request.teeth} teeth`);
+    return drawn(request, figures, form, words.name(sized.size.words, request.teeth));
   },
 });
 
@@ -72,57 +81,74 @@ const reliefOf = (
   return { tipRelief: { amount: request.reliefAmount, from: request.reliefFrom ?? (low + request.addendum * plain.module) / 2 } };
 };
 
-const impossible = (path: string, sentence: string): Finding => find('gear-impossible', sentence, { place: { kind: 'field', path } });
+const impossible = (path: string, text: Text): Finding => find('gear-impossible', text, { place: { kind: 'field', path } });
 
 const faultOf = ({ clearance }: RackRequest, form: RackForm): Finding | undefined => {
   const most = fullRound(form);
   if (!(form.thickness > 0) || form.thickness >= form.pitch)
     return impossible(
       'clearance',
-      `The teeth would be ${form.thickness.toFixed(3)} mm thick at the reference line, of a pitch of ${form.pitch.toFixed(3)} mm.`,
+      say(
+        'gear-impossible/rack-without-space',
+      )`The teeth would be ${{ thickness: mm(form.thickness, fixed(3)) }} thick at the reference line, of a pitch of ${{ pitch: mm(form.pitch, fixed(3)) }}.`,
     );
   if (most < 0)
     return impossible(
       clearance < 0 ? 'clearance' : 'dedendum',
-      `The flanks of a space meet above the root line, which lies ${form.dedendum.toFixed(3)} mm below the reference line.`,
+      say(
+        'gear-impossible/rack-flanks-meet',
+      )`The flanks of a space meet above the root line, which lies ${{ root: mm(form.dedendum, fixed(3)) }} below the reference line.`,
     );
   if (form.rootRadius > most + 1e-9)
-    return find(
-      'gear-root-too-round',
-      `A root radius of ${form.rootRadius} mm has no room between the flanks; ${most.toFixed(3)} mm is one full round.`,
-      {
-        place: { kind: 'field', path: 'rootRadius' },
-        remedy: `A radius of ${most.toFixed(3)} mm or less.`,
-      },
-    );
+    return find('gear-root-too-round', rootTooRound(form.rootRadius, most), {
+      place: { kind: 'field', path: 'rootRadius' },
+      remedy: remedy(say('gear-root-too-round/rack.remedy')`A radius of ${{ most: mm(most, fixed(3)) }} or less.`, {
+        field: 'rootRadius',
+        value: Math.floor(most * 1000) / 1000,
+      }),
+    });
   if (form.addendum - form.tipChamfer <= formHeight(form))
-    return impossible('tipChamfer', `A chamfer of ${form.tipChamfer} mm takes the whole flank away.`);
+    return impossible(
+      'tipChamfer',
+      say('gear-impossible/rack-chamfer')`A chamfer of ${{ chamfer: mm(form.tipChamfer) }} takes the whole flank away.`,
+    );
   const { tipRelief } = form;
   if (tipRelief !== undefined) {
     const [low, high] = [formHeight(form), form.addendum - form.tipChamfer];
     if (!(tipRelief.from > low && tipRelief.from < high))
-      return offFlank(`${tipRelief.from.toFixed(3)} mm above the reference line`, low, high);
+      return impossible(
+        'reliefFrom',
+        say(
+          'gear-impossible/relief-off-rack-flank',
+        )`A tip relief from ${{ from: mm(tipRelief.from, fixed(3)) }} above the reference line does not begin on the flank, which lies between ${{ flank: quantities([low, high], 'and', 'mm', fixed(3)) }}.`,
+      );
     const fault = tooMuch(tipRelief.amount, (form.addendum - tipRelief.from) / Math.cos(form.pressureAngle));
     if (fault !== undefined) return fault;
   }
   if (!(halfTip(form) > 0))
-    return find('gear-pointed', `The flanks meet below the tip line, which lies ${form.addendum.toFixed(3)} mm above the reference line.`, {
-      place: { kind: 'field', path: form.tipChamfer > 0 ? 'tipChamfer' : 'addendum' },
-    });
+    return find(
+      'gear-pointed/rack',
+      say`The flanks meet below the tip line, which lies ${{ tip: mm(form.addendum, fixed(3)) }} above the reference line.`,
+      { place: { kind: 'field', path: form.tipChamfer > 0 ? 'tipChamfer' : 'addendum' } },
+    );
   if (form.back <= form.dedendum)
     return impossible(
       'back',
-      `A back ${form.back} mm below the reference line leaves no metal under the root line, which lies ${form.dedendum.toFixed(3)} mm below it.`,
+      say(
+        'gear-impossible/rack-back',
+      )`A back ${{ back: mm(form.back) }} below the reference line leaves no metal under the root line, which lies ${{ root: mm(form.dedendum, fixed(3)) }} below it.`,
     );
   return undefined;
 };
 
-const drawn = (request: RackRequest, figures: Parameters<typeof rackReport>[1], form: RackForm, name: string): MadeShape => {
+const drawn = (request: RackRequest, figures: Parameters<typeof rackReport>[1], form: RackForm, name: Text): MadeShape => {
   const made = rackContour(form);
   if (made.kind === 'no room')
     return {
       kind: 'refused',
-      findings: [impossible('rootRadius', 'The rounds of the roots and the chamfers have no room on the flanks.')],
+      findings: [
+        impossible('rootRadius', say('gear-impossible/rack-rounds')`The rounds of the roots and the chamfers have no room on the flanks.`),
+      ],
     };
   const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }];
   const inside = insideRadiusOf(outlines);

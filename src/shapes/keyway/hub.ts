@@ -2,6 +2,9 @@
 import { z } from 'zod';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
+import { fixed, mm, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
@@ -11,6 +14,7 @@ import { find } from './findings.ts';
 import { type Key, keyOf, type Limits, limitsOf, middle } from './key.ts';
 import { boreWith, type KeywayForm, reachOf, roomFor } from './keyway-contour.ts';
 import { cornerDoubt, keywaySizes } from './keyway-sizes.ts';
+import { cornerWithoutRoom } from './wheel-bore.ts';
 
 const schema = z.strictObject({
   kind: z.literal('keyway-hub'),
@@ -23,9 +27,15 @@ const schema = z.strictObject({
 
 type Request = z.output<typeof schema>;
 
+const words = phrases('keyway-hub', {
+  title: say`Hub with keyway`,
+  what: say`Bore with keyways for parallel keys by DIN 6885-1 (ISO 773) or ASME B17.1`,
+  name: (shaft: number, standard: string, key: Text) =>
+    say`Hub for a shaft of ${{ shaft: mm(shaft) }}, ${{ standard: term(standard) }}, ${{ key }}`,
+});
+
 export const keywayHub = shapeKind({
-  title: 'Hub with keyway',
-  what: 'Bore with keyways for parallel keys by DIN 6885-1 (ISO 773) or ASME B17.1',
+  ...words,
   schema,
   example: { shaft: 40 },
   make: (request) => {
@@ -43,11 +53,13 @@ const drawn = (request: Request, key: Key, bore: Limits): MadeShape => {
     top: middle(across) - middle(bore) / 2 + back,
     corner: Math.max(0, request.cornerRadius ?? key.corner[1]),
   };
-  if (!roomFor(form)) return impossible('cornerRadius', `A corner radius of ${form.corner} mm has no room in the keyway.`);
+  if (!roomFor(form)) return impossible('cornerRadius', cornerWithoutRoom(form.corner));
   if (request.outside !== undefined && request.outside / 2 <= reachOf(form))
     return impossible(
       'outside',
-      `An outside diameter of ${request.outside} mm leaves no metal above the keyway, which reaches ${reachOf(form).toFixed(3)} mm from the middle.`,
+      say(
+        'keyway-impossible/outside',
+      )`An outside diameter of ${{ outside: mm(request.outside) }} leaves no metal above the keyway, which reaches ${{ reach: mm(reachOf(form), fixed(3)) }} from the middle.`,
     );
   const spans = request.keyways === 1 ? [0] : [0, (request.between * Math.PI) / 180];
   const outlines: readonly Outline[] = [
@@ -59,7 +71,7 @@ const drawn = (request: Request, key: Key, bore: Limits): MadeShape => {
   return {
     kind: 'made',
     shape: {
-      name: `Hub for a shaft of ${Number(request.shaft.toFixed(4))} mm, ${request.standard}, ${key.words}`,
+      name: words.name(request.shaft, request.standard, key.words),
       outlines,
       starts: [],
       sizes: keywaySizes(key, { bore, across, cornerRadius: request.cornerRadius }, form),
@@ -70,5 +82,5 @@ const drawn = (request: Request, key: Key, bore: Limits): MadeShape => {
   };
 };
 
-const impossible = (path: string, sentence: string): MadeShape =>
-  refusedWith(find('keyway-impossible', sentence, { place: { kind: 'field', path } }));
+const impossible = (path: string, text: Text): MadeShape =>
+  refusedWith(find('keyway-impossible', text, { place: { kind: 'field', path } }));

@@ -4,9 +4,12 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import type { Finding } from '../../text/finding.ts';
+import { mm, number, type Part, quantities, term, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape } from '../shape.ts';
-import { asmeB17, hubSize, keywayWider, SQUARE_TO, suggestedFillet } from './asme-b17.ts';
+import { type AsmeRow, asmeB17, hubSize, keywayWider, SQUARE_TO, suggestedFillet } from './asme-b17.ts';
 import { din6885 } from './din-6885.ts';
 import { find } from './findings.ts';
 
@@ -32,7 +35,8 @@ export const middle = ({ low, high }: Limits): number => (low + high) / 2;
 
 export interface Key {
   readonly kind: 'key';
-  readonly words: string;
+  /** 'key 12 × 8', 'key 0.375 × 0.375 in, class 1'. */
+  readonly words: Text;
   readonly width: Limits;
   /** Across the bore, from the top of the keyway to the opposite side, and what it may be larger by. */
   readonly across: Figure;
@@ -47,34 +51,37 @@ export const keyOf = (asked: KeyAsked): Keyed => (asked.standard === 'DIN 6885-1
 
 const dinKey = ({ shaft, field, widthZone }: KeyAsked): Keyed => {
   const row = din6885(shaft);
-  if (row === undefined) return outsideTable(shaft, field, 'DIN 6885-1 has keys for shafts over 6 mm, up to 500 mm');
+  if (row === undefined)
+    return outsideTable(
+      field,
+      say(
+        'shaft-not-in-table/din',
+      )`There is no key for a shaft of ${{ shaft: mm(shaft) }}: ${{ standard: term('DIN 6885-1') }} has keys for shafts over ${{ over: mm(6) }}, up to ${{ most: mm(500) }}.`,
+    );
   return {
     kind: 'key',
-    words: `key ${row.width} × ${row.height}`,
+    words: words.din(row.width, row.height),
     width: limitsOf(widthZone, row.width),
     across: { ...millimetres('across', 'bore across its keyway', shaft + row.hub, 'din-6885-1'), formula: 'd + t2' },
     larger: row.deeper,
     corner: row.corner,
-    findings: atStep(`${shaft} mm`, shaft === row.to, `${row.width} mm`, din6885(row.to + 1e-6)?.width, 'DIN 6885-1', 'mm', field),
+    findings: shaft === row.to ? atStep(shaft, row.width, din6885(row.to + 1e-6)?.width, { standard: 'DIN 6885-1', told: mm, field }) : [],
   };
 };
 
 /** An end of a step belongs to the smaller key; a shaft turned a hair larger has the next one. */
 const atStep = (
-  shaft: string,
-  isEnd: boolean,
-  width: string,
+  shaft: number,
+  width: number,
   next: number | undefined,
-  standard: string,
-  unit: string,
-  field: string,
+  { standard, told, field }: { readonly standard: KeyStandard; readonly told: (mm: number) => Part | Text; readonly field: string },
 ): readonly Finding[] =>
-  !isEnd || next === undefined
+  next === undefined
     ? []
     : [
         find(
           'shaft-at-step',
-          `${shaft} is the last shaft with a key ${width} wide by ${standard}; anything above it has one of ${next} ${unit}.`,
+          say`${{ shaft: told(shaft) }} is the last shaft with a key ${{ width: told(width) }} wide by ${{ standard: term(standard) }}; anything above it has one of ${{ next: told(next) }}.`,
           { place: { kind: 'field', path: field } },
         ),
       ];
@@ -86,12 +93,19 @@ const ASME_DEEPER = 0.01 * 25.4;
 const asmeKey = ({ shaft, field, flatKey, keyClass }: KeyAsked): Keyed => {
   const row = asmeB17(shaft / 25.4);
   if (row === undefined)
-    return outsideTable(shaft, field, 'ASME B17.1 has keys for shafts over 5/16 in, here up to 22 in (7.94 to 558.8 mm)');
+    return outsideTable(
+      field,
+      say(
+        'shaft-not-in-table/asme',
+      )`There is no key for a shaft of ${{ shaft: mm(shaft) }}: ${{ standard: term('ASME B17.1') }} has keys for shafts over ${{ over: term('5/16 in') }}, here up to ${{ most: term('22 in') }} (${{ shafts: quantities([7.94, 558.8], 'to', 'mm') }}).`,
+    );
   if (flatKey === false && !row.square)
     return refusedWith(
-      find('shaft-not-in-table', `ASME B17.1 has no square key for a shaft of ${shaft} mm, only a flat one.`, {
-        place: { kind: 'field', path: 'flatKey' },
-      }),
+      find(
+        'shaft-not-in-table/square',
+        say`${{ standard: term('ASME B17.1') }} has no square key for a shaft of ${{ shaft: mm(shaft) }}, only a flat one.`,
+        { place: { kind: 'field', path: 'flatKey' } },
+      ),
     );
   const flat = flatKey ?? shaft / 25.4 > SQUARE_TO + 1e-9;
   const [width, height] = [row.width * 25.4, (flat ? row.flat : row.width) * 25.4];
@@ -108,21 +122,33 @@ const asmeKey = ({ shaft, field, flatKey, keyClass }: KeyAsked): Keyed => {
   const isEnd = Math.abs(shaft / 25.4 - row.to) < 1e-9;
   return {
     kind: 'key',
-    words: `key ${inches(width)} × ${inches(height)} in, class ${keyClass}`,
+    words: words.asme(width, height, keyClass),
     width: { low: width, high: width + keywayWider(keyClass, row.width) * 25.4 },
     across,
     larger: ASME_DEEPER,
     corner: [0, suggestedFillet(height / 25.4) * 25.4],
-    findings: atStep(`${inches(shaft)} in`, isEnd, `${inches(width)} in`, asmeB17(row.to + 1e-6)?.width, 'ASME B17.1', 'in', field),
+    findings: isEnd ? atStep(shaft, width, nextWidth(row), { standard: 'ASME B17.1', told: words.inches, field }) : [],
   };
 };
 
-const inches = (millimetre: number): string => String(Number((millimetre / 25.4).toFixed(5)));
+/** Of the key of the row after it, mm. */
+const nextWidth = ({ to }: AsmeRow): number | undefined => {
+  const next = asmeB17(to + 1e-6);
+  return next === undefined ? undefined : next.width * 25.4;
+};
 
-const outsideTable = (shaft: number, field: string, range: string): Keyed =>
-  refusedWith(
-    find('shaft-not-in-table', `There is no key for a shaft of ${shaft} mm: ${range}.`, { place: { kind: 'field', path: field } }),
-  );
+const inInches = (millimetre: number): Part => number(millimetre / 25.4, upTo(5));
+
+/** A standard in inches is told in inches to every reader. */
+const words = phrases('key', {
+  din: (width: number, height: number) => say`key ${{ width: number(width) }} × ${{ height: number(height) }}`,
+  asme: (width: number, height: number, keyClass: string) =>
+    say`key ${{ width: inInches(width) }} × ${{ height: inInches(height) }} in, class ${{ class: term(keyClass) }}`,
+  inches: (millimetre: number) => say`${{ inches: inInches(millimetre) }} in`,
+});
+
+const outsideTable = (field: string, text: Text): Keyed =>
+  refusedWith(find('shaft-not-in-table', text, { place: { kind: 'field', path: field } }));
 
 /** Limits of a size; both its own where there is no zone. */
 export const limitsOf = (zone: string, size: number): Limits => {

@@ -3,6 +3,8 @@
 import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { mm, quantities, upTo } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { askedOrFound, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
@@ -56,7 +58,7 @@ export const cornerDoubt = (corner: number, { corner: [least, most], words }: Ke
     : [
         find(
           'keyway-corner-beyond-standard',
-          `The corners of the keyway have R ${corner} mm; for a ${words} the standard has ${least} to ${most} mm.`,
+          say`The corners of the keyway have R ${{ corner: mm(corner) }}; for a ${{ key: words }} the standard has ${{ corners: quantities([least, most], 'to', 'mm', upTo(6)) }}.`,
           { place: { kind: 'field', path } },
         ),
       ];

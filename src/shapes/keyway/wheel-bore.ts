@@ -2,7 +2,10 @@
 
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, number } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { found } from '../figures.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
@@ -38,14 +41,21 @@ export const wheelBore = (asked: WheelBoreAsked, { root, depth }: { readonly roo
   if (bore === undefined)
     return keyway === 'none'
       ? NO_BORE
-      : refusedWith(find('keyway-impossible', 'A keyway needs a bore: give its diameter.', { place: { kind: 'field', path: 'bore' } }));
+      : refusedWith(
+          find('keyway-impossible/no-bore', say`A keyway needs a bore: give its diameter.`, { place: { kind: 'field', path: 'bore' } }),
+        );
   return keyway === 'none' ? plainBore(bore, asked, root, depth) : keyedBore(bore, keyway, asked, root, depth);
 };
 
 const plainBore = (bore: number, { boreZone }: WheelBoreAsked, root: number, depth: number): Bored => {
   const limits = limitsOf(boreZone, bore);
   const radius = middle(limits) / 2;
-  if (radius >= root) return eatenUp(`A bore of ${bore} mm`, root);
+  if (radius >= root)
+    return eatenUp(
+      say(
+        'keyway-impossible/bore-too-large',
+      )`A bore of ${{ bore: mm(bore) }} leaves nothing below the root circle of ${{ root: mm(2 * root, fixed(3)) }}.`,
+    );
   const size: ShapeSize = {
     figure: boreFigure(2 * radius, limits),
     ...(limits.low === limits.high ? {} : { limits }),
@@ -55,7 +65,7 @@ const plainBore = (bore: number, { boreZone }: WheelBoreAsked, root: number, dep
     kind: 'bore',
     outlines: [{ contour: contour([circle(point(0, 0), radius)]), metal: 'outside', layer: 'bore' }],
     sizes: [size],
-    findings: thinWall(root - radius, depth, 'the bore'),
+    findings: thinWall(root - radius, depth, 'bore'),
   };
 };
 
@@ -71,13 +81,14 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
     corner: asked.keywayRadius ?? key.corner[1],
   };
   if (!roomFor(form))
-    return refusedWith(
-      find('keyway-impossible', `A corner radius of ${form.corner} mm has no room in the keyway.`, {
-        place: { kind: 'field', path: 'keywayRadius' },
-      }),
-    );
+    return refusedWith(find('keyway-impossible', cornerWithoutRoom(form.corner), { place: { kind: 'field', path: 'keywayRadius' } }));
   const reach = reachOf(form);
-  if (reach >= root) return eatenUp(`The keyway for a shaft of ${bore} mm, which reaches ${reach.toFixed(3)} mm from the middle,`, root);
+  if (reach >= root)
+    return eatenUp(
+      say(
+        'keyway-impossible/keyway-too-deep',
+      )`The keyway for a shaft of ${{ shaft: mm(bore) }}, which reaches ${{ reach: mm(reach, fixed(3)) }} from the middle, leaves nothing below the root circle of ${{ root: mm(2 * root, fixed(3)) }}.`,
+    );
   const wall = found('keyway-wall', 'wall between keyway and root circle', root - reach, 'd_f / 2 - reach of the keyway', {
     from: [key.across],
   });
@@ -85,27 +96,33 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
     kind: 'bore',
     outlines: [{ contour: boreWith(form, [0]), metal: 'outside', layer: 'bore' }],
     sizes: [...keywaySizes(key, { bore: bored, across, cornerRadius: asked.keywayRadius }, form), { figure: wall }],
-    findings: [...key.findings, ...cornerDoubt(form.corner, key, 'keywayRadius'), ...thinWall(root - reach, depth, 'the keyway')],
+    findings: [...key.findings, ...cornerDoubt(form.corner, key, 'keywayRadius'), ...thinWall(root - reach, depth, 'keyway')],
   };
 };
 
-const eatenUp = (what: string, root: number): Bored =>
-  refusedWith(
-    find('keyway-impossible', `${what} leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`, {
-      place: { kind: 'field', path: 'bore' },
-    }),
-  );
+const eatenUp = (text: Text): Bored => refusedWith(find('keyway-impossible', text, { place: { kind: 'field', path: 'bore' } }));
+
+export const cornerWithoutRoom = (corner: number): Text =>
+  say('keyway-impossible/corner')`A corner radius of ${{ radius: mm(corner) }} has no room in the keyway.`;
 
 /** Gear rating takes a rim of less than this part of the depth of the teeth for one that bends with them. */
 const RIM = 1.2;
 
-const thinWall = (wall: number, depth: number, what: string): readonly Finding[] =>
-  wall >= RIM * depth
-    ? []
-    : [
-        find(
-          'bore-wall-thin',
-          `Between ${what} and the roots of the teeth there are ${wall.toFixed(3)} mm; a rim bends with its teeth below ${(RIM * depth).toFixed(3)} mm, ${RIM} times their depth.`,
-          { place: { kind: 'field', path: 'bore' }, remedy: 'A smaller bore, a flatter key, or more teeth.' },
-        ),
-      ];
+const thinWall = (wall: number, depth: number, of: 'bore' | 'keyway'): readonly Finding[] => {
+  if (wall >= RIM * depth) return [];
+  const [there, least, times] = [mm(wall, fixed(3)), mm(RIM * depth, fixed(3)), number(RIM)];
+  const text = {
+    bore: say(
+      'bore-wall-thin/bore',
+    )`Between the bore and the roots of the teeth there are ${{ wall: there }}; a rim bends with its teeth below ${{ least }}, ${{ times }} times their depth.`,
+    keyway: say(
+      'bore-wall-thin/keyway',
+    )`Between the keyway and the roots of the teeth there are ${{ wall: there }}; a rim bends with its teeth below ${{ least }}, ${{ times }} times their depth.`,
+  };
+  return [
+    find('bore-wall-thin', text[of], {
+      place: { kind: 'field', path: 'bore' },
+      remedy: remedy(say`A smaller bore, a flatter key, or more teeth.`, { field: 'bore' }),
+    }),
+  ];
+};

@@ -33,7 +33,7 @@ export interface MissingCharacter {
 export type LaidOut =
   | { readonly kind: 'laid out'; readonly glyphs: readonly PlacedGlyph[] }
   | { readonly kind: 'missing'; readonly characters: readonly MissingCharacter[] }
-  | { readonly kind: 'broken'; readonly characters: string };
+  | { readonly kind: 'broken'; readonly characters: readonly string[] };
 
 /** Accents that stand beside their letter are taken together with it; \n is a new line also where it is typed as two characters. */
 export const linesOf = (text: string): readonly (readonly string[])[] =>
@@ -47,7 +47,7 @@ export const layOut = (text: string, typeface: Typeface, setting: Setting): Laid
   const missing = lines.flatMap((l) => l.missing);
   if (missing.length > 0) return { kind: 'missing', characters: missing };
   const broken = lines.flatMap((l) => l.broken);
-  if (broken.length > 0) return { kind: 'broken', characters: broken.join(', ') };
+  if (broken.length > 0) return { kind: 'broken', characters: broken };
   const width = Math.max(...lines.map((l) => l.width));
   const share = { left: 0, middle: 0.5, right: 1 }[setting.align];
   return {

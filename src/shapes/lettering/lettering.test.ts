@@ -31,7 +31,7 @@ const fonts = ({ face }: FontAsked): FontFound => {
 };
 const typeface = (face = 'sans-bold'): Typeface => {
   const found = fonts({ face });
-  if (found.kind === 'none') throw new Error(found.why);
+  if (found.kind === 'none') throw new Error(`${face} is no font`);
   return found.typeface;
 };
 const outlinesOf = (character: string): readonly GlyphOutline[] => {

@@ -28,7 +28,7 @@ export type DrawnLetters =
   | ({ readonly kind: 'letters' } & Letters)
   | { readonly kind: 'empty' }
   | { readonly kind: 'too many' }
-  | { readonly kind: 'unusable'; readonly characters: string };
+  | { readonly kind: 'unusable'; readonly characters: readonly string[] };
 
 /** Two hundred letters of usual size and fit have twenty thousand. */
 export const MOST_SEGMENTS = 60_000;
@@ -40,7 +40,7 @@ export const drawLetters = (glyphs: readonly PlacedGlyph[], scale: number, toler
   let count = 0;
   for (const g of glyphs) {
     const model = models.get(g.character) ?? modelOf(g, scale, tolerance);
-    if (model.kind === 'unusable') return { kind: 'unusable', characters: g.character };
+    if (model.kind === 'unusable') return { kind: 'unusable', characters: [g.character] };
     models.set(g.character, model);
     count += model.contours.reduce((sum, c) => sum + c.segments.length, 0);
     if (count > MOST_SEGMENTS) return { kind: 'too many' };
@@ -58,7 +58,7 @@ export const drawLetters = (glyphs: readonly PlacedGlyph[], scale: number, toler
     marks.flatMap((m) => m.contours),
     WITHIN,
   );
-  if (all.kind === 'broken') return { kind: 'unusable', characters: pairs.map(([a, b]) => a.character + b.character).join(', ') };
+  if (all.kind === 'broken') return { kind: 'unusable', characters: pairs.map(([a, b]) => a.character + b.character) };
   const box = mergedBounds(all.contours.map(boundsOfChain));
   const move = { x: -(box.minX + box.maxX) / 2, y: -(box.minY + box.maxY) / 2 };
   const used = [...models.values()].flatMap((m) => (m.kind === 'model' ? [m] : []));

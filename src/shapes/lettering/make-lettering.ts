@@ -2,7 +2,9 @@
 
 import { areaOf } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, deviating, list, name, term, um } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { refusedWith } from '../refused.ts';
@@ -27,7 +29,8 @@ export const makeLettering = (request: LetteringRequest, fonts: (asked: FontAske
   if (laid.kind === 'missing') return refusedWith(missingLetters(laid.characters, typeface.name));
   if (laid.kind === 'broken') return refusedWith(unusable(laid.characters, typeface));
   const drawn = drawLetters(laid.glyphs, scale, request.fit - 2 * WITHIN);
-  if (drawn.kind === 'empty') return refusedWith(find('text-without-letters', 'The text has nothing but spaces: nothing is cut.', AT_TEXT));
+  if (drawn.kind === 'empty')
+    return refusedWith(find('text-without-letters', say`The text has nothing but spaces: nothing is cut.`, AT_TEXT));
   if (drawn.kind === 'too many') return refusedWith(tooFine(request));
   if (drawn.kind === 'unusable') return refusedWith(unusable(drawn.characters, typeface));
   const size = grown(drawn.contours, (request.metal === 'inside' ? -1 : 1) * standBack(request));
@@ -46,22 +49,34 @@ const faceOf = ({ face, font, heightOf }: LetteringRequest, fonts: (asked: FontA
   if (found.kind === 'none') return refusedWith(find('font-unusable', found.why, { place }));
   if (heightOf === 'capitals' && !(found.typeface.capitals > 0))
     return refusedWith(
-      find('font-unusable', `The font ${found.typeface.name} has no capital H whose height could be measured.`, {
-        place: { kind: 'field', path: 'heightOf' },
-        remedy: 'Give the height of the em: heightOf em.',
-      }),
+      find(
+        'font-unusable/capitals',
+        say`The font ${{ font: name(found.typeface.name) }} has no capital H whose height could be measured.`,
+        {
+          place: { kind: 'field', path: 'heightOf' },
+          remedy: remedy(say`Give the height of the em: ${{ change: term('heightOf em') }}.`, { field: 'heightOf', value: 'em' }),
+        },
+      ),
     );
   return found;
 };
 
 const tooFine = ({ fit }: LetteringRequest): Finding =>
-  find('letters-too-fine', `The text comes to more than ${MOST_SEGMENTS} lines and arcs where curves are met within ${fit * 1000} µm.`, {
-    place: { kind: 'field', path: 'fit' },
-    remedy: 'Let curves be met less closely, or cut the text in parts.',
-  });
+  find(
+    'letters-too-fine',
+    say`The text comes to more than ${{ most: count(MOST_SEGMENTS) }} lines and arcs where curves are met within ${{ fit: um(fit * 1000, deviating(0)) }}.`,
+    {
+      place: { kind: 'field', path: 'fit' },
+      remedy: remedy(say`Let curves be met less closely, or cut the text in parts.`, { field: 'fit' }),
+    },
+  );
 
-const unusable = (characters: string, typeface: Typeface): Finding =>
-  find('font-unusable', `The outlines of ${characters} in ${typeface.name} contradict themselves and cannot be cut.`, AT_TEXT);
+const unusable = (characters: readonly string[], typeface: Typeface): Finding =>
+  find(
+    'font-unusable/outlines',
+    say`The outlines of ${{ characters: list(characters.map(name)) }} in ${{ font: name(typeface.name) }} contradict themselves and cannot be cut.`,
+    AT_TEXT,
+  );
 
 const finished = (request: LetteringRequest, typeface: Typeface, scale: number, letters: Letters, cut: CutOuts): MadeShape => {
   const { metal } = request;

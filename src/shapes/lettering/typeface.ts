@@ -1,5 +1,6 @@
 /** What lettering needs of a font: outlines, widths and kerning, in units of the font. Whoever can read fonts hands it in. */
 import type { Point } from '../../geometry/segment.ts';
+import type { Text } from '../../text/text.ts';
 
 /** One step along an outline, to `to`: a line, or a Bézier curve of the second or third degree. */
 export type GlyphStep =
@@ -44,5 +45,5 @@ export interface FontAsked {
   readonly font?: string;
 }
 
-/** `none` says in a sentence why there is no such font here. */
-export type FontFound = { readonly kind: 'typeface'; readonly typeface: Typeface } | { readonly kind: 'none'; readonly why: string };
+/** `none` says why there is no such font here. */
+export type FontFound = { readonly kind: 'typeface'; readonly typeface: Typeface } | { readonly kind: 'none'; readonly why: Text };

@@ -4,6 +4,9 @@ import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { count, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
@@ -32,26 +35,38 @@ export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
   compute: ({ acrossFlats, sides }) => acrossFlats / Math.cos(Math.PI / sides),
 };
 
-const WORDS: Readonly<Record<number, string>> = {
-  3: 'Triangle',
-  4: 'Square',
-  5: 'Pentagon',
-  6: 'Hexagon',
-  8: 'Octagon',
-  12: 'Twelve sides',
+const words = phrases('polygon', {
+  title: say`Polygon`,
+  what: say`Square, hexagon or another regular form by its size across flats`,
+  name: (form: Text, acrossFlats: number) => say`${{ form }}, ${{ size: mm(acrossFlats) }} across flats`,
+  triangle: say`Triangle`,
+  square: say`Square`,
+  pentagon: say`Pentagon`,
+  hexagon: say`Hexagon`,
+  octagon: say`Octagon`,
+  twelveSides: say`Twelve sides`,
+  others: (sides: number) => say`Polygon of ${{ sides: count(sides, 'side') }}`,
+});
+
+const FORMS: Readonly<Record<number, Text>> = {
+  3: words.triangle,
+  4: words.square,
+  5: words.pentagon,
+  6: words.hexagon,
+  8: words.octagon,
+  12: words.twelveSides,
 };
 
 /** A polygon with its first side at right angles to X. */
 export const polygon = shapeKind({
-  title: 'Polygon',
-  what: 'Square, hexagon or another regular form by its size across flats',
+  ...words,
   schema,
   example: { sides: 6, acrossFlats: 24 },
   make: ({ sides, acrossFlats, cornerRadius, metal, ...common }) => {
     const half = acrossFlats / 2 + (metal === 'inside' ? -1 : 1) * standBack(common);
     if (!(half > 0))
       return refusedWith(
-        find('shape-without-room', 'The clearance is more than the polygon.', { place: { kind: 'field', path: 'clearance' } }),
+        find('shape-without-room/polygon', say`The clearance is more than the polygon.`, { place: { kind: 'field', path: 'clearance' } }),
       );
     const reach = half / Math.cos(Math.PI / sides);
     const corners = Array.from({ length: sides }, (_, i) => {
@@ -61,14 +76,14 @@ export const polygon = shapeKind({
     const made = rounded(corners);
     if (made.kind === 'no room')
       return refusedWith(
-        find('shape-without-room', `Corners of R ${cornerRadius} mm leave nothing of the sides.`, {
+        find('shape-without-room/sides', say`Corners of R ${{ radius: mm(cornerRadius) }} leave nothing of the sides.`, {
           place: { kind: 'field', path: 'cornerRadius' },
         }),
       );
     const outlines: readonly Outline[] = [{ contour: made.contour, metal }];
     const inside = insideRadiusOf(outlines);
     const flats = millimetres('across-flats', sides % 2 === 0 ? 'across flats' : 'twice from the middle to a side', 2 * half);
-    const count = given({ key: 'sides', name: 'sides', value: sides, unit: '1', basis: 'drawing', source: 'the request' });
+    const number = given({ key: 'sides', name: 'sides', value: sides, unit: '1', basis: 'drawing', source: 'the request' });
     const even = sides % 2 === 0;
     const tip = reach - cornerRadius * (1 / Math.cos(Math.PI / sides) - 1);
     const turn = Math.PI / sides;
@@ -76,13 +91,13 @@ export const polygon = shapeKind({
     return {
       kind: 'made',
       shape: {
-        name: `${WORDS[sides] ?? `Polygon of ${sides} sides`}, ${acrossFlats} mm across flats`,
+        name: words.name(FORMS[sides] ?? words.others(sides), acrossFlats),
         outlines,
         starts: [],
         sizes: [
           { figure: flats, taking: { kind: 'distance', from: point(even ? -half : 0, 0), to: point(half, 0) } },
           {
-            figure: apply(acrossCorners, { acrossFlats: flats, sides: count }, { key: 'across-sharp-corners' }),
+            figure: apply(acrossCorners, { acrossFlats: flats, sides: number }, { key: 'across-sharp-corners' }),
           },
           ...(even
             ? [

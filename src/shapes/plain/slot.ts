@@ -2,6 +2,8 @@
 
 import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
+import { mm, quantities, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
@@ -21,9 +23,15 @@ const schema = z.strictObject({
   ...commonKeys,
 });
 
+const words = phrases('slot', {
+  title: say`Slot or rectangle`,
+  what: say`Slot with round ends, or a rectangle with or without corner radii`,
+  round: (length: number, breadth: number) => say`Slot ${{ size: quantities([length, breadth], '×', 'mm', upTo(4)) }}`,
+  corners: (length: number, breadth: number) => say`Rectangle ${{ size: quantities([length, breadth], '×', 'mm', upTo(4)) }}`,
+});
+
 export const slot = shapeKind({
-  title: 'Slot or rectangle',
-  what: 'Slot with round ends, or a rectangle with or without corner radii',
+  ...words,
   schema,
   example: { length: 30, breadth: 8 },
   make: ({ length, breadth, ends, cornerRadius, metal, ...common }) => {
@@ -31,7 +39,9 @@ export const slot = shapeKind({
     const [x, y] = [length / 2 + grown, breadth / 2 + grown];
     if (!(Math.min(x, y) > 0))
       return refusedWith(
-        find('shape-without-room', 'The clearance is more than the shape is wide.', { place: { kind: 'field', path: 'clearance' } }),
+        find('shape-without-room/slot', say`The clearance is more than the shape is wide.`, {
+          place: { kind: 'field', path: 'clearance' },
+        }),
       );
     const radius = ends === 'round' ? Math.min(x, y) : cornerRadius;
     const made = rounded([
@@ -42,14 +52,16 @@ export const slot = shapeKind({
     ]);
     if (made.kind === 'no room')
       return refusedWith(
-        find('shape-without-room', `Corners of R ${radius} mm have no room.`, { place: { kind: 'field', path: 'cornerRadius' } }),
+        find('shape-without-room/corners', say`Corners of R ${{ radius: mm(radius) }} have no room.`, {
+          place: { kind: 'field', path: 'cornerRadius' },
+        }),
       );
     const outlines: readonly Outline[] = [{ contour: made.contour, metal }];
     const inside = insideRadiusOf(outlines);
     return {
       kind: 'made',
       shape: {
-        name: `${ends === 'round' ? 'Slot' : 'Rectangle'} ${length} × ${breadth} mm`,
+        name: words[ends](length, breadth),
         outlines,
         starts: [],
         sizes: [

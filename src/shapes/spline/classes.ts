@@ -2,7 +2,9 @@
 
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, term, um } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import type { SplineStandard } from './basic-sizes.ts';
 import { find } from './findings.ts';
@@ -50,10 +52,17 @@ type Basic = Pick<ToothFigures, 'module' | 'teeth' | 'reference' | 'thickness'>;
 export const classRoom = (basic: Basic, asked: ClassAsked): Classed => {
   const { total, variation } = asked.standard === 'ISO 4156' ? isoRoom(basic, asked) : ansiRoom(basic, asked);
   if (!(total.value > variation.value))
-    return refused(
-      `Over an engagement of ${(asked.engagement ?? 0).toFixed(1)} mm index, profile and lead of class ${asked.class} may vary by ${(1000 * variation.value).toFixed(1)} µm, the whole total tolerance of ${(1000 * total.value).toFixed(1)} µm: nothing is left for the size.`,
-      'engagement',
-    );
+    return {
+      kind: 'refused',
+      finding: find(
+        'spline-class-without-room',
+        say`Over an engagement of ${{ engagement: mm(asked.engagement ?? 0, fixed(1)) }} index, profile and lead of class ${{ class: term(asked.class) }} may vary by ${{ variation: um(1000 * variation.value, fixed(1)) }}, the whole total tolerance of ${{ total: um(1000 * total.value, fixed(1)) }}: nothing is left for the size.`,
+        {
+          place: { kind: 'field', path: 'engagement' },
+          remedy: remedy(say`A coarser class, or a shorter engagement.`, { field: 'engagement' }),
+        },
+      ),
+    };
   const deviation = asked.part === 'hub' ? 0 : deviationOf(basic.reference.value, asked, total.value);
   if (typeof deviation !== 'number') return { kind: 'refused', finding: deviation };
   return { kind: 'room', total, variation, deviation: published('deviation', `fundamental deviation ${asked.fitClass}`, deviation, 'mm') };
@@ -136,31 +145,25 @@ const deviationOf = (diameter: number, { standard, fitClass }: ClassAsked, total
   if (standard === 'ANSI B92.1')
     return fitClass === 'h'
       ? 0
-      : find('spline-class-not-in-table', `ANSI B92.1 has one side fit, without play at its tightest; fit ${fitClass} is of ISO 4156.`, {
-          place: { kind: 'field', path: 'fitClass' },
-          remedy: 'Fit h, with the play that is wanted as clearance.',
-        });
+      : find(
+          'spline-class-not-in-table/ansi',
+          say`ANSI B92.1 has one side fit, without play at its tightest; fit ${{ fit: term(fitClass) }} is of ISO 4156.`,
+          {
+            place: { kind: 'field', path: 'fitClass' },
+            remedy: remedy(say`Fit ${{ fit: term('h') }}, with the play that is wanted as clearance.`, { field: 'fitClass', value: 'h' }),
+          },
+        );
   if (fitClass === 'k') return total;
   if (fitClass === 'js') return total / 2;
   const deviation = fundamentalDeviation(fitClass, diameter);
   return deviation === 'none'
     ? find(
         'spline-class-not-in-table',
-        `Fit ${fitClass} is there up to a pitch diameter of 1000 mm; this one has ${diameter.toFixed(1)} mm.`,
-        {
-          place: { kind: 'field', path: 'fitClass' },
-        },
+        say`Fit ${{ fit: term(fitClass) }} is there up to a pitch diameter of ${{ most: mm(1000) }}; this one has ${{ own: mm(diameter, fixed(1)) }}.`,
+        { place: { kind: 'field', path: 'fitClass' } },
       )
     : deviation;
 };
-
-const refused = (sentence: string, path: string): Classed => ({
-  kind: 'refused',
-  finding: find('spline-class-without-room', sentence, {
-    place: { kind: 'field', path },
-    remedy: 'A coarser class, or a shorter engagement.',
-  }),
-});
 
 const published = (key: string, name: string, value: number, unit: 'mm' | '1'): Figure =>
   given({ key, name, value, unit, basis: 'published', source: 'iso-4156-classes' });

@@ -2,6 +2,9 @@
 import { z } from 'zod';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import type { Finding } from '../../text/finding.ts';
+import { count, fixed, mm, number, quantities, term, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 import { DIN_5481, DIN_5481_ANGLE, type SerrationRow, USUAL_ROOT } from './din-5481.ts';
 import { find } from './findings.ts';
@@ -51,7 +54,8 @@ export interface Limits {
 
 export interface SerrationNominal {
   readonly kind: 'nominal';
-  readonly words: string;
+  /** 'DIN 5481 15 × 17, 32 teeth' */
+  readonly words: Text;
   readonly source: string;
   readonly teeth: number;
   readonly pitchDiameter: number;
@@ -69,9 +73,9 @@ export interface SerrationNominal {
 
 export type NominalAnswer = SerrationNominal | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
 
-export const refused = (sentence: string, path: string): Extract<NominalAnswer, { kind: 'refused' }> => ({
+export const refused = (text: Text, path: string): Extract<NominalAnswer, { kind: 'refused' }> => ({
   kind: 'refused',
-  findings: [find('serration-impossible', sentence, { place: { kind: 'field', path } })],
+  findings: [find('serration-impossible', text, { place: { kind: 'field', path } })],
 });
 
 const FREE = ['teeth', 'pitchDiameter', 'boreDiameter', 'shaftDiameter'] as const;
@@ -80,12 +84,19 @@ export const serrationNominal = (request: SerrationRequest): NominalAnswer => {
   const { size } = request;
   if (size !== undefined) {
     const both = [...FREE, 'angle' as const, 'toothThickness' as const].find((key) => request[key] !== undefined);
-    if (both !== undefined) return refused(`The size ${size} of DIN 5481 says this number already: leave one of both out.`, both);
+    if (both !== undefined)
+      return refused(
+        say('serration-impossible/twice')`The size ${{ size: term(size) }} of DIN 5481 says this number already: leave one of both out.`,
+        both,
+      );
     return sized(request, DIN_5481.get(size) as SerrationRow);
   }
   const missing = FREE.find((key) => request[key] === undefined);
   if (missing !== undefined)
-    return refused('A serration needs a size of DIN 5481, or teeth and its three diameters.', missing === 'teeth' ? 'size' : missing);
+    return refused(
+      say('serration-impossible/none')`A serration needs a size of DIN 5481, or teeth and its three diameters.`,
+      missing === 'teeth' ? 'size' : missing,
+    );
   return free(request);
 };
 
@@ -94,7 +105,7 @@ const sized = (request: SerrationRequest, row: SerrationRow): NominalAnswer => {
   const shaft = limitsOf('a11', row.outer);
   return {
     kind: 'nominal',
-    words: `DIN 5481 ${row.size.replace('x', ' × ')}, ${row.teeth} teeth`,
+    words: words.din(row),
     source: 'din-5481',
     bore: (bore.low + bore.high) / 2,
     shaft: (shaft.low + shaft.high) / 2,
@@ -103,6 +114,12 @@ const sized = (request: SerrationRequest, row: SerrationRow): NominalAnswer => {
     rootRadius: request.rootRadius ?? usualRoot(row),
   };
 };
+
+const words = phrases('serration-size', {
+  din: ({ size, teeth }: SerrationRow) => say`DIN 5481 ${{ size: term(size.replace('x', ' × ')) }}, ${{ teeth: count(teeth, 'tooth') }}`,
+  free: (teeth: number, pitchDiameter: number, angle: number) =>
+    say`${{ teeth: count(teeth, 'tooth') }} on ${{ pitch: mm(pitchDiameter) }}, ${{ angle: number(angle) }}°`,
+});
 
 const limitsOf = (zone: string, size: number): Limits => {
   const found = zoneLimits(zone, size);
@@ -119,21 +136,34 @@ const free = (request: SerrationRequest): NominalAnswer => {
   const half = (angle * Math.PI) / 360;
   if (half - Math.PI / teeth < Math.PI / 180)
     return refused(
-      `With ${teeth} teeth and ${angle}° between the flanks of the shaft, those of the hub are parallel or undercut: the angle has to be more than ${(360 / teeth + 2).toFixed(1)}°.`,
+      say(
+        'serration-impossible/angle',
+      )`With ${{ teeth: count(teeth, 'tooth') }} and ${{ angle: number(angle) }}° between the flanks of the shaft, those of the hub are parallel or undercut: the angle has to be more than ${{ least: number(360 / teeth + 2, fixed(1)) }}°.`,
       'angle',
     );
   const pitch = (Math.PI * pitchDiameter) / teeth;
   if (toothThickness !== undefined && toothThickness >= pitch)
-    return refused(`A tooth ${toothThickness} mm thick fills the whole pitch of ${pitch.toFixed(3)} mm.`, 'toothThickness');
-  if (!(bore < shaft)) return refused(`A bore of ${bore} mm clears a shaft of ${shaft} mm: nothing would hold.`, 'boreDiameter');
+    return refused(
+      say(
+        'serration-impossible/thickness',
+      )`A tooth ${{ thickness: mm(toothThickness) }} thick fills the whole pitch of ${{ pitch: mm(pitch, fixed(3)) }}.`,
+      'toothThickness',
+    );
+  if (!(bore < shaft))
+    return refused(
+      say('serration-impossible/loose')`A bore of ${{ bore: mm(bore) }} clears a shaft of ${{ shaft: mm(shaft) }}: nothing would hold.`,
+      'boreDiameter',
+    );
   if (!(bore < pitchDiameter && pitchDiameter < shaft))
     return refused(
-      `A pitch diameter of ${pitchDiameter} mm lies beside the teeth, which reach from ${bore} to ${shaft} mm.`,
+      say(
+        'serration-impossible/pitch',
+      )`A pitch diameter of ${{ pitch: mm(pitchDiameter) }} lies beside the teeth, which reach from ${{ teeth: quantities([bore, shaft], 'to', 'mm', upTo(4)) }}.`,
       'pitchDiameter',
     );
   return {
     kind: 'nominal',
-    words: `${teeth} teeth on ${pitchDiameter} mm, ${angle}°`,
+    words: words.free(teeth, pitchDiameter, angle),
     source: 'the request',
     bore,
     shaft,

@@ -3,7 +3,10 @@
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
@@ -17,9 +20,15 @@ import { find } from './findings.ts';
 import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 
+const words = phrases('serration', {
+  title: say`Serration`,
+  what: say`Shaft or hub with V-shaped teeth by the sizes of DIN 5481, or by free numbers`,
+  shaft: (size: Text) => say`Serration, shaft, ${{ size }}`,
+  hub: (size: Text) => say`Serration, hub, ${{ size }}`,
+});
+
 export const serration = shapeKind({
-  title: 'Serration',
-  what: 'Shaft or hub with V-shaped teeth by the sizes of DIN 5481, or by free numbers',
+  ...words,
   schema: serrationSchema,
   example: { size: '15x17' },
   make: (request) => {
@@ -78,7 +87,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal): MadeShape 
   return {
     kind: 'made',
     shape: {
-      name: `Serration, ${request.part}, ${nominal.words}`,
+      name: words[request.part](nominal.words),
       outlines,
       starts: [],
       sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...(inside === undefined ? [] : [insideSize(inside)])],
@@ -120,17 +129,28 @@ const faultOf = (
 ): ReturnType<typeof refused> | undefined => {
   const shaft = request.part === 'shaft';
   if (!(form.reach > (shaft ? 0 : rootRadius)))
-    return refused('The clearance or the root radius is more than a tooth is thick.', 'clearance');
+    return refused(say('serration-impossible/tooth')`The clearance or the root radius is more than a tooth is thick.`, 'clearance');
   if (!(shaft ? roots < tips : roots > tips))
     return refused(
-      `Roots at a diameter of ${roots.toFixed(3)} mm leave no teeth whose tips lie at ${tips.toFixed(3)} mm.`,
+      say(
+        'serration-impossible/roots',
+      )`Roots at a diameter of ${{ roots: mm(roots, fixed(3)) }} leave no teeth whose tips lie at ${{ tips: mm(tips, fixed(3)) }}.`,
       request.rootDiameter === undefined ? 'rootRadius' : 'rootDiameter',
     );
   if (request.outside === undefined) return undefined;
-  if (shaft) return refused('A shaft ends at its teeth: an outside diameter belongs to a hub.', 'outside');
+  if (shaft)
+    return refused(
+      say('serration-impossible/outside-of-shaft')`A shaft ends at its teeth: an outside diameter belongs to a hub.`,
+      'outside',
+    );
   return request.outside > roots
     ? undefined
-    : refused(`An outside diameter of ${request.outside} mm leaves no metal outside of the roots at ${roots.toFixed(3)} mm.`, 'outside');
+    : refused(
+        say(
+          'serration-impossible/outside',
+        )`An outside diameter of ${{ outside: mm(request.outside) }} leaves no metal outside of the roots at ${{ roots: mm(roots, fixed(3)) }}.`,
+        'outside',
+      );
 };
 
 const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, made }: Cut): ReturnType<typeof refused> => {
@@ -138,21 +158,36 @@ const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, ma
   const sharp = { kind: 'sharp' } as const;
   const without = request.part === 'shaft' ? { ...form, tipCorner: sharp } : { ...form, rootCorner: sharp };
   if (request.tipRadius > 0 && straightTeeth(without).kind === 'toothed')
-    return refused(`A tip radius of ${request.tipRadius} mm has no room on the tips.`, 'tipRadius');
+    return refused(
+      say('serration-impossible/tips')`A tip radius of ${{ radius: mm(request.tipRadius) }} has no room on the tips.`,
+      'tipRadius',
+    );
   if (request.clearance !== 0 && cutOf({ ...request, clearance: 0 }, nominal).made.kind === 'toothed')
-    return refused('With this clearance the flanks of the teeth meet.', 'clearance');
+    return refused(say('serration-impossible/clearance')`With this clearance the flanks of the teeth meet.`, 'clearance');
   if (tipSide)
     return refused(
-      `The flanks of the ${request.part}’s teeth meet before the tips at ${(request.part === 'shaft' ? nominal.shaft : nominal.bore).toFixed(3)} mm.`,
+      flanksMeet[request.part](request.part === 'shaft' ? nominal.shaft : nominal.bore),
       request.size !== undefined ? 'size' : request.part === 'shaft' ? 'shaftDiameter' : 'boreDiameter',
     );
   return request.rootDiameter === undefined
-    ? refused(`A root radius of ${nominal.rootRadius.toFixed(3)} mm leaves nothing of the flanks.`, 'rootRadius')
+    ? refused(
+        say(
+          'serration-impossible/root-radius',
+        )`A root radius of ${{ radius: mm(nominal.rootRadius, fixed(3)) }} leaves nothing of the flanks.`,
+        'rootRadius',
+      )
     : refused(
-        `Flat roots at ${request.rootDiameter} mm with R ${nominal.rootRadius.toFixed(3)} mm have no room between the flanks.`,
+        say(
+          'serration-impossible/flat-roots',
+        )`Flat roots at ${{ roots: mm(request.rootDiameter) }} with R ${{ radius: mm(nominal.rootRadius, fixed(3)) }} have no room between the flanks.`,
         'rootDiameter',
       );
 };
+
+const flanksMeet = phrases('serration-flanks-meet', {
+  shaft: (tips: number) => say`The flanks of the shaft’s teeth meet before the tips at ${{ tips: mm(tips, fixed(3)) }}.`,
+  hub: (tips: number) => say`The flanks of the hub’s teeth meet before the tips at ${{ tips: mm(tips, fixed(3)) }}.`,
+});
 
 const pinned = (
   request: SerrationRequest,
@@ -168,7 +203,7 @@ const pinned = (
     findings: [
       find('straight-pin-off-flank', fault, {
         place: { kind: 'field', path: 'pin' },
-        ...(best === undefined ? {} : { remedy: `A pin of ${best} mm is the best.` }),
+        remedy: best === undefined ? undefined : remedy(say`A pin of ${{ pin: mm(best) }} is the best.`, { field: 'pin', value: best }),
       }),
     ],
   };
@@ -182,13 +217,18 @@ const tipDoubts = ({ part, rootDiameter }: SerrationRequest, nominal: SerrationN
   const tips = part === 'shaft' ? nominal.shaft : nominal.bore;
   if (part === 'shaft' ? tips < roots : tips > roots) return [];
   return [
-    find(
-      'serration-tip-meets-root',
-      `Tips at a diameter of ${tips.toFixed(3)} mm touch the roots of the ${mate}, which with R ${nominal.rootRadius.toFixed(3)} mm lie at ${roots.toFixed(3)} mm: the flanks would not bear.`,
-      { place: { kind: 'field', path: part === 'shaft' ? 'shaftDiameter' : 'boreDiameter' } },
-    ),
+    find('serration-tip-meets-root', touching[mate](tips, nominal.rootRadius, roots), {
+      place: { kind: 'field', path: part === 'shaft' ? 'shaftDiameter' : 'boreDiameter' },
+    }),
   ];
 };
+
+const touching = phrases('serration-tip-meets-root', {
+  shaft: (tips: number, radius: number, roots: number) =>
+    say`Tips at a diameter of ${{ tips: mm(tips, fixed(3)) }} touch the roots of the shaft, which with R ${{ radius: mm(radius, fixed(3)) }} lie at ${{ roots: mm(roots, fixed(3)) }}: the flanks would not bear.`,
+  hub: (tips: number, radius: number, roots: number) =>
+    say`Tips at a diameter of ${{ tips: mm(tips, fixed(3)) }} touch the roots of the hub, which with R ${{ radius: mm(radius, fixed(3)) }} lie at ${{ roots: mm(roots, fixed(3)) }}: the flanks would not bear.`,
+});
 
 const sizesOf = (
   { part, teeth: wanted, rootDiameter }: SerrationRequest,

@@ -2,6 +2,8 @@
 
 import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm, quantities } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { found } from '../figures.ts';
 import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
 import { bestPin, pinSize } from '../teeth/pins.ts';
@@ -92,8 +94,8 @@ const pinned = (
       ? []
       : [
           find(
-            'spline-impossible',
-            `A pin of ${pin} mm does not rest on the flanks, which reach from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`,
+            'spline-impossible/pin',
+            say`A pin of ${{ pin: mm(pin) }} does not rest on the flanks, which reach from ${{ flanks: quantities([2 * low, 2 * high], 'to', 'mm', fixed(3)) }}.`,
             { severity: 'warning', place: { kind: 'field', path: 'pin' } },
           ),
         ],

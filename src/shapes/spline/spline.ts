@@ -1,7 +1,10 @@
 /** Involute splines for side fit: the shaft as a piece, or the hub as an opening. */
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, number, term, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
@@ -16,9 +19,13 @@ import { reported } from './spline-report.ts';
 import { type SplineRequest, splineSchema } from './spline-request.ts';
 import { splineFigures, type TeethAsked } from './spline-teeth.ts';
 
+const words = phrases('spline', {
+  title: say`Involute spline`,
+  what: say`Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit, with tolerance classes`,
+});
+
 export const spline = shapeKind({
-  title: 'Involute spline',
-  what: 'Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit, with tolerance classes',
+  ...words,
   schema: splineSchema,
   example: { module: 2, teeth: 20 },
   make: (request) => {
@@ -44,33 +51,53 @@ export const spline = shapeKind({
   },
 });
 
-const nameOf = ({ part, standard, module, pitch, teeth, pressureAngle, root, class: tolerance, fitClass }: SplineRequest): string => {
-  const pitched = standard === 'ISO 4156' ? `module ${module} mm` : `pitch ${pitch}/${2 * (pitch as number)}`;
-  const fit = tolerance === undefined ? '' : `, class ${tolerance}${standard === 'ISO 4156' ? (part === 'hub' ? 'H' : fitClass) : ''}`;
-  return `Spline ${part}, ${standard}, ${pitched}, ${teeth} teeth, ${pressureAngle}°, ${root} root${fit}`;
+const nameOf = (request: SplineRequest): Text => {
+  const { part, standard, module = 0, pitch = 0, class: tolerance, fitClass } = request;
+  const plain = names[part](request, standard === 'ISO 4156' ? names.module(module) : names.pitch(pitch));
+  if (tolerance === undefined) return plain;
+  return names.classed(plain, standard === 'ISO 4156' ? `${tolerance}${part === 'hub' ? 'H' : fitClass}` : tolerance);
 };
 
-const impossible = (sentence: string, path: string): Finding => find('spline-impossible', sentence, { place: { kind: 'field', path } });
+const roots = phrases('spline-root', { flat: say`flat root`, fillet: say`fillet root` });
+
+const names = phrases('spline-name', {
+  shaft: ({ standard, teeth, pressureAngle, root }: SplineRequest, size: Text) =>
+    say`Spline shaft, ${{ standard: term(standard) }}, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}, ${{ angle: number(Number(pressureAngle)) }}°, ${{ root: roots[root] }}`,
+  hub: ({ standard, teeth, pressureAngle, root }: SplineRequest, size: Text) =>
+    say`Spline hub, ${{ standard: term(standard) }}, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}, ${{ angle: number(Number(pressureAngle)) }}°, ${{ root: roots[root] }}`,
+  module: (module: number) => say`module ${{ module: mm(module, upTo(6)) }}`,
+  pitch: (pitch: number) => say`pitch ${{ pitch: number(pitch) }}/${{ stub: number(2 * pitch) }}`,
+  classed: (plain: Text, tolerance: string) => say`${{ spline: plain }}, class ${{ class: term(tolerance) }}`,
+});
+
+const impossible = (text: Text, path: string): Finding => find('spline-impossible', text, { place: { kind: 'field', path } });
 
 const faultOf = (request: SplineRequest, module: number | undefined, sizes: SplineSizes | undefined): Finding | undefined => {
   const { standard, helix, pressureAngle, part, spanTeeth } = request;
   if (module === undefined)
-    return impossible(
-      `${standard} needs the ${standard === 'ISO 4156' ? 'module' : 'diametral pitch'}.`,
-      standard === 'ISO 4156' ? 'module' : 'pitch',
-    );
+    return standard === 'ISO 4156'
+      ? impossible(say('spline-impossible/module')`ISO 4156 needs the module.`, 'module')
+      : impossible(say('spline-impossible/diametral-pitch')`ANSI B92.1 needs the diametral pitch.`, 'pitch');
   if (sizes === undefined)
-    return find('spline-root-form', `${standard} has no flat root at ${pressureAngle}°; its spaces end in one full round there.`, {
-      place: { kind: 'field', path: 'root' },
-    });
+    return find(
+      'spline-root-form',
+      say`${{ standard: term(standard) }} has no flat root at ${{ angle: number(Number(pressureAngle)) }}°; its spaces end in one full round there.`,
+      { place: { kind: 'field', path: 'root' } },
+    );
   if (helix !== 0)
     return find(
       'spline-helical',
-      `With a helix of ${helix}° the splines would turn about the middle by ${(10 * Math.tan((Math.abs(helix) * Math.PI) / 180)).toFixed(3)} mm along the pitch circle over every 10 mm of length. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns is none.`,
-      { place: { kind: 'field', path: 'helix' }, remedy: 'Cut it straight, or have it broached, rolled or ground.' },
+      say`With a helix of ${{ helix: number(helix) }}° the splines would turn about the middle by ${{ aside: mm(10 * Math.tan((Math.abs(helix) * Math.PI) / 180), fixed(3)) }} along the pitch circle over every ${{ length: mm(10) }} of length. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns is none.`,
+      {
+        place: { kind: 'field', path: 'helix' },
+        remedy: remedy(say`Cut it straight, or have it broached, rolled or ground.`, { field: 'helix', value: 0 }),
+      },
     );
   return part === 'hub' && spanTeeth !== undefined
-    ? impossible('Anvils cannot span the teeth of a hub, which point inwards; take the size between pins.', 'spanTeeth')
+    ? impossible(
+        say('spline-impossible/hub-span')`Anvils cannot span the teeth of a hub, which point inwards; take the size between pins.`,
+        'spanTeeth',
+      )
     : undefined;
 };
 
@@ -91,7 +118,7 @@ interface Drawing {
   readonly figures: ToothFigures;
   readonly sizes: SplineSizes;
   readonly room: ClassRoom | undefined;
-  readonly name: string;
+  readonly name: Text;
 }
 
 /** Common practice, no source: what a hob or broach leaves in a flat root. */
@@ -111,16 +138,25 @@ const shaft = (request: SplineRequest, { figures, sizes, room, name }: Drawing):
     root,
     tipChamfer: 0,
   };
-  if (!(figures.thickness.value > 0)) return refusedWith(impossible('The clearance is more than a tooth is thick.', 'clearance'));
+  if (!(figures.thickness.value > 0))
+    return refusedWith(impossible(say('spline-impossible/clearance')`The clearance is more than a tooth is thick.`, 'clearance'));
   const most = fullFillet(form);
   const radius = request.root === 'fillet' ? most : (request.rootRadius ?? Math.min(most, USUAL_ROOT * module));
   if (radius > most + 1e-9)
-    return refusedWith(impossible(`A root radius of ${radius} mm has no room; ${most.toFixed(3)} mm is one full round.`, 'rootRadius'));
+    return refusedWith(
+      impossible(
+        say(
+          'spline-impossible/root-radius',
+        )`A root radius of ${{ radius: mm(radius) }} has no room; ${{ most: mm(most, fixed(3)) }} is one full round.`,
+        'rootRadius',
+      ),
+    );
   const made = toothed({ ...form, rootForm: { kind: 'arc', radius } }, request.fit);
-  if (made.kind === 'no room') return refusedWith(impossible('The teeth have no room at their tips or roots.', 'teeth'));
+  if (made.kind === 'no room')
+    return refusedWith(impossible(say('spline-impossible/no-room')`The teeth have no room at their tips or roots.`, 'teeth'));
   const radii: Radii = { tip, root, form: made.formRadius };
   const span = spanned(figures, radii, request.spanTeeth);
-  if (span.kind === 'off the flank') return refusedWith(impossible(span.sentence, 'spanTeeth'));
+  if (span.kind === 'off the flank') return refusedWith(impossible(span.text, 'spanTeeth'));
   return reported(request, figures, radii, room, {
     name,
     outlines: [{ contour: made.contour, metal: 'inside' }],
@@ -141,7 +177,9 @@ const hub = (request: SplineRequest, { figures, sizes, room, name }: Drawing): M
   if (request.outside !== undefined && request.outside / 2 <= root)
     return refusedWith(
       impossible(
-        `An outside diameter of ${request.outside} mm leaves no metal behind the splines, which reach ${(2 * root).toFixed(3)} mm.`,
+        say(
+          'spline-impossible/outside',
+        )`An outside diameter of ${{ outside: mm(request.outside) }} leaves no metal behind the splines, which reach ${{ splines: mm(2 * root, fixed(3)) }}.`,
         'outside',
       ),
     );

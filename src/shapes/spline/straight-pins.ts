@@ -2,6 +2,9 @@
 
 import { type Point, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { fixed, mm, quantities } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { ShapeSize } from '../shape.ts';
@@ -69,17 +72,23 @@ const lying = (flanks: StraightFlanks, pin: number): Lying => {
   return { centre, contact: Math.hypot(flanks.reach, Math.sqrt(Math.max(0, centre ** 2 - (flanks.reach + (out * pin) / 2) ** 2))) };
 };
 
-/** In words; nothing where it measures well. `proud`: how far it has to stand out at least, mm. */
-export const pinFault = (flanks: StraightFlanks, pin: number, proud = 0): string | undefined => {
-  if (!(halfSpace(flanks) > 1e-6)) return 'Between parallel flanks no pin finds a seat.';
+/** Nothing where it measures well. `proud`: how far it has to stand out at least, mm. */
+export const pinFault = (flanks: StraightFlanks, pin: number, proud = 0): Text | undefined => {
+  if (!(halfSpace(flanks) > 1e-6)) return say('straight-pin-off-flank/parallel')`Between parallel flanks no pin finds a seat.`;
   const { centre, contact } = lying(flanks, pin);
   const { low, high, tip, root, part } = flanks;
   if (!(contact >= low - 1e-9 && contact <= high + 1e-9))
-    return `A pin of ${pin} mm would touch at a diameter of ${(2 * contact).toFixed(3)} mm; the flanks are straight from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`;
+    return say(
+      'straight-pin-off-flank/beside',
+    )`A pin of ${{ pin: mm(pin) }} would touch at a diameter of ${{ contact: mm(2 * contact, fixed(3)) }}; the flanks are straight from ${{ flank: quantities([2 * low, 2 * high], 'to', 'mm', fixed(3)) }}.`;
   const [bottom, top] =
     part === 'shaft' ? [centre - pin / 2 - root, centre + pin / 2 - tip] : [tip - centre - pin / 2, root - centre + pin / 2];
-  if (bottom <= 0) return `A pin of ${pin} mm rests on the bottom of the space before it touches the flanks.`;
-  if (top <= proud) return `A pin of ${pin} mm lies below the tips, where flat anvils do not reach it.`;
+  if (bottom <= 0)
+    return say(
+      'straight-pin-off-flank/bottom',
+    )`A pin of ${{ pin: mm(pin) }} rests on the bottom of the space before it touches the flanks.`;
+  if (top <= proud)
+    return say('straight-pin-off-flank/below-tips')`A pin of ${{ pin: mm(pin) }} lies below the tips, where flat anvils do not reach it.`;
   return undefined;
 };
 

@@ -1,6 +1,9 @@
 /** What may be asked of a straight-sided spline, and the nominal sizes it comes to. */
 import { z } from 'zod';
 import type { Finding } from '../../text/finding.ts';
+import { count, mm, number, term, upTo } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 import { find } from './findings.ts';
 import { hubZones, ISO_14, SHAFT_ZONES, symmetryOf, usualCorners, type Zones } from './iso-14.ts';
@@ -54,7 +57,8 @@ export type StraightRequest = z.output<typeof straightSchema>;
 
 export interface StraightNominal {
   readonly kind: 'nominal';
-  readonly words: string;
+  /** 'ISO 14 light series, 8 × 36 × 40, sliding' */
+  readonly words: Text;
   /** What the numbers are taken from, a file in sources/, or 'the request'. */
   readonly source: string;
   readonly splines: number;
@@ -69,9 +73,9 @@ export interface StraightNominal {
 
 export type NominalAnswer = StraightNominal | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
 
-export const refused = (sentence: string, path: string): Extract<NominalAnswer, { kind: 'refused' }> => ({
+export const refused = (text: Text, path: string): Extract<NominalAnswer, { kind: 'refused' }> => ({
   kind: 'refused',
-  findings: [find('straight-spline-impossible', sentence, { place: { kind: 'field', path } })],
+  findings: [find('straight-spline-impossible', text, { place: { kind: 'field', path } })],
 });
 
 export const nominalOf = (request: StraightRequest): NominalAnswer => {
@@ -80,10 +84,17 @@ export const nominalOf = (request: StraightRequest): NominalAnswer => {
   const made = request.standard === 'ISO 14' ? isoOf(request) : request.standard === 'SAE J499' ? saeOf(request) : freeOf(request);
   if (made.kind === 'refused') return made;
   if (made.outer <= made.inner)
-    return refused(`An outer diameter of ${made.outer} mm is no more than the inner one of ${made.inner} mm.`, 'outerDiameter');
+    return refused(
+      say(
+        'straight-spline-impossible/diameters',
+      )`An outer diameter of ${{ outer: mm(made.outer) }} is no more than the inner one of ${{ inner: mm(made.inner) }}.`,
+      'outerDiameter',
+    );
   if (made.width >= made.inner * Math.sin(Math.PI / made.splines))
     return refused(
-      `${made.splines} splines ${made.width} mm wide leave nothing between them on an inner diameter of ${made.inner} mm.`,
+      say(
+        'straight-spline-impossible/width',
+      )`${{ splines: count(made.splines, 'spline') }} ${{ width: mm(made.width) }} wide leave nothing between them on an inner diameter of ${{ inner: mm(made.inner) }}.`,
       request.standard === 'none' ? 'width' : 'outerDiameter',
     );
   return made;
@@ -96,30 +107,55 @@ const USED: Readonly<Record<StraightRequest['standard'], readonly string[]>> = {
   none: ['splines', 'innerDiameter', 'outerDiameter', 'width'],
 };
 
-const WORDS: Readonly<Record<string, string>> = {
-  size: 'a size of the table',
-  saeFit: 'a fit such as 6B',
-  splines: 'the number of splines',
-  innerDiameter: 'the inner diameter',
-  outerDiameter: 'the outer diameter',
-  width: 'the width of a spline',
-};
+const numbers = phrases('straight-spline-number', {
+  size: say`a size of the table`,
+  saeFit: say`a fit such as ${{ fit: term('6B') }}`,
+  splines: say`the number of splines`,
+  innerDiameter: say`the inner diameter`,
+  outerDiameter: say`the outer diameter`,
+  width: say`the width of a spline`,
+});
+
+const sizes = phrases('straight-spline-size', {
+  free: say`A spline by free numbers`,
+  isoLight: (size: string, seat: Text) => say`ISO 14 light series, ${{ size: term(size) }}, ${{ seat }}`,
+  isoMedium: (size: string, seat: Text) => say`ISO 14 medium series, ${{ size: term(size) }}, ${{ seat }}`,
+  sae: (fit: string, outer: number) =>
+    say`SAE J499, fit ${{ fit: term(fit) }}, outer diameter ${{ inches: number(outer / 25.4, upTo(4)) }} in`,
+  numbers: (splines: number, inner: number, outer: number, width: number) =>
+    say`${{ splines: count(splines) }} × ${{ inner: number(inner, upTo(4)) }} × ${{ outer: number(outer, upTo(4)) }}, width ${{ width: mm(width) }}`,
+  seated: (size: Text, seat: Text) => say`${{ size }}, ${{ seat }}`,
+});
+
+const seats = phrases('straight-spline-seat', {
+  sliding: say`sliding`,
+  close: say`close`,
+  fixed: say`fixed`,
+  nominal: say`nominal`,
+});
 
 const contradiction = (request: StraightRequest): Extract<NominalAnswer, { kind: 'refused' }> | undefined => {
   const { standard } = request;
-  const called = standard === 'none' ? 'A spline by free numbers' : standard;
-  for (const [key, words] of Object.entries(WORDS)) {
+  const called = standard === 'none' ? sizes.free : only(term(standard));
+  for (const [key, words] of Object.entries(numbers)) {
     const given = request[key as keyof StraightRequest] !== undefined;
     if (given === USED[standard].includes(key)) continue;
     return refused(
-      given ? `${called} does not ask for ${words}: leave it out, or take another standard.` : `${called} needs ${words}.`,
+      given
+        ? say(
+            'straight-spline-impossible/not-asked',
+          )`${{ standard: called }} does not ask for ${{ number: words }}: leave it out, or take another standard.`
+        : say('straight-spline-impossible/needed')`${{ standard: called }} needs ${{ number: words }}.`,
       key,
     );
   }
   if (standard === 'SAE J499' && request.seat !== undefined && request.seat !== 'nominal')
-    return refused('SAE J499 has no sliding, close or fixed shaft of ISO 14: its fits are A, B and C.', 'seat');
+    return refused(
+      say('straight-spline-impossible/sae-seat')`SAE J499 has no sliding, close or fixed shaft of ISO 14: its fits are A, B and C.`,
+      'seat',
+    );
   if (request.part === 'hub' && request.root === 'relief')
-    return refused('A relief belongs to the feet of the shaft’s ridges; a hub has none.', 'root');
+    return refused(say('straight-spline-impossible/relief')`A relief belongs to the feet of the shaft’s ridges; a hub has none.`, 'root');
   return undefined;
 };
 
@@ -128,7 +164,7 @@ const isoOf = (request: StraightRequest): NominalAnswer => {
   const seat = request.seat ?? 'sliding';
   return {
     kind: 'nominal',
-    words: `ISO 14 ${row.series} series, ${row.size.replaceAll('x', ' × ')}, ${seat}`,
+    words: (row.series === 'light' ? sizes.isoLight : sizes.isoMedium)(row.size.replaceAll('x', ' × '), seats[seat]),
     source: 'iso-14',
     ...row,
     ...zonesOf(request, seat),
@@ -145,7 +181,7 @@ const saeOf = ({ saeFit, outerDiameter }: StraightRequest): NominalAnswer => {
   const corners = cornersOf(outer - saeSizes(fit, outer).inner, outer);
   return {
     kind: 'nominal',
-    words: `SAE J499, fit ${fit}, outer diameter ${tidy(outer / 25.4)} in`,
+    words: sizes.sae(fit, outer),
     source: 'sae-j499',
     ...saeSizes(fit, outer),
     outer,
@@ -158,10 +194,14 @@ const freeOf = (request: StraightRequest): NominalAnswer => {
   const [inner, outer] = [request.innerDiameter as number, request.outerDiameter as number];
   const seat = request.seat ?? 'nominal';
   if (seat !== 'nominal' && Math.max(outer, request.width as number) > 500)
-    return refused('Tolerance zones are known up to 500 mm; take the seat nominal.', 'seat');
+    return refused(
+      say('straight-spline-impossible/zones')`Tolerance zones are known up to ${{ most: mm(500) }}; take the seat nominal.`,
+      'seat',
+    );
+  const size = sizes.numbers(request.splines as number, inner, outer, request.width as number);
   return {
     kind: 'nominal',
-    words: `${request.splines} × ${tidy(inner)} × ${tidy(outer)}, width ${tidy(request.width as number)} mm${seat === 'nominal' ? '' : `, ${seat}`}`,
+    words: seat === 'nominal' ? size : sizes.seated(size, seats[seat]),
     source: 'the request',
     splines: request.splines as number,
     inner,
@@ -177,5 +217,3 @@ const cornersOf = (twiceDepth: number, diameter: number): { readonly chamfer: nu
   const { chamfer, radius } = usualCorners(diameter);
   return { chamfer: Math.max(0, Math.min(chamfer, twiceDepth / 5)), radius: Math.max(0, Math.min(radius, twiceDepth / 8)) };
 };
-
-export const tidy = (mm: number): string => String(Number(mm.toFixed(4)));

@@ -6,6 +6,9 @@ import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
@@ -16,11 +19,17 @@ import { alongAt, type StraightForm, straightTeeth } from '../teeth/straight-tee
 import { insideSize } from '../teeth/tooth-sizes.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
-import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema, tidy } from './straight-request.ts';
+import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema } from './straight-request.ts';
+
+const words = phrases('straight-spline', {
+  title: say`Straight-sided spline`,
+  what: say`Shaft or hub with parallel-sided splines by ISO 14 or SAE J499, or by free numbers`,
+  shaft: (size: Text) => say`Straight-sided spline shaft, ${{ size }}`,
+  hub: (size: Text) => say`Straight-sided spline hub, ${{ size }}`,
+});
 
 export const straightSpline = shapeKind({
-  title: 'Straight-sided spline',
-  what: 'Shaft or hub with parallel-sided splines by ISO 14 or SAE J499, or by free numbers',
+  ...words,
   schema: straightSchema,
   example: { size: '8x36x40' },
   make: (request) => {
@@ -74,12 +83,15 @@ const cutOf = (request: StraightRequest, nominal: StraightNominal): Cut => {
 };
 
 const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): MadeShape => {
-  if (!(cut.width > 0)) return refused('The clearance is more than a spline is wide.', 'clearance');
+  if (!(cut.width > 0))
+    return refused(say('straight-spline-impossible/clearance')`The clearance is more than a spline is wide.`, 'clearance');
   if (request.outside !== undefined && (request.part === 'shaft' || request.outside <= cut.outer))
     return refused(
       request.part === 'shaft'
-        ? 'A shaft ends at its splines: an outside diameter belongs to a hub.'
-        : `An outside diameter of ${tidy(request.outside)} mm leaves no metal outside of the splines, which reach ${cut.outer.toFixed(3)} mm.`,
+        ? say('straight-spline-impossible/outside-of-shaft')`A shaft ends at its splines: an outside diameter belongs to a hub.`
+        : say(
+            'straight-spline-impossible/outside',
+          )`An outside diameter of ${{ outside: mm(request.outside) }} leaves no metal outside of the splines, which reach ${{ splines: mm(cut.outer, fixed(3)) }}.`,
       'outside',
     );
   const form = formOf(request, nominal, cut);
@@ -96,7 +108,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): Ma
   return {
     kind: 'made',
     shape: {
-      name: `Straight-sided spline ${request.part}, ${nominal.words}`,
+      name: words[request.part](nominal.words),
       outlines,
       starts: [],
       sizes: [
@@ -134,12 +146,20 @@ const noRoom = (request: StraightRequest, form: StraightForm): Extract<MadeShape
   const sharp = { kind: 'sharp' } as const;
   const [rounds, chamfers] = request.part === 'shaft' ? (['rootCorner', 'tipCorner'] as const) : (['tipCorner', 'rootCorner'] as const);
   if (straightTeeth({ ...form, [rounds]: sharp }).kind === 'toothed')
-    return refused(`A radius of ${tidy(sizeOf(form[rounds]))} mm has no room in the corners of the splines.`, 'rootRadius');
+    return refused(
+      say(
+        'straight-spline-impossible/radius',
+      )`A radius of ${{ radius: mm(sizeOf(form[rounds])) }} has no room in the corners of the splines.`,
+      'rootRadius',
+    );
   if (straightTeeth({ ...form, [chamfers]: sharp }).kind === 'toothed')
-    return refused(`A chamfer of ${tidy(sizeOf(form[chamfers]))} mm leaves nothing of the splines.`, 'chamfer');
+    return refused(
+      say('straight-spline-impossible/chamfer')`A chamfer of ${{ chamfer: mm(sizeOf(form[chamfers])) }} leaves nothing of the splines.`,
+      'chamfer',
+    );
   if (straightTeeth({ ...form, tipCorner: sharp, rootCorner: sharp }).kind === 'toothed')
-    return refused('Radius and chamfer together leave nothing of the flanks.', 'rootRadius');
-  return refused('With this clearance nothing is left between the splines.', 'clearance');
+    return refused(say('straight-spline-impossible/corners')`Radius and chamfer together leave nothing of the flanks.`, 'rootRadius');
+  return refused(say('straight-spline-impossible/nothing-left')`With this clearance nothing is left between the splines.`, 'clearance');
 };
 
 const sizeOf = (corner: StraightForm['rootCorner']): number =>
@@ -207,12 +227,16 @@ const cornerDoubts = (request: StraightRequest, nominal: StraightNominal): reado
   const radius = rootRadiusOf(request, nominal);
   const mate = request.chamfer ?? nominal.chamfer;
   if ((request.part === 'shaft' && request.root === 'relief') || radius <= mate + 1e-9) return [];
-  const edges = request.part === 'shaft' ? 'the edges of the hub’s bore' : 'the ridges of the shaft';
   return [
-    find(
-      'spline-corner-clash',
-      `Corners of R ${tidy(radius)} mm are larger than the chamfer of ${tidy(mate)} mm that ${edges} usually have: the parts would bear in the corners.`,
-      { place: { kind: 'field', path: request.rootRadius === undefined ? 'chamfer' : 'rootRadius' } },
-    ),
+    find('spline-corner-clash', clash[request.part](radius, mate), {
+      place: { kind: 'field', path: request.rootRadius === undefined ? 'chamfer' : 'rootRadius' },
+    }),
   ];
 };
+
+const clash = phrases('spline-corner-clash', {
+  shaft: (radius: number, chamfer: number) =>
+    say`Corners of R ${{ radius: mm(radius) }} are larger than the chamfer of ${{ chamfer: mm(chamfer) }} that the edges of the hub’s bore usually have: the parts would bear in the corners.`,
+  hub: (radius: number, chamfer: number) =>
+    say`Corners of R ${{ radius: mm(radius) }} are larger than the chamfer of ${{ chamfer: mm(chamfer) }} that the ridges of the shaft usually have: the parts would bear in the corners.`,
+});

@@ -1,5 +1,8 @@
 /** Which pin to measure with, and what is wrong with one that was asked for. Radii in mm. */
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { fixed, mm, quantities } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import { bestPin, type PinSize, pinSize } from './pins.ts';
@@ -27,13 +30,18 @@ export const pinned = (figures: ToothFigures, flank: Flank, asked: number | unde
   const found = pinSize(figures, asked, flank.side, 'asked');
   const fault = faultOf(found, asked, flank);
   if (fault === undefined) return { sizes: [...sized(found), ...ours], findings: [] };
-  const remedy =
-    best === undefined ? 'No pin touches the involute of both flanks here: take the span.' : `A pin of ${best} mm is the best.`;
+  const help =
+    best === undefined
+      ? say('gear-pin-off-flank/none.remedy')`No pin touches the involute of both flanks here: take the span.`
+      : bestPinIs(best);
   return {
     sizes: [...sized(found), ...ours],
-    findings: [find('gear-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' }, remedy })],
+    findings: [find('gear-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' }, remedy: help })],
   };
 };
+
+export const bestPinIs = (pin: number): Remedy =>
+  remedy(say('gear-pin-off-flank.remedy')`A pin of ${{ pin: mm(pin) }} is the best.`, { field: 'pin', value: pin });
 
 const sized = (found: PinSize | undefined): readonly ShapeSize[] =>
   found === undefined ? [] : [{ figure: found.size, taking: found.taking }];
@@ -47,16 +55,22 @@ const bestOn = (figures: ToothFigures, flank: Flank): number | undefined =>
     Number(bestPin(figures, Math.max(figures.base.value / 2, flank.low + part * (flank.high - flank.low)), flank.side).toPrecision(3)),
   ).find((pin) => pin > 0 && faultOf(pinSize(figures, pin, flank.side), pin, flank) === undefined);
 
-/** In words; nothing where it measures well. */
-const faultOf = (found: PinSize | undefined, pin: number, { side, tip, root, low, high }: Flank): string | undefined => {
-  if (found === undefined) return `A pin of ${pin} mm falls to the bottom of the space.`;
+/** Nothing where it measures well. */
+const faultOf = (found: PinSize | undefined, pin: number, { side, tip, root, low, high }: Flank): Text | undefined => {
+  if (found === undefined) return say('gear-pin-off-flank/falls')`A pin of ${{ pin: mm(pin) }} falls to the bottom of the space.`;
   const { contact, centre } = found;
   if (!(contact >= low - 1e-9 && contact <= high + 1e-9))
-    return `A pin of ${pin} mm would touch at a diameter of ${(2 * contact).toFixed(3)} mm; the involute reaches from ${(2 * low).toFixed(3)} to ${(2 * high).toFixed(3)} mm.`;
+    return say(
+      'gear-pin-off-flank/beside',
+    )`A pin of ${{ pin: mm(pin) }} would touch at a diameter of ${{ contact: mm(2 * contact, fixed(3)) }}; the involute reaches from ${{ flank: quantities([2 * low, 2 * high], 'to', 'mm', fixed(3)) }}.`;
   const out = side === 'external' ? 1 : -1;
   if (out * (centre - root) < pin / 2)
-    return `A pin of ${pin} mm rests on the root circle of ${(2 * root).toFixed(3)} mm before it touches the flanks.`;
+    return say(
+      'gear-pin-off-flank/on-root',
+    )`A pin of ${{ pin: mm(pin) }} rests on the root circle of ${{ root: mm(2 * root, fixed(3)) }} before it touches the flanks.`;
   if (out * (tip - centre) >= pin / 2)
-    return `A pin of ${pin} mm lies below the tip circle of ${(2 * tip).toFixed(3)} mm, where flat anvils do not reach it.`;
+    return say(
+      'gear-pin-off-flank/below-tips',
+    )`A pin of ${{ pin: mm(pin) }} lies below the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}, where flat anvils do not reach it.`;
   return undefined;
 };

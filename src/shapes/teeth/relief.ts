@@ -1,5 +1,7 @@
 /** Where a tip relief begins, and what is impossible about one. */
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm, quantities } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from './findings.ts';
 
 export interface ReliefAsked {
@@ -25,15 +27,18 @@ export const reliefFault = (asked: ReliefAsked, flank: Flanked): Finding | undef
   if (asked.reliefAmount === 0) return undefined;
   const begin = reliefBegin(asked, flank);
   const [low, high] = [flank.rootSide, flank.tipSide].toSorted((a, b) => a - b) as [number, number];
-  if (!(begin > low && begin < high)) return offFlank(`a diameter of ${(2 * begin).toFixed(3)} mm`, 2 * low, 2 * high);
+  if (!(begin > low && begin < high)) return offFlank(2 * begin, [2 * low, 2 * high]);
   // Along an involute the way is half the square of the string over the base radius.
   return tooMuch(asked.reliefAmount, Math.abs(flank.tip ** 2 - begin ** 2) / 2 / flank.base);
 };
 
-export const offFlank = (where: string, low: number, high: number): Finding =>
+/** By diameters. */
+const offFlank = (from: number, flank: readonly [number, number]): Finding =>
   find(
     'gear-impossible',
-    `A tip relief from ${where} does not begin on the flank, which lies between ${low.toFixed(3)} and ${high.toFixed(3)} mm.`,
+    say(
+      'gear-impossible/relief-off-flank',
+    )`A tip relief from a diameter of ${{ from: mm(from, fixed(3)) }} does not begin on the flank, which lies between ${{ flank: quantities(flank, 'and', 'mm', fixed(3)) }}.`,
     { place: { kind: 'field', path: 'reliefFrom' } },
   );
 
@@ -42,8 +47,8 @@ export const tooMuch = (amount: number, way: number): Finding | undefined =>
   amount <= way / 4
     ? undefined
     : find(
-        'gear-impossible',
-        `A tip relief of ${amount} mm over ${way.toFixed(3)} mm of flank is no relief any more: it bends the tooth.`,
+        'gear-impossible/relief-too-much',
+        say`A tip relief of ${{ relief: mm(amount) }} over ${{ way: mm(way, fixed(3)) }} of flank is no relief any more: it bends the tooth.`,
         {
           place: { kind: 'field', path: 'reliefAmount' },
         },

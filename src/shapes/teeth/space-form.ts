@@ -3,6 +3,9 @@
 import type { Contour } from '../../geometry/contour.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from './findings.ts';
 import { inv } from './involute.ts';
 import type { ToothFigures } from './tooth-figures.ts';
@@ -27,15 +30,26 @@ export interface TipEnds {
   readonly relief?: { readonly amount: number; readonly from: number };
 }
 
+export const rootTooRound = (radius: number, most: number): Text =>
+  say(
+    'gear-root-too-round',
+  )`A root radius of ${{ radius: mm(radius) }} has no room between the flanks; ${{ most: mm(most, fixed(3)) }} is one full round.`;
+
 const noRoom = (what: 'root' | 'tip' | 'chamfer' | 'relief', { chamfer, relief }: TipEnds): Finding => {
-  const [path, sentence] =
+  const [path, text] =
     chamfer > 0 && what === 'chamfer'
-      ? ['tipChamfer', `A tip chamfer of ${chamfer} mm has no room on the teeth.`]
+      ? ['tipChamfer', chamferWithoutRoom(chamfer)]
       : relief !== undefined && what !== 'tip'
-        ? ['reliefAmount', `A tip relief of ${relief.amount} mm takes the whole tip away.`]
-        : ['dedendum', 'The flanks of a space meet before they reach the root circle.'];
-  return find('gear-impossible', sentence, { place: { kind: 'field', path } });
+        ? ['reliefAmount', reliefTakesTip(relief.amount)]
+        : ['dedendum', say('gear-impossible/space-flanks-meet')`The flanks of a space meet before they reach the root circle.`];
+  return find('gear-impossible', text, { place: { kind: 'field', path } });
 };
+
+export const chamferWithoutRoom = (chamfer: number): Text =>
+  say('gear-impossible/chamfer')`A tip chamfer of ${{ chamfer: mm(chamfer) }} has no room on the teeth.`;
+
+export const reliefTakesTip = (amount: number): Text =>
+  say('gear-impossible/relief-takes-tip')`A tip relief of ${{ relief: mm(amount) }} takes the whole tip away.`;
 
 /** `radius` mm between flank and root circle, or the most of it that has room, or one full round. The middle of the first space lies on X. */
 export const internalOutline = (
@@ -61,13 +75,7 @@ export const internalOutline = (
   if (wanted > most + 1e-9)
     return {
       kind: 'refused',
-      finding: find(
-        'gear-root-too-round',
-        `A root radius of ${wanted} mm has no room between the flanks; ${most.toFixed(3)} mm is one full round.`,
-        {
-          place: { kind: 'field', path: 'rootRadius' },
-        },
-      ),
+      finding: find('gear-root-too-round', rootTooRound(wanted, most), { place: { kind: 'field', path: 'rootRadius' } }),
     };
   const rootForm: Root = ends.chamfer > 0 ? { kind: 'chamfer', size: ends.chamfer } : { kind: 'arc', radius: 0 };
   const made = toothed({ ...form, tipFillet: wanted, rootForm }, fit);

@@ -1,6 +1,9 @@
 /** The numbers that gears inside and outside share, and what they come to before a tooth is drawn. */
 import { z } from 'zod';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { fixed, mm, number, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from './findings.ts';
 
 const positive = z.number().positive();
@@ -51,8 +54,8 @@ export interface Size {
   readonly pressureAngle: number;
   /** Where it was asked by it; the module follows from it. */
   readonly diametralPitch?: number;
-  /** '2 mm module' or '12 DP', as it was asked. */
-  readonly words: string;
+  /** 'module 2 mm' or 'diametral pitch 12', as it was asked. */
+  readonly words: Text;
 }
 
 export type Sized = { readonly kind: 'sized'; readonly size: Size } | { readonly kind: 'refused'; readonly finding: Finding };
@@ -69,42 +72,63 @@ export const sizeOf = ({ module, diametralPitch, pressureAngle, helix, teeth }: 
   if ((module === undefined) === (diametralPitch === undefined))
     return refused(
       'gear-size-twice',
-      module === undefined
-        ? 'The size of the teeth is missing: give the module or the diametral pitch.'
-        : `Module ${module} mm and diametral pitch ${diametralPitch} are both given; one of them says the size of the teeth.`,
+      module === undefined || diametralPitch === undefined
+        ? say('gear-size-twice/none')`The size of the teeth is missing: give the module or the diametral pitch.`
+        : say`Module ${{ module: mm(module, upTo(6)) }} and diametral pitch ${{ pitch: number(diametralPitch) }} are both given; one of them says the size of the teeth.`,
       'module',
     );
   if (helix !== 0)
     return form === 'rack'
       ? refused('gear-helical', slanted(helix), 'helix', askew(helix))
-      : refused(
-          'gear-helical',
-          twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix),
-          'helix',
-          'Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.',
-        );
+      : refused('gear-helical', twisted(module ?? 25.4 / (diametralPitch as number), teeth, helix), 'helix', AS_SPUR);
   const angle = (pressureAngle * Math.PI) / 180;
-  if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: `module ${module} mm` } };
+  if (module !== undefined) return { kind: 'sized', size: { module, pressureAngle: angle, words: toothSize.module(module) } };
   const pitch = diametralPitch as number;
-  return { kind: 'sized', size: { module: 25.4 / pitch, diametralPitch: pitch, pressureAngle: angle, words: `diametral pitch ${pitch}` } };
+  return {
+    kind: 'sized',
+    size: { module: 25.4 / pitch, diametralPitch: pitch, pressureAngle: angle, words: toothSize.diametralPitch(pitch) },
+  };
 };
 
+const toothSize = phrases('tooth-size', {
+  module: (module: number) => say`module ${{ module: mm(module, upTo(6)) }}`,
+  diametralPitch: (pitch: number) => say`diametral pitch ${{ pitch: number(pitch) }}`,
+});
+
+const AS_SPUR: Remedy = remedy(
+  say(
+    'gear-helical/wheel.remedy',
+  )`Cut it as a spur gear, or have it hobbed or ground; narrow gears may be sliced out of a helical blank that was cut elsewhere.`,
+  { field: 'helix', value: 0 },
+);
+
 /** The reference circle of helical teeth has the diameter m z / cos β; `module` is that square to the teeth. */
-const twisted = (module: number, teeth: number, helix: number): string => {
+const twisted = (module: number, teeth: number, helix: number): Text => {
   const beta = (Math.abs(helix) * Math.PI) / 180;
   const aside = 10 * Math.tan(beta);
   const degrees = ((aside / ((module * teeth) / 2 / Math.cos(beta))) * 180) / Math.PI;
-  return `With a helix of ${helix}° the teeth turn by ${degrees.toFixed(2)}°, or ${aside.toFixed(3)} mm along the reference circle, over every 10 mm of height. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns about the middle of the gear is none.`;
+  return say(
+    'gear-helical/wheel',
+  )`With a helix of ${{ helix: number(helix) }}° the teeth turn by ${{ turn: number(degrees, fixed(2)) }}°, or ${{ aside: mm(aside, fixed(3)) }} along the reference circle, over every ${{ height: mm(10) }} of height. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns about the middle of the gear is none.`;
 };
 
 /** The teeth of a rack are straight all the same, only not square to its sides. */
-const slanted = (helix: number): string =>
-  `With a helix of ${helix}° the teeth of the rack run aside by ${(10 * Math.tan((Math.abs(helix) * Math.PI) / 180)).toFixed(3)} mm over every 10 mm of width. The walls of this drawing stand square to it.`;
+const slanted = (helix: number): Text => {
+  const aside = 10 * Math.tan((Math.abs(helix) * Math.PI) / 180);
+  return say(
+    'gear-helical/rack',
+  )`With a helix of ${{ helix: number(helix) }}° the teeth of the rack run aside by ${{ aside: mm(aside, fixed(3)) }} over every ${{ width: mm(10) }} of width. The walls of this drawing stand square to it.`;
+};
 
-const askew = (helix: number): string =>
-  `Turn the blank by ${Math.abs(helix)}° in the plane of its teeth, so that the wire runs along them, and cut a helix of 0 with the module and the pressure angle square to the teeth.`;
+const askew = (helix: number): Remedy =>
+  remedy(
+    say(
+      'gear-helical/rack.remedy',
+    )`Turn the blank by ${{ helix: number(Math.abs(helix)) }}° in the plane of its teeth, so that the wire runs along them, and cut a helix of 0 with the module and the pressure angle square to the teeth.`,
+    { field: 'helix', value: 0 },
+  );
 
-const refused = (code: Parameters<typeof find>[0], sentence: string, path: string, remedy?: string): Sized => ({
+const refused = (code: Parameters<typeof find>[0], text: Text, path: string, help?: Remedy): Sized => ({
   kind: 'refused',
-  finding: find(code, sentence, { place: { kind: 'field', path }, ...(remedy === undefined ? {} : { remedy }) }),
+  finding: find(code, text, { place: { kind: 'field', path }, remedy: help }),
 });

@@ -3,6 +3,9 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { count, fixed, mm, quantities } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { chordalHeight, chordalThickness, spanContact, spanSize, thicknessAt } from './formulas.ts';
@@ -41,7 +44,7 @@ const ring = (figure: Figure, drawn = false): ShapeSize => ({
 
 export type Spanned =
   /** None where no number of teeth brings both anvils on the flanks. */
-  { readonly kind: 'spanned'; readonly teeth: number | undefined } | { readonly kind: 'off the flank'; readonly sentence: string };
+  { readonly kind: 'spanned'; readonly teeth: number | undefined } | { readonly kind: 'off the flank'; readonly text: Text };
 
 /** The teeth that are asked for, where their span touches the flanks; else the best. */
 export const spanned = (figures: ToothFigures, radii: Pick<Radii, 'tip' | 'form'>, asked: number | undefined): Spanned => {
@@ -50,12 +53,23 @@ export const spanned = (figures: ToothFigures, radii: Pick<Radii, 'tip' | 'form'
   const contact = contactOver(figures, asked);
   const [low, high] = [2 * radii.form, 2 * radii.tip];
   if (asked < figures.teeth.value && contact > low && contact < high) return { kind: 'spanned', teeth: asked };
-  const rest = best === undefined ? 'no number of teeth does; take the size over pins' : `${best} teeth do`;
-  return {
-    kind: 'off the flank',
-    sentence: `Over ${asked} teeth the anvils would touch at a diameter of ${contact.toFixed(3)} mm, but the flanks reach from ${low.toFixed(3)} to ${high.toFixed(3)} mm: ${rest}.`,
-  };
+  const off: OffFlank = { asked, contact, flanks: [low, high] };
+  return { kind: 'off the flank', text: best === undefined ? words.noneDoes(off) : words.othersDo(off, best) };
 };
+
+interface OffFlank {
+  readonly asked: number;
+  /** Diameter at which the anvils would touch, and those between which there is flank. */
+  readonly contact: number;
+  readonly flanks: readonly [number, number];
+}
+
+const words = phrases('span-off-flank', {
+  noneDoes: ({ asked, contact, flanks }: OffFlank) =>
+    say`Over ${{ teeth: count(asked, 'tooth') }} the anvils would touch at a diameter of ${{ contact: mm(contact, fixed(3)) }}, but the flanks reach from ${{ flanks: quantities(flanks, 'to', 'mm', fixed(3)) }}: no number of teeth does; take the size over pins.`,
+  othersDo: ({ asked, contact, flanks }: OffFlank, best: number) =>
+    say`Over ${{ teeth: count(asked, 'tooth') }} the anvils would touch at a diameter of ${{ contact: mm(contact, fixed(3)) }}, but the flanks reach from ${{ flanks: quantities(flanks, 'to', 'mm', fixed(3)) }}: ${{ best: count(best, 'tooth') }} do.`,
+});
 
 /** Diameter at which anvils over so many teeth touch both flanks alike. */
 const contactOver = ({ base, basePitch, baseThickness }: ToothFigures, teeth: number): number =>

@@ -1,6 +1,9 @@
 /** Blanks of form tools for threads and grooves: the point that the form asks for, on a shank. */
 import type { Segment } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { mm, number, type Part, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -13,9 +16,14 @@ import { edges, flatLeft, pointProfile, type Tool, type ToolPoint, toolContour }
 import { type ToolMade, toolFindings, toolSizes } from './tool-report.ts';
 import { type ToolRequest, toolSchema } from './tool-request.ts';
 
+const words = phrases('form-tool', {
+  title: say`Form tool`,
+  what: say`Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves`,
+  name: (point: Text) => say`Form tool, ${{ point }}`,
+});
+
 export const formTool = shapeKind({
-  title: 'Form tool',
-  what: 'Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves',
+  ...words,
   schema: toolSchema,
   example: { form: 'acme', threadsPerInch: 5 },
   make: (request): MadeShape => {
@@ -33,7 +41,7 @@ export const formTool = shapeKind({
 });
 
 const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
-const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
+const tidy = (value: number): Part => mm(value, upTo(3));
 const RAD = Math.PI / 180;
 
 /** Every wall a little further in: narrower by what both flanks give, the tip further back. */
@@ -48,9 +56,9 @@ const settingOf = (request: ToolRequest): Setting | { readonly finding: Finding 
   if (rakeAngle !== 0 && minorDiameter === undefined)
     return {
       finding: find(
-        'form-tool-incomplete',
-        `With a rake of ${rakeAngle}° the edge lies off the axis of the work: what that changes depends on the work’s diameter at the root.`,
-        { ...at('minorDiameter'), remedy: 'Give the minor diameter, or no rake.' },
+        'form-tool-incomplete/rake',
+        say`With a rake of ${{ rake: number(rakeAngle) }}° the edge lies off the axis of the work: what that changes depends on the work’s diameter at the root.`,
+        { ...at('minorDiameter'), remedy: remedy(say`Give the minor diameter, or no rake.`, { field: 'minorDiameter' }) },
       ),
     };
   return { tilt: clearanceAngle * RAD, rake: rakeAngle * RAD, workRadius: (minorDiameter ?? 0) / 2 };
@@ -62,18 +70,26 @@ const faultOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): 
     return find(
       'form-tool-impossible',
       tool.left + tool.right < 0 && tool.flat > 0
-        ? `Sides that lean inwards by ${request.sideRelief}° meet before the depth of ${mm(depth)}.`
-        : `The flanks meet ${mm(-tool.flat / (Math.tan(tool.left) + Math.tan(tool.right) || 1))} before the tip: nothing is left of the point.`,
+        ? say(
+            'form-tool-impossible/sides',
+          )`Sides that lean inwards by ${{ relief: number(request.sideRelief) }}° meet before the depth of ${{ depth: tidy(depth) }}.`
+        : say(
+            'form-tool-impossible/flanks',
+          )`The flanks meet ${{ before: tidy(-tool.flat / (Math.tan(tool.left) + Math.tan(tool.right) || 1)) }} before the tip: nothing is left of the point.`,
       at(tool.flat > 0 ? 'sideRelief' : request.clearance * request.share > 0 ? 'clearance' : 'depth'),
     );
   if (flatLeft(tool) < -1e-9)
     return find(
-      'form-tool-impossible',
-      `Noses of R ${mm(tool.nose)} have no room on a point ${mm(tool.flat)} wide; R ${mm((tool.nose * tool.flat) / (tool.flat - flatLeft(tool)))} is one full round.`,
+      'form-tool-impossible/noses',
+      say`Noses of R ${{ nose: tidy(tool.nose) }} have no room on a point ${{ point: tidy(tool.flat) }} wide; R ${{ most: tidy((tool.nose * tool.flat) / (tool.flat - flatLeft(tool))) }} is one full round.`,
       at(request.noseRadius === undefined ? 'pointWidth' : 'noseRadius'),
     );
   if (tool.nose > depth)
-    return find('form-tool-impossible', `A nose of R ${mm(tool.nose)} is deeper than the groove of ${mm(depth)}.`, at('noseRadius'));
+    return find(
+      'form-tool-impossible/nose',
+      say`A nose of R ${{ nose: tidy(tool.nose) }} is deeper than the groove of ${{ depth: tidy(depth) }}.`,
+      at('noseRadius'),
+    );
   return undefined;
 };
 
@@ -85,16 +101,16 @@ const reachOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): 
   if (inShank < depth)
     return {
       finding: find(
-        'form-tool-impossible',
-        `The point is ${mm(edges(tool, depth).width)} wide at a depth of ${mm(depth)}, more than the shank of ${mm(request.shankWidth)}.`,
+        'form-tool-impossible/shank',
+        say`The point is ${{ width: tidy(edges(tool, depth).width) }} wide at a depth of ${{ depth: tidy(depth) }}, more than the shank of ${{ shank: tidy(request.shankWidth) }}.`,
         at('shankWidth'),
       ),
     };
   if (request.reach !== undefined && request.reach < depth)
     return {
       finding: find(
-        'form-tool-impossible',
-        `Shoulders ${mm(request.reach)} behind the tip are in the way of a groove ${mm(depth)} deep.`,
+        'form-tool-impossible/reach',
+        say`Shoulders ${{ reach: tidy(request.reach) }} behind the tip are in the way of a groove ${{ depth: tidy(depth) }} deep.`,
         at('reach'),
       ),
     };
@@ -104,26 +120,30 @@ const reachOf = (request: ToolRequest, { depth }: AskedPoint, tool: ToolPoint): 
 const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
   const profile = corrected(pointProfile(made.tool, made.reach), made.setting, request.fit);
   if (profile.kind === 'not fitted')
-    return refusedWith(find('form-tool-impossible', 'The corrected profile cannot be drawn with arcs.', at('rakeAngle')));
+    return refusedWith(find('form-tool-impossible/arcs', say`The corrected profile cannot be drawn with arcs.`, at('rakeAngle')));
   const tool = onShank(request, profile.segments);
   if (tool.kind === 'no room')
     return refusedWith(
       find(
-        'form-tool-impossible',
-        `A radius of ${mm(request.shoulderRadius ?? 0)} between point and shoulders has no room on a shank of ${mm(request.shankWidth)}.`,
+        'form-tool-impossible/shoulders',
+        say`A radius of ${{ radius: tidy(request.shoulderRadius ?? 0) }} between point and shoulders has no room on a shank of ${{ shank: tidy(request.shankWidth) }}.`,
         at('shoulderRadius'),
       ),
     );
   if (tool.kind === 'short')
     return refusedWith(
-      find('form-tool-impossible', `The shoulders lie ${mm(tool.least)} behind the tip; nothing is left of the shank.`, at('length')),
+      find(
+        'form-tool-impossible/length',
+        say`The shoulders lie ${{ shoulders: tidy(tool.least) }} behind the tip; nothing is left of the shank.`,
+        at('length'),
+      ),
     );
   const outlines: readonly Outline[] = [{ contour: tool.contour, metal: 'inside' }];
   const inside = insideRadiusOf(outlines);
   return {
     kind: 'made',
     shape: {
-      name: `Form tool, ${made.point.name}`,
+      name: words.name(made.point.name),
       outlines,
       starts: [],
       sizes: toolSizes(request, made, inside),

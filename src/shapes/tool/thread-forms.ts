@@ -1,11 +1,13 @@
 /** Threads as a tool's point has to know them: flanks, depth, the width of the flat or the round at the root. Lengths in mm, angles in rad. */
 import type { Formula } from '../../quantity/formula.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 export const FORM_NAMES = ['acme', 'stub-acme', 'trapezoidal', 'square', 'buttress-3-30', 'buttress-7-45', 'v'] as const;
 export type FormName = (typeof FORM_NAMES)[number];
 
 interface FormBase {
-  readonly title: string;
+  readonly title: Text;
   readonly source: string;
   /** Flank angles to the thread's normal, degrees; the loaded flank first. */
   readonly flanks: readonly [number, number];
@@ -41,11 +43,20 @@ const crestClearance = (pitch: number): number => {
   return pitch < 14 ? 0.5 : 1;
 };
 
+const titles = phrases('thread-form', {
+  acme: say`Acme`,
+  stubAcme: say`stub Acme`,
+  trapezoidal: say`trapezoidal`,
+  square: say`square`,
+  buttress3: say`buttress 3°/30°`,
+  buttress7: say`buttress 7°/45°`,
+});
+
 export const THREAD_FORMS: Readonly<Record<Exclude<FormName, 'v'>, ThreadForm>> = {
-  acme: { title: 'Acme', source: 'asme-b1-5', flanks: [14.5, 14.5], root: 'flat', height: 0.5, clearance: acmeClearance },
-  'stub-acme': { title: 'stub Acme', source: 'asme-b1-8', flanks: [14.5, 14.5], root: 'flat', height: 0.3, clearance: acmeClearance },
+  acme: { title: titles.acme, source: 'asme-b1-5', flanks: [14.5, 14.5], root: 'flat', height: 0.5, clearance: acmeClearance },
+  'stub-acme': { title: titles.stubAcme, source: 'asme-b1-8', flanks: [14.5, 14.5], root: 'flat', height: 0.3, clearance: acmeClearance },
   trapezoidal: {
-    title: 'trapezoidal',
+    title: titles.trapezoidal,
     source: 'iso-2904',
     flanks: [15, 15],
     root: 'flat',
@@ -53,9 +64,9 @@ export const THREAD_FORMS: Readonly<Record<Exclude<FormName, 'v'>, ThreadForm>> 
     clearance: crestClearance,
     mostNose: crestClearance,
   },
-  square: { title: 'square', source: 'square-thread', flanks: [0, 0], root: 'flat', height: 0.5, clearance: acmeClearance },
+  square: { title: titles.square, source: 'square-thread', flanks: [0, 0], root: 'flat', height: 0.5, clearance: acmeClearance },
   'buttress-3-30': {
-    title: 'buttress 3°/30°',
+    title: titles.buttress3,
     source: 'din-513',
     flanks: [3, 30],
     root: 'round',
@@ -64,7 +75,7 @@ export const THREAD_FORMS: Readonly<Record<Exclude<FormName, 'v'>, ThreadForm>> 
     pitchLine: 0.375,
   },
   'buttress-7-45': {
-    title: 'buttress 7°/45°',
+    title: titles.buttress7,
     source: 'asme-b1-9',
     flanks: [7, 45],
     root: 'round',

@@ -3,6 +3,9 @@
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { mm, number } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import { find } from './findings.ts';
 import { grooveDepth, pointFlat, roundFlat, THREAD_FORMS, type ThreadForm } from './thread-forms.ts';
@@ -11,7 +14,7 @@ import type { ToolRequest } from './tool-request.ts';
 
 export interface AskedPoint {
   /** 'Acme, 5 threads per inch'. */
-  readonly name: string;
+  readonly name: Text;
   readonly tool: ToolPoint;
   readonly depth: number;
   readonly figures: { readonly depth: Figure; readonly flat: Figure; readonly nose?: Figure };
@@ -38,17 +41,28 @@ export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
   if (pitch !== undefined && 'finding' in pitch) return pitch;
   if (request.form === 'v') return plainV(request, pitch);
   if (pitch === undefined)
-    return { finding: find('form-tool-incomplete', 'The thread needs its pitch or its threads per inch.', at('pitch')) };
+    return { finding: find('form-tool-incomplete/pitch', say`The thread needs its pitch or its threads per inch.`, at('pitch')) };
   const form = THREAD_FORMS[request.form];
-  const given = request.threadsPerInch === undefined ? `pitch ${request.pitch} mm` : `${request.threadsPerInch} threads per inch`;
-  const named = { name: `${form.title}, ${given}`, pitch };
+  const { threadsPerInch } = request;
+  const name = threadsPerInch === undefined ? words.byPitch(form.title, pitch.value) : words.byCount(form.title, threadsPerInch);
+  const named = { name, pitch };
   return { ...named, ...(form.root === 'flat' ? flatPoint(request, form, pitch) : roundPoint(request, form, pitch)) };
 };
+
+const words = phrases('form-tool-point', {
+  byPitch: (form: Text, pitch: number) => say`${{ form }}, pitch ${{ pitch: mm(pitch) }}`,
+  byCount: (form: Text, perInch: number) => say`${{ form }}, ${{ count: number(perInch) }} threads per inch`,
+  v: (angle: number, depth: number) => say`v of ${{ angle: number(angle) }}°, ${{ depth: mm(depth) }} deep`,
+});
 
 const pitchOf = ({ pitch, threadsPerInch }: ToolRequest): Figure | Refused | undefined => {
   if (pitch !== undefined && threadsPerInch !== undefined)
     return {
-      finding: find('form-tool-incomplete', 'Pitch and threads per inch are both given; one of them is enough.', at('threadsPerInch')),
+      finding: find(
+        'form-tool-incomplete/twice',
+        say`Pitch and threads per inch are both given; one of them is enough.`,
+        at('threadsPerInch'),
+      ),
     };
   if (pitch !== undefined) return asked('pitch', 'pitch', pitch);
   if (threadsPerInch === undefined) return undefined;
@@ -125,15 +139,15 @@ const roundPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'rou
 const plainV = (request: ToolRequest, pitch: Figure | undefined): AskedPoint | Refused => {
   const { includedAngle, depth } = request;
   if (includedAngle === undefined)
-    return { finding: find('form-tool-incomplete', 'A v needs the angle between its flanks.', at('includedAngle')) };
-  if (depth === undefined) return { finding: find('form-tool-incomplete', 'A v needs its depth.', at('depth')) };
+    return { finding: find('form-tool-incomplete/angle', say`A v needs the angle between its flanks.`, at('includedAngle')) };
+  if (depth === undefined) return { finding: find('form-tool-incomplete/depth', say`A v needs its depth.`, at('depth')) };
   const half = (includedAngle / 2) * RAD;
   const nose = asked('nose-radius', 'radius of the nose', request.noseRadius ?? 0);
   const flat =
     own('point-width', 'width of the point', request.pointWidth) ??
     apply(roundFlat, { radius: nose, left: angle('left', half), right: angle('right', half) }, { key: 'point-width' });
   return {
-    name: `v of ${includedAngle}°, ${depth} mm deep`,
+    name: words.v(includedAngle, depth),
     tool: { left: half, right: half, flat: flat.value, nose: nose.value },
     depth,
     figures: { depth: asked('depth', 'depth of the groove', depth), flat, ...(nose.value > 0 ? { nose } : {}) },

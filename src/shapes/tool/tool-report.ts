@@ -3,7 +3,10 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, number, um } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
@@ -163,12 +166,11 @@ const USUAL_TILT = 10;
 
 const frontClearance = (request: ToolRequest, made: ToolMade): Finding => {
   const { clearanceAngle, rakeAngle } = request;
-  const top = rakeAngle === 0 ? 'ground level' : `ground to a rake of ${rakeAngle}°`;
   const { depth, tool } = made.point;
   if (isCorrected(made))
     return find(
-      'form-tool-front-clearance',
-      `The profile is drawn for a blank tilted by ${clearanceAngle}° with its top ${top}, the tip at the height of the axis: the groove of ${depth.toFixed(3)} mm is ${(-placed(made, 0, depth).y).toFixed(3)} mm deep on the blank. Set up otherwise it cuts another form.`,
+      'form-tool-front-clearance/tilted',
+      say`The profile is drawn for a blank tilted by ${{ tilt: number(clearanceAngle) }}° with its top ${{ top: rakeAngle === 0 ? tops.level : tops.raked(rakeAngle) }}, the tip at the height of the axis: the groove of ${{ groove: mm(depth, fixed(3)) }} is ${{ blank: mm(-placed(made, 0, depth).y, fixed(3)) }} deep on the blank. Set up otherwise it cuts another form.`,
       field(clearanceAngle === 0 ? 'rakeAngle' : 'clearanceAngle'),
     );
   const flank = Math.max(tool.left, tool.right);
@@ -176,14 +178,24 @@ const frontClearance = (request: ToolRequest, made: ToolMade): Finding => {
   return find(
     'form-tool-front-clearance',
     flank > 0
-      ? `The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground. Tilted by ${USUAL_TILT}° it would cut a flank of ${(tilted * DEGREES).toFixed(2)}° for ${(flank * DEGREES).toFixed(2)}°.`
-      : 'The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground.',
+      ? say(
+          'form-tool-front-clearance/flanks',
+        )`The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground. Tilted by ${{ tilt: number(USUAL_TILT) }}° it would cut a flank of ${{ cut: number(tilted * DEGREES, fixed(2)) }}° for ${{ flank: number(flank * DEGREES, fixed(2)) }}°.`
+      : say`The wire leaves walls square to the plate, without clearance: the profile is true for a blank that lies level and has its clearance ground.`,
     {
       ...field('clearanceAngle'),
-      remedy: 'Grind the clearance below the edge, or give the clearance angle of the tilted blank: the profile is corrected for it.',
+      remedy: remedy(
+        say`Grind the clearance below the edge, or give the clearance angle of the tilted blank: the profile is corrected for it.`,
+        { field: 'clearanceAngle' },
+      ),
     },
   );
 };
+
+const tops = phrases('form-tool-top', {
+  level: say`ground level`,
+  raked: (rake: number) => say`ground to a rake of ${{ rake: number(rake) }}°`,
+});
 
 /** Common practice, no source: below this a flank rubs and burns. */
 const LEAST_SIDE = 1 / DEGREES;
@@ -192,20 +204,27 @@ const sidesThatRub = (request: ToolRequest, made: ToolMade): readonly Finding[] 
   const lead = leadAngle(request, made);
   const worst = besideFlanks(made, lead).toSorted((a, b) => a.least - b.least)[0];
   if (worst === undefined || worst.least >= LEAST_SIDE) return [];
-  const told = `A tilt of ${request.clearanceAngle}° leaves ${worst.figure.value.toFixed(2)}° of clearance beside a flank of ${(worst.flank * DEGREES).toFixed(1)}°`;
+  const told = rubs.leaves(request.clearanceAngle, worst.figure.value, worst.flank * DEGREES);
   return [
-    find(
-      'form-tool-side-rubs',
-      lead > 0
-        ? `${told}, and the lead of the thread, ${(lead * DEGREES).toFixed(2)}° at the root, takes ${worst.least < 0 ? 'more than that' : `all but ${(worst.least * DEGREES).toFixed(2)}° of it`} on the side that goes ahead.`
-        : `${told}, before the lead of the thread takes its part.`,
-      {
-        ...field('clearanceAngle'),
-        remedy: 'Turn the tool in its holder by the lead angle, tilt it more, or grind the sides.',
-      },
-    ),
+    find('form-tool-side-rubs', lead > 0 ? rubs.withLead(told, lead * DEGREES, worst.least * DEGREES) : rubs.beforeLead(told), {
+      ...field('clearanceAngle'),
+      remedy: remedy(say`Turn the tool in its holder by the lead angle, tilt it more, or grind the sides.`, { field: 'clearanceAngle' }),
+    }),
   ];
 };
+
+const parts = phrases('form-tool-lead', {
+  more: say`more than that`,
+  allBut: (left: number) => say`all but ${{ left: number(left, fixed(2)) }}° of it`,
+});
+
+const rubs = phrases('form-tool-side-rubs', {
+  leaves: (tilt: number, clearance: number, flank: number) =>
+    say`A tilt of ${{ tilt: number(tilt) }}° leaves ${{ clearance: number(clearance, fixed(2)) }}° of clearance beside a flank of ${{ flank: number(flank, fixed(1)) }}°`,
+  withLead: (told: Text, lead: number, left: number) =>
+    say`${{ told }}, and the lead of the thread, ${{ lead: number(lead, fixed(2)) }}° at the root, takes ${{ part: left < 0 ? parts.more : parts.allBut(left) }} on the side that goes ahead.`,
+  beforeLead: (told: Text) => say`${{ told }}, before the lead of the thread takes its part.`,
+});
 
 /** With rake the edge leaves the plane through the axis, and a thread has gone on a little by there. */
 const skewed = (request: ToolRequest, made: ToolMade): readonly Finding[] => {
@@ -215,8 +234,8 @@ const skewed = (request: ToolRequest, made: ToolMade): readonly Finding[] => {
   return [
     find(
       'form-tool-rake-skews',
-      `With a rake of ${request.rakeAngle}° the edge meets the crest of the thread ${(Math.abs(belowAxis(depth, made.setting)) * DEGREES).toFixed(2)}° off the axis: both flanks come out shifted to the same side by up to ${(shift * 1000).toFixed(0)} µm there. The profile is not corrected for that.`,
-      { ...field('rakeAngle'), remedy: 'No rake for threads that have to be true.' },
+      say`With a rake of ${{ rake: number(request.rakeAngle) }}° the edge meets the crest of the thread ${{ off: number(Math.abs(belowAxis(depth, made.setting)) * DEGREES, fixed(2)) }}° off the axis: both flanks come out shifted to the same side by up to ${{ shift: um(shift * 1000, fixed(0)) }} there. The profile is not corrected for that.`,
+      { ...field('rakeAngle'), remedy: remedy(say`No rake for threads that have to be true.`, { field: 'rakeAngle', value: 0 }) },
     ),
   ];
 };
@@ -227,7 +246,7 @@ const tooRound = (request: ToolRequest, { point: asksFor }: ToolMade): readonly 
     : [
         find(
           'form-tool-nose-round',
-          `The standard lets the root of this thread have R ${asksFor.mostNose} mm at most; the nose has R ${request.noseRadius} mm.`,
+          say`The standard lets the root of this thread have R ${{ most: mm(asksFor.mostNose) }} at most; the nose has R ${{ nose: mm(request.noseRadius ?? 0) }}.`,
           field('noseRadius'),
         ),
       ];

@@ -6,7 +6,10 @@ import { contour } from '../../geometry/contour.ts';
 import { circle, midpoint, type Point, point } from '../../geometry/segment.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, number, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
@@ -52,32 +55,49 @@ const schema = z.strictObject({
 type Request = z.output<typeof schema>;
 type Drawn = Extract<Ratchet, { kind: 'ratchet' }>;
 
+const words = phrases('ratchet', {
+  title: say`Ratchet wheel`,
+  what: say`Wheel for a pawl, with radial or undercut faces and straight or curved backs`,
+  counterClockwise: (teeth: number, over: number) =>
+    say`Ratchet wheel, ${{ teeth: count(teeth, 'tooth') }}, ${{ size: mm(over) }}, free counter-clockwise`,
+  clockwise: (teeth: number, over: number) =>
+    say`Ratchet wheel, ${{ teeth: count(teeth, 'tooth') }}, ${{ size: mm(over) }}, free clockwise`,
+});
+
 export const ratchet = shapeKind({
-  title: 'Ratchet wheel',
-  what: 'Wheel for a pawl, with radial or undercut faces and straight or curved backs',
+  ...words,
   schema,
   example: { teeth: 24, outerDiameter: 60, depth: 4, undercut: 5, bore: 20 },
   make: (request) => {
     const { outerDiameter, depth, bore, clearance } = request;
-    if (depth >= outerDiameter / 2) return refused(`Teeth ${depth} mm deep reach the middle of the wheel.`, 'depth');
+    if (depth >= outerDiameter / 2)
+      return refused(say('form-impossible/ratchet-depth')`Teeth ${{ depth: mm(depth) }} deep reach the middle of the wheel.`, 'depth');
     if ((request.pawlPivot === undefined) !== (request.pawlLength === undefined))
-      return refused('A pawl is known by its pivot and its length together.', request.pawlPivot === undefined ? 'pawlPivot' : 'pawlLength');
+      return refused(
+        say('form-impossible/pawl')`A pawl is known by its pivot and its length together.`,
+        request.pawlPivot === undefined ? 'pawlPivot' : 'pawlLength',
+      );
     if (request.back === 'straight' && request.backRadius !== undefined)
-      return refused('A straight back has no radius; take the back curved.', 'backRadius');
+      return refused(say('form-impossible/straight-back')`A straight back has no radius; take the back curved.`, 'backRadius');
     const form = formOf(request);
     const root = form.root - form.standBack;
     if (bore !== undefined && bore / 2 >= root)
-      return refused(`A bore of ${bore} mm leaves nothing below the root circle of ${(2 * root).toFixed(3)} mm.`, 'bore');
+      return refused(
+        say(
+          'form-impossible/ratchet-bore',
+        )`A bore of ${{ bore: mm(bore) }} leaves nothing below the root circle of ${{ root: mm(2 * root, fixed(3)) }}.`,
+        'bore',
+      );
     const made = ratchetRing(form);
     if (made.kind === 'ratchet') return finished(request, form, made);
     return clearance !== 0 && ratchetRing({ ...form, standBack: 0 }).kind === 'ratchet'
-      ? refused('With this clearance nothing is left of the teeth.', 'clearance')
+      ? refused(say('form-impossible/ratchet-clearance')`With this clearance nothing is left of the teeth.`, 'clearance')
       : noRoom(request, form, made.where);
   },
 });
 
-const refused = (sentence: string, path: string): Extract<MadeShape, { kind: 'refused' }> =>
-  refusedWith(find('form-impossible', sentence, { place: { kind: 'field', path } }));
+const refused = (text: Text, path: string): Extract<MadeShape, { kind: 'refused' }> =>
+  refusedWith(find('form-impossible', text, { place: { kind: 'field', path } }));
 
 /** Common practice, no source: a sharp tip chips, and a land of this part of the pitch costs little. */
 const USUAL_LAND = 0.05;
@@ -101,14 +121,29 @@ const noRoom = (request: Request, form: RatchetForm, where: Extract<Ratchet, { k
   const fits = (change: Partial<RatchetForm>): boolean => ratchetRing({ ...form, standBack: 0, ...change }).kind === 'ratchet';
   if (where === 'back radius')
     return refused(
-      `A back of R ${request.backRadius} mm would rise above the tips before it falls to the next face: take a larger radius.`,
+      say(
+        'form-impossible/ratchet-back',
+      )`A back of R ${{ radius: mm(request.backRadius ?? 0) }} would rise above the tips before it falls to the next face: take a larger radius.`,
       'backRadius',
     );
-  if (fits({ rootRadius: 0 })) return refused(`A root radius of ${request.rootRadius} mm has no room between face and back.`, 'rootRadius');
+  if (fits({ rootRadius: 0 }))
+    return refused(
+      say('form-impossible/ratchet-root')`A root radius of ${{ radius: mm(request.rootRadius) }} has no room between face and back.`,
+      'rootRadius',
+    );
   if (request.land !== undefined && fits({ land: 0, rootRadius: 0 }))
-    return refused(`A land of ${request.land} mm leaves nothing of the backs.`, 'land');
-  if (fits({ undercut: 0, rootRadius: 0 })) return refused(`Faces leaning by ${request.undercut}° cut through the teeth.`, 'undercut');
-  return refused(`${request.teeth} teeth ${request.depth} mm deep have no room on a wheel of ${request.outerDiameter} mm.`, 'depth');
+    return refused(say('form-impossible/ratchet-land')`A land of ${{ land: mm(request.land) }} leaves nothing of the backs.`, 'land');
+  if (fits({ undercut: 0, rootRadius: 0 }))
+    return refused(
+      say('form-impossible/ratchet-faces')`Faces leaning by ${{ lean: number(request.undercut) }}° cut through the teeth.`,
+      'undercut',
+    );
+  return refused(
+    say(
+      'form-impossible/ratchet-teeth',
+    )`${{ teeth: count(request.teeth, 'tooth') }} ${{ depth: mm(request.depth) }} deep have no room on a wheel of ${{ size: mm(request.outerDiameter) }}.`,
+    'depth',
+  );
 };
 
 const finished = (request: Request, form: RatchetForm, made: Drawn): MadeShape => {
@@ -125,7 +160,7 @@ const finished = (request: Request, form: RatchetForm, made: Drawn): MadeShape =
   return {
     kind: 'made',
     shape: {
-      name: `Ratchet wheel, ${teeth} teeth, ${outerDiameter} mm, free ${turns}`,
+      name: (turns === 'clockwise' ? words.clockwise : words.counterClockwise)(teeth, outerDiameter),
       outlines,
       starts: [],
       sizes: sizesOf(request, form, made, place),
@@ -145,28 +180,40 @@ const pawlDoubts = ({ undercut, pawlPivot, pawlLength }: Request, { top, foot }:
     return [
       find(
         'ratchet-pawl-out-of-reach',
-        `A pawl ${pawlLength} mm long on a pivot ${pawlPivot} mm from the middle does not reach a face at ${Math.hypot(contact.x, contact.y).toFixed(3)} mm.`,
-        {
-          place: { kind: 'field', path: 'pawlLength' },
-        },
+        say`A pawl ${{ pawl: mm(pawlLength ?? 0) }} long on a pivot ${{ pivot: mm(pawlPivot ?? 0) }} from the middle does not reach a face at ${{ face: mm(Math.hypot(contact.x, contact.y), fixed(3)) }}.`,
+        { place: { kind: 'field', path: 'pawlLength' } },
       ),
     ];
   const height = Math.hypot(top.x - foot.x, top.y - foot.y);
   const normal = point((top.y - foot.y) / height, -(top.x - foot.x) / height);
   const draw = (drawOf(contact, normal, pivot) * 180) / Math.PI;
   if (draw > -0.001) return [];
-  const how = pawl === undefined ? 'a pawl square to the radius' : 'this pawl';
+  const [lean, past] = [leaning(undercut), number(-draw, fixed(1))];
+  const text =
+    pawl === undefined
+      ? say(
+          'ratchet-throws-pawl/usual',
+        )`The faces ${{ lean }}: under load a pawl square to the radius is pushed outwards, ${{ past }}° past its pivot, and only friction and its spring hold it.`
+      : say(
+          'ratchet-throws-pawl/this',
+        )`The faces ${{ lean }}: under load this pawl is pushed outwards, ${{ past }}° past its pivot, and only friction and its spring hold it.`;
   return [
-    find(
-      'ratchet-throws-pawl',
-      `The faces ${leaning(undercut)}: under load ${how} is pushed outwards, ${(-draw).toFixed(1)}° past its pivot, and only friction and its spring hold it.`,
-      { place: { kind: 'field', path: pawl === undefined || undercut < 0 ? 'undercut' : 'pawlPivot' } },
-    ),
+    find('ratchet-throws-pawl', text, {
+      place: { kind: 'field', path: pawl === undefined || undercut < 0 ? 'undercut' : 'pawlPivot' },
+    }),
   ];
 };
 
-const leaning = (undercut: number): string =>
-  undercut < 0 ? `lean outwards by ${-undercut}°` : undercut > 0 ? `lean in by only ${undercut}°` : 'are radial';
+const leaning = (undercut: number): Text => {
+  if (undercut === 0) return faces.radial;
+  return undercut < 0 ? faces.leanOut(-undercut) : faces.leanIn(undercut);
+};
+
+const faces = phrases('ratchet-faces', {
+  radial: say`are radial`,
+  leanOut: (by: number) => say`lean outwards by ${{ lean: number(by) }}°`,
+  leanIn: (by: number) => say`lean in by only ${{ lean: number(by) }}°`,
+});
 
 /** mm, below which a land is none worth having. */
 const SHARP = 0.02;
@@ -175,12 +222,18 @@ const tipDoubts = ({ land, tipAngle }: Drawn): readonly Finding[] =>
   land >= SHARP
     ? []
     : [
-        find(
-          'ratchet-pointed',
-          `The teeth end in points of ${((tipAngle * 180) / Math.PI).toFixed(1)}°${land > 1e-6 ? `, with a land of ${land.toFixed(3)} mm` : ''}: they chip and wear under the pawl.`,
-          { place: { kind: 'field', path: 'land' }, remedy: 'Give the tips a land.' },
-        ),
+        find('ratchet-pointed', points(number((tipAngle * 180) / Math.PI, fixed(1)), land), {
+          place: { kind: 'field', path: 'land' },
+          remedy: remedy(say`Give the tips a land.`, { field: 'land' }),
+        }),
       ];
+
+const points = (angle: Part, land: number): Text =>
+  land > 1e-6
+    ? say(
+        'ratchet-pointed/land',
+      )`The teeth end in points of ${{ angle }}°, with a land of ${{ land: mm(land, fixed(3)) }}: they chip and wear under the pawl.`
+    : say('ratchet-pointed')`The teeth end in points of ${{ angle }}°: they chip and wear under the pawl.`;
 
 const sizesOf = (
   { teeth, bore, backRadius }: Request,

@@ -6,6 +6,8 @@ import { arc, type Point, point, type Segment } from '../../geometry/segment.ts'
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
+import { count, fixed, mm, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
@@ -80,18 +82,23 @@ export const gapOf = (roller: number, teeth: number, share: number): Gap => {
 
 const SHARES = { smallest: 0, middle: 0.5, largest: 1 } as const;
 
+const words = phrases('sprocket', {
+  title: say`Sprocket`,
+  what: say`Chain wheel for a roller chain of ISO 606, with bore and keyway if wanted`,
+  name: (chain: string, teeth: number) => say`Sprocket for chain ${{ chain: term(chain) }}, ${{ teeth: count(teeth, 'tooth') }}`,
+});
+
 export const sprocket = shapeKind({
-  title: 'Sprocket',
-  what: 'Chain wheel for a roller chain of ISO 606, with bore and keyway if wanted',
+  ...words,
   schema,
   example: { chain: '08B', teeth: 17, bore: 20 },
   make: (request) => {
     const { pitch, roller } = ROLLER_CHAINS.get(request.chain) as { pitch: number; roller: number };
     const { teeth } = request;
-    const count = given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' });
+    const number = given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' });
     const reference = apply(
       pitchDiameter,
-      { pitch: millimetres('chain-pitch', 'pitch of the chain', pitch, 'iso-606'), teeth: count },
+      { pitch: millimetres('chain-pitch', 'pitch of the chain', pitch, 'iso-606'), teeth: number },
       { key: 'pitch-diameter' },
     );
     const d = reference.value;
@@ -104,17 +111,17 @@ export const sprocket = shapeKind({
     const made = ringOf(teeth, d / 2, tip - back, { ...gap, seat: gap.seat + back, flank: gap.flank - back });
     if (made === undefined)
       return refusedWith(
-        find('form-impossible', `A tip diameter of ${(2 * tip).toFixed(3)} mm lies below the flanks of the teeth.`, {
+        find('form-impossible/sprocket-tip', say`A tip diameter of ${{ tip: mm(2 * tip, fixed(3)) }} lies below the flanks of the teeth.`, {
           place: { kind: 'field', path: 'tipDiameter' },
         }),
       );
-    return finished(request, { reference, count, roller, tip, root, gap, back, bore }, made);
+    return finished(request, { reference, number, roller, tip, root, gap, back, bore }, made);
   },
 });
 
 interface Wheel {
   readonly reference: Figure;
-  readonly count: Figure;
+  readonly number: Figure;
   readonly roller: number;
   readonly tip: number;
   readonly root: number;
@@ -125,14 +132,14 @@ interface Wheel {
 
 const finished = (
   { chain, teeth, tipDiameter }: Request,
-  { reference, count, roller, tip, root, gap, back, bore }: Wheel,
+  { reference, number, roller, tip, root, gap, back, bore }: Wheel,
   made: Ring,
 ): MadeShape => {
   const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
   const pin = millimetres('pin', 'pin', roller, 'iso-606');
   const over = apply(
     overRollers,
-    { reference, teeth: count, pin },
+    { reference, teeth: number, pin },
     { key: 'over-pins', name: `over two pins of ${roller} mm, before any clearance` },
   );
   const opposite = (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
@@ -142,7 +149,7 @@ const finished = (
   return {
     kind: 'made',
     shape: {
-      name: `Sprocket for chain ${chain}, ${teeth} teeth`,
+      name: words.name(chain, teeth),
       outlines,
       starts: [],
       sizes: [
@@ -176,7 +183,7 @@ const finished = (
 const pointed = (end: number, tip: number): Finding =>
   find(
     'sprocket-pointed',
-    `The flanks meet at a diameter of ${(2 * end).toFixed(3)} mm, below the tip circle of ${(2 * tip).toFixed(3)} mm: the teeth end in a point there.`,
+    say`The flanks meet at a diameter of ${{ meet: mm(2 * end, fixed(3)) }}, below the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}: the teeth end in a point there.`,
     { place: { kind: 'field', path: 'gap' } },
   );
 

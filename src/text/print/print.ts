@@ -133,7 +133,16 @@ const wordsOf = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, r
   }
 };
 
-const ENGLISH_JOINTS: Readonly<Record<Joint, string>> = { to: ' to ', by: ' by ', x: ' x ', '±': ' ± ', or: ' or ', '–': '–' };
+const ENGLISH_JOINTS: Readonly<Record<Joint, string>> = {
+  to: ' to ',
+  by: ' by ',
+  x: ' x ',
+  '×': ' × ',
+  '±': ' ± ',
+  or: ' or ',
+  and: ' and ',
+  '–': '–',
+};
 
 const quantityText = (part: Extract<Part, { kind: 'quantity' }>, reader: Reader): string => {
   const { numbers, unit } = quantityNumbers(part, reader);
