@@ -212,15 +212,15 @@ export const RULES: readonly Rule[] = [
 
   {
     folder: 'src/font-reader',
-    may: [...GEOMETRY, 'src/shapes', 'src/shapes/lettering'],
+    may: [...GEOMETRY, 'src/shapes', 'src/shapes/lettering', 'src/text'],
     packages: ['opentype.js'],
-    why: 'it alone knows how fonts are read; what is made of letters is for shapes',
+    why: 'it alone knows how fonts are read, and says what is wrong with one; what is made of letters is for shapes',
   },
   {
     folder: 'src/font-files',
-    may: ['src/font-reader'],
+    may: ['src/font-reader', 'src/text'],
     packages: ['dejavu-fonts-ttf', 'node'],
-    why: 'it finds fonts on a disk and hands them on',
+    why: 'it finds fonts on a disk and hands them on, or says why there is none',
   },
 
   {
