@@ -53,9 +53,9 @@ export const RULES: readonly Rule[] = [
   { folder: 'src/quantity', may: ['src/text'], why: 'numbers know nothing of what they measure, nor how they are printed' },
 
   { folder: 'src/geometry', may: [], packages: ['robust-predicates'], why: 'no trade words: any geometer can read it' },
-  { folder: 'src/geometry/near', may: [], packages: ['flatbush'], why: 'lookups ask what lies near; they make no new lines' },
+  { folder: 'src/geometry/near', may: [], packages: ['flatbush', 'flatqueue'], why: 'lookups ask what lies near; they make no new lines' },
   { folder: 'src/geometry/make', may: ['src/geometry/near'], why: 'new lines are fitted to places that are looked up' },
-  { folder: 'src/geometry/flat', may: [], why: 'inner loops on plain numbers need no lookups' },
+  { folder: 'src/geometry/flat', may: [], packages: ['flatqueue'], why: 'inner loops on plain numbers need no lookups' },
   {
     folder: 'src/geometry/offset',
     may: ['src/geometry/near', 'src/geometry/flat'],
@@ -147,7 +147,7 @@ export const RULES: readonly Rule[] = [
     may: [...BASE, ...GEOMETRY, 'src/geometry/offset'],
     why: 'pieces on a plate are shapes: it knows nothing of wires, cuts and programs',
   },
-  { folder: 'src/nest/lay', may: [], why: 'laying goes by cells and patterns of the ground above it' },
+  { folder: 'src/nest/lay', may: [], packages: ['pure-rand'], why: 'laying goes by cells and patterns of the ground above it' },
 
   { folder: 'src/nc/dialect', may: ['src/text'], packages: ['zod'], why: 'a dialect is a table of words' },
   { folder: 'src/nc/write', may: ['src/text', ...GEOMETRY, 'src/plan', 'src/nc/dialect'], why: 'it spells what the plan decided' },
@@ -296,6 +296,7 @@ export const RULES: readonly Rule[] = [
   ...APP_CHARTS.map((folder) => ({
     folder,
     may: ['work', 'state', 'words', 'look', 'picture', 'picture/paint', 'picture/panel'].map((p) => `src/app/${p}`),
+    packages: folder === 'src/app/chart' ? ['pure-rand'] : [],
     why: 'parts of a page that stand beside each other and know no sheet',
   })),
   {

@@ -10,7 +10,6 @@ import { closestBetween, closestBetweenChains } from './near/closest.ts';
 import { distanceTo } from './near/distance.ts';
 import { regionContains } from './near/inside.ts';
 import { narrowestGap } from './near/narrowest.ts';
-import { rankedQueue } from './near/queue.ts';
 import { roomiestPoint } from './near/roomiest.ts';
 import type { Segment } from './segment.ts';
 import { distanceBetween, line, point } from './segment.ts';
@@ -190,17 +189,4 @@ describe('the narrowest gap', () => {
       ).kind,
     ).toBe('no gap');
   });
-});
-
-it('a ranked queue gives out what was put in, greatest first', () => {
-  fc.assert(
-    fc.property(fc.array(fc.integer()), (numbers) => {
-      const queue = rankedQueue<number>();
-      for (const n of numbers) queue.put(n, n);
-      const taken = numbers.map(() => queue.take().entry);
-      expect(taken).toEqual([...numbers].sort((a, b) => b - a));
-      expect(() => queue.take()).toThrow(RangeError);
-    }),
-    { seed: 3, numRuns: 100 },
-  );
 });

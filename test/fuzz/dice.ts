@@ -1,4 +1,6 @@
-/** Repeatable dice for the fuzzers: the same seed always falls the same way (xorshift, 32 bits). */
+/** Repeatable dice for the fuzzers: the same seed always falls the same way. */
+import { seeded } from '../seeded.ts';
+
 export interface Dice {
   /** A whole number from 0 to below `n`. */
   readonly below: (n: number) => number;
@@ -6,14 +8,7 @@ export interface Dice {
 }
 
 export const diceOf = (seed: number): Dice => {
-  let state = (seed * 2654435761 + 1) >>> 0 || 1;
-  const below = (n: number): number => {
-    state ^= state << 13;
-    state >>>= 0;
-    state ^= state >>> 17;
-    state ^= state << 5;
-    state >>>= 0;
-    return state % n;
-  };
+  const random = seeded(seed);
+  const below = (n: number): number => Math.floor(random() * n);
   return { below, pick: (from) => from[below(from.length)] as (typeof from)[number] };
 };

@@ -2,7 +2,8 @@
 import { type Dialect, standardDialect } from '../../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../../src/nc/write/write.ts';
 import { inventedWords } from '../nc/dialects.ts';
-import { randomFrom, testPlan } from '../nc/plans.ts';
+import { testPlan } from '../nc/plans.ts';
+import { seeded } from '../seeded.ts';
 import { type Dice, diceOf } from './dice.ts';
 
 export interface ProgramCase {
@@ -35,7 +36,7 @@ const dialects: readonly Dialect[] = [
 
 const soundPrograms = (): readonly Omit<ProgramCase, 'name'>[] =>
   dialects.flatMap((dialect, k) => {
-    const { plan } = testPlan(randomFrom(k + 1), {
+    const { plan } = testPlan(seeded(k + 1), {
       contours: 2,
       passes: 2,
       vertices: 4,

@@ -2,23 +2,12 @@
  * Plans for testing programs: polygons with sharp and rounded corners whose wire-centre paths are known by plain trigonometry,
  * worked out here and nowhere else, so that neither the planner nor the reader can be wrong in the same way.
  */
+
 import { arc, line, type Point, type Segment } from '../../src/geometry/segment.ts';
 import type { ProgramPlan } from '../../src/nc/write/write.ts';
 import type { Step } from '../../src/plan/plan.ts';
 import type { Figure } from '../../src/quantity/figure.ts';
-
-/** Numbers in [0, 1), the same for the same seed. */
-export type Random = () => number;
-
-export const randomFrom = (seed: number): Random => {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-};
+import type { Random } from '../seeded.ts';
 
 const length = (value: number): Figure => ({ value, low: value, high: value, unit: 'mm' }) as Figure;
 

@@ -1,4 +1,6 @@
 /** A wall of craters whose roughness Ra is exactly the one given: the shape is invented, the size is not. */
+import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
+import { congruential32 } from 'pure-rand/generator/congruential32';
 
 export interface Profile {
   /** µm along the wall. */
@@ -17,7 +19,8 @@ const PLACES = 400;
 export const craterProfile = (ra: number, length: number, seed: number): Profile => {
   const along = Array.from({ length: PLACES + 1 }, (_, i) => (i / PLACES) * length);
   if (!(ra > 0) || !(length > 0)) return { along, off: along.map(() => 0) };
-  const next = numbersFrom(seed);
+  const generator = congruential32(seed);
+  const next = (): number => uniformFloat64(generator);
   const raw: number[] = [];
   let [from, wide, deep] = [0, 0, 0];
   for (const at of along) {
@@ -32,13 +35,4 @@ export const craterProfile = (ra: number, length: number, seed: number): Profile
   const mean = raw.reduce((sum, y) => sum + y, 0) / raw.length;
   const rough = raw.reduce((sum, y) => sum + Math.abs(y - mean), 0) / raw.length;
   return { along, off: raw.map((y) => ((y - mean) * ra) / rough) };
-};
-
-/** Numbers from 0 to 1 that look as if thrown by dice. */
-const numbersFrom = (seed: number): (() => number) => {
-  let state = (seed * 2654435761) >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
 };

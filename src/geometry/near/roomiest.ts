@@ -3,13 +3,13 @@
  * fits. Squares over the region are split, most promising first; a square can hold nothing better than the distance at its
  * middle plus half its diagonal, so most are dropped unsplit.
  */
+import FlatQueue from 'flatqueue';
 import { centroidOf } from '../area.ts';
 import type { Region } from '../contour.ts';
 import type { Point } from '../segment.ts';
 import { windingIn } from './inside.ts';
 import type { Lookup } from './lookup.ts';
 import { distanceIn, lookupOfSegments } from './lookup.ts';
-import { rankedQueue } from './queue.ts';
 
 export interface RoomiestPoint {
   readonly at: Point;
@@ -36,18 +36,21 @@ export const roomiestPoint = (region: Region, precision: number, limit = 50_000)
   if (!(precision > 0)) throw new RangeError(`the roomiest place is sought to a precision above 0 mm, not ${precision}`);
   const lookup = lookupOfSegments([region.outer, ...region.holes].flatMap((c) => c.segments));
   const { minX, minY, maxX, maxY } = lookup.bounds;
-  const queue = rankedQueue<Square>();
-  const put = (s: Square): void => queue.put(s.distance + s.half * Math.SQRT2, s);
+  // It gives out the least first: the squares of most promise have the least priority.
+  const queue = new FlatQueue<Square>();
+  const put = (s: Square): void => queue.push(s, -(s.distance + s.half * Math.SQRT2));
   // One row of squares along the longer side; a shape a hundred times as long as wide still begins with 64 at most.
   const size = Math.max(Math.min(maxX - minX, maxY - minY), Math.max(maxX - minX, maxY - minY) / 64);
   for (let x = minX; x < maxX; x += size)
     for (let y = minY; y < maxY; y += size) put(square(lookup, { x: x + size / 2, y: y + size / 2 }, size / 2));
   let best = square(lookup, centroidOf(region.outer), 0);
   let atMost = best.distance;
-  for (let looked = 0; queue.size() > 0; looked += 4) {
-    const { rank, entry } = queue.take();
-    atMost = Math.max(rank, best.distance);
-    if (rank - best.distance <= precision || looked >= limit) break;
+  for (let looked = 0; ; looked += 4) {
+    const most = -(queue.peekValue() ?? 0);
+    const entry = queue.pop();
+    if (entry === undefined) break;
+    atMost = Math.max(most, best.distance);
+    if (most - best.distance <= precision || looked >= limit) break;
     if (entry.distance > best.distance) best = entry;
     const half = entry.half / 2;
     for (const [dx, dy] of QUARTERS) put(square(lookup, { x: entry.at.x + dx * half, y: entry.at.y + dy * half }, half));

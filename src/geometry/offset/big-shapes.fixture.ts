@@ -1,8 +1,9 @@
 /** The four arc-rich shapes that the speed of offsets is measured on. */
+
+import { seeded } from '../../../test/seeded.ts';
 import type { Contour } from '../contour.ts';
 import type { BulgedPoint } from '../example-shapes.fixture.ts';
 import { polyline } from '../example-shapes.fixture.ts';
-import { seeded } from './seeded.fixture.ts';
 
 const polar = (radius: number, turn: number, bulge: number): BulgedPoint => ({
   x: radius * Math.cos(2 * Math.PI * turn),

@@ -1,8 +1,9 @@
 /** Random closed shapes of lines and arcs, half of them snapped to a grid so that exact coincidences are common. */
+
+import { seeded } from '../../../test/seeded.ts';
 import type { Contour } from '../contour.ts';
 import type { BulgedPoint } from '../example-shapes.fixture.ts';
 import { polyline } from '../example-shapes.fixture.ts';
-import { seeded } from './seeded.fixture.ts';
 
 export interface RandomShape {
   readonly contour: Contour;

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { pathsApart, unsound } from '../../../test/nc/compare.ts';
-import { type Random, randomFrom } from '../../../test/nc/plans.ts';
+import { type Random, seeded } from '../../../test/seeded.ts';
 import { distanceToSegment, lengthOf, pointAt, startDirection } from '../../geometry/measure.ts';
 import { line, type Point, type Segment } from '../../geometry/segment.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
@@ -70,7 +70,7 @@ describe('a compensated path round random contours', () => {
     const faults: string[] = [];
     let read = 0;
     for (let seed = 1; seed <= 500; seed += 1) {
-      const random = randomFrom(seed);
+      const random = seeded(seed);
       const segments = starOf(random);
       const side = random() < 0.5 ? 'left' : 'right';
       const offset = 0.05 + 0.2 * random();
@@ -96,7 +96,7 @@ describe('a compensated path round random contours', () => {
   it('is the contour itself with register 0', () => {
     const faults: number[] = [];
     for (let seed = 1; seed <= 100; seed += 1) {
-      const segments = starOf(randomFrom(seed));
+      const segments = starOf(seeded(seed));
       const text = programOf(segments, 'left').replace('D1', 'D0');
       const moves = readProgram(text, standardDialect, new Map()).actions.filter((action) => action.kind === 'move');
       const apart = pathsApart(
