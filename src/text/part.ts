@@ -47,8 +47,8 @@ export type Part =
       readonly y: number;
       readonly frame: Frame;
       readonly digits: Digits;
-      /** '(12.5, 3)', 'at X 12.5, Y 3' or 'x 12.5 mm, y 3 mm', which names its unit. */
-      readonly spelled: 'in brackets' | 'by letters' | { readonly unit: string };
+      /** '(12.5, 3)', 'at X 12.5, Y 3', 'X12.5 Y3' or 'x 12.5 mm, y 3 mm', which names its unit. */
+      readonly spelled: 'in brackets' | 'by letters' | 'as words' | { readonly unit: string };
     }
   /** A contour, open line or piece by its id: 'L3'. */
   | { readonly kind: 'contour'; readonly id: string }
@@ -167,6 +167,15 @@ export const placeByLetters = ({ x, y }: Point, digits: Digits = upTo(3), frame:
   frame,
   digits,
   spelled: 'by letters',
+});
+/** 'X12.500 Y3.000', as a program has it. */
+export const placeAsWords = ({ x, y }: Point, digits: Digits = fixed(3)): Part => ({
+  kind: 'place',
+  x,
+  y,
+  frame: 'drawing',
+  digits,
+  spelled: 'as words',
 });
 /** 'x 12.5 mm, y 3 mm'. */
 export const placeWithUnit = ({ x, y }: Point, digits: Digits = upTo(3), unit = 'mm'): Part => ({

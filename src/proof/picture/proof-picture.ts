@@ -6,7 +6,10 @@ import type { Bounds } from '../../geometry/measure.ts';
 import { boundsOf as boundsOfSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
-import { gram, mm } from '../block-name.ts';
+import { mm, type Part } from '../../text/part.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { only } from '../../text/say.ts';
+import { gram } from '../block-name.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { deviationMarks, magnification } from './picture-deviation.ts';
 import type { Frame } from './picture-frame.ts';
@@ -85,7 +88,7 @@ const pieces = (proof: Proof, frame: Frame): readonly { readonly shape: string; 
     .map((l) => {
       const fill = l.role === 'part' ? '#c3cfd9' : '#efece4';
       const stroke = l.held ? '#8a8371' : '#b00020';
-      const words = `${l.role}${l.loop === undefined ? '' : ` ${l.loop}`}, ${gram(l.mass)}${l.held ? '' : ', unheld'}`;
+      const words = `${l.role}${l.loop === undefined ? '' : ` ${l.loop}`}, ${plain(gram(l.mass))}${l.held ? '' : ', unheld'}`;
       const shape = `<path d="${outlineData(frame, l.outline)}" fill="${fill}" fill-opacity="${l.role === 'part' ? 0.6 : 1}" stroke="${stroke}" stroke-width="${number(frame.pen * 0.7)}" stroke-dasharray="${number(frame.pen * 4)} ${number(frame.pen * 3)}"/>`;
       return { shape, sign: { mark: '', at: onPaper(frame, l.at), words, colour: l.held ? '#444' : '#b00020', box: false } };
     });
@@ -166,7 +169,7 @@ const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonl
       ? 'Proven: every contour is within its tolerance.'
       : `Not proven: ${refused} ${refused === 1 ? 'fault' : 'faults'}.`;
   return [
-    `${verdict} Worst metal left ${mm(worst((c) => c.leftMost.amount))}, worst gouge ${mm(worst((c) => c.gougeMost.amount))}, allowed ${mm(question.tolerance)}; measured to ${Number((proof.resolution * 1000).toFixed(2))} µm.`,
+    `${verdict} Worst metal left ${plain(mm(worst((c) => c.leftMost.amount)))}, worst gouge ${plain(mm(worst((c) => c.gougeMost.amount)))}, allowed ${plain(mm(question.tolerance))}; measured to ${Number((proof.resolution * 1000).toFixed(2))} µm.`,
     `Deviation along the contours is drawn ${factor} times its size: blue where metal is left, red where it is gouged.`,
     'Dashed grey lines beside the contours mark the tolerance, magnified in the same way; higher peaks are cut off.',
     'Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order; what would hide another is left out.',
@@ -193,3 +196,6 @@ const foot = (frame: Frame, legend: readonly { readonly setting: number; readonl
 };
 
 const place = (frame: Frame, at: Point): string => `cx="${number(frame.x(at.x))}" cy="${number(frame.y(at.y))}"`;
+
+/** A size alone, as the labels of the picture have it. */
+const plain = (part: Part): string => printPlain(only(part));

@@ -1,6 +1,10 @@
 /** Judges one wanted contour: uncut, standing on a tab, metal left, gouged, or right but for corners that may be round. */
+
 import type { Point } from '../../geometry/segment.ts';
-import { blockName, mm } from '../block-name.ts';
+import { contour, count, fixed, mm, type Part, quantity } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { blockName, whereIs } from '../block-name.ts';
 import { find } from '../findings.ts';
 import { placesOf } from '../profile.ts';
 import type { ContourProof, Reason } from '../proof.ts';
@@ -36,10 +40,10 @@ interface Context {
 const uncut = ({ p, loop, measure }: Context): Reason => {
   const at = moved(measure.leftMost.at, p.origin);
   const stands = measure.standing.reduce((sum, s) => sum + s.length, 0);
-  const much = p.group.cuts.length === 0 ? 'No cut comes near it' : `Metal stands along ${mm(stands)} of it`;
-  const finding = find('contour-uncut', `The contour ${loop} is not cut. ${much}.`, {
+  const much = p.group.cuts.length === 0 ? words.noCut : words.stands(stands);
+  const finding = find('contour-uncut', say`The contour ${{ loop: contour(loop) }} is not cut. ${{ much }}.`, {
     place: spot(at, loop),
-    remedy: 'Cut it, or take it off the list.',
+    remedy: say`Cut it, or take it off the list.`,
   });
   return { finding, at };
 };
@@ -50,10 +54,10 @@ const MOST_TABS = 5;
 const standing = ({ evidence, p, loop, measure }: Context): readonly Reason[] =>
   measure.standing.slice(0, MOST_TABS).map((s) => {
     const at = moved(s.at, p.origin);
-    const sentence = `On the contour ${loop} metal is left standing over ${mm(s.length)} at x ${mm(at.x)}, y ${mm(at.y)}: the piece is not cut free there.`;
+    const text = words.standing(loop, s.length, at);
     const near = nearestBlock(evidence, p, at);
     return reason(
-      find('tab-left-standing', sentence, { place: spot(at, loop, s.length / 2), remedy: 'Cut this stretch too.' }),
+      find('tab-left-standing', text, { place: spot(at, loop, s.length / 2), remedy: say`Cut this stretch too.` }),
       evidence.blocks,
       near,
       at,
@@ -73,16 +77,18 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   );
   if (corner !== undefined && !elsewhere) {
     const place = moved(corner.at, p.origin);
-    const sentence = `An inside corner of the contour ${loop} comes out with a radius of ${mm(corner.radius)} where ${mm(Math.max(corner.wanted, insideCorner))} is allowed: ${mm(corner.left)} of metal is left in it.`;
-    const remedy = 'Allow a larger radius, take a finer wire, or come nearer with the last pass.';
-    return [reason(find('corner-too-round', sentence, { place: spot(place, loop, corner.radius), remedy }), evidence.blocks, block, place)];
+    const text = words.tooRound(loop, corner.radius, Math.max(corner.wanted, insideCorner), corner.left);
+    const remedy = words.finer;
+    return [reason(find('corner-too-round', text, { place: spot(place, loop, corner.radius), remedy }), evidence.blocks, block, place)];
   }
-  const sentence = `On the contour ${loop} ${mm(amount)} of metal is left at x ${mm(at.x)}, y ${mm(at.y)}, beside ${name}; ${mm(tolerance)} is allowed, and ${percent(measure.outShare)} of the contour is out of tolerance.`;
+  const text = say(
+    'metal-left',
+  )`On the contour ${{ loop: contour(loop) }} ${{ amount: mm(amount) }} of metal is left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: mm(tolerance) }} is allowed, and ${{ share: percent(measure.outShare) }} of the contour is out of tolerance.`;
   return [
     reason(
-      find('metal-left', sentence, {
+      find('metal-left', text, {
         place: spot(at, loop, amount),
-        remedy: 'Look at this block, its register, and the passes that run here.',
+        remedy: say`Look at this block, its register, and the passes that run here.`,
       }),
       evidence.blocks,
       block,
@@ -103,13 +109,17 @@ const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => evidence.trace.cuts[c]!.radius), 0);
-  const more = { place: spot(at, loop, depth), remedy: 'Look at this block: its coordinates, the side of compensation and its register.' };
+  const more = { place: spot(at, loop, depth), remedy: words.look };
   if (depth > kerf) {
-    const sentence = `In ${name} the wire cuts ${mm(depth)} deep into metal that must stay beside the contour ${loop}, at x ${mm(at.x)}, y ${mm(at.y)}.`;
-    return [reason(find('kept-metal-cut', sentence, more), evidence.blocks, block, at)];
+    const text = say(
+      'kept-metal-cut/contour',
+    )`In ${{ block: name }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside the contour ${{ loop: contour(loop) }}, at ${{ at: whereIs(at) }}.`;
+    return [reason(find('kept-metal-cut', text, more), evidence.blocks, block, at)];
   }
-  const sentence = `In ${name} the wire gouges the contour ${loop} by ${mm(depth)} at x ${mm(at.x)}, y ${mm(at.y)}; ${mm(tolerance)} is allowed.`;
-  return [reason(find('contour-gouged', sentence, more), evidence.blocks, block, at)];
+  const text = say(
+    'contour-gouged',
+  )`In ${{ block: name }} the wire gouges the contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: mm(tolerance) }} is allowed.`;
+  return [reason(find('contour-gouged', text, more), evidence.blocks, block, at)];
 };
 
 const rounded = ({ p, loop, measure }: Context): readonly Reason[] => {
@@ -117,9 +127,29 @@ const rounded = ({ p, loop, measure }: Context): readonly Reason[] => {
   if (excused.length === 0) return [];
   const worst = excused.reduce((a, b) => (b.left > a.left ? b : a));
   const at = moved(worst.at, p.origin);
-  const count = excused.length === 1 ? 'One inside corner' : `${excused.length} inside corners`;
-  const sentence = `${count} of the contour ${loop} ${excused.length === 1 ? 'comes' : 'come'} out rounder than drawn, as allowed: the roundest with a radius of ${mm(worst.radius)}, which leaves ${mm(worst.left)} of metal in it.`;
-  return [{ finding: find('corner-comes-out-round', sentence, { place: spot(at, loop, worst.radius) }), at }];
+  const text = excused.length === 1 ? words.oneRounder(loop, worst) : words.manyRounder(excused.length, loop, worst);
+  return [{ finding: find('corner-comes-out-round', text, { place: spot(at, loop, worst.radius) }), at }];
 };
 
-const percent = (share: number): string => (share > 0 && share < 0.01 ? 'under 1 %' : `${Math.round(share * 100)} %`);
+const percent = (share: number): Part | Text => (share > 0 && share < 0.01 ? words.underOne : quantity(share * 100, '%', fixed(0)));
+
+interface Rounder {
+  readonly radius: number;
+  readonly left: number;
+}
+
+const words = phrases('contour-judged', {
+  noCut: say`No cut comes near it`,
+  stands: (along: number) => say`Metal stands along ${{ along: mm(along) }} of it`,
+  standing: (loop: string, over: number, at: Point) =>
+    say`On the contour ${{ loop: contour(loop) }} metal is left standing over ${{ over: mm(over) }} at ${{ at: whereIs(at) }}: the piece is not cut free there.`,
+  tooRound: (loop: string, radius: number, allowed: number, left: number) =>
+    say`An inside corner of the contour ${{ loop: contour(loop) }} comes out with a radius of ${{ radius: mm(radius) }} where ${{ allowed: mm(allowed) }} is allowed: ${{ left: mm(left) }} of metal is left in it.`,
+  finer: say`Allow a larger radius, take a finer wire, or come nearer with the last pass.`,
+  look: say`Look at this block: its coordinates, the side of compensation and its register.`,
+  oneRounder: (loop: string, { radius, left }: Rounder) =>
+    say`One inside corner of the contour ${{ loop: contour(loop) }} comes out rounder than drawn, as allowed: the roundest with a radius of ${{ radius: mm(radius) }}, which leaves ${{ left: mm(left) }} of metal in it.`,
+  manyRounder: (corners: number, loop: string, { radius, left }: Rounder) =>
+    say`${{ corners: count(corners) }} inside corners of the contour ${{ loop: contour(loop) }} come out rounder than drawn, as allowed: the roundest with a radius of ${{ radius: mm(radius) }}, which leaves ${{ left: mm(left) }} of metal in it.`,
+  underOne: say`under 1 %`,
+});

@@ -1,6 +1,9 @@
 /** Judges what comes loose: held or not, taken out or not, and whether anything wanted fell with it. */
 
-import { blockName, gram, mm } from '../block-name.ts';
+import { contour, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { blockName, gram } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
 import type { Loose } from '../sweep/loose.ts';
@@ -19,17 +22,19 @@ export const looseReasons = (evidence: Evidence): readonly Reason[] => {
 const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[] => {
   if (piece.held) return [];
   const { at, block, area, mass, loop, role } = piece;
-  const whose = loop === undefined ? '' : ` of the contour ${loop}`;
-  const what = `The ${role === 'scrap' ? 'scrap piece' : role}${whose} (${mm(Math.sqrt(area))} across in the mean, ${gram(mass)})`;
+  const whose =
+    loop === undefined
+      ? words.piece(role === 'scrap' ? words.scrapPiece : roles[role])
+      : words.pieceOf(role === 'scrap' ? words.scrapPiece : roles[role], loop);
   const crumb = mass <= CRUMB_MASS;
-  const sentence = crumb
-    ? `${what} comes loose in ${blockName(evidence.blocks, block)}; it is light enough to be flushed away.`
-    : `${what} comes loose in ${blockName(evidence.blocks, block)}, and no stop stands before that cut to secure it.`;
+  const what = words.what(whose, Math.sqrt(area), mass);
+  const where = blockName(evidence.blocks, block);
+  const text = crumb ? words.crumb(what, where) : words.unheld(what, where);
   const more = {
     place: spot(at, loop),
-    remedy: crumb ? 'Look that it does not short the wire.' : 'Leave a tab, stop and secure the piece, then cut the tab.',
+    remedy: crumb ? words.noShort : words.leaveTab,
   };
-  return [reason(find(crumb ? 'crumb-falls' : 'piece-falls-unheld', sentence, more), evidence.blocks, block, at)];
+  return [reason(find(crumb ? 'crumb-falls' : 'piece-falls-unheld', text, more), evidence.blocks, block, at)];
 };
 
 /** A slug that fell must come out before the wire goes on; a wanted part may be finished while it is held. */
@@ -42,10 +47,15 @@ const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: 
   if (stopsAfter.has(next - 1)) return [];
   const later = trace.cuts[next];
   if (later === undefined) return [];
-  const sentence = `The ${piece.role} of ${gram(piece.mass)} that comes loose in ${blockName(blocks, piece.block)} is not taken out before cutting goes on in ${blockName(blocks, later.block)}: no stop stands between.`;
+  const text = say(
+    'slug-not-taken-out',
+  )`The ${{ piece: roles[piece.role] }} of ${{ mass: gram(piece.mass) }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} is not taken out before cutting goes on in ${{ later: blockName(blocks, later.block) }}: no stop stands between.`;
   return [
     reason(
-      find('slug-not-taken-out', sentence, { place: spot(piece.at, piece.loop), remedy: 'Stop after the tab and take the piece out.' }),
+      find('slug-not-taken-out', text, {
+        place: spot(piece.at, piece.loop),
+        remedy: say`Stop after the tab and take the piece out.`,
+      }),
       blocks,
       later.block,
       piece.at,
@@ -61,11 +71,13 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
     const group = proven[g]!.group;
     const late = group.cuts.find((c) => c > cut);
     if (late !== undefined) {
-      const name = group.wanted[0] === undefined ? 'a cut' : `the contour ${question.wanted[group.wanted[0]]!.loop}`;
-      const sentence = `In ${blockName(blocks, trace.cuts[late]!.block)} ${name} is cut in the ${piece.role} that has come loose in ${blockName(blocks, piece.block)}.`;
+      const what = group.wanted[0] === undefined ? words.aCut : words.theContour(question.wanted[group.wanted[0]]!.loop);
+      const text = say(
+        'cut-in-fallen-piece',
+      )`In ${{ block: blockName(blocks, trace.cuts[late]!.block) }} ${{ what }} is cut in the ${{ piece: roles[piece.role] }} that has come loose in ${{ freed: blockName(blocks, piece.block) }}.`;
       reasons.push(
         reason(
-          find('cut-in-fallen-piece', sentence, { place: spot(piece.at, piece.loop), remedy: 'Cut the inner contours first.' }),
+          find('cut-in-fallen-piece', text, { place: spot(piece.at, piece.loop), remedy: say`Cut the inner contours first.` }),
           blocks,
           trace.cuts[late]!.block,
           piece.at,
@@ -77,10 +89,15 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
   const lost = within.flatMap((g) => proven[g]!.group.wanted).filter((w) => !fellBefore(evidence, w, cut));
   const first = lost[0];
   if (first === undefined) return reasons;
-  const sentence = `The ${piece.role} that comes loose in ${blockName(blocks, piece.block)} takes metal of the contour ${question.wanted[first]!.loop} with it that must stay.`;
+  const text = say(
+    'kept-metal-falls',
+  )`The ${{ piece: roles[piece.role] }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} takes metal of the contour ${{ loop: contour(question.wanted[first]!.loop) }} with it that must stay.`;
   reasons.push(
     reason(
-      find('kept-metal-falls', sentence, { place: spot(piece.at, piece.loop), remedy: 'Look for the cut that parts it from the block.' }),
+      find('kept-metal-falls', text, {
+        place: spot(piece.at, piece.loop),
+        remedy: say`Look for the cut that parts it from the block.`,
+      }),
       blocks,
       piece.block,
       piece.at,
@@ -99,3 +116,19 @@ const fellBefore = (evidence: Evidence, wanted: number, cut: number): boolean =>
       (evidence.proven[group]!.group.wanted.includes(wanted) || isWithin(outline, at.x - origin.x, at.y - origin.y)),
   );
 };
+
+const roles = phrases('role-of-piece', { slug: say`slug`, part: say`part`, scrap: say`scrap` });
+
+const words = phrases('loose-piece', {
+  scrapPiece: say`scrap piece`,
+  piece: (role: Text) => say`The ${{ role }}`,
+  pieceOf: (role: Text, loop: string) => say`The ${{ role }} of the contour ${{ loop: contour(loop) }}`,
+  what: (piece: Text, across: number, mass: number) =>
+    say`${{ piece }} (${{ across: mm(across) }} across in the mean, ${{ mass: gram(mass) }})`,
+  crumb: (what: Text, block: Text) => say`${{ what }} comes loose in ${{ block }}; it is light enough to be flushed away.`,
+  unheld: (what: Text, block: Text) => say`${{ what }} comes loose in ${{ block }}, and no stop stands before that cut to secure it.`,
+  noShort: say`Look that it does not short the wire.`,
+  leaveTab: say`Leave a tab, stop and secure the piece, then cut the tab.`,
+  aCut: say`a cut`,
+  theContour: (loop: string) => say`the contour ${{ loop: contour(loop) }}`,
+});

@@ -1,6 +1,10 @@
 /** Judges one open line: uncut, standing in places, metal left beside it, cut into the side that stays, or right. */
+
 import type { Point } from '../../geometry/segment.ts';
-import { blockName, mm } from '../block-name.ts';
+import { contour, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { blockName, whereIs } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { OpenProof, Reason, WantedOpen } from '../proof.ts';
 import { moved } from '../sweep/loose.ts';
@@ -49,16 +53,11 @@ interface Context {
 
 const uncut = ({ p, wanted: { chain }, measure }: Context): Reason => {
   const at = moved(measure.standing.at, p.origin);
-  const why =
-    measure.length === 0
-      ? 'No part of it lies in the block'
-      : p.group.cuts.length === 0
-        ? 'No cut comes near it'
-        : `Metal stands along ${mm(measure.standing.length)} of it`;
+  const why = measure.length === 0 ? words.outside : p.group.cuts.length === 0 ? words.noCut : words.stands(measure.standing.length);
   return {
-    finding: find('contour-uncut', `The line ${chain} is not cut. ${why}.`, {
+    finding: find('contour-uncut/line', say`The line ${{ chain: contour(chain) }} is not cut. ${{ why }}.`, {
       place: spot(at, chain),
-      remedy: 'Cut it, or take it off the list.',
+      remedy: say`Cut it, or take it off the list.`,
     }),
     at,
   };
@@ -66,10 +65,11 @@ const uncut = ({ p, wanted: { chain }, measure }: Context): Reason => {
 
 const standing = (context: Context): Reason => {
   const { wanted, measure } = context;
-  const sentence = (at: Point) =>
-    `On the line ${wanted.chain} metal is left standing over ${mm(measure.standing.length)}, the longest piece at x ${mm(at.x)}, y ${mm(at.y)}.`;
   return blamed(context, measure.standing.at, (at) =>
-    find('tab-left-standing', sentence(at), { place: spot(at, wanted.chain), remedy: 'Cut this stretch too.' }),
+    find('tab-left-standing/line', words.standing(wanted.chain, measure.standing.length, at), {
+      place: spot(at, wanted.chain),
+      remedy: say`Cut this stretch too.`,
+    }),
   );
 };
 
@@ -77,14 +77,13 @@ const left = (context: Context): Reason => {
   const { wanted, measure, evidence } = context;
   const { amount } = measure.leftMost;
   return blamed(context, measure.leftMost.at, (at, name) => {
-    const what =
-      wanted.kept === 'slit'
-        ? `the slit ${wanted.chain} is ${mm(amount)} short of its width or off its middle`
-        : `${mm(amount)} of metal is left on the line ${wanted.chain}`;
-    const sentence = `At x ${mm(at.x)}, y ${mm(at.y)}, beside ${name}, ${what}; ${mm(evidence.question.tolerance)} is allowed.`;
-    return find('metal-left', sentence, {
+    const what = wanted.kept === 'slit' ? words.slitShort(wanted.chain, amount) : words.leftOnLine(wanted.chain, amount);
+    const text = say(
+      'metal-left/line',
+    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: mm(evidence.question.tolerance) }} is allowed.`;
+    return find('metal-left/line', text, {
       place: spot(at, wanted.chain, amount),
-      remedy: 'Look at this block, its register, and the passes that run here.',
+      remedy: say`Look at this block, its register, and the passes that run here.`,
     });
   });
 };
@@ -95,19 +94,29 @@ const gouged = (context: Context): Reason => {
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => evidence.trace.cuts[c]!.radius), 0);
   const code = depth > kerf ? 'kept-metal-cut' : 'contour-gouged';
   return blamed(context, measure.gougeMost.at, (at, name) =>
-    find(
-      code,
-      `In ${name} the wire cuts ${mm(depth)} deep into metal that must stay beside the line ${wanted.chain}, at x ${mm(at.x)}, y ${mm(at.y)}; ${mm(evidence.question.tolerance)} is allowed.`,
-      {
-        place: spot(at, wanted.chain, depth),
-        remedy: 'Look at this block: its coordinates, the side of compensation and its register.',
-      },
-    ),
+    find(code, words.intoLine(wanted.chain, name, depth, at, evidence.question.tolerance), {
+      place: spot(at, wanted.chain, depth),
+      remedy: words.look,
+    }),
   );
 };
 
-const blamed = ({ evidence, p }: Context, local: Point, say: (at: Point, block: string) => ReturnType<typeof find>): Reason => {
+const blamed = ({ evidence, p }: Context, local: Point, found: (at: Point, block: Text) => ReturnType<typeof find>): Reason => {
   const at = moved(local, p.origin);
   const block = nearestBlock(evidence, p, at);
-  return reason(say(at, blockName(evidence.blocks, block)), evidence.blocks, block, at);
+  return reason(found(at, blockName(evidence.blocks, block)), evidence.blocks, block, at);
 };
+
+const words = phrases('line-judged', {
+  outside: say`No part of it lies in the block`,
+  noCut: say`No cut comes near it`,
+  stands: (along: number) => say`Metal stands along ${{ along: mm(along) }} of it`,
+  standing: (chain: string, over: number, at: Point) =>
+    say`On the line ${{ chain: contour(chain) }} metal is left standing over ${{ over: mm(over) }}, the longest piece at ${{ at: whereIs(at) }}.`,
+  slitShort: (chain: string, short: number) =>
+    say`the slit ${{ chain: contour(chain) }} is ${{ short: mm(short) }} short of its width or off its middle`,
+  leftOnLine: (chain: string, left: number) => say`${{ left: mm(left) }} of metal is left on the line ${{ chain: contour(chain) }}`,
+  intoLine: (chain: string, block: Text, depth: number, at: Point, allowed: number) =>
+    say`In ${{ block }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside the line ${{ chain: contour(chain) }}, at ${{ at: whereIs(at) }}; ${{ allowed: mm(allowed) }} is allowed.`,
+  look: say`Look at this block: its coordinates, the side of compensation and its register.`,
+});

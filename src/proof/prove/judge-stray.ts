@@ -1,7 +1,10 @@
 /** Judges cuts that come near no wanted contour: harmless in what is waste anyway, a fault in metal that must stay. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import { lengthOf } from '../../geometry/measure.ts';
-import { blockName, mm } from '../block-name.ts';
+import { mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
 import { innermostAround } from '../sweep/loose.ts';
@@ -23,12 +26,16 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
     const length = mm(cuts.reduce((sum, c) => sum + lengthOf(c.segment), 0));
     const through = meets.find(({ segment }) => mustStay(evidence, segment.to) || mustStay(evidence, segment.from));
     if (through === undefined) {
-      const sentence = `A cut of ${length} that begins in ${blockName(blocks, first.block)} serves no wanted contour; it lies in metal that is waste anyway.`;
-      return [reason(find('stray-cut', sentence, { place: spot(at) }), blocks, first.block, at)];
+      const text = say(
+        'stray-cut',
+      )`A cut of ${{ length }} that begins in ${{ block: blockName(blocks, first.block) }} serves no wanted contour; it lies in metal that is waste anyway.`;
+      return [reason(find('stray-cut', text, { place: spot(at) }), blocks, first.block, at)];
     }
-    const sentence = `A cut of ${length} that begins in ${blockName(blocks, first.block)} goes through metal that must stay, and serves no wanted contour.`;
-    const more = { place: spot(through.segment.to), remedy: 'Look at its coordinates.' };
-    return [reason(find('kept-metal-cut', sentence, more), blocks, through.block, through.segment.to)];
+    const text = say(
+      'kept-metal-cut/stray',
+    )`A cut of ${{ length }} that begins in ${{ block: blockName(blocks, first.block) }} goes through metal that must stay, and serves no wanted contour.`;
+    const more = { place: spot(through.segment.to), remedy: say('kept-metal-cut/stray.remedy')`Look at its coordinates.` };
+    return [reason(find('kept-metal-cut/stray', text, more), blocks, through.block, through.segment.to)];
   });
 };
 

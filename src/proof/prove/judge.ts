@@ -1,5 +1,8 @@
 /** What the proof says: contours right or wrong, and every reason with its block and place. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { count, list } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import { placesOf } from '../profile.ts';
@@ -73,12 +76,14 @@ const programReasons = ({ trace, actions, blocks, question }: Evidence): readonl
   if (action?.kind === 'move') {
     const setting = action.condition ?? action.register;
     const what =
-      setting === undefined ? 'no condition and no register' : `${action.condition === undefined ? 'register' : 'condition'} ${setting}`;
-    const known = [...question.gaps.keys()].join(', ');
-    const sentence = `In ${blockName(blocks, action.block)} the wire cuts with ${what}, for which no spark gap is known (known: ${known || 'none'}); ${trace.withoutGap.length} moves are cut so.`;
+      setting === undefined ? words.neither : action.condition === undefined ? words.register(setting) : words.condition(setting);
+    const known = question.gaps.size === 0 ? words.none : list([...question.gaps.keys()].map((n) => count(n)));
+    const text = say(
+      'gap-unknown',
+    )`In ${{ block: blockName(blocks, action.block) }} the wire cuts with ${{ what }}, for which no spark gap is known (known: ${{ known }}); ${{ moves: count(trace.withoutGap.length) }} moves are cut so.`;
     reasons.push(
       reason(
-        find('gap-unknown', sentence, { remedy: 'Give the gap of every condition or register that the program uses.' }),
+        find('gap-unknown', text, { remedy: say`Give the gap of every condition or register that the program uses.` }),
         blocks,
         action.block,
       ),
@@ -97,17 +102,28 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
       const name = blockName(blocks, block);
       const place = lineOf(blocks, block);
       if (kind === 'drawn through metal') {
-        const sentence = `The rapid move in ${name} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between this move and the last cut or threading before it.`;
+        const text = say(
+          'wire-drawn-through-metal',
+        )`The rapid move in ${{ block: name }} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between this move and the last cut or threading before it.`;
         return reason(
-          find('wire-drawn-through-metal', sentence, { ...place, remedy: 'Cut the wire, or stop, before the move.' }),
+          find('wire-drawn-through-metal', text, { ...place, remedy: say`Cut the wire, or stop, before the move.` }),
           blocks,
           block,
         );
       }
-      const sentence = `The cut in ${name} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;
+      const text = say(
+        'cut-without-wire',
+      )`The cut in ${{ block: name }} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;
       return reason(
-        find('cut-without-wire', sentence, { ...place, remedy: 'Thread the wire, or stop for it, behind the rapid move.' }),
+        find('cut-without-wire', text, { ...place, remedy: say`Thread the wire, or stop for it, behind the rapid move.` }),
         blocks,
         block,
       );
     });
+
+const words = phrases('gap-unknown', {
+  neither: say`no condition and no register`,
+  register: (n: number) => say`register ${{ n: count(n) }}`,
+  condition: (n: number) => say`condition ${{ n: count(n) }}`,
+  none: say`none`,
+});

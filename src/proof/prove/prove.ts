@@ -41,7 +41,7 @@ export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => 
   const fault = read.findings.find((f) => f.severity === 'refusal');
   const finding = find('program-not-readable', say`The program cannot be read to its end: ${{ fault: fault?.text ?? words.broken }}`, {
     ...(fault?.place === undefined ? {} : { place: fault.place }),
-    remedy: 'Correct the block and prove the program again.',
+    remedy: say`Correct the block and prove the program again.`,
   });
   return unproven([...read.findings, finding], finding);
 };

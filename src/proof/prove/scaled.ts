@@ -2,11 +2,14 @@
 
 import { scaling, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asGiven, fixed, number, quantity } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { ProofQuestion } from '../proof.ts';
 
 /** ISO 1: sizes of drawings hold at this temperature, °C. Said here again, since the proof asks nobody who planned. */
 const REFERENCE = 20;
+const ALL = { as: 'given' } as const;
 /** A factor off by less moves a place one metre from the datum by a tenth of a nanometre. */
 const EXACT = 1e-13;
 
@@ -22,10 +25,10 @@ export const scaleFault = ({ scaled }: ProofQuestion): Finding | undefined => {
   if (Math.abs(factor - due) <= EXACT && due > 0) return undefined;
   return find(
     'scale-not-of-temperature',
-    `The set-up says that the program is scaled by ${factor} for ${temperature} °C; with ${expansion}e-6/K that would be ${due.toFixed(9)}.`,
+    say`The set-up says that the program is scaled by ${{ factor: asGiven(factor) }} for ${{ temperature: quantity(temperature, '°C', ALL) }}; with ${{ expansion: asGiven(expansion) }}e-6/K that would be ${{ due: number(due, fixed(9)) }}.`,
     {
       place: { kind: 'field', path: 'scaled.factor' },
-      remedy: 'Write the program and its set-up file anew, or leave scaled out for a program that is not scaled.',
+      remedy: say`Write the program and its set-up file anew, or leave scaled out for a program that is not scaled.`,
     },
   );
 };

@@ -1,7 +1,11 @@
 /** Where the wire is threaded: each such place must be empty, a hole, a kerf, or outside the block. */
+
 import { contains } from '../../geometry/near/inside.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import { blockName, mm } from '../block-name.ts';
+import { mm, placeAsWords, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { ProofQuestion, Reason } from '../proof.ts';
 import { isWithin } from '../sweep/outline.ts';
@@ -69,19 +73,26 @@ const startReason = ({ trace, question, blocks }: Evidence, cut: number): Reason
   const led = travel === undefined ? 0 : (ledWay(travel)?.length ?? 0);
   const at = threadedAt(trace, cut);
   const block = travel?.rapids[travel.rapids.length - led - 1]?.block ?? cutBlock;
-  const sentence = `The wire of ${mm(question.wireDiameter)} that cuts from ${blockName(blocks, cutBlock)} on would be threaded in full metal at X${at.x.toFixed(3)} Y${at.y.toFixed(3)}: ${nearestHole(at, question)}, and no kerf is there yet.`;
-  return reason(find('threaded-in-metal', sentence, { place: spot(at), remedy: remedyFor(question) }), blocks, block, at);
+  const text = say(
+    'threaded-in-metal',
+  )`The wire of ${{ wire: mm(question.wireDiameter) }} that cuts from ${{ block: blockName(blocks, cutBlock) }} on would be threaded in full metal at ${{ at: placeAsWords(at) }}: ${{ hole: nearestHole(at, question) }}, and no kerf is there yet.`;
+  return reason(find('threaded-in-metal', text, { place: spot(at), remedy: remedyFor(question) }), blocks, block, at);
 };
 
-const nearestHole = (at: Point, { holes }: ProofQuestion): string => {
+const nearestHole = (at: Point, { holes }: ProofQuestion): Text => {
   const [nearest] = holes
     .map((h) => ({ away: Math.hypot(h.at.x - at.x, h.at.y - at.y), diameter: h.diameter }))
     .sort((a, b) => a.away - a.diameter / 2 - (b.away - b.diameter / 2));
-  if (nearest === undefined) return 'no hole is known in this block';
-  return `the middle of the nearest hole (${mm(nearest.diameter)} across) is ${mm(Number(nearest.away.toFixed(3)))} away`;
+  if (nearest === undefined) return words.noHole;
+  return words.nearest(nearest.diameter, nearest.away);
 };
 
-const remedyFor = ({ holes }: ProofQuestion): string =>
-  holes.length === 0
-    ? 'Nobody can thread in full metal: name the holes that are in the block, each with its place and diameter, or begin outside the edge of the block.'
-    : 'Begin in a hole, in a kerf that is cut by then, or outside the edge of the block; a hole that is there and not named must be named.';
+const remedyFor = ({ holes }: ProofQuestion): Text => (holes.length === 0 ? words.nameHoles : words.beginInHole);
+
+const words = phrases('threaded-in-metal', {
+  noHole: say`no hole is known in this block`,
+  nearest: (across: number, away: number) =>
+    say`the middle of the nearest hole (${{ across: mm(across) }} across) is ${{ away: mm(away, upTo(3)) }} away`,
+  nameHoles: say`Nobody can thread in full metal: name the holes that are in the block, each with its place and diameter, or begin outside the edge of the block.`,
+  beginInHole: say`Begin in a hole, in a kerf that is cut by then, or outside the edge of the block; a hole that is there and not named must be named.`,
+});

@@ -4,6 +4,10 @@ import { areaOf } from '../../geometry/area.ts';
 import type { Chain } from '../../geometry/contour.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asGiven, contour, mm, quantity, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
 import type { ProofQuestion } from '../proof.ts';
 import { RESOLUTION } from '../sweep/sweep.ts';
@@ -14,22 +18,22 @@ const FARTHEST = 1e6;
 export const unusable = (question: ProofQuestion): Finding | undefined => {
   const field = numberFaults(question)[0] ?? contourFaults(question)[0];
   if (field === undefined) return undefined;
-  return find('proof-question-unusable', field.sentence, {
+  return find('proof-question-unusable', field.text, {
     place: { kind: 'field', path: field.path },
-    remedy: 'Give a value in that range.',
+    remedy: say`Give a value in that range.`,
   });
 };
 
 interface Fault {
   readonly path: string;
-  readonly sentence: string;
+  readonly text: Text;
 }
 
 const numberFaults = (q: ProofQuestion): Fault[] => {
   const faults: Fault[] = [];
-  const need = (path: string, value: number, low: number, high: number, unit: string): void => {
+  const need = (path: string, value: number, low: number, high: number, unit: Unit): void => {
     if (value >= low && value <= high) return;
-    faults.push({ path, sentence: `${path} is ${value}, and the proof needs it between ${low} and ${high} ${unit}.` });
+    faults.push({ path, text: words.outside(path, value, low, high, unit) });
   };
   need('wireDiameter', q.wireDiameter, 0.01, 1, 'mm');
   need('height', q.height, 1e-3, 1e5, 'mm');
@@ -47,7 +51,7 @@ const numberFaults = (q: ProofQuestion): Fault[] => {
 
 const contourFaults = (q: ProofQuestion): Fault[] => {
   const faults: Fault[] = [];
-  const look = (path: string, name: string, chain: Chain): void => {
+  const look = (path: string, whose: Text, chain: Chain): void => {
     const numbers = chain.segments.flatMap((s) => [
       s.from.x,
       s.from.y,
@@ -57,11 +61,20 @@ const contourFaults = (q: ProofQuestion): Fault[] => {
     ]);
     const there = chain.closed ? Math.abs(areaOf(chain)) > 1e-6 : chain.segments.some((s) => lengthOf(s) > 1e-6);
     const good = numbers.length > 0 && numbers.every((n) => Math.abs(n) <= FARTHEST) && there;
-    const lacks = chain.closed ? 'encloses no area' : 'has no length';
-    if (!good) faults.push({ path, sentence: `${name} ${lacks}, or lies further than ${FARTHEST} mm from zero.` });
+    if (!good) faults.push({ path, text: chain.closed ? words.noArea(whose) : words.noLength(whose) });
   };
-  look('block', 'The edge of the block', q.block);
-  for (const [i, w] of q.wanted.entries()) look(`wanted.${i}.contour`, `The contour ${w.loop}`, w.contour);
-  for (const [i, o] of (q.wantedOpen ?? []).entries()) look(`wantedOpen.${i}.path`, `The line ${o.chain}`, o.path);
+  look('block', words.edge, q.block);
+  for (const [i, w] of q.wanted.entries()) look(`wanted.${i}.contour`, words.contour(w.loop), w.contour);
+  for (const [i, o] of (q.wantedOpen ?? []).entries()) look(`wantedOpen.${i}.path`, words.line(o.chain), o.path);
   return faults;
 };
+
+const words = phrases('proof-question-unusable', {
+  outside: (path: string, value: number, low: number, high: number, unit: Unit) =>
+    say`${{ field: term(path) }} is ${{ value: asGiven(value) }}, and the proof needs it between ${{ low: asGiven(low) }} and ${{ high: quantity(high, unit) }}.`,
+  noArea: (whose: Text) => say`${{ whose }} encloses no area, or lies further than ${{ far: mm(FARTHEST) }} from zero.`,
+  noLength: (whose: Text) => say`${{ whose }} has no length, or lies further than ${{ far: mm(FARTHEST) }} from zero.`,
+  edge: say`The edge of the block`,
+  contour: (loop: string) => say`The contour ${{ loop: contour(loop) }}`,
+  line: (chain: string) => say`The line ${{ chain: contour(chain) }}`,
+});
