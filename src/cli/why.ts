@@ -1,6 +1,6 @@
 /** `kerfwright why`: the tree of one figure of a job. */
 import { runJob } from '../job/pipeline/pipeline.ts';
-import { type Explanation, explain, explainLines } from '../quantity/explain.ts';
+import { type Explanation, explain, explainLines } from '../text/print/explain.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';

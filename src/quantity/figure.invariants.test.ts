@@ -2,10 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { neighbours } from '../sequence/sequence.ts';
-import { allWarnings, explain, explainLines, greatestDoubts } from './explain.ts';
+import { explain, explainLines } from '../text/print/explain.ts';
 import { deviationOf, type Figure, given } from './figure.ts';
 import { apply, type Formula } from './formula.ts';
+import { allWarnings } from './warnings.fixture.ts';
 
 const settings = { seed: 99, numRuns: 500 } as const;
 const number = fc.double({ min: 0.01, max: 1000, noNaN: true });
@@ -63,18 +63,6 @@ describe('spread carried from the leaves by identity', () => {
         near(least.high - least.value, least.value - least.low, least.value);
         if (x.value === y.value || deviationOf(x) === 0) return;
         expect(deviationOf(of(smaller, x, given({ ...x, deviation: 0, basis: 'assumed' })))).toBeGreaterThan(0);
-      }),
-      settings,
-    );
-  });
-
-  it('has doubts that add up to the whole', () => {
-    fc.assert(
-      fc.property(leaf, leaf, (x, y) => {
-        const doubts = greatestDoubts(of(product, of(sum, x, y), y));
-        const total = doubts.reduce((t, d) => t + d.share, 0);
-        expect(doubts.length === 0 ? 1 : total).toBeCloseTo(1, 9);
-        expect(neighbours(doubts).every(([before, doubt]) => doubt.share <= before.share)).toBe(true);
       }),
       settings,
     );

@@ -1,6 +1,5 @@
 /** Surface finishes: Ra inside the house (µm); classes, grades and microinches as drawings ask for them. */
 
-import { printNumber } from '../text/print/figure.ts';
 import type { Formula } from './formula.ts';
 
 /** VDI 3400 class, not rounded. */
@@ -99,13 +98,3 @@ const fromRz = (rz: number): FinishAnswer => ({ kind: 'band', rz, raSafe: rz / r
 
 const checked = (text: string, answer: FinishAnswer & { readonly kind: 'finish' }): FinishAnswer =>
   answer.ra > 0 && answer.ra <= 100 ? answer : { kind: 'not a finish', text, reason: 'Ra is more than 0 and at most 100 µm' };
-
-/** 'Ra 0.8 µm (VDI 18, 31 µin)'; the class is left out where the scale does not reach. */
-export const printFinish = (ra: number): string => {
-  const vdi = vdiFromRa.compute({ ra });
-  const also = [
-    ...(vdi >= -0.5 ? [`VDI ${Math.max(0, Math.round(vdi))}`] : []),
-    `${printNumber(Number(microinches.compute({ ra }).toPrecision(2)))} µin`,
-  ];
-  return `Ra ${printNumber(Number(ra.toPrecision(3)))} µm (${also.join(', ')})`;
-};

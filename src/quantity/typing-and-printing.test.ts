@@ -6,7 +6,7 @@ import { parseLength, printLength } from '../text/print/length.ts';
 import { printMass } from '../text/print/mass.ts';
 import { printMoney } from '../text/print/money.ts';
 import { given } from './figure.ts';
-import { parseFinish, printFinish } from './finish.ts';
+import { parseFinish } from './finish.ts';
 
 describe('lengths as people type them', () => {
   it.each([
@@ -101,11 +101,6 @@ describe('finishes as people type them', () => {
 
   it.each(['', 'smooth', 'N0', 'N13', 'N6.5', 'N6 µm', 'Ra 0', 'Ra -1', 'VDI 99', 'Ra 1e9', 'Rz 0'])("names '%s' as no finish", (text) => {
     expect(parseFinish(text).kind).toBe('not a finish');
-  });
-
-  it('prints Ra with its class and microinches', () => {
-    expect(printFinish(0.8)).toBe('Ra 0.8 µm (VDI 18, 31 µin)');
-    expect(printFinish(0.05)).toBe('Ra 0.05 µm (2 µin)');
   });
 });
 

@@ -1,8 +1,12 @@
 /** Shapes made and asked about, for tests only. */
+import { wires } from '../physics/wire/wires.ts';
 import { makeShape, type ShapeInput, shapeSchema } from './list/make.ts';
 import type { MadeShape, Shape, ShapeSize } from './shape.ts';
 
-export const make = (input: ShapeInput): MadeShape => makeShape(shapeSchema.parse(input));
+/** Without fonts. */
+export const MEANS = { finestWire: Math.min(...wires.map((w) => w.diameter)) };
+
+export const make = (input: ShapeInput): MadeShape => makeShape(shapeSchema.parse(input), MEANS);
 
 /** The shape; what is refused breaks the test. */
 export const shaped = (input: ShapeInput): Shape => {

@@ -9,7 +9,7 @@ import { scaleBar } from '../../picture/scale-bar.ts';
 import { escaped, INK, METAL, PAPER, pathOf, px, QUIET, RUST, text, type View, wrapped } from '../../picture/svg.ts';
 import type { LaidPiece, NestFacts } from '../../result/nest-facts.ts';
 import { place } from '../../text/print/phrases.ts';
-import { nestSentence } from '../sheet/nest-text.ts';
+import { nestSentence } from './nest-sentence.ts';
 
 const LEFT = 60;
 const TOP = 84;
@@ -39,7 +39,7 @@ export const platePicture = (facts: NestFacts): string => {
     ...facts.forbidden.flatMap((zone) => clampShapes(zone, view)),
     ...datum(view),
     ...sizes(view, { minX, minY, maxX, maxY }),
-    scaleBar(view, { name: 'mm', millimetres: 1, basis: 'user' }, LEFT, bottom + 54),
+    scaleBar(view, { name: 'mm', millimetres: 1 }, LEFT, bottom + 54),
     text(LEFT, bottom + 78, legend(facts), { size: 11, colour: QUIET }),
     '</svg>\n',
   ].join('\n');

@@ -1,8 +1,8 @@
 /** Takes out what the file itself draws closed: circles, closed polylines and paths, each a loop for itself. */
 import { distanceBetween, line } from '../../geometry/segment.ts';
+import { pieceBetween } from '../piece/part-of-piece.ts';
 import type { Piece, Step } from '../piece/piece.ts';
 import { fromOf, pieceLength, toOf } from '../piece/piece.ts';
-import { pieceBetween } from './join-ends.ts';
 import type { Gap } from './nodes.ts';
 
 /** One closed entity, with the straight piece it needed to close, if any. */

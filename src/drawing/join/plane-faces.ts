@@ -3,6 +3,7 @@
 import { reverse } from '../../geometry/cut.ts';
 import { tangentAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { areaUnder } from '../piece/area-under.ts';
 import type { Piece } from '../piece/piece.ts';
 import type { Graph } from './graph.ts';
 
@@ -113,15 +114,4 @@ const areaOf = (graph: Graph, halves: readonly number[]): number => {
 const startOf = (graph: Graph, half: number): Point => {
   const { segments } = graph.pieces[half >> 1]!;
   return half % 2 === 0 ? segments[0]!.from : segments.at(-1)!.to;
-};
-
-/** Signed area swept by the ray from the origin along a segment. */
-export const areaUnder = (segment: Segment, origin: Point): number => {
-  const ax = segment.from.x - origin.x;
-  const ay = segment.from.y - origin.y;
-  const bx = segment.to.x - origin.x;
-  const by = segment.to.y - origin.y;
-  const triangle = (ax * by - ay * bx) / 2;
-  if (segment.kind === 'line') return triangle;
-  return triangle + (segment.radius * segment.radius * (segment.sweep - Math.sin(segment.sweep))) / 2;
 };

@@ -2,8 +2,8 @@
 import { slice } from '../../geometry/cut.ts';
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import { segmentBetween } from '../join/join-ends.ts';
 import type { Doubled } from './doubled-pieces.ts';
+import { segmentBetween } from './part-of-piece.ts';
 import type { Piece } from './piece.ts';
 import type { Stretch } from './track.ts';
 import { along, roundOf, stretchOf } from './track.ts';

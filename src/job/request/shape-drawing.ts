@@ -3,15 +3,17 @@ import type { Loop } from '../../drawing/drawing.ts';
 import type { Drawn, WriteUnit } from '../../drawing/write/drawn.ts';
 import { writeDxf } from '../../drawing/write/dxf.ts';
 import { writeSvg } from '../../drawing/write/svg.ts';
+import { wires } from '../../physics/wire/wires.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import type { ShapeMeans } from '../../shapes/kind.ts';
-import { makeShape, type ShapeRequest } from '../../shapes/list/make.ts';
+import { type Means, makeShape, type ShapeRequest } from '../../shapes/list/make.ts';
 import type { Outline, Shape } from '../../shapes/shape.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { JobRun } from '../job-run.ts';
 
-export type { ShapeMeans } from '../../shapes/kind.ts';
 export { type ShapeRequest, shapeSchema } from '../../shapes/list/make.ts';
+
+/** What a shape may need besides its numbers; read by whoever has a disk or a network. */
+export type ShapeMeans = Omit<Means, 'finestWire'>;
 
 export type ShapedRun = { readonly kind: 'run'; readonly run: JobRun } | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
@@ -31,9 +33,12 @@ export type DrawnShape =
   | { readonly kind: 'drawn'; readonly shape: Shape }
   | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
 
+/** Diameter, mm. */
+const FINEST_WIRE = Math.min(...wires.map((w) => w.diameter));
+
 /** The shape as the job speaks of it: its fields and figures are those of the job, 'shape.teeth', 'shape.span'. */
 export const drawShape = (request: ShapeRequest, means: ShapeMeans): DrawnShape => {
-  const made = makeShape(request, means);
+  const made = makeShape(request, { ...means, finestWire: FINEST_WIRE });
   if (made.kind === 'refused') return { kind: 'refused', findings: made.findings.map(inJob) };
   const named = namer();
   const sizes = made.shape.sizes.map((s) => ({ ...s, figure: named(s.figure) }));

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allWarnings } from '../../quantity/explain.ts';
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import { allWarnings } from '../../quantity/warnings.fixture.ts';
 import { lastOf, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
 import { materials } from '../material/materials.ts';
 import { wires } from '../wire/wires.ts';

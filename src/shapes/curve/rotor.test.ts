@@ -9,7 +9,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { fine, outsideOf, overlap, placed } from '../gear/rolling.fixture.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
-import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
+import { codesOf, MEANS, shaped, sizeIn } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
 import { leastPathRadius, pathRadius } from './pin-ring.ts';
 import { pumpRing } from './pump-ring.ts';
@@ -210,7 +210,7 @@ describe('the rotors of a gerotor pump', () => {
 });
 
 const refusal = (input: ShapeInput): readonly string[] => {
-  const made = makeShape(shapeSchema.parse(input));
+  const made = makeShape(shapeSchema.parse(input), MEANS);
   if (made.kind === 'made') return [];
   const [first] = made.findings;
   return [first?.code ?? '', first?.place?.kind === 'field' ? first.place.path : ''];
@@ -273,6 +273,7 @@ describe('rotors that cannot be', () => {
               clearance,
               fit: 0.01,
             }),
+            MEANS,
           );
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else {

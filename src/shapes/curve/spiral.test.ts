@@ -7,7 +7,7 @@ import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
-import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
+import { codesOf, MEANS, shaped, sizeIn } from '../made.fixture.ts';
 import { spiralContour } from './spiral-contour.ts';
 import { archimedean } from './spiral-lines.ts';
 
@@ -31,7 +31,7 @@ const MIDDLES: readonly (readonly [ShapeInput, (t: number) => Point])[] = [
 const polar = (radius: number, angle: number): Point => ({ x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
 
 const refusal = (input: ShapeInput): readonly string[] => {
-  const made = makeShape(shapeSchema.parse(input));
+  const made = makeShape(shapeSchema.parse(input), MEANS);
   if (made.kind === 'made') return [];
   const [first] = made.findings;
   return [first?.code ?? '', first?.place?.kind === 'field' ? first.place.path : ''];
@@ -139,6 +139,7 @@ describe('a spiral', () => {
               clearance,
               fit: 0.01,
             }),
+            MEANS,
           );
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else {

@@ -2,6 +2,7 @@
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
+import { MEANS } from '../made.fixture.ts';
 import { inv, involutePoint } from '../teeth/involute.ts';
 
 interface Work {
@@ -23,7 +24,7 @@ export const rows = async (): Promise<BenchRow[]> => WORK.map(measure);
 const measure = ({ teeth, rounds, atLeast }: Work): BenchRow => {
   const request = shapeSchema.parse({ kind: 'gear', module: MODULE, teeth } satisfies ShapeInput);
   const make = (): number => {
-    const made = makeShape(request);
+    const made = makeShape(request, MEANS);
     if (made.kind === 'refused') throw new Error(made.findings[0]?.code);
     return made.shape.outlines[0]?.contour.segments.length ?? 0;
   };

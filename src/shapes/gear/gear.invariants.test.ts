@@ -6,6 +6,7 @@ import { soundness } from '../../geometry/soundness.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
+import { MEANS } from '../made.fixture.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const perhaps = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });
@@ -62,7 +63,7 @@ const all = (figure: Figure): readonly Figure[] => [figure, ...figure.from.flatM
 
 const holds = (input: unknown): 'made' | 'refused' => {
   const request = shapeSchema.parse(input as ShapeInput);
-  const made = makeShape(request);
+  const made = makeShape(request, MEANS);
   const findings = made.kind === 'refused' ? made.findings : made.shape.findings;
   expect(findings.every((f) => f.place?.kind === 'field' && f.place.path in shapeKeys(request.kind))).toBe(true);
   expect(findings.map((f) => `${sentenceOf(f)} ${remedyTextOf(f)}`).join(' ')).not.toMatch(/NaN|Infinity|undefined/);

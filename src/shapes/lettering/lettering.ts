@@ -3,7 +3,7 @@ import { phrases, say } from '../../text/say.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import { find } from './findings.ts';
-import { letteringSchema } from './request.ts';
+import { type LetteringMeans, letteringSchema } from './request.ts';
 
 const words = phrases('lettering', {
   title: say`Lettering`,
@@ -14,7 +14,7 @@ export const lettering = shapeKind({
   ...words,
   schema: letteringSchema,
   example: { text: 'ROAD 8', letterHeight: 30, bridge: 2 },
-  make: (request, { letters }) =>
+  make: (request, { letters }: LetteringMeans) =>
     letters === undefined
       ? refusedWith(find('font-unusable/no-means', say`Fonts cannot be read here.`, { place: { kind: 'field', path: 'face' } }))
       : letters(request),

@@ -1,6 +1,7 @@
 /** What may be asked of lettering. */
 import { z } from 'zod';
 import { commonKeys } from '../common-keys.ts';
+import type { MadeShape } from '../shape.ts';
 import { FACES, USUAL_FACE } from './typefaces.ts';
 
 export const letteringSchema = z.strictObject({
@@ -45,3 +46,9 @@ export const letteringSchema = z.strictObject({
 });
 
 export type LetteringRequest = z.output<typeof letteringSchema>;
+
+/** What lettering needs besides its numbers; read by whoever has a disk or a network. */
+export interface LetteringMeans {
+  /** Makes lettering, whose fonts and geometry only those load who are asked for a text. */
+  readonly letters?: (request: LetteringRequest) => MadeShape;
+}

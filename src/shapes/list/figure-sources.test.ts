@@ -5,6 +5,7 @@ import { FACE_FILES } from '../../font-reader/face-files.ts';
 import { readFont } from '../../font-reader/read-font.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { makeLettering } from '../lettering/make-lettering.ts';
+import { MEANS } from '../made.fixture.ts';
 import { KINDS, type KindName } from './kinds.ts';
 import { makeShape, type ShapeInput, type ShapeRequest, shapeSchema } from './make.ts';
 
@@ -58,7 +59,7 @@ const letters = (request: Extract<ShapeRequest, { kind: 'lettering' }>) =>
 
 const sizesOf = (input: ShapeInput): { readonly request: ShapeRequest; readonly figures: readonly Figure[] } => {
   const request = shapeSchema.parse(input);
-  const made = makeShape(request, { letters });
+  const made = makeShape(request, { ...MEANS, letters });
   if (made.kind === 'refused') throw new Error(made.findings[0]?.code);
   return { request, figures: made.shape.sizes.flatMap((s) => figuresOf(s.figure)) };
 };

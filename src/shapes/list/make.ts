@@ -1,6 +1,7 @@
 /** A shape by numbers: what may be asked, and what comes of it. */
 import { z } from 'zod';
 import type { ShapeKind, ShapeMeans } from '../kind.ts';
+import type { LetteringMeans } from '../lettering/request.ts';
 import type { MadeShape } from '../shape.ts';
 import { KINDS, type KindName } from './kinds.ts';
 
@@ -12,6 +13,9 @@ export const shapeSchema = z.discriminatedUnion('kind', Object.values(KINDS).map
 export type ShapeRequest = z.output<typeof shapeSchema>;
 export type ShapeInput = z.input<typeof shapeSchema>;
 
+/** What the kinds need, all together. */
+export type Means = ShapeMeans & LetteringMeans;
+
 /** Makes the shape of a request that the schema has passed. */
-export const makeShape = (request: ShapeRequest, means: ShapeMeans = {}): MadeShape =>
+export const makeShape = (request: ShapeRequest, means: Means): MadeShape =>
   (KINDS[request.kind] as unknown as ShapeKind).make(request, means);

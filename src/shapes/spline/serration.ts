@@ -31,9 +31,9 @@ export const serration = shapeKind({
   ...words,
   schema: serrationSchema,
   example: { size: '15x17' },
-  make: (request) => {
+  make: (request, { finestWire }) => {
     const nominal = serrationNominal(request);
-    return nominal.kind === 'refused' ? nominal : drawn(request, nominal);
+    return nominal.kind === 'refused' ? nominal : drawn(request, nominal, finestWire);
   },
 });
 
@@ -71,7 +71,7 @@ interface Cut {
   readonly made: StraightTeeth;
 }
 
-const drawn = (request: SerrationRequest, nominal: SerrationNominal): MadeShape => {
+const drawn = (request: SerrationRequest, nominal: SerrationNominal, finestWire: number): MadeShape => {
   const cut = cutOf(request, nominal);
   const fault = faultOf(request, nominal, cut);
   if (fault !== undefined) return fault;
@@ -93,7 +93,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal): MadeShape 
       sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...(inside === undefined ? [] : [insideSize(inside)])],
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
-      findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, 'rootRadius')],
+      findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };
 };

@@ -32,9 +32,9 @@ export const straightSpline = shapeKind({
   ...words,
   schema: straightSchema,
   example: { size: '8x36x40' },
-  make: (request) => {
+  make: (request, { finestWire }) => {
     const nominal = nominalOf(request);
-    return nominal.kind === 'refused' ? nominal : drawn(request, nominal, cutOf(request, nominal));
+    return nominal.kind === 'refused' ? nominal : drawn(request, nominal, cutOf(request, nominal), finestWire);
   },
 });
 
@@ -82,7 +82,7 @@ const cutOf = (request: StraightRequest, nominal: StraightNominal): Cut => {
   return { limits, inner: middle('inner'), outer: middle('outer'), width: middle('width') };
 };
 
-const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): MadeShape => {
+const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut, finestWire: number): MadeShape => {
   if (!(cut.width > 0))
     return refused(say('straight-spline-impossible/clearance')`The clearance is more than a spline is wide.`, 'clearance');
   if (request.outside !== undefined && (request.part === 'shaft' || request.outside <= cut.outer))
@@ -118,7 +118,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut): Ma
       ],
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
-      findings: [...pins.findings, ...cornerDoubts(request, nominal), ...belowAnyWire(inside, 'rootRadius')],
+      findings: [...pins.findings, ...cornerDoubts(request, nominal), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };
 };

@@ -1,6 +1,7 @@
 /** Half a tooth as a whole ring: mirrored, turned round the middle and joined. Lengths in mm, angles in rad. */
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { linked, turned } from '../linked.ts';
 
 /**
  * A counter-clockwise contour whose first tooth has its middle on the X axis.
@@ -19,13 +20,6 @@ export const ringOf = (half: readonly Segment[], teeth: number): Contour => {
 const mirror = (s: Segment): Segment => {
   const over = ({ x, y }: Point): Point => point(x, -y);
   return s.kind === 'line' ? line(over(s.to), over(s.from)) : { ...s, from: over(s.to), to: over(s.from), centre: over(s.centre) };
-};
-
-export const turned = (s: Segment, angle: number): Segment => {
-  if (angle === 0) return s;
-  const [c, n] = [Math.cos(angle), Math.sin(angle)];
-  const turn = ({ x, y }: Point): Point => point(c * x - n * y, n * x + c * y);
-  return s.kind === 'line' ? line(turn(s.from), turn(s.to)) : { ...s, from: turn(s.from), to: turn(s.to), centre: turn(s.centre) };
 };
 
 /** Halves of tip and root lands, which lie on circles about the middle, become one arc each. */
@@ -48,12 +42,3 @@ const isMiddle = ({ x, y }: Point): boolean => Math.hypot(x, y) < 1e-12;
 
 const landOf = (a: Segment, b: Segment): Segment =>
   a.kind === 'arc' && b.kind === 'arc' ? { ...a, to: b.to, sweep: a.sweep + b.sweep } : a;
-
-/** Each begins with the very numbers that the one before ends with. */
-export const linked = (segments: readonly Segment[], closed = true): readonly Segment[] => {
-  const n = segments.length;
-  return segments.map((s, i) => {
-    const before = i > 0 || closed ? segments[(i + n - 1) % n] : undefined;
-    return before === undefined ? s : { ...s, from: before.to };
-  });
-};

@@ -1,8 +1,9 @@
 /** A ring of equal teeth with straight flanks, parallel or leaning, as one contour of lines and arcs. Lengths in mm, angles in rad. */
 import type { Contour } from '../../geometry/contour.ts';
 import { arc, line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { linked } from '../linked.ts';
 import { polar } from '../polar.ts';
-import { linked, ringOf } from './ring-of-teeth.ts';
+import { ringOf } from './ring-of-teeth.ts';
 
 /** `chamfer` takes its size off along the flank and along the circle alike; `round` is tangent to both. */
 export type Corner =

@@ -5,9 +5,10 @@
 import type { Contour } from '../../geometry/contour.ts';
 import { type FitCurve, fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { arc, line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { linked } from '../linked.ts';
 import { polar } from '../polar.ts';
 import { involuteCurve, involutePoint } from './involute.ts';
-import { linked, ringOf } from './ring-of-teeth.ts';
+import { ringOf } from './ring-of-teeth.ts';
 
 /** What joins a flank to the root circle. Radii in mm; `deviation` is that of the fitting. */
 export type Root =

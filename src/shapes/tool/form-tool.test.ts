@@ -8,14 +8,14 @@ import { selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
-import { codesOf, shaped, sizeIn } from '../made.fixture.ts';
+import { codesOf, MEANS, shaped, sizeIn } from '../made.fixture.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 
 const RAD = Math.PI / 180;
 const ACME = { kind: 'form-tool', form: 'acme', threadsPerInch: 5 } as const;
 const outline = (input: ShapeInput): Contour => shaped(input).outlines[0]!.contour;
 const refusal = (input: ShapeInput): readonly string[] => {
-  const made = makeShape(shapeSchema.parse(input));
+  const made = makeShape(shapeSchema.parse(input), MEANS);
   if (made.kind === 'made') return [];
   const [first] = made.findings;
   return [first?.code ?? '', first?.place?.kind === 'field' ? first.place.path : ''];
@@ -173,6 +173,7 @@ describe('a form tool', () => {
               shankWidth: 1 + 40 * b,
               clearance: d - 0.8 > 0 ? (d - 0.8) / 4 : 0,
             }),
+            MEANS,
           );
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else {

@@ -2,8 +2,8 @@
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { arc, line, type Point, point, type Segment } from '../../geometry/segment.ts';
+import { linked, turned } from '../linked.ts';
 import { polar, spun } from '../polar.ts';
-import { linked, turned } from '../teeth/ring-of-teeth.ts';
 
 /**
  * The wheel turns freely counter-clockwise: each tooth has its face on the clockwise side and its back falls off the other way. The

@@ -68,7 +68,7 @@ export const ratchet = shapeKind({
   ...words,
   schema,
   example: { teeth: 24, outerDiameter: 60, depth: 4, undercut: 5, bore: 20 },
-  make: (request) => {
+  make: (request, { finestWire }) => {
     const { outerDiameter, depth, bore, clearance } = request;
     if (depth >= outerDiameter / 2)
       return refused(say('form-impossible/ratchet-depth')`Teeth ${{ depth: mm(depth) }} deep reach the middle of the wheel.`, 'depth');
@@ -89,7 +89,7 @@ export const ratchet = shapeKind({
         'bore',
       );
     const made = ratchetRing(form);
-    if (made.kind === 'ratchet') return finished(request, form, made);
+    if (made.kind === 'ratchet') return finished(request, form, made, finestWire);
     return clearance !== 0 && ratchetRing({ ...form, standBack: 0 }).kind === 'ratchet'
       ? refused(say('form-impossible/ratchet-clearance')`With this clearance nothing is left of the teeth.`, 'clearance')
       : noRoom(request, form, made.where);
@@ -146,7 +146,7 @@ const noRoom = (request: Request, form: RatchetForm, where: Extract<Ratchet, { k
   );
 };
 
-const finished = (request: Request, form: RatchetForm, made: Drawn): MadeShape => {
+const finished = (request: Request, form: RatchetForm, made: Drawn, finestWire: number): MadeShape => {
   const { teeth, outerDiameter, bore, turns } = request;
   // A mirrored contour runs the other way round.
   const over = mirroring(0);
@@ -166,7 +166,7 @@ const finished = (request: Request, form: RatchetForm, made: Drawn): MadeShape =
       sizes: sizesOf(request, form, made, place),
       fitDeviation: 0,
       ...(inside === undefined ? {} : { insideRadius: inside }),
-      findings: [...pawlDoubts(request, made), ...tipDoubts(made), ...belowAnyWire(inside, 'rootRadius')],
+      findings: [...pawlDoubts(request, made), ...tipDoubts(made), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };
 };

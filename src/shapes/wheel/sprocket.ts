@@ -15,10 +15,10 @@ import { insideRadiusOf } from '../inside-radius.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
 import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
+import { turned } from '../linked.ts';
 import { polar, spun } from '../polar.ts';
 import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { turned } from '../teeth/ring-of-teeth.ts';
 import { find } from './findings.ts';
 import { ROLLER_CHAINS } from './roller-chains.ts';
 

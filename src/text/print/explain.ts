@@ -1,8 +1,7 @@
-/** The why of a figure: a tree of what it is, how sure it is, the formula with its numbers, and where each leaf comes from. */
-
-import { type Printing, printFigure } from '../text/print/figure.ts';
-import type { Unit } from '../text/unit.ts';
-import { type Basis, deviationOf, type Figure } from './figure.ts';
+/** The why of a figure, printed: a tree of what it is, how sure it is, the formula with its numbers, and where each leaf comes from. */
+import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
+import type { Unit } from '../unit.ts';
+import { type Printing, printFigure } from './figure.ts';
 
 /** The same as data, for screens and `--json`. */
 export interface Explanation {
@@ -67,29 +66,4 @@ const basisLines = ({ basis, source, formula, from }: Explanation): readonly str
   if (basis !== 'computed') return [`${basis}: ${source}`];
   const putIn = from.map((f) => `${f.name} = ${f.printed}`).join('; ');
   return [`by: ${formula ?? 'computed'}   (${source})`, ...(putIn === '' ? [] : [`put in: ${putIn}`])];
-};
-
-/** Every warning of a figure and of all that it was made of, each once, its own first. */
-export const allWarnings = (figure: Figure): readonly string[] => {
-  const seen = new Set<Figure>();
-  const warnings = new Set<string>();
-  const visit = (f: Figure): void => {
-    if (seen.has(f)) return;
-    seen.add(f);
-    for (const w of f.warnings) warnings.add(w);
-    for (const from of f.from) visit(from);
-  };
-  visit(figure);
-  return [...warnings];
-};
-
-/** The leaves that move a figure most, with the share of its variance that each accounts for, largest first; shares add up to 1. */
-export const greatestDoubts = (figure: Figure): readonly { readonly leaf: Figure; readonly share: number }[] => {
-  let total = 0;
-  for (const s of figure.shares.values()) total += s * s;
-  if (total === 0) return [];
-  return [...figure.shares]
-    .map(([leaf, s]) => ({ leaf, share: (s * s) / total }))
-    .filter(({ share }) => share > 0)
-    .sort((a, b) => b.share - a.share);
 };
