@@ -16,6 +16,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { makeShape } from '../list/make.ts';
+import { MEANS } from '../made.fixture.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { makeLettering } from './make-lettering.ts';
 import { bezier } from './outline.ts';
@@ -261,7 +262,7 @@ describe('texts', () => {
 
   it('with no font that can be read is refused at the face', () => {
     const request = letteringSchema.parse({ kind: 'lettering', text: 'O', letterHeight: 20 });
-    const [broken, none] = [makeLettering(request, () => readFont(new Uint8Array([0, 1, 0, 0, 9]), 'my.ttf')), makeShape(request)];
+    const [broken, none] = [makeLettering(request, () => readFont(new Uint8Array([0, 1, 0, 0, 9]), 'my.ttf')), makeShape(request, MEANS)];
     for (const answer of [broken, none]) {
       if (answer.kind !== 'refused') throw new Error(answer.kind);
       expect(answer.findings.map((f) => [f.code, f.place])).toEqual([['font-unusable', { kind: 'field', path: 'face' }]]);
