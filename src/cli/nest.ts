@@ -3,6 +3,8 @@ import { basename, dirname, extname, relative, resolve } from 'node:path';
 import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
 import { parseFile, parseValue } from '../job/files/parse.ts';
 import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
+import { printPlain } from '../text/print/print.ts';
+import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
 import { millimetres, numberOf, shopAt } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -110,10 +112,10 @@ const plateOf = (text: string): object => {
 const turnsOf = (text: string): unknown => (/^[\d.]+$/.test(text) ? { step: Number(text) } : text);
 
 /** Progress on stderr; the search ends after so many seconds with the best layout so far. */
-const onlooker = (within: string | undefined, out: Out): ((share: number, note: string) => 'go on' | 'stop') => {
+const onlooker = (within: string | undefined, out: Out): ((share: number, note: Text) => 'go on' | 'stop') => {
   const until = within === undefined ? Number.POSITIVE_INFINITY : Date.now() + 1000 * numberOf('within', within);
   return (share, note) => {
-    out.progress.tell(note, share);
+    out.progress.tell(printPlain(note), share);
     return Date.now() > until ? 'stop' : 'go on';
   };
 };

@@ -1,4 +1,5 @@
 /** Work that is counted, so that the same question ends in the same way on every machine; and the questioner's say in it. */
+import type { Text } from '../text/text.ts';
 
 /** Changes as work is done. */
 export interface Work {
@@ -7,7 +8,7 @@ export interface Work {
   readonly most: number;
   stopped: boolean;
   told: number;
-  readonly tell: (share: number, note: string) => 'go on' | 'stop';
+  readonly tell: (share: number, note: Text) => 'go on' | 'stop';
 }
 
 export const workOf = (most: number, tell: Work['tell'] = () => 'go on'): Work => ({ done: 0, most, stopped: false, told: 0, tell });
@@ -16,7 +17,7 @@ export const workOf = (most: number, tell: Work['tell'] = () => 'go on'): Work =
 const TELLING = 0.005;
 
 /** Whether to go on; tells how far it is now and then. */
-export const goesOn = (work: Work, note: string): boolean => {
+export const goesOn = (work: Work, note: Text): boolean => {
   if (work.stopped || work.done >= work.most) return false;
   if (work.done >= work.told) {
     work.told = work.done + work.most * TELLING;

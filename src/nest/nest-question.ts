@@ -1,5 +1,6 @@
 /** What is asked when pieces are laid into a plate, and what may be said about how they are turned. Lengths in mm. */
 import type { Contour } from '../geometry/contour.ts';
+import type { Text } from '../text/text.ts';
 
 /** How a piece may be turned from the way it is drawn; with a step in degrees it must divide the full turn. */
 export type Turns = 'none' | 'half turns' | 'quarter turns' | { readonly step: number };
@@ -35,7 +36,7 @@ export interface NestQuestion {
   /** Steps of work to spend on looking for better layouts, counted, not timed. `USUAL_WORK` when left out. */
   readonly work?: number;
   /** Told now and then how much of the work is done; its answer may end the search, and the best layout so far is given. */
-  readonly progress?: (share: number, note: string) => 'go on' | 'stop';
+  readonly progress?: (share: number, note: Text) => 'go on' | 'stop';
 }
 
 /** Enough for 60 pieces; some ten seconds on one core of 2020. */

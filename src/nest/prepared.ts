@@ -8,7 +8,10 @@ import { offsetContour, offsetRegion } from '../geometry/offset/offset.ts';
 import type { OffsetContourOutcome, OffsetRegionOutcome } from '../geometry/offset/offset-outcome.ts';
 import { line, type Point } from '../geometry/segment.ts';
 import { soundness } from '../geometry/soundness.ts';
-import type { Finding } from '../text/finding.ts';
+import { type Finding, remedy } from '../text/finding.ts';
+import { count, mm, name, number, placeByLetters, term, upTo } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { find } from './findings.ts';
 import type { NestQuestion, Piece, Turns } from './nest-question.ts';
 import { type Kind, kindOf } from './turned-kinds.ts';
@@ -44,9 +47,9 @@ export const prepare = (question: NestQuestion): Preparation => {
   const zones = question.forbidden.map((zone) => offsetContour(counterClockwise(zone), -question.web / 2));
   const free = freeOf(plate, rectangle, question);
   const wrong = [
-    ...pieces.flatMap(({ piece, grown }) => unusable(grown, `Piece ${piece.id}`)),
-    ...zones.flatMap((zone, i) => unusable(zone, `Forbidden zone ${i + 1}`)),
-    ...(free.kind === 'vanished' ? [tooSmall(question)] : unusable(free, 'The plate')),
+    ...pieces.flatMap(({ piece, grown }) => unusable(grown, outlines.piece(piece.id))),
+    ...zones.flatMap((zone, i) => unusable(zone, outlines.zone(i + 1))),
+    ...(free.kind === 'vanished' ? [tooSmall(question)] : unusable(free, outlines.plate)),
   ];
   if (wrong.length > 0 || free.kind !== 'offset') return { kind: 'refused', findings: wrong };
   return {
@@ -94,66 +97,110 @@ export const isRectangle = (plate: Contour): boolean => {
   return plate.segments.every((s) => s.kind === 'line') && Math.abs(Math.abs(areaOf(plate)) - box) <= 1e-12 * box;
 };
 
-const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: string): readonly Finding[] => {
+const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: Text): readonly Finding[] => {
   if (outcome.kind === 'self-crossing') {
     const { at } = outcome.places[0]!;
     return [
-      find('nest-outline-unusable', `${what} meets itself, or one of its openings meets its outline, at X ${at.x}, Y ${at.y}.`, {
-        place: { kind: 'spot', ...at },
-      }),
+      find(
+        'nest-outline-unusable/meets-itself',
+        say`${{ outline: what }} meets itself, or one of its openings meets its outline, ${{ place: placeByLetters(at, upTo(4)) }}.`,
+        { place: { kind: 'spot', ...at } },
+      ),
     ];
   }
   if (outcome.kind === 'offset') return [];
-  const why = outcome.kind === 'unsound' ? outcome.why : 'It has no inside.';
-  return [find('nest-outline-unusable', `${what} cannot be used. ${why}`)];
+  const why = outcome.kind === 'unsound' ? unsound[outcome.what] : outlines.noInside;
+  return [find('nest-outline-unusable/offset', say`${{ outline: what }} cannot be used. ${{ why }}`)];
 };
 
+const outlines = phrases('nest-outline', {
+  plate: say`The plate`,
+  piece: (id: string) => say`Piece ${{ piece: name(id) }}`,
+  zone: (n: number) => say`Forbidden zone ${{ zone: count(n) }}`,
+  opening: (n: number, id: string) => say`Opening ${{ opening: count(n) }} of piece ${{ piece: name(id) }}`,
+  noInside: say`It has no inside.`,
+});
+
+const unsound = phrases('nest-outline-unsound', {
+  'distance is not a number': say`The distance of an offset is a finite number of mm.`,
+  'not a number': say`A segment holds something that is not a finite number.`,
+  'not joined': say`A segment does not start at the end of the one before.`,
+  'zero-length segment': say`A line ends where it starts.`,
+  'arc does not fit its ends': say`The end of an arc is not where its centre and sweep put it.`,
+  'wrong winding': say`The outer contour of a region runs counter-clockwise, its holes clockwise.`,
+  'result contradicts itself': say`The offset by half a web could not be traced without contradiction.`,
+});
+
+const faults = phrases('nest-outline-fault', {
+  'not finite': say`not finite`,
+  gap: say`gap`,
+  'zero length': say`zero length`,
+  'bad sweep': say`bad sweep`,
+  'ends off the circle': say`ends off the circle`,
+});
+
 const tooSmall = ({ margin }: NestQuestion): Finding =>
-  find('plate-too-small', `With a margin of ${margin} mm nothing is left of the plate.`, {
-    remedy: 'Take a larger plate or a smaller margin.',
+  find('plate-too-small', say`With a margin of ${{ margin: mm(margin) }} nothing is left of the plate.`, {
+    remedy: remedy(say`Take a larger plate or a smaller margin.`, { field: 'margin' }),
   });
 
 const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Finding[] => {
-  const named: readonly (readonly [string, Contour])[] = [
-    ['The plate', plate],
-    ...forbidden.map((zone, i) => [`Forbidden zone ${i + 1}`, zone] as const),
+  const named: readonly (readonly [Text, Contour])[] = [
+    [outlines.plate, plate],
+    ...forbidden.map((zone, i) => [outlines.zone(i + 1), zone] as const),
     ...pieces.flatMap(({ id, outline, holes = [] }) => [
-      [`Piece ${id}`, outline] as const,
-      ...holes.map((hole, i) => [`Opening ${i + 1} of piece ${id}`, hole] as const),
+      [outlines.piece(id), outline] as const,
+      ...holes.map((hole, i) => [outlines.opening(i + 1, id), hole] as const),
     ]),
   ];
   return named.flatMap(([what, c]) => {
     const judged = soundness(c, SOUND);
-    return judged.kind === 'sound' ? [] : [find('nest-outline-unusable', `${what} does not hold together: ${judged.faults[0]!.kind}.`)];
+    const fault = judged.kind === 'sound' ? undefined : judged.faults[0];
+    return fault === undefined
+      ? []
+      : [find('nest-outline-unusable', say`${{ outline: what }} does not hold together: ${{ fault: faults[fault.kind] }}.`)];
   });
 };
 
 const badNumbers = ({ margin, web, pieces, work }: NestQuestion): readonly Finding[] => {
-  const bad = (path: string, sentence: string): Finding => find('nest-value-unusable', sentence, { place: { kind: 'field', path } });
+  const bad = (path: string, text: Text): Finding => find('nest-value-unusable', text, { place: { kind: 'field', path } });
   const length = (path: string, value: number): readonly Finding[] =>
-    Number.isFinite(value) && value >= 0 ? [] : [bad(path, `The ${path} is a length of 0 mm or more, not ${value}.`)];
+    Number.isFinite(value) && value >= 0 ? [] : [bad(path, values.length(path, value))];
   const total = pieces.reduce((sum, p) => sum + p.quantity, 0);
   const ids = new Set(pieces.map((p) => p.id));
   return [
     ...length('margin', margin),
     ...length('web', web),
-    ...(work === undefined || work >= 0 ? [] : [bad('work', `Work is counted from 0 up, not ${work}.`)]),
-    ...(pieces.length > 0 ? [] : [bad('pieces', 'No piece is asked for.')]),
-    ...(ids.size === pieces.length ? [] : [bad('pieces', 'Two kinds of piece have the same name.')]),
+    ...(work === undefined || work >= 0 ? [] : [bad('work', values.work(work))]),
+    ...(pieces.length > 0 ? [] : [bad('pieces', values.noPiece)]),
+    ...(ids.size === pieces.length ? [] : [bad('pieces', values.sameName)]),
     ...(total <= MOST_PIECES ? [] : [tooMany(total)]),
     ...pieces.flatMap(({ id, quantity, turns }) => [
-      ...(Number.isInteger(quantity) && quantity >= 1
-        ? []
-        : [bad('quantity', `Of piece ${id} a whole number is wanted, not ${quantity}.`)]),
-      ...(divides(turns) ? [] : [bad('turns', `Piece ${id} is turned by a step that does not divide 360°, or is below 1°.`)]),
+      ...(Number.isInteger(quantity) && quantity >= 1 ? [] : [bad('quantity', values.quantity(id, quantity))]),
+      ...(divides(turns) ? [] : [bad('turns', values.turns(id))]),
     ]),
   ];
 };
 
+const values = phrases('nest-value-unusable', {
+  length: (field: string, value: number) =>
+    say`The ${{ field: term(field) }} is a length of ${{ least: mm(0) }} or more, not ${{ value: number(value) }}.`,
+  work: (work: number) => say`Work is counted from 0 up, not ${{ work: number(work) }}.`,
+  noPiece: say`No piece is asked for.`,
+  sameName: say`Two kinds of piece have the same name.`,
+  quantity: (id: string, quantity: number) =>
+    say`Of piece ${{ piece: name(id) }} a whole number is wanted, not ${{ quantity: number(quantity) }}.`,
+  turns: (id: string) => say`Piece ${{ piece: name(id) }} is turned by a step that does not divide 360°, or is below 1°.`,
+});
+
 const tooMany = (total: number): Finding =>
-  find('pieces-too-many', `${total} pieces are asked for; at most ${MOST_PIECES} are laid at once.`, {
-    place: { kind: 'field', path: 'pieces' },
-    remedy: 'Ask for one plateful at a time.',
-  });
+  find(
+    'pieces-too-many',
+    say`${{ pieces: count(total, 'piece') }} are asked for; at most ${{ most: count(MOST_PIECES) }} are laid at once.`,
+    {
+      place: { kind: 'field', path: 'pieces' },
+      remedy: say`Ask for one plateful at a time.`,
+    },
+  );
 
 const divides = (turns: Turns): boolean => typeof turns === 'string' || (turns.step >= 1 && Number.isInteger(360 / turns.step));

@@ -2,7 +2,10 @@
 
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
-import type { Finding } from '../text/finding.ts';
+import { type Finding, remedy } from '../text/finding.ts';
+import { count, fixed, mm, number, type Part, quantity, term, upTo } from '../text/part.ts';
+import { phrases, say, sentences } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { find } from './findings.ts';
 
 /** Lengths in mm. */
@@ -95,7 +98,7 @@ export const stackOf = (question: StackQuestion): Stack => {
   const room = Math.floor(question.tallest / each + 1e-9);
   if (room < 1) return { kind: 'refused', findings: [tooHigh(question, each)] };
   const { sheets, limit } = limited(question, room, figures.gap.value);
-  const count = given({
+  const number = given({
     key: 'stack.sheets',
     name: 'sheets in the stack',
     value: sheets,
@@ -103,8 +106,8 @@ export const stackOf = (question: StackQuestion): Stack => {
     basis: 'assumed',
     source: 'the stack',
   });
-  const height = apply(stackHeight, { sheets: count, thickness: figures.thickness, gap: figures.gap }, { key: 'stack.height' });
-  const metal = apply(stackMetal, { sheets: count, thickness: figures.thickness }, { key: 'stack.metal' });
+  const height = apply(stackHeight, { sheets: number, thickness: figures.thickness, gap: figures.gap }, { key: 'stack.height' });
+  const metal = apply(stackMetal, { sheets: number, thickness: figures.thickness }, { key: 'stack.metal' });
   const stack = { sheets, height, metal, gap: figures.gap, limit };
   return { kind: 'stacked', ...stack, findings: findingsOf(question, stack) };
 };
@@ -136,57 +139,84 @@ type Found = Omit<Extract<Stack, { kind: 'stacked' }>, 'kind' | 'findings'>;
 
 const findingsOf = (question: StackQuestion, { sheets, height, gap, limit }: Found): readonly Finding[] => {
   const { wanted, thickness } = question;
-  const why: Readonly<Record<StackLimit, string>> = {
-    height: `no more have room under ${mm(question.tallest)}`,
-    gap: `sheets would lie ${mm(gap.value)} apart, and beyond about ${mm(WIDEST_GAP)} the flush breaks down between them`,
-    wanted: 'no more are wanted',
+  const why: Readonly<Record<StackLimit, Text>> = {
+    height: words.height(question.tallest),
+    gap: words.gap(gap.value),
+    wanted: words.wanted,
   };
-  const stacks = wanted === undefined || wanted <= sheets ? '' : ` The ${wanted} sheets take ${Math.ceil(wanted / sheets)} stacks.`;
-  const counted = sheets === 1 ? '1 sheet is cut at a time' : `${sheets} sheets are cut in one stack`;
+  const stacks = wanted === undefined || wanted <= sheets ? undefined : words.stacks(wanted, Math.ceil(wanted / sheets));
   const share = gap.value / (thickness + gap.value);
   return [
-    find('stack-sheets', `${counted}, ${mm(height.value)} high with burrs and bow: ${why[limit]}.${stacks}`),
+    find('stack-sheets', sentences([(sheets === 1 ? words.single : words.stacked)(sheets, height.value, why[limit]), stacks])),
     ...(limit === 'gap'
       ? [
           find(
             'stack-flush',
-            `Sheets of ${mm(thickness)} would lie ${mm(gap.value)} apart; a stack is not flushed through gaps wider than about ${mm(WIDEST_GAP)}, and the wire may break there.`,
+            say`Sheets of ${{ sheet: tidy(thickness) }} would lie ${{ gap: tidy(gap.value) }} apart; a stack is not flushed through gaps wider than about ${{ widest: tidy(WIDEST_GAP) }}, and the wire may break there.`,
             {
-              done: 'They are cut one by one.',
-              remedy: 'Take the burrs off, or press the stack flat between plates and say what share of the bow that takes out.',
+              done: say`They are cut one by one.`,
+              remedy: remedy(
+                say`Take the burrs off, or press the stack flat between plates and say what share of the bow that takes out.`,
+                { field: 'pressedOut' },
+              ),
             },
           ),
         ]
       : []),
     ...(sheets > 1 && share > UNEVEN
       ? [
-          find('stack-uneven', `${Math.round(share * 100)} % of the height of the stack is burr and bow, not sheet.`, {
-            remedy: 'Take the burrs off, or press the stack flat between plates.',
-          }),
+          find(
+            'stack-uneven',
+            say`${{ share: quantity(share * 100, '%', fixed(0)) }} of the height of the stack is burr and bow, not sheet.`,
+            { remedy: remedy(say`Take the burrs off, or press the stack flat between plates.`, { field: 'pressedOut' }) },
+          ),
         ]
       : []),
   ];
 };
 
+const words = phrases('stack-sheets', {
+  single: (sheets: number, height: number, why: Text) =>
+    say`${{ sheets: count(sheets, 'sheet') }} is cut at a time, ${{ height: tidy(height) }} high with burrs and bow: ${{ why }}.`,
+  stacked: (sheets: number, height: number, why: Text) =>
+    say`${{ sheets: count(sheets, 'sheet') }} are cut in one stack, ${{ height: tidy(height) }} high with burrs and bow: ${{ why }}.`,
+  height: (tallest: number) => say`no more have room under ${{ most: tidy(tallest) }}`,
+  gap: (gap: number) =>
+    say`sheets would lie ${{ gap: tidy(gap) }} apart, and beyond about ${{ widest: tidy(WIDEST_GAP) }} the flush breaks down between them`,
+  wanted: say`no more are wanted`,
+  stacks: (wanted: number, stacks: number) => say`The ${{ sheets: count(wanted, 'sheet') }} take ${{ stacks: count(stacks, 'stack') }}.`,
+});
+
+const wishes = phrases('stack-value', {
+  above: say`a length above ${{ least: mm(0) }}`,
+  orMore: say`a length of ${{ least: mm(0) }} or more`,
+  whole: say`a whole number of sheets`,
+  share: say`a share from 0 to 1`,
+});
+
 const tooHigh = ({ thickness, tallest }: StackQuestion, each: number): Finding =>
-  find('stack-too-high', `One sheet of ${mm(thickness)} stands ${mm(each)} high with its burr and bow; the machine takes ${mm(tallest)}.`, {
-    place: { kind: 'field', path: 'thickness' },
-  });
+  find(
+    'stack-too-high',
+    say`One sheet of ${{ sheet: tidy(thickness) }} stands ${{ height: tidy(each) }} high with its burr and bow; the machine takes ${{ most: tidy(tallest) }}.`,
+    { place: { kind: 'field', path: 'thickness' } },
+  );
 
 const badFields = ({ thickness, flatness, burr, tallest, wanted = 1, pressedOut = 0 }: StackQuestion): readonly Finding[] => {
-  const rows: readonly (readonly [field: string, good: boolean, wish: string, value: number])[] = [
-    ['thickness', thickness > 0, 'a length above 0 mm', thickness],
-    ['flatness', flatness >= 0, 'a length of 0 mm or more', flatness],
-    ['burr', burr >= 0, 'a length of 0 mm or more', burr],
-    ['tallest', tallest > 0, 'a length above 0 mm', tallest],
-    ['wanted', Number.isInteger(wanted) && wanted >= 1, 'a whole number of sheets', wanted],
-    ['pressedOut', pressedOut >= 0 && pressedOut <= 1, 'a share from 0 to 1', pressedOut],
+  const rows: readonly (readonly [field: string, good: boolean, wish: Text, value: number])[] = [
+    ['thickness', thickness > 0, wishes.above, thickness],
+    ['flatness', flatness >= 0, wishes.orMore, flatness],
+    ['burr', burr >= 0, wishes.orMore, burr],
+    ['tallest', tallest > 0, wishes.above, tallest],
+    ['wanted', Number.isInteger(wanted) && wanted >= 1, wishes.whole, wanted],
+    ['pressedOut', pressedOut >= 0 && pressedOut <= 1, wishes.share, pressedOut],
   ];
   return rows
     .filter(([, good, , value]) => !good || !Number.isFinite(value))
     .map(([path, , wish, value]) =>
-      find('stack-value-unusable', `'${path}' is ${wish}, not ${value}.`, { place: { kind: 'field', path } }),
+      find('stack-value-unusable', say`'${{ field: term(path) }}' is ${{ wish }}, not ${{ value: number(value) }}.`, {
+        place: { kind: 'field', path },
+      }),
     );
 };
 
-const mm = (length: number): string => `${Number(length.toFixed(3))} mm`;
+const tidy = (length: number): Part => mm(length, upTo(3));

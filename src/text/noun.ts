@@ -17,6 +17,7 @@ export const nouns = {
   stop: ['stop', 'stops'],
   block: ['block', 'blocks'],
   sheet: ['sheet', 'sheets'],
+  stack: ['stack', 'stacks'],
   row: ['row', 'rows'],
   end: ['end', 'ends'],
   curve: ['curve', 'curves'],

@@ -1,5 +1,7 @@
 /** Laying by shape: a greedy layout first, then the pieces are pressed into less and less of the plate, or more of them into it. */
 
+import { count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { goesOn, type Work } from '../counted-work.ts';
 import type { Kind } from '../turned-kinds.ts';
 import { bestInRow, crowdOf, type Item, putIn, type Spot } from './crowd.ts';
@@ -7,6 +9,13 @@ import { type GreedyLayout, type Laid, layGreedily } from './greedy.ts';
 import { type Ground, stretched } from './ground.ts';
 import { part } from './press-apart.ts';
 import { type Chance, chanceFrom } from './seeded-random.ts';
+
+/** What the search is at, for who waits. */
+const notes = phrases('nest-search', {
+  pressing: say`pressing the pieces together`,
+  pressingSo: (pieces: number) => say`pressing ${{ pieces: count(pieces, 'piece') }} together`,
+  adding: say`finding room for more pieces`,
+});
 
 /** Beyond so many pieces only the greedy layout is made: tables of pairs would grow with the square. */
 export const MOST_PRESSED = 300;
@@ -86,7 +95,7 @@ const shorten = (ground: Ground, start: readonly Laid[], chance: Chance, work: W
   const items = itemsOf(ground);
   let best = start;
   let step = STEP.first;
-  for (let failures = 0; failures < HOPE && work.done < until && goesOn(work, 'pressing the pieces together'); ) {
+  for (let failures = 0; failures < HOPE && work.done < until && goesOn(work, notes.pressing); ) {
     const reach = reachOf(items, best);
     const limit = reach - Math.max(1, Math.round(reach * step));
     const tried = apart(ground, items, failures > 0 ? swapped(ground, items, best, chance) : best, limit, chance, work);
@@ -118,7 +127,7 @@ const apart = (
   spots.forEach((spot, i) => {
     putIn(crowd, i, spot);
   });
-  const note = `pressing ${laid.length} pieces together`;
+  const note = notes.pressingSo(laid.length);
   if (!part(crowd, spots, { limit, patience: PATIENCE, note }, chance, work)) return undefined;
   return spots.map((spot, i) => ({ kind: laid[i]!.kind, ...spot }));
 };
@@ -146,7 +155,7 @@ const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, ch
   let laid = start.laid;
   const left = start.left.toSorted((i, j) => kinds[j]!.area - kinds[i]!.area);
   const failures = new Map<number, number>();
-  for (let k = 0; k < left.length && goesOn(work, 'finding room for more pieces'); ) {
+  for (let k = 0; k < left.length && goesOn(work, notes.adding); ) {
     const kind = left[k]!;
     const failed = failures.get(kind) ?? 0;
     const fits = items[kind]!.ways.findIndex(({ wide, high }) => wide <= ground.grid.wide && high <= ground.grid.high);

@@ -3,7 +3,9 @@
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, name, type Part, quantities, upTo } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { type Work, workOf } from '../counted-work.ts';
 import { find } from '../findings.ts';
 import type { LaidNest, Nest, Placed } from '../nest-outcome.ts';
@@ -109,27 +111,27 @@ const leftFindings = (question: NestQuestion, prepared: Prepared, ground: Ground
 };
 
 const tooFull = (piece: string, quantity: number, asked: number): Finding =>
-  find('pieces-left', `${quantity} of ${asked} pieces '${piece}' found no place on the plate.`, {
-    remedy: 'Take a further plate, or a larger one.',
-  });
+  find(
+    'pieces-left',
+    say`${{ left: count(quantity) }} of ${{ asked: count(asked) }} pieces '${{ piece: name(piece) }}' found no place on the plate.`,
+    { remedy: say`Take a further plate, or a larger one.` },
+  );
 
 const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding => {
   const b = boundsOfChain(kinds[k]!.drawn.outer);
   const p = boundsOfChain(plate);
-  const size = (box: typeof b): string => `${short(box.maxX - box.minX)} × ${short(box.maxY - box.minY)} mm`;
+  const size = (box: typeof b): Part => quantities([box.maxX - box.minX, box.maxY - box.minY], '×', 'mm', upTo(1));
   return find(
     'piece-too-large',
-    `Piece '${piece}', ${size(b)} as drawn, has no room even on the empty plate of ${size(p)}, in none of the ways it may be turned.`,
+    say`Piece '${{ piece: name(piece) }}', ${{ size: size(b) }} as drawn, has no room even on the empty plate of ${{ plate: size(p) }}, in none of the ways it may be turned.`,
     {
       place: { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 },
-      remedy: 'Take a larger plate, a smaller margin, or allow more turns.',
+      remedy: remedy(say`Take a larger plate, a smaller margin, or allow more turns.`, { field: 'margin' }),
     },
   );
 };
 
-const short = (length: number): string => String(Number(length.toFixed(1)));
-
 const stoppedFinding = (pieces: number): Finding =>
-  find('nest-stopped', 'The search for a better layout was ended before its time.', {
-    done: `The best layout so far is given, ${pieces} pieces.`,
+  find('nest-stopped', say`The search for a better layout was ended before its time.`, {
+    done: say`The best layout so far is given, ${{ pieces: count(pieces, 'piece') }}.`,
   });

@@ -3,6 +3,7 @@
  * weigh more with every round, so that none is left out. A guided local search; the idea is common in the literature on nesting.
  */
 
+import type { Text } from '../../text/text.ts';
 import { goesOn, type Work } from '../counted-work.ts';
 import { bestInRow, type Crowd, putIn, type Spot, sharedCells, type Tried, takeOut } from './crowd.ts';
 import { type Chance, shuffled } from './seeded-random.ts';
@@ -12,7 +13,7 @@ export interface Parting {
   readonly limit: number;
   /** Rounds without less overlap after which it is given up. */
   readonly patience: number;
-  readonly note: string;
+  readonly note: Text;
 }
 
 /** Spots tried by chance for each move, besides those near the present one. */

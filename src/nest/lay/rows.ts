@@ -2,6 +2,7 @@
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { reverseChain } from '../../geometry/chain.ts';
 import type { Bounds } from '../../geometry/measure.ts';
+import { phrases, say } from '../../text/say.ts';
 import { goesOn, type Work } from '../counted-work.ts';
 import { coverOf } from '../cover.ts';
 import type { Placed } from '../nest-outcome.ts';
@@ -10,6 +11,8 @@ import { type Kind, turnedPolygons } from '../turned-kinds.ts';
 import { changedOver, type Outline, outlineOf, overlap } from './clearance.ts';
 import { fill, type Put, type Room } from './fill-rows.ts';
 import { type Pattern, patternsOf, type Shape } from './row-patterns.ts';
+
+const notes = phrases('nest-rows', { rows: say`laying in rows` });
 
 /** mm by which the polygons around arcs may lie outside them: far below a web, so that rows are as close as they can be. */
 const ARC_ERROR = 0.005;
@@ -89,7 +92,7 @@ const best = (shapes: readonly Shape[], quantity: number, room: Room, from: numb
   };
   for (const pattern of laid) {
     // One pattern is laid in any case: a search that is ended at once still gives a layout.
-    if (!goesOn(work, 'laying in rows') && found.length > 0) break;
+    if (!goesOn(work, notes.rows) && found.length > 0) break;
     const whole = fill(pattern, quantity, room, from, work);
     take(whole.puts);
     if (whole.puts.length === quantity) continue;
