@@ -3,6 +3,10 @@
  * From the word lists of RS274NGC (nist-ir-6556) and ISO 6983-1 (from memory, see sources/iso-6983-1.md).
  */
 
+import { term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+
 /** G words with a meaning in either standard, in tenths so that 59.1 is a whole number too. */
 const gWords = new Set(
   [
@@ -20,12 +24,16 @@ const coolant: Readonly<Record<string, ReadonlySet<number>>> = { flushOn: new Se
 /** Letters that carry coordinates, feed, offsets or block numbers and can therefore not be a word of their own. */
 const takenLetters = new Set('DFIJKNORUVWXYZ');
 
+const meanings = phrases('standard-word', {
+  preparatory: (word: string) => say`${{ word: term(word) }} is a standard preparatory function`,
+  machine: (word: string) => say`${{ word: term(word) }} is a standard machine function`,
+  address: (letter: string) => say`${{ letter: term(letter) }} is a standard address of coordinates, offsets, feed or block numbers`,
+});
+
 /** The meaning a word would be robbed of, or `free`. `name` is what the dialect wants it to mean. */
-export const standardMeaning = (letter: string, value: number, name: string): { kind: 'free' } | { kind: 'taken'; by: string } => {
-  if (letter === 'G' && gWords.has(Math.round(value * 10))) return { kind: 'taken', by: `G${value} is a standard preparatory function` };
-  if (letter === 'M' && mWords.has(value) && !coolant[name]?.has(value))
-    return { kind: 'taken', by: `M${value} is a standard machine function` };
-  if (takenLetters.has(letter))
-    return { kind: 'taken', by: `${letter} is a standard address of coordinates, offsets, feed or block numbers` };
+export const standardMeaning = (letter: string, value: number, name: string): { kind: 'free' } | { kind: 'taken'; by: Text } => {
+  if (letter === 'G' && gWords.has(Math.round(value * 10))) return { kind: 'taken', by: meanings.preparatory(`G${value}`) };
+  if (letter === 'M' && mWords.has(value) && !coolant[name]?.has(value)) return { kind: 'taken', by: meanings.machine(`M${value}`) };
+  if (takenLetters.has(letter)) return { kind: 'taken', by: meanings.address(letter) };
   return { kind: 'free' };
 };

@@ -3,6 +3,8 @@
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, mm, placeByLetters } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { find, type WriteCode } from './findings.ts';
 import { fromGrid, type Grid, isWritable, printed, type Spot, spotOf } from './grid.ts';
@@ -141,23 +143,24 @@ const usable = (segment: Segment, grid: Grid): boolean => {
   return [segment.centre.x, segment.centre.y, segment.radius, segment.sweep].every(Number.isFinite);
 };
 
-const sentences: Readonly<Record<string, string>> = {
-  'arc or nothing': 'Compensation would be switched on a move that is not straight or has no length.',
-  twice: 'Compensation would be switched on before a straight move has switched it off.',
-  cut: 'A cut has a coordinate that is no number or too large for a program.',
-  travel: 'A travel has a coordinate that is no number or too large for a program.',
-};
+const faults = phrases('program-move', {
+  'arc or nothing': say`Compensation would be switched on a move that is not straight or has no length.`,
+  twice: say`Compensation would be switched on before a straight move has switched it off.`,
+  cut: say`A cut has a coordinate that is no number or too large for a program.`,
+  travel: say`A travel has a coordinate that is no number or too large for a program.`,
+});
 
-const refused = (code: WriteCode, what: keyof typeof sentences, spot: Point): Written => {
-  const sentence = sentences[what] as string;
+const refused = (code: WriteCode, what: keyof typeof faults, spot: Point): Written => {
   const place = Number.isFinite(spot.x) && Number.isFinite(spot.y) ? { place: { kind: 'spot', x: spot.x, y: spot.y } as const } : {};
-  return { kind: 'refused', finding: find(code, sentence, place) };
+  return { kind: 'refused', finding: find(code, faults[what], place) };
 };
 
 const notJoined = (end: Point, begin: Point): Written => {
   const gap = Math.hypot(end.x - begin.x, end.y - begin.y);
-  const sentence = `A move begins ${gap.toFixed(4)} mm from where the one before ended, at ${begin.x.toFixed(4)}, ${begin.y.toFixed(4)} mm.`;
-  return { kind: 'refused', finding: find('path-not-joined', sentence, { place: { kind: 'spot', x: begin.x, y: begin.y } }) };
+  const text = say(
+    'path-not-joined',
+  )`A move begins ${{ gap: mm(gap, fixed(4)) }} from where the one before ended, ${{ place: placeByLetters(begin, fixed(4), 'block') }}.`;
+  return { kind: 'refused', finding: find('path-not-joined', text, { place: { kind: 'spot', x: begin.x, y: begin.y } }) };
 };
 
 export const roundedOffset = (offset: number, grid: Grid): number => fromGrid(Math.round(offset * grid.perMillimetre), grid);

@@ -2,6 +2,8 @@
 
 import type { Pass, Step, StopReason } from '../../plan/plan.ts';
 import type { Finding } from '../../text/finding.ts';
+import { count, deviating, mm, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { plain } from './comment.ts';
 import { find } from './findings.ts';
@@ -54,7 +56,10 @@ export const writeProgram = (plan: ProgramPlan, dialect: Dialect, header: Progra
   page.percent();
   if (page.startedAgain())
     state.findings.push(
-      find('sequence-starts-again', `The program has ${page.blocks()} blocks; after N99999 the sequence numbers begin again.`),
+      find(
+        'sequence-starts-again',
+        say`The program has ${{ blocks: count(page.blocks(), 'block') }}; after ${{ last: term('N99999') }} the sequence numbers begin again.`,
+      ),
     );
   return {
     kind: 'written',
@@ -91,13 +96,19 @@ const offsetTable = (plan: ProgramPlan, dialect: Dialect, grid: Grid): Offsets =
     if (!isWritable(offset, grid) || offset < 0) {
       return {
         kind: 'refused',
-        finding: find('coordinate-unusable', `Pass ${pass.number} has an offset of ${pass.offset.value} mm, which no register can hold.`),
+        finding: find(
+          'coordinate-unusable/offset',
+          say`Pass ${{ pass: count(pass.number) }} has an offset of ${{ offset: mm(pass.offset.value, deviating(0)) }}, which no register can hold.`,
+        ),
       };
     }
     if (other !== undefined && other !== offset) {
       return {
         kind: 'refused',
-        finding: find('register-shared', `Register D${pass.register} is to hold both ${other} mm and ${offset} mm.`),
+        finding: find(
+          'register-shared',
+          say`Register ${{ register: term(`D${pass.register}`) }} is to hold both ${{ one: mm(other, deviating(0)) }} and ${{ other: mm(offset, deviating(0)) }}.`,
+        ),
       };
     }
     registers.set(pass.register, offset);
@@ -168,7 +179,10 @@ const compensate = (step: Extract<Step, { kind: 'compensate' }>, state: Writing)
   if (!state.plan.passes.some((pass) => pass.register === step.register)) {
     return {
       kind: 'refused',
-      finding: find('pass-not-planned', `A step asks for register D${step.register}, which no pass of the plan has.`),
+      finding: find(
+        'pass-not-planned/register',
+        say`A step asks for register ${{ register: term(`D${step.register}`) }}, which no pass of the plan has.`,
+      ),
     };
   }
   return state.pen.compensate(step.side, step.register);
@@ -193,7 +207,10 @@ const cutWire = (state: Writing): Written => {
 const chooseCondition = (number: number, state: Writing): Written => {
   const pass = state.plan.passes.find((candidate) => candidate.number === number);
   if (pass === undefined)
-    return { kind: 'refused', finding: find('pass-not-planned', `A step asks for pass ${number}, which the plan does not have.`) };
+    return {
+      kind: 'refused',
+      finding: find('pass-not-planned', say`A step asks for pass ${{ pass: count(number) }}, which the plan does not have.`),
+    };
   if (state.condition === pass.condition) return done;
   state.condition = pass.condition;
   const word = state.dialect.words.condition?.replace('{n}', String(pass.condition));
