@@ -56,6 +56,9 @@ export const mergedBounds = (boxes: readonly Bounds[]): Bounds => {
   return { minX, minY, maxX, maxY };
 };
 
+/** The same box with so many mm more on every side. */
+export const widened = (b: Bounds, by: number): Bounds => ({ minX: b.minX - by, minY: b.minY - by, maxX: b.maxX + by, maxY: b.maxY + by });
+
 const middleOf = (b: Bounds): Point => ({ x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 });
 
 /** First moments of area of the triangle from `origin` to the chord, and of the circular segment beyond the chord. */

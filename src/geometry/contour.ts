@@ -1,5 +1,5 @@
 /** Chains of segments: closed contours, open paths, and regions bounded by contours. */
-import { isFilled, type NonEmpty, neighbours, roundPairs } from '../sequence/sequence.ts';
+import { aroundAt, isFilled, type NonEmpty, neighbours, roundPairs } from '../sequence/sequence.ts';
 import { line, type Point, type Segment } from './segment.ts';
 
 /**
@@ -42,3 +42,7 @@ export const polygon = (corners: readonly Point[]): Contour => contour(roundPair
 
 /** Straight lines from place to place. */
 export const polyline = (places: readonly Point[]): Path => path(neighbours(places).map(([from, to]) => line(from, to)));
+
+/** Segments of a closed chain are counted round and round; an open one has none before its first and after its last. */
+export const segmentAt = (chain: Chain, index: number): Segment | undefined =>
+  chain.closed ? aroundAt(chain.segments, index) : chain.segments[index];

@@ -1,4 +1,5 @@
 /** Chains as points, for pictures and for libraries that know only polygons. Arcs become inscribed chords. */
+import { lastOf } from '../sequence/sequence.ts';
 import type { Chain } from './contour.ts';
 import { pointAt } from './measure.ts';
 import type { Arc, Point } from './segment.ts';
@@ -17,7 +18,7 @@ export const flatten = (chain: Chain, chordError: number): readonly Point[] => {
     const chords = chordsFor(s, chordError);
     for (let i = 1; i < chords; i += 1) points.push(pointAt(s, i / chords));
   }
-  if (!chain.closed && chain.segments.length > 0) points.push(chain.segments.at(-1)!.to);
+  if (!chain.closed) points.push(lastOf(chain.segments).to);
   return points;
 };
 

@@ -3,6 +3,7 @@
  * other segment, and what runs along the other within the tolerance is an overlap. Two contacts between which the segments
  * stay within the tolerance are one contact, and an end has the better claim to it.
  */
+import { neighbours } from '../sequence/sequence.ts';
 import { lengthOf, nearestShare, pointAt, tangentAt } from './measure.ts';
 import type { Meeting } from './meeting.ts';
 import { candidates } from './meeting.ts';
@@ -87,13 +88,12 @@ const isNear = (a: Segment, share: number, b: Segment, within: number): boolean 
 
 /** The middle and the quarter of a stretch are looked at: a whole circle begins and ends in one point, and one more is no proof. */
 const overlapsOf = (a: Segment, b: Segment, ends: readonly Meeting[], within: number): Overlap[] => {
-  const cuts = [...ends].sort((p, q) => p.first - q.first);
-  if (isFullCircle(a) && cuts[0]!.first === 0) cuts.push({ ...cuts[0]!, first: 1 });
+  const sorted = ends.toSorted((p, q) => p.first - q.first);
+  const again = isFullCircle(a) ? sorted.slice(0, 1).filter((cut) => cut.first === 0) : [];
+  const cuts = [...sorted, ...again.map((cut) => ({ ...cut, first: 1 }))];
   const length = lengthOf(a);
   const overlaps: Overlap[] = [];
-  for (let i = 0; i + 1 < cuts.length; i += 1) {
-    const low = cuts[i]!;
-    const high = cuts[i + 1]!;
+  for (const [low, high] of neighbours(cuts)) {
     const same = [0.5, 0.25].every((part) => isNear(a, low.first + (high.first - low.first) * part, b, within));
     if ((high.first - low.first) * length > within && same) overlaps.push(overlap(a, b, low, high));
   }

@@ -1,7 +1,7 @@
 /** The joints of a chain: smooth or sharp, and which of them a disc rolling along one side cannot reach into. */
 import { turnBetween } from './angle.ts';
 import { areaOf } from './area.ts';
-import type { Chain, Contour } from './contour.ts';
+import { type Chain, type Contour, segmentAt } from './contour.ts';
 import { endDirection, pointAt, startDirection } from './measure.ts';
 import type { Point, Segment } from './segment.ts';
 
@@ -27,12 +27,13 @@ export interface Corner {
  * @param within rad: turns up to this are tangent. Joints of drawings are rounded to some 1e-6.
  */
 export const cornerAt = (chain: Chain, segment: number, side: Side, within: number): Corner => {
-  const count = chain.segments.length;
-  const before = chain.segments[chain.closed ? (segment + count - 1) % count : segment - 1];
-  const after = chain.segments[chain.closed ? segment % count : segment];
-  if (before === undefined && after === undefined) throw new RangeError(`the chain has ${count} segments, none meets joint ${segment}`);
-  if (before === undefined) return { kind: 'end', at: after!.from, turn: 0, opening: Math.PI };
-  if (after === undefined) return { kind: 'end', at: before.to, turn: 0, opening: Math.PI };
+  const before = segmentAt(chain, segment - 1);
+  const after = segmentAt(chain, segment);
+  if (before === undefined || after === undefined) {
+    const at = before?.to ?? after?.from;
+    if (at === undefined) throw new RangeError(`the chain has ${chain.segments.length} segments, none meets joint ${segment}`);
+    return { kind: 'end', at, turn: 0, opening: Math.PI };
+  }
   const turn = turnAt(before, after);
   const towards = side === 'left' ? turn : -turn;
   return { kind: kindOf(towards, within), at: after.from, turn, opening: Math.PI - towards };

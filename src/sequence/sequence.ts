@@ -7,6 +7,12 @@ export const isFilled = <T>(list: readonly T[]): list is NonEmpty<T> => list.len
 
 export const lastOf = <T>(list: NonEmpty<T>): T => list[list.length - 1] as T;
 
+/** Counted round and round: -1 is the last, and after the last comes the first again. */
+export const aroundAt = <T>(list: NonEmpty<T>, index: number): T => {
+  const turned = index % list.length;
+  return list[turned < 0 ? turned + list.length : turned] as T;
+};
+
 export const mapFilled = <T, U>(list: NonEmpty<T>, change: (item: T, index: number) => U): NonEmpty<U> =>
   list.map(change) as unknown as NonEmpty<U>;
 
@@ -44,4 +50,15 @@ export const firstFrom = <T>(sorted: ArrayLike<T>, holds: (item: T) => boolean):
     else low = middle + 1;
   }
   return low;
+};
+
+/** What has one key together, keys and things in the order of the list. */
+export const grouped = <T, K>(list: Iterable<T>, keyOf: (item: T) => K): ReadonlyMap<K, NonEmpty<T>> => {
+  const groups = new Map<K, [T, ...T[]]>();
+  for (const item of list) {
+    const group = groups.get(keyOf(item));
+    if (group === undefined) groups.set(keyOf(item), [item]);
+    else group.push(item);
+  }
+  return groups;
 };

@@ -1,10 +1,12 @@
 /** Looks at finished loops for what cannot be cut as drawn: crossing themselves or each other, touching, sharing an edge. */
 
+import { widened } from '../../geometry/area.ts';
 import { boundsOf } from '../../geometry/measure.ts';
+import { boxIndexOf } from '../../geometry/near/box-index.ts';
 import type { ChainContact } from '../../geometry/near/crossings.ts';
 import { crossingsWith, selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
-import { lookupOf, lookupOfSegments, segmentsNear } from '../../geometry/near/lookup.ts';
+import { lookupOf } from '../../geometry/near/lookup.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import type { Work } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
@@ -40,14 +42,13 @@ export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: W
 
 /** Pairs of loops of which some segments come near each other: one index over all segments keeps this short of all pairs. */
 const neighbours = (loops: readonly FoundLoop[], within: number, work: Work): [number, number][] => {
-  const segments = loops.flatMap((loop) => loop.contour.segments);
-  const owner = loops.flatMap((loop, i) => loop.contour.segments.map(() => i));
-  const lookup = lookupOfSegments(segments);
+  const owned = loops.flatMap((loop, owner) => loop.contour.segments.map((segment) => ({ segment, owner })));
+  const index = boxIndexOf(owned, ({ segment }) => boundsOf(segment));
   const pairs = new Set<number>();
-  segments.forEach((segment, i) => {
-    const near = segmentsNear(lookup, boundsOf(segment), within);
+  for (const one of owned) {
+    const near = index.search(widened(boundsOf(one.segment), within));
     spend(work, near.length);
-    for (const j of near) if (owner[j]! > owner[i]!) pairs.add(owner[i]! * loops.length + owner[j]!);
-  });
+    for (const other of near) if (other.owner > one.owner) pairs.add(one.owner * loops.length + other.owner);
+  }
   return [...pairs].sort((p, q) => p - q).map((pair) => [Math.floor(pair / loops.length), pair % loops.length]);
 };

@@ -66,7 +66,7 @@ const combinedWithin = (groups: readonly (readonly Contour[])[], isInside: IsIns
 type Side = 'left' | 'right' | 'none';
 
 const middleOf = (p: CutPiece | Contour): { readonly at: Point; readonly along: Point } => {
-  const segment = 'closed' in p ? p.segments[0]! : p.segment;
+  const segment = 'closed' in p ? p.segments[0] : p.segment;
   return { at: pointAt(segment, 0.5), along: tangentAt(segment, 0.5) };
 };
 

@@ -1,10 +1,13 @@
 /** Contours cut where they meet each other or themselves: pieces between shared corners, each only once, and contours that meet nothing. */
+
+import { neighbours } from '../../sequence/sequence.ts';
+import { widened } from '../area.ts';
 import { bulgeOf, fromBulge } from '../bulge.ts';
 import type { Contour } from '../contour.ts';
 import { slice } from '../cut.ts';
 import { type Contact, intersect } from '../intersect.ts';
 import { boundsOf, distanceToSegment, lengthOf, pointAt } from '../measure.ts';
-import { lookupOfSegments, segmentsNear } from '../near/lookup.ts';
+import { boxIndexOf } from '../near/box-index.ts';
 import { arc, distanceBetween, type Point, type Segment, samePoint } from '../segment.ts';
 
 /** A piece between two corners, which are told by number: places within the tolerance of each other are one. */
@@ -23,84 +26,82 @@ export interface Cuts {
 interface Placed {
   readonly segment: Segment;
   readonly contour: number;
+  readonly number: number;
   /** Number of the segment that follows it in its contour. */
   readonly next: number;
+  /** Where it is to be cut. */
+  readonly shares: number[];
 }
 
 /** @param within mm: what is this near is one place. */
 export const cutPieces = (contours: readonly Contour[], within: number): Cuts => {
   const placed: Placed[] = [];
-  contours.forEach((c, number) => {
+  contours.forEach(({ segments }, contour) => {
     const first = placed.length;
-    c.segments.forEach((segment, i) => {
-      placed.push({ segment, contour: number, next: first + ((i + 1) % c.segments.length) });
+    segments.forEach((segment, i) => {
+      placed.push({ segment, contour, number: first + i, next: first + ((i + 1) % segments.length), shares: [] });
     });
   });
-  const shares = new Map<number, number[]>();
   const met = new Set<number>();
-  const lookup = lookupOfSegments(placed.map((p) => p.segment));
-  placed.forEach((p, i) => {
-    for (const j of segmentsNear(lookup, boundsOf(p.segment), within)) {
-      if (j <= i) continue;
-      const q = placed[j]!;
+  const index = boxIndexOf(placed, ({ segment }) => boundsOf(segment));
+  for (const p of placed) {
+    for (const q of index.search(widened(boundsOf(p.segment), within), (other) => other.number > p.number)) {
       for (const contact of intersect(p.segment, q.segment, within)) {
-        if (isJoint(p, i, q, j, contact)) continue;
+        if (isJoint(p, q, contact)) continue;
         met.add(p.contour).add(q.contour);
-        add(shares, i, firstShares(contact));
-        add(shares, j, secondShares(contact));
+        p.shares.push(...firstShares(contact));
+        q.shares.push(...secondShares(contact));
       }
     }
-  });
+  }
   const corners = cornersWithin(within);
-  const pieces = placed.flatMap((p, i) => (met.has(p.contour) ? slices(p.segment, shares.get(i) ?? [], corners, within) : []));
+  const pieces = placed.flatMap((p) => (met.has(p.contour) ? slices(p.segment, p.shares, corners, within) : []));
   return { whole: contours.filter((_, i) => !met.has(i)), pieces: once(pieces, within) };
 };
 
-const add = (shares: Map<number, number[]>, segment: number, more: readonly number[]): void => {
-  const list = shares.get(segment);
-  if (list === undefined) shares.set(segment, [...more]);
-  else list.push(...more);
-};
-
 /** Neighbours meet where one goes over into the other: that is no meeting. */
-const isJoint = (p: Placed, i: number, q: Placed, j: number, contact: Contact): boolean => {
+const isJoint = (p: Placed, q: Placed, contact: Contact): boolean => {
   if (contact.kind === 'overlap' || contact.kind === 'crossing' || p.contour !== q.contour) return false;
-  return (p.next === j && contact.first === 1 && contact.second === 0) || (q.next === i && contact.second === 1 && contact.first === 0);
+  return (
+    (p.next === q.number && contact.first === 1 && contact.second === 0) ||
+    (q.next === p.number && contact.second === 1 && contact.first === 0)
+  );
 };
 
 const firstShares = (contact: Contact): readonly number[] => (contact.kind === 'overlap' ? contact.first : [contact.first]);
 const secondShares = (contact: Contact): readonly number[] => (contact.kind === 'overlap' ? contact.second : [contact.second]);
 
-interface Corners {
-  readonly numberOf: (p: Point) => number;
-  readonly at: (number: number) => Point;
+/** A corner: the first place that was seen there, with its number. */
+interface Corner {
+  readonly number: number;
+  readonly at: Point;
 }
 
-/** Gives every place a number; places within the tolerance of an earlier one have its number and move onto it. */
-const cornersWithin = (within: number): Corners => {
-  const places: Point[] = [];
-  const cells = new Map<string, number[]>();
+/** Gives the corner of every place: places within the tolerance of an earlier one move onto it. */
+const cornersWithin = (within: number): ((p: Point) => Corner) => {
+  let count = 0;
+  const cells = new Map<string, readonly Corner[]>();
   const size = 4 * within;
-  const numberOf = (p: Point): number => {
+  return (p) => {
     const [column, row] = [Math.floor(p.x / size), Math.floor(p.y / size)];
     for (let dx = -1; dx <= 1; dx += 1)
       for (let dy = -1; dy <= 1; dy += 1)
-        for (const i of cells.get(`${column + dx} ${row + dy}`) ?? []) if (distanceBetween(places[i]!, p) <= 2 * within) return i;
-    const number = places.push(p) - 1;
+        for (const c of cells.get(`${column + dx} ${row + dy}`) ?? []) if (distanceBetween(c.at, p) <= 2 * within) return c;
+    const corner = { number: count, at: p };
+    count += 1;
     const cell = `${column} ${row}`;
-    cells.set(cell, [...(cells.get(cell) ?? []), number]);
-    return number;
+    cells.set(cell, [...(cells.get(cell) ?? []), corner]);
+    return corner;
   };
-  return { numberOf, at: (number) => places[number]! };
 };
 
-const slices = (segment: Segment, shares: readonly number[], corners: Corners, within: number): readonly CutPiece[] => {
+const slices = (segment: Segment, shares: readonly number[], cornerAt: (p: Point) => Corner, within: number): readonly CutPiece[] => {
   const cuts = [...new Set([0, ...shares, 1])].sort((a, b) => a - b);
-  return cuts.slice(1).flatMap((high, i): readonly CutPiece[] => {
-    const part = slice(segment, cuts[i]!, high);
-    const [from, to] = [corners.numberOf(part.from), corners.numberOf(part.to)];
+  return neighbours(cuts).flatMap(([low, high]): readonly CutPiece[] => {
+    const part = slice(segment, low, high);
+    const [from, to] = [cornerAt(part.from), cornerAt(part.to)];
     if (from === to && lengthOf(part) <= 8 * within) return [];
-    return [{ segment: movedTo(part, corners.at(from), corners.at(to)), from, to }];
+    return [{ segment: movedTo(part, from.at, to.at), from: from.number, to: to.number }];
   });
 };
 

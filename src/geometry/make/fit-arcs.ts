@@ -4,6 +4,7 @@
  * arcs meet tangentially wherever the curve has a direction.
  */
 
+import { lastOf, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
 import { heightOverChord } from '../bulge.ts';
 import { path } from '../contour.ts';
 import { distanceToSegment, lengthOf } from '../measure.ts';
@@ -43,8 +44,8 @@ export const fitArcs = (curve: FitCurve, tolerance: number, limit = 10_000): Fit
   const task: Task = { curve, speed: breaks.speed, tolerance: tolerance * BETWEEN_SAMPLES, start: curve.pointAt(curve.start) };
   const segments: Segment[] = [];
   let deviation = 0;
-  for (let i = 0; i + 1 < breaks.at.length; i += 1) {
-    const piece = fitPiece(task, breaks.at[i]!, breaks.at[i + 1]!, limit - segments.length);
+  for (const [start, end] of neighbours(breaks.at)) {
+    const piece = fitPiece(task, start, end, limit - segments.length);
     if (piece.kind !== 'fitted') return piece.kind === 'too many' ? { kind: 'too many', limit } : piece;
     segments.push(...piece.segments);
     deviation = Math.max(deviation, piece.deviation);
@@ -126,21 +127,22 @@ const longestSpan = (task: Task, here: Station, last: Station, guess: number): S
   let step = shorter(guess, whole);
   let good: Span | undefined;
   let failed: Span | undefined;
-  for (let tries = 0; tries < TRIES; tries += 1) {
-    const span = spanTo(task, here, stationTo(task, here, last, step));
+  let span = spanTo(task, here, stationTo(task, here, last, step));
+  for (let tries = 1; tries < TRIES; tries += 1) {
     if (span.deviation <= task.tolerance) good = span;
     else failed = span;
     if (good?.end.t === last.t) return good;
     if (good === undefined) {
-      if (here.t + step / 2 === here.t) break;
+      if (here.t + step / 2 === here.t) return span;
       step /= 2;
-      continue;
+    } else {
+      const reached = good.end.t - here.t;
+      if (failed !== undefined && Math.abs((failed.end.t - here.t) / reached) < CLOSE) break;
+      step = failed === undefined ? shorter(2 * reached, whole) : (reached + failed.end.t - here.t) / 2;
     }
-    const reached = good.end.t - here.t;
-    if (failed !== undefined && Math.abs((failed.end.t - here.t) / reached) < CLOSE) break;
-    step = failed === undefined ? shorter(2 * reached, whole) : (reached + failed.end.t - here.t) / 2;
+    span = spanTo(task, here, stationTo(task, here, last, step));
   }
-  return good === undefined ? failed! : evenedOut(task, here, last, good);
+  return evenedOut(task, here, last, good ?? span);
 };
 
 /** The longest span is not looked for more closely than this ratio: four per cent of a span is not worth a try. */
@@ -164,7 +166,6 @@ const IN_LINE = 1e-7;
 
 /** Places are taken at the golden section's multiples, so that no wave of the curve can hide between even steps. */
 const SHARES = Array.from({ length: 47 }, (_, i) => ((i + 1) * 0.618_033_988_749_895) % 1);
-const ORDER = SHARES.map((_, i) => i).sort((i, j) => SHARES[i]! - SHARES[j]!);
 
 /** The best that can be done from one station to the other: a line, else a biarc; infinitely far off when there is neither. */
 const spanTo = ({ curve, tolerance }: Task, here: Station, end: Station): Span => {
@@ -195,9 +196,8 @@ const isInLine = (here: Station, end: Station, size: number): boolean => {
  * Greatest distance of the sampled places from the segments; infinite as soon as one is beyond the tolerance. Where a curve
  * is fast, places come far apart: more are taken there, and what stays apart all the same is taken for a jump.
  */
-const deviationOf = (segments: readonly Segment[], place: (share: number) => Point, tolerance: number): number => {
+const deviationOf = (segments: NonEmpty<Segment>, place: (share: number) => Point, tolerance: number): number => {
   const length = segments.reduce((sum, s) => sum + lengthOf(s), 0);
-  const places: Point[] = [];
   let most = 0;
   const look = (share: number): Point => {
     const p = place(share);
@@ -206,16 +206,15 @@ const deviationOf = (segments: readonly Segment[], place: (share: number) => Poi
     most = least <= tolerance ? Math.max(most, least) : Number.isNaN(least) ? Number.NaN : Infinity;
     return p;
   };
+  const inner: Stop[] = [];
   for (const share of SHARES) {
-    places.push(look(share));
+    inner.push({ share, at: look(share) });
     if (!(most <= tolerance)) return most;
   }
-  const stops = [
-    { share: 0, at: segments[0]!.from },
-    ...ORDER.map((i) => ({ share: SHARES[i]!, at: places[i]! })),
-    { share: 1, at: segments.at(-1)!.to },
-  ];
-  const isDense = stops.every((stop, i) => i === 0 || fill(stops[i - 1]!, stop, Math.max(length / SPARSE, tolerance / 8), look, HALVINGS));
+  inner.sort((a, b) => a.share - b.share);
+  const stops = [{ share: 0, at: segments[0].from }, ...inner, { share: 1, at: lastOf(segments).to }];
+  const gap = Math.max(length / SPARSE, tolerance / 8);
+  const isDense = neighbours(stops).every(([from, to]) => fill(from, to, gap, look, HALVINGS));
   return isDense || !(most <= tolerance) ? most : Infinity;
 };
 

@@ -1,4 +1,5 @@
 /** Where a curve is best cut before it is fitted: at corners, told or found, and where its bend changes side or turns back. */
+import { lastOf, neighbours } from '../../sequence/sequence.ts';
 import { turnBetween } from '../angle.ts';
 import type { Point } from '../segment.ts';
 import { distanceBetween } from '../segment.ts';
@@ -25,15 +26,15 @@ export const breaksOf = (curve: FitCurve): Breaks => {
   if (!Number.isFinite(range)) return { kind: 'not finite', parameter: curve.start };
   const inner = (curve.breaks ?? []).filter((t) => (t - curve.start) / range > 1e-12 && (curve.end - t) / range > 1e-12);
   const told = [curve.start, ...inner.sort((a, b) => (a - b) * Math.sign(range)), curve.end];
-  const looks = told.slice(1).map((end, i) => lookOver(curve, told[i]!, end));
+  const looks = neighbours(told).map(([start, end]) => lookOver(curve, start, end));
   const bad = looks.flat().find((l) => !isFinitePoint(l.at));
   if (bad !== undefined) return { kind: 'not finite', parameter: bad.t };
   const length = looks.reduce((sum, l) => sum + lengthOver(l), 0);
   if (!(length > 0)) return { kind: 'no extent' };
   const speed = looks.flat().reduce((most, l) => Math.max(most, sizeOf(curve.tangentAt(l.t))), 0);
-  const at = looks.flatMap((l, i) => [{ t: l[0]!.t, corner: i > 0 }, ...found(curve, l, speed)]);
+  const at = looks.flatMap((l, i) => [{ t: l[0].t, corner: i > 0 }, ...found(curve, l, speed)]);
   const all = [...at, { t: curve.end, corner: false }];
-  return { kind: 'broken', at: all.filter((cut, i) => i === 0 || cut.t !== all[i - 1]!.t), speed };
+  return { kind: 'broken', at: all.filter((cut, i) => cut.t !== all[i - 1]?.t), speed };
 };
 
 interface Look {
@@ -41,35 +42,40 @@ interface Look {
   readonly at: Point;
 }
 
+/** At both ends at least. */
+type Looks = readonly [Look, ...Look[], Look];
+
 const LOOKS = 64;
 
 /** Evenly spaced places over one piece between told breaks. */
-const lookOver = (curve: FitCurve, start: number, end: number): Look[] => {
+const lookOver = (curve: FitCurve, start: number, end: number): Looks => {
   const share = Math.abs((end - start) / (curve.end - curve.start));
   const count = LOOKS * Math.max(1, Math.min(Math.ceil((curve.pieces ?? 1) * share), 4096) / 4);
-  return Array.from({ length: Math.ceil(count) + 1 }, (_, i) => {
-    const t = i === Math.ceil(count) ? end : start + ((end - start) * i) / Math.ceil(count);
-    return { t, at: curve.pointAt(t) };
-  });
+  const steps = Math.ceil(count);
+  const look = (t: number): Look => ({ t, at: curve.pointAt(t) });
+  const between = Array.from({ length: steps - 1 }, (_, i) => look(start + ((end - start) * (i + 1)) / steps));
+  return [look(start), ...between, look(end)];
 };
 
-const lengthOver = (looks: readonly Look[]): number =>
-  looks.reduce((sum, l, i) => (i === 0 ? 0 : sum + distanceBetween(looks[i - 1]!.at, l.at)), 0);
+const lengthOver = (looks: Looks): number => neighbours(looks).reduce((sum, [a, b]) => sum + distanceBetween(a.at, b.at), 0);
 
 /** Corners nobody told of, and the extremes and zeros of the bend. */
-const found = (curve: FitCurve, looks: readonly Look[], speed: number): Cut[] => {
-  const ahead = looks.map((l) => directionAt(curve, l.t, 1, speed));
-  const behind = looks.map((l) => directionAt(curve, l.t, -1, speed));
-  const turns = looks.slice(1).map((_, i) => turnBetween(ahead[i]!.x, ahead[i]!.y, behind[i + 1]!.x, behind[i + 1]!.y));
-  const onLooks = looks.slice(1, -1).flatMap((l, i) => {
-    const turn = turnBetween(behind[i + 1]!.x, behind[i + 1]!.y, ahead[i + 1]!.x, ahead[i + 1]!.y);
-    return Math.abs(turn) > CORNER ? [l.t] : [];
+const found = (curve: FitCurve, looks: Looks, speed: number): Cut[] => {
+  const seen = looks.map((l) => ({ ...l, ahead: directionAt(curve, l.t, 1, speed), behind: directionAt(curve, l.t, -1, speed) }));
+  const steps = neighbours(seen).map(([from, to]) => ({
+    from,
+    to,
+    turn: turnBetween(from.ahead.x, from.ahead.y, to.behind.x, to.behind.y),
+  }));
+  const onLooks = seen.slice(1, -1).flatMap(({ t, behind, ahead }) => {
+    const turn = turnBetween(behind.x, behind.y, ahead.x, ahead.y);
+    return Math.abs(turn) > CORNER ? [t] : [];
   });
-  const between = turns.flatMap((turn, i) => (Math.abs(turn) > CORNER ? cornerBetween(curve, looks[i]!.t, looks[i + 1]!.t, speed) : []));
-  const way = Math.sign(looks.at(-1)!.t - looks[0]!.t);
+  const between = steps.flatMap(({ from, to, turn }) => (Math.abs(turn) > CORNER ? cornerBetween(curve, from.t, to.t, speed) : []));
+  const way = Math.sign(lastOf(looks).t - looks[0].t);
   const corners = [...onLooks, ...between].sort((a, b) => (a - b) * way);
-  const gap = Math.abs(looks[1]!.t - looks[0]!.t);
-  const bends = bendCuts(looks, turns).filter((t) => corners.every((c) => Math.abs(c - t) > 2 * gap));
+  const gap = Math.abs(looks[1].t - looks[0].t);
+  const bends = bendCuts(steps).filter((t) => corners.every((c) => Math.abs(c - t) > 2 * gap));
   const cuts = [...corners.map((t) => ({ t, corner: true })), ...bends.map((t) => ({ t, corner: false }))];
   return cuts.sort((a, b) => (a.t - b.t) * way);
 };
@@ -101,31 +107,50 @@ const turnOver = (curve: FitCurve, a: number, b: number, speed: number): number 
   return Math.abs(turnBetween(u.x, u.y, v.x, v.y));
 };
 
+/** From one look to the next. */
+interface StepOver {
+  readonly from: Look;
+  readonly to: Look;
+  /** rad */
+  readonly turn: number;
+}
+
+/** How much a curve bends, rad/mm, in the middle between two looks. */
+interface Bend {
+  readonly bend: number;
+  readonly t: number;
+}
+
 /** Parameters where the bend (turn per length) changes sign or is greatest or least by more than noise. */
-const bendCuts = (looks: readonly Look[], turns: readonly number[]): number[] => {
-  const bend = turns.map((turn, i) => turn / Math.max(distanceBetween(looks[i]!.at, looks[i + 1]!.at), Number.MIN_VALUE));
-  const noise = 0.01 * Math.max(...bend.map(Math.abs).filter(Number.isFinite), 0);
-  const middle = (i: number): number => (looks[i]!.t + looks[i + 1]!.t) / 2;
-  const cuts: number[] = [];
-  for (let i = 1; i < bend.length; i += 1) {
-    const [a, b] = [bend[i - 1]!, bend[i]!];
-    if (a * b < 0 && Math.abs(a) + Math.abs(b) > noise) cuts.push(middle(i - 1) + ((middle(i) - middle(i - 1)) * a) / (a - b));
-    else if (i > 1 && isExtreme(bend, i - 1, noise)) cuts.push(peakAt(bend, i - 1, middle(i - 1), middle(i) - middle(i - 1)));
-  }
-  return cuts;
+const bendCuts = (steps: readonly StepOver[]): number[] => {
+  const bends = steps.map(
+    ({ from, to, turn }): Bend => ({
+      bend: turn / Math.max(distanceBetween(from.at, to.at), Number.MIN_VALUE),
+      t: (from.t + to.t) / 2,
+    }),
+  );
+  const noise = 0.01 * Math.max(...bends.map(({ bend }) => Math.abs(bend)).filter(Number.isFinite), 0);
+  return neighbours(bends).flatMap(([a, b], i) => {
+    const gap = b.t - a.t;
+    if (a.bend * b.bend < 0 && Math.abs(a.bend) + Math.abs(b.bend) > noise) return [a.t + (gap * a.bend) / (a.bend - b.bend)];
+    return extremeAt(bends, i, noise, gap);
+  });
 };
 
-const isExtreme = (bend: readonly number[], i: number, noise: number): boolean => {
-  const here = bend[i]!;
-  const [before, after] = [here - bend[i - 1]!, here - bend[i + 1]!];
-  if (!(before * after >= 0) || (before === 0 && after === 0) || before === 0) return false;
-  const [far, farther] = [here - bend[Math.max(0, i - 4)]!, here - bend[Math.min(bend.length - 1, i + 4)]!];
-  return far * farther > 0 && Math.min(Math.abs(far), Math.abs(farther)) > noise;
+/** Where the bend is greatest or least near the middle `i`, if it is; not at the first and the last middle. */
+const extremeAt = (bends: readonly Bend[], i: number, noise: number, gap: number): number[] => {
+  const [before, here, after] = [bends[i - 1], bends[i], bends[i + 1]];
+  const [far, farther] = [bends[Math.max(0, i - 4)], bends[Math.min(bends.length - 1, i + 4)]];
+  if (before === undefined || here === undefined || after === undefined || far === undefined || farther === undefined) return [];
+  const [over, under] = [here.bend - before.bend, here.bend - after.bend];
+  if (!(over * under >= 0) || (over === 0 && under === 0) || over === 0) return [];
+  const [high, low] = [here.bend - far.bend, here.bend - farther.bend];
+  if (!(high * low > 0 && Math.min(Math.abs(high), Math.abs(low)) > noise)) return [];
+  return [peakOf(before.bend, here.bend, after.bend, here.t, gap)];
 };
 
 /** Top of the parabola through three neighbours. */
-const peakAt = (bend: readonly number[], i: number, t: number, gap: number): number => {
-  const [a, b, c] = [bend[i - 1]!, bend[i]!, bend[i + 1]!];
+const peakOf = (a: number, b: number, c: number, t: number, gap: number): number => {
   const bow = a - 2 * b + c;
   return bow === 0 ? t : t + (gap * (a - c)) / (2 * bow);
 };

@@ -1,4 +1,5 @@
 /** Directed pieces followed round to closed rounds: what lies on their left stays in as many parts as it has. */
+import { grouped } from '../../sequence/sequence.ts';
 import { turnAt } from '../joints.ts';
 import { curvatureOf } from '../measure.ts';
 import type { Point, Segment } from '../segment.ts';
@@ -10,29 +11,27 @@ export type Followed =
 
 /** Where several pieces go on from a corner the sharpest turn to the left is taken, so that parts that touch there stay apart. */
 export const followed = (pieces: readonly CutPiece[]): Followed => {
-  const leaving = new Map<number, number[]>();
-  pieces.forEach((p, i) => {
-    leaving.set(p.from, [...(leaving.get(p.from) ?? []), i]);
-  });
-  const used = new Set<number>();
+  const leaving = grouped(pieces, (p) => p.from);
+  const used = new Set<CutPiece>();
   const rounds: Segment[][] = [];
-  for (let first = 0; first < pieces.length; first += 1) {
+  for (const first of pieces) {
     if (used.has(first)) continue;
     const round: Segment[] = [];
-    for (let i = first; ; ) {
-      const piece = pieces[i]!;
-      used.add(i);
+    let piece = first;
+    do {
+      used.add(piece);
       round.push(piece.segment);
-      const ways = (leaving.get(piece.to) ?? []).filter((n) => n === first || !used.has(n));
-      if (ways.length === 0) return { kind: 'broken', at: piece.segment.to };
-      const next = ways.reduce((a, b) => (isMoreLeft(piece.segment, pieces[b]!.segment, pieces[a]!.segment) ? b : a));
-      if (next === first) break;
-      i = next;
-    }
+      const next = nextAfter(piece, leaving.get(piece.to)?.filter((p) => p === first || !used.has(p)) ?? []);
+      if (next === undefined) return { kind: 'broken', at: piece.segment.to };
+      piece = next;
+    } while (piece !== first);
     rounds.push(round);
   }
   return { kind: 'rounds', rounds };
 };
+
+const nextAfter = ({ segment }: CutPiece, [way, ...others]: readonly CutPiece[]): CutPiece | undefined =>
+  way === undefined ? undefined : others.reduce((a, b) => (isMoreLeft(segment, b.segment, a.segment) ? b : a), way);
 
 /** Of two ways on in the same direction the one that bends more to the left. */
 const isMoreLeft = (before: Segment, a: Segment, b: Segment): boolean => {

@@ -1,6 +1,7 @@
 /**
  * Boxes over boxes over the segments of a chain, in the order of travel. Neighbours in a chain are neighbours in place, so
  * the tree needs no sorting; a nearest place is found by going down the nearest box first and leaving out what is farther.
+ * It is asked millions of times for one plan, so boxes are plain numbers: `!` stands where one of those is read.
  */
 import { boundsOf, distanceToSegment } from '../measure.ts';
 import type { Point, Segment } from '../segment.ts';
@@ -8,19 +9,25 @@ import type { Point, Segment } from '../segment.ts';
 /** Level 0 has the box of each segment, each level above one box for every `WIDTH` below; four numbers per box. */
 export interface BoxTree {
   readonly levels: readonly Float64Array[];
+  readonly segments: readonly NumberedSegment[];
+}
+
+interface NumberedSegment {
+  readonly index: number;
+  readonly segment: Segment;
 }
 
 const WIDTH = 6;
 
-export const boxTreeOf = (segments: readonly Segment[]): BoxTree => {
+export const boxTreeOf = (segments: readonly NumberedSegment[]): BoxTree => {
   const boxes = new Float64Array(4 * segments.length);
-  segments.forEach((s, i) => {
-    const b = boundsOf(s);
+  segments.forEach(({ segment }, i) => {
+    const b = boundsOf(segment);
     boxes.set([b.minX, b.minY, b.maxX, b.maxY], 4 * i);
   });
   const levels: Float64Array[] = [boxes];
   while (levels.at(-1)!.length > 4) levels.push(levelAbove(levels.at(-1)!));
-  return { levels };
+  return { levels, segments };
 };
 
 const levelAbove = (below: Float64Array): Float64Array => {
@@ -40,30 +47,26 @@ const levelAbove = (below: Float64Array): Float64Array => {
   return boxes;
 };
 
-/** The number of the segment nearest to a point, the lowest of several, and its distance in mm. */
-export const nearestSegment = (
-  tree: BoxTree,
-  segments: readonly Segment[],
-  p: Point,
-): { readonly segment: number; readonly distance: number } => {
-  const best = { segment: -1, distance: Infinity };
-  visit(tree, segments, p, tree.levels.length - 1, 0, best);
+interface Best {
+  on: NumberedSegment;
+  /** mm */
+  distance: number;
+}
+
+/** The segment nearest to a point, the first of several. */
+export const nearestSegment = (tree: BoxTree, p: Point): Readonly<Best> => {
+  const best = { on: tree.segments[0]!, distance: Infinity };
+  visit(tree, p, tree.levels.length - 1, 0, best);
   return best;
 };
 
-const visit = (
-  tree: BoxTree,
-  segments: readonly Segment[],
-  p: Point,
-  level: number,
-  node: number,
-  best: { segment: number; distance: number },
-): void => {
+const visit = (tree: BoxTree, p: Point, level: number, node: number, best: Best): void => {
   if (level === 0) {
-    const distance = distanceToSegment(segments[node]!, p);
-    if (distance > best.distance || (distance === best.distance && node > best.segment)) return;
+    const on = tree.segments[node]!;
+    const distance = distanceToSegment(on.segment, p);
+    if (distance > best.distance || (distance === best.distance && node > best.on.index)) return;
     best.distance = distance;
-    best.segment = node;
+    best.on = on;
     return;
   }
   const below = tree.levels[level - 1]!;
@@ -71,9 +74,9 @@ const visit = (
   const end = Math.min(below.length / 4, start + WIDTH);
   const first = nearestBox(below, start, end, p);
   if (squareTo(below, first, p) > best.distance * best.distance) return;
-  visit(tree, segments, p, level - 1, first, best);
+  visit(tree, p, level - 1, first, best);
   for (let i = start; i < end; i += 1) {
-    if (i !== first && squareTo(below, i, p) <= best.distance * best.distance) visit(tree, segments, p, level - 1, i, best);
+    if (i !== first && squareTo(below, i, p) <= best.distance * best.distance) visit(tree, p, level - 1, i, best);
   }
 };
 

@@ -1,5 +1,6 @@
 /** Distance and nearest place of a contour, by looking at every segment where there are few: quicker than asking an index. */
 
+import { indexOfLeast } from '../../sequence/sequence.ts';
 import { distanceToSegment, nearestOn } from '../measure.ts';
 import type { Point } from '../segment.ts';
 import { type Lookup, type NearestOnChain, nearestIn } from './lookup.ts';
@@ -19,12 +20,7 @@ export const awayFrom = (lookup: Lookup, p: Point): number => {
 
 /** The nearest place. */
 export const nearestTo = (lookup: Lookup, p: Point): NearestOnChain => {
-  if (lookup.segments.length > FEW) return nearestIn(lookup, p);
-  let segment = 0;
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < lookup.segments.length; i += 1) {
-    const d = distanceToSegment(lookup.segments[i]!, p);
-    if (d < least) [least, segment] = [d, i];
-  }
-  return { ...nearestOn(lookup.segments[segment]!, p), segment };
+  const index = lookup.segments.length > FEW ? -1 : indexOfLeast(lookup.segments, (s) => distanceToSegment(s, p));
+  const segment = lookup.segments[index];
+  return segment === undefined ? nearestIn(lookup, p) : { ...nearestOn(segment, p), segment: index };
 };

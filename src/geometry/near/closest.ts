@@ -81,13 +81,13 @@ export interface ClosestChains extends Closest {
  */
 export const closestBetweenChains = (a: Chain, b: Chain, within: number): ClosestChains => {
   const lookup = lookupOf(b);
-  let best: ClosestChains = { ...fromFirst(a.segments[0]!, b.segments[0]!, 0), segments: [0, 0] };
+  let best: ClosestChains = { ...fromFirst(a.segments[0], b.segments[0], 0), segments: [0, 0] };
   a.segments.forEach((segment, i) => {
-    const box = boundsOf(segment);
-    const near = lookup.index.neighbors(segment.from.x, segment.from.y, 1)[0]!;
-    for (const j of [near, ...segmentsNear(lookup, box, Math.min(best.distance, fromFirst(segment, b.segments[near]!, 0).distance))]) {
-      const closest = closestBetween(segment, b.segments[j]!, within);
-      if (closest.distance < best.distance) best = { ...closest, segments: [i, j] };
+    const near = lookup.index.nearest(segment.from, 1);
+    const reach = Math.min(best.distance, ...near.map((other) => fromFirst(segment, other.segment, 0).distance));
+    for (const other of [...near, ...segmentsNear(lookup, boundsOf(segment), reach)]) {
+      const closest = closestBetween(segment, other.segment, within);
+      if (closest.distance < best.distance) best = { ...closest, segments: [i, other.index] };
     }
   });
   return best;

@@ -1,9 +1,10 @@
 /** Which contour lies inside which, by an index over their bounds and exact containment. */
-import Flatbush from 'flatbush';
+import { grouped } from '../../sequence/sequence.ts';
 import { areaOf, boundsOfChain } from '../area.ts';
 import { clockwise, counterClockwise } from '../chain.ts';
 import type { Contour, Region } from '../contour.ts';
-import { pointAt } from '../measure.ts';
+import { type Bounds, pointAt } from '../measure.ts';
+import { boxIndexOf } from './box-index.ts';
 import { containsIn } from './inside.ts';
 import type { Lookup } from './lookup.ts';
 import { lookupOf } from './lookup.ts';
@@ -21,37 +22,63 @@ export interface Nested {
  * @param edge mm: places this near another contour do not decide on which side of it a contour lies. Contours equal within
  * it lie outside each other.
  */
-export const nest = (contours: readonly Contour[], edge: number): readonly Nested[] => {
-  if (contours.length === 0) return [];
-  const areas = contours.map((c) => Math.abs(areaOf(c)));
-  const bounds = contours.map(boundsOfChain);
-  const index = new Flatbush(contours.length);
-  for (const b of bounds) index.add(b.minX, b.minY, b.maxX, b.maxY);
-  index.finish();
-  const lookups: (Lookup | undefined)[] = [];
-  const lookup = (i: number): Lookup => (lookups[i] ??= lookupOf(contours[i]!));
-  const nested: Nested[] = contours.map(() => ({ parent: -1, depth: 0 }));
+export const nest = (contours: readonly Contour[], edge: number): readonly Nested[] => nesting(contours, edge).map(({ nested }) => nested);
+
+interface Sized {
+  readonly contour: Contour;
+  readonly number: number;
+  readonly area: number;
+  readonly bounds: Bounds;
+  lookup?: Lookup;
+  around?: Sized;
+  nested: Nested;
+}
+
+const nesting = (contours: readonly Contour[], edge: number): readonly Sized[] => {
+  const all = contours.map(
+    (contour, number): Sized => ({
+      contour,
+      number,
+      area: Math.abs(areaOf(contour)),
+      bounds: boundsOfChain(contour),
+      nested: { parent: -1, depth: 0 },
+    }),
+  );
+  const index = boxIndexOf(all, ({ bounds }) => bounds);
   // From the largest to the smallest, so that a parent's depth is known before its children ask.
-  const order = contours.map((_, i) => i).sort((i, j) => areas[j]! - areas[i]!);
-  for (const i of order) {
-    const b = bounds[i]!;
-    const around = index.search(b.minX, b.minY, b.minX, b.minY, (j, minX, minY, maxX, maxY) => {
-      return j !== i && areas[j]! > areas[i]! && minX <= b.minX && minY <= b.minY && maxX >= b.maxX && maxY >= b.maxY;
-    });
-    const parent = around.sort((j, k) => areas[j]! - areas[k]!).find((j) => holds(lookup(j), contours[i]!, edge));
-    if (parent !== undefined) nested[i] = { parent, depth: nested[parent]!.depth + 1 };
+  for (const one of all.toSorted((p, q) => q.area - p.area)) {
+    const parent = index
+      .search(lowCornerOf(one.bounds), (other) => other !== one && other.area > one.area && isWithin(one.bounds, other.bounds))
+      .sort((p, q) => p.area - q.area)
+      .find((other) => holds(lookupFor(other), one.contour, edge));
+    if (parent === undefined) continue;
+    one.around = parent;
+    one.nested = { parent: parent.number, depth: parent.nested.depth + 1 };
   }
-  return nested;
+  return all;
 };
+
+/** Made for those only that lie around another. */
+const lookupFor = (one: Sized): Lookup => {
+  one.lookup ??= lookupOf(one.contour);
+  return one.lookup;
+};
+
+const lowCornerOf = ({ minX, minY }: Bounds): Bounds => ({ minX, minY, maxX: minX, maxY: minY });
+
+const isWithin = (inner: Bounds, outer: Bounds): boolean =>
+  outer.minX <= inner.minX && outer.minY <= inner.minY && outer.maxX >= inner.maxX && outer.maxY >= inner.maxY;
 
 /** The regions that contours bound by turns: each contour of even depth with the contours straight inside it as holes. */
 export const regionsOf = (contours: readonly Contour[], edge: number): readonly Region[] => {
-  const nested = nest(contours, edge);
-  const holes: Contour[][] = contours.map(() => []);
-  nested.forEach((n, i) => {
-    if (n.depth % 2 === 1) holes[n.parent]!.push(clockwise(contours[i]!));
-  });
-  return contours.flatMap((c, i) => (nested[i]!.depth % 2 === 0 ? [{ outer: counterClockwise(c), holes: holes[i]! }] : []));
+  const all = nesting(contours, edge);
+  const holes = grouped(
+    all.filter(({ nested }) => nested.depth % 2 === 1),
+    ({ around }) => around,
+  );
+  return all
+    .filter(({ nested }) => nested.depth % 2 === 0)
+    .map((one) => ({ outer: counterClockwise(one.contour), holes: (holes.get(one) ?? []).map((hole) => clockwise(hole.contour)) }));
 };
 
 /** The first place of the inner contour that is clear of the outer one decides. */

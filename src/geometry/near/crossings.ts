@@ -1,13 +1,14 @@
 /** Where chains cross, touch or run along themselves or each other, found with a spatial index. */
 
+import { aroundAt } from '../../sequence/sequence.ts';
 import { turnBetween } from '../angle.ts';
-import type { Chain } from '../contour.ts';
+import { type Chain, segmentAt } from '../contour.ts';
 import type { Contact } from '../intersect.ts';
 import { intersect } from '../intersect.ts';
 import { boundsOf, curvatureOf, lengthOf, tangentAt } from '../measure.ts';
 import type { Point, Segment } from '../segment.ts';
 import type { Lookup } from './lookup.ts';
-import { lookupOf, segmentsNear } from './lookup.ts';
+import { lookupOf, type Numbered, segmentsNear } from './lookup.ts';
 
 /**
  * One place, or one stretch, that two pieces of chain share. `crossing`: the chains change sides there, even where it
@@ -32,17 +33,20 @@ export const selfCrossings = (chain: Chain, within: number): readonly ChainConta
   const lookup = lookupOf(chain);
   const found: ChainContact[] = [];
   const seen = new Set<number>();
-  chain.segments.forEach((segment, i) => {
-    const near = segmentsNear(lookup, boundsOf(segment), within).filter((j) => j > i);
-    for (const j of near.sort((p, q) => p - q)) {
-      for (const contact of intersect(segment, chain.segments[j]!, within)) {
-        if (isSamePlace(chain, i, j, contact, within) || isSeen(seen, chain, chain, i, j, contact)) continue;
-        found.push(told(chain, chain, i, j, contact));
+  chain.segments.forEach((segment, index) => {
+    const one = { segment, index };
+    for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
+      if (other.index <= index) continue;
+      for (const contact of intersect(segment, other.segment, within)) {
+        if (isSamePlace(chain, one, other, contact, within) || isSeen(seen, chain, chain, one, other, contact)) continue;
+        found.push(told(chain, chain, one, other, contact));
       }
     }
   });
   return found;
 };
+
+const inOrder = (segments: Numbered[]): readonly Numbered[] => segments.sort((p, q) => p.index - q.index);
 
 /** All places where two chains meet, sorted by the segments of the first. */
 export const crossingsBetween = (a: Chain, b: Chain, within: number): readonly ChainContact[] => crossingsWith(a, lookupOf(b), b, within);
@@ -51,10 +55,11 @@ export const crossingsBetween = (a: Chain, b: Chain, within: number): readonly C
 export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number): readonly ChainContact[] => {
   const found: ChainContact[] = [];
   const seen = new Set<number>();
-  a.segments.forEach((segment, i) => {
-    for (const j of segmentsNear(lookup, boundsOf(segment), within).sort((p, q) => p - q)) {
-      for (const contact of intersect(segment, b.segments[j]!, within)) {
-        if (!isSeen(seen, a, b, i, j, contact)) found.push(told(a, b, i, j, contact));
+  a.segments.forEach((segment, index) => {
+    const one = { segment, index };
+    for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
+      for (const contact of intersect(segment, other.segment, within)) {
+        if (!isSeen(seen, a, b, one, other, contact)) found.push(told(a, b, one, other, contact));
       }
     }
   });
@@ -65,33 +70,33 @@ export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number
  * Places that are next to each other along the chain as well are no meeting: the joints, and what lies round segments shorter
  * than the tolerance. Four times the tolerance along the chain is allowed for what zigzags below it.
  */
-const isSamePlace = (chain: Chain, i: number, j: number, contact: Contact, within: number): boolean => {
+const isSamePlace = (chain: Chain, one: Numbered, other: Numbered, contact: Contact, within: number): boolean => {
   const most = 4 * within;
-  if (contact.kind !== 'overlap') return wayIsShort(chain, i, contact.first, j, contact.second, most);
-  const stretch = (contact.first[1] - contact.first[0]) * lengthOf(chain.segments[i]!);
-  return stretch <= most && wayIsShort(chain, i, contact.first[0], j, contact.second[0], most);
+  if (contact.kind !== 'overlap') return wayIsShort(chain, one, contact.first, other, contact.second, most);
+  const stretch = (contact.first[1] - contact.first[0]) * lengthOf(one.segment);
+  return stretch <= most && wayIsShort(chain, one, contact.first[0], other, contact.second[0], most);
 };
 
-/** Whether the way along the chain from a share of segment i to a share of segment j is at most `most` mm, one way or the other. */
-const wayIsShort = (chain: Chain, i: number, first: number, j: number, second: number, most: number): boolean => {
-  const { segments, closed } = chain;
-  let way = (1 - first) * lengthOf(segments[i]!) + second * lengthOf(segments[j]!);
-  for (let k = i + 1; k < j && way <= most; k += 1) way += lengthOf(segments[k]!);
-  if (way <= most) return true;
-  if (!closed) return false;
-  way = first * lengthOf(segments[i]!) + (1 - second) * lengthOf(segments[j]!);
-  for (let k = j + 1; k < i + segments.length && way <= most; k += 1) way += lengthOf(segments[k % segments.length]!);
-  return way <= most;
+/** Whether the way along the chain from a share of one segment to a share of a later one is at most `most` mm, one way or the other. */
+const wayIsShort = ({ segments, closed }: Chain, one: Numbered, first: number, other: Numbered, second: number, most: number): boolean => {
+  const [size, otherSize] = [lengthOf(one.segment), lengthOf(other.segment)];
+  const isShort = (ends: number, from: number, to: number): boolean => {
+    let way = ends;
+    for (let k = from + 1; k < to && way <= most; k += 1) way += lengthOf(aroundAt(segments, k));
+    return way <= most;
+  };
+  if (isShort((1 - first) * size + second * otherSize, one.index, other.index)) return true;
+  return closed && isShort(first * size + (1 - second) * otherSize, other.index, one.index + segments.length);
 };
 
 /**
  * Meetings at one corner are seen by up to four pairs of segments, and are told once: `seen` holds the pairs of places, a
  * place being a corner (even numbers) or the inside of a segment (odd ones).
  */
-const isSeen = (seen: Set<number>, a: Chain, b: Chain, i: number, j: number, contact: Contact): boolean => {
+const isSeen = (seen: Set<number>, a: Chain, b: Chain, one: Numbered, other: Numbered, contact: Contact): boolean => {
   if (contact.kind !== 'touching end') return false;
-  const p = placeOf(a, i, contact.first);
-  const q = placeOf(b, j, contact.second);
+  const p = placeOf(a, one.index, contact.first);
+  const q = placeOf(b, other.index, contact.second);
   const room = 2 * (a.segments.length + b.segments.length) + 2;
   const key = a === b ? Math.min(p, q) * room + Math.max(p, q) : p * room + q;
   if (seen.has(key)) return true;
@@ -105,17 +110,19 @@ const placeOf = (chain: Chain, i: number, share: number): number => {
   return chain.closed && i === chain.segments.length - 1 ? 0 : 2 * i + 2;
 };
 
-const told = (a: Chain, b: Chain, i: number, j: number, contact: Contact): ChainContact => {
+const told = (a: Chain, b: Chain, one: Numbered, other: Numbered, contact: Contact): ChainContact => {
   const at = contact.kind === 'overlap' ? contact.from : contact.at;
-  return { kind: kindOf(a, b, i, j, contact), at, first: i, second: j, contact };
+  return { kind: kindOf(a, b, one, other, contact), at, first: one.index, second: other.index, contact };
 };
 
-const kindOf = (a: Chain, b: Chain, i: number, j: number, contact: Contact): ChainContact['kind'] => {
+const kindOf = (a: Chain, b: Chain, one: Numbered, other: Numbered, contact: Contact): ChainContact['kind'] => {
   if (contact.kind === 'overlap' || contact.kind === 'crossing') return contact.kind;
   if (contact.kind === 'tangent') return 'touching';
-  const first = raysAt(a, i, contact.first);
-  const second = raysAt(b, j, contact.second);
-  return first.length === 2 && second.length === 2 && separates(first, second) ? 'crossing' : 'touching';
+  const [start, end] = raysAt(a, one, contact.first);
+  const [back, on] = raysAt(b, other, contact.second);
+  if (start === undefined || end === undefined || back === undefined || on === undefined) return 'touching';
+  // The chains change sides where exactly one way of the second lies in the turn between the ways of the first.
+  return isBetween(start, end, back) !== isBetween(start, end, on) ? 'crossing' : 'touching';
 };
 
 /** A way out of a place: its direction, and how it bends to the left. */
@@ -126,27 +133,16 @@ interface Ray {
 }
 
 /** The way back and the way on from a place of a chain; only one of them at the end of an open chain. */
-const raysAt = (chain: Chain, i: number, share: number): Ray[] => {
-  const count = chain.segments.length;
-  const inner = share > 0 && share < 1;
-  const back = share > 0 ? i : chain.closed ? (i + count - 1) % count : i - 1;
-  const on = share < 1 ? i : chain.closed ? (i + 1) % count : i + 1;
-  const rays: Ray[] = [];
-  if (back >= 0) rays.push(ray(chain.segments[back]!, inner ? share : 1, -1));
-  if (on < count) rays.push(ray(chain.segments[on]!, inner ? share : 0, 1));
-  return rays;
+const raysAt = (chain: Chain, { segment, index }: Numbered, share: number): readonly Ray[] => {
+  if (share > 0 && share < 1) return [ray(segment, share, -1), ray(segment, share, 1)];
+  const back = share > 0 ? segment : segmentAt(chain, index - 1);
+  const on = share > 0 ? segmentAt(chain, index + 1) : segment;
+  return [...(back === undefined ? [] : [ray(back, 1, -1)]), ...(on === undefined ? [] : [ray(on, 0, 1)])];
 };
 
 const ray = (segment: Segment, share: number, way: 1 | -1): Ray => {
   const t = tangentAt(segment, share);
   return { x: way * t.x, y: way * t.y, bend: way * curvatureOf(segment) };
-};
-
-/** Whether exactly one of the second pair of rays lies in the turn from the first ray to its partner. */
-const separates = (first: readonly Ray[], second: readonly Ray[]): boolean => {
-  const [start, end] = first as [Ray, Ray];
-  const held = second.map((r) => isBetween(start, end, r));
-  return held[0] !== held[1];
 };
 
 /** Whether turning left from `start` one meets `r` before `end`; the same direction is told apart by the bend. */

@@ -1,4 +1,5 @@
 /** Distance from a point to a whole chain, exact to arcs. */
+import { aroundAt, indexOfLeast } from '../../sequence/sequence.ts';
 import type { Chain } from '../contour.ts';
 import { distanceToSegment, nearestOn } from '../measure.ts';
 import type { Point } from '../segment.ts';
@@ -16,14 +17,6 @@ export const distanceTo = (chain: Chain, p: Point): number => {
 
 /** The place of the chain nearest to a point; the first one where several are. */
 export const nearestOnChain = (chain: Chain, p: Point): NearestOnChain => {
-  let segment = 0;
-  let least = Infinity;
-  chain.segments.forEach((s, i) => {
-    const d = distanceToSegment(s, p);
-    if (d < least) {
-      least = d;
-      segment = i;
-    }
-  });
-  return { ...nearestOn(chain.segments[segment]!, p), segment };
+  const segment = indexOfLeast(chain.segments, (s) => distanceToSegment(s, p));
+  return { ...nearestOn(aroundAt(chain.segments, segment), p), segment };
 };

@@ -51,7 +51,7 @@ export const windingOf = (contour: Contour, p: Point): number => {
 /** The same with an index: only segments that meet the ray east from the point count. */
 export const windingIn = (lookup: Lookup, p: Point): number => {
   let winding = 0;
-  for (const i of lookup.index.search(p.x, p.y, Infinity, p.y)) winding += turnsOf(lookup.segments[i]!, p);
+  for (const { segment } of lookup.index.search({ minX: p.x, minY: p.y, maxX: Infinity, maxY: p.y })) winding += turnsOf(segment, p);
   return winding;
 };
 

@@ -1,4 +1,5 @@
 /** The narrowest way through the inside of a contour: where two pieces that face each other come closest. */
+import { aroundAt } from '../../sequence/sequence.ts';
 import { boundsOfChain } from '../area.ts';
 import type { Contour } from '../contour.ts';
 import type { Side } from '../joints.ts';
@@ -7,7 +8,7 @@ import { boundsOf, endDirection, startDirection, tangentAt } from '../measure.ts
 import type { Point, Segment } from '../segment.ts';
 import type { Closest } from './closest.ts';
 import { closestBetween } from './closest.ts';
-import { lookupOf, segmentsNear } from './lookup.ts';
+import { lookupOf, type Numbered, segmentsNear } from './lookup.ts';
 
 /**
  * `gap`: a neck, or a narrow end between two corners. `no gap`: nothing faces nothing closer than the contour is wide, as
@@ -37,24 +38,25 @@ export const narrowestGap = (contour: Contour, across: 'inside' | 'outside' = 'i
   const b = boundsOfChain(contour);
   let reach = Math.min(most, Math.min(b.maxX - b.minX, b.maxY - b.minY) * (1 + 1e-9));
   let best: Narrowest = { kind: 'no gap' };
-  contour.segments.forEach((segment, i) => {
-    for (const j of segmentsNear(lookup, boundsOf(segment), reach)) {
-      if (j <= i + 1 || (i === 0 && j === contour.segments.length - 1)) continue;
-      const closest = closestBetween(segment, contour.segments[j]!, 0);
-      if (closest.distance >= reach || !isGap(contour, i, j, closest, side)) continue;
+  contour.segments.forEach((segment, index) => {
+    const one = { segment, index };
+    for (const other of segmentsNear(lookup, boundsOf(segment), reach)) {
+      if (other.index <= index + 1 || (index === 0 && other.index === contour.segments.length - 1)) continue;
+      const closest = closestBetween(segment, other.segment, 0);
+      if (closest.distance >= reach || !isGap(contour, one, other, closest, side)) continue;
       reach = closest.distance;
-      best = { kind: 'gap', distance: closest.distance, from: closest.first.at, to: closest.second.at, segments: [i, j] };
+      best = { kind: 'gap', distance: closest.distance, from: closest.first.at, to: closest.second.at, segments: [index, other.index] };
     }
   });
   return best;
 };
 
-const isGap = (contour: Contour, i: number, j: number, closest: Closest, side: Side): boolean => {
+const isGap = (contour: Contour, one: Numbered, other: Numbered, closest: Closest, side: Side): boolean => {
   const { first, second, distance } = closest;
   if (distance === 0) return false;
   const x = (second.at.x - first.at.x) / distance;
   const y = (second.at.y - first.at.y) / distance;
-  return opens(contour, i, first.share, { x, y }, side) && opens(contour, j, second.share, { x: -x, y: -y }, side);
+  return opens(contour, one, first.share, { x, y }, side) && opens(contour, other, second.share, { x: -x, y: -y }, side);
 };
 
 /** The turn in rad from which a corner counts as sharp: 10 degrees. */
@@ -63,13 +65,11 @@ const SHARP = Math.PI / 18;
 const FACING = 0.5;
 
 /** Whether the way in a unit direction leaves the contour into the side looked across, and is locally the shortest. */
-const opens = (contour: Contour, i: number, share: number, way: Point, side: Side): boolean => {
-  const segment = contour.segments[i]!;
+const opens = ({ segments }: Contour, { segment, index }: Numbered, share: number, way: Point, side: Side): boolean => {
   const facing = normalAlong(tangentAt(segment, share), way, side);
   if (share > 0 && share < 1) return facing > 0;
-  const count = contour.segments.length;
-  const before = share === 0 ? contour.segments[(i + count - 1) % count]! : segment;
-  const after = share === 0 ? segment : contour.segments[(i + 1) % count]!;
+  const before = share === 0 ? aroundAt(segments, index - 1) : segment;
+  const after = share === 0 ? segment : aroundAt(segments, index + 1);
   if (facing >= FACING && Math.abs(turnAt(before, after)) > SHARP) return true;
   return (
     isShortest(before, after, way) &&

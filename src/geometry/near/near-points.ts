@@ -1,4 +1,7 @@
-/** Finds the points near a place: points are sorted into square cells, and only the nine cells around are looked at. */
+/**
+ * Finds the points near a place: points are sorted into square cells, and only the nine cells around are looked at. Ends of a hundred
+ * thousand pieces are asked for, so cells are chains of plain numbers: `!` stands where one of those is read.
+ */
 import type { Point } from '../segment.ts';
 
 export interface Near {

@@ -8,13 +8,22 @@ export interface PointGrid {
   readonly nearest: (from: Point) => number;
 }
 
+interface GridPoint {
+  readonly at: Point;
+  readonly number: number;
+}
+
 export const pointGrid = (points: readonly Point[]): PointGrid => {
   const { minX, minY, size, columns, rows } = cellsFor(points);
-  const cells: number[][] = Array.from({ length: columns * rows }, () => []);
+  const cells = new Map<number, GridPoint[]>();
   const column = (x: number): number => Math.min(columns - 1, Math.max(0, Math.floor((x - minX) / size)));
   const row = (y: number): number => Math.min(rows - 1, Math.max(0, Math.floor((y - minY) / size)));
-  const cellOf = (p: Point): number[] => cells[row(p.y) * columns + column(p.x)]!;
-  for (const [i, p] of points.entries()) cellOf(p).push(i);
+  const cellOf = (p: Point): number => row(p.y) * columns + column(p.x);
+  points.forEach((at, number) => {
+    const held = cells.get(cellOf(at));
+    if (held === undefined) cells.set(cellOf(at), [{ at, number }]);
+    else held.push({ at, number });
+  });
   const nearest = (from: Point): number => {
     const [x, y] = [column(from.x), row(from.y)];
     let best = -1;
@@ -22,17 +31,20 @@ export const pointGrid = (points: readonly Point[]): PointGrid => {
     // Ring by ring; a point found counts once no nearer one can be in the rings further out.
     for (let ring = 0; ring <= columns + rows && (best < 0 || least > (ring - 1) * size); ring += 1) {
       for (const cell of ringCells(x, y, ring, columns, rows)) {
-        for (const i of cells[cell]!) {
-          const d = Math.hypot(points[i]!.x - from.x, points[i]!.y - from.y);
-          if (d < least || (d === least && i < best)) [least, best] = [d, i];
+        for (const { at, number } of cells.get(cell) ?? []) {
+          const d = Math.hypot(at.x - from.x, at.y - from.y);
+          if (d < least || (d === least && number < best)) [least, best] = [d, number];
         }
       }
     }
     return best;
   };
   const remove = (point: number): void => {
-    const cell = cellOf(points[point]!);
-    cell.splice(cell.indexOf(point), 1);
+    const cell = cellOf(points[point] as Point);
+    cells.set(
+      cell,
+      (cells.get(cell) ?? []).filter(({ number }) => number !== point),
+    );
   };
   return { remove, nearest };
 };

@@ -1,38 +1,44 @@
 /** Turns loops of flat curves into contours of the house: exact joints, centres that agree with both ends, in the sense of the source. */
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import type { Contour } from '../contour.ts';
 import { contour } from '../contour.ts';
 import type { Curves } from '../flat/curves.ts';
-import { RADIUS, STRIDE } from '../flat/curves.ts';
 import type { Point, Segment } from '../segment.ts';
 import type { Loop, Stretch } from './loops.ts';
-import { centreOf } from './loops.ts';
+import { circleOf } from './loops.ts';
 
 /** The contour of a loop; `reversed` when the source was laid out reversed. */
 export const emit = (curves: Curves, loop: Loop, shift: Point, reversed: boolean): Contour =>
-  contour(segmentsOf(curves, loop.stretches, true, undefined, shift, reversed));
+  contour(segmentsOf(curves, loop.stretches, undefined, shift, reversed));
 
-/** Segments of a run of stretches, closed or ending at `end`. */
+/** Segments of a run of stretches that ends at `end`, or where it began when none is told. */
 export const segmentsOf = (
   curves: Curves,
-  stretches: readonly Stretch[],
-  closed: boolean,
+  stretches: NonEmpty<Stretch>,
   end: Point | undefined,
   shift: Point,
   reversed: boolean,
 ): readonly Segment[] => {
-  const places = stretches.map((s) => ({ x: s.x + shift.x, y: s.y + shift.y }));
-  places.push(closed ? places[0]! : { x: end!.x + shift.x, y: end!.y + shift.y });
-  const segments: Segment[] = stretches.map((s, i) =>
-    s.sweep === 0 ? lineOf(places[i]!, places[i + 1]!, reversed) : arcOf(curves, s, places[i]!, places[i + 1]!, shift, reversed),
-  );
+  const shifted = ({ x, y }: Point): Point => ({ x: x + shift.x, y: y + shift.y });
+  const first = shifted(stretches[0]);
+  const last = end === undefined ? first : shifted(end);
+  let from = first;
+  // One walk, and no pairs in between: an outline may have ten thousand stretches.
+  const segments = stretches.map((s, i): Segment => {
+    const next = stretches[i + 1];
+    const to = next === undefined ? last : shifted(next);
+    const segment = s.sweep === 0 ? lineOf(from, to, reversed) : arcOf(curves, s, from, to, shift, reversed);
+    from = to;
+    return segment;
+  });
   return reversed ? segments.reverse() : segments;
 };
 
 const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'line', from: reversed ? b : a, to: reversed ? a : b });
 
 const arcOf = (curves: Curves, s: Stretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
-  const given = centreOf(curves, s);
-  const fitted = agreeing(a, b, { x: given.x + shift.x, y: given.y + shift.y }, curves.data[s.curve * STRIDE + RADIUS]!, s.sweep);
+  const given = circleOf(curves, s);
+  const fitted = agreeing(a, b, { x: given.x + shift.x, y: given.y + shift.y }, given.radius, s.sweep);
   return {
     kind: 'arc',
     from: reversed ? b : a,

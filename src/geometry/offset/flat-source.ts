@@ -13,6 +13,8 @@ export interface Layout {
   readonly curves: Curves;
   /** How many of the curves are source: all, or for an open path the way out only. */
   readonly sources: number;
+  /** Origin of the last of these. */
+  readonly lastOrigin: number;
   /** First curve of each chain, and the end of the last one. */
   readonly chainStarts: readonly number[];
   /** At the end of a curve: 1 or -1 where the turn there is half a turn that only this tells to be left or right, else 0. */
@@ -35,12 +37,16 @@ const HAIR = 1e-7;
 /** Rounding of a place that was computed in some steps, as a share of the largest coordinate; a single step gives 1e-16. */
 const ROUNDING = 4e-15;
 
+/** A chain with the number that the caller knows it by. */
+export type NumberedChain = readonly [number: number, chain: Chain];
+
 /** Lays closed chains out, or one open path; `reversed` for an offset to the right. */
-export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Unsound => {
+export const layOut = (numbered: readonly NumberedChain[], reversed: boolean): Layout | Unsound => {
+  const chains = numbered.map(([, chain]) => chain);
   const unsound = soundnessOf(chains);
   if (unsound) return unsound;
   const { shift, size } = placeOf(chains);
-  const open = !chains[0]!.closed;
+  const open = chains.some((chain) => !chain.closed);
   let room = 0;
   for (const chain of chains) for (const s of chain.segments) room += partsOf(s);
   const curves = emptyCurves(open ? 2 * room : room, size * ROUNDING);
@@ -48,7 +54,7 @@ export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Un
   const sheet: Sheet = { curves, halfTurns, shift, originSegments: [], originChains: [] };
   const chainStarts = [0];
   let sources = 0;
-  for (const [number, chain] of chains.entries()) {
+  for (const [number, chain] of numbered) {
     const first = curves.count;
     addChain(sheet, chain, number, reversed);
     sources = curves.count;
@@ -64,7 +70,7 @@ export const layOut = (chains: readonly Chain[], reversed: boolean): Layout | Un
   }
   let widestRadius = 0;
   for (let i = 0; i < curves.count; i++) widestRadius = Math.max(widestRadius, curves.data[i * STRIDE + RADIUS]!);
-  return { kind: 'layout', ...sheet, sources, chainStarts, size, widestRadius, reversed };
+  return { kind: 'layout', ...sheet, sources, lastOrigin: curves.origin[sources - 1]!, chainStarts, size, widestRadius, reversed };
 };
 
 /** What the chains are written onto. */

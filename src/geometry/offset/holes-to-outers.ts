@@ -14,7 +14,7 @@ export const holesToOuters = (contours: readonly Contour[]): readonly Region[] |
   // Smallest first, so that a hole lands in the innermost of nested outer contours.
   const inward = outers.toReversed();
   for (const hole of holes) {
-    const place = hole.contour.segments[0]!.from;
+    const place = hole.contour.segments[0].from;
     const home = outers.length === 1 ? outers[0] : inward.find((outer) => isIn(outer.lookup, place));
     if (!home) return 'hole outside';
     home.holes.push(hole.contour);

@@ -1,4 +1,5 @@
 /** Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. */
+import { isFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';
 import type { Curves } from '../flat/curves.ts';
 import { AY, CX, CY, LENGTH, RADIUS, STRIDE } from '../flat/curves.ts';
@@ -13,10 +14,12 @@ export interface Stretch {
   readonly y: number;
   /** rad travelled, with sign; 0 for a line. */
   readonly sweep: number;
+  /** Of its curve. */
+  readonly origin: number;
 }
 
 export interface Loop {
-  readonly stretches: readonly Stretch[];
+  readonly stretches: NonEmpty<Stretch>;
   readonly area: number;
   readonly length: number;
 }
@@ -33,7 +36,7 @@ export const loopsOf = (curves: Curves, crossings: Crossings, order: Order, piec
       round.push(k);
     }
     const stretches = stretchesOf(curves, crossings, order, pieces, round);
-    if (stretches.length > 0) loops.push(measured(curves, stretches));
+    if (isFilled(stretches)) loops.push(measured(curves, stretches));
   }
   return loops;
 };
@@ -55,7 +58,8 @@ const stretchesOf = (curves: Curves, crossings: Crossings, order: Order, pieces:
     const before = round[(start + i + round.length - 1) % round.length]!;
     if (last && i > 0 && goesOn(curves, order, pieces, before, k)) {
       stretches[stretches.length - 1] = { ...last, sweep: last.sweep + sweep };
-    } else if (high - low >= SHORTEST) stretches.push({ curve, ...startOf(curves, crossings, order, k, curve), sweep });
+    } else if (high - low >= SHORTEST)
+      stretches.push({ curve, ...startOf(curves, crossings, order, k, curve), sweep, origin: curves.origin[curve]! });
   }
   return stretches;
 };
@@ -80,8 +84,8 @@ const startOf = (curves: Curves, crossings: Crossings, order: Order, piece: numb
 };
 
 /** Area by the shoelace of the chords, taken from the first place so that far coordinates do no harm, and a circular segment per arc. */
-const measured = (curves: Curves, stretches: readonly Stretch[]): Loop => {
-  const { x, y } = stretches[0]!;
+const measured = (curves: Curves, stretches: NonEmpty<Stretch>): Loop => {
+  const { x, y } = stretches[0];
   let twice = 0;
   let length = 0;
   for (let i = 0; i < stretches.length; i++) {
@@ -98,8 +102,9 @@ const measured = (curves: Curves, stretches: readonly Stretch[]): Loop => {
   return { stretches, area: twice / 2, length };
 };
 
-/** Centre of the curve that a stretch lies on, when it is an arc. */
-export const centreOf = (curves: Curves, s: Stretch): { x: number; y: number } => ({
+/** Centre and radius of the curve that a stretch lies on, when it is an arc. */
+export const circleOf = (curves: Curves, s: Stretch): { x: number; y: number; radius: number } => ({
   x: curves.data[s.curve * STRIDE + CX]!,
   y: curves.data[s.curve * STRIDE + CY]!,
+  radius: curves.data[s.curve * STRIDE + RADIUS]!,
 });

@@ -1,5 +1,8 @@
 /** An order of contours in which neighbours in the list are mostly neighbours in space, as the box tree wants it. */
+
 import type { Chain } from '../contour.ts';
+import type { Point } from '../segment.ts';
+import type { NumberedChain } from './flat-source.ts';
 
 /** Few chains need no order. */
 const FEW = 16;
@@ -7,22 +10,25 @@ const FEW = 16;
 /** Steps across the sheet in each direction. */
 const GRID = 1 << 12;
 
-/** The numbers of the chains, by where they start along a curve that fills the plane quarter by quarter. */
-export const neighbourOrder = (chains: readonly Chain[]): readonly number[] => {
-  const numbers = chains.map((_, i) => i);
-  if (chains.length <= FEW) return numbers;
-  const places = chains.map((c) => c.segments[0]!.from);
+/** The chains with their numbers, by where they start along a curve that fills the plane quarter by quarter. */
+export const neighbourOrder = (chains: readonly Chain[]): readonly NumberedChain[] => {
+  const numbered = [...chains.entries()];
+  if (chains.length <= FEW) return numbered;
   const low = { x: Infinity, y: Infinity };
   const high = { x: -Infinity, y: -Infinity };
-  for (const p of places) {
+  for (const { segments } of chains) {
+    const p = segments[0].from;
     low.x = Math.min(low.x, p.x);
     low.y = Math.min(low.y, p.y);
     high.x = Math.max(high.x, p.x);
     high.y = Math.max(high.y, p.y);
   }
   const step = (GRID - 1) / Math.max(high.x - low.x, high.y - low.y, 1e-9);
-  const keys = places.map((p) => spread((p.x - low.x) * step) + 2 * spread((p.y - low.y) * step));
-  return numbers.sort((i, j) => keys[i]! - keys[j]!);
+  const keyOf = ({ x, y }: Point): number => spread((x - low.x) * step) + 2 * spread((y - low.y) * step);
+  return numbered
+    .map((entry) => ({ entry, key: keyOf(entry[1].segments[0].from) }))
+    .sort((a, b) => a.key - b.key)
+    .map(({ entry }) => entry);
 };
 
 /** The bits of a whole number drawn apart, so that those of a second one fit between them. */

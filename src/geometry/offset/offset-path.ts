@@ -1,4 +1,5 @@
 /** The parallel curve on one side of an open path. */
+import { aroundAt, lastOf, roundPairs } from '../../sequence/sequence.ts';
 import type { Contour, Path } from '../contour.ts';
 import { path } from '../contour.ts';
 import { emit, segmentsOf } from './emit.ts';
@@ -19,16 +20,16 @@ import { trace } from './trace-offset.ts';
  */
 export const offsetPath = (source: Path, distance: number, options: OffsetOptions = {}): OffsetPathOutcome => {
   if (!Number.isFinite(distance)) return noDistance(distance);
-  const prepared = prepare([source], distance > 0 ? 'left' : 'right');
+  const prepared = prepare([[0, source]], distance > 0 ? 'left' : 'right');
   if (prepared.kind !== 'prepared') return prepared;
   if (Math.abs(distance) < NO_DISTANCE) return { kind: 'offset', paths: [source], loops: [], rounded: [], slivers: 0 };
   const { layout, tree } = prepared;
   const traced = trace(layout, tree, Math.abs(distance), bridgingOf(options), (loops) => loops.length === 0);
-  if (traced.kind === 'untraceable') return contradiction(source.segments[0]!.from, distance);
+  if (traced.kind === 'untraceable') return contradiction(source.segments[0].from, distance);
   const runs = traced.loops.flatMap((loop) => runsOf(traced, layout, loop)).sort((a, b) => a.order - b.order);
   if (layout.reversed) runs.reverse();
   if (runs.length === 0) return { kind: 'vanished' };
-  const ends = [source.segments[0]!.from, source.segments[source.segments.length - 1]!.to];
+  const ends = [source.segments[0].from, lastOf(source.segments).to];
   const corners = pointsOf(layout, traced.rounded).filter((p) => !ends.some((e) => e.x === p.x && e.y === p.y));
   return {
     kind: 'offset',
@@ -46,27 +47,25 @@ interface Run {
 
 /** The runs of a loop that lie on the side asked for. */
 const runsOf = (traced: Traced, layout: Layout, loop: Loop): Run[] => {
-  const { stretches } = loop;
-  const wanted = stretches.map((s) => isOnWayOut(traced, layout, s));
-  const first = stretches.findIndex((_, i) => wanted[i]! && !wanted[(i + stretches.length - 1) % stretches.length]!);
+  const { shift, reversed } = layout;
+  const wanted = (s: Stretch): boolean => isOnWayOut(layout, s);
+  const first = loop.stretches.findIndex((s, i) => wanted(s) && !wanted(aroundAt(loop.stretches, i - 1)));
   if (first < 0) {
-    return wanted[0] ? [{ chain: emit(traced.curves, loop, layout.shift, layout.reversed), order: stretches[0]!.curve }] : [];
+    return wanted(loop.stretches[0]) ? [{ chain: emit(traced.curves, loop, shift, reversed), order: loop.stretches[0].curve }] : [];
   }
   const runs: Run[] = [];
-  for (let n = 0; n < stretches.length; ) {
-    const i = (first + n) % stretches.length;
-    let length = 0;
-    while (n + length < stretches.length && wanted[(i + length) % stretches.length]!) length++;
-    if (length > 0) {
-      const run = Array.from({ length }, (_, k) => stretches[(i + k) % stretches.length]!);
-      const end = stretches[(i + length) % stretches.length]!;
-      runs.push({ chain: path(segmentsOf(traced.curves, run, false, end, layout.shift, layout.reversed)), order: run[0]!.curve });
-    }
-    n += Math.max(1, length);
+  let run: [Stretch, ...Stretch[]] | undefined;
+  // Begun where a run begins, the way round ends with what is not wanted: each run has a stretch after it.
+  for (const [here, next] of roundPairs([...loop.stretches.slice(first), ...loop.stretches.slice(0, first)])) {
+    if (!wanted(here)) continue;
+    if (run === undefined) run = [here];
+    else run.push(here);
+    if (wanted(next)) continue;
+    runs.push({ chain: path(segmentsOf(traced.curves, run, next, shift, reversed)), order: run[0].curve });
+    run = undefined;
   }
   return runs;
 };
 
 /** Sides have even origins and bridges odd ones, the last bridge of the way out being the round end of the path. */
-const isOnWayOut = (traced: Traced, layout: Layout, s: Stretch): boolean =>
-  traced.curves.origin[s.curve]! <= 2 * layout.curves.origin[layout.sources - 1]!;
+const isOnWayOut = (layout: Layout, s: Stretch): boolean => s.origin <= 2 * layout.lastOrigin;

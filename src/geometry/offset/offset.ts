@@ -11,7 +11,6 @@ import type {
   OffsetRegionOutcome,
   OffsetRegions,
   SelfCrossing,
-  SelfMeeting,
   Unsound,
   Vanished,
 } from './offset-outcome.ts';
@@ -33,7 +32,7 @@ export { offsetPath } from './offset-path.ts';
  */
 export const offsetContour = (source: Contour, distance: number, options: OffsetOptions = {}): OffsetContourOutcome => {
   if (!Number.isFinite(distance)) return noDistance(distance);
-  const prepared = prepare([source], distance > 0 ? 'left' : 'right');
+  const prepared = prepare([[0, source]], distance > 0 ? 'left' : 'right');
   if (prepared.kind !== 'prepared') return prepared;
   if (Math.abs(distance) < NO_DISTANCE) return { kind: 'offset', contours: [source], enclosed: [], rounded: [], slivers: 0 };
   const { layout, tree } = prepared;
@@ -76,20 +75,8 @@ export const prepareRegion = (source: Region, side: 'left' | 'right'): Prepared 
       return unsound('wrong winding', chain.segments[0].from, 'The outer contour of a region runs counter-clockwise, its holes clockwise.');
     }
   }
-  const order = neighbourOrder(chains);
-  const prepared = prepare(
-    order.map((k) => chains[k]!),
-    side,
-  );
-  return prepared.kind === 'self-crossing' ? { ...prepared, places: prepared.places.map((place) => renumbered(place, order)) } : prepared;
+  return prepare(neighbourOrder(chains), side);
 };
-
-/** A place told with the contour numbers that the caller knows. */
-const renumbered = (place: SelfMeeting, order: readonly number[]): SelfMeeting => ({
-  ...place,
-  first: { ...place.first, contour: order[place.first.contour]! },
-  second: { ...place.second, contour: order[place.second.contour]! },
-});
 
 /** Traced, and its loops sorted into regions. */
 export interface TracedRegions extends Traced {

@@ -26,10 +26,7 @@ const thereAndBack = (source: Contour | Region, radius: number, side: 'left' | '
   const there = traceRegions(prepared, radius, {});
   if (there.kind !== 'traced') return there;
   const chains = there.regions.flatMap((r) => [r.outer, ...r.holes]);
-  const returning = prepareTrusted(
-    neighbourOrder(chains).map((k) => chains[k]!),
-    side === 'left' ? 'right' : 'left',
-  );
+  const returning = prepareTrusted(neighbourOrder(chains), side === 'left' ? 'right' : 'left');
   if (returning.kind !== 'prepared') return returning;
   const back = traceRegions(returning, there.distance, {});
   if (back.kind === 'vanished') return contradiction(back.at, radius);

@@ -4,6 +4,7 @@ import type { Curves } from '../flat/curves.ts';
 import { addArc, addLine, BX, BY, CX, CY, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';
 import type { Corner } from '../flat/source-corners.ts';
 import { ARC_BRIDGE, isJoint, JOINT, LOOSE_ENDS, measureCorner, newCorner, REACH_BRIDGE } from '../flat/source-corners.ts';
+import type { Point } from '../segment.ts';
 import type { Layout } from './flat-source.ts';
 
 /** What corners get on the side that opens: an arc always, or an extension that reaches at most `reach` offsets from the corner. */
@@ -16,8 +17,8 @@ export interface Parallels {
   readonly curves: Curves;
   /** Extended corners, eight numbers each: corner, end of the shifted side before, tip, start of the shifted side after. */
   readonly kites: readonly number[];
-  /** Corners (x, y) whose extension would have reached too far. */
-  readonly rounded: readonly number[];
+  /** Corners whose extension would have reached too far. */
+  readonly rounded: readonly Point[];
 }
 
 /** mm: an arc that shrinks to less than this is a point, and its neighbours join in it. */
@@ -43,7 +44,7 @@ interface Shifted {
 export const parallelsOf = (layout: Layout, distance: number, bridging: Bridging): Parallels => {
   const source = layout.curves;
   const kites: number[] = [];
-  const rounded: number[] = [];
+  const rounded: Point[] = [];
   const shifted = shiftAll(source, distance);
   const corner = newCorner();
   for (let i = 0; i < source.count; i++) {
@@ -90,7 +91,7 @@ const treatCorner = (
   distance: number,
   corner: Corner,
   bridging: Bridging,
-  rounded: number[],
+  rounded: Point[],
 ): void => {
   const j = source.next[i]!;
   const u = corner.directions;
@@ -114,7 +115,7 @@ const treatCorner = (
   } else if (corner.turn > 0) shifted.corner[i] = LOOSE_ENDS;
   else if (bridging.join === 'arc' || 1 / Math.cos(corner.turn / 2) > bridging.reach) {
     shifted.corner[i] = ARC_BRIDGE;
-    if (bridging.join === 'intersection') rounded.push(x, y);
+    if (bridging.join === 'intersection') rounded.push({ x, y });
   } else {
     shifted.corner[i] = REACH_BRIDGE;
     shifted.tips[2 * i] = tipX;

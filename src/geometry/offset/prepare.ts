@@ -1,10 +1,9 @@
 /** The first stages that all offsets share: soundness, layout, and the search for places where the source meets itself. */
-import type { Chain } from '../contour.ts';
 import type { CurveTree } from '../flat/curve-tree.ts';
 import { curveTreeOf } from '../flat/curve-tree.ts';
 import { widestOf } from '../flat/widest.ts';
 import type { Point } from '../segment.ts';
-import type { Layout } from './flat-source.ts';
+import type { Layout, NumberedChain } from './flat-source.ts';
 import { layOut } from './flat-source.ts';
 import type { OffsetOptions, SelfCrossing, Unsound } from './offset-outcome.ts';
 import type { Bridging } from './parallels.ts';
@@ -19,7 +18,7 @@ export interface Prepared {
 }
 
 /** Lays chains out for an offset to the left, or the right, of all of them; refuses what breaks a promise or meets itself. */
-export const prepare = (chains: readonly Chain[], side: 'left' | 'right'): Prepared | SelfCrossing | Unsound => {
+export const prepare = (chains: readonly NumberedChain[], side: 'left' | 'right'): Prepared | SelfCrossing | Unsound => {
   const prepared = prepareTrusted(chains, side);
   if (prepared.kind === 'unsound') return prepared;
   const places = selfMeetings(prepared.layout, prepared.tree);
@@ -27,7 +26,7 @@ export const prepare = (chains: readonly Chain[], side: 'left' | 'right'): Prepa
 };
 
 /** The same for chains that came out of an offset and do not meet themselves. */
-export const prepareTrusted = (chains: readonly Chain[], side: 'left' | 'right'): Prepared | Unsound => {
+export const prepareTrusted = (chains: readonly NumberedChain[], side: 'left' | 'right'): Prepared | Unsound => {
   const layout = layOut(chains, side === 'right');
   if (layout.kind === 'unsound') return layout;
   return { kind: 'prepared', layout, tree: curveTreeOf(layout.curves, layout.sources, 0) };
@@ -55,9 +54,6 @@ export const vanishedOr = ({ layout, tree }: Prepared, distance: number) => {
   return { kind: 'vanished', widest: Math.max(0, widest.distance), at, atMost: widest.atMost } as const;
 };
 
-/** Corners as points of the source. */
-export const pointsOf = (layout: Layout, flat: readonly number[]): Point[] => {
-  const points: Point[] = [];
-  for (let k = 0; k < flat.length; k += 2) points.push({ x: flat[k]! + layout.shift.x, y: flat[k + 1]! + layout.shift.y });
-  return points;
-};
+/** Laid-out places as points of the source. */
+export const pointsOf = ({ shift }: Layout, places: readonly Point[]): readonly Point[] =>
+  places.map(({ x, y }) => ({ x: x + shift.x, y: y + shift.y }));

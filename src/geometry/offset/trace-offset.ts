@@ -5,6 +5,7 @@ import { crossingsOf, orderOf } from '../flat/curve-crossings.ts';
 import type { CurveTree } from '../flat/curve-tree.ts';
 import { curveTreeOf } from '../flat/curve-tree.ts';
 import type { Curves } from '../flat/curves.ts';
+import type { Point } from '../segment.ts';
 import type { Layout } from './flat-source.ts';
 import { mend } from './join-loose-ends.ts';
 import type { Loop } from './loops.ts';
@@ -21,8 +22,8 @@ export interface Traced {
   readonly slivers: number;
   /** mm: the distance that was used, a hair off the one asked for where that is a special one. */
   readonly distance: number;
-  /** Corners (x, y) that were to be extended and were rounded instead. */
-  readonly rounded: readonly number[];
+  /** Corners that were to be extended and were rounded instead. */
+  readonly rounded: readonly Point[];
 }
 
 /** No attempt gave loops without contradiction. */

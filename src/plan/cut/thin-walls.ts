@@ -50,7 +50,7 @@ const nearOthers =
   (segment: Segment, i: number): boolean => {
     const count = lookup.segments.length;
     const beside = new Set([i, (i + 1) % count, (i + count - 1) % count]);
-    return segmentsNear(lookup, boundsOf(segment), below).some((j) => !beside.has(j));
+    return segmentsNear(lookup, boundsOf(segment), below).some(({ index }) => !beside.has(index));
   };
 
 type Across = (segment: Segment, share: number) => NarrowPlace | undefined;

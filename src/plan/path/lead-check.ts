@@ -34,4 +34,4 @@ export const leadsLongEnough = (steps: readonly DesignStep[], offsets: readonly 
   });
 
 const isClear = (lead: Segment, lookup: Lookup, offset: number): boolean =>
-  segmentsNear(lookup, boundsOf(lead), offset).every((i) => closestBetween(lead, lookup.segments[i]!, 0).distance >= offset - ROUNDING);
+  segmentsNear(lookup, boundsOf(lead), offset).every(({ segment }) => closestBetween(lead, segment, 0).distance >= offset - ROUNDING);

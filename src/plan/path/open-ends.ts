@@ -99,7 +99,7 @@ const isFree = (tip: Tip, at: Point, { others, halfKerf, line: wanted }: EndsAsk
   const skip = wanted.kept === 'slit' ? 2 * need : 0;
   if (distanceBetween(tip.at, at) <= skip) return true;
   const way = line({ x: tip.at.x + tip.out.x * skip, y: tip.at.y + tip.out.y * skip }, at);
-  return segmentsNear(others, boundsOf(way), need).every((i) => closestBetween(way, others.segments[i]!, 0).distance >= need);
+  return segmentsNear(others, boundsOf(way), need).every(({ segment }) => closestBetween(way, segment, 0).distance >= need);
 };
 
 /** As near to an end a hole must be to be taken for it, mm. */

@@ -67,8 +67,7 @@ const hasRoom = ({ at }: OutsideCorner, contour: Contour, clear: Lookup, radius:
   if (before === undefined || after === undefined) return false;
   const { centre } = loopAt(at, endDirection(before), startDirection(after), radius).round;
   const box = { minX: centre.x, minY: centre.y, maxX: centre.x, maxY: centre.y };
-  return segmentsNear(clear, box, need).every((i) => {
-    const near = clear.segments[i]!;
+  return segmentsNear(clear, box, need).every(({ segment: near }) => {
     const own = distanceBetween(near.from, at) < SAME || distanceBetween(near.to, at) < SAME;
     return distanceToSegment(near, centre) >= (own ? radius : need);
   });

@@ -56,7 +56,7 @@ const candidateAt = (spot: Spot, own: Lookup, asked: EdgeAsked): readonly Candid
 
 const isClear = (a: Point, b: Point, others: Lookup, need: number): boolean => {
   const way = line(a, b);
-  return segmentsNear(others, boundsOf(way), need).every((i) => closestBetween(way, others.segments[i]!, 0).distance >= need);
+  return segmentsNear(others, boundsOf(way), need).every(({ segment }) => closestBetween(way, segment, 0).distance >= need);
 };
 
 /** In the middle of what room there is, but not far in. */

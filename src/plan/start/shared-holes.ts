@@ -41,8 +41,7 @@ const middleOf = (a: Contour, b: Contour, near: Near): Point => {
   const other = lookupOf(b);
   let best = { at: near.at, length: 0 };
   for (const s of a.segments) {
-    for (const i of segmentsNear(other, boundsOf(s), near.width + SAME)) {
-      const t = other.segments[i]!;
+    for (const { segment: t } of segmentsNear(other, boundsOf(s), near.width + SAME)) {
       if (s.kind === 'arc' || t.kind === 'arc') continue;
       const { distance, first, second } = closestBetween(s, t, 0);
       const length = Math.min(lengthOf(s), lengthOf(t));

@@ -1,8 +1,8 @@
 /** Where a contour is too narrow for the wire, and how wide it is there: asked only once it is known that it is. */
 import type { Contour } from '../../geometry/contour.ts';
 import { besides } from '../../geometry/frame.ts';
-import { curvatureOf, lengthOf, pointAt, tangentAt } from '../../geometry/measure.ts';
-import { type Lookup, lookupOf } from '../../geometry/near/lookup.ts';
+import { boundsOf, curvatureOf, lengthOf, pointAt, tangentAt } from '../../geometry/measure.ts';
+import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
 import type { Kept } from '../plan.ts';
@@ -68,16 +68,10 @@ const sharesOf = (segment: Segment, lookup: Lookup, most: number): readonly numb
   }
   const size = lengthOf(segment);
   const along = tangentAt(segment, 0);
-  const { from, to } = segment;
-  const near = lookup.index.search(
-    Math.min(from.x, to.x) - most,
-    Math.min(from.y, to.y) - most,
-    Math.max(from.x, to.x) + most,
-    Math.max(from.y, to.y) + most,
-  );
+  const { from } = segment;
   // A long wall over a comb of teeth has many feet; a few dozen show the narrowest well enough.
-  for (const i of near.slice(0, 64)) {
-    const end = lookup.segments[i]!.to;
+  for (const { segment: other } of segmentsNear(lookup, boundsOf(segment), most).slice(0, 64)) {
+    const end = other.to;
     const share = ((end.x - from.x) * along.x + (end.y - from.y) * along.y) / size;
     if (share > 0.001 && share < 0.999) shares.push(share);
   }

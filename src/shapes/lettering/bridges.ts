@@ -131,7 +131,7 @@ const inkAlong = (ink: Lookup, start: number, across: number, course: Course): r
   const last = course.side > 0 ? out[1]! + course.width : out[0]! - course.width;
   const way = line(placed(course, start, across), placed(course, last, across));
   const cuts = segmentsNear(ink, boundsOf(way), 1e-6)
-    .flatMap((i) => intersect(way, ink.segments[i]!, 1e-7))
+    .flatMap(({ segment }) => intersect(way, segment, 1e-7))
     .flatMap((m) => (m.kind === 'overlap' ? m.first : [m.first]));
   const at = [...new Set([0, ...cuts, 1])].sort((p, q) => p - q).map((share) => start + (last - start) * share);
   return at.slice(1).flatMap((to, i) => {
