@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
 import { jobRun } from '../src/cli/inputs.ts';
 import type { Job } from '../src/job/job.ts';
-import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const sheetFor = (change: Partial<Job>, drawing = die.drawing) => {
   const run = { ...die, drawing, job: { ...die.job, ...change } };
-  return sheetOf(runJob(run), run);
+  return sheetOf(runUpTo(run, 'answer'), run);
 };
 
 describe('a job that cannot be judged still shows its drawing', () => {

@@ -1,4 +1,5 @@
 /** Files that version 0.3 wrote are read by today's readers and come to the same verdict; nothing they say is lost. */
+
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
@@ -8,19 +9,20 @@ import { stopsOf } from '../src/app/run/stops-of-run.ts';
 import { clockView } from '../src/app/work/clock-view.ts';
 import { jobRun } from '../src/cli/inputs.ts';
 import { houseLetters } from '../src/font-files/letters-on-disk.ts';
-import type { Answer } from '../src/job/answer.ts';
 import { readDialectFile } from '../src/job/files/dialects.ts';
 import { nestSchema } from '../src/job/files/nest-file.ts';
 import { parseFile, parseValue } from '../src/job/files/parse.ts';
 import { setupSchema } from '../src/job/files/setup-file.ts';
 import { jobSchema } from '../src/job/job.ts';
-import { runJob } from '../src/job/pipeline/pipeline.ts';
+import type { Answer } from '../src/job/pipeline/answer.ts';
+import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 import { proveAgain } from '../src/job/pipeline/prove-again.ts';
 import { readMeasured } from '../src/job/request/read-measured.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
 import { drawShape, shapeSchema } from '../src/job/request/shape-drawing.ts';
 import { shopSchema } from '../src/job/shop.ts';
 import { purposeOf } from '../src/nc/read/stop-purpose.ts';
+import { cutOf, hoursOf } from '../src/result/facts.ts';
 import { shopRecordSchema } from '../src/server/message/answers.ts';
 import { type JobRecord, recordSchema } from '../src/server/message/job-record.ts';
 import { closeAll, testServer } from '../src/server/serve.fixture.ts';
@@ -73,9 +75,7 @@ describe('what files of 0.3 say', () => {
 
 /** 'yes', 'no', 'cannot' or 'bad input', and with how many passes. */
 const verdictOf = (answer: Answer): string =>
-  answer.kind !== 'answered'
-    ? answer.kind
-    : `${answer.facts.answer}, ${answer.facts.plan?.kind === 'cut' ? answer.facts.plan.passes.length : 'no'} passes`;
+  answer.kind !== 'answered' ? answer.kind : `${answer.facts.outcome.answer}, ${cutOf(answer.facts)?.plan.passes.length ?? 'no'} passes`;
 
 const VERDICTS: Readonly<Record<string, string>> = {
   'die-plate/die-plate': 'yes, 3 passes',
@@ -99,7 +99,7 @@ describe('jobs of 0.3', () => {
   it.each(Object.keys(VERDICTS))('%s is answered as it was', (name) => {
     // With a wire named, so that not every wire of the shop is tried: that is no matter of reading.
     const run = jobRun(`${OLD}/${name}.job.json`, { wire: 'brass-0.25' }, '2026-11-25');
-    expect(verdictOf(runJob(run).answer)).toBe(VERDICTS[name]);
+    expect(verdictOf(runUpTo(run, 'answer'))).toBe(VERDICTS[name]);
   });
 
   it('and their parts by numbers are drawn, but for the one that never could be', () => {
@@ -194,9 +194,10 @@ describe('the folder of a server of 0.3', () => {
     ]);
     const now = runs[record.cursor];
     if (now === undefined) throw new Error('no step is in force');
-    const { answer } = runJob(now);
+    const answer = runUpTo(now, 'answer');
     if (answer.kind !== 'answered') throw new Error('the job has no answer');
-    const clock = clockView(answer.facts, now.shop);
+    const hours = hoursOf(answer.facts);
+    const clock = hours && clockView(hours, now.shop);
     const ticked = clock === undefined ? [] : stopsOf(clock, record.log).map((s) => s.ticked !== undefined);
     // The last one was ticked and opened again.
     expect(ticked).toEqual([...Array(16).fill(true), false]);

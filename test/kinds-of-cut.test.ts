@@ -9,12 +9,12 @@ import { type Path, path } from '../src/geometry/contour.ts';
 import { arc, line, type Point, point } from '../src/geometry/segment.ts';
 import { planCut } from '../src/plan/cut/plan-cut.ts';
 import type { WantedLine } from '../src/plan/open-line.ts';
-import { disc, loop, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
+import { disc, loop, planned, plate, polygon, questionFor, rectangle, star } from '../src/plan/plan.fixture.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import type { Proof, ProofQuestion } from '../src/proof/proof.ts';
 import { proveProgram } from '../src/proof/prove/prove.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
-import { asked, inControl, inPath, planned } from './planned.ts';
+import { asked, inControl, inPath } from './planned.ts';
 
 const faults = (proof: Proof): readonly string[] =>
   proof.findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${sentenceOf(f)}`);

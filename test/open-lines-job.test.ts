@@ -6,11 +6,12 @@ import { holeTable } from '../src/documents/part/job-tables.ts';
 import { openTable } from '../src/documents/part/open-table.ts';
 import { planPicture } from '../src/documents/part/plan-picture.ts';
 import { setupSheet } from '../src/documents/sheet/setup-sheet.ts';
+import { answered, cut, program, proven } from '../src/job/answered.fixture.ts';
 import { setupSchema } from '../src/job/files/setup-file.ts';
 import { proofText } from '../src/job/handout/proof-report.ts';
 import { type JobInput, jobSchema } from '../src/job/job.ts';
 import type { JobRun } from '../src/job/job-run.ts';
-import { type Ran, runJob } from '../src/job/pipeline/pipeline.ts';
+import type { Answered } from '../src/job/pipeline/answer.ts';
 import { proveAgain } from '../src/job/pipeline/prove-again.ts';
 import type { JobFacts } from '../src/result/facts.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
@@ -57,13 +58,8 @@ const stepped = drawing(
   lineTags(40, 15, 99.99, 15),
 );
 
-const run = (bytes: Uint8Array, job: Omit<JobInput, 'drawing'>): Ran =>
-  runJob({ ...example, drawing: bytes, drawingName: 'stepped.dxf', job: jobSchema.parse({ drawing: 'stepped.dxf', ...job }) });
-
-const factsOf = ({ answer }: Ran): JobFacts => {
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return answer.facts;
-};
+const run = (bytes: Uint8Array, job: Omit<JobInput, 'drawing'>): Answered =>
+  answered({ ...example, drawing: bytes, drawingName: 'stepped.dxf', job: jobSchema.parse({ drawing: 'stepped.dxf', ...job }) });
 
 const JOB: Omit<JobInput, 'drawing'> = {
   outline: 'block',
@@ -73,27 +69,27 @@ const JOB: Omit<JobInput, 'drawing'> = {
 };
 
 describe('a job with an open line', () => {
-  const ran = run(stepped, JOB);
-  const facts = factsOf(ran);
+  const answer = run(stepped, JOB);
+  const { facts } = answer;
 
   it('is answered with yes, and says of the line how it is cut instead of that it is not', () => {
-    expect([facts.answer, facts.sentence]).toEqual(['yes', expect.stringMatching(/^Yes\. /)]);
+    expect([facts.outcome.answer, facts.sentence]).toEqual(['yes', expect.stringMatching(/^Yes\. /)]);
     const codes = facts.findings.map((f) => f.code);
     expect([codes.includes('open-line-cut'), codes.includes('open-chain'), codes.includes('chain-ends-on-loop')]).toEqual([
       true,
       false,
       false,
     ]);
-    expect(facts.proof!.open!.map((o) => [o.chain, o.state])).toEqual([
+    expect(program(facts).proof.open!.map((o) => [o.chain, o.state])).toEqual([
       ['C1', 'right'],
       ['lead 1', 'right'],
     ]);
   });
 
   it('is proven again from drawing, program and set-up file, and not with the other side kept', () => {
-    const setup = setupSchema.parse(JSON.parse(JSON.stringify(ran.setup)));
+    const setup = setupSchema.parse(JSON.parse(JSON.stringify(proven(answer).setup)));
     const again = (changed: typeof setup) =>
-      proveAgain({ program: facts.program!.text, drawing: stepped, drawingName: 'stepped.dxf', setup: changed });
+      proveAgain({ program: program(facts).text, drawing: stepped, drawingName: 'stepped.dxf', setup: changed });
     const good = again(setup);
     expect(good.kind === 'judged' && good.proof.verdict).toBe('proven');
     expect(good.kind === 'judged' && proofText(good.proof)).toContain('C1, its left side kept: right');
@@ -106,27 +102,27 @@ describe('a job with an open line', () => {
   });
 
   it('has clamps, line and lead in the picture and the tables of the set-up sheet', () => {
-    const without = factsOf(run(stepped, { ...JOB, clamps: [] }));
+    const without = run(stepped, { ...JOB, clamps: [] }).facts;
     const boxes = (f: JobFacts): number => planPicture(f)!.strokes.filter((s) => s.fill === 0.75).length;
     expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
     expect(planPicture(facts)!.labels.map((l) => l.text)).toContain('C1');
-    expect(JSON.stringify(setupSheet(facts))).toContain('Grey crossed box: clamp.');
-    expect(openTable(facts.plan!.openCuts!).rows[0]).toEqual(
+    expect(JSON.stringify(setupSheet(facts, { cut: cut(facts), program: program(facts) }))).toContain('Grey crossed box: clamp.');
+    expect(openTable(cut(facts).plan.openCuts!).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
     );
-    expect(holeTable(facts.plan!).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
+    expect(holeTable(cut(facts).contours).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
   });
 
   it('is refused when a clamp stands in the way of the line', () => {
-    const barred = factsOf(run(stepped, { ...JOB, clamps: [{ low: { x: 60, y: 0 }, high: { x: 75, y: 30 } }] }));
-    expect([barred.answer, barred.findings.find((f) => f.code === 'cuts-clamp')?.place]).toEqual([
+    const barred = run(stepped, { ...JOB, clamps: [{ low: { x: 60, y: 0 }, high: { x: 75, y: 30 } }] }).facts;
+    expect([barred.outcome.answer, barred.findings.find((f) => f.code === 'cuts-clamp')?.place]).toEqual([
       'no',
       expect.objectContaining({ loop: 'C1' }),
     ]);
   });
 
   it('that the drawing does not have is told, and lines without a word in the job are left alone', () => {
-    const codes = factsOf(run(stepped, { outline: 'block', open: { C7: 'slit' } })).findings.map((f) => f.code);
+    const codes = run(stepped, { outline: 'block', open: { C7: 'slit' } }).facts.findings.map((f) => f.code);
     expect([codes.includes('open-of-unknown-line'), codes.includes('open-chain'), codes.includes('open-line-cut')]).toEqual([
       true,
       true,
@@ -135,8 +131,8 @@ describe('a job with an open line', () => {
   });
 
   it('may be all there is in the drawing', () => {
-    const only = factsOf(run(drawing(lineTags(0, 0, 40, 0), lineTags(40, 0, 40, 10), lineTags(40, 10, 80, 10)), { open: { C1: 'slit' } }));
-    expect([only.answer, only.plan!.contours.length, only.plan!.openCuts!.length]).toEqual(['yes', 0, 1]);
+    const only = run(drawing(lineTags(0, 0, 40, 0), lineTags(40, 0, 40, 10), lineTags(40, 10, 80, 10)), { open: { C1: 'slit' } }).facts;
+    expect([only.outcome.answer, cut(only).contours.length, cut(only).plan.openCuts!.length]).toEqual(['yes', 0, 1]);
     expect(only.findings.some((f) => f.code === 'no-loop')).toBe(false);
   });
 });

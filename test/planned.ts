@@ -3,8 +3,7 @@
 import { path } from '../src/geometry/contour.ts';
 import { type Dialect, standardDialect } from '../src/nc/dialect/dialect.ts';
 import { writeProgram } from '../src/nc/write/write.ts';
-import { planCut } from '../src/plan/cut/plan-cut.ts';
-import type { Plan } from '../src/plan/plan.ts';
+import { planned } from '../src/plan/plan.fixture.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
 import { slitOf } from '../src/plan/start/block-edge.ts';
 import type { ProofQuestion } from '../src/proof/proof.ts';
@@ -13,12 +12,6 @@ import { printPlain } from '../src/text/print/print.ts';
 const words = { thread: 'M70', cutWire: 'M71', condition: 'E{n}' };
 export const inControl: Dialect = { ...standardDialect, words };
 export const inPath: Dialect = { ...standardDialect, compensation: 'path', words };
-
-export const planned = (question: PlanQuestion): Plan => {
-  const plan = planCut(question);
-  if (plan.kind !== 'cut') throw new Error(plan.findings.map((f) => printPlain(f.text)).join(' ') || 'refused');
-  return plan;
-};
 
 /** The question that the plan's program puts to the proof: what is wanted comes from the drawing, holes and leads from the plan. */
 export const asked = (question: PlanQuestion, dialect: Dialect): ProofQuestion => {

@@ -1,25 +1,21 @@
 /** What must hold of the answer to any example: hours that add up, a clock with one thing at a time, figures that say why. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
-import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { answered, hours } from '../src/job/answered.fixture.ts';
 import type { Figure } from '../src/quantity/figure.ts';
 
 const JOBS = ['die-plate/die-plate', 'form-insert/form-insert-eased', 'thick-gear/thick-gear'];
-const answered = JOBS.map((name) => {
-  const { answer } = runJob(jobRun(`examples/${name}.job.json`, {}, '2026-11-25'));
-  if (answer.kind !== 'answered') throw new Error(`${name}: ${answer.kind}`);
-  return [name, answer] as const;
-});
+const answers = JOBS.map((name) => [name, answered(jobRun(`examples/${name}.job.json`, {}, '2026-11-25'))] as const);
 
-describe.each(answered)('the answer to %s', (_, { facts, figures }) => {
+describe.each(answers)('the answer to %s', (_, { facts, figures }) => {
   it('has attended and unattended hours that make the total', () => {
-    const { attended, unattended, total } = facts.estimate!;
+    const { attended, unattended, total } = hours(facts).estimate;
     expect(total.value).toBeGreaterThan(0);
     expect(attended.value + unattended.value).toBeCloseTo(total.value, 9);
   });
 
   it('has a clock on which one thing follows the other', () => {
-    const { events, totals } = facts.clock!;
+    const { events, totals } = hours(facts).clock!;
     expect(events.length).toBeGreaterThan(3);
     for (const [i, event] of events.entries()) {
       expect(event.to).toBeGreaterThanOrEqual(event.from);

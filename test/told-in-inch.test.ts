@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { namesOf } from '../src/app/state/names.ts';
 import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
-import { runJob } from '../src/job/pipeline/pipeline.ts';
+import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { tellerOf } from '../src/text/print/reader.ts';
@@ -38,7 +38,7 @@ describe('a sheet told in inches', () => {
         day: '2026-11-25',
       });
       if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
-      const sheet = { ...sheetOf(runJob(asked.run), asked.run), took: { core: 0, view: 0 } };
+      const sheet = { ...sheetOf(runUpTo(asked.run, 'answer'), asked.run), took: { core: 0, view: 0 } };
       const tell = tellerOf({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }, names);
       const told = toldSheet(sheet, tell);
       // The pieces of the sentence that are results or inputs are printed from their numbers.

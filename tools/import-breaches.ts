@@ -48,14 +48,8 @@ export const BREACHES: readonly Breaches[] = [
   {
     ends: 'the union step: papers take what they lay out from result',
     faults: [
-      'src/app/work/contour-view.ts -> src/plan/numbered.ts',
-      'src/app/work/picture-view.ts -> src/plan/numbered.ts',
-      'src/app/work/sentence-view.ts -> src/accuracy/budget-of-plan.ts',
       'src/documents/part/job-tables.ts -> src/plan/numbered.ts',
       'src/documents/part/plan-picture.ts -> src/plan/numbered.ts',
-      'src/documents/sheet/hole-sheet.ts -> src/plan/numbered.ts',
-      'src/documents/sheet/quotation.ts -> src/accuracy/budget-of-plan.ts',
-      'src/documents/sheet/setup-sheet.ts -> src/accuracy/budget-of-plan.ts',
       'src/documents/part/budget-text.ts -> src/accuracy/budget-of-plan.ts',
       'src/documents/part/budget-text.ts -> src/accuracy/budget.ts',
       'src/documents/part/clock-text.ts -> src/estimate/clock/clock.ts',

@@ -3,7 +3,7 @@
 import { areaOf, boundsOfChain } from '../geometry/area.ts';
 import type { Material } from '../physics/material/material.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
-import type { ContourPlan, Plan } from '../plan/plan.ts';
+import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Finding } from '../text/finding.ts';
 import { type Budget, errorBudget } from './budget.ts';
@@ -31,7 +31,7 @@ export interface PlanBudgets {
 }
 
 /** The plan must have passes and contours, as every plan that can be cut has. */
-export const budgetsOf = (plan: Plan, question: PlanBudgetQuestion): PlanBudgets => {
+export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudgets => {
   const common: Omit<BudgetQuestion, 'of' | 'tolerance'> = {
     passes: plan.passes,
     machine: question.machine,
@@ -50,7 +50,7 @@ export const budgetsOf = (plan: Plan, question: PlanBudgetQuestion): PlanBudgets
 };
 
 /** mm: how far the profile is to be expected from the drawing, with everything counted where a budget is drawn up; never less than the passes leave. */
-export const expectedWithin = (plan: Plan, budgets: PlanBudgets | undefined): number =>
+export const expectedWithin = (plan: CutPlan, budgets: PlanBudgets | undefined): number =>
   Math.max(plan.accuracy.value, (budgets?.profile.total.value ?? 0) / 1000);
 
 /** The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. */
@@ -68,7 +68,7 @@ export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Findin
     ];
   });
 
-const profileOf = (plan: Plan): Toleranced => {
+const profileOf = (plan: CutPlan): Toleranced => {
   const tightest = tightestPath(plan);
   const extent = plan.contours.reduce((most, c) => Math.max(most, extentOf(c)), 0);
   return { kind: 'profile', extent, ...(Number.isFinite(tightest) ? { tightestPath: tightest } : {}) };
@@ -86,7 +86,7 @@ const extentOf = ({ comesOut }: ContourPlan): number =>
  */
 const OWN_ROUND = 0.01;
 
-const tightestPath = (plan: Plan): number => {
+const tightestPath = (plan: CutPlan): number => {
   const offset = plan.passes.at(-1)!.offset.value;
   let least = Number.POSITIVE_INFINITY;
   for (const { comesOut, kept } of plan.contours)
@@ -96,7 +96,7 @@ const tightestPath = (plan: Plan): number => {
 };
 
 /** What is cut loose of the block; a part cut out of it leaves the rest loose about as much. */
-const openedShare = (plan: Plan): number => {
+const openedShare = (plan: CutPlan): number => {
   const block = Math.abs(areaOf(plan.block));
   const loose = plan.contours.reduce((sum, c) => sum + c.piece.area, 0);
   return block > 0 ? Math.min(1, loose / block) : 0;

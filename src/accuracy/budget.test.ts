@@ -4,8 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { standardMachine } from '../physics/cut/machine.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import type { Material } from '../physics/material/material.ts';
-import { planCut } from '../plan/cut/plan-cut.ts';
-import { plate, questionFor } from '../plan/plan.fixture.ts';
+import { planned, plate, questionFor } from '../plan/plan.fixture.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import { explain, explainLines } from '../text/print/explain.ts';
 import { errorBudget } from './budget.ts';
@@ -18,7 +17,7 @@ const material = (id: string): Material => {
   return found.material;
 };
 
-const plan = planCut(questionFor(plate()));
+const plan = planned(questionFor(plate()));
 
 const ask = (changes: Partial<BudgetQuestion> = {}): BudgetQuestion => ({
   of: { kind: 'profile', extent: 120, tightestPath: 0.6 },

@@ -2,7 +2,7 @@
 
 import { gapLeast } from '../physics/starting-model.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
-import type { ContourPlan, Plan } from '../plan/plan.ts';
+import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
 import type { NewRegister } from './registers.ts';
@@ -14,14 +14,14 @@ export const SUSPICIOUS = 0.02;
 const LAST_DIGIT = 1e-6;
 
 /** Findings on the registers that the next piece would be cut with. */
-export const correctionFindings = (plan: Plan, registers: readonly NewRegister[]): readonly Finding[] => [
+export const correctionFindings = (plan: CutPlan, registers: readonly NewRegister[]): readonly Finding[] => [
   ...suspicious(registers),
   ...withoutGap(plan, registers),
   ...tooTight(plan.contours, registers),
 ];
 
 /** Wire centre to the finished face, mm, below which no spark has room to jump. */
-export const leastReach = ({ wire }: Pick<Plan, 'wire'>): number => wire.diameter / 2 + gapLeast.value / 1000;
+export const leastReach = ({ wire }: Pick<CutPlan, 'wire'>): number => wire.diameter / 2 + gapLeast.value / 1000;
 
 const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   const change = registers.reduce((most, r) => Math.max(most, Math.abs(r.after.value - r.before)), 0);
@@ -36,7 +36,7 @@ const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
 };
 
 /** Without the stock of later passes a register is wire radius and gap; a gap below the least that any spark jumps cannot be. */
-const withoutGap = (plan: Plan, registers: readonly NewRegister[]): readonly Finding[] => {
+const withoutGap = (plan: CutPlan, registers: readonly NewRegister[]): readonly Finding[] => {
   const least = leastReach(plan);
   const lowest = registers
     .map((r) => ({ ...r, reach: r.after.value - (plan.passes.find((p) => p.register === r.register)?.stock.value ?? 0) }))

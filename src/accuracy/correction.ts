@@ -1,6 +1,6 @@
 /** One correction out of all that was measured on a job: new registers for every pass, what can still be saved, and whether it is safe. */
 
-import type { Plan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import type { Finding } from '../text/finding.ts';
@@ -11,7 +11,7 @@ import { type Salvage, salvageOf } from './salvage.ts';
 
 export interface CorrectionQuestion {
   /** A plan that can be cut. */
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   /** As set in the control, mm by number. */
   readonly registers: ReadonlyMap<number, number>;
   /** At least one. */

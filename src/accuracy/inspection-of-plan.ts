@@ -6,7 +6,7 @@ import { type Arc, distanceBetween } from '../geometry/segment.ts';
 import type { Material } from '../physics/material/material.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import { numbered } from '../plan/numbered.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import type { Wanted } from '../proof/proof.ts';
 import { expectedWithin, type NamedSize, type PlanBudgets } from './budget-of-plan.ts';
 import type { Inspection, InspectionRow } from './inspection.ts';
@@ -22,7 +22,7 @@ export interface InspectAsked {
   /** °C of the piece while it is measured. */
   readonly measuring: number;
   readonly sizes: readonly NamedSize[];
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   readonly material: Material;
   /** Contours that are cut, as drawn. */
   readonly wanted: readonly Wanted[];

@@ -2,16 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findMaterial } from '../physics/material/find-material.ts';
-import { planCut } from '../plan/cut/plan-cut.ts';
-import { plate, questionFor } from '../plan/plan.fixture.ts';
+import { planned, plate, questionFor } from '../plan/plan.fixture.ts';
 import { correctionOf } from './correction.ts';
 import { programScale } from './program-scale.ts';
-import type { Measured } from './registers.ts';
-import { deviationOfMeasured, sizeAfter } from './registers.ts';
+import { deviationOfMeasured, type Measured, sizeAfter } from './registers.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-const plan = planCut(questionFor(plate()));
+const plan = planned(questionFor(plate()));
 const registers = new Map(plan.passes.map((p) => [p.register, Number(p.offset.value.toFixed(4))]));
 const found = findMaterial('d2');
 if (found.kind !== 'material') throw new Error('the list of materials has no d2');

@@ -1,8 +1,7 @@
 /** Corrections as a shop meets them: what can be saved, what is safe, what is suspicious. */
 import { describe, expect, it } from 'vitest';
 import { findMaterial } from '../physics/material/find-material.ts';
-import { planCut } from '../plan/cut/plan-cut.ts';
-import { loop, plate, questionFor, rectangle } from '../plan/plan.fixture.ts';
+import { loop, planned, plate, questionFor, rectangle } from '../plan/plan.fixture.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { type Correction, correctionOf } from './correction.ts';
 import { deviationOfMeasured, type Measured, newRegisters } from './registers.ts';
@@ -13,7 +12,7 @@ if (found.kind !== 'material') throw new Error('the list of materials has no d2'
 const { expansion } = found.material;
 
 const of = (measured: readonly Partial<Measured>[], question: PlanQuestion = questionFor(plate()), tolerance = 0.004): Correction => {
-  const plan = planCut(question);
+  const plan = planned(question);
   const registers = new Map(plan.passes.map((p) => [p.register, p.offset.value]));
   const whole = measured.map((m): Measured => {
     const { kept } = plan.contours.find((c) => c.loop === (m.loop ?? 'L2'))!;
@@ -35,13 +34,13 @@ describe('a measured piece', () => {
     expect(much).toMatchObject({ kind: 'another skim', cleans: true });
     expect(much.kind === 'another skim' && much.takes).toBeCloseTo(8, 6);
     const little = of([{ size: 19.998 }], questionFor(plate()), 0.0005).sizes[0]!.salvage;
-    expect(little).toMatchObject({ kind: 'another skim', cleans: false, from: planCut(questionFor(plate())).passes.length });
+    expect(little).toMatchObject({ kind: 'another skim', cleans: false, from: planned(questionFor(plate())).passes.length });
     const part = of([{ loop: 'L1', size: 120.016, expected: 120 }]).sizes[0]!.salvage;
     expect(part.sentence).toMatch(/stands on its tab/);
   });
 
   it('with more left than the last skim bites is begun again with the pass before', () => {
-    const plan = planCut(questionFor(plate(), { finish: 0.5 }));
+    const plan = planned(questionFor(plate(), { finish: 0.5 }));
     const measured: Measured = { loop: 'L2', kept: 'die', size: 19.95, expected: 20, temperature: 20, sides: 2 };
     const deviation = deviationOfMeasured(measured, expansion);
     const registers = newRegisters(plan.passes, new Map(), deviation.left);

@@ -1,6 +1,6 @@
 /** Whether a part that was measured can be saved by another skim over the same path. */
 
-import type { Pass, Plan } from '../plan/plan.ts';
+import type { CutPlan, Pass } from '../plan/plan.ts';
 import { leastReach } from './correction-safety.ts';
 import type { Deviation, NewRegister } from './registers.ts';
 
@@ -24,7 +24,7 @@ export type Salvage =
 const MOST_BITE = 1.5;
 
 export interface SalvageQuestion {
-  readonly plan: Pick<Plan, 'passes' | 'wire'>;
+  readonly plan: Pick<CutPlan, 'passes' | 'wire'>;
   /** Those that this contour by itself would want, one for each pass. */
   readonly registers: readonly NewRegister[];
   /** Either side of the drawing, mm. */

@@ -1,11 +1,11 @@
 /** `kerfwright answer`: the whole job, from drawing to papers. */
 import { basename, extname } from 'node:path';
 import { paperFonts } from '../font-files/font-files.ts';
-import type { Answer } from '../job/answer.ts';
 import { answerJson } from '../job/handout/answer-json.ts';
 import { answerText, jobFiles } from '../job/handout/papers.ts';
 import type { JobRun } from '../job/job-run.ts';
-import { runJob } from '../job/pipeline/pipeline.ts';
+import type { Answer } from '../job/pipeline/answer.ts';
+import { runUpTo } from '../job/pipeline/pipeline.ts';
 import { BadInput, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -31,11 +31,13 @@ export const answerRun = async (
   out: Out,
   also: Readonly<Record<string, string>> = {},
 ): Promise<number> => {
-  const ran = runJob({ ...run, progress: out.progress.tell });
+  const given = runUpTo({ ...run, progress: out.progress.tell }, 'answer');
   if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
   const written =
-    options.out === undefined ? [] : writeFiles(options.out, { ...also, ...(await jobFiles(ran, { ...run, stem, fonts: paperFonts() })) });
-  return say(ran.answer, run, options, written, out);
+    options.out === undefined
+      ? []
+      : writeFiles(options.out, { ...also, ...(await jobFiles(given, { ...run, stem, fonts: paperFonts() })) });
+  return say(given, run, options, written, out);
 };
 
 const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerCommand, written: readonly string[], out: Out): number => {
@@ -46,5 +48,5 @@ const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerComma
     out.print(
       [answerText(given.facts, run), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
     );
-  return given.kind === 'answered' && given.facts.answer === 'yes' ? 0 : 1;
+  return given.kind === 'answered' && given.facts.outcome.answer === 'yes' ? 0 : 1;
 };

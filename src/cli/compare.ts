@@ -1,8 +1,6 @@
 /** `kerfwright compare`: what the job would cost if something gave way. */
 
 import { memoryOf } from '../job/memory.ts';
-import { drawingOf } from '../job/pipeline/stages.ts';
-import { unusable } from '../job/request/unusable.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/what-if/comparing.ts';
 import { BadInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
@@ -15,10 +13,9 @@ export interface CompareCommand extends AnswerOptions {
 /** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
 export const compare = (file: string, options: CompareCommand, out: Out): number => {
   const run = { ...jobRun(file, options, out.today), memory: memoryOf(), progress: out.progress.tell };
-  const faults = unusable(run, drawingOf(run));
-  if (faults.length > 0) throw new BadInput(faults);
   out.progress.tell('running the job under each change', 0.1);
   const compared = compareJob(run);
+  if (compared.kind === 'bad input') throw new BadInput(compared.findings);
   const time = compared.kind === 'compared' ? timeComparison(run) : undefined;
   const comparison = time === undefined ? compared : { ...compared, time };
   out.progress.tell('following the price over the finish', 0.7);

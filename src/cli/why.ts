@@ -1,5 +1,5 @@
 /** `kerfwright why`: the tree of one figure of a job. */
-import { runJob } from '../job/pipeline/pipeline.ts';
+import { runUpTo } from '../job/pipeline/pipeline.ts';
 import { type Explanation, explain, explainLines } from '../text/print/explain.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
@@ -11,13 +11,14 @@ export interface WhyCommand extends AnswerOptions {
 
 /** Exit code: 0 told, 1 nothing can be cut, so that there are no figures. */
 export const why = (file: string, key: string | undefined, options: WhyCommand, out: Out): number => {
-  const { answer } = runJob({ ...jobRun(file, options, out.today), progress: out.progress.tell });
+  const answer = runUpTo({ ...jobRun(file, options, out.today), progress: out.progress.tell }, 'answer');
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
   if (answer.kind === 'cannot') {
     out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence: answer.sentence }, null, 2) : answer.sentence);
     return 1;
   }
-  const currency = answer.facts.estimate?.currency;
+  const { outcome } = answer.facts;
+  const currency = outcome.kind === 'program' ? outcome.hours?.estimate.currency : undefined;
   const printing = currency === undefined ? {} : { currency };
   if (key === undefined) {
     const all = [...answer.figures.values()].map((f) => explain(f, printing));

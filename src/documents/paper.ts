@@ -35,6 +35,10 @@ export interface Column {
   readonly holds?: 'control' | 'amount';
 }
 
+/** Job, shop and day, for papers of the shop's own. */
+export const subtitleOf = ({ head }: { readonly head: { readonly name: string; readonly shop: string; readonly day: string } }): string =>
+  `${head.name} · ${head.shop} · ${head.day}`;
+
 export const column = (title: string, width: number, align: Column['align'] = 'left'): Column => ({ title, width, align });
 
 /** A column in the unit of the program. */

@@ -1,11 +1,12 @@
 /** Hole table, inspection sheet and annex say what the plan says, and leave room for what is found. */
 import { describe, expect, it } from 'vitest';
+import { cut, factsOf, program } from '../job/answered.fixture.ts';
 import { standardDialect } from '../job/files/dialects.ts';
 import { houseShop } from '../job/house-shop.ts';
 import { jobSchema } from '../job/job.ts';
-import { runJob } from '../job/pipeline/pipeline.ts';
 import { plateOf } from '../job/plate.fixture.ts';
 import type { JobFacts } from '../result/facts.ts';
+import type { MadeFacts } from '../result/outcome-facts.ts';
 import type { Paper, PaperBlock } from './paper.ts';
 import { annex } from './sheet/calculation-sheet.ts';
 import { holeSheet } from './sheet/hole-sheet.ts';
@@ -22,25 +23,24 @@ const factsFor = (more: object): JobFacts => {
     dialect: standardDialect,
     day: '2026-11-25',
   };
-  const { answer } = runJob(run);
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return answer.facts;
+  return factsOf(run);
 };
 const tablesOf = (paper: Paper): readonly Extract<PaperBlock, { kind: 'table' }>[] =>
   paper.blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
+const made = (of: JobFacts): MadeFacts => ({ cut: cut(of), program: program(of) });
 const facts = factsFor({});
 
 describe('the hole table', () => {
   it('has every hole once, with the contours begun from it, and room to tick it off', () => {
-    const [table] = tablesOf(holeSheet(facts));
-    expect(table!.rows.map((r) => r[5])).toEqual(facts.plan!.order);
+    const [table] = tablesOf(holeSheet(facts, cut(facts)));
+    expect(table!.rows.map((r) => r[5])).toEqual(cut(facts).plan.order);
     expect(table!.rows.every((r) => r[4] === 'to be drilled' && /^_+$/.test(r[6]!))).toBe(true);
   });
 });
 
 describe('the inspection sheet', () => {
   it('asks for diameter or sizes of each contour as drawn, twice the tolerance of the profile', () => {
-    const [table] = tablesOf(inspectionSheet(facts, facts.inspection!));
+    const [table] = tablesOf(inspectionSheet(facts, made(facts)));
     const diameter = table!.rows.find((r) => r[2] === 'diameter')!;
     expect(Number(diameter[4])).toBeCloseTo(12, 9);
     expect(diameter[5]).toBe('±0.04');
@@ -54,20 +54,18 @@ describe('the inspection sheet', () => {
       temperature: { cutting: 20, measuring: 30, swing: 1 },
       sizes: [{ name: 'gap', length: 100, tolerance: 0.05 }],
     });
-    const { rows, temperature } = warm.inspection!;
+    const { rows, temperature } = program(warm).inspection;
     const named = rows.find((r) => r.what === 'named size')!;
     expect(temperature).toBe(30);
     // ISO 1: drawn sizes hold at 20 °C; steel of some 11e-6/K is 11 µm longer over 100 mm and 10 K.
-    expect(named.reading! - 100).toBeCloseTo((warm.plan === undefined ? 0 : 100 * 10 * warmExpansion(warm)) / 1e6, 9);
-    expect(tablesOf(inspectionSheet(warm, warm.inspection!))[0]!.columns.map((c) => c.title)).toContain('At 30 °C');
+    expect(named.reading! - 100).toBeCloseTo((100 * 10 * warm.asked.material.expansion.value) / 1e6, 9);
+    expect(tablesOf(inspectionSheet(warm, made(warm)))[0]!.columns.map((c) => c.title)).toContain('At 30 °C');
   });
 });
 
-const warmExpansion = ({ material }: JobFacts): number => material.expansion.value;
-
 describe('the annex of whys', () => {
   it('tells each figure once, numbered, and points at it after that', () => {
-    const rows = tablesOf(annex(facts)).flatMap((t) => t.rows);
+    const rows = tablesOf(annex(facts, cut(facts))).flatMap((t) => t.rows);
     const numbers = rows.map((r) => r[0]!).filter((n) => n !== '');
     expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
     const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^as number (\d+)$/.exec(r[3]!)?.[1]));

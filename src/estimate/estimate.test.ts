@@ -6,13 +6,12 @@ import { line, point } from '../geometry/segment.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
 import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
-import type { Pass, Plan } from '../plan/plan.ts';
+import type { CutPlan, Pass } from '../plan/plan.ts';
 import { given } from '../quantity/figure.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import type { Unit } from '../text/unit.ts';
 import { type Estimate, type EstimateQuestion, estimateJob } from './estimate.ts';
-import type { Rates } from './rates.ts';
-import { ratesOn } from './rates.ts';
+import { type Rates, ratesOn } from './rates.ts';
 
 const leaf = (key: string, value: number, unit: Unit, deviation = 0) =>
   given({ key, name: key, value, unit, deviation, basis: 'assumed', source: 'test' });
@@ -82,7 +81,7 @@ const square = contour([
   line(point(1, 1), point(0, 1)),
   line(point(0, 1), point(0, 0)),
 ]);
-const planOf = (passes: readonly Pass[]): Plan => ({
+const planOf = (passes: readonly Pass[]): CutPlan => ({
   kind: 'cut',
   wire,
   height: 40,

@@ -2,7 +2,7 @@
 
 import type { ReadProgram } from '../nc/read/program.ts';
 import type { Machine } from '../physics/cut/machine.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
 import { find } from './findings.ts';
@@ -13,7 +13,7 @@ import { tallyOf } from './tally.ts';
 
 export interface EstimateQuestion {
   readonly program: ReadProgram;
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   readonly machine: Machine;
   readonly rates: readonly Rates[];
   /** Day of the quotation, ISO 8601: it decides which rates hold. */
@@ -102,7 +102,7 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
   };
 };
 
-const spoolFindings = (spools: Figure, plan: Plan): readonly Finding[] =>
+const spoolFindings = (spools: Figure, plan: CutPlan): readonly Finding[] =>
   spools.value <= 1
     ? []
     : [

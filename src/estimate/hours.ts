@@ -1,6 +1,6 @@
 /** Minutes of one piece: cutting by pass, threading, travel, stops; attended and unattended apart. */
 import type { Machine } from '../physics/cut/machine.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Unit } from '../text/unit.ts';
@@ -36,7 +36,7 @@ export const counted = (key: string, name: string, value: number, unit: Unit): F
 export const fromShop = (key: string, name: string, value: number, unit: Unit, spread = 0): Figure =>
   given({ key, name, value, unit, basis: 'shop', source: 'the shop file', deviation: value * spread });
 
-export const hoursOf = (tally: Tally, plan: Plan, machine: Machine, rates: Rates): Hours => {
+export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Rates): Hours => {
   const passes = passTimes(tally, plan);
   const people = (key: string, name: string, minutes: number): Figure =>
     fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
@@ -94,7 +94,7 @@ export const hoursOf = (tally: Tally, plan: Plan, machine: Machine, rates: Rates
   };
 };
 
-const passTimes = (tally: Tally, plan: Plan): readonly PassTime[] =>
+const passTimes = (tally: Tally, plan: CutPlan): readonly PassTime[] =>
   plan.passes.map((pass, i) => {
     const length = counted(
       `program.pass.${pass.number}.length`,
@@ -113,7 +113,7 @@ const passTimes = (tally: Tally, plan: Plan): readonly PassTime[] =>
     };
   });
 
-const drillingOf = (plan: Plan, rates: Rates): Figure => {
+const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
   const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
   const drilled = [...plan.contours.map((c) => c.hole), ...ends].filter((h) => h.origin === 'placed');
   const holes = new Set(drilled.map(({ at }) => `${at.x} ${at.y}`)).size;
@@ -126,7 +126,7 @@ const drillingOf = (plan: Plan, rates: Rates): Figure => {
   return apply(drillingMinutes, inputs, { key: 'hours.drilling', name: 'start-hole drilling' });
 };
 
-const programmingOf = (plan: Plan, rates: Rates, people: (key: string, name: string, minutes: number) => Figure): Figure => {
+const programmingOf = (plan: CutPlan, rates: Rates, people: (key: string, name: string, minutes: number) => Figure): Figure => {
   const contours = apply(
     repeated,
     {

@@ -5,9 +5,9 @@ import { dirname, join } from 'node:path';
 import type { BenchRow } from '../../tools/bench-row.ts';
 import { jobRun } from '../cli/inputs.ts';
 import type { JobRun } from './job-run.ts';
-import { runJob } from './pipeline/pipeline.ts';
+import { runUpTo } from './pipeline/pipeline.ts';
 import { onLargeTable, plateOf } from './plate.fixture.ts';
-import { compareJob, tried } from './what-if/compare.ts';
+import { compareJob } from './what-if/compare.ts';
 
 const JOB = 'examples/die-plate/die-plate.job.json';
 /** Ten times the openings may cost this many times as much: a little for sorting and for memory farther away. */
@@ -28,9 +28,9 @@ const timed = (run: () => void, times: number): number => {
 /** The budgets of the issue stand as peers: a budget is kept when ours is at most it. */
 export const rows = async (): Promise<readonly BenchRow[]> => {
   const die = jobRun(JOB, {}, '2026-11-25');
-  timed(() => void runJob({ ...die }), 5);
-  const answer = timed(() => void tried(die), 9);
-  const proven = timed(() => void runJob(die), 9);
+  timed(() => void runUpTo({ ...die }, 'answer'), 5);
+  const answer = timed(() => void runUpTo(die, 'hours'), 9);
+  const proven = timed(() => void runUpTo(die, 'answer'), 9);
   const reading = timed(() => void readFileSync('examples/die-plate/die-plate.dxf'), 3);
   return [
     {
@@ -68,7 +68,7 @@ const growth = (die: JobRun, counts: readonly number[], what: 'openings' | 'open
   const measured = counts.map((openings) => {
     const drawing = what === 'openings' ? plateOf(openings) : plateOf(openings, openings);
     const run = { ...die, drawing, shop: onLargeTable(die.shop), job: { ...die.job, quantityBreaks: [] } };
-    return { openings, ms: timed(() => void runJob(run), openings > 1000 ? 1 : 3) };
+    return { openings, ms: timed(() => void runUpTo(run, 'answer'), openings > 1000 ? 1 : 3) };
   });
   return measured.slice(1).map(({ openings, ms }, i) => {
     const smaller = measured[i] as (typeof measured)[number];

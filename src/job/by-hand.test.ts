@@ -5,12 +5,14 @@ import { readText } from '../cli/files.ts';
 import { paperText } from '../documents/paper-text.ts';
 import { holeSheet } from '../documents/sheet/hole-sheet.ts';
 import { setupSheet } from '../documents/sheet/setup-sheet.ts';
+import { resultOf } from '../result/facts.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
+import { answered, cut, program, proven } from './answered.fixture.ts';
 import { readDialectFile, standardDialect } from './files/dialects.ts';
 import { houseShop } from './house-shop.ts';
 import { type Job, jobSchema } from './job.ts';
 import type { JobRun } from './job-run.ts';
-import { type Ran, runJob } from './pipeline/pipeline.ts';
+import type { Answered } from './pipeline/answer.ts';
 import { proveAgain } from './pipeline/prove-again.ts';
 import { plateOf } from './plate.fixture.ts';
 
@@ -24,27 +26,18 @@ const small: JobRun = {
   dialect: standardDialect,
   day: '2026-11-25',
 };
-const plain = runJob(small);
+const plain = answered(small);
 
-const withJob = (job: Partial<Job>, run: JobRun = small): Ran => runJob({ ...run, job: { ...run.job, ...job } });
+const withJob = (job: Partial<Job>, run: JobRun = small): Answered => answered({ ...run, job: { ...run.job, ...job } });
 
-const factsOf = ({ answer }: Ran) => {
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return answer.facts;
-};
-const planOf = (ran: Ran) => factsOf(ran).plan!;
-const programOf = (ran: Ran): string => factsOf(ran).program!.text;
+const planOf = ({ facts }: Answered) => cut(facts).plan;
+const programOf = (answer: Answered): string => program(answer.facts).text;
 
 /** X and Y of the first travel. */
 const firstPlace = (program: string): readonly number[] => [.../G00 X(-?[\d.]+) Y(-?[\d.]+)/.exec(program)!.slice(1)].map(Number);
 
-const again = (ran: Ran) =>
-  proveAgain({
-    program: programOf(ran),
-    drawing: small.drawing,
-    drawingName: small.drawingName,
-    setup: ran.setup!,
-  });
+const again = (answer: Answered, { setup } = proven(answer)) =>
+  proveAgain({ program: programOf(answer), drawing: small.drawing, drawingName: small.drawingName, setup });
 
 const dialectOf = (path: string) => {
   const read = readDialectFile(readText(path));
@@ -57,35 +50,31 @@ describe('a datum set by hand', () => {
   const moved = withJob({ datum });
 
   it('is where the program has its zero, and the answer stays the same', () => {
-    expect(factsOf(moved).answer).toBe('yes');
+    expect(moved.facts.outcome.answer).toBe('yes');
     const place = { kind: 'spot', x: 12.5, y: -7.25, reach: 2 };
-    expect(
-      factsOf(moved)
-        .findings.filter((f) => f.code === 'datum-set')
-        .map((f) => f.place),
-    ).toEqual([place]);
+    expect(moved.facts.findings.filter((f) => f.code === 'datum-set').map((f) => f.place)).toEqual([place]);
     const [x, y] = firstPlace(programOf(plain));
     expect(firstPlace(programOf(moved))[0]).toBeCloseTo(x! - 12.5, 3);
     expect(firstPlace(programOf(moved))[1]).toBeCloseTo(y! + 7.25, 3);
     expect(planOf(moved).contours[0]!.hole).toEqual(planOf(plain).contours[0]!.hole);
-    const first = moved.read?.actions.find((a) => a.kind === 'move');
+    const first = proven(moved).read.actions.find((a) => a.kind === 'move');
     expect(first?.kind === 'move' && first.centre.to.x).toBeCloseTo(x!, 3);
   });
 
   it('goes into the set-up file, by which the program is proven again, and without which it is not', () => {
-    expect(moved.setup?.datum).toEqual(datum);
+    expect(proven(moved).setup.datum).toEqual(datum);
     expect(again(moved)).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
-    const { datum: _, ...without } = moved.setup!;
-    expect(again({ ...moved, setup: without })).toMatchObject({ kind: 'judged', proof: { verdict: 'not proven' } });
+    const { datum: _, ...without } = proven(moved).setup;
+    expect(again(moved, { ...proven(moved), setup: without })).toMatchObject({ kind: 'judged', proof: { verdict: 'not proven' } });
   });
 
   it('is what the program is scaled about', () => {
     const warm = withJob({ datum, temperature: { cutting: 26, measuring: 20, swing: 1, scale: true } });
-    expect(factsOf(warm).answer).toBe('yes');
-    expect(warm.setup?.scaled).toEqual({ factor: expect.any(Number), expansion: expect.any(Number), temperature: 26 });
+    expect(warm.facts.outcome.answer).toBe('yes');
+    expect(proven(warm).setup.scaled).toEqual({ factor: expect.any(Number), expansion: expect.any(Number), temperature: 26 });
     expect(again(warm)).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
-    const { holes } = warm.setup!;
-    for (const [i, { at }] of plain.setup!.holes.entries()) {
+    const { holes } = proven(warm).setup;
+    for (const [i, { at }] of proven(plain).setup.holes.entries()) {
       expect(holes[i]!.at.x).toBeCloseTo(at.x, 2);
       expect(holes[i]!.at.y).toBeCloseTo(at.y, 2);
     }
@@ -97,10 +86,10 @@ describe('a datum set by hand', () => {
 
   it('is what tables count from, in inches as well', () => {
     const inch = { ...small, dialect: dialectOf('dialects/inch.json') };
-    const facts = factsOf(withJob({ datum }, inch));
+    const { facts } = withJob({ datum }, inch);
     const hole = planOf(plain).contours.find((c) => c.loop === planOf(plain).order[0])!.hole.at;
     const inches = (mm: number): string => Number((mm / 25.4).toFixed(4)).toString();
-    for (const paper of [setupSheet(facts), holeSheet(facts)]) {
+    for (const paper of [setupSheet(facts, { cut: cut(facts), program: program(facts) }), holeSheet(facts, cut(facts))]) {
       const text = paperText(paper);
       expect(text).toContain('X 12.5, Y -7.25 mm of the drawing');
       expect(text).toContain(inches(hole.x - datum.x));
@@ -115,32 +104,32 @@ describe('registers set by hand', () => {
   const wrong = right.map((o, i) => (i === right.length - 1 ? o - 0.0125 : o));
 
   it('that spoil the contour are refused by the proof', () => {
-    const spoilt = factsOf(withJob({ wire, offsets: wrong }));
-    expect(spoilt.answer).toBe('no');
-    expect(spoilt.proof?.verdict).toBe('not proven');
-    expect(spoilt.budgets?.profile.rows[0]?.name).toBe('registers set by hand');
+    const { facts } = withJob({ wire, offsets: wrong });
+    expect(facts.outcome.answer).toBe('no');
+    expect(program(facts).proof.verdict).toBe('not proven');
+    expect(cut(facts).budgets?.profile.rows[0]?.name).toBe('registers set by hand');
   });
 
   it('move the path itself where the dialect writes it out', () => {
     const path: JobRun = { ...small, dialect: { ...small.dialect, compensation: 'path' } };
-    expect(factsOf(withJob({ wire, offsets: right }, path)).answer).toBe('yes');
-    const spoilt = factsOf(withJob({ wire, offsets: wrong }, path));
-    expect(spoilt.program?.text).not.toBe(factsOf(withJob({ wire, offsets: right }, path)).program?.text);
-    expect(spoilt.answer).toBe('no');
+    expect(withJob({ wire, offsets: right }, path).facts.outcome.answer).toBe('yes');
+    const spoilt = withJob({ wire, offsets: wrong }, path);
+    expect(programOf(spoilt)).not.toBe(programOf(withJob({ wire, offsets: right }, path)));
+    expect(spoilt.facts.outcome.answer).toBe('no');
   });
 });
 
 describe('a job that sets things by hand', () => {
   it('names them by contour and for the whole', () => {
-    const { plan } = factsOf(plain);
-    const first = plan!.contours[0]!;
-    const others = plan!.order.filter((id) => id !== first.loop);
-    const ran = withJob({ byHand: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan!.order], passes: 2 });
-    expect(factsOf(ran).byHand).toEqual({
+    const plan = planOf(plain);
+    const first = plan.contours[0]!;
+    const others = plan.order.filter((id) => id !== first.loop);
+    const ran = withJob({ byHand: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan.order], passes: 2 });
+    expect(ran.facts.asked.byHand).toEqual({
       contours: { [first.loop]: ['entry', 'tab', 'order'], ...Object.fromEntries(others.map((id) => [id, ['order']])) },
       whole: ['passes', 'order'],
     });
-    expect(factsOf(plain).byHand).toBeUndefined();
+    expect(plain.facts.asked.byHand).toBeUndefined();
   });
 
   it('reads its keys with their faults located', () => {
@@ -153,19 +142,19 @@ describe('a job that sets things by hand', () => {
 describe('the wire of a job with passes or registers set by hand', () => {
   it('is not exchanged for one that the registers happen to fit', () => {
     const { wire } = planOf(plain);
-    const low = factsOf(withJob({ offsets: planOf(plain).passes.map(() => wire.diameter / 2 - 0.01) }));
-    expect(low.answer).toBe('no');
+    const { facts: low } = withJob({ offsets: planOf(plain).passes.map(() => wire.diameter / 2 - 0.01) });
+    expect(low.outcome.answer).toBe('no');
     expect(low.findings.find((f) => f.severity === 'refusal')).toMatchObject({
       code: 'offset-below-wire',
       place: { kind: 'field', path: 'offsets.0' },
     });
-    expect(low.plan?.wire.id).toBe(wire.id);
+    expect(resultOf(low)?.wire.id).toBe(wire.id);
   });
 
   it('is the one that comes nearest where none reaches what is asked', () => {
-    const one = factsOf(withJob({ passes: 1, finish: 2.65 }));
+    const { facts: one } = withJob({ passes: 1, finish: 2.65 });
     expect(one.findings.map((f) => f.code)).toContain('passes-fall-short');
-    const rough = factsOf(withJob({ passes: 1, finish: 6, tolerance: 0.05 }));
+    const { facts: rough } = withJob({ passes: 1, finish: 6, tolerance: 0.05 });
     expect(rough.findings.map((f) => f.code)).not.toContain('passes-fall-short');
   });
 });

@@ -5,14 +5,14 @@ import type { Action } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
 import { writeProgram } from '../nc/write/write.ts';
 import { planCut } from '../plan/cut/plan-cut.ts';
-import type { Plan } from '../plan/plan.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Proof, ProofQuestion } from '../proof/proof.ts';
 import { proveActions } from '../proof/prove/prove.ts';
 import { printPlain } from '../text/print/print.ts';
 
 export interface Proved {
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   readonly proof: Proof;
   /** The proof of the same moves with a stop between any two, so that whatever hangs on nothing after any one of them is seen. */
   readonly byMove: () => Proof;

@@ -2,8 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import { planPicture } from '../documents/part/plan-picture.ts';
-import { planCut } from '../plan/cut/plan-cut.ts';
-import { disc, loop, questionFor, rectangle } from '../plan/plan.fixture.ts';
+import { numbered } from '../plan/numbered.ts';
+import { disc, loop, planned, questionFor, rectangle } from '../plan/plan.fixture.ts';
+import type { CutPlan } from '../plan/plan.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import { proved } from './core.fixture.ts';
 
@@ -23,14 +24,17 @@ describe('a part with loops at its corners', () => {
   });
 
   it('shows its loops, rings of burnt openings, and one label for a hole of two parts', () => {
-    const drawing = { loops: [], units: { millimetres: 1 } };
-    const picture = (plan: ReturnType<typeof planCut>) => planPicture({ plan, drawing, findings: [] } as never)!;
-    const plain = picture(planCut(questionFor(squares)));
-    const looped = picture(planCut(questionFor(squares, { sharpOutside: 'loop' })));
+    const drawing = { loops: [], units: { name: 'mm', millimetres: 1, basis: 'user' } as const };
+    const picture = (plan: CutPlan) => {
+      const cut = { plan, contours: numbered(plan), within: plan.accuracy.value };
+      return planPicture({ drawing, findings: [], asked: {}, outcome: { answer: 'no', kind: 'plan', cut } })!;
+    };
+    const plain = picture(planned(questionFor(squares)));
+    const looped = picture(planned(questionFor(squares, { sharpOutside: 'loop' })));
     expect(looped.strokes.length - plain.strokes.length).toBe(8);
     expect(plain.labels.map((l) => l.text)).toEqual(['1, 2']);
     const bore = [loop('L1', rectangle(-20, -20, 40, 40)), loop('L2', disc(0, 0, 2), 1, 'L1')];
-    const plan = planCut(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
+    const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
     const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;
     expect(rings).toBeGreaterThan(0);
     expect(rings).toBeGreaterThanOrEqual(plan.contours[0]!.core!.rings);

@@ -6,11 +6,11 @@ import { type Contour, path } from '../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
 import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
+import { cut, factsOf, hours, program } from './answered.fixture.ts';
 import { nestSchema } from './files/nest-file.ts';
 import { houseShop } from './house-shop.ts';
 import { type JobInput, jobSchema } from './job.ts';
 import { nestFiles, nestText, runNest } from './nest/nest-answer.ts';
-import { runJob } from './pipeline/pipeline.ts';
 
 const DAY = '2026-11-25';
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -53,11 +53,9 @@ const laid = (more: object) => {
   return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => DRAWINGS[name]!, shop: houseShop, day: DAY }) };
 };
 
-const cut = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput, 'drawing'>) => {
+const answerTo = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput, 'drawing'>) => {
   const job = jobSchema.parse({ drawing: drawingName, ...input });
-  const { answer } = runJob({ job, said: new Set(), drawing, drawingName, shop: houseShop, dialect: standardDialect, day: DAY });
-  if (answer.kind !== 'answered') throw new Error(`${answer.kind}`);
-  return answer.facts;
+  return factsOf({ job, said: new Set(), drawing, drawingName, shop: houseShop, dialect: standardDialect, day: DAY });
 };
 
 describe('a nest', () => {
@@ -67,18 +65,18 @@ describe('a nest', () => {
     expect(answer.facts.nest.left).toEqual([]);
     const files = nestFiles(answer.facts, file, 'trial', {});
     const job = JSON.parse(files['trial.plate.job.json']!) as JobInput;
-    const facts = cut(bytes(files['trial.plate.dxf']!), 'trial.plate.dxf', job);
-    expect([facts.answer, facts.proof?.verdict]).toEqual(['yes', 'proven']);
-    const parts = facts.proof!.loose.filter((l) => l.role === 'part');
+    const facts = answerTo(bytes(files['trial.plate.dxf']!), 'trial.plate.dxf', job);
+    expect([facts.outcome.answer, program(facts).proof.verdict]).toEqual(['yes', 'proven']);
+    const parts = program(facts).proof.loose.filter((l) => l.role === 'part');
     expect(parts.length).toBe(4);
     // By hand: two angles of 40·12 + 12·18 - π·2.5² mm² and two bars of 44·10 mm², and a plate of 110·80 mm² less its parts.
     const metal = 2 * (40 * 12 + 12 * 18 - Math.PI * 2.5 ** 2) + 2 * 44 * 10;
     expect(answer.facts.nest.metalArea).toBeCloseTo(metal, 6);
     const density = answer.facts.plateMass.value / (110 * 80 * 6e-6);
     expect(answer.facts.scrapMass.value).toBeCloseTo((110 * 80 - metal) * 6e-6 * density, 9);
-    expect(facts.estimate?.metal?.mass.value).toBeCloseTo(answer.facts.plateMass.value, 9);
-    expect(facts.estimate?.stack).toBe(2);
-    expect(facts.plan!.height).toBeGreaterThan(12);
+    expect(hours(facts).estimate.metal?.mass.value).toBeCloseTo(answer.facts.plateMass.value, 9);
+    expect(hours(facts).estimate.stack).toBe(2);
+    expect(cut(facts).plan.height).toBeGreaterThan(12);
     const shares = answer.facts.rows.reduce((sum, r) => sum + r.laid * r.share!.value, 0);
     expect(shares).toBeCloseTo(answer.facts.platePrice!.value, 6);
   });
@@ -99,8 +97,8 @@ describe('a nest', () => {
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
     const files = nestFiles(answer.facts, file, 'hole', {});
-    const facts = cut(bytes(files['hole.plate.dxf']!), 'hole.plate.dxf', JSON.parse(files['hole.plate.job.json']!) as JobInput);
-    expect(facts.proof?.verdict).toBe('proven');
+    const facts = answerTo(bytes(files['hole.plate.dxf']!), 'hole.plate.dxf', JSON.parse(files['hole.plate.job.json']!) as JobInput);
+    expect(program(facts).proof.verdict).toBe('proven');
   });
 
   it('draws the plate on its own layer with every piece where it lies', () => {
@@ -127,35 +125,39 @@ describe('the metal of a job', () => {
   const base = { height: 10, material: 'd2', finish: 1.6, tolerance: 0.02 } as const;
 
   it('is the stock that the job names, where it lies', () => {
-    const facts = cut(part, 'part.dxf', { ...base, stock: { width: 60, depth: 50, corner: { x: 85, y: 35 }, price: 1000 } });
-    expect(facts.answer).toBe('yes');
-    expect(facts.plan!.block.segments.map((s) => [s.from.x, s.from.y])).toEqual([
+    const facts = answerTo(part, 'part.dxf', { ...base, stock: { width: 60, depth: 50, corner: { x: 85, y: 35 }, price: 1000 } });
+    expect(facts.outcome.answer).toBe('yes');
+    expect(cut(facts).plan.block.segments.map((s) => [s.from.x, s.from.y])).toEqual([
       [85, 35],
       [145, 35],
       [145, 85],
       [85, 85],
     ]);
-    const line = facts.estimate!.lines.find((l) => l.cost.key === 'price.metal')!;
-    expect(line.cost.value).toBeCloseTo(1000 * 60 * 50 * 10 * 1e-6 * facts.material.density.value, 9);
+    const line = hours(facts).estimate.lines.find((l) => l.cost.key === 'price.metal')!;
+    expect(line.cost.value).toBeCloseTo(1000 * 60 * 50 * 10 * 1e-6 * facts.asked.material.density.value, 9);
   });
 
   it('refuses a contour that the stock has no metal for, with its place', () => {
-    const facts = cut(part, 'part.dxf', { ...base, stock: { width: 40, depth: 50, corner: { x: 85, y: 35 } } });
+    const facts = answerTo(part, 'part.dxf', { ...base, stock: { width: 40, depth: 50, corner: { x: 85, y: 35 } } });
     const found = facts.findings.find((f) => f.code === 'outside-stock');
-    expect([facts.answer, found?.severity, found?.place]).toEqual(['no', 'refusal', { kind: 'spot', x: 130, y: 60, reach: 5, loop: 'L1' }]);
+    expect([facts.outcome.answer, found?.severity, found?.place]).toEqual([
+      'no',
+      'refusal',
+      { kind: 'spot', x: 130, y: 60, reach: 5, loop: 'L1' },
+    ]);
   });
 
   it('is the customer’s where the job says so, and then no cost', () => {
-    const { estimate } = cut(part, 'part.dxf', { ...base, stock: { suppliedBy: 'customer' } });
-    expect(estimate?.metal?.suppliedBy).toBe('customer');
-    expect(estimate?.lines.some((l) => l.cost.key === 'price.metal')).toBe(false);
+    const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stock: { suppliedBy: 'customer' } }));
+    expect(estimate.metal?.suppliedBy).toBe('customer');
+    expect(estimate.lines.some((l) => l.cost.key === 'price.metal')).toBe(false);
   });
 
   it('shares the run of a stack among its pieces, also where the last stack is not full', () => {
-    const { estimate } = cut(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] });
-    const of = (per: string): number => estimate!.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
+    const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] }));
+    const of = (per: string): number => estimate.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
     const margin = houseShop.rates[0]!.margin;
-    for (const { total } of estimate!.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + margin), 6);
-    expect(estimate!.breaks.map((b) => b.quantity)).toEqual([4, 6]);
+    for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + margin), 6);
+    expect(estimate.breaks.map((b) => b.quantity)).toEqual([4, 6]);
   });
 });

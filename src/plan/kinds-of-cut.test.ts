@@ -7,7 +7,7 @@ import { windingOf } from '../geometry/near/inside.ts';
 import { distanceBetween } from '../geometry/segment.ts';
 import { remedyTextOf, sentenceOf } from '../text/finding.fixture.ts';
 import { planCut } from './cut/plan-cut.ts';
-import { disc, faultsOf, loop, polygon, questionFor, rectangle, slot } from './plan.fixture.ts';
+import { disc, faultsOf, loop, planned, polygon, questionFor, rectangle, slot } from './plan.fixture.ts';
 import type { PlanQuestion } from './question.ts';
 
 const RUNS = ['attended', 'unattended first'] as const;
@@ -20,7 +20,7 @@ describe('a contour begun from the edge of the block', () => {
   it.each(RUNS)('is threaded beside the block and right all round, a part run %s', (run) => {
     for (const finish of [3.2, 0.4]) {
       const question = questionFor([loop('L1', rectangle(0, 0, 40, 30))], { run, finish, tolerance: 0.05, start: { L1: 'edge' } });
-      const plan = planCut(question);
+      const plan = planned(question);
       expect([plan.kind, faultsOf(plan, question)]).toEqual(['cut', []]);
       const { hole } = plan.contours[0]!;
       expect([hole.origin, hole.diameter, windingOf(plan.block, hole.at)]).toEqual(['block edge', 0, 0]);
@@ -30,7 +30,7 @@ describe('a contour begun from the edge of the block', () => {
   });
 
   it.each(RUNS)('leads into an opening through its entry, run %s', (run) => {
-    const plan = planCut(inBlock({ run }));
+    const plan = planned(inBlock({ run }));
     const { hole, entry } = plan.contours[0]!;
     expect([plan.kind, hole.origin, windingOf(block, hole.at)]).toEqual(['cut', 'block edge', 0]);
     const threads = plan.steps.flatMap((s, i) => (s.kind === 'thread' ? [i] : []));
@@ -48,11 +48,10 @@ describe('a contour begun from the edge of the block', () => {
   it('takes the way that is free of other openings and of clamps', () => {
     const below = loop('L2', slot(-10, -15, 60, 4), 1, 'B');
     const base = inBlock();
-    const plan = planCut({ ...base, loops: [...base.loops, below] });
-    expect(plan.kind).toBe('cut');
+    const plan = planned({ ...base, loops: [...base.loops, below] });
     expect(plan.contours.find((c) => c.loop === 'L1')!.hole.at.y).toBeGreaterThan(-15);
-    const clamped = planCut({ ...base, loops: [...base.loops, below], clamps: [{ low: { x: 50, y: -30 }, high: { x: 70, y: 60 } }] });
-    expect(clamped.contours.find((c) => c.loop === 'L1')?.hole.at.x ?? 0).toBeLessThan(50);
+    const clamped = planned({ ...base, loops: [...base.loops, below], clamps: [{ low: { x: 56, y: -30 }, high: { x: 70, y: 60 } }] });
+    expect(clamped.contours.find((c) => c.loop === 'L1')!.hole.at.x).toBeLessThan(50);
   });
 
   it('is refused where every way is barred, with the name of the option', () => {
@@ -76,8 +75,7 @@ describe('a contour begun from the edge of the block', () => {
           outline: 'block',
           start: { L1: 'edge' },
         });
-        const plan = planCut(question);
-        expect(plan.kind).toBe('cut');
+        const plan = planned(question);
         expect(windingOf(edge, plan.contours[0]!.hole.at)).toBe(0);
         expect(distanceTo(edge, plan.contours[0]!.hole.at)).toBeGreaterThan(1);
       }),
@@ -95,7 +93,7 @@ describe('several parts out of one block', () => {
 
   it.each(RUNS)('have all their openings cut before the first outside, run %s', (run) => {
     const question = questionFor(row(3, 8), { run });
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(faultsOf(plan, question)).toEqual([]);
     const begun = plan.steps.flatMap((s) => (s.kind === 'contour begins' ? [s.loop[0]] : [])).join('');
     expect(begun).toMatch(/^H+P+$/);
@@ -112,7 +110,7 @@ describe('several parts out of one block', () => {
   });
 
   it('lie in one block with the margin round all of them', () => {
-    const xs = planCut(questionFor(row(3, 8))).block.segments.map((s) => s.from.x);
+    const xs = planned(questionFor(row(3, 8))).block.segments.map((s) => s.from.x);
     expect([Math.min(...xs), Math.max(...xs)]).toEqual([-10, 86]);
   });
 });
@@ -121,11 +119,11 @@ describe('a start hole for two', () => {
   const pair = (apart: number, changes: Partial<PlanQuestion> = {}) =>
     questionFor([loop('L1', rectangle(0, 0, 30, 20)), loop('L2', rectangle(30 + apart, 0, 30, 20))], changes);
   const holesOf = (question: PlanQuestion) =>
-    new Set(planCut(question).contours.map((c) => `${c.hole.at.x.toFixed(6)} ${c.hole.at.y.toFixed(6)}`));
+    new Set(planned(question).contours.map((c) => `${c.hole.at.x.toFixed(6)} ${c.hole.at.y.toFixed(6)}`));
 
   it.each(RUNS)('stands in the middle between two parts, run %s', (run) => {
     const question = pair(6, { run });
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(faultsOf(plan, question)).toEqual([]);
     expect(plan.contours.map((c) => c.hole)).toEqual(
       Array(2).fill({ at: { x: expect.closeTo(33, 9), y: expect.closeTo(10, 9) }, diameter: 2, origin: 'placed' }),
@@ -147,6 +145,6 @@ describe('a start hole for two', () => {
   it('serves two of a row of three, and the third has its own', () => {
     const three = questionFor([0, 36, 72].map((x, i) => loop(`L${i + 1}`, rectangle(x, 0, 30, 20))));
     expect([holesOf(three).size, finding(three, 'hole-shared').length]).toEqual([2, 1]);
-    expect(faultsOf(planCut(three), three)).toEqual([]);
+    expect(faultsOf(planned(three), three)).toEqual([]);
   });
 });

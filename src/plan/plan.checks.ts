@@ -3,10 +3,9 @@ import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import type { CheckRow } from '../quantity/check.ts';
-import { planCut } from './cut/plan-cut.ts';
 import { heightFigure, massOf } from './loose-piece-mass.ts';
 import { lapOf } from './path/lap.ts';
-import { plate, questionFor } from './plan.fixture.ts';
+import { planned, plate, questionFor } from './plan.fixture.ts';
 import { roomFor } from './start/holes.ts';
 import { tabFor } from './start/tab.ts';
 
@@ -32,7 +31,7 @@ const pathRadius = (radius: number, offset: number): number => {
 const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
 
 const rough = (): { readonly offset: number; readonly hole: number } => {
-  const plan = planCut(questionFor(plate()));
+  const plan = planned(questionFor(plate()));
   return { offset: plan.passes[0]!.offset.value, hole: plan.contours.find((c) => c.loop === 'L3')!.hole.diameter };
 };
 

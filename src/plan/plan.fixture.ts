@@ -7,7 +7,9 @@ import { standardMachine } from '../physics/cut/machine.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import type { Material } from '../physics/material/material.ts';
 import { wires } from '../physics/wire/wires.ts';
-import type { Plan, Step } from './plan.ts';
+import { sentenceOf } from '../text/finding.fixture.ts';
+import { planCut } from './cut/plan-cut.ts';
+import type { CutPlan, Step } from './plan.ts';
 import type { PlanQuestion, WantedLoop } from './question.ts';
 
 export const polygon = (...corners: readonly (readonly [number, number])[]): Contour =>
@@ -70,6 +72,13 @@ export const questionFor = (loops: readonly WantedLoop[], changes: Partial<PlanQ
   ...changes,
 });
 
+/** The plan of what can be cut as asked; a refusal is an error of the test. */
+export const planned = (question: PlanQuestion): CutPlan => {
+  const plan = planCut(question);
+  if (plan.kind === 'refused') throw new Error(sentenceOf(plan.findings.find((f) => f.severity === 'refusal')));
+  return plan;
+};
+
 /** A plate with openings of several kinds, itself a part. */
 export const plate = (): readonly WantedLoop[] => [
   loop('L1', rectangle(0, 0, 120, 80)),
@@ -82,14 +91,14 @@ export const plate = (): readonly WantedLoop[] => [
 type Cut = Extract<Step, { readonly kind: 'cut' }>;
 
 /** Everything that is wrong with a plan, in sentences; none when it is right. */
-export const faultsOf = (plan: Plan, question: PlanQuestion): readonly string[] => [
+export const faultsOf = (plan: CutPlan, question: PlanQuestion): readonly string[] => [
   ...joints(plan),
   ...gouges(plan, question),
   ...coverage(plan),
   ...order(plan),
 ];
 
-const joints = (plan: Plan): string[] => {
+const joints = (plan: CutPlan): string[] => {
   const faults: string[] = [];
   let centre: Point | undefined;
   let programmed: Point | undefined;
@@ -119,7 +128,7 @@ const sound = (s: Segment): boolean => {
 };
 
 /** The wire's centre never nearer to a wanted contour than the offset of its pass. */
-const gouges = (plan: Plan, question: PlanQuestion): string[] => {
+const gouges = (plan: CutPlan, question: PlanQuestion): string[] => {
   const cut = new Set(plan.contours.map((c) => c.loop));
   const lookups = question.loops.filter((l) => cut.has(l.id)).map((l) => ({ id: l.id, lookup: lookupOf(l.contour) }));
   const offsets = new Map(plan.passes.map((p) => [p.number, p.offset.value]));
@@ -140,7 +149,7 @@ const gouges = (plan: Plan, question: PlanQuestion): string[] => {
 };
 
 /** Each pass goes round each contour once, tab included, and past its start. */
-const coverage = (plan: Plan): string[] => {
+const coverage = (plan: CutPlan): string[] => {
   const travelled = new Map<string, number>();
   let current = '';
   for (const step of plan.steps) {
@@ -164,7 +173,7 @@ const coverage = (plan: Plan): string[] => {
 };
 
 /** Somebody holds the piece before its tab is cut, and takes it out after; inner loops come before those around them. */
-const order = (plan: Plan): string[] => {
+const order = (plan: CutPlan): string[] => {
   const faults: string[] = [];
   const state = new Map<string, 'standing' | 'held' | 'cut' | 'out'>();
   let current = '';
@@ -189,5 +198,5 @@ const order = (plan: Plan): string[] => {
   return faults;
 };
 
-export const cutLength = (plan: Plan): number =>
+export const cutLength = (plan: CutPlan): number =>
   plan.steps.reduce((sum, s) => sum + (s.kind === 'cut' && s.centre !== undefined ? lengthOf(s.centre) : 0), 0);

@@ -149,31 +149,52 @@ export type Step =
   | { readonly kind: 'stop'; readonly reason: StopReason; readonly loop: string; readonly sentence: string }
   | { readonly kind: 'end' };
 
-export interface Plan {
-  /** `cut`: it can be made as asked. `refused`: it cannot; the findings say why and what would help. */
-  readonly kind: 'cut' | 'refused';
+/** How well passes with one wire would do: what is known of a wire as soon as it has passes, laid out or not. */
+export interface WireResult {
   readonly wire: Wire;
-  readonly height: number;
+  /** There is at least the rough one. */
   readonly passes: readonly Pass[];
   /** Total one-sided profile deviation expected, mm, and the finish reached, µm. */
   readonly accuracy: Figure;
   readonly finish: Figure;
   /** mm by which registers set by hand move the finished face off the drawing; in `accuracy` already. */
   readonly shift?: Figure;
+}
+
+/** What is known of a plan whether it can be cut or not. */
+interface Planned {
+  readonly height: number;
   readonly block: Contour;
   /** Clamps and forbidden zones, as asked; none where nobody gave any. */
   readonly clamps?: readonly { readonly low: Point; readonly high: Point }[];
+  readonly findings: readonly Finding[];
+}
+
+/** It can be made as asked. */
+export interface CutPlan extends Planned, WireResult {
+  readonly kind: 'cut';
   readonly contours: readonly ContourPlan[];
   /** Open lines; left out where there are none. */
   readonly openCuts?: readonly OpenCutPlan[];
-  /** Of a refused plan: what the wire that comes nearest would leave of each contour, in pieces where it cannot pass. */
-  readonly wouldComeOut?: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];
   /** Loops and open lines in the order in which they are first cut. */
   readonly order: readonly string[];
   /** Made anew at every asking: ask once and keep it as long as it is needed. */
   readonly steps: readonly Step[];
-  readonly findings: readonly Finding[];
 }
+
+/** The wire that comes nearest to what is asked, and what it would leave of each contour, in pieces where it cannot pass. */
+export interface NearestWire extends WireResult {
+  readonly comesOut: readonly { readonly loop: string; readonly contours: readonly Contour[] }[];
+}
+
+/** It cannot be made as asked; the findings say why and what would help. */
+export interface RefusedPlan extends Planned {
+  readonly kind: 'refused';
+  /** None where no wire of the shop has passes for it. */
+  readonly nearest?: NearestWire;
+}
+
+export type Plan = CutPlan | RefusedPlan;
 
 /** Open paths a contour is reached and left by; shared by planner and pictures. */
 export interface Lead {

@@ -1,61 +1,51 @@
-/** All that the papers and the terminal may print of one job: results of every layer, computed elsewhere. */
+/** What papers, page and command line may show of one job: worked out elsewhere, and of a shape that cannot say what is not so. */
 
-import type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
-import type { Inspection } from '../accuracy/inspection.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import type { Clock } from '../estimate/clock/clock.ts';
-import type { Estimate } from '../estimate/estimate.ts';
 import type { Point } from '../geometry/segment.ts';
 import type { Material } from '../physics/material/material.ts';
-import type { OtherWays } from '../physics/other-process/other-question.ts';
-import type { Plan } from '../plan/plan.ts';
-import type { Proof } from '../proof/proof.ts';
+import type { WireResult } from '../plan/plan.ts';
 import type { Shape } from '../shapes/shape.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../text/control-unit.ts';
 import type { Finding } from '../text/finding.ts';
-import type { WireTable } from './wires.ts';
+import type { CutFacts, HoursFacts, MadeFacts, ProgramFacts, RefusedFacts } from './outcome-facts.ts';
 
 export interface JobFacts {
-  readonly answer: 'yes' | 'no';
+  readonly head: Head;
+  readonly asked: Asked;
+  readonly drawing: Drawing;
+  /** Where the job is by numbers: what it is called, and the sizes one would measure. */
+  readonly shape?: Pick<Shape, 'name' | 'sizes'>;
+  readonly outcome: Outcome;
   /** The answer in one sentence. */
   readonly sentence: string;
+  /** Of all layers, the gravest first. */
+  readonly findings: readonly Finding[];
+}
+
+/** What stands at the head of every paper. */
+export interface Head {
   readonly name: string;
   readonly customer?: string;
   readonly shop: string;
   /** Day of the answer, ISO 8601. */
   readonly day: string;
+  readonly drawingName: string;
+}
+
+/** What was asked. Lengths in mm, Ra in µm. */
+export interface Asked {
   readonly material: Material;
   readonly height: number;
   readonly quantity: number;
-  /** The program was scaled for the temperature of the work piece, °C. */
-  readonly scaled?: { readonly factor: number; readonly temperature: number };
-  readonly asked: { readonly finish: number; readonly tolerance: number; readonly insideCorner: number };
-  /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
+  readonly finish: number;
+  readonly tolerance: number;
+  readonly insideCorner: number;
+  /** Zero of the program in the drawing; left out where it is the zero of the drawing. */
   readonly datum?: Point;
   /** What was set by hand in place of what the planner would choose; left out where nothing was. */
   readonly byHand?: SetByHand;
   /** What nobody said and the house took for granted, each as a sentence. */
   readonly assumed: readonly string[];
-  readonly drawingName: string;
-  readonly drawing: Drawing;
-  /** Where the job is by numbers: what it is called, and the sizes one would measure. */
-  readonly shape?: Pick<Shape, 'name' | 'sizes'>;
-  readonly plan?: Plan;
-  readonly program?: Program;
-  readonly proof?: Proof;
-  readonly estimate?: Estimate;
-  /** The run on the clock of the shop. */
-  readonly clock?: Clock;
-  /** Where the error of the profile, and of the sizes that the job names, comes from. */
-  readonly budgets?: PlanBudgets;
-  /** What is to be measured of a finished piece. */
-  readonly inspection?: Inspection;
-  /** The same job by flame, plasma, laser and water jet. */
-  readonly otherWays?: OtherWays;
-  /** Every wire of the shop carried through the job. */
-  readonly wires?: WireTable;
-  /** Of all layers, the gravest first. */
-  readonly findings: readonly Finding[];
 }
 
 export interface SetByHand {
@@ -65,19 +55,43 @@ export interface SetByHand {
   readonly whole: readonly string[];
 }
 
+/** How far the job came: only what is cut has an accuracy and a wire, only a program has a proof, and without both there is no yes. */
+export type Outcome =
+  | Yes
+  /** Not proven, without hours, or with something else against it. */
+  | (MadeFacts & { readonly answer: 'no'; readonly kind: 'program'; readonly hours?: HoursFacts })
+  /** The dialect cannot spell what was planned. */
+  | { readonly answer: 'no'; readonly kind: 'plan'; readonly cut: CutFacts }
+  | { readonly answer: 'no'; readonly kind: 'refused'; readonly refused: RefusedFacts }
+  | { readonly answer: 'no'; readonly kind: 'nothing to cut' };
+
+export interface Yes extends MadeFacts {
+  readonly answer: 'yes';
+  readonly kind: 'program';
+  readonly hours: HoursFacts;
+}
+
+type Reached = Pick<JobFacts, 'outcome'>;
+
+export const cutOf = ({ outcome }: Reached): CutFacts | undefined => ('cut' in outcome ? outcome.cut : undefined);
+
+export const programOf = ({ outcome }: Reached): ProgramFacts | undefined => (outcome.kind === 'program' ? outcome.program : undefined);
+
+export const hoursOf = ({ outcome }: Reached): HoursFacts | undefined => (outcome.kind === 'program' ? outcome.hours : undefined);
+
+/** The plan, whether it can be cut or not; its findings, block and clamps are known either way. */
+export const plannedOf = ({ outcome }: Reached): CutFacts | RefusedFacts | undefined =>
+  outcome.kind === 'refused' ? outcome.refused : cutOf({ outcome });
+
+/** How well the wire would do: that of the cut, or of what comes nearest to it where the job was refused. */
+export const resultOf = (facts: Reached): WireResult | undefined => {
+  const plan = plannedOf(facts)?.plan;
+  return plan?.kind === 'refused' ? plan.nearest : plan;
+};
+
 /** A place of the drawing as the program counts it, mm. */
-export const fromDatum = ({ datum }: Pick<JobFacts, 'datum'>, { x, y }: Point): Point =>
+export const fromDatum = ({ datum }: Pick<Asked, 'datum'>, { x, y }: Point): Point =>
   datum === undefined ? { x, y } : { x: x - datum.x, y: y - datum.y };
 
 /** The unit of the program, in which whoever runs it thinks; mm while there is none. */
-export const controlUnit = ({ program }: Pick<JobFacts, 'program'>): ControlUnit => (program?.units === 'inch' ? INCHES : MILLIMETRES);
-
-export interface Program {
-  readonly text: string;
-  readonly dialect: string;
-  readonly units: 'mm' | 'inch';
-  /** Offset registers to be set in the control, mm, by number. */
-  readonly registers: ReadonlyMap<number, number>;
-  /** Gaps the proof took for granted, mm, by condition. */
-  readonly gaps: ReadonlyMap<number, number>;
-}
+export const controlUnit = (facts: Reached): ControlUnit => (programOf(facts)?.units === 'inch' ? INCHES : MILLIMETRES);

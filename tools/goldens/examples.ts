@@ -14,12 +14,13 @@ import { shapeText } from '../../src/job/handout/shape-report.ts';
 import type { JobRun } from '../../src/job/job-run.ts';
 import { memoryOf } from '../../src/job/memory.ts';
 import { nestFiles, nestText, runNest } from '../../src/job/nest/nest-answer.ts';
+import type { Answered } from '../../src/job/pipeline/answer.ts';
 import { correctJob } from '../../src/job/pipeline/correct-job.ts';
-import { type Ran, runJob } from '../../src/job/pipeline/pipeline.ts';
+import { runUpTo } from '../../src/job/pipeline/pipeline.ts';
 import { askedRun } from '../../src/job/request/run-from-data.ts';
 import { shapeDxf } from '../../src/job/request/shape-drawing.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../../src/job/what-if/comparing.ts';
-import type { JobFacts } from '../../src/result/facts.ts';
+import { plannedOf, programOf } from '../../src/result/facts.ts';
 import { printPlain } from '../../src/text/print/print.ts';
 import type { Files } from './changes.ts';
 import { edgesTable, fingerprint, proofTable } from './tables.ts';
@@ -107,14 +108,14 @@ const plateRun = (files: Files, stem: string, shopPath: string | undefined): Job
 /** What `answer`, `compare`, `correct`, `prove`, `read` and `shape` tell of one job. */
 const outcomeOf = (asked: JobRun, stem: string, measured: readonly string[]): Outcome => {
   const run: JobRun = { ...asked, memory: memoryOf() };
-  const ran = runJob(run);
-  if (ran.answer.kind !== 'answered') throw new Error(`${stem} could not be judged: an example has an answer.`);
-  const { facts } = ran.answer;
-  const pictures = pictureFiles(ran, stem);
+  const answer = runUpTo(run, 'answer');
+  if (answer.kind !== 'answered') throw new Error(`${stem} could not be judged: an example has an answer.`);
+  const { facts, proven } = answer;
+  const pictures = pictureFiles(answer, stem);
   const named = (files: Files): Files => Object.fromEntries(Object.entries(files).map(([name, text]) => [`${stem}.${name}`, `${text}\n`]));
   return {
     files: {
-      ...programFiles(facts, ran.setup, stem),
+      ...programFiles(facts, proven, stem),
       ...Object.fromEntries(papersOf(facts, run).map(([name, paper]) => [`${stem}.${name}.txt`, paperText(paper)])),
       ...named({
         'answer.txt': answerText(facts, run),
@@ -122,7 +123,7 @@ const outcomeOf = (asked: JobRun, stem: string, measured: readonly string[]): Ou
         'correct.txt': corrected(run, measured),
         ...shapeFile(run, stem),
       }),
-      ...named(tablesOf(ran, facts, pictures, run, stem)),
+      ...named(tablesOf(answer, pictures, run, stem)),
       ...Object.fromEntries(Object.entries(pictures).filter(([name]) => KEPT.has(name))),
     },
     pictures,
@@ -132,15 +133,17 @@ const outcomeOf = (asked: JobRun, stem: string, measured: readonly string[]): Ou
 /** One small picture of each kind is kept whole, to be looked at; that of a plate comes with its nest. */
 const KEPT: ReadonlySet<string> = new Set(['form-insert-eased.proof.svg', 'form-insert-eased.drawing.svg', 'form-insert-eased.edges.svg']);
 
-const tablesOf = (ran: Ran, facts: JobFacts, pictures: Files, run: JobRun, stem: string): Files => {
+const tablesOf = ({ facts, proven }: Answered, pictures: Files, run: JobRun, stem: string): Files => {
+  const otherWays = plannedOf(facts)?.otherWays;
+  const proof = programOf(facts)?.proof;
   const table = (kind: string, text: () => string): Files => {
     const [name, picture] = [`${stem}.${kind}.svg`, pictures[`${stem}.${kind}.svg`]];
     return picture === undefined ? {} : { [`${kind}.txt`]: `${text()}\n\n${fingerprint(name, picture)}` };
   };
   return {
     ...table('drawing', () => describeDrawing(facts.drawing, run.drawingName)),
-    ...table('edges', () => (facts.otherWays === undefined ? '' : edgesTable(facts.otherWays))),
-    ...table('proof', () => (facts.proof === undefined ? '' : proofTable(facts.proof, ran.wanted ?? []))),
+    ...table('edges', () => (otherWays === undefined ? '' : edgesTable(otherWays))),
+    ...table('proof', () => (proof === undefined ? '' : proofTable(proof, proven?.question.wanted ?? []))),
   };
 };
 
@@ -149,6 +152,7 @@ const WITHOUT_CURVE: ReadonlySet<string> = new Set(['mixed-plate.plate', 'split-
 
 const compared = (run: JobRun, stem: string): string => {
   const found = compareJob(run);
+  if (found.kind === 'bad input') throw new Error(found.findings.map((f) => printPlain(f.text)).join(' '));
   if (found.kind === 'cannot') return comparisonText(found, []);
   const time = timeComparison(run);
   return comparisonText(time === undefined ? found : { ...found, time }, WITHOUT_CURVE.has(stem) ? [] : priceCurve(run));

@@ -1,14 +1,14 @@
 /** The run on the clock of the shop, for the strip. */
 
-import { attendedWeek } from '../../job/pipeline/clock-of.ts';
+import { attendedWeek } from '../../job/pipeline/schedule.ts';
 import type { Shop } from '../../job/shop.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { ClockView } from './views.ts';
 
 const DAY = 1440;
 const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
 
-export const clockView = ({ clock }: JobFacts, { shifts }: Pick<Shop, 'shifts'>): ClockView | undefined =>
+export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView | undefined =>
   clock === undefined
     ? undefined
     : {

@@ -1,16 +1,14 @@
 /** The contours of a job as rows: what is cut, in which order, from where, and what the proof says of each. */
 
-import { numbered } from '../../plan/numbered.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
+import type { CutFacts } from '../../result/outcome-facts.ts';
 import { mass } from '../../text/print/phrases.ts';
 import type { ContourView } from './views.ts';
 
-type Cutting = Pick<JobFacts, 'drawing' | 'plan' | 'proof' | 'byHand'>;
-
-export const contourViews = (facts: Cutting): readonly ContourView[] => {
-  const { drawing, plan } = facts;
-  const planned = new Map((plan === undefined ? [] : numbered(plan)).map((c) => [c.loop, c]));
-  const proven = new Map((facts.proof?.contours ?? []).map((c) => [c.loop, c]));
+/** A drawing alone has contours too; what is known of their cut comes with the facts. */
+export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView[] => {
+  const planned = new Map((facts && cutOf(facts)?.contours)?.map((c) => [c.loop, c]));
+  const proven = new Map((facts && programOf(facts)?.proof.contours)?.map((c) => [c.loop, c]));
   const loops = drawing.loops
     .filter((l) => !l.hidden)
     .map((loop): ContourView => {
@@ -27,25 +25,24 @@ export const contourViews = (facts: Cutting): readonly ContourView[] => {
         byHand: handOf(facts, loop.id),
       };
     });
-  return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(facts)];
+  return [...loops.toSorted((a, b) => (a.number || Infinity) - (b.number || Infinity)), ...openViews(drawing, facts)];
 };
 
-const handOf = ({ byHand }: Cutting, id: string): readonly string[] =>
-  byHand !== undefined && Object.hasOwn(byHand.contours, id) ? (byHand.contours[id] ?? []) : [];
+const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
+  const byHand = facts?.asked.byHand?.contours;
+  return byHand !== undefined && Object.hasOwn(byHand, id) ? (byHand[id] ?? []) : [];
+};
 
-type Cut = ReturnType<typeof numbered>[number];
-
-const cutFacts = (c: Cut): Partial<ContourView> => ({
+const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
   ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
   piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
 });
 
-const openViews = (facts: Cutting): readonly ContourView[] => {
-  const { drawing, plan, proof } = facts;
-  const cuts = new Map((plan?.openCuts ?? []).map((o, i) => [o.chain, { ...o, number: i + 1 }]));
-  const proven = new Map((proof?.open ?? []).map((o) => [o.chain, o]));
+const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView[] => {
+  const cuts = new Map((facts && cutOf(facts)?.plan.openCuts)?.map((o, i) => [o.chain, { ...o, number: i + 1 }]));
+  const proven = new Map((facts && programOf(facts)?.proof.open)?.map((o) => [o.chain, o]));
   return drawing.openChains
     .filter((o) => !o.hidden)
     .map((line): ContourView => {

@@ -1,20 +1,16 @@
 /** Everything the picture can show of a job, layer by layer, in mm. */
 
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
-import { numbered } from '../../plan/numbered.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { cutOf, type JobFacts, plannedOf, programOf } from '../../result/facts.ts';
+import type { CutFacts, ProgramFacts } from '../../result/outcome-facts.ts';
 import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';
 import type { ChainView, LayerView, PictureView } from './views.ts';
 
-/** A drawing alone can be shown, and what is known of its cut besides. */
-export type Pictured = Pick<JobFacts, 'drawing' | 'plan' | 'proof' | 'datum' | 'byHand'>;
-
-type Plan = NonNullable<JobFacts['plan']>;
-
-/** None where the drawing holds nothing that could be shown. */
-export const pictureView = (facts: Pictured): PictureView | undefined => {
-  const { drawing, plan } = facts;
+/** A drawing alone can be shown, and what is known of its cut besides. None where the drawing holds nothing that could be shown. */
+export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): PictureView | undefined => {
+  const plan = facts && plannedOf(facts)?.plan;
+  const cut = facts && cutOf(facts);
   const loops = drawing.loops.filter((l) => !l.hidden);
   const open = drawing.openChains.filter((o) => !o.hidden);
   const bounded = [...(plan === undefined ? [] : [plan.block]), ...loops.map((l) => l.contour), ...open.map((o) => o.path)];
@@ -25,29 +21,35 @@ export const pictureView = (facts: Pictured): PictureView | undefined => {
   const layers: LayerView[] = [
     { role: 'drawing', chains: loops.map((l) => chainView(l.contour, l.id)) },
     { role: 'open line', chains: open.map((o) => chainView(o.path, o.id)) },
-    ...(plan === undefined ? [] : planLayers(plan)),
-    ...proofLayers(facts),
+    ...(plan === undefined ? [] : blockLayers(plan)),
+    ...(cut === undefined ? [] : cutLayers(cut.plan)),
+    ...proofLayers(facts && programOf(facts)?.proof),
   ];
   return {
     low: { x: minX, y: minY },
     high: { x: maxX, y: maxY },
     ...(drawn === undefined ? {} : { drawn: { width: drawn.maxX - drawn.minX, depth: drawn.maxY - drawn.minY } }),
     layers: layers.filter((l) => l.chains.length > 0),
-    contours: contourViews(facts),
-    places: plan === undefined ? [] : placesOf(plan),
-    datum: facts.datum ?? { x: 0, y: 0 },
+    contours: contourViews(drawing, facts),
+    places: cut === undefined ? [] : placesOf(cut),
+    datum: facts?.asked.datum ?? { x: 0, y: 0 },
     millimetres: drawing.units.millimetres,
   };
 };
 
-const planLayers = (plan: Plan): readonly LayerView[] => {
-  const { clamps = [], contours, openCuts = [] } = plan;
+type CutPlan = CutFacts['plan'];
+
+const blockLayers = ({ block, clamps = [] }: Pick<CutPlan, 'block' | 'clamps'>): readonly LayerView[] => [
+  { role: 'block', chains: [chainView(block)] },
+  {
+    role: 'clamp',
+    chains: clamps.map(({ low, high }) => polygonView([low, { x: high.x, y: low.y }, high, { x: low.x, y: high.y }], true)),
+  },
+];
+
+const cutLayers = (plan: CutPlan): readonly LayerView[] => {
+  const { contours, openCuts = [] } = plan;
   return [
-    { role: 'block', chains: [chainView(plan.block)] },
-    {
-      role: 'clamp',
-      chains: clamps.map(({ low, high }) => polygonView([low, { x: high.x, y: low.y }, high, { x: low.x, y: high.y }], true)),
-    },
     {
       role: 'start hole',
       chains: contours.filter((c) => c.hole.diameter > 0).map((c) => circleView(c.hole.at.x, c.hole.at.y, c.hole.diameter / 2, c.loop)),
@@ -59,7 +61,7 @@ const planLayers = (plan: Plan): readonly LayerView[] => {
   ];
 };
 
-const openLeads = ({ chain, path, from, to }: NonNullable<Plan['openCuts']>[number]): readonly ChainView[] => {
+const openLeads = ({ chain, path, from, to }: NonNullable<CutPlan['openCuts']>[number]): readonly ChainView[] => {
   const tips = [path.segments[0]?.from, path.segments.at(-1)?.to];
   return [from, to].flatMap((end, i) => {
     const tip = tips[i];
@@ -68,7 +70,7 @@ const openLeads = ({ chain, path, from, to }: NonNullable<Plan['openCuts']>[numb
 };
 
 /** The way of the wire's centre, pass by pass. */
-const passLayers = (plan: Plan): readonly LayerView[] => {
+const passLayers = (plan: CutPlan): readonly LayerView[] => {
   const courses = plan.contours.map((c) => ({ loop: c.loop, courses: c.courses }));
   return plan.passes.map((pass, i) => ({
     role: 'pass',
@@ -80,7 +82,7 @@ const passLayers = (plan: Plan): readonly LayerView[] => {
   }));
 };
 
-const proofLayers = ({ proof }: Pictured): readonly LayerView[] =>
+const proofLayers = (proof: ProgramFacts['proof'] | undefined): readonly LayerView[] =>
   proof === undefined
     ? []
     : [
@@ -91,8 +93,8 @@ const proofLayers = ({ proof }: Pictured): readonly LayerView[] =>
 const moved = (points: readonly { readonly x: number; readonly y: number }[], by: { readonly x: number; readonly y: number }) =>
   points.map((p) => ({ x: p.x + by.x, y: p.y + by.y }));
 
-const placesOf = (plan: Plan): PictureView['places'] =>
-  numbered(plan).flatMap((c) => [
+const placesOf = ({ contours }: CutFacts): PictureView['places'] =>
+  contours.flatMap((c) => [
     ...(c.hole.diameter > 0
       ? [{ kind: 'start hole' as const, owner: c.loop, x: c.hole.at.x, y: c.hole.at.y, text: String(c.number) }]
       : []),

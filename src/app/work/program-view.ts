@@ -2,17 +2,17 @@
 import { blockMeanings } from '../../job/handout/block-meaning.ts';
 import { replayOf } from '../../job/handout/replay.ts';
 import type { JobRun } from '../../job/job-run.ts';
-import type { Ran } from '../../job/pipeline/pipeline.ts';
+import type { Answered } from '../../job/pipeline/answer.ts';
 import { machineOf } from '../../job/shop.ts';
 import { segmentsView } from './chain-view.ts';
 import type { ProgramView } from './views.ts';
 
-export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
-  const { answer, read, setup } = ran;
-  if (answer.kind !== 'answered' || read === undefined || setup === undefined) return undefined;
-  const { program, plan, proof } = answer.facts;
-  if (program === undefined || plan === undefined) return undefined;
-  const replay = replayOf(read, plan, machineOf(run.shop).travelFeed);
+export const programView = ({ facts, proven }: Answered, run: JobRun): ProgramView | undefined => {
+  const { outcome } = facts;
+  if (outcome.kind !== 'program' || proven === undefined) return undefined;
+  const { cut, program } = outcome;
+  const { read, setup } = proven;
+  const replay = replayOf(read, cut.plan, machineOf(run.shop).travelFeed);
   return {
     text: program.text,
     units: program.units,
@@ -26,7 +26,7 @@ export const programView = (ran: Ran, run: JobRun): ProgramView | undefined => {
       begins: Float64Array.from(replay.moves, (m) => m.begins),
       pass: Uint8Array.from(replay.moves, (m) => m.pass),
     },
-    falls: (proof?.loose ?? []).map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
+    falls: program.proof.loose.map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
     minutes: replay.minutes,
     kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
   };

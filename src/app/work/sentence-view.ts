@@ -1,9 +1,8 @@
 /** The answer sentence in pieces that can be edited or asked why. The words are the job's own; here they are only taken apart. */
 
-import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
-import type { Answer } from '../../job/answer.ts';
+import type { Answered } from '../../job/pipeline/answer.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { HoursFacts } from '../../result/outcome-facts.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { printMoney } from '../../text/print/money.ts';
@@ -11,23 +10,22 @@ import { accuracy, finish } from '../../text/print/phrases.ts';
 import { shown } from './figure-view.ts';
 import type { SentencePart } from './views.ts';
 
-type Answered = Extract<Answer, { kind: 'answered' }>;
-
 export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] => {
-  const { plan, estimate } = facts;
-  if (facts.answer === 'no' || plan === undefined || estimate === undefined) return [words(facts.sentence)];
-  const within = expectedWithin(plan, facts.budgets);
+  const { outcome, asked } = facts;
+  if (outcome.answer === 'no') return [words(facts.sentence)];
+  const { plan, within, budgets } = outcome.cut;
+  const { estimate } = outcome.hours;
   return [
     words(within <= job.tolerance ? 'Yes. A ' : 'Yes, but the tolerance is in doubt. A '),
     input('wire', `${plan.wire.name} wire`),
     words(' in '),
-    input('material', facts.material.name),
+    input('material', asked.material.name),
     words(', '),
     input('height', `${printNumber(job.height)} mm`),
     words(' high, with '),
     input('passes', plan.passes.length === 1 ? '1 pass' : `${plan.passes.length} passes`),
     words(', holds '),
-    result(`±${accuracy(within)} mm`, facts.budgets?.profile.total ?? plan.accuracy),
+    result(`±${accuracy(within)} mm`, budgets?.profile.total ?? plan.accuracy),
     words(' where '),
     input('tolerance', `±${printNumber(job.tolerance)} mm`),
     words(' is asked, and '),
@@ -36,7 +34,7 @@ export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] 
     input('finish', `Ra ${printNumber(job.finish)} µm`),
     words(' is; it runs '),
     result(printDuration(estimate.total.value), estimate.total),
-    ...alone(facts),
+    ...alone(estimate),
     words(' and costs '),
     result(printMoney(estimate.each.value, estimate.currency), estimate.each),
     words(job.quantity === 1 ? ' for ' : ' each for '),
@@ -45,10 +43,10 @@ export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] 
   ];
 };
 
-const alone = ({ estimate }: JobFacts): readonly SentencePart[] =>
-  estimate === undefined || estimate.unattended.value < 1
+const alone = ({ unattended }: HoursFacts['estimate']): readonly SentencePart[] =>
+  unattended.value < 1
     ? [words(', all of it with somebody there,')]
-    : [words(', of which '), result(printDuration(estimate.unattended.value), estimate.unattended), words(' need nobody,')];
+    : [words(', of which '), result(printDuration(unattended.value), unattended), words(' need nobody,')];
 
 export const words = (text: string): SentencePart => ({ kind: 'words', text });
 const input = (field: string, text: string): SentencePart => ({ kind: 'input', field, text });

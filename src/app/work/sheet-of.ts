@@ -1,8 +1,9 @@
 /** The whole answer as the sheet shows it. */
 
 import type { JobRun } from '../../job/job-run.ts';
-import type { Ran } from '../../job/pipeline/pipeline.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { Answer, Answered } from '../../job/pipeline/answer.ts';
+import { cutOf, hoursOf, type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
+import type { HoursFacts } from '../../result/outcome-facts.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';
@@ -16,48 +17,58 @@ import type { Sheet } from './views.ts';
 import { wallView } from './wall-view.ts';
 
 /** `took` is filled in by the worker. */
-export const sheetOf = (ran: Ran, run: JobRun): Omit<Sheet, 'took'> => {
-  const { answer } = ran;
-  const none = { assumed: [], figures: [], ...(ran.drawing === undefined ? {} : given('picture', pictureView({ drawing: ran.drawing }))) };
-  if (answer.kind === 'bad input') {
-    const line = answer.findings.map((f) => printPlain(f.text))[0] ?? 'The inputs cannot be used.';
-    return { answer: 'bad input', sentence: [words(line)], findings: findingViews(answer.findings, new Set(), 1), line, ...none };
-  }
-  if (answer.kind === 'cannot')
-    return {
-      answer: 'cannot',
-      sentence: [words(answer.sentence)],
-      findings: findingViews(answer.findings, new Set(), 1),
-      line: answer.sentence,
-      ...none,
-    };
-  const { facts } = answer;
+export const sheetOf = (answer: Answer, run: JobRun): Omit<Sheet, 'took'> => {
+  if (answer.kind === 'answered') return answeredSheet(answer, run);
+  const line =
+    answer.kind === 'cannot' ? answer.sentence : (answer.findings.map((f) => printPlain(f.text))[0] ?? 'The inputs cannot be used.');
   return {
-    answer: facts.answer,
-    sentence: sentenceView(answer),
-    findings: findingViews(facts.findings, new Set(facts.drawing.findings), facts.drawing.units.millimetres),
-    assumed: facts.assumed,
-    figures: [...answer.figures.values()].map(shown),
-    line: facts.sentence,
-    ...given('picture', pictureView(facts)),
-    ...given('shape', shapeView(facts)),
-    ...given('program', programView(ran, run)),
-    ...given('clock', clockView(facts, run.shop)),
-    ...given('wall', wallView(facts)),
-    ...tables(facts),
-    ...(facts.estimate === undefined ? {} : { currency: facts.estimate.currency }),
+    answer: answer.kind,
+    sentence: [words(line)],
+    findings: findingViews(answer.findings, new Set(), 1),
+    line,
+    assumed: [],
+    figures: [],
+    ...given('picture', pictureView(answer.drawing)),
   };
 };
 
-const tables = (facts: JobFacts) => ({
-  ...given('passes', passesTable(facts)),
-  ...given('wires', wiresView(facts)),
-  ...given('hours', hoursView(facts)),
-  ...given('costs', costView(facts)),
-  ...given('breaks', breaksView(facts)),
-  ...given('budget', budgetView(facts)),
-  ...given('sizes', sizesView(facts)),
-  ...given('others', othersView(facts)),
+const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet, 'took'> => {
+  const { facts } = answer;
+  const { drawing, asked, outcome, sentence, findings } = facts;
+  const hours = hoursOf(facts);
+  return {
+    answer: outcome.answer,
+    sentence: sentenceView(answer),
+    findings: findingViews(findings, new Set(drawing.findings), drawing.units.millimetres),
+    assumed: asked.assumed,
+    figures: [...answer.figures.values()].map(shown),
+    line: sentence,
+    ...given('picture', pictureView(drawing, facts)),
+    ...given('shape', shapeView(facts)),
+    ...given('program', programView(answer, run)),
+    ...given('clock', hours && clockView(hours, run.shop)),
+    ...given('wall', wallView(facts)),
+    ...planTables(facts),
+    ...(hours === undefined ? {} : hoursTables(hours.estimate, asked.quantity)),
+  };
+};
+
+const planTables = (facts: JobFacts) => {
+  const [planned, result, budgets] = [plannedOf(facts), resultOf(facts), cutOf(facts)?.budgets];
+  return {
+    ...given('passes', result && passesTable(result, hoursOf(facts)?.estimate)),
+    ...given('wires', planned?.wires && wiresView(planned.wires)),
+    ...given('budget', budgets && budgetView(budgets)),
+    ...given('sizes', budgets && sizesView(budgets)),
+    ...given('others', planned?.otherWays && othersView(planned.otherWays)),
+  };
+};
+
+const hoursTables = (estimate: HoursFacts['estimate'], quantity: number) => ({
+  hours: hoursView(estimate),
+  costs: costView(estimate),
+  breaks: breaksView(estimate, quantity),
+  currency: estimate.currency,
 });
 
 const given = <K extends keyof Sheet>(key: K, value: Sheet[K] | undefined): Partial<Pick<Sheet, K>> =>

@@ -1,27 +1,31 @@
 /** The cut wall for drawing it to scale: what each pass leaves, and what other processes would leave at the same thickness. */
 
 import { rzBand } from '../../quantity/finish.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
+import type { CutFacts } from '../../result/outcome-facts.ts';
 import { shown } from './figure-view.ts';
 import type { FaceView, WallView } from './views.ts';
 
-type Ways = NonNullable<JobFacts['otherWays']>;
+type Ways = NonNullable<CutFacts['otherWays']>;
 
-export const wallView = ({ plan, height, otherWays }: JobFacts): WallView | undefined =>
-  plan === undefined || plan.passes.length === 0
-    ? undefined
-    : {
-        thickness: otherWays?.thickness ?? height,
-        passes: plan.passes.map(({ number, ra, damage, stock, gap }) => ({
-          number,
-          ra: shown(ra),
-          damage: shown(damage),
-          stock: shown(stock),
-          gap: shown(gap),
-        })),
-        faces: otherWays === undefined ? [] : [...wireFace(otherWays), ...otherWays.ways.flatMap(otherFace)],
-        without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => w.sentence),
-      };
+export const wallView = (facts: JobFacts): WallView | undefined => {
+  const result = resultOf(facts);
+  const otherWays = plannedOf(facts)?.otherWays;
+  return (
+    result && {
+      thickness: otherWays?.thickness ?? facts.asked.height,
+      passes: result.passes.map(({ number, ra, damage, stock, gap }) => ({
+        number,
+        ra: shown(ra),
+        damage: shown(damage),
+        stock: shown(stock),
+        gap: shown(gap),
+      })),
+      faces: otherWays === undefined ? [] : [...wireFace(otherWays), ...otherWays.ways.flatMap(otherFace)],
+      without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => w.sentence),
+    }
+  );
+};
 
 const wireFace = ({ wire, verdict }: Ways): readonly FaceView[] =>
   wire === undefined

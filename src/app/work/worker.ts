@@ -8,13 +8,16 @@ import { paperOf } from '../../job/handout/papers-of.ts';
 import { proofText } from '../../job/handout/proof-report.ts';
 import type { JobRun } from '../../job/job-run.ts';
 import { type Memory, memoryOf } from '../../job/memory.ts';
+import type { Answer } from '../../job/pipeline/answer.ts';
 import { correctJob } from '../../job/pipeline/correct-job.ts';
-import { type Ran, runJob } from '../../job/pipeline/pipeline.ts';
+import { runUpTo } from '../../job/pipeline/pipeline.ts';
 import { proveAgain } from '../../job/pipeline/prove-again.ts';
 import { askedRun } from '../../job/request/run-from-data.ts';
 import { type ShapeMeans, shapeDxf, shapeSvg } from '../../job/request/shape-drawing.ts';
 import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
+import { programOf } from '../../result/facts.ts';
 import { setting } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
@@ -30,7 +33,7 @@ let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
   drawing: { name: '', bytes: new Uint8Array() },
   memory: memoryOf(),
 };
-let last: { readonly run: JobRun; readonly ran: Ran } | undefined;
+let last: { readonly run: JobRun; readonly answer: Answer } | undefined;
 
 /** Lettering alone needs a font and what can read it; nobody else waits for them. */
 const run = (question: Question, tell: Tell): Sheet | Promise<Sheet> => {
@@ -60,10 +63,10 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {
       took: { core: 0, view: performance.now() - start },
     };
   }
-  const ran = runJob(asked.run);
+  const answer = runUpTo(asked.run, 'answer');
   const core = performance.now() - start;
-  last = { run: asked.run, ran };
-  const sheet = { ...sheetOf(ran, asked.run), took: { core, view: performance.now() - start - core } };
+  last = { run: asked.run, answer };
+  const sheet = { ...sheetOf(answer, asked.run), took: { core, view: performance.now() - start - core } };
   return transfer(sheet, buffersOf(sheet));
 };
 
@@ -73,7 +76,7 @@ const buffersOf = ({ picture, program }: Sheet): ArrayBuffer[] => [
   ...(program === undefined ? [] : Object.values(program.moves).map((numbers) => numbers.buffer as ArrayBuffer)),
 ];
 
-const answered = () => (last?.ran.answer.kind === 'answered' ? last.ran.answer : undefined);
+const answered = () => (last?.answer.kind === 'answered' ? last.answer : undefined);
 
 const worker: JobWorker = {
   open: (drawing) => {
@@ -87,11 +90,15 @@ const worker: JobWorker = {
   },
   whatIfs: () => {
     if (last === undefined) return { kind: 'cannot', reason: 'There is no job yet.' };
-    return compareJob(last.run);
+    const compared = compareJob(last.run);
+    return compared.kind === 'bad input'
+      ? { kind: 'cannot', reason: compared.findings.map((f) => printPlain(f.text)).join(' ') }
+      : compared;
   },
-  curve: () => (last === undefined || answered()?.facts.answer !== 'yes' ? [] : priceCurve(last.run)),
+  curve: () => (last === undefined || answered()?.facts.outcome.answer !== 'yes' ? [] : priceCurve(last.run)),
   deviation: (loop) => {
-    const found = answered()?.facts.proof?.contours.find((c) => c.loop === loop);
+    const facts = answered()?.facts;
+    const found = facts && programOf(facts)?.proof.contours.find((c) => c.loop === loop);
     if (found === undefined) return undefined;
     const { profile } = found;
     return {
@@ -113,7 +120,7 @@ const worker: JobWorker = {
     return shape === undefined ? undefined : format === 'dxf' ? shapeDxf(shape, unit) : shapeSvg(shape, unit);
   },
   prove: (program) => {
-    const { setup } = last?.ran ?? {};
+    const setup = answered()?.proven?.setup;
     if (last === undefined || setup === undefined)
       return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });

@@ -1,9 +1,10 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Point } from '../../geometry/segment.ts';
-import { numbered } from '../../plan/numbered.ts';
-import type { ContourPlan, Plan } from '../../plan/plan.ts';
-import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
+import type { NumberedContour } from '../../plan/numbered.ts';
+import type { ContourPlan, Pass } from '../../plan/plan.ts';
+import { fromDatum } from '../../result/facts.ts';
+import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { duration, mass, money, moneyRange, place, setting, spoken, value } from '../../text/print/phrases.ts';
 import { column, controlColumn, type PaperBlock } from '../paper.ts';
@@ -11,7 +12,7 @@ import { column, controlColumn, type PaperBlock } from '../paper.ts';
 type Table = Extract<PaperBlock, { kind: 'table' }>;
 
 /** What each pass is set to and what it leaves. */
-export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MILLIMETRES): Table => ({
+export const passTable = (passes: readonly Pass[], estimate: Estimate | undefined, unit = MILLIMETRES): Table => ({
   kind: 'table',
   columns: [
     column('Pass', 0.8),
@@ -23,7 +24,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
     column('Ra after µm', 1.35, 'right'),
     column('Time', 3, 'right'),
   ],
-  rows: plan.passes.map((p, i) => {
+  rows: passes.map((p, i) => {
     const time = estimate?.passes[i];
     return [
       p.number === 1 ? '1 rough' : `${p.number} skim`,
@@ -40,8 +41,7 @@ export const passTable = (plan: Plan, estimate: Estimate | undefined, unit = MIL
 });
 
 /** Where each contour starts. */
-export const holeTable = (plan: Plan, unit: ControlUnit = MILLIMETRES, datum?: Point): Table => {
-  const rows = numbered(plan);
+export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = MILLIMETRES, datum?: Point): Table => {
   const first = new Map(rows.toReversed().map((c) => [holeKey(c), c.number]));
   return {
     kind: 'table',
@@ -81,7 +81,7 @@ const zeroName = (datum: Point | undefined): string => (datum === undefined ? 't
 const holeKey = ({ hole: { at } }: ContourPlan): string => `${at.x} ${at.y}`;
 
 /** A hole that an earlier contour was begun from is there already. */
-const holeWords = ({ hole, number }: ReturnType<typeof numbered>[number], first: number): string => {
+const holeWords = ({ hole, number }: NumberedContour, first: number): string => {
   if (hole.origin === 'block edge') return 'from the edge';
   if (first < number) return `that of ${first}`;
   return hole.origin === 'placed' ? 'to be drilled' : 'as drawn';
@@ -132,13 +132,14 @@ export const breakTable = (estimate: Estimate): Table => ({
 });
 
 /** Every stop of the program, or the first of them when there are very many. */
-export const stopTable = (facts: JobFacts, most = 60): Table | undefined => {
-  const stops = facts.proof?.stops ?? [];
+export const stopTable = (
+  stops: ProgramFacts['proof']['stops'],
+  unit: ControlUnit,
+  datum: Point | undefined,
+  most = 60,
+): Table | undefined => {
   if (stops.length === 0) return undefined;
-  const unit = controlUnit(facts);
-  const rows = stops
-    .slice(0, most)
-    .map((s, i) => [String(i + 1), String(s.block + 1), ...placesOf(s.at, unit, facts.datum), spoken(s.comment)]);
+  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), ...placesOf(s.at, unit, datum), spoken(s.comment)]);
   return {
     kind: 'table',
     columns: [column('Stop', 0.6), column('Line', 0.8), controlColumn('X', 0.9), controlColumn('Y', 0.9), column('What to do', 5)],

@@ -3,14 +3,21 @@ import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { type Contour, contour, path } from '../../geometry/contour.ts';
 import { line, midpoint, type Point, point } from '../../geometry/segment.ts';
 import { circleData, type Label, type Picture, pathData, type Stroke } from '../../picture/strokes.ts';
-import { numbered } from '../../plan/numbered.ts';
+import type { NumberedContour } from '../../plan/numbered.ts';
 import type { OpenCutPlan } from '../../plan/open-line.ts';
-import type { ContourPlan, Plan } from '../../plan/plan.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
+import { type Asked, cutOf, type JobFacts, plannedOf } from '../../result/facts.ts';
+
+export interface Pictured extends Pick<JobFacts, 'findings' | 'outcome'> {
+  readonly drawing: Pick<JobFacts['drawing'], 'loops' | 'units'>;
+  readonly asked: Pick<Asked, 'datum'>;
+}
 
 /** None when there is no plan and no loop to show. */
-export const planPicture = (facts: JobFacts): Picture | undefined => {
-  const { plan, drawing } = facts;
+export const planPicture = (facts: Pictured): Picture | undefined => {
+  const { drawing } = facts;
+  const plan = plannedOf(facts)?.plan;
+  const cut = cutOf(facts);
   const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
   const outline = plan === undefined ? loops : [plan.block, ...loops, ...clampsOf(plan)];
   if (outline.length === 0) return undefined;
@@ -21,24 +28,25 @@ export const planPicture = (facts: JobFacts): Picture | undefined => {
   const strokes: Stroke[] = loops.map((c) => ({ data: pathData(c), width: 0.3, grey: 0.08 }));
   if (plan !== undefined) strokes.unshift({ data: pathData(plan.block), width: 0.5, grey: 0.35, fill: 0.95 });
   if (plan !== undefined) strokes.push(...clampsOf(plan).flatMap(clampStrokes));
-  const cuts = plan === undefined ? [] : numbered(plan);
+  const cuts = cut?.contours ?? [];
+  const lines = cut?.plan.openCuts ?? [];
   const margin = size * 0.025;
   return {
     low: { x: low.x - margin, y: low.y - margin },
     high: { x: high.x + margin, y: high.y + margin },
     strokes: [
       ...strokes,
-      ...wayStrokes(plan),
+      ...(cut === undefined ? [] : wayStrokes(cut.plan)),
       ...cuts.flatMap(holeStrokes),
-      ...(plan?.openCuts ?? []).flatMap(lineStrokes),
+      ...lines.flatMap(lineStrokes),
       ...refusedPlaces(facts, size * 0.03),
-      ...datum(facts.datum ?? { x: 0, y: 0 }, low, high, size * 0.02),
+      ...datum(facts.asked.datum ?? { x: 0, y: 0 }, low, high, size * 0.02),
     ],
-    labels: [...holeLabels(cuts), ...(plan?.openCuts ?? []).map(lineLabel)],
+    labels: [...holeLabels(cuts), ...lines.map(lineLabel)],
   };
 };
 
-const clampsOf = ({ clamps = [] }: Plan): readonly Contour[] =>
+const clampsOf = ({ clamps = [] }: Pick<CutPlan, 'clamps'>): readonly Contour[] =>
   clamps.map(({ low, high }) => {
     const corners = [low, point(high.x, low.y), high, point(low.x, high.y)];
     return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4] as Point)));
@@ -55,7 +63,7 @@ const clampStrokes = (box: Contour): readonly Stroke[] => {
 };
 
 /** One label a hole: contours that are begun from the same one are named together. */
-const holeLabels = (cuts: readonly (ContourPlan & { readonly number: number })[]): readonly Label[] => {
+const holeLabels = (cuts: readonly NumberedContour[]): readonly Label[] => {
   const byHole = new Map<string, Label>();
   for (const { hole, number } of cuts) {
     const { x, y } = hole.at;
@@ -95,9 +103,7 @@ const MOST_STEPS = 20_000;
 const LARGEST_LOOP = 2;
 
 /** Way of the wire that no contour shows: the rings in openings that are burnt out, and the loops out and back at outside corners. */
-const wayStrokes = (plan: Plan | undefined): readonly Stroke[] => {
-  if (plan === undefined) return [];
-  const { steps } = plan;
+const wayStrokes = ({ steps }: Pick<CutPlan, 'steps'>): readonly Stroke[] => {
   if (steps.length > MOST_STEPS) return [];
   const first = steps.find((s) => s.kind === 'cut')?.pass;
   return steps.flatMap((step): Stroke[] => {
@@ -112,7 +118,7 @@ const wayStrokes = (plan: Plan | undefined): readonly Stroke[] => {
 };
 
 /** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
-const refusedPlaces = ({ findings, drawing }: JobFacts, radius: number): readonly Stroke[] =>
+const refusedPlaces = ({ findings, drawing }: Pictured, radius: number): readonly Stroke[] =>
   findings.flatMap(({ severity, place }) => {
     if (severity !== 'refusal' || place?.kind !== 'spot') return [];
     const { millimetres } = drawing.units;

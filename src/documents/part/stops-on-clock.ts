@@ -1,15 +1,17 @@
 /** The table of stops with the o'clock at which each comes up. */
 import { printMoment } from '../../estimate/clock/moment.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { controlUnit, hoursOf, type JobFacts } from '../../result/facts.ts';
+import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { column } from '../paper.ts';
 import { oclockText } from './clock-text.ts';
 import { stopTable } from './job-tables.ts';
 
 /** As the plain table where the run is not laid on the clock. */
-export const stopsOnClock = (facts: JobFacts): ReturnType<typeof stopTable> => {
-  const table = stopTable(facts);
-  const { clock, proof, quantity } = facts;
-  if (table === undefined || clock === undefined || proof === undefined) return table;
+export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proof'], 'stops'>): ReturnType<typeof stopTable> => {
+  const { quantity, datum } = facts.asked;
+  const table = stopTable(stops, controlUnit(facts), datum);
+  const clock = hoursOf(facts)?.clock;
+  if (table === undefined || clock === undefined) return table;
   // The same stop comes again with every piece: the first one is told.
   const first = clock.events.filter((e) => e.needsPerson && e.piece === 1 && e.kind !== 'spool change');
   const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock.start)]));
@@ -18,7 +20,7 @@ export const stopsOnClock = (facts: JobFacts): ReturnType<typeof stopTable> => {
   return {
     ...table,
     columns: [stop!, column('O’clock', 1.1), ...others],
-    rows: table.rows.map(([number, ...rest], i) => [number!, oclock.get(proof.stops[i]!.block) ?? '', ...rest]),
+    rows: table.rows.map(([number, ...rest], i) => [number!, oclock.get(stops[i]!.block) ?? '', ...rest]),
     note: table.note === undefined ? note : `${note} ${table.note}`,
   };
 };

@@ -1,6 +1,7 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
 import type { Estimate } from '../../estimate/estimate.ts';
-import { controlUnit, type JobFacts } from '../../result/facts.ts';
+import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
+import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { Severity } from '../../text/finding.ts';
 import { counted, findingText, mass } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
@@ -28,52 +29,56 @@ const MARKS: Readonly<Record<Severity, string>> = {
 export const answerText = (facts: JobFacts, telling?: Telling): string => {
   const printer = telling === undefined ? AS_IT_IS : printerIn(telling);
   const { wrapped } = printer;
+  const [planned, hours, budgets] = [plannedOf(facts), hoursOf(facts), cutOf(facts)?.budgets];
   return [
     wrapped(facts.sentence, ''),
     section(
       'Assumed, because nobody said',
-      facts.assumed.map((a) => wrapped(a, '  - ')),
+      facts.asked.assumed.map((a) => wrapped(a, '  - ')),
     ),
     section(`Findings${placesIn(facts, telling)}`, findingLines(facts, printer)),
     section(
       `Sizes of the shape: ${facts.shape === undefined ? '' : printPlain(facts.shape.name)}`,
       facts.shape === undefined ? [] : [printer.tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
     ),
-    section('Wires of the shop, the whole job with each', facts.wires === undefined ? [] : wireLines(facts.wires, printer)),
+    section('Wires of the shop, the whole job with each', planned?.wires === undefined ? [] : wireLines(planned.wires, printer)),
     ...planSections(facts, printer),
-    section(onClockTitle(facts), facts.clock === undefined ? [] : clockSentences(facts.clock).map((s) => wrapped(s, '  '))),
-    section('Where the error comes from', facts.budgets === undefined ? [] : budgetLines(facts.budgets, printer)),
-    section('Other ways to cut it', facts.otherWays === undefined ? [] : otherWaysLines(facts.otherWays, printer)),
+    ...hoursSections(hours, printer),
+    section('Where the error comes from', budgets === undefined ? [] : budgetLines(budgets, printer)),
+    section('Other ways to cut it', planned?.otherWays === undefined ? [] : otherWaysLines(planned.otherWays, printer)),
     proofLine(facts, printer),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
 };
 
-const onClockTitle = ({ estimate }: JobFacts): string =>
-  estimate?.stack === undefined ? 'On the clock' : `On the clock, where a piece is a stack of ${estimate.stack}`;
-
-const planSections = (facts: JobFacts, { tableText, wrapped }: Printer): readonly string[] => {
-  const { plan, estimate } = facts;
-  const unit = controlUnit(facts);
-  const parts: string[] = [];
-  if (plan !== undefined && plan.passes.length > 0)
-    parts.push(
-      section(`Passes with ${plan.wire.name}`, [tableText(passTable(plan, estimate, unit))]),
-      section('Contours', plan.contours.length === 0 ? [] : [tableText(holeTable(plan, unit))]),
-      section('Open lines', plan.openCuts === undefined ? [] : [tableText(openTable(plan.openCuts, unit))]),
-    );
-  if (estimate !== undefined)
-    parts.push(
-      section('Hours', [tableText(hoursTable(estimate))]),
-      section(`Price in ${estimate.currency}, rates from ${estimate.ratesFrom}`, [
-        tableText(costTable(estimate)),
-        ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal), '  ')]),
-        tableText(breakTable(estimate)),
-      ]),
-    );
-  return parts;
+const planSections = (facts: JobFacts, { tableText }: Printer): readonly string[] => {
+  const result = resultOf(facts);
+  if (result === undefined) return [];
+  const [cut, unit, { datum }] = [cutOf(facts), controlUnit(facts), facts.asked];
+  return [
+    section(`Passes with ${result.wire.name}`, [tableText(passTable(result.passes, hoursOf(facts)?.estimate, unit))]),
+    section('Contours', cut === undefined || cut.contours.length === 0 ? [] : [tableText(holeTable(cut.contours, unit, datum))]),
+    section('Open lines', cut?.plan.openCuts === undefined ? [] : [tableText(openTable(cut.plan.openCuts, unit, datum))]),
+  ];
 };
+
+const hoursSections = (hours: HoursFacts | undefined, { tableText, wrapped }: Printer): readonly string[] => {
+  if (hours === undefined) return [];
+  const { estimate, clock } = hours;
+  return [
+    section('Hours', [tableText(hoursTable(estimate))]),
+    section(`Price in ${estimate.currency}, rates from ${estimate.ratesFrom}`, [
+      tableText(costTable(estimate)),
+      ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal), '  ')]),
+      tableText(breakTable(estimate)),
+    ]),
+    section(onClockTitle(estimate), clock === undefined ? [] : clockSentences(clock).map((s) => wrapped(s, '  '))),
+  ];
+};
+
+const onClockTitle = ({ stack }: Estimate): string =>
+  stack === undefined ? 'On the clock' : `On the clock, where a piece is a stack of ${stack}`;
 
 const metalSentence = ({ mass: metal, suppliedBy }: NonNullable<Estimate['metal']>): string =>
   `Metal of one piece: ${mass(metal.value)}, slugs and scrap and all, ${suppliedBy === 'customer' ? 'brought by the customer' : 'in the price'}.`;
@@ -89,7 +94,7 @@ const findingLines = (facts: JobFacts, { wrapped }: Printer): readonly string[] 
 };
 
 const proofLine = (facts: JobFacts, { wrapped }: Printer): string => {
-  const { proof } = facts;
+  const proof = programOf(facts)?.proof;
   if (proof === undefined) return '';
   const worst = Math.max(0, ...proof.contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
   const loose = proof.loose.filter((l) => l.role !== 'scrap').length;

@@ -1,39 +1,39 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
 import type { Figure } from '../../quantity/figure.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { hoursOf, type JobFacts } from '../../result/facts.ts';
+import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
 import { printFigure } from '../../text/print/figure.ts';
-import { column, type Paper, type PaperBlock } from '../paper.ts';
+import { column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
 
-export const annex = (facts: JobFacts): Paper => ({
+export const annex = (facts: JobFacts, cut: CutFacts): Paper => ({
   title: 'Annex: why these figures',
-  subtitle: `${facts.name} · ${facts.shop} · ${facts.day}`,
-  foot: `${facts.name} · annex · Kerfwright`,
+  subtitle: subtitleOf(facts),
+  foot: `${facts.head.name} · annex · Kerfwright`,
   blocks: [
     { kind: 'text', text: facts.sentence, large: true },
     {
       kind: 'text',
       text: 'Each figure of this answer, by which formula it was worked out, and what went into it, down to drawing, shop, handbook or assumption. Ranges are one standard deviation. A figure that goes in at several places is told once and pointed at after that.',
     },
-    ...trees(facts),
+    ...trees(cut, hoursOf(facts)?.estimate),
   ],
 });
 
-const trees = (facts: JobFacts): readonly PaperBlock[] => {
+const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): readonly PaperBlock[] => {
   const told = new Map<Figure, number>();
-  return questionsOf(facts).flatMap(({ title, figure }): readonly PaperBlock[] => [
+  return questionsOf(cut, estimate).flatMap(({ title, figure }): readonly PaperBlock[] => [
     { kind: 'heading', text: title },
-    table(rowsOf(figure, 0, told, facts.estimate?.currency)),
+    table(rowsOf(figure, 0, told, estimate?.currency)),
   ]);
 };
 
-const questionsOf = ({ plan, estimate, budgets }: JobFacts): readonly { readonly title: string; readonly figure: Figure }[] => [
+const questionsOf = (
+  { plan, budgets }: CutFacts,
+  estimate: HoursFacts['estimate'] | undefined,
+): readonly { readonly title: string; readonly figure: Figure }[] => [
   ...(budgets === undefined ? [] : [{ title: 'How near to the drawing, with everything counted', figure: budgets.profile.total }]),
-  ...(plan === undefined
-    ? []
-    : [
-        { title: 'How near the passes come', figure: plan.accuracy },
-        { title: 'How smooth', figure: plan.finish },
-      ]),
+  { title: 'How near the passes come', figure: plan.accuracy },
+  { title: 'How smooth', figure: plan.finish },
   ...(estimate === undefined
     ? []
     : [

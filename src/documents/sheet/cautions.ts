@@ -1,7 +1,6 @@
 /** The cautions that a job calls for, in the order in which they matter at the machine. */
-import type { Caution } from '../../physics/material/material.ts';
-import type { Plan } from '../../plan/plan.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { Caution, Material } from '../../physics/material/material.ts';
+import type { ContourPlan } from '../../plan/plan.ts';
 
 /** A loose piece above this needs lifting gear or a second person: the NIOSH lifting constant is 23 kg, see sources/. */
 const LIFTING_LIMIT = 23;
@@ -32,15 +31,15 @@ const LAST =
   'The manual of the machine, local rules and the advice of qualified people come before this sheet. Its figures are estimates until the shop’s own log has confirmed them.';
 
 /** Sentences for the set-up sheet. */
-export const cautionsFor = (facts: JobFacts): readonly string[] => [
-  ...(facts.plan === undefined ? [] : pieceCautions(facts.plan)),
-  ...facts.material.cautions.map((c) => OF_MATERIAL[c]),
+export const cautionsFor = ({ cautions }: Material, contours: readonly ContourPlan[]): readonly string[] => [
+  ...pieceCautions(contours),
+  ...cautions.map((c) => OF_MATERIAL[c]),
   ...OF_EVERY_JOB,
   LAST,
 ];
 
-const pieceCautions = (plan: Plan): readonly string[] => {
-  const heaviest = plan.contours.toSorted((a, b) => b.piece.mass.value - a.piece.mass.value)[0];
+const pieceCautions = (contours: readonly ContourPlan[]): readonly string[] => {
+  const heaviest = contours.toSorted((a, b) => b.piece.mass.value - a.piece.mass.value)[0];
   if (heaviest === undefined || heaviest.piece.mass.value < HEAVY) return [];
   const mass = `${heaviest.piece.mass.value.toFixed(heaviest.piece.mass.value < 10 ? 1 : 0)} kg`;
   const what = heaviest.piece.role === 'part' ? 'The part' : 'The heaviest slug';

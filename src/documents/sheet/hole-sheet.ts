@@ -1,22 +1,22 @@
 /** The hole table as a paper of its own: what is drilled into the block before it comes to the machine. */
 
-import { numbered } from '../../plan/numbered.ts';
-import { controlUnit, type JobFacts } from '../../result/facts.ts';
+import { controlUnit, type JobFacts, programOf } from '../../result/facts.ts';
+import type { CutFacts } from '../../result/outcome-facts.ts';
 import { counted, place } from '../../text/print/phrases.ts';
-import { column, controlColumn, type Paper, type PaperBlock } from '../paper.ts';
+import { column, controlColumn, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
 import { placesOf } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { planPicture } from '../part/plan-picture.ts';
 
-export const holeSheet = (facts: JobFacts): Paper => ({
+export const holeSheet = (facts: JobFacts, cut: CutFacts): Paper => ({
   title: 'Hole table',
-  subtitle: `${facts.name} · ${facts.shop} · ${facts.day}`,
-  foot: `${facts.name} · hole table · Kerfwright`,
+  subtitle: subtitleOf(facts),
+  foot: `${facts.head.name} · hole table · Kerfwright`,
   blocks: [
-    ...(facts.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be drilled yet. ${facts.sentence}`, large: true } as const]),
-    { kind: 'pairs', rows: pairs(facts) },
+    ...(facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be drilled yet. ${facts.sentence}`, large: true } as const]),
+    { kind: 'pairs', rows: pairs(facts, cut) },
     ...picture(facts),
-    ...tables(facts),
+    ...tables(facts, cut),
     { kind: 'list', items: ADVICE, marker: 'dash' },
   ],
 });
@@ -38,8 +38,7 @@ interface Hole {
 }
 
 /** Each hole once, in the order in which it is first threaded, with all that are begun from it. */
-const holesOf = ({ plan }: JobFacts): readonly Hole[] => {
-  if (plan === undefined) return [];
+const holesOf = ({ plan, contours }: CutFacts): readonly Hole[] => {
   const holes = new Map<string, Hole>();
   const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string, mark: string): void => {
     const key = `${at.x} ${at.y}`;
@@ -52,7 +51,7 @@ const holesOf = ({ plan }: JobFacts): readonly Hole[] => {
       for: [...(before?.for ?? []), who],
     });
   };
-  for (const c of numbered(plan))
+  for (const c of contours)
     if (c.hole.origin !== 'block edge')
       add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop, String(c.number));
   for (const line of plan.openCuts ?? [])
@@ -61,20 +60,20 @@ const holesOf = ({ plan }: JobFacts): readonly Hole[] => {
   return [...holes.values()];
 };
 
-const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
-  const { plan, datum } = facts;
-  const holes = holesOf(facts);
+const pairs = (facts: JobFacts, cut: CutFacts): readonly (readonly [string, string])[] => {
+  const { datum, material } = facts.asked;
+  const holes = holesOf(cut);
   const drilled = holes.filter((h) => h.origin === 'placed').length;
   return [
-    ['Drawing', facts.drawingName],
-    ['Material', facts.material.name],
-    ['Depth', plan === undefined ? '' : `through, ${place(plan.height)} mm`],
+    ['Drawing', facts.head.drawingName],
+    ['Material', material.name],
+    ['Depth', `through, ${place(cut.plan.height)} mm`],
     ['Holes', `${counted(holes.length, 'hole')}, ${drilled} to be drilled`],
     [
       'X and Y from',
       datum === undefined ? 'the zero of the drawing' : `the datum, X ${place(datum.x)}, Y ${place(datum.y)} mm of the drawing`,
     ],
-    ...(facts.scaled === undefined
+    ...(programOf(facts)?.scaled === undefined
       ? []
       : [['Temperature', 'the program is scaled for warmth; holes by this table are near enough'] as const]),
   ];
@@ -93,10 +92,11 @@ const picture = (facts: JobFacts): readonly PaperBlock[] => {
       ];
 };
 
-const tables = (facts: JobFacts): readonly PaperBlock[] => {
+const tables = (facts: JobFacts, cut: CutFacts): readonly PaperBlock[] => {
   const unit = controlUnit(facts);
-  const holes = holesOf(facts);
-  const lines = facts.plan?.openCuts;
+  const { datum } = facts.asked;
+  const holes = holesOf(cut);
+  const lines = cut.plan.openCuts;
   const table: PaperBlock = {
     kind: 'table',
     columns: [
@@ -110,7 +110,7 @@ const tables = (facts: JobFacts): readonly PaperBlock[] => {
     ],
     rows: holes.map((h) => [
       h.marks.join(', '),
-      ...placesOf(h.at, unit, facts.datum),
+      ...placesOf(h.at, unit, datum),
       place(h.diameter, unit),
       h.origin === 'placed' ? 'to be drilled' : 'as drawn',
       h.for.join(', '),
@@ -123,6 +123,6 @@ const tables = (facts: JobFacts): readonly PaperBlock[] => {
     ...(holes.length === 0
       ? [{ kind: 'text', text: 'No hole is needed: everything is begun from the edge of the block.' } as const]
       : [table]),
-    ...(lines === undefined ? [] : [{ kind: 'heading', text: 'Open lines' } as const, openTable(lines, unit, facts.datum)]),
+    ...(lines === undefined ? [] : [{ kind: 'heading', text: 'Open lines' } as const, openTable(lines, unit, datum)]),
   ];
 };

@@ -2,28 +2,29 @@
 
 import type { Inspection, InspectionRow } from '../../accuracy/inspection.ts';
 import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
+import type { CutFacts, MadeFacts } from '../../result/outcome-facts.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
 import { place, setting } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { type Column, column, type Paper, type PaperBlock } from '../paper.ts';
+import { type Column, column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shapeTable } from '../part/shape-table.ts';
 
-export const inspectionSheet = (facts: JobFacts, inspection: Inspection): Paper => ({
+export const inspectionSheet = (facts: JobFacts, { cut, program }: MadeFacts): Paper => ({
   title: 'Inspection sheet',
-  subtitle: `${facts.name} · ${facts.shop} · ${facts.day}`,
-  foot: `${facts.name} · inspection sheet · Kerfwright`,
+  subtitle: subtitleOf(facts),
+  foot: `${facts.head.name} · inspection sheet · Kerfwright`,
   blocks: [
-    ...(facts.answer === 'yes'
+    ...(facts.outcome.answer === 'yes'
       ? []
       : [{ kind: 'text', text: `Not proven: nothing of this was cut yet. ${facts.sentence}`, large: true } as const]),
-    { kind: 'pairs', rows: pairs(facts, inspection) },
+    { kind: 'pairs', rows: pairs(facts, program.inspection) },
     ...picture(facts),
     { kind: 'heading', text: 'To be measured' },
-    measureTable(facts, inspection),
+    measureTable(facts, program.inspection),
     ...shapeBlocks(facts),
     { kind: 'heading', text: 'How' },
-    { kind: 'list', items: advice(facts, inspection), marker: 'dash' },
+    { kind: 'list', items: advice(cut, program.inspection), marker: 'dash' },
     { kind: 'pairs', rows: SIGNED },
   ],
 });
@@ -47,9 +48,9 @@ const SIGNED: readonly (readonly [string, string])[] = [
 ];
 
 const pairs = (facts: JobFacts, { temperature }: Inspection): readonly (readonly [string, string])[] => [
-  ['Drawing', facts.drawingName],
-  ['Material', facts.material.name],
-  ['Pieces', String(facts.quantity)],
+  ['Drawing', facts.head.drawingName],
+  ['Material', facts.asked.material.name],
+  ['Pieces', String(facts.asked.quantity)],
   ['Asked for', `profile ±${facts.asked.tolerance} mm, Ra ${facts.asked.finish} µm`],
   [
     'To be measured at',
@@ -59,9 +60,9 @@ const pairs = (facts: JobFacts, { temperature }: Inspection): readonly (readonly
   ],
   [
     'Places count from',
-    facts.datum === undefined
+    facts.asked.datum === undefined
       ? 'the zero of the drawing'
-      : `the datum, X ${place(facts.datum.x)}, Y ${place(facts.datum.y)} mm of the drawing`,
+      : `the datum, X ${place(facts.asked.datum.x)}, Y ${place(facts.asked.datum.y)} mm of the drawing`,
   ],
 ];
 
@@ -129,9 +130,9 @@ const whereOf = ({ what, from, to }: InspectionRow, facts: JobFacts, unit: Contr
       : what === 'straightness over the height'
         ? 'top, middle, bottom'
         : 'every cut face';
-  const a = fromDatum(facts, from);
+  const a = fromDatum(facts.asked, from);
   if (to === undefined) return `about X ${place(a.x, unit)}, Y ${place(a.y, unit)}`;
-  const b = fromDatum(facts, to);
+  const b = fromDatum(facts.asked, to);
   return what === 'size along X' ? `X ${place(a.x, unit)} to ${place(b.x, unit)}` : `Y ${place(a.y, unit)} to ${place(b.y, unit)}`;
 };
 
@@ -149,11 +150,11 @@ const expectedOf = (r: InspectionRow, unit: ControlUnit): string => {
 };
 
 /** Common practice, no source, but for the temperature of reference. */
-const advice = (facts: JobFacts, { temperature }: Inspection): readonly string[] => [
+const advice = ({ plan }: CutFacts, { temperature }: Inspection): readonly string[] => [
   `Let the piece lie beside the gauge until both are at ${temperature} °C, longer the heavier it is; degrease and dry it, and stone off the trace of the entry before measuring across it.`,
   'Measure each size at the top, in the middle and at the bottom: the middle tells of the barrel, the ends of the taper.',
   'Keep away from entry and tab by a millimetre on either side, and measure them on their own.',
-  ...(facts.plan?.contours.some((c) => c.kept === 'die') === true
+  ...(plan.contours.some((c) => c.kept === 'die')
     ? ['Inside sizes with pins or a bore gauge; a smaller size than drawn means metal left, a larger one metal gone.']
     : []),
   'What was measured goes back as “L2: 24.006 of 24 at 22”: it gives the new offset registers and says whether the piece can be saved.',

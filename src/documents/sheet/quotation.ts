@@ -1,26 +1,28 @@
 /** The quotation: what the customer gets, for how much, on which assumptions. */
 
-import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Offer } from '../../result/offer.ts';
 import { accuracy, findingText, finish, mass, money, place } from '../../text/print/phrases.ts';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { planPicture } from '../part/plan-picture.ts';
 
-export const quotation = (facts: JobFacts, offer: Offer): Paper => ({
-  title: facts.answer === 'yes' ? 'Quotation' : 'Reply to your inquiry',
-  subtitle: `${facts.name}${facts.customer === undefined ? '' : ` · for ${facts.customer}`} · ${facts.shop} · ${facts.day}`,
-  foot: `${facts.shop} · ${facts.name} · ${facts.day}`,
-  blocks: [
-    { kind: 'text', text: facts.sentence, large: true },
-    ...pictureBlock(facts),
-    ...(facts.answer === 'yes' ? priceBlocks(facts, offer) : refusalBlocks(facts)),
-    ...assumptionBlocks(facts),
-    ...closing(facts, offer),
-  ],
-});
+export const quotation = (facts: JobFacts, offer: Offer): Paper => {
+  const { head, asked, outcome } = facts;
+  return {
+    title: outcome.answer === 'yes' ? 'Quotation' : 'Reply to your inquiry',
+    subtitle: `${head.name}${head.customer === undefined ? '' : ` · for ${head.customer}`} · ${head.shop} · ${head.day}`,
+    foot: `${head.shop} · ${head.name} · ${head.day}`,
+    blocks: [
+      { kind: 'text', text: facts.sentence, large: true },
+      ...pictureBlock(facts),
+      ...(outcome.answer === 'yes' ? priceBlocks(asked, outcome, offer) : refusalBlocks(facts)),
+      ...assumptionBlocks(facts),
+      ...closing(facts, offer),
+    ],
+  };
+};
 
 const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
   const picture = planPicture(facts);
@@ -30,28 +32,28 @@ const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
         {
           kind: 'picture',
           picture,
-          caption: `Your drawing ${facts.drawingName}, as we read it. Dimensions in mm.${facts.answer === 'no' ? ' Heavy rings: what stands in the way.' : ''}`,
+          caption: `Your drawing ${facts.head.drawingName}, as we read it. Dimensions in mm.${facts.outcome.answer === 'no' ? ' Heavy rings: what stands in the way.' : ''}`,
         },
       ];
 };
 
-const priceBlocks = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
-  const { estimate, plan } = facts;
-  if (estimate === undefined || plan === undefined) return [];
-  const asked = estimate.breaks.find((b) => b.quantity === facts.quantity) ?? estimate.breaks[0];
+const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly PaperBlock[] => {
+  const { plan, within } = cut;
+  const { estimate } = hours;
+  const own = estimate.breaks.find((b) => b.quantity === asked.quantity) ?? estimate.breaks[0];
   const price: PaperBlock[] = [{ kind: 'heading', text: 'Price' }, breakTable(estimate)];
-  if (asked !== undefined)
+  if (own !== undefined)
     price.push({
       kind: 'text',
-      text: `For ${asked.quantity} ${asked.quantity === 1 ? 'piece' : 'pieces'}: ${money(asked.total, estimate.currency)}, without tax and carriage; ${metalSaid(estimate)}.`,
+      text: `For ${own.quantity} ${own.quantity === 1 ? 'piece' : 'pieces'}: ${money(own.total, estimate.currency)}, without tax and carriage; ${metalSaid(estimate)}.`,
     });
   const get: PaperBlock = {
     kind: 'pairs',
     rows: [
-      ['Material', `${facts.material.name}, ${place(facts.height)} mm high`],
+      ['Material', `${asked.material.name}, ${place(asked.height)} mm high`],
       ['Cut with', `${plan.wire.name}, ${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`],
-      ['Accuracy expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm (asked for: ±${facts.asked.tolerance} mm)`],
-      ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${facts.asked.finish} µm)`],
+      ['Accuracy expected', `±${accuracy(within)} mm (asked for: ±${asked.tolerance} mm)`],
+      ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${asked.finish} µm)`],
     ],
   };
   return [{ kind: 'heading', text: 'What you get' }, get, ...price, ...cheaperBlocks(offer)];
@@ -82,7 +84,7 @@ const refusalBlocks = (facts: JobFacts): readonly PaperBlock[] => [
 
 const assumptionBlocks = (facts: JobFacts): readonly PaperBlock[] => {
   const doubts = facts.findings.filter((f) => f.severity === 'doubt' || f.severity === 'repair').slice(0, 12);
-  const items = [...facts.assumed, ...doubts.map(findingText)];
+  const items = [...facts.asked.assumed, ...doubts.map(findingText)];
   const corners = facts.findings
     .filter((f) => f.code === 'corner-rounded')
     .slice(0, 8)
@@ -101,10 +103,10 @@ const assumptionBlocks = (facts: JobFacts): readonly PaperBlock[] => {
 };
 
 const closing = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
-  const fatigue = facts.material.cautions.includes('recast layer')
+  const fatigue = facts.asked.material.cautions.includes('recast layer')
     ? ' A recast layer of a few thousandths stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.'
     : '';
-  const validity = facts.answer === 'yes' ? `Valid until ${offer.until}. ` : '';
+  const validity = facts.outcome.answer === 'yes' ? `Valid until ${offer.until}. ` : '';
   return [
     {
       kind: 'text',

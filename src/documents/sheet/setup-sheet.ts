@@ -1,9 +1,10 @@
 /** The set-up sheet: what the operator needs at the machine. */
 
-import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
-import { controlUnit, type JobFacts } from '../../result/facts.ts';
+import { type Asked, controlUnit, hoursOf, type JobFacts } from '../../result/facts.ts';
+import type { CutFacts, HoursFacts, MadeFacts, ProgramFacts } from '../../result/outcome-facts.ts';
+import type { ControlUnit } from '../../text/control-unit.ts';
 import { accuracy, duration, findingText, finish, place, setting, value } from '../../text/print/phrases.ts';
-import type { Paper, PaperBlock } from '../paper.ts';
+import { type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
 import { clockSentences } from '../part/clock-text.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
@@ -12,61 +13,58 @@ import { shiftStrip } from '../part/shift-strip.ts';
 import { stopsOnClock } from '../part/stops-on-clock.ts';
 import { cautionsFor } from './cautions.ts';
 
-export const setupSheet = (facts: JobFacts): Paper => ({
+export const setupSheet = (facts: JobFacts, made: MadeFacts): Paper => ({
   title: 'Set-up sheet',
-  subtitle: `${facts.name} · ${facts.shop} · ${facts.day}`,
-  foot: `${facts.name} · set-up sheet · Kerfwright`,
+  subtitle: subtitleOf(facts),
+  foot: `${facts.head.name} · set-up sheet · Kerfwright`,
   blocks: [
     ...standing(facts),
-    { kind: 'pairs', rows: pairs(facts) },
-    ...pictureBlock(facts),
-    ...planBlocks(facts),
+    { kind: 'pairs', rows: pairs(facts, made) },
+    ...pictureBlock(facts, made.cut),
+    ...planBlocks(facts, made),
     ...pencilMarks(facts),
     { kind: 'heading', text: 'Cautions' },
-    { kind: 'list', items: cautionsFor(facts), marker: 'warning' },
+    { kind: 'list', items: cautionsFor(facts.asked.material, made.cut.plan.contours), marker: 'warning' },
   ],
 });
 
 /** A sheet of a job that is not proven must not look like one that is. */
 const standing = (facts: JobFacts): readonly PaperBlock[] =>
-  facts.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be run. ${facts.sentence}`, large: true }];
+  facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be run. ${facts.sentence}`, large: true }];
 
-const pairs = (facts: JobFacts): readonly (readonly [string, string])[] => {
-  const { plan, program, estimate } = facts;
-  const known: (readonly [string, string])[] = [
-    ['Drawing', facts.drawingName],
-    ['Material', facts.material.name],
-    ['Height', heightSaid(facts)],
-    ['Pieces', String(facts.quantity)],
-    ['Asked for', `±${facts.asked.tolerance} mm, Ra ${facts.asked.finish} µm`],
+const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly [string, string])[] => {
+  const { head, asked } = facts;
+  const { plan, within } = cut;
+  const estimate = hoursOf(facts)?.estimate;
+  return [
+    ['Drawing', head.drawingName],
+    ['Material', asked.material.name],
+    ['Height', heightSaid(asked, plan, estimate)],
+    ['Pieces', String(asked.quantity)],
+    ['Asked for', `±${asked.tolerance} mm, Ra ${asked.finish} µm`],
+    ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
+    ['Expected', `±${accuracy(within)} mm, Ra ${finish(plan.finish)} µm`],
+    ['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`],
+    ...scaledRow(program),
+    ...(estimate === undefined ? [] : hoursRows(estimate)),
+    ['Datum', datumSaid(asked)],
+    ['Height of datum', 'lower face of the block on the supports'],
   ];
-  if (plan !== undefined)
-    known.push(
-      ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
-      ['Expected', `±${accuracy(expectedWithin(plan, facts.budgets))} mm, Ra ${finish(plan.finish)} µm`],
-    );
-  if (program !== undefined)
-    known.push(
-      ['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`],
-      ...scaledRow(facts),
-    );
-  if (estimate !== undefined)
-    known.push(
-      ['Machine time', duration(estimate.total)],
-      ['Alone', duration(estimate.unattended)],
-      ['Wire used', `${Math.round(estimate.wireLength.value).toLocaleString('en')} m, ${value(estimate.wireMass)} kg`],
-    );
-  known.push(['Datum', datumSaid(facts)], ['Height of datum', 'lower face of the block on the supports']);
-  return known;
 };
 
+const hoursRows = (estimate: HoursFacts['estimate']): readonly (readonly [string, string])[] => [
+  ['Machine time', duration(estimate.total)],
+  ['Alone', duration(estimate.unattended)],
+  ['Wire used', `${Math.round(estimate.wireLength.value).toLocaleString('en')} m, ${value(estimate.wireMass)} kg`],
+];
+
 /** In mm, as the drawing is measured. */
-const datumSaid = ({ datum }: JobFacts): string =>
+const datumSaid = ({ datum }: Asked): string =>
   datum === undefined
     ? 'zero of the drawing, X and Y as drawn'
     : `X ${place(datum.x)}, Y ${place(datum.y)} mm of the drawing: every X and Y of program and tables counts from there`;
 
-const scaledRow = ({ scaled }: JobFacts): readonly (readonly [string, string])[] =>
+const scaledRow = ({ scaled }: ProgramFacts): readonly (readonly [string, string])[] =>
   scaled === undefined
     ? []
     : [
@@ -76,26 +74,26 @@ const scaledRow = ({ scaled }: JobFacts): readonly (readonly [string, string])[]
         ],
       ];
 
-const heightSaid = ({ height, plan, estimate }: JobFacts): string =>
-  estimate?.stack === undefined || plan === undefined
+const heightSaid = ({ height }: Asked, plan: CutFacts['plan'], estimate: HoursFacts['estimate'] | undefined): string =>
+  estimate?.stack === undefined
     ? `${place(height)} mm`
     : `${estimate.stack} sheets of ${place(height)} mm in one stack, ${place(plan.height)} mm in all`;
 
-const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
+const pictureBlock = (facts: JobFacts, cut: CutFacts): readonly PaperBlock[] => {
   const picture = planPicture(facts);
   if (picture === undefined) return [];
   return [
     {
       kind: 'picture',
       picture,
-      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${captionMore(facts)}`,
+      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${captionMore(cut)}`,
     },
   ];
 };
 
 /** Only what this plan has. */
-const captionMore = ({ plan }: JobFacts): string => {
-  const { clamps = [], contours = [], openCuts = [] } = plan ?? {};
+const captionMore = ({ plan }: CutFacts): string => {
+  const { clamps = [], contours, openCuts = [] } = plan;
   return [
     ...(contours.some((c) => c.core !== undefined) ? [' Grey rings: burnt out without a core.'] : []),
     ...(openCuts.length > 0 ? [` ${openCuts.length === 1 ? 'Named C: an open line' : 'Named C: open lines'} that the wire cuts.`] : []),
@@ -104,35 +102,32 @@ const captionMore = ({ plan }: JobFacts): string => {
   ].join('');
 };
 
-const planBlocks = (facts: JobFacts): readonly PaperBlock[] => {
-  const { plan } = facts;
-  if (plan === undefined || plan.passes.length === 0) return [];
-  const stops = stopsOnClock(facts);
+const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly PaperBlock[] => {
+  const { plan, contours } = cut;
+  const unit = controlUnit(facts);
+  const { datum } = facts.asked;
+  const stops = stopsOnClock(facts, program.proof);
+  const hours = hoursOf(facts);
   return [
     { kind: 'heading', text: 'Passes and offsets' },
-    passTable(plan, facts.estimate, controlUnit(facts)),
-    ...(facts.program === undefined
+    passTable(plan.passes, hours?.estimate, unit),
+    { kind: 'text', text: `Set the registers before the start: ${registers(program, unit)}.`, control: true },
+    ...(contours.length === 0
       ? []
-      : [{ kind: 'text', text: `Set the registers before the start: ${registers(facts)}.`, control: true } as const]),
-    ...(plan.contours.length === 0
-      ? []
-      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(plan, controlUnit(facts), facts.datum)]),
-    ...(plan.openCuts === undefined
-      ? []
-      : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, controlUnit(facts), facts.datum)]),
-    ...clockBlocks(facts),
+      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(contours, unit, datum)]),
+    ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, unit, datum)]),
+    ...clockBlocks(hours?.clock),
     ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
   ];
 };
 
 /** In the unit of the program: a register of an inch program counts inches. */
-const registers = (facts: JobFacts): string => {
-  const unit = controlUnit(facts);
-  const set = [...(facts.program?.registers ?? [])].map(([n, mm]) => `D${n} = ${setting(mm, unit)}`);
+const registers = (program: ProgramFacts, unit: ControlUnit): string => {
+  const set = [...program.registers].map(([n, mm]) => `D${n} = ${setting(mm, unit)}`);
   return set.length === 0 ? 'none are used, the path is written out' : `${set.join(', ')} ${unit.name}`;
 };
 
-const clockBlocks = ({ clock }: JobFacts): readonly PaperBlock[] =>
+const clockBlocks = (clock: HoursFacts['clock']): readonly PaperBlock[] =>
   clock === undefined
     ? []
     : [

@@ -1,8 +1,10 @@
 /** An answer as plain data for `--json` and for whoever builds on it. Lengths in mm, times in min, money in minor units. */
 
-import type { JobFacts } from '../../result/facts.ts';
+import type { Estimate } from '../../estimate/estimate.ts';
+import type { CutPlan, RefusedPlan, WireResult } from '../../plan/plan.ts';
+import { cutOf, hoursOf, plannedOf, programOf } from '../../result/facts.ts';
 import { stated } from '../../text/print/stated.ts';
-import type { Answer } from '../answer.ts';
+import type { Answer } from '../pipeline/answer.ts';
 import { clockJson } from './clock-json.ts';
 import { budgetJson, figure, type Json, otherWaysJson } from './json-parts.ts';
 import { proofJson } from './proof-report.ts';
@@ -14,45 +16,31 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
   if (answer.kind === 'bad input') return { answer: 'bad input', findings: answer.findings.map((f) => stated(f)) };
   if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: answer.findings.map((f) => stated(f)) };
   const { facts } = answer;
+  const [cut, planned, program, hours] = [cutOf(facts), plannedOf(facts), programOf(facts), hoursOf(facts)];
   return {
-    answer: facts.answer,
+    answer: facts.outcome.answer,
     sentence: facts.sentence,
-    name: facts.name,
-    day: facts.day,
+    name: facts.head.name,
+    day: facts.head.day,
     job: answer.job,
-    assumed: facts.assumed,
-    findings: facts.findings.map((f) => stated(f)),
-    ...(facts.scaled === undefined ? {} : { scaled: facts.scaled }),
+    assumed: facts.asked.assumed,
+    findings: facts.findings,
+    ...(program?.scaled === undefined ? {} : { scaled: program.scaled }),
     ...(facts.shape === undefined ? {} : { shape: shapeJson(facts.shape) }),
-    ...wiresJson(facts),
-    ...planJson(facts),
-    ...estimateJson(facts),
-    ...clockJson(facts),
-    ...budgetJson(facts),
-    ...otherWaysJson(facts),
-    ...(facts.proof === undefined ? {} : { proof: proofJson(facts.proof) }),
+    ...(planned === undefined ? {} : { ...wiresJson(planned), ...planJson(planned.plan) }),
+    ...(hours === undefined ? {} : { ...estimateJson(hours.estimate), ...clockJson(hours) }),
+    ...(cut === undefined ? {} : budgetJson(cut)),
+    ...(planned === undefined ? {} : otherWaysJson(planned)),
+    ...(program === undefined ? {} : { proof: proofJson(program.proof) }),
     files,
   };
 };
 
-const planJson = (facts: JobFacts): Json => {
-  const { plan } = facts;
-  if (plan === undefined) return {};
+/** Of a refused plan only the wire that comes nearest has passes. */
+const planJson = (plan: CutPlan | RefusedPlan): Json => {
+  if (plan.kind === 'refused') return plan.nearest === undefined ? {} : { nearest: resultJson(plan.nearest) };
   return {
-    wire: plan.wire,
-    accuracy: figure(plan.accuracy),
-    finish: figure(plan.finish),
-    passes: plan.passes.map((p) => ({
-      number: p.number,
-      condition: p.condition,
-      register: p.register,
-      offset: figure(p.offset),
-      gap: figure(p.gap),
-      stock: figure(p.stock),
-      feed: figure(p.feed),
-      ra: figure(p.ra),
-      formError: figure(p.formError),
-    })),
+    ...resultJson(plan),
     contours: plan.contours.map((c) => ({
       loop: c.loop,
       kept: c.kept,
@@ -65,31 +53,44 @@ const planJson = (facts: JobFacts): Json => {
   };
 };
 
-const estimateJson = (facts: JobFacts): Json => {
-  const { estimate: e } = facts;
-  if (e === undefined) return {};
-  return {
-    hours: {
-      passes: e.passes.map((p) => ({ pass: p.pass, length: figure(p.length), minutes: figure(p.minutes) })),
-      threading: figure(e.threading),
-      travel: figure(e.travel),
-      stops: figure(e.stops),
-      drilling: figure(e.drilling),
-      setUp: figure(e.setUp),
-      programming: figure(e.programming),
-      attended: figure(e.attended),
-      unattended: figure(e.unattended),
-      total: figure(e.total),
-    },
-    wireUsed: { length: figure(e.wireLength), mass: figure(e.wireMass), spools: figure(e.spools) },
-    ...(e.stack === undefined ? {} : { stack: e.stack }),
-    ...(e.metal === undefined ? {} : { metal: { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy } }),
-    price: {
-      currency: e.currency,
-      ratesFrom: e.ratesFrom,
-      each: figure(e.each),
-      lines: e.lines.map((l) => ({ name: l.name, per: l.per, cost: figure(l.cost) })),
-      breaks: e.breaks.map((b) => ({ quantity: b.quantity, each: figure(b.each), total: figure(b.total) })),
-    },
-  };
-};
+const resultJson = ({ wire, accuracy, finish, passes }: WireResult): Json => ({
+  wire,
+  accuracy: figure(accuracy),
+  finish: figure(finish),
+  passes: passes.map((p) => ({
+    number: p.number,
+    condition: p.condition,
+    register: p.register,
+    offset: figure(p.offset),
+    gap: figure(p.gap),
+    stock: figure(p.stock),
+    feed: figure(p.feed),
+    ra: figure(p.ra),
+    formError: figure(p.formError),
+  })),
+});
+
+const estimateJson = (e: Estimate): Json => ({
+  hours: {
+    passes: e.passes.map((p) => ({ pass: p.pass, length: figure(p.length), minutes: figure(p.minutes) })),
+    threading: figure(e.threading),
+    travel: figure(e.travel),
+    stops: figure(e.stops),
+    drilling: figure(e.drilling),
+    setUp: figure(e.setUp),
+    programming: figure(e.programming),
+    attended: figure(e.attended),
+    unattended: figure(e.unattended),
+    total: figure(e.total),
+  },
+  wireUsed: { length: figure(e.wireLength), mass: figure(e.wireMass), spools: figure(e.spools) },
+  ...(e.stack === undefined ? {} : { stack: e.stack }),
+  ...(e.metal === undefined ? {} : { metal: { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy } }),
+  price: {
+    currency: e.currency,
+    ratesFrom: e.ratesFrom,
+    each: figure(e.each),
+    lines: e.lines.map((l) => ({ name: l.name, per: l.per, cost: figure(l.cost) })),
+    breaks: e.breaks.map((b) => ({ quantity: b.quantity, each: figure(b.each), total: figure(b.total) })),
+  },
+});

@@ -2,13 +2,13 @@
 
 import type { ClockEvent } from '../../estimate/clock/clock.ts';
 import { isoOf } from '../../estimate/clock/moment.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { Json } from './json-parts.ts';
 
 /** Events listed; how many more there are is told. */
 const MOST_EVENTS = 1000;
 
-export const clockJson = ({ clock }: JobFacts): Json => {
+export const clockJson = ({ clock }: Pick<HoursFacts, 'clock'>): Json => {
   if (clock === undefined) return {};
   const shown = clock.events.slice(0, MOST_EVENTS);
   return {

@@ -2,13 +2,13 @@
 
 import type { Budget } from '../../accuracy/budget.ts';
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { CutFacts } from '../../result/outcome-facts.ts';
 
 export type Json = Readonly<Record<string, unknown>>;
 
 export const figure = (f: Figure): Json => ({ key: f.key, value: f.value, deviation: deviationOf(f), unit: f.unit });
 
-export const budgetJson = ({ budgets }: JobFacts): Json =>
+export const budgetJson = ({ budgets }: Pick<CutFacts, 'budgets'>): Json =>
   budgets === undefined ? {} : { errorBudget: oneBudget(budgets.profile), sizes: budgets.sizes.map(oneBudget) };
 
 const oneBudget = (budget: Budget): Json => ({
@@ -21,7 +21,7 @@ const oneBudget = (budget: Budget): Json => ({
   biggest: budget.biggest.sentence,
 });
 
-export const otherWaysJson = ({ otherWays }: JobFacts): Json =>
+export const otherWaysJson = ({ otherWays }: Pick<CutFacts, 'otherWays'>): Json =>
   otherWays === undefined
     ? {}
     : {

@@ -7,7 +7,7 @@ import { holeSheet } from '../../documents/sheet/hole-sheet.ts';
 import { inspectionSheet } from '../../documents/sheet/inspection-sheet.ts';
 import { quotation } from '../../documents/sheet/quotation.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
 import type { Offer } from '../../result/offer.ts';
 import { PAPERS, type PaperName } from '../../result/paper-names.ts';
 import type { Telling } from '../../text/print/restate.ts';
@@ -34,23 +34,25 @@ const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length ==
 /** Without a program there is nothing to set up. */
 const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): Paper | undefined => {
   if (name === 'quotation') return quotation(facts, offerOf(facts, run));
-  if (facts.program === undefined) return undefined;
+  const [cut, program] = [cutOf(facts), programOf(facts)];
+  if (cut === undefined || program === undefined) return undefined;
+  const made = { cut, program };
   switch (name) {
     case 'set-up-sheet':
-      return setupSheet(facts);
+      return setupSheet(facts, made);
     case 'hole-table':
-      return holeSheet(facts);
+      return holeSheet(facts, cut);
     case 'inspection-sheet':
-      return facts.inspection && inspectionSheet(facts, facts.inspection);
+      return inspectionSheet(facts, made);
     case 'annex':
-      return annex(facts);
+      return annex(facts, cut);
   }
 };
 
 /** What would be cheaper is found by running the job again in other ways. */
 const offerOf = (facts: JobFacts, run: JobRun): Offer => ({
   until: dayAfter(run.day, run.shop.quotationDays),
-  cheaper: facts.answer === 'yes' ? cheaperWays(run, facts.plan?.contours.length ?? 0) : [],
+  cheaper: facts.outcome.answer === 'yes' ? cheaperWays(run, facts.outcome.cut.contours.length) : [],
 });
 
 const dayAfter = (day: string, days: number): string =>

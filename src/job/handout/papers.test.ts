@@ -6,16 +6,15 @@ import { jobRun } from '../../cli/inputs.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { cut, factsOf, program } from '../answered.fixture.ts';
 import { readDialectFile } from '../files/dialects.ts';
 import type { JobRun } from '../job-run.ts';
-import { runJob } from '../pipeline/pipeline.ts';
 
 const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
 
 const sheetOf = (run: JobRun): string => {
-  const { answer } = runJob(run);
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return paperText(setupSheet(answer.facts));
+  const facts = factsOf(run);
+  return paperText(setupSheet(facts, { cut: cut(facts), program: program(facts) }));
 };
 
 describe('papers', () => {

@@ -5,12 +5,10 @@ import { type Fonts, paperPdf } from '../../documents/pdf/pdf.ts';
 import { answerText as textOf } from '../../documents/sheet/answer-text.ts';
 import { drawingPicture } from '../../drawing/picture/drawing-picture.ts';
 import { proofPicture } from '../../proof/picture/proof-picture.ts';
-import type { JobFacts } from '../../result/facts.ts';
-import { proofQuestion, type SetupFile } from '../files/setup-file.ts';
+import { type JobFacts, plannedOf, programOf } from '../../result/facts.ts';
 import type { JobRun } from '../job-run.ts';
-import type { Ran } from '../pipeline/pipeline.ts';
+import type { Answer, ProvenProgram } from '../pipeline/answer.ts';
 import { tellingOf } from '../reader-of-papers.ts';
-import { asDrawn, scaledIn } from '../request/scale.ts';
 import { papersOf } from './papers-of.ts';
 
 export type Handout = JobRun & {
@@ -22,34 +20,26 @@ export type Handout = JobRun & {
 export const answerText = (facts: JobFacts, run: Pick<JobRun, 'job' | 'shop' | 'drawingName'>): string => textOf(facts, tellingOf(run));
 
 /** The files by name. A job that could not be judged has none; one answered with no has no program to run. */
-export const jobFiles = async (ran: Ran, handout: Handout): Promise<Readonly<Record<string, string | Uint8Array>>> => {
-  const { answer, setup } = ran;
+export const jobFiles = async (answer: Answer, handout: Handout): Promise<Readonly<Record<string, string | Uint8Array>>> => {
   if (answer.kind !== 'answered') return {};
-  const { facts } = answer;
+  const { facts, proven } = answer;
   const { stem } = handout;
   return {
-    ...programFiles(facts, setup, stem),
-    ...pictureFiles(ran, stem),
+    ...programFiles(facts, proven, stem),
+    ...pictureFiles(answer, stem),
     ...(await papers(facts, handout)),
     [`${stem}.answer.txt`]: `${answerText(facts, handout)}\n`,
   };
 };
 
 /** Drawing, proof and cut faces as pictures, as far as there is anything to show. */
-export const pictureFiles = ({ answer, setup, wanted, lines }: Ran, stem: string): Readonly<Record<string, string>> => {
+export const pictureFiles = (answer: Answer, stem: string): Readonly<Record<string, string>> => {
   if (answer.kind !== 'answered') return {};
-  const { facts } = answer;
-  const { drawing, proof, program, plan, otherWays } = facts;
+  const { facts, proven } = answer;
+  const otherWays = plannedOf(facts)?.otherWays;
   return {
-    [`${stem}.drawing.svg`]: drawingPicture({ ...drawing, findings: marked(facts) }),
-    ...(setup === undefined || proof === undefined || wanted === undefined || plan === undefined
-      ? {}
-      : {
-          [`${stem}.proof.svg`]: proofPicture(
-            proof,
-            proofQuestion(program?.text ?? '', setup, wanted, asDrawn(plan.block, scaledIn(setup)), lines),
-          ),
-        }),
+    [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }),
+    ...proofFiles(facts, proven, stem),
     ...(otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(otherWays) }),
   };
 };
@@ -59,10 +49,15 @@ const marked = ({ findings, drawing }: JobFacts): JobFacts['findings'] =>
   findings.filter((f) => f.severity !== 'note' || drawing.findings.includes(f));
 
 /** A program that is not proven keeps a name that nobody loads by mistake. */
-export const programFiles = (facts: JobFacts, setup: SetupFile | undefined, stem: string): Record<string, string> => {
-  if (facts.program === undefined || setup === undefined) return {};
-  const name = facts.answer === 'yes' ? stem : `${stem}.not-proven`;
-  return { [`${name}.nc`]: facts.program.text, [`${name}.setup.json`]: `${JSON.stringify(setup, null, 2)}\n` };
+export const programFiles = ({ outcome }: JobFacts, proven: ProvenProgram | undefined, stem: string): Record<string, string> => {
+  if (proven === undefined) return {};
+  const name = outcome.answer === 'yes' ? stem : `${stem}.not-proven`;
+  return { [`${name}.nc`]: proven.question.program, [`${name}.setup.json`]: `${JSON.stringify(proven.setup, null, 2)}\n` };
+};
+
+const proofFiles = (facts: JobFacts, proven: ProvenProgram | undefined, stem: string): Record<string, string> => {
+  const program = programOf(facts);
+  return proven === undefined || program === undefined ? {} : { [`${stem}.proof.svg`]: proofPicture(program.proof, proven.question) };
 };
 
 const papers = async (facts: JobFacts, handout: Handout): Promise<Record<string, Uint8Array>> => {

@@ -4,7 +4,7 @@ import { passOf } from '../../estimate/tally.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 
 export interface ReplayMove {
   readonly block: number;
@@ -24,7 +24,7 @@ export interface Replay {
 }
 
 /** `travelFeed` in mm/min. Moves of a pass that nobody planned have no feed and take no time. */
-export const replayOf = (program: ReadProgram, plan: Plan, travelFeed: number): Replay => {
+export const replayOf = (program: ReadProgram, plan: CutPlan, travelFeed: number): Replay => {
   const moves: ReplayMove[] = [];
   let minutes = 0;
   for (const action of program.actions) {

@@ -1,10 +1,10 @@
 /** The wires of a shop as plain data: rows in order, and the one sentence. */
 
-import type { JobFacts } from '../../result/facts.ts';
+import type { CutFacts } from '../../result/outcome-facts.ts';
 import type { WireRow } from '../../result/wires.ts';
 import { figure, type Json } from './json-parts.ts';
 
-export const wiresJson = ({ wires }: Pick<JobFacts, 'wires'>): Json =>
+export const wiresJson = ({ wires }: Pick<CutFacts, 'wires'>): Json =>
   wires === undefined
     ? {}
     : {

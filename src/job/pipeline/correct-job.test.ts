@@ -1,11 +1,11 @@
 /** A correction from what is typed to what is printed, and the program written anew for it. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import { answered, cut, factsOf, program } from '../answered.fixture.ts';
 import { correctJson, correctText } from '../handout/correct-report.ts';
 import type { JobRun } from '../job-run.ts';
 import { readMeasured } from '../request/read-measured.ts';
 import { type CorrectAnswer, correctJob } from './correct-job.ts';
-import { runJob } from './pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 
@@ -59,10 +59,9 @@ describe('a correction of a job', () => {
     expect(answer.correction?.safe).toBe(false);
     expect(correctText(answer)).toContain('"passes":[{"offset":');
     const shop = { ...die.shop, passTables: [answer.passTable!] };
-    const again = runJob({ ...die, shop, job: { ...die.job, wire: answer.passTable!.wire } }).answer;
-    expect(again).toMatchObject({ kind: 'answered', facts: { answer: 'yes' } });
-    if (again.kind !== 'answered') return;
-    const [before, after] = [answer.registers, again.facts.program!.registers];
+    const again = factsOf({ ...die, shop, job: { ...die.job, wire: answer.passTable!.wire } });
+    expect(again.outcome.answer).toBe('yes');
+    const [before, after] = [answer.registers, program(again).registers];
     for (const [number, value] of before) expect(after.get(number)! - value).toBeCloseTo(0.003, 3);
   });
 
@@ -83,12 +82,11 @@ describe('a correction of a job', () => {
 
 describe('the error budget and other processes of a job', () => {
   it('are in the answer with figures that can be asked why', () => {
-    const { answer } = runJob({ ...die, job: { ...die.job, sizes: [{ name: 'bore', length: 20, tolerance: 0.01, sides: 2 }] } });
-    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    const answer = answered({ ...die, job: { ...die.job, sizes: [{ name: 'bore', length: 20, tolerance: 0.01, sides: 2 }] } });
     for (const key of ['budget.total', 'budget.thermal', 'budget.barrel', 'budget.size.1.total', 'other.laser.perpendicularity'])
       expect(answer.figures.has(key), key).toBe(true);
-    expect(answer.facts.otherWays?.kind).toBe('only the wire');
-    const coarse = runJob({ ...die, job: { ...die.job, height: 6, tolerance: 0.5, finish: 16 } }).answer;
-    expect(coarse).toMatchObject({ kind: 'answered', facts: { otherWays: { kind: 'not for the wire' } } });
+    expect(cut(answer.facts).otherWays?.kind).toBe('only the wire');
+    const coarse = factsOf({ ...die, job: { ...die.job, height: 6, tolerance: 0.5, finish: 16 } });
+    expect(cut(coarse).otherWays?.kind).toBe('not for the wire');
   });
 });

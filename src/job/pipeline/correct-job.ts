@@ -3,21 +3,17 @@
 import { type Correction, correctionOf } from '../../accuracy/correction.ts';
 import { sizeAfter } from '../../accuracy/registers.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
-import type { Material } from '../../physics/material/material.ts';
-import type { Kept, Plan } from '../../plan/plan.ts';
+import type { CutPlan, Kept } from '../../plan/plan.ts';
 import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { find } from '../findings.ts';
-import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
 import { type MeasuredText, readMeasured } from '../request/read-measured.ts';
-import { wishOf } from '../request/request.ts';
-import { unusable } from '../request/unusable.ts';
-import { drawingOf } from './stages.ts';
-import { makeProgram } from './wire-choice.ts';
+import { againstOf, type Programmed, type Stopped } from './outcomes.ts';
+import { runUpTo } from './pipeline.ts';
 
 export interface CorrectQuestion {
   /** As typed: 'L2: 24.006 of 24 at 22'. */
@@ -51,23 +47,18 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
   const read = question.measured.map(readMeasured);
   const unreadable = read.flatMap((r) => (r.kind === 'bad' ? [r.finding] : []));
   if (unreadable.length > 0) return { kind: 'bad input', findings: unreadable };
-  const drawing = drawingOf(run);
-  const faults = unusable(run, drawing);
-  const found = materialOf(run.job.material, run.shop);
-  if (faults.length > 0 || found.kind === 'unknown') return { kind: 'bad input', findings: faults };
-  if (found.kind === 'non-conductor') return cannot([found.finding]);
-  const wish = wishOf(drawing, run, found.material);
-  if (wish.kind === 'nothing') return cannot(wish.findings);
-  const made = makeProgram(run, wish.wish);
-  if (made.kind === 'refused') return cannot([...made.plan.findings, ...made.findings]);
+  const made = runUpTo(run, 'program');
+  if (made.kind === 'bad input') return made;
+  if (made.kind !== 'programmed') return cannot(made);
+  const { plan, written } = made;
   const measured = read.flatMap((r) => (r.kind === 'measured' ? [r.measured] : []));
-  const unknown = measured.filter((m) => keptOf(made.plan, m.loop) === undefined).map((m) => unknownLoop(m, made.plan));
+  const unknown = measured.filter((m) => keptOf(plan, m.loop) === undefined).map((m) => unknownLoop(m, plan));
   if (unknown.length > 0) return { kind: 'bad input', findings: unknown };
-  const { registers } = made.written;
-  const correction = measuredCorrection(run, made.plan, registers, found.material, measured);
+  const { registers } = written;
+  const correction = measuredCorrection(run, made, measured);
   return {
     kind: 'corrected',
-    ...(correction === undefined ? {} : { correction, ...passTableOf(run, made.plan, correction) }),
+    ...(correction === undefined ? {} : { correction, ...passTableOf(run, plan, correction) }),
     ...(question.change === undefined ? {} : { changed: changedBy(question.change, correction) }),
     registers,
     inControl: run.dialect.compensation === 'control',
@@ -88,22 +79,22 @@ const changedBy = (change: number, correction: Correction | undefined) => ({
 
 const measuredCorrection = (
   run: JobRun,
-  plan: Plan,
-  registers: ReadonlyMap<number, number>,
-  { expansion }: Material,
+  { asked, plan, written }: Programmed,
   measured: readonly MeasuredText[],
 ): Correction | undefined => {
   if (measured.length === 0) return undefined;
   const sizes = measured.map((m) => ({ ...m, kept: keptOf(plan, m.loop) as Kept }));
+  const { registers } = written;
+  const { expansion } = asked.material;
   const correction = correctionOf({ plan, registers, measured: sizes, expansion, tolerance: run.job.tolerance });
-  return { ...correction, findings: inDrawingUnits(correction.findings, drawingOf(run).units) };
+  return { ...correction, findings: inDrawingUnits(correction.findings, asked.drawing.units) };
 };
 
 /** A hundredth of a micrometre is finer than any control takes. */
 const rounded = (value: number): number => Number(value.toFixed(5));
 
 /** No program helps against registers that leave the wire no gap: then there is no table. */
-const passTableOf = ({ job }: JobRun, plan: Plan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
+const passTableOf = ({ job }: JobRun, plan: CutPlan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
   if (findings.some((f) => f.code === 'register-below-gap')) return {};
   const passes = sideBySide(plan.passes, registers).map(([pass, register]) => {
     const offset = rounded(register.after.value);
@@ -117,16 +108,16 @@ const passTableOf = ({ job }: JobRun, plan: Plan, { registers, findings }: Corre
   };
 };
 
-const keptOf = (plan: Plan, loop: string): Kept | undefined => plan.contours.find((c) => c.loop === loop)?.kept;
+const keptOf = (plan: CutPlan, loop: string): Kept | undefined => plan.contours.find((c) => c.loop === loop)?.kept;
 
-const cannot = (findings: readonly Finding[]): CorrectAnswer => ({
+const cannot = (stopped: Stopped): CorrectAnswer => ({
   kind: 'cannot',
-  sentence: `There is no program to correct. ${reasonIn(findings)}`,
+  sentence: `There is no program to correct. ${reasonIn(againstOf(stopped))}`,
 });
 
 const NAMED = 12;
 
-const unknownLoop = ({ loop }: MeasuredText, plan: Plan): Finding => {
+const unknownLoop = ({ loop }: MeasuredText, plan: CutPlan): Finding => {
   const names = plan.contours.slice(0, NAMED).map((c) => c.loop);
   const more = plan.contours.length - names.length;
   return find(

@@ -6,37 +6,33 @@ import type { Estimate } from '../../estimate/estimate.ts';
 import { perimeterOf } from '../../geometry/area.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { otherFindings, otherProcesses } from '../../physics/other-process/other-processes.ts';
-import type { WireOwn } from '../../physics/other-process/other-question.ts';
+import type { OtherQuestion, WireOwn } from '../../physics/other-process/other-question.ts';
 import { smallestInsideRadius } from '../../plan/inside-arcs.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 import type { Wanted } from '../../proof/proof.ts';
-import type { JobFacts } from '../../result/facts.ts';
+import type { CutFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Job } from '../job.ts';
 import type { Shop } from '../shop.ts';
 
-export interface WiderQuestion {
+export interface BesideAsked {
   readonly job: Job;
   readonly machine: Shop['machines'][number];
   readonly material: Material;
-  readonly plan: Plan;
-  readonly estimate?: Estimate;
-  /** Loops that are cut. */
+  /** Loops that are cut; of open lines alone nothing is said. */
   readonly wanted: readonly Wanted[];
 }
 
-export interface Wider {
-  readonly facts: Pick<JobFacts, 'budgets' | 'otherWays'>;
+export interface Beside<Facts> {
+  readonly facts: Facts;
   readonly findings: readonly Finding[];
 }
 
-export const nothingWider: Wider = { facts: {}, findings: [] };
-
-export const widerFacts = (question: WiderQuestion): Wider => {
-  const { job, machine, material, plan, wanted } = question;
-  if (wanted.length === 0) return nothingWider;
-  const otherWays = otherProcesses(otherQuestion(question));
-  if (plan.kind !== 'cut') return { facts: { otherWays }, findings: otherFindings(otherWays) };
+/** Beside what can be cut: its error budgets, and the other processes against what the wire does. */
+export const besideCut = (asked: BesideAsked, plan: CutPlan, estimate?: Estimate): Beside<Pick<CutFacts, 'budgets' | 'otherWays'>> => {
+  const { job, machine, material, wanted } = asked;
+  if (wanted.length === 0) return { facts: {}, findings: [] };
+  const otherWays = otherProcesses(otherQuestion(asked, estimate && wireOwn(plan, estimate)));
   const budgets = budgetsOf(plan, {
     machine,
     material,
@@ -47,8 +43,14 @@ export const widerFacts = (question: WiderQuestion): Wider => {
   return { facts: { budgets, otherWays }, findings: [...budgetFindings(budgets), ...otherFindings(otherWays)] };
 };
 
-const otherQuestion = ({ job, material, plan, estimate, wanted }: WiderQuestion) => {
-  const own = wireOwn(plan, estimate);
+/** Beside what the wire cannot cut as asked there are only the other processes. */
+export const besideRefused = (asked: BesideAsked): Beside<Pick<RefusedFacts, 'otherWays'>> => {
+  if (asked.wanted.length === 0) return { facts: {}, findings: [] };
+  const otherWays = otherProcesses(otherQuestion(asked, undefined));
+  return { facts: { otherWays }, findings: otherFindings(otherWays) };
+};
+
+const otherQuestion = ({ job, material, wanted }: BesideAsked, own: WireOwn | undefined): OtherQuestion => {
   const smallest = wanted.reduce((least, w) => Math.min(least, smallestInsideRadius(w.contour, w.kept)), Number.POSITIVE_INFINITY);
   return {
     thickness: job.height,
@@ -63,13 +65,9 @@ const otherQuestion = ({ job, material, plan, estimate, wanted }: WiderQuestion)
   };
 };
 
-const wireOwn = (plan: Plan, estimate: Estimate | undefined): WireOwn | undefined => {
-  const last = plan.passes.at(-1);
-  if (plan.kind !== 'cut' || estimate === undefined || last === undefined) return undefined;
-  return {
-    minutes: estimate.total.value / (estimate.stack ?? 1),
-    deviation: plan.accuracy.value,
-    ra: plan.finish.value,
-    formError: last.formError.value,
-  };
-};
+const wireOwn = (plan: CutPlan, estimate: Estimate): WireOwn => ({
+  minutes: estimate.total.value / (estimate.stack ?? 1),
+  deviation: plan.accuracy.value,
+  ra: plan.finish.value,
+  formError: plan.passes.at(-1)!.formError.value,
+});

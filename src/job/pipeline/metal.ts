@@ -4,7 +4,7 @@ import { ratesOn } from '../../estimate/rates.ts';
 import { areaOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { pieceMass } from '../../physics/material/piece-mass.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { materialOf } from '../job-material.ts';
@@ -64,7 +64,7 @@ export const shareOf = (key: string, name: string, mass: Figure, price: number):
   );
 
 /** The metal of one piece, as far as the job or the shop says who pays for it and what it costs per kg. */
-export const metalFor = ({ job, shop, day }: JobRun, plan: Plan): Pick<EstimateQuestion, 'metal'> => {
+export const metalFor = ({ job, shop, day }: JobRun, plan: CutPlan): Pick<EstimateQuestion, 'metal'> => {
   const { price: told, suppliedBy } = job.stock ?? {};
   const onDay = ratesOn(shop.rates, day);
   const known = onDay.kind === 'rates' ? onDay.rates.materialPrices?.[job.material] : undefined;

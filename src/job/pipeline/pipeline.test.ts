@@ -3,19 +3,13 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
-import type { JobFacts } from '../../result/facts.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { answered, cut, factsOf, program } from '../answered.fixture.ts';
 import { houseShop } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
-import { runJob } from './pipeline.ts';
+import { runUpTo } from './pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
-
-const factsOf = (run: JobRun): JobFacts => {
-  const { answer } = runJob(run);
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return answer.facts;
-};
 
 describe('a job', () => {
   it('takes the pass table of the shop before the model, and the model where the table does not reach', () => {
@@ -33,11 +27,11 @@ describe('a job', () => {
     };
     const shop = { ...die.shop, passTables: [table] };
     const withTable = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25' } });
-    expect(withTable.answer).toBe('yes');
-    expect(withTable.plan?.passes.map((p) => p.feed.value)).toEqual([6, 9, 9]);
-    expect(withTable.plan?.passes.at(-1)?.offset.basis).toBe('shop');
+    expect(withTable.outcome.answer).toBe('yes');
+    expect(cut(withTable).plan.passes.map((p) => p.feed.value)).toEqual([6, 9, 9]);
+    expect(cut(withTable).plan.passes.at(-1)?.offset.basis).toBe('shop');
     const tooFine = factsOf({ ...die, shop, job: { ...die.job, wire: 'brass-0.25', finish: 0.4 } });
-    expect(tooFine.plan?.passes.map((p) => p.feed.value)).not.toEqual([6, 9, 9]);
+    expect(cut(tooFine).plan.passes.map((p) => p.feed.value)).not.toEqual([6, 9, 9]);
   });
 
   it('knows the materials of the shop and refuses one that does not conduct', () => {
@@ -56,36 +50,35 @@ describe('a job', () => {
       cautions: [],
     };
     const shop = { ...die.shop, materials: [own, { ...own, id: 'resin', name: 'resin', resistivity: 1e16 }] };
-    expect(factsOf({ ...die, shop, job: { ...die.job, material: 'own-steel' } }).material.name).toBe('own steel');
-    expect(runJob({ ...die, shop, job: { ...die.job, material: 'resin' } }).answer).toMatchObject({ kind: 'cannot' });
+    expect(factsOf({ ...die, shop, job: { ...die.job, material: 'own-steel' } }).asked.material.name).toBe('own steel');
+    expect(runUpTo({ ...die, shop, job: { ...die.job, material: 'resin' } }, 'answer')).toMatchObject({ kind: 'cannot' });
   });
 
   it('tells what nobody said and nothing that somebody did', () => {
-    expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).assumed).toEqual([]);
+    expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).asked.assumed).toEqual([]);
     const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
     for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
-      expect(bare.assumed.join(' ')).toContain(word);
+      expect(bare.asked.assumed.join(' ')).toContain(word);
   });
 
   it('promises no more than the budget of errors leaves', () => {
     const facts = factsOf(die);
-    const expected = Math.ceil(facts.budgets!.profile.total.value) / 1000;
+    const expected = Math.ceil(cut(facts).budgets!.profile.total.value) / 1000;
     expect(facts.sentence).toContain(`holds ±${expected} mm`);
     const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
-    expect(tight.answer).toBe('yes');
+    expect(tight.outcome.answer).toBe('yes');
     expect(tight.sentence).toMatch(/^Yes, but the tolerance is in doubt\. .* within ±0\.0\d+ mm, where ±0\.008 mm is asked/);
   });
 
   it('keeps every figure under its key, with leaves', () => {
-    const { answer } = runJob(die);
-    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    const answer = answered(die);
     for (const key of ['pass.1.feed', 'hours.total', 'price.1.each', 'wire.mass', 'shop.machine', 'model.rate.scale'])
       expect(answer.figures.has(key), key).toBe(true);
     for (const [key, figure] of answer.figures) expect(Number.isFinite(figure.value), key).toBe(true);
   });
 
   it('gives the same answer twice, to the byte of its program', () => {
-    expect(factsOf(die).program?.text).toBe(factsOf(die).program?.text);
+    expect(program(factsOf(die)).text).toBe(program(factsOf(die)).text);
   });
 
   it('points at the drawing in its own unit', () => {
@@ -98,11 +91,12 @@ describe('a job', () => {
     };
     const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
     expect(place).toMatchObject({ x: 90, y: 60 });
-    const { findings, proof } = factsOf(run);
+    const facts = factsOf(run);
+    const { findings } = facts;
     const rounded = findings.find((f) => f.code === 'corner-rounded');
     expect(rounded?.place).toMatchObject({ x: 31, y: 49 });
     expect(sentenceOf(rounded)).toContain('at (31, 49)');
-    expect(proof?.findings.find((f) => f.place?.kind === 'spot')?.place).toMatchObject({ y: 49 });
+    expect(program(facts).proof.findings.find((f) => f.place?.kind === 'spot')?.place).toMatchObject({ y: 49 });
   });
 
   it('sees a ring come loose round an island that was cut out before', () => {
@@ -134,8 +128,8 @@ describe('a job', () => {
     ];
     const job = { ...die.job, outline: 'cut' as const, height: 25, finish: 1.6, tolerance: 0.02, insideCorner: 0.3 };
     const facts = factsOf({ ...die, job, drawing: new TextEncoder().encode(groups.join('\n')) });
-    const ring = facts.proof?.loose.find((l) => l.role === 'slug');
-    expect(facts.answer).toBe('yes');
+    const ring = program(facts).proof.loose.find((l) => l.role === 'slug');
+    expect(facts.outcome.answer).toBe('yes');
     // pi (15.466² - 2.35²) mm² of the ring at 25 mm and 7.7 g/cm³ are 0.141 kg; the two kerfs take some of it.
     expect(ring?.mass).toBeGreaterThan(0.128);
     expect(ring?.mass).toBeLessThan(0.141);

@@ -1,8 +1,8 @@
 /** A program is proven against the drawing as it was read when the program was made. */
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import { answered, proven } from '../answered.fixture.ts';
 import type { JobRun } from '../job-run.ts';
-import { runJob } from './pipeline.ts';
 import { proveAgain } from './prove-again.ts';
 
 const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
@@ -15,9 +15,8 @@ describe('proving again', () => {
   it('reads the drawing in the unit that the job gave it', () => {
     const shop = { ...insert.shop, machines: [{ ...insert.shop.machines[0]!, travel: { x: 9000, y: 9000 } }] };
     const run: JobRun = { ...insert, shop, drawing: unitless(insert), job: { ...insert.job, units: 'cm', ease: 0, insideCorner: 5 } };
-    const { answer, setup } = runJob(run);
-    if (answer.kind !== 'answered' || setup === undefined) throw new Error(answer.kind);
-    const question = { program: answer.facts.program?.text ?? '', drawing: run.drawing, drawingName: run.drawingName };
+    const { setup, question: asked } = proven(answered(run));
+    const question = { program: asked.program, drawing: run.drawing, drawingName: run.drawingName };
     const again = proveAgain({ ...question, setup });
     expect(again).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' }, drawing: { units: { name: 'cm' } } });
     expect(proveAgain({ ...question, setup, units: 'mm' })).toMatchObject({ kind: 'judged', proof: { verdict: 'not proven' } });

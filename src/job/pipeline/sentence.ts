@@ -2,7 +2,7 @@
 
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printDuration } from '../../text/print/duration.ts';
@@ -15,7 +15,7 @@ import { cutHeight, type Job } from '../job.ts';
 export interface Said {
   readonly job: Job;
   readonly material: Material;
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   readonly estimate: Estimate;
   /** mm: what the profile is to be expected within. */
   readonly within: number;

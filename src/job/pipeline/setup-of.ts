@@ -2,15 +2,15 @@
 import type { Point } from '../../geometry/segment.ts';
 import { scaling, transformPoint } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 import { slitOf } from '../../plan/start/block-edge.ts';
 import { cornersOf, recordOf, type SetupFile } from '../files/setup-file.ts';
 import type { JobRun } from '../job-run.ts';
 import type { Wish } from '../request/request.ts';
 import { asDrawn, type Scaled } from '../request/scale.ts';
-import type { Written } from './stages.ts';
+import type { Written } from './outcomes.ts';
 
-export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material, written: Written): SetupFile => ({
+export const setupOf = (run: JobRun, wish: Wish, plan: CutPlan, material: Material, written: Written): SetupFile => ({
   wireDiameter: plan.wire.diameter,
   registers: recordOf(written.registers),
   gaps: recordOf(written.gaps),
@@ -32,13 +32,13 @@ export const setupOf = (run: JobRun, wish: Wish, plan: Plan, material: Material,
 });
 
 /** Slits besides the lines themselves: of openings begun from the edge of the block, and of slits that begin away from their line. */
-const leadsOf = (plan: Plan, scaled: Scaled | undefined): Pick<SetupFile, 'leads'> => {
+const leadsOf = (plan: CutPlan, scaled: Scaled | undefined): Pick<SetupFile, 'leads'> => {
   const leads = [...plan.contours.map(slitOf), ...(plan.openCuts ?? []).flatMap((o) => o.leads)].filter((l) => l !== undefined);
   return leads.length === 0 ? {} : { leads: leads.map(({ from, to }) => ({ from: drawnAt(from, scaled), to: drawnAt(to, scaled) })) };
 };
 
 /** Each hole once, also where two contours share it; a start from the block's edge needs none. */
-const holesOf = (plan: Plan, scaled: Scaled | undefined): SetupFile['holes'] => {
+const holesOf = (plan: CutPlan, scaled: Scaled | undefined): SetupFile['holes'] => {
   const holes = new Map<string, SetupFile['holes'][number]>();
   const ends = (plan.openCuts ?? []).flatMap((o) => [o.from, o.to].filter((e) => e.kind === 'hole'));
   for (const { at, diameter } of [...plan.contours.map((c) => c.hole).filter((h) => h.origin !== 'block edge'), ...ends])

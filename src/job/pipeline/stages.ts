@@ -1,4 +1,4 @@
-/** The stages of a job that its what-ifs run as well: drawing, program, reading back, hours and price. */
+/** The doors of the layers as a job calls them, each remembered where its inputs can come again: drawing, program, reading back, hours, proof. */
 import type { Drawing } from '../../drawing/drawing.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { type Estimated, estimateJob } from '../../estimate/estimate.ts';
@@ -6,29 +6,39 @@ import type { Point } from '../../geometry/segment.ts';
 import { placedProgram } from '../../nc/read/placed-program.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import { readProgram } from '../../nc/read/read.ts';
-import { type WrittenProgram, writeProgram } from '../../nc/write/write.ts';
+import { writeProgram } from '../../nc/write/write.ts';
 import { planCut } from '../../plan/cut/plan-cut.ts';
 import { movedSteps } from '../../plan/path/moved.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan, RefusedPlan } from '../../plan/plan.ts';
+import type { Proof } from '../../proof/proof.ts';
+import { proveRead } from '../../proof/prove/prove.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
 import type { Wish } from '../request/request.ts';
 import { machineOf } from '../shop.ts';
+import type { ProvenProgram } from './answer.ts';
 import { metalFor } from './metal.ts';
+import type { Written } from './outcomes.ts';
 
-export const drawingOf = ({ drawing, drawingName, job, memory = noMemory }: JobRun): Drawing =>
-  memory.recall('drawing', `${drawingName} ${job.units ?? ''} ${job.join} ${shapeKey(job)}`, () =>
-    readDrawing(drawing, drawingName, { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) }),
-  );
+export const drawingOf = (run: JobRun): Drawing => {
+  const { drawing, drawingName, job, memory = noMemory } = run;
+  const options = { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) };
+  return memory.recall('drawing', drawingKey(run), () => readDrawing(drawing, drawingName, options));
+};
 
-/** A program that could be written. */
-export type Written = Extract<WrittenProgram, { kind: 'written' }>;
+const drawingKey = ({ drawingName, job }: JobRun): string => `${drawingName} ${job.units ?? ''} ${job.join} ${shapeKey(job)}`;
 
 export type Made =
-  | { readonly kind: 'made'; readonly plan: Plan; readonly written: Written }
-  | { readonly kind: 'refused'; readonly plan: Plan; readonly findings: readonly Finding[] };
+  | { readonly kind: 'made'; readonly plan: CutPlan; readonly written: Written }
+  | { readonly kind: 'refused'; readonly plan: RefusedPlan }
+  /** `findings` are those of the writer. */
+  | { readonly kind: 'not written'; readonly plan: CutPlan; readonly findings: readonly Finding[] };
+
+/** What planner and writer say against a program that was not made. */
+export const refusalsOf = (made: Exclude<Made, { kind: 'made' }>): readonly Finding[] =>
+  made.kind === 'refused' ? made.plan.findings : [...made.plan.findings, ...made.findings];
 
 /** Plan and program of a wish with the wire that it names or that was settled on. */
 export const programOf = (run: JobRun, wish: Wish, make = () => madeOf(run, wish)): Made =>
@@ -52,11 +62,11 @@ export const programKey = (run: JobRun, wish: Wish): string =>
 /** The same made anew and not remembered. */
 export const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
-  if (plan.kind === 'refused') return { kind: 'refused', plan, findings: [] };
+  if (plan.kind === 'refused') return { kind: 'refused', plan };
   const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];
   const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(wish.datum)] };
   const written = writeProgram(fromDatum(plan, wish.datum), run.dialect, header);
-  if (written.kind === 'refused') return { kind: 'refused', plan, findings: written.findings };
+  if (written.kind === 'refused') return { kind: 'not written', plan, findings: written.findings };
   return { kind: 'made', plan, written };
 };
 
@@ -64,14 +74,26 @@ const datumNotes = (datum: Point | undefined): readonly string[] =>
   datum === undefined ? [] : [`Zero at X ${Number(datum.x.toFixed(4))} Y ${Number(datum.y.toFixed(4))} mm of the drawing`];
 
 /** The program counts from its datum; the plan stays where the drawing has it. */
-const fromDatum = (plan: Plan, datum: Point | undefined): Pick<Plan, 'steps' | 'passes'> =>
+const fromDatum = (plan: CutPlan, datum: Point | undefined): Pick<CutPlan, 'steps' | 'passes'> =>
   datum === undefined ? plan : { passes: plan.passes, steps: movedSteps(plan.steps, { x: -datum.x, y: -datum.y }) };
 
 /** The program as its control would read it, moved to where its zero lies in the drawing: proof, hours and price all start from here. */
-export const readBack = (run: JobRun, written: Written, datum?: Point): ReadProgram =>
+export const readBack = (run: JobRun, written: Written, { datum }: Pick<Wish, 'datum'>): ReadProgram =>
   placedProgram(readProgram(written.text, run.dialect, written.registers), datum);
 
-export const estimateOf = (run: JobRun, plan: Plan, program: ReadProgram): Estimated =>
+/** Proofs that are remembered: they weigh much, and only inputs that leave the program as it is ask for one again. */
+const PROOFS = 2;
+
+/** Drawing, program and set-up are all that a proof goes by. */
+export const provenOf = (run: JobRun, { read, setup, question }: ProvenProgram): Proof =>
+  (run.memory ?? noMemory).recall(
+    'proof',
+    `${drawingKey(run)} ${JSON.stringify(setup)} ${question.program}`,
+    () => proveRead(read, question),
+    PROOFS,
+  );
+
+export const estimateOf = (run: JobRun, plan: CutPlan, program: ReadProgram): Estimated =>
   estimateJob({
     program,
     plan,

@@ -7,26 +7,23 @@ import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import { wireTried } from '../../plan/wire/choose-wire.ts';
 import type { WireRow, WireTable } from '../../result/wires.ts';
-import { sentenceOf } from '../../text/finding.fixture.ts';
+import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
+import { answered, cut, hours } from '../answered.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
-import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 import { onLargeTable, plateOf } from '../plate.fixture.ts';
-import { type Wish, wishOf } from '../request/request.ts';
-import { tried } from '../what-if/compare.ts';
-import { runJob } from './pipeline.ts';
-import { drawingOf } from './stages.ts';
-import { chosenProgram, makeProgram, wireDoubt } from './wire-choice.ts';
+import type { Wish } from '../request/request.ts';
+import { runUpTo } from './pipeline.ts';
+import { chosenProgram, wireDoubt } from './wire-choice.ts';
 import { leastOf } from './wire-least.ts';
 
 const runOf = (path: string): JobRun => jobRun(path, {}, '2026-11-25');
 const die = runOf('examples/die-plate/die-plate.job.json');
 
 const wished = (run: JobRun): Wish => {
-  const material = materialOf(run.job.material, run.shop);
-  const wish = material.kind === 'material' ? wishOf(drawingOf(run), run, material.material) : undefined;
-  if (wish?.kind !== 'wish') throw new Error('the job wants something');
-  return wish.wish;
+  const asked = runUpTo(run, 'request');
+  if (asked.kind !== 'requested') throw new Error('the job wants something');
+  return asked.wish;
 };
 
 const tableOf = (run: JobRun): WireTable => {
@@ -66,8 +63,8 @@ describe('the wire chosen by the whole job', () => {
     if (chosen.kind !== 'worked out') throw new Error('the chosen wire is worked out');
     let able = 0;
     for (const wire of run.shop.wires.filter((w) => w.inStock)) {
-      const alone = tried(asked({ wire: wire.id }, run));
-      if (alone.kind === 'cannot') expect(row(table, wire.id).kind).toBe('drops out');
+      const alone = runUpTo(asked({ wire: wire.id }, run), 'hours');
+      if (alone.kind !== 'timed') expect(row(table, wire.id).kind).toBe('drops out');
       else {
         able += 1;
         expect(alone.estimate.each.value).toBeGreaterThanOrEqual(chosen.outcome.each * (1 - 1e-8));
@@ -77,8 +74,11 @@ describe('the wire chosen by the whole job', () => {
     }
     expect(able).toBeGreaterThan(0);
     // What-ifs and the answer take the same wire at the same price.
-    const asWhatIf = tried(run);
-    expect(asWhatIf.kind === 'can' && [asWhatIf.plan.wire.id, asWhatIf.estimate.each.value]).toEqual([chosen.id, chosen.outcome.each]);
+    const asWhatIf = runUpTo(run, 'hours');
+    expect(asWhatIf.kind === 'timed' && [asWhatIf.made.plan.wire.id, asWhatIf.estimate.each.value]).toEqual([
+      chosen.id,
+      chosen.outcome.each,
+    ]);
   });
 
   it('is not the same in every shop', () => {
@@ -100,9 +100,9 @@ describe('the bounds of a wire', () => {
       const shapes = shapesIn(wish.question);
       const contours = wish.wanted.length;
       for (const wire of run.shop.wires) {
-        const alone = tried(asked({ wire: wire.id }, run));
+        const alone = runUpTo(asked({ wire: wire.id }, run), 'hours');
         const trial = wireTried(wire, wish.question, shapes);
-        if (alone.kind === 'cannot' || trial.fault !== undefined) continue;
+        if (alone.kind !== 'timed' || trial.kind === 'no passes' || trial.fault !== undefined) continue;
         const quick = leastOf(wireBound(trial, shapes, wish.question), { wire, run, contours });
         const laid = laidBound(trial, shapes, wish.question);
         const close = laid.kind === 'bound' ? leastOf(laid.bound, { wire, run, contours }) : quick;
@@ -164,17 +164,17 @@ describe('a wire that drops out', () => {
 
 describe('the wires in an answer', () => {
   const stages: string[] = [];
-  const { answer } = runJob({ ...die, progress: (stage) => void stages.push(stage) });
-  if (answer.kind !== 'answered') throw new Error('answered');
+  const answer = answered({ ...die, progress: (stage) => void stages.push(stage) });
+  const { facts } = answer;
 
   it('stand as a table, a sentence, plain data and figures that can be asked why', () => {
-    const { wires, plan, findings, estimate } = answer.facts;
-    expect([wires?.chosen, wires?.rows.length]).toEqual([plan?.wire.id, die.shop.wires.length]);
-    expect(sentenceOf(findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires?.sentence);
+    const { wires, plan } = cut(facts);
+    expect([wires?.chosen, wires?.rows.length]).toEqual([plan.wire.id, die.shop.wires.length]);
+    expect(sentenceOf(facts.findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires?.sentence);
     expect(JSON.stringify(answerJson(answer))).toContain('"runnerUp":"brass-0.25"');
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');
-    expect(more?.value).toBeCloseTo((other?.value ?? 0) - (estimate?.each.value ?? 0), 6);
+    expect(more?.value).toBeCloseTo((other?.value ?? 0) - hours(facts).estimate.each.value, 6);
     expect(stages.filter((s) => s.startsWith('the whole job with')).length).toBe(die.shop.wires.length);
   });
 
@@ -182,14 +182,13 @@ describe('the wires in an answer', () => {
     const table = tableOf(asked({ wire: 'brass-0.20' }));
     expect([table.chosen, table.runnerUp]).toEqual(['brass-0.20', 'brass-0.30']);
     expect(table.sentence).toMatch(/as you asked, costs .* the next is 0\.30 mm brass at .* % less/);
-    expect(makeProgram(die, wished(asked({ wire: 'brass-0.20' }))).plan.wire.id).toBe('brass-0.20');
+    const made = runUpTo(asked({ wire: 'brass-0.20' }), 'program');
+    expect(made.kind === 'programmed' && made.plan.wire.id).toBe('brass-0.20');
   });
 
   it('name the next one where the program of the cheapest is not proven', () => {
-    expect(wireDoubt({ verdict: 'proven' }, answer.facts.wires)).toEqual([]);
-    expect(wireDoubt({ verdict: 'not proven' }, answer.facts.wires)[0]).toMatchObject({
-      code: 'wire-not-proven',
-      remedy: expect.stringContaining('brass-0.25'),
-    });
+    expect(wireDoubt({ verdict: 'proven' }, cut(facts).wires)).toEqual([]);
+    const [doubt] = wireDoubt({ verdict: 'not proven' }, cut(facts).wires);
+    expect([doubt?.code, remedyTextOf(doubt ?? {})]).toEqual(['wire-not-proven', expect.stringContaining('brass-0.25')]);
   });
 });

@@ -17,7 +17,7 @@ import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
 import type { Wish } from '../request/request.ts';
-import { estimateOf, type Made, madeOf, programKey, programOf, readBack } from './stages.ts';
+import { estimateOf, type Made, madeOf, programKey, programOf, readBack, refusalsOf } from './stages.ts';
 import { leastOf } from './wire-least.ts';
 import { dropOutOf } from './wire-reason.ts';
 import { wireTableOf } from './wire-table.ts';
@@ -30,9 +30,6 @@ export interface ChosenProgram {
   readonly wires?: WireTable;
   readonly findings: readonly Finding[];
 }
-
-/** Plan and program of a wish; where no wire is named, with the one in stock that makes the whole job cheapest. */
-export const makeProgram = (run: JobRun, wish: Wish): Made => chosenProgram(run, wish, 'program').made;
 
 /** Jobs of more contours than this work out only the wires that could be the cheapest; the others are told by their lower bound. */
 const ALL_WORKED_OUT = 60;
@@ -59,7 +56,7 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
     const own = withWire(wish, settled);
     return { made: fresh === undefined ? programOf(run, own) : programOf(run, own, () => fresh), findings: [] };
   }
-  const trial = tryWires(run, freed, 'all');
+  const trial = memory.recall('wires', trialKey(run), () => tryWires(run, freed, 'all'), TRIALS);
   const chosen = named ? wish.question.wire : trial.chosen;
   const own =
     named || trial.made === undefined
@@ -71,6 +68,15 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
   const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
   const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
   return { made, ...(program === undefined ? {} : { program }), wires, findings: [find('wire-by-whole-job', wires.sentence)] };
+};
+
+/** Trials that are remembered: each holds a whole plan. */
+const TRIALS = 2;
+
+/** All that plan, hours and price of every wire depend on, and some more: what is left out of the job changes none of them. */
+const trialKey = ({ job, shop, dialect, day, drawingName }: JobRun): string => {
+  const { customer: _, papers: __, startAt: ___, spoolLeft: ____, sizes: _____, ...rest } = job;
+  return JSON.stringify([rest, shop, dialect, day, drawingName]);
 };
 
 const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wish.question, settled: id } });
@@ -147,7 +153,9 @@ const beyond = ({ wire, least }: Fitting, best: number, { run, wish, shapes }: A
   const { question } = wish;
   // Bounds leave the metal out, which the best has in it: a bound above the best is above it all the more.
   if (least.each > best) return { ...said, kind: 'at least', outcome: least };
-  const laid = laidBound(wireTried(wire, question, shapes), shapes, question);
+  const tried = wireTried(wire, question, shapes);
+  if (tried.kind === 'no passes') return { ...said, ...dropOutOf(tried.findings, tried.fault) };
+  const laid = laidBound(tried, shapes, question);
   if (laid.kind === 'refused') return { ...said, ...dropOutOf(laid.findings) };
   const closer = { ...least, ...leastOf(laid.bound, { wire, run, contours: wish.wanted.length }) };
   return closer.each > best ? { ...said, kind: 'at least', outcome: closer } : undefined;
@@ -168,7 +176,7 @@ const isBetter = (one: Standing, other: Standing): boolean => {
 const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
   const { question } = wish;
   const tried = wireTried(wire, question, shapes);
-  if (tried.fault !== undefined) {
+  if (tried.kind === 'no passes' || tried.fault !== undefined) {
     const row: WireRow = { id: wire.id, name: wire.name, inStock: wire.inStock, ...dropOutOf(tried.findings, tried.fault) };
     return { kind: 'row', row };
   }
@@ -187,8 +195,8 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
 const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram } => {
   const made = madeOf(run, withWire(wish, wire.id));
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
-  if (made.kind === 'refused') return { made, row: { ...said, ...dropOutOf([...made.plan.findings, ...made.findings]) } };
-  const program = readBack(run, made.written, wish.datum);
+  if (made.kind !== 'made') return { made, row: { ...said, ...dropOutOf(refusalsOf(made)) } };
+  const program = readBack(run, made.written, wish);
   const estimated = estimateOf(run, made.plan, program);
   if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
   const { plan } = made;

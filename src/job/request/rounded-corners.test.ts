@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import type { Finding } from '../../text/finding.ts';
-import { runJob } from '../pipeline/pipeline.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
 
 const insert = jobRun('examples/form-insert/form-insert-eased.job.json', {}, '2026-11-25');
 const easedBy = (ease: number): readonly Finding[] => {
-  const { answer } = runJob({ ...insert, job: { ...insert.job, ease } });
+  const answer = runUpTo({ ...insert, job: { ...insert.job, ease } }, 'answer');
   if (answer.kind !== 'answered') throw new Error(answer.kind);
   return answer.facts.findings;
 };

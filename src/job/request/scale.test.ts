@@ -9,11 +9,12 @@ import { scaling, transformChain } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
 import { materials } from '../../physics/material/materials.ts';
 import { sortLoops } from '../../plan/kept-side.ts';
+import { answered, cut, program, proven } from '../answered.fixture.ts';
 import type { JobRun } from '../job-run.ts';
-import { type Ran, runJob } from '../pipeline/pipeline.ts';
+import type { Answered } from '../pipeline/answer.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
 import { proveAgain } from '../pipeline/prove-again.ts';
 import { drawingOf } from '../pipeline/stages.ts';
-import { makeProgram } from '../pipeline/wire-choice.ts';
 import { wishOf } from './request.ts';
 
 const die = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
@@ -27,16 +28,13 @@ const wished = (run: JobRun, of: Material) => {
   if (found.kind !== 'wish') throw new Error('the die plate has contours');
   return found.wish;
 };
-const factsOf = ({ answer }: Ran) => {
-  if (answer.kind !== 'answered') throw new Error('the die plate is answered');
-  return answer.facts;
-};
-const codesOf = (ran: Ran): readonly string[] => factsOf(ran).findings.map((f) => f.code);
-const thermal = (ran: Ran): number => factsOf(ran).budgets!.profile.rows.find((r) => r.name.startsWith('growth: '))!.figure.value;
+const codesOf = ({ facts }: Answered): readonly string[] => facts.findings.map((f) => f.code);
+const thermal = ({ facts }: Answered): number => cut(facts).budgets!.profile.rows.find((r) => r.name.startsWith('growth: '))!.figure.value;
 
-const warm = runJob(at(30, true));
-const drawn = runJob(at(30, false));
-const plain = runJob(die);
+const warm = answered(at(30, true));
+const drawn = answered(at(30, false));
+const plain = answered(die);
+const warmSetup = proven(warm).setup;
 
 describe('a program scaled for temperature', () => {
   it('is planned for contours that, cooled to 20 °C, are those of the drawing to a millionth of a micrometre', () => {
@@ -58,17 +56,17 @@ describe('a program scaled for temperature', () => {
   });
 
   it('programs contours that, cooled, reach as far as those of the unscaled program, with the same registers', () => {
-    const { factor } = warm.setup!.scaled!;
+    const { factor } = warmSetup.scaled!;
     // Where a contour is begun may change, since equal spots are no longer equal to the last bit: how far it reaches may not.
-    const reached = (ran: Ran, by: number) => {
-      const all = factsOf(ran).plan!.contours.map((c) => boundsOfChain(c.courses.at(-1)!.programmed));
+    const reached = ({ facts }: Answered, by: number) => {
+      const all = cut(facts).plan.contours.map((c) => boundsOfChain(c.courses.at(-1)!.programmed));
       return all.flatMap(({ minX, minY, maxX, maxY }) => [minX / by, minY / by, maxX / by, maxY / by]);
     };
     const [hot, cold] = [reached(warm, factor), reached(plain, 1)];
     expect(hot).toHaveLength(32);
     expect(Math.max(...hot.map((place, i) => Math.abs(place - cold[i]!)))).toBeLessThan(1e-9);
     expect(reached(warm, 1).some((place, i) => Math.abs(place - cold[i]!) > 0.005)).toBe(true);
-    expect(warm.setup!.registers).toEqual(plain.setup!.registers);
+    expect(warmSetup.registers).toEqual(proven(plain).setup.registers);
   });
 
   it('takes a drawn circle of 3 mm for a start hole also where it has grown', () => {
@@ -82,8 +80,8 @@ describe('a program scaled for temperature', () => {
 
   it('is the same to the last character at 20 °C, which is said', () => {
     const made = (run: JobRun): string => {
-      const program = makeProgram(run, wished(run, material('d2')));
-      return program.kind === 'made' ? program.written.text : '';
+      const made = runUpTo(run, 'program');
+      return made.kind === 'programmed' ? made.written.text : '';
     };
     expect(made(at(20, true)).length).toBeGreaterThan(1000);
     expect(made(at(20, true))).toBe(made(at(20, false)));
@@ -91,9 +89,9 @@ describe('a program scaled for temperature', () => {
   });
 
   it('states its factor, leaves the budget only the doubt about the expansion, and is asked for where heat is noticed', () => {
-    expect(factsOf(warm).proof?.verdict).toBe('proven');
+    expect(program(warm.facts).proof.verdict).toBe('proven');
     expect(codesOf(warm)).toContain('program-scaled');
-    expect(factsOf(warm).program?.text).toContain('SCALED BY 1.000');
+    expect(program(warm.facts).text).toContain('SCALED BY 1.000');
     expect(codesOf(drawn)).toContain('thermal-growth-large');
     expect(codesOf(plain)).not.toContain('thermal-growth-large');
     expect(thermal(drawn)).toBeGreaterThan(1);
@@ -102,27 +100,27 @@ describe('a program scaled for temperature', () => {
     expect(thermal(warm)).toBeCloseTo(thermal(drawn) * doubt, 3);
   });
 
-  const again = (ran: Ran, setup = ran.setup!) => {
-    const proven = proveAgain({ program: factsOf(ran).program!.text, drawing: die.drawing, drawingName: die.drawingName, setup });
-    if (proven.kind !== 'judged') throw new Error(JSON.stringify(proven.findings));
-    return proven.proof;
+  const again = (answer: Answered, setup = proven(answer).setup) => {
+    const judged = proveAgain({ program: program(answer.facts).text, drawing: die.drawing, drawingName: die.drawingName, setup });
+    if (judged.kind !== 'judged') throw new Error(JSON.stringify(judged.findings));
+    return judged.proof;
   };
-  const worst = (ran: Ran, setup = ran.setup!): number =>
-    Math.max(...again(ran, setup).contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
+  const worst = (answer: Answered, setup = proven(answer).setup): number =>
+    Math.max(...again(answer, setup).contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
 
   it('is proven again from its set-up file, and nearer to the warm drawing than to the cold one', () => {
     expect(again(warm).verdict).toBe('proven');
-    const { scaled: _, ...cold } = warm.setup!;
-    expect(worst(warm, cold as typeof warm.setup & object)).toBeGreaterThan(worst(warm) + 0.004);
+    const { scaled: _, ...cold } = warmSetup;
+    expect(worst(warm, cold)).toBeGreaterThan(worst(warm) + 0.004);
   });
 
   it('is refused with a factor that is not that of its temperature, and where the program was scaled by another', () => {
-    const { factor, ...basis } = warm.setup!.scaled!;
-    const codes = (scaled: NonNullable<typeof warm.setup>['scaled']) => again(warm, { ...warm.setup!, scaled }).findings.map((f) => f.code);
+    const { factor, ...basis } = warmSetup.scaled!;
+    const codes = (scaled: NonNullable<(typeof warmSetup)['scaled']>) => again(warm, { ...warmSetup, scaled }).findings.map((f) => f.code);
     expect(codes({ ...basis, factor: factor + 1e-7 })).toContain('scale-not-of-temperature');
     expect(codes({ ...basis, factor: 2 - factor })).toContain('scale-not-of-temperature');
     // Consistent in itself, but the program is not for that temperature: 90 °C would move the far corner by another 0.07 mm.
     const hot = { expansion: basis.expansion, temperature: 90, factor: 1 + basis.expansion * 1e-6 * 70 };
-    expect(again(warm, { ...warm.setup!, scaled: hot }).verdict).toBe('not proven');
+    expect(again(warm, { ...warmSetup, scaled: hot }).verdict).toBe('not proven');
   });
 });

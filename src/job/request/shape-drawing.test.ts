@@ -5,13 +5,13 @@ import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { ShapeInput } from '../../shapes/list/make.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { answered, cut, factsOf, program, proven } from '../answered.fixture.ts';
 import { parseValue } from '../files/parse.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { houseShop } from '../house-shop.ts';
 import { jobSchema } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { type Memory, memoryOf } from '../memory.ts';
-import { type Ran, runJob } from '../pipeline/pipeline.ts';
 import { proveAgain } from '../pipeline/prove-again.ts';
 import { shapeDxf, shapeFile, withShape } from './shape-drawing.ts';
 import { shapeForms } from './shape-keys.ts';
@@ -36,32 +36,26 @@ const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
 
 const spaceOf = (shape: ShapeInput) => runOf(shape).shape!.sizes.find((s) => s.figure.key === 'shape.space-width')!;
 
-const factsOf = ({ answer }: Ran) => {
-  if (answer.kind !== 'answered') throw new Error(answer.kind);
-  return answer.facts;
-};
-
 describe('a job by numbers', () => {
   it('keeps the inside of a piece and the outside of an opening, and proves both', () => {
     const kept = (['inside', 'outside'] as const).map((metal) => {
-      const facts = factsOf(runJob(runOf({ kind: 'polygon', acrossFlats: 24, metal })));
-      expect(facts.answer).toBe('yes');
-      expect(facts.proof?.verdict).toBe('proven');
-      return facts.plan?.contours.map((c) => c.kept);
+      const facts = factsOf(runOf({ kind: 'polygon', acrossFlats: 24, metal }));
+      expect(facts.outcome.answer).toBe('yes');
+      expect(program(facts).proof.verdict).toBe('proven');
+      return cut(facts).plan.contours.map((c) => c.kept);
     });
     expect(kept).toEqual([['punch'], ['die']]);
   });
 
   it('is another drawing with every other number, also where runs share what they remember', () => {
     const memory = memoryOf();
-    const across = [24, 30].map((acrossFlats) => factsOf(runJob(runOf({ kind: 'polygon', acrossFlats }, memory))).drawing.loops[0]!.area);
+    const across = [24, 30].map((acrossFlats) => factsOf(runOf({ kind: 'polygon', acrossFlats }, memory)).drawing.loops[0]!.area);
     expect(across[1]! / across[0]!).toBeCloseTo((30 / 24) ** 2, 9);
   });
 
   it('tells its sizes in the answer, and each says why', () => {
     const run = runOf({ kind: 'polygon', acrossFlats: 24, clearance: 0.02 });
-    const { answer } = runJob(run);
-    if (answer.kind !== 'answered') throw new Error(answer.kind);
+    const answer = answered(run);
     expect(answerJson(answer)).toMatchObject({
       shape: { sizes: expect.arrayContaining([expect.objectContaining({ key: 'shape.across-flats', value: 23.98 })]) },
     });
@@ -70,16 +64,16 @@ describe('a job by numbers', () => {
 
   it('is proven again from the drawing that is handed out with its program', () => {
     const run = runOf({ kind: 'polygon', acrossFlats: 24, metal: 'outside' });
-    const ran = runJob(run);
+    const { setup, question } = proven(answered(run));
     const handed = new TextEncoder().encode(shapeDxf(run.shape!, 'inch'));
-    const again = proveAgain({ program: factsOf(ran).program!.text, drawing: handed, drawingName: 'handed.dxf', setup: ran.setup! });
+    const again = proveAgain({ program: question.program, drawing: handed, drawingName: 'handed.dxf', setup });
     expect(again).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
   });
 
   it('is told where its limits are narrower than the cut is expected to be, or than the job asks', () => {
     const codes = (shape: ShapeInput, tolerance = 0.02): readonly string[] => {
       const run = runOf(shape);
-      return factsOf(runJob({ ...run, job: { ...run.job, tolerance } }))
+      return factsOf({ ...run, job: { ...run.job, tolerance } })
         .findings.filter((f) => f.code.startsWith('shape-limits'))
         .map((f) => f.code);
     };

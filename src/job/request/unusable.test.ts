@@ -6,7 +6,7 @@ import { jobRun } from '../../cli/inputs.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { JobRun } from '../job-run.ts';
 import { correctJob } from '../pipeline/correct-job.ts';
-import { runJob } from '../pipeline/pipeline.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const asking = (job: Partial<JobRun['job']>): JobRun => ({ ...die, job: { ...die.job, ...job } });
@@ -25,12 +25,12 @@ describe('a job that cannot be judged', () => {
       asking({ layers: ['PLATE', 'plate'] }),
       'layers',
       'layer-unknown',
-      /no layer 'plate'; it has 'PLATE'/,
+      /no layer 'plate'; it has '0', 'PLATE'/,
     ],
     ['a material that nobody knows', asking({ material: 'cheese' }), 'material', 'material-unknown', /cheese/],
     ['a file that is no drawing', { ...die, drawing: new Uint8Array([1, 2, 3]) }, undefined, 'not-a-drawing', /./],
   ])('is bad input where it names %s', (_, run, path, code, sentence) => {
-    const answers = [runJob(run).answer, correctJob(run, { measured: [], change: 0.001 })];
+    const answers = [runUpTo(run, 'answer'), correctJob(run, { measured: [], change: 0.001 })];
     for (const answer of answers) {
       if (answer.kind !== 'bad input') throw new Error(answer.kind);
       const found = answer.findings.find((f) => f.code === code);
@@ -40,7 +40,7 @@ describe('a job that cannot be judged', () => {
   });
 
   it('is answered with no where the material does not conduct', () => {
-    const { answer } = runJob(asking({ material: 'glass' }));
+    const answer = runUpTo(asking({ material: 'glass' }), 'answer');
     expect([answer.kind, answer.kind === 'cannot' && answer.findings.map((f) => f.code)]).toEqual(['cannot', ['material-not-conducting']]);
     expect(correctJob(asking({ material: 'glass' }), { measured: [], change: 0.001 }).kind).toBe('cannot');
   });
@@ -54,7 +54,7 @@ describe('a job that cannot be judged', () => {
     ]);
     const drawing = asciiDxf(dxfTags({ version: 'AC1015', units: 4, entities: [outline, lineTags(5, 5, 20, 5, 'BEND')] }));
     const refusals = (layers: readonly string[]): unknown => {
-      const { answer } = runJob({ ...asking({ layers: [...layers], outline: 'cut' }), drawing });
+      const answer = runUpTo({ ...asking({ layers: [...layers], outline: 'cut' }), drawing }, 'answer');
       if (answer.kind !== 'answered') throw new Error(answer.kind);
       return answer.facts.findings.filter((f) => f.severity === 'refusal').map((f) => f.code);
     };

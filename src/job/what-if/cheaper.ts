@@ -15,7 +15,7 @@ const MOST_CONTOURS = 300;
 
 export const cheaperWays = (run: JobRun, contours: number): readonly Cheaper[] => {
   const comparison = compareJob(run, contours > MOST_CONTOURS ? 'the likeliest' : 'all');
-  if (comparison.kind === 'cannot') return [];
+  if (comparison.kind !== 'compared') return [];
   const { now, rows, currency } = comparison;
   return rows
     .flatMap((r) => (r.kind === 'can' && CUSTOMERS.has(r.what) && r.saves >= WORTH_SAYING * now.each ? [r] : []))

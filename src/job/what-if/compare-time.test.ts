@@ -4,8 +4,9 @@ import { jobRun } from '../../cli/inputs.ts';
 import { timeText } from '../../documents/sheet/comparison-time-text.ts';
 import { printMoment } from '../../estimate/clock/moment.ts';
 import { memoryOf } from '../memory.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
 import { adviseRun } from './both-orders.ts';
-import { priceCurve, tried } from './compare.ts';
+import { priceCurve } from './compare.ts';
 import { timeComparison } from './compare-time.ts';
 import { pathChanges } from './what-if-paths.ts';
 
@@ -44,14 +45,14 @@ describe('a comparison of starts and orders', () => {
 describe('what-ifs about the way of the wire', () => {
   it('burn small slugs away and leave burnt ones whole, each the other way round of what is planned', () => {
     const night = { ...jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25'), memory: memoryOf() };
-    const now = tried(night);
-    if (now.kind === 'cannot') throw new Error(now.reason);
+    const now = runUpTo(night, 'program');
+    if (now.kind !== 'programmed') throw new Error(now.kind);
     const contours = now.plan.contours.map((c, i) => (i === 0 ? { ...c, piece: { ...c.piece, area: 20 } } : c));
     const [burn] = pathChanges(night.job, { ...now.plan, contours });
     const loop = contours[0]!.loop;
     expect(burn?.job.core).toEqual({ [loop]: 'burn' });
-    const burnt = tried({ ...night, job: { ...night.job, ...burn?.job } });
-    if (burnt.kind === 'cannot') throw new Error(burnt.reason);
+    const burnt = runUpTo({ ...night, job: { ...night.job, ...burn?.job } }, 'program');
+    if (burnt.kind !== 'programmed') throw new Error(burnt.kind);
     expect(burnt.plan.contours.find((c) => c.loop === loop)?.core).toBeDefined();
     expect(pathChanges(night.job, burnt.plan)[0]?.job.core).toEqual({ [loop]: 'slug' });
   });
@@ -62,7 +63,7 @@ describe('the steps of the price curve', () => {
     const last = priceCurve(die).filter((p) => p.lastOfStep === true);
     expect(last.map((p) => p.passes)).toEqual([2, 3, 4]);
     const [step] = last;
-    const finer = tried({ ...die, job: { ...die.job, finish: step!.finish * 0.985 } });
-    expect(finer.kind === 'can' && finer.plan.passes.length).toBe(3);
+    const finer = runUpTo({ ...die, job: { ...die.job, finish: step!.finish * 0.985 } }, 'program');
+    expect(finer.kind === 'programmed' && finer.plan.passes.length).toBe(3);
   });
 });

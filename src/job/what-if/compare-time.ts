@@ -1,8 +1,7 @@
 /** What a job would be if it were started at another hour or run in another order: told by o'clocks and by whom it needs, not only by price. */
 
 import { bestStart } from '../../estimate/clock/best-start.ts';
-import type { Clock, ClockQuestion } from '../../estimate/clock/clock.ts';
-import { layOnClock } from '../../estimate/clock/clock.ts';
+import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { DAY, type Moment, printMoment } from '../../estimate/clock/moment.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
 import type { TimeComparison, TimeOutcome, TimeRow } from '../../result/comparison-time.ts';
@@ -18,7 +17,7 @@ const WORTH = 15;
 export const timeComparison = (run: JobRun): TimeComparison | undefined => {
   const advised = adviseRun(run);
   const onDay = ratesOn(run.shop.rates, run.day);
-  if (advised.kind === 'cannot' || onDay.kind !== 'rates') return undefined;
+  if (advised.kind !== 'advised' || onDay.kind !== 'rates') return undefined;
   const asked = run.job.run;
   const other: RunKind = asked === 'attended' ? 'unattended first' : 'attended';
   const { options } = advised;

@@ -4,11 +4,12 @@ import { jobRun } from '../../cli/inputs.ts';
 import { comparisonText } from '../../documents/sheet/comparison-text.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
-import { compareJob, priceCurve, tried } from './compare.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
+import { compareJob, priceCurve } from './compare.ts';
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const comparison = compareJob(die);
-if (comparison.kind === 'cannot') throw new Error(comparison.reason);
+if (comparison.kind !== 'compared') throw new Error(comparison.kind);
 const curve = priceCurve(die);
 
 describe('a comparison', () => {
@@ -24,8 +25,10 @@ describe('a comparison', () => {
 
   it('gives for each change what the job itself gives when it is asked that way', () => {
     const coarser = comparison.rows.find((r) => r.what === 'finish' && r.sentence.includes('coarser'));
-    const asked = tried({ ...die, job: { ...die.job, finish: 1.6 } });
-    expect(coarser?.kind === 'can' && asked.kind === 'can' && Math.abs(coarser.outcome.each - asked.estimate.each.value) < 1e-6).toBe(true);
+    const asked = runUpTo({ ...die, job: { ...die.job, finish: 1.6 } }, 'hours');
+    expect(coarser?.kind === 'can' && asked.kind === 'timed' && Math.abs(coarser.outcome.each - asked.estimate.each.value) < 1e-6).toBe(
+      true,
+    );
   });
 
   it('never finds a wire cheaper than the one that was chosen', () => {
@@ -49,8 +52,8 @@ describe('a comparison', () => {
   it('prices a stack as the job that is cut in one', () => {
     const two = compareJob({ ...die, job: { ...die.job, quantity: 2 } });
     const stacked = two.kind === 'compared' ? two.rows.find((r) => r.what === 'stack') : undefined;
-    const inOne = tried({ ...die, job: { ...die.job, quantity: 2, stack: 2 } });
-    if (stacked?.kind !== 'can' || inOne.kind !== 'can') throw new Error('a stack of two cannot be cut');
+    const inOne = runUpTo({ ...die, job: { ...die.job, quantity: 2, stack: 2 } }, 'hours');
+    if (stacked?.kind !== 'can' || inOne.kind !== 'timed') throw new Error('a stack of two cannot be cut');
     expect(stacked.outcome.each).toBe(inOne.estimate.each.value);
     expect(stacked.outcome.minutes).toBe(inOne.estimate.total.value / 2);
     expect(stacked.saves).toBeGreaterThan(0);

@@ -1,53 +1,26 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
 
 import type { Estimate } from '../../estimate/estimate.ts';
-import type { Plan } from '../../plan/plan.ts';
-import type { Compared, Comparison, PricePoint } from '../../result/comparison.ts';
-import type { Finding } from '../../text/finding.ts';
+import type { Compared, Comparison, Outcome, PricePoint } from '../../result/comparison.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Job } from '../job.ts';
-import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
-import { drawingOf, estimateOf, readBack } from '../pipeline/stages.ts';
-import { makeProgram } from '../pipeline/wire-choice.ts';
-import { wishOf } from '../request/request.ts';
+import { type BadInput, reasonOf, type Timed } from '../pipeline/outcomes.ts';
+import { runUpTo } from '../pipeline/pipeline.ts';
 import { machineOf } from '../shop.ts';
 import { type WhatIf, whatIfs } from './what-if.ts';
 import { pathChanges } from './what-if-paths.ts';
 
-/** A job that could be cut under these inputs, or the reason why not. */
-export type Tried =
-  | { readonly kind: 'can'; readonly plan: Plan; readonly estimate: Estimate }
-  | { readonly kind: 'cannot'; readonly reason: string };
-
-/** Everything but the proof. */
-export const tried = (run: JobRun): Tried => {
-  const drawing = drawingOf(run);
-  const found = materialOf(run.job.material, run.shop);
-  if (found.kind !== 'material') return { kind: 'cannot', reason: printPlain(found.finding.text) };
-  const wish = wishOf(drawing, run, found.material);
-  if (wish.kind === 'nothing') return { kind: 'cannot', reason: reasonIn(wish.findings) };
-  const made = makeProgram(run, wish.wish);
-  if (made.kind === 'refused') return { kind: 'cannot', reason: reasonIn([...made.plan.findings, ...made.findings]) };
-  const estimated = estimateOf(run, made.plan, readBack(run, made.written));
-  return estimated.kind === 'estimate'
-    ? { kind: 'can', plan: made.plan, estimate: estimated.estimate }
-    : { kind: 'cannot', reason: printPlain(estimated.finding.text) };
-};
-
-const reasonIn = (findings: readonly Finding[]): string => {
-  const refused = findings.find((f) => f.severity === 'refusal');
-  return refused === undefined ? 'it cannot be cut' : printPlain(refused.text);
-};
-
 /** The job as asked, and each change that can be made, the one that saves most first; those that cannot come last with their reason. */
-export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'): Comparison => {
+export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'): Comparison | BadInput => {
   const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
-  const now = tried(run);
-  if (now.kind === 'cannot') return { kind: 'cannot', reason: now.reason };
-  const changes = [...whatIfs(run.job, run.shop, machineOf(run.shop).height), ...pathChanges(run.job, now.plan)].filter(
-    (change) => change.job.wire !== now.plan.wire.id,
+  const now = runUpTo(run, 'hours');
+  if (now.kind === 'bad input') return now;
+  if (now.kind !== 'timed') return { kind: 'cannot', reason: printPlain(reasonOf(now)) };
+  const { plan } = now.made;
+  const changes = [...whatIfs(run.job, run.shop, machineOf(run.shop).height), ...pathChanges(run.job, plan)].filter(
+    (change) => change.job.wire !== plan.wire.id,
   );
   const rows = (which === 'all' ? changes : changes.filter((c) => c.likely)).map((change) => compared(run, change, now));
   const able = rows.filter((r) => r.kind === 'can').toSorted((a, b) => b.saves - a.saves);
@@ -59,11 +32,11 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
   };
 };
 
-const compared = (run: JobRun, change: WhatIf, now: Extract<Tried, { kind: 'can' }>): Compared => {
+const compared = (run: JobRun, change: WhatIf, now: Timed): Compared => {
   const job = PASSES_FOLLOW.has(change.kind) ? passesFree(run.job) : run.job;
-  const then = tried({ ...run, job: { ...job, ...change.job } });
+  const then = runUpTo({ ...run, job: { ...job, ...change.job } }, 'hours');
   const said = { what: change.kind, sentence: change.sentence };
-  if (then.kind === 'cannot') return { kind: 'cannot', ...said, reason: then.reason };
+  if (then.kind !== 'timed') return { kind: 'cannot', ...said, reason: printPlain(reasonOf(then)) };
   const outcome = outcomeOf(then, change.holesDrilled === true);
   return {
     kind: 'can',
@@ -80,7 +53,7 @@ const PASSES_FOLLOW: ReadonlySet<WhatIf['kind']> = new Set(['finish', 'tolerance
 const passesFree = ({ passes: _, offsets: __, ...job }: Job): Job => job;
 
 /** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
-const outcomeOf = ({ plan, estimate }: Extract<Tried, { kind: 'can' }>, drilled: boolean) => {
+const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): Outcome => {
   const margin = marginOf(estimate);
   const sheets = estimate.stack ?? 1;
   const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;
@@ -111,10 +84,10 @@ export const priceCurve = (asked: JobRun): readonly PricePoint[] => {
 };
 
 const pointAt = (run: JobRun, finish: number): readonly PricePoint[] => {
-  const point = tried({ ...run, job: { ...passesFree(run.job), finish } });
-  return point.kind === 'can'
-    ? [{ finish, each: point.estimate.each.value, passes: point.plan.passes.length, reached: point.plan.finish.value }]
-    : [];
+  const point = runUpTo({ ...run, job: { ...passesFree(run.job), finish } }, 'hours');
+  if (point.kind !== 'timed') return [];
+  const { plan } = point.made;
+  return [{ finish, each: point.estimate.each.value, passes: plan.passes.length, reached: plan.finish.value }];
 };
 
 /** Halves the way between two finishes until they lie within a hundredth of each other; the coarser of them is the last of its step. */

@@ -8,13 +8,13 @@ import { type RunOption, type RunQuestion, recommendRun } from './recommend-orde
 
 const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 const advised = adviseRun(die);
-if (advised.kind !== 'advised') throw new Error(advised.reason);
+if (advised.kind !== 'advised') throw new Error(advised.kind);
 
 const steel = materials.find((m) => m.id === 'd2')!;
 
 const option = (totals: Partial<RunOption['clock']['totals']>): RunOption => {
-  const { plan, clock } = advised.options.attended;
-  return { plan, clock: { ...clock, totals: { ...clock.totals, waiting: 0, ...totals } } };
+  const { timed, clock } = advised.options.attended;
+  return { plan: timed.made.plan, clock: { ...clock, totals: { ...clock.totals, waiting: 0, ...totals } } };
 };
 const question = (attended: RunOption, alone: RunOption): RunQuestion => ({
   options: { attended, 'unattended first': alone },

@@ -3,7 +3,7 @@ import type { Clock } from '../../estimate/clock/clock.ts';
 import { printMoment } from '../../estimate/clock/moment.ts';
 import type { Rates } from '../../estimate/rates.ts';
 import type { Family, Material } from '../../physics/material/material.ts';
-import type { Plan } from '../../plan/plan.ts';
+import type { CutPlan } from '../../plan/plan.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import type { Job } from '../job.ts';
@@ -12,7 +12,7 @@ export type RunKind = Job['run'];
 
 /** The same job as one of the two runs. */
 export interface RunOption {
-  readonly plan: Plan;
+  readonly plan: CutPlan;
   readonly clock: Clock;
 }
 

@@ -1,5 +1,5 @@
 /** What-ifs about the way of the wire, for a job that is planned: slugs burnt away or left whole, outside corners without their loops. */
-import type { ContourPlan, Plan } from '../../plan/plan.ts';
+import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
 import type { Job } from '../job.ts';
 import type { WhatIf } from './what-if.ts';
 
@@ -8,9 +8,9 @@ const SMALL = 100;
 /** Openings that are named one by one. */
 const NAMED = 3;
 
-export const pathChanges = (job: Job, plan: Plan): readonly WhatIf[] => [...cores(job, plan), ...outside(job)];
+export const pathChanges = (job: Job, plan: CutPlan): readonly WhatIf[] => [...cores(job, plan), ...outside(job)];
 
-const cores = (job: Job, { contours }: Plan): readonly WhatIf[] => {
+const cores = (job: Job, { contours }: CutPlan): readonly WhatIf[] => {
   const openings = contours.filter((c) => c.kept === 'die');
   const burnt = openings.filter((c) => c.core !== undefined);
   const small = openings.filter((c) => c.core === undefined && c.hole.origin !== 'block edge' && c.piece.area < SMALL);

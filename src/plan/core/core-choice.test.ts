@@ -3,23 +3,22 @@
 import { describe, expect, it } from 'vitest';
 import type { Contour } from '../../geometry/contour.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
-import { planCut } from '../cut/plan-cut.ts';
-import { disc, loop, questionFor, rectangle, slot } from '../plan.fixture.ts';
-import type { ContourPlan, Plan } from '../plan.ts';
+import { disc, loop, planned, questionFor, rectangle, slot } from '../plan.fixture.ts';
+import type { ContourPlan, CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 
-const opening = (contour: Contour, changes: Partial<PlanQuestion> = {}): Plan =>
-  planCut(questionFor([loop('B', rectangle(0, 0, 80, 80)), loop('A', contour, 1, 'B')], { outline: 'block', ...changes }));
+const opening = (contour: Contour, changes: Partial<PlanQuestion> = {}): CutPlan =>
+  planned(questionFor([loop('B', rectangle(0, 0, 80, 80)), loop('A', contour, 1, 'B')], { outline: 'block', ...changes }));
 
-const cutOf = (plan: Plan, id = 'A'): ContourPlan => {
+const cutOf = (plan: CutPlan, id = 'A'): ContourPlan => {
   const found = plan.contours.find((c) => c.loop === id);
   if (found === undefined) throw new Error(plan.findings.map((f) => sentenceOf(f)).join(' '));
   return found;
 };
 
-const sentence = (plan: Plan, code: string): string => sentenceOf(plan.findings.find((f) => f.code === code)) ?? 'not said';
+const sentence = (plan: CutPlan, code: string): string => sentenceOf(plan.findings.find((f) => f.code === code));
 
-const stops = (plan: Plan, id = 'A'): number => plan.steps.filter((s) => s.kind === 'stop' && s.loop === id).length;
+const stops = (plan: CutPlan, id = 'A'): number => plan.steps.filter((s) => s.kind === 'stop' && s.loop === id).length;
 
 describe('the core of an opening', () => {
   it('is burnt where its slug is too small to be caught, and nobody is needed', () => {
@@ -78,10 +77,10 @@ describe('the core of an opening', () => {
   });
 
   it('cannot be burnt where it is the part, where something is cut in it, or where the contour begins at the edge', () => {
-    const part = planCut(questionFor([loop('A', rectangle(0, 0, 20, 20))], { core: { A: 'burn' } }));
+    const part = planned(questionFor([loop('A', rectangle(0, 0, 20, 20))], { core: { A: 'burn' } }));
     expect(sentence(part, 'core-not-burnt')).toContain('the piece inside is the part');
     const loops = [loop('B', rectangle(0, 0, 80, 80)), loop('A', disc(40, 40, 20), 1, 'B'), loop('C', disc(40, 40, 6), 2, 'A')];
-    const ring = planCut(questionFor(loops, { outline: 'block', core: { A: 'burn' } }));
+    const ring = planned(questionFor(loops, { outline: 'block', core: { A: 'burn' } }));
     expect(sentence(ring, 'core-not-burnt')).toContain('something else is cut inside it');
     expect(stops(ring)).toBe(2);
     const edge = opening(rectangle(5, 30, 20, 20), { core: { A: 'burn' }, start: { A: 'edge' } });
@@ -96,7 +95,7 @@ describe('the core of an opening', () => {
 
   it('may differ between openings of one shape', () => {
     const loops = [loop('B', rectangle(0, 0, 80, 80)), loop('A', disc(20, 40, 2.3), 1, 'B'), loop('C', disc(60, 40, 2.3), 1, 'B')];
-    const plan = planCut(questionFor(loops, { outline: 'block', core: { C: 'slug' } }));
+    const plan = planned(questionFor(loops, { outline: 'block', core: { C: 'slug' } }));
     expect(cutOf(plan, 'A').core).toBeDefined();
     expect(cutOf(plan, 'C').core).toBeUndefined();
     expect([stops(plan, 'A'), stops(plan, 'C')]).toEqual([0, 2]);

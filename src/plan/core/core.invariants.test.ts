@@ -1,4 +1,5 @@
 /** What holds for every opening that is burnt out: nothing stands, no bite is too wide, and the wire stays inside. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { boundsOfChain } from '../../geometry/area.ts';
@@ -6,12 +7,12 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import { distanceIn, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
 import { planCut } from '../cut/plan-cut.ts';
-import { disc, faultsOf, loop, questionFor, rectangle } from '../plan.fixture.ts';
-import type { ContourPlan, Plan } from '../plan.ts';
+import { disc, faultsOf, loop, planned, questionFor, rectangle } from '../plan.fixture.ts';
+import type { ContourPlan, CutPlan } from '../plan.ts';
 import { burning, number } from './core-shapes.fixture.ts';
 
 /** All that the wire's centre runs in pass 1, and half the width it takes there. */
-const roughOf = (plan: Plan): { readonly cuts: readonly Segment[]; readonly half: number } => ({
+const roughOf = (plan: CutPlan): { readonly cuts: readonly Segment[]; readonly half: number } => ({
   cuts: plan.steps.flatMap((s) => (s.kind === 'cut' && s.pass === 1 && s.centre !== undefined ? [s.centre] : [])),
   half: plan.wire.diameter / 2 + plan.passes[0]!.gap.value,
 });
@@ -20,7 +21,7 @@ const roughOf = (plan: Plan): { readonly cuts: readonly Segment[]; readonly half
 const spread = (first: number, count: number): readonly (readonly [number, number])[] =>
   Array.from({ length: count }, (_, n) => [((first + n) * 0.7548776662) % 1, ((first + n) * 0.5698402909) % 1]);
 
-const burnt = (plan: Plan): ContourPlan['core'] => plan.contours[0]?.core;
+const burnt = (plan: CutPlan): ContourPlan['core'] => plan.contours[0]?.core;
 
 describe('an opening that is burnt out', () => {
   it('leaves nothing standing inside the rough cut, wherever one looks', () => {
@@ -53,7 +54,8 @@ describe('an opening that is burnt out', () => {
   it('takes less than a kerf at each ring but the innermost, and says so', () => {
     fc.assert(
       fc.property(burning, (q) => {
-        const core = burnt(planCut(q));
+        const plan = planCut(q);
+        const core = plan.kind === 'cut' ? burnt(plan) : undefined;
         if (core === undefined) return;
         expect(core.bites).toHaveLength(core.rings + 1);
         expect(core.bites[0]).toBe(core.kerf);
@@ -82,7 +84,7 @@ describe('an opening that is burnt out', () => {
   it('is cut from the start hole outward', () => {
     fc.assert(
       fc.property(number(2, 7), (r) => {
-        const plan = planCut(
+        const plan = planned(
           questionFor([loop('B', rectangle(0, 0, 80, 80)), loop('A', disc(40, 40, r), 1, 'B')], { outline: 'block', core: { A: 'burn' } }),
         );
         const core = plan.steps.flatMap((s) => (s.kind === 'cut' && s.part === 'core' && s.centre !== undefined ? [s.centre] : []));

@@ -10,7 +10,7 @@ import { layOut } from '../lay/lay-out.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
 import type { Shape } from '../same-shape.ts';
 import { pieceArea } from '../surroundings.ts';
-import type { WireTried } from '../wire/choose-wire.ts';
+import type { WireWithPasses } from '../wire/choose-wire.ts';
 import { blockFor } from './block.ts';
 
 export interface WireBound {
@@ -27,7 +27,7 @@ export interface WireBound {
  * Every pass goes once round every contour. Its path is parallel to what it leaves: shorter by 2π offsets inside an opening, no
  * shorter round a part. Ways in and out, overlaps, travel and the rings of a burnt core come on top and are left out.
  */
-export const wireBound = (tried: WireTried, shapes: readonly Shape[], question: PlanQuestion): WireBound => {
+export const wireBound = (tried: WireWithPasses, shapes: readonly Shape[], question: PlanQuestion): WireBound => {
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
   shapes.forEach((shape, i) => {
     const { loop, holes } = shape.first;
@@ -54,7 +54,7 @@ export type LaidBound =
  * A much closer bound, at the price of laying out one opening of each shape: all that the wire cuts, threads and stops for in
  * it, as often as the shape is there. Travel and open lines are still left out.
  */
-export const laidBound = (tried: WireTried, shapes: readonly Shape[], question: PlanQuestion): LaidBound => {
+export const laidBound = (tried: WireWithPasses, shapes: readonly Shape[], question: PlanQuestion): LaidBound => {
   // What is around a part, or in the way from the edge of the block, is not the same for all: then nothing is left out.
   const alone = shapes.every((s) => s.first.loop.kept === 'die' && !isFromEdge(question, s.first.loop.loop.id));
   const few = alone ? shapes.map((s) => ({ ...s, members: s.members.slice(0, 1) })) : shapes;
@@ -76,13 +76,13 @@ export const laidBound = (tried: WireTried, shapes: readonly Shape[], question: 
   return { kind: 'bound', bound: sum };
 };
 
-const reachOf = ({ rows, wire }: Pick<WireTried, 'rows' | 'wire'>): number =>
+const reachOf = ({ rows, wire }: Pick<WireWithPasses, 'rows' | 'wire'>): number =>
   rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
 
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
-const isBurnt = (shape: Shape, { rows, wire }: WireTried, question: PlanQuestion): boolean => {
+const isBurnt = (shape: Shape, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
   const rough = rows[0]!;
   const reach = reachOf({ rows, wire });
   const kerf = wire.diameter + 2 * rough.gap.value;

@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
-import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle, slot, star } from '../plan.fixture.ts';
+import { cutLength, disc, faultsOf, loop, planned, plate, polygon, questionFor, rectangle, slot, star } from '../plan.fixture.ts';
+import type { RefusedPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { planCut } from './plan-cut.ts';
 
@@ -10,6 +11,11 @@ const codes = (question: PlanQuestion): readonly string[] =>
   planCut(question)
     .findings.filter((f) => f.severity !== 'note')
     .map((f) => f.code);
+const refused = (question: PlanQuestion): RefusedPlan => {
+  const plan = planCut(question);
+  if (plan.kind === 'cut') throw new Error('the plan was not refused');
+  return plan;
+};
 const opening = (c: Parameters<typeof loop>[1], changes: Partial<PlanQuestion> = {}): PlanQuestion =>
   questionFor([loop('L1', rectangle(-50, -50, 200, 200)), loop('L2', c, 1, 'L1')], { outline: 'block', ...changes });
 
@@ -18,8 +24,7 @@ describe('a plan', () => {
     for (const outsideCorners of ['arc', 'intersection'] as const) {
       for (const finish of [3.2, 0.8, 0.4]) {
         const question = questionFor(plate(), { run, outsideCorners, finish, tolerance: 0.03 });
-        const plan = planCut(question);
-        expect(plan.kind).toBe('cut');
+        const plan = planned(question);
         expect(faultsOf(plan, question)).toEqual([]);
       }
     }
@@ -32,13 +37,13 @@ describe('a plan', () => {
       loop('L3', rectangle(30, 30, 20, 20), 2, 'L2'),
     ];
     const question = questionFor(loops);
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(plan.steps.flatMap((s) => (s.kind === 'contour begins' ? [s.loop] : []))).toEqual(['L3', 'L2', 'L1']);
     expect(faultsOf(plan, question)).toEqual([]);
   });
 
   it('alone at night does all roughs, then all tabs, then all skims', () => {
-    const plan = planCut(questionFor(plate().slice(0, 4), { run: 'unattended first', kept: { L1: 'leave' } }));
+    const plan = planned(questionFor(plate().slice(0, 4), { run: 'unattended first', kept: { L1: 'leave' } }));
     const visits = plan.steps.flatMap((s) => (s.kind === 'contour begins' ? [s.name.split(', ')[2]] : []));
     expect(visits).toEqual([...Array(3).fill('up to the tab'), ...Array(3).fill('the tab'), ...Array(3).fill('finishing')]);
     const firstStop = plan.steps.findIndex((s) => s.kind === 'stop');
@@ -46,7 +51,7 @@ describe('a plan', () => {
   });
 
   it('skims to and fro without rethreading when attended', () => {
-    const plan = planCut(opening(rectangle(0, 0, 30, 20), { finish: 0.4 }));
+    const plan = planned(opening(rectangle(0, 0, 30, 20), { finish: 0.4 }));
     expect(plan.steps.filter((s) => s.kind === 'thread')).toHaveLength(1);
     const sides = plan.steps.flatMap((s) => (s.kind === 'compensate' ? [`${s.register} ${s.side}`] : []));
     expect(sides).toEqual(plan.passes.map((p, i) => `${p.register} ${i % 2 === 0 ? 'left' : 'right'}`));
@@ -54,12 +59,12 @@ describe('a plan', () => {
 
   it('starts from a hole that the drawing shows', () => {
     const hole = { at: { x: 11, y: 10 }, diameter: 1.5 };
-    const plan = planCut(opening(rectangle(0, 0, 30, 20), { holes: [hole] }));
+    const plan = planned(opening(rectangle(0, 0, 30, 20), { holes: [hole] }));
     expect(plan.contours[0]!.hole).toEqual({ ...hole, origin: 'drawing' });
     // A mark is no hole yet: somebody has to drill it.
-    const marked = planCut(opening(rectangle(0, 0, 30, 20), { marks: [hole.at] }));
+    const marked = planned(opening(rectangle(0, 0, 30, 20), { marks: [hole.at] }));
     expect(marked.contours[0]!.hole).toEqual({ at: hole.at, diameter: 2, origin: 'placed' });
-    const circle = planCut(
+    const circle = planned(
       questionFor([
         loop('L1', rectangle(0, 0, 100, 60)),
         loop('L2', rectangle(10, 10, 30, 20), 1, 'L1'),
@@ -72,15 +77,14 @@ describe('a plan', () => {
   it('says when a hole is no good, and plans another', () => {
     const question = opening(rectangle(0, 0, 30, 20), { holes: [{ at: { x: 15, y: 0.3 }, diameter: 1 }] });
     expect(codes(question)).toContain('hole-not-usable');
-    expect(planCut(question).contours[0]!.hole.origin).toBe('placed');
+    expect(planned(question).contours[0]!.hole.origin).toBe('placed');
   });
 
   it('refuses holes that the wire does not go through, and tells of those that nothing is begun from', () => {
     expect(codes(opening(rectangle(0, 0, 30, 20), { startHole: 0.3, wire: 'brass-0.25' }))).toContain('hole-too-fine');
     expect(codes(opening(rectangle(0, 0, 30, 20), { startHole: 0.4, wire: 'brass-0.25' }))).not.toContain('hole-too-fine');
-    const astray = planCut(opening(rectangle(0, 0, 30, 20), { holes: [{ at: { x: 80, y: 80 }, diameter: 2 }] }));
+    const astray = planned(opening(rectangle(0, 0, 30, 20), { holes: [{ at: { x: 80, y: 80 }, diameter: 2 }] }));
     expect(astray.findings.find((f) => f.code === 'hole-not-used')?.place).toMatchObject({ x: 80, y: 80 });
-    expect(astray.kind).toBe('cut');
   });
 
   it('refuses cuts that reach beyond the travel of the machine, and only warns where the block alone does', () => {
@@ -95,7 +99,7 @@ describe('a plan', () => {
   it('is made with a wire that is not in stock where the job insists on it, and says so', () => {
     const wires = questionFor([]).wires.map((w) => ({ ...w, inStock: w.id !== 'brass-0.25' }));
     const plan = planCut(opening(rectangle(0, 0, 30, 20), { wires, wire: 'brass-0.25' }));
-    expect([plan.kind, plan.wire.id]).toEqual(['cut', 'brass-0.25']);
+    expect(plan.kind === 'cut' && plan.wire.id).toBe('brass-0.25');
     expect(plan.findings.find((f) => f.code === 'wire-not-in-stock')?.place).toEqual({ kind: 'field', path: 'wire' });
     expect(codes(opening(rectangle(0, 0, 30, 20), { wires }))).not.toContain('wire-not-in-stock');
   });
@@ -119,16 +123,14 @@ describe('a plan', () => {
   it('cuts a slot hardly wider than the kerf from a hole at its end', () => {
     const eye = polygon([0, 0], [4, 0], [4, 1.75], [20, 1.75], [20, 2.25], [4, 2.25], [4, 4], [0, 4]);
     const question = opening(eye, { finish: 1.6 });
-    const plan = planCut(question);
-    expect(plan.kind).toBe('cut');
+    const plan = planned(question);
     expect(faultsOf(plan, question)).toEqual([]);
     const narrow = opening(slot(0, 0, 20, 0.46), { finish: 1.6, holes: [{ at: { x: 2, y: 0 }, diameter: 0.4 }] });
-    expect(planCut(narrow).kind).toBe('cut');
-    expect(faultsOf(planCut(narrow), narrow)).toEqual([]);
+    expect(faultsOf(planned(narrow), narrow)).toEqual([]);
   });
 
   it('has one mass for the slug without the kerf and one for the part without its openings', () => {
-    const plan = planCut(questionFor([loop('L1', rectangle(0, 0, 50, 40)), loop('L2', rectangle(10, 10, 20, 20), 1, 'L1')]));
+    const plan = planned(questionFor([loop('L1', rectangle(0, 0, 50, 40)), loop('L2', rectangle(10, 10, 20, 20), 1, 'L1')]));
     const [slug, part] = ['L2', 'L1'].map((id) => plan.contours.find((c) => c.loop === id)!.piece);
     expect(part!.mass.value).toBeCloseTo((2000 - 400) * 25 * 7.7e-6, 9);
     expect(slug!.mass.value).toBeLessThan(400 * 25 * 7.7e-6);
@@ -138,18 +140,16 @@ describe('a plan', () => {
 
 describe('what cannot be made', () => {
   it('is refused for a corner too tight, with the radius that comes out', () => {
-    const plan = planCut(opening(rectangle(0, 0, 30, 20), { insideCorner: 0.02, tolerance: 0.015 }));
+    const plan = refused(opening(rectangle(0, 0, 30, 20), { insideCorner: 0.02, tolerance: 0.015 }));
     const finding = plan.findings.find((f) => f.code === 'corner-too-tight')!;
-    expect(plan.kind).toBe('refused');
-    expect(plan.steps).toEqual([]);
     expect(sentenceOf(finding)).toContain('R 0.06');
     expect(finding.place).toMatchObject({ kind: 'spot', loop: 'L2' });
-    expect(plan.wouldComeOut?.find((w) => w.loop === 'L2')?.contours).toHaveLength(1);
+    expect(plan.nearest?.comesOut.find((w) => w.loop === 'L2')?.contours).toHaveLength(1);
   });
 
   it('leads to a finer wire where one does it', () => {
     const wires = [0.3, 0.12, 0.08].map(
-      (insideCorner) => planCut(opening(rectangle(0, 0, 30, 20), { insideCorner, tolerance: 0.01 })).wire.diameter,
+      (insideCorner) => planned(opening(rectangle(0, 0, 30, 20), { insideCorner, tolerance: 0.01 })).wire.diameter,
     );
     expect(wires).toEqual([0.3, 0.2, 0.1]);
   });
@@ -169,12 +169,11 @@ describe('what cannot be made', () => {
       [10, 10],
       [0, 10],
     );
-    const plan = planCut(opening(waist));
+    const plan = refused(opening(waist));
     const finding = plan.findings.find((f) => f.code === 'slot-too-narrow')!;
-    expect(plan.kind).toBe('refused');
     expect(sentenceOf(finding)).toContain('0.100 mm wide');
     expect(finding.place).toMatchObject({ kind: 'spot', y: 5 });
-    expect(plan.wouldComeOut?.find((w) => w.loop === 'L2')?.contours).toHaveLength(2);
+    expect(plan.nearest?.comesOut.find((w) => w.loop === 'L2')?.contours).toHaveLength(2);
   });
 
   it('is a nook that the wire cannot enter', () => {
@@ -196,7 +195,7 @@ describe('what cannot be made', () => {
   it('is a wire that is not there, and the wire that would do is named', () => {
     expect(codes(opening(disc(10, 10, 5), { wire: 'gold-1' }))).toEqual(['wire-unknown']);
     expect(codes(opening(disc(10, 10, 5), { wires: [] }))).toEqual(['no-wire-in-stock']);
-    const asked = planCut(opening(rectangle(0, 0, 30, 20), { wire: 'brass-0.30', insideCorner: 0.1, tolerance: 0.01 }));
+    const asked = refused(opening(rectangle(0, 0, 30, 20), { wire: 'brass-0.30', insideCorner: 0.1, tolerance: 0.01 }));
     expect(remedyTextOf(asked.findings.find((f) => f.code === 'wire-chosen'))).toContain('brass-0.15');
   });
 
@@ -240,9 +239,9 @@ describe('equal openings', () => {
       ...Array.from({ length: 9 }, (_, i) => loop(`L${i + 2}`, star(30 + 40 * i, 30, 6, 14, 9), 1, 'L1')),
     ];
     const question = questionFor(loops, { outline: 'block' });
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(faultsOf(plan, question)).toEqual([]);
-    const one = planCut({ ...question, loops: loops.slice(0, 2) });
+    const one = planned({ ...question, loops: loops.slice(0, 2) });
     expect(cutLength(plan)).toBeCloseTo(9 * cutLength(one), 6);
     expect(plan.findings.filter((f) => f.code === 'corner-rounded')).toHaveLength(1);
   });

@@ -1,4 +1,5 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
+import type { Contour } from '../../geometry/contour.ts';
 import type { Finding } from '../../text/finding.ts';
 import { coresOfUnknown, withCore } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
@@ -9,16 +10,16 @@ import { itineraryOf, stepsFor } from '../order/steps.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
 import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
 import { movedContour } from '../path/moved.ts';
-import type { Plan } from '../plan.ts';
+import type { NearestWire, Plan, RefusedPlan, WireResult } from '../plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
 import { type Shape, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
 import { holeFindings } from '../start/hole-findings.ts';
 import { handOfUnknown, setFindings } from '../start/override.ts';
 import { surroundingsOf } from '../surroundings.ts';
-import { chooseWire, conditionsOf, type WireTried } from '../wire/choose-wire.ts';
+import { chooseWire, conditionsOf, type WireWithPasses } from '../wire/choose-wire.ts';
 import { accuracyFigure, withShift } from '../wire/deviation-of-passes.ts';
-import { passOf, unknownFigure } from '../wire/pass-of-row.ts';
+import { passOf } from '../wire/pass-of-row.ts';
 import { countFindings } from '../wire/passes-for.ts';
 import { blockFor, stockFindings, travelFindings } from './block.ts';
 import { clampFindings } from './clamps.ts';
@@ -43,8 +44,9 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...travelFindings(block, sorted.cut, question),
     ...stockFindings(block, sorted, question),
   ];
+  if (choice.kind === 'none') return refusedPlan(question, block, before, nearestWire(question, choice.nearest, shapes));
   const { best } = choice;
-  if (choice.kind === 'none' || best === undefined || nothing.length > 0) return refusedPlan(question, block, before, best, shapes);
+  if (nothing.length > 0) return refusedPlan(question, block, before, nearestWire(question, best, shapes));
   const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
   const laid = layOut({ shapes, best, block, question, reach: limits.reach });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
@@ -65,13 +67,13 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...clampsOf(laid, open, question, limits.kerf / 2),
     ...orderFindings(visits, question),
   ];
-  if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, best, shapes);
+  if (findings.some((f) => f.severity === 'refusal')) return refusedPlan(question, block, findings, nearestWire(question, best, shapes));
   const itinerary = itineraryOf(visits, question);
   const order = [...new Set(itinerary.map((stay) => stay.loop.loop.id))];
   return {
-    ...commonOf(question, best),
+    ...plannedOf(question, block),
+    ...resultOf(question, best),
     kind: 'cut',
-    block,
     contours: laid.contours,
     ...(open.lines.length === 0 ? {} : { openCuts: open.lines.map((l) => l.plan) }),
     order,
@@ -117,61 +119,48 @@ const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly 
   ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
 ];
 
-const measuresKerf = ({ wire, rows }: WireTried): number => wire.diameter + 2 * rows[0]!.gap.value;
+const measuresKerf = ({ wire, rows }: WireWithPasses): number => wire.diameter + 2 * rows[0]!.gap.value;
 
 /** From a contour to the far side of its rough cut. */
-const reachOf = ({ wire, rows }: WireTried): number => rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
+const reachOf = ({ wire, rows }: WireWithPasses): number => rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
 
-const commonOf = (question: PlanQuestion, best: WireTried) => {
-  const last = best.rows.at(-1)!;
+/** What is known of any plan, cut or refused. */
+const plannedOf = ({ height, clamps = [] }: PlanQuestion, block: Contour) => ({
+  height,
+  block,
+  ...(clamps.length === 0 ? {} : { clamps }),
+});
+
+const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses): WireResult => {
+  const last = rows.at(-1)!;
   return {
-    wire: best.wire,
-    height: question.height,
-    ...(question.clamps === undefined || question.clamps.length === 0 ? {} : { clamps: question.clamps }),
-    passes: best.rows.map(passOf),
-    accuracy: withShift(accuracyFigure(conditionsOf(best.wire, question), last), best.shift),
-    ...(best.shift === undefined ? {} : { shift: best.shift }),
+    wire,
+    passes: rows.map(passOf),
+    accuracy: withShift(accuracyFigure(conditionsOf(wire, question), last), shift),
+    ...(shift === undefined ? {} : { shift }),
     finish: last.ra,
   };
 };
 
-/** The plan that says no: no steps, but what the best wire would leave of each contour. */
-const refusedPlan = (
-  question: PlanQuestion,
-  block: Plan['block'],
-  findings: readonly Finding[],
-  best: WireTried | undefined,
-  shapes: readonly Shape[],
-): Plan => {
-  const common =
-    best !== undefined && best.rows.length > 0
-      ? commonOf(question, best)
-      : {
-          wire: best?.wire ?? question.wires[0] ?? NO_WIRE,
-          height: question.height,
-          passes: [],
-          accuracy: unknownFigure('plan.accuracy', 'tolerance asked for; no cut could be worked out', question.tolerance, 'mm'),
-          finish: unknownFigure('plan.finish', 'Ra asked for; no cut could be worked out', question.finish, 'µm'),
-        };
-  const wouldComeOut = (best?.fits ?? []).flatMap((fit, i) =>
-    shapes[i]!.members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
-  );
-  return { ...common, kind: 'refused', block, contours: [], wouldComeOut, order: [], steps: [], findings };
+/** What the wire that comes nearest would leave of each contour. */
+const nearestWire = (question: PlanQuestion, best: WireWithPasses | undefined, shapes: readonly Shape[]): NearestWire | undefined => {
+  if (best === undefined) return undefined;
+  const result = resultOf(question, best);
+  return {
+    ...result,
+    accuracy: { ...result.accuracy, key: 'nearest.accuracy' },
+    comesOut: best.fits.flatMap((fit, i) =>
+      shapes[i]!.members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
+    ),
+  };
 };
 
-/** Stands where a shop file without any wire leaves nothing to name. */
-const NO_WIRE: Plan['wire'] = {
-  id: 'none',
-  name: 'no',
-  diameter: 0.25,
-  kind: 'brass',
-  density: 8.5,
-  tension: 12,
-  speed: 10,
-  price: 0,
-  spool: 0,
-  inStock: false,
-};
+const refusedPlan = (
+  question: PlanQuestion,
+  block: Contour,
+  findings: readonly Finding[],
+  nearest: NearestWire | undefined,
+): RefusedPlan => ({ ...plannedOf(question, block), kind: 'refused', ...(nearest && { nearest }), findings });
 
 /** @param edges outermost loops that are the edge of the block. */
 const nothingLeft = (edges: number): Finding => {

@@ -1,5 +1,6 @@
 /** Lays out every shape with the wire that was chosen: hole, entry, tab, laps and corners, moved to where its members stand. */
 
+import type { Contour } from '../../geometry/contour.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
@@ -9,13 +10,13 @@ import { heightFigure, massOf } from '../loose-piece-mass.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
 import { burntAway, looseOf } from '../path/loose-piece.ts';
 import { movedContour, movedPoint } from '../path/moved.ts';
-import type { ContourPlan, CoreBurnt, Plan, WorstCorner } from '../plan.ts';
+import type { ContourPlan, CoreBurnt, WorstCorner } from '../plan.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { openedFrame } from '../start/block-edge.ts';
 import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
 import { pieceArea } from '../surroundings.ts';
-import type { WireTried } from '../wire/choose-wire.ts';
+import type { WireWithPasses } from '../wire/choose-wire.ts';
 import { lagFindings, worstCorner } from './corner-lag.ts';
 import { type Design, type DesignAsked, openingLookup } from './design.ts';
 import { membersDesigned } from './members-designed.ts';
@@ -30,8 +31,8 @@ export interface LaidOut {
 
 export interface LayOutAsked {
   readonly shapes: readonly Shape[];
-  readonly best: WireTried;
-  readonly block: Plan['block'];
+  readonly best: WireWithPasses;
+  readonly block: Contour;
   readonly question: PlanQuestion;
   /** From a contour to the far side of its rough cut, mm. */
   readonly reach: number;

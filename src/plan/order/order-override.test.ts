@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { polyline } from '../../geometry/contour.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
-import { faultsOf, loop, plate, questionFor, rectangle } from '../plan.fixture.ts';
-import type { Plan } from '../plan.ts';
+import { faultsOf, loop, planned, plate, questionFor, rectangle } from '../plan.fixture.ts';
+import type { CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 
 /** Two parts side by side, each with an opening. */
@@ -17,18 +17,18 @@ const twoParts = (): PlanQuestion =>
     loop('L4', rectangle(90, 10, 20, 20), 1, 'L3'),
   ]);
 
-const ordered = (order: readonly string[], more: Partial<PlanQuestion> = {}): Plan => planCut({ ...twoParts(), order, ...more });
+const ordered = (order: readonly string[], more: Partial<PlanQuestion> = {}): CutPlan => planned({ ...twoParts(), order, ...more });
 
 describe('an order set by hand', () => {
   it('is that in which contours are first cut', () => {
     const question = questionFor(plate(), { outline: 'block', order: ['L5', 'L2', 'L4', 'L3'] });
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(plan.order).toEqual(['L5', 'L2', 'L4', 'L3']);
     expect(faultsOf(plan, question)).toEqual([]);
   });
 
   it('lets the planner go on from where it ends', () => {
-    const plan = planCut(questionFor(plate(), { outline: 'block', order: ['L5'] }));
+    const plan = planned(questionFor(plate(), { outline: 'block', order: ['L5'] }));
     expect(plan.order[0]).toBe('L5');
     expect(plan.order.toSorted()).toEqual(['L2', 'L3', 'L4', 'L5']);
   });
@@ -46,7 +46,7 @@ describe('an order set by hand', () => {
   });
 
   it('is refused where an opening would come after its part', () => {
-    const plan = ordered(['L3', 'L2', 'L4']);
+    const plan = planCut({ ...twoParts(), order: ['L3', 'L2', 'L4'] });
     expect(plan.kind).toBe('refused');
     const refusal = plan.findings.find((f) => f.code === 'order-impossible');
     expect(refusal?.place).toEqual({ kind: 'field', path: 'order.2' });
@@ -72,7 +72,7 @@ describe('an order set by hand', () => {
         { x: 60, y: 50 },
       ]),
     };
-    expect(ordered(['C1', 'L2'], { open: [line] }).findings.map((f) => f.code)).toContain('order-impossible');
+    expect(planCut({ ...twoParts(), order: ['C1', 'L2'], open: [line] }).findings.map((f) => f.code)).toContain('order-impossible');
     expect(ordered(['L4'], { open: [line] }).order.at(-1)).toBe('C1');
   });
 });

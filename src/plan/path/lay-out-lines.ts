@@ -5,8 +5,7 @@ import { pointAt } from '../../geometry/measure.ts';
 import { distanceTo } from '../../geometry/near/distance.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
-import type { Line, Point, Segment } from '../../geometry/segment.ts';
-import { distanceBetween, line as lineOf } from '../../geometry/segment.ts';
+import { distanceBetween, type Line, line as lineOf, type Point, type Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
@@ -16,7 +15,7 @@ import { type OpenCutPlan, type OpenEnd, type WantedLine, wireSide } from '../op
 import type { GivenHole, PlanQuestion } from '../question.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
-import type { WireTried } from '../wire/choose-wire.ts';
+import type { WireWithPasses } from '../wire/choose-wire.ts';
 import { marginOf } from '../wire/fit-of-shape.ts';
 import { openedPath } from '../wire/open-path.ts';
 import type { Visit } from './contour-layout.ts';
@@ -29,7 +28,7 @@ import { type Loosened, lineVisits, slitVisits } from './open-steps.ts';
 
 export interface LinesAsked {
   readonly question: PlanQuestion;
-  readonly best: WireTried;
+  readonly best: WireWithPasses;
   readonly block: Contour;
   /** The drawing shows the block. */
   readonly blockDrawn: boolean;

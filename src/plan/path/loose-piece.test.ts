@@ -3,15 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { findMaterial } from '../../physics/material/find-material.ts';
 import type { Material } from '../../physics/material/material.ts';
-import { planCut } from '../cut/plan-cut.ts';
-import { disc, loop, polygon, questionFor, rectangle } from '../plan.fixture.ts';
-import type { ContourPlan, Plan } from '../plan.ts';
+import { disc, loop, planned, polygon, questionFor, rectangle } from '../plan.fixture.ts';
+import type { ContourPlan, CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { tabAgainstBending } from '../start/tab.ts';
 
-const cutOf = (plan: Plan, id: string): ContourPlan => plan.contours.find((c) => c.loop === id)!;
+const cutOf = (plan: CutPlan, id: string): ContourPlan => plan.contours.find((c) => c.loop === id)!;
 
-const stopsOf = (plan: Plan, id: string): readonly string[] =>
+const stopsOf = (plan: CutPlan, id: string): readonly string[] =>
   plan.steps.flatMap((s) => (s.kind === 'stop' && s.loop === id ? [s.sentence] : []));
 
 const material = (id: string): Material => {
@@ -24,7 +23,7 @@ describe('a loose piece', () => {
   it('is told with its box and its centre of gravity, wherever it stands', () => {
     const angle = (x: number, y: number) => polygon([x, y], [x + 20, y], [x + 20, y + 10], [x + 10, y + 10], [x + 10, y + 20], [x, y + 20]);
     const loops = [loop('B', rectangle(0, 0, 120, 80)), loop('A', angle(10, 10), 1, 'B'), loop('C', angle(70, 40), 1, 'B')];
-    const plan = planCut(questionFor(loops, { outline: 'block' }));
+    const plan = planned(questionFor(loops, { outline: 'block' }));
     // Of three squares of 10 mm in an angle the centre of gravity lies at 25/3 mm from both outer sides.
     for (const [id, x, y] of [
       ['A', 10, 10],
@@ -40,7 +39,7 @@ describe('a loose piece', () => {
 
   it('has its weight where the metal is, when an island was cut out of it', () => {
     const loops = [loop('B', rectangle(0, 0, 80, 80)), loop('A', disc(40, 40, 20), 1, 'B'), loop('C', disc(45, 40, 10), 2, 'A')];
-    const { balance } = cutOf(planCut(questionFor(loops, { outline: 'block' })), 'A').piece;
+    const { balance } = cutOf(planned(questionFor(loops, { outline: 'block' })), 'A').piece;
     // (400 · 40 - 100 · 45) / 300
     expect(balance.x).toBeCloseTo(38.333333, 5);
     expect(balance.y).toBeCloseTo(40, 9);
@@ -49,7 +48,7 @@ describe('a loose piece', () => {
   it('is caught, lifted, held or hung on tackle, as heavy as it is', () => {
     const handling = (side: number, height: number, id = 'A') =>
       cutOf(
-        planCut(
+        planned(
           questionFor([loop('B', rectangle(-20, -20, 340, 340)), loop('A', rectangle(0, 0, side, side), 1, 'B')], {
             outline: 'block',
             height,
@@ -58,12 +57,12 @@ describe('a loose piece', () => {
         id,
       ).piece.handling;
     expect([handling(14, 25), handling(40, 25), handling(120, 25), handling(300, 80)]).toEqual(['caught', 'lifted', 'held', 'tackle']);
-    expect(cutOf(planCut(questionFor([loop('A', rectangle(0, 0, 14, 14))])), 'A').piece.handling).toBe('lifted');
+    expect(cutOf(planned(questionFor([loop('A', rectangle(0, 0, 14, 14))])), 'A').piece.handling).toBe('lifted');
   });
 
   it('is told to whoever secures it: size and lever of a heavy one, no magnet where none holds', () => {
     const opening = (side: number, changes = {}) =>
-      planCut(
+      planned(
         questionFor([loop('B', rectangle(-20, -20, 340, 340)), loop('A', rectangle(0, 0, side, side), 1, 'B')], {
           outline: 'block',
           ...changes,
@@ -89,8 +88,8 @@ describe('a tab', () => {
   });
 
   it('is longer where the piece is thin and wide, and says where that does not help', () => {
-    const sheet = (height: number, changes: Partial<PlanQuestion> = {}): Plan =>
-      planCut(questionFor([loop('A', rectangle(0, 0, 300, 200))], { height, ...changes }));
+    const sheet = (height: number, changes: Partial<PlanQuestion> = {}): CutPlan =>
+      planned(questionFor([loop('A', rectangle(0, 0, 300, 200))], { height, ...changes }));
     const thick = cutOf(sheet(25), 'A').tab!;
     expect(thick.reason).toContain('kg');
     const thin = cutOf(sheet(3), 'A').tab!;
@@ -102,7 +101,7 @@ describe('a tab', () => {
   });
 
   it('of a heavy piece is near its weight', () => {
-    const plan = planCut(questionFor([loop('A', rectangle(0, 0, 300, 60))], { height: 60 }));
+    const plan = planned(questionFor([loop('A', rectangle(0, 0, 300, 60))], { height: 60 }));
     const { entry, piece } = cutOf(plan, 'A');
     expect(distanceBetween(entry.at, piece.balance)).toBeLessThan(60);
   });

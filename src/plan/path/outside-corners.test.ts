@@ -6,9 +6,8 @@ import { lookupOf } from '../../geometry/near/lookup.ts';
 import { point } from '../../geometry/segment.ts';
 import { lagOnArc } from '../../physics/cut/corner-error.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
-import { planCut } from '../cut/plan-cut.ts';
 import { cornerFigures } from '../lay/corner-lag.ts';
-import { cutLength, disc, faultsOf, loop, plate, polygon, questionFor, rectangle } from '../plan.fixture.ts';
+import { cutLength, disc, faultsOf, loop, planned, plate, polygon, questionFor, rectangle } from '../plan.fixture.ts';
 import type { PlanQuestion } from '../question.ts';
 import { cornersToLoop, loopAt, outsideCorners } from './outside-corners.ts';
 
@@ -17,7 +16,7 @@ const looped = (loops: PlanQuestion['loops'], changes: Partial<PlanQuestion> = {
 
 /** Loops in the steps of one pass: arcs that turn by more than half round. */
 const loopsOf = (question: PlanQuestion, pass: number): number =>
-  planCut(question).steps.filter(
+  planned(question).steps.filter(
     (s) => s.kind === 'cut' && s.pass === pass && s.programmed?.kind === 'arc' && Math.abs(s.programmed.sweep) > Math.PI,
   ).length;
 
@@ -41,7 +40,7 @@ describe('a loop at an outside corner', () => {
 
   it('is run by every pass, at each sharp outside corner', () => {
     const question = looped([loop('L1', rectangle(0, 0, 40, 30))]);
-    const plan = planCut(question);
+    const plan = planned(question);
     expect(faultsOf(plan, question)).toEqual([]);
     for (const { number } of plan.passes) expect(loopsOf(question, number)).toBe(4);
     expect(loopsOf(questionFor([loop('L1', rectangle(0, 0, 40, 30))]), 1)).toBe(0);
@@ -50,7 +49,7 @@ describe('a loop at an outside corner', () => {
   it.each(['attended', 'unattended first'] as const)('leaves no fault in a plate run %s', (run) => {
     for (const outsideCorners of ['arc', 'intersection'] as const) {
       const question = looped(plate(), { run, outsideCorners, finish: 0.4, tolerance: 0.03 });
-      expect(faultsOf(planCut(question), question)).toEqual([]);
+      expect(faultsOf(planned(question), question)).toEqual([]);
     }
   });
 
@@ -73,7 +72,7 @@ describe('a loop at an outside corner', () => {
   });
 
   it('is told corner by corner; otherwise one note says what the control does', () => {
-    const note = (question: PlanQuestion) => planCut(question).findings.filter((f) => f.code === 'outside-corners');
+    const note = (question: PlanQuestion) => planned(question).findings.filter((f) => f.code === 'outside-corners');
     const [told, ...none] = note(looped([loop('L1', polygon([0, 0], [40, 0], [40, 30], [20, 32], [0, 30]))]));
     expect(none).toEqual([]);
     expect(sentenceOf(told)).toMatch(
@@ -87,11 +86,11 @@ describe('a loop at an outside corner', () => {
 });
 
 describe('wire lag', () => {
-  const cornerIn = (question: PlanQuestion, id: string) => planCut(question).contours.find((c) => c.loop === id)!;
+  const cornerIn = (question: PlanQuestion, id: string) => planned(question).contours.find((c) => c.loop === id)!;
 
   it('is smaller after every skim, as a figure that knows what it was made of', () => {
     const question = questionFor(plate(), { finish: 0.4, tolerance: 0.03 });
-    const plan = planCut(question);
+    const plan = planned(question);
     for (const contour of plan.contours) {
       const errors = contour.corner!.errors;
       expect(errors).toHaveLength(plan.passes.length);
@@ -104,7 +103,7 @@ describe('wire lag', () => {
   });
 
   it('on a round hole is that of an arc with the radius of the wire path', () => {
-    const plan = planCut(questionFor(plate(), { finish: 3.2 }));
+    const plan = planned(questionFor(plate(), { finish: 3.2 }));
     const { corner } = plan.contours.find((c) => c.loop === 'L3')!;
     const { offset, formError } = plan.passes[0]!;
     expect(corner!.what).toBe('inside arc');
@@ -121,9 +120,9 @@ describe('wire lag', () => {
 
   it('is a warning with a remedy only where it is beyond the tolerance', () => {
     const lag = (tolerance: number) =>
-      planCut(questionFor(plate(), { finish: 3.2, tolerance, height: 60 })).findings.find((f) => f.code === 'corner-lag');
+      planned(questionFor(plate(), { finish: 3.2, tolerance, height: 60 })).findings.find((f) => f.code === 'corner-lag');
     expect([lag(0.05)!.severity, lag(0.05)!.remedy]).toEqual(['note', undefined]);
-    const plan = planCut(questionFor(plate(), { finish: 3.2, tolerance: 0.05, height: 60 }));
+    const plan = planned(questionFor(plate(), { finish: 3.2, tolerance: 0.05, height: 60 }));
     const worst = Math.max(...plan.contours.map((c) => c.corner!.errors.at(-1)!));
     expect(worst).toBeGreaterThan(5);
     expect(sentenceOf(lag(0.05))).toContain(`the single pass is off by ${worst.toFixed(1)} µm`);
@@ -131,7 +130,7 @@ describe('wire lag', () => {
 
   it('adds little path for a loop', () => {
     const part = [loop('L1', rectangle(0, 0, 40, 30))];
-    const [plain, round] = [cutLength(planCut(questionFor(part))), cutLength(planCut(looped(part)))];
+    const [plain, round] = [cutLength(planned(questionFor(part))), cutLength(planned(looped(part)))];
     expect(round - plain).toBeGreaterThan(0);
     expect(round / plain).toBeLessThan(1.1);
   });

@@ -1,4 +1,5 @@
 /** Whatever is set by hand, the plan is either sound and as it was set, or refused with the field that asked for it. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pointAt } from '../../geometry/measure.ts';
@@ -56,7 +57,7 @@ describe('choices by hand', () => {
         };
         const possible = loops.every((l) => l.parent === undefined || before(l.id, l.parent));
         expect(plan.kind).toBe(possible ? 'cut' : 'refused');
-        if (!possible) return;
+        if (plan.kind === 'refused') return;
         expect(plan.order.filter((id) => order.includes(id))).toEqual(order);
         expect(plan.order.toSorted()).toEqual(ids.toSorted());
         expect(faultsOf(plan, question)).toEqual([]);

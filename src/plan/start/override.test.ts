@@ -3,16 +3,17 @@
 import { describe, expect, it } from 'vitest';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
-import { disc, faultsOf, loop, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
-import type { Plan } from '../plan.ts';
+import { disc, faultsOf, loop, planned, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
+import type { CutPlan, Plan } from '../plan.ts';
 import type { ByHand, PlanQuestion } from '../question.ts';
 
 const plateBlock = (): PlanQuestion => questionFor(plate(), { outline: 'block' });
-const free = planCut(plateBlock());
+const free = planned(plateBlock());
 
-const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): Plan =>
-  planCut({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
-const contourOf = (plan: Plan, id: string) => plan.contours.find((c) => c.loop === id)!;
+const setBy = (id: string, byHand: ByHand): Plan => planCut({ ...plateBlock(), byHand: { [id]: byHand } });
+const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): CutPlan =>
+  planned({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
+const contourOf = (plan: CutPlan, id: string) => plan.contours.find((c) => c.loop === id)!;
 const refusals = (plan: Plan) => plan.findings.filter((f) => f.severity === 'refusal').map((f) => [f.code, f.place]);
 
 describe('an entry set by hand', () => {
@@ -28,20 +29,18 @@ describe('an entry set by hand', () => {
   });
 
   it('is refused where it is not on the contour', () => {
-    const plan = cutBy('L2', { entry: { x: 20, y: 17 } });
-    expect(refusals(plan)).toEqual([['entry-off-contour', { kind: 'field', path: 'byHand.L2.entry' }]]);
+    expect(refusals(setBy('L2', { entry: { x: 20, y: 17 } }))).toEqual([['entry-off-contour', { kind: 'field', path: 'byHand.L2.entry' }]]);
   });
 
   it('is refused where no way leads in, as in a corner', () => {
-    const plan = cutBy('L2', { entry: { x: 10, y: 10 } });
-    expect(refusals(plan)).toEqual([['no-way-by-hand', { kind: 'field', path: 'byHand.L2.entry' }]]);
+    expect(refusals(setBy('L2', { entry: { x: 10, y: 10 } }))).toEqual([['no-way-by-hand', { kind: 'field', path: 'byHand.L2.entry' }]]);
   });
 
   it('leaves equal openings where they are', () => {
     const pair = [loop('L1', rectangle(0, 0, 90, 50)), loop('L2', slot(10, 20, 20, 8), 1, 'L1'), loop('L3', slot(50, 20, 20, 8), 1, 'L1')];
     const question = questionFor(pair, { outline: 'block' });
-    const before = planCut(question);
-    const after = planCut({ ...question, byHand: { L3: { entry: { x: 55, y: 24 } } } });
+    const before = planned(question);
+    const after = planned({ ...question, byHand: { L3: { entry: { x: 55, y: 24 } } } });
     expect(contourOf(after, 'L2').entry).toEqual(contourOf(before, 'L2').entry);
     expect(contourOf(after, 'L3').entry.at.x).toBeCloseTo(55, 9);
     expect(faultsOf(after, question)).toEqual([]);
@@ -56,20 +55,19 @@ describe('a hole set by hand', () => {
   });
 
   it('is refused in metal that stays and too near to the contour, and told where a drill may wander into it', () => {
-    expect(refusals(cutBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([
+    expect(refusals(setBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([
       ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
     ]);
-    expect(refusals(cutBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([
+    expect(refusals(setBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([
       ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
     ]);
     expect(cutBy('L2', { hole: { at: { x: 20, y: 11.2 } } }).findings.some((f) => f.code === 'hand-hole-near')).toBe(true);
   });
 
   it('has nothing to do for a contour begun from the edge of the block', () => {
-    const plan = planCut(
+    const plan = planned(
       questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
     );
-    expect(plan.kind).toBe('cut');
     expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'byHand.L1.hole' });
   });
 });
@@ -77,13 +75,13 @@ describe('a hole set by hand', () => {
 describe('a tab set by hand', () => {
   it('is as long as it is set, for openings and parts', () => {
     expect(contourOf(cutBy('L2', { tab: 4.5 }), 'L2').tab?.length).toBe(4.5);
-    const part = planCut(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { byHand: { L1: { tab: 5 } } }));
+    const part = planned(questionFor([loop('L1', rectangle(0, 0, 30, 20))], { byHand: { L1: { tab: 5 } } }));
     expect(contourOf(part, 'L1').tab?.length).toBe(5);
     expect(faultsOf(part, questionFor([loop('L1', rectangle(0, 0, 30, 20))]))).toEqual([]);
   });
 
   it('is refused where it is more than half of the contour', () => {
-    expect(refusals(cutBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'byHand.L2.tab' }]]);
+    expect(refusals(setBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'byHand.L2.tab' }]]);
   });
 
   it('has nothing to hold in an opening that is burnt out', () => {
@@ -91,7 +89,7 @@ describe('a tab set by hand', () => {
       outline: 'block',
       core: { L2: 'burn' },
     });
-    const plan = planCut({ ...tiny, byHand: { L2: { tab: 1 } } });
+    const plan = planned({ ...tiny, byHand: { L2: { tab: 1 } } });
     expect(plan.findings.map((f) => f.code)).toContain('by-hand-idle');
   });
 });
@@ -99,11 +97,11 @@ describe('a tab set by hand', () => {
 describe('what is set by hand as the planner chose it', () => {
   it.each(['attended', 'unattended first'] as const)('gives the same steps, run %s', (run) => {
     const question: PlanQuestion = { ...plateBlock(), run };
-    const plan = planCut(question);
+    const plan = planned(question);
     const byHand = Object.fromEntries(
       plan.contours.map((c) => [c.loop, { entry: c.entry.at, hole: c.hole, ...(c.tab && { tab: c.tab.length }) }]),
     );
-    const again = planCut({
+    const again = planned({
       ...question,
       byHand,
       order: plan.order,
@@ -126,9 +124,8 @@ describe('what is set by hand as the planner chose it', () => {
 
 describe('passes and registers set by hand', () => {
   it('are as many as asked, and what falls short is said with what comes out', () => {
-    for (const passes of [1, 2, 3, 5]) expect(planCut({ ...plateBlock(), passes }).passes).toHaveLength(passes);
-    const one = planCut({ ...plateBlock(), passes: 1 });
-    expect(one.kind).toBe('cut');
+    for (const passes of [1, 2, 3, 5]) expect(planned({ ...plateBlock(), passes }).passes).toHaveLength(passes);
+    const one = planned({ ...plateBlock(), passes: 1 });
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
     expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
@@ -139,7 +136,7 @@ describe('passes and registers set by hand', () => {
   it('are cut with, told when far off, and counted in what is to be expected', () => {
     const offsets = free.passes.map((p) => Number(p.offset.value.toFixed(4)));
     const off = offsets.map((o, i) => (i === offsets.length - 1 ? o + 0.01 : o));
-    const plan = planCut({ ...plateBlock(), wire: free.wire.id, offsets: off });
+    const plan = planned({ ...plateBlock(), wire: free.wire.id, offsets: off });
     expect(plan.passes.map((p) => p.offset.value)).toEqual(off);
     expect(plan.shift?.value).toBeCloseTo(off.at(-1)! - free.passes.at(-1)!.offset.value, 9);
     expect(plan.accuracy.value - free.accuracy.value).toBeCloseTo(plan.shift!.value, 9);

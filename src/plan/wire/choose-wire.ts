@@ -16,14 +16,15 @@ import { fitOfLine } from './open-fit.ts';
 import { passCount, passesFor } from './passes-for.ts';
 
 /** A wire carried through to passes, cost and what it would leave of every shape. */
-export interface WireTried {
+export interface WireWithPasses {
+  readonly kind: 'passes';
   readonly wire: Wire;
   readonly rows: readonly LadderRow[];
   /** Minor money units for one mm of contour: machine and wire. */
   readonly cost: number;
   /** Minutes for one mm of contour. */
   readonly minutes: number;
-  /** Why it drops out, in a few words; none when it can do the job. */
+  /** Why it drops out on the drawing, in a few words; none when it can do the job. */
   readonly fault?: string;
   readonly findings: readonly Finding[];
   readonly fits: readonly Fit[];
@@ -33,12 +34,20 @@ export interface WireTried {
   readonly shift?: Figure;
 }
 
-export interface WireChoice {
-  readonly kind: 'chosen' | 'none';
-  /** The chosen one, or the one that comes nearest. None only when no wire could be tried at all. */
-  readonly best?: WireTried;
+/** A wire that drops out before it has passes, with the reason in a few words. */
+export interface WireWithoutPasses {
+  readonly kind: 'no passes';
+  readonly wire: Wire;
+  readonly fault: string;
   readonly findings: readonly Finding[];
 }
+
+export type WireTried = WireWithPasses | WireWithoutPasses;
+
+export type WireChoice =
+  | { readonly kind: 'chosen'; readonly best: WireWithPasses; readonly findings: readonly Finding[] }
+  /** `nearest`: the one with passes that comes nearest; none when none has any, or no wire could be tried at all. */
+  | { readonly kind: 'none'; readonly nearest?: WireWithPasses; readonly findings: readonly Finding[] };
 
 /** Where the shop states no rate: an assumption that only weighs wires against each other. */
 const ASSUMED_RATE = 6000;
@@ -46,21 +55,28 @@ const ASSUMED_RATE = 6000;
 export const chooseWire = (question: PlanQuestion, shapes: readonly Shape[]): WireChoice => {
   const asked = candidatesOf(question);
   if (asked.wires.length === 0) return { kind: 'none', findings: asked.findings };
-  const tried = asked.wires.map((wire) => priced(wire, question)).sort((a, b) => (a.short ?? 1) - (b.short ?? 1) || a.cost - b.cost);
+  const priced = asked.wires.map((wire) => pricedWire(wire, question)).sort(byCost);
   const judged: WireTried[] = [];
-  for (const one of tried) {
-    const result = one.fault === undefined ? fitted(one, question, shapes) : one;
+  for (const one of priced) {
+    const result = fitted(one, question, shapes);
     judged.push(result);
-    if (result.fault === undefined) break;
+    if (canDo(result)) {
+      const said = chosenFinding(result, judged, priced, question);
+      return { kind: 'chosen', best: result, findings: [...asked.findings, ...said, ...result.findings] };
+    }
   }
-  const chosen = judged.find((t) => t.fault === undefined);
-  if (chosen !== undefined) {
-    const said = chosenFinding(chosen, judged, tried, question);
-    return { kind: 'chosen', best: chosen, findings: [...asked.findings, ...said, ...chosen.findings] };
-  }
-  const best = nearest(judged);
-  return { kind: 'none', best, findings: [...asked.findings, ...best.findings, ...otherWires(question, best, shapes)] };
+  const best = nearestOf(judged);
+  const findings = [...asked.findings, ...best.findings, ...otherWires(question, best.wire, shapes)];
+  return best.kind === 'passes' ? { kind: 'none', nearest: best, findings } : { kind: 'none', findings };
 };
+
+const canDo = (tried: WireTried): tried is WireWithPasses => tried.kind === 'passes' && tried.fault === undefined;
+
+/** What falls least short first, then the cheapest; those without passes last. */
+const byCost = (a: WireTried, b: WireTried): number => shortOf(a) - shortOf(b) || costOf(a) - costOf(b);
+
+const shortOf = (tried: WireTried): number => (tried.kind === 'passes' ? (tried.short ?? 1) : 1);
+const costOf = (tried: WireTried): number => (tried.kind === 'passes' ? tried.cost : Infinity);
 
 const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
   const place = { kind: 'field', path: 'wire' } as const;
@@ -92,10 +108,8 @@ const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]
 };
 
 /** One wire by itself, carried to passes and held against every shape: with a fault where it cannot do what is asked. */
-export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
-  const one = priced(wire, question);
-  return one.fault === undefined ? fitted(one, question, shapes) : one;
-};
+export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly Shape[]): WireTried =>
+  fitted(pricedWire(wire, question), question, shapes);
 
 export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
   const { material, height, flush, machine, factors } = question;
@@ -103,9 +117,9 @@ export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions 
 };
 
 /** The cheapest ladder of a wire and what a millimetre of contour costs with it. */
-const priced = (wire: Wire, question: PlanQuestion): WireTried => {
+const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
   const conditions = conditionsOf(wire, question);
-  const none = { wire, rows: [], cost: Infinity, minutes: Infinity, fits: [] };
+  const none = { kind: 'no passes', wire } as const;
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
   if (refused !== undefined) return { ...none, fault: printPlain(refused.text), findings: checks };
@@ -114,6 +128,7 @@ const priced = (wire: Wire, question: PlanQuestion): WireTried => {
   const { minutes, short } = passed;
   const set = offsetsFor(passed.rows, question, wire);
   return {
+    kind: 'passes',
     wire,
     rows: set.rows,
     minutes,
@@ -136,6 +151,7 @@ export const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
 };
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
+  if (one.kind === 'no passes') return one;
   const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
   const lines = (question.open ?? []).map((line) => fitOfLine(line, one.rows, one.wire, question));
   const findings = [...one.findings, ...fits.flatMap((f) => f.findings), ...lines.flatMap((l) => l.findings)];
@@ -144,10 +160,15 @@ const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]
 };
 
 /** The one that fails on the drawing rather than on finish or size comes nearer; among those the finest wire. */
-const nearest = (judged: readonly WireTried[]): WireTried =>
-  judged.toSorted((a, b) => Number(b.rows.length > 0) - Number(a.rows.length > 0) || a.wire.diameter - b.wire.diameter)[0]!;
+const nearestOf = (judged: readonly WireTried[]): WireTried =>
+  judged.toSorted((a, b) => Number(b.kind === 'passes') - Number(a.kind === 'passes') || a.wire.diameter - b.wire.diameter)[0]!;
 
-const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: readonly WireTried[], question: PlanQuestion): Finding[] => {
+const chosenFinding = (
+  chosen: WireWithPasses,
+  judged: readonly WireTried[],
+  tried: readonly WireTried[],
+  question: PlanQuestion,
+): Finding[] => {
   const counted = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
   const passes = passCount(question) === undefined ? counted : `${counted} as you asked`;
   // Whoever settled on it by the whole job says why.
@@ -160,7 +181,8 @@ const chosenFinding = (chosen: WireTried, judged: readonly WireTried[], tried: r
     .filter((t) => t.fault !== undefined)
     .map((t) => `${t.wire.name} drops out: ${lowered(t.fault!)}`);
   const dearer = tried
-    .filter((t) => t.fault === undefined && t.short === chosen.short && t.cost > chosen.cost)
+    .filter(canDo)
+    .filter((t) => t.short === chosen.short && t.cost > chosen.cost)
     .map((t) => `${t.wire.name} would cost ${percent(t.cost / chosen.cost)} more to cut`);
   const others = [...out, ...dearer];
   const tail = others.length === 0 ? '' : ` ${sentence(others)}`;
@@ -179,15 +201,15 @@ const lowered = (text: string): string => text.replace(/\.$/, '');
 const sentence = (parts: readonly string[]): string => `${parts.join('; ')}.`;
 
 /** When the user insisted on a wire that fails: which of the stock would do. */
-const otherWires = (question: PlanQuestion, best: WireTried, shapes: readonly Shape[]): Finding[] => {
+const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly Shape[]): Finding[] => {
   if (question.wire === undefined) return [];
   const { wire: _, ...free } = question;
   const other = chooseWire(free, shapes);
-  if (other.kind === 'none' || other.best === undefined) return [];
+  if (other.kind === 'none') return [];
   return [
     find(
       'wire-chosen',
-      `${best.wire.name} wire was asked for and cannot do it; ${other.best.wire.name} wire from stock can, in ${other.best.rows.length} passes.`,
+      `${asked.name} wire was asked for and cannot do it; ${other.best.wire.name} wire from stock can, in ${other.best.rows.length} passes.`,
       {
         place: { kind: 'field', path: 'wire' },
         remedy: `Ask for wire ${other.best.wire.id}, or leave the choice to the planner.`,

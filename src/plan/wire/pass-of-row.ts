@@ -1,7 +1,5 @@
 /** The rows of a ladder as the passes of a plan. */
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
-import { type Figure, given } from '../../quantity/figure.ts';
-import type { Unit } from '../../text/unit.ts';
 import type { Pass } from '../plan.ts';
 
 /** Condition and register of a pass bear its number: one setting, one offset, nothing to mix up. */
@@ -19,7 +17,3 @@ export const passOf = (row: LadderRow): Pass => ({
   damage: row.damage,
   formError: row.formError,
 });
-
-/** What was asked for, where no cut could be worked out and nothing better is known. */
-export const unknownFigure = (key: string, name: string, value: number, unit: Unit): Figure =>
-  given({ key, name, value, unit, basis: 'assumed', source: 'the job', warnings: ['no cut could be worked out'] });

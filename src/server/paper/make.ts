@@ -2,7 +2,8 @@
 
 import { houseLetters } from '../../font-files/letters-on-disk.ts';
 import { jobFiles } from '../../job/handout/papers.ts';
-import { type Ran, runJob } from '../../job/pipeline/pipeline.ts';
+import type { Answer } from '../../job/pipeline/answer.ts';
+import { runUpTo } from '../../job/pipeline/pipeline.ts';
 import { type AskedJob, askedRun } from '../../job/request/run-from-data.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
@@ -30,13 +31,13 @@ export type Made =
 export const makeFiles = async (question: PaperQuestion, fonts: PaperFonts): Promise<Made> => {
   const asked = askedRun(question, {}, () => ({ letters: houseLetters }));
   if (asked.kind === 'bad') return asked;
-  const ran = runJob(asked.run);
-  const files = await jobFiles(ran, { ...asked.run, stem: question.stem, fonts });
+  const answer = runUpTo(asked.run, 'answer');
+  const files = await jobFiles(answer, { ...asked.run, stem: question.stem, fonts });
   const named = Object.entries(files).map(([fileName, content]) => [nameOf(fileName, question.stem), { fileName, content }] as const);
-  return { kind: 'made', files: Object.fromEntries(named), sentence: sentenceOf(ran) };
+  return { kind: 'made', files: Object.fromEntries(named), sentence: sentenceOf(answer) };
 };
 
-const sentenceOf = ({ answer }: Ran): string =>
+const sentenceOf = (answer: Answer): string =>
   answer.kind === 'answered'
     ? answer.facts.sentence
     : answer.kind === 'cannot'

@@ -1,14 +1,10 @@
 /** What laying a job on the clock costs, and what the advice costs which run to take. */
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { jobRun } from '../../cli/inputs.ts';
-import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
-import { wishOf } from '../request/request.ts';
 import { adviseRun } from '../what-if/both-orders.ts';
-import { tried } from '../what-if/compare.ts';
-import { clockOf } from './clock-of.ts';
-import { drawingOf, estimateOf, readBack } from './stages.ts';
-import { makeProgram } from './wire-choice.ts';
+import { runUpTo } from './pipeline.ts';
+import { scheduleFindings, scheduleOf } from './schedule.ts';
 
 const timed = (run: () => void, times: number): number => {
   const all = Array.from({ length: times }, () => {
@@ -34,21 +30,14 @@ export const rows = async (): Promise<readonly BenchRow[]> => {
       name: 'advice which run to take for the die plate, both planned anew',
       ours: timed(() => void adviseRun(run), 5),
       unit: 'ms',
-      peers: [{ name: 'three answers without their proof', value: 3 * timed(() => void tried(run), 5), atLeast: 1 }],
+      peers: [{ name: 'three answers without their proof', value: 3 * timed(() => void runUpTo(run, 'hours'), 5), atLeast: 1 }],
     },
   ];
 };
 
 /** Only the clock: drawing, plan, program and hours are made before. */
 const layingOf = (run: JobRun): (() => void) => {
-  const found = materialOf(run.job.material, run.shop);
-  if (found.kind !== 'material') throw new Error(found.kind);
-  const wish = wishOf(drawingOf(run), run, found.material);
-  if (wish.kind === 'nothing') throw new Error(wish.kind);
-  const made = makeProgram(run, wish.wish);
-  if (made.kind === 'refused') throw new Error(made.kind);
-  const program = readBack(run, made.written);
-  const estimated = estimateOf(run, made.plan, program);
-  if (estimated.kind === 'refused') throw new Error(estimated.kind);
-  return () => void clockOf(run, made.plan, program, estimated.estimate);
+  const hours = runUpTo(run, 'hours');
+  if (hours.kind !== 'timed') throw new Error(hours.kind);
+  return () => void scheduleFindings(run, scheduleOf(run, hours));
 };

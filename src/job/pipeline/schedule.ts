@@ -1,53 +1,55 @@
-/** One more stage of a job: its program laid on the clock of the shop, and the start that would put more of it into the night. */
+/** A job's program laid on the clock of the shop, and what is said of it. */
 import { bestStart, startFindings } from '../../estimate/clock/best-start.ts';
 import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { clockFindings } from '../../estimate/clock/clock-findings.ts';
 import { DAY, type Moment, midnightOf, readMoment } from '../../estimate/clock/moment.ts';
 import { calendarOf, nextAttended, type Shift } from '../../estimate/clock/shifts.ts';
-import type { Estimate } from '../../estimate/estimate.ts';
-import { ratesOn } from '../../estimate/rates.ts';
-import type { ReadProgram } from '../../nc/read/program.ts';
-import type { Plan } from '../../plan/plan.ts';
+import { type Rates, ratesOn } from '../../estimate/rates.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { JobRun } from '../job-run.ts';
+import { machineOf } from '../shop.ts';
+import type { Timed } from './outcomes.ts';
 
-export interface OnClock {
-  readonly clock?: Clock;
-  readonly findings: readonly Finding[];
-}
+export type Laid =
+  | { readonly kind: 'laid'; readonly question: ClockQuestion; readonly clock: Clock }
+  /** No rates hold on the day, so that nobody knows the minutes of a stop, or the shop has no shift to start in. */
+  | { readonly kind: 'not laid'; readonly findings: readonly Finding[] };
 
 /** How far ahead of the start a better one is looked for, and how much later it may end: a night gained is not worth a weekend lost. */
 const LOOK_AHEAD = DAY;
 /** Runs with more events are laid on the clock, but no other start is tried for them. */
 const MOST_EVENTS = 2000;
 
-export const clockOf = (run: JobRun, plan: Plan, program: ReadProgram, estimate: Estimate): OnClock => {
-  const question = clockQuestion(run, plan, program, estimate);
-  if (question === undefined) return { findings: [] };
+export const scheduleOf = (run: JobRun, timed: Timed): Laid => {
+  const onDay = ratesOn(run.shop.rates, run.day);
+  if (onDay.kind !== 'rates') return { kind: 'not laid', findings: [onDay.finding] };
+  const question = clockQuestion(run, timed, onDay.rates);
   const laid = layOnClock(question);
-  if (laid.kind !== 'clock') return { findings: [laid.finding] };
-  const { start, events, pieces } = laid.clock;
-  const told = clockFindings(laid.clock);
-  // What goes on for weeks has every hour of the day in it: no start changes much, and trying them would take long.
-  if (events.length > MOST_EVENTS || pieces.laid < pieces.asked) return { clock: laid.clock, findings: told };
-  const proposal = bestStart([{ name: run.job.run, question }], { from: start, to: start + LOOK_AHEAD, later: LOOK_AHEAD });
-  return { clock: laid.clock, findings: [...told, ...startFindings(proposal)] };
+  return laid.kind === 'clock' ? { kind: 'laid', question, clock: laid.clock } : { kind: 'not laid', findings: [laid.finding] };
 };
 
-/** None where no rates hold on the day: then nobody knows the minutes of a stop either. */
-export const clockQuestion = (run: JobRun, plan: Plan, program: ReadProgram, estimate: Estimate): ClockQuestion | undefined => {
+/** What is said of a run on the clock, and the start that would put more of it into the night. */
+export const scheduleFindings = (run: JobRun, laid: Laid): readonly Finding[] => {
+  if (laid.kind === 'not laid') return laid.findings;
+  const { clock, question } = laid;
+  const { start, events, pieces } = clock;
+  const told = clockFindings(clock);
+  // What goes on for weeks has every hour of the day in it: no start changes much, and trying them would take long.
+  if (events.length > MOST_EVENTS || pieces.laid < pieces.asked) return told;
+  const proposal = bestStart([{ name: run.job.run, question }], { from: start, to: start + LOOK_AHEAD, later: LOOK_AHEAD });
+  return [...told, ...startFindings(proposal)];
+};
+
+const clockQuestion = (run: JobRun, { made, program, estimate }: Timed, { minutes }: Pick<Rates, 'minutes'>): ClockQuestion => {
   const { job, shop } = run;
-  const onDay = ratesOn(shop.rates, run.day);
-  const machine = shop.machines[0];
-  if (onDay.kind !== 'rates' || machine === undefined) return undefined;
   const { unattended } = estimate;
   return {
     program,
-    passes: plan.passes,
-    machine,
-    minutes: onDay.rates.minutes,
-    wire: plan.wire,
+    passes: made.plan.passes,
+    machine: machineOf(shop),
+    minutes,
+    wire: made.plan.wire,
     ...(job.spoolLeft === undefined ? {} : { spoolLeft: { unit: 'kg', amount: job.spoolLeft } }),
     // A run of the program gives all sheets of a stack.
     quantity: Math.ceil(job.quantity / job.stack),

@@ -1,0 +1,210 @@
+/** The answer to a job out of what its stages gave: facts, findings in the order of gravity, figures that can be asked why. */
+
+import { expectedWithin } from '../../accuracy/budget-of-plan.ts';
+import { chilled } from '../../accuracy/budget-question.ts';
+import { inspectionOf } from '../../accuracy/inspection-of-plan.ts';
+import type { Drawing } from '../../drawing/drawing.ts';
+import type { Material } from '../../physics/material/material.ts';
+import { numbered } from '../../plan/numbered.ts';
+import type { CutPlan } from '../../plan/plan.ts';
+import type { Proof } from '../../proof/proof.ts';
+import type { Asked, Head, JobFacts, Outcome } from '../../result/facts.ts';
+import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
+import type { Finding } from '../../text/finding.ts';
+import { proofQuestion } from '../files/setup-file.ts';
+import type { JobRun } from '../job-run.ts';
+import { toldOnce } from '../listed-once.ts';
+import { inDrawingUnits } from '../places-in-drawing.ts';
+import { assumptions } from '../request/assumptions.ts';
+import { withoutCutLines } from '../request/open-line-request.ts';
+import { setByHand } from '../request/overrides.ts';
+import { datumOf } from '../request/request.ts';
+import { asDrawn } from '../request/scale.ts';
+import { machineOf } from '../shop.ts';
+import type { Answer, Answered, ProvenProgram } from './answer.ts';
+import { besideCut, besideRefused } from './extras.ts';
+import { figuresOf } from './figures-of.ts';
+import type { NoHours, NotRequested, NotWritten, Programmed, Refused, Requested, Timed } from './outcomes.ts';
+import { scheduleFindings, scheduleOf } from './schedule.ts';
+import { noSentence, yesSentence } from './sentence.ts';
+import { setupOf } from './setup-of.ts';
+import { shapeLimitsFindings } from './shape-limits.ts';
+import { provenOf } from './stages.ts';
+import { type ChosenProgram, wireDoubt } from './wire-choice.ts';
+
+type Choice = Pick<ChosenProgram, 'wires' | 'findings'>;
+
+/** Of a job that has a program: what its proof says, its hours where they are known, and whether it is a yes. */
+export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): Answer => {
+  const { made } = hours;
+  const { asked, plan, written } = made;
+  const proven = provenProgramOf(run, hours);
+  const proof = provenOf(run, proven);
+  const laid = hours.kind === 'timed' ? scheduleOf(run, hours) : undefined;
+  const beside = besideCut(besideAsked(run, asked), plan, hours.kind === 'timed' ? hours.estimate : undefined);
+  const cut = cutFacts(plan, beside.facts, choice);
+  const findings = findingsOf(asked, [
+    ...asked.findings,
+    ...choice.findings,
+    ...wireDoubt(proof, choice.wires),
+    ...plan.findings,
+    ...written.findings,
+    ...proof.findings,
+    ...(hours.kind === 'timed' ? hours.estimate.findings : hours.findings),
+    ...(laid === undefined ? [] : scheduleFindings(run, laid)),
+    ...shapeFindings(run, cut),
+    ...beside.findings,
+  ]);
+  const program = programFacts(run, made, { proven, proof, cut });
+  const known: HoursFacts | undefined =
+    hours.kind === 'timed' ? { estimate: hours.estimate, ...(laid?.kind === 'laid' ? { clock: laid.clock } : {}) } : undefined;
+  const yes = proof.verdict === 'proven' && !findings.some((f) => f.severity === 'refusal');
+  const outcome: Outcome =
+    yes && known !== undefined
+      ? { answer: 'yes', kind: 'program', cut, program, hours: known }
+      : { answer: 'no', kind: 'program', cut, program, ...(known === undefined ? {} : { hours: known }) };
+  const sentence =
+    outcome.answer === 'yes'
+      ? yesSentence({ job: run.job, material: asked.material, plan, estimate: outcome.hours.estimate, within: cut.within })
+      : noSentence(findings, proof);
+  return { ...answered(run, asked, { outcome, sentence, findings }), proven };
+};
+
+/** Of a job that stopped before it had a program. */
+export const refusedAnswer = (run: JobRun, stopped: NotRequested | Refused | NotWritten, choice: Choice = { findings: [] }): Answer => {
+  if (stopped.kind === 'bad input') return stopped;
+  if (stopped.kind === 'non-conductor')
+    return { kind: 'cannot', sentence: noSentence(stopped.findings), findings: stopped.findings, drawing: stopped.drawing };
+  if (stopped.kind === 'nothing to cut') {
+    const findings = findingsOf(stopped, [...stopped.findings, ...shapeFindings(run)]);
+    return answered(run, stopped, {
+      outcome: { answer: 'no', kind: 'nothing to cut' },
+      sentence: noSentence(findings),
+      findings,
+    });
+  }
+  return stopped.kind === 'refused' ? planRefused(run, stopped, choice) : notWritten(run, stopped, choice);
+};
+
+const planRefused = (run: JobRun, { asked, plan }: Refused, { wires, findings: chosen }: Choice): Answer => {
+  const beside = besideRefused(besideAsked(run, asked));
+  const refused: RefusedFacts = { plan, ...beside.facts, ...(wires === undefined ? {} : { wires }) };
+  const findings = findingsOf(asked, [...asked.findings, ...chosen, ...plan.findings, ...shapeFindings(run), ...beside.findings]);
+  return answered(run, asked, { outcome: { answer: 'no', kind: 'refused', refused }, sentence: noSentence(findings), findings });
+};
+
+const notWritten = (run: JobRun, { asked, plan, findings: unspelled }: NotWritten, choice: Choice): Answer => {
+  const beside = besideCut(besideAsked(run, asked), plan);
+  const cut = cutFacts(plan, beside.facts, choice);
+  const findings = findingsOf(asked, [
+    ...asked.findings,
+    ...choice.findings,
+    ...unspelled,
+    ...plan.findings,
+    ...shapeFindings(run, cut),
+    ...beside.findings,
+  ]);
+  return answered(run, asked, { outcome: { answer: 'no', kind: 'plan', cut }, sentence: noSentence(findings), findings });
+};
+
+/** What is known of any job that was judged. */
+type Judged = Pick<Requested, 'drawing' | 'material'> & Partial<Pick<Requested, 'wish'>>;
+
+const answered = (run: JobRun, { drawing, material }: Judged, said: Pick<JobFacts, 'outcome' | 'sentence' | 'findings'>): Answered => {
+  const { job, shape } = run;
+  const facts: JobFacts = {
+    head: headOf(run),
+    asked: askedOf(run, drawing, material),
+    drawing,
+    ...(shape === undefined ? {} : { shape: { name: shape.name, sizes: shape.sizes } }),
+    ...said,
+  };
+  return { kind: 'answered', facts, job, figures: figuresOf(facts) };
+};
+
+const headOf = ({ job, shop, day, drawingName }: JobRun): Head => ({
+  name: job.name ?? drawingName,
+  ...(job.customer === undefined ? {} : { customer: job.customer }),
+  shop: shop.name,
+  day,
+  drawingName,
+});
+
+const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
+  const { height, quantity, finish, tolerance, insideCorner } = run.job;
+  const [datum, byHand] = [datumOf(run.job, drawing.units.millimetres), setByHand(run.job)];
+  return {
+    material,
+    height,
+    quantity,
+    finish,
+    tolerance,
+    insideCorner,
+    ...(datum === undefined ? {} : { datum }),
+    ...(byHand === undefined ? {} : { byHand }),
+    assumed: assumptions(run, drawing, material),
+  };
+};
+
+const besideAsked = ({ job, shop }: JobRun, { material, wish }: Requested) => ({
+  job,
+  machine: machineOf(shop),
+  material,
+  wanted: wish.wanted,
+});
+
+const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>, { wires }: Choice): CutFacts => ({
+  plan,
+  contours: numbered(plan),
+  within: expectedWithin(plan, beside.budgets),
+  ...beside,
+  ...(wires === undefined ? {} : { wires }),
+});
+
+/** The question that the program puts to the proof, and what else it takes to put it again. */
+const provenProgramOf = (run: JobRun, { made, program }: Timed | NoHours): ProvenProgram => {
+  const { asked, plan, written } = made;
+  const { wish, material } = asked;
+  const setup = setupOf(run, wish, plan, material, written);
+  return { setup, read: program, question: proofQuestion(written.text, setup, wish.wanted, asDrawn(plan.block, wish.scaled), wish.lines) };
+};
+
+const programFacts = (
+  { job, dialect }: JobRun,
+  { asked, plan, written }: Programmed,
+  { proven, proof, cut }: { readonly proven: ProvenProgram; readonly proof: Proof; readonly cut: CutFacts },
+): ProgramFacts => ({
+  text: written.text,
+  dialect: dialect.name,
+  units: dialect.units,
+  registers: written.registers,
+  gaps: written.gaps,
+  ...(proven.setup.scaled === undefined ? {} : { scaled: proven.setup.scaled }),
+  proof: { ...proof, findings: inDrawingUnits(proof.findings, asked.drawing.units) },
+  inspection: inspectionOf({
+    finish: job.finish,
+    tolerance: job.tolerance,
+    insideCorner: job.insideCorner,
+    measuring: job.temperature?.measuring ?? chilled.measuring,
+    sizes: job.sizes ?? [],
+    plan,
+    material: asked.material,
+    wanted: asked.wish.wanted,
+    ...(cut.budgets === undefined ? {} : { budgets: cut.budgets }),
+  }),
+});
+
+/** Of a part by numbers: what was found when it was made, and once it is known how well it will be cut, whether its limits are kept. */
+const shapeFindings = ({ job, shape }: JobRun, cut?: CutFacts): readonly Finding[] => [
+  ...(shape?.findings ?? []),
+  ...(cut === undefined ? [] : shapeLimitsFindings(shape, { within: cut.within, tolerance: job.tolerance })),
+];
+
+/** Of drawing and stages, the gravest first, in the unit of the drawing, each told once. */
+const findingsOf = ({ drawing, wish }: Judged, later: readonly Finding[]): readonly Finding[] =>
+  toldOnce(byGravity([...withoutCutLines(drawing.findings, wish?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));
+
+const GRAVITY: readonly Finding['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
+
+/** The gravest first; findings of the same gravity keep the order of the stages. */
+const byGravity = (findings: readonly Finding[]): readonly Finding[] => GRAVITY.flatMap((g) => findings.filter((f) => f.severity === g));
