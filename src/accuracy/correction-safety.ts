@@ -1,5 +1,6 @@
 /** Whether corrected registers can be set without harm: the wire keeps a gap, inside arcs can still be gone round, the change is believable. */
 
+import { wireOffset } from '../physics/cut/spark-gap.ts';
 import { gapLeast } from '../physics/starting-model.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
@@ -21,7 +22,8 @@ export const correctionFindings = (plan: CutPlan, registers: readonly NewRegiste
 ];
 
 /** Wire centre to the finished face, mm, below which no spark has room to jump. */
-export const leastReach = ({ wire }: Pick<CutPlan, 'wire'>): number => wire.diameter / 2 + gapLeast.value / 1000;
+export const leastReach = ({ wire }: Pick<CutPlan, 'wire'>): number =>
+  wireOffset.compute({ d: wire.diameter, gap: gapLeast.value / 1000, stock: 0 });
 
 const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   const change = registers.reduce((most, r) => Math.max(most, Math.abs(r.after.value - r.before)), 0);

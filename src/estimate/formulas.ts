@@ -60,44 +60,14 @@ export const powerCost: Formula<'minutes' | 'power' | 'price'> = {
   compute: ({ minutes, power, price }) => (minutes / 60) * power * price,
 };
 
-export const wireMetres: Formula<'minutes' | 'speed'> = {
-  name: 'wire used',
-  text: 'length = sparking time × wire speed',
-  source: SOURCE,
-  unit: 'm',
-  inputs: { minutes: { unit: 'min', name: 'sparking time' }, speed: { unit: 'm/min', name: 'wire speed' } },
-  compute: ({ minutes, speed }) => minutes * speed,
-};
-
-export const wireKilograms: Formula<'length' | 'diameter' | 'density'> = {
-  name: 'mass of the wire used',
-  text: 'mass = length × π d² / 4 × density',
-  source: SOURCE,
-  unit: 'kg',
-  inputs: {
-    length: { unit: 'm', name: 'length' },
-    diameter: { unit: 'mm', name: 'wire diameter' },
-    density: { unit: 'g/cm³', name: 'density' },
-  },
-  compute: ({ length, diameter, density }) => (length * Math.PI * (diameter / 2) ** 2 * density) / 1000,
-};
-
+/** Of wire and of metal alike. */
 export const massCost: Formula<'mass' | 'price'> = {
-  name: 'cost of the wire',
+  name: 'cost by mass',
   text: 'cost = mass × price',
   source: SOURCE,
   unit: 'money',
   inputs: { mass: { unit: 'kg', name: 'mass' }, price: { unit: 'money/kg', name: 'price' } },
   compute: ({ mass, price }) => mass * price,
-};
-
-export const spoolShare: Formula<'mass' | 'spool'> = {
-  name: 'spools used',
-  text: 'spools = mass / mass of one spool',
-  source: SOURCE,
-  unit: '1',
-  inputs: { mass: { unit: 'kg', name: 'wire used' }, spool: { unit: 'kg', name: 'one spool' } },
-  compute: ({ mass, spool }) => mass / spool,
 };
 
 export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {

@@ -1,20 +1,11 @@
 /** What one piece costs and how the price falls with the quantity. Money in minor units. */
+
 import type { Wire } from '../physics/wire/wire.ts';
+import { spoolShare, wireKilograms, wireMetres } from '../physics/wire/wire-use.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
-import {
-  hourly,
-  massCost,
-  powerCost,
-  priceEach,
-  priceTotal,
-  spoolShare,
-  stackShare,
-  sumOf,
-  wireKilograms,
-  wireMetres,
-} from './formulas.ts';
+import { hourly, massCost, powerCost, priceEach, priceTotal, stackShare, sumOf } from './formulas.ts';
 import { fromShop, type Hours } from './hours.ts';
 import type { Rates } from './rates.ts';
 

@@ -9,21 +9,12 @@ import { standardMachine } from './cut/machine.ts';
 import { findMaterial } from './material/find-material.ts';
 import { wireRange } from './starting-model.ts';
 import type { Wire } from './wire/wire.ts';
-import { wireMassPerLength } from './wire/wire-string.ts';
-import { costPerArea, wireMassPerHour } from './wire/wire-use.ts';
+import { cuttingMinuteCost } from './wire/wire-use.ts';
 import { wires } from './wire/wires.ts';
 
 /** Minor money units per square metre with a machine rate from cheap to dear. */
 const cost = (wire: Wire, machine: number, height: number): number =>
-  costPerArea.compute({
-    machine,
-    wirePerHour: wireMassPerHour.compute({
-      speed: wire.speed,
-      massPerLength: wireMassPerLength.compute({ density: wire.density, d: wire.diameter }),
-    }),
-    price: wire.price,
-    rate: model({ wire, height }).rate,
-  });
+  (cuttingMinuteCost.compute({ ...wire, machine }) / model({ wire, height }).rate) * 1e6;
 
 const kinds = [...new Set(wires.map((w) => w.kind))];
 const family = (kind: Wire['kind']): readonly Wire[] => wires.filter((w) => w.kind === kind).sort((a, b) => a.diameter - b.diameter);

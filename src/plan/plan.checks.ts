@@ -1,9 +1,10 @@
 /** Values of the plan that others printed, or that the trade agrees on. */
 import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
+import { workHeight } from '../physics/cut/cut-figures.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
+import { massOf } from '../physics/material/piece-mass.ts';
 import type { CheckRow } from '../quantity/check.ts';
-import { heightFigure, massOf } from './loose-piece-mass.ts';
 import { lapOf } from './path/lap.ts';
 import { planned, plate, questionFor } from './plan.fixture.ts';
 import { roomFor } from './start/holes.ts';
@@ -11,7 +12,9 @@ import { tabFor } from './start/tab.ts';
 
 const slugMass = (): number => {
   const found = findMaterial('d2');
-  return found.kind === 'material' ? massOf('L1', 'slug', 100 * 60, heightFigure(25), found.material.density).value : 0;
+  return found.kind === 'material'
+    ? massOf({ key: 'slug', what: 'the slug', area: 100 * 60, height: workHeight(25), density: found.material.density }).value
+    : 0;
 };
 
 /** A square with one inside corner rounded; the wire runs inside it. */

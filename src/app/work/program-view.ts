@@ -11,7 +11,7 @@ export const programView = ({ facts, proven }: Answered, run: JobRun): ProgramVi
   const { outcome } = facts;
   if (outcome.kind !== 'program' || proven === undefined) return undefined;
   const { cut, program } = outcome;
-  const { read, setup } = proven;
+  const { read } = proven;
   const replay = replayOf(read, cut.plan, machineOf(run.shop).travelFeed);
   return {
     text: program.text,
@@ -28,6 +28,6 @@ export const programView = ({ facts, proven }: Answered, run: JobRun): ProgramVi
     },
     falls: program.proof.loose.map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
     minutes: replay.minutes,
-    kerf: setup.wireDiameter + 2 * (Object.values(setup.gaps)[0] ?? 0),
+    kerf: replay.kerf,
   };
 };

@@ -1,5 +1,7 @@
 /** All pieces of a job in a row, with the loading between them and the spool changed where it runs out. */
+
 import type { Wire } from '../../physics/wire/wire.ts';
+import { metresOfWire } from '../../physics/wire/wire-use.ts';
 import type { Rates } from '../rates.ts';
 import type { Task } from './tasks.ts';
 
@@ -65,9 +67,7 @@ function* turnsOfPiece(
 }
 
 /** Metres on a full spool. */
-export const spoolMetres = (wire: Wire): number => metresOf(wire, wire.spool);
-
-const metresOf = ({ diameter, density }: Wire, kilograms: number): number => (kilograms * 1000) / (Math.PI * (diameter / 2) ** 2 * density);
+export const spoolMetres = (wire: Wire): number => metresOfWire.compute({ ...wire, mass: wire.spool });
 
 /** The spool on the machine while the pieces are gone through; it never leaves this file. */
 class Spool {
@@ -79,7 +79,12 @@ class Spool {
   constructor({ wire, spoolLeft, minutes }: SequenceQuestion) {
     this.#speed = wire.speed;
     this.#full = spoolMetres(wire);
-    this.#left = spoolLeft === undefined ? this.#full : spoolLeft.unit === 'm' ? spoolLeft.amount : metresOf(wire, spoolLeft.amount);
+    this.#left =
+      spoolLeft === undefined
+        ? this.#full
+        : spoolLeft.unit === 'm'
+          ? spoolLeft.amount
+          : metresOfWire.compute({ ...wire, mass: spoolLeft.amount });
     const what = 'put on a full spool and thread again';
     this.#change = { kind: 'spool change', minutes: minutes.spool ?? SPOOL_MINUTES, what, needsPerson: true };
   }

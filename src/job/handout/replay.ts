@@ -5,6 +5,7 @@ import { lengthOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { ReadProgram } from '../../nc/read/program.ts';
 import type { CutPlan } from '../../plan/plan.ts';
+import { kerfOf } from '../../plan/rough-cut.ts';
 
 export interface ReplayMove {
   readonly block: number;
@@ -21,6 +22,8 @@ export interface Replay {
   readonly moves: readonly ReplayMove[];
   /** Machine time of all moves together, min. */
   readonly minutes: number;
+  /** Width of the rough cut, mm. */
+  readonly kerf: number;
 }
 
 /** `travelFeed` in mm/min. Moves of a pass that nobody planned have no feed and take no time. */
@@ -33,5 +36,5 @@ export const replayOf = (program: ReadProgram, plan: CutPlan, travelFeed: number
     moves.push({ block: action.block, centre: action.centre, pass: pass?.number ?? 0, begins: minutes });
     minutes += lengthOf(action.centre) / (pass?.feed.value ?? (action.rapid ? travelFeed : Number.POSITIVE_INFINITY));
   }
-  return { lines: program.blocks.map((b) => b.text), moves, minutes };
+  return { lines: program.blocks.map((b) => b.text), moves, minutes, kerf: kerfOf({ wire: plan.wire, rows: plan.passes }) };
 };

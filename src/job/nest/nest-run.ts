@@ -6,14 +6,16 @@ import { nest, placedContours } from '../../nest/lay/nest.ts';
 import type { LaidNest } from '../../nest/nest-outcome.ts';
 import { type NestQuestion, type Piece, USUAL_WORK } from '../../nest/nest-question.ts';
 import { stackOf } from '../../nest/stack.ts';
+import { workHeight } from '../../physics/cut/cut-figures.ts';
 import type { Material } from '../../physics/material/material.ts';
+import { massOf } from '../../physics/material/piece-mass.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { LaidPiece, NestFacts, PieceRow } from '../../result/nest-facts.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { NestFile } from '../files/nest-file.ts';
 import { rectangleOf } from '../files/setup-file.ts';
 import { materialOf } from '../job-material.ts';
-import { massOf, metalOf, shareOf } from '../pipeline/metal.ts';
+import { metalOf, shareOf } from '../pipeline/metal.ts';
 import type { Shop } from '../shop.ts';
 import { type DrawingOf, type NestPieces, piecesOf } from './nest-pieces.ts';
 
@@ -95,9 +97,9 @@ const factsOf = (
 ): NestFacts => {
   const onPlate = laidPieces(pieces, laid);
   const area = (contours: readonly Contour[]): number => metalOf(contours);
-  const weigh = (key: string, words: string, mm2: number): Figure =>
-    massOf({ key, name: words, area: mm2, height: file.thickness, density: material.density });
-  const plateMass = weigh('nest.plate', 'mass of the plate', area([plate, ...holes]));
+  const height = workHeight(file.thickness);
+  const weigh = (key: string, what: string, mm2: number): Figure => massOf({ key, what, area: mm2, height, density: material.density });
+  const plateMass = weigh('nest.plate', 'the plate', area([plate, ...holes]));
   const metal = onPlate.reduce((sum, p) => sum + area([p.outline, ...p.holes]), 0);
   const onDay = ratesOn(shop.rates, day);
   const rates = onDay.kind === 'rates' ? onDay.rates : undefined;
@@ -117,7 +119,7 @@ const factsOf = (
     rows: pieces.map((piece): PieceRow => {
       const own = area([piece.outline, ...(piece.holes ?? [])]);
       const count = laid.placed.filter((p) => p.piece === piece.id).length;
-      const each = weigh(`nest.piece.${piece.id}`, `mass of ${piece.id}`, own);
+      const each = weigh(`nest.piece.${piece.id}`, piece.id, own);
       const perKg = price === undefined || metal === 0 ? undefined : (price * plateMass.value * own) / (metal * each.value);
       return {
         piece: piece.id,
@@ -131,8 +133,8 @@ const factsOf = (
     }),
     nest: laid,
     plateMass,
-    piecesMass: weigh('nest.pieces', 'mass of the pieces laid', metal),
-    scrapMass: weigh('nest.scrap', 'mass of the scrap', Math.max(0, area([plate, ...holes]) - metal)),
+    piecesMass: weigh('nest.pieces', 'the pieces laid', metal),
+    scrapMass: weigh('nest.scrap', 'the scrap', Math.max(0, area([plate, ...holes]) - metal)),
     ...(platePrice === undefined ? {} : { platePrice }),
     ...(file.suppliedBy === undefined ? {} : { suppliedBy: file.suppliedBy }),
     ...(platePrice === undefined || rates === undefined ? {} : { currency: rates.currency }),

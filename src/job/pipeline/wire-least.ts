@@ -1,6 +1,8 @@
 /** Hours and price that a job takes at least with a wire, by the same rates and lines as its estimate. */
+
 import { ratesOn } from '../../estimate/rates.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { wireKilograms, wireMetres } from '../../physics/wire/wire-use.ts';
 import type { WireBound } from '../../plan/cut/least-of-wire.ts';
 import type { JobRun } from '../job-run.ts';
 import { machineOf } from '../shop.ts';
@@ -26,7 +28,7 @@ export const leastOf = (bound: WireBound, { wire, run, contours }: LeastAsked): 
   const people = attended + rates.minutes.load + run.job.stack * rates.minutes.inspection;
   const drilling = bound.drilled * (run.job.height / rates.drillingFeed + rates.drillingHole);
   const once = rates.minutes.programming + rates.minutes.programmingContour * contours + rates.minutes.setUp;
-  const kilograms = (bound.sparking * wire.speed * Math.PI * (wire.diameter / 2) ** 2 * wire.density) / 1000;
+  const kilograms = wireKilograms.compute({ ...wire, length: wireMetres.compute({ minutes: bound.sparking, speed: wire.speed }) });
   const one =
     (minutes * rates.machineHour + people * rates.labourHour + drilling * rates.drillingHour) / 60 +
     (bound.sparking * (rates.filtersHour + rates.resinHour)) / 60 +

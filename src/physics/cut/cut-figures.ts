@@ -20,11 +20,14 @@ export interface CutFigures {
   readonly roughFormError: Figure;
 }
 
+/** What the wire cuts through, mm. */
+export const workHeight = (height: number): Figure => told('cut.height', 'height of the work', height, 'mm', 'the job');
+
 /** The conditions must have passed checkCut without a refusal. */
 export const cutFigures = (conditions: CutConditions): CutFigures => {
   const { wire, machine } = conditions;
   const diameter = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
-  const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
+  const height = workHeight(conditions.height);
   const floor = told('machine.form-floor', "the machine's own form error", machine.formFloor, 'µm', machine.name);
   const wirePart = apply(wireShare, { d: diameter, scale: model.wireScale, power: model.wirePower }, { key: 'cut.wire-share' });
   const heightPart = apply(heightShare, { height, thin: model.thinScale, tall: model.tallScale }, { key: 'cut.height-share' });

@@ -10,7 +10,7 @@ import { find } from '../findings.ts';
 import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
 import { areaRateFromFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
-import { told } from './cut-figures.ts';
+import { told, workHeight } from './cut-figures.ts';
 import { called, type LadderRow, ladderRows } from './pass-rows.ts';
 import { kerf } from './spark-gap.ts';
 import { damageDepth, recastLayer } from './surface.ts';
@@ -66,7 +66,7 @@ export const tableRows = (conditions: CutConditions, table: PassTable): TableRow
   const places = placesOf(conditions, sideBySide(table.passes, ladderRows(conditions, energiesOf(table))));
   const fault = faultOf(places);
   if (fault !== undefined) return { kind: 'inconsistent', finding: inconsistent(table, fault) };
-  const height = told('cut.height', 'height of the work', conditions.height, 'mm', 'the job');
+  const height = workHeight(conditions.height);
   const rows = mapFilled(sideBySide(table.passes, places), ([pass, place], i): LadderRow => {
     const ra = entered(called(i, 'ra', 'Ra after'), pass.ra, 'µm', table.spread);
     const feed = entered(called(i, 'feed', 'feed of'), pass.feed, 'mm/min', table.spread);

@@ -1,5 +1,6 @@
 /** Mass of a straight-walled piece, so that nobody is surprised by a slug. */
-import type { Formula } from '../../quantity/formula.ts';
+import { type Figure, given } from '../../quantity/figure.ts';
+import { apply, type Formula } from '../../quantity/formula.ts';
 
 /** Density in g/cm³ is mg/mm³; a kilogram has a million of those. */
 export const pieceMass: Formula<'area' | 'height' | 'density'> = {
@@ -14,3 +15,26 @@ export const pieceMass: Formula<'area' | 'height' | 'density'> = {
   },
   compute: ({ area, height, density }) => (area * height * density) / 1e6,
 };
+
+export interface Weighed {
+  /** Begins the keys of both figures: 'contour.L1'. */
+  readonly key: string;
+  /** Goes behind 'mass of' and 'area of'. */
+  readonly what: string;
+  /** mm², by the drawing. */
+  readonly area: number;
+  readonly height: Figure;
+  readonly density: Figure;
+}
+
+/** kg, as a figure that can be asked why. */
+export const massOf = ({ key, what, area, height, density }: Weighed): Figure =>
+  apply(
+    pieceMass,
+    {
+      area: given({ key: `${key}.area`, name: `area of ${what}`, value: area, unit: 'mm²', basis: 'drawing', source: 'the drawing' }),
+      height,
+      density,
+    },
+    { key: `${key}.mass`, name: `mass of ${what}` },
+  );

@@ -1,56 +1,61 @@
-/** How much wire a cut uses up, how long a spool lasts, and what cutting costs per area. */
-import type { Formula } from '../../quantity/formula.ts';
+/** How much wire a cut uses up, how much of a spool that is, and what a minute of cutting costs. Money in minor units. */
+import type { Formula, Input } from '../../quantity/formula.ts';
+import { wireMassPerLength } from './wire-string.ts';
 
-const speed = { unit: 'm/min', name: 'wire speed' } as const;
-const massPerLength = { unit: 'kg/m', name: 'mass per length of wire' } as const;
+const speed: Input = { unit: 'm/min', name: 'wire speed' };
+const diameter: Input = { unit: 'mm', name: 'wire diameter' };
+const density: Input = { unit: 'g/cm³', name: 'density' };
 
-export const wireLength: Formula<'minutes' | 'speed'> = {
-  name: 'length of wire used',
-  text: 'length = run time · wire speed',
+/** The wire runs at its speed for as long as the machine sparks. */
+export const wireMetres: Formula<'minutes' | 'speed'> = {
+  name: 'wire used',
+  text: 'length = sparking time × wire speed',
   source: 'definition',
   unit: 'm',
-  inputs: { minutes: { unit: 'min', name: 'run time' }, speed },
+  inputs: { minutes: { unit: 'min', name: 'sparking time' }, speed },
   compute: ({ minutes, speed }) => minutes * speed,
 };
 
-export const wireMass: Formula<'length' | 'massPerLength'> = {
-  name: 'mass of wire used',
-  text: 'mass = length · mass per length',
+export const wireKilograms: Formula<'length' | 'diameter' | 'density'> = {
+  name: 'mass of the wire used',
+  text: 'mass = length × π d² / 4 × density',
   source: 'definition',
   unit: 'kg',
-  inputs: { length: { unit: 'm', name: 'length of wire' }, massPerLength },
-  compute: ({ length, massPerLength }) => length * massPerLength,
+  inputs: { length: { unit: 'm', name: 'length' }, diameter, density },
+  compute: ({ length, diameter, density }) => length * wireMassPerLength.compute({ density, d: diameter }),
 };
 
-export const wireMassPerHour: Formula<'speed' | 'massPerLength'> = {
-  name: 'wire used per hour',
-  text: 'grams per hour = speed · 60 · mass per length',
+/** The other way about: how far so much wire goes. */
+export const metresOfWire: Formula<'mass' | 'diameter' | 'density'> = {
+  name: 'length of so much wire',
+  text: 'length = mass / (π d² / 4 × density)',
   source: 'definition',
-  unit: 'g/h',
-  inputs: { speed, massPerLength },
-  compute: ({ speed, massPerLength }) => speed * 60 * massPerLength * 1000,
+  unit: 'm',
+  inputs: { mass: { unit: 'kg', name: 'mass' }, diameter, density },
+  compute: ({ mass, diameter, density }) => mass / wireMassPerLength.compute({ density, d: diameter }),
 };
 
-export const spoolHours: Formula<'spool' | 'massPerLength' | 'speed'> = {
-  name: 'running time of one spool',
-  text: 'hours = mass of the spool / mass per length / (speed · 60)',
+export const spoolShare: Formula<'mass' | 'spool'> = {
+  name: 'spools used',
+  text: 'spools = mass / mass of one spool',
   source: 'definition',
-  unit: 'h',
-  inputs: { spool: { unit: 'kg', name: 'wire on one spool' }, massPerLength, speed },
-  compute: ({ spool, massPerLength, speed }) => spool / massPerLength / (speed * 60),
+  unit: '1',
+  inputs: { mass: { unit: 'kg', name: 'wire used' }, spool: { unit: 'kg', name: 'one spool' } },
+  compute: ({ mass, spool }) => mass / spool,
 };
 
-/** Machine and wire together, per square metre of cut wall so that the number can be read. */
-export const costPerArea: Formula<'machine' | 'wirePerHour' | 'price' | 'rate'> = {
-  name: 'machine and wire cost per square metre of wall',
-  text: 'cost = (machine rate + wire per hour · price) / (area rate · 60)',
+export const cuttingMinuteCost: Formula<'machine' | 'speed' | 'diameter' | 'density' | 'price'> = {
+  name: 'cost of a minute of cutting',
+  text: 'cost = machine rate / 60 + wire speed × π d² / 4 × density × price',
   source: 'definition',
   unit: 'money',
   inputs: {
     machine: { unit: 'money/h', name: 'machine rate' },
-    wirePerHour: { unit: 'g/h', name: 'wire used per hour' },
+    speed,
+    diameter,
+    density,
     price: { unit: 'money/kg', name: 'price of the wire' },
-    rate: { unit: 'mm²/min', name: 'area rate' },
   },
-  compute: ({ machine, wirePerHour, price, rate }) => ((machine + (wirePerHour / 1000) * price) / (rate * 60)) * 1e6,
+  compute: ({ machine, speed, diameter, density, price }) =>
+    machine / 60 + price * wireKilograms.compute({ length: wireMetres.compute({ minutes: 1, speed }), diameter, density }),
 };

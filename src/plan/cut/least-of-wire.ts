@@ -8,6 +8,7 @@ import { coreDecision } from '../core/core-choice.ts';
 import { sortLoops } from '../kept-side.ts';
 import { layOut } from '../lay/lay-out.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
+import { kerfOf, reachOf } from '../rough-cut.ts';
 import type { Shape } from '../same-shape.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
@@ -76,17 +77,12 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly Shape[], quest
   return { kind: 'bound', bound: sum };
 };
 
-const reachOf = ({ rows, wire }: Pick<WireWithPasses, 'rows' | 'wire'>): number =>
-  rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
-
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
 const isBurnt = (shape: Shape, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
-  const rough = rows[0]!;
-  const reach = reachOf({ rows, wire });
-  const kerf = wire.diameter + 2 * rough.gap.value;
+  const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });
-  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough, wire, question }).kind === 'burn';
+  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0]!, wire, question }).kind === 'burn';
 };

@@ -12,6 +12,7 @@ import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
 import { movedContour } from '../path/moved.ts';
 import type { NearestWire, Plan, RefusedPlan, WireResult } from '../plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
+import { kerfOf, reachOf } from '../rough-cut.ts';
 import { type Shape, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
 import { holeFindings } from '../start/hole-findings.ts';
@@ -47,7 +48,7 @@ export const planCut = (question: PlanQuestion): Plan => {
   if (choice.kind === 'none') return refusedPlan(question, block, before, nearestWire(question, choice.nearest, shapes));
   const { best } = choice;
   if (nothing.length > 0) return refusedPlan(question, block, before, nearestWire(question, best, shapes));
-  const limits = { kerf: measuresKerf(best), reach: reachOf(best) };
+  const limits = { kerf: kerfOf(best), reach: reachOf(best) };
   const laid = layOut({ shapes, best, block, question, reach: limits.reach });
   const webs = [...webFindings(sorted.cut, shapes, limits), ...thinFindings({ cut: sorted.cut, shapes, block, limits })];
   const holes = holesOf(question, sorted.drawnHoles);
@@ -118,11 +119,6 @@ const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly 
   ...drawn,
   ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
 ];
-
-const measuresKerf = ({ wire, rows }: WireWithPasses): number => wire.diameter + 2 * rows[0]!.gap.value;
-
-/** From a contour to the far side of its rough cut. */
-const reachOf = ({ wire, rows }: WireWithPasses): number => rows[0]!.offset.value + wire.diameter / 2 + rows[0]!.gap.value;
 
 /** What is known of any plan, cut or refused. */
 const plannedOf = ({ height, clamps = [] }: PlanQuestion, block: Contour) => ({

@@ -3,15 +3,17 @@
 import type { Contour } from '../../geometry/contour.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { workHeight } from '../../physics/cut/cut-figures.ts';
+import { massOf } from '../../physics/material/piece-mass.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { heightFigure, massOf } from '../loose-piece-mass.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
 import { burntAway, looseOf } from '../path/loose-piece.ts';
 import { movedContour, movedPoint } from '../path/moved.ts';
 import type { ContourPlan, CoreBurnt, WorstCorner } from '../plan.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
+import { kerfOf } from '../rough-cut.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { openedFrame } from '../start/block-edge.ts';
 import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
@@ -40,7 +42,7 @@ export interface LayOutAsked {
 
 export const layOut = (asked: LayOutAsked): LaidOut => {
   const { shapes, best, question } = asked;
-  const height = heightFigure(question.height);
+  const height = workHeight(question.height);
   const everything = shapes.some((s) => s.first.loop.kept === 'punch') ? lookupOfSegments(allSegments(asked)) : undefined;
   const shared = holesToShare(asked);
   const contours: ContourPlan[] = [];
@@ -51,13 +53,13 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const { loop } = shape.first;
     const area = pieceArea(shape.first, asked.reach);
     const role = loop.kept === 'die' ? 'slug' : 'part';
-    const massFor = (id: string, of: number) => massOf(id, role, of, height, question.material.density);
+    const massFor = (id: string, of: number) =>
+      massOf({ key: `contour.${id}`, what: `the ${role} of ${id}`, area: of, height, density: question.material.density });
     const mass = massFor(loop.loop.id, area);
-    const rough = best.rows[0]!;
-    const kerf = best.wire.diameter + 2 * rough.gap.value;
+    const kerf = kerfOf(best);
     const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
     const weighed = { ...whole, mass: mass.value };
-    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough, wire: best.wire, question };
+    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0]!, wire: best.wire, question };
     const designAsked: DesignAsked = {
       shape,
       fit: best.fits[i]!,

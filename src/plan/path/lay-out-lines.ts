@@ -6,13 +6,16 @@ import { distanceTo } from '../../geometry/near/distance.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Line, line as lineOf, type Point, type Segment } from '../../geometry/segment.ts';
+import { workHeight } from '../../physics/cut/cut-figures.ts';
+import { massOf } from '../../physics/material/piece-mass.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { heightFigure, massOf, spokenMass } from '../loose-piece-mass.ts';
+import { spokenMass } from '../loose-piece-mass.ts';
 import { type OpenCutPlan, type OpenEnd, type WantedLine, wireSide } from '../open-line.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
+import { kerfOf, reachOf } from '../rough-cut.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
@@ -58,7 +61,7 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   if (ends.kind === 'no hole') return { lines: [], findings: [noHole(line, ends)] };
   const extended = extendedTo(line.path, ends.from, ends.to);
   const through = ends.from.kind === 'edge' && ends.to.kind === 'edge';
-  const reach = reachOf(line, asked);
+  const reach = takenBy(line, asked);
   const parted = through ? partedBy(extended.path, asked.block, asked.cut, reach) : undefined;
   const piece = parted === undefined ? undefined : pieceOf(line, parted, asked);
   const loose: Loosened | undefined = piece && { role: piece.role, mass: spokenMass(piece.mass.value), tab: piece.tab };
@@ -81,9 +84,8 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
 };
 
 /** The cut lies on the side that is not kept; a slit's to either side. */
-const reachOf = ({ kept }: WantedLine, { best }: LinesAsked): Taken => {
-  const halfKerf = best.wire.diameter / 2 + best.rows[0]!.gap.value;
-  const far = best.rows[0]!.offset.value + halfKerf;
+const takenBy = ({ kept }: WantedLine, { best }: LinesAsked): Taken => {
+  const [halfKerf, far] = [kerfOf(best) / 2, reachOf(best)];
   return kept === 'slit' ? { left: halfKerf, right: halfKerf } : { left: kept === 'left' ? 0 : far, right: kept === 'left' ? far : 0 };
 };
 
@@ -96,7 +98,7 @@ const endsFor = (line: WantedLine, { question, best, block, blockDrawn, cut, hol
     ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }),
     holes,
     rules: { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height },
-    halfKerf: best.wire.diameter / 2 + best.rows[0]!.gap.value,
+    halfKerf: kerfOf(best) / 2,
     ...(Object.hasOwn(start, line.id) ? { start: start[line.id]! } : {}),
     blockDrawn,
   });
@@ -144,7 +146,13 @@ const lineMade = (
 /** What comes off is the smaller piece: the part where its side is kept, as both sides of a slit are. */
 const pieceOf = (line: WantedLine, { smaller, area, perimeter }: Parted, { question }: LinesAsked): NonNullable<OpenCutPlan['piece']> => {
   const role = line.kept === 'slit' || line.kept === smaller ? 'part' : 'waste';
-  const mass = massOf(line.id, role === 'part' ? 'part' : 'slug', area, heightFigure(question.height), question.material.density);
+  const mass = massOf({
+    key: `contour.${line.id}`,
+    what: `the ${role === 'part' ? 'part' : 'slug'} of ${line.id}`,
+    area,
+    height: workHeight(question.height),
+    density: question.material.density,
+  });
   return { role, area, mass, tab: tabFor({ mass: mass.value, area, perimeter }).length };
 };
 
@@ -187,7 +195,7 @@ const said = (plan: OpenCutPlan, { best }: LinesAsked): readonly Finding[] => {
   const start = plan.path.segments[0]!.from;
   const how =
     kept === 'slit'
-      ? `as a slit ${(best.wire.diameter + 2 * best.rows[0]!.gap.value).toFixed(3)} mm wide in one pass, with the faces of a rough cut (Ra ${best.rows[0]!.ra.value.toFixed(1)} µm)`
+      ? `as a slit ${kerfOf(best).toFixed(3)} mm wide in one pass, with the faces of a rough cut (Ra ${best.rows[0]!.ra.value.toFixed(1)} µm)`
       : `as a line in ${best.rows.length === 1 ? 'one pass' : `${best.rows.length} passes`}, the metal on its ${kept} is kept`;
   const off =
     piece === undefined

@@ -1,5 +1,7 @@
 /** Lengths that leads, overlaps and turnings are laid out with, from the offsets of the passes. All in mm. */
+
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import { kerfOf } from '../rough-cut.ts';
 
 export interface Measures {
   /** Past the entry, so that no burr is left there. */
@@ -40,7 +42,7 @@ export const measuresOf = (rows: readonly LadderRow[], diameter: number): Measur
     stub: 0.25,
     kerfLead: rough + 0.6 * slack,
     offsets,
-    kerf: diameter + 2 * rows[0]!.gap.value,
+    kerf: kerfOf({ wire: { diameter }, rows }),
   };
 };
 

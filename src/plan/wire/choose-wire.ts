@@ -4,6 +4,7 @@ import { checkCut } from '../../physics/cut/check-cut.ts';
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { cuttingMinuteCost } from '../../physics/wire/wire-use.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
@@ -144,11 +145,9 @@ const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
 const offsetsFor = (rows: readonly LadderRow[], { offsets = [] }: PlanQuestion, wire: Wire): OffsetRows =>
   offsets.length === rows.length ? withOffsets(rows, offsets, wire) : { rows, findings: [] };
 
-/** Machine and wire, minor money units per minute: wire used up by its speed, its mass from diameter and density. */
-export const costPerMinute = (wire: Wire, question: PlanQuestion): number => {
-  const kilogramsPerMetre = (Math.PI / 4) * wire.diameter ** 2 * wire.density * 1e-3;
-  return (question.machineRate ?? ASSUMED_RATE) / 60 + wire.speed * kilogramsPerMetre * wire.price;
-};
+/** Machine and wire, minor money units per minute. */
+export const costPerMinute = (wire: Wire, { machineRate = ASSUMED_RATE }: PlanQuestion): number =>
+  cuttingMinuteCost.compute({ ...wire, machine: machineRate });
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
   if (one.kind === 'no passes') return one;
