@@ -2,7 +2,6 @@
 import { regionAreaOf } from '../geometry/area.ts';
 import type { Contour, Region } from '../geometry/contour.ts';
 import type { Bounds } from '../geometry/measure.ts';
-import type { Point } from '../geometry/segment.ts';
 import { rotationOfDegrees, transformChain } from '../geometry/transform.ts';
 import { coverOf } from './cover.ts';
 import type { Turns } from './nest-question.ts';
@@ -84,6 +83,3 @@ export const kindOf = (id: string, quantity: number, drawn: Region, grown: Regio
   area: regionAreaOf(drawn),
   degrees: degreesOf(turns),
 });
-
-export const movedPolygons = (polygons: Polygons, x: number, y: number): Polygons =>
-  polygons.map((polygon) => polygon.map((p): Point => ({ x: p.x + x, y: p.y + y })));

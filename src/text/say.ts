@@ -7,7 +7,7 @@
  * the area and entry of a table of `phrases`, or what is given outright: say('open-chain/gap')`…`. `npm run templates` lists them all.
  */
 
-import { bodyOf, keyed, textOf } from './body.ts';
+import { keyed, textOf } from './body.ts';
 import { asPart, type Part } from './part.ts';
 import type { Text } from './text.ts';
 
@@ -51,7 +51,6 @@ export const only = (part: Part): Text => textOf({ key: '', template: '{only}', 
 
 /** No words at all. */
 export const NOTHING: Text = textOf({ key: '', template: '', holes: {} });
-export const isNothing = (text: Text): boolean => bodyOf(text).template === '';
 
 type Entry = Text | ((...given: never[]) => Text);
 

@@ -8,7 +8,6 @@ import { type Similarity, scaling, transformChain, transformPoint } from '../../
 import type { Material } from '../../physics/material/material.ts';
 import type { PlanQuestion } from '../../plan/question.ts';
 import type { Finding } from '../../text/finding.ts';
-import type { SetupFile } from '../files/setup-file.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
 
@@ -20,10 +19,6 @@ export interface Scaled {
   /** Place that stays where it is, mm: the datum, where it is not the zero of the drawing. */
   readonly about?: Point;
 }
-
-/** As a set-up file tells it. */
-export const scaledIn = ({ scaled, datum }: Pick<SetupFile, 'scaled' | 'datum'>): Scaled | undefined =>
-  scaled === undefined ? undefined : { ...scaled, ...(datum === undefined ? {} : { about: datum }) };
 
 /** Factor 1, as at 20 °C, is no scale: the program is then the same to the last character. */
 export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: Material, about?: Point): Scaled | undefined => {

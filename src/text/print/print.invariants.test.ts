@@ -2,7 +2,24 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Language } from '../language.ts';
-import { contour, count, figured, length, limit, list, mm, name, type Part, place, quantities, quantity, term } from '../part.ts';
+import {
+  contour,
+  count,
+  duration,
+  figured,
+  length,
+  limit,
+  list,
+  mass,
+  mm,
+  money,
+  name,
+  type Part,
+  place,
+  quantities,
+  quantity,
+  term,
+} from '../part.ts';
 import { HOUSE, type Reader } from '../reader.ts';
 import { say } from '../say.ts';
 import type { Text } from '../text.ts';
@@ -100,6 +117,21 @@ describe('a printed text', () => {
     const counted = (n: number): Text => say('test/counted')`there: ${{ n: count(n, 'contour') }}`;
     expect([1, 3].map((n) => String(print(counted(n), whom)))).toEqual(['eins: 1 Kontur', 'mehr: 3 Konturen']);
     expect([1, 3].map((n) => String(printPlain(counted(n))))).toEqual(['there: 1 contour', 'there: 3 contours']);
+  });
+});
+
+describe('hours, money and masses', () => {
+  const text = say(
+    't',
+  )`${{ time: duration(580) }}, ${{ price: money(123_450, 'EUR', 'money/h') }}, ${{ light: mass(0.0841) }}, ${{ heavy: mass(2.3567) }}`;
+
+  it('are printed as the shop says them', () => {
+    expect(String(printPlain(text))).toBe('9 h 40 min, 1,234.50 EUR/h, 84.1 g, 2.36 kg');
+  });
+
+  it('take the marks of their reader', () => {
+    const whom: Reader = { ...HOUSE, length: 'inch', decimalMark: ',', groupMark: '.' };
+    expect(String(print(text, whom))).toBe('9 h 40 min, 1.234,50 EUR/h, 84,1 g, 2,36 kg');
   });
 });
 

@@ -62,17 +62,6 @@ export const saidParts = (text: string, names: readonly string[] = []): readonly
   return parts;
 };
 
-/** The same text, letter by letter. */
-export const joinedParts = (parts: readonly SaidPart[]): string =>
-  parts
-    .map((p) => {
-      if (p.kind === 'words') return p.text;
-      if (p.kind === 'number') return p.number.text;
-      if (p.kind === 'place') return p.spelled === 'in brackets' ? `(${p.x.text}, ${p.y.text})` : `at X ${p.x.text}, Y ${p.y.text}`;
-      return `${p.numbers.map((n, i) => `${n.text}${p.joints[i] ?? ''}`).join('')}${p.gap}${p.unit}`;
-    })
-    .join('');
-
 /** Free of letters, digits and whatever else would make it part of an address, a name or a date. */
 const BEFORE = String.raw`(?<![\p{L}\p{N}_.,:/=@#\\-])`;
 const AFTER = String.raw`(?![\p{L}\p{N}_]|[.,:/=]\d|[-.]\p{L}|-\d)`;
