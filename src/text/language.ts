@@ -16,5 +16,7 @@ export interface Language {
   /** By noun, then by form ('' for the plain one), then by plural category. */
   readonly nouns: Readonly<Partial<Record<Noun, Readonly<Record<string, Readonly<Record<string, string>>>>>>>;
   readonly junctions: Readonly<Record<Junction, string>>;
+  /** 'less than ', before a bound. */
+  readonly below?: string;
   readonly joints: Readonly<Partial<Record<Joint, string>>>;
 }

@@ -36,6 +36,8 @@ export type Part =
       readonly joint?: Joint | undefined;
       readonly unit: Unit;
       readonly limit?: true | undefined;
+      /** It is smaller than that: 'less than 0.001 µm'. */
+      readonly below?: true | undefined;
     }
   /** A number without a unit. */
   | { readonly kind: 'number'; readonly amount: Amount }
@@ -84,7 +86,8 @@ export const um = (value: number, digits: Digits = significant(3)): Part => quan
 /** A length in mm, shown in µm below a tenth of a millimetre. */
 export const length = (millimetres: number): Part => {
   if (millimetres === 0) return mm(0);
-  if (millimetres > 0 && millimetres < 1e-6) return { kind: 'quantity', amounts: [{ value: 0.001, digits: upTo(3) }], unit: 'µm' };
+  if (millimetres > 0 && millimetres < 1e-6)
+    return { kind: 'quantity', amounts: [{ value: 0.001, digits: upTo(3) }], unit: 'µm', below: true };
   if (millimetres < 0.1) return um(millimetres * 1000);
   return mm(millimetres, upTo(millimetres < 10 ? 3 : 2));
 };

@@ -120,6 +120,12 @@ describe('a printed text', () => {
   });
 });
 
+describe('a length too small to be shown', () => {
+  it('is called less than what can be, and never that itself', () => {
+    expect(String(printPlain(say('t')`${{ gap: length(1e-9) }}`))).toBe('less than 0.001 µm');
+  });
+});
+
 describe('hours, money and masses', () => {
   const text = say(
     't',

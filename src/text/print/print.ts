@@ -147,7 +147,8 @@ const ENGLISH_JOINTS: Readonly<Record<Joint, string>> = {
 const quantityText = (part: Extract<Part, { kind: 'quantity' }>, reader: Reader): string => {
   const { numbers, unit } = quantityNumbers(part, reader);
   const joint = part.joint === undefined ? '' : (reader.language?.joints[part.joint] ?? ENGLISH_JOINTS[part.joint]);
-  return `${part.limit === true ? '±' : ''}${numbers.join(joint)}${unit === '' ? '' : ` ${unit}`}`;
+  const below = part.below === true ? (reader.language?.below ?? 'less than ') : '';
+  return `${below}${part.limit === true ? '±' : ''}${numbers.join(joint)}${unit === '' ? '' : ` ${unit}`}`;
 };
 
 const countText = ({ count, noun }: Extract<Part, { kind: 'count' }>, form: string, reader: Reader): string => {
