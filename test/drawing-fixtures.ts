@@ -1,5 +1,6 @@
 /** Small good drawings of our own that between them hold everything the readers read; tests damage and vary them. */
 import { asciiDxf, binaryDxf, block, dxfTags, entity, layer, lightPolyline, lineTags, type Tag } from './dxf-writer.ts';
+import { there } from './there.ts';
 
 export interface DrawingFile {
   readonly name: string;
@@ -62,8 +63,8 @@ export const curvesTags = (version = 'AC1021'): readonly Tag[] =>
           [3, 12],
           [4, 10],
         ].flatMap(([x, y]): Tag[] => [
-          [10, x!],
-          [20, y!],
+          [10, there(x)],
+          [20, there(y)],
           [30, 0],
         ]),
       ]),

@@ -8,6 +8,7 @@ import type { PlanQuestion } from '../src/plan/question.ts';
 import { slitOf } from '../src/plan/start/block-edge.ts';
 import type { ProofQuestion } from '../src/proof/proof.ts';
 import { printPlain } from '../src/text/print/print.ts';
+import { there } from './there.ts';
 
 const words = { thread: 'M70', cutWire: 'M71', condition: 'E{n}' };
 export const inControl: Dialect = { ...standardDialect, words };
@@ -26,7 +27,7 @@ export const asked = (question: PlanQuestion, dialect: Dialect): ProofQuestion =
     registers: written.registers,
     wireDiameter: plan.wire.diameter,
     gaps: written.gaps,
-    wanted: plan.contours.map((c) => ({ loop: c.loop, contour: question.loops.find((l) => l.id === c.loop)!.contour, kept: c.kept })),
+    wanted: plan.contours.map((c) => ({ loop: c.loop, contour: there(question.loops.find((l) => l.id === c.loop)).contour, kept: c.kept })),
     wantedOpen: [
       ...(question.open ?? []).map((o) => ({ chain: o.id, path: o.path, kept: o.kept })),
       ...leads.map((l, i) => ({ chain: `lead ${i}`, path: path([l]), kept: 'slit' as const })),

@@ -1,6 +1,7 @@
 /** The error budget: shares that add up as they should, a remedy for the greatest, and figures that can be asked why. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { standardMachine } from '../physics/cut/machine.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import type { Material } from '../physics/material/material.ts';
@@ -29,7 +30,8 @@ const ask = (changes: Partial<BudgetQuestion> = {}): BudgetQuestion => ({
   ...changes,
 });
 
-const share = (question: BudgetQuestion, name: RegExp): number => errorBudget(question).rows.find((r) => name.test(r.name))!.figure.value;
+const share = (question: BudgetQuestion, name: RegExp): number =>
+  there(errorBudget(question).rows.find((r) => name.test(r.name))).figure.value;
 
 describe('an error budget', () => {
   it('adds what is systematic, takes the root of squares of what is random, and shares out the whole', () => {
@@ -89,7 +91,7 @@ describe('an error budget', () => {
     const { profile, sizes } = budgetsOf(plan, { ...question, tolerance: 0.02 });
     expect(profile.of).toMatchObject({ kind: 'profile' });
     expect(profile.of.kind === 'profile' && profile.of.extent).toBeCloseTo(120, 2);
-    expect(sizes[0]!.total.key).toBe('budget.size.1.total');
+    expect(there(sizes[0]).total.key).toBe('budget.size.1.total');
     const codes = budgetFindings({ profile, sizes }).map((f) => f.code);
     expect(codes).toEqual(['budget-over-tolerance']);
     expect(sentenceOf(budgetFindings({ profile, sizes })[0])).toMatch(/bore, 16 mm/);

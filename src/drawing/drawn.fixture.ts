@@ -1,5 +1,6 @@
 /** Hand-made drawings for the tests: curves as a format reader would hand them over, and places on the result. */
 
+import { there } from '../../test/there.ts';
 import type { Curve, DrawnCurve, DrawnFile } from './curve/curve.ts';
 import type { Drawing, ReadOptions } from './drawing.ts';
 import { arcOf } from './drawn-arcs.fixture.ts';
@@ -33,15 +34,15 @@ export class Drawn {
 
   /** Loose lines from point to point. */
   lines(...points: readonly XY[]): this {
-    for (let i = 1; i < points.length; i += 1) this.line(points[i - 1]!, points[i]!);
+    for (let i = 1; i < points.length; i += 1) this.line(there(points[i - 1]), there(points[i]));
     return this;
   }
 
   /** One polyline. */
   polyline(points: readonly XY[], closed: boolean): this {
-    const all = closed ? [...points, points[0]!] : points;
+    const all = closed ? [...points, there(points[0])] : points;
     return this.entity(
-      all.slice(1).map((p, i) => straight(all[i]!, p)),
+      all.slice(1).map((p, i) => straight(there(all[i]), p)),
       closed,
     );
   }

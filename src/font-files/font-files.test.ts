@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { FACE_FILES } from '../font-reader/face-files.ts';
 import { fontTables } from '../font-reader/font-tables.ts';
 import type { LetterMaker } from '../font-reader/letter-maker.ts';
@@ -89,12 +90,12 @@ describe('fonts on a disk', () => {
 const withBadOutlines = (bytes: Uint8Array, seed: number): Uint8Array => {
   const bad = Uint8Array.from(bytes);
   const view = new DataView(bad.buffer);
-  const at = Array.from({ length: view.getUint16(4) }, (_, i) => 12 + 16 * i).find((i) => view.getUint32(i) === 0x676c7966)!;
+  const at = there(Array.from({ length: view.getUint16(4) }, (_, i) => 12 + 16 * i).find((i) => view.getUint32(i) === 0x676c7966));
   const [offset, length] = [view.getUint32(at + 8), view.getUint32(at + 12)];
   for (let i = 0; i < length / 3; i += 1) bad[offset + ((seed * 7919 + i * 31) % length)] = (seed * 37 + i * 101) % 256;
   let sum = 0;
   for (let i = 0; i + 3 < length; i += 4) sum = (sum + view.getUint32(offset + i)) >>> 0;
-  for (let i = length - (length % 4); i < length; i += 1) sum = (sum + bad[offset + i]! * 2 ** (24 - 8 * (i % 4))) >>> 0;
+  for (let i = length - (length % 4); i < length; i += 1) sum = (sum + there(bad[offset + i]) * 2 ** (24 - 8 * (i % 4))) >>> 0;
   view.setUint32(at + 4, sum);
   return bad;
 };

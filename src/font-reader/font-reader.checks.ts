@@ -1,4 +1,5 @@
 /** What is read from the fonts of the house, held against metric files that other parsers made. */
+import { there } from '../../test/there.ts';
 import { fontFile } from '../font-files/font-files.ts';
 import type { CheckRow } from '../quantity/check.ts';
 import type { Typeface } from '../shapes/lettering/typeface.ts';
@@ -12,7 +13,7 @@ const face = (file: string): Typeface => {
   const found = readFont(fontFile(file), file);
   if (found.kind === 'none') throw new Error(`${file} is no font`);
   faces.set(file, faces.get(file) ?? found.typeface);
-  return faces.get(file)!;
+  return there(faces.get(file));
 };
 
 /** Thousandths of an em. */

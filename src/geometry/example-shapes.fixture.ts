@@ -1,4 +1,5 @@
 /** Contours made from plain lists of numbers, for tests and trials: the same numbers give the same shape. */
+import { there } from '../../test/there.ts';
 import { fromBulge } from './bulge.ts';
 import type { Contour } from './contour.ts';
 import { contour } from './contour.ts';
@@ -13,7 +14,9 @@ export interface BulgedPoint extends Point {
 /** Equal corners one after the other make no segment. */
 export const polyline = (corners: readonly BulgedPoint[]): Contour =>
   contour(
-    corners.map((c, i) => fromBulge(bare(c), bare(corners[(i + 1) % corners.length]!), c.bulge)).filter((s) => !samePoint(s.from, s.to)),
+    corners
+      .map((c, i) => fromBulge(bare(c), bare(there(corners[(i + 1) % corners.length])), c.bulge))
+      .filter((s) => !samePoint(s.from, s.to)),
   );
 
 export const polygon = (corners: readonly (readonly [number, number])[]): Contour =>
@@ -48,7 +51,7 @@ export const star = (radii: readonly number[], bulges: readonly number[]): Conto
   polyline(
     radii.map((r, i) => {
       const angle = (2 * Math.PI * i) / radii.length;
-      return { x: r * Math.cos(angle), y: r * Math.sin(angle), bulge: bulges[i % bulges.length]! };
+      return { x: r * Math.cos(angle), y: r * Math.sin(angle), bulge: there(bulges[i % bulges.length]) };
     }),
   );
 

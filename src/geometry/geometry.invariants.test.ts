@@ -2,6 +2,7 @@
 import { area as clipperArea, PointInPolygonResult, pointInPolygon } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { areaOf, boundsOfChain, centroidOf, perimeterOf } from './area.ts';
 import { arcAbout, fromBulge } from './bulge.ts';
 import { reverseChain, startAt } from './chain.ts';
@@ -33,7 +34,7 @@ const segment: fc.Arbitrary<Segment> = fc
   .map(([a, b, k]) => fromBulge(a, b, k));
 const circleOrSegment = fc.oneof(
   segment,
-  fc.tuple(place, fc.double({ min: 0.1, max: 9, noNaN: true })).map(([c, r]) => disc(c.x, c.y, r).segments[0]!),
+  fc.tuple(place, fc.double({ min: 0.1, max: 9, noNaN: true })).map(([c, r]) => there(disc(c.x, c.y, r).segments[0])),
 );
 /** Stars whose bulges are too small for neighbours to meet. */
 const shape: fc.Arbitrary<Contour> = fc
@@ -181,7 +182,7 @@ describe('contours', () => {
     fc.assert(
       fc.property(spiky, fc.integer({ min: 0, max: 4 }), fc.integer({ min: 0, max: 4 }), (corners, x, y) => {
         const segments = corners.map(([cx, cy, k], i) => {
-          const [nx, ny] = corners[(i + 1) % corners.length]!;
+          const [nx, ny] = there(corners[(i + 1) % corners.length]);
           return fromBulge({ x: cx, y: cy }, { x: nx, y: ny }, k);
         });
         const longEnough = segments.filter((s) => distanceBetween(s.from, s.to) > 0);
@@ -210,7 +211,7 @@ describe('contours', () => {
     fc.assert(
       fc.property(shape, fc.nat(), (c, n) => {
         expect(selfCrossings(c, 1e-9)).toEqual([]);
-        const corner = c.segments[n % c.segments.length]!.from;
+        const corner = there(c.segments[n % c.segments.length]).from;
         expect(crossingsBetween(c, disc(corner.x, corner.y, 1e-3), 1e-9).map((x) => x.kind)).toEqual(['crossing', 'crossing']);
         expect(crossingsBetween(disc(corner.x, corner.y, 1e-3), reverseChain(c), 1e-9)).toHaveLength(2);
       }),

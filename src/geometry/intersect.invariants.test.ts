@@ -1,6 +1,7 @@
 /** Contacts of segments and chains on a small grid, where ends, tangents and overlaps come all the time. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { fromBulge } from './bulge.ts';
 import { reverseChain, startAt } from './chain.ts';
 import type { Contour, Path } from './contour.ts';
@@ -32,12 +33,14 @@ const segment: fc.Arbitrary<Segment> = fc.oneof(
 const corners = (minLength: number, maxLength: number) =>
   fc
     .array(fc.tuple(grid, bulge), { minLength, maxLength })
-    .map((list) => list.filter(([p], i) => i === 0 || !samePoint(p, list[i - 1]![0])))
-    .filter((list) => list.length >= 3 && !samePoint(list[0]![0], list.at(-1)![0]));
+    .map((list) => list.filter(([p], i) => i === 0 || !samePoint(p, there(list[i - 1])[0])))
+    .filter((list) => list.length >= 3 && !samePoint(there(list[0])[0], there(list.at(-1))[0]));
 const closed: fc.Arbitrary<Contour> = corners(3, 6).map((list) =>
-  contour(list.map(([p, k], i) => fromBulge(p, list[(i + 1) % list.length]![0], k))),
+  contour(list.map(([p, k], i) => fromBulge(p, there(list[(i + 1) % list.length])[0], k))),
 );
-const open: fc.Arbitrary<Path> = corners(3, 5).map((list) => path(list.slice(1).map(([p], i) => fromBulge(list[i]![0], p, list[i]![1]))));
+const open: fc.Arbitrary<Path> = corners(3, 5).map((list) =>
+  path(list.slice(1).map(([p], i) => fromBulge(there(list[i])[0], p, there(list[i])[1]))),
+);
 
 const kindsOf = (contacts: readonly { readonly kind: string }[]): string =>
   contacts
@@ -123,11 +126,12 @@ describe('contacts of chains on a grid', () => {
 const expectSidesToChange = (c: Contour, p: Path, found: readonly ChainContact[]): void => {
   const stops = found.map((f) => ({ at: f.second + (f.contact as { second: number }).second, kind: f.kind })).sort((a, b) => a.at - b.at);
   const length = p.segments.length;
-  const place = (t: number): Point => pointAt(p.segments[Math.min(length - 1, Math.floor(t))]!, t - Math.min(length - 1, Math.floor(t)));
+  const place = (t: number): Point =>
+    pointAt(there(p.segments[Math.min(length - 1, Math.floor(t))]), t - Math.min(length - 1, Math.floor(t)));
   const bounds = [0, ...stops.map((s) => s.at), length];
-  const isInside = (i: number): boolean => windingOf(c, place(bounds[i]! + (bounds[i + 1]! - bounds[i]!) * 0.7)) !== 0;
+  const isInside = (i: number): boolean => windingOf(c, place(there(bounds[i]) + (there(bounds[i + 1]) - there(bounds[i])) * 0.7)) !== 0;
   stops.forEach((stop, i) => {
-    const [before, after] = [stop.at - bounds[i]!, bounds[i + 2]! - stop.at];
+    const [before, after] = [stop.at - there(bounds[i]), there(bounds[i + 2]) - stop.at];
     if (before > 1e-9 && after > 1e-9) expect(isInside(i) !== isInside(i + 1)).toBe(stop.kind === 'crossing');
   });
 };

@@ -1,6 +1,7 @@
 /** Closest places, the roomiest place and the narrowest gap. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { arcAbout, fromBulge } from './bulge.ts';
 import { regionOf, reverseChain, startAt } from './chain.ts';
 import { contour } from './contour.ts';
@@ -37,7 +38,7 @@ describe('closest places', () => {
     const a = star([8, 9, 7, 8, 9, 8], [0.1]);
     const b = disc(20, 3, 4);
     const c = closestBetweenChains(a, b, 1e-9);
-    const least = Math.min(...a.segments.map((s) => closestBetween(s, b.segments[0]!, 1e-9).distance));
+    const least = Math.min(...a.segments.map((s) => closestBetween(s, there(b.segments[0]), 1e-9).distance));
     expect(c.distance).toBe(least);
     expect(closestBetweenChains(b, a, 1e-9).distance).toBeCloseTo(least, 12);
     expect(closestBetweenChains(a, reverseChain(a), 1e-9).distance).toBe(0);
@@ -130,8 +131,8 @@ describe('the narrowest gap', () => {
       const at = (degrees: number) => point(5 + Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180));
       return arcAbout(point(5, 0), at(d), at(d + 45), 'counter-clockwise');
     });
-    const first = ends[0]!.from;
-    const last = ends[3]!.to;
+    const first = there(ends[0]).from;
+    const last = there(ends[3]).to;
     const open = contour([...ends, line(last, point(0, 1)), line(point(0, 1), point(0, -1)), line(point(0, -1), first)]);
     expect(gap(open)).toBeCloseTo(2, 12);
   });

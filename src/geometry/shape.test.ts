@@ -1,5 +1,6 @@
 /** Areas, corners, fillets, soundness, nesting, simplifying, transforms and bulges, case by case. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { areaOf, centroidOf, regionAreaOf } from './area.ts';
 import { arcByDegrees, arcThrough, fromBulge } from './bulge.ts';
 import { regionOf, reverseChain } from './chain.ts';
@@ -57,8 +58,8 @@ describe('corners', () => {
     }
     const rounded = insideCorners(roundedRectangle(9, 9, 1.5), 'inside');
     expect(rounded).toHaveLength(4);
-    expect(rounded[0]!.kind).toBe('round');
-    expect(rounded[0]!.radius).toBeCloseTo(1.5, 12);
+    expect(there(rounded[0]).kind).toBe('round');
+    expect(there(rounded[0]).radius).toBeCloseTo(1.5, 12);
     expect(insideCorners(roundedRectangle(9, 9, 1.5), 'outside')).toEqual([]);
   });
 });
@@ -86,8 +87,8 @@ describe('fillet', () => {
       if (f.kind !== 'rounded') throw new Error(f.kind);
       expect(soundness(path(f.segments), 1e-12)).toEqual({ kind: 'sound' });
       const [before, arc, after] = f.segments;
-      expect(endDirection(before!).x).toBeCloseTo(startDirection(arc!).x, 10);
-      expect(endDirection(arc!).y).toBeCloseTo(startDirection(after!).y, 10);
+      expect(endDirection(there(before)).x).toBeCloseTo(startDirection(there(arc)).x, 10);
+      expect(endDirection(there(arc)).y).toBeCloseTo(startDirection(there(after)).y, 10);
       expect(f.arc.radius).toBe(0.4);
       expect(Math.abs(f.arc.sweep)).toBeLessThan(Math.PI);
     }
@@ -111,7 +112,7 @@ describe('soundness', () => {
     expect(faults([a, b, c])).toBe('gap 0');
     expect(faults([a, line(point(1, 0), point(1, 0)), b, c, d])).toBe('zero length 1');
     expect(faults([line(point(0, 0), point(Number.NaN, 0))])).toContain('not finite 0');
-    const round = disc(0, 0, 1).segments[0]!;
+    const round = there(disc(0, 0, 1).segments[0]);
     expect(faults([{ ...round, sweep: 7 } as never])).toBe('bad sweep 0');
     expect(faults([{ ...round, sweep: 3 } as never])).toBe('bad sweep 0');
     expect(faults([{ ...round, radius: 1.1 } as never])).toBe('ends off the circle 0');
@@ -130,7 +131,7 @@ describe('nesting', () => {
       { parent: 1, depth: 1 },
       { parent: -1, depth: 0 },
     ]);
-    expect(nest([shapes[2]!, shapes[5]!], 1e-6)[1]).toEqual({ parent: 0, depth: 1 });
+    expect(nest([there(shapes[2]), there(shapes[5])], 1e-6)[1]).toEqual({ parent: 0, depth: 1 });
     const regions = regionsOf(shapes.slice(0, 5), 1e-6);
     expect(regions.map((r) => r.holes.length)).toEqual([0, 2, 0]);
     expect(regions.every((r) => areaOf(r.outer) > 0 && r.holes.every((h) => areaOf(h) < 0))).toBe(true);
@@ -162,7 +163,7 @@ describe('simplify', () => {
     const fewer = simplify(bend, 0.01);
     expect(fewer.segments.length).toBeLessThan(40);
     for (const s of bend.segments) {
-      const on = fewer.segments.find((m) => m.from.x <= s.from.x && m.to.x >= s.to.x)!;
+      const on = there(fewer.segments.find((m) => m.from.x <= s.from.x && m.to.x >= s.to.x));
       const height = on.from.y + ((s.from.x - on.from.x) * (on.to.y - on.from.y)) / (on.to.x - on.from.x);
       expect(Math.abs(height - s.from.y)).toBeLessThan(0.0101);
     }
@@ -170,11 +171,11 @@ describe('simplify', () => {
   it('joins the parts of a circle to the whole of it and the parts of an arc to the arc', () => {
     const parts = (n: number, turn: number) =>
       Array.from({ length: n }, (_, i) => arcByDegrees(point(3, 4), 5, (turn * i) / n, (turn * (i + 1)) / n));
-    const whole = parts(8, 360).map((s, i, all) => ({ ...s, to: all[(i + 1) % 8]!.from }));
+    const whole = parts(8, 360).map((s, i, all) => ({ ...s, to: there(all[(i + 1) % 8]).from }));
     expect(simplify(contour(whole), 1e-9).segments).toMatchObject([{ kind: 'arc', radius: 5, sweep: 2 * Math.PI }]);
     const [joined, ...rest] = simplify(path(parts(9, 300).map((s, i, all) => ({ ...s, to: all[i + 1]?.from ?? s.to }))), 1e-9).segments;
     expect(rest).toEqual([]);
-    expect(lengthOf(joined!)).toBeCloseTo((5 * 300 * Math.PI) / 180, 9);
+    expect(lengthOf(there(joined))).toBeCloseTo((5 * 300 * Math.PI) / 180, 9);
   });
 });
 

@@ -1,5 +1,6 @@
 /** For tests of openings that are burnt out: a plan written, read back and proven, also with every single move looked at by itself. */
 
+import { there } from '../../test/there.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
 import type { Action } from '../nc/read/program.ts';
 import { readProgram } from '../nc/read/read.ts';
@@ -34,7 +35,7 @@ export const proved = (question: PlanQuestion): Proved => {
     registers: written.registers,
     wireDiameter: plan.wire.diameter,
     gaps: written.gaps,
-    wanted: plan.contours.map(({ loop, kept }) => ({ loop, kept, contour: question.loops.find((l) => l.id === loop)!.contour })),
+    wanted: plan.contours.map(({ loop, kept }) => ({ loop, kept, contour: there(question.loops.find((l) => l.id === loop)).contour })),
     block: plan.block,
     holes: plan.contours.filter((c) => c.hole.origin !== 'block edge').map((c) => c.hole),
     height: question.height,

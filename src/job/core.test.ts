@@ -1,6 +1,7 @@
 /** Openings burnt out without a core, held against the proof's own sweep: nothing is left in them, and nothing is ever loose. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { areaOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { burning } from '../plan/core/core-shapes.fixture.ts';
@@ -64,7 +65,11 @@ const openArea = ({ openings }: Proof): number =>
   openings.reduce(
     (sum, { points }) =>
       sum +
-      points.reduce((twice, p, i) => twice + p.x * points[(i + 1) % points.length]!.y - points[(i + 1) % points.length]!.x * p.y, 0) / 2,
+      points.reduce(
+        (twice, p, i) => twice + p.x * there(points[(i + 1) % points.length]).y - there(points[(i + 1) % points.length]).x * p.y,
+        0,
+      ) /
+        2,
     0,
   );
 
@@ -75,7 +80,7 @@ describe('an opening burnt out, as the proof sees it', () => {
   it.each(shapes)('leaves no metal in %s and sets nothing loose, not even between two moves', (_, contour) => {
     for (const run of ['attended', 'unattended first'] as const) {
       const { plan, proof } = proved(burnt(contour, { run }));
-      expect(plan.contours[0]!.core).toBeDefined();
+      expect(there(plan.contours[0]).core).toBeDefined();
       expect(proof.verdict).toBe('proven');
       expect(proof.loose).toEqual([]);
       expect(proof.openings).toHaveLength(1);
@@ -113,13 +118,13 @@ describe('the proof of a burnt opening', () => {
     const radii = plan.steps.flatMap((s) => (s.kind === 'cut' && s.part === 'core' && s.centre?.kind === 'arc' ? [s.centre.radius] : []));
     const rings = [...new Set(radii.map((r) => r.toFixed(3)))];
     expect(rings.length).toBeGreaterThan(10);
-    const left = rings[8]!;
+    const left = there(rings[8]);
     const proof = instead((actions) =>
       actions.filter((a) => !(a.kind === 'move' && a.centre.kind === 'arc' && a.centre.radius.toFixed(3) === left)),
     );
     expect(proof.verdict).toBe('not proven');
     // The neighbours of the ring take a kerf each from 0.8 of a kerf away on either side: 0.6 of a kerf is left between them.
-    const kerf = plan.contours[0]!.core!.kerf;
+    const kerf = there(there(plan.contours[0]).core).kerf;
     const fallen = proof.loose.find((l) => !l.held);
     expect(fallen?.area).toBeCloseTo(2 * Math.PI * Number(left) * 0.6 * kerf, 0);
   });

@@ -1,5 +1,6 @@
 /** Loose pieces as the proof weighs them: the planner's masses, and slugs that come apart on the way. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { disc, loop, questionFor, rectangle, slot } from '../plan/plan.fixture.ts';
 import type { PlanQuestion, WantedLoop } from '../plan/question.ts';
 import { proved } from './core.fixture.ts';
@@ -42,8 +43,8 @@ describe('a slug', () => {
         const found = proof.loose.filter((l) => l.loop === id);
         expect(found).toHaveLength(1);
         // The planner leaves start holes and the leads to them out, in a ring also those of its island: 2 mm each, and some mm of kerf.
-        expect(piece.mass.value).toBeGreaterThan(found[0]!.mass * 0.999);
-        expect(piece.mass.value - found[0]!.mass).toBeLessThan(2 * (Math.PI + 6 * 0.38) * 25 * 7.7e-6);
+        expect(piece.mass.value).toBeGreaterThan(there(found[0]).mass * 0.999);
+        expect(piece.mass.value - there(found[0]).mass).toBeLessThan(2 * (Math.PI + 6 * 0.38) * 25 * 7.7e-6);
       }
     }
   });

@@ -1,6 +1,7 @@
 /** Which side of each loop is kept, as the nesting suggests and the user overrules. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import { sortLoops } from './kept-side.ts';
 import { disc, loop, plate, questionFor, rectangle } from './plan.fixture.ts';
@@ -28,8 +29,8 @@ describe('kept sides', () => {
     expect(cut).toEqual({ L1: 'punch', L2: 'die', L3: 'punch' });
     expect(block).toEqual([]);
     expect(holes).toHaveLength(1);
-    expect(holes[0]!.diameter).toBeCloseTo(2, 9);
-    expect(holes[0]!.at.x).toBeCloseTo(55, 9);
+    expect(there(holes[0]).diameter).toBeCloseTo(2, 9);
+    expect(there(holes[0]).at.x).toBeCloseTo(55, 9);
   });
 
   it('move one level out when the outermost loop is the block', () => {
@@ -57,7 +58,7 @@ describe('kept sides', () => {
   it('of two openings one in the other are refused: the inner one would be cut into a slug', () => {
     expect(keptOf().codes).not.toContain('opening-in-slug');
     const { findings } = sortLoops(questionFor(nested, { kept: { L1: 'die' } }));
-    const refusal = findings.find((f) => f.code === 'opening-in-slug')!;
+    const refusal = there(findings.find((f) => f.code === 'opening-in-slug'));
     expect(sentenceOf(refusal)).toContain('L2 is to be an opening in the slug of L1');
     expect(keptOf({ kept: { L1: 'die', L2: 'punch', L3: 'die' } }).codes).not.toContain('opening-in-slug');
     expect(keptOf({ kept: { L1: 'die', L2: 'leave', L3: 'die' } }).codes).toContain('opening-in-slug');

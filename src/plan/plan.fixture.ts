@@ -1,4 +1,5 @@
 /** For tests: shapes, questions, and a judge that looks for faults in a plan without knowing how it was made. */
+import { there } from '../../test/there.ts';
 import { type Contour, contour } from '../geometry/contour.ts';
 import { lengthOf, pointAt } from '../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../geometry/near/lookup.ts';
@@ -139,7 +140,7 @@ const gouges = (plan: CutPlan, question: PlanQuestion): string[] => {
       const p = pointAt(step.centre, n / 8);
       for (const { id, lookup } of lookups) {
         const away = nearestIn(lookup, p).distance;
-        const offset = offsets.get(step.pass)!;
+        const offset = there(offsets.get(step.pass));
         if (away < offset - 1e-6)
           faults.push(`step ${i} (${step.part}, pass ${step.pass}) comes ${away} mm near ${id}, its offset is ${offset} mm`);
       }

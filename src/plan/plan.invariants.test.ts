@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { lookupOf, nearestIn } from '../geometry/near/lookup.ts';
 import { inTurn, rotation, transformChain, translation } from '../geometry/transform.ts';
@@ -74,7 +75,7 @@ describe('every plan', () => {
         if (plan.kind === 'refused') return;
         for (const { hole } of plan.contours) {
           const away = Math.min(...q.loops.filter((l) => l.id === 'A').map((l) => nearestIn(lookupOf(l.contour), hole.at).distance));
-          expect(away).toBeGreaterThanOrEqual(hole.diameter / 2 + 0.5 + plan.passes[0]!.offset.value + 0.01 * q.height - 1e-6);
+          expect(away).toBeGreaterThanOrEqual(hole.diameter / 2 + 0.5 + there(plan.passes[0]).offset.value + 0.01 * q.height - 1e-6);
         }
       }),
       { seed: 21, numRuns: 30 },

@@ -11,6 +11,7 @@ import { distanceTo } from '../../src/geometry/near/distance.ts';
 import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
+import { there } from '../there.ts';
 import type { PlannedJob } from './planned-jobs.ts';
 import { type Raster, rasterOf } from './raster.ts';
 import { clearance, cutsOf, looseFaults, type Truth, type TruthCut } from './truth.ts';
@@ -39,7 +40,7 @@ export const goodOf = (job: PlannedJob, actions: readonly Action[]): Good => {
 export const changeOf = (good: Good, actions: readonly Action[]): Truth => {
   const question = { ...good.job.question, program: '' };
   const cuts = cutsOf(actions, question);
-  const left = good.places.reduce((most, p, i) => Math.max(most, short(cuts, p) - Math.max(0, good.clearances[i]!)), 0);
+  const left = good.places.reduce((most, p, i) => Math.max(most, short(cuts, p) - Math.max(0, there(good.clearances[i]))), 0);
   const raster = rasterOfCuts(good.job, cuts);
   const loose = certainlyLoose(good.job, actions, cuts, raster);
   // Nobody can say how wide the wire cuts with a setting that has no gap.

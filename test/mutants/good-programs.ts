@@ -8,6 +8,7 @@ import { line, point } from '../../src/geometry/segment.ts';
 import type { Dialect } from '../../src/nc/dialect/dialect.ts';
 import { standardDialect } from '../../src/nc/dialect/dialect.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
+import { there } from '../there.ts';
 import type { Shape } from './shapes.ts';
 import { angle, rectangle, round, slot } from './shapes.ts';
 
@@ -31,7 +32,7 @@ const GAPS = new Map([
 /** Offsets: half the wire, the gap, and what later passes take off. */
 const offsetsOf = (passes: number): ReadonlyMap<number, number> =>
   new Map(
-    Array.from({ length: passes }, (_, i) => [i + 1, WIRE / 2 + GAPS.get(i + 1)! + (i + 1 === passes ? 0 : 0.05 / (i + 1))] as const),
+    Array.from({ length: passes }, (_, i) => [i + 1, WIRE / 2 + there(GAPS.get(i + 1)) + (i + 1 === passes ? 0 : 0.05 / (i + 1))] as const),
   );
 
 interface Writer {
@@ -90,7 +91,7 @@ const energy = (w: Writer, pass: number): void => {
 
 /** The contour for a pass: as drawn when the control compensates, else where the wire's centre runs. */
 const course = (w: Writer, shape: Shape, kept: 'die' | 'punch', pass: number): Contour =>
-  shape.contour(w.dialect.compensation === 'control' ? 0 : w.offsets.get(pass)! * (kept === 'die' ? 1 : -1));
+  shape.contour(w.dialect.compensation === 'control' ? 0 : there(w.offsets.get(pass)) * (kept === 'die' ? 1 : -1));
 
 const enter = (w: Writer, side: 'G41' | 'G42', pass: number, to: Point): void =>
   go(w, w.dialect.compensation === 'control' ? `${side} D${pass} G01` : 'G01', to);
@@ -98,7 +99,7 @@ const leave = (w: Writer, to: Point): void => go(w, w.dialect.compensation === '
 
 /** All pieces of a contour but the last, and the last one up to a tab before the entry. */
 const upToTab = (contour: Contour, tab: number): readonly Segment[] => {
-  const last = contour.segments[contour.segments.length - 1]!;
+  const last = there(contour.segments[contour.segments.length - 1]);
   return [...contour.segments.slice(0, -1), partOf(last, 0, tab)];
 };
 
@@ -136,16 +137,16 @@ const cutOpening = (w: Writer, { shape, hole, tab }: Opening): (readonly [number
   for (let pass = 1; pass <= w.passes; pass += 1) {
     const first = w.lines.length;
     const contour = course(w, shape, 'die', pass);
-    const entry = contour.segments[0]!.from;
+    const entry = there(contour.segments[0]).from;
     const out = point(entry.x + (hole.x - entry.x) * 0.4, entry.y + (hole.y - entry.y) * 0.4);
     energy(w, pass);
     enter(w, 'G41', pass, entry);
     if (pass === 1) {
       for (const s of upToTab(contour, tab)) cutAlong(w, s);
       stop(w, 'SECURE THE SLUG');
-      cutAlong(w, partOf(contour.segments.at(-1)!, lengthOf(contour.segments.at(-1)!) - tab, 0));
+      cutAlong(w, partOf(there(contour.segments.at(-1)), lengthOf(there(contour.segments.at(-1))) - tab, 0));
     } else for (const s of contour.segments) cutAlong(w, s);
-    cutAlong(w, partOf(contour.segments[0]!, 0, lengthOf(contour.segments[0]!) - OVERLAP));
+    cutAlong(w, partOf(there(contour.segments[0]), 0, lengthOf(there(contour.segments[0])) - OVERLAP));
     if (pass === 1) stop(w, 'TAKE THE SLUG OUT');
     leave(w, out);
     stretches.push([first, w.lines.length - 1]);
@@ -175,22 +176,22 @@ const cutPart = (w: Writer, { shape, start, tab, outward }: Part): void => {
     const forward = pass % 2 === 1;
     const run = forward ? segments : [...segments].reverse().map(reversed);
     energy(w, pass);
-    enter(w, forward ? 'G42' : 'G41', pass, run[0]!.from);
+    enter(w, forward ? 'G42' : 'G41', pass, there(run[0]).from);
     for (const s of run) cutAlong(w, s);
-    leave(w, outOf(run.at(-1)!.to));
+    leave(w, outOf(there(run.at(-1)).to));
   }
   stop(w, 'SECURE THE PART');
   const ends = w.passes % 2 === 1;
   for (let pass = 1; pass <= w.passes; pass += 1) {
     const contour = course(w, shape, 'punch', pass);
-    const [first, last] = [contour.segments[0]!, contour.segments.at(-1)!];
+    const [first, last] = [there(contour.segments[0]), there(contour.segments.at(-1))];
     const run = [partOf(last, lengthOf(last) - tab - OVERLAP, 0), partOf(first, 0, lengthOf(first) - OVERLAP)];
     const forward = ends === (pass % 2 === 1);
     const way = forward ? run : [...run].reverse().map(reversed);
     energy(w, pass);
-    enter(w, forward ? 'G42' : 'G41', pass, way[0]!.from);
+    enter(w, forward ? 'G42' : 'G41', pass, there(way[0]).from);
     for (const s of way) cutAlong(w, s);
-    leave(w, outOf(way.at(-1)!.to));
+    leave(w, outOf(there(way.at(-1)).to));
   }
   stop(w, 'TAKE THE PART OUT');
   cutWire(w);
@@ -214,7 +215,7 @@ interface Rest {
 }
 
 const finished = (w: Writer, name: string, { wanted, holes, size, stretches = [] }: Rest): GoodProgram => {
-  const last = w.offsets.get(w.passes)!;
+  const last = there(w.offsets.get(w.passes));
   return {
     name,
     lines: [...w.lines, 'M02', '%'],
@@ -264,10 +265,10 @@ const pair = (): GoodProgram => {
   const holes = [point(5.5, 7), point(13, 7)];
   const stretches = shapes.map((shape, i): readonly [number, number] => {
     const first = w.lines.length;
-    cutOpening(w, { shape, hole: holes[i]!, tab: 1.5 });
+    cutOpening(w, { shape, hole: there(holes[i]), tab: 1.5 });
     return [first, w.lines.length - 1];
   });
-  const wanted = shapes.map((s, i) => ({ loop: 'AB'[i]!, contour: s.contour(0), kept: 'die' as const }));
+  const wanted = shapes.map((s, i) => ({ loop: there('AB'[i]), contour: s.contour(0), kept: 'die' as const }));
   return finished(w, 'two openings', { wanted, holes, size: 18, stretches });
 };
 

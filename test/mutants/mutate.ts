@@ -1,5 +1,6 @@
 /** Faults put into a good program, as hands and bad software make them. Everything follows from a seed. */
 import type { Registers } from '../../src/nc/read/program.ts';
+import { there } from '../there.ts';
 import type { GoodProgram } from './good-programs.ts';
 
 export interface Mutant {
@@ -28,7 +29,7 @@ export const mutantsOf = (good: GoodProgram, count: number, seed: number): reado
   const mutants: Mutant[] = [];
   const seen = new Set<string>();
   for (let turn = 0; mutants.length < count && turn < count * 20; turn += 1) {
-    const [kind, make] = KINDS[turn % KINDS.length]!;
+    const [kind, make] = there(KINDS[turn % KINDS.length]);
     const made = make(good, random);
     if (made === undefined) continue;
     const mutant: Mutant = {
@@ -69,16 +70,16 @@ const moveNumber =
   (good, random) => {
     const pattern = new RegExp(`[${letters}]-?[\\d.]+`, 'g');
     const line = pick(
-      linesWith(good, new RegExp(`(?:^| )[${letters}]-?\\d`)).filter((l) => !good.lines[l]!.startsWith('(')),
+      linesWith(good, new RegExp(`(?:^| )[${letters}]-?\\d`)).filter((l) => !there(good.lines[l]).startsWith('(')),
       random,
     );
     if (line === undefined) return undefined;
-    const words = [...good.lines[line]!.matchAll(pattern)];
+    const words = [...there(good.lines[line]).matchAll(pattern)];
     const word = pick(words, random);
     if (word === undefined) return undefined;
-    const step = pick(STEPS, random)! * (random() < 0.5 ? -1 : 1);
+    const step = there(pick(STEPS, random)) * (random() < 0.5 ? -1 : 1);
     const value = Number((Number(word[0].slice(1)) + step).toFixed(4));
-    const text = `${good.lines[line]!.slice(0, word.index)}${word[0][0]}${value}${good.lines[line]!.slice(word.index + word[0].length)}`;
+    const text = `${there(good.lines[line]).slice(0, word.index)}${word[0][0]}${value}${there(good.lines[line]).slice(word.index + word[0].length)}`;
     return changed(good, line, text.replace(/([A-Z]-?\d+)(?= |$)(?<=[XYIJR]-?\d+)/g, '$1.'));
   };
 
@@ -86,20 +87,26 @@ const replaceWord =
   (pattern: RegExp, by: (found: string, random: Random) => string): Make =>
   (good, random) => {
     const line = pick(
-      linesWith(good, pattern).filter((l) => !good.lines[l]!.startsWith('(')),
+      linesWith(good, pattern).filter((l) => !there(good.lines[l]).startsWith('(')),
       random,
     );
     if (line === undefined) return undefined;
-    return changed(good, line, good.lines[line]!.replace(pattern, (found) => by(found, random)).trim());
+    return changed(
+      good,
+      line,
+      there(good.lines[line])
+        .replace(pattern, (found) => by(found, random))
+        .trim(),
+    );
   };
 
 const dropWord: Make = (good, random) => {
   const line = pick(
-    linesWith(good, /^[GXYME].* /).filter((l) => !good.lines[l]!.startsWith('M00')),
+    linesWith(good, /^[GXYME].* /).filter((l) => !there(good.lines[l]).startsWith('M00')),
     random,
   );
   if (line === undefined) return undefined;
-  const words = good.lines[line]!.split(' ');
+  const words = there(good.lines[line]).split(' ');
   const gone = Math.floor(random() * words.length);
   return changed(good, line, words.filter((_, i) => i !== gone).join(' '));
 };
@@ -129,7 +136,7 @@ const swapBlocks: Make = (good, random) => {
   const line = pick(linesWith(good, /^(G|M|E)/), random);
   if (line === undefined || line + 2 >= good.lines.length) return undefined;
   const lines = [...good.lines];
-  [lines[line], lines[line + 1]] = [lines[line + 1]!, lines[line]!];
+  [lines[line], lines[line + 1]] = [there(lines[line + 1]), there(lines[line])];
   return { name: `lines ${line + 1} and ${line + 2} changed round`, lines };
 };
 
@@ -137,7 +144,7 @@ const swapBlocks: Make = (good, random) => {
 const swapStretches: Make = (good, random) => {
   if (good.stretches.length < 2) return undefined;
   const n = Math.floor(random() * (good.stretches.length - 1));
-  const [a, b] = [good.stretches[n]!, good.stretches[n + 1]!];
+  const [a, b] = [there(good.stretches[n]), there(good.stretches[n + 1])];
   const { lines } = good;
   const middle = lines.slice(a[1] + 1, b[0]);
   const order = [
@@ -158,10 +165,10 @@ const dropStretch: Make = (good, random) => {
 
 const wrongRegister: Make = (good, random) => {
   if (good.question.dialect.compensation === 'path') return undefined;
-  const number = pick([...good.question.registers.keys()], random)!;
-  const by = pick([0.005, 0.008, 0.02, 0.1], random)! * (random() < 0.5 ? -1 : 1);
+  const number = there(pick([...good.question.registers.keys()], random));
+  const by = there(pick([0.005, 0.008, 0.02, 0.1], random)) * (random() < 0.5 ? -1 : 1);
   const registers = new Map(good.question.registers);
-  registers.set(number, Number((registers.get(number)! + by).toFixed(4)));
+  registers.set(number, Number((there(registers.get(number)) + by).toFixed(4)));
   return { name: `register ${number} by ${by}`, registers };
 };
 

@@ -4,6 +4,7 @@
  */
 import { distanceToSegment } from '../../src/geometry/measure.ts';
 import type { Point, Segment } from '../../src/geometry/segment.ts';
+import { there } from '../there.ts';
 
 export const NEVER = 1e9;
 export const ALWAYS = -1;
@@ -85,7 +86,7 @@ const mark = ({ segment, radius }: RasterCut, number: number, grid: Grid): void 
   for (let j = r0; j <= r1; j += 1)
     for (let i = c0; i <= c1; i += 1) {
       const at = j * grid.columns + i;
-      if (grid.cutAt[at]! < number) continue;
+      if (there(grid.cutAt[at]) < number) continue;
       const p = { x: grid.low.x + (i + 0.5) * grid.size, y: grid.low.y + (j + 0.5) * grid.size };
       const d = distanceToSegment(segment, p);
       if (d <= radius) grid.cutAt[at] = number;
@@ -99,7 +100,7 @@ const looseTimes = (cutAt: Int32Array, columns: number, rows: number, cuts: numb
   const reached = new Uint8Array(columns * rows);
   const byCut: number[][] = Array.from({ length: cuts + 1 }, () => []);
   cutAt.forEach((n, i) => {
-    if (n !== ALWAYS) byCut[n === NEVER ? cuts : n]!.push(i);
+    if (n !== ALWAYS) there(byCut[n === NEVER ? cuts : n]).push(i);
   });
   const open = new Int32Array(columns * rows);
   const flood = (from: number, cut: number): void => {
@@ -108,7 +109,7 @@ const looseTimes = (cutAt: Int32Array, columns: number, rows: number, cuts: numb
     open[0] = from;
     reached[from] = 1;
     const take = (j: number): void => {
-      const at = cutAt[j]!;
+      const at = there(cutAt[j]);
       if (reached[j] === 1 || at === ALWAYS || (whole ? at !== NEVER : at < cut)) return;
       reached[j] = 1;
       open[count] = j;
@@ -116,7 +117,7 @@ const looseTimes = (cutAt: Int32Array, columns: number, rows: number, cuts: numb
     };
     while (count > 0) {
       count -= 1;
-      const i = open[count]!;
+      const i = there(open[count]);
       looseAt[i] = whole ? NEVER : cut;
       const column = i % columns;
       if (column > 0) take(i - 1);
@@ -127,7 +128,7 @@ const looseTimes = (cutAt: Int32Array, columns: number, rows: number, cuts: numb
   };
   flood(frame, cuts);
   for (let n = cuts - 1; n >= 0; n -= 1)
-    for (const i of byCut[n]!) if (reached[i] === 0 && neighbours(i, columns, rows).some((j) => reached[j] === 1)) flood(i, n);
+    for (const i of there(byCut[n])) if (reached[i] === 0 && neighbours(i, columns, rows).some((j) => reached[j] === 1)) flood(i, n);
   return looseAt;
 };
 
@@ -154,7 +155,7 @@ export interface Clump {
 
 export const clumpsOf = (raster: Raster): readonly Clump[] => {
   const { cutAt, looseAt } = raster;
-  const isLoose = (i: number): boolean => looseAt[i] !== NEVER && looseAt[i] !== ALWAYS && cutAt[i]! > looseAt[i]!;
+  const isLoose = (i: number): boolean => looseAt[i] !== NEVER && looseAt[i] !== ALWAYS && there(cutAt[i]) > there(looseAt[i]);
   return gathered(raster, isLoose, (i, j) => looseAt[i] === looseAt[j]).map((squares) => {
     const own = new Uint8Array(cutAt.length);
     for (const i of squares) if (cutAt[i] === NEVER) own[i] = 1;
@@ -164,7 +165,7 @@ export const clumpsOf = (raster: Raster): readonly Clump[] => {
       () => true,
       squares,
     );
-    return { cut: looseAt[squares[0]!]!, squares, left: left.map((l) => l.length).sort((a, b) => b - a) };
+    return { cut: there(looseAt[there(squares[0])]), squares, left: left.map((l) => l.length).sort((a, b) => b - a) };
   });
 };
 
@@ -186,7 +187,7 @@ const gathered = (
       group.push(j);
     };
     for (let n = 0; n < group.length; n += 1) {
-      const i = group[n]!;
+      const i = there(group[n]);
       const column = i % columns;
       if (column > 0) take(i, i - 1);
       if (column + 1 < columns) take(i, i + 1);

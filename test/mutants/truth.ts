@@ -9,6 +9,7 @@ import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
+import { there } from '../there.ts';
 import type { Clump, Raster } from './raster.ts';
 import { clumpsOf, looseFrom, NEVER, neighbours, rasterOf, squareAt } from './raster.ts';
 import { startFaults, wireFaults } from './wire-truth.ts';
@@ -127,15 +128,15 @@ const sizeOf = (question: ProofQuestion): number => Math.max(...question.block.s
 /** Metal that must stay: in a part and in none of its openings; round openings that lie in no part, all of the block. */
 const isWanted = (p: Point, nearest: number, question: ProofQuestion, owners: Owners): boolean => {
   const square = squareAt(p, owners.raster);
-  const owner = nearest > 2 * SQUARE && square >= 0 ? owners.of[square]! : innermost(p, question);
-  if (owner >= 0) return question.wanted[owner]!.kept === 'punch';
+  const owner = nearest > 2 * SQUARE && square >= 0 ? there(owners.of[square]) : innermost(p, question);
+  if (owner >= 0) return there(question.wanted[owner]).kept === 'punch';
   return !question.wanted.some((w) => w.kept === 'punch');
 };
 
 /** In these programs an opening is never round a part, so an opening that holds the place is the innermost. */
 const innermost = (p: Point, question: ProofQuestion): number => {
   const holding = question.wanted.flatMap((w, i) => (contains(w.contour, p, 0) === 'inside' ? [i] : []));
-  return holding.find((i) => question.wanted[i]!.kept === 'die') ?? holding[0] ?? -1;
+  return holding.find((i) => there(question.wanted[i]).kept === 'die') ?? holding[0] ?? -1;
 };
 
 const rasterOfCuts = (cuts: readonly TruthCut[], question: ProofQuestion): Raster => {
@@ -165,17 +166,17 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
     unclear ||= grams < CRUMB * 1.7;
     broken ||= gramsOf(left[1] ?? 0, question, raster) > CRUMB / 2;
     if (grams < CRUMB * 1.7) continue;
-    const owner = mostOf(squares.map((i) => owners[i]!));
+    const owner = mostOf(squares.map((i) => there(owners[i])));
     // Beside an open line metal lies in no contour: it belongs to the line that was cut last.
-    const whose = owner < 0 && (question.wantedOpen ?? []).length > 0 ? contourOfCut(cuts[cut]!, question) : owner;
+    const whose = owner < 0 && (question.wantedOpen ?? []).length > 0 ? contourOfCut(there(cuts[cut]), question) : owner;
     // Scrap is held by whoever stands where it is cut free.
-    const held = isHeld(actions, cuts, question, raster, cut, whose < 0 ? contourOfCut(cuts[cut]!, question) : whose);
+    const held = isHeld(actions, cuts, question, raster, cut, whose < 0 ? contourOfCut(there(cuts[cut]), question) : whose);
     if (held === 'either') unclear = true;
     else if (!held) faults.push(`a piece of contour ${whose} falls unheld with cut ${cut}`);
     const off = brokenOff(actions, cuts, question, raster, { cut, squares, left, whose });
     faults.push(...off.faults);
     unclear ||= off.unclear;
-    const late = squares.filter((i) => raster.cutAt[i] !== NEVER && contourOfCut(cuts[raster.cutAt[i]!]!, question) !== whose);
+    const late = squares.filter((i) => raster.cutAt[i] !== NEVER && contourOfCut(there(cuts[there(raster.cutAt[i])]), question) !== whose);
     // A lead-out may run through scrap that has come loose: no wanted metal is lost, but somebody should know.
     if (late.length > FRESH && whose < 0) unclear = true;
     if (late.length > FRESH && whose >= 0) faults.push(`a fallen piece of contour ${whose} is cut`);
@@ -204,7 +205,7 @@ const brokenOff = (
   const mine = new Set(squares);
   const seen = looseFrom(raster, middle, cuts.length);
   const told = clumpsOf(seen)
-    .filter((c) => c.cut > cut && mine.has(c.squares[0]!) && gramsOf(c.squares.length, question, raster) >= CRUMB * 1.7)
+    .filter((c) => c.cut > cut && mine.has(there(c.squares[0])) && gramsOf(c.squares.length, question, raster) >= CRUMB * 1.7)
     .map((c) => ({ cut: c.cut, held: isHeld(actions, cuts, question, seen, c.cut, whose) }));
   return {
     faults: told.filter((t) => t.held === false).map((t) => `a piece breaks off the part ${whose} with cut ${t.cut}`),
@@ -218,7 +219,7 @@ const gramsOf = (squares: number, question: ProofQuestion, { size }: Raster): nu
 const mostOf = (values: readonly number[]): number => {
   const counts = new Map<number, number>();
   for (const v of values) counts.set(v, (counts.get(v) ?? 0) + 1);
-  return [...counts].sort((a, b) => b[1] - a[1])[0]![0];
+  return there([...counts].sort((a, b) => b[1] - a[1])[0])[0];
 };
 
 /** Innermost contour round each square, -1 for none. */
@@ -287,22 +288,22 @@ const isHeld = (
   cut: number,
   whose: number,
 ): boolean | 'either' => {
-  const freeing = cuts[cut]!.run;
+  const freeing = there(cuts[cut]).run;
   const start = cuts.findIndex((c) => c.run === freeing);
   const standing = standingShare(raster, cut, start);
   if (Math.abs(standing - 0.5) < 0.12) return 'either';
   if (standing < 0.5) return false;
-  let end = cuts[start]!.action;
+  let end = there(cuts[start]).action;
   for (let c = start - 1; c >= 0; c -= 1) {
-    const mine = contourOfCut(cuts[c]!, question) === whose;
+    const mine = contourOfCut(there(cuts[c]), question) === whose;
     if (
       actions
-        .slice(cuts[c]!.action, end)
+        .slice(there(cuts[c]).action, end)
         .some((a, i, between) => a.kind === 'stop' && isForHands(a.comment) && besideIt(between, i, mine, c, cuts, question, whose))
     )
       return true;
-    end = cuts[c]!.action;
-    const taken = raster.cutAt.reduce((sum, n) => sum + (cuts[n]?.run === cuts[c]!.run ? 1 : 0), 0);
+    end = there(cuts[c]).action;
+    const taken = raster.cutAt.reduce((sum, n) => sum + (cuts[n]?.run === there(cuts[c]).run ? 1 : 0), 0);
     if (mine && taken > FRESH) return false;
   }
   return false;
@@ -316,11 +317,11 @@ const standingShare = (raster: Raster, cut: number, start: number): number => {
   const { columns, cutAt, looseAt, rows } = raster;
   let [edge, free] = [0, 0];
   for (let i = 0; i < cutAt.length; i += 1) {
-    if (looseAt[i] !== cut || cutAt[i]! <= cut) continue;
-    const cutBeside = neighbours(i, columns, rows).filter((j) => cutAt[j]! <= cut);
+    if (looseAt[i] !== cut || there(cutAt[i]) <= cut) continue;
+    const cutBeside = neighbours(i, columns, rows).filter((j) => there(cutAt[j]) <= cut);
     if (cutBeside.length === 0) continue;
     edge += 1;
-    if (cutBeside.some((j) => cutAt[j]! < start)) free += 1;
+    if (cutBeside.some((j) => there(cutAt[j]) < start)) free += 1;
   }
   return edge === 0 ? 0 : free / edge;
 };

@@ -3,6 +3,7 @@ import { lengthOf, pointAt } from '../../src/geometry/measure.ts';
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
+import { there } from '../there.ts';
 import { type Raster, squareAt } from './raster.ts';
 import type { TruthCut } from './truth.ts';
 
@@ -45,9 +46,9 @@ export const startFaults = (actions: readonly Action[], cuts: readonly TruthCut[
     else {
       last += 1;
       if (moved && threaded) {
-        const there = metalAt(cuts[last]!.segment.from, last - 1, question, raster);
-        unclear ||= there === 'perhaps';
-        if (there === 'yes') faults.push(`the wire is threaded in metal for cut ${last}`);
+        const metal = metalAt(there(cuts[last]).segment.from, last - 1, question, raster);
+        unclear ||= metal === 'perhaps';
+        if (metal === 'yes') faults.push(`the wire is threaded in metal for cut ${last}`);
       }
       moved = false;
     }
@@ -60,7 +61,7 @@ const metalAt = (at: Point, last: number, question: ProofQuestion, raster: Raste
   const r = question.wireDiameter / 2;
   const room = Math.max(...question.holes.map((h) => h.diameter / 2 - Math.hypot(h.at.x - at.x, h.at.y - at.y)), -Infinity);
   if (room >= r) return 'no';
-  const isMetal = (square: number): boolean => square >= 0 && raster.cutAt[square]! > last && raster.looseAt[square]! > last;
+  const isMetal = (square: number): boolean => square >= 0 && there(raster.cutAt[square]) > last && there(raster.looseAt[square]) > last;
   const rim = (radius: number): boolean =>
     Array.from({ length: 24 }, (_, k) => (k * Math.PI) / 12).some((turn) =>
       isMetal(squareAt({ x: at.x + radius * Math.cos(turn), y: at.y + radius * Math.sin(turn) }, raster)),
@@ -79,7 +80,7 @@ const throughMetal = (way: Segment, last: number, question: ProofQuestion, raste
     for (let k = 0; k < 8; k += 1) {
       const r = question.wireDiameter / 2 - 0.03;
       const square = squareAt({ x: p.x + r * Math.cos((k * Math.PI) / 4), y: p.y + r * Math.sin((k * Math.PI) / 4) }, raster);
-      if (square >= 0 && raster.cutAt[square]! > last && raster.looseAt[square]! > last) hits += 1;
+      if (square >= 0 && there(raster.cutAt[square]) > last && there(raster.looseAt[square]) > last) hits += 1;
     }
   }
   return hits > 3;

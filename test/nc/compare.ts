@@ -3,6 +3,7 @@ import { distanceToSegment, lengthOf, pointAt } from '../../src/geometry/measure
 import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Dialect } from '../../src/nc/dialect/dialect.ts';
 import type { Action } from '../../src/nc/read/program.ts';
+import { there } from '../there.ts';
 import type { Lap } from './plans.ts';
 
 export type ReadMove = Extract<Action, { kind: 'move' }>;
@@ -18,7 +19,10 @@ export const lapsRead = (moves: readonly ReadMove[], laps: readonly Lap[], digit
     const last = found.at(-1);
     const lap = laps[found.length - 1];
     const home =
-      lap !== undefined && last !== undefined && last.length > 1 && apart(last.at(-1)!.centre.to, lap.centre[0]!.from) <= 0.51 * digit;
+      lap !== undefined &&
+      last !== undefined &&
+      last.length > 1 &&
+      apart(there(last.at(-1)).centre.to, there(lap.centre[0]).from) <= 0.51 * digit;
     if (last === undefined || home) found.push([move]);
     else last.push(move);
   }
@@ -37,9 +41,9 @@ export const endsApart = (planned: readonly Segment[], read: readonly Segment[],
   let next = 0;
   for (const segment of planned) {
     if (lengthOf(segment) < SHORT * digit) continue;
-    while (next < read.length && apart(read[next]!.to, segment.to) > 0.51 * digit) next += 1;
+    while (next < read.length && apart(there(read[next]).to, segment.to) > 0.51 * digit) next += 1;
     if (next === read.length) return Number.POSITIVE_INFINITY;
-    worst = Math.max(worst, apart(read[next]!.to, segment.to));
+    worst = Math.max(worst, apart(there(read[next]).to, segment.to));
   }
   return worst / digit;
 };
@@ -60,7 +64,8 @@ const strays = (from: readonly Segment[], to: readonly Segment[]): number => {
       // The counterpart is near the same place of the list; the whole list is searched only when it is not.
       let least = Number.POSITIVE_INFINITY;
       const low = Math.max(0, index - 3);
-      for (let k = low; k < Math.min(to.length, index + 4) && least > 0; k += 1) least = Math.min(least, distanceToSegment(to[k]!, place));
+      for (let k = low; k < Math.min(to.length, index + 4) && least > 0; k += 1)
+        least = Math.min(least, distanceToSegment(there(to[k]), place));
       if (least > worst) for (const segmentTo of to) least = Math.min(least, distanceToSegment(segmentTo, place));
       worst = Math.max(worst, least);
     }

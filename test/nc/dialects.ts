@@ -1,5 +1,6 @@
 /** Every combination of what a dialect can ask for. */
 import { type Dialect, standardDialect } from '../../src/nc/dialect/dialect.ts';
+import { there } from '../there.ts';
 
 const options = {
   units: ['mm', 'inch'],
@@ -41,8 +42,8 @@ export function* everyDialect(): Generator<Dialect> {
     let rest = index;
     const chosen: Record<string, unknown> = { ...standardDialect };
     for (const [k, name] of names.entries()) {
-      chosen[name] = options[name][rest % sizes[k]!];
-      rest = Math.floor(rest / sizes[k]!);
+      chosen[name] = options[name][rest % there(sizes[k])];
+      rest = Math.floor(rest / there(sizes[k]));
     }
     if (chosen['sequence'] === undefined) delete chosen['sequence'];
     for (const words of chosen['comments'] === 'none' ? [inventedWords] : wordSets) yield { ...chosen, words } as Dialect;

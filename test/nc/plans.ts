@@ -8,6 +8,7 @@ import type { ProgramPlan } from '../../src/nc/write/write.ts';
 import type { Step } from '../../src/plan/plan.ts';
 import type { Figure } from '../../src/quantity/figure.ts';
 import type { Random } from '../seeded.ts';
+import { there } from '../there.ts';
 
 const length = (value: number): Figure => ({ value, low: value, high: value, unit: 'mm' }) as Figure;
 
@@ -52,20 +53,20 @@ export const testPlan = (random: Random, wish: PlanWish): TestPlan => {
     steps.push({ kind: 'contour begins', loop: `L${index + 1}`, name: `L${index + 1} opening` }, { kind: 'travel', to: shape.hole });
     steps.push({ kind: 'thread', at: shape.hole });
     for (const [k, lap] of shape.laps.entries()) {
-      const { number } = passes[k]!;
+      const { number } = there(passes[k]);
       laps.push(lap);
       steps.push({ kind: 'condition', pass: number }, { kind: 'compensate', side: lap.side, register: lap.register });
-      steps.push(...shape.cuts[k]!.slice(0, -1));
+      steps.push(...there(shape.cuts[k]).slice(0, -1));
       if (random() < 0.5) {
         const stop = {
           reason: random() < 0.5 ? 'check' : 'secure the slug',
           loop: `L${index + 1}`,
-          sentence: sentences[Math.floor(random() * sentences.length)]!,
+          sentence: there(sentences[Math.floor(random() * sentences.length)]),
         } as const;
         stops.push({ sentence: stop.sentence, optional: stop.reason === 'check' });
         steps.push({ kind: 'stop', ...stop });
       }
-      steps.push({ kind: 'cancel compensation' }, shape.cuts[k]!.at(-1)!);
+      steps.push({ kind: 'cancel compensation' }, there(there(shape.cuts[k]).at(-1)));
     }
     steps.push({ kind: 'cut wire' });
   }
@@ -107,11 +108,11 @@ const shapeOf = (random: Random, at: Point, passes: Passes, wish: PlanWish): Sha
   const roundings: readonly (number | 'sharp' | 'as the offset')[] = corners.map(() =>
     random() < 0.35 ? 'sharp' : random() < 0.3 ? 'as the offset' : 0.3 + 1.2 * random(),
   );
-  const [first, second] = [corners[0]!, corners[1]!];
+  const [first, second] = [there(corners[0]), there(corners[1])];
   const share = 0.4 + 0.2 * random();
   const entry = between(first, second, share);
   const edge = directionOf(first, second);
-  const depth = passes[0]!.offset.value + 0.4 + random();
+  const depth = there(passes[0]).offset.value + 0.4 + random();
   const way = inside ? 1 : -1;
   const slant = 0.4 * (random() - 0.5);
   const hole = { x: entry.x + way * depth * -edge.y + slant * edge.x, y: entry.y + way * depth * edge.x + slant * edge.y };
@@ -119,8 +120,8 @@ const shapeOf = (random: Random, at: Point, passes: Passes, wish: PlanWish): Sha
   const cuts: Extract<Step, { kind: 'cut' }>[][] = [];
   for (const [k, pass] of passes.entries()) {
     const forward = k % 2 === 0;
-    const order = forward ? [...corners.slice(1), corners[0]!] : [corners[0]!, ...corners.slice(1).reverse()];
-    const radii = forward ? [...roundings.slice(1), roundings[0]!] : [roundings[0]!, ...roundings.slice(1).reverse()];
+    const order = forward ? [...corners.slice(1), there(corners[0])] : [there(corners[0]), ...corners.slice(1).reverse()];
+    const radii = forward ? [...roundings.slice(1), there(roundings[0])] : [there(roundings[0]), ...roundings.slice(1).reverse()];
     const signed = (inside === forward ? 1 : -1) * pass.offset.value;
     const turn = turnOf(entry, order, radii, signed, wish.outsideCorners);
     if (turn === 'does not fit') return turn;
@@ -154,14 +155,14 @@ const turnOf = (
   const pieces: Piece[] = [];
   const offset = Math.abs(signed);
   let programmedAt = entry;
-  let centreAt = beside(entry, directionOf(entry, corners[0]!), signed);
+  let centreAt = beside(entry, directionOf(entry, there(corners[0])), signed);
   for (const [k, corner] of corners.entries()) {
     const before = directionOf(programmedAt, corner);
     const after = directionOf(corner, corners[k + 1] ?? entry);
     const theta = Math.atan2(before.x * after.y - before.y * after.x, before.x * after.x + before.y * after.y);
     if (Math.abs(theta) < 0.05 || Math.abs(theta) > 2.6) return 'does not fit';
     const inner = theta > 0 === signed > 0;
-    const wished = roundings[k]!;
+    const wished = there(roundings[k]);
     const radius = wished === 'sharp' ? 0 : wished === 'as the offset' ? offset : inner ? Math.max(wished, offset) : wished;
     const trim = radius * Math.tan(Math.abs(theta) / 2);
     const meet = offset * Math.tan(Math.abs(theta) / 2);
@@ -207,7 +208,7 @@ const cutsOf = (
   edge: Point,
 ): Extract<Step, { kind: 'cut' }>[] => {
   const first = beside(entry, edge, signed);
-  const last = turn.at(-1)!.centre!.to;
+  const last = there(there(turn.at(-1)).centre).to;
   return [
     { kind: 'cut', pass, part: 'approach', programmed: line(hole, entry), centre: line(hole, first) },
     ...turn.map((piece) => ({ kind: 'cut', pass, part: 'contour', ...piece }) as const),

@@ -1,6 +1,8 @@
 /** What the shift strip draws where, and which moments need a person. */
 /** The scale of the strip: moments and places on it, there and back. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import {
   calm,
   clustered,
@@ -18,7 +20,7 @@ import {
 
 /** Monday to Friday, 07:00 to 16:00. */
 const week = [0, 1, 2, 3, 4].map((d) => ({ from: d * DAY + 420, to: d * DAY + 960 }));
-const friday = momentOfIso('2026-11-27T00:00')!;
+const friday = there(momentOfIso('2026-11-27T00:00'));
 
 describe('the scale of the shift strip', () => {
   it('reaches from full hour to full hour', () => {
@@ -43,7 +45,7 @@ describe('the scale of the shift strip', () => {
     expect(isNight(week, friday + DAY + 600)).toBe(true);
   });
   it('writes and reads moments of the calendar, and no others', () => {
-    expect(isoOf(momentOfIso('2026-11-26T07:00')!)).toBe('2026-11-26T07:00');
+    expect(isoOf(there(momentOfIso('2026-11-26T07:00')))).toBe('2026-11-26T07:00');
     expect(momentOfIso('2026-02-30T07:00')).toBeUndefined();
     expect(momentOfIso('soon')).toBeUndefined();
   });

@@ -1,6 +1,8 @@
 /** Moments, moves and blocks found from each other, on a small run whose numbers are plain. */
 /** Clock, machine minutes, moves and blocks, each found from the other. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { ClockView } from '../work/views.ts';
 import { atMoment } from './at-moment.ts';
 import { momentOfBlock, nextStep, standingAt, stepBefore, timelineOf } from './timeline.ts';
@@ -28,7 +30,7 @@ const events = [
 ];
 const clockOf = (all: ClockView['events']): ClockView => ({
   start: MONDAY,
-  finish: all.at(-1)!.to,
+  finish: there(all.at(-1)).to,
   startText: '',
   finishText: '',
   events: all,

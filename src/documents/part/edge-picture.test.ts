@@ -1,5 +1,6 @@
 /** The cut faces side by side: drawn to scale, the same each time, one face for each process that cuts it. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { findMaterial } from '../../physics/material/find-material.ts';
 import { otherProcesses } from '../../physics/other-process/other-processes.ts';
 import { edgePicture } from './edge-picture.ts';
@@ -23,7 +24,7 @@ const waysOf = (thickness: number, id = '4140') => {
 /** Where each face ends at the bottom, px from the dashed straight. */
 const strays = (svg: string): number[] =>
   [...svg.matchAll(/<path d="M(\d+) 72V348"[^>]*>\n<path d="M([^"]*)"/g)].map(([, straight, points]) => {
-    const last = points!.split('L').at(-1)!.split(' ');
+    const last = there(there(points).split('L').at(-1)).split(' ');
     return Number(last[0]) - Number(straight);
   });
 
@@ -36,9 +37,9 @@ describe('the picture of cut faces', () => {
     const perMillimetre = (260 / 20) * factor;
     const [wire, oxyfuel, , laser] = strays(svg);
     const roughOf = { oxyfuel: 0.056, laser: 0.056 };
-    expect(Math.abs(oxyfuel! - 0.29 * perMillimetre)).toBeLessThan(0.5 * roughOf.oxyfuel * perMillimetre);
-    expect(Math.abs(laser! - 0.11 * perMillimetre)).toBeLessThan(0.5 * roughOf.laser * perMillimetre);
-    expect(Math.abs(wire!)).toBeLessThan(0.01 * perMillimetre);
+    expect(Math.abs(there(oxyfuel) - 0.29 * perMillimetre)).toBeLessThan(0.5 * roughOf.oxyfuel * perMillimetre);
+    expect(Math.abs(there(laser) - 0.11 * perMillimetre)).toBeLessThan(0.5 * roughOf.laser * perMillimetre);
+    expect(Math.abs(there(wire))).toBeLessThan(0.01 * perMillimetre);
   });
 
   it('says why a process is not there', () => {

@@ -1,6 +1,7 @@
 /** Splines are evaluated to rounding, with their directions, corners and seams. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { Spline } from './curve.ts';
 import { ellipseCurve } from './ellipse.ts';
@@ -46,8 +47,8 @@ describe('a spline', () => {
     );
     const t = 0.3;
     const share = [0.343, 0.441, 0.189, 0.027];
-    expect(curve.pointAt(t).x).toBeCloseTo(share[1]! * 1 + share[2]! * 4 + share[3]! * 5, 14);
-    expect(curve.pointAt(t).y).toBeCloseTo(share[1]! * 3 + share[2]! * 3 - share[3]!, 14);
+    expect(curve.pointAt(t).x).toBeCloseTo(there(share[1]) * 1 + there(share[2]) * 4 + there(share[3]) * 5, 14);
+    expect(curve.pointAt(t).y).toBeCloseTo(there(share[1]) * 3 + there(share[2]) * 3 - there(share[3]), 14);
     holdsTangent(curve, t);
   });
 
@@ -129,11 +130,11 @@ describe('a spline', () => {
         const legs = points
           .slice(1)
           .map(([x, y], i): readonly [number, number] => [
-            points[i]![0] + at * (x - points[i]![0]),
-            points[i]![1] + at * (y - points[i]![1]),
+            there(points[i])[0] + at * (x - there(points[i])[0]),
+            there(points[i])[1] + at * (y - there(points[i])[1]),
           ]);
         const before = splineCurve(splineOf(3, points, [0, 0, 0, 0, 1, 1, 1, 1]));
-        const after = splineCurve(splineOf(3, [points[0]!, ...legs, points[3]!], [0, 0, 0, 0, at, 1, 1, 1, 1]));
+        const after = splineCurve(splineOf(3, [there(points[0]), ...legs, there(points[3])], [0, 0, 0, 0, at, 1, 1, 1, 1]));
         for (const t of [0, 0.05, at, 0.5, 0.95, 1]) {
           expect(after.pointAt(t).x).toBeCloseTo(before.pointAt(t).x, 10);
           expect(after.pointAt(t).y).toBeCloseTo(before.pointAt(t).y, 10);
@@ -151,7 +152,7 @@ describe('the cubic through given points', () => {
       curve: splineCurve(
         splineOf(
           3,
-          coordinates[0]!.map((x, i) => [x, coordinates[1]![i]!] as const),
+          there(coordinates[0]).map((x, i) => [x, there(there(coordinates[1])[i])] as const),
           knots,
         ),
       ),
@@ -186,8 +187,8 @@ describe('the cubic through given points', () => {
     const { curve, knots } = through(points);
     const stops = [...new Set(knots)];
     points.forEach(([x, y], i) => {
-      expect(curve.pointAt(stops[i]!).x).toBeCloseTo(x, 12);
-      expect(curve.pointAt(stops[i]!).y).toBeCloseTo(y, 12);
+      expect(curve.pointAt(there(stops[i])).x).toBeCloseTo(x, 12);
+      expect(curve.pointAt(there(stops[i])).y).toBeCloseTo(y, 12);
     });
     for (const t of stops.slice(1, -1)) {
       holdsTangent(curve, t);

@@ -5,6 +5,7 @@ import { curvesTags, plateTags, polyline } from '../../../test/drawing-fixtures.
 import { asciiDxf, binaryDxf, dxfTags, entity, lightPolyline, lineTags, section, type Tag } from '../../../test/dxf-writer.ts';
 import { diceOf } from '../../../test/fuzz/dice.ts';
 import { drawingCases } from '../../../test/fuzz/drawings.ts';
+import { there } from '../../../test/there.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import { readSvg } from '../svg/read-svg.ts';
@@ -57,7 +58,7 @@ describe('numbers that are none', () => {
 
   it('reads an exponent as Fortran writes it', () => {
     const [drawn] = readDxf(asciiDxf(dxfTags({ entities: [entity('LINE', { 10: 0, 20: 0, 11: '1.0D+02', 21: '-2.5d-1' })] }))).curves;
-    expect(drawn!.curve).toMatchObject({ to: { x: 100, y: -0.25 } });
+    expect(there(drawn).curve).toMatchObject({ to: { x: 100, y: -0.25 } });
   });
 
   it('reads no infinity out of a binary file', () => {
@@ -226,7 +227,7 @@ describe('files cut short', () => {
         .slice(0, n)
         .map((l) => `${l}\n`)
         .join('');
-      holds(bytesOf(text), text.length, whole[0]!, Number.POSITIVE_INFINITY);
+      holds(bytesOf(text), text.length, there(whole[0]), Number.POSITIVE_INFINITY);
     }
   });
 
@@ -236,7 +237,7 @@ describe('files cut short', () => {
       const last = new TextDecoder('latin1').decode(bytes).lastIndexOf('EOF') + (i === 2 ? 4 : 3);
       for (let k = 0; k < 400; k++) {
         const at = dice.below(bytes.length + 1);
-        holds(bytes, at, whole[i]!, last);
+        holds(bytes, at, there(whole[i]), last);
       }
     });
   });

@@ -1,6 +1,7 @@
 /** How fast DXF is read, beside dxf-parser on the same 20 MB of mixed entities. */
 import DxfParser from 'dxf-parser';
 import { asciiDxf, binaryDxf, dxfTags, entity, layer, lightPolyline, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { readDxf } from './read-dxf.ts';
 
@@ -46,7 +47,7 @@ const timed = (work: () => number): number => {
   return performance.now() - start;
 };
 
-const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+const median = (values: readonly number[]): number => there(values.toSorted((a, b) => a - b)[values.length >> 1]);
 
 /** Lines, arcs, circles and bulged polylines in the shares a drawing of plates has, with handles and class marks as real files carry. */
 const mixedTags = (): readonly Tag[] => {
@@ -77,11 +78,11 @@ const entityNumber = (i: number, x: number, y: number): readonly Tag[] => {
 };
 
 const withMarks = (tags: readonly Tag[], i: number): readonly Tag[] => [
-  tags[0]!,
+  there(tags[0]),
   [5, (0x100 + i).toString(16).toUpperCase()],
   [330, '1F'],
   [100, 'AcDbEntity'],
   ...tags.slice(1, 2),
-  [100, `AcDb${tags[0]![1]}`],
+  [100, `AcDb${there(tags[0])[1]}`],
   ...tags.slice(2),
 ];

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, entity, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import type { Arc } from '../../geometry/segment.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Curve, DrawnFile, EllipticArc } from '../curve/curve.ts';
@@ -131,7 +132,7 @@ describe('what does not lie flat', () => {
 
   it('sees a tilted circle as the ellipse it is from above', () => {
     const file = read(entity('CIRCLE', { 10: 0, 20: 0, 40: 2, 210: 1, 220: 0, 230: 1 }));
-    const ellipse = file.curves[0]!.curve as EllipticArc;
+    const ellipse = there(file.curves[0]).curve as EllipticArc;
     const lengths = [ellipse.major, ellipse.minor].map((p) => Math.hypot(p.x, p.y)).toSorted();
     expect(lengths[0]).toBeCloseTo(Math.SQRT2, 12);
     expect(lengths[1]).toBeCloseTo(2, 12);

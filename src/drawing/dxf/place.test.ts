@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, block, dxfTags, entity, layer, lightPolyline, lineTags, type Parts, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import type { Arc } from '../../geometry/segment.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { usualLimits } from '../budget.ts';
@@ -251,7 +252,7 @@ describe('layers and visibility', () => {
   it('knows layers from a table that comes after the entities', () => {
     const tags = dxfTags({ layers: [layer('off', { colour: -1 })], entities: [lineTags(0, 0, 1, 0, 'off')] });
     const table = tags.findIndex(([code, value]) => code === 2 && value === 'ENTITIES') - 1;
-    const turned = [...tags.slice(table, -1), ...tags.slice(0, table), tags.at(-1)!];
+    const turned = [...tags.slice(table, -1), ...tags.slice(0, table), there(tags.at(-1))];
     expect(readDxf(asciiDxf(turned)).curves).toMatchObject([{ layer: 'off', hidden: true }]);
   });
 

@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { polyline } from '../../../test/drawing-fixtures.ts';
 import { asciiDxf, dxfTags, entity, lightPolyline, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import type { Arc } from '../../geometry/segment.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Curve, DrawnFile } from '../curve/curve.ts';
@@ -58,7 +59,7 @@ describe('polylines', () => {
       [1, false],
     ]);
     const ends = curves.slice(0, 3).map(({ curve }) => curve as Arc);
-    ends.forEach((piece, i) => void expect(piece.to).toEqual(ends[(i + 1) % 3]!.from));
+    ends.forEach((piece, i) => void expect(piece.to).toEqual(there(ends[(i + 1) % 3]).from));
   });
 
   it('adds no closing piece where the last vertex repeats the first', () => {

@@ -1,6 +1,7 @@
 /** SPLINE in all its kinds: weights, missing knots, fit points, open rings, and what is no spline at all. */
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, entity, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import type { Curve, DrawnFile, Spline } from '../curve/curve.ts';
 import { splineCurve } from '../curve/spline.ts';
 import { readDxf } from './read-dxf.ts';
@@ -19,8 +20,8 @@ const spline = (
     ...knots.map((t): Tag => [40, t]),
     ...more,
     ...points.flatMap(([x, y, z]): readonly Tag[] => [
-      [10, x!],
-      [20, y!],
+      [10, there(x)],
+      [20, there(y)],
       [30, z ?? 0],
     ]),
   ]);
@@ -52,7 +53,7 @@ describe('SPLINE', () => {
         ],
       ),
     );
-    expect((file.curves[0]!.curve as Spline).knots).toEqual([0, 0, 0, 1, 2, 2, 2]);
+    expect((there(file.curves[0]).curve as Spline).knots).toEqual([0, 0, 0, 1, 2, 2, 2]);
     expect(codesOf(file)).toEqual(['spline-knots-made']);
   });
 
@@ -102,8 +103,8 @@ describe('SPLINE', () => {
     const at = splineCurve(curve);
     const stops = [...new Set(curve.knots)];
     points.forEach(([x, y], i) => {
-      expect(at.pointAt(stops[i]!).x).toBeCloseTo(x, 12);
-      expect(at.pointAt(stops[i]!).y).toBeCloseTo(y, 12);
+      expect(at.pointAt(there(stops[i])).x).toBeCloseTo(x, 12);
+      expect(at.pointAt(there(stops[i])).y).toBeCloseTo(y, 12);
     });
     expect(at.tangentAt(at.start).x).toBeCloseTo(0, 12);
     expect(at.tangentAt(at.end).y).toBeCloseTo(0, 12);

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { curvesTags, plateTags } from '../../../test/drawing-fixtures.ts';
 import { asciiDxf, binaryDxf, dxfTags, layer, lineTags, type Tag } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import { readDxf } from './read-dxf.ts';
 
 const VERSIONS = ['AC1009', 'AC1012', 'AC1014', 'AC1015', 'AC1018', 'AC1021', 'AC1024', 'AC1027', 'AC1032'];
@@ -67,7 +68,7 @@ describe('versions and encodings', () => {
     const values = { 290: 1, 160: 5, 310: 'chunk', 370: 25, 420: 255, 440: 7, 460: 0.5, 480: 'A', 1004: 'data', 1010: 1, 1070: 3, 1071: 7 };
     const more = Object.entries(values).map(([code, value]): Tag => [Number(code), value]);
     const [head, ...rest] = lineTags(1, 2, 3, 4);
-    const tags = dxfTags({ version: 'AC1032', entities: [[head!, ...more, ...rest]] });
+    const tags = dxfTags({ version: 'AC1032', entities: [[there(head), ...more, ...rest]] });
     expect(readDxf(binaryDxf(tags)).curves[0]?.curve).toEqual({ kind: 'line', from: { x: 1, y: 2 }, to: { x: 3, y: 4 } });
   });
 

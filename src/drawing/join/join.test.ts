@@ -1,6 +1,7 @@
 /** How loose ends are joined, and what becomes of places where three or more of them meet. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
@@ -9,7 +10,7 @@ describe('joining ends', () => {
   it('closes four loose lines into one loop without a word', () => {
     const drawing = drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, 0]).read();
     expect(areasOf(drawing)).toEqual([50]);
-    expect(drawing.loops[0]!.perimeter).toBe(30);
+    expect(there(drawing.loops[0]).perimeter).toBe(30);
     expect(codesOf(drawing)).toEqual([]);
   });
 
@@ -18,8 +19,8 @@ describe('joining ends', () => {
     expect(codesOf(drawing)).toEqual(['gap-closed']);
     expect(sentenceOf(drawing.findings[0])).toContain('4 µm apart');
     expect(placeOf(drawing, 'gap-closed')).toEqual([0, 0.002]);
-    expect(soundness(drawing.loops[0]!.contour, 1e-12).kind).toBe('sound');
-    expect(drawing.loops[0]!.area).toBeCloseTo(50, 6);
+    expect(soundness(there(drawing.loops[0]).contour, 1e-12).kind).toBe('sound');
+    expect(there(drawing.loops[0]).area).toBeCloseTo(50, 6);
   });
 
   it('leaves a gap beyond the join distance open and says how wide it is', () => {
@@ -52,31 +53,31 @@ describe('joining ends', () => {
 
   it('moves two lines to where they would cross, so that neither turns', () => {
     const drawing = drawn().lines([0, 0], [10, 0]).lines([10.003, -0.002], [10.003, 8], [0, 8], [0, 0]).read();
-    const corner = drawing.loops[0]!.contour.segments.find((s) => Math.hypot(s.from.x - 10, s.from.y) < 0.01)!.from;
+    const corner = there(there(drawing.loops[0]).contour.segments.find((s) => Math.hypot(s.from.x - 10, s.from.y) < 0.01)).from;
     expect(corner).toEqual({ x: 10.003, y: 0 });
   });
 
   it('keeps an arc and moves the line that ends near it', () => {
     const drawing = drawn().arc([0, 0], 5, 0, 180).line([-5, 0.003], [-5, -3]).lines([-5, -3], [5, -3], [5, 0]).read();
-    const arc = drawing.loops[0]!.contour.segments.find((s) => s.kind === 'arc')!;
+    const arc = there(there(drawing.loops[0]).contour.segments.find((s) => s.kind === 'arc'));
     expect(arc.kind === 'arc' && arc.radius).toBe(5);
     expect(codesOf(drawing)).toEqual(['gap-closed']);
-    expect(soundness(drawing.loops[0]!.contour, 1e-9).kind).toBe('sound');
+    expect(soundness(there(drawing.loops[0]).contour, 1e-9).kind).toBe('sound');
   });
 
   it('makes a circle of an arc that lacks a hair', () => {
     const drawing = drawn().arc([3, 4], 2, 0, 359.9).read();
     expect(codesOf(drawing)).toEqual(['gap-closed']);
-    expect(drawing.loops[0]!.contour.segments).toHaveLength(1);
-    expect(drawing.loops[0]!.area).toBeCloseTo(Math.PI * 4, 9);
+    expect(there(drawing.loops[0]).contour.segments).toHaveLength(1);
+    expect(there(drawing.loops[0]).area).toBeCloseTo(Math.PI * 4, 9);
   });
 
   it('bridges rather than bends an arc whose chord is short', () => {
     const almost = drawn().arc([0, 0], 10, 1, 359).line([10, -0.172], [10.0, 0.1745]);
     const drawing = almost.read({ join: 0.01 });
     expect(drawing.loops).toHaveLength(1);
-    expect(soundness(drawing.loops[0]!.contour, 1e-9).kind).toBe('sound');
-    const radii = drawing.loops[0]!.contour.segments.flatMap((s) => (s.kind === 'arc' ? [s.radius] : []));
+    expect(soundness(there(drawing.loops[0]).contour, 1e-9).kind).toBe('sound');
+    const radii = there(drawing.loops[0]).contour.segments.flatMap((s) => (s.kind === 'arc' ? [s.radius] : []));
     for (const radius of radii) expect(Math.abs(radius - 10)).toBeLessThan(0.01);
   });
 
@@ -186,7 +187,7 @@ describe('places where three or more ends meet', () => {
       .line([0, 8], [8, 8])
       .read();
     expect(areasOf(drawing)).toEqual([16, 16]);
-    expect(drawing.findings.find((f) => f.code === 'branched')!.severity).toBe('note');
+    expect(there(drawing.findings.find((f) => f.code === 'branched')).severity).toBe('note');
   });
 
   it('keeps closed polylines whole where loose lines meet them', () => {

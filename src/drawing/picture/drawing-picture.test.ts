@@ -1,6 +1,7 @@
 /** The picture of a drawing: to scale, readable without colour, well-formed whatever the file holds. */
 import { SaxesParser } from 'saxes';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { placeLabels } from '../../picture/numbered-circles.ts';
 import type { Drawing } from '../drawing.ts';
 import { box, drawn } from '../drawn.fixture.ts';
@@ -42,11 +43,11 @@ describe('the picture of a drawing', () => {
         .polyline(box(0, 0, 200, 100), true)
         .read(),
     );
-    const bar = elementsOf(svg).find((e) => e.name === 'rect' && e.attributes['fill'] === 'none')!;
-    const outline = elementsOf(svg).find((e) => e.name === 'path')!.attributes['d']!;
+    const bar = there(elementsOf(svg).find((e) => e.name === 'rect' && e.attributes['fill'] === 'none'));
+    const outline = there(there(elementsOf(svg).find((e) => e.name === 'path')).attributes['d']);
     const [x0, x1] = [...outline.matchAll(/[ML](\S+) /g)].map((m) => Number(m[1]));
     expect(svg).toContain('>50 mm<');
-    expect(Number(bar.attributes['width']) / 50).toBeCloseTo((x1! - x0!) / 200, 4);
+    expect(Number(bar.attributes['width']) / 50).toBeCloseTo((there(x1) - there(x0)) / 200, 4);
   });
 
   it('numbers its findings where they are, and tells them below', () => {
@@ -69,7 +70,7 @@ describe('the picture of a drawing', () => {
   });
 
   it('draws a circle as two half arcs, counter-clockwise on the sheet too', () => {
-    const d = elementsOf(drawingPicture(drawn().circle([0, 0], 5).read())).find((e) => e.name === 'path')!.attributes['d']!;
+    const d = there(there(elementsOf(drawingPicture(drawn().circle([0, 0], 5).read())).find((e) => e.name === 'path')).attributes['d']);
     expect(d.match(/A\S+ \S+ 0 0 0 /g)).toHaveLength(2);
   });
 
@@ -79,6 +80,7 @@ describe('the picture of a drawing', () => {
       8,
     );
     for (let i = 0; i < spots.length; i += 1)
-      for (let j = 0; j < i; j += 1) expect(Math.hypot(spots[i]![0] - spots[j]![0], spots[i]![1] - spots[j]![1])).toBeGreaterThan(16);
+      for (let j = 0; j < i; j += 1)
+        expect(Math.hypot(there(spots[i])[0] - there(spots[j])[0], there(spots[i])[1] - there(spots[j])[1])).toBeGreaterThan(16);
   });
 });

@@ -1,6 +1,7 @@
 /** What is drawn more than once is kept once: edges, parts of edges, curves and whole loops. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
@@ -44,7 +45,7 @@ describe('doubled edges', () => {
       .line([4, 0], [10, 0])
       .read();
     expect(areasOf(drawing)).toEqual([50]);
-    expect(drawing.loops[0]!.contour.segments).toHaveLength(4);
+    expect(there(drawing.loops[0]).contour.segments).toHaveLength(4);
   });
 
   it('keeps both rectangles where one shares part of an edge of the other', () => {
@@ -59,9 +60,9 @@ describe('doubled edges', () => {
   it('keeps once the stretch that two arcs of one circle share across the seam', () => {
     const drawing = drawn().arc([0, 0], 5, -100, 100).arc([0, 0], 5, 80, 280).read();
     expect(drawing.loops).toHaveLength(1);
-    expect(drawing.loops[0]!.area).toBeCloseTo(25 * Math.PI, 9);
+    expect(there(drawing.loops[0]).area).toBeCloseTo(25 * Math.PI, 9);
     expect(codesOf(drawing)).toEqual(['doubled-edge-dropped 2']);
-    expect(soundness(drawing.loops[0]!.contour, 1e-9).kind).toBe('sound');
+    expect(soundness(there(drawing.loops[0]).contour, 1e-9).kind).toBe('sound');
   });
 
   it('drops a loose line that lies on the edge of a closed polyline', () => {
@@ -115,7 +116,10 @@ describe('doubled edges', () => {
 describe('doubled loops', () => {
   it('keeps one of two equal polylines, drawn from other corners', () => {
     const [a, b, c, d] = box(0, 0, 10, 5);
-    const drawing = drawn().polyline([a!, b!, c!, d!], true).polyline([c!, b!, a!, d!], true).read();
+    const drawing = drawn()
+      .polyline([there(a), there(b), there(c), there(d)], true)
+      .polyline([there(c), there(b), there(a), there(d)], true)
+      .read();
     expect(areasOf(drawing)).toEqual([50]);
     expect(codesOf(drawing)).toEqual(['doubled-loop-dropped']);
   });
@@ -155,7 +159,7 @@ describe('spurs', () => {
     expect(areasOf(drawing)).toEqual([50]);
     expect(drawing.openChains).toEqual([]);
     expect(codesOf(drawing)).toEqual(['branched', 'doubled-edge-dropped', 'spur-dropped']);
-    expect(drawing.loops[0]!.perimeter).toBe(30);
+    expect(there(drawing.loops[0]).perimeter).toBe(30);
   });
 
   it('leaves out a line to an inner loop and back', () => {

@@ -1,6 +1,7 @@
 /** The text and the data that tell a drawing, and lists cut short without losing count. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { box, drawn } from '../drawn.fixture.ts';
 import { find } from '../findings.ts';
@@ -44,9 +45,9 @@ describe('telling a drawing', () => {
       ['L2', 'L1', 1],
       ['L3', 'L1', 1],
     ]);
-    expect(data.loops[0]!.area).toBeCloseTo(200, 9);
-    expect(data.openChains[0]!.ends[1].x).toBeCloseTo(34, 12);
-    expect(data.openChains[0]!.length).toBeCloseTo(5, 12);
+    expect(there(data.loops[0]).area).toBeCloseTo(200, 9);
+    expect(there(data.openChains[0]).ends[1].x).toBeCloseTo(34, 12);
+    expect(there(data.openChains[0]).length).toBeCloseTo(5, 12);
     expect(JSON.parse(JSON.stringify(data))).toEqual(data);
   });
 });

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
@@ -41,7 +42,7 @@ const drawPlate = (
   y: number,
 ): void => {
   const corners = box(x, y, wide, high);
-  const closed = [...corners, corners[0]!];
+  const closed = [...corners, there(corners[0])];
   if (kind === 'polyline') all.polyline(corners, true);
   else if (kind === 'slot')
     all
@@ -52,8 +53,8 @@ const drawPlate = (
   else if (kind === 'circle') all.circle([x + 4, y + 4], wide / 2);
   else if (kind === 'gap') all.lines(...corners, [x, y + 0.003]);
   else all.lines(...closed);
-  if (kind === 'doubled') all.line(corners[1]!, corners[0]!).line([x + 1, y], [x + 3, y]);
-  if (kind === 'stub') all.line(corners[2]!, [x + wide + 3, y + high + 4]);
+  if (kind === 'doubled') all.line(there(corners[1]), there(corners[0])).line([x + 1, y], [x + 3, y]);
+  if (kind === 'stub') all.line(there(corners[2]), [x + wide + 3, y + high + 4]);
   if (hole && kind !== 'circle') all.circle([x + 2, y + 2], 0.75);
 };
 
@@ -68,7 +69,7 @@ const readCurves = (curves: readonly DrawnCurve[]): Drawing => drawingOf(drawn()
 
 /** Entities in another order; the pieces of a polyline stay together. */
 const shuffled = (curves: readonly DrawnCurve[], order: readonly number[]): DrawnCurve[] =>
-  [...curves].sort((p, q) => order[p.entity % order.length]! - order[q.entity % order.length]! || p.entity - q.entity);
+  [...curves].sort((p, q) => there(order[p.entity % order.length]) - there(order[q.entity % order.length]) || p.entity - q.entity);
 
 describe('reading a drawing, for every sheet of plates', () => {
   it('is the same for every order of its entities', () => {
@@ -119,10 +120,10 @@ const coordinate = fc.oneof(
 const place = fc.tuple(coordinate, coordinate);
 const tangle = fc.array(
   fc.oneof(
-    fc.tuple(place, place).map(([a, b]) => drawn().line(a, b).curves[0]!.curve as Segment),
+    fc.tuple(place, place).map(([a, b]) => there(drawn().line(a, b).curves[0]).curve as Segment),
     fc
       .tuple(place, fc.constantFrom(1, 2, 0.002, 1.5), fc.integer({ min: 0, max: 8 }), fc.integer({ min: 1, max: 8 }))
-      .map(([c, r, start, turn]) => drawn().arc(c, r, start * 45, start * 45 + turn * 45).curves[0]!.curve as Segment),
+      .map(([c, r, start, turn]) => there(drawn().arc(c, r, start * 45, start * 45 + turn * 45).curves[0]).curve as Segment),
   ),
   { maxLength: 40 },
 );

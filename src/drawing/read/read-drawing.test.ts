@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { asciiDxf, dxfTags, entity, lightPolyline } from '../../../test/dxf-writer.ts';
+import { there } from '../../../test/there.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { areasOf, box, codesOf, drawn, placeOf } from '../drawn.fixture.ts';
 import { drawingOf, readDrawing } from './read-drawing.ts';
@@ -23,7 +24,7 @@ describe('judging loops', () => {
       .read();
     expect(codesOf(drawing)).toEqual(['loop-crosses-itself']);
     expect(placeOf(drawing, 'loop-crosses-itself')).toEqual([2, 2]);
-    expect(drawing.findings[0]!.severity).toBe('refusal');
+    expect(there(drawing.findings[0]).severity).toBe('refusal');
   });
 
   it('keeps a bow tie of loose lines as one loop, though its area is nothing on balance', () => {
@@ -208,10 +209,10 @@ describe('reading whole files', () => {
 
   it('reads DXF and SVG by their content', () => {
     const dxf = '0\nSECTION\n2\nENTITIES\n0\nCIRCLE\n8\n0\n10\n0\n20\n0\n40\n5\n0\nENDSEC\n0\nEOF\n';
-    expect(readDrawing(bytes(dxf), 'no-name').loops[0]!.area).toBeCloseTo(25 * Math.PI, 9);
+    expect(there(readDrawing(bytes(dxf), 'no-name').loops[0]).area).toBeCloseTo(25 * Math.PI, 9);
     const svg =
       '<svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 10 10"><circle cx="5" cy="5" r="5"/></svg>';
-    expect(readDrawing(bytes(svg), 'no-name').loops[0]!.area).toBeCloseTo(25 * Math.PI, 9);
+    expect(there(readDrawing(bytes(svg), 'no-name').loops[0]).area).toBeCloseTo(25 * Math.PI, 9);
   });
 
   it('refuses more work than is allowed, by name', () => {
@@ -227,9 +228,9 @@ describe('reading whole files', () => {
       .polyline(box(0, 0, 2, 1), true)
       .file({ units: { name: 'inch', millimetres: 25.4, basis: 'header' } });
     const drawing = drawingOf(file);
-    expect(drawing.loops[0]!.area).toBeCloseTo(2, 12);
-    expect(drawing.loops[0]!.perimeter).toBeCloseTo(6, 12);
-    expect(Math.max(...drawing.loops[0]!.contour.segments.map((s) => s.from.x))).toBeCloseTo(50.8, 12);
+    expect(there(drawing.loops[0]).area).toBeCloseTo(2, 12);
+    expect(there(drawing.loops[0]).perimeter).toBeCloseTo(6, 12);
+    expect(Math.max(...there(drawing.loops[0]).contour.segments.map((s) => s.from.x))).toBeCloseTo(50.8, 12);
   });
 
   it('hands on points that are shown, in mm', () => {
@@ -277,8 +278,8 @@ describe('reading whole files', () => {
       end: 2 * Math.PI,
     } as const;
     const drawing = drawn().entity([ellipse], true).read({ fit: 0.001 });
-    expect(drawing.loops[0]!.area / (10 * Math.PI)).toBeCloseTo(1, 8);
-    expect(drawing.loops[0]!.fitDeviation).toBeLessThanOrEqual(0.001);
+    expect(there(drawing.loops[0]).area / (10 * Math.PI)).toBeCloseTo(1, 8);
+    expect(there(drawing.loops[0]).fitDeviation).toBeLessThanOrEqual(0.001);
     expect(codesOf(drawing)).toEqual(['curves-fitted']);
   });
 
@@ -288,6 +289,6 @@ describe('reading whole files', () => {
       .lines([far, far], [far + 10, far], [far + 10, far + 5], [far, far + 5], [far, far + 0.004])
       .read();
     expect(codesOf(drawing)).toEqual(['gap-closed']);
-    expect(drawing.loops[0]!.area).toBeCloseTo(50, 5);
+    expect(there(drawing.loops[0]).area).toBeCloseTo(50, 5);
   });
 });

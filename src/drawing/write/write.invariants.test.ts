@@ -2,6 +2,7 @@
 import DxfParser from 'dxf-parser';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../../geometry/area.ts';
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { disc, star } from '../../geometry/example-shapes.fixture.ts';
@@ -55,9 +56,9 @@ const sameAs = (read: readonly Contour[], written: readonly Contour[], within: n
   expect(read.length).toBe(written.length);
   const size = 40 * written.length;
   read.forEach((c, i) => {
-    expect(apart(c, written[i]!)).toBeLessThan(within * size);
-    expect(apart(written[i]!, c)).toBeLessThan(within * size);
-    expect(Math.abs(Math.abs(areaOf(c)) - Math.abs(areaOf(written[i]!)))).toBeLessThan(within * size * perimeterOf(c));
+    expect(apart(c, there(written[i]))).toBeLessThan(within * size);
+    expect(apart(there(written[i]), c)).toBeLessThan(within * size);
+    expect(Math.abs(Math.abs(areaOf(c)) - Math.abs(areaOf(there(written[i]))))).toBeLessThan(within * size * perimeterOf(c));
   });
 };
 
@@ -72,7 +73,7 @@ describe('a drawing that is written', () => {
         const read = readBack(text, 'a.dxf');
         sameAs(read, contours, 1e-9);
         for (const [i, c] of read.entries())
-          expect(c.segments.filter((s) => s.kind === 'arc').length > 0).toBe(contours[i]!.segments.some((s) => s.kind === 'arc'));
+          expect(c.segments.filter((s) => s.kind === 'arc').length > 0).toBe(there(contours[i]).segments.some((s) => s.kind === 'arc'));
       }),
       runs,
     );
@@ -104,7 +105,7 @@ describe('a drawing that is written', () => {
         const entities = new DxfParser().parseSync(text)?.entities ?? [];
         expect(entities.map((e) => e.layer)).toEqual(contours.map(() => 'PART'));
         entities.forEach((e, i) => {
-          const { segments } = contours[i]!;
+          const { segments } = there(contours[i]);
           const seen = e as unknown as {
             type: string;
             radius: number;
@@ -116,7 +117,7 @@ describe('a drawing that is written', () => {
             return;
           }
           expect(seen.shape).toBe(true);
-          expect(seen.vertices[0]!.x).toBe(segments[0]!.from.x);
+          expect(there(seen.vertices[0]).x).toBe(there(segments[0]).from.x);
           const sweeps = seen.vertices.reduce((sum, v) => sum + 4 * Math.atan(v.bulge ?? 0), 0);
           expect(sweeps).toBeCloseTo(
             segments.reduce((sum, s) => sum + (s.kind === 'arc' ? s.sweep : 0), 0),
@@ -131,8 +132,12 @@ describe('a drawing that is written', () => {
   it('bears every handle once and none beyond its seed', () => {
     const text = writeDxf([{ chain: disc(0, 0, 3), layer: 'A*B' }, { chain: star([9, 12], [0.1]) }], 'inch');
     const lines = text.split('\n').map((l) => l.trim());
-    const pairs = lines.flatMap((code, i) => (i % 2 === 0 ? [[code, lines[i + 1]!] as const] : []));
-    const seed = pairs[pairs.findIndex(([, v]) => v === '$HANDSEED') + 1]![1];
+    // The file ends with a line break: what follows it is no pair.
+    const pairs = lines.flatMap((code, i) => {
+      const value = lines[i + 1];
+      return i % 2 === 0 && value !== undefined ? [[code, value] as const] : [];
+    });
+    const seed = there(pairs[pairs.findIndex(([, v]) => v === '$HANDSEED') + 1])[1];
     const handles = pairs.filter(([code, v], i) => code === '5' && v !== seed && i > 0).map(([, v]) => v);
     expect(new Set(handles).size).toBe(handles.length);
     expect(Math.max(...handles.map((h) => Number.parseInt(h, 16)))).toBeLessThan(Number.parseInt(seed, 16));

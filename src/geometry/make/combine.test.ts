@@ -2,6 +2,7 @@
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf } from '../area.ts';
 import { reverseChain } from '../chain.ts';
 import { type Contour, contour } from '../contour.ts';
@@ -30,7 +31,7 @@ describe('contours combined', () => {
   it('unite two squares that overlap, and leave alone what is apart', () => {
     const two = contoursOf(united([rectangle(4, 4), moved(rectangle(4, 4), 2, 2), moved(rectangle(1, 1), 20, 0)], WITHIN));
     expect(two.map(areaOf).sort((a, b) => a - b)).toEqual([1, 28]);
-    expect(two.find((c) => areaOf(c) > 2)!.segments).toHaveLength(8);
+    expect(there(two.find((c) => areaOf(c) > 2)).segments).toHaveLength(8);
   });
 
   it('drop a contour inside one that runs the same way, and keep one that runs against it as a hole', () => {
@@ -42,7 +43,7 @@ describe('contours combined', () => {
   it('join squares that share an edge, and squares that are the same', () => {
     const beside = contoursOf(united([rectangle(2, 2), moved(rectangle(2, 2), 2, 0)], WITHIN));
     expect(beside).toHaveLength(1);
-    expect(beside[0]!.segments).toHaveLength(4);
+    expect(there(beside[0]).segments).toHaveLength(4);
     expect(contoursOf(united([rectangle(2, 2), rectangle(2, 2)], WITHIN)).map(areaOf)).toEqual([4]);
   });
 
@@ -54,7 +55,11 @@ describe('contours combined', () => {
     const ring = [disc(0, 0, 5), contour([circle({ x: 0, y: 0 }, 3, 'clockwise')])];
     const halves = contoursOf(without(ring, [moved(rectangle(1, 20), -0.5, -10)], WITHIN));
     expect(halves).toHaveLength(2);
-    expect(halves[0]!.segments.filter((s) => s.kind === 'arc').map((s) => s.kind === 'arc' && s.radius.toFixed(9))).toHaveLength(2);
+    expect(
+      there(halves[0])
+        .segments.filter((s) => s.kind === 'arc')
+        .map((s) => s.kind === 'arc' && s.radius.toFixed(9)),
+    ).toHaveLength(2);
     const sector = (r: number): number => Math.PI * r * r - (2 * r * r * Math.asin(0.5 / r) + Math.sqrt(r * r - 0.25));
     expect(area(halves)).toBeCloseTo(sector(5) - sector(3), 6);
   });

@@ -1,6 +1,7 @@
 /** Arcs fitted to any curve keep the tolerance and the direction; what cannot be fitted is named. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { path } from '../contour.ts';
 import { turnAt } from '../joints.ts';
 import { lengthOf } from '../measure.ts';
@@ -25,11 +26,11 @@ const cubic = (points: readonly Point[], weights: readonly number[]): FitCurve =
     const u = 1 - t;
     const basis = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
     const slope = [-3 * u * u, 3 * u * u - 6 * u * t, 6 * u * t - 3 * t * t, 3 * t * t];
-    const sum = (of: readonly number[], f: (i: number) => number): number => of.reduce((s, b, i) => s + b * weights[i]! * f(i), 0);
+    const sum = (of: readonly number[], f: (i: number) => number): number => of.reduce((s, b, i) => s + b * there(weights[i]) * f(i), 0);
     return {
-      p: { x: sum(basis, (i) => points[i]!.x), y: sum(basis, (i) => points[i]!.y) },
+      p: { x: sum(basis, (i) => there(points[i]).x), y: sum(basis, (i) => there(points[i]).y) },
       w: sum(basis, () => 1),
-      dp: { x: sum(slope, (i) => points[i]!.x), y: sum(slope, (i) => points[i]!.y) },
+      dp: { x: sum(slope, (i) => there(points[i]).x), y: sum(slope, (i) => there(points[i]).y) },
       dw: sum(slope, () => 1),
     };
   };
@@ -64,7 +65,7 @@ const fitted = (curve: FitCurve): readonly Segment[] => {
   return fit.segments;
 };
 const kinks = (segments: readonly Segment[], over = 1e-6): number =>
-  segments.slice(1).filter((s, i) => Math.abs(turnAt(segments[i]!, s)) > over).length;
+  segments.slice(1).filter((s, i) => Math.abs(turnAt(there(segments[i]), s)) > over).length;
 
 const coordinate = fc.integer({ min: -100, max: 100 }).map((v) => v / 4);
 const place = fc.record({ x: coordinate, y: coordinate });
@@ -94,10 +95,11 @@ describe('fitting arcs', () => {
         (points, weights) => {
           const curve = cubic(points, weights);
           const fit = fitArcs(curve, tolerance);
-          if (fit.kind === 'no extent') return expect(points.every((p) => p.x === points[0]!.x && p.y === points[0]!.y)).toBe(true);
+          if (fit.kind === 'no extent')
+            return expect(points.every((p) => p.x === there(points[0]).x && p.y === there(points[0]).y)).toBe(true);
           const segments = fitted(curve);
-          expect(segments[0]!.from).toEqual(curve.pointAt(0));
-          expect(segments.at(-1)!.to).toEqual(curve.pointAt(1));
+          expect(there(segments[0]).from).toEqual(curve.pointAt(0));
+          expect(there(segments.at(-1)).to).toEqual(curve.pointAt(1));
           expect(worst(curve, segments, 700)).toBeLessThan(tolerance);
           expect(segments.length).toBeLessThan(300);
         },

@@ -1,4 +1,5 @@
 /** What every offset has to keep, checked by means of its own: joints, distance all along, no crossing, sense. */
+import { there } from '../../../test/there.ts';
 import { areaOf } from '../area.ts';
 import type { Chain, Contour } from '../contour.ts';
 import { lengthOf, pointAt } from '../measure.ts';
@@ -23,8 +24,8 @@ export const faultsOf = (sources: readonly Chain[], results: readonly Chain[], d
 
 const jointFaults = (chain: Chain): string[] => {
   const faults: string[] = [];
-  const last = chain.segments[chain.segments.length - 1]!;
-  let before = chain.closed ? last.to : chain.segments[0]!.from;
+  const last = there(chain.segments[chain.segments.length - 1]);
+  let before = chain.closed ? last.to : there(chain.segments[0]).from;
   for (const s of chain.segments) {
     if (s.from.x !== before.x || s.from.y !== before.y) faults.push('not joined');
     if (!(lengthOf(s) >= 0.9e-7)) faults.push(`a segment of ${lengthOf(s)} mm`);
@@ -73,7 +74,7 @@ const crossingFaults = (results: readonly Chain[]): string[] => {
 const AT_JOINT = 1e-7;
 
 const isAtJoint = (chain: Chain, { at, first, second }: ChainContact): boolean => {
-  const [a, b] = [chain.segments[first]!, chain.segments[second]!];
+  const [a, b] = [there(chain.segments[first]), there(chain.segments[second])];
   return [a.from, a.to].some((p) => [b.from, b.to].includes(p) && Math.hypot(p.x - at.x, p.y - at.y) < AT_JOINT);
 };
 

@@ -1,4 +1,5 @@
 /** How fast offsets of arc-rich shapes are, beside three libraries on the same work in the same run. */
+import { there } from '../../../test/there.ts';
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { areaOf, perimeterOf } from '../area.ts';
 import type { Contour } from '../contour.ts';
@@ -31,22 +32,22 @@ export const rows = async (): Promise<BenchRow[]> => {
 
 const measure = async ({ name, shape, distance, rounds }: Work): Promise<BenchRow> => {
   const all = [ours(shape), ...(await peersOf(shape))];
-  const off = all.slice(1).map((peer) => agreement(shape, distance, all[0]!, peer));
+  const off = all.slice(1).map((peer) => agreement(shape, distance, there(all[0]), peer));
   const times = all.map((): number[] => []);
   for (let round = 0; round < rounds; round++) {
     all.forEach((peer, i) => {
       const start = performance.now();
       peer.run(distance);
       peer.run(-distance);
-      times[i]!.push((performance.now() - start) / 2);
+      there(times[i]).push((performance.now() - start) / 2);
     });
   }
   const [own, ...others] = times.map(median);
   return {
     name,
-    ours: own!,
+    ours: there(own),
     unit: 'ms',
-    peers: all.slice(1).map((peer, i) => ({ name: peer.name, value: others[i]!, atLeast: peer.atLeast })),
+    peers: all.slice(1).map((peer, i) => ({ name: peer.name, value: there(others[i]), atLeast: peer.atLeast })),
     note: off.filter((s) => s !== '').join('; ') || 'all areas agree',
   };
 };
@@ -75,4 +76,4 @@ const agreement = (shape: Contour, distance: number, own: Peer, peer: Peer): str
   return '';
 };
 
-const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+const median = (values: readonly number[]): number => there(values.toSorted((a, b) => a - b)[values.length >> 1]);

@@ -1,6 +1,7 @@
 /** What holds for every offset: Steiner's formula, independence of pose, nesting of offsets, opening and closing. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, perimeterOf, regionAreaOf } from '../area.ts';
 import { reverseChain, startAt } from '../chain.ts';
 import type { Contour } from '../contour.ts';
@@ -58,7 +59,7 @@ describe('offsets of any shape', () => {
       fc.property(convexShapes, number(0.01, 2), (shape, d) => {
         const grown = offsetContour(shape, -3);
         if (grown.kind !== 'offset') throw new Error(grown.kind);
-        const round = grown.contours[0]!;
+        const round = there(grown.contours[0]);
         expect(areaAfter(round, d)).toBeCloseTo(areaOf(round) - perimeterOf(round) * d + Math.PI * d * d, 6);
       }),
       SEED,
@@ -98,7 +99,7 @@ describe('regions, openings and closings', () => {
     };
     const apart = offsetRegion(region, 0.4);
     expect(apart.kind === 'offset' && apart.regions.map((r) => r.holes.length)).toEqual([2]);
-    if (apart.kind === 'offset') expect(regionAreaOf(apart.regions[0]!)).toBeCloseTo(19.2 * 9.2 - 2 * Math.PI * 1.4 ** 2, 9);
+    if (apart.kind === 'offset') expect(regionAreaOf(there(apart.regions[0]))).toBeCloseTo(19.2 * 9.2 - 2 * Math.PI * 1.4 ** 2, 9);
     const grownTogether = offsetRegion(region, 0.6);
     expect(grownTogether.kind === 'offset' && grownTogether.regions.map((r) => r.holes.length)).toEqual([1]);
     const overHoles = offsetRegion(region, -1);

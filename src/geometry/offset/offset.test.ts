@@ -1,5 +1,6 @@
 /** The named outcomes of offsets, one by one, and the corners that are extended instead of rounded. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, perimeterOf } from '../area.ts';
 import { reverseChain } from '../chain.ts';
 import { contour, path } from '../contour.ts';
@@ -85,7 +86,8 @@ describe('what an offset ends in', () => {
     ]);
     const outcome = offsetContour(mouth, -0.6);
     expect(outcome.kind === 'offset' && [outcome.contours.length, outcome.enclosed.length]).toEqual([1, 1]);
-    if (outcome.kind === 'offset') expect([areaOf(outcome.contours[0]!) > 0, areaOf(outcome.enclosed[0]!) < 0]).toEqual([true, true]);
+    if (outcome.kind === 'offset')
+      expect([areaOf(there(outcome.contours[0])) > 0, areaOf(there(outcome.enclosed[0])) < 0]).toEqual([true, true]);
   });
 
   it('splits at a neck and keeps a circle one arc', () => {
@@ -108,7 +110,7 @@ describe('what an offset ends in', () => {
     );
     expect(outcome.kind === 'offset' && outcome.contours.length).toBe(2);
     const round = offsetContour(disc(1, 2, 5), 2);
-    expect(round.kind === 'offset' && round.contours[0]!.segments.map((s) => s.kind === 'arc' && [s.radius, s.sweep])).toEqual([
+    expect(round.kind === 'offset' && there(round.contours[0]).segments.map((s) => s.kind === 'arc' && [s.radius, s.sweep])).toEqual([
       [3, 2 * Math.PI],
     ]);
   });
@@ -117,7 +119,7 @@ describe('what an offset ends in', () => {
 describe('corners on the side that opens', () => {
   it('are extended where asked, and rounded and told where they would reach too far', () => {
     const square = offsetContour(rectangle(10, 6), -1, { join: 'intersection' });
-    expect(square.kind === 'offset' && areaOf(square.contours[0]!)).toBeCloseTo(12 * 8, 9);
+    expect(square.kind === 'offset' && areaOf(there(square.contours[0]))).toBeCloseTo(12 * 8, 9);
     const sharp = offsetContour(
       polygon([
         [0, 0],
@@ -137,7 +139,7 @@ describe('corners on the side that opens', () => {
       -1,
       { join: 'intersection', reach: 20 },
     );
-    expect(farther.kind === 'offset' && [farther.rounded.length, farther.contours[0]!.segments.length]).toEqual([0, 3]);
+    expect(farther.kind === 'offset' && [farther.rounded.length, there(farther.contours[0]).segments.length]).toEqual([0, 3]);
   });
 });
 
@@ -151,7 +153,10 @@ describe('offsets of open paths', () => {
     expect(right.kind === 'offset' && right.paths.map(perimeterOf)[0]).toBeCloseTo(20 + Math.PI / 2, 12);
     if (right.kind !== 'offset') return;
     expect(faultsOf([bend], right.paths, 1)).toEqual([]);
-    expect([right.paths[0]!.segments[0]!.from, right.paths[0]!.segments.at(-1)!.to]).toEqual([corner(0, -1), corner(11, 10)]);
+    expect([there(there(right.paths[0]).segments[0]).from, there(there(right.paths[0]).segments.at(-1)).to]).toEqual([
+      corner(0, -1),
+      corner(11, 10),
+    ]);
   });
 
   it('break where the path comes back near itself, and vanish where it is nowhere far enough', () => {
@@ -168,16 +173,16 @@ describe('openings', () => {
   it('round the inside corners of a rectangle by exactly the radius', () => {
     const opened = open(rectangle(10, 6), 1.5);
     if (opened.kind !== 'offset') throw new Error(opened.kind);
-    const arcs = opened.regions[0]!.outer.segments.filter((s) => s.kind === 'arc');
+    const arcs = there(opened.regions[0]).outer.segments.filter((s) => s.kind === 'arc');
     expect(arcs.map((s) => s.radius)).toEqual([1.5, 1.5, 1.5, 1.5]);
-    expect(areaOf(opened.regions[0]!.outer)).toBeCloseTo(60 - (4 - Math.PI) * 1.5 ** 2, 9);
+    expect(areaOf(there(opened.regions[0]).outer)).toBeCloseTo(60 - (4 - Math.PI) * 1.5 ** 2, 9);
   });
 
   it('leave a shape whose corners have the radius already as it is', () => {
     const shape = roundedRectangle(20, 10, 2);
     const opened = open(shape, 2);
     if (opened.kind !== 'offset') throw new Error(opened.kind);
-    expect(opened.regions[0]!.outer.segments.length).toBe(8);
-    expect(areaOf(opened.regions[0]!.outer)).toBeCloseTo(areaOf(shape), 7);
+    expect(there(opened.regions[0]).outer.segments.length).toBe(8);
+    expect(areaOf(there(opened.regions[0]).outer)).toBeCloseTo(areaOf(shape), 7);
   });
 });

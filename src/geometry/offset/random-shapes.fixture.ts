@@ -1,6 +1,7 @@
 /** Random closed shapes of lines and arcs, half of them snapped to a grid so that exact coincidences are common. */
 
 import { seeded } from '../../../test/seeded.ts';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../contour.ts';
 import type { BulgedPoint } from '../example-shapes.fixture.ts';
 import { polyline } from '../example-shapes.fixture.ts';
@@ -21,7 +22,7 @@ const GRID_DISTANCES = [0.5, 1, 1.5, 2, 0.25, Math.SQRT2];
  */
 export const randomShape = (number: number): RandomShape => {
   const random = seeded(number + 1);
-  const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!;
+  const pick = <T>(list: readonly T[]): T => there(list[Math.floor(random() * list.length)]);
   const onGrid = number % 2 === 1;
   const count = 3 + Math.floor(random() * 12);
   const corners: BulgedPoint[] = [];
@@ -34,6 +35,8 @@ export const randomShape = (number: number): RandomShape => {
     else corners.push({ x, y, bulge: random() < 0.3 ? 0 : 1.6 * (random() - 0.5) });
   }
   const size = onGrid ? pick(GRID_DISTANCES) : 0.05 + 3 * random() * random();
-  const contour = polyline(corners.filter((c, k) => c.x !== corners[(k + 1) % count]!.x || c.y !== corners[(k + 1) % count]!.y));
+  const contour = polyline(
+    corners.filter((c, k) => c.x !== there(corners[(k + 1) % count]).x || c.y !== there(corners[(k + 1) % count]).y),
+  );
   return { contour, distance: random() < 0.6 ? size : -size };
 };

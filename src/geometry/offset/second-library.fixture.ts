@@ -1,5 +1,6 @@
 /** The second, independent polygon library, at whole nanometres, to confirm areas in tests and to measure against. */
 import { ClipperOffset, EndType, JoinType, type Path64, type Paths64 } from 'clipper2-ts';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../contour.ts';
 import { flatten } from '../flatten.ts';
 
@@ -23,10 +24,10 @@ export const areaOfPolygons = (polygons: Paths64): number => polygons.reduce((su
 /** mm², positive counter-clockwise. */
 const areaOfPolygon = (polygon: Path64): number => {
   let twice = 0;
-  const o = polygon[0]!;
+  const o = there(polygon[0]);
   for (let i = 0; i < polygon.length; i++) {
-    const p = polygon[i]!;
-    const q = polygon[(i + 1) % polygon.length]!;
+    const p = there(polygon[i]);
+    const q = there(polygon[(i + 1) % polygon.length]);
     twice += (p.x - o.x) * (q.y - o.y) - (p.y - o.y) * (q.x - o.x);
   }
   return twice / 2 / NANO / NANO;

@@ -1,5 +1,6 @@
 /** A program is proven against the drawing as it was read when the program was made. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { answered, proven } from '../answered.fixture.ts';
 import type { JobRun } from '../job-run.ts';
@@ -13,7 +14,7 @@ const unitless = (run: JobRun): Uint8Array =>
 
 describe('proving again', () => {
   it('reads the drawing in the unit that the job gave it', () => {
-    const shop = { ...insert.shop, machines: [{ ...insert.shop.machines[0]!, travel: { x: 9000, y: 9000 } }] };
+    const shop = { ...insert.shop, machines: [{ ...there(insert.shop.machines[0]), travel: { x: 9000, y: 9000 } }] };
     const run: JobRun = { ...insert, shop, drawing: unitless(insert), job: { ...insert.job, units: 'cm', ease: 0, insideCorner: 5 } };
     const { setup, question: asked } = proven(answered(run));
     const question = { program: asked.program, drawing: run.drawing, drawingName: run.drawingName };

@@ -1,6 +1,7 @@
 /** The wire is chosen by the whole job: no other costs less, what-ifs agree, bounds never promise more than is true, reasons are told. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { wireLines } from '../../documents/part/wire-lines.ts';
 import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
@@ -87,7 +88,7 @@ describe('the wire chosen by the whole job', () => {
 
   it('is the thicker one, and then the first of the file, where all cost the same', () => {
     const [first] = die.shop.wires;
-    const twins = ['b', 'a'].map((id) => ({ ...first!, id, name: id, inStock: true }));
+    const twins = ['b', 'a'].map((id) => ({ ...there(first), id, name: id, inStock: true }));
     expect(tableOf({ ...die, shop: { ...die.shop, wires: twins } }).chosen).toBe('b');
   });
 });
@@ -139,7 +140,7 @@ describe('a wire that drops out', () => {
   });
 
   it('says that the machine cannot thread it, or that a slot is narrower than it needs', () => {
-    const machine = { ...die.shop.machines[0]!, wire: { low: 0.15, high: 0.3 } };
+    const machine = { ...there(die.shop.machines[0]), wire: { low: 0.15, high: 0.3 } };
     const unthreaded = row(tableOf({ ...die, shop: { ...die.shop, machines: [machine] } }), 'brass-0.10');
     expect(unthreaded.kind === 'drops out' && [unthreaded.why, unthreaded.reason]).toEqual(['machine', expect.stringContaining('0.1 mm')]);
     const slot =

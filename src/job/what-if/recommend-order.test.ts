@@ -1,5 +1,6 @@
 /** The advice which run to take: the stress rule first, then what people and machine cost, then threadings. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { materials } from '../../physics/material/materials.ts';
 import type { JobRun } from '../job-run.ts';
@@ -10,7 +11,7 @@ const die: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11
 const advised = adviseRun(die);
 if (advised.kind !== 'advised') throw new Error(advised.kind);
 
-const steel = materials.find((m) => m.id === 'd2')!;
+const steel = there(materials.find((m) => m.id === 'd2'));
 
 const option = (totals: Partial<RunOption['clock']['totals']>): RunOption => {
   const { timed, clock } = advised.options.attended;

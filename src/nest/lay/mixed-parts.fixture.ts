@@ -1,4 +1,5 @@
 /** The named test set 'mixed sixteen': sixteen parts of a job shop, of our own invention, 60 pieces in all, and their plate. */
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, polyline, rectangle, roundedRectangle, star } from '../../geometry/example-shapes.fixture.ts';
 import type { NestQuestion, Piece, Turns } from '../nest-question.ts';
@@ -33,7 +34,7 @@ const pawl = polyline([
 ]);
 
 /** x and y of each corner in turn. */
-const corners = (...xy: readonly number[]): Contour => polygon(xy.flatMap((x, i) => (i % 2 === 0 ? [[x, xy[i + 1]!] as const] : [])));
+const corners = (...xy: readonly number[]): Contour => polygon(xy.flatMap((x, i) => (i % 2 === 0 ? [[x, there(xy[i + 1])] as const] : [])));
 
 /** mm. Sizes are whole millimetres, so that anybody can draw them again. */
 const PARTS: readonly Part[] = [

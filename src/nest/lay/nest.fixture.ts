@@ -1,5 +1,6 @@
 /** Judges a nest by the independent polygon library: every web, the margin, and the web to each forbidden zone. */
 import { difference, FillRule, intersect, type Paths64, union } from 'clipper2-ts';
+import { there } from '../../../test/there.ts';
 import { counterClockwise, regionOf } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { areaOfPolygons, offsetByLibrary, polygonOf } from '../../geometry/offset/second-library.fixture.ts';
@@ -18,7 +19,7 @@ export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly
   const { plate, margin, web, forbidden } = question;
   const pieces = new Map(question.pieces.map((p) => [p.id, p]));
   const shapes = placed.map((p) => {
-    const { outline, holes } = placedContours(pieces.get(p.piece)!, p);
+    const { outline, holes } = placedContours(there(pieces.get(p.piece)), p);
     const { outer, holes: inner } = regionOf(outline, holes);
     return { name: `${p.piece} ${p.copy}`, polygons: [outer, ...inner].map((c) => polygonOf(c, CHORD)) };
   });
@@ -31,7 +32,9 @@ export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly
         ? [`${name} is nearer to the edge than the margin`]
         : []),
       ...zones.flatMap((zone, k) => (shared(polygons, zone) ? [`${name} is nearer to zone ${k + 1} than the web`] : [])),
-      ...shapes.flatMap((other, j) => (j > i && shared(grown[i]!, grown[j]!) ? [`${name} and ${other.name} are nearer than the web`] : [])),
+      ...shapes.flatMap((other, j) =>
+        j > i && shared(there(grown[i]), there(grown[j])) ? [`${name} and ${other.name} are nearer than the web`] : [],
+      ),
     ]),
   ];
 };
@@ -40,7 +43,7 @@ export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly
 export const metalByLibrary = (question: NestQuestion, { placed }: LaidNest): number => {
   const pieces = new Map(question.pieces.map((p) => [p.id, p]));
   const all = placed.flatMap((p) => {
-    const { outline, holes } = placedContours(pieces.get(p.piece)!, p);
+    const { outline, holes } = placedContours(there(pieces.get(p.piece)), p);
     const region = regionOf(outline, holes);
     return [region.outer, ...region.holes].map((c) => polygonOf(c, CHORD));
   });

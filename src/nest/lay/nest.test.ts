@@ -1,6 +1,7 @@
 /** Nests of plates whose answer is known, the named set, and what is refused. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { reverseChain } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../../geometry/example-shapes.fixture.ts';
@@ -179,13 +180,13 @@ describe('findings of a nest', () => {
     const found = laid(asked(rectangle(30, 30), [...one, piece('long', rectangle(40, 5), 2)], { manner: 'free' })).findings;
     expect(found.map((f) => f.code)).toEqual(['piece-too-large']);
     expect(sentenceOf(found[0])).toContain('40 × 5 mm');
-    expect(found[0]!.place).toEqual({ kind: 'spot', x: 20, y: 2.5 });
+    expect(there(found[0]).place).toEqual({ kind: 'spot', x: 20, y: 2.5 });
     expect(codes(asked(rectangle(30, 12), [piece('a', rectangle(20, 10), 3)]))).toEqual(['pieces-left']);
   });
 
   it('let a long piece lie aslant where steps are allowed', () => {
     const long = piece('long', rectangle(40, 5), 1, { step: 45 });
-    expect(laid(asked(rectangle(34, 34), [long], { manner: 'free' })).placed[0]!.degrees % 90).toBe(45);
+    expect(there(laid(asked(rectangle(34, 34), [long], { manner: 'free' })).placed[0]).degrees % 90).toBe(45);
   });
 
   it('refuse numbers and outlines that cannot be used', () => {

@@ -1,6 +1,7 @@
 /** Ladders of passes come out as the starting model was written down, and each row can be asked why. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
 import { findMaterial } from '../material/find-material.ts';
 import { wires } from '../wire/wires.ts';
@@ -12,7 +13,7 @@ import { ladderRows } from './pass-rows.ts';
 const steel = (): CutConditions => {
   const answer = findMaterial('d2');
   if (answer.kind !== 'material') throw new Error('d2 must be known');
-  const wire = wires.find((w) => w.id === 'brass-0.25')!;
+  const wire = there(wires.find((w) => w.id === 'brass-0.25'));
   return { wire, material: answer.material, height: 50, flush: 'sealed', machine: standardMachine };
 };
 

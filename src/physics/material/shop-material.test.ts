@@ -1,6 +1,7 @@
 /** A material described by its constants gets a rate that says it is an estimate, or is refused. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { materials } from './materials.ts';
@@ -14,7 +15,7 @@ const families = ['tool steel', 'steel', 'stainless', 'aluminium', 'titanium', '
 const molten = materials.filter((m) => families.includes(m.family));
 
 const described = (id: string) => {
-  const m = materials.find((x) => x.id === id)!;
+  const m = there(materials.find((x) => x.id === id));
   return materialSchema.parse({
     id: 'own',
     name: 'our own alloy',

@@ -1,5 +1,6 @@
 /** Other processes beside the wire: the honest no to the wire, the honest only-the-wire, and a reason with numbers for each. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { findMaterial } from '../material/find-material.ts';
 import type { Material } from '../material/material.ts';
 import { materials } from '../material/materials.ts';
@@ -68,9 +69,9 @@ describe('other processes', () => {
   });
 
   it('never pass or fail for sure on Ra where only Rz is known', () => {
-    const laser = otherProcesses(question({ tolerance: 0.5, finish: 10 })).ways.find((w) => w.process === 'laser')!;
-    expect(laser.edge!.ra.low).toBeLessThan(10);
-    expect(laser.edge!.ra.high).toBeGreaterThan(10);
+    const laser = there(otherProcesses(question({ tolerance: 0.5, finish: 10 })).ways.find((w) => w.process === 'laser'));
+    expect(there(laser.edge).ra.low).toBeLessThan(10);
+    expect(there(laser.edge).ra.high).toBeGreaterThan(10);
     expect(laser).toMatchObject({ kind: 'too rough', sentence: expect.stringContaining('nobody can promise') });
   });
 

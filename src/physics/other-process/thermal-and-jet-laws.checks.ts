@@ -1,5 +1,6 @@
 /** Thermal cutting, water jet and laser against standards and papers (CHECKS G). */
 
+import { there } from '../../../test/there.ts';
 import type { CheckRow } from '../../quantity/check.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
@@ -150,7 +151,7 @@ export const checks: readonly CheckRow[] = [
     question: 'flame cuts unalloyed steel and titanium, and neither stainless nor aluminium',
     printed: 'yes',
     ours: () => {
-      const not = processRows.find((r) => r.name === 'oxyfuel')!.not;
+      const not = there(processRows.find((r) => r.name === 'oxyfuel')).not;
       const cut = not.steel === undefined && not.titanium === undefined;
       return cut && not.stainless !== undefined && not.aluminium !== undefined ? 'yes' : 'no';
     },

@@ -1,6 +1,7 @@
 /** Which openings are burnt out without a core: those that are asked for, those with slugs nobody can catch, and those where it is cheaper. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { disc, loop, planned, questionFor, rectangle, slot } from '../plan.fixture.ts';
@@ -51,7 +52,7 @@ describe('the core of an opening', () => {
     expect(cutOf(opening(wide, dear)).core?.reason).toContain('costs less');
     // What the finding says of the minutes is what the rings are long and the feed makes of it.
     const plan = opening(wide, dear);
-    const minutes = cutOf(plan).core!.length / plan.passes[0]!.feed.value;
+    const minutes = there(cutOf(plan).core).length / there(plan.passes[0]).feed.value;
     expect(sentence(plan, 'core-burnt')).toContain(`${minutes.toFixed(0)} min of cutting more`);
   });
 
@@ -64,7 +65,7 @@ describe('the core of an opening', () => {
         if (core === undefined || !core.reason.includes('costs less')) continue;
         compared += 1;
         // Wire comes on top of the machine in both, so leaving it out only helps the slug.
-        expect((core.length / plan.passes[0]!.feed.value) * 75).toBeLessThan(2 * stopMinutes * (75 + 5000 / 60));
+        expect((core.length / there(plan.passes[0]).feed.value) * 75).toBeLessThan(2 * stopMinutes * (75 + 5000 / 60));
       }
     }
     expect(compared).toBeGreaterThan(5);

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import { windingIn } from '../../geometry/near/inside.ts';
 import { distanceIn, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
@@ -14,7 +15,7 @@ import { burning, number } from './core-shapes.fixture.ts';
 /** All that the wire's centre runs in pass 1, and half the width it takes there. */
 const roughOf = (plan: CutPlan): { readonly cuts: readonly Segment[]; readonly half: number } => ({
   cuts: plan.steps.flatMap((s) => (s.kind === 'cut' && s.pass === 1 && s.centre !== undefined ? [s.centre] : [])),
-  half: plan.wire.diameter / 2 + plan.passes[0]!.gap.value,
+  half: plan.wire.diameter / 2 + there(plan.passes[0]).gap.value,
 });
 
 /** Places of the unit square, evenly spread. */
@@ -30,12 +31,12 @@ describe('an opening that is burnt out', () => {
       fc.property(burning, fc.integer({ min: 0, max: 9999 }), (q, first) => {
         const plan = planCut(q);
         if (plan.kind === 'refused' || burnt(plan) === undefined) return;
-        const wall = lookupOf(q.loops[1]!.contour);
+        const wall = lookupOf(there(q.loops[1]).contour);
         const { cuts, half } = roughOf(plan);
         const wire = lookupOfSegments(cuts);
-        const offset = plan.passes[0]!.offset.value;
-        const { hole } = plan.contours[0]!;
-        const b = boundsOfChain(q.loops[1]!.contour);
+        const offset = there(plan.passes[0]).offset.value;
+        const { hole } = there(plan.contours[0]);
+        const b = boundsOfChain(there(q.loops[1]).contour);
         for (const [x, y] of spread(first, 300)) {
           const at: Point = { x: b.minX + x * (b.maxX - b.minX), y: b.minY + y * (b.maxY - b.minY) };
           // What the finishing passes take is theirs: along the wall, and up to the rounds in its corners.
@@ -89,7 +90,7 @@ describe('an opening that is burnt out', () => {
         );
         const core = plan.steps.flatMap((s) => (s.kind === 'cut' && s.part === 'core' && s.centre !== undefined ? [s.centre] : []));
         const away = core.map((s) => Number(distanceBetween(s.to, { x: 40, y: 40 }).toFixed(6)));
-        const start = plan.contours[0]!.hole.at;
+        const start = there(plan.contours[0]).hole.at;
         // Only the way to the first ring may lead inward where the hole is not in the middle.
         const first = Math.max(away[0] ?? 0, distanceBetween(start, { x: 40, y: 40 }));
         const later = away.filter((d) => d >= first);

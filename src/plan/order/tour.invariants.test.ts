@@ -1,6 +1,7 @@
 /** What holds for the way through any points: each once, never above the plainest way, never below a bound, exact for few. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
 import { nearestFirst, nearestTo } from './nearest-first.ts';
 import { shortestTour, shortTour, tourLength } from './tour.ts';
@@ -40,7 +41,7 @@ describe('the way through any points', () => {
         const tour = shortTour(points, spot(at));
         expect(tour.order.toSorted((a, b) => a - b)).toEqual(points.map((_, i) => i));
         const from = spot(at);
-        const corner = points.reduce((best, p, i) => (p.x + p.y < points[best]!.x + points[best]!.y ? i : best), 0);
+        const corner = points.reduce((best, p, i) => (p.x + p.y < there(points[best]).x + there(points[best]).y ? i : best), 0);
         const plain = nearestFirst(points, from === undefined ? corner : nearestTo(points, from));
         expect(tour.length).toBeLessThanOrEqual(tourLength(points, plain, from) + 1e-6);
       }),

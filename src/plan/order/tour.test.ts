@@ -1,5 +1,6 @@
 /** Ways through points: exact ones against trying every order, near ones against bounds and against ways known by reasoning. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import { scattered } from './scattered.fixture.ts';
 import { shortestTour, shortTour } from './tour.ts';
@@ -19,7 +20,7 @@ describe('the shortest way', () => {
     const eleven = Array.from({ length: 11 }, (_, i) => point(((i * 7) % 11) * 2, 0));
     const tour = shortestTour(eleven);
     expect(tour).toMatchObject({ kind: 'exact', length: 20 });
-    expect(eleven[tour.order[0]!]).toEqual(point(0, 0));
+    expect(eleven[there(tour.order[0])]).toEqual(point(0, 0));
     const forty = Array.from({ length: 40 }, (_, i) => point((i * 7) % 40, 0));
     expect(shortestTour(forty).length).toBeCloseTo(39, 9);
   });

@@ -1,5 +1,6 @@
 /** The order of openings visits each once and is short. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import { tourLength as wayLength } from './tour.ts';
 import { travelOrder } from './travel-order.ts';
@@ -21,7 +22,7 @@ const best = (points: readonly Point[]): number => {
       : Math.min(
           ...left.map(
             (i) =>
-              Math.hypot(points[i]!.x - points[here]!.x, points[i]!.y - points[here]!.y) +
+              Math.hypot(there(points[i]).x - there(points[here]).x, there(points[i]).y - there(points[here]).y) +
               walk(
                 i,
                 left.filter((j) => j !== i),

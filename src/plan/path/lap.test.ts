@@ -1,5 +1,6 @@
 /** Laps: programmed and centre pieces side by side, cut and turned round anywhere. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { disc, rectangle } from '../plan.fixture.ts';
@@ -29,14 +30,15 @@ describe('a lap', () => {
       const pieces = stretch(lap, start, end);
       expect(total(pieces, 'programmed')).toBeCloseTo(Math.abs(end - start), 9);
       const centres = pieces.flatMap((p) => (p.centre ? [p.centre] : []));
-      for (let i = 1; i < centres.length; i += 1) expect(distanceBetween(centres[i - 1]!.to, centres[i]!.from)).toBeLessThan(1e-9);
+      for (let i = 1; i < centres.length; i += 1)
+        expect(distanceBetween(there(centres[i - 1]).to, there(centres[i]).from)).toBeLessThan(1e-9);
     }
   });
 
   it('shrinks or grows a circle by the offset', () => {
     for (const side of [1, -1] as const) {
       const lap = lapOf(disc(3, 4, 5), { side, offset: 0.2, outsideCorners: 'arc' });
-      const centre = centreOf(lap).segments[0]!;
+      const centre = there(centreOf(lap).segments[0]);
       expect(centre.kind === 'arc' && centre.radius).toBeCloseTo(5 - 0.2 * side, 12);
       expect(total(stretch(lap, 1, 1 + 3 * lap.length), 'programmed')).toBeCloseTo(3 * lap.length, 9);
     }

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { pointAt } from '../../geometry/measure.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { planCut } from '../cut/plan-cut.ts';
@@ -25,7 +26,7 @@ describe('choices by hand', () => {
         fc.option(fc.double({ min: 0.5, max: 6, noNaN: true })),
         fc.constantFrom('attended' as const, 'unattended first' as const),
         ({ id, contour }, pick, at, tab, run) => {
-          const entry = pointAt(contour.segments[pick % contour.segments.length]!, at);
+          const entry = pointAt(there(contour.segments[pick % contour.segments.length]), at);
           const question: PlanQuestion = questionFor(loops, { run, byHand: { [id]: { entry, ...(tab === null ? {} : { tab }) } } });
           const plan = planCut(question);
           if (plan.kind === 'refused') {
@@ -35,9 +36,9 @@ describe('choices by hand', () => {
             expect(fields.every((path) => path.startsWith(`byHand.${id}.`))).toBe(true);
             return;
           }
-          const made = plan.contours.find((c) => c.loop === id)!;
+          const made = there(plan.contours.find((c) => c.loop === id));
           expect(distanceBetween(made.entry.at, entry)).toBeLessThan(TINY);
-          if (tab !== null && made.core === undefined) expect(made.tab!.length).toBeGreaterThanOrEqual(tab - TINY);
+          if (tab !== null && made.core === undefined) expect(there(made.tab).length).toBeGreaterThanOrEqual(tab - TINY);
           expect(faultsOf(plan, question)).toEqual([]);
         },
       ),

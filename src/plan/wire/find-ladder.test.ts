@@ -1,5 +1,6 @@
 /** The pass ladder is the cheapest there is, and says the best where there is none. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { cutModel } from '../../physics/cut/model.ts';
 import { questionFor } from '../plan.fixture.ts';
 import { conditionsOf } from './choose-wire.ts';
@@ -7,7 +8,7 @@ import { deviationNow } from './deviation-of-passes.ts';
 import { findLadder } from './find-ladder.ts';
 
 const question = questionFor([], { height: 50 });
-const wire = question.wires.find((w) => w.id === 'brass-0.25')!;
+const wire = there(question.wires.find((w) => w.id === 'brass-0.25'));
 const conditions = conditionsOf(wire, question);
 const ladder = (finish: number, tolerance = 0.02) => findLadder(conditions, { finish, tolerance });
 
@@ -32,10 +33,10 @@ describe('the pass ladder', () => {
       const energies = [1, ...machine.rungs.slice(1).filter((_, i) => (choice >> i) & 1)];
       let [minutes, formError] = [1 / model.roughFeed, model.formErrorStart];
       energies.slice(1).forEach((e, i) => {
-        minutes += 1 / model.skimFeed(e, model.stock(energies[i]!, formError));
+        minutes += 1 / model.skimFeed(e, model.stock(there(energies[i]), formError));
         formError = model.formErrorAfter(formError);
       });
-      const last = energies.at(-1)!;
+      const last = there(energies.at(-1));
       if (model.ra(last) <= asked.finish && deviationNow(few, formError, model.gap(last)) <= asked.tolerance)
         best = Math.min(best, minutes);
     }

@@ -1,6 +1,7 @@
 /** What holds for every open line that a wire can follow: the wire keeps its distance, and a mirrored line gives the mirrored way. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { type Path, path } from '../../geometry/contour.ts';
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
@@ -10,12 +11,12 @@ import { openedPath } from './open-path.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-const polyline = (corners: readonly Point[]): Path => path(corners.slice(1).map((p, i) => line(corners[i]!, p)));
+const polyline = (corners: readonly Point[]): Path => path(corners.slice(1).map((p, i) => line(there(corners[i]), p)));
 
 /** From left to right by any steps. */
 const steps = fc.array(fc.record({ on: number(1, 10), up: number(-20, 20) }), { minLength: 1, maxLength: 8 }).map((all) => {
   const ends = all.map((_, i) => all.slice(0, i + 1).reduce((x, { on }) => x + on, 0));
-  return [point(0, 0), ...all.map(({ up }, i) => point(ends[i]!, up))];
+  return [point(0, 0), ...all.map(({ up }, i) => point(there(ends[i]), up))];
 });
 
 const side = fc.constantFrom<1 | -1>(1, -1);
@@ -36,8 +37,8 @@ describe('the way of the wire along an open line', () => {
         for (const s of centre.segments)
           for (let n = 0; n <= 6; n += 1) expect(nearestIn(lookup, pointAt(s, n / 6)).distance).toBeGreaterThan(offset - 1e-7);
         for (const [p, q] of [
-          [centre.segments[0]!.from, corners[0]!],
-          [centre.segments.at(-1)!.to, corners.at(-1)!],
+          [there(centre.segments[0]).from, there(corners[0])],
+          [there(centre.segments.at(-1)).to, there(corners.at(-1))],
         ] as const)
           expect(Math.hypot(p.x - q.x, p.y - q.y)).toBeCloseTo(offset, 7);
       }),
@@ -53,7 +54,7 @@ describe('the way of the wire along an open line', () => {
         if (opened.kind !== 'whole') return;
         for (const chain of [opened.path, centreAlong(lapOf(opened.path, { side: wire, offset, outsideCorners: 'arc' }))])
           chain.segments.slice(1).forEach((s, i) => {
-            const before = chain.segments[i]!.to;
+            const before = there(chain.segments[i]).to;
             expect(Math.hypot(s.from.x - before.x, s.from.y - before.y)).toBeLessThan(3e-6);
           });
         expect(length(opened.path)).toBeLessThan(length(wanted) + 1e-6);

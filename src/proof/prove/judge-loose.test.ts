@@ -1,5 +1,6 @@
 /** What comes loose: held or not, taken out or not, and what fell with it. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { point } from '../../geometry/segment.ts';
 import type { Action } from '../../nc/read/program.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
@@ -30,7 +31,7 @@ describe('a piece that comes loose', () => {
     s.end();
     const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 0.6), kept: 'die' }]));
     expect([proof.verdict, codes(proof)]).toEqual(['proven', ['crumb-falls']]);
-    expect(proof.loose[0]!.mass).toBeLessThan(5e-5);
+    expect(there(proof.loose[0]).mass).toBeLessThan(5e-5);
   });
 
   it('misses the stop at which a slug is taken out before cutting goes on', () => {
@@ -38,7 +39,7 @@ describe('a piece that comes loose', () => {
     s.end();
     const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
     const first = s.actions.findIndex((a) => a.kind === 'stop' && a.comment.startsWith('TAKE'));
-    const left = s.actions.with(first, { ...s.actions[first]!, comment: 'CUT THE WIRE' } as Action);
+    const left = s.actions.with(first, { ...there(s.actions[first]), comment: 'CUT THE WIRE' } as Action);
     const proof = proveActions(left, question(wanted));
     expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
       ['warning', expect.objectContaining({ loop: 'at 10' })],

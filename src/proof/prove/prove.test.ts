@@ -1,5 +1,6 @@
 /** The proof on programs written by hand: what it passes, what it refuses, and with which words. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { point } from '../../geometry/segment.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { proofPicture } from '../picture/proof-picture.ts';
@@ -18,12 +19,12 @@ describe('the proof', () => {
     expect(slug).toMatchObject({ loop: 'A', role: 'slug', held: true, block: 9 });
     const side = 10 - 4 * RADIUS;
     const approach = 2 * RADIUS * (5 - 2 * RADIUS) + (Math.PI * RADIUS ** 2) / 2;
-    expect(slug!.area).toBeCloseTo(side ** 2 - approach, 2);
-    expect(slug!.mass).toBeCloseTo(slug!.area * 25 * 7.7e-6, 12);
+    expect(there(slug).area).toBeCloseTo(side ** 2 - approach, 2);
+    expect(there(slug).mass).toBeCloseTo(there(slug).area * 25 * 7.7e-6, 12);
     const [contour] = proof.contours;
-    expect(contour!.rounded).toHaveLength(4);
-    for (const r of contour!.rounded) expect(Math.abs(r.radius - RADIUS)).toBeLessThan(2.42 * proof.resolution);
-    expect(contour!.rounded[0]!.left).toBeCloseTo(RADIUS * (Math.SQRT2 - 1), 3);
+    expect(there(contour).rounded).toHaveLength(4);
+    for (const r of there(contour).rounded) expect(Math.abs(r.radius - RADIUS)).toBeLessThan(2.42 * proof.resolution);
+    expect(there(there(contour).rounded[0]).left).toBeCloseTo(RADIUS * (Math.SQRT2 - 1), 3);
   });
 
   it('says how far a contour is off to its resolution', () => {
@@ -35,7 +36,7 @@ describe('the proof', () => {
       s.circle(30, 20, 5 - RADIUS - off);
       s.end();
       const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 5), kept: 'die' }]));
-      const { gougeMost, leftMost } = proof.contours[0]!;
+      const { gougeMost, leftMost } = there(proof.contours[0]);
       const found = off > 0 ? leftMost.amount : gougeMost.amount;
       expect(Math.abs(found - off)).toBeLessThanOrEqual(proof.resolution);
     }
@@ -50,7 +51,7 @@ describe('the proof', () => {
     s.stop('');
     s.end();
     const proof = proveActions(s.actions, question([{ loop: 'A', contour: ring(30, 20, 5), kept: 'die' }]));
-    expect([proof.verdict, codes(proof), proof.loose[0]!.held]).toEqual(['not proven', ['piece-falls-unheld'], false]);
+    expect([proof.verdict, codes(proof), there(proof.loose[0]).held]).toEqual(['not proven', ['piece-falls-unheld'], false]);
     expect(proof.reasons[0]).toMatchObject({ block: 3 });
   });
 
@@ -120,7 +121,7 @@ describe('the proof', () => {
       const proof = startedAt(x);
       expect([x, codes(proof).includes('threaded-in-metal')]).toEqual([x, !right]);
     }
-    const { finding, block, at } = startedAt(13).reasons.find((r) => r.finding.code === 'threaded-in-metal')!;
+    const { finding, block, at } = there(startedAt(13).reasons.find((r) => r.finding.code === 'threaded-in-metal'));
     expect([finding.code, finding.severity, block, at]).toEqual(['threaded-in-metal', 'refusal', 0, point(13, 15)]);
     expect(sentenceOf(finding)).toContain('nearest hole (0.26 mm across) is 2 mm away');
     const none = startedAt(15, []).findings.find((f) => f.code === 'threaded-in-metal');
@@ -160,7 +161,7 @@ describe('the proof', () => {
     const proof = proveActions(s.actions, question([]));
     expect(proof.loose).toHaveLength(1);
     expect(proof.loose[0]).toMatchObject({ role: 'scrap', held: true, block: 4 });
-    expect(proof.loose[0]!.area).toBeCloseTo((20 - RADIUS) * 40, 3);
+    expect(there(proof.loose[0]).area).toBeCloseTo((20 - RADIUS) * 40, 3);
   });
 
   it('takes openings off the area of the part round them, wherever they were cut', () => {
@@ -176,7 +177,7 @@ describe('the proof', () => {
     const proof = proveActions(s.actions, question(wanted, { holes: [{ at: point(22, 30), diameter: 2 }] }));
     const part = proof.loose.find((l) => l.role === 'part');
     const corners = (4 - Math.PI) * RADIUS ** 2;
-    expect(part!.area).toBeCloseTo(600 - (100 - corners) - Math.PI, 2);
+    expect(there(part).area).toBeCloseTo(600 - (100 - corners) - Math.PI, 2);
     expect(proof.loose.map((l) => l.loop)).toEqual(['in', 'out']);
   });
 
@@ -187,7 +188,7 @@ describe('the proof', () => {
     const proof = proveActions(s.actions, question([{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }]));
     const crossing = proof.reasons.find((r) => r.finding.code === 'kept-metal-cut');
     expect(crossing?.block).toBe(11);
-    expect(proof.contours[0]!.gougeMost.amount).toBeCloseTo(-(5 + RADIUS), 3);
+    expect(there(proof.contours[0]).gougeMost.amount).toBeCloseTo(-(5 + RADIUS), 3);
   });
 
   it('refuses corners that come out rounder than is allowed', () => {
@@ -219,7 +220,7 @@ describe('the proof', () => {
     const both = proveActions(two.actions, question(wanted));
     const only = openingOf(30, 12);
     only.end();
-    const alone = proveActions(only.actions, question([wanted[1]!]));
+    const alone = proveActions(only.actions, question([there(wanted[1])]));
     expect(both.contours[1]).toEqual(alone.contours[0]);
     expect({ ...both.loose[1], block: 0 }).toEqual({ ...alone.loose[0], block: 0 });
   });

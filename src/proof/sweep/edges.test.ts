@@ -1,6 +1,7 @@
 /** The nearest edge against every edge tried. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { edgesOf } from './edges.ts';
 import { isInside } from './metal.ts';
 
@@ -17,7 +18,7 @@ describe('distance to the edge of the metal', () => {
     fc.assert(
       fc.property(loops, fc.double({ min: -12, max: 12, noNaN: true }), fc.double({ min: -12, max: 12, noNaN: true }), (loop, x, y) => {
         const found = edgesOf([loop]).distance(x, y);
-        const straight = Math.min(...loop.map((p, i) => toEdge(p, loop[(i + 1) % loop.length]!, x * 1e5, y * 1e5))) / 1e5;
+        const straight = Math.min(...loop.map((p, i) => toEdge(p, there(loop[(i + 1) % loop.length]), x * 1e5, y * 1e5))) / 1e5;
         expect(Math.abs(found)).toBeCloseTo(straight, 9);
         if (straight > 1e-6) expect(found < 0).toBe(isInside(loop, x * 1e5, y * 1e5));
       }),

@@ -1,4 +1,5 @@
 /** Radii that a wire leaves in inside corners, as plane geometry has them, against what the proof measures on swept metal. */
+import { there } from '../../../test/there.ts';
 import { polygon } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { point } from '../../geometry/segment.ts';
@@ -35,7 +36,7 @@ const firstCorner = (wireDiameter: number, gap: number): { readonly radius: numb
     tolerance: 0.01,
     insideCorner: 0.5,
   });
-  return proof.contours[0]!.rounded[0]!;
+  return there(there(proof.contours[0]).rounded[0]);
 };
 
 export const checks: readonly CheckRow[] = [

@@ -1,5 +1,6 @@
 /** The proof on open lines and slits cut by hand: what it passes, what it refuses, and what it says of the pieces. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { type Contour, path, polygon, polyline } from '../../geometry/contour.ts';
 import { line, type Point, point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
@@ -82,13 +83,13 @@ describe('an open line', () => {
     const wrong = 15 + RADIUS;
     const proof = proveActions(cutting(point(-1, wrong), point(58, wrong), 'HOLD', point(61, wrong), 'OUT'), question([across]));
     expect(faults(proof)).toContain('contour-gouged');
-    expect(proof.open![0]!.gougeMost.amount).toBeCloseTo(-2 * RADIUS, 3);
+    expect(there(there(proof.open)[0]).gougeMost.amount).toBeCloseTo(-2 * RADIUS, 3);
   });
 
   it('sees a cut that strays deep into the side that stays and comes back', () => {
     const proof = proveActions(parting(point(20, y), point(20, y + 6), point(20, y)), question([across]));
     expect(faults(proof)).toEqual(['kept-metal-cut']);
-    expect(proof.open![0]!.gougeMost.amount).toBeCloseTo(-6, 2);
+    expect(there(there(proof.open)[0]).gougeMost.amount).toBeCloseTo(-6, 2);
   });
 
   it('sees a cut from the edge into the side that stays, even where it never meets the line', () => {
@@ -98,7 +99,7 @@ describe('an open line', () => {
 
   it('is uncut where nothing comes near, and standing where the cut ends early', () => {
     const none = proveActions(cutting(point(-1, 30), point(-1, 31)), question([across]));
-    expect([none.open![0]!.state, faults(none)]).toEqual(['uncut', ['contour-uncut']]);
+    expect([there(there(none.open)[0]).state, faults(none)]).toEqual(['uncut', ['contour-uncut']]);
     const early = proveActions(cutting(point(-1, y), point(40, y)), question([across]));
     expect(faults(early)).toEqual(['tab-left-standing']);
   });
@@ -153,7 +154,7 @@ describe('a slit', () => {
     expect(faults(proveActions(cutting(point(-1, 15), point(39, 15)), question([slit])))).toEqual(['tab-left-standing']);
     const long = proveActions(cutting(point(-1, 15), point(42, 15)), question([slit]));
     expect(faults(long)).toEqual(['kept-metal-cut']);
-    expect(long.open![0]!.gougeMost.amount).toBeCloseTo(-2, 2);
+    expect(there(there(long.open)[0]).gougeMost.amount).toBeCloseTo(-2, 2);
   });
 
   it('parts the block into two pieces that both stay, the smaller one held', () => {

@@ -1,7 +1,9 @@
 /** Any chain of lines and arcs: the sweep against exact distances to the chain. */
 /** Swept areas keep their laws: never too small by more than stated, the same turned and mirrored. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { areaOfLoop, isVoid, united } from './metal.ts';
@@ -45,8 +47,8 @@ describe('the sweep of a wire', () => {
         (chain, radius, dice) => {
           const swept = united([sweepOf(chain, radius)]);
           for (let n = 0; n < 60; n += 1) {
-            const near = chain[Math.floor(dice.next().value! * chain.length) % chain.length]!.to;
-            const p = { x: near.x + (dice.next().value! - 0.5) * 2, y: near.y + (dice.next().value! - 0.5) * 2 };
+            const near = there(chain[Math.floor(there(dice.next().value) * chain.length) % chain.length]).to;
+            const p = { x: near.x + (there(dice.next().value) - 0.5) * 2, y: near.y + (there(dice.next().value) - 0.5) * 2 };
             const distance = Math.min(...chain.map((s) => distanceToSegment(s, p)));
             if (Math.abs(distance - radius) <= RESOLUTION) continue;
             expect(isVoid(swept, p.x * UNITS_PER_MM, p.y * UNITS_PER_MM)).toBe(distance < radius);

@@ -1,6 +1,7 @@
 /** Rotors turned through a whole cycle among their pins and in their ring; the motion is laid out here, apart from the code that draws. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf } from '../../geometry/area.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
@@ -17,7 +18,7 @@ import { pumpRing } from './pump-ring.ts';
 const DRIVE = { kind: 'cycloid-rotor', pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2 } as const;
 const PUMP = { kind: 'cycloid-rotor', pins: 7, pinCircle: 50, pinDiameter: 16, eccentricity: 2.5 } as const;
 
-const wallOf = (shape: Shape) => shape.outlines[0]!.contour;
+const wallOf = (shape: Shape) => there(shape.outlines[0]).contour;
 const turned = ({ x, y }: Point, by: number): Point => ({ x: x * Math.cos(by) - y * Math.sin(by), y: x * Math.sin(by) + y * Math.cos(by) });
 
 /** Where a pin of the ring is, seen from the disc, when its eccentric has turned by an angle. */
@@ -111,7 +112,7 @@ describe('a cycloid disc', () => {
     }
     expect(sizeIn(shape, 'output-hole')).toBeCloseTo(6 + 4 + 0.02, 12);
     expect(sizeIn(shape, 'reduction')).toBe(11);
-    const hole = lookupOf(shape.outlines[2]!.contour);
+    const hole = lookupOf(there(shape.outlines[2]).contour);
     for (const orbit of [0, 1, 2, 3, 4, 5, 6]) {
       const pin = seenFromDisc({ x: 24 * Math.cos(-orbit / 11), y: 24 * Math.sin(-orbit / 11) }, 2, 11, orbit);
       expect(distanceIn(hole, pin)).toBeCloseTo(3.01, 9);
@@ -122,7 +123,7 @@ describe('a cycloid disc', () => {
     'with %i pins has the sizes it tells: pins laid into its valleys touch, tops and valleys lie on their circles',
     (pins) => {
       const shape = shaped({ ...DRIVE, pins, clearance: 0.02 });
-      const over = shape.sizes.find((s) => s.figure.key === 'over-pins')!;
+      const over = there(shape.sizes.find((s) => s.figure.key === 'over-pins'));
       if (over.taking?.kind !== 'pins') throw new Error('it has pins');
       const lookup = lookupOf(wallOf(shape));
       for (const centre of over.taking.centres) expect(distanceIn(lookup, centre)).toBeCloseTo(4, 3);
@@ -180,7 +181,7 @@ describe('the rotors of a gerotor pump', () => {
 
   it('have a ring that is sound, alike all round, with the circles it tells', () => {
     const ring = shaped({ ...PUMP, part: 'ring', outside: 62 });
-    const [outside, opening] = [ring.outlines[0]!, ring.outlines[1]!];
+    const [outside, opening] = [there(ring.outlines[0]), there(ring.outlines[1])];
     expect([outside.metal, opening.metal]).toEqual(['inside', 'outside']);
     expect(soundness(opening.contour, 1e-9)).toEqual({ kind: 'sound' });
     expect(selfCrossings(opening.contour, 1e-6)).toEqual([]);

@@ -1,6 +1,7 @@
 /** Spirals against their own equations, and refused or told of where turns, ends or stiffness give out. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf } from '../../geometry/area.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
@@ -40,7 +41,7 @@ const refusal = (input: ShapeInput): readonly string[] => {
 describe('a spiral', () => {
   it.each(MIDDLES)('%o keeps half its width from the middle line of its equation, on both sides, to its ends', (input, middle) => {
     const shape = shaped(input);
-    const contour = shape.outlines[0]!.contour;
+    const contour = there(shape.outlines[0]).contour;
     expect(soundness(contour, 1e-9)).toEqual({ kind: 'sound' });
     expect(selfCrossings(contour, 1e-6)).toEqual([]);
     const lookup = lookupOf(contour);
@@ -58,7 +59,7 @@ describe('a spiral', () => {
 
   it.each(['counter-clockwise', 'clockwise'] as const)('winds outwards %s', (turning) => {
     const shape = shaped({ ...PLAIN, turns: 4.25, turning });
-    expect(areaOf(shape.outlines[0]!.contour)).toBeGreaterThan(0);
+    expect(areaOf(there(shape.outlines[0]).contour)).toBeGreaterThan(0);
     const end = shape.sizes.find((s) => s.figure.key === 'outer-radius')?.taking;
     expect(end?.kind === 'distance' ? end.to.y : 0).toBeCloseTo(turning === 'clockwise' ? -16.75 : 16.75, 9);
   });
@@ -69,18 +70,18 @@ describe('a spiral', () => {
     expect(slot.insideRadius).toBe(0);
     const strip = shaped({ ...PLAIN, metal: 'inside', clearance: 0.2, share: 0.5 });
     expect(sizeIn(strip, 'width')).toBeCloseTo(0.8, 12);
-    const ends = [slot, shaped({ ...PLAIN, ends: 'square' })].map((s) => areaOf(s.outlines[0]!.contour) / sizeIn(s, 'width'));
-    expect(ends[0]! - ends[1]!).toBeCloseTo(0.2, 2);
+    const ends = [slot, shaped({ ...PLAIN, ends: 'square' })].map((s) => areaOf(there(s.outlines[0]).contour) / sizeIn(s, 'width'));
+    expect(there(ends[0]) - there(ends[1])).toBeCloseTo(0.2, 2);
   });
 
   it('has an eye for a start hole where it begins, and is the same beyond it', () => {
     const [plain, eyed] = [shaped(PLAIN), shaped({ ...PLAIN, eyeDiameter: 3 })];
-    const contour = eyed.outlines[0]!.contour;
+    const contour = there(eyed.outlines[0]).contour;
     expect(soundness(contour, 1e-9)).toEqual({ kind: 'sound' });
     expect(selfCrossings(contour, 1e-6)).toEqual([]);
     const lookup = lookupOf(contour);
     expect(distanceIn(lookup, { x: 4, y: 0 })).toBeCloseTo(1.5, 6);
-    expect(areaOf(contour) - areaOf(plain.outlines[0]!.contour)).toBeCloseTo(Math.PI * 2.25 - (Math.PI * 0.25) / 2 - 1.5, 0);
+    expect(areaOf(contour) - areaOf(there(plain.outlines[0]).contour)).toBeCloseTo(Math.PI * 2.25 - (Math.PI * 0.25) / 2 - 1.5, 0);
     expect(distanceIn(lookup, polar(10, 4 * Math.PI))).toBeCloseTo(0.5, 3);
   });
 
@@ -143,8 +144,8 @@ describe('a spiral', () => {
           );
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else {
-            expect(soundness(made.shape.outlines[0]!.contour, 1e-6)).toEqual({ kind: 'sound' });
-            expect(areaOf(made.shape.outlines[0]!.contour)).toBeGreaterThan(0);
+            expect(soundness(there(made.shape.outlines[0]).contour, 1e-6)).toEqual({ kind: 'sound' });
+            expect(areaOf(there(made.shape.outlines[0]).contour)).toBeGreaterThan(0);
             expect(made.shape.sizes.every((s) => Number.isFinite(s.figure.value))).toBe(true);
           }
         },

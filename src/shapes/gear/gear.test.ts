@@ -1,6 +1,7 @@
 /** External gears against the equation of the involute, tooth against tooth, and what is refused or warned of. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
@@ -15,7 +16,7 @@ type GearInput = Omit<Extract<ShapeInput, { kind: 'gear' }>, 'kind'>;
 
 const gear = (input: GearInput): Shape => shaped({ kind: 'gear', ...input });
 const refused = (input: GearInput) => refusal({ kind: 'gear', ...input });
-const teethOf = ({ outlines }: Shape): Contour => outlines[0]!.contour;
+const teethOf = ({ outlines }: Shape): Contour => there(outlines[0]).contour;
 
 /** Places all along, `each` on every segment. */
 const along = ({ segments }: Contour, each: number): readonly Point[] =>
@@ -126,7 +127,7 @@ describe('a spur gear', () => {
       expect(sizeIn(whole, key)).toBe(sizeIn(hub, key));
       expect(sizeOf(whole, key)?.limits).toEqual(sizeOf(hub, key)?.limits);
     }
-    const farthest = Math.max(...along(bore!.contour, 40).map((p) => Math.hypot(p.x, p.y)));
+    const farthest = Math.max(...along(there(bore).contour, 40).map((p) => Math.hypot(p.x, p.y)));
     expect(sizeIn(whole, 'root-diameter') / 2 - farthest).toBeCloseTo(sizeIn(whole, 'keyway-wall'), 4);
     expect(codesOf(whole)).toEqual([]);
     expect(codesOf(gear({ module: 2, teeth: 20, bore: 25, keyway: 'DIN 6885-1' }))).toEqual(['bore-wall-thin']);
@@ -150,7 +151,7 @@ describe('tips of rings and racks', () => {
     const half = Math.PI / 100 + inv((20 * Math.PI) / 180);
     const base = 50 * Math.cos((20 * Math.PI) / 180);
     const off = (s: Shape, low: number, high: number): readonly number[] =>
-      along(s.outlines[0]!.contour, 24)
+      along(there(s.outlines[0]).contour, 24)
         .filter((p) => Math.hypot(p.x, p.y) > low && Math.hypot(p.x, p.y) < high)
         .map((p) => {
           const angle = Math.atan2(p.y, p.x);
@@ -163,16 +164,16 @@ describe('tips of rings and racks', () => {
             own > 0 ? -1 : 1,
           );
         });
-    for (const s of [plain, chamfered, relieved]) expect(soundness(s!.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
-    expect(Math.max(...off(chamfered!, 48.301, 51))).toBeLessThan(0.00051);
+    for (const s of [plain, chamfered, relieved]) expect(soundness(there(there(s).outlines[0]).contour, 1e-9)).toEqual({ kind: 'sound' });
+    expect(Math.max(...off(there(chamfered), 48.301, 51))).toBeLessThan(0.00051);
     // In the chamfer the flank is gone: at the tip by its size, less what the flank itself goes over.
-    expect(Math.max(...off(chamfered!, 48.0001, 48.03))).toBeGreaterThan(0.2);
-    expect(Math.max(...off(relieved!, 49.501, 51))).toBeLessThan(0.00051);
-    const most = Math.max(...off(relieved!, 48.0001, 49.5));
+    expect(Math.max(...off(there(chamfered), 48.0001, 48.03))).toBeGreaterThan(0.2);
+    expect(Math.max(...off(there(relieved), 49.501, 51))).toBeLessThan(0.00051);
+    const most = Math.max(...off(there(relieved), 48.0001, 49.5));
     expect(most).toBeGreaterThan(0.0285);
     expect(most).toBeLessThan(0.0305);
     const rack = shaped({ kind: 'rack', module: 2, teeth: 4, reliefAmount: 0.03, reliefFrom: 0.5 });
-    expect(soundness(rack.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
+    expect(soundness(there(rack.outlines[0]).contour, 1e-9)).toEqual({ kind: 'sound' });
     const bare = shaped({ kind: 'rack', module: 2, teeth: 4 });
     expect(sizeIn(bare, 'tip-thickness') - sizeIn(rack, 'tip-thickness')).toBeCloseTo(0.06 / Math.cos((20 * Math.PI) / 180), 9);
     expect(sizeIn(bare, 'tooth-thickness')).toBe(sizeIn(rack, 'tooth-thickness'));

@@ -1,11 +1,12 @@
 /** Teeth as polygons of an independent library, rolled against each other: for tests only. Lengths in mm, inside in nanometres. */
 import { areaPaths, difference, FillRule, intersect, type Path64 } from 'clipper2-ts';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Shape } from '../shape.ts';
 
-export const teethOf = ({ outlines }: Shape): Contour => outlines.at(-1)!.contour;
+export const teethOf = ({ outlines }: Shape): Contour => there(outlines.at(-1)).contour;
 
 const NANO = 1e6;
 const nano = (points: readonly Point[]): Path64 => points.map(({ x, y }) => ({ x: Math.round(x * NANO), y: Math.round(y * NANO) }));

@@ -1,6 +1,7 @@
 /** Hubs with keyways: what is drawn has the sizes that are told, and what cannot be is refused with its field. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { insideCorners } from '../../geometry/joints.ts';
 import { soundness } from '../../geometry/soundness.ts';
@@ -17,7 +18,7 @@ describe('a hub with a keyway', () => {
   it('is cut at the middle of its limits, for every row of the table', () => {
     for (const row of DIN_6885) {
       const shape = hub({ shaft: row.to });
-      const opening = shape.outlines[0]!.contour;
+      const opening = there(shape.outlines[0]).contour;
       expect(soundness(opening, 1e-9)).toEqual({ kind: 'sound' });
       for (const { figure, limits } of shape.sizes)
         if (limits !== undefined) expect(figure.value).toBeCloseTo((limits.low + limits.high) / 2, 9);
@@ -35,8 +36,8 @@ describe('a hub with a keyway', () => {
         for (const keyClass of ['1', '2'] as const) {
           const shaft = Math.min(500, row.to * 25.4);
           const shape = hub({ shaft, standard: 'ASME B17.1', flatKey, keyClass, boreZone: 'none' });
-          expect(soundness(shape.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
-          const { low, high } = sizeOf(shape, 'key-width-cut')!.limits!;
+          expect(soundness(there(shape.outlines[0]).contour, 1e-9)).toEqual({ kind: 'sound' });
+          const { low, high } = there(there(sizeOf(shape, 'key-width-cut')).limits);
           expect(low).toBeCloseTo(row.width * 25.4, 9);
           expect((high - low) / 25.4).toBeGreaterThan(0.0019);
           expect((high - low) / 25.4).toBeLessThan(keyClass === '1' ? 0.0041 : 0.0021);
@@ -51,18 +52,18 @@ describe('a hub with a keyway', () => {
   it('has both keyways alike, opposite each other or where they are wanted', () => {
     const one = hub({ shaft: 40 });
     const two = hub({ shaft: 40, keyways: 2 });
-    const round = Math.PI * (one.sizes[0]!.figure.value / 2) ** 2;
-    const [single, double] = [one, two].map((s) => areaOf(s.outlines[0]!.contour) - round) as [number, number];
+    const round = Math.PI * (there(one.sizes[0]).figure.value / 2) ** 2;
+    const [single, double] = [one, two].map((s) => areaOf(there(s.outlines[0]).contour) - round) as [number, number];
     expect(double).toBeCloseTo(2 * single, 9);
     const aside = hub({ shaft: 40, keyways: 2, between: 120 });
-    expect(areaOf(aside.outlines[0]!.contour) - round).toBeCloseTo(2 * single, 9);
+    expect(areaOf(there(aside.outlines[0]).contour) - round).toBeCloseTo(2 * single, 9);
   });
 
   it('grows all round by its share of the clearance', () => {
     const plain = hub({ shaft: 40 });
     const loose = hub({ shaft: 40, clearance: 0.05, share: 0.4 });
     const grown = (key: string): number =>
-      [plain, loose].map((s) => s.sizes.find((z) => z.figure.key === key)!.figure.value).reduce((a, b) => b - a);
+      [plain, loose].map((s) => there(s.sizes.find((z) => z.figure.key === key)).figure.value).reduce((a, b) => b - a);
     for (const key of ['bore', 'key-width-cut', 'across-cut']) expect(grown(key)).toBeCloseTo(0.04, 9);
   });
 
@@ -77,7 +78,7 @@ describe('a hub with a keyway', () => {
     const codes = (input: HubInput): readonly string[] => codesOf(hub(input));
     expect(codes({ shaft: 40, cornerRadius: 1 })).toEqual(['keyway-corner-beyond-standard']);
     expect(codes({ shaft: 40, cornerRadius: 0.3 })).toEqual([]);
-    const step = DIN_6885[3]!.to;
+    const step = there(DIN_6885[3]).to;
     expect(codes({ shaft: step })).toEqual(['shaft-at-step']);
     expect(codes({ shaft: step - 0.5 })).toEqual([]);
   });

@@ -2,6 +2,7 @@
 
 import { Clipper, FillRule, type PathsD } from 'clipper2-ts';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { fontFile } from '../../font-files/font-files.ts';
 import { FACE_FILES, isFace } from '../../font-reader/face-files.ts';
 import { readFont } from '../../font-reader/read-font.ts';
@@ -56,7 +57,7 @@ const contoursOf = ({ outlines }: Shape): readonly Contour[] => outlines.map((o)
 const areaIn = (shape: Shape): number => {
   const contours = contoursOf(shape);
   const nested = nest(contours, 1e-6);
-  return contours.reduce((sum, c, i) => sum + (nested[i]!.depth % 2 === 0 ? 1 : -1) * Math.abs(areaOf(c)), 0);
+  return contours.reduce((sum, c, i) => sum + (there(nested[i]).depth % 2 === 0 ? 1 : -1) * Math.abs(areaOf(c)), 0);
 };
 
 const ALL = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789&@%#§ÄÖÜÇŲŮÑß';
@@ -107,14 +108,14 @@ describe('letters as pieces', () => {
       const [outline] = outlinesOf('S') as [GlyphOutline];
       const raw = walked(outline, SCALE, 40);
       const low = (c: readonly Point[]) => [Math.min(...c.map((p) => p.x)), Math.min(...c.map((p) => p.y))] as const;
-      const box = boundsOfChain(contoursOf(shape)[0]!);
+      const box = boundsOfChain(there(contoursOf(shape)[0]));
       const [x, y] = low(raw);
-      const off = Math.max(...raw.map((p) => distanceTo(contoursOf(shape)[0]!, { x: p.x - x + box.minX, y: p.y - y + box.minY })));
+      const off = Math.max(...raw.map((p) => distanceTo(there(contoursOf(shape)[0]), { x: p.x - x + box.minX, y: p.y - y + box.minY })));
       // The box of the sampled curve is itself off by a sampling step.
       expect(off).toBeLessThan(fit + 0.0005);
       expect(shape.fitDeviation).toBeLessThanOrEqual(fit);
     }
-    const e = contoursOf(made({ text: 'E', metal: 'inside' }))[0]!;
+    const e = there(contoursOf(made({ text: 'E', metal: 'inside' }))[0]);
     expect(e.segments.map((s) => s.kind)).toEqual(Array(12).fill('line'));
     expect(made({ text: 'E' }).fitDeviation).toBe(0);
   });
@@ -138,7 +139,7 @@ describe('letters as pieces', () => {
     expect(size(hole, 'text-width') - size(piece, 'text-width')).toBeCloseTo(0.08, 5);
     expect(size(piece, 'capital-height')).toBeCloseTo(19.96, 9);
     const [outer] = contoursOf(hole);
-    const gaps = flatten(contoursOf(piece)[0]!, 0.01).map((p) => distanceTo(outer!, p));
+    const gaps = flatten(there(contoursOf(piece)[0]), 0.01).map((p) => distanceTo(there(outer), p));
     expect(Math.min(...gaps)).toBeGreaterThan(0.0399);
     expect(Math.max(...gaps)).toBeLessThan(0.0401);
     expect(codes({ text: 'O', metal: 'inside', clearance: 5, share: 1 })).toEqual(['letter-without-room']);
@@ -202,8 +203,8 @@ describe('letters as openings', () => {
       const openings = shape.outlines.filter((o) => o.metal === 'outside').map((o) => o.contour);
       expect(shape.starts).toHaveLength(openings.length);
       shape.starts.forEach((start, i) => {
-        expect(contains(openings[i]!, start, 1e-6)).toBe('inside');
-        expect(distanceTo(openings[i]!, start)).toBeGreaterThan(0.2);
+        expect(contains(there(openings[i]), start, 1e-6)).toBe('inside');
+        expect(distanceTo(there(openings[i]), start)).toBeGreaterThan(0.2);
         expect(Math.min(...contoursOf(shape).map((c) => distanceTo(c, start)))).toBeGreaterThan(0.2);
       });
     }
@@ -239,7 +240,7 @@ describe('texts', () => {
 
   it('are measured where they are narrow', () => {
     const pieces = made({ text: 'II', metal: 'inside' });
-    const stem = boundsOfChain(contoursOf(pieces)[0]!);
+    const stem = boundsOfChain(there(contoursOf(pieces)[0]));
     expect(size(pieces, 'thinnest-metal')).toBeCloseTo(stem.maxX - stem.minX, 9);
     const apart = size(pieces, 'text-width') - 2 * (stem.maxX - stem.minX);
     expect(size(pieces, 'narrowest-opening')).toBeCloseTo(apart, 9);

@@ -2,6 +2,7 @@
 import { areaPaths, difference, FillRule, intersect, type Path64 } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
@@ -11,7 +12,7 @@ import { make, refusal, refusedField, shaped, sizeIn, sizeOf } from '../made.fix
 import type { Shape } from '../shape.ts';
 import { distanceFromInvolute, inv } from '../teeth/involute.ts';
 
-const ring = (s: Shape): Contour => s.outlines.at(-1)!.contour;
+const ring = (s: Shape): Contour => there(s.outlines.at(-1)).contour;
 
 /** Every place on a flank that lies well between its ends, against the equation: `half` is the half angle on the base circle. */
 const offInvolute = (contour: Contour, teeth: number, base: number, half: number, from: number, to: number): number =>
@@ -75,23 +76,23 @@ describe('an involute spline', () => {
       const widths = (['4', '5', '6', '7'] as const).map((tolerance) => {
         const shaft = shaped({ ...asked, part: 'shaft', class: tolerance, fitClass });
         const hub = shaped({ ...asked, part: 'hub', class: tolerance });
-        expect(sizeOf(shaft, 'effective-thickness')!.limits!.high).toBeCloseTo(basic + es, 9);
-        expect(sizeOf(hub, 'effective-space')!.limits!.low).toBeCloseTo(basic, 9);
+        expect(there(there(sizeOf(shaft, 'effective-thickness')).limits).high).toBeCloseTo(basic + es, 9);
+        expect(there(there(sizeOf(hub, 'effective-space')).limits).low).toBeCloseTo(basic, 9);
         const [total, variation] = [sizeIn(shaft, 'total-tolerance'), sizeIn(shaft, 'variation')];
-        expect(sizeOf(shaft, 'tooth-thickness')!.limits!.low).toBeCloseTo(basic + es - total, 9);
-        expect(sizeOf(shaft, 'tooth-thickness')!.limits!.high).toBeCloseTo(basic + es - variation, 9);
-        expect(sizeOf(hub, 'space-width')!.limits!.high).toBeCloseTo(basic + total, 9);
+        expect(there(there(sizeOf(shaft, 'tooth-thickness')).limits).low).toBeCloseTo(basic + es - total, 9);
+        expect(there(there(sizeOf(shaft, 'tooth-thickness')).limits).high).toBeCloseTo(basic + es - variation, 9);
+        expect(there(there(sizeOf(hub, 'space-width')).limits).high).toBeCloseTo(basic + total, 9);
         for (const [piece, key] of [
           [shaft, 'over-pins'],
           [shaft, 'span'],
           [hub, 'between-pins'],
         ] as const) {
-          const { figure, limits } = sizeOf(piece, key)!;
-          expect(limits!.low).toBeLessThan(figure.value);
-          expect(limits!.high).toBeGreaterThan(figure.value);
+          const { figure, limits } = there(sizeOf(piece, key));
+          expect(there(limits).low).toBeLessThan(figure.value);
+          expect(there(limits).high).toBeGreaterThan(figure.value);
         }
         // Anvils stand square to the flanks: the span moves by the cosine of what the tooth does.
-        const span = sizeOf(shaft, 'span')!.limits!;
+        const span = there(there(sizeOf(shaft, 'span')).limits);
         expect(span.high - span.low).toBeCloseTo((total - variation) * Math.cos(Math.PI / 6), 9);
         return total;
       });
@@ -103,8 +104,8 @@ describe('an involute spline', () => {
     const asked = { kind: 'spline', module: 2, teeth: 20, part: 'shaft', class: '5', pin: 4 } as const;
     const [plain, loose] = [shaped(asked), shaped({ ...asked, clearance: 0.02 })];
     for (const s of [plain, loose]) {
-      const { figure, limits } = sizeOf(s, 'tooth-thickness')!;
-      expect(figure.value).toBeCloseTo((limits!.low + limits!.high) / 2, 9);
+      const { figure, limits } = there(sizeOf(s, 'tooth-thickness'));
+      expect(figure.value).toBeCloseTo((there(limits).low + there(limits).high) / 2, 9);
       const half = figure.value / 40 + inv(Math.PI / 6);
       expect(offInvolute(ring(s), 20, 20 * Math.cos(Math.PI / 6), half, 19.2, 20.9)).toBeLessThan(0.00051);
     }
@@ -182,9 +183,9 @@ describe('an internal gear', () => {
     for (let i = 0; i < 8; i += 1) {
       const turn = ((i / 8) * 2 * Math.PI) / 20;
       // Both turn the same way; a space of the ring and a tooth of the pinion meet on X.
-      const outside = difference([polygon(pinion.outlines[0]!.contour, turn, 30)], [opening(turn * (20 / 50))], FillRule.NonZero);
+      const outside = difference([polygon(there(pinion.outlines[0]).contour, turn, 30)], [opening(turn * (20 / 50))], FillRule.NonZero);
       expect(Math.abs(areaPaths(outside)) / NANO ** 2).toBeLessThan(1e-3);
-      const through = intersect([polygon(pinion.outlines[0]!.contour, turn, 30)], [opening(turn * (20 / 50))], FillRule.NonZero);
+      const through = intersect([polygon(there(pinion.outlines[0]).contour, turn, 30)], [opening(turn * (20 / 50))], FillRule.NonZero);
       expect(areaPaths(through)).toBeGreaterThan(0);
     }
   });

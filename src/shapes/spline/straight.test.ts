@@ -2,6 +2,7 @@
 import { areaPaths, difference, EndType, FillRule, inflatePaths, JoinType, type Path64 } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
@@ -15,7 +16,7 @@ import { ISO_14 } from './iso-14.ts';
 import { SAE_FITS } from './sae-j499.ts';
 
 const codes = (input: ShapeInput): readonly string[] => codesOf(shape(input));
-const ring = (s: Shape): Contour => s.outlines.at(-1)!.contour;
+const ring = (s: Shape): Contour => there(s.outlines.at(-1)).contour;
 const soundAndSimple = (s: Shape): void => {
   for (const { contour } of s.outlines) {
     expect(soundness(contour, 1e-9)).toEqual({ kind: 'sound' });
@@ -81,20 +82,20 @@ describe('a straight-sided spline', () => {
         const s = shape({ ...input, ...more } as ShapeInput);
         soundAndSimple(s);
         expect(s.findings).toEqual([]);
-        const width = s.sizes.find((z) => z.figure.key === 'width')!.taking;
+        const width = there(s.sizes.find((z) => z.figure.key === 'width')).taking;
         if (width?.kind !== 'distance') throw new Error('no width');
         for (const { x, y } of [width.from, width.to]) expect(closest(s, x, y)).toBeLessThan(1e-9);
         expect(width.to.y - width.from.y).toBeCloseTo(size(s, 'width'), 9);
         expect(width.to.x).toBe(width.from.x);
         const zoned = s.sizes.filter((z) => z.limits !== undefined && z.figure.key !== 'symmetry');
         expect(zoned.length).toBe(input.kind === 'straight-spline' && input.size !== undefined ? 3 : 0);
-        for (const { figure, limits } of zoned) expect((limits!.low + limits!.high) / 2).toBeCloseTo(figure.value, 9);
+        for (const { figure, limits } of zoned) expect((there(limits).low + there(limits).high) / 2).toBeCloseTo(figure.value, 9);
       }
   });
 
   it('lays its pins on both flanks, where there is room for pins', () => {
     const s = shape({ kind: 'straight-spline', standard: 'SAE J499', saeFit: '16C', outerDiameter: 50, part: 'shaft' });
-    const pins = s.sizes.find((z) => z.taking?.kind === 'pins')!;
+    const pins = there(s.sizes.find((z) => z.taking?.kind === 'pins'));
     if (pins.taking?.kind !== 'pins') throw new Error('no pins');
     for (const { x, y } of pins.taking.centres) expect(closest(s, x, y)).toBeCloseTo(pins.taking.diameter / 2, 9);
     expect(Math.hypot(pins.taking.to.x - pins.taking.from.x, pins.taking.to.y - pins.taking.from.y)).toBeCloseTo(pins.figure.value, 9);
@@ -179,12 +180,14 @@ describe('a serration', () => {
         const s = shape({ kind: 'serration', size: din, part });
         soundAndSimple(s);
         expect(s.findings).toEqual([]);
-        const pins = s.sizes.find((z) => z.taking?.kind === 'pins')!;
+        const pins = there(s.sizes.find((z) => z.taking?.kind === 'pins'));
         if (pins.taking?.kind !== 'pins') throw new Error('no pins');
         for (const { x, y } of pins.taking.centres) expect(closest(s, x, y)).toBeCloseTo(pins.taking.diameter / 2, 9);
         expect(Math.hypot(pins.taking.to.x - pins.taking.from.x, pins.taking.to.y - pins.taking.from.y)).toBeCloseTo(pins.figure.value, 9);
         const [a, b] = ring(s).segments.filter((g) => g.kind === 'line');
-        const turn = Math.atan2(a!.to.y - a!.from.y, a!.to.x - a!.from.x) - Math.atan2(b!.to.y - b!.from.y, b!.to.x - b!.from.x);
+        const turn =
+          Math.atan2(there(a).to.y - there(a).from.y, there(a).to.x - there(a).from.x) -
+          Math.atan2(there(b).to.y - there(b).from.y, there(b).to.x - there(b).from.x);
         const between = Math.abs(Math.PI - (((turn % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI)));
         // Both lines belong either to a tooth of the shaft's form or to a space of it.
         expect([60, 60 - 360 / teeth].some((angle) => Math.abs((between * 180) / Math.PI - angle) < 1e-6)).toBe(true);

@@ -1,6 +1,7 @@
 /** Points of tools against the grooves they have to cut, set up as they say: tilted, raked, at the height of the axis. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { pointAt } from '../../geometry/measure.ts';
@@ -13,7 +14,7 @@ import { FORM_NAMES } from './thread-forms.ts';
 
 const RAD = Math.PI / 180;
 const ACME = { kind: 'form-tool', form: 'acme', threadsPerInch: 5 } as const;
-const outline = (input: ShapeInput): Contour => shaped(input).outlines[0]!.contour;
+const outline = (input: ShapeInput): Contour => there(shaped(input).outlines[0]).contour;
 const refusal = (input: ShapeInput): readonly string[] => {
   const made = makeShape(shapeSchema.parse(input), MEANS);
   if (made.kind === 'made') return [];
@@ -85,7 +86,7 @@ describe('a form tool', () => {
     const tool = shaped({ ...ACME, clearanceAngle: 10 });
     expect(sizeIn(tool, 'included-angle')).toBeCloseTo((2 * Math.atan(Math.tan(14.5 * RAD) / Math.cos(10 * RAD))) / RAD, 9);
     for (const key of ['width-at-pitch-line', 'width-at-depth']) {
-      const size = tool.sizes.find((s) => s.figure.key === key)!;
+      const size = there(tool.sizes.find((s) => s.figure.key === key));
       if (size.taking?.kind !== 'distance') throw new Error('it is drawn');
       const { from, to } = size.taking;
       expect(to.x - from.x).toBeCloseTo(size.figure.value, 9);
@@ -177,8 +178,8 @@ describe('a form tool', () => {
           );
           if (made.kind === 'refused') expect(made.findings.every((f) => f.place?.kind === 'field')).toBe(true);
           else {
-            expect(soundness(made.shape.outlines[0]!.contour, 1e-6)).toEqual({ kind: 'sound' });
-            expect(selfCrossings(made.shape.outlines[0]!.contour, 1e-7)).toEqual([]);
+            expect(soundness(there(made.shape.outlines[0]).contour, 1e-6)).toEqual({ kind: 'sound' });
+            expect(selfCrossings(there(made.shape.outlines[0]).contour, 1e-7)).toEqual([]);
             expect(made.shape.sizes.every((s) => Number.isFinite(s.figure.value))).toBe(true);
           }
         },

@@ -2,6 +2,7 @@
 import { areaPaths, EndType, FillRule, inflatePaths, JoinType, type Path64, xor } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
@@ -15,7 +16,7 @@ import type { Shape } from '../shape.ts';
 
 const base = { kind: 'ratchet', teeth: 16, outerDiameter: 60, depth: 5 } as const;
 const codes = (input: ShapeInput): readonly string[] => codesOf(shape(input));
-const ring = (s: Shape): Contour => s.outlines[0]!.contour;
+const ring = (s: Shape): Contour => there(s.outlines[0]).contour;
 const polygon = (contour: Contour): Path64 => flatten(contour, 1e-5).map((p) => ({ x: Math.round(p.x * 1e6), y: Math.round(p.y * 1e6) }));
 
 describe('a ratchet wheel', () => {
@@ -34,7 +35,7 @@ describe('a ratchet wheel', () => {
     const radii = points.map((p) => Math.hypot(p.x, p.y));
     expect(Math.max(...radii)).toBeCloseTo(30, 9);
     expect(Math.min(...radii)).toBeCloseTo(25, 4);
-    const face = s.sizes.find((z) => z.figure.key === 'face-height')!.taking!;
+    const face = there(there(s.sizes.find((z) => z.figure.key === 'face-height')).taking);
     if (face.kind !== 'distance') throw new Error('no face');
     const sense = 'turns' in more ? -1 : 1;
     // The foot of an undercut face lies under its own tooth: on the side to which the wheel turns freely.
@@ -65,9 +66,9 @@ describe('a ratchet wheel', () => {
 
   it('turned clockwise is the mirror image', () => {
     const [one, other] = [shape(base), shape({ ...base, turns: 'clockwise' })].map((s) => ring(s));
-    for (const p of flatten(one!, 1e-3).slice(0, 60))
-      expect(Math.min(...other!.segments.map((g) => distanceToSegment(g, { x: p.x, y: -p.y })))).toBeLessThan(1e-9);
-    expect(areaOf(other!)).toBeCloseTo(areaOf(one!), 9);
+    for (const p of flatten(there(one), 1e-3).slice(0, 60))
+      expect(Math.min(...there(other).segments.map((g) => distanceToSegment(g, { x: p.x, y: -p.y })))).toBeLessThan(1e-9);
+    expect(areaOf(there(other))).toBeCloseTo(areaOf(there(one)), 9);
   });
 
   it('is doubted where it throws the pawl out, ends in points, or no wire gets in', () => {

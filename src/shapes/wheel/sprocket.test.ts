@@ -1,6 +1,7 @@
 /** Sprockets and plain shapes: sound, alike all round, with the sizes they say, and refused by the field that is to blame. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
@@ -13,7 +14,7 @@ describe('a sprocket', () => {
     for (const [chain, { pitch, roller }] of ROLLER_CHAINS)
       for (const gap of ['smallest', 'middle', 'largest'] as const) {
         const made = shaped({ kind: 'sprocket', chain, teeth: 19, gap });
-        const ring = made.outlines[0]!.contour;
+        const ring = there(made.outlines[0]).contour;
         expect(soundness(ring, 1e-9)).toEqual({ kind: 'sound' });
         const centre = { x: pitch / Math.sin(Math.PI / 19) / 2, y: 0 };
         const clear = Math.min(...ring.segments.map((s) => distanceToSegment(s, centre)));
@@ -23,7 +24,7 @@ describe('a sprocket', () => {
   });
 
   it('is the same again one pitch on', () => {
-    const ring = shaped({ kind: 'sprocket', chain: '08B', teeth: 17 }).outlines[0]!.contour;
+    const ring = there(shaped({ kind: 'sprocket', chain: '08B', teeth: 17 }).outlines[0]).contour;
     const [c, n] = [Math.cos((2 * Math.PI) / 17), Math.sin((2 * Math.PI) / 17)];
     for (const p of flatten(ring, 1e-3))
       expect(Math.min(...ring.segments.map((s) => distanceToSegment(s, { x: c * p.x - n * p.y, y: n * p.x + c * p.y })))).toBeLessThan(
@@ -34,7 +35,7 @@ describe('a sprocket', () => {
   it('ends in a point where the flanks meet first, and says so', () => {
     const made = shaped({ kind: 'sprocket', chain: '16B', teeth: 8, gap: 'largest', tipDiameter: 90 });
     expect(made.findings.map((f) => f.code)).toEqual(['sprocket-pointed']);
-    expect(soundness(made.outlines[0]!.contour, 1e-9)).toEqual({ kind: 'sound' });
+    expect(soundness(there(made.outlines[0]).contour, 1e-9)).toEqual({ kind: 'sound' });
     expect(refusedField({ kind: 'sprocket', teeth: 17, bore: 62 })).toBe('bore');
     expect(refusedField({ kind: 'sprocket', teeth: 17, tipDiameter: 40 })).toBe('tipDiameter');
   });
@@ -42,22 +43,21 @@ describe('a sprocket', () => {
 
 describe('plain shapes', () => {
   it('have the areas and reaches of their kind', () => {
-    const hexagon = shaped({ kind: 'polygon', acrossFlats: 24 }).outlines[0]!.contour;
+    const hexagon = there(shaped({ kind: 'polygon', acrossFlats: 24 }).outlines[0]).contour;
     expect(areaOf(hexagon)).toBeCloseTo((24 ** 2 * Math.sqrt(3)) / 2, 9);
     const round = shaped({ kind: 'polygon', acrossFlats: 24, cornerRadius: 2 });
-    const box = boundsOfChain(round.outlines[0]!.contour);
-    expect(box.maxY - box.minY).toBeCloseTo(round.sizes.find((s) => s.figure.key === 'across-corners')!.figure.value, 9);
-    const slot = shaped({ kind: 'slot', length: 30, breadth: 8 }).outlines[0]!.contour;
+    const box = boundsOfChain(there(round.outlines[0]).contour);
+    expect(box.maxY - box.minY).toBeCloseTo(there(round.sizes.find((s) => s.figure.key === 'across-corners')).figure.value, 9);
+    const slot = there(shaped({ kind: 'slot', length: 30, breadth: 8 }).outlines[0]).contour;
     expect(areaOf(slot)).toBeCloseTo(22 * 8 + 16 * Math.PI, 9);
-    expect(areaOf(shaped({ kind: 'slot', length: 30, breadth: 8, ends: 'corners', cornerRadius: 1 }).outlines[0]!.contour)).toBeCloseTo(
-      240 - 4 + Math.PI,
-      9,
-    );
+    expect(
+      areaOf(there(shaped({ kind: 'slot', length: 30, breadth: 8, ends: 'corners', cornerRadius: 1 }).outlines[0]).contour),
+    ).toBeCloseTo(240 - 4 + Math.PI, 9);
   });
 
   it('stand back by their share of the clearance, openings outwards and pieces inwards', () => {
     const across = (metal: 'inside' | 'outside', share: number): number =>
-      shaped({ kind: 'polygon', acrossFlats: 24, metal, clearance: 0.04, share }).sizes[0]!.figure.value;
+      there(shaped({ kind: 'polygon', acrossFlats: 24, metal, clearance: 0.04, share }).sizes[0]).figure.value;
     expect([across('inside', 0.25), across('outside', 0.75)]).toEqual([expect.closeTo(23.98, 12), expect.closeTo(24.06, 12)]);
   });
 
