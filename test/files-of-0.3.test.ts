@@ -21,7 +21,7 @@ import { readMeasured } from '../src/job/request/read-measured.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
 import { drawShape, shapeSchema } from '../src/job/request/shape-drawing.ts';
 import { shopSchema } from '../src/job/shop.ts';
-import { purposeOf } from '../src/nc/read/stop-purpose.ts';
+import { stopSaid } from '../src/nc/read/stop-purpose.ts';
 import { cutOf, hoursOf } from '../src/result/facts.ts';
 import { shopRecordSchema } from '../src/server/message/answers.ts';
 import { type JobRecord, recordSchema } from '../src/server/message/job-record.ts';
@@ -122,13 +122,13 @@ describe('jobs of 0.3', () => {
 
 describe('programs of 0.3', () => {
   it.each([
-    ['by-hand', 'die-plate/die-plate.dxf', { anything: 6 }],
-    ['form-insert-eased', 'form-insert/form-insert.dxf', { anything: 2 }],
-    ['from-edge', 'die-plate/die-plate.dxf', { anything: 2 }],
-    ['left', 'split-jaw/split-jaw.dxf', { thread: 4, condition: 6, 'cut wire': 4, anything: 2 }],
-    ['lifted', 'form-insert/form-insert.dxf', { anything: 2 }],
-    ['split-jaw', 'split-jaw/split-jaw.dxf', { anything: 8 }],
-    ['stack', 'form-insert/form-insert.dxf', { thread: 2, condition: 1, 'cut wire': 2, anything: 2 }],
+    ['by-hand', 'die-plate/die-plate.dxf', { 'secure slug': 3, 'take out slug': 3 }],
+    ['form-insert-eased', 'form-insert/form-insert.dxf', { 'secure part': 1, 'take out part': 1 }],
+    ['from-edge', 'die-plate/die-plate.dxf', { 'secure slug': 1, 'take out slug': 1 }],
+    ['left', 'split-jaw/split-jaw.dxf', { thread: 4, 'set condition': 6, 'cut the wire': 4, 'secure part': 1, 'take out part': 1 }],
+    ['lifted', 'form-insert/form-insert.dxf', { 'secure part': 1, 'take out part': 1 }],
+    ['split-jaw', 'split-jaw/split-jaw.dxf', { 'secure slug': 4, 'take out slug': 4 }],
+    ['stack', 'form-insert/form-insert.dxf', { thread: 2, 'set condition': 1, 'cut the wire': 2, 'secure part': 1, 'take out part': 1 }],
   ] as const)('%s is proven by its set-up, and every stop is for what it was for', (name, drawing, purposes) => {
     const setup = parseFile(setupSchema, text(`programs/${name}.setup.json`), 'the set-up');
     if (setup.kind === 'bad') throw new Error(sentenceOf(setup.findings[0]));
@@ -137,7 +137,10 @@ describe('programs of 0.3', () => {
     if (proven.kind === 'bad input') throw new Error(sentenceOf(proven.findings[0]));
     expect(proven.proof.verdict).toBe('proven');
     const counted: Record<string, number> = {};
-    for (const { comment } of proven.proof.stops) counted[purposeOf(comment)] = (counted[purposeOf(comment)] ?? 0) + 1;
+    for (const { comment } of proven.proof.stops) {
+      const { purpose } = stopSaid(comment);
+      counted[purpose] = (counted[purpose] ?? 0) + 1;
+    }
     expect(counted).toEqual(purposes);
   });
 });

@@ -150,7 +150,11 @@ export const RULES: readonly Rule[] = [
   { folder: 'src/nest/lay', may: [], packages: ['pure-rand'], why: 'laying goes by cells and patterns of the ground above it' },
 
   { folder: 'src/nc/dialect', may: ['src/text'], packages: ['zod'], why: 'a dialect is a table of words' },
-  { folder: 'src/nc/write', may: ['src/text', ...GEOMETRY, 'src/plan', 'src/nc/dialect'], why: 'it spells what the plan decided' },
+  {
+    folder: 'src/nc/write',
+    may: ['src/text', PRINT, ...GEOMETRY, 'src/plan', 'src/nc/dialect'],
+    why: 'it spells what the plan decided, and prints its comments as the house writes',
+  },
   {
     folder: 'src/nc/read',
     may: ['src/text', ...GEOMETRY, 'src/nc/dialect'],

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { contour } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
+import { stopSaid } from '../nc/read/stop-purpose.ts';
 import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { CutPlan, Pass } from '../plan/plan.ts';
@@ -121,7 +122,7 @@ const programOf = (actions: readonly Action[]): ReadProgram => ({
   actions,
   findings: [],
 });
-const stop = (comment: string): Action => ({ kind: 'stop', block: 0, optional: false, comment });
+const stop = (comment: string): Action => ({ kind: 'stop', block: 0, optional: false, comment, ...stopSaid(comment) });
 
 const ACTIONS: readonly Action[] = [
   { kind: 'thread', block: 0 },

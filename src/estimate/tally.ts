@@ -4,6 +4,7 @@ import { lengthOf } from '../geometry/measure.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
 import type { Pass } from '../plan/plan.ts';
 import type { Finding } from '../text/finding.ts';
+import type { StopPurpose } from '../text/stop-purpose.ts';
 import { find } from './findings.ts';
 
 export interface Tally {
@@ -33,7 +34,7 @@ export const tallyOf = (program: ReadProgram, passes: readonly Pass[]): Tallied 
       const index = passes.indexOf(pass);
       lengths[index] = (lengths[index] as number) + lengthOf(action.centre);
     } else if (action.kind === 'thread') counts.machineThreads += 1;
-    else if (action.kind === 'stop') counts[kindOfStop(action.comment)] += 1;
+    else if (action.kind === 'stop') counts[kindOfStop(action.purpose)] += 1;
   }
   return { kind: 'tally', tally: { lengths, ...counts } };
 };
@@ -44,10 +45,10 @@ type Move = Extract<Action, { kind: 'move' }>;
 export const passOf = ({ condition, register }: Move, passes: readonly Pass[]): Pass | undefined =>
   passes.find((p) => (condition === undefined ? p.register === register : p.condition === condition));
 
-/** Stops that stand in for a word the dialect does not have say so at the start of their comment. */
-export const kindOfStop = (comment: string): 'handThreads' | 'handConditions' | 'stops' => {
-  if (/^thread/i.test(comment)) return 'handThreads';
-  return /^condition/i.test(comment) ? 'handConditions' : 'stops';
+/** Some stops stand in for a word that the dialect does not have. */
+export const kindOfStop = (purpose: StopPurpose): 'handThreads' | 'handConditions' | 'stops' => {
+  if (purpose === 'thread') return 'handThreads';
+  return purpose === 'set condition' ? 'handConditions' : 'stops';
 };
 
 export const unknownPass = (program: ReadProgram, { block, condition, register }: Move): Finding => {

@@ -52,4 +52,6 @@ export const proved = (question: PlanQuestion): Proved => {
 };
 
 const stopBehind = (action: Action): readonly Action[] =>
-  action.kind === 'move' && !action.rapid ? [action, { kind: 'stop', block: action.block, optional: false, comment: '' }] : [action];
+  action.kind === 'move' && !action.rapid
+    ? [action, { kind: 'stop', block: action.block, optional: false, comment: '', purpose: 'other' }]
+    : [action];

@@ -181,12 +181,12 @@ const order = (plan: CutPlan): string[] => {
   for (const step of plan.steps) {
     if (step.kind === 'contour begins') current = step.loop;
     const now = state.get(current) ?? 'standing';
-    if (step.kind === 'stop' && step.reason.startsWith('secure')) state.set(step.loop, 'held');
+    if (step.kind === 'stop' && (step.purpose === 'secure slug' || step.purpose === 'secure part')) state.set(step.loop, 'held');
     if (step.kind === 'cut' && step.part === 'tab' && step.pass === 1) {
       if (now === 'standing') faults.push(`${current}: nobody holds the piece`);
       state.set(current, 'cut');
     }
-    if (step.kind === 'stop' && (step.reason === 'take the slug out' || step.reason === 'take the part out')) {
+    if (step.kind === 'stop' && (step.purpose === 'take out slug' || step.purpose === 'take out part')) {
       if (now !== 'cut') faults.push(`${current}: taken out before it is free`);
       state.set(step.loop, 'out');
     }

@@ -5,6 +5,8 @@ import type { Point, Segment } from '../geometry/segment.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
+import type { StopPurpose } from '../text/stop-purpose.ts';
+import type { Text } from '../text/text.ts';
 import type { OpenCutPlan } from './open-line.ts';
 
 /** `die`: the block is kept and the piece inside is the slug. `punch`: the piece inside is kept. */
@@ -123,14 +125,15 @@ export interface Course {
   readonly centre: Contour;
 }
 
-export type StopReason = 'thread' | 'secure the slug' | 'take the slug out' | 'secure the part' | 'take the part out' | 'wire' | 'check';
+/** A stop of the plan is for a piece, or for a look at the work. */
+export type PlannedStop = Exclude<StopPurpose, 'thread' | 'cut the wire' | 'set condition' | 'other'>;
 
 /**
  * The cut as a list of what happens, in order. `cut` carries the programmed segment (on the wanted contour, or on the
  * approach) and the wire-centre segment, so that a writer can do either kind of compensation and never offsets itself.
  */
 export type Step =
-  | { readonly kind: 'contour begins'; readonly loop: string; readonly name: string }
+  | { readonly kind: 'contour begins'; readonly loop: string; readonly name: Text }
   | { readonly kind: 'travel'; readonly to: Point }
   | { readonly kind: 'thread'; readonly at: Point }
   | { readonly kind: 'cut wire' }
@@ -146,7 +149,8 @@ export type Step =
       /** `core`: inside an opening that is burnt out, where nothing is wanted of the path but that no metal is left. */
       readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave' | 'core';
     }
-  | { readonly kind: 'stop'; readonly reason: StopReason; readonly loop: string; readonly sentence: string }
+  /** `text` says what to do there and leaves it to the writer to name the contour. */
+  | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly loop: string; readonly text: Text }
   | { readonly kind: 'end' };
 
 /** How well passes with one wire would do: what is known of a wire as soon as it has passes, laid out or not. */

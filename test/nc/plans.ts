@@ -7,6 +7,8 @@ import { arc, line, type Point, type Segment } from '../../src/geometry/segment.
 import type { ProgramPlan } from '../../src/nc/write/write.ts';
 import type { Step } from '../../src/plan/plan.ts';
 import type { Figure } from '../../src/quantity/figure.ts';
+import { name } from '../../src/text/part.ts';
+import { only } from '../../src/text/say.ts';
 import type { Random } from '../seeded.ts';
 import { there } from '../there.ts';
 
@@ -50,7 +52,10 @@ export const testPlan = (random: Random, wish: PlanWish): TestPlan => {
   for (let index = 0; index < wish.contours; index += 1) {
     const shape = usableShape(random, { x: 40 * (index % 7) + random(), y: 40 * Math.floor(index / 7) - random() }, passes, wish);
     travels.push(shape.hole);
-    steps.push({ kind: 'contour begins', loop: `L${index + 1}`, name: `L${index + 1} opening` }, { kind: 'travel', to: shape.hole });
+    steps.push(
+      { kind: 'contour begins', loop: `L${index + 1}`, name: only(name(`L${index + 1} opening`)) },
+      { kind: 'travel', to: shape.hole },
+    );
     steps.push({ kind: 'thread', at: shape.hole });
     for (const [k, lap] of shape.laps.entries()) {
       const { number } = there(passes[k]);
@@ -58,13 +63,10 @@ export const testPlan = (random: Random, wish: PlanWish): TestPlan => {
       steps.push({ kind: 'condition', pass: number }, { kind: 'compensate', side: lap.side, register: lap.register });
       steps.push(...there(shape.cuts[k]).slice(0, -1));
       if (random() < 0.5) {
-        const stop = {
-          reason: random() < 0.5 ? 'check' : 'secure the slug',
-          loop: `L${index + 1}`,
-          sentence: there(sentences[Math.floor(random() * sentences.length)]),
-        } as const;
-        stops.push({ sentence: stop.sentence, optional: stop.reason === 'check' });
-        steps.push({ kind: 'stop', ...stop });
+        const [purpose, loop] = [random() < 0.5 ? 'check' : 'secure slug', `L${index + 1}`] as const;
+        const sentence = there(sentences[Math.floor(random() * sentences.length)]);
+        stops.push({ sentence: `${loop}: ${sentence}`, optional: purpose === 'check' });
+        steps.push({ kind: 'stop', purpose, loop, text: only(name(sentence)) });
       }
       steps.push({ kind: 'cancel compensation' }, there(there(shape.cuts[k]).at(-1)));
     }

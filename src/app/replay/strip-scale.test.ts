@@ -3,6 +3,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
+import type { StopPurpose } from '../../text/stop-purpose.ts';
 import {
   calm,
   clustered,
@@ -52,9 +53,10 @@ describe('the scale of the shift strip', () => {
 });
 
 describe('marks on the shift strip', () => {
-  const event = (kind: string, what: string, from: number) => ({
+  const event = (kind: string, what: string, from: number, purpose?: StopPurpose) => ({
     kind,
     what,
+    ...(purpose !== undefined && { stop: { purpose } }),
     from,
     to: from + 4,
     needsPerson: true,
@@ -70,8 +72,13 @@ describe('marks on the shift strip', () => {
     nights: [],
     week,
     events: [
-      event('stop', 'L4, THE SLUG OF 84 G HANGS ON A TAB OF 1.6 MM. FIX IT, THEN RUN ON, THE TAB IS CUT NEXT.', friday + 500),
-      event('stop', 'L4, THE SLUG OF 84 G IS LOOSE. TAKE IT OUT.', friday + 510),
+      event(
+        'stop',
+        'L4, THE SLUG OF 84 G HANGS ON A TAB OF 1.6 MM. FIX IT, THEN RUN ON, THE TAB IS CUT NEXT.',
+        friday + 500,
+        'secure slug',
+      ),
+      event('stop', 'L4, THE SLUG OF 84 G IS LOOSE. TAKE IT OUT.', friday + 510, 'take out slug'),
       event('spool change', 'put on a full spool and thread again', friday + 800),
     ],
   };

@@ -1,4 +1,5 @@
 /** What the shift strip draws where: its span of time, ticks at full hours, nights of the week, and bars that run together when they are fine. */
+import type { StopPurpose } from '../../text/stop-purpose.ts';
 import type { ClockView } from '../work/views.ts';
 
 export const DAY = 1440;
@@ -78,8 +79,8 @@ export interface Mark {
 export const marksOf = ({ events, week }: ClockView, shift = 0): readonly Mark[] =>
   events
     .filter((e) => e.needsPerson)
-    .map(({ kind, from, to, what, atNight, block }) => ({
-      kind: markKind(kind, what),
+    .map(({ kind, from, to, what, atNight, block, stop }) => ({
+      kind: markKind(kind, stop?.purpose),
       from: from + shift,
       to: to + shift,
       what: calm(what),
@@ -87,12 +88,24 @@ export const marksOf = ({ events, week }: ClockView, shift = 0): readonly Mark[]
       ...(block === undefined ? {} : { block }),
     }));
 
-const markKind = (kind: string, what: string): MarkKind => {
+const markKind = (kind: string, purpose: StopPurpose | undefined): MarkKind => {
   if (kind === 'threading') return 'thread';
   if (kind === 'spool change') return 'spool';
   if (kind === 'loading') return 'load';
-  if (/\bTAB\b/i.test(what)) return 'tab';
-  return /\b(SLUG|PART|PIECE|LOOSE)\b/i.test(what) ? 'slug' : 'stop';
+  return purpose === undefined ? 'stop' : MARKS[purpose];
+};
+
+/** A piece is secured before its tab is cut. */
+const MARKS: Readonly<Record<StopPurpose, MarkKind>> = {
+  thread: 'thread',
+  'cut the wire': 'stop',
+  'set condition': 'stop',
+  'secure slug': 'tab',
+  'secure part': 'tab',
+  'take out slug': 'slug',
+  'take out part': 'slug',
+  check: 'stop',
+  other: 'stop',
 };
 
 /** Comments of a program know only capitals: in calm letters, but names of contours and units as they are. */

@@ -2,9 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../server/message/job-record.ts';
 import { tellerOf } from '../../text/print/reader.ts';
+import type { ClockEventView } from '../work/views.ts';
 import { stopsOf } from './stops-of-run.ts';
 
-const event = (what: string, needsPerson: boolean, block?: number) => ({
+const event = (what: string, needsPerson: boolean, block?: number, stop?: ClockEventView['stop']): ClockEventView => ({
   kind: 'stop',
   from: 0,
   to: 5,
@@ -13,7 +14,8 @@ const event = (what: string, needsPerson: boolean, block?: number) => ({
   atNight: false,
   oclock: 'Thu 07:00',
   piece: 1,
-  ...(block === undefined ? {} : { block }),
+  ...(block !== undefined && { block }),
+  ...(stop !== undefined && { stop }),
 });
 const clock = {
   start: 0,
@@ -22,7 +24,11 @@ const clock = {
   finishText: '',
   nights: [],
   week: [],
-  events: [event('pass 1', false), event('SLUG OF L3: SECURE IT', true, 41), event('load the block', true)],
+  events: [
+    event('pass 1', false),
+    event('SLUG OF L3: SECURE IT', true, 41, { purpose: 'secure slug', loop: 'L3' }),
+    event('load the block', true),
+  ],
 };
 const tick = (about: string, at: string): LogEntry => ({ at, kind: 'tick', about, text: '' });
 
@@ -36,6 +42,27 @@ describe('stops at the machine', () => {
     const id = first?.id ?? '';
     expect(stopsOf(clock, [tick(id, '2026-11-26T07:10:00Z')])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
     expect(stopsOf(clock, [tick(id, '1'), tick(id, '2')])[0]?.ticked).toBeUndefined();
+  });
+
+  it('are kept under their purpose and piece, each of its own, so that other words for them lose no tick', () => {
+    const [secure, take] = [
+      { purpose: 'secure slug', loop: 'L3' },
+      { purpose: 'take out slug', loop: 'L3' },
+    ] as const;
+    const said = (first: string) => ({
+      ...clock,
+      events: [event(first, true, 4, secure), event('L3, IS LOOSE', true, 5, take), event(first, true, 9, secure), event('load', true)],
+    });
+    expect(stopsOf(said('L3, HOLD IT'), []).map((s) => s.id)).toEqual(['secure slug L3', 'take out slug L3', 'secure slug L3 2', 'stop']);
+    const log = [tick('secure slug L3 2', '2026-11-26T07:10:00Z')];
+    for (const words of ['L3, HOLD IT', 'L3, MIND THE SLUG'])
+      expect(stopsOf(said(words), log).map((s) => s.ticked !== undefined)).toEqual([false, false, true, false]);
+  });
+
+  it('are done by a tick of 0.3, which was kept under their words, until it is taken back', () => {
+    const old = tick('1 SLUG OF L3: SECURE IT', '2026-11-26T07:10:00Z');
+    expect(stopsOf(clock, [old])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
+    expect(stopsOf(clock, [old, tick('secure slug L3', '2026-11-26T07:12:00Z')])[0]?.ticked).toBeUndefined();
   });
 
   it('stay done for whoever reads them in other units or with a comma', () => {

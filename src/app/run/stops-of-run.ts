@@ -2,10 +2,10 @@
 
 import type { LogEntry } from '../../server/message/job-record.ts';
 import { spoken } from '../../text/print/phrases.ts';
-import type { ClockView } from '../work/views.ts';
+import type { ClockEventView, ClockView } from '../work/views.ts';
 
 export interface Stop {
-  /** Unlike every other of this run; ticks are kept under it. */
+  /** Unlike every other of this run; ticks are kept under it: 'secure slug L3', with a number behind it from the second of its kind on. */
   readonly id: string;
   readonly what: string;
   readonly oclock: string;
@@ -16,12 +16,13 @@ export interface Stop {
 }
 
 /** A stop ticked an even number of times is not done: a tick can be taken back, and the log keeps both. */
-export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly Stop[] =>
-  clock.events
+export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly Stop[] => {
+  const ids = numbered();
+  return clock.events
     .filter((e) => e.needsPerson)
     .map((e, i) => {
-      const id = `${i + 1} ${e.plain ?? e.what}`.slice(0, 120);
-      const ticks = log.filter((l) => l.kind === 'tick' && l.about === id);
+      const id = ids(aboutOf(e));
+      const ticks = log.filter((l) => l.kind === 'tick' && (l.about === id || l.about === oldId(e, i)));
       const last = ticks.at(-1);
       return {
         id,
@@ -32,6 +33,25 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
         ...(ticks.length % 2 === 1 && last !== undefined ? { ticked: last.at } : {}),
       };
     });
+};
+
+/** What the moment is for and which piece it is about, in no words that may be said otherwise one day. */
+const aboutOf = ({ kind, stop }: ClockEventView): string => {
+  if (stop === undefined) return kind;
+  return stop.loop === undefined ? stop.purpose : `${stop.purpose} ${stop.loop}`;
+};
+
+/** Ticks of 0.3 were kept under their place in the list and the words of the comment: a run that is half done goes on. */
+const oldId = ({ plain, what }: ClockEventView, i: number): string => `${i + 1} ${plain ?? what}`.slice(0, 120);
+
+const numbered = (): ((about: string) => string) => {
+  const seen = new Map<string, number>();
+  return (about) => {
+    const n = (seen.get(about) ?? 0) + 1;
+    seen.set(about, n);
+    return n === 1 ? about : `${about} ${n}`;
+  };
+};
 
 /** Comments of a program know only capitals; what the house itself says begins small. */
 const sentence = (what: string): string => {

@@ -3,6 +3,7 @@
 import type { Basis } from '../../quantity/figure.ts';
 import type { Taking } from '../../shapes/shape.ts';
 import type { Stated } from '../../text/print/stated.ts';
+import type { StopPurpose } from '../../text/stop-purpose.ts';
 import type { Unit } from '../../text/unit.ts';
 
 export type { Taking } from '../../shapes/shape.ts';
@@ -149,6 +150,8 @@ export interface ClockEventView {
   readonly needsPerson: boolean;
   readonly atNight: boolean;
   readonly block?: number;
+  /** What the program stops for, and at which contour. */
+  readonly stop?: { readonly purpose: StopPurpose; readonly loop?: string | undefined };
   readonly oclock: string;
   /** Which piece of the quantity it belongs to, from 1. */
   readonly piece: number;

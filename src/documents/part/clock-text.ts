@@ -69,12 +69,12 @@ export const visitsOf = ({ events }: Clock): readonly Visit[] => {
   return visits;
 };
 
-/** A stop's comment begins with its contour; everything else is named by its kind. */
-const nameOf = ({ kind, what, piece }: ClockEvent): string => {
+/** A stop at a contour is named by it, everything else by its kind: a line that is cut open is a stop like others. */
+const nameOf = ({ kind, piece, stop }: ClockEvent): string => {
   if (kind === 'loading') return `load piece ${piece}`;
   if (kind === 'spool change') return 'new spool';
   if (kind === 'threading') return 'thread the wire';
-  return /^L\d+\b/.exec(what)?.[0] ?? 'stop';
+  return stop?.loop?.startsWith('L') === true ? stop.loop : 'stop';
 };
 
 /** 'Thu 08:40', and with the date where it lies a week or more behind the start. */

@@ -1,6 +1,8 @@
 /** Small programs made by hand, for laying on the clock: moves of so many minutes and stops, one minute to the millimetre. */
+
 import { line, point } from '../../geometry/segment.ts';
 import type { Action, ReadProgram } from '../../nc/read/program.ts';
+import { stopSaid } from '../../nc/read/stop-purpose.ts';
 import { standardMachine } from '../../physics/cut/machine.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import type { Pass } from '../../plan/plan.ts';
@@ -53,7 +55,13 @@ export const cut = (minutes: number, condition = 1): Action => {
   const centre = line(point(0, 0), point(minutes, 0));
   return { kind: 'move', block: 3, rapid: false, programmed: centre, centre, condition };
 };
-export const stop = (comment = 'L2, THE SLUG IS LOOSE.'): Action => ({ kind: 'stop', block: 5, optional: false, comment });
+export const stop = (comment = 'L2, THE SLUG IS LOOSE.'): Action => ({
+  kind: 'stop',
+  block: 5,
+  optional: false,
+  comment,
+  ...stopSaid(comment),
+});
 export const thread: Action = { kind: 'thread', block: 1 };
 
 export const programOf = (actions: readonly Action[]): ReadProgram => ({ state: 'read', blocks: [], actions, findings: [] });

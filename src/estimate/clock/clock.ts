@@ -1,4 +1,5 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
+import type { StopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Finding } from '../../text/finding.ts';
 import { find } from '../findings.ts';
 import type { Moment } from './moment.ts';
@@ -26,6 +27,8 @@ export interface ClockEvent {
   readonly piece: number;
   /** Block of the program it begins with; none for what no program says. */
   readonly block?: number;
+  /** What the program stops for, and at which contour; none for what is no stop of the program. */
+  readonly stop?: StopSaid;
 }
 
 /** Minutes. busy + waiting = total, attended + unattended = total. */
@@ -160,7 +163,7 @@ export const runThrough = (turns: Iterable<Turn>, start: Moment, calendar: Calen
   return { finish: at, waiting, cuttingAtNight: Math.max(0, cuttingAtNight) };
 };
 
-type About = Pick<Turn, 'what' | 'piece' | 'block'>;
+type About = Pick<Turn, 'what' | 'piece' | 'block' | 'stop'>;
 
 type Laid = Pick<Clock, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
 
@@ -173,9 +176,9 @@ const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid =>
     sums[needsPerson ? 'attended' : 'unattended'] += to - from;
     if (events.length >= MOST_EVENTS) left += 1;
     else {
-      const { what, piece, block } = turn;
+      const { what, piece, block, stop } = turn;
       const event = { kind, from, to, what, needsPerson, atNight: !isAttended(calendar, from), piece };
-      events.push(block === undefined ? event : { ...event, block });
+      events.push({ ...event, ...(block !== undefined && { block }), ...(stop !== undefined && { stop }) });
     }
   };
   const wait = (from: Moment, to: Moment, turn: About): void => {

@@ -2,6 +2,7 @@
 
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Action, ReadProgram } from '../../nc/read/program.ts';
+import type { StopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Machine } from '../../physics/cut/machine.ts';
 import type { Pass } from '../../plan/plan.ts';
 import type { Finding } from '../../text/finding.ts';
@@ -18,6 +19,8 @@ export interface Task {
   readonly needsPerson: boolean;
   /** Block of the program it begins with; none for what no program says. */
   readonly block?: number;
+  /** What the program stops for there, and at which contour. */
+  readonly stop?: StopSaid;
 }
 
 export type Tasks = { readonly kind: 'tasks'; readonly tasks: readonly Task[] } | { readonly kind: 'refused'; readonly finding: Finding };
@@ -74,8 +77,9 @@ const taskFor = (action: Exclude<Action, { kind: 'move' }>, { machine, minutes }
   if (action.kind === 'thread')
     return { kind: 'threading', minutes: machine.threadMinutes, what: 'thread the wire', needsPerson: !machine.threadsItself, block };
   if (action.kind !== 'stop') return undefined;
-  const what = action.comment;
-  const kind = kindOfStop(what);
-  if (kind === 'handThreads') return { kind: 'threading', minutes: minutes.handThread, what, needsPerson: true, block };
-  return { kind: 'stop', minutes: kind === 'handConditions' ? minutes.condition : minutes.stop, what, needsPerson: true, block };
+  const { comment: what, purpose, loop } = action;
+  const kind = kindOfStop(purpose);
+  const asked = { what, needsPerson: true, block, stop: { purpose, loop } };
+  if (kind === 'handThreads') return { kind: 'threading', minutes: minutes.handThread, ...asked };
+  return { kind: 'stop', minutes: kind === 'handConditions' ? minutes.condition : minutes.stop, ...asked };
 };

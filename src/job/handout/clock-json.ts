@@ -26,4 +26,4 @@ export const clockJson = ({ clock }: Pick<HoursFacts, 'clock'>): Json => {
   };
 };
 
-const eventJson = ({ from, to, ...event }: ClockEvent): Json => ({ from: isoOf(from), to: isoOf(to), ...event });
+const eventJson = ({ from, to, stop: _, ...event }: ClockEvent): Json => ({ from: isoOf(from), to: isoOf(to), ...event });

@@ -8,6 +8,7 @@ import { move } from './motion.ts';
 import type { Action, Block, Registers } from './program.ts';
 import { at, done, fault, type Outcome } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
+import { stopSaid } from './stop-purpose.ts';
 
 export interface Control {
   /** Runs one block. `comment` is what the block says to the operator. */
@@ -61,7 +62,7 @@ const finishBlock = (block: Block, statement: Readonly<Statement>, comment: stri
   const { memory, path, emit } = machine;
   if (statement.stop === undefined) return done;
   if (statement.stop !== 'end') {
-    path.pass({ kind: 'stop', block: block.index, optional: statement.stop === 'optional stop', comment });
+    path.pass({ kind: 'stop', block: block.index, optional: statement.stop === 'optional stop', comment, ...stopSaid(comment) });
     const chosen = machine.conditionByComment ? /^CONDITION (\d{1,6})\b/i.exec(comment) : undefined;
     if (chosen) choose(block, Number(chosen[1]), machine);
     return done;

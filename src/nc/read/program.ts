@@ -2,6 +2,7 @@
 
 import type { Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { StopSaid } from './stop-purpose.ts';
 
 /** One line of the program text. */
 export interface Block {
@@ -34,7 +35,7 @@ export type Action =
       readonly register?: number | undefined;
       readonly side?: 'left' | 'right' | undefined;
     }
-  | { readonly kind: 'stop'; readonly block: number; readonly optional: boolean; readonly comment: string }
+  | ({ readonly kind: 'stop'; readonly block: number; readonly optional: boolean; readonly comment: string } & StopSaid)
   | { readonly kind: 'thread'; readonly block: number }
   | { readonly kind: 'cut wire'; readonly block: number }
   | { readonly kind: 'condition'; readonly block: number; readonly condition: number }

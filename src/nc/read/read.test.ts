@@ -204,7 +204,13 @@ describe('compensating', () => {
 describe('stops and words of the dialect', () => {
   it('joins a comment that goes on to the stop behind it', () => {
     const program = body('(left alone)\n(HOLD THE ...)\n(SLUG AND ...)\nM00 (PRESS START)');
-    expect(program.actions).toContainEqual({ kind: 'stop', block: 5, optional: false, comment: 'HOLD THE SLUG AND PRESS START' });
+    expect(program.actions).toContainEqual({
+      kind: 'stop',
+      block: 5,
+      optional: false,
+      comment: 'HOLD THE SLUG AND PRESS START',
+      purpose: 'secure slug',
+    });
   });
 
   it('knows the words of the dialect by all their parts', () => {

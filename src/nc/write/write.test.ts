@@ -1,9 +1,12 @@
 /** Program texts word by word, and the plans that cannot become one. */
+
 import { describe, expect, it } from 'vitest';
 import { inventedWords } from '../../../test/nc/dialects.ts';
 import { arc, line, point } from '../../geometry/segment.ts';
 import type { Step } from '../../plan/plan.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import { name } from '../../text/part.ts';
+import { only } from '../../text/say.ts';
 import { type Dialect, standardDialect } from '../dialect/dialect.ts';
 import { type ProgramPlan, writeProgram } from './write.ts';
 
@@ -32,14 +35,14 @@ const cut = (
 
 /** A corner and a quarter circle: enough to see every kind of word. */
 const steps: readonly Step[] = [
-  { kind: 'contour begins', loop: 'L1', name: 'L1 die opening' },
+  { kind: 'contour begins', loop: 'L1', name: only(name('L1 die opening')) },
   { kind: 'travel', to: hole },
   { kind: 'thread', at: hole },
   { kind: 'condition', pass: 1 },
   { kind: 'compensate', side: 'left', register: 1 },
   cut('approach', line(hole, entry), line(hole, point(2, 0.2))),
   cut('contour', line(entry, point(4, 0)), line(point(2, 0.2), point(4, 0.2))),
-  { kind: 'stop', reason: 'check', loop: 'L1', sentence: 'Measure (twice).' },
+  { kind: 'stop', purpose: 'check', loop: 'L1', text: only(name('measure (twice).')) },
   cut('contour', arc(point(4, 0), point(6, 2), point(4, 2), Math.PI / 2), arc(point(4, 0.2), point(5.8, 2), point(4, 2), Math.PI / 2)),
   { kind: 'cancel compensation' },
   cut('leave', line(point(6, 2), hole), line(point(5.8, 2), hole)),
@@ -77,7 +80,7 @@ describe('a program in the standard dialect', () => {
       'N40 M00 (CONDITION 11)',
       'N50 G41 D1 G01 X2. Y0.',
       'N60 G01 X4. Y0.',
-      'N70 M00 (MEASURE, TWICE.)',
+      'N70 M00 (L1, MEASURE, TWICE.)',
       'N80 G03 X6. Y2. I0. J2.',
       'N90 G40 G01 X2. Y2.',
       'N100 M00 (CUT THE WIRE)',
@@ -151,7 +154,7 @@ describe('what a dialect changes', () => {
       'N80 G03 X0.071 Y0.071 R0.071',
       'N90 G01 X-0.149 Y0.000',
     ]);
-    expect(text).toContain('N70 M00 ; MEASURE, TWICE.');
+    expect(text).toContain('N70 M00 ; L1, MEASURE, TWICE.');
     expect(written({ compensation: 'path' })).toMatchObject({ registers: new Map() });
   });
 
@@ -177,17 +180,17 @@ describe('what a dialect changes', () => {
   it('breaks long stops into lines that go on', () => {
     const sentence =
       'Hold the slug of 1.234 kg with the magnet, because it is heavy enough to break the wire, and press start when you are ready';
-    const text = textOf({}, withSteps([{ kind: 'stop', reason: 'secure the slug', loop: 'L1', sentence }]));
+    const text = textOf({}, withSteps([{ kind: 'stop', purpose: 'secure slug', loop: 'L1', text: only(name(sentence)) }]));
     expect(text.slice(-5, -2)).toEqual([
-      '(HOLD THE SLUG OF 1.234 KG WITH THE MAGNET, BECAUSE IT IS ...)',
+      '(L1, HOLD THE SLUG OF 1.234 KG WITH THE MAGNET, BECAUSE IT IS ...)',
       '(HEAVY ENOUGH TO BREAK THE WIRE, AND PRESS START WHEN YOU ARE ...)',
       'N20 M00 (READY)',
     ]);
   });
 
   it('keeps a stop of the plan from being taken for a condition', () => {
-    expect(textOf({}, withSteps([{ kind: 'stop', reason: 'check', loop: 'L1', sentence: 'Condition 5 is rough' }]))).toContain(
-      'N20 M00 (STOP, CONDITION 5 IS ROUGH)',
+    expect(textOf({}, withSteps([{ kind: 'stop', purpose: 'check', loop: 'L1', text: only(name('condition 5 is rough')) }]))).toContain(
+      'N20 M00 (L1, CONDITION 5 IS ROUGH)',
     );
   });
 });
@@ -236,7 +239,7 @@ describe('what the writer refuses', () => {
   });
 
   it('remarks on a stop without a comment', () => {
-    const program = written({ comments: 'none' }, withSteps([{ kind: 'stop', reason: 'check', loop: 'L1', sentence: 'Look.' }]));
+    const program = written({ comments: 'none' }, withSteps([{ kind: 'stop', purpose: 'check', loop: 'L1', text: only(name('look.')) }]));
     expect(program).toMatchObject({ kind: 'written', findings: [{ code: 'stop-unexplained' }] });
   });
 

@@ -1,11 +1,13 @@
 /** A plan's steps -> program text in a dialect, with the offset table that belongs to it. */
 
-import type { Pass, Step, StopReason } from '../../plan/plan.ts';
-import type { Finding } from '../../text/finding.ts';
-import { count, deviating, mm, term } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import type { Pass, PlannedStop, Step } from '../../plan/plan.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { contour, count, deviating, mm, term } from '../../text/part.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { StopPurpose } from '../../text/stop-purpose.ts';
+import type { Text } from '../../text/text.ts';
 import type { Dialect } from '../dialect/dialect.ts';
-import { plain } from './comment.ts';
 import { find } from './findings.ts';
 import { type Grid, gridOf, isWritable, printed, toGrid } from './grid.ts';
 import { type Pen, pen, roundedOffset, type Written } from './pen.ts';
@@ -45,7 +47,7 @@ export const writeProgram = (plan: ProgramPlan, dialect: Dialect, header: Progra
   const offsets = offsetTable(plan, dialect, grid);
   if (offsets.kind === 'refused') return { kind: 'refused', findings: [offsets.finding] };
   begin(plan, dialect, header, grid, page);
-  const state: Writing = { dialect, plan, page, pen: pen(dialect, grid, page), condition: 'none chosen', contour: '', findings: [] };
+  const state: Writing = { dialect, plan, page, pen: pen(dialect, grid, page), condition: 'none chosen', contour: undefined, findings: [] };
   for (const step of plan.steps) {
     const written = writeStep(step, state);
     if (written.kind === 'refused') return { kind: 'refused', findings: [...state.findings, written.finding] };
@@ -77,7 +79,7 @@ interface Writing {
   readonly page: Sheet;
   readonly pen: Pen;
   condition: number | 'none chosen';
-  contour: string;
+  contour: Text | undefined;
   readonly findings: Finding[];
 }
 
@@ -120,16 +122,26 @@ const offsetTable = (plan: ProgramPlan, dialect: Dialect, grid: Grid): Offsets =
 const begin = (plan: ProgramPlan, dialect: Dialect, header: ProgramHeader, grid: Grid, page: Sheet): void => {
   page.percent();
   for (const text of [header.name, header.date, ...header.notes]) page.remark(text);
-  page.remark(`Units ${dialect.units}`);
-  for (const pass of plan.passes) {
-    const register =
-      dialect.compensation === 'control' ? `, offset D${pass.register} = ${printed(toGrid(pass.offset.value, grid), grid)}` : '';
-    page.remark(`Pass ${pass.number}, condition ${pass.condition}${register}`);
+  page.remark(printPlain(remarks.units(dialect.units)));
+  for (const { number: pass, condition, register, offset } of plan.passes) {
+    const said =
+      dialect.compensation === 'control'
+        ? remarks.passWithOffset(pass, condition, `D${register}`, printed(toGrid(offset.value, grid), grid))
+        : remarks.pass(pass, condition);
+    page.remark(printPlain(said));
   }
   const unit = unitWords[dialect.unitsWord][dialect.units];
   const distance = dialect.coordinates === 'absolute' ? 'G90' : 'G91';
   page.block(['G17', unit, distance, dialect.compensation === 'control' ? 'G40' : ''].filter((word) => word !== '').join(' '));
 };
+
+const remarks = phrases('program-remark', {
+  units: (unit: string) => say`Units ${{ unit: term(unit) }}`,
+  pass: (pass: number, condition: number) => say`Pass ${{ pass: count(pass) }}, condition ${{ condition: count(condition) }}`,
+  passWithOffset: (pass: number, condition: number, register: string, offset: string) =>
+    say`Pass ${{ pass: count(pass) }}, condition ${{ condition: count(condition) }}, offset ${{ register: term(register) }} = ${{ offset: term(offset) }}`,
+  contour: (name: Text) => say`Contour ${{ name }}`,
+});
 
 const unitWords = {
   'G20/G21': { inch: 'G20', mm: 'G21' },
@@ -142,7 +154,7 @@ const writeStep = (step: Step, state: Writing): Written => {
   switch (step.kind) {
     case 'contour begins':
       state.contour = step.name;
-      state.page.remark(`Contour ${step.name}`);
+      state.page.remark(printPlain(remarks.contour(step.name)));
       return done;
     case 'travel':
       return state.pen.travel(step.to);
@@ -190,10 +202,9 @@ const compensate = (step: Extract<Step, { kind: 'compensate' }>, state: Writing)
 
 const thread = (state: Writing): Written => {
   const { words } = state.dialect;
-  const where = state.contour === '' ? '' : ` for ${state.contour}`;
   const on = [words.wireOn, words.flushOn, words.powerOn].filter((word) => word !== undefined);
-  const byHand = on.length === 0 ? '. Wire, flush, power on' : '';
-  const threaded = wordOrStop(words.thread, `Thread the wire${where}${byHand}`, state);
+  const where = state.contour === undefined ? comments.thread : comments.threadFor(state.contour);
+  const threaded = wordOrStop(words.thread, 'thread', on.length === 0 ? comments.withAllOn(where) : where, state);
   if (threaded.kind === 'done') for (const word of on) state.page.block(word);
   return threaded;
 };
@@ -201,7 +212,7 @@ const thread = (state: Writing): Written => {
 const cutWire = (state: Writing): Written => {
   const { words } = state.dialect;
   for (const word of [words.powerOff, words.flushOff, words.wireOff]) if (word !== undefined) state.page.block(word);
-  return wordOrStop(words.cutWire, 'Cut the wire', state);
+  return wordOrStop(words.cutWire, 'cut the wire', comments.cutWire, state);
 };
 
 const chooseCondition = (number: number, state: Writing): Written => {
@@ -214,37 +225,57 @@ const chooseCondition = (number: number, state: Writing): Written => {
   if (state.condition === pass.condition) return done;
   state.condition = pass.condition;
   const word = state.dialect.words.condition?.replace('{n}', String(pass.condition));
-  return wordOrStop(word, `Condition ${pass.condition}`, state);
+  return wordOrStop(word, 'set condition', comments.condition(pass.condition), state);
 };
 
+/** What stands for a word of the wire that the dialect does not have. The reader knows each by how it begins. */
+const comments = phrases('stop-comment', {
+  thread: say`Thread the wire`,
+  threadFor: (contour: Text) => say`Thread the wire for ${{ contour }}`,
+  withAllOn: (thread: Text) => say`${{ thread }}. Wire, flush, power on`,
+  cutWire: say`Cut the wire`,
+  condition: (condition: number) => say`Condition ${{ condition: count(condition) }}`,
+  planned: (loop: string, text: Text) => say`${{ loop: contour(loop) }}: ${{ text }}`,
+});
+
+type ForTheWire = Extract<StopPurpose, 'thread' | 'cut the wire' | 'set condition'>;
+
+const unsaid: Readonly<Record<ForTheWire, Text>> = phrases('stop-unsaid', {
+  thread: say`thread the wire`,
+  'cut the wire': say`cut the wire`,
+  'set condition': say`set the condition`,
+});
+
 /** The dialect's word, or a stop that tells the operator; with neither there is no program. */
-const wordOrStop = (word: string | undefined, sentence: string, state: Writing): Written => {
+const wordOrStop = (word: string | undefined, purpose: ForTheWire, comment: Text, state: Writing): Written => {
   if (word !== undefined) state.page.block(word);
   else if (state.dialect.comments === 'none') {
-    const finding = find('operator-not-told', `The dialect has neither a word nor a comment to say: ${sentence.toLowerCase()}.`, {
+    const finding = find('operator-not-told', say`The dialect has neither a word nor a comment to say: ${{ purpose: unsaid[purpose] }}.`, {
       place: { kind: 'field', path: 'dialect.words' },
-      remedy: 'Give the dialect comments, or the word that the manual of the control names for it.',
+      remedy: remedy(say`Give the dialect comments, or the word that the manual of the control names for it.`, {
+        field: 'dialect.comments',
+        value: 'round brackets',
+      }),
     });
     return { kind: 'refused', finding };
-  } else state.page.told('M00', sentence);
+  } else state.page.told('M00', printPlain(comment));
   return done;
 };
 
 /** Where the operator may run on without doing anything. */
-const optional: ReadonlySet<StopReason> = new Set(['check']);
+const optional: ReadonlySet<PlannedStop> = new Set(['check']);
 
 const stop = (step: Extract<Step, { kind: 'stop' }>, state: Writing): Written => {
   const { dialect, page, findings } = state;
+  // It begins with its contour, so that nobody takes it for the choice of a condition.
+  const comment = comments.planned(step.loop, step.text);
   if (dialect.comments === 'none' && !findings.some((f) => f.code === 'stop-unexplained')) {
     findings.push(
-      find('stop-unexplained', `The program stops without a comment; the set-up sheet has to say: ${step.sentence}`, {
+      find('stop-unexplained', say`The program stops without a comment; the set-up sheet has to say: ${{ stop: comment }}`, {
         place: { kind: 'field', path: 'dialect.comments' },
       }),
     );
   }
-  page.told(dialect.optionalStops && optional.has(step.reason) ? 'M01' : 'M00', ownWords(step.sentence));
+  page.told(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', printPlain(comment));
   return done;
 };
-
-/** A stop of the plan must not be taken for the choice of a condition, which the reader knows by its first word. */
-const ownWords = (sentence: string): string => (/^CONDITION \d/.test(plain(sentence)) ? `Stop, ${sentence}` : sentence);

@@ -1,5 +1,8 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
 import type { Point } from '../../geometry/segment.ts';
+import { contour } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Visit, Visited, VisitsOf } from '../path/contour-layout.ts';
 import { movedPoint, movedStep } from '../path/moved.ts';
 import type { Step } from '../plan.ts';
@@ -57,7 +60,7 @@ export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
   for (const { loop, by, visit, hole } of itinerary) {
     steps.push({ kind: 'contour begins', loop: loop.loop.id, name: nameOf(loop, visit) }, { kind: 'travel', to: hole });
     for (const step of visit.steps) {
-      if (step.kind === 'stop') steps.push({ kind: 'stop', reason: step.reason, loop: loop.loop.id, sentence: step.say(loop.loop.id) });
+      if (step.kind === 'stop') steps.push({ ...step, loop: loop.loop.id });
       else steps.push(movedStep(step, by) as Step);
     }
   }
@@ -73,12 +76,14 @@ const holeOf = (visit: Visit, by: Point): Point => {
   return movedPoint(thread.at, by);
 };
 
-const nameOf = ({ loop, kept }: Visited, { kind }: Visit): string => {
-  const what = { die: 'opening', punch: 'part', slit: 'slit', left: 'open line', right: 'open line' }[kept];
-  return {
-    whole: `${loop.id}, ${what}`,
-    rough: `${loop.id}, ${what}, up to the tab`,
-    tab: `${loop.id}, ${what}, the tab`,
-    skims: `${loop.id}, ${what}, finishing`,
-  }[kind];
-};
+const nameOf = ({ loop, kept }: Visited, { kind }: Visit): Text =>
+  visits[kind](loop.id, { die: wanted.opening, punch: wanted.part, slit: wanted.slit, left: wanted.line, right: wanted.line }[kept]);
+
+const wanted = phrases('contour-wanted', { opening: say`opening`, part: say`part`, slit: say`slit`, line: say`open line` });
+
+const visits = phrases('contour-visit', {
+  whole: (loop: string, what: Text) => say`${{ loop: contour(loop) }}, ${{ what }}`,
+  rough: (loop: string, what: Text) => say`${{ loop: contour(loop) }}, ${{ what }}, up to the tab`,
+  tab: (loop: string, what: Text) => say`${{ loop: contour(loop) }}, ${{ what }}, the tab`,
+  skims: (loop: string, what: Text) => say`${{ loop: contour(loop) }}, ${{ what }}, finishing`,
+});

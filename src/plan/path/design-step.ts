@@ -1,12 +1,13 @@
-/** The steps of one contour before it is known which loop they are for: stops speak of the loop they are told. */
+/** The steps of one contour before it is known which loop they are for. */
 import type { Segment } from '../../geometry/segment.ts';
-import type { Step, StopReason } from '../plan.ts';
+import type { Text } from '../../text/text.ts';
+import type { PlannedStop, Step } from '../plan.ts';
 
 type Cut = Extract<Step, { readonly kind: 'cut' }>;
 
 export type DesignStep =
   | Exclude<Step, { readonly kind: 'stop' | 'contour begins' | 'travel' | 'end' }>
-  | { readonly kind: 'stop'; readonly reason: StopReason; readonly say: (loop: string) => string };
+  | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly text: Text };
 
 export const cut = (pass: number, part: Cut['part'], pieces: { readonly programmed?: Segment; readonly centre?: Segment }): DesignStep => ({
   kind: 'cut',
@@ -16,4 +17,4 @@ export const cut = (pass: number, part: Cut['part'], pieces: { readonly programm
   part,
 });
 
-export const stop = (reason: StopReason, say: (loop: string) => string): DesignStep => ({ kind: 'stop', reason, say });
+export const stop = (purpose: PlannedStop, text: Text): DesignStep => ({ kind: 'stop', purpose, text });

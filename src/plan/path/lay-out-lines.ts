@@ -64,7 +64,7 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
   const reach = takenBy(line, asked);
   const parted = through ? partedBy(extended.path, asked.block, asked.cut, reach) : undefined;
   const piece = parted === undefined ? undefined : pieceOf(line, parted, asked);
-  const loose: Loosened | undefined = piece && { role: piece.role, mass: spokenMass(piece.mass.value), tab: piece.tab };
+  const loose: Loosened | undefined = piece && { role: piece.role, mass: piece.mass.value, tab: piece.tab };
   // The tab ends where the kerf, not only its middle, comes to the edge of the block.
   const early = parted === undefined ? 0 : Math.max(reach.left, reach.right) * parted.slant;
   const led = { ...extended, after: parted === undefined ? extended.after : parted.beyond + early };

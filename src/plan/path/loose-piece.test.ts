@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { findMaterial } from '../../physics/material/find-material.ts';
 import type { Material } from '../../physics/material/material.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { disc, loop, planned, polygon, questionFor, rectangle } from '../plan.fixture.ts';
 import type { ContourPlan, CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
@@ -11,7 +12,7 @@ import { tabAgainstBending } from '../start/tab.ts';
 const cutOf = (plan: CutPlan, id: string): ContourPlan => plan.contours.find((c) => c.loop === id)!;
 
 const stopsOf = (plan: CutPlan, id: string): readonly string[] =>
-  plan.steps.flatMap((s) => (s.kind === 'stop' && s.loop === id ? [s.sentence] : []));
+  plan.steps.flatMap((s) => (s.kind === 'stop' && s.loop === id ? [`${s.loop}: ${printPlain(s.text)}`] : []));
 
 const material = (id: string): Material => {
   const found = findMaterial(id);

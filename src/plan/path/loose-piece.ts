@@ -1,6 +1,7 @@
 /** The piece that comes free: how large, where its weight acts, and what has to be done with it when its tab is cut. */
 import { areaOf, boundsOfChain, centroidOf } from '../../geometry/area.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { type Amount, fixed, type Part, upTo } from '../../text/part.ts';
 import type { Handling, LoosePiece } from '../plan.ts';
 import type { Surroundings } from '../same-shape.ts';
 
@@ -67,8 +68,8 @@ const weighed = (contour: Surroundings['loop']['loop']['contour'], sign: 1 | -1)
   return { area, x: x * area, y: y * area };
 };
 
-/** '14.2 x 9.3 x 25 mm'. */
-export const spokenSize = ({ x, y, height }: LoosePiece['size']): string => {
-  const shown = (length: number): string => (length < 10 ? length.toFixed(1) : length.toFixed(0));
-  return `${shown(x)} x ${shown(y)} x ${Number(height.toFixed(2))} mm`;
+/** '14 x 9.3 x 25 mm'. */
+export const saidSize = ({ x, y, height }: LoosePiece['size']): Part => {
+  const shown = (value: number): Amount => ({ value, digits: fixed(value < 10 ? 1 : 0) });
+  return { kind: 'quantity', amounts: [shown(x), shown(y), { value: height, digits: upTo(2) }], joint: 'x', unit: 'mm' };
 };

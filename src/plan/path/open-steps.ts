@@ -9,6 +9,9 @@ import { slice } from '../../geometry/cut.ts';
 import { besides, type Frame, from as placed, turned } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import { saidMass } from '../loose-piece-mass.ts';
 import type { OpenEnd } from '../open-line.ts';
 import type { Measures } from '../start/lead-lengths.ts';
 import type { Visit } from './contour-layout.ts';
@@ -16,10 +19,10 @@ import { cut, type DesignStep, stop } from './design-step.ts';
 import { frameAt } from './lap.ts';
 import { along, compensate, type PassLap, plain, straightOut } from './leads.ts';
 
-/** What comes loose, and how it is spoken of. */
+/** What comes loose, in kg. */
 export interface Loosened {
   readonly role: 'waste' | 'part';
-  readonly mass: string;
+  readonly mass: number;
   /** mm of metal left standing before the line leaves the block. */
   readonly tab: number;
 }
@@ -240,20 +243,21 @@ const partOf = (line: Path, low: number, high: number): Path => {
   return path(segments);
 };
 
-const secure = ({ role, mass, tab }: Loosened, skims: boolean): DesignStep =>
-  role === 'waste'
-    ? stop(
-        'secure the slug',
-        (chain) =>
-          `${chain}: the waste piece of ${mass} hangs on the last ${tab.toFixed(1)} mm of the line. Hold it so that it can neither drop nor tilt, then run on; it is cut off next.`,
-      )
-    : stop(
-        'secure the part',
-        (chain) =>
-          `${chain}: the piece of ${mass} that is kept hangs on the last ${tab.toFixed(1)} mm of the line. Clamp it so that it cannot move${skims ? ', also while it is finished' : ''}, then run on; it is cut off next.`,
-      );
+const secure = (loose: Loosened, skims: boolean): DesignStep => {
+  if (loose.role === 'waste') return stop('secure slug', words.secureWaste(loose));
+  return stop('secure part', (skims ? words.secureFinished : words.securePart)(loose));
+};
 
-const takeOut = ({ role, mass }: Loosened): DesignStep =>
-  role === 'waste'
-    ? stop('take the slug out', (chain) => `${chain}: the waste piece of ${mass} is loose. Take it away, then run on.`)
-    : stop('take the part out', (chain) => `${chain}: the piece of ${mass} is cut off. Take it out.`);
+const takeOut = (loose: Loosened): DesignStep =>
+  loose.role === 'waste' ? stop('take out slug', words.takeWaste(loose)) : stop('take out part', words.takePart(loose));
+
+const words = phrases('line-stop', {
+  secureWaste: ({ mass, tab }: Loosened) =>
+    say`the waste piece of ${{ mass: saidMass(mass) }} hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Hold it so that it can neither drop nor tilt, then run on; it is cut off next.`,
+  securePart: ({ mass, tab }: Loosened) =>
+    say`the piece of ${{ mass: saidMass(mass) }} that is kept hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Clamp it so that it cannot move, then run on; it is cut off next.`,
+  secureFinished: ({ mass, tab }: Loosened) =>
+    say`the piece of ${{ mass: saidMass(mass) }} that is kept hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Clamp it so that it cannot move, also while it is finished, then run on; it is cut off next.`,
+  takeWaste: ({ mass }: Loosened) => say`the waste piece of ${{ mass: saidMass(mass) }} is loose. Take it away, then run on.`,
+  takePart: ({ mass }: Loosened) => say`the piece of ${{ mass: saidMass(mass) }} is cut off. Take it out.`,
+});

@@ -1,10 +1,12 @@
 /** For tests of the proof: shapes, questions, and programs written by hand in a few short words. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { circle, line, point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
+import { stopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Proof, ProofQuestion, Wanted } from '../proof.ts';
 
 export const box = (x0: number, y0: number, x1: number, y1: number): Contour => ({
@@ -68,7 +70,7 @@ export const script = () => {
     },
     stop: (comment: string) => {
       block += 1;
-      actions.push({ kind: 'stop', block, optional: false, comment });
+      actions.push({ kind: 'stop', block, optional: false, comment, ...stopSaid(comment) });
     },
     end: () => {
       block += 1;

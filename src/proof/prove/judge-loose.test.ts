@@ -39,7 +39,7 @@ describe('a piece that comes loose', () => {
     s.end();
     const wanted: Wanted[] = [10, 30].map((x) => ({ loop: `at ${x}`, contour: box(x, 10, x + 10, 20), kept: 'die' }));
     const first = s.actions.findIndex((a) => a.kind === 'stop' && a.comment.startsWith('TAKE'));
-    const left = s.actions.with(first, { ...there(s.actions[first]), comment: 'CUT THE WIRE' } as Action);
+    const left = s.actions.with(first, { ...there(s.actions[first]), comment: 'CUT THE WIRE', purpose: 'cut the wire' } as Action);
     const proof = proveActions(left, question(wanted));
     expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
       ['warning', expect.objectContaining({ loop: 'at 10' })],

@@ -2,6 +2,7 @@
 
 import { contour, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
+import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
 import { blockName, gram } from '../block-name.ts';
 import { find } from '../findings.ts';
@@ -15,7 +16,7 @@ import { reason, spot } from './evidence.ts';
 const CRUMB_MASS = 5e-5;
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
-  const stopsAfter = new Set(evidence.trace.stops.filter((s) => s.purpose === 'anything').map((s) => s.before));
+  const stopsAfter = new Set(evidence.trace.stops.filter((s) => !isForTheWire(s.purpose)).map((s) => s.before));
   return evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l, stopsAfter), ...wantedWithin(evidence, l)]);
 };
 

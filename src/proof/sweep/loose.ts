@@ -2,6 +2,7 @@
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { isWithin, type Outline, placedAt } from './outline.ts';
@@ -74,7 +75,7 @@ const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): 
   const end = actionOf(p, trace, runs.indexOf(freeing));
   for (let run = freeing - 1; run >= 0; run -= 1) {
     const start = actionOf(p, trace, runs.lastIndexOf(run));
-    if (stops.some((s) => s.action > start && s.action < end && s.purpose === 'anything')) return true;
+    if (stops.some((s) => s.action > start && s.action < end && !isForTheWire(s.purpose))) return true;
     if (fresh[run] === true) return false;
   }
   return false;

@@ -37,13 +37,13 @@ const cutting = (...way: readonly (Point | string)[]): readonly Action[] => {
   let rapid = true;
   way.forEach((w, block) => {
     if (typeof w === 'string') {
-      actions.push({ kind: 'stop', block, optional: false, comment: w });
+      actions.push({ kind: 'stop', block, optional: false, comment: w, purpose: 'other' });
       rapid = w === 'CUT THE WIRE';
       return;
     }
     const centre = line(at, w);
     actions.push({ kind: 'move', block, rapid, programmed: centre, centre, register: 1 });
-    if (rapid) actions.push({ kind: 'stop', block, optional: false, comment: 'THREAD THE WIRE' });
+    if (rapid) actions.push({ kind: 'stop', block, optional: false, comment: 'THREAD THE WIRE', purpose: 'thread' });
     rapid = false;
     at = w;
   });

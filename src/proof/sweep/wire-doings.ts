@@ -1,8 +1,7 @@
 /** The wire's doings as the proof needs them: every cutting move with the radius it sweeps, the stops, and the travels between cuts. */
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Action } from '../../nc/read/program.ts';
-import type { StopPurpose } from '../../nc/read/stop-purpose.ts';
-import { purposeOf } from '../../nc/read/stop-purpose.ts';
+import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 
 /** One cutting move of the wire's centre. */
 export interface Cut {
@@ -141,16 +140,24 @@ const stopsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Sto
   for (const s of pending) travelAfter.add(s);
   return stops.map((s, n) => {
     const a = actions[s.action]!;
-    const comment = a.kind === 'stop' ? a.comment : '';
+    const { comment, purpose } = a.kind === 'stop' ? a : NO_STOP;
     return {
       ...s,
       block: a.block,
       comment,
-      purpose: purposeOf(comment),
+      purpose,
       after: Math.min(s.before + 1, cuts.length),
       travelAfter: travelAfter.has(n),
     };
   });
+};
+
+const NO_STOP = { comment: '', purpose: 'other' } as const;
+
+const doingAt = (purpose: StopPurpose): Exclude<WireDoing, number> | 'condition' => {
+  if (!isForTheWire(purpose)) return 'anything';
+  if (purpose === 'cut the wire') return 'cut wire';
+  return purpose === 'thread' ? 'thread' : 'condition';
 };
 
 const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Travel[] => {
@@ -174,7 +181,7 @@ const travelOf = (actions: readonly Action[], start: number, end: number, before
       doings.push(rapids.length);
       rapids.push({ action: i, block: a.block, segment: a.centre });
     }
-    const what = a.kind === 'stop' ? purposeOf(a.comment) : a.kind;
+    const what = a.kind === 'stop' ? doingAt(a.purpose) : a.kind;
     if (what === 'cut wire') wireCut = true;
     if (what === 'thread' || what === 'anything' || what === 'cut wire') doings.push(what);
   }

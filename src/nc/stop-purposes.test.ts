@@ -1,0 +1,56 @@
+/** Stops keep what they are for on their way through a program: planned by purpose, written as words, read back as purpose. */
+import { describe, expect, it } from 'vitest';
+import { point } from '../geometry/segment.ts';
+import { secure, secureHalf, takeHalf, takeOut } from '../plan/path/piece-stops.ts';
+import type { LoosePiece, Step } from '../plan/plan.ts';
+import { standardDialect } from './dialect/dialect.ts';
+import { readProgram } from './read/read.ts';
+import { stopSaid } from './read/stop-purpose.ts';
+import { writeProgram } from './write/write.ts';
+
+const HANDLINGS: readonly LoosePiece['handling'][] = ['caught', 'lifted', 'held', 'tackle'];
+
+/** All that a piece may be and how it may hang. */
+const planned = (['slug', 'part'] as const).flatMap((role) =>
+  HANDLINGS.flatMap((handling) =>
+    [true, false].flatMap((magnetic) => {
+      const piece = { role, handling, magnetic, mass: 0.0005, lever: 12, size: { x: 8, y: 30, height: 25 } };
+      return [true, false].flatMap((skims) => [secure(piece, 2, skims), takeOut(piece, skims), secureHalf(piece, 3), takeHalf(piece)]);
+    }),
+  ),
+);
+
+const read = (steps: readonly Step[]) => {
+  const program = writeProgram({ steps, passes: [] }, standardDialect, { name: 'Stops', date: '2026-03-04', notes: [] });
+  if (program.kind === 'refused') throw new Error(program.findings.map((f) => f.code).join());
+  return readProgram(program.text, standardDialect, new Map()).actions.flatMap((a) => (a.kind === 'stop' ? [a] : []));
+};
+
+describe('the purpose of a stop', () => {
+  it('is read back from every comment that the plan has for a piece, and so is the contour', () => {
+    const steps = planned.flatMap((step, i): readonly Step[] => (step.kind === 'stop' ? [{ ...step, loop: `L${i + 1}` }] : []));
+    expect(steps).toHaveLength(planned.length);
+    expect(read(steps).map(({ purpose, loop }) => ({ purpose, loop }))).toEqual(
+      steps.map((s) => (s.kind === 'stop' ? { purpose: s.purpose, loop: s.loop } : undefined)),
+    );
+  });
+
+  it('is the wire where a stop stands for a word of it', () => {
+    const stops = read([{ kind: 'thread', at: point(0, 0) }, { kind: 'cut wire' }, { kind: 'end' }]);
+    expect(stops.map(({ purpose, loop }) => [purpose, loop])).toEqual([
+      ['thread', undefined],
+      ['cut the wire', undefined],
+    ]);
+  });
+
+  it.each([
+    ['CONDITION 4', 'set condition'],
+    ['PLEASE CLAMP THE CORE, THEN THREAD', 'secure slug'],
+    ['THREAD AT X5', 'thread'],
+    ['LIFT THE FINISHED PIECE OUT', 'take out part'],
+    ['REMOVE COVER', 'other'],
+    ['', 'other'],
+  ])('of %s, as another might write it, is %s', (comment, purpose) => {
+    expect(stopSaid(comment)).toEqual({ purpose });
+  });
+});
