@@ -1,12 +1,12 @@
 /** An arc as a block gives it (ends, and centre or radius, all rounded) -> arcs that are consistent to the last bit. */
 import { FULL_TURN, travelled } from '../../geometry/angle.ts';
 import type { Arc, Line, Point, Segment } from '../../geometry/segment.ts';
-import type { ReadCode } from './findings.ts';
+import { mm, type Part, upTo } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import { type Broken, broken } from './read-outcome.ts';
 import { ARC_CLOSES, RADIUS_REACHES, SHORTEST_ARC } from './tolerance.ts';
 
-export type ArcOutcome =
-  | { readonly kind: 'arcs'; readonly arcs: readonly Segment[] }
-  | { readonly kind: 'bad'; readonly code: ReadCode; readonly predicate: string };
+export type ArcOutcome = { readonly kind: 'arcs'; readonly arcs: readonly Segment[] } | Broken;
 
 export interface ArcWords {
   readonly from: Point;
@@ -25,10 +25,13 @@ export const arcByCentre = (words: ArcWords, centre: Point): ArcOutcome => {
   const atStart = distance(from, centre);
   const atEnd = distance(to, centre);
   if (atStart < digit / 2 || atEnd < digit / 2)
-    return { kind: 'bad', code: 'arc-radius-zero', predicate: 'has an arc whose centre lies on its start or its end' };
+    return broken('arc-radius-zero/centre', (block) => say`${{ block }} has an arc whose centre lies on its start or its end.`);
   if (Math.abs(atStart - atEnd) > ARC_CLOSES * digit) {
-    const predicate = `has an arc that starts ${millimetres(atStart)} from its centre and ends ${millimetres(atEnd)} from it`;
-    return { kind: 'bad', code: 'arc-does-not-close', predicate };
+    return broken(
+      'arc-does-not-close',
+      (block) =>
+        say`${{ block }} has an arc that starts ${{ start: millimetres(atStart) }} from its centre and ends ${{ end: millimetres(atEnd) }} from it.`,
+    );
   }
   return { kind: 'arcs', arcs: arcsAbout(from, to, centre, counterClockwise, digit) };
 };
@@ -38,20 +41,19 @@ export const arcByRadius = (words: ArcWords, radius: number): ArcOutcome => {
   const { from, to, digit, counterClockwise } = words;
   const chord = distance(from, to);
   if (chord === 0)
-    return {
-      kind: 'bad',
-      code: 'arc-full-by-radius',
-      predicate: 'has an arc by R that ends where it starts, so its centre could be anywhere',
-    };
-  if (radius === 0) return { kind: 'bad', code: 'arc-radius-zero', predicate: 'has an arc of radius 0' };
+    return broken(
+      'arc-full-by-radius',
+      (block) => say`${{ block }} has an arc by R that ends where it starts, so its centre could be anywhere.`,
+    );
+  if (radius === 0) return broken('arc-radius-zero/radius', (block) => say`${{ block }} has an arc of radius 0.`);
   const size = Math.abs(radius);
   const missing = chord / 2 - size;
   if (missing > RADIUS_REACHES * digit) {
-    return {
-      kind: 'bad',
-      code: 'arc-radius-too-small',
-      predicate: `has an arc of radius ${millimetres(size)} whose ends are ${millimetres(chord)} apart, more than twice that`,
-    };
+    return broken(
+      'arc-radius-too-small',
+      (block) =>
+        say`${{ block }} has an arc of radius ${{ radius: millimetres(size) }} whose ends are ${{ chord: millimetres(chord) }} apart, more than twice that.`,
+    );
   }
   const height = missing >= 0 ? 0 : Math.sqrt((size - chord / 2) * (size + chord / 2));
   const side = counterClockwise === radius > 0 ? 1 : -1;
@@ -115,4 +117,4 @@ const middle = (from: Point, to: Point, centre: Point, turn: number): Point => {
 const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** Lengths in sentences: enough digits to see what is wrong. */
-export const millimetres = (length: number): string => `${Number(length.toFixed(5))} mm`;
+export const millimetres = (length: number): Part => mm(length, upTo(5));

@@ -5,11 +5,13 @@
  */
 import { startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { count } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { halves, millimetres } from './arc.ts';
 import { cornerBetween } from './compensated-corner.ts';
 import { beside, type Compensation, centreBetween, type Element, elementOf, type Move } from './element.ts';
 import type { Action, Block } from './program.ts';
-import { done, type Fault, fault, named, type Outcome } from './read-outcome.ts';
+import { done, type Fault, fault, namedBehind, type Outcome } from './read-outcome.ts';
 
 export interface Compensator {
   readonly isOn: () => boolean;
@@ -80,7 +82,9 @@ const finish = (block: Block, track: Track): Outcome => {
   const { state } = track;
   if (state.kind === 'on' || state.kind === 'ending') settle(state, state.waiting.element.endDirection, track);
   if (state.kind === 'off' || state.kind === 'ending') return done;
-  return fault(block, 'compensation-left-on', 'ends the program while compensation is on', 'Write G40 on the way out of the last contour.');
+  return fault('compensation-left-on', block, (named) => say`${{ block: named }} ends the program while compensation is on.`, {
+    remedy: say`Write G40 on the way out of the last contour.`,
+  });
 };
 
 const begin = (move: Move, compensation: Compensation, track: Track): Outcome => {
@@ -183,39 +187,44 @@ const plain = (move: Move, centre: Segment): Action => ({
 });
 
 const notStraight = (block: Block, way: 'on' | 'off'): Outcome =>
-  fault(block, 'compensation-on-an-arc', `switches compensation ${way} on an arc`, `Switch it ${way} on a straight move.`);
+  way === 'on'
+    ? fault('compensation-on-an-arc/on', block, (named) => say`${{ block: named }} switches compensation on on an arc.`, {
+        remedy: say`Switch it on on a straight move.`,
+      })
+    : fault('compensation-on-an-arc/off', block, (named) => say`${{ block: named }} switches compensation off on an arc.`, {
+        remedy: say`Switch it off on a straight move.`,
+      });
 
 const shortApproach = (block: Block, length: number, { offset, register }: Compensation): Outcome =>
   fault(
-    block,
     'approach-too-short',
-    `switches compensation on over ${millimetres(length)}, less than the offset of ${millimetres(offset)} in register ${register}, so the wire stands in the contour before it starts`,
-    'Begin the approach further from the contour.',
+    block,
+    (named) =>
+      say`${{ block: named }} switches compensation on over ${{ length: millimetres(length) }}, less than the offset of ${{ offset: millimetres(offset) }} in register ${{ register: count(register) }}, so the wire stands in the contour before it starts.`,
+    { remedy: say`Begin the approach further from the contour.` },
   );
 
 const tightArc = (block: Block, radius: number, { offset, register }: Compensation): Outcome =>
   fault(
-    block,
     'arc-tighter-than-offset',
-    `has an inside arc of radius ${millimetres(radius)}, which the offset of ${millimetres(offset)} in register ${register} cannot follow`,
-    'Use a finer wire, a smaller offset, or a contour opened by the offset.',
+    block,
+    (named) =>
+      say`${{ block: named }} has an inside arc of radius ${{ radius: millimetres(radius) }}, which the offset of ${{ offset: millimetres(offset) }} in register ${{ register: count(register) }} cannot follow.`,
+    { remedy: say`Use a finer wire, a smaller offset, or a contour opened by the offset.` },
   );
 
 const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second: Element, { offset, register }: Compensation): Fault =>
   kind === 'turns back'
     ? fault(
-        second.block,
         'path-turns-back',
-        'turns back along the move before it while compensation is on',
-        'Switch compensation off before turning round.',
+        second.block,
+        (named) => say`${{ block: named }} turns back along the move before it while compensation is on.`,
+        { remedy: say`Switch compensation off before turning round.` },
       )
     : fault(
-        second.block,
         'inside-corner-not-entered',
-        `begins at an inside corner that the offset of ${millimetres(offset)} in register ${register} cannot enter: its path does not meet that of the move before it (${named(
-          first.block,
-        )
-          .replace(/^The b/, 'b')
-          .replace(/^B/, 'b')})`,
-        'Lengthen the two moves, or use a contour opened by the offset.',
+        second.block,
+        (named) =>
+          say`${{ block: named }} begins at an inside corner that the offset of ${{ offset: millimetres(offset) }} in register ${{ register: count(register) }} cannot enter: its path does not meet that of the move before it (${{ before: namedBehind(first.block) }}).`,
+        { remedy: say`Lengthen the two moves, or use a contour opened by the offset.` },
       );

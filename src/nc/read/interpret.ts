@@ -1,8 +1,11 @@
 /** What one block makes the control do. */
 import type { Finding } from '../../text/finding.ts';
+import { asGiven, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { compensator } from './compensate.ts';
 import type { Meaning } from './dialect-words.ts';
+import type { ReadCode } from './findings.ts';
 import { freshMemory, INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
 import { move } from './motion.ts';
 import type { Action, Block, Registers } from './program.ts';
@@ -43,14 +46,22 @@ const run = (block: Block, statement: Readonly<Statement>, comment: string, mach
   const moved = move(block, statement, machine);
   if (moved.kind === 'fault') return moved;
   if (statement.pointMissing) {
-    const predicate = 'has a coordinate without a decimal point; some controls count it in last digits';
-    remark(at(block, 'decimal-point-missing', predicate, 'Write 10. where 10 is meant.'), machine);
+    remark('decimal-point-missing', () => pointMissing(block), machine);
   }
   return finishBlock(block, statement, comment, machine);
 };
 
-const remark = (finding: Finding, { remarks }: Machine): void => {
-  if (!remarks.some((other) => other.code === finding.code)) remarks.push(finding);
+const pointMissing = (block: Block): Finding =>
+  at(
+    'decimal-point-missing',
+    block,
+    (named) => say`${{ block: named }} has a coordinate without a decimal point; some controls count it in last digits.`,
+    { remedy: say`Write 10. where 10 is meant.` },
+  );
+
+/** Each code once: the sentence is made for the first of its kind only. */
+const remark = (code: ReadCode, made: () => Finding, { remarks }: Machine): void => {
+  if (!remarks.some((other) => other.code === code)) remarks.push(made());
 };
 
 const choose = (block: Block, condition: number, { memory, path }: Machine): void => {
@@ -77,25 +88,35 @@ const finishBlock = (block: Block, statement: Readonly<Statement>, comment: stri
 const loneWords = (block: Block, s: Readonly<Statement>): Outcome => {
   const switches = s.compensation === 'left' || s.compensation === 'right';
   if (s.register !== undefined && !switches) {
+    const register = term(`D${s.register}`);
     return fault(
-      block,
       'register-idle',
-      `names register D${s.register} without switching compensation on`,
-      'Write D in the block of G41 or G42.',
+      block,
+      (named) => say`${{ block: named }} names register ${{ register }} without switching compensation on.`,
+      {
+        remedy: say`Write D in the block of G41 or G42.`,
+      },
     );
   }
-  if (s.pause !== undefined && s.dwell === undefined) return fault(block, 'word-unknown', `has the word P${s.pause} without G04`);
+  if (s.pause !== undefined && s.dwell === undefined) {
+    const pause = term(`P${s.pause}`);
+    return fault('word-unknown/pause', block, (named) => say`${{ block: named }} has the word ${{ pause }} without G04.`);
+  }
   const moves = s.x !== undefined || s.y !== undefined;
   if (s.dwell !== undefined && (moves || s.motion !== undefined))
-    return fault(block, 'word-twice', 'waits and moves in one block', 'Write G04 in a block of its own.');
+    return fault('word-twice/waits', block, (named) => say`${{ block: named }} waits and moves in one block.`, {
+      remedy: say`Write G04 in a block of its own.`,
+    });
   if (s.datum !== undefined && s.motion !== undefined)
-    return fault(block, 'word-twice', 'sets the datum and moves in one block', 'Write G92 in a block of its own.');
+    return fault('word-twice/datum', block, (named) => say`${{ block: named }} sets the datum and moves in one block.`, {
+      remedy: say`Write G92 in a block of its own.`,
+    });
   if (s.events.length > 0 && moves) {
     return fault(
-      block,
       'word-beside-a-move',
-      'has a word of the dialect and a move, and nothing says which comes first',
-      'Write the word in a block of its own.',
+      block,
+      (named) => say`${{ block: named }} has a word of the dialect and a move, and nothing says which comes first.`,
+      { remedy: say`Write the word in a block of its own.` },
     );
   }
   return done;
@@ -104,32 +125,45 @@ const loneWords = (block: Block, s: Readonly<Statement>): Outcome => {
 const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): Outcome => {
   const { memory, path, dialect } = machine;
   if (path.isOn() && (s.units !== undefined || s.datum !== undefined || s.system !== undefined)) {
-    const what = s.units === undefined ? 'the datum' : 'the unit';
-    return fault(block, 'compensation-forbids', `states ${what} while compensation is on`, 'Switch compensation off first.');
+    return statedTooLate(block, s.units === undefined ? 'datum' : 'unit');
   }
   if (s.units !== undefined) {
     convertPosition(memory, s.units);
     memory.units = s.units;
-    if (s.units !== dialect.units)
-      remark(
-        at(block, 'units-differ', `states ${s.units} where the dialect writes ${dialect.units}; the program's word is followed`),
-        machine,
-      );
+    const { units } = s;
+    if (units !== dialect.units) remark('units-differ', () => unitsDiffer(block, units, dialect), machine);
   }
   if (s.distance !== undefined) memory.distance = s.distance;
   if (s.system !== undefined) {
     if (memory.moved && memory.system !== s.system) {
+      const system = term(`G${s.system}`);
       return fault(
+        'datum-moved/system',
         block,
-        'datum-moved',
-        `changes to G${s.system} after the wire has moved, and the program does not say where that datum is`,
-        'Keep to one datum.',
+        (named) =>
+          say`${{ block: named }} changes to ${{ system }} after the wire has moved, and the program does not say where that datum is.`,
+        { remedy: say`Keep to one datum.` },
       );
     }
     memory.system = s.system;
   }
   return done;
 };
+
+const statedTooLate = (block: Block, what: 'datum' | 'unit'): Outcome => {
+  const remedy = say('compensation-forbids.remedy')`Switch compensation off first.`;
+  return what === 'datum'
+    ? fault('compensation-forbids/datum', block, (named) => say`${{ block: named }} states the datum while compensation is on.`, { remedy })
+    : fault('compensation-forbids/unit', block, (named) => say`${{ block: named }} states the unit while compensation is on.`, { remedy });
+};
+
+const unitsDiffer = (block: Block, stated: Dialect['units'], { units }: Dialect): Finding =>
+  at(
+    'units-differ',
+    block,
+    (named) =>
+      say`${{ block: named }} states ${{ stated: term(stated) }} where the dialect writes ${{ own: term(units) }}; the program's word is followed.`,
+  );
 
 /** The place stays where it is when the unit changes. */
 const convertPosition = (memory: Memory, units: Dialect['units']): void => {
@@ -146,25 +180,20 @@ const switchCompensation = (block: Block, s: Readonly<Statement>, machine: Machi
     path.switchOff();
     return done;
   }
-  const word = s.compensation === 'left' ? 'G41' : 'G42';
+  const word = term(s.compensation === 'left' ? 'G41' : 'G42');
   if (path.isOn())
-    return fault(block, 'compensation-already-on', `has ${word} while compensation is on`, 'Write G40 and a straight move first.');
+    return fault('compensation-already-on', block, (named) => say`${{ block: named }} has ${{ word }} while compensation is on.`, {
+      remedy: say`Write G40 and a straight move first.`,
+    });
   const register = s.register;
   if (register === undefined)
-    return fault(block, 'register-not-named', `has ${word} without a register D`, 'Write D and the number of the offset register.');
+    return fault('register-not-named', block, (named) => say`${{ block: named }} has ${{ word }} without a register D.`, {
+      remedy: say`Write D and the number of the offset register.`,
+    });
   if (memory.units === 'not stated') return unitsNotStated(block, dialect);
   const offset = register === 0 ? 0 : registers.get(register);
-  if (!Number.isInteger(register) || register < 0 || offset === undefined) {
-    return fault(
-      block,
-      'register-unknown',
-      `asks for register D${register}, which the offset table does not have`,
-      'Enter it in the offset table, or name another.',
-    );
-  }
-  if (!Number.isFinite(offset) || offset < 0) {
-    return fault(block, 'register-unknown', `asks for register D${register}, whose value is ${offset}; an offset is 0 or more`);
-  }
+  if (!Number.isInteger(register) || register < 0 || offset === undefined) return registerMissing(block, register);
+  if (!Number.isFinite(offset) || offset < 0) return offsetBelowZero(block, register, offset);
   const signed = s.compensation === 'left' ? offset : -offset;
   path.switchOn({
     side: s.compensation,
@@ -176,6 +205,22 @@ const switchCompensation = (block: Block, s: Readonly<Statement>, machine: Machi
   });
   return done;
 };
+
+const registerMissing = (block: Block, register: number): Outcome =>
+  fault(
+    'register-unknown/missing',
+    block,
+    (named) => say`${{ block: named }} asks for register ${{ register: term(`D${register}`) }}, which the offset table does not have.`,
+    { remedy: say`Enter it in the offset table, or name another.` },
+  );
+
+const offsetBelowZero = (block: Block, register: number, offset: number): Outcome =>
+  fault(
+    'register-unknown/value',
+    block,
+    (named) =>
+      say`${{ block: named }} asks for register ${{ register: term(`D${register}`) }}, whose value is ${{ offset: asGiven(offset) }}; an offset is 0 or more.`,
+  );
 
 const eventOf = (block: Block, meaning: Meaning): Action => {
   const index = block.index;

@@ -1,5 +1,9 @@
 /** One line of program text -> its words and comments. Knows letters, numbers and comment signs, and no meaning. */
+import { count, name, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Dialect } from '../dialect/dialect.ts';
+import { type Broken, broken } from './read-outcome.ts';
 
 /** A letter with its number. */
 export interface Word {
@@ -18,13 +22,7 @@ export interface Line {
   readonly percent: boolean;
 }
 
-export interface BadLine {
-  readonly code: 'sign-unknown' | 'number-bad' | 'comment-bad' | 'word-unknown';
-  /** Goes on after the name of the block. */
-  readonly predicate: string;
-}
-
-export type LineOutcome = { readonly kind: 'line'; readonly line: Line } | { readonly kind: 'bad'; readonly bad: BadLine };
+export type LineOutcome = { readonly kind: 'line'; readonly line: Line } | Broken;
 
 /** More digits than this are not exact in a number of the machine. */
 const MOST_DIGITS = 15;
@@ -64,33 +62,34 @@ export const splitLine = (text: string, style: Dialect['comments']): LineOutcome
   return { kind: 'line', line: { words, comments: comments ?? none, skippable, percent: false } };
 };
 
-type CommentOutcome =
-  | { readonly kind: 'comment'; readonly text: string; readonly next: number }
-  | { readonly kind: 'bad'; readonly bad: BadLine };
+type CommentOutcome = { readonly kind: 'comment'; readonly text: string; readonly next: number } | Broken;
 
 const readComment = (text: string, at: number, style: Dialect['comments']): CommentOutcome => {
   const sign = text[at] as string;
   const wanted = style === 'round brackets' ? '(' : style === 'semicolon' ? ';' : '';
-  const refuse = (predicate: string): CommentOutcome => ({ kind: 'bad', bad: { code: 'comment-bad', predicate } });
-  if (sign === ')') return refuse('closes a comment that was never opened');
-  if (sign !== wanted) return refuse(`has a comment that begins with '${sign}', which the dialect does not know`);
+  if (sign === ')') return broken('comment-bad/not-opened', (block) => say`${{ block }} closes a comment that was never opened.`);
+  if (sign !== wanted)
+    return broken(
+      'comment-bad/other-sign',
+      (block) => say`${{ block }} has a comment that begins with '${{ sign: term(sign) }}', which the dialect does not know.`,
+    );
   if (sign === ';') return { kind: 'comment', text: text.slice(at + 1).trim(), next: text.length };
   const end = text.indexOf(')', at + 1);
-  if (end < 0) return refuse('opens a comment and does not close it');
+  if (end < 0) return broken('comment-bad/not-closed', (block) => say`${{ block }} opens a comment and does not close it.`);
   const inside = text.slice(at + 1, end);
-  if (inside.includes('(')) return refuse('opens a comment within a comment');
+  if (inside.includes('(')) return broken('comment-bad/within', (block) => say`${{ block }} opens a comment within a comment.`);
   return { kind: 'comment', text: inside.trim(), next: end + 1 };
 };
 
-type WordOutcome = { readonly kind: 'word'; readonly word: Word; readonly next: number } | { readonly kind: 'bad'; readonly bad: BadLine };
+type WordOutcome = { readonly kind: 'word'; readonly word: Word; readonly next: number } | Broken;
 
 const readWord = (text: string, start: number): WordOutcome => {
   const code = text.charCodeAt(start) & 0xdf;
   if (code < 65 || code > 90 || text.charCodeAt(start) > 127) {
-    return {
-      kind: 'bad',
-      bad: { code: 'sign-unknown', predicate: `has the sign '${printable(text, start)}', which no program may contain` },
-    };
+    return broken(
+      'sign-unknown',
+      (block) => say`${{ block }} has the sign '${{ sign: printable(text, start) }}', which no program may contain.`,
+    );
   }
   const letter = String.fromCharCode(code);
   let at = start + 1;
@@ -113,21 +112,25 @@ const readWord = (text: string, start: number): WordOutcome => {
       negative = sign === 45;
     } else break;
   }
-  if (digits === 0) return { kind: 'bad', bad: { code: 'number-bad', predicate: `has the letter ${letter} without a number` } };
+  if (digits === 0)
+    return broken('number-bad/none', (block) => say`${{ block }} has the letter ${{ letter: term(letter) }} without a number.`);
   if (digits > MOST_DIGITS) {
-    return {
-      kind: 'bad',
-      bad: {
-        code: 'number-bad',
-        predicate: `has a number of ${digits} digits behind ${letter}; at most ${MOST_DIGITS} can be read exactly`,
-      },
-    };
+    return broken(
+      'number-bad/long',
+      (block) =>
+        say`${{ block }} has a number of ${{ digits: count(digits) }} digits behind ${{ letter: term(letter) }}; at most ${{ most: count(MOST_DIGITS) }} can be read exactly.`,
+    );
   }
   const size = behind === 0 ? whole : whole / 10 ** behind;
   return { kind: 'word', word: { letter, value: negative && size !== 0 ? -size : size, point }, next: at };
 };
 
-const printable = (text: string, at: number): string => {
+const words = phrases('program-sign', {
+  shown: (sign: string) => say`${{ sign: name(sign) }}`,
+  byCode: (code: number) => say`code ${{ code: count(code) }}`,
+});
+
+const printable = (text: string, at: number): Text => {
   const point = text.codePointAt(at) as number;
-  return point >= 32 && point !== 127 ? String.fromCodePoint(point) : `code ${point}`;
+  return point >= 32 && point !== 127 ? words.shown(String.fromCodePoint(point)) : words.byCode(point);
 };

@@ -2,11 +2,12 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import type { Compensator } from './compensate.ts';
 import type { Action, Block, Registers } from './program.ts';
 import { fault, type Outcome } from './read-outcome.ts';
-import type { Motion } from './statement.ts';
+import { type Motion, unitPair } from './statement.ts';
 
 export const INCH = 25.4;
 
@@ -61,8 +62,8 @@ export const lastDigit = ({ memory, dialect }: Machine): number => 10 ** -dialec
 
 export const unitsNotStated = (block: Block, dialect: Dialect): Outcome =>
   fault(
-    block,
     'units-not-stated',
-    `moves before the unit is stated by ${dialect.unitsWord.replace('/', ' or ')}`,
-    'Write the unit word at the start of the program.',
+    block,
+    (named) => say`${{ block: named }} moves before the unit is stated by ${{ pair: unitPair(dialect.unitsWord) }}.`,
+    { remedy: say`Write the unit word at the start of the program.` },
   );

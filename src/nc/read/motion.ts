@@ -1,9 +1,11 @@
 /** Coordinates of a block -> exact segments, handed on to the compensation. */
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { asGiven, count } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { type ArcOutcome, type ArcWords, arcByCentre, arcByRadius, millimetres } from './arc.ts';
 import { INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
 import type { Block } from './program.ts';
-import { done, fault, type Outcome } from './read-outcome.ts';
+import { broken, done, fault, faultOf, type Outcome } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 
 /** Beyond this many units no machine travels, and numbers begin to lose their last digits. */
@@ -19,22 +21,40 @@ export const move = (block: Block, s: Readonly<Statement>, machine: Machine): Ou
   if (s.x === undefined && s.y === undefined) {
     if (!arcWords) return done;
     return arc
-      ? fault(block, 'arc-incomplete', 'has an arc without its end', 'Write X and Y also where they do not change.')
-      : fault(block, 'arc-words-idle', 'has I, J or R and is no arc');
+      ? fault('arc-incomplete/no-end', block, (named) => say`${{ block: named }} has an arc without its end.`, {
+          remedy: say`Write X and Y also where they do not change.`,
+        })
+      : fault('arc-words-idle', block, (named) => say`${{ block: named }} has I, J or R and is no arc.`);
   }
   if (memory.motion === 'not stated')
-    return fault(block, 'motion-not-stated', 'has coordinates before any of G00 to G03 has said how to move');
-  if (arcWords && !arc) return fault(block, 'arc-words-idle', 'has I, J or R and is no arc', 'Write G02 or G03, or take them out.');
+    return fault(
+      'motion-not-stated',
+      block,
+      (named) => say`${{ block: named }} has coordinates before any of G00 to G03 has said how to move.`,
+    );
+  if (arcWords && !arc)
+    return fault('arc-words-idle', block, (named) => say`${{ block: named }} has I, J or R and is no arc.`, {
+      remedy: say`Write G02 or G03, or take them out.`,
+    });
   if (memory.units === 'not stated') return unitsNotStated(block, dialect);
   if (memory.distance === 'not stated')
-    return fault(block, 'distance-mode-not-stated', 'moves before G90 or G91 has said how coordinates count');
+    return fault(
+      'distance-mode-not-stated',
+      block,
+      (named) => say`${{ block: named }} moves before G90 or G91 has said how coordinates count.`,
+    );
   if (memory.motion !== 'rapid' && memory.feed === 0)
-    return fault(block, 'feed-zero', 'cuts with the feed set to F0', 'Leave F out (the condition sets the feed) or give one above 0.');
+    return fault('feed-zero', block, (named) => say`${{ block: named }} cuts with the feed set to F0.`, {
+      remedy: say`Leave F out (the condition sets the feed) or give one above 0.`,
+    });
   return segmentsOf(block, s, machine);
 };
 
 const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): Outcome => {
-  if (memory.moved) return fault(block, 'datum-moved', 'sets the datum by G92 after the wire has moved', 'Keep to one datum.');
+  if (memory.moved)
+    return fault('datum-moved/datum', block, (named) => say`${{ block: named }} sets the datum by G92 after the wire has moved.`, {
+      remedy: say`Keep to one datum.`,
+    });
   memory.x = s.x ?? memory.x;
   memory.y = s.y ?? memory.y;
   return done;
@@ -47,7 +67,7 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   const x = s.x === undefined ? memory.x : relative ? rounded(memory.x + s.x) : s.x;
   const y = s.y === undefined ? memory.y : relative ? rounded(memory.y + s.y) : s.y;
   const farthest = Math.max(Math.abs(x), Math.abs(y), Math.abs(s.i ?? 0), Math.abs(s.j ?? 0), Math.abs(s.r ?? 0));
-  if (farthest > FARTHEST) return fault(block, 'coordinate-too-large', `has a coordinate of ${farthest}, more than ${FARTHEST}`);
+  if (farthest > FARTHEST) return tooFar(block, farthest);
   const from = hereOf(memory, factor);
   const to: Point = x === memory.x && y === memory.y ? from : { x: x * factor, y: y * factor };
   const rapid = memory.motion === 'rapid';
@@ -57,7 +77,7 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   else {
     const words = { from, to, counterClockwise: memory.motion === 'counter-clockwise', digit: lastDigit(machine) };
     const made = arcOf(s, words, factor);
-    if (made.kind === 'bad') return fault(block, made.code, made.predicate);
+    if (made.kind === 'bad') return faultOf(made, block);
     segments = made.arcs;
   }
   memory.x = x;
@@ -70,6 +90,13 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   return done;
 };
 
+const tooFar = (block: Block, farthest: number): Outcome =>
+  fault(
+    'coordinate-too-large',
+    block,
+    (named) => say`${{ block: named }} has a coordinate of ${{ coordinate: asGiven(farthest) }}, more than ${{ most: count(FARTHEST) }}.`,
+  );
+
 /** One point for the end of a move and the start of the next: of a large program they are most of what it weighs. */
 const hereOf = ({ x, y, reached }: Memory, factor: number): Point =>
   reached.x === x * factor && reached.y === y * factor ? reached : { x: x * factor, y: y * factor };
@@ -77,9 +104,12 @@ const hereOf = ({ x, y, reached }: Memory, factor: number): Point =>
 const arcOf = (s: Readonly<Statement>, words: ArcWords, factor: number): ArcOutcome => {
   const byCentre = s.i !== undefined || s.j !== undefined;
   if (byCentre && s.r !== undefined)
-    return { kind: 'bad', code: 'arc-incomplete', predicate: 'gives an arc both by its centre and by its radius' };
+    return broken('arc-incomplete/both', (block) => say`${{ block }} gives an arc both by its centre and by its radius.`);
   if (byCentre) return arcByCentre(words, { x: words.from.x + (s.i ?? 0) * factor, y: words.from.y + (s.j ?? 0) * factor });
   if (s.r !== undefined) return arcByRadius(words, s.r * factor);
-  const predicate = `has an arc to ${millimetres(words.to.x)}, ${millimetres(words.to.y)} with neither centre nor radius`;
-  return { kind: 'bad', code: 'arc-incomplete', predicate };
+  const { x, y } = words.to;
+  return broken(
+    'arc-incomplete/neither',
+    (block) => say`${{ block }} has an arc to ${{ x: millimetres(x) }}, ${{ y: millimetres(y) }} with neither centre nor radius.`,
+  );
 };

@@ -1,14 +1,15 @@
 /** Program text -> what the wire does, or the first block that breaks a rule. Knows nothing of how programs are written here. */
 
 import type { Finding } from '../../text/finding.ts';
-import { asText } from '../../text/legacy.ts';
+import { count, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { type DialectWords, dialectWords } from './dialect-words.ts';
 import { find } from './findings.ts';
 import { control } from './interpret.ts';
 import { type Line, splitLine, type Word } from './line.ts';
 import type { Action, Block, ReadProgram, Registers } from './program.ts';
-import { at, type Fault, fault, named } from './read-outcome.ts';
+import { at, type Fault, fault, faultOf, namedWithin } from './read-outcome.ts';
 import { type Statement, understand } from './statement.ts';
 
 /** Beyond these a program is refused, by name. */
@@ -50,8 +51,7 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
     actions,
     findings: [...findings, ...machine.remarks, finding],
   });
-  if (text.length > limits.characters)
-    return refused(find('program-too-long', `The program has ${text.length} characters; the limit is ${limits.characters}.`));
+  if (text.length > limits.characters) return refused(tooManyCharacters(text.length, limits));
   let percents = 0;
   let carried = '';
   for (const { line, source } of linesOf(text)) {
@@ -75,7 +75,9 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
   }
   if (!machine.hasEnded()) return refused(endMissing(blocks));
   if (dialect.percent && percents < 2)
-    findings.push(find('percent-missing', 'The dialect asks for a line with % at both ends of the program, and one or both are missing.'));
+    findings.push(
+      find('percent-missing', say`The dialect asks for a line with % at both ends of the program, and one or both are missing.`),
+    );
   return { state: 'read', blocks, actions, findings: [...findings, ...machine.remarks] };
 };
 
@@ -104,60 +106,78 @@ const noWords: readonly Word[] = [];
 const readLine = (source: string, line: number, index: number, dialect: Dialect, own: DialectWords, limits: ProgramLimits): ReadLine => {
   const bare: Block = { index, line, text: source, comments: noWords as readonly never[] };
   if (source.length > limits.charactersInBlock) {
-    return refusal(
-      { ...bare, text: source.slice(0, 200) },
-      fault(bare, 'block-too-long', `has ${source.length} characters; the limit is ${limits.charactersInBlock}`),
-    );
+    return refusal({ ...bare, text: source.slice(0, 200) }, tooManyInBlock(bare, limits));
   }
   const split = splitLine(source, dialect.comments);
-  if (split.kind === 'bad') return refusal(bare, fault(bare, split.bad.code, split.bad.predicate));
+  if (split.kind === 'bad') return refusal(bare, faultOf(split, bare));
   const { words, comments } = split.line;
   const first = words[0];
   const numbered = first?.letter === 'N' && own.condition !== 'N';
   const block: Block = numbered ? { index, line, text: source, sequence: first.value, comments } : { index, line, text: source, comments };
   if (numbered && (!Number.isInteger(first.value) || first.value < 0 || first.value > LARGEST_SEQUENCE)) {
-    return refusal(
-      bare,
-      fault(
-        bare,
-        'sequence-number-bad',
-        `has the sequence number N${first.value}; it has to be a whole number from 0 to ${LARGEST_SEQUENCE}`,
-      ),
-    );
+    return refusal(bare, sequenceBad(bare, first.value));
   }
   const understood = understand(numbered ? words.slice(1) : words, dialect, own);
-  if (understood.kind === 'bad') return refusal(block, fault(block, understood.code, understood.predicate, understood.remedy));
+  if (understood.kind === 'bad') return refusal(block, faultOf(understood, block));
   return { kind: 'read', block, statement: understood.statement, line: split.line };
 };
 
-const refusal = (block: Block, { finding }: Fault | ReturnType<typeof fault>): ReadLine => ({ kind: 'refused', block, finding });
+const refusal = (block: Block, { finding }: Fault): ReadLine => ({ kind: 'refused', block, finding });
+
+const tooManyCharacters = (characters: number, limits: ProgramLimits): Finding =>
+  find(
+    'program-too-long/characters',
+    say`The program has ${{ characters: count(characters) }} characters; the limit is ${{ most: count(limits.characters) }}.`,
+  );
+
+const tooManyInBlock = (block: Block, { charactersInBlock }: ProgramLimits): Fault =>
+  fault(
+    'block-too-long',
+    block,
+    (named) =>
+      say`${{ block: named }} has ${{ characters: count(block.text.length) }} characters; the limit is ${{ most: count(charactersInBlock) }}.`,
+  );
+
+const sequenceBad = (block: Block, sequence: number): Fault =>
+  fault(
+    'sequence-number-bad',
+    block,
+    (named) =>
+      say`${{ block: named }} has the sequence number ${{ number: term(`N${sequence}`) }}; it has to be a whole number from 0 to ${{ most: count(LARGEST_SEQUENCE) }}.`,
+  );
 
 const textAfterEnd = (line: number, source: string): Finding =>
-  find('program-text-after-end', `Line ${line} stands behind the end of the program and is never run.`, {
+  find('program-text-after-end', say`Line ${{ line: count(line) }} stands behind the end of the program and is never run.`, {
     place: { kind: 'line', line, text: source.slice(0, 200) },
   });
 
 const tooManyBlocks = (line: number, limits: ProgramLimits): Finding =>
-  find('program-too-long', `The program has more than ${limits.blocks} blocks.`, { place: { kind: 'line', line } });
+  find('program-too-long/blocks', say`The program has more than ${{ most: count(limits.blocks, 'block') }}.`, {
+    place: { kind: 'line', line },
+  });
 
-const mayBeSkipped = (block: Block): Finding => ({
-  ...at(block, 'block-may-be-skipped', 'begins with / and is skipped or not, as a switch at the control says'),
-  done: asText('It was read as if the switch were off, so that the block runs.'),
-});
+const mayBeSkipped = (block: Block): Finding =>
+  at(
+    'block-may-be-skipped',
+    block,
+    (named) => say`${{ block: named }} begins with / and is skipped or not, as a switch at the control says.`,
+    { done: say`It was read as if the switch were off, so that the block runs.` },
+  );
 
 const endlessComment = (block: Block, limits: ProgramLimits): Finding =>
-  at(block, 'comment-bad', `has a comment that goes on over more than ${limits.charactersInComment} characters`);
+  at(
+    'comment-bad/endless',
+    block,
+    (named) =>
+      say`${{ block: named }} has a comment that goes on over more than ${{ most: count(limits.charactersInComment) }} characters.`,
+  );
 
 const endMissing = (blocks: readonly Block[]): Finding => {
   const last = blocks.at(-1);
-  const sentence =
-    last === undefined
-      ? 'The program is empty.'
-      : `The program ends with ${named(last)
-          .replace(/^The b/, 'the b')
-          .replace(/^B/, 'b')} and has no M02 or M30.`;
-  return find('program-end-missing', sentence, {
-    ...(last === undefined ? {} : { place: { kind: 'line', line: last.line, text: last.text.slice(0, 200) } }),
-    remedy: 'Write M02 or M30 as the last block; a program without it may be cut short.',
+  const remedy = say('program-end-missing.remedy')`Write M02 or M30 as the last block; a program without it may be cut short.`;
+  if (last === undefined) return find('program-end-missing/empty', say`The program is empty.`, { remedy });
+  return find('program-end-missing/ends', say`The program ends with ${{ block: namedWithin(last) }} and has no M02 or M30.`, {
+    place: { kind: 'line', line: last.line, text: last.text.slice(0, 200) },
+    remedy,
   });
 };

@@ -1,8 +1,10 @@
 /** The words of one block -> what the block says, each kind of thing at most once; conflicts and unknown words are found here. */
+import { list, type Part, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { type DialectWords, type Meaning, spelledAt } from './dialect-words.ts';
-import type { ReadCode } from './findings.ts';
 import type { Word } from './line.ts';
+import { type Broken, broken } from './read-outcome.ts';
 
 export type Motion = 'rapid' | 'straight' | 'clockwise' | 'counter-clockwise';
 
@@ -30,15 +32,7 @@ export interface Statement {
   pointMissing: boolean;
 }
 
-export interface BadStatement {
-  readonly kind: 'bad';
-  readonly code: ReadCode;
-  /** Goes on after the name of the block. */
-  readonly predicate: string;
-  readonly remedy?: string;
-}
-
-type StatementOutcome = { readonly kind: 'statement'; readonly statement: Readonly<Statement> } | BadStatement;
+type StatementOutcome = { readonly kind: 'statement'; readonly statement: Readonly<Statement> } | Broken;
 
 interface Entry {
   readonly field: keyof Statement;
@@ -97,7 +91,8 @@ export const understand = (words: readonly Word[], dialect: Dialect, own: Dialec
     const word = words[index] as Word;
     const spelled = own.spellings.has(word.letter) ? spelledAt(own, words, index) : notSpelled;
     if (spelled.kind === 'spelled') {
-      if (statement.events.includes(spelled.meaning)) return bad('word-twice', `says ${write(word)} twice`);
+      if (statement.events.includes(spelled.meaning))
+        return broken('word-twice/spelled', (block) => say`${{ block }} says ${{ word: written(word) }} twice.`);
       statement.events = [...statement.events, spelled.meaning];
       index += spelled.parts - 1;
       continue;
@@ -106,7 +101,9 @@ export const understand = (words: readonly Word[], dialect: Dialect, own: Dialec
     if (entry === 'nothing to do') continue;
     if ('kind' in entry) return entry;
     if (statement[entry.field] !== undefined)
-      return bad('word-twice', `has ${write(word)} beside another word of its kind`, 'Write one of the two in a block of its own.');
+      return broken('word-twice/kind', (block) => say`${{ block }} has ${{ word: written(word) }} beside another word of its kind.`, {
+        remedy: say`Write one of the two in a block of its own.`,
+      });
     (statement as unknown as Record<string, unknown>)[entry.field] = entry.value;
     if (!word.point && word.value !== 0 && lengths.has(word.letter)) statement.pointMissing = true;
   }
@@ -139,61 +136,76 @@ const blankStatement = (): Statement => ({
 });
 const notSpelled = { kind: 'not a word of the dialect' } as const;
 
-const write = (word: Word): string => `${word.letter}${word.value}`;
+const written = (word: Word): Part => term(`${word.letter}${word.value}`);
 
-const bad = (code: ReadCode, predicate: string, remedy?: string): BadStatement => ({
-  kind: 'bad',
-  code,
-  predicate,
-  ...(remedy === undefined ? {} : { remedy }),
-});
-
-const entryOf = (word: Word, dialect: Dialect, own: DialectWords): Entry | 'nothing to do' | BadStatement => {
+const entryOf = (word: Word, dialect: Dialect, own: DialectWords): Entry | 'nothing to do' | Broken => {
   if (word.letter === own.condition) return conditionOf(word);
   const plain = plainLetters[word.letter];
   if (plain !== undefined) return { field: plain, value: word.value };
   if (word.letter === 'G') return preparatory(word, dialect);
   if (word.letter === 'M') return mWords.get(word.value) ?? unknownWord(word);
   if (word.letter === 'K')
-    return bad('arc-by-k', 'has a K word, and arcs in the XY plane have only I and J', 'Take K out, or write the arc with I and J.');
-  if (word.letter === 'N') return bad('word-twice', 'has a second sequence number');
+    return broken('arc-by-k', (block) => say`${{ block }} has a K word, and arcs in the XY plane have only I and J.`, {
+      remedy: say`Take K out, or write the arc with I and J.`,
+    });
+  if (word.letter === 'N') return broken('word-twice/sequence', (block) => say`${{ block }} has a second sequence number.`);
   if (otherAxes.has(word.letter)) {
-    return bad(
+    return broken(
       'axis-unknown',
-      `moves the axis ${word.letter}, which neither the dialect nor two-axis cutting has`,
-      'Take the word out; only X and Y move here.',
+      (block) => say`${{ block }} moves the axis ${{ axis: term(word.letter) }}, which neither the dialect nor two-axis cutting has.`,
+      { remedy: say`Take the word out; only X and Y move here.` },
     );
   }
   return unknownWord(word);
 };
 
-const unknownWord = (word: Word): BadStatement =>
-  bad(
-    'word-unknown',
-    `has the word ${write(word)}, which neither the standard words known here nor the dialect explain`,
-    'If the control has this word, enter it in the dialect file under its meaning.',
+const unknownWord = (word: Word): Broken =>
+  broken(
+    'word-unknown/letter',
+    (block) =>
+      say`${{ block }} has the word ${{ word: written(word) }}, which neither the standard words known here nor the dialect explain.`,
+    { remedy: say`If the control has this word, enter it in the dialect file under its meaning.` },
   );
 
-const conditionOf = (word: Word): Entry | BadStatement =>
+const conditionOf = (word: Word): Entry | Broken =>
   Number.isInteger(word.value) && word.value >= 0
     ? { field: 'condition', value: word.value }
-    : bad('number-bad', `chooses the condition by ${write(word)}, which is no whole number`);
+    : broken(
+        'number-bad/condition',
+        (block) => say`${{ block }} chooses the condition by ${{ word: written(word) }}, which is no whole number.`,
+      );
 
-const preparatory = (word: Word, dialect: Dialect): Entry | 'nothing to do' | BadStatement => {
+const preparatory = (word: Word, dialect: Dialect): Entry | 'nothing to do' | Broken => {
   const tenfold = Math.round(word.value * 10);
   const entry = Math.abs(word.value * 10 - tenfold) < 1e-9 ? gWords.get(tenfold) : undefined;
   if (tenfold === 180 || tenfold === 190)
-    return bad('plane-not-xy', `chooses another plane than XY with ${write(word)}`, 'Write G17, or leave the plane out.');
+    return broken('plane-not-xy', (block) => say`${{ block }} chooses another plane than XY with ${{ word: written(word) }}.`, {
+      remedy: say`Write G17, or leave the plane out.`,
+    });
   if (entry === undefined) return unknownWord(word);
   if (entry !== 'nothing to do' && entry.field === 'units' && !unitWords[dialect.unitsWord].includes(tenfold)) {
-    const own = dialect.unitsWord === 'none' ? 'has no unit words' : `states the unit by ${dialect.unitsWord.replace('/', ' or ')}`;
-    return bad(
-      'units-of-other-pair',
-      `states the unit by ${write(word)}, but the dialect ${own}`,
-      'Keep to one pair of unit words, the one in the manual of the control.',
-    );
+    return otherUnitWord(word, dialect);
   }
   return entry;
 };
+
+const otherUnitWord = (word: Word, { unitsWord }: Dialect): Broken => {
+  const remedy = say('units-of-other-pair.remedy')`Keep to one pair of unit words, the one in the manual of the control.`;
+  if (unitsWord === 'none')
+    return broken(
+      'units-of-other-pair/none',
+      (block) => say`${{ block }} states the unit by ${{ word: written(word) }}, but the dialect has no unit words.`,
+      { remedy },
+    );
+  return broken(
+    'units-of-other-pair/pair',
+    (block) =>
+      say`${{ block }} states the unit by ${{ word: written(word) }}, but the dialect states the unit by ${{ pair: unitPair(unitsWord) }}.`,
+    { remedy },
+  );
+};
+
+/** 'G20 or G21'. */
+export const unitPair = (pair: Dialect['unitsWord']): Part => list(pair.split('/').map(term), 'or');
 
 const unitWords: Readonly<Record<Dialect['unitsWord'], readonly number[]>> = { 'G20/G21': [200, 210], 'G70/G71': [700, 710], none: [] };
