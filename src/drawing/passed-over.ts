@@ -1,5 +1,6 @@
 /** Tells what kinds of entity were met and not drawn: harmless ones in a note, those that may be outlines in a warning. */
 
+import { firstItem } from '../sequence/sequence.ts';
 import type { Place } from '../text/finding.ts';
 import { count, list, type Part, term } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -12,11 +13,11 @@ export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string,
   const counted = (types: readonly string[]): Part => list(types.map((type) => words.some(passedOver.get(type) ?? 0, type)));
   if (harmless.length > 0)
     told.add('entities-passed-over', say`Passed over, because nothing is cut along them: ${{ kinds: counted(harmless) }}.`, {
-      place: firstPlace(harmless[0]!),
+      place: firstPlace(firstItem(harmless)),
     });
   if (shapes.length > 0)
     told.add('shapes-not-read', say`The drawing has shapes of kinds that are not read here: ${{ kinds: counted(shapes) }}.`, {
-      place: firstPlace(shapes[0]!),
+      place: firstPlace(firstItem(shapes)),
       done: say`They were left out.`,
       remedy: say`If they belong to the part, turn them into lines, arcs or polylines and save again.`,
     });

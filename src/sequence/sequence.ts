@@ -1,4 +1,7 @@
-/** Lists whose type says what cannot be missing: those with something in them, neighbours two by two, lists walked side by side. */
+/**
+ * Lists whose type says what cannot be missing: those with something in them, neighbours two by two, lists walked side by side. Where
+ * no type can say it, what is relied on is looked at, and an error says what is missing: no wrong number comes of it.
+ */
 
 /** A list with at least one thing in it. */
 export type NonEmpty<T> = readonly [T, ...T[]];
@@ -6,6 +9,30 @@ export type NonEmpty<T> = readonly [T, ...T[]];
 export const isFilled = <T>(list: readonly T[]): list is NonEmpty<T> => list.length > 0;
 
 export const lastOf = <T>(list: NonEmpty<T>): T => list[list.length - 1] as T;
+
+/** A value that the lines before have seen to, or an error that says what was relied on. */
+export const certain = <T>(value: T, reliedOn: string): NonNullable<T> => {
+  if (value !== undefined && value !== null) return value;
+  throw new Error(`relied on, and not so: ${reliedOn}`);
+};
+
+/** What stands at an index that was made for this list. */
+export const itemAt = <T>(list: ArrayLike<T>, index: number): NonNullable<T> => {
+  const item = list[index];
+  if (item !== undefined && item !== null) return item;
+  throw new Error(`nothing stands at ${index} in a list of ${list.length}`);
+};
+
+export const firstItem = <T>(list: ArrayLike<T>): NonNullable<T> => itemAt(list, 0);
+
+export const lastItem = <T>(list: ArrayLike<T>): NonNullable<T> => itemAt(list, list.length - 1);
+
+/** What a map holds under a key that was put into it. */
+export const itemOf = <K, T>(map: { readonly get: (key: K) => T | undefined }, key: K): NonNullable<T> => {
+  const item = map.get(key);
+  if (item !== undefined && item !== null) return item;
+  throw new Error(`nothing is held under ${String(key)}`);
+};
 
 /** Counted round and round: -1 is the last, and after the last comes the first again. */
 export const aroundAt = <T>(list: NonEmpty<T>, index: number): T => {

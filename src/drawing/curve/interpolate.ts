@@ -1,4 +1,4 @@
-/** The smooth cubic through given points, for splines of which a file gives nothing else. */
+/** The smooth cubic through given points, for splines of which a file gives nothing else. Its rows are plain numbers: `!` stands where one is read. */
 
 /** Control values in every coordinate, and the knots they share; the degree is 3. */
 export interface Interpolated {

@@ -1,4 +1,4 @@
-/** Points and directions on a B-spline, rational or not, by de Boor's scheme. */
+/** Points and directions on a B-spline, rational or not, by de Boor's scheme. Its rows are plain numbers: `!` stands where one is read. */
 import type { Point } from '../../geometry/segment.ts';
 import type { Spline } from './curve.ts';
 import type { ParametricCurve } from './parametric.ts';

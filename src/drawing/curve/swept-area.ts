@@ -1,5 +1,7 @@
 /** The area that the ray from a fixed point to a curve sweeps, to far more digits than any fit of the curve leaves. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { neighbours } from '../../sequence/sequence.ts';
 import type { ParametricCurve } from './parametric.ts';
 
 const CHORDS = 24;
@@ -14,8 +16,7 @@ export const sweptArea = (curve: ParametricCurve, origin: Point): number => {
   // A whole ellipse has no seams and is long: every stretch gets at least its share of four hundred chords.
   const chords = Math.max(CHORDS, Math.ceil(400 / (stops.length - 1)));
   let area = 0;
-  for (let i = 1; i < stops.length; i += 1) {
-    const [low, high] = [stops[i - 1]!, stops[i]!];
+  for (const [low, high] of neighbours(stops)) {
     area += (4 * byChords(curve, origin, low, high, 2 * chords) - byChords(curve, origin, low, high, chords)) / 3;
   }
   return area;

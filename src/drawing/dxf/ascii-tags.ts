@@ -1,4 +1,5 @@
 /** Pairs of an ASCII DXF file: two lines each, ended by CR, LF or both, with blanks allowed around either. */
+import { itemAt } from '../../sequence/sequence.ts';
 import { numberIn } from './number.ts';
 import type { Words } from './strings.ts';
 import { type Damage, isGroupCode, type Tags } from './tags.ts';
@@ -63,8 +64,8 @@ export class AsciiTags implements Tags {
     if (negative) i++;
     const first = i;
     let code = 0;
-    let byte = bytes[i]!;
-    for (; byte >= ZERO && byte <= NINE && i - first < 5; byte = bytes[++i]!) code = code * 10 + (byte - ZERO);
+    let byte = bytes[i] ?? END;
+    for (; byte >= ZERO && byte <= NINE && i - first < 5; byte = bytes[++i] ?? END) code = code * 10 + (byte - ZERO);
     const digits = i - first;
     while (i < length && (bytes[i] === SPACE || bytes[i] === TAB)) i++;
     const ends = i >= length || bytes[i] === CR || bytes[i] === LF;
@@ -123,16 +124,18 @@ export class AsciiTags implements Tags {
   #isEntityName(): boolean {
     const bytes = this.#bytes;
     for (let i = this.#from; i < this.#to; i++) {
-      const b = bytes[i]!;
+      const b = itemAt(bytes, i);
       const letter = (b >= 0x41 && b <= 0x5a) || b === 0x5f;
       const digit = b >= 0x30 && b <= 0x39;
       if (!letter && !digit) return false;
     }
     // '3DFACE' begins with a digit, so a digit may come first; a name of digits alone is a number.
-    return this.#to - this.#from >= 3 && bytes[this.#to - 1]! >= 0x41;
+    return this.#to - this.#from >= 3 && itemAt(bytes, this.#to - 1) >= 0x41;
   }
 }
 
+/** Stands for a byte after the last: no digit, no blank. */
+const END = 0;
 const SPACE = 0x20;
 const TAB = 0x09;
 const CR = 0x0d;

@@ -1,5 +1,6 @@
 /** Pairs of a binary DXF file: codes of one byte (R12) or two, and values whose kind follows from the code. */
 
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Words } from './strings.ts';
 import { type Damage, isGroupCode, type Tags } from './tags.ts';
 
@@ -54,15 +55,15 @@ export class BinaryTags implements Tags {
   text(): string {
     let from = this.#from;
     let to = this.#to;
-    while (from < to && this.#bytes[from]! <= 0x20) from++;
-    while (to > from && this.#bytes[to - 1]! <= 0x20) to--;
+    while (from < to && itemAt(this.#bytes, from) <= 0x20) from++;
+    while (to > from && itemAt(this.#bytes, to - 1) <= 0x20) to--;
     return this.#words.text(this.#bytes, from, to);
   }
 
   #groupCode(): boolean {
     const left = this.#bytes.length - this.#at;
     if (this.#short && left >= 1 && this.#bytes[this.#at] !== LONG_CODE) {
-      this.code = this.#bytes[this.#at]!;
+      this.code = itemAt(this.#bytes, this.#at);
       this.#at += 1;
       return true;
     }
@@ -74,7 +75,7 @@ export class BinaryTags implements Tags {
   }
 
   #value(): boolean {
-    const kind = this.code < 0 ? TEXT : KINDS[this.code]!;
+    const kind = this.code < 0 ? TEXT : itemAt(KINDS, this.code);
     const at = this.#at;
     const left = this.#bytes.length - at;
     this.#number = Number.NaN;
@@ -90,7 +91,7 @@ export class BinaryTags implements Tags {
     if (kind === DOUBLE) this.#number = this.#view.getFloat64(at, true);
     else if (kind === INT16) this.#number = this.#view.getInt16(at, true);
     else if (kind === INT32) this.#number = this.#view.getInt32(at, true);
-    else if (kind === BYTE) this.#number = this.#bytes[at]!;
+    else if (kind === BYTE) this.#number = itemAt(this.#bytes, at);
     this.#at = at + size;
     return true;
   }

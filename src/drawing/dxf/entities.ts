@@ -1,5 +1,6 @@
 /** Takes the entities of a file one after the other and keeps what is drawn of them; a polyline is gathered from its vertices. */
 
+import { firstItem, lastItem, neighbours } from '../../sequence/sequence.ts';
 import { count, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { isHarmless } from '../passed-over.ts';
@@ -79,7 +80,7 @@ export class Entities {
   #single(f: Fields): void {
     const maker = MAKERS.get(f.type);
     if (maker === undefined) this.#report.passOver(f.type, f.place);
-    else if (f.bad !== undefined) this.#badNumber(f);
+    else if (f.bad !== undefined) this.#badNumber(f, f.bad);
     else {
       const record = maker(f, this.#report);
       if (f.type === 'LWPOLYLINE') this.#tellWidth(f, [40, 41, 43]);
@@ -124,7 +125,7 @@ export class Entities {
     const mesh = f.flag(70, MESH);
     if (mesh) this.#report.passOver('POLYLINE as a mesh', f.place);
     else this.#tellWidth(f, [40, 41]);
-    if (f.bad !== undefined) this.#badNumber(f);
+    if (f.bad !== undefined) this.#badNumber(f, f.bad);
     const ignored = mesh || f.bad !== undefined;
     this.#polyline = {
       head: copyOf(f),
@@ -138,7 +139,7 @@ export class Entities {
   #vertex(f: Fields, polyline: Gathering): void {
     // The frame of a spline-fit polyline stands among its vertices; the curve does not pass through it.
     if (polyline.kind === 'ignored' || f.flag(70, FRAME)) return;
-    if (f.bad !== undefined) this.#badNumber(f);
+    if (f.bad !== undefined) this.#badNumber(f, f.bad);
     if (f.bad !== undefined || !f.has(10) || !f.has(20)) polyline.spoilt = true;
     else {
       polyline.points.push(pointOf(f, 10));
@@ -146,8 +147,7 @@ export class Entities {
     }
   }
 
-  #badNumber(f: Fields): void {
-    const { code, text, place } = f.bad!;
+  #badNumber(f: Fields, { code, text, place }: NonNullable<Fields['bad']>): void {
     this.#report.leftOut(f.type, place, 'number-unreadable', words.noNumber(text, code));
   }
 
@@ -158,9 +158,9 @@ export class Entities {
 
 const spacePolyline = (head: Fields, points: readonly Point3[], closed: boolean): EntityRecord | Trouble => {
   if (points.length < 2) return polylineShape(head, points, [], false, 0);
-  const [first, last] = [points[0]!, points.at(-1)!];
+  const [first, last] = [firstItem(points), lastItem(points)];
   const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...points, first] : points;
-  const lines = ring.slice(1).map((to, i): SpaceCurve => ({ kind: 'line', from: ring[i]!, to }));
+  const lines = neighbours(ring).map(([from, to]): SpaceCurve => ({ kind: 'line', from, to }));
   return spaceShape(head, lines, closed);
 };
 
@@ -170,7 +170,7 @@ const copyOf = (f: Fields): Fields => {
   copy.begin(f.type, f.place);
   copy.layer = f.layer;
   copy.invisible = f.invisible;
-  for (let i = 0; i < f.count; i++) copy.push(f.codes[i]!, f.values[i]!);
+  for (let i = 0; i < f.count; i++) copy.push(f.codeAt(i), f.valueAt(i));
   return copy;
 };
 

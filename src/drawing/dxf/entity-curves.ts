@@ -69,7 +69,7 @@ export const lightPolylineShape = (f: Fields, report: Report): Shape | Trouble =
   let x = Number.NaN;
   let whole = true;
   for (let i = 0; i < f.count; i++) {
-    const [code, value] = [f.codes[i], f.values[i]!];
+    const [code, value] = [f.codeAt(i), f.valueAt(i)];
     if (code === 10) {
       whole &&= Number.isNaN(x);
       x = value;

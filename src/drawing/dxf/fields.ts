@@ -1,4 +1,7 @@
-/** The values of one entity, gathered before anything is made of them: DXF lets them come in any order. */
+/**
+ * The values of one entity, gathered before anything is made of them: DXF lets them come in any order. A file has millions, so they are
+ * plain numbers in long arrays: `!` stands where one of those is read.
+ */
 import type { Tags } from './tags.ts';
 
 /** Reused for every entity of a file, so that reading makes no rubbish; copy out what must be kept. */
@@ -39,6 +42,14 @@ export class Fields {
     }
     this.codes[this.count] = code;
     this.values[this.count++] = value;
+  }
+
+  codeAt(index: number): number {
+    return this.codes[index]!;
+  }
+
+  valueAt(index: number): number {
+    return this.values[index]!;
   }
 
   /** The first value with this code. */

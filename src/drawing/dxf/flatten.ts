@@ -1,5 +1,7 @@
 /** Looks at a curve in space from above: what the XY plane sees of it, as a flat curve. */
+
 import { line, type Point } from '../../geometry/segment.ts';
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Curve } from '../curve/curve.ts';
 import { ovalCurve } from '../curve/oval.ts';
 import type { Point3, SpaceCurve } from './space.ts';
@@ -12,7 +14,7 @@ const LEVEL = 1e-6;
 
 export const lieOf = (curve: SpaceCurve): Lie => {
   const heights = heightsOf(curve);
-  let [low, high] = [heights[0]!, heights[0]!];
+  let [low, high] = [firstItem(heights), firstItem(heights)];
   for (const z of heights) {
     if (z < low) low = z;
     if (z > high) high = z;

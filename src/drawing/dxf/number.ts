@@ -1,4 +1,5 @@
 /** Reads a decimal number out of bytes by a strict pattern, so that '1,5' or '1.0D+02' is never half read. */
+import { itemAt } from '../../sequence/sequence.ts';
 
 /**
  * The number that stands in `bytes[start..end)`: sign, digits with at most one point, and an exponent after E or D (as
@@ -19,17 +20,17 @@ export const numberIn = (bytes: Uint8Array, start: number, end: number): number 
   let mantissa = 0;
   let digits = 0;
   let exponent = 0;
-  let byte = bytes[i]!;
-  for (; i < end && byte >= ZERO && byte <= NINE; byte = bytes[++i]!, digits++) mantissa = mantissa * 10 + (byte - ZERO);
+  let byte = bytes[i] ?? END;
+  for (; i < end && byte >= ZERO && byte <= NINE; byte = bytes[++i] ?? END, digits++) mantissa = mantissa * 10 + (byte - ZERO);
   if (i < end && bytes[i] === POINT) {
     const point = ++i;
-    byte = bytes[i]!;
-    for (; i < end && byte >= ZERO && byte <= NINE; byte = bytes[++i]!, digits++) mantissa = mantissa * 10 + (byte - ZERO);
+    byte = bytes[i] ?? END;
+    for (; i < end && byte >= ZERO && byte <= NINE; byte = bytes[++i] ?? END, digits++) mantissa = mantissa * 10 + (byte - ZERO);
     exponent = point - i;
   }
   if (digits === 0) return Number.NaN;
   if (i === end && mantissa <= EXACT && exponent >= -22) {
-    const size = exponent === 0 ? mantissa : mantissa / POWERS[-exponent]!;
+    const size = exponent === 0 ? mantissa : mantissa / itemAt(POWERS, -exponent);
     return negative ? -size : size;
   }
   return theLongWay(bytes, start, i, end);
@@ -62,7 +63,7 @@ const bySplitDigits = (bytes: Uint8Array, start: number, end: number): number | 
   let point = false;
   let negative = false;
   for (let i = start; i < end; i++) {
-    const byte = bytes[i]!;
+    const byte = itemAt(bytes, i);
     if (byte === POINT) point = true;
     else if (byte === MINUS) negative = true;
     else if (byte !== PLUS) {
@@ -73,8 +74,8 @@ const bySplitDigits = (bytes: Uint8Array, start: number, end: number): number | 
     }
   }
   if (digits > 22 || behind > 22) return undefined;
-  const shift = POWERS[Math.max(0, digits - 15)]!;
-  const power = POWERS[behind]!;
+  const shift = itemAt(POWERS, Math.max(0, digits - 15));
+  const power = itemAt(POWERS, behind);
   const whole = high * shift;
   const rest = productError(high, shift, whole) + low;
   const first = (whole + rest) / power;
@@ -94,6 +95,8 @@ const productError = (a: number, b: number, product: number): number => {
   return al * bl - (product - ah * bh - al * bh - ah * bl);
 };
 
+/** Stands for a byte after the last: no digit. */
+const END = 0;
 const MINUS = 0x2d;
 const PLUS = 0x2b;
 const POINT = 0x2e;

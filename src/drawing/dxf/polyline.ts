@@ -1,6 +1,8 @@
 /** Polylines of straight and round pieces: a bulge belongs to the vertex it starts from. */
+
 import { fromBulge } from '../../geometry/bulge.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, lastItem, neighbours, sideBySide } from '../../sequence/sequence.ts';
 
 /**
  * The pieces of a polyline. `bulges[i]` is the tangent of a quarter of the angle that the piece after vertex i sweeps, positive
@@ -8,10 +10,8 @@ import type { Point, Segment } from '../../geometry/segment.ts';
  * vertex repeats the first has no closing piece; all other pieces are kept, also those without length.
  */
 export const polylinePieces = (points: readonly Point[], bulges: readonly number[], closed: boolean): readonly Segment[] => {
-  const pieces: Segment[] = [];
-  const last = points.length - 1;
-  for (let i = 0; i < last; i++) pieces.push(fromBulge(points[i]!, points[i + 1]!, bulges[i]!));
-  if (closed && last > 0 && (points[0]!.x !== points[last]!.x || points[0]!.y !== points[last]!.y))
-    pieces.push(fromBulge(points[last]!, points[0]!, bulges[last]!));
-  return pieces;
+  if (points.length < 2) return [];
+  const [first, last] = [firstItem(points), lastItem(points)];
+  const pieces = sideBySide(neighbours(points), bulges).map(([[from, to], bulge]) => fromBulge(from, to, bulge));
+  return closed && (first.x !== last.x || first.y !== last.y) ? [...pieces, fromBulge(last, first, lastItem(bulges))] : pieces;
 };

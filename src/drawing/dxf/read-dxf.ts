@@ -1,5 +1,6 @@
 /** Reads a DXF file, ASCII or binary, R12 to 2018, into curves in drawing units. It never throws and always ends. */
 
+import { itemAt } from '../../sequence/sequence.ts';
 import { asGiven, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { type Budget, budget, usualLimits } from '../budget.ts';
@@ -221,7 +222,7 @@ class Reading {
 
   #tellDamages(): void {
     for (; this.#damagesTold < this.#tags.damages.length; this.#damagesTold++) {
-      const { place, text } = this.#tags.damages[this.#damagesTold]!;
+      const { place, text } = itemAt(this.#tags.damages, this.#damagesTold);
       this.#told.add('group-code-unreadable', say`'${{ text: name(text) }}' stands where a group code belongs.`, {
         place: this.#says.at(place),
         done: this.#tags.binary ? stated.ended : stated.wentOn,

@@ -1,5 +1,6 @@
 /** The sentences with which reading a DXF file tells what it met, and the count of what it passed over. */
 
+import { itemOf } from '../../sequence/sequence.ts';
 import type { Place } from '../../text/finding.ts';
 import { count, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -103,7 +104,7 @@ const counting = (told: Ledger, at: Telling['at']): Counting => {
     close: () => {
       if (wide > 0)
         told.add('width-ignored', wide === 1 ? words.oneWide : words.manyWide(wide), { place: at(firstWide), done: words.middleTaken });
-      passedOverFindings(told, passedOver, (type) => at(firstPlace.get(type)!));
+      passedOverFindings(told, passedOver, (type) => at(itemOf(firstPlace, type)));
       if (paper > 0)
         told.add('paper-space-left-out', say`${{ entities: count(paper) }} entities lie on layout sheets (paper space).`, {
           done: say`Only model space was read.`,

@@ -1,5 +1,6 @@
 /** SPLINE: control points with knots and weights, or only points to be passed through. */
 
+import { firstItem, itemAt, lastItem, neighbours } from '../../sequence/sequence.ts';
 import { asGiven, count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { cubicThrough } from '../curve/interpolate.ts';
@@ -72,22 +73,22 @@ const wrongKnots = (knots: readonly number[], points: number, degree: number): T
         'entity-unfinished/knots',
       )`A spline of degree ${{ degree: count(degree) }} with ${{ points: count(points) }} points has ${{ knots: count(knots.length) }} knots; it needs ${{ needed: count(needed) }}.`,
     );
-  if (knots.some((t, i) => i > 0 && t < knots[i - 1]!))
+  if (neighbours(knots).some(([before, after]) => after < before))
     return trouble('entity-impossible', say('entity-impossible/knots-fall')`The knots of the spline do not rise.`);
+  const [start, end] = [itemAt(knots, degree), itemAt(knots, points)];
   // A knot repeated more often than the degree tears the curve apart.
   for (let i = 1; i + degree < knots.length - 1; i++)
-    if (knots[i] === knots[i + degree] && knots[i]! > knots[degree]! && knots[i]! < knots[points]!)
+    if (knots[i] === knots[i + degree] && itemAt(knots, i) > start && itemAt(knots, i) < end)
       return trouble('entity-impossible', say('entity-impossible/knots-tear')`The knots of the spline tear it apart.`);
-  return knots[degree]! < knots[points]!
-    ? undefined
-    : trouble('entity-impossible', say('entity-impossible/knots-span')`The knots of the spline span nothing.`);
+  return start < end ? undefined : trouble('entity-impossible', say('entity-impossible/knots-span')`The knots of the spline span nothing.`);
 };
 
 const throughPoints = (f: Fields, given: readonly Point3[], report: Report): SpaceSpline | Trouble => {
-  const fit = given.filter((p, i) => i === 0 || p.x !== given[i - 1]!.x || p.y !== given[i - 1]!.y || p.z !== given[i - 1]!.z);
+  const moved = neighbours(given).flatMap(([p, q]) => (p.x !== q.x || p.y !== q.y || p.z !== q.z ? [q] : []));
+  const fit = [...given.slice(0, 1), ...moved];
   if (fit.length < 2) return trouble('entity-unfinished', given.length === 0 ? words.noPoints : words.onePoint);
   report.throughPoints(f.place);
-  const [first, last] = [fit[0]!, fit.at(-1)!];
+  const [first, last] = [firstItem(fit), lastItem(fit)];
   const closed = f.flag(70, CLOSED | PERIODIC);
   const ring = closed && (first.x !== last.x || first.y !== last.y || first.z !== last.z) ? [...fit, first] : fit;
   const { coordinates, knots } = cubicThrough([ring.map((p) => p.x), ring.map((p) => p.y), ring.map((p) => p.z)], {
@@ -95,8 +96,8 @@ const throughPoints = (f: Fields, given: readonly Point3[], report: Report): Spa
     startDirection: directionOf(f, 12),
     endDirection: directionOf(f, 13),
   });
-  const [x, y, z] = [coordinates[0]!, coordinates[1]!, coordinates[2]!];
-  const points = x.map((value, i) => point3(value, y[i]!, z[i]!));
+  const [x, y, z] = [itemAt(coordinates, 0), itemAt(coordinates, 1), itemAt(coordinates, 2)];
+  const points = x.map((value, i) => point3(value, itemAt(y, i), itemAt(z, i)));
   return { kind: 'spline', degree: 3, points, weights: points.map(() => 1), knots };
 };
 
@@ -108,7 +109,7 @@ const directionOf = (f: Fields, code: number): readonly number[] | undefined => 
 
 /** A spline of degree 1 is the polyline of its control points. */
 const straightPieces = (spline: SpaceSpline): readonly SpaceCurve[] =>
-  spline.points.slice(1).map((to, i) => ({ kind: 'line', from: spline.points[i]!, to }));
+  neighbours(spline.points).map(([from, to]) => ({ kind: 'line', from, to }));
 
 const evenKnots = (points: number, degree: number): number[] =>
   Array.from({ length: points + degree + 1 }, (_, i) => Math.min(Math.max(i - degree, 0), points - degree));
@@ -124,7 +125,7 @@ const withoutHeight = (curve: SpaceCurve): Shape['flat'][number] => {
 const pointsOf = (f: Fields, code: number): readonly Point3[] | undefined => {
   const points: { x: number; y: number; z: number }[] = [];
   for (let i = 0; i < f.count; i++) {
-    const [at, value] = [f.codes[i]! - code, f.values[i]!];
+    const [at, value] = [f.codeAt(i) - code, f.valueAt(i)];
     const last = points.at(-1);
     if (at === 0) points.push({ x: value, y: Number.NaN, z: 0 });
     else if (at === 10 && last !== undefined) last.y = value;
@@ -135,7 +136,7 @@ const pointsOf = (f: Fields, code: number): readonly Point3[] | undefined => {
 
 const valuesOf = (f: Fields, code: number): number[] => {
   const values: number[] = [];
-  for (let i = 0; i < f.count; i++) if (f.codes[i] === code) values.push(f.values[i]!);
+  for (let i = 0; i < f.count; i++) if (f.codeAt(i) === code) values.push(f.valueAt(i));
   return values;
 };
 

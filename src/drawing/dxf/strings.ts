@@ -1,4 +1,7 @@
-/** The names in a DXF file: bytes become text by the file's code page, and the same bytes become the same string only once. */
+/**
+ * The names in a DXF file: bytes become text by the file's code page, and the same bytes become the same string only once. Every byte of
+ * every name is looked at: `!` stands where one is read.
+ */
 
 export interface Words {
   /** The text in `bytes[start..end)`. */

@@ -1,4 +1,7 @@
-/** Finds the bridges of a graph of pieces: those that lead from one loop to another and lie on none. */
+/**
+ * Finds the bridges of a graph of pieces: those that lead from one loop to another and lie on none. Nodes are numbers into long arrays:
+ * `!` stands where one of those is read.
+ */
 import type { Graph } from './graph.ts';
 
 /**

@@ -1,5 +1,7 @@
 /** Takes out what the file itself draws closed: circles, closed polylines and paths, each a loop for itself. */
+
 import { distanceBetween, line } from '../../geometry/segment.ts';
+import { lastOf, type NonEmpty, neighbours, roundPairs } from '../../sequence/sequence.ts';
 import { pieceBetween } from '../piece/part-of-piece.ts';
 import type { Piece, Step } from '../piece/piece.ts';
 import { fromOf, pieceLength, toOf } from '../piece/piece.ts';
@@ -34,33 +36,30 @@ export const sortEntities = (pieces: readonly Piece[], within: number): SortedEn
   return { closed, loose };
 };
 
-const groupsOf = (pieces: readonly Piece[]): Piece[][] => {
-  const groups: Piece[][] = [];
+const groupsOf = (pieces: readonly Piece[]): readonly NonEmpty<Piece>[] => {
+  const groups: [Piece, ...Piece[]][] = [];
   for (const piece of pieces) {
     const last = groups.at(-1);
-    if (last && last[0]!.entity === piece.entity) last.push(piece);
+    if (last && last[0].entity === piece.entity) last.push(piece);
     else groups.push([piece]);
   }
   return groups;
 };
 
-const closedEntity = (group: readonly Piece[], within: number): ClosedEntity | 'open' => {
-  for (let i = 1; i < group.length; i += 1) if (distanceBetween(toOf(group[i - 1]!), fromOf(group[i]!)) > within) return 'open';
-  const start = fromOf(group[0]!);
-  const end = toOf(group.at(-1)!);
+const closedEntity = (group: NonEmpty<Piece>, within: number): ClosedEntity | 'open' => {
+  if (neighbours(group).some(([before, after]) => distanceBetween(toOf(before), fromOf(after)) > within)) return 'open';
+  const [first, last] = [group[0], lastOf(group)];
+  const [start, end] = [fromOf(first), toOf(last)];
   const gap = distanceBetween(end, start);
   if (gap <= within) return isMoreThanAGap(group, within) ? { steps: exactly(group) } : 'open';
-  if (!group[0]!.closes) return 'open';
-  const closing: Piece = { ...group.at(-1)!, segments: [line(end, start)], deviation: 0, excess: 0 };
+  if (!first.closes) return 'open';
+  const closing: Piece = { ...last, segments: [line(end, start)], deviation: 0, excess: 0 };
   return { steps: exactly([...group, closing]), closing: { a: end, b: start, size: gap } };
 };
 
 /** The pieces as a closed round of steps, each ending in the very point where the next one starts. */
 const exactly = (group: readonly Piece[]): Step[] =>
-  group.map((piece, i) => {
-    const next = group[(i + 1) % group.length]!;
-    return { piece: pieceBetween(piece, fromOf(piece), fromOf(next)), forward: true };
-  });
+  roundPairs(group).map(([piece, next]) => ({ piece: pieceBetween(piece, fromOf(piece), fromOf(next)), forward: true }));
 
 /** A piece hardly longer than rounding ends where it starts without being closed. */
 const isMoreThanAGap = (group: readonly Piece[], within: number): boolean => {

@@ -7,6 +7,7 @@ import type { ChainContact } from '../../geometry/near/crossings.ts';
 import { crossingsWith, selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
+import { isFilled, itemAt, type NonEmpty } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import type { Work } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
@@ -15,7 +16,7 @@ import { spend } from '../piece/work-limit.ts';
 export interface Conflict {
   readonly first: number;
   readonly second: number;
-  readonly contacts: readonly ChainContact[];
+  readonly contacts: NonEmpty<ChainContact>;
 }
 
 /** @param within mm: what counts as touching */
@@ -25,23 +26,28 @@ export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: W
   loops.forEach((loop, i) => {
     spend(work, loop.contour.segments.length);
     const contacts = selfCrossings(loop.contour, within);
-    if (contacts.length > 0) found.push({ first: i, second: i, contacts });
+    if (isFilled(contacts)) found.push({ first: i, second: i, contacts });
   });
   const lookups = new Map<number, Lookup>();
-  for (const [first, second] of neighbours(loops, within, work)) {
-    const [small, large] =
-      loops[first]!.contour.segments.length <= loops[second]!.contour.segments.length ? [first, second] : [second, first];
-    const lookup = lookups.get(large) ?? lookupOf(loops[large]!.contour);
-    lookups.set(large, lookup);
-    spend(work, loops[small]!.contour.segments.length);
-    const contacts = crossingsWith(loops[small]!.contour, lookup, loops[large]!.contour, within);
-    if (contacts.length > 0) found.push({ first: small, second: large, contacts });
+  for (const [first, second] of nearPairs(loops, within, work)) {
+    const shorterFirst = first.loop.contour.segments.length <= second.loop.contour.segments.length;
+    const [small, large] = shorterFirst ? [first, second] : [second, first];
+    const lookup = lookups.get(large.number) ?? lookupOf(large.loop.contour);
+    lookups.set(large.number, lookup);
+    spend(work, small.loop.contour.segments.length);
+    const contacts = crossingsWith(small.loop.contour, lookup, large.loop.contour, within);
+    if (isFilled(contacts)) found.push({ first: small.number, second: large.number, contacts });
   }
   return found;
 };
 
+interface NumberedLoop {
+  readonly number: number;
+  readonly loop: FoundLoop;
+}
+
 /** Pairs of loops of which some segments come near each other: one index over all segments keeps this short of all pairs. */
-const neighbours = (loops: readonly FoundLoop[], within: number, work: Work): [number, number][] => {
+const nearPairs = (loops: readonly FoundLoop[], within: number, work: Work): readonly (readonly [NumberedLoop, NumberedLoop])[] => {
   const owned = loops.flatMap((loop, owner) => loop.contour.segments.map((segment) => ({ segment, owner })));
   const index = boxIndexOf(owned, ({ segment }) => boundsOf(segment));
   const pairs = new Set<number>();
@@ -50,5 +56,6 @@ const neighbours = (loops: readonly FoundLoop[], within: number, work: Work): [n
     spend(work, near.length);
     for (const other of near) if (other.owner > one.owner) pairs.add(one.owner * loops.length + other.owner);
   }
-  return [...pairs].sort((p, q) => p - q).map((pair) => [Math.floor(pair / loops.length), pair % loops.length]);
+  const numbered = (number: number): NumberedLoop => ({ number, loop: itemAt(loops, number) });
+  return [...pairs].sort((p, q) => p - q).map((pair) => [numbered(Math.floor(pair / loops.length)), numbered(pair % loops.length)]);
 };

@@ -3,6 +3,7 @@
  * aside first, then the rest is read as faces, the smallest closed loops that no piece runs through.
  */
 
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Piece, Step } from '../piece/piece.ts';
 import { bridgesOf } from './bridges.ts';
 import type { Graph } from './graph.ts';
@@ -35,20 +36,19 @@ export const trace = (pieces: readonly Piece[], nodes: Nodes): Traced => {
 const twin = (half: number): number => half ^ 1;
 
 const stepsOf = (pieces: readonly Piece[], halves: readonly number[]): Step[] =>
-  halves.map((half) => ({ piece: pieces[half >> 1]!, forward: half % 2 === 0 }));
+  halves.map((half) => ({ piece: itemAt(pieces, half >> 1), forward: half % 2 === 0 }));
 
 /** Marks as loose, from the free ends inwards, every piece that cannot be part of a loop. */
 const peel = (graph: Graph, loose: Uint8Array): void => {
   const left = graph.leaving.map((ends) => ends.length);
   const ready = left.flatMap((n, node) => (n === 1 ? [node] : []));
-  while (ready.length > 0) {
-    const node = ready.pop()!;
-    const half = graph.leaving[node]!.find((h) => !loose[h >> 1]);
+  for (let node = ready.pop(); node !== undefined; node = ready.pop()) {
+    const half = itemAt(graph.leaving, node).find((h) => !loose[h >> 1]);
     if (half === undefined) continue;
     loose[half >> 1] = 1;
-    const other = graph.nodeOf[twin(half)]!;
-    left[node]! -= 1;
-    left[other]! -= 1;
+    const other = itemAt(graph.nodeOf, twin(half));
+    left[node] = itemAt(left, node) - 1;
+    left[other] = itemAt(left, other) - 1;
     if (left[other] === 1) ready.push(other);
   }
 };
@@ -56,13 +56,16 @@ const peel = (graph: Graph, loose: Uint8Array): void => {
 /** The longest chains of loose pieces, from one place that is not just a join of two of them to the next. */
 const chainsOf = (graph: Graph, loose: Uint8Array): Step[][] => {
   const done = new Uint8Array(graph.pieces.length);
-  const passes = (node: number): boolean => graph.leaving[node]!.length === 2 && graph.leaving[node]!.every((h) => loose[h >> 1]);
+  const passes = (node: number): boolean => {
+    const ends = itemAt(graph.leaving, node);
+    return ends.length === 2 && ends.every((h) => loose[h >> 1]);
+  };
   const follow = (start: number): number[] => {
     const halves = [start];
     done[start >> 1] = 1;
     for (let half = start; ; ) {
-      const node = graph.nodeOf[twin(half)]!;
-      const onward = passes(node) ? graph.leaving[node]!.find((h) => !done[h >> 1]) : undefined;
+      const node = itemAt(graph.nodeOf, twin(half));
+      const onward = passes(node) ? itemAt(graph.leaving, node).find((h) => !done[h >> 1]) : undefined;
       if (onward === undefined) return halves;
       done[onward >> 1] = 1;
       halves.push(onward);

@@ -3,6 +3,7 @@
 import { intersect } from '../../geometry/intersect.ts';
 import type { Line, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween, line, midpoint, samePoint } from '../../geometry/segment.ts';
+import { firstItem, itemAt, lastItem } from '../../sequence/sequence.ts';
 import { pieceBetween } from '../piece/part-of-piece.ts';
 import type { Piece } from '../piece/piece.ts';
 import type { Node, Nodes } from './nodes.ts';
@@ -11,7 +12,7 @@ import { endPoint } from './nodes.ts';
 /** The pieces with their ends on the nodes; those already there are handed back as they are. */
 export const mendEnds = (pieces: readonly Piece[], { nodes, nodeOf }: Nodes): readonly Piece[] => {
   const places = nodes.map((node) => placeOf(node, pieces));
-  return pieces.map((piece, i) => pieceBetween(piece, places[nodeOf[2 * i]!]!, places[nodeOf[2 * i + 1]!]!));
+  return pieces.map((piece, i) => pieceBetween(piece, itemAt(places, itemAt(nodeOf, 2 * i)), itemAt(places, itemAt(nodeOf, 2 * i + 1))));
 };
 
 /**
@@ -20,25 +21,30 @@ export const mendEnds = (pieces: readonly Piece[], { nodes, nodeOf }: Nodes): re
  */
 const placeOf = (node: Node, pieces: readonly Piece[]): Point => {
   const points = node.ends.map((end) => endPoint(pieces, end));
-  if (points.every((p) => samePoint(p, points[0]!))) return points[0]!;
+  const first = firstItem(points);
+  if (points.every((p) => samePoint(p, first))) return first;
   const curved = node.ends.filter((end) => endSegment(pieces, end).kind === 'arc');
-  if (curved.length === 1) return endPoint(pieces, curved[0]!);
+  const [onlyCurve, ...moreCurves] = curved;
+  if (onlyCurve !== undefined && moreCurves.length === 0) return endPoint(pieces, onlyCurve);
   // A curve that meets itself keeps its start: halfway would lie off its circle.
-  if (points.length === 2 && node.ends[0]! >> 1 === node.ends[1]! >> 1) return points[0]!;
-  if (curved.length === 0 && points.length === 2) return cornerOf(node, pieces, points[0]!, points[1]!);
+  const [oneEnd, otherEnd, ...moreEnds] = node.ends;
+  const isPair = oneEnd !== undefined && otherEnd !== undefined && moreEnds.length === 0;
+  if (isPair && oneEnd >> 1 === otherEnd >> 1) return first;
+  if (isPair && curved.length === 0) return cornerOf(pieces, oneEnd, otherEnd);
   return middleOf(curved.length > 0 ? curved.map((end) => endPoint(pieces, end)) : points);
 };
 
 const endSegment = (pieces: readonly Piece[], end: number): Segment => {
-  const { segments } = pieces[end >> 1]!;
-  return end % 2 === 0 ? segments[0]! : segments.at(-1)!;
+  const { segments } = itemAt(pieces, end >> 1);
+  return end % 2 === 0 ? firstItem(segments) : lastItem(segments);
 };
 
 /** Where two lines would cross if both were a little longer, or halfway when that is not near. */
-const cornerOf = (node: Node, pieces: readonly Piece[], p: Point, q: Point): Point => {
+const cornerOf = (pieces: readonly Piece[], oneEnd: number, otherEnd: number): Point => {
+  const [p, q] = [endPoint(pieces, oneEnd), endPoint(pieces, otherEnd)];
   const gap = distanceBetween(p, q);
-  const a = lengthened(pieces, node.ends[0]!, 2 * gap);
-  const b = lengthened(pieces, node.ends[1]!, 2 * gap);
+  const a = lengthened(pieces, oneEnd, 2 * gap);
+  const b = lengthened(pieces, otherEnd, 2 * gap);
   const meeting = intersect(a, b, 0).find((c) => c.kind === 'crossing');
   return meeting && meeting.kind === 'crossing' ? meeting.at : midpoint(p, q);
 };

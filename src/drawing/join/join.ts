@@ -1,9 +1,11 @@
 /** From pieces to loops and chains: the stages in their order, and the list of everything that was changed on the way. */
+
 import { perimeterOf } from '../../geometry/area.ts';
 import type { Path } from '../../geometry/contour.ts';
 import { path } from '../../geometry/contour.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { firstItem, lastItem, sideBySide } from '../../sequence/sequence.ts';
 import type { SingleLoops } from '../piece/doubled.ts';
 import { dropDoubledLoops } from '../piece/doubled.ts';
 import type { Doubled } from '../piece/doubled-pieces.ts';
@@ -87,7 +89,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
   );
   return {
     loops: single.loops,
-    chains: stripped.chains.map((steps, i) => foundChain(steps, stripped.ending[i]!)),
+    chains: sideBySide(stripped.chains, stripped.ending).map(([steps, onLoop]) => foundChain(steps, onLoop)),
     events: {
       zeroLength: cleaned.dropped,
       doubledEdges: [...seen.events.doubledEdges, ...unseen.events.doubledEdges, ...stripped.doubled],
@@ -108,7 +110,7 @@ const joinPart = (pieces: readonly Piece[], tolerances: Tolerances, work: Work):
   const single = dropOverlaps(twins.pieces, tolerances.same, work);
   const joined = joinLoose(single.pieces, tolerances, work);
   return {
-    loops: [...closed.map((entity) => foundLoop(entity.steps, entity.steps[0]!.piece.hidden)), ...joined.loops],
+    loops: [...closed.map((entity) => foundLoop(entity.steps, firstItem(entity.steps).piece.hidden)), ...joined.loops],
     chains: joined.chains,
     events: {
       doubledEdges: [...twins.doubled, ...single.doubled],
@@ -147,14 +149,14 @@ const FLAT = 1e-5;
 
 const foundChain = (steps: readonly Step[], onLoop: readonly Point[]): FoundChain => {
   const whole = path(segmentsOf(steps));
-  const first = steps[0]!;
+  const first = firstItem(steps);
   return {
     path: whole,
     layer: layerOf(steps.map((s) => s.piece)),
     hidden: steps.every((s) => s.piece.hidden),
     length: perimeterOf(whole),
     from: startOf(first),
-    to: endOf(steps.at(-1)!),
+    to: endOf(lastItem(steps)),
     onLoop,
   };
 };

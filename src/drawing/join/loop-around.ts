@@ -1,10 +1,12 @@
 /** Finds for each loop the smallest one around it. */
+
 import Flatbush from 'flatbush';
 import { pointAt } from '../../geometry/measure.ts';
 import type { Containment } from '../../geometry/near/inside.ts';
 import { containsIn } from '../../geometry/near/inside.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import type { Work } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
@@ -33,15 +35,15 @@ export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: Work)
     const { minX, minY } = loop.bounds;
     // All boxes over one corner of this one, the smallest loop first: the first that holds it is its parent.
     const around = index
-      .search(minX - edge, minY - edge, minX + edge, minY + edge, (j) => j < i && covers(loops[j]!, loop, edge))
+      .search(minX - edge, minY - edge, minX + edge, minY + edge, (j) => j < i && covers(itemAt(loops, j), loop, edge))
       .sort((p, q) => q - p);
     spend(work, 1 + around.length);
     const parent = around.find((j) => {
-      const lookup = lookups.get(j) ?? lookupOf(loops[j]!.contour);
+      const lookup = lookups.get(j) ?? lookupOf(itemAt(loops, j).contour);
       lookups.set(j, lookup);
       return isWithin(loop, lookup, edge);
     });
-    nested.push(parent === undefined ? { parent: -1, depth: 0 } : { parent, depth: nested[parent]!.depth + 1 });
+    nested.push(parent === undefined ? { parent: -1, depth: 0 } : { parent, depth: itemAt(nested, parent).depth + 1 });
   });
   return nested;
 };
@@ -57,7 +59,7 @@ const isWithin = (loop: FoundLoop, lookup: Lookup, edge: number): boolean => {
   const seen = new Set<Containment>();
   for (let i = 0; i < segments.length; i += stride)
     for (let k = 0; k < perSegment; k += 1) {
-      seen.add(containsIn(lookup, pointAt(segments[i]!, (k + 0.5) / perSegment), edge));
+      seen.add(containsIn(lookup, pointAt(itemAt(segments, i), (k + 0.5) / perSegment), edge));
       if (seen.has('outside')) return false;
     }
   return seen.has('inside');

@@ -1,5 +1,7 @@
 /** Joins the loose pieces of one visibility: finds where ends meet, moves them together, and follows them. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { firstItem } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { foundLoop } from '../piece/loop-found.ts';
 import type { Piece, Step } from '../piece/piece.ts';
@@ -46,7 +48,7 @@ export const joinLoose = (pieces: readonly Piece[], options: JoinOptions, work: 
     chains: traced.chains,
     gaps: nodes.gaps,
     rounded: roundedOf(pieces, nodes),
-    branches: traced.branches.map(({ ends, settled }) => ({ at: endPoint(mended, ends[0]!), ends: ends.length, settled })),
+    branches: traced.branches.map(({ ends, settled }) => ({ at: endPoint(mended, firstItem(ends)), ends: ends.length, settled })),
   };
 };
 
@@ -58,7 +60,10 @@ const withoutVanished = (mended: readonly Piece[], nodes: Nodes): { mended: read
     if (piece.segments.length > 0) renumbered.set(i, renumbered.size);
   });
   const ends = (all: readonly number[]): number[] =>
-    all.flatMap((end) => (renumbered.has(end >> 1) ? [2 * renumbered.get(end >> 1)! + (end % 2)] : []));
+    all.flatMap((end) => {
+      const piece = renumbered.get(end >> 1);
+      return piece === undefined ? [] : [2 * piece + (end % 2)];
+    });
   const nodeOf = new Int32Array(2 * renumbered.size);
   const kept = nodes.nodes.map((node, n) => {
     const left = ends(node.ends);
@@ -79,7 +84,7 @@ const roundedOf = (pieces: readonly Piece[], { nodes, gaps }: Nodes): Rounded =>
     if (node.ends.length < 2) continue;
     const spread = spreadOf(node, pieces);
     if (spread <= NOISE || node.ends.some((end) => isGap.has(endPoint(pieces, end)))) continue;
-    const at = endPoint(pieces, node.ends[0]!);
+    const at = endPoint(pieces, firstItem(node.ends));
     rounded = spread > rounded.worst ? { places: rounded.places + 1, worst: spread, at } : { ...rounded, places: rounded.places + 1 };
   }
   return rounded;

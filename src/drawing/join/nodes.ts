@@ -1,4 +1,7 @@
-/** Finds out which ends of loose pieces meet: first those that coincide, then the nearest free ends within the join distance. */
+/**
+ * Finds out which ends of loose pieces meet: first those that coincide, then the nearest free ends within the join distance. A drawing
+ * may have a hundred thousand, so ends are numbers into long arrays: `!` stands where one of those is read.
+ */
 
 import { nearPoints } from '../../geometry/near/near-points.ts';
 import type { Point } from '../../geometry/segment.ts';

@@ -3,6 +3,7 @@
 import { reverse } from '../../geometry/cut.ts';
 import { tangentAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, itemAt, lastItem, roundPairs } from '../../sequence/sequence.ts';
 import { areaUnder } from '../piece/area-under.ts';
 import type { Piece } from '../piece/piece.ts';
 import type { Graph } from './graph.ts';
@@ -15,7 +16,7 @@ export const facesOf = (graph: Graph, loose: Uint8Array): number[][] => {
   for (let start = 0; start < done.length; start += 1) {
     if (loose[start >> 1] || done[start]) continue;
     const walk: number[] = [];
-    for (let half = start; !done[half]; half = next[half]!) {
+    for (let half = start; !done[half]; half = itemAt(next, half)) {
       done[half] = 1;
       walk.push(half);
     }
@@ -33,7 +34,7 @@ export const facesOf = (graph: Graph, loose: Uint8Array): number[][] => {
 /** How many pieces that are not loose meet where a half edge starts. */
 const coreDegree = (graph: Graph, loose: Uint8Array, half: number): number => {
   let degree = 0;
-  for (const other of graph.leaving[graph.nodeOf[half]!]!) if (!loose[other >> 1]) degree += 1;
+  for (const other of itemAt(graph.leaving, itemAt(graph.nodeOf, half))) if (!loose[other >> 1]) degree += 1;
   return degree;
 };
 
@@ -43,9 +44,7 @@ const onwards = (graph: Graph, loose: Uint8Array): Int32Array => {
   graph.leaving.forEach((all) => {
     const ends = all.filter((half) => !loose[half >> 1]);
     const sorted = ends.length > 2 ? sortedRound(graph.pieces, ends) : ends;
-    sorted.forEach((half, i) => {
-      next[half ^ 1] = sorted[(i + sorted.length - 1) % sorted.length]!;
-    });
+    for (const [before, half] of roundPairs(sorted)) next[half ^ 1] = before;
   });
   return next;
 };
@@ -55,15 +54,16 @@ const onwards = (graph: Graph, loose: Uint8Array): Int32Array => {
  * arc leaves a line, but by where they are at a small distance that is the same for all.
  */
 const sortedRound = (pieces: readonly Piece[], ends: readonly number[]): number[] => {
-  const firsts = ends.map((half) => firstSegment(pieces[half >> 1]!, half));
-  const reach = 0.5 * Math.min(...firsts.map(reachOf));
-  return ends
-    .map((half, i) => ({ half, angle: angleAt(firsts[i]!, reach) }))
+  const firsts = ends.map((half) => ({ half, segment: firstSegment(itemAt(pieces, half >> 1), half) }));
+  const reach = 0.5 * Math.min(...firsts.map(({ segment }) => reachOf(segment)));
+  return firsts
+    .map(({ half, segment }) => ({ half, angle: angleAt(segment, reach) }))
     .sort((p, q) => p.angle - q.angle || p.half - q.half)
     .map((p) => p.half);
 };
 
-const firstSegment = (piece: Piece, half: number): Segment => (half % 2 === 0 ? piece.segments[0]! : reverse(piece.segments.at(-1)!));
+const firstSegment = (piece: Piece, half: number): Segment =>
+  half % 2 === 0 ? firstItem(piece.segments) : reverse(lastItem(piece.segments));
 
 /** How far from its start a segment surely comes. */
 const reachOf = (segment: Segment): number => {
@@ -87,12 +87,12 @@ const simpleLoops = (graph: Graph, walk: readonly number[]): number[][] => {
   const trail: number[] = [];
   const at = new Map<number, number>();
   for (const half of walk) {
-    at.set(graph.nodeOf[half]!, trail.length);
+    at.set(itemAt(graph.nodeOf, half), trail.length);
     trail.push(half);
-    const back = at.get(graph.nodeOf[half ^ 1]!);
+    const back = at.get(itemAt(graph.nodeOf, half ^ 1));
     if (back === undefined) continue;
     const loop = trail.splice(back);
-    for (const passed of loop) at.delete(graph.nodeOf[passed]!);
+    for (const passed of loop) at.delete(itemAt(graph.nodeOf, passed));
     if (areaOf(graph, loop) > 0) loops.push(loop);
   }
   return loops;
@@ -100,10 +100,10 @@ const simpleLoops = (graph: Graph, walk: readonly number[]): number[][] => {
 
 /** Signed area in mm², measured from the first point so that far-off coordinates cost no digits. */
 const areaOf = (graph: Graph, halves: readonly number[]): number => {
-  const origin = startOf(graph, halves[0]!);
+  const origin = startOf(graph, firstItem(halves));
   let area = 0;
   for (const half of halves) {
-    const piece = graph.pieces[half >> 1]!;
+    const piece = itemAt(graph.pieces, half >> 1);
     let part = 0;
     for (const segment of piece.segments) part += areaUnder(segment, origin);
     area += half % 2 === 0 ? part : -part;
@@ -112,6 +112,6 @@ const areaOf = (graph: Graph, halves: readonly number[]): number => {
 };
 
 const startOf = (graph: Graph, half: number): Point => {
-  const { segments } = graph.pieces[half >> 1]!;
-  return half % 2 === 0 ? segments[0]!.from : segments.at(-1)!.to;
+  const { segments } = itemAt(graph.pieces, half >> 1);
+  return half % 2 === 0 ? firstItem(segments).from : lastItem(segments).to;
 };

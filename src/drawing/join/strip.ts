@@ -1,8 +1,10 @@
 /** Takes off open chains what runs along a closed loop, and tells which chains end on a loop. */
+
 import type { Contour } from '../../geometry/contour.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOfSegments, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { firstItem, lastItem } from '../../sequence/sequence.ts';
 import type { Doubled } from '../piece/doubled-pieces.ts';
 import type { Step } from '../piece/piece.ts';
 import { fromOf, pieceAt, pieceLength, toOf } from '../piece/piece.ts';
@@ -35,7 +37,8 @@ export const stripChains = (chains: readonly (readonly Step[])[], loops: readonl
     }
     if (run.length > 0) left.push(run);
   }
-  const ends = (chain: readonly Step[]): Point[] => [startOf(chain[0]!), endOf(chain.at(-1)!)].filter((p) => isOn(lookup, p, within));
+  const ends = (chain: readonly Step[]): Point[] =>
+    [startOf(firstItem(chain)), endOf(lastItem(chain))].filter((p) => isOn(lookup, p, within));
   const isSpur = (chain: readonly Step[]): boolean => chain.every((step) => step.piece.copied) && ends(chain).length > 0;
   const chainsLeft = left.filter((chain) => !isSpur(chain));
   return { chains: chainsLeft, doubled, spurs: left.filter(isSpur), ending: chainsLeft.map(ends) };

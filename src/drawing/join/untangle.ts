@@ -1,5 +1,6 @@
 /** Settles the places where polylines pass through each other: each goes on along its own pieces. */
 
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Piece } from '../piece/piece.ts';
 import type { Nodes } from './nodes.ts';
 
@@ -19,7 +20,7 @@ export const untangle = (pieces: readonly Piece[], nodes: Nodes): Untangled => {
   const branches: { ends: readonly number[]; settled: boolean }[] = [];
   const whole = leaving.length;
   for (let node = 0; node < whole; node += 1) {
-    const ends = leaving[node]!;
+    const ends = itemAt(leaving, node);
     if (ends.length < 3) continue;
     const { pairs, rest } = passing(pieces, ends);
     const splits = pairs.length > 0 && rest.length !== 1;
@@ -41,7 +42,7 @@ const passing = (pieces: readonly Piece[], ends: readonly number[]): { pairs: nu
   for (const end of ends) {
     const next = end + 1;
     if (end % 2 === 0 || !rest.has(end) || !rest.has(next)) continue;
-    const [before, after] = [pieces[end >> 1]!, pieces[next >> 1]!];
+    const [before, after] = [itemAt(pieces, end >> 1), itemAt(pieces, next >> 1)];
     // Two parts of one cut line were not drawn as joined there: whatever it was cut at has as good a claim.
     if (before.entity !== after.entity || before.source === after.source) continue;
     pairs.push([end, next]);

@@ -4,6 +4,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { placeLabels } from '../../picture/numbered-circles.ts';
 import type { View } from '../../picture/svg.ts';
 import { INK, PAPER, px, QUIET, RUST, text, wrapped } from '../../picture/svg.ts';
+import { type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding, Severity } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Drawing } from '../drawing.ts';
@@ -63,8 +64,7 @@ const circles = (numbered: readonly Numbered[]): string[] => {
     numbered.map((n) => n.at),
     RADIUS,
   );
-  return numbered.flatMap(({ number, finding, at }, i) => {
-    const [x, y] = spots[i]!;
+  return sideBySide(numbered, spots).flatMap(([{ number, finding, at }, [x, y]]) => {
     const grave = finding.severity === 'refusal' || finding.severity === 'doubt';
     const colour = grave ? RUST : INK;
     return [
@@ -85,17 +85,23 @@ interface LegendLine {
 const legend = (sorted: readonly Finding[], numbered: readonly Numbered[]): LegendLine[] => {
   const numbers = new Map(numbered.map((n) => [n.finding, n.number]));
   const lines: LegendLine[] = [];
-  for (let i = 0; i < sorted.length; ) {
-    const first = sorted[i]!;
-    let end = i;
-    while (end < sorted.length && sorted[end]!.code === first.code && sorted[end]!.severity === first.severity) end += 1;
-    const alike = sorted.slice(i, end);
+  for (const alike of neighboursAlike(sorted)) {
     if (alike.length <= APART)
       lines.push(...alike.map((f) => ({ sign: signOf([f], numbers), words: sentenceOf(f), severity: f.severity })));
-    else lines.push({ sign: signOf(alike, numbers), words: together(alike), severity: first.severity });
-    i = end;
+    else lines.push({ sign: signOf(alike, numbers), words: together(alike), severity: alike[0].severity });
   }
   return lines;
+};
+
+/** Findings of one code and severity that follow each other. */
+const neighboursAlike = (sorted: readonly Finding[]): readonly NonEmpty<Finding>[] => {
+  const groups: [Finding, ...Finding[]][] = [];
+  for (const finding of sorted) {
+    const group = groups.at(-1);
+    if (group !== undefined && group[0].code === finding.code && group[0].severity === finding.severity) group.push(finding);
+    else groups.push([finding]);
+  }
+  return groups;
 };
 
 const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, number>): string => {
@@ -107,9 +113,9 @@ const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, numb
 const sentenceOf = (f: Finding): string =>
   `${WORDS[f.severity]}: ${[f.text, f.done].flatMap((t) => (t === undefined ? [] : [printPlain(t)])).join(' ')}`;
 
-const together = (alike: readonly Finding[]): string => {
+const together = (alike: NonEmpty<Finding>): string => {
   const total = alike.reduce((n, f) => n + (f.stands ?? 1), 0);
-  return `${WORDS[alike[0]!.severity]}: ${total} alike. The first: ${printPlain(alike[0]!.text)}`;
+  return `${WORDS[alike[0].severity]}: ${total} alike. The first: ${printPlain(alike[0].text)}`;
 };
 
 const WORDS: Readonly<Record<Severity, string>> = {

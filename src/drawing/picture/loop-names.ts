@@ -6,6 +6,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { placed } from '../../picture/label-room.ts';
 import type { View } from '../../picture/svg.ts';
 import { escaped, PAPER, px, QUIET } from '../../picture/svg.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import type { Drawing } from '../drawing.ts';
 
 /** More names than this would be all that is seen. */
@@ -24,10 +25,10 @@ export const loopNames = (drawing: Drawing, view: View): string[] => {
     return [{ id, inside, x, y }];
   });
   // The larger loop comes first and keeps its name where two would be written over each other.
-  return placed(named.map(({ x, y }) => ({ tries: [{ x, y, across: 12, up: 5.5 }] }))).flatMap((patch, i) => {
-    const { id, inside, x, y } = named[i]!;
-    return patch === undefined ? [] : [name(inside ? x - 6 : x + 6, inside ? y + 13 : y - 5, id, inside ? 'end' : 'start')];
-  });
+  const patches = placed(named.map(({ x, y }) => ({ tries: [{ x, y, across: 12, up: 5.5 }] })));
+  return sideBySide(named, patches).flatMap(([{ id, inside, x, y }, patch]) =>
+    patch === undefined ? [] : [name(inside ? x - 6 : x + 6, inside ? y + 13 : y - 5, id, inside ? 'end' : 'start')],
+  );
 };
 
 const sizeOf = (chain: Chain): number => {
@@ -37,9 +38,9 @@ const sizeOf = (chain: Chain): number => {
 
 /** The corner furthest up and to the right, and of those further right. */
 const corner = (chain: Chain): Point =>
-  chain.segments.reduce((best, s) => (s.from.x + s.from.y > best.x + best.y + 1e-9 ? s.from : best), chain.segments[0]!.from);
+  chain.segments.reduce((best, s) => (s.from.x + s.from.y > best.x + best.y + 1e-9 ? s.from : best), chain.segments[0].from);
 
-const middle = (chain: Chain): Point => chain.segments[Math.floor(chain.segments.length / 2)]!.from;
+const middle = (chain: Chain): Point => itemAt(chain.segments, Math.floor(chain.segments.length / 2)).from;
 
 const name = (x: number, y: number, id: string, anchor: 'start' | 'end'): string =>
   `<text x="${px(x)}" y="${px(y)}" font-size="9" fill="${QUIET}" stroke="${PAPER}" stroke-width="2.5" stroke-linejoin="round" paint-order="stroke"${anchor === 'end' ? ' text-anchor="end"' : ''}>${escaped(id)}</text>`;

@@ -1,7 +1,9 @@
 /** Cuts pieces that lie along one line or circle at each other's ends, and keeps one of the copies of every stretch. */
+
 import { slice } from '../../geometry/cut.ts';
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, grouped, itemAt } from '../../sequence/sequence.ts';
 import type { Doubled } from './doubled-pieces.ts';
 import { segmentBetween } from './part-of-piece.ts';
 import type { Piece } from './piece.ts';
@@ -11,6 +13,8 @@ import { along, roundOf, stretchOf } from './track.ts';
 interface Member {
   readonly number: number;
   readonly piece: Piece;
+  /** The only segment of its piece. */
+  readonly segment: Segment;
   readonly stretch: Stretch;
   /** Numbers of the marks where it begins and ends along the track. */
   low: number;
@@ -30,31 +34,28 @@ export interface CutBundle {
 }
 
 export const cutBundle = (bundle: readonly { readonly number: number; readonly piece: Piece }[], within: number): CutBundle => {
-  const ranked = [...bundle].sort((p, q) => byRank(p.piece, q.piece) || p.number - q.number);
-  const track = ranked[0]!.piece.segments[0]!;
-  const members = ranked.map(
-    ({ number, piece }): Member => ({ number, piece, stretch: stretchOf(track, piece.segments[0]!), low: -1, high: -1 }),
-  );
+  const ranked = bundle
+    .map(({ number, piece }) => ({ number, piece, segment: firstItem(piece.segments) }))
+    .sort((p, q) => byRank(p.segment, q.segment) || p.number - q.number);
+  const track = firstItem(ranked).segment;
+  const members = ranked.map((one): Member => ({ ...one, stretch: stretchOf(track, one.segment), low: -1, high: -1 }));
   const marks = marksOf(members, track, within);
   const { owner, copies } = shareOut(members, marks.length);
   const round = roundOf(track);
   const doubled = copies.flatMap((n, i) => {
     if (n < 2) return [];
-    const [from, to] = [marks[i]!.at, (marks[i + 1] ?? marks[0]!).at];
+    const [from, to] = [itemAt(marks, i).at, (marks[i + 1] ?? firstItem(marks)).at];
     const size = to > from ? to - from : to + round - from;
-    return [{ at: pointAt(owner[i]!.piece.segments[0]!, shareAt(owner[i]!, from + size / 2, round)), size, copies: n - 1 }];
+    const best = itemAt(owner, i);
+    return [{ at: pointAt(best.segment, shareAt(best, from + size / 2, round)), size, copies: n - 1 }];
   });
-  const intervals = new Map<Member, number[]>(members.map((m) => [m, []]));
-  owner.forEach((m, i) => {
-    if (m) intervals.get(m)!.push(i);
-  });
-  const kept = members.map((m) => [m.number, partsOf(m, intervals.get(m)!, { marks, copies, round })] as const);
+  const intervals = grouped(owner.keys(), (i) => owner[i]);
+  const kept = members.map((m) => [m.number, partsOf(m, intervals.get(m) ?? [], { marks, copies, round })] as const);
   return { kept: new Map(kept), doubled };
 };
 
 /** Longer pieces first, then by place, so that the order of the file does not matter. */
-const byRank = (p: Piece, q: Piece): number => {
-  const [a, b] = [p.segments[0]!, q.segments[0]!];
+const byRank = (a: Segment, b: Segment): number => {
   const longer = lengthOf(b) - lengthOf(a);
   if (Math.abs(longer) > 1e-9) return longer;
   const [m, n] = [pointAt(a, 0.5), pointAt(b, 0.5)];
@@ -64,7 +65,7 @@ const byRank = (p: Piece, q: Piece): number => {
 /** All ends along the track in order, those within the tolerance as one; tells each member the marks of its own ends. */
 const marksOf = (members: readonly Member[], track: Segment, within: number): Mark[] => {
   const ends = members.flatMap((member, rank) => {
-    const { from, to } = member.piece.segments[0]!;
+    const { from, to } = member.segment;
     const [low, high] = member.stretch.against ? [to, from] : [from, to];
     return [
       { at: along(track, low), point: low, member, rank, side: 'low' as const },
@@ -72,17 +73,22 @@ const marksOf = (members: readonly Member[], track: Segment, within: number): Ma
     ];
   });
   ends.sort((p, q) => p.at - q.at || p.rank - q.rank);
-  const groups: (typeof ends)[] = [];
+  type End = (typeof ends)[number];
+  const groups: [End, ...End[]][] = [];
   for (const end of ends) {
     const last = groups.at(-1);
-    if (last && end.at - last[0]!.at <= 2 * within) last.push(end);
+    if (last && end.at - last[0].at <= 2 * within) last.push(end);
     else groups.push([end]);
   }
   // On a circle the first and the last group may be the same place; it counts as the first.
-  if (groups.length > 1 && groups[0]![0]!.at + roundOf(track) - groups.at(-1)![0]!.at <= 2 * within) groups[0]!.push(...groups.pop()!);
+  const [first, last] = [groups[0], groups.at(-1)];
+  if (first && last && first !== last && first[0].at + roundOf(track) - last[0].at <= 2 * within) {
+    first.push(...last);
+    groups.pop();
+  }
   return groups.map((group, i) => {
     for (const { member, side } of group) member[side] = i;
-    return { at: group[0]!.at, point: group.reduce((a, b) => (b.rank < a.rank ? b : a)).point };
+    return { at: group[0].at, point: group.reduce((a, b) => (b.rank < a.rank ? b : a)).point };
   });
 };
 
@@ -97,14 +103,14 @@ const shareOut = (members: readonly Member[], marks: number): { owner: (Member |
   const free = (i: number): number => {
     let at = i;
     while (leap[at] !== at) {
-      leap[at] = leap[leap[at]!]!;
-      at = leap[at]!;
+      leap[at] = itemAt(leap, itemAt(leap, at));
+      at = itemAt(leap, at);
     }
     return at;
   };
   const cover = (member: Member, low: number, high: number): void => {
-    steps[low]! += 1;
-    steps[high]! -= 1;
+    steps[low] = itemAt(steps, low) + 1;
+    steps[high] = itemAt(steps, high) - 1;
     for (let i = free(low); i < high; i = free(i)) {
       owner[i] = member;
       leap[i] = i + 1;
@@ -119,7 +125,7 @@ const shareOut = (members: readonly Member[], marks: number): { owner: (Member |
     }
   }
   let covering = 0;
-  return { owner, copies: owner.map((_, i) => (covering += steps[i]!)) };
+  return { owner, copies: owner.map((_, i) => (covering += itemAt(steps, i))) };
 };
 
 /** Share of a member's own length at a place of the track. */
@@ -135,20 +141,20 @@ const partsOf = (
   intervals: readonly number[],
   { marks, copies, round }: { readonly marks: readonly Mark[]; readonly copies: readonly number[]; readonly round: number },
 ): Piece[] => {
-  const segment = member.piece.segments[0]!;
+  const { segment } = member;
   const count = marks.length;
   const { against } = member.stretch;
-  const whole = intervals.length === 1 && intervals[0] === member.low && (intervals[0]! + 1) % count === member.high % count;
-  const copied = (i: number): { copied?: true } => (copies[i]! > 1 ? { copied: true } : {});
-  if (whole) return [{ ...member.piece, ...copied(intervals[0]!) }];
+  const whole = intervals.length === 1 && intervals[0] === member.low && (firstItem(intervals) + 1) % count === member.high % count;
+  const copied = (i: number): { copied?: true } => (itemAt(copies, i) > 1 ? { copied: true } : {});
+  if (whole) return [{ ...member.piece, ...copied(firstItem(intervals)) }];
   const parts = intervals.map((i) => {
     const high = (i + 1) % count;
     const lowEnd =
-      i === member.low ? { share: against ? 1 : 0, point: against ? segment.to : segment.from } : endAt(member, marks[i]!, round);
+      i === member.low ? { share: against ? 1 : 0, point: against ? segment.to : segment.from } : endAt(member, itemAt(marks, i), round);
     const highEnd =
       high === member.high % count
         ? { share: against ? 0 : 1, point: against ? segment.from : segment.to }
-        : endAt(member, marks[high]!, round);
+        : endAt(member, itemAt(marks, high), round);
     return against ? { i, start: highEnd, stop: lowEnd } : { i, start: lowEnd, stop: highEnd };
   });
   return parts

@@ -3,6 +3,7 @@
 import { pointAt } from '../../geometry/measure.ts';
 import { distanceTo } from '../../geometry/near/distance.ts';
 import { nearPoints } from '../../geometry/near/near-points.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { FoundLoop } from './loop-found.ts';
 import type { Work } from './work-limit.ts';
 import { spend } from './work-limit.ts';
@@ -22,7 +23,7 @@ export const dropDoubledLoops = (loops: readonly FoundLoop[], within: number, wo
   ordered.forEach((loop, i) => {
     let twin: FoundLoop | undefined;
     near.visit(loop.middle, (j) => {
-      if (!twin && sameLoop(loop, ordered[j]!, within, work)) twin = ordered[j]!;
+      if (!twin && sameLoop(loop, itemAt(ordered, j), within, work)) twin = itemAt(ordered, j);
     });
     spend(work, 1);
     if (twin) dropped.push({ copy: loop, kept: twin });
@@ -49,7 +50,7 @@ const liesOn = (a: FoundLoop, b: FoundLoop, within: number, work: Work): boolean
   const stride = Math.max(1, Math.floor(segments.length / 64));
   for (let i = 0; i < segments.length; i += stride) {
     spend(work, b.contour.segments.length);
-    for (const share of [0, 0.29, 0.5]) if (distanceTo(b.contour, pointAt(segments[i]!, share)) > within) return false;
+    for (const share of [0, 0.29, 0.5]) if (distanceTo(b.contour, pointAt(itemAt(segments, i), share)) > within) return false;
   }
   return true;
 };

@@ -4,6 +4,7 @@ import { fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween, isFullCircle, line } from '../../geometry/segment.ts';
+import { firstItem, lastItem } from '../../sequence/sequence.ts';
 import type { Curve, DrawnCurve } from '../curve/curve.ts';
 import { ellipseCurve } from '../curve/ellipse.ts';
 import { splineCurve } from '../curve/spline.ts';
@@ -95,8 +96,8 @@ const FAR = 1e9;
 const withoutSlivers = (segments: readonly Segment[]): readonly Segment[] => {
   const long = segments.filter((segment) => lengthOf(segment) > SLIVER);
   if (long.length === segments.length || long.length === 0) return segments;
-  const end = segments.at(-1)!.to;
-  return long.flatMap((segment, i) => segmentBetween(segment, i === 0 ? segments[0]!.from : segment.from, long[i + 1]?.from ?? end));
+  const end = lastItem(segments).to;
+  return long.flatMap((segment, i) => segmentBetween(segment, i === 0 ? firstItem(segments).from : segment.from, long[i + 1]?.from ?? end));
 };
 
 /** mm: a tenth of a nanometre. */

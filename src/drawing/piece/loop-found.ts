@@ -1,10 +1,12 @@
 /** A closed loop or an open chain as the joining hands it on: segments in mm, joined exactly, and what they came from. */
+
 import { areaOf, boundsOfChain, perimeterOf } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { contour } from '../../geometry/contour.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Step } from './piece.ts';
 import { layerOf, segmentsOf } from './piece.ts';
 
@@ -41,13 +43,13 @@ export const foundLoop = (steps: readonly Step[], hidden: boolean): FoundLoop =>
 
 /** The segments of a closed round of steps, where parts of one cut line or arc that follow each other are one again. */
 const joinedParts = (steps: readonly Step[]): Segment[] => {
-  const start = steps.findIndex((step, i) => step.piece.source !== steps.at(i - 1)!.piece.source);
+  const start = steps.findIndex((step, i) => step.piece.source !== steps.at(i - 1)?.piece.source);
   const turned = start > 0 ? [...steps.slice(start), ...steps.slice(0, start)] : steps;
   const all: Segment[] = [];
   turned.forEach((step, i) => {
     for (const segment of segmentsOf([step])) {
       const last = all.at(-1);
-      const one = last && i > 0 && turned[i - 1]!.piece.source === step.piece.source ? asOne(last, segment) : undefined;
+      const one = last && i > 0 && itemAt(turned, i - 1).piece.source === step.piece.source ? asOne(last, segment) : undefined;
       if (one) all[all.length - 1] = one;
       else all.push(segment);
     }

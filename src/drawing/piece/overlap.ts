@@ -1,12 +1,15 @@
 /**
  * Keeps once what loose lines and arcs draw more than once: pieces that run along each other are cut at each other's ends,
  * and of every stretch one copy stays. Cutting, rather than dropping whole pieces, leaves the corners of a neighbour that
- * shares part of an edge in place.
+ * shares part of an edge in place. Millions of pairs may be asked whether they lie alike, so directions are plain numbers: `!` stands
+ * where one of those is read.
  */
+
 import Flatbush from 'flatbush';
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { cutBundle } from './bundle.ts';
 import type { Doubled, Single } from './doubled-pieces.ts';
 import type { Piece } from './piece.ts';
@@ -16,13 +19,15 @@ import { spend } from './work-limit.ts';
 
 /** @param within mm: pieces this near to each other all along are drawn twice */
 export const dropOverlaps = (pieces: readonly Piece[], within: number, work: Work): Single => {
-  const simple = pieces.flatMap((piece, i) => (piece.segments.length === 1 ? [i] : []));
+  const simple = pieces.flatMap(({ segments: [segment, ...more] }, number) =>
+    segment !== undefined && more.length === 0 ? [{ number, segment }] : [],
+  );
   if (simple.length < 2) return { pieces, doubled: [] };
   const replaced = new Map<number, readonly Piece[]>();
   const doubled: Doubled[] = [];
-  for (const bundle of bundlesOf(pieces, simple, within, work)) {
+  for (const bundle of bundlesOf(simple, within, work)) {
     const cut = cutBundle(
-      bundle.map((i) => ({ number: i, piece: pieces[i]! })),
+      bundle.map((i) => ({ number: i, piece: itemAt(pieces, i) })),
       within,
     );
     for (const [i, kept] of cut.kept) replaced.set(i, kept);
@@ -31,26 +36,34 @@ export const dropOverlaps = (pieces: readonly Piece[], within: number, work: Wor
   return { pieces: replaced.size === 0 ? pieces : pieces.flatMap((piece, i) => replaced.get(i) ?? [piece]), doubled };
 };
 
+/** The only segment of a piece, with the number of the piece. */
+interface NumberedSegment {
+  readonly number: number;
+  readonly segment: Segment;
+}
+
 /** Groups of two and more pieces that run along each other, directly or by way of a third. */
-const bundlesOf = (pieces: readonly Piece[], simple: readonly number[], within: number, work: Work): number[][] => {
+const bundlesOf = (simple: readonly NumberedSegment[], within: number, work: Work): number[][] => {
   const index = new Flatbush(simple.length);
-  for (const i of simple) {
-    const b = boundsOf(pieces[i]!.segments[0]!);
+  for (const { segment } of simple) {
+    const b = boundsOf(segment);
     index.add(b.minX - within, b.minY - within, b.maxX + within, b.maxY + within);
   }
   index.finish();
   const bundle = new Map<number, number[]>();
-  const directions = directionsOf(simple.map((i) => pieces[i]!.segments[0]!));
-  simple.forEach((i, place) => {
-    const a = pieces[i]!.segments[0]!;
-    const b = boundsOf(a);
+  const directions = directionsOf(simple.map(({ segment }) => segment));
+  simple.forEach(({ number, segment }, place) => {
+    const b = boundsOf(segment);
     let asked = 8;
     const near = index.search(b.minX, b.minY, b.maxX, b.maxY, (other) => {
       asked += 1;
       return other > place && directions.mayAgree(place, other, 2 * within);
     });
     spend(work, asked / 8 + near.length);
-    for (const other of near) if (runAlong(a, pieces[simple[other]!]!.segments[0]!, within)) uniteBundles(bundle, i, simple[other]!);
+    for (const one of near) {
+      const other = itemAt(simple, one);
+      if (runAlong(segment, other.segment, within)) uniteBundles(bundle, number, other.number);
+    }
   });
   return [...new Set(bundle.values())].map((group) => group.sort((p, q) => p - q));
 };
@@ -63,9 +76,10 @@ const directionsOf = (segments: readonly Segment[]): { readonly mayAgree: (i: nu
   const [x, y, long] = [new Float64Array(segments.length), new Float64Array(segments.length), new Float64Array(segments.length)];
   segments.forEach(({ kind, from, to }, i) => {
     if (kind === 'arc') return;
-    long[i] = distanceBetween(from, to);
-    x[i] = (to.x - from.x) / long[i]!;
-    y[i] = (to.y - from.y) / long[i]!;
+    const distance = distanceBetween(from, to);
+    long[i] = distance;
+    x[i] = (to.x - from.x) / distance;
+    y[i] = (to.y - from.y) / distance;
   });
   const mayAgree = (i: number, j: number, within: number): boolean => {
     if (long[i] === 0 || long[j] === 0) return long[i] === long[j];

@@ -13,12 +13,13 @@ import {
   type Segment,
   samePoint,
 } from '../../geometry/segment.ts';
+import { firstItem, lastItem } from '../../sequence/sequence.ts';
 import type { Piece } from './piece.ts';
 
 /** A piece that starts and ends in the given points. */
 export const pieceBetween = (piece: Piece, from: Point, to: Point): Piece => {
-  const first = piece.segments[0]!;
-  const last = piece.segments.at(-1)!;
+  const first = firstItem(piece.segments);
+  const last = lastItem(piece.segments);
   if (samePoint(first.from, from) && samePoint(last.to, to)) return piece;
   if (piece.segments.length === 1) return { ...piece, segments: segmentBetween(first, from, to) };
   const head = segmentBetween(first, from, first.to);

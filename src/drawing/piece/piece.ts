@@ -3,6 +3,7 @@
 import { reverse } from '../../geometry/cut.ts';
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, itemAt, lastItem } from '../../sequence/sequence.ts';
 
 export interface Piece {
   /** One line or arc; several where a curve was fitted or a gap was bridged. Joined exactly. */
@@ -33,9 +34,9 @@ export interface Step {
   readonly forward: boolean;
 }
 
-export const fromOf = (piece: Piece): Point => piece.segments[0]!.from;
+export const fromOf = (piece: Piece): Point => firstItem(piece.segments).from;
 
-export const toOf = (piece: Piece): Point => piece.segments.at(-1)!.to;
+export const toOf = (piece: Piece): Point => lastItem(piece.segments).to;
 
 export const pieceLength = (piece: Piece): number => {
   let total = 0;
@@ -45,7 +46,7 @@ export const pieceLength = (piece: Piece): number => {
 
 /** The point at a share of a piece's length. */
 export const pieceAt = (piece: Piece, share: number): Point => {
-  if (piece.segments.length === 1) return pointAt(piece.segments[0]!, share);
+  if (piece.segments.length === 1) return pointAt(firstItem(piece.segments), share);
   let left = share * pieceLength(piece);
   for (const segment of piece.segments) {
     const long = lengthOf(segment);
@@ -60,16 +61,16 @@ export const segmentsOf = (steps: readonly Step[]): Segment[] => {
   const all: Segment[] = [];
   for (const { piece, forward } of steps) {
     if (forward) for (const segment of piece.segments) all.push(segment);
-    else for (let i = piece.segments.length - 1; i >= 0; i -= 1) all.push(reverse(piece.segments[i]!));
+    else for (let i = piece.segments.length - 1; i >= 0; i -= 1) all.push(reverse(itemAt(piece.segments, i)));
   }
   return all;
 };
 
 /** The layer most of the length lies on; the first in the alphabet where two have the same. */
 export const layerOf = (pieces: readonly Piece[]): string => {
-  const first = pieces[0]!.layer;
+  const first = firstItem(pieces).layer;
   if (pieces.every((p) => p.layer === first)) return first;
   const lengths = new Map<string, number>();
   for (const p of pieces) lengths.set(p.layer, (lengths.get(p.layer) ?? 0) + pieceLength(p));
-  return [...lengths].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1))[0]![0];
+  return firstItem([...lengths].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)))[0];
 };

@@ -2,6 +2,7 @@
 
 import { nearPoints } from '../../geometry/near/near-points.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Doubled, Single } from './doubled-pieces.ts';
 import type { Piece } from './piece.ts';
 import { fromOf, pieceAt, pieceLength, toOf } from './piece.ts';
@@ -20,7 +21,7 @@ export const dropTwins = (pieces: readonly Piece[], within: number, work: Work):
     let steps = 1;
     near.visit(middle, (j) => {
       steps += 1;
-      twin ||= sameCourse(piece, pieces[j]!, within);
+      twin ||= sameCourse(piece, itemAt(pieces, j), within);
     });
     spend(work, steps * 8);
     if (twin) {

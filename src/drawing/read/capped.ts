@@ -1,5 +1,6 @@
 /** Shortens long lists of findings of one kind, and says how many more there are. */
 
+import { itemOf } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -21,7 +22,7 @@ export const capped = (findings: readonly Finding[], listed = LISTED): Finding[]
     seen.set(finding.code, n);
     if (n <= listed) return [finding];
     if (n > listed + 1) return [];
-    const more = totals.get(finding.code)! - listed;
+    const more = itemOf(totals, finding.code) - listed;
     if (more === 1) return [finding];
     return [{ ...finding, text: words.more(more, finding.text), stands: more }];
   });

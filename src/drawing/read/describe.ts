@@ -1,5 +1,6 @@
 /** Tells a drawing: as text for a person and as plain data for a program. */
 
+import { grouped, lastOf } from '../../sequence/sequence.ts';
 import type { Finding, Severity } from '../../text/finding.ts';
 import { upTo } from '../../text/part.ts';
 import { digitsOf } from '../../text/print/amount.ts';
@@ -59,7 +60,7 @@ export const drawingJson = (drawing: Drawing, file = ''): DrawingData => ({
 });
 
 const endsOf = ({ path }: OpenChain, { units }: Drawing): DrawingData['openChains'][number]['ends'] => {
-  const [from, to] = [path.segments[0]!.from, path.segments.at(-1)!.to];
+  const [from, to] = [path.segments[0].from, lastOf(path.segments).to];
   const by = units.millimetres;
   return [
     { x: from.x / by, y: from.y / by },
@@ -99,14 +100,12 @@ const ALIKE = 3;
 
 const loopLines = ({ loops, units }: Drawing): string[] => {
   if (loops.length === 0) return ['No closed loop.'];
-  const groups = new Map<string, Loop[]>();
-  for (const loop of loops) {
-    const key = [loop.area.toPrecision(5), loop.perimeter.toPrecision(5), loop.layer, loop.depth, loop.parent, loop.hidden].join('|');
-    groups.set(key, [...(groups.get(key) ?? []), loop]);
-  }
+  const groups = grouped(loops, (loop) =>
+    [loop.area.toPrecision(5), loop.perimeter.toPrecision(5), loop.layer, loop.depth, loop.parent, loop.hidden].join('|'),
+  );
   const lines = [...groups.values()].flatMap((alike) =>
     alike.length > ALIKE
-      ? [loopLine(`${alike[0]!.id} … ${alike.at(-1)!.id}: ${alike.length} alike, each`, alike[0]!, units.name)]
+      ? [loopLine(`${alike[0].id} … ${lastOf(alike).id}: ${alike.length} alike, each`, alike[0], units.name)]
       : alike.map((l) => loopLine(`${l.id}:`, l, units.name)),
   );
   return [`${counted(loops.length, 'closed loop')}:`, ...lines];

@@ -1,6 +1,7 @@
 /** The way in: the bytes of a customer's file become closed loops, open chains and findings. */
 
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { say } from '../../text/say.ts';
 import { usualLimits } from '../budget.ts';
@@ -116,11 +117,11 @@ const TOUCHING = 1e-6;
 const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: Work): Map<number, Nested> => {
   const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
   const nested = nestingOf(
-    visible.map((i) => loops[i]!),
+    visible.map((i) => itemAt(loops, i)),
     edge,
     work,
   );
-  return new Map(nested.map(({ parent, depth }, i) => [visible[i]!, { parent: parent < 0 ? -1 : visible[parent]!, depth }]));
+  return new Map(nested.map(({ parent, depth }, i) => [itemAt(visible, i), { parent: parent < 0 ? -1 : itemAt(visible, parent), depth }]));
 };
 
 const inMillimetres = (at: Point, { millimetres }: DrawingUnits): Point => ({ x: at.x * millimetres, y: at.y * millimetres });

@@ -4,6 +4,7 @@ import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { ChainContact } from '../../geometry/near/crossings.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { isFilled, itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { contour, count, length, list, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -22,7 +23,7 @@ export interface NamedLoop {
 
 export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly NamedLoop[], units: DrawingUnits): Finding[] =>
   conflicts.flatMap((conflict) => {
-    const [first, second] = [loops[conflict.first]!, loops[conflict.second]!];
+    const [first, second] = [itemAt(loops, conflict.first), itemAt(loops, conflict.second)];
     const told = first === second ? [toldSelf(conflict, first, units)] : toldPair(conflict, first, second, units);
     // What lies on a hidden layer is not cut, so nothing has to be refused for its sake.
     return first.hidden || second.hidden ? told.map((f) => ({ ...f, severity: 'note' as const })) : told;
@@ -32,7 +33,7 @@ export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly Na
 const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Finding => {
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.find((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
-  const worst = crossing ?? along[0] ?? conflict.contacts[0]!;
+  const worst = crossing ?? along[0] ?? conflict.contacts[0];
   const at = placeOf(worst, loop);
   const more = {
     place: { ...spot(at, units), loop: loop.id },
@@ -52,27 +53,27 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
   );
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.filter((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
-  if (crossing.length > 0)
+  if (isFilled(crossing))
     return [
-      find('loops-cross', say`${{ both }} cross at ${{ where: whereOf(point(crossing[0]!.at, units), crossing.length) }}.`, {
-        place: spot(crossing[0]!.at, units),
+      find('loops-cross', say`${{ both }} cross at ${{ where: whereOf(point(crossing[0].at, units), crossing.length) }}.`, {
+        place: spot(crossing[0].at, units),
         done: words.keptBoth,
         remedy: say`Leave out one of them, or draw the outline that is meant.`,
       }),
     ];
-  if (along.length > 0)
+  if (isFilled(along))
     return [
       find(
         'loops-share-edge',
-        say`${{ both }} share ${{ shared: length(sharedLength(along, a)) }} of edge at ${{ where: whereOf(point(placeOf(along[0]!, a), units), along.length) }}.`,
+        say`${{ both }} share ${{ shared: length(sharedLength(along, a)) }} of edge at ${{ where: whereOf(point(placeOf(along[0], a), units), along.length) }}.`,
         {
-          place: spot(placeOf(along[0]!, a), units),
+          place: spot(placeOf(along[0], a), units),
           done: words.keptBoth,
           remedy: say`Two parts cannot share a cut: leave room for the wire between them.`,
         },
       ),
     ];
-  const touch = conflict.contacts[0]!;
+  const [touch] = conflict.contacts;
   return [
     find('loops-touch', say`${{ both }} touch at ${{ where: whereOf(point(touch.at, units), conflict.contacts.length) }}.`, {
       place: spot(touch.at, units),
@@ -93,12 +94,12 @@ const whereOf = (at: Part, places: number): Part | Text => (places > 1 ? words.a
 
 /** The middle of a shared stretch lies on the loop whose segment was looked at; other places are where they are. */
 const placeOf = ({ contact, at, first }: ChainContact, loop: NamedLoop): Point =>
-  contact.kind === 'overlap' ? pointAt(loop.segments[first]!, (contact.first[0] + contact.first[1]) / 2) : at;
+  contact.kind === 'overlap' ? pointAt(itemAt(loop.segments, first), (contact.first[0] + contact.first[1]) / 2) : at;
 
 const sharedLength = (contacts: readonly ChainContact[], loop: NamedLoop): number =>
   contacts.reduce(
     (sum, { contact, first }) =>
-      sum + (contact.kind === 'overlap' ? Math.abs(contact.first[1] - contact.first[0]) * lengthOf(loop.segments[first]!) : 0),
+      sum + (contact.kind === 'overlap' ? Math.abs(contact.first[1] - contact.first[0]) * lengthOf(itemAt(loop.segments, first)) : 0),
     0,
   );
 

@@ -1,6 +1,7 @@
 /** Turns what was changed and met while joining and judging into findings, each with its place. */
 
 import { midpoint } from '../../geometry/segment.ts';
+import { firstItem } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, count, length, list, name, type Part } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -116,7 +117,7 @@ const toldRounding = (rounded: JoinEvents['rounded'], units: DrawingUnits): Find
       ];
 
 const toldFlat = (loop: FoundLoop, units: DrawingUnits): Finding => {
-  const at = loop.contour.segments[0]!.from;
+  const at = loop.contour.segments[0].from;
   return find(
     'loop-without-area',
     say`A loop of ${{ round: length(loop.perimeter) }} at ${{ at: point(at, units) }} runs there and back and encloses nothing.`,
@@ -160,7 +161,7 @@ const toldOnLoop = (chain: NamedChain, units: DrawingUnits): Finding[] =>
             ),
           }}.`,
           {
-            place: spot(chain.onLoop[0]!, units),
+            place: spot(firstItem(chain.onLoop), units),
             severity: chain.hidden ? 'note' : 'warning',
             done: say`The loop was kept as it is and the chain left open.`,
           },

@@ -35,7 +35,7 @@ export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Findin
   loops.flatMap((loop) => {
     const width = ((2 * loop.area) / loop.perimeter) * units.millimetres;
     if (loop.hidden || width >= SLIVER || width === 0) return [];
-    const at = loop.contour.segments[0]!.from;
+    const at = loop.contour.segments[0].from;
     return [
       find(
         'loop-sliver',

@@ -1,6 +1,7 @@
 /** The basic shapes of SVG as runs of curves in their own user units. */
 
-import { arc, line, type Point } from '../../geometry/segment.ts';
+import { arc, type Line, line, type Point } from '../../geometry/segment.ts';
+import { itemAt, itemOf, neighbours } from '../../sequence/sequence.ts';
 import { asGiven, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -19,7 +20,7 @@ type Maker = (element: Element, around: Size) => ShapeOutcome;
 export const isShape = (name: string): boolean => MAKERS.has(name);
 
 /** @param around what percentages refer to */
-export const shapeRuns = (element: Element, around: Size): ShapeOutcome => MAKERS.get(element.name)!(element, around);
+export const shapeRuns = (element: Element, around: Size): ShapeOutcome => itemOf(MAKERS, element.name)(element, around);
 
 const pathShape: Maker = (element) => {
   const data = element.attributes.get('d');
@@ -40,10 +41,9 @@ const polyShape =
   (element) => {
     const values = numbersOf(element.attributes.get('points') ?? '');
     if (values.length % 2 === 1 || values.some(Number.isNaN)) return { kind: 'unreadable', code: 'length-unreadable', why: words.noPairs };
-    const points = Array.from({ length: values.length / 2 }, (_, i): Point => ({ x: values[2 * i]!, y: values[2 * i + 1]! }));
-    const lines = points.slice(1).map((p, i) => line(points[i]!, p));
-    const [first, last] = [points[0], points.at(-1)];
-    if (closes && lines.length > 0 && (first!.x !== last!.x || first!.y !== last!.y)) lines.push(line(last!, first!));
+    const points = Array.from({ length: values.length / 2 }, (_, i): Point => ({ x: itemAt(values, 2 * i), y: itemAt(values, 2 * i + 1) }));
+    const drawn = neighbours(points).map(([from, to]) => line(from, to));
+    const lines = closes ? closedRound(drawn) : drawn;
     return { kind: 'runs', runs: lines.length > 0 ? [{ curves: lines, closes }] : [] };
   };
 
@@ -128,6 +128,13 @@ const reference = (name: string, { width, height }: Size): number => {
 const open = (curves: readonly Curve[]): ShapeOutcome => ({ kind: 'runs', runs: [{ curves, closes: false }] });
 const closed = (curves: readonly Curve[]): ShapeOutcome => ({ kind: 'runs', runs: [{ curves, closes: true }] });
 const noSize = (why: Text): ShapeOutcome => ({ kind: 'unreadable', code: 'entity-impossible', why });
+/** With the line from the last end to the first start, where these differ. */
+const closedRound = (lines: readonly Line[]): readonly Line[] => {
+  const [start, end] = [lines[0]?.from, lines.at(-1)?.to];
+  if (start === undefined || end === undefined) return lines;
+  return start.x !== end.x || start.y !== end.y ? [...lines, line(end, start)] : lines;
+};
+
 const badLength = (element: Element): ShapeOutcome => ({
   kind: 'unreadable',
   code: 'length-unreadable',
@@ -135,7 +142,10 @@ const badLength = (element: Element): ShapeOutcome => ({
 });
 
 const shownOf = ({ attributes }: Element): string =>
-  SHAPING.flatMap((name) => (attributes.has(name) ? [`${name}="${attributes.get(name)!.slice(0, 20)}"`] : [])).join(' ');
+  SHAPING.flatMap((name) => {
+    const value = attributes.get(name);
+    return value === undefined ? [] : [`${name}="${value.slice(0, 20)}"`];
+  }).join(' ');
 
 const SHAPING = ['x', 'y', 'width', 'height', 'r', 'rx', 'ry', 'cx', 'cy', 'x1', 'y1', 'x2', 'y2'];
 

@@ -1,4 +1,5 @@
 /** Numbers and lengths as SVG writes them. */
+import { itemAt } from '../../sequence/sequence.ts';
 
 /** A number by the strict pattern of the standard; NaN for anything else. */
 export const numberOf = (text: string): number => {
@@ -32,7 +33,7 @@ export const lengthOf = (text: string): Length => {
   const value = numberOf(match?.[1] ?? '');
   if (match === null || Number.isNaN(value)) return { kind: 'unreadable' };
   if (match[2] === '%') return { kind: 'percent', share: value / 100 };
-  const pixels = PIXELS.get(match[2]!.toLowerCase());
+  const pixels = PIXELS.get(itemAt(match, 2).toLowerCase());
   return pixels === undefined ? { kind: 'unreadable' } : { kind: 'length', value: value * pixels.each, real: pixels.real };
 };
 

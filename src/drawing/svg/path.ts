@@ -2,6 +2,7 @@
 
 import { SVGPathData } from 'svg-pathdata';
 import { line, type Point } from '../../geometry/segment.ts';
+import { firstItem, itemAt, lastItem } from '../../sequence/sequence.ts';
 import { name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -19,7 +20,7 @@ export type PathOutcome = { readonly kind: 'runs'; readonly runs: readonly Run[]
 export const pathRuns = (data: string): PathOutcome => {
   try {
     const commands = SVGPathData.parse(data);
-    if (commands.length > 0 && commands[0]!.type !== SVGPathData.MOVE_TO) return { kind: 'unreadable', why: words.noMove };
+    if (commands.length > 0 && firstItem(commands).type !== SVGPathData.MOVE_TO) return { kind: 'unreadable', why: words.noMove };
     const pen = new Pen();
     for (const command of commands) pen.follow(command);
     return { kind: 'runs', runs: pen.finish() };
@@ -108,9 +109,9 @@ class Pen {
   }
 
   #bezier(points: readonly Point[]): void {
-    this.#draw(bezierSpline(points), points.at(-1)!);
+    this.#draw(bezierSpline(points), lastItem(points));
     this.#degree = points.length - 1;
-    this.#control = points.at(-2)!;
+    this.#control = itemAt(points, points.length - 2);
   }
 
   /** The control point of a smooth command: that of a curve of the same degree before it, turned over; else where the pen is. */

@@ -1,5 +1,7 @@
 /** The `transform` attribute: a list of moves, the first of which is the outermost. */
+
 import { sineCosineOfDegrees } from '../../geometry/angle.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { composed, type Matrix, UNMOVED } from '../curve/move-curve.ts';
 import { numbersOf } from './lengths.ts';
 
@@ -10,7 +12,7 @@ export const transformOf = (text: string): Matrix | undefined => {
   if (rest === 'none') return UNMOVED;
   while (rest !== '') {
     const step = /^([a-zA-Z]+)\s*\(([^()]*)\)[\s,]*/.exec(rest);
-    const move = step === null ? undefined : moveOf(step[1]!, numbersOf(step[2]!));
+    const move = step === null ? undefined : moveOf(itemAt(step, 1), numbersOf(itemAt(step, 2)));
     if (step === null || move === undefined) return undefined;
     matrix = composed(matrix, move);
     rest = rest.slice(step[0].length);

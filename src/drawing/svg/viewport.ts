@@ -63,8 +63,9 @@ interface Box extends Size {
 const viewBoxOf = (text: string | undefined): Box | undefined | 'unreadable' => {
   if (text === undefined) return undefined;
   const [x, y, width, height, ...more] = numbersOf(text.slice(0, 200));
-  if (more.length > 0 || x === undefined || y === undefined || !(width! > 0) || !(height! > 0) || Number.isNaN(x + y)) return 'unreadable';
-  return { x, y, width: width!, height: height! };
+  if (more.length > 0 || x === undefined || y === undefined || width === undefined || height === undefined) return 'unreadable';
+  if (!(width > 0) || !(height > 0) || Number.isNaN(x + y)) return 'unreadable';
+  return { x, y, width, height };
 };
 
 interface Side {

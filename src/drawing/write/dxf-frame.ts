@@ -60,13 +60,15 @@ const headerOf = ({ unitCode, metric, low, high, nextHandle }: Frame): readonly 
 ];
 
 /** Objects of these classes stand among the objects, and a strict reader wants to know what they are. */
-const CLASSES: readonly Tag[] = [
-  ['ACDBDICTIONARYWDFLT', 'AcDbDictionaryWithDefault'],
-  ['ACDBPLACEHOLDER', 'AcDbPlaceHolder'],
-].flatMap(([name, subclass]): readonly Tag[] => [
+const CLASSES: readonly Tag[] = (
+  [
+    ['ACDBDICTIONARYWDFLT', 'AcDbDictionaryWithDefault'],
+    ['ACDBPLACEHOLDER', 'AcDbPlaceHolder'],
+  ] as const
+).flatMap(([name, subclass]): readonly Tag[] => [
   [0, 'CLASS'],
-  [1, name!],
-  [2, subclass!],
+  [1, name],
+  [2, subclass],
   [3, 'ObjectDBX Classes'],
   [90, 0],
   [280, 0],
@@ -78,15 +80,17 @@ const tablesOf = ({ layers, low, high }: Frame): readonly Tag[] => [
   ...table(
     'LTYPE',
     '5',
-    [
-      ['14', 'ByBlock', ''],
-      ['15', 'ByLayer', ''],
-      ['16', 'Continuous', 'Solid line'],
-    ].map(([handle, name, words]): readonly Tag[] => [
-      ...symbol('LTYPE', handle!, '5', 'AcDbLinetypeTableRecord'),
-      [2, name!],
+    (
+      [
+        ['14', 'ByBlock', ''],
+        ['15', 'ByLayer', ''],
+        ['16', 'Continuous', 'Solid line'],
+      ] as const
+    ).map(([handle, name, words]): readonly Tag[] => [
+      ...symbol('LTYPE', handle, '5', 'AcDbLinetypeTableRecord'),
+      [2, name],
       [70, 0],
-      [3, words!],
+      [3, words],
       [72, 65],
       [73, 0],
       [40, 0],
@@ -113,10 +117,12 @@ const tablesOf = ({ layers, low, high }: Frame): readonly Tag[] => [
   ...table(
     'BLOCK_RECORD',
     '1',
-    [
-      [MODEL, '*Model_Space'],
-      [PAPER, '*Paper_Space'],
-    ].map(([handle, name]): readonly Tag[] => [...symbol('BLOCK_RECORD', handle!, '1', 'AcDbBlockTableRecord'), [2, name!], [340, '0']]),
+    (
+      [
+        [MODEL, '*Model_Space'],
+        [PAPER, '*Paper_Space'],
+      ] as const
+    ).map(([handle, name]): readonly Tag[] => [...symbol('BLOCK_RECORD', handle, '1', 'AcDbBlockTableRecord'), [2, name], [340, '0']]),
   ),
 ];
 
