@@ -23,7 +23,7 @@ export interface Loop {
   /** Its layer was off or frozen, or the entity invisible. Hidden loops take no part in nesting. */
   readonly hidden: boolean;
   /** The smallest loop around it, or none. */
-  readonly parent?: string;
+  readonly parent?: string | undefined;
   /** 0 for an outermost loop, 1 for an opening in it, 2 for an island in that. */
   readonly depth: number;
   /** In drawing units (squared), so that it can be held against the file. */
@@ -68,13 +68,13 @@ export interface Drawing {
 
 export interface ReadOptions {
   /** Overrules the header: 'mm' or 'inch' and the like. */
-  readonly units?: string;
+  readonly units?: string | undefined;
   /** Ends nearer than this are joined and reported. In mm, or in drawing units when `joinInDrawingUnits`. Default 0.005 mm. */
   readonly join?: number;
   readonly joinInDrawingUnits?: boolean;
   /** Largest distance in mm between a fitted arc and the curve it stands for. Default 0.0005 mm. */
   readonly fit?: number;
-  readonly limits?: Partial<ReadLimits>;
+  readonly limits?: Partial<ReadLimits> | undefined;
 }
 
 /** Beyond these the file is refused, by name. */

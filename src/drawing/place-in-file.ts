@@ -13,5 +13,5 @@ export const spot = (at: Point, units: DrawingUnits, reach?: number): Place & { 
   kind: 'spot',
   x: at.x / units.millimetres,
   y: at.y / units.millimetres,
-  ...(reach === undefined ? {} : { reach: reach / units.millimetres }),
+  reach: reach === undefined ? undefined : reach / units.millimetres,
 });

@@ -29,7 +29,7 @@ export interface ProofQuestion {
   readonly gaps: ReadonlyMap<number, number>;
   readonly wanted: readonly Wanted[];
   /** Open lines that are cut; none when left out. */
-  readonly wantedOpen?: readonly WantedOpen[];
+  readonly wantedOpen?: readonly WantedOpen[] | undefined;
   /** Edge of the block, and the holes already in it. */
   readonly block: Contour;
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
@@ -51,7 +51,7 @@ export interface ProofQuestion {
 
 export interface LooseFinding {
   /** Wanted contour, or open line whose kept side it is, where it belongs to one. */
-  readonly loop?: string;
+  readonly loop?: string | undefined;
   /** Block whose move sets it free. */
   readonly block: number;
   readonly at: Point;
@@ -100,9 +100,9 @@ export interface Deviation {
 /** Why the verdict is what it is: the finding with the block at fault and the place, as far as there are any. */
 export interface Reason {
   readonly finding: Finding;
-  readonly block?: number;
-  readonly text?: string;
-  readonly at?: Point;
+  readonly block?: number | undefined;
+  readonly text?: string | undefined;
+  readonly at?: Point | undefined;
 }
 
 export interface Proof {
@@ -111,7 +111,7 @@ export interface Proof {
   readonly resolution: number;
   readonly contours: readonly ContourProof[];
   /** Same order as the open lines of the question; left out where it has none. */
-  readonly open?: readonly OpenProof[];
+  readonly open?: readonly OpenProof[] | undefined;
   readonly loose: readonly LooseFinding[];
   readonly stops: readonly { readonly block: number; readonly comment: string; readonly at: Point }[];
   readonly findings: readonly Finding[];

@@ -6,8 +6,8 @@ export interface Start {
   readonly folder: string;
   readonly host: string;
   /** None: the usual one, or the next that is free. */
-  readonly port?: number;
-  readonly shopFile?: string;
+  readonly port?: number | undefined;
+  readonly shopFile?: string | undefined;
 }
 
 export type StartAsked = { readonly kind: 'start'; readonly start: Start } | { readonly kind: 'help' | 'bad'; readonly sentence: string };
@@ -44,8 +44,8 @@ export const startFrom = (args: readonly string[], environment: Environment, hom
       start: {
         folder: resolve(folder),
         host: values.host ?? '127.0.0.1',
-        ...(port === undefined ? {} : { port }),
-        ...(values.shop === undefined ? {} : { shopFile: resolve(values.shop) }),
+        port,
+        shopFile: values.shop === undefined ? undefined : resolve(values.shop),
       },
     };
   } catch (error) {

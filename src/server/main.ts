@@ -36,8 +36,8 @@ const begin = async ({ folder, host, port, shopFile }: Start): Promise<void> => 
     clock: () => new Date(),
     version: root === undefined ? 'unknown' : (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
     tell: complain,
-    ...(example !== undefined && existsSync(example) ? { example } : {}),
-    ...(shopFile === undefined ? {} : { shopFile }),
+    example: example !== undefined && existsSync(example) ? example : undefined,
+    shopFile,
   });
   const address = await listen(server, host, port);
   await sayRunning(folder, address);

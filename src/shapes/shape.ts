@@ -20,7 +20,7 @@ export type Taking =
   /** A straight distance between two places. */
   | { readonly kind: 'distance'; readonly from: Point; readonly to: Point }
   /** A circle about a centre; `drawn` for one that is no edge of the piece, as a base or pitch circle. */
-  | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly drawn?: true }
+  | { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly drawn?: true | undefined }
   /** A radius, by its centre and a place on it. */
   | { readonly kind: 'radius'; readonly centre: Point; readonly at: Point }
   /** A size over, or between, pins that lie in spaces; `from` to `to` is the size itself. */
@@ -30,10 +30,10 @@ export type Taking =
 export interface ShapeSize {
   readonly figure: Figure;
   /** Limits of the size, where a standard or the request gives them, in the unit of the figure. */
-  readonly limits?: { readonly low: number; readonly high: number };
+  readonly limits?: { readonly low: number; readonly high: number } | undefined;
   /** How far the size moves when each wall it lies between stands back by one; 2 when left out. */
   readonly moves?: number;
-  readonly taking?: Taking;
+  readonly taking?: Taking | undefined;
 }
 
 export interface Shape {
@@ -46,7 +46,7 @@ export interface Shape {
   /** Greatest distance from the true curves to the contours, mm; 0 where all is lines and arcs. */
   readonly fitDeviation: number;
   /** Smallest inside corner of kept metal that the wire has to get into, mm; none where there is no inside corner. */
-  readonly insideRadius?: number;
+  readonly insideRadius?: number | undefined;
   /** Limits, undercut, points, interference: what still can be cut, but has to be known. */
   readonly findings: readonly Finding[];
 }

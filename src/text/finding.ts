@@ -11,9 +11,15 @@ export type Severity = 'refusal' | 'doubt' | 'warning' | 'repair' | 'note';
 
 export type Place =
   /** A spot on the drawing in drawing units; `reach` is the radius of a circle worth drawing around it. */
-  | { readonly kind: 'spot'; readonly x: number; readonly y: number; readonly reach?: number; readonly loop?: string }
+  | {
+      readonly kind: 'spot';
+      readonly x: number;
+      readonly y: number;
+      readonly reach?: number | undefined;
+      readonly loop?: string | undefined;
+    }
   /** A line of a text file, counted from 1. */
-  | { readonly kind: 'line'; readonly line: number; readonly column?: number; readonly text?: string }
+  | { readonly kind: 'line'; readonly line: number; readonly column?: number; readonly text?: string | undefined }
   /** A byte of a binary file, counted from 0. */
   | { readonly kind: 'byte'; readonly offset: number }
   /** A value in a job, shop or dialect file, or an option: 'wire.diameter'. */
@@ -26,11 +32,11 @@ export interface Finding {
   /** What was found, in a full sentence with its numbers and units. */
   readonly text: Text;
   /** None only where the whole file or job is meant. */
-  readonly place?: Place;
+  readonly place?: Place | undefined;
   /** What the tool did about it. */
-  readonly done?: Text;
+  readonly done?: Text | undefined;
   /** The smallest change that would help. */
-  readonly remedy?: Remedy;
+  readonly remedy?: Remedy | undefined;
   /** How many of its kind it stands for, where a long list was cut short; 1 when it is not given. */
   readonly stands?: number;
 }
@@ -75,9 +81,9 @@ export const finder =
       code,
       severity,
       text: keyed(asText(sentence), named),
-      ...(place === undefined ? {} : { place }),
-      ...(done === undefined ? {} : { done: keyed(asText(done), `${named}.done`) }),
-      ...(help === undefined ? {} : { remedy: remedyOf(help, named) }),
+      place,
+      done: done === undefined ? undefined : keyed(asText(done), `${named}.done`),
+      remedy: help === undefined ? undefined : remedyOf(help, named),
     };
   };
 

@@ -84,12 +84,12 @@ export const numbersShown = (chapter: Chapter): boolean => ['way', 'hours', 'pap
 
 export interface LegendRow {
   readonly role: Role;
-  readonly pass?: number;
+  readonly pass?: number | undefined;
   readonly style: LineStyle;
 }
 
 /** One row for each kind of line that is in the picture now, passes in the order of cutting. */
 export const legendOf = (layers: readonly LayerView[], chapter: Chapter): readonly LegendRow[] =>
   layersOf(layers, chapter)
-    .map((l) => ({ role: l.role, ...(l.pass === undefined ? {} : { pass: l.pass }), style: styleOf(l) }))
+    .map((l) => ({ role: l.role, pass: l.pass, style: styleOf(l) }))
     .toSorted((a, b) => FROM_BELOW.indexOf(a.role) - FROM_BELOW.indexOf(b.role) || (a.pass ?? 0) - (b.pass ?? 0));

@@ -13,7 +13,7 @@ export interface Mark {
   /** Only good to know: a smaller, thinner mark. */
   readonly light: boolean;
   /** The contour it speaks of. */
-  readonly loop?: string;
+  readonly loop?: string | undefined;
   readonly sentence: string;
 }
 
@@ -38,7 +38,7 @@ export const marksOf = (findings: readonly FindingView[], chapter: Chapter, poin
         heavy,
         light: f.severity === 'note',
         sentence: f.sentence,
-        ...(f.at.loop === undefined ? {} : { loop: f.at.loop }),
+        loop: f.at.loop,
       },
     ];
   });

@@ -8,7 +8,7 @@ import type { Spot, Window } from './view.ts';
 
 export type Here =
   | { readonly kind: 'nothing' }
-  | { readonly kind: 'line'; readonly layer: LayerView; readonly owner?: string }
+  | { readonly kind: 'line'; readonly layer: LayerView; readonly owner?: string | undefined }
   | { readonly kind: 'inside'; readonly owner: string };
 
 export interface Insides {
@@ -42,8 +42,7 @@ export const hereAt = (index: Indexed, insides: Insides, p: Spot, reach: number,
   const lines = near(index, p, reach, (l) => l.role !== 'block' && shown(l));
   const rank = (role: LayerView['role']): number => (FIRST.includes(role) ? FIRST.indexOf(role) : FIRST.length);
   const first = lines.toSorted((a, b) => rank(a.layer.role) - rank(b.layer.role) || a.distance - b.distance)[0];
-  if (first !== undefined)
-    return { kind: 'line', layer: first.layer, ...(first.chain.owner === undefined ? {} : { owner: first.chain.owner }) };
+  if (first !== undefined) return { kind: 'line', layer: first.layer, owner: first.chain.owner };
   const around = insides.contours.find(
     ({ box, chain }) => p.x >= box.minX && p.x <= box.maxX && p.y >= box.minY && p.y <= box.maxY && isInside(chain, p),
   );

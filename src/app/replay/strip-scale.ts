@@ -72,7 +72,7 @@ export interface Mark {
   readonly to: number;
   readonly what: string;
   readonly atNight: boolean;
-  readonly block?: number;
+  readonly block?: number | undefined;
 }
 
 /** The marks of a run that would begin `shift` minutes later and go on without waiting anew: a preview, until it is asked. */
@@ -85,7 +85,7 @@ export const marksOf = ({ events, week }: ClockView, shift = 0): readonly Mark[]
       to: to + shift,
       what: calm(what),
       atNight: shift === 0 ? atNight : isNight(week, from + shift),
-      ...(block === undefined ? {} : { block }),
+      block,
     }));
 
 const markKind = (kind: string, purpose: StopPurpose | undefined): MarkKind => {

@@ -44,9 +44,9 @@ export interface DrawnFile {
   readonly state: 'complete' | 'incomplete' | 'refused';
   readonly format: 'dxf' | 'svg' | 'unknown';
   /** What the file itself says of its unit; none when it does not. */
-  readonly units?: DrawingUnits;
+  readonly units?: DrawingUnits | undefined;
   /** Whether the header means metric or inch patterns; a hint when it names no unit, and a doubt when it contradicts one. */
-  readonly measurement?: 'metric' | 'inch';
+  readonly measurement?: 'metric' | 'inch' | undefined;
   /** True where the header is there but says 'no unit'. */
   readonly unitless: boolean;
   readonly curves: readonly DrawnCurve[];

@@ -61,8 +61,8 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
   return {
     state: reading.complete ? 'complete' : 'incomplete',
     format: 'dxf',
-    ...(unit?.kind === 'unit' ? { units: unit.units } : {}),
-    ...(header.measurement === 0 || header.measurement === 1 ? { measurement: header.measurement === 1 ? 'metric' : 'inch' } : {}),
+    units: unit?.kind === 'unit' ? unit.units : undefined,
+    measurement: SYSTEMS.get(header.measurement),
     unitless: unit?.kind === 'unitless',
     ...drawn,
     layers: layers.listed(),
@@ -70,6 +70,12 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
     findings: told.findings(),
   };
 };
+
+/** What $MEASUREMENT says the drawing was begun in. */
+const SYSTEMS: ReadonlyMap<number | undefined, 'inch' | 'metric'> = new Map([
+  [0, 'inch'],
+  [1, 'metric'],
+]);
 
 const refused = (told: Ledger): DrawnFile => ({
   state: 'refused',

@@ -15,7 +15,7 @@ import { endPoint, findNodes, spreadOf } from './nodes.ts';
 export interface Rounded {
   readonly places: number;
   readonly worst: number;
-  readonly at?: Point;
+  readonly at?: Point | undefined;
 }
 
 /** A place where three or more ends meet. */

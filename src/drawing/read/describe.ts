@@ -18,7 +18,7 @@ export interface DrawingData {
     readonly id: string;
     readonly layer: string;
     readonly hidden: boolean;
-    readonly parent?: string;
+    readonly parent?: string | undefined;
     readonly depth: number;
     readonly area: number;
     readonly perimeter: number;
@@ -43,7 +43,7 @@ export const drawingJson = (drawing: Drawing, file = ''): DrawingData => ({
     id,
     layer,
     hidden,
-    ...(parent === undefined ? {} : { parent }),
+    parent,
     depth,
     area,
     perimeter,

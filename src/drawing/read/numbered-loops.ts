@@ -36,7 +36,7 @@ export const finishedLoops = (loops: readonly FoundLoop[], nesting: ReadonlyMap<
       contour: loop.contour,
       layer: loop.layer,
       hidden: loop.hidden,
-      ...(nested.parent < 0 ? {} : { parent: loopName(nested.parent) }),
+      parent: nested.parent < 0 ? undefined : loopName(nested.parent),
       depth: nested.depth,
       area: Math.abs(loop.area) / (units.millimetres * units.millimetres),
       perimeter: loop.perimeter / units.millimetres,

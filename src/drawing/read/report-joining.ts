@@ -144,7 +144,7 @@ const toldOpen = (chain: NamedChain, units: DrawingUnits, join: number): Finding
     place: spot(chain.from, units),
     severity: chain.hidden ? 'note' : 'warning',
     done: chain.hidden ? words.hidden : words.notCut,
-    ...(chain.hidden ? {} : { remedy: wide ? remedy(words.closeOrAllow, { field: 'join' }) : words.close }),
+    remedy: chain.hidden ? undefined : wide ? remedy(words.closeOrAllow, { field: 'join' }) : words.close,
   });
 };
 

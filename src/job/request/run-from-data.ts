@@ -17,7 +17,7 @@ export interface AskedJob {
   /** The shop file as data; the house's own when left out. */
   readonly shop?: unknown;
   /** Text of a dialect file; the standard words when left out. */
-  readonly dialect?: string;
+  readonly dialect?: string | undefined;
   /** The day where the job names none, ISO 8601. */
   readonly day: string;
 }

@@ -13,7 +13,7 @@ export interface DialectWords {
   /** By the first letter of the word. */
   readonly spellings: ReadonlyMap<string, readonly Spelling[]>;
   /** Letter that chooses the condition, or none. */
-  readonly condition?: string;
+  readonly condition?: string | undefined;
   /** What has no word, so that a stop with a comment stands in for it. */
   readonly conditionByComment: boolean;
 }
@@ -28,7 +28,7 @@ export const dialectWords = (dialect: Dialect): DialectWords => {
   }
   for (const list of spellings.values()) list.sort((a, b) => b.parts.length - a.parts.length);
   const condition = dialect.words.condition?.[0];
-  return { spellings, ...(condition === undefined ? {} : { condition }), conditionByComment: condition === undefined };
+  return { spellings, condition, conditionByComment: condition === undefined };
 };
 
 /** The word of the dialect that begins at `index` of a block, with the number of parts it takes up. */

@@ -12,7 +12,7 @@ export interface StopSaid {
 
 export const stopSaid = (comment: string): StopSaid => {
   const loop = /^[A-Z]\d+(?=[,:])/.exec(comment)?.[0];
-  return { purpose: purposeOf(comment), ...(loop === undefined ? {} : { loop }) };
+  return { purpose: purposeOf(comment), loop };
 };
 
 /** Words of securing a piece count before all others; a stop without a comment may be for anything. */

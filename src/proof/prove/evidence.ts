@@ -21,10 +21,10 @@ export interface Evidence {
 /** A finding with its block. */
 export const reason = (finding: Finding, blocks: readonly Block[], block: number, at?: Point): Reason => {
   const text = blocks[block]?.text;
-  return { finding, block, ...(text === undefined ? {} : { text }), ...(at === undefined ? {} : { at }) };
+  return { finding, block, text, at };
 };
 
-export const lineOf = (blocks: readonly Block[], block: number): { readonly place?: Place } => {
+export const lineOf = (blocks: readonly Block[], block: number): { readonly place?: Place | undefined } => {
   const known = blocks[block];
   return known === undefined ? {} : { place: { kind: 'line', line: known.line, text: known.text } };
 };
@@ -33,8 +33,8 @@ export const spot = (at: Point, loop?: string, reach?: number): Place => ({
   kind: 'spot',
   x: at.x,
   y: at.y,
-  ...(reach === undefined ? {} : { reach }),
-  ...(loop === undefined ? {} : { loop }),
+  reach,
+  loop,
 });
 
 /** The block whose cut comes nearest to a place, or reaches furthest over it. */

@@ -40,7 +40,7 @@ export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => 
   }
   const fault = read.findings.find((f) => f.severity === 'refusal');
   const finding = find('program-not-readable', say`The program cannot be read to its end: ${{ fault: fault?.text ?? words.broken }}`, {
-    ...(fault?.place === undefined ? {} : { place: fault.place }),
+    place: fault?.place,
     remedy: say`Correct the block and prove the program again.`,
   });
   return unproven([...read.findings, finding], finding);
@@ -59,7 +59,7 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
     verdict: judged.reasons.some((r) => r.finding.severity === 'refusal') ? 'not proven' : 'proven',
     resolution: RESOLUTION,
     contours: judged.contours,
-    ...(judged.open.length === 0 ? {} : { open: judged.open }),
+    open: judged.open.length === 0 ? undefined : judged.open,
     loose: loose.map((l) => l.finding),
     stops: trace.stops.map(({ block, comment, at }) => ({ block, comment, at })),
     findings: judged.reasons.map((r) => r.finding),

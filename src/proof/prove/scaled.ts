@@ -44,9 +44,7 @@ export const warmed = (question: ProofQuestion): ProofQuestion => {
   return {
     ...question,
     wanted: question.wanted.map((w) => ({ ...w, contour: transformChain(grown, w.contour) })),
-    ...(question.wantedOpen === undefined
-      ? {}
-      : { wantedOpen: question.wantedOpen.map((o) => ({ ...o, path: transformChain(grown, o.path) })) }),
+    wantedOpen: question.wantedOpen?.map((o) => ({ ...o, path: transformChain(grown, o.path) })),
     block: transformChain(grown, question.block),
     holes: question.holes.map((h) => ({ ...h, at: transformPoint(grown, h.at) })),
   };

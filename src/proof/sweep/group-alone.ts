@@ -20,7 +20,7 @@ export interface Work {
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
   /** Given where the group reaches the edge of the block. */
-  readonly block?: Contour;
+  readonly block?: Contour | undefined;
   readonly wireRadius: number;
   readonly tolerance: number;
   readonly insideCorner: number;
@@ -74,7 +74,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
       numbers.push(KEPT_NUMBER[kept], path.segments.length);
       return { path: local.path(path), kept };
     }),
-    ...(group.atEdge ? { block: local.contour(question.block) } : {}),
+    block: group.atEdge ? local.contour(question.block) : undefined,
     wireRadius: question.wireDiameter / 2,
     tolerance: question.tolerance,
     insideCorner: question.insideCorner,

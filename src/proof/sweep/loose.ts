@@ -38,8 +38,7 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
       const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
       const line = owner === undefined && piece.beside !== undefined ? question.wantedOpen![p.group.open[piece.beside]!] : undefined;
       const finding: LooseFinding = {
-        ...(owner === undefined ? {} : { loop: question.wanted[owner]!.loop }),
-        ...(line === undefined ? {} : { loop: line.chain }),
+        loop: owner === undefined ? line?.chain : question.wanted[owner]!.loop,
         block: trace.cuts[cut]!.block,
         at,
         area,

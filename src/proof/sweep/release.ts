@@ -21,9 +21,9 @@ export interface Piece {
   /** Clockwise, in units. */
   readonly loop: Path64;
   /** Innermost wanted contour of the work that it lies in. */
-  readonly inside?: number;
+  readonly inside?: number | undefined;
   /** Open line of the work on whose kept side it lies. */
-  readonly beside?: number;
+  readonly beside?: number | undefined;
   /** Share of its edge that was cut before the run that set it free, where the edge is not of the block or a hole: near 1 when it stood on a tab. */
   readonly standing: number;
 }
@@ -195,8 +195,8 @@ const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: 
     at,
     area: netArea(loop, loops),
     loop,
-    ...(inside === undefined ? {} : { inside }),
-    ...(beside === undefined ? {} : { beside }),
+    inside,
+    beside,
   };
 };
 

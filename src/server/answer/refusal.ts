@@ -25,7 +25,7 @@ export const notValid = (sentence: string, findings: readonly Finding[]): Refusa
 export const said = (findings: readonly Finding[]): Pick<ServerError, 'findings'> => ({
   findings: findings.map((f) => {
     const { place, ...rest } = stated(f);
-    return { ...rest, ...(place === undefined ? {} : { place: { ...place } }) };
+    return { ...rest, place: place === undefined ? undefined : { ...place } };
   }),
 });
 

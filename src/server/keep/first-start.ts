@@ -14,9 +14,9 @@ import { writeWhole } from './whole-file.ts';
 
 export interface FirstStart {
   /** A job file whose drawing and shop lie where it says. */
-  readonly example?: string;
+  readonly example?: string | undefined;
   /** A shop file that is taken instead of the one of the example; its dialect lies where it says. */
-  readonly shopFile?: string;
+  readonly shopFile?: string | undefined;
 }
 
 /** Makes the folder, and on the very first start fills it; what is there already is never touched. */
@@ -43,7 +43,7 @@ const makeFolder = async (path: string): Promise<void> => {
 const exampleJob = async (path: string) => {
   const { job, shop, drawing: made } = jobFileOf(await readFile(path, 'utf8'), basename(path));
   const drawing = made ?? (await readFile(resolve(dirname(path), job.drawingName)));
-  return { job: { ...job, drawing }, ...(shop === undefined ? {} : { shop: resolve(dirname(path), shop) }) };
+  return { job: { ...job, drawing }, shop: shop === undefined ? undefined : resolve(dirname(path), shop) };
 };
 
 /** Throws a refusal where the file cannot be used. */
@@ -56,7 +56,7 @@ const takeShop = async (folder: string, path: string): Promise<void> => {
   const record = {
     revision: 0,
     shop: JSON.parse(text.replace(/^\uFEFF/, '')) as Record<string, unknown>,
-    ...(dialect === undefined ? {} : { dialect }),
+    dialect,
   };
   mustBeShop(record);
   await writeWhole(shopFileIn(folder), `${JSON.stringify(record, null, 1)}\n`);

@@ -11,9 +11,9 @@ import type { NewJob } from './jobs.ts';
 export interface JobFile {
   readonly job: Omit<NewJob, 'drawing'>;
   /** Made of the numbers, where the job has a shape and needs no drawing. */
-  readonly drawing?: Uint8Array;
+  readonly drawing?: Uint8Array | undefined;
   /** The shop file it names. The server has one shop for all jobs, so the job itself keeps neither shop nor dialect. */
-  readonly shop?: string;
+  readonly shop?: string | undefined;
 }
 
 /** Throws a refusal with the fields at fault. */
@@ -29,8 +29,8 @@ export const jobFileOf = (text: string, fileName: string): JobFile => {
   const name = parsed.value.name ?? stemOf(drawingName);
   return {
     job: { name, drawingName, input: { ...input, drawing: drawingName } },
-    ...(made === undefined ? {} : { drawing: made.drawing }),
-    ...(typeof shop === 'string' ? { shop } : {}),
+    drawing: made?.drawing,
+    shop: typeof shop === 'string' ? shop : undefined,
   };
 };
 

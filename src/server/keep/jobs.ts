@@ -73,7 +73,7 @@ const saved = (record: JobRecord, { revision, name, steps, cursor, line }: Savin
   }
   if (cursor >= steps.length) throw badField('cursor', `Step ${cursor} cannot be in force: there are only ${steps.length}.`);
   const { line: _, ...rest } = record;
-  return { ...rest, revision: revision + 1, name, steps, cursor, ...(line === undefined ? {} : { line }) };
+  return { ...rest, revision: revision + 1, name, steps, cursor, line };
 };
 
 const MOST_ENTRIES = 5000;

@@ -42,7 +42,7 @@ const summaryOf = ({ id, revision, name, drawingName, changed, line }: JobRecord
   name,
   drawingName,
   changed,
-  ...(line === undefined ? {} : { line }),
+  line,
 });
 
 const faulty = (id: string, called: string, error: unknown, changed = new Date(0)): JobSummary => ({

@@ -55,7 +55,7 @@ const remembering = ({ jobs, shop, papers, today }: Room): ((record: JobRecord) 
       drawing: await jobs.drawing(record.id),
       drawingName: record.drawingName,
       shop: kept.shop,
-      ...(kept.dialect === undefined ? {} : { dialect: kept.dialect }),
+      dialect: kept.dialect,
       day,
       stem: plainStem(stemOf(record.drawingName)),
     });

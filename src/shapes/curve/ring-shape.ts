@@ -50,7 +50,7 @@ export const ringShape = (request: RotorRequest, ring: PinRing): MadeShape => {
       starts: [],
       sizes: sizesOf(request, { ...form, round: rounded.round }, back, inside),
       fitDeviation: 0,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: [],
     },
   };
@@ -130,7 +130,7 @@ const sizesOf = (request: RotorRequest, form: RingForm, back: number, inside: nu
     kind: 'circle',
     centre: point(0, 0),
     radius,
-    ...(drawn === undefined ? {} : { drawn }),
+    drawn,
   });
   const tips = form.radius - form.tooth;
   const own = { source: 'trochoid-rotors' };

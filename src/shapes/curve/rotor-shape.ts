@@ -55,9 +55,9 @@ export const rotorShape = (request: RotorRequest, ring: PinRing): MadeShape => {
       name: (request.part === 'disc' ? words.disc : words.rotor)(request, ring.pins),
       outlines,
       starts: [],
-      sizes: rotorSizes(request, ring, { back, reach, inside, holes, ...(walls.least === undefined ? {} : { wall: walls.least }) }),
+      sizes: rotorSizes(request, ring, { back, reach, inside, holes, wall: walls.least }),
       fitDeviation: made.deviation,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: walls.findings,
     },
   };

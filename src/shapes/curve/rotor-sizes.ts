@@ -39,7 +39,7 @@ export interface RotorMade {
   readonly reach: number;
   readonly inside: number | undefined;
   readonly holes: Holes;
-  readonly wall?: Wall;
+  readonly wall?: Wall | undefined;
 }
 
 export const rotorSizes = (request: RotorRequest, ring: PinRing, made: RotorMade): readonly ShapeSize[] => {

@@ -13,7 +13,7 @@ export type SpiralMade =
       readonly contour: Contour;
       readonly deviation: number;
       /** Where two turns come nearest to each other; none when no turn faces another. */
-      readonly nearest?: { readonly distance: number; readonly from: Point; readonly to: Point };
+      readonly nearest?: { readonly distance: number; readonly from: Point; readonly to: Point } | undefined;
     }
   | { readonly kind: 'turns touch'; readonly at: Point }
   | { readonly kind: 'too many arcs' }
@@ -27,7 +27,7 @@ export interface SpiralForm {
   readonly half: number;
   readonly ends: 'round' | 'square';
   /** Radius of a round eye about the beginning of the middle line, larger than `half`. */
-  readonly eye?: number;
+  readonly eye?: number | undefined;
 }
 
 export const spiralContour = (spiral: SpiralLine, { half, ends, eye }: SpiralForm, within: number, most = MOST): SpiralMade => {
@@ -55,7 +55,7 @@ export const spiralContour = (spiral: SpiralLine, { half, ends, eye }: SpiralFor
     kind: 'drawn',
     contour,
     deviation: Math.max(outer.deviation, inner.deviation),
-    ...(gap.kind === 'gap' ? { nearest: gap } : {}),
+    nearest: gap.kind === 'gap' ? gap : undefined,
   };
 };
 

@@ -18,7 +18,7 @@ export interface SpiralTold {
   readonly inside: number | undefined;
   /** Mirrors a place where the spiral winds clockwise. */
   readonly place: ((p: Point) => Point) | undefined;
-  readonly nearest?: { readonly distance: number; readonly from: Point; readonly to: Point };
+  readonly nearest?: { readonly distance: number; readonly from: Point; readonly to: Point } | undefined;
 }
 
 const size = (p: Point): number => Math.hypot(p.x, p.y);
@@ -61,7 +61,7 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
     { figure: lengthFigure(request, size(end)) },
     {
       figure: asked('inner-radius', 'from the middle to the beginning', request.innerRadius),
-      ...(request.innerRadius > 0 ? { taking: { kind: 'distance', from: point(0, 0), to: place(begin) } as const } : {}),
+      taking: request.innerRadius > 0 ? ({ kind: 'distance', from: point(0, 0), to: place(begin) } as const) : undefined,
     },
     {
       figure: found('outer-radius', 'from the middle to the end', size(end), 'off the middle line', { source: 'plane-curves' }),

@@ -43,7 +43,7 @@ export const spiral = shapeKind({
     if (fault !== undefined) return refusedWith(fault);
     const eye = request.metal === 'inside' || request.eyeDiameter === undefined ? undefined : request.eyeDiameter / 2 + grown;
     if (eye !== undefined && eye <= half) return refusedWith(noEye.tooNarrow(request.eyeDiameter ?? 0));
-    const made = spiralContour(line, { half, ends: request.ends, ...(eye === undefined ? {} : { eye }) }, request.fit);
+    const made = spiralContour(line, { half, ends: request.ends, eye }, request.fit);
     return made.kind === 'drawn' ? drawn(request, plain, half, made) : refusedWith(notDrawn(request, made));
   },
 });
@@ -154,7 +154,7 @@ const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Ext
     half,
     inside,
     place: request.turning === 'clockwise' ? (p: Parameters<typeof transformPoint>[1]) => transformPoint(over, p) : undefined,
-    ...(made.nearest === undefined ? {} : { nearest: made.nearest }),
+    nearest: made.nearest,
   };
   return {
     kind: 'made',
@@ -164,7 +164,7 @@ const drawn = (request: SpiralRequest, line: SpiralLine, half: number, made: Ext
       starts: [],
       sizes: spiralSizes(request, told),
       fitDeviation: made.deviation,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: spiralFindings(request, told),
     },
   };

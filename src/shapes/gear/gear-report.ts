@@ -57,7 +57,7 @@ export const gearReport = (
     ...drawing,
     outlines,
     starts: [],
-    ...(inside === undefined ? {} : { insideRadius: inside }),
+    insideRadius: inside,
     sizes: [
       ...(span === undefined ? [] : spanSizes(figures, span, request.spanTeeth)),
       ...pins.sizes,

@@ -50,9 +50,10 @@ const plainForm = (request: GearRequest, figures: ToothFigures, limits: Limits):
   tip: limits.tip,
   root: limits.root,
   tipChamfer: request.tipChamfer,
-  ...(request.reliefAmount > 0
-    ? { tipRelief: { amount: request.reliefAmount, from: reliefBegin(request, flankedOf(request, limits, figures)) } }
-    : {}),
+  tipRelief:
+    request.reliefAmount > 0
+      ? { amount: request.reliefAmount, from: reliefBegin(request, flankedOf(request, limits, figures)) }
+      : undefined,
 });
 
 const drawn = (

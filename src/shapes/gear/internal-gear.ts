@@ -150,7 +150,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Te
   const begin = reliefBegin(request, flank);
   const made = internalOutline(figures, { tip, root }, radius, request.fit, {
     chamfer: request.tipChamfer,
-    ...(request.reliefAmount > 0 ? { relief: { amount: request.reliefAmount, from: begin } } : {}),
+    relief: request.reliefAmount > 0 ? { amount: request.reliefAmount, from: begin } : undefined,
   });
   if (made.kind === 'refused') return { kind: 'refused', findings: [made.finding] };
   const outlines: readonly Outline[] = [

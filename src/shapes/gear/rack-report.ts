@@ -45,7 +45,7 @@ export const rackReport = (
           addendum: request.mateAddendum ?? FULL_DEPTH.addendum,
         });
   return {
-    ...(inside === undefined ? {} : { insideRadius: inside }),
+    insideRadius: inside,
     sizes: [
       ...pins.sizes,
       ...plainSizes(figures, form),

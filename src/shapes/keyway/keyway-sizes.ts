@@ -25,7 +25,7 @@ export const keywaySizes = (
 ): readonly ShapeSize[] => [
   {
     figure: boreFigure(2 * radius, bore),
-    ...(bore.low === bore.high ? {} : { limits: bore }),
+    limits: bore.low === bore.high ? undefined : bore,
     taking: { kind: 'circle', centre: point(0, 0), radius },
   },
   {

@@ -58,7 +58,7 @@ const plainBore = (bore: number, { boreZone }: WheelBoreAsked, root: number, dep
     );
   const size: ShapeSize = {
     figure: boreFigure(2 * radius, limits),
-    ...(limits.low === limits.high ? {} : { limits }),
+    limits: limits.low === limits.high ? undefined : limits,
     taking: { kind: 'circle', centre: point(0, 0), radius },
   };
   return {

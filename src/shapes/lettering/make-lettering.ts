@@ -95,7 +95,7 @@ const finished = (request: LetteringRequest, typeface: Typeface, scale: number, 
       outlines,
       starts: startsOf(cut, metal === 'inside' ? 'pieces' : 'openings'),
       fitDeviation: letters.deviation,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
     },
   };
 };

@@ -14,8 +14,8 @@ export interface Gap {
 
 export interface Narrow {
   /** Nothing where nothing faces anything, as round a single disc. */
-  readonly opening?: Gap;
-  readonly metal?: Gap;
+  readonly opening?: Gap | undefined;
+  readonly metal?: Gap | undefined;
 }
 
 /** `inks` says whether the letters themselves are metal. Contours with how they lie in each other: even depths run round a letter. */
@@ -32,7 +32,7 @@ export const narrowOf = (contours: readonly Contour[], nested: readonly Nested[]
   });
   const [ground, ink] = best;
   const [metal, opening] = inks === 'metal' ? [ink, ground] : [ground, ink];
-  return { ...(opening === undefined ? {} : { opening }), ...(metal === undefined ? {} : { metal }) };
+  return { opening, metal };
 };
 
 /** The narrowest between neighbours, which lie in the same contour, or one straight in the other: first of the ground, which an even number of contours lies round, then of ink. */

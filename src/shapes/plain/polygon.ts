@@ -109,7 +109,7 @@ export const polygon = shapeKind({
             : []),
         ],
         fitDeviation: 0,
-        ...(inside === undefined ? {} : { insideRadius: inside }),
+        insideRadius: inside,
         findings: [],
       },
     };

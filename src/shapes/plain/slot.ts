@@ -79,7 +79,7 @@ export const slot = shapeKind({
             : []),
         ],
         fitDeviation: 0,
-        ...(inside === undefined ? {} : { insideRadius: inside }),
+        insideRadius: inside,
         findings: [],
       },
     };

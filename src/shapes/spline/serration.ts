@@ -92,7 +92,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal, finestWire:
       starts: [],
       sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...(inside === undefined ? [] : [insideSize(inside)])],
       fitDeviation: 0,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };
@@ -245,7 +245,7 @@ const sizesOf = (
   return [
     {
       figure: millimetres('tip-diameter', shaft ? 'outer diameter, over the tips' : 'bore, over the tips', tips, source),
-      ...(tipLimits === undefined ? {} : { limits: tipLimits }),
+      limits: tipLimits,
       taking: { ...ring, radius: tips / 2 },
     },
     {

@@ -117,7 +117,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut, fin
         ...(inside === undefined ? [] : [insideSize(inside)]),
       ],
       fitDeviation: 0,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: [...pins.findings, ...cornerDoubts(request, nominal), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };
@@ -187,13 +187,13 @@ const sizesOf = (
   const at = (side: 1 | -1) =>
     point(foot * Math.cos(turn) - side * half * Math.sin(turn), foot * Math.sin(turn) + side * half * Math.cos(turn));
   return [
-    { figure: d, ...limited(limits.inner), taking: { kind: 'circle', centre: point(0, 0), radius: inner / 2 } },
+    { figure: d, limits: limits.inner, taking: { kind: 'circle', centre: point(0, 0), radius: inner / 2 } },
     {
       figure: millimetres('outer-diameter', 'outer diameter', outer, source),
-      ...limited(limits.outer),
+      limits: limits.outer,
       taking: { kind: 'circle', centre: point(0, 0), radius: outer / 2 },
     },
-    { figure: b, ...limited(limits.width), taking: { kind: 'distance', from: point(x, -width / 2), to: point(x, width / 2) } },
+    { figure: b, limits: limits.width, taking: { kind: 'distance', from: point(x, -width / 2), to: point(x, width / 2) } },
     { figure: chord, taking: { kind: 'distance', from: at(-1), to: at(1) } },
     ...(nominal.symmetry === undefined
       ? []
@@ -207,8 +207,6 @@ const sizesOf = (
         ]),
   ];
 };
-
-const limited = (limits: Limits | undefined): { readonly limits?: Limits } => (limits === undefined ? {} : { limits });
 
 /** Pins measure few shafts: with low ridges they rest on the inner diameter. Those of a hub would find no seat at all. */
 const pinned = (

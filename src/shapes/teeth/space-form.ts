@@ -27,7 +27,7 @@ export type InternalOutline =
 /** What is taken off the tips of the internal teeth: a chamfer, mm, and a relief from a radius inwards. */
 export interface TipEnds {
   readonly chamfer: number;
-  readonly relief?: { readonly amount: number; readonly from: number };
+  readonly relief?: { readonly amount: number; readonly from: number } | undefined;
 }
 
 export const rootTooRound = (radius: number, most: number): Text =>
@@ -68,7 +68,7 @@ export const internalOutline = (
     tip: root,
     root: tip,
     tipChamfer: 0,
-    ...(ends.relief === undefined ? {} : { footRelief: ends.relief }),
+    footRelief: ends.relief,
   };
   const most = fullTipFillet(form);
   const wanted = typeof radius === 'number' ? radius : radius === 'full' ? most : Math.min(most, Number(radius.slice('at most '.length)));

@@ -32,9 +32,9 @@ export interface ToothForm {
   /** Radius between flank and tip circle, in place of a chamfer: the root of an internal gear, whose spaces have this form. */
   readonly tipFillet?: number;
   /** Greatest amount the flank stands back at the tip, square to it, growing evenly from the radius `from`. */
-  readonly tipRelief?: Relief;
+  readonly tipRelief?: Relief | undefined;
   /** The same at the root circle, growing inwards: tip relief of an internal gear. */
-  readonly footRelief?: Relief;
+  readonly footRelief?: Relief | undefined;
 }
 
 interface Relief {

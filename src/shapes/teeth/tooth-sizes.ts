@@ -39,7 +39,7 @@ export const circleSizes = (
 
 const ring = (figure: Figure, drawn = false): ShapeSize => ({
   figure,
-  taking: { kind: 'circle', centre: MIDDLE, radius: figure.value / 2, ...(drawn ? { drawn: true as const } : {}) },
+  taking: { kind: 'circle', centre: MIDDLE, radius: figure.value / 2, drawn: drawn ? true : undefined },
 });
 
 export type Spanned =

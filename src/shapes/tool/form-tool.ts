@@ -148,7 +148,7 @@ const drawn = (request: ToolRequest, made: ToolMade): MadeShape => {
       starts: [],
       sizes: toolSizes(request, made, inside),
       fitDeviation: profile.deviation,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: toolFindings(request, made),
     },
   };

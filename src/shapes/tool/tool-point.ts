@@ -17,13 +17,13 @@ export interface AskedPoint {
   readonly name: Text;
   readonly tool: ToolPoint;
   readonly depth: number;
-  readonly figures: { readonly depth: Figure; readonly flat: Figure; readonly nose?: Figure };
+  readonly figures: { readonly depth: Figure; readonly flat: Figure; readonly nose?: Figure | undefined };
   /** Of the thread; a v may have none. */
-  readonly pitch?: Figure;
+  readonly pitch?: Figure | undefined;
   /** From the tip to the pitch line, where the groove is half a pitch wide. */
   readonly pitchLine?: number;
   /** The roundest nose that the standard allows. */
-  readonly mostNose?: number;
+  readonly mostNose?: number | undefined;
 }
 
 type Refused = { readonly finding: Finding };
@@ -105,8 +105,8 @@ const flatPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'flat
     depth: depth.value,
     pitch,
     pitchLine: depth.value - height.value / 2,
-    figures: { depth, flat, ...(nose > 0 ? { nose: asked('nose-radius', 'radius of the nose', nose) } : {}) },
-    ...(form.mostNose === undefined ? {} : { mostNose: form.mostNose(pitch.value) }),
+    figures: { depth, flat, nose: nose > 0 ? asked('nose-radius', 'radius of the nose', nose) : undefined },
+    mostNose: form.mostNose?.(pitch.value),
   };
 };
 
@@ -150,7 +150,7 @@ const plainV = (request: ToolRequest, pitch: Figure | undefined): AskedPoint | R
     name: words.v(includedAngle, depth),
     tool: { left: half, right: half, flat: flat.value, nose: nose.value },
     depth,
-    figures: { depth: asked('depth', 'depth of the groove', depth), flat, ...(nose.value > 0 ? { nose } : {}) },
-    ...(pitch === undefined ? {} : { pitch }),
+    figures: { depth: asked('depth', 'depth of the groove', depth), flat, nose: nose.value > 0 ? nose : undefined },
+    pitch,
   };
 };

@@ -37,7 +37,7 @@ export const toolSizes = (request: ToolRequest, made: ToolMade, inside: number |
     angleSize(made),
     {
       figure: flat,
-      ...(tool.flat > 1e-9 ? { taking: { kind: 'distance', from: point(-tool.flat / 2, 0), to: point(tool.flat / 2, 0) } as const } : {}),
+      taking: tool.flat > 1e-9 ? ({ kind: 'distance', from: point(-tool.flat / 2, 0), to: point(tool.flat / 2, 0) } as const) : undefined,
     },
     ...(figures.nose === undefined ? [] : [{ figure: figures.nose }]),
     ...depthSizes(made),

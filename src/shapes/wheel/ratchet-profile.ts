@@ -20,7 +20,7 @@ export interface RatchetForm {
   readonly rootRadius: number;
   /** Along the tip circle. */
   readonly land: number;
-  readonly back: { readonly kind: 'straight' } | { readonly kind: 'curved'; readonly radius?: number };
+  readonly back: { readonly kind: 'straight' } | { readonly kind: 'curved'; readonly radius?: number | undefined };
   /** How far all walls stand back into the metal. */
   readonly standBack: number;
 }
@@ -35,7 +35,7 @@ export type Ratchet =
       readonly land: number;
       /** Between face and back at the tip, rad. */
       readonly tipAngle: number;
-      readonly backRadius?: number;
+      readonly backRadius?: number | undefined;
     }
   | { readonly kind: 'no room'; readonly where: 'face' | 'back' | 'back radius' | 'tooth' };
 
@@ -62,7 +62,7 @@ export const ratchetRing = (form: RatchetForm): Ratchet => {
     foot,
     land: Math.hypot(top.back.x - top.face.x, top.back.y - top.face.y),
     tipAngle: tipAngleOf(face, own.back, top.back),
-    ...(back.kind === 'arc' ? { backRadius: back.radius } : {}),
+    backRadius: back.kind === 'arc' ? back.radius : undefined,
   };
 };
 

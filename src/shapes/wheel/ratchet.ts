@@ -111,7 +111,7 @@ const formOf = (request: Request): RatchetForm => {
     undercut: (request.undercut * Math.PI) / 180,
     rootRadius: request.rootRadius,
     land: request.land ?? (USUAL_LAND * Math.PI * outerDiameter) / teeth,
-    back: back === 'straight' ? { kind: 'straight' } : { kind: 'curved', ...(backRadius === undefined ? {} : { radius: backRadius }) },
+    back: back === 'straight' ? { kind: 'straight' } : { kind: 'curved', radius: backRadius },
     standBack: standBack(request),
   };
 };
@@ -165,7 +165,7 @@ const finished = (request: Request, form: RatchetForm, made: Drawn, finestWire: 
       starts: [],
       sizes: sizesOf(request, form, made, place),
       fitDeviation: 0,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: [...pawlDoubts(request, made), ...tipDoubts(made), ...belowAnyWire(inside, finestWire, 'rootRadius')],
     },
   };

@@ -174,7 +174,7 @@ const finished = (
         ...bore.sizes,
       ],
       fitDeviation: 0,
-      ...(inside === undefined ? {} : { insideRadius: inside }),
+      insideRadius: inside,
       findings: [...(made.pointed ? [pointed(made.tip, tip)] : []), ...bore.findings],
     },
   };

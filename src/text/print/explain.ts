@@ -14,7 +14,7 @@ export interface Explanation {
   readonly printed: string;
   readonly basis: Basis;
   readonly source: string;
-  readonly formula?: string;
+  readonly formula?: string | undefined;
   readonly warnings: readonly string[];
   /** Told in full earlier in the tree: its parts are not repeated. */
   readonly told: boolean;
@@ -36,7 +36,7 @@ const explainOnce = (figure: Figure, printing: Printing, seen: Set<Figure>): Exp
     printed: printFigure(figure, printing),
     basis: figure.basis,
     source: figure.source,
-    ...(figure.formula === undefined ? {} : { formula: figure.formula }),
+    formula: figure.formula,
     warnings: figure.warnings,
     told,
     from: told ? [] : figure.from.map((f) => explainOnce(f, printing, seen)),

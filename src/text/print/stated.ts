@@ -13,11 +13,11 @@ export interface Stated {
   readonly stands?: number | undefined;
 }
 
-/** Absent parts stay absent, so that JSON holds only what there is. */
+/** What is not there is undefined, so that JSON holds only what there is. */
 export const stated = ({ text, done, remedy, place, ...rest }: Finding, reader: Reader = HOUSE): Stated => ({
   ...rest,
   sentence: print(text, reader),
-  ...(place && { place }),
-  ...(done && { done: print(done, reader) }),
-  ...(remedy && { remedy: print(remedy.text, reader) }),
+  place,
+  done: done && print(done, reader),
+  remedy: remedy && print(remedy.text, reader),
 });
