@@ -282,10 +282,10 @@ export const RULES: readonly Rule[] = [
   },
   { folder: 'src/app/work', may: [], packages: ['dejavu-fonts-ttf'], why: 'the worker knows the job and nothing of the page' },
   { folder: 'src/app/state', may: ['src/app/work'], packages: ['zustand'], why: 'what a sheet holds knows nothing that is drawn' },
-  { folder: 'src/app/words', may: ['work', 'state'].map((p) => `src/app/${p}`), why: 'texts of the page, of what it holds' },
+  { folder: 'src/app/words', may: ['src/app/work'], why: 'texts of the page, and of what the worker tells' },
   {
     folder: 'src/app/look',
-    may: ['work', 'state', 'words'].map((p) => `src/app/${p}`),
+    may: ['work', 'words'].map((p) => `src/app/${p}`),
     packages: ['@fontsource/source-sans-3', '@fontsource/source-code-pro'],
     why: 'what every page has in common',
   },

@@ -3,12 +3,12 @@ import { Component, lazy, type ReactNode, StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
 import { z } from 'zod';
 import { DropAnywhere } from './jobs/drop-anywhere.tsx';
-import { PageMasthead } from './look/page-masthead.tsx';
+import { PageMasthead } from './jobs/page-masthead.tsx';
 import { wear } from './look/theme.ts';
 import { beginEarly } from './state/early-worker.ts';
-import { preferences } from './state/open-sheet.ts';
+import { preferences, readerOf } from './state/preferences.ts';
 import { type Route, useRoute } from './state/route.ts';
-import { pageWords as words } from './words/page.ts';
+import { ReaderContext, useWords } from './words/use-words.ts';
 import './look/fonts.ts';
 import './look/look.css';
 
@@ -30,6 +30,7 @@ const LATER = 3000;
 setTimeout(() => void Promise.allSettled([sheetPage(), jobsPage(), shopPage(), machinePage()]), LATER);
 
 const Page = (): ReactNode => {
+  const words = useWords().page;
   const route = useRoute();
   return (
     <DropAnywhere>
@@ -41,6 +42,7 @@ const Page = (): ReactNode => {
 };
 
 const PageOf = ({ route }: { readonly route: Route }): ReactNode => {
+  const words = useWords().page;
   if (route.kind === 'job') return <SheetPage key={route.id} id={route.id} />;
   if (route.kind === 'run') return <MachinePage key={route.id} id={route.id} />;
   if (route.kind === 'shop')
@@ -69,29 +71,38 @@ class Guard extends Component<{ readonly children: ReactNode }, { readonly broke
   }
   override render(): ReactNode {
     if (!this.state.broken) return this.props.children;
-    return (
-      <main className="plain-page" id="content">
-        <h1>{words.broken}</h1>
-        <p role="alert">{words.brokenHelp}</p>
-        <button type="button" onClick={() => location.reload()}>
-          {words.reload}
-        </button>
-      </main>
-    );
+    return <Broken />;
   }
 }
+
+const Broken = (): ReactNode => {
+  const words = useWords().page;
+  return (
+    <main className="plain-page" id="content">
+      <h1>{words.broken}</h1>
+      <p role="alert">{words.brokenHelp}</p>
+      <button type="button" onClick={() => location.reload()}>
+        {words.reload}
+      </button>
+    </main>
+  );
+};
 
 // These pages will run a job: the worker loads while they do.
 if (/^\/($|job\/|run\/)/.test(location.pathname)) beginEarly();
 // The first visit goes on to the example: its page is fetched while the list of jobs is asked for.
 if (location.pathname === '/') void sheetPage();
 wear(preferences().theme);
+const reader = readerOf(preferences());
+document.documentElement.lang = reader.language?.code ?? 'en';
 const place = document.getElementById('sheet');
 if (place !== null)
   createRoot(place).render(
     <StrictMode>
-      <Guard>
-        <Page />
-      </Guard>
+      <ReaderContext value={reader}>
+        <Guard>
+          <Page />
+        </Guard>
+      </ReaderContext>
     </StrictMode>,
   );

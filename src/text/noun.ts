@@ -32,6 +32,7 @@ export const nouns = {
   side: ['side', 'sides'],
   spline: ['spline', 'splines'],
   middle: ['middle', 'middles'],
+  job: ['job', 'jobs'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

@@ -61,7 +61,8 @@ export type Part =
   | { readonly kind: 'duration'; readonly minutes: number }
   | { readonly kind: 'money'; readonly minor: number; readonly currency: string; readonly per?: Unit | undefined }
   | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
-  | { readonly kind: 'text'; readonly text: Text }
+  /** `inside`: a heading or label within a sentence, where English begins it with a small letter. */
+  | { readonly kind: 'text'; readonly text: Text; readonly inside?: true | undefined }
   | { readonly kind: 'list'; readonly items: readonly Part[]; readonly joined: 'and' | 'or' | 'comma' | 'blank' | 'dot' }
   /** A finished English sentence of before the rebuild: read again by the printer. Goes with the last of them. */
   | { readonly kind: 'legacy'; readonly sentence: string };
@@ -189,6 +190,9 @@ export const placeWithUnit = ({ x, y }: Point, digits: Digits = upTo(3), unit = 
   digits,
   spelled: { unit },
 });
+
+/** A heading or label within a sentence: 'Height' in 'About height'. */
+export const inside = (label: Text): Part => ({ kind: 'text', text: label, inside: true });
 
 /** A text is itself a part; a part stays what it is. */
 export const asPart = (given: Part | Text): Part => ('kind' in given ? given : { kind: 'text', text: given });

@@ -6,6 +6,10 @@ import type { Text } from './text.ts';
 
 type PlacePart = Extract<Part, { kind: 'place' }>;
 
+/** Tells a text from what else stands in a table of words. */
+export const isText = (value: unknown): value is Text =>
+  typeof value === 'object' && value !== null && 'template' in value && 'holes' in value;
+
 /** The same text with each place moved; nothing else of it changes. */
 export const placesMapped = (text: Text, move: (place: PlacePart) => PlacePart, old: (sentence: string) => string = (s) => s): Text => {
   const { holes, ...rest } = bodyOf(text);

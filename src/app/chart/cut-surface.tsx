@@ -5,7 +5,7 @@ import { roundBelow } from '../../picture/round-length.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
-import { glassWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { WallView } from '../work/views.ts';
 import { craterProfile } from './crater-profile.ts';
 import { OtherWalls } from './other-walls.tsx';
@@ -25,6 +25,7 @@ const GAP = 14;
 const HIGH = 1.15;
 
 export const UnderGlass = ({ wall, numbers }: UnderGlassProps): ReactNode => {
+  const words = useWords().glass;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
   const columns = Math.max(1, Math.min(wall.passes.length, Math.floor((width + GAP) / (LEAST + GAP)), 4));
@@ -88,6 +89,7 @@ interface WallProps {
 }
 
 const Wall = ({ pass, low, scale, width, finishUnit, numbers }: WallProps): ReactNode => {
+  const words = useWords().glass;
   const high = width * HIGH;
   const { along, off } = useMemo(() => craterProfile(pass.ra.value, high / scale, pass.number), [pass, high, scale]);
   const x = (depth: number): number => (depth - low) * scale;
@@ -150,17 +152,20 @@ const hatch = (from: number, width: number, high: number): string =>
 /** Keeps the mean depth of the layer's lower side where its figure says. */
 const layerLift = (off: readonly number[]): number => 0.35 * Math.max(...off);
 
-const Key = (): ReactNode => (
-  <ul className="glass-key">
-    {(['metal', 'layer', 'stock', 'wanted'] as const).map((part) => (
-      <li key={part}>
-        <svg width={26} height={14} viewBox="0 0 26 14" aria-hidden="true">
-          {part === 'wanted' && <path className="glass-wanted" d="M13 0V14" />}
-          {part === 'stock' && <path className="glass-stock" d={hatch(0, 26, 14)} />}
-          {(part === 'metal' || part === 'layer') && <rect className={`glass-${part}`} width={26} height={14} />}
-        </svg>{' '}
-        {part === 'stock' ? words.stockWord : words[part]}
-      </li>
-    ))}
-  </ul>
-);
+const Key = (): ReactNode => {
+  const words = useWords().glass;
+  return (
+    <ul className="glass-key">
+      {(['metal', 'layer', 'stock', 'wanted'] as const).map((part) => (
+        <li key={part}>
+          <svg width={26} height={14} viewBox="0 0 26 14" aria-hidden="true">
+            {part === 'wanted' && <path className="glass-wanted" d="M13 0V14" />}
+            {part === 'stock' && <path className="glass-stock" d={hatch(0, 26, 14)} />}
+            {(part === 'metal' || part === 'layer') && <rect className={`glass-${part}`} width={26} height={14} />}
+          </svg>{' '}
+          {part === 'stock' ? words.stockWord : words[part]}
+        </li>
+      ))}
+    </ul>
+  );
+};

@@ -5,7 +5,7 @@ import { roundBelow } from '../../picture/round-length.ts';
 import { indexOfLeast } from '../../sequence/sequence.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { useWidth } from '../look/use-width.ts';
-import { deviationWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
 import { deviationSpan, roundSteps, thinned } from './axis.ts';
 import { small } from './small-length.ts';
@@ -28,6 +28,7 @@ const HIGH = 190;
 const BOTTOM = 40;
 
 export const DeviationChart = ({ profile, contour, tolerance, numbers }: DeviationChartProps): ReactNode => {
+  const words = useWords().deviation;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
   const [place, setPlace] = useState<number | undefined>();
@@ -93,6 +94,7 @@ interface AcrossProps extends Pick<DeviationChartProps, 'numbers'> {
 
 /** The lines of the amounts; their steps are round in the unit in which they are read. */
 const Across = ({ span, y, wide, numbers }: AcrossProps): ReactNode => {
+  const words = useWords().deviation;
   const unit = numbers.finishUnit === 'µin' ? 2.54e-5 : 1e-3;
   return (
     <>
@@ -138,6 +140,7 @@ interface ReadoutProps extends Pick<DeviationChartProps, 'contour' | 'numbers'> 
 
 /** The amount at a place in words; by keyboard the place is moved here. */
 const Readout = ({ contour, at, place, numbers, onPlace }: ReadoutProps): ReactNode => {
+  const words = useWords().deviation;
   const id = useId();
   const length = (share: number): string => numbers.length(round(share * contour.perimeter));
   const told = at === undefined ? '' : words.at(length(at.share), `${at.deviation > 0 ? '+' : ''}${small(numbers, at.deviation)}`);

@@ -1,7 +1,7 @@
 /** How far the cut is from the drawing: a table by contour, and along the chosen one a chart with its tolerance. */
 import { type ReactNode, useEffect, useState } from 'react';
 import type { Numbers } from '../../text/print/reader.ts';
-import { deviationWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
 import { DeviationChart } from './deviation-chart.tsx';
 import { type Small, small } from './small-length.ts';
@@ -18,6 +18,7 @@ export interface DeviationPanelProps {
 }
 
 export const DeviationPanel = ({ contours, tolerance, chosen, numbers, deviation, onChoose }: DeviationPanelProps): ReactNode => {
+  const words = useWords().deviation;
   const proven = contours.filter((c) => c.state !== undefined);
   const shown = proven.find((c) => c.id === chosen) ?? worst(proven);
   const profile = useDeviation(shown?.id, contours, deviation);
@@ -41,52 +42,55 @@ interface TableProps extends Pick<DeviationPanelProps, 'tolerance' | 'numbers' |
   readonly shown: ContourView;
 }
 
-const Table = ({ proven, shown, tolerance, numbers, onChoose }: TableProps): ReactNode => (
-  <div className="table-place">
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-    <section className="table-scroll deviation-scroll" tabIndex={0} aria-label={words.title}>
-      <table>
-        <caption>{words.title}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.columns.contour}</th>
-            <th scope="col">{words.columns.state}</th>
-            <th scope="col" data-align="right">
-              {words.columns.left}
-            </th>
-            <th scope="col" data-align="right">
-              {words.columns.deep}
-            </th>
-            <th scope="col" data-align="right">
-              {words.columns.tolerance}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {proven.map((c) => (
-            <tr key={c.id} data-marked={c.id === shown.id}>
-              <th scope="row">
-                <button
-                  type="button"
-                  className="plain"
-                  aria-label={words.choose(c.id)}
-                  aria-pressed={c.id === shown.id}
-                  onClick={() => onChoose(c.id)}
-                >
-                  {c.id}
-                </button>
+const Table = ({ proven, shown, tolerance, numbers, onChoose }: TableProps): ReactNode => {
+  const words = useWords().deviation;
+  return (
+    <div className="table-place">
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="table-scroll deviation-scroll" tabIndex={0} aria-label={words.title}>
+        <table>
+          <caption>{words.title}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.columns.contour}</th>
+              <th scope="col">{words.columns.state}</th>
+              <th scope="col" data-align="right">
+                {words.columns.left}
               </th>
-              <td>{c.state}</td>
-              <td data-align="right">{amount(numbers, c.leftMost)}</td>
-              <td data-align="right">{amount(numbers, c.gougeMost)}</td>
-              <td data-align="right">{numbers.within(tolerance)}</td>
+              <th scope="col" data-align="right">
+                {words.columns.deep}
+              </th>
+              <th scope="col" data-align="right">
+                {words.columns.tolerance}
+              </th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  </div>
-);
+          </thead>
+          <tbody>
+            {proven.map((c) => (
+              <tr key={c.id} data-marked={c.id === shown.id}>
+                <th scope="row">
+                  <button
+                    type="button"
+                    className="plain"
+                    aria-label={words.choose(c.id)}
+                    aria-pressed={c.id === shown.id}
+                    onClick={() => onChoose(c.id)}
+                  >
+                    {c.id}
+                  </button>
+                </th>
+                <td>{c.state}</td>
+                <td data-align="right">{amount(numbers, c.leftMost)}</td>
+                <td data-align="right">{amount(numbers, c.gougeMost)}</td>
+                <td data-align="right">{numbers.within(tolerance)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </div>
+  );
+};
 
 const amount = (numbers: Small, mm: number | undefined): string => (mm === undefined ? '' : small(numbers, Math.abs(mm)));
 

@@ -1,7 +1,7 @@
 /** The walls of wire, plasma, laser and jet at the same thickness, with the reason why each would do or not. */
 import type { ReactNode } from 'react';
 import type { Numbers } from '../../text/print/reader.ts';
-import { glassWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { FaceView, WallView } from '../work/views.ts';
 import { faceLine, sidewaysFactor } from './cut-faces.ts';
 
@@ -17,6 +17,7 @@ const LEAST = 130;
 const BAR = 34;
 
 export const OtherWalls = ({ wall, numbers, width }: OtherWallsProps): ReactNode => {
+  const words = useWords().glass;
   const { faces, thickness, without } = wall;
   const columns = Math.max(1, Math.min(faces.length, Math.floor((width - BAR) / LEAST)));
   const each = Math.min(190, Math.floor((width - BAR) / columns) - 12);

@@ -5,7 +5,7 @@ import type { Numbers } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { useAsked } from '../look/use-asked.ts';
 import { useWidth } from '../look/use-width.ts';
-import { priceWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import { roundSteps } from './axis.ts';
 import '../look/replay.css';
 
@@ -21,6 +21,7 @@ export interface PriceCurveProps {
 }
 
 export const PriceCurve = ({ about, ask, finish, numbers, onFinish }: PriceCurveProps): ReactNode => {
+  const words = useWords().price;
   const place = useRef<HTMLElement>(null);
   const asked = useAsked(place, about, ask);
   const points = asked.answer ?? [];
@@ -53,6 +54,7 @@ const HIGH = 190;
 const BOTTOM = 46;
 
 const Chart = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => {
+  const words = useWords().price;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
   const wide = width - LEFT - RIGHT;
@@ -134,6 +136,7 @@ interface ChosenProps extends Pick<CurveProps, 'points' | 'finish'> {
 
 /** The finish asked for, where the curve reaches it. */
 const Chosen = ({ points, finish, x, right }: ChosenProps): ReactNode => {
+  const words = useWords().price;
   if (finish > (points[0]?.finish ?? 0) || finish < (points.at(-1)?.finish ?? 0)) return null;
   const late = x(finish) > right;
   return (
@@ -148,6 +151,7 @@ const Chosen = ({ points, finish, x, right }: ChosenProps): ReactNode => {
 
 /** Where one more pass is needed: a broken line, and between two of them how many there are. */
 const Steps = ({ points, x, right }: { readonly points: readonly PricePoint[]; readonly x: Across; readonly right: number }): ReactNode => {
+  const words = useWords().price;
   const starts = points.flatMap((p, i) => {
     const before = points[i - 1];
     if (before !== undefined && before.passes === p.passes) return [];
@@ -193,52 +197,55 @@ const Labels = ({
   });
 };
 
-const Table = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => (
-  <details>
-    <summary>{words.table}</summary>
-    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
-    <section className="table-scroll" tabIndex={0} aria-label={words.table}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{words.columns.finish}</th>
-            <th scope="col" data-align="right">
-              {words.columns.each}
-            </th>
-            <th scope="col" data-align="right">
-              {words.columns.passes}
-            </th>
-            <th scope="col" data-align="right">
-              {words.columns.reached}
-            </th>
-            <th scope="col">{words.columns.choose}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {points.map((p) => (
-            <tr key={p.finish} data-marked={Math.abs(p.finish - finish) < 1e-6}>
-              <th scope="row">{numbers.finish(p.finish)}</th>
-              <td data-align="right">{numbers.money(p.each)}</td>
-              <td data-align="right">{p.passes}</td>
-              <td data-align="right">{numbers.finish(Number(p.reached.toPrecision(2)))}</td>
-              <td>
-                {Math.abs(p.finish - finish) < 1e-6 ? (
-                  words.chosen
-                ) : (
-                  <button
-                    type="button"
-                    className="plain"
-                    aria-label={words.choose(numbers.finish(p.finish))}
-                    onClick={() => onChoose(p.finish)}
-                  >
-                    {words.columns.choose}
-                  </button>
-                )}
-              </td>
+const Table = ({ points, finish, numbers, onChoose }: CurveProps): ReactNode => {
+  const words = useWords().price;
+  return (
+    <details>
+      <summary>{words.table}</summary>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-label={words.table}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.columns.finish}</th>
+              <th scope="col" data-align="right">
+                {words.columns.each}
+              </th>
+              <th scope="col" data-align="right">
+                {words.columns.passes}
+              </th>
+              <th scope="col" data-align="right">
+                {words.columns.reached}
+              </th>
+              <th scope="col">{words.columns.choose}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
-  </details>
-);
+          </thead>
+          <tbody>
+            {points.map((p) => (
+              <tr key={p.finish} data-marked={Math.abs(p.finish - finish) < 1e-6}>
+                <th scope="row">{numbers.finish(p.finish)}</th>
+                <td data-align="right">{numbers.money(p.each)}</td>
+                <td data-align="right">{p.passes}</td>
+                <td data-align="right">{numbers.finish(Number(p.reached.toPrecision(2)))}</td>
+                <td>
+                  {Math.abs(p.finish - finish) < 1e-6 ? (
+                    words.chosen
+                  ) : (
+                    <button
+                      type="button"
+                      className="plain"
+                      aria-label={words.choose(numbers.finish(p.finish))}
+                      onClick={() => onChoose(p.finish)}
+                    >
+                      {words.columns.choose}
+                    </button>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </details>
+  );
+};

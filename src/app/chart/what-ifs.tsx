@@ -4,7 +4,8 @@ import type { Compared, Comparison, Outcome } from '../../result/comparison.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { useAsked } from '../look/use-asked.ts';
-import { priceWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import '../look/replay.css';
 
 export interface WhatIfsProps {
@@ -19,6 +20,7 @@ export interface WhatIfsProps {
 type Able = Extract<Compared, { kind: 'can' }>;
 
 export const WhatIfs = ({ about, ask, numbers, onTry }: WhatIfsProps): ReactNode => {
+  const words = useWords().price;
   const place = useRef<HTMLElement>(null);
   const asked = useAsked(place, about, ask);
   const { answer } = asked;
@@ -43,6 +45,7 @@ interface RankedProps extends Pick<WhatIfsProps, 'numbers' | 'onTry'> {
 }
 
 const Ranked = ({ now, rows, numbers, onTry }: RankedProps): ReactNode => {
+  const words = useWords().price;
   const most = Math.max(1, ...rows.map((r) => Math.abs(r.saves)));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reached by keyboard
@@ -77,7 +80,7 @@ const Ranked = ({ now, rows, numbers, onTry }: RankedProps): ReactNode => {
             <tr key={row.sentence}>
               <th scope="row">{row.sentence}</th>
               <td data-align="right" className="saves" data-saves={row.saves > 0.5 ? 'less' : row.saves < -0.5 ? 'more' : 'same'}>
-                {savesText(row.saves, numbers)}
+                {savesText(row.saves, numbers, words)}
                 <span className="saves-bar" aria-hidden="true">
                   <span style={{ width: `${(Math.abs(row.saves) / most) * 100}%` }} />
                 </span>
@@ -94,7 +97,7 @@ const Ranked = ({ now, rows, numbers, onTry }: RankedProps): ReactNode => {
   );
 };
 
-const savesText = (saves: number, numbers: WhatIfsProps['numbers']): string => {
+const savesText = (saves: number, numbers: WhatIfsProps['numbers'], words: Words['price']): string => {
   if (Math.abs(saves) <= 0.5) return words.same;
   return saves > 0 ? words.saves(numbers.money(saves)) : words.costsMore(numbers.money(-saves));
 };
@@ -109,6 +112,7 @@ const Cells = ({ outcome, numbers }: { readonly outcome: Outcome; readonly numbe
 
 /** What no value of the job says, the customer and the shop agree upon. */
 const Try = ({ row, onTry }: { readonly row: Able; readonly onTry: WhatIfsProps['onTry'] }): ReactNode => {
+  const words = useWords().price;
   const { change, sentence } = row;
   if (change === undefined) return <small>{words.byAgreement}</small>;
   return (
@@ -118,8 +122,9 @@ const Try = ({ row, onTry }: { readonly row: Able; readonly onTry: WhatIfsProps[
   );
 };
 
-const Impossible = ({ rows }: { readonly rows: readonly Extract<Compared, { kind: 'cannot' }>[] }): ReactNode =>
-  rows.length === 0 ? null : (
+const Impossible = ({ rows }: { readonly rows: readonly Extract<Compared, { kind: 'cannot' }>[] }): ReactNode => {
+  const words = useWords().price;
+  return rows.length === 0 ? null : (
     <details>
       <summary>{words.notPossible}</summary>
       <ul className="other-reasons">
@@ -131,3 +136,4 @@ const Impossible = ({ rows }: { readonly rows: readonly Extract<Compared, { kind
       </ul>
     </details>
   );
+};

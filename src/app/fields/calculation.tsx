@@ -1,6 +1,6 @@
 /** Why a number is what it is: a tree from the number down to the drawing, the shop and the handbooks, opened where it was asked. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import { toldWhy } from '../work/sheet-for-reader.ts';
 import type { WhyTree } from '../work/views.ts';
 import { useOnSheet, useTools } from './tools.ts';
@@ -12,6 +12,7 @@ export const WhyPlace = ({ place }: { readonly place: string }): ReactNode => {
 };
 
 const Why = ({ asked }: { readonly asked: string }): ReactNode => {
+  const words = useWords().sheet;
   const { closeWhy } = useTools();
   const tree = useWhy(asked);
   const panel = useRef<HTMLElement>(null);
@@ -71,6 +72,7 @@ const useWhy = (key: string): Told => {
 const OPEN_DEPTH = 1;
 
 const Branch = ({ tree, depth }: { readonly tree: WhyTree; readonly depth: number }): ReactNode => {
+  const words = useWords().sheet;
   const { numbers } = useTools();
   const { shown, formula, basis, source, warnings, from } = tree;
   const range = numbers.range(shown);

@@ -1,8 +1,9 @@
 /** One typed value: read while it is typed, its readings offered where there are several, kept by Enter, left by Esc. */
 import { type ReactNode, type Ref, useId, useLayoutEffect, useRef } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
 import { echoOf } from './field-value.ts';
-import { type FieldSpec, labelOf } from './fields.ts';
+import { type FieldSpec, noneOf } from './fields.ts';
 import { type Done, type Editor, useEditor } from './use-editor.ts';
 
 interface EditorProps {
@@ -49,26 +50,29 @@ interface TextInputProps {
   readonly describedBy: string;
 }
 
-const TextInput = ({ ref, field, editor, id, list, inSentence, describedBy }: TextInputProps): ReactNode => (
-  <input
-    ref={ref}
-    id={id}
-    type="text"
-    autoComplete="off"
-    spellCheck={false}
-    value={editor.text}
-    size={inSentence ? Math.max(4, editor.text.length + 1) : undefined}
-    placeholder={field.none}
-    aria-label={inSentence ? labelOf(field.path) : undefined}
-    aria-invalid={editor.fault !== undefined}
-    aria-describedby={describedBy === '' ? undefined : describedBy}
-    {...comboOf(editor, list)}
-    onFocus={editor.begin}
-    onClick={editor.begin}
-    onChange={(event) => editor.type(event.target.value)}
-    onKeyDown={editor.key}
-  />
-);
+const TextInput = ({ ref, field, editor, id, list, inSentence, describedBy }: TextInputProps): ReactNode => {
+  const words = useWords();
+  return (
+    <input
+      ref={ref}
+      id={id}
+      type="text"
+      autoComplete="off"
+      spellCheck={false}
+      value={editor.text}
+      size={inSentence ? Math.max(4, editor.text.length + 1) : undefined}
+      placeholder={noneOf(field, words)}
+      aria-label={inSentence ? words.fields.label(field.path) : undefined}
+      aria-invalid={editor.fault !== undefined}
+      aria-describedby={describedBy === '' ? undefined : describedBy}
+      {...comboOf(editor, list)}
+      onFocus={editor.begin}
+      onClick={editor.begin}
+      onChange={(event) => editor.type(event.target.value)}
+      onKeyDown={editor.key}
+    />
+  );
+};
 
 /** A field with choices says so, and which of them is active. */
 const comboOf = ({ open, suggestions, active }: Editor, list: string) =>
@@ -92,6 +96,7 @@ interface BelowProps {
 
 /** Choices, readings, what the text means or why it is refused. */
 const Below = ({ field, editor, list, own, said }: BelowProps): ReactNode => {
+  const words = useWords().sheet;
   const { open, suggestions, typed, fault } = editor;
   const listed = open && suggestions.length > 0;
   const several = typed.kind === 'choices' && (open || fault !== undefined);
@@ -119,6 +124,7 @@ const Below = ({ field, editor, list, own, said }: BelowProps): ReactNode => {
 };
 
 const SuggestionList = ({ id, field, editor }: { readonly id: string; readonly field: FieldSpec; readonly editor: Editor }): ReactNode => {
+  const words = useWords().sheet;
   const chosen = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => chosen.current?.scrollIntoView({ block: 'nearest' }));
   return (

@@ -1,11 +1,12 @@
 /** One input in its chapter: name, field, whether it was said or assumed, what it means, and the notes that concern it. */
 import { type ReactNode, useId, useState } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
 import type { FindingView } from '../work/views.ts';
 import { ChoiceField, type Choosable } from './choice-field.tsx';
 import { FieldEditor } from './field-editor.tsx';
 import { changeOf, refused, saidOf } from './field-value.ts';
-import { choicesOf, defaultOf, type FieldSpec, helpOf, labelOf } from './fields.ts';
+import { choicesOf, defaultOf, type FieldSpec, helpOf, noneOf } from './fields.ts';
 import { Note } from './margin.tsx';
 import { useInput, useTools } from './tools.ts';
 
@@ -18,7 +19,7 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
   const input = useInput();
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
-  const label = labelOf(field.path);
+  const label = useWords().fields.label(field.path);
   const said = saidOf(field, input) !== undefined;
   return (
     <>
@@ -55,6 +56,7 @@ interface StateProps {
 
 /** Whether it was said or assumed, the way back to the default, and what it means. */
 const State = ({ field, open, onHelp }: StateProps): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const said = saidOf(field, useInput()) !== undefined;
   const assumed = !said && defaultOf(field.path) !== undefined;
@@ -93,14 +95,17 @@ interface ChoiceProps {
 }
 
 const Choice = ({ field, id, describedBy }: ChoiceProps): ReactNode => {
+  const words = useWords();
+  const none = noneOf(field, words);
   const { sheet } = useTools();
   const input = useInput();
   const keep = (choice: Choosable | undefined): string | undefined => {
     const change = changeOf(field, choice?.value);
-    const why = refused(field, input, change);
-    if (why === undefined) sheet.actions.edit(words.step(labelOf(field.path), choice?.text ?? field.none ?? words.defaultSaid), change);
+    const why = refused(field, input, change, words);
+    if (why === undefined)
+      sheet.actions.edit(words.sheet.step(labelOf(field.path), choice?.text ?? none ?? words.sheet.defaultSaid), change);
     return why;
   };
   const value = saidOf(field, input) ?? defaultOf(field.path);
-  return <ChoiceField id={id} describedBy={describedBy} choices={choicesOf(field)} value={value} none={field.none} keep={keep} />;
+  return <ChoiceField id={id} describedBy={describedBy} choices={choicesOf(field, words)} value={value} none={none} keep={keep} />;
 };

@@ -4,9 +4,10 @@ import { jobSchema } from '../../job/job.ts';
 import { currencyDecimals } from '../../text/print/money.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { changed, type Input, valueAt } from '../state/input.ts';
-import { typedWords } from '../words/fields.ts';
-import { sheetWords } from '../words/sheet.ts';
-import { choicesOf, defaultOf, type FieldSpec, labelOf } from './fields.ts';
+import { labelOf } from '../words/fields.ts';
+import type { Words } from '../words/words-for.ts';
+
+import { choicesOf, defaultOf, type FieldSpec, noneOf } from './fields.ts';
 import type { Lists } from './lists.ts';
 import { readCount, readFinish, readLength, readList, readNumber, type Typed } from './typed.ts';
 import { type AskedSize, readSizes, sizeText } from './typed-sizes.ts';
@@ -19,18 +20,18 @@ export const saidOf = (field: FieldSpec, input: Input): unknown => {
 };
 
 /** The value in force as a text; what stands for one that is left out. */
-export const textOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists): string => {
+export const textOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists, words: Words): string => {
   const value = saidOf(field, input) ?? defaultOf(field.path);
-  return value === undefined ? (field.none ?? '') : printed(field, value, numbers, lists);
+  return value === undefined ? (noneOf(field, words) ?? '') : printed(field, value, numbers, lists, words);
 };
 
 /** As it stands in the field to be typed over: empty where nothing is said and nothing assumed. */
-export const typedOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists): string => {
+export const typedOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists, words: Words): string => {
   const value = saidOf(field, input) ?? defaultOf(field.path);
-  return value === undefined ? '' : printed(field, value, numbers, lists);
+  return value === undefined ? '' : printed(field, value, numbers, lists, words);
 };
 
-const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: Lists): string => {
+const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: Lists, words: Words): string => {
   const list = Array.isArray(value) ? value : [value];
   const all = (print: (v: number) => string, between = '; '): string =>
     list.map((v) => (typeof v === 'number' ? print(v) : String(v))).join(between);
@@ -41,7 +42,7 @@ const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: List
     case 'size':
       return all(numbers.length, ' × ');
     case 'sizes':
-      return (list as readonly AskedSize[]).map((size) => sizeText(size, numbers)).join('; ');
+      return (list as readonly AskedSize[]).map((size) => sizeText(size, numbers, words.typed)).join('; ');
     case 'finish':
       return all(numbers.finish);
     case 'money':
@@ -49,7 +50,7 @@ const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: List
     case 'number':
       return all((v) => `${numbers.plain(v)}${field.unit === undefined ? '' : ` ${field.unit}`}`);
     case 'choice':
-      return choicesOf(field).find((c) => c.value === value)?.text ?? String(value);
+      return choicesOf(field, words).find((c) => c.value === value)?.text ?? String(value);
     case 'material':
       return nameIn(lists.materials, value);
     case 'wire':
@@ -69,80 +70,82 @@ const spotText = (value: unknown, numbers: Numbers): string => {
 };
 
 /** Reads a text typed into a field. */
-export const read = (field: FieldSpec, text: string, numbers: Numbers, lists: Lists): Typed => {
+export const read = (field: FieldSpec, text: string, numbers: Numbers, lists: Lists, words: Words): Typed => {
   const plain = text.trim();
-  if (plain === '' || plain === field.none) return { kind: 'value', value: undefined, said: field.none ?? sheetWords.defaultSaid };
+  const none = noneOf(field, words);
+  if (plain === '' || plain === none) return { kind: 'value', value: undefined, said: none ?? words.sheet.defaultSaid };
+  const { typed } = words;
   switch (field.kind) {
     case 'length':
-      return readLength(text, numbers);
+      return readLength(text, numbers, typed);
     case 'lengths':
-      return readList(text, (part) => readLength(part, numbers));
+      return readList(text, (part) => readLength(part, numbers, typed), typed);
     case 'finish':
-      return readFinish(text, numbers);
+      return readFinish(text, numbers, typed);
     case 'count':
-      return readCount(plain.replace(/\s*\p{L}+$/u, ''), numbers);
+      return readCount(plain.replace(/\s*\p{L}+$/u, ''), numbers, typed);
     case 'counts':
-      return readList(text, (part) => readCount(part, numbers), /[;,\s]+/);
+      return readList(text, (part) => readCount(part, numbers, typed), typed, /[;,\s]+/);
     case 'number':
-      return readNumber(field.unit === undefined ? text : text.replace(field.unit, ''), numbers);
+      return readNumber(field.unit === undefined ? text : text.replace(field.unit, ''), numbers, typed);
     case 'money':
-      return readMoney(text, numbers);
+      return readMoney(text, numbers, typed);
     case 'material':
     case 'wire':
-      return readRow(field.kind, plain, lists);
+      return readRow(field.kind, plain, lists, typed);
     case 'size':
-      return readSize(plain, numbers);
+      return readSize(plain, numbers, typed);
     case 'sizes':
-      return readSizes(plain, numbers);
+      return readSizes(plain, numbers, typed);
     case 'spot':
-      return readSpot(plain, numbers);
+      return readSpot(plain, numbers, typed);
     case 'texts':
-      return readList(text, (part) => ({ kind: 'value', value: part.trim(), said: part.trim() }), /\s*;\s*/);
+      return readList(text, (part) => ({ kind: 'value', value: part.trim(), said: part.trim() }), typed, /\s*;\s*/);
     case 'day':
-      return /^\d{4}-\d\d-\d\d$/.test(plain) ? { kind: 'value', value: plain, said: plain } : { kind: 'wrong', reason: typedWords.notADay };
+      return /^\d{4}-\d\d-\d\d$/.test(plain) ? { kind: 'value', value: plain, said: plain } : { kind: 'wrong', reason: typed.notADay };
     case 'moment':
       return /^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(plain)
         ? { kind: 'value', value: plain, said: plain.replace('T', ' ') }
-        : { kind: 'wrong', reason: typedWords.notAMoment };
+        : { kind: 'wrong', reason: typed.notAMoment };
     default:
       return { kind: 'value', value: plain, said: plain };
   }
 };
 
 /** Major units as typed, minor ones as kept. */
-const readMoney = (text: string, numbers: Numbers): Typed => {
-  const typed = readNumber(text.replace(/[A-Za-z]{3}\s*$/, ''), numbers);
-  if (typed.kind !== 'value') return typed;
-  const minor = Math.round((typed.value as number) * 10 ** currencyDecimals(numbers.currency ?? 'EUR'));
+const readMoney = (text: string, numbers: Numbers, typed: Words['typed']): Typed => {
+  const major = readNumber(text.replace(/[A-Za-z]{3}\s*$/, ''), numbers, typed);
+  if (major.kind !== 'value') return major;
+  const minor = Math.round((major.value as number) * 10 ** currencyDecimals(numbers.currency ?? 'EUR'));
   return { kind: 'value', value: minor, said: numbers.money(minor) };
 };
 
-const readRow = (what: 'material' | 'wire', text: string, lists: Lists): Typed => {
+const readRow = (what: 'material' | 'wire', text: string, lists: Lists, typed: Words['typed']): Typed => {
   const rows = what === 'material' ? lists.materials : lists.wires;
   const wanted = text.toLowerCase();
   const row =
     rows.find((r) => r.id.toLowerCase() === wanted || r.name.toLowerCase() === wanted) ??
     only(rows.filter((r) => `${r.id} ${r.name}`.toLowerCase().includes(wanted)));
   return row === undefined
-    ? { kind: 'wrong', reason: typedWords.unknown(what, text.slice(0, 40)) }
+    ? { kind: 'wrong', reason: typed.unknown(what, text.slice(0, 40)) }
     : { kind: 'value', value: row.id, said: row.name };
 };
 
 const only = <T>(all: readonly T[]): T | undefined => (all.length === 1 ? all[0] : undefined);
 
-const readSize = (text: string, numbers: Numbers): Typed => {
+const readSize = (text: string, numbers: Numbers, typed: Words['typed']): Typed => {
   const sides = text.split(/\s*[x×*]\s*/i);
   const unit = /[a-zµ"″]+$/i.exec(sides[1] ?? '')?.[0] ?? '';
-  const read = sides.map((side) => readLength(/[a-zµ"″]$/i.test(side) || unit === '' ? side : `${side} ${unit}`, numbers));
+  const read = sides.map((side) => readLength(/[a-zµ"″]$/i.test(side) || unit === '' ? side : `${side} ${unit}`, numbers, typed));
   const [width, depth] = read;
-  if (read.length !== 2 || width?.kind !== 'value' || depth?.kind !== 'value') return { kind: 'wrong', reason: typedWords.notASize };
+  if (read.length !== 2 || width?.kind !== 'value' || depth?.kind !== 'value') return { kind: 'wrong', reason: typed.notASize };
   return { kind: 'value', value: [width.value, depth.value], said: `${width.said} × ${depth.said}` };
 };
 
-const readSpot = (text: string, numbers: Numbers): Typed => {
-  const read = text.split(/\s*;\s*|\s+/).map((part) => readNumber(part, numbers));
+const readSpot = (text: string, numbers: Numbers, typed: Words['typed']): Typed => {
+  const read = text.split(/\s*;\s*|\s+/).map((part) => readNumber(part, numbers, typed));
   const [x, y] = read;
-  if (read.length !== 2 || x?.kind !== 'value' || y?.kind !== 'value') return { kind: 'wrong', reason: typedWords.notASpot };
+  if (read.length !== 2 || x?.kind !== 'value' || y?.kind !== 'value') return { kind: 'wrong', reason: typed.notASpot };
   return { kind: 'value', value: { x: x.value, y: y.value }, said: `${x.said}; ${y.said}` };
 };
 
@@ -154,12 +157,12 @@ export const changeOf = (field: FieldSpec, value: unknown): Input => {
 };
 
 /** Why the job file does not allow the change; nothing when it does. Faults of other fields are not this one's matter. */
-export const refused = (field: FieldSpec, input: Input, change: Input): string | undefined => {
+export const refused = (field: FieldSpec, input: Input, change: Input, words: Words): string | undefined => {
   const result = jobSchema.safeParse(changed(input, change), { reportInput: true });
   if (result.success) return undefined;
   const touched = Object.keys(change).map((path) => path.split('.')[0]);
   const issue = result.error.issues.find((i) => touched.includes(String(i.path[0])));
-  return issue === undefined ? undefined : `${labelOf(field.path)} ${faultOf(issue)}.`;
+  return issue === undefined ? undefined : words.sheet.refused(labelOf(field.path), faultOf(issue));
 };
 
 /** While typing: '1/4 in' is 6.35 mm. Nothing where it would only repeat what was typed. */

@@ -1,7 +1,6 @@
 /** The inputs of a job as fields of the sheet: which chapter they stand in, what kind of value they hold. */
 import { schemaOf } from '../../job/files/catalogue.ts';
-import { choiceWords, fieldWords, noneWords } from '../words/fields.ts';
-import { shapeWords } from '../words/shape.ts';
+import type { Words } from '../words/words-for.ts';
 import type { Chapter } from '../work/views.ts';
 
 export type FieldKind =
@@ -29,17 +28,19 @@ export interface FieldSpec {
   readonly kind: FieldKind;
   /** Said behind a bare number: '°C', 'kg'. */
   readonly unit?: string;
-  /** What stands for a value that is left out and not defaulted: 'as many as needed'. */
-  readonly none?: string;
+  /** Which words stand for a value that is left out and not defaulted: 'as many as needed'. */
+  readonly none?: keyof Words['leftOut'] | undefined;
+  /** What is usual where nothing is said, as it is printed. */
+  readonly usual?: string | undefined;
 }
 
 const field = (path: string, kind: FieldKind, more: Pick<FieldSpec, 'unit' | 'none'> = {}): FieldSpec => ({ path, kind, ...more });
 
 export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
   drawing: [
-    field('units', 'choice', { none: noneWords.units }),
+    field('units', 'choice', { none: 'units' }),
     field('outline', 'choice'),
-    field('layers', 'texts', { none: noneWords.layers }),
+    field('layers', 'texts', { none: 'layers' }),
     field('join', 'length'),
   ],
   asked: [
@@ -47,46 +48,42 @@ export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
     field('height', 'length'),
     field('finish', 'finish'),
     field('tolerance', 'length'),
-    field('sizes', 'sizes', { none: noneWords.sizes }),
+    field('sizes', 'sizes', { none: 'sizes' }),
     field('insideCorner', 'length'),
     field('ease', 'length'),
     field('quantity', 'count'),
   ],
   passes: [
-    field('wire', 'wire', { none: noneWords.wire }),
-    field('passes', 'count', { none: noneWords.passes }),
-    field('offsets', 'lengths', { none: noneWords.offsets }),
+    field('wire', 'wire', { none: 'wire' }),
+    field('passes', 'count', { none: 'passes' }),
+    field('offsets', 'lengths', { none: 'offsets' }),
     field('flush', 'choice'),
     field('temperature.cutting', 'number', { unit: '°C' }),
     field('temperature.measuring', 'number', { unit: '°C' }),
     field('temperature.swing', 'number', { unit: '°C' }),
-    field('temperature.scale', 'choice', { none: noneWords.scale }),
+    field('temperature.scale', 'choice', { none: 'scale' }),
   ],
   way: [
-    field('size', 'size', { none: noneWords.size }),
+    field('size', 'size', { none: 'size' }),
     field('block.margin', 'length'),
     field('stack', 'count'),
     field('stackGap', 'length'),
     field('startHole', 'length'),
     field('outsideCorners', 'choice'),
-    field('datum', 'spot', { none: noneWords.datum }),
+    field('datum', 'spot', { none: 'datum' }),
   ],
   proof: [],
   hours: [
     field('run', 'choice'),
-    field('startAt', 'moment', { none: noneWords.startAt }),
-    field('spoolLeft', 'number', { unit: 'kg', none: noneWords.spoolLeft }),
+    field('startAt', 'moment', { none: 'startAt' }),
+    field('spoolLeft', 'number', { unit: 'kg', none: 'spoolLeft' }),
   ],
   price: [
-    field('quantityBreaks', 'counts', { none: noneWords.quantityBreaks }),
-    field('stock.price', 'money', { none: noneWords.price }),
-    field('stock.suppliedBy', 'choice', { none: noneWords.notSaid }),
+    field('quantityBreaks', 'counts', { none: 'quantityBreaks' }),
+    field('stock.price', 'money', { none: 'price' }),
+    field('stock.suppliedBy', 'choice', { none: 'notSaid' }),
   ],
-  papers: [
-    field('name', 'text', { none: noneWords.name }),
-    field('customer', 'text', { none: noneWords.notSaid }),
-    field('date', 'day', { none: noneWords.date }),
-  ],
+  papers: [field('name', 'text', { none: 'name' }), field('customer', 'text', { none: 'notSaid' }), field('date', 'day', { none: 'date' })],
   log: [],
 };
 
@@ -105,11 +102,8 @@ export const fieldOfFinding = (path: string): FieldSpec | undefined => {
   return ALL.get(path) ?? ALL.get(group) ?? [...ALL.values()].find((f) => f.path.startsWith(`${group}.`));
 };
 
-/** Its name; one without a name of its own is called as the job file calls it. */
-export const labelOf = (path: string): string =>
-  fieldWords[path] ?? (path.startsWith(BY_NUMBERS) ? shapeWords.key(path.slice(BY_NUMBERS.length)) : path);
-
-const BY_NUMBERS = 'shape.';
+/** What stands in a field that is left out, in words. */
+export const noneOf = ({ none, usual }: FieldSpec, words: Words): string | undefined => (none === undefined ? usual : words.leftOut[none]);
 
 interface Schema {
   readonly description?: string;
@@ -132,8 +126,8 @@ export const defaultOf = (path: string): unknown => {
   return Array.isArray(value) && value.length === 0 ? undefined : value;
 };
 
-export const choicesOf = ({ path }: FieldSpec): readonly { readonly value: unknown; readonly text: string }[] => {
-  const words = choiceWords[path] ?? {};
-  if (path === 'temperature.scale') return [true, false].map((v) => ({ value: v, text: words[String(v)] ?? String(v) }));
-  return (schemaAt(path)?.enum ?? []).map((v) => ({ value: v, text: words[v] ?? v }));
+export const choicesOf = ({ path }: FieldSpec, words: Words): readonly { readonly value: unknown; readonly text: string }[] => {
+  const called = words.choices[path] ?? {};
+  if (path === 'temperature.scale') return [true, false].map((v) => ({ value: v, text: called[String(v)] ?? String(v) }));
+  return (schemaAt(path)?.enum ?? []).map((v) => ({ value: v, text: called[v] ?? v }));
 };

@@ -1,6 +1,6 @@
 /** A table of the sheet: words, and numbers in the user's units that can be asked why. */
 import { type ReactNode, useId } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import type { Shown, TableView } from '../work/views.ts';
 import { WhyPlace } from './calculation.tsx';
 import { useOnSheet, useTools } from './tools.ts';
@@ -88,6 +88,7 @@ export const FigureButton = ({
   ranges = false,
   said,
 }: Pick<CellProps, 'place'> & { readonly shown: Shown; readonly ranges?: boolean; readonly said?: string }): ReactNode => {
+  const words = useWords().sheet;
   const { numbers, ask } = useTools();
   const asking = useOnSheet((s) => s.asking === shown.key);
   const text = said ?? numbers.value(shown);

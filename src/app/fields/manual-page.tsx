@@ -2,11 +2,12 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import type { FindingKind } from '../../text/finding.ts';
 import { type ManualEntry, stretchesOf } from '../../text/manual.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 
 type Page = FindingKind & ManualEntry;
 
 export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
+  const words = useWords().sheet;
   const [page, setPage] = useState<Page | 'gone'>();
   useEffect(() => {
     let wanted = true;
@@ -22,17 +23,20 @@ export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
   return <div className="manual">{page === 'gone' ? <p>{words.manualGone}</p> : page !== undefined && <Entry page={page} />}</div>;
 };
 
-const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: Page }): ReactNode => (
-  <>
-    <p className="manual-title">{title}</p>
-    <p>{marked(meaning)}</p>
-    {matters !== undefined && <p>{marked(matters)}</p>}
-    <p>
-      <em>{words.whatToDo}</em>
-      {marked(remedy)}
-    </p>
-  </>
-);
+const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: Page }): ReactNode => {
+  const words = useWords().sheet;
+  return (
+    <>
+      <p className="manual-title">{title}</p>
+      <p>{marked(meaning)}</p>
+      {matters !== undefined && <p>{marked(matters)}</p>}
+      <p>
+        <em>{words.whatToDo}</em>
+        {marked(remedy)}
+      </p>
+    </>
+  );
+};
 
 const marked = (text: string): ReactNode =>
   stretchesOf(text).map(({ words, typed, number }) => (typed ? <code key={number}>{words}</code> : words));

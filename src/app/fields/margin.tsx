@@ -1,9 +1,9 @@
 /** Findings as a checker's notes in the margin: what was found, how grave, what helps, and the way to its place. */
 import { type ReactNode, useState } from 'react';
 import { findingNumbers } from '../picture/marks.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
 import type { Chapter, FindingView } from '../work/views.ts';
-import { labelOf } from './fields.ts';
 import { ManualPage } from './manual-page.tsx';
 import { helpingFields } from './remedies.ts';
 import { useOnSheet, useTools } from './tools.ts';
@@ -15,6 +15,7 @@ const GRAVEST: readonly FindingView['severity'][] = ['refusal', 'doubt', 'warnin
 
 /** The notes of a chapter that belong to none of its fields. */
 export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readonly findings: readonly FindingView[] }): ReactNode => {
+  const words = useWords().sheet;
   const [all, setAll] = useState(false);
   const sorted = findings.toSorted((a, b) => GRAVEST.indexOf(a.severity) - GRAVEST.indexOf(b.severity));
   const pointedAt = useOnSheet((s) => s.pointed);
@@ -42,6 +43,7 @@ interface NoteProps {
 }
 
 export const Note = ({ finding, told = false }: NoteProps): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const pointed = useOnSheet((s) => s.pointed === finding.id);
   const number = useOnSheet((s) => findingNumbers(s.sheet?.findings ?? []).get(finding.id));
@@ -90,22 +92,25 @@ export const Note = ({ finding, told = false }: NoteProps): ReactNode => {
   );
 };
 
-const DoneAndRemedy = ({ finding: { done, remedy } }: { readonly finding: FindingView }): ReactNode => (
-  <>
-    {done !== undefined && (
-      <p>
-        <em>{words.done}</em>
-        {done}
-      </p>
-    )}
-    {remedy !== undefined && (
-      <p>
-        <em>{words.remedy}</em>
-        {remedy}
-      </p>
-    )}
-  </>
-);
+const DoneAndRemedy = ({ finding: { done, remedy } }: { readonly finding: FindingView }): ReactNode => {
+  const words = useWords().sheet;
+  return (
+    <>
+      {done !== undefined && (
+        <p>
+          <em>{words.done}</em>
+          {done}
+        </p>
+      )}
+      {remedy !== undefined && (
+        <p>
+          <em>{words.remedy}</em>
+          {remedy}
+        </p>
+      )}
+    </>
+  );
+};
 
 /** To the field in its chapter, ready to be typed over. */
 export const goToField = (path: string): void => {

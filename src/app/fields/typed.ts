@@ -2,7 +2,7 @@
 import { parseFinish } from '../../quantity/finish.ts';
 import { parseLength } from '../../text/print/length.ts';
 import { decimalMark, type Numbers } from '../../text/print/reader.ts';
-import { typedWords as words } from '../words/fields.ts';
+import type { Words } from '../words/words-for.ts';
 
 export interface Reading {
   readonly value: unknown;
@@ -19,7 +19,7 @@ const value = (v: unknown, said: string): Typed => ({ kind: 'value', value: v, s
 const wrong = (reason: string): Typed => ({ kind: 'wrong', reason });
 
 /** Reads '.010 in', '10 thou', '1/4 in', '0,25'; a number alone is in the user's unit. Gives mm. */
-export const readLength = (text: string, numbers: Numbers): Typed => {
+export const readLength = (text: string, numbers: Numbers, words: Words['typed']): Typed => {
   const answer = parseLength(withoutRa(text), numbers.lengthUnit);
   if (answer.kind === 'not a length') return wrong(words.notALength(answer.reason));
   if (answer.kind === 'length') {
@@ -56,7 +56,7 @@ const otherReading = (text: string, numbers: Numbers): number | undefined => {
 const rounded = (mm: number): number => Number(mm.toFixed(7));
 
 /** Reads 'Ra 0.8', '32 µin', 'N6', 'VDI 24', 'Rz 6.3'; a number alone is in the user's unit. Gives Ra in µm. */
-export const readFinish = (text: string, numbers: Numbers): Typed => {
+export const readFinish = (text: string, numbers: Numbers, words: Words['typed']): Typed => {
   const bare = /^\s*(ra\s*)?[\d.,]+\s*$/i.test(text);
   const answer = parseFinish(bare && numbers.finishUnit === 'µin' ? `${text.trim()} µin` : text);
   if (answer.kind === 'not a finish') return wrong(words.notAFinish(answer.reason));
@@ -71,7 +71,7 @@ export const readFinish = (text: string, numbers: Numbers): Typed => {
 };
 
 /** Reads a bare number with a decimal point or comma. */
-export const readNumber = (text: string, numbers: Numbers): Typed => {
+export const readNumber = (text: string, numbers: Numbers, words: Words['typed']): Typed => {
   const plain = text
     .trim()
     .replace(/[\s\u00a0\u202f]/g, '')
@@ -82,14 +82,14 @@ export const readNumber = (text: string, numbers: Numbers): Typed => {
 };
 
 /** Reads a whole number, with its thousands grouped or not. */
-export const readCount = (text: string, numbers: Numbers): Typed => {
+export const readCount = (text: string, numbers: Numbers, words: Words['typed']): Typed => {
   const plain = text.trim().replace(/(?<=\d)[\s\u00a0\u202f.,'’](?=\d{3}(?!\d))/g, '');
   if (!/^\d{1,9}$/.test(plain)) return wrong(words.notWhole(text.trim().slice(0, 40)));
   return value(Number(plain), numbers.plain(Number(plain)));
 };
 
 /** A list apart by semicolons, or commas and a space, since a comma alone may be a decimal mark; each entry is read by `read`. */
-export const readList = (text: string, read: (part: string) => Typed, apart = /\s*;\s*|,\s+|\s{2,}/): Typed => {
+export const readList = (text: string, read: (part: string) => Typed, words: Words['typed'], apart = /\s*;\s*|,\s+|\s{2,}/): Typed => {
   const values: Reading[] = [];
   for (const part of text.split(apart).filter((p) => p.trim() !== '')) {
     const one = read(part);

@@ -1,8 +1,9 @@
 /** What a field does while it is typed in: what the text means, what it offers, and when it is kept, refused or left. */
 import { type KeyboardEvent, useState } from 'react';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
 import { changeOf, read, refused, saidOf, typedOf } from './field-value.ts';
-import { type FieldSpec, labelOf } from './fields.ts';
+import type { FieldSpec } from './fields.ts';
 import { type Suggestion, suggestionsFor } from './suggestions.ts';
 import { useInput, useTools } from './tools.ts';
 import type { Typed } from './typed.ts';
@@ -37,14 +38,15 @@ interface Draft {
 const CALM: Draft = { open: false, active: -1 };
 
 export const useEditor = (field: FieldSpec, inSentence: boolean, onDone: Done): Editor => {
+  const words = useWords();
   const { numbers, lists } = useTools();
-  const inForce = typedOf(field, useInput(), numbers, lists);
+  const inForce = typedOf(field, useInput(), numbers, lists, words);
   const [draft, setDraft] = useState(CALM);
   const set = (part: Partial<Draft>): void => setDraft((before) => ({ ...before, ...part }));
   const edit = useEdit(field, (fault) => set({ fault }));
   const text = draft.text ?? inForce;
-  const typed = read(field, text, numbers, lists);
-  const suggestions = suggestionsFor(field, draft.text ?? '', lists);
+  const typed = read(field, text, numbers, lists, words);
+  const suggestions = suggestionsFor(field, draft.text ?? '', lists, words);
   const settle = (next?: 1 | -1): true => {
     setDraft(CALM);
     onDone(next);
@@ -56,7 +58,7 @@ export const useEditor = (field: FieldSpec, inSentence: boolean, onDone: Done): 
     if (draft.open && chosen !== undefined) return take(chosen.value, chosen.text, next);
     if (draft.text === undefined || draft.text.trim() === inForce.trim()) return settle(next);
     if (typed.kind === 'value') return take(typed.value, typed.said, next);
-    set({ fault: typed.kind === 'wrong' ? typed.reason : words.whichOne, open: true });
+    set({ fault: typed.kind === 'wrong' ? typed.reason : words.sheet.whichOne, open: true });
     return false;
   };
   return {
@@ -91,14 +93,15 @@ export const useEditor = (field: FieldSpec, inSentence: boolean, onDone: Done): 
 
 /** Edits the job when it allows the value; tells why when it does not. */
 const useEdit = (field: FieldSpec, tell: (fault: string) => void): ((value: unknown, said: string) => boolean) => {
+  const words = useWords();
   const { sheet } = useTools();
   const input = useInput();
   return (value, said) => {
     const change = changeOf(field, value);
-    const why = refused(field, input, change);
+    const why = refused(field, input, change, words);
     if (why !== undefined) tell(why);
     else if (JSON.stringify(value) !== JSON.stringify(saidOf(field, input)))
-      sheet.actions.edit(words.step(labelOf(field.path), said), change);
+      sheet.actions.edit(words.sheet.step(labelOf(field.path), said), change);
     return why === undefined;
   };
 };

@@ -1,7 +1,7 @@
 /** One program from elsewhere: its row with name, verdict and day, and when it is opened, its reasons and its text. */
 import { type ReactNode, useId, useMemo, useRef, useState } from 'react';
 import { type Asked, useAsked } from '../look/use-asked.ts';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
 import { ProgramLines } from './program-lines.tsx';
 import { Verdict } from './verdict.tsx';
@@ -31,6 +31,7 @@ interface Proof {
 }
 
 export const OtherProgramRow = (props: OtherProgramProps): ReactNode => {
+  const words = useWords().program;
   const { program, open, about, read, prove, download, locale, onOpen, onAway } = props;
   const { key, name, number, trouble } = program;
   const place = useRef<HTMLLIElement>(null);
@@ -85,6 +86,7 @@ export const whenOf = (locale: string | undefined): Intl.DateTimeFormat =>
   new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
 
 const ShortVerdict = ({ asked: { answer, older, working, failed, again } }: { readonly asked: Asked<Proof> }): ReactNode => {
+  const words = useWords().program;
   if (failed)
     return (
       <span className="other-verdict">
@@ -106,9 +108,10 @@ const ShortVerdict = ({ asked: { answer, older, working, failed, again } }: { re
   );
 };
 
-const Waiting = ({ asked }: { readonly asked: Asked<Proof> }): ReactNode => (
-  <p className="fact">{asked.failed ? words.unreadHelp : words.reading}</p>
-);
+const Waiting = ({ asked }: { readonly asked: Asked<Proof> }): ReactNode => {
+  const words = useWords().program;
+  return <p className="fact">{asked.failed ? words.unreadHelp : words.reading}</p>;
+};
 
 interface OpenedProps extends Proof {
   readonly name: string;
@@ -117,6 +120,7 @@ interface OpenedProps extends Proof {
 }
 
 const Opened = ({ text, judged, name, older, locale }: OpenedProps): ReactNode => {
+  const words = useWords().program;
   const lines = useMemo(() => text.replace(/\r?\n$/, '').split(/\r?\n/), [text]);
   const [marked, setMarked] = useState<number | undefined>();
   const [looked, setLooked] = useState<number | undefined>();

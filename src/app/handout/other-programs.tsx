@@ -1,7 +1,7 @@
 /** Programs from elsewhere, kept with the job: each held anew against the drawing with every answer, opened, taken away, put back. */
 import { type ReactNode, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import type { Answered } from '../state/server.ts';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import { OtherProgramRow, type Proving, whenOf } from './other-program.tsx';
 import '../look/replay.css';
 import type { OtherProgram } from '../state/kept-program.ts';
@@ -21,6 +21,7 @@ export interface OtherProgramsProps extends Proving {
 }
 
 export const OtherPrograms = (props: OtherProgramsProps): ReactNode => {
+  const words = useWords().program;
   const { programs, shown, onShown, troubles, onFiles, takeAway, putBack, ...proving } = props;
   const section = useRef<HTMLElement>(null);
   const [open, setOpen] = useState<string | undefined>();
@@ -80,6 +81,7 @@ export const OtherPrograms = (props: OtherProgramsProps): ReactNode => {
 
 /** Takes programs away and puts them back; what was just taken away leaves its row behind, with the way back. */
 const useChanges = (focus: Focus) => {
+  const words = useWords().program;
   const [fault, setFault] = useState<string | undefined>();
   const [gone, setGone] = useState<ReadonlySet<string>>(new Set());
   const change = (by: Change, program: OtherProgram, away: boolean): void =>
@@ -111,6 +113,7 @@ const useFocus = (section: RefObject<HTMLElement | null>): Focus => {
 };
 
 const Choose = ({ onFiles }: Pick<OtherProgramsProps, 'onFiles'>): ReactNode => {
+  const words = useWords().program;
   const field = useRef<HTMLInputElement>(null);
   return (
     <p className="prove-ways">
@@ -133,11 +136,14 @@ const Choose = ({ onFiles }: Pick<OtherProgramsProps, 'onFiles'>): ReactNode => 
   );
 };
 
-const PutBack = ({ program, onBack }: { readonly program: OtherProgram; readonly onBack: () => void }): ReactNode => (
-  <button type="button" data-focus aria-label={words.putBackOf(program.name)} onClick={onBack}>
-    {words.putBack}
-  </button>
-);
+const PutBack = ({ program, onBack }: { readonly program: OtherProgram; readonly onBack: () => void }): ReactNode => {
+  const words = useWords().program;
+  return (
+    <button type="button" data-focus aria-label={words.putBackOf(program.name)} onClick={onBack}>
+      {words.putBack}
+    </button>
+  );
+};
 
 interface TakenAwayProps {
   readonly programs: readonly OtherProgram[];
@@ -145,8 +151,9 @@ interface TakenAwayProps {
   readonly onBack: (program: OtherProgram) => void;
 }
 
-const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode =>
-  programs.length === 0 ? null : (
+const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode => {
+  const words = useWords().program;
+  return programs.length === 0 ? null : (
     <details className="other-taken">
       <summary>{words.taken(programs.length)}</summary>
       <ul className="other-programs">
@@ -160,3 +167,4 @@ const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode =>
       </ul>
     </details>
   );
+};

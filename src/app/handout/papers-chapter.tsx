@@ -8,11 +8,12 @@ import { tellingFor } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { type Asked, useAsked } from '../look/use-asked.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
-import { paperWords as words } from '../words/papers.ts';
+import { useWords } from '../words/use-words.ts';
 import type { JobWorker } from '../work/job-worker.ts';
 import { PaperPage } from './paper-page.tsx';
 
 export const PapersChapter = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
+  const words = useWords().papers;
   const [name, setName] = useState<PaperName>('set-up-sheet');
   const place = useRef<HTMLDivElement>(null);
   const asked = usePaper(sheet, name, place);
@@ -56,6 +57,7 @@ const usePaper = (sheet: OpenSheet, name: PaperName, place: RefObject<HTMLElemen
 };
 
 const Files = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
+  const words = useWords().papers;
   const record = useSheet(sheet, (s) => s.record);
   const yes = useSheet(sheet, (s) => s.sheet?.answer === 'yes');
   const [trouble, setTrouble] = useState(false);

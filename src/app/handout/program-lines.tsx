@@ -1,6 +1,6 @@
 /** Numbered lines of a program, of which only those in view are drawn, one of them marked. */
 import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useId, useRef, useState } from 'react';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import { heightOf, linesInView, scrollTo } from './windowing.ts';
 import '../look/replay.css';
 
@@ -102,23 +102,26 @@ interface LineProps extends Pick<ProgramLinesProps, 'onLook' | 'onBlock'> {
   readonly looked: boolean;
 }
 
-const Line = ({ id, line, count, text, current, looked, onLook, onBlock }: LineProps): ReactNode => (
-  // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are those of the list box
-  <div
-    id={id}
-    role="option"
-    tabIndex={-1}
-    className="program-line"
-    aria-selected={current}
-    data-looked={looked}
-    aria-posinset={line + 1}
-    aria-setsize={count}
-    onPointerEnter={() => onLook(line)}
-    onClick={() => onBlock(line)}
-  >
-    <span className="program-number" aria-hidden="true">
-      {line + 1}
-    </span>
-    <code>{text.trim() === '' ? <span className="unseen">{words.emptyLine}</span> : text}</code>
-  </div>
-);
+const Line = ({ id, line, count, text, current, looked, onLook, onBlock }: LineProps): ReactNode => {
+  const words = useWords().program;
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are those of the list box
+    <div
+      id={id}
+      role="option"
+      tabIndex={-1}
+      className="program-line"
+      aria-selected={current}
+      data-looked={looked}
+      aria-posinset={line + 1}
+      aria-setsize={count}
+      onPointerEnter={() => onLook(line)}
+      onClick={() => onBlock(line)}
+    >
+      <span className="program-number" aria-hidden="true">
+        {line + 1}
+      </span>
+      <code>{text.trim() === '' ? <span className="unseen">{words.emptyLine}</span> : text}</code>
+    </div>
+  );
+};

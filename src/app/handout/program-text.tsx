@@ -1,6 +1,6 @@
 /** The program as text, with what can be done with it and what a line means in plain words. */
 import { type ReactNode, useMemo, useState } from 'react';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ProgramView } from '../work/views.ts';
 import { ProgramLines } from './program-lines.tsx';
 import { ProgramTools } from './program-tools.tsx';
@@ -17,6 +17,7 @@ export interface ProgramTextProps {
 }
 
 export const ProgramText = ({ program, block, locale, download, onBlock }: ProgramTextProps): ReactNode => {
+  const words = useWords().program;
   const lines = useMemo(() => program.text.replace(/\r?\n$/, '').split(/\r?\n/), [program]);
   const count = (n: number): string => new Intl.NumberFormat(locale).format(n);
   const [looked, setLooked] = useState<number | undefined>();

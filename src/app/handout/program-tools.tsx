@@ -1,6 +1,6 @@
 /** What can be done with the text of a program: searched, copied, taken away as a file. */
 import { type ReactNode, useId, useMemo, useState } from 'react';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import { linesWith } from './windowing.ts';
 
 interface ProgramToolsProps {
@@ -13,6 +13,7 @@ interface ProgramToolsProps {
 }
 
 export const ProgramTools = ({ lines, text, download, block, count, onBlock }: ProgramToolsProps): ReactNode => {
+  const words = useWords().program;
   const [wanted, setWanted] = useState('');
   const [copied, setCopied] = useState('');
   const id = useId();

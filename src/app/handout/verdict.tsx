@@ -1,7 +1,7 @@
 /** What the proof says of a program from elsewhere: the verdict, and its reasons, each with the line at fault. */
 import type { ReactNode } from 'react';
 import type { Stated } from '../../text/print/stated.ts';
-import { programWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
 
 interface VerdictProps {
@@ -14,6 +14,7 @@ interface VerdictProps {
 }
 
 export const Verdict = ({ name, lines, judged, count, onLine }: VerdictProps): ReactNode => {
+  const words = useWords().program;
   if (judged.kind === 'cannot')
     return (
       <p className="verdict" data-verdict="cannot" role="status">
@@ -57,6 +58,7 @@ interface JudgementProps extends Pick<VerdictProps, 'lines' | 'count' | 'onLine'
 const LONGEST = 120;
 
 const Judgement = ({ finding, lines, count, onLine }: JudgementProps): ReactNode => {
+  const words = useWords().program;
   const { place } = finding;
   return (
     <>

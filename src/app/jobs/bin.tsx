@@ -2,12 +2,13 @@
 import type { ReactNode } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import { toldLine } from '../state/answer-line.ts';
-import { jobsWords as words } from '../words/page.ts';
-import { sheetWords } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
+
 import { Fault } from './job-list.tsx';
 import { type PutAway, whenOf } from './put-away.ts';
 
 export const Bin = ({ away }: { readonly away: PutAway }): ReactNode => {
+  const { jobs: words, sheet: sheetWords } = useWords();
   const { bin, gone, back } = away;
   if (bin === undefined) return null;
   if (bin.kind !== 'ok')
@@ -45,20 +46,23 @@ export const Bin = ({ away }: { readonly away: PutAway }): ReactNode => {
   );
 };
 
-const BinRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway }): ReactNode => (
-  <li>
-    <div className="bin-head">
-      <strong>{job.name}</strong>
-      <span className="job-about">
-        {job.drawingName === '' ? '' : `${job.drawingName}, `}
-        {words.putAway(whenOf(job.thrown))}
-      </span>
-      <button type="button" aria-label={words.putBackOf(job.name)} onClick={() => away.putBack(job)}>
-        {words.putBack}
-      </button>
-    </div>
-    {job.line !== undefined && <p className="job-line">{toldLine(job.line)}</p>}
-    {job.fault !== undefined && <p className="job-line fault">{job.fault}</p>}
-    <Fault sentence={away.faults.get(job.id)} />
-  </li>
-);
+const BinRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway }): ReactNode => {
+  const words = useWords().jobs;
+  return (
+    <li>
+      <div className="bin-head">
+        <strong>{job.name}</strong>
+        <span className="job-about">
+          {job.drawingName === '' ? '' : `${job.drawingName}, `}
+          {words.putAway(whenOf(job.thrown))}
+        </span>
+        <button type="button" aria-label={words.putBackOf(job.name)} onClick={() => away.putBack(job)}>
+          {words.putBack}
+        </button>
+      </div>
+      {job.line !== undefined && <p className="job-line">{toldLine(job.line)}</p>}
+      {job.fault !== undefined && <p className="job-line fault">{job.fault}</p>}
+      <Fault sentence={away.faults.get(job.id)} />
+    </li>
+  );
+};

@@ -2,11 +2,12 @@
 import { type ReactNode, useState } from 'react';
 import { shapeExample, shapeForms } from '../../job/request/shape-keys.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { shapeWords as words } from '../words/shape.ts';
+import { useWords } from '../words/use-words.ts';
 import { useDoor } from './drop-anywhere.tsx';
 import '../look/shape.css';
 
 export const ByNumbers = (): ReactNode => {
+  const words = useWords().shape;
   const { bring } = useDoor();
   const [making, setMaking] = useState(false);
   const begin = (kind: Parameters<typeof shapeExample>[0]): void => {

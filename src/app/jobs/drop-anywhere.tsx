@@ -2,7 +2,8 @@
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { goTo } from '../state/route.ts';
 import { keepProgram } from '../state/server.ts';
-import { jobsWords as words } from '../words/page.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import { sortedFiles } from './sorted-files.ts';
 import { batchesOf, notToBeSent, send, type Upload } from './upload.ts';
 import './jobs.css';
@@ -23,6 +24,7 @@ const DoorContext = createContext<Door>({ bring: () => undefined, takeOver: () =
 export const useDoor = (): Door => useContext(DoorContext);
 
 export const DropAnywhere = ({ children }: { readonly children: ReactNode }): ReactNode => {
+  const words = useWords().jobs;
   const [uploads, setUploads] = useState<readonly Upload[]>([]);
   const [taker, setTaker] = useState<{ readonly take: TakesPrograms } | undefined>();
   const refuse = useRefuse(setUploads);
@@ -35,7 +37,7 @@ export const DropAnywhere = ({ children }: { readonly children: ReactNode }): Re
         else if (taker !== undefined && programs.length > 0) taker.take(programs);
         else refuse(programs, words.programAlone);
       }),
-    [bringJobs, refuse, taker],
+    [bringJobs, refuse, taker, words],
   );
   const over = useDrop(bring);
   const takeOver = useCallback((take: TakesPrograms) => {
@@ -72,8 +74,9 @@ const useRefuse = (setUploads: SetUploads): Refuse =>
   );
 
 /** Programs that come together with the drawing of one job are kept with that job. */
-const useBring = (setUploads: SetUploads, refuse: Refuse): ((jobs: readonly File[], programs: readonly File[]) => void) =>
-  useCallback(
+const useBring = (setUploads: SetUploads, refuse: Refuse): ((jobs: readonly File[], programs: readonly File[]) => void) => {
+  const words = useWords().jobs;
+  return useCallback(
     (files, programs) => {
       const put = (upload: Upload): void =>
         setUploads((all) => [...all.filter((u) => u.id !== upload.id), upload].toSorted((a, b) => a.id - b.id));
@@ -83,17 +86,17 @@ const useBring = (setUploads: SetUploads, refuse: Refuse): ((jobs: readonly File
       });
       const bringOne = async ({ batch, id }: (typeof batches)[number]): Promise<readonly string[]> => {
         const { name } = batch;
-        const fault = notToBeSent(batch);
+        const fault = notToBeSent(batch, words);
         const sent =
           fault === undefined
-            ? await send(batch, (share) => put({ id, name, state: { kind: 'sending', share } }))
+            ? await send(batch, (share) => put({ id, name, state: { kind: 'sending', share } }), words)
             : ({ kind: 'failed', sentence: fault } as const);
         if (sent.kind === 'failed') put({ id, name, state: sent });
         else put({ id, name, state: { kind: 'brought', job: sent.jobs[0]?.id ?? '', jobName: sent.jobs[0]?.name ?? name } });
         return sent.kind === 'brought' ? sent.jobs.map((j) => j.id) : [];
       };
       const bringProgram = async (job: string | undefined, file: File): Promise<void> => {
-        const sentence = job === undefined ? words.programOfWhich(file.name) : await keptWith(job, file);
+        const sentence = job === undefined ? words.programOfWhich(file.name) : await keptWith(job, file, words);
         if (sentence !== undefined) refuse([file], () => sentence);
       };
       for (const { batch, id } of batches) put({ id, name: batch.name, state: { kind: 'sending', share: 0 } });
@@ -108,11 +111,12 @@ const useBring = (setUploads: SetUploads, refuse: Refuse): ((jobs: readonly File
         if (came.length === batches.length) setUploads((all) => all.filter((u) => u.state.kind !== 'brought'));
       })();
     },
-    [setUploads, refuse],
+    [setUploads, refuse, words],
   );
+};
 
 /** Why a program could not be kept with a job; nothing when it is. */
-const keptWith = async (job: string, file: File): Promise<string | undefined> => {
+const keptWith = async (job: string, file: File, words: Words['jobs']): Promise<string | undefined> => {
   const answer = await keepProgram(job, file);
   return answer.kind === 'ok' ? undefined : answer.kind === 'gone' ? words.gone : answer.error.sentence;
 };
@@ -148,25 +152,28 @@ const useDrop = (dropped: (files: readonly File[]) => void): boolean => {
 
 const percent = new Intl.NumberFormat(undefined, { style: 'percent' });
 
-const Uploads = ({ uploads, onClose }: { readonly uploads: readonly Upload[]; readonly onClose: () => void }): ReactNode => (
-  <aside className="uploads" aria-label={words.uploads}>
-    <ul aria-live="polite">
-      {uploads.map(({ id, name, state }) => (
-        <li key={id} data-state={state.kind}>
-          <strong>{name}</strong>{' '}
-          {state.kind === 'sending' && (
-            <>
-              <progress max={1} value={state.share} aria-label={name} />{' '}
-              {state.share < 1 ? words.sending(percent.format(state.share)) : words.reading}
-            </>
-          )}
-          {state.kind === 'brought' && <a href={`/job/${state.job}`}>{words.openJob(state.jobName)}</a>}
-          {state.kind === 'failed' && <span className="fault">{state.sentence}</span>}
-        </li>
-      ))}
-    </ul>
-    <button type="button" className="plain" onClick={onClose}>
-      {words.close}
-    </button>
-  </aside>
-);
+const Uploads = ({ uploads, onClose }: { readonly uploads: readonly Upload[]; readonly onClose: () => void }): ReactNode => {
+  const words = useWords().jobs;
+  return (
+    <aside className="uploads" aria-label={words.uploads}>
+      <ul aria-live="polite">
+        {uploads.map(({ id, name, state }) => (
+          <li key={id} data-state={state.kind}>
+            <strong>{name}</strong>{' '}
+            {state.kind === 'sending' && (
+              <>
+                <progress max={1} value={state.share} aria-label={name} />{' '}
+                {state.share < 1 ? words.sending(percent.format(state.share)) : words.reading}
+              </>
+            )}
+            {state.kind === 'brought' && <a href={`/job/${state.job}`}>{words.openJob(state.jobName)}</a>}
+            {state.kind === 'failed' && <span className="fault">{state.sentence}</span>}
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="plain" onClick={onClose}>
+        {words.close}
+      </button>
+    </aside>
+  );
+};

@@ -3,7 +3,7 @@ import { type ReactNode, useEffect, useRef } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { toldLine } from '../state/answer-line.ts';
-import { jobsWords as words } from '../words/page.ts';
+import { useWords } from '../words/use-words.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
 
 export type LinesById = Readonly<Record<string, string | undefined>>;
@@ -15,6 +15,7 @@ interface JobListProps {
 }
 
 export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
+  const words = useWords().jobs;
   const rows = [...jobs, ...[...away.gone.values()].filter((g) => jobs.every((j) => j.id !== g.id))];
   if (rows.length === 0)
     return (
@@ -46,6 +47,7 @@ interface JobRowProps {
 }
 
 const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
+  const words = useWords().jobs;
   const { id, name, drawingName, fault } = job;
   const link = useRef<HTMLAnchorElement>(null);
   const isBack = away.back?.id === id;
@@ -65,7 +67,7 @@ const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
         <p className="job-line fault">{fault}</p>
       )}
       <p className="job-about">
-        {drawingName}, {changedWhen(job)}{' '}
+        {drawingName}, {changedWhen(job, words)}{' '}
         <button type="button" className="plain quiet" aria-label={words.removeOf(name)} onClick={() => away.putAway(id)}>
           {words.remove}
         </button>
@@ -77,6 +79,7 @@ const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
 
 /** What had the focus is gone with the row: the way back gets it. */
 const GoneRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway }): ReactNode => {
+  const words = useWords().jobs;
   const button = useRef<HTMLButtonElement>(null);
   useEffect(() => button.current?.focus(), []);
   return (

@@ -1,26 +1,26 @@
 /** The list of jobs, each with its answer in one line; the first visit goes on to the example. */
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { PageMasthead } from '../look/page-masthead.tsx';
 import { goTo } from '../state/route.ts';
 import { type Answered, fetchJobs } from '../state/server.ts';
-import { jobsWords as words } from '../words/page.ts';
-import { sheetWords } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import { answerLines } from './answer-lines.ts';
 import { Bin } from './bin.tsx';
 import { ByNumbers } from './by-numbers.tsx';
 import { JOBS_CAME, useDoor } from './drop-anywhere.tsx';
 import { JobList, type LinesById } from './job-list.tsx';
+import { PageMasthead } from './page-masthead.tsx';
 import { usePutAway } from './put-away.ts';
 
 const VISITED = 'visited';
 
 const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
+  const { jobs: words, sheet: sheetWords } = useWords();
   const { jobs, lines, load } = useJobs(first);
   const away = usePutAway(jobs, load);
   useEffect(() => {
     document.title = `${words.title} · Kerfwright`;
-  }, []);
+  }, [words]);
   return (
     <>
       <PageMasthead />
@@ -49,6 +49,7 @@ export default JobsPage;
 type Jobs = Answered<readonly JobSummary[]>;
 
 const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly lines: LinesById; readonly load: () => Promise<void> } => {
+  const words = useWords().jobs;
   const [jobs, setJobs] = useState<Jobs | undefined>();
   const [lines, setLines] = useState<LinesById>({});
   const load = useCallback(async () => {
@@ -69,7 +70,7 @@ const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly li
     if (which === '') return;
     const { stop } = answerLines(wanted.current, (id, line) => setLines((all) => ({ ...all, [id]: line ?? words.workingLine })));
     return stop;
-  }, [which]);
+  }, [which, words]);
   return { jobs, lines, load };
 };
 
@@ -84,6 +85,7 @@ const opensFirst = (jobs: readonly JobSummary[]): boolean => {
 };
 
 const BringIn = (): ReactNode => {
+  const words = useWords().jobs;
   const { bring } = useDoor();
   const input = useRef<HTMLInputElement>(null);
   return (

@@ -3,7 +3,8 @@ import { useCallback, useEffect, useState } from 'react';
 import type { Bin, BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
 import { type Answered, fetchBin, removeJob, returnJob } from '../state/server.ts';
-import { jobsWords as words } from '../words/page.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 
 export interface PutAway {
   readonly bin: Answered<Bin> | undefined;
@@ -20,6 +21,7 @@ export interface PutAway {
 
 /** `jobs` is the list that is shown, and `load` asks for it anew. */
 export const usePutAway = (jobs: unknown, load: () => Promise<void>): PutAway => {
+  const words = useWords().jobs;
   const { bin, loadBin } = useBin(jobs);
   const [gone, setGone] = useState<PutAway['gone']>(new Map());
   const [faults, setFaults] = useState<PutAway['faults']>(new Map());
@@ -61,4 +63,4 @@ const without = <T>(all: ReadonlyMap<string, T>, id: string): ReadonlyMap<string
 /** When something happened, as the user writes it. */
 const format = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
 export const whenOf = (iso: string): string => format.format(new Date(iso));
-export const changedWhen = (job: JobSummary): string => words.changed(whenOf(job.changed));
+export const changedWhen = (job: JobSummary, words: Words['jobs']): string => words.changed(whenOf(job.changed));

@@ -1,8 +1,9 @@
 /** The keys, told in a small window on '?' or its button. */
 import { type ReactNode, useEffect, useRef } from 'react';
-import { pageWords as words } from '../words/page.ts';
+import { useWords } from '../words/use-words.ts';
 
 export const KeysHelp = (): ReactNode => {
+  const words = useWords().page;
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const stop = new AbortController();
@@ -27,11 +28,11 @@ export const KeysHelp = (): ReactNode => {
       <dialog ref={dialog} className="keys" aria-labelledby="keys-title">
         <h2 id="keys-title">{words.keysTitle}</h2>
         <dl>
-          {words.keyRows.map(([key, means]) => (
+          {Object.entries(words.keyRows).map(([key, means]) => (
             <div key={key}>
               <dt>
                 {key.split(' ').map((k) => (
-                  <span key={k}>{/^(to)$/.test(k) ? ` ${k} ` : <kbd>{k}</kbd>} </span>
+                  <span key={k}>{k === 'to' ? ` ${words.keyTo} ` : <kbd>{k}</kbd>} </span>
                 ))}
               </dt>
               <dd>{means}</dd>

@@ -1,12 +1,15 @@
 /** The head of every page: the name, the ways to the other pages, and how the user wants things shown. */
 import { type ReactNode, useEffect } from 'react';
-import type { SheetState } from '../state/sheet-state.ts';
-import { pageWords as words } from '../words/page.ts';
+import type { Units } from '../../text/print/reader.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import { KeysHelp } from './keys-help.tsx';
-import { wear } from './theme.ts';
+import { type Theme, wear } from './theme.ts';
 import './view.css';
 
-export type Preferences = Pick<SheetState, 'lengthUnit' | 'finishUnit' | 'theme'>;
+export interface Preferences extends Pick<Units, 'lengthUnit' | 'finishUnit'> {
+  readonly theme: Theme;
+}
 
 interface MastheadProps {
   readonly preferences: Preferences;
@@ -16,6 +19,7 @@ interface MastheadProps {
 }
 
 export const Masthead = ({ preferences, job, onPrefer }: MastheadProps): ReactNode => {
+  const words = useWords().page;
   const { lengthUnit, finishUnit, theme } = preferences;
   useEffect(() => wear(theme), [theme]);
   return (
@@ -48,20 +52,23 @@ export const Masthead = ({ preferences, job, onPrefer }: MastheadProps): ReactNo
   );
 };
 
-interface PairProps<T extends keyof typeof words.unit> {
+interface PairProps<T extends keyof Words['page']['unit']> {
   readonly label: string;
   readonly options: readonly T[];
   readonly chosen: T;
   readonly onChoose: (option: T) => void;
 }
 
-const Pair = <T extends keyof typeof words.unit>({ label, options, chosen, onChoose }: PairProps<T>): ReactNode => (
-  <fieldset className="pair">
-    <legend className="unseen">{label}</legend>
-    {options.map((option) => (
-      <button key={option} type="button" className="plain" aria-pressed={option === chosen} onClick={() => onChoose(option)}>
-        {words.unit[option]}
-      </button>
-    ))}
-  </fieldset>
-);
+const Pair = <T extends keyof Words['page']['unit']>({ label, options, chosen, onChoose }: PairProps<T>): ReactNode => {
+  const words = useWords().page;
+  return (
+    <fieldset className="pair">
+      <legend className="unseen">{label}</legend>
+      {options.map((option) => (
+        <button key={option} type="button" className="plain" aria-pressed={option === chosen} onClick={() => onChoose(option)}>
+          {words.unit[option]}
+        </button>
+      ))}
+    </fieldset>
+  );
+};

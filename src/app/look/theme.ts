@@ -1,7 +1,5 @@
 /** Puts the theme that the user chose on the page; the system's own, also when that changes, while none was chosen. */
-import type { SheetState } from '../state/sheet-state.ts';
-
-type Theme = SheetState['theme'];
+export type Theme = 'as the system' | 'light' | 'dark';
 
 let chosen: Theme = 'as the system';
 

@@ -2,6 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
+import { HOUSE } from '../../text/reader.ts';
+import { wordsFor } from '../words/words-for.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, DeviationView, FindingView } from '../work/views.ts';
 import { layered } from './bundles.ts';
@@ -17,6 +19,8 @@ import { inDrawing, tidy, turns, typedLength, withTurn } from './panel/override-
 import { blockNear, cutStretches, indexOfMoves, movesOfBlock } from './replayed.ts';
 import { decimalsAt, measured, scaleBar } from './scale-bar.ts';
 import { taken } from './tool.ts';
+
+const WORDS = wordsFor(HOUSE).picture;
 
 describe('the scale bar', () => {
   it('is the longest round length that has room', () => {
@@ -53,23 +57,23 @@ describe('lengths of the picture', () => {
       for (const unit of ['mm', 'inch'] as const)
         for (const mm of [1.234, -20, 0.0125, 1234.5678, 25.4]) {
           const lengths = lengthsIn(unit, locale);
-          const read = typedLength(lengths.typed(mm), lengths);
+          const read = typedLength(lengths.typed(mm), lengths, WORDS.typed);
           expect(read.kind === 'length' && Math.abs(read.mm - mm) < 2e-4).toBe(true);
         }
   });
 
   it('are refused where they say two things or none', () => {
     const lengths = lengthsIn('mm', 'en');
-    expect(typedLength('1,250', lengths).kind).toBe('wrong');
-    expect(typedLength('1,250', lengthsIn('mm', 'de'))).toEqual({ kind: 'length', mm: 1.25 });
-    expect(typedLength('5 mil', lengthsIn('mm', 'de')).kind).toBe('wrong');
-    expect(typedLength('abc', lengths).kind).toBe('wrong');
-    expect(typedLength('1.250', lengthsIn('mm', 'de')).kind).toBe('wrong');
-    expect(typedLength('-3', lengths, 'positive').kind).toBe('wrong');
-    expect(typedLength('0', lengths, 'positive').kind).toBe('wrong');
-    expect(typedLength('0', lengths, 'not negative')).toEqual({ kind: 'length', mm: 0 });
-    expect(typedLength('-1', lengths, 'not negative').kind).toBe('wrong');
-    expect(typedLength('1/16 in', lengths, 'positive')).toEqual({ kind: 'length', mm: 1.5875 });
+    expect(typedLength('1,250', lengths, WORDS.typed).kind).toBe('wrong');
+    expect(typedLength('1,250', lengthsIn('mm', 'de'), WORDS.typed)).toEqual({ kind: 'length', mm: 1.25 });
+    expect(typedLength('5 mil', lengthsIn('mm', 'de'), WORDS.typed).kind).toBe('wrong');
+    expect(typedLength('abc', lengths, WORDS.typed).kind).toBe('wrong');
+    expect(typedLength('1.250', lengthsIn('mm', 'de'), WORDS.typed).kind).toBe('wrong');
+    expect(typedLength('-3', lengths, WORDS.typed, 'positive').kind).toBe('wrong');
+    expect(typedLength('0', lengths, WORDS.typed, 'positive').kind).toBe('wrong');
+    expect(typedLength('0', lengths, WORDS.typed, 'not negative')).toEqual({ kind: 'length', mm: 0 });
+    expect(typedLength('-1', lengths, WORDS.typed, 'not negative').kind).toBe('wrong');
+    expect(typedLength('1/16 in', lengths, WORDS.typed, 'positive')).toEqual({ kind: 'length', mm: 1.5875 });
   });
 });
 

@@ -2,12 +2,16 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
+import { HOUSE } from '../../text/reader.ts';
+import { wordsFor } from '../words/words-for.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, LayerView, PictureView } from '../work/views.ts';
 import { isInside, nearestOnChain } from './chain-segments.ts';
 import { lengthsIn } from './lengths.ts';
 import { indexOf, near, snapped } from './places-index.ts';
 import { hereAt, insidesOf, saidOf } from './what-is-here.ts';
+
+const WORDS = wordsFor(HOUSE).picture;
 
 const square = polygonView(
   [
@@ -111,13 +115,13 @@ describe('what lies near a place of the picture', () => {
     const lengths = lengthsIn('mm', 'en');
     const inside = hereAt(index, insides, { x: 5, y: 4 }, 0.3, all);
     expect(inside).toEqual({ kind: 'inside', owner: 'L2' });
-    expect(saidOf(inside, contours, lengths)).toBe(
+    expect(saidOf(inside, contours, lengths, WORDS)).toBe(
       'L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
     );
-    expect(saidOf(hereAt(index, insides, { x: 7.8, y: 5 }, 0.1, all), contours, lengths)).toBe(
+    expect(saidOf(hereAt(index, insides, { x: 7.8, y: 5 }, 0.1, all), contours, lengths, WORDS)).toBe(
       'way of the wire, pass 2 of L2. L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
     );
-    expect(saidOf(hereAt(index, insides, { x: 50, y: 50 }, 0.3, all), contours, lengths)).toBe('');
+    expect(saidOf(hereAt(index, insides, { x: 50, y: 50 }, 0.3, all), contours, lengths, WORDS)).toBe('');
   });
 
   it('is found among 100,000 segments by looking at a few hundred', () => {

@@ -1,5 +1,5 @@
 /** What lies under the pointer, and how it is said: 'L3, opening, cut third; start hole Ø 2 mm at X 28, Y 90'. */
-import { pictureWords as words } from '../words/picture.ts';
+import type { Words } from '../words/words-for.ts';
 import type { ContourView, LayerView, PictureView } from '../work/views.ts';
 import { boxAround, boxOf, countOf, isInside } from './chain-segments.ts';
 import type { Lengths } from './lengths.ts';
@@ -50,16 +50,16 @@ export const hereAt = (index: Indexed, insides: Insides, p: Spot, reach: number,
 };
 
 /** In words; empty for nothing. */
-export const saidOf = (here: Here, contours: ReadonlyMap<string, ContourView>, lengths: Lengths): string => {
+export const saidOf = (here: Here, contours: ReadonlyMap<string, ContourView>, lengths: Lengths, words: Words['picture']): string => {
   if (here.kind === 'nothing') return '';
   const contour = here.owner === undefined ? undefined : contours.get(here.owner);
-  const about = contour === undefined ? '' : contourSaid(contour, lengths);
+  const about = contour === undefined ? '' : contourSaid(contour, lengths, words);
   if (here.kind === 'inside' || here.layer.role === 'drawing' || here.layer.role === 'open line') return about || (here.owner ?? '');
   const thing = words.thing(here.layer.role, here.owner, here.layer.pass);
   return about === '' ? thing : `${thing}. ${about}`;
 };
 
-export const contourSaid = (contour: ContourView, lengths: Lengths): string => {
+export const contourSaid = (contour: ContourView, lengths: Lengths, words: Words['picture']): string => {
   const { hole } = contour;
   const begins =
     hole === undefined

@@ -1,6 +1,7 @@
 /** The cut replayed: play and pause, speed, block by block, and in words what happens at the moment. */
 import { type ReactNode, useId } from 'react';
-import { replayWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import type { ClockView, ProgramView } from '../work/views.ts';
 import { SPEEDS } from './playing.ts';
 import { calm, oclockOf } from './strip-scale.ts';
@@ -25,6 +26,7 @@ export interface ReplayProps {
 }
 
 export const Replay = (props: ReplayProps): ReactNode => {
+  const words = useWords().replay;
   const { timeline, clock, program, moment, playing, speed, locale, onMoment, onPlaying, onSpeed } = props;
   const still = useLessMotion();
   const now = useReplayed(timeline, program, moment);
@@ -66,7 +68,7 @@ export const Replay = (props: ReplayProps): ReactNode => {
       </div>
       <p className="replay-says" aria-live={playing ? 'off' : 'polite'}>
         {moment !== undefined && now !== undefined
-          ? words.says(oclockOf(clock.start + moment), ended ? words.ended : saidOf(now.standing, clock, locale))
+          ? words.says(oclockOf(clock.start + moment), ended ? words.ended : saidOf(now.standing, clock, locale, words))
           : still
             ? words.stepped
             : words.shortened}
@@ -76,7 +78,12 @@ export const Replay = (props: ReplayProps): ReactNode => {
 };
 
 /** What happens, in words: from the event of the clock, and how far the move is. */
-const saidOf = ({ stretch, move, share, block, piece, moving }: Standing, clock: ClockView, locale: string | undefined): string => {
+const saidOf = (
+  { stretch, move, share, block, piece, moving }: Standing,
+  clock: ClockView,
+  locale: string | undefined,
+  words: Words['replay'],
+): string => {
   const { event } = stretch;
   const pieces = clock.events.at(-1)?.piece ?? 1;
   const tail = pieces > 1 ? words.piece(piece) : '';

@@ -1,7 +1,7 @@
 /** The shift strip: the run on the clock with its nights, cuts, waits, and every moment that needs a person; its start can be dragged. */
 import { type ReactNode, useMemo, useRef, useState } from 'react';
 import { useWidth } from '../look/use-width.ts';
-import { stripWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
 import { StartField, StartHandle } from './start-handle.tsx';
 import { StopList } from './stop-list.tsx';
@@ -21,6 +21,7 @@ export interface ShiftStripProps {
 }
 
 export const ShiftStrip = ({ clock, moment, locale, onStart, onMoment }: ShiftStripProps): ReactNode => {
+  const words = useWords().strip;
   const frame = useRef<HTMLDivElement>(null);
   const width = useWidth(frame, 700);
   const [shift, setShift] = useState(0);
@@ -104,6 +105,7 @@ interface MomentSliderProps {
 const THUMB = 16;
 
 const MomentSlider = ({ clock, moment, span, perMinute, hidden, onMoment }: MomentSliderProps): ReactNode => {
+  const words = useWords().strip;
   const length = Math.min(clock.finish, span.to) - clock.start;
   const at = clock.start + (moment ?? 0);
   return (

@@ -1,6 +1,6 @@
 /** The start of the run: a handle on the strip that is dragged or moved by arrow keys, and a field to type it in. */
 import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import { stripWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import { isoOf, momentOfIso } from './strip-scale.ts';
 
 /** Dragged and by keys in quarters of an hour. */
@@ -22,6 +22,7 @@ const KEYS: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowDown: -1, A
 const PAUSE = 700;
 
 export const StartHandle = ({ left, start, shift, perMinute, text, onShift, onStart }: StartHandleProps): ReactNode => {
+  const words = useWords().strip;
   const grabbed = useRef<number | undefined>(undefined);
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
@@ -75,6 +76,7 @@ export const StartHandle = ({ left, start, shift, perMinute, text, onShift, onSt
 };
 
 export const StartField = ({ start, onStart }: { readonly start: number; readonly onStart: (at: number) => void }): ReactNode => {
+  const words = useWords().strip;
   const id = useId();
   const [typed, setTyped] = useState<string | undefined>();
   const done = (): void => {

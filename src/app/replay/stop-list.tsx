@@ -1,6 +1,6 @@
 /** All moments that need a person as a table: what the strip shows, for reading and by keyboard. */
 import { memo, type ReactNode, useMemo, useState } from 'react';
-import { stripWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
 import { headOf } from './strip-picture.tsx';
 import { dayOf, type Mark, marksOf, oclockOf } from './strip-scale.ts';
@@ -15,6 +15,7 @@ interface StopListProps {
 const FIRST = 60;
 
 export const StopList = memo(({ clock, locale, onMoment }: StopListProps): ReactNode => {
+  const words = useWords().strip;
   const marks = useMemo(() => marksOf(clock), [clock]);
   const [all, setAll] = useState(false);
   if (marks.length === 0) return <p className="fact">{words.noStops}</p>;
@@ -53,21 +54,24 @@ export const StopList = memo(({ clock, locale, onMoment }: StopListProps): React
   );
 });
 
-const Row = ({ mark, day, onShow }: { readonly mark: Mark; readonly day: string; readonly onShow: () => void }): ReactNode => (
-  <tr data-night={mark.atNight}>
-    <th scope="row">
-      <button type="button" className="plain" aria-label={words.show(`${day} ${oclockOf(mark.from)}`.trim())} onClick={onShow}>
-        {oclockOf(mark.from)}
-      </button>{' '}
-      <small>{day}</small>
-    </th>
-    <td className="stop-kind">
-      <svg width={14} height={14} viewBox="0 0 14 14" aria-hidden="true">
-        <path className="strip-head" d={headOf(mark.kind, 7, 7)} />
-      </svg>{' '}
-      {words.mark(mark.kind)}
-      {mark.atNight && `, ${words.atNight}`}
-    </td>
-    <td>{mark.what}</td>
-  </tr>
-);
+const Row = ({ mark, day, onShow }: { readonly mark: Mark; readonly day: string; readonly onShow: () => void }): ReactNode => {
+  const words = useWords().strip;
+  return (
+    <tr data-night={mark.atNight}>
+      <th scope="row">
+        <button type="button" className="plain" aria-label={words.show(`${day} ${oclockOf(mark.from)}`.trim())} onClick={onShow}>
+          {oclockOf(mark.from)}
+        </button>{' '}
+        <small>{day}</small>
+      </th>
+      <td className="stop-kind">
+        <svg width={14} height={14} viewBox="0 0 14 14" aria-hidden="true">
+          <path className="strip-head" d={headOf(mark.kind, 7, 7)} />
+        </svg>{' '}
+        {words.mark(mark.kind)}
+        {mark.atNight && `, ${words.atNight}`}
+      </td>
+      <td>{mark.what}</td>
+    </tr>
+  );
+};

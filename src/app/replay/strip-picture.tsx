@@ -1,6 +1,6 @@
 /** The drawing of the shift strip: nights shaded, cuts as bars, waits as broken lines, a pin for each moment that needs a person. */
 import { memo, type PointerEvent, type ReactNode, useState } from 'react';
-import { stripWords as words } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
 import { clustered, DAY, dayOf, joined, type Mark, nightsWithin, oclockOf, type Span, ticksOf } from './strip-scale.ts';
 
@@ -28,6 +28,7 @@ export interface StripPictureProps {
 }
 
 export const StripPicture = (props: StripPictureProps): ReactNode => {
+  const words = useWords().strip;
   const { clock, marks, shift, span, width, moment, locale, label, onMoment } = props;
   const [pointed, setPointed] = useState<readonly Mark[] | undefined>();
   const perMinute = width / (span.to - span.from);
@@ -89,6 +90,7 @@ interface GroundProps {
 
 /** All that stays as it is while the replay goes on. */
 const Ground = memo(({ clock, shift, from, to, width, locale }: GroundProps): ReactNode => {
+  const words = useWords().strip;
   const perMinute = width / (to - from);
   const x = (at: number): number => Math.round((Math.min(Math.max(at, from), to) - from) * perMinute * 100) / 100;
   const span = { from, to };

@@ -1,10 +1,8 @@
 /** Real times, wire breaks and notes, and everything that was written down so far. */
 import { type FormEvent, type ReactNode, useId } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
-import { runWords } from '../words/run.ts';
+import { useWords } from '../words/use-words.ts';
 import type { WriteDown } from './write-down.ts';
-
-const words = runWords.log;
 
 export interface LogProps {
   readonly log: readonly LogEntry[];
@@ -12,18 +10,21 @@ export interface LogProps {
   readonly writeDown: WriteDown;
 }
 
-export const LogForms = ({ log, waiting, writeDown }: LogProps): ReactNode => (
-  <section aria-labelledby="log-title">
-    <h2 id="log-title">{words.title}</h2>
-    <button type="button" className="big" onClick={() => writeDown({ kind: 'break', about: '', text: words.broken })}>
-      {words.broke}
-    </button>
-    <OneLine label={words.time} button={words.keepTime} numeric onKeep={(text) => writeDown({ kind: 'time', about: '', text })} />
-    <OneLine label={words.note} button={words.keepNote} onKeep={(text) => writeDown({ kind: 'note', about: '', text })} />
-    {waiting > 0 ? <p role="status">{words.waiting(waiting)}</p> : null}
-    <Entries log={log} />
-  </section>
-);
+export const LogForms = ({ log, waiting, writeDown }: LogProps): ReactNode => {
+  const words = useWords().run.log;
+  return (
+    <section aria-labelledby="log-title">
+      <h2 id="log-title">{words.title}</h2>
+      <button type="button" className="big" onClick={() => writeDown({ kind: 'break', about: '', text: words.broken })}>
+        {words.broke}
+      </button>
+      <OneLine label={words.time} button={words.keepTime} numeric onKeep={(text) => writeDown({ kind: 'time', about: '', text })} />
+      <OneLine label={words.note} button={words.keepNote} onKeep={(text) => writeDown({ kind: 'note', about: '', text })} />
+      {waiting > 0 ? <p role="status">{words.waiting(waiting)}</p> : null}
+      <Entries log={log} />
+    </section>
+  );
+};
 
 interface OneLineProps {
   readonly label: string;
@@ -50,8 +51,9 @@ const OneLine = ({ label, button, numeric = false, onKeep }: OneLineProps): Reac
   );
 };
 
-const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode =>
-  log.length === 0 ? (
+const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode => {
+  const words = useWords().run.log;
+  return log.length === 0 ? (
     <p>{words.nothing}</p>
   ) : (
     <ul className="entries">
@@ -65,6 +67,7 @@ const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode =>
         ))}
     </ul>
   );
+};
 
 /** Entries are only ever added, so that the place of one names it. */
 const numbered = (log: readonly LogEntry[]) => log.map((entry, number) => ({ number, entry }));

@@ -4,13 +4,12 @@ import { type FormEvent, type ReactNode, useState } from 'react';
 import { numbersIn } from '../../text/print/reader.ts';
 import { readLength } from '../fields/typed.ts';
 import { toldLine } from '../state/answer-line.ts';
-import { preferences } from '../state/open-sheet.ts';
-import { runWords } from '../words/run.ts';
+import { preferences } from '../state/preferences.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
 import type { ContourView } from '../work/views.ts';
 import type { WriteDown } from './write-down.ts';
-
-const words = runWords.measure;
 
 export interface MeasureProps {
   readonly contours: readonly ContourView[];
@@ -19,26 +18,28 @@ export interface MeasureProps {
 }
 
 export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): ReactNode => {
+  const words = useWords();
+  const said = words.run.measure;
   const [answer, setAnswer] = useState<Corrected>();
   const ask = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
     event.preventDefault();
-    const said = new FormData(event.currentTarget);
-    const field = (name: string): string => String(said.get(name) ?? '').trim();
-    const [size, wanted] = [sizeIn(field('size')), sizeIn(field('wanted'))];
+    const form = new FormData(event.currentTarget);
+    const field = (name: string): string => String(form.get(name) ?? '').trim();
+    const [size, wanted] = [sizeIn(field('size'), words), sizeIn(field('wanted'), words)];
     const unread = [size, wanted].find((s) => s.kind === 'cannot');
     if (unread?.kind === 'cannot') return setAnswer(unread);
     const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
-    const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${said.has('one-side') ? ' one side' : ''}`;
+    const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${form.has('one-side') ? ' one side' : ''}`;
     writeDown({ kind: 'measured', about: field('contour'), text });
     setAnswer(await worker().correct([text]));
   };
   const cut = contours.filter((c) => c.number > 0);
   return (
     <section aria-labelledby="measure-title">
-      <h2 id="measure-title">{words.title}</h2>
+      <h2 id="measure-title">{said.title}</h2>
       <form className="measure" onSubmit={(event) => void ask(event)}>
         <label>
-          {words.contour}
+          {said.contour}
           <select name="contour">
             {cut.map((c) => (
               <option key={c.id}>{c.id}</option>
@@ -46,23 +47,23 @@ export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): Reac
           </select>
         </label>
         <label>
-          {words.size}
+          {said.size}
           <input name="size" required inputMode="decimal" autoComplete="off" />
         </label>
         <label>
-          {words.wanted}
+          {said.wanted}
           <input name="wanted" required inputMode="decimal" autoComplete="off" />
         </label>
         <label>
-          {words.degrees}
+          {said.degrees}
           <input name="degrees" defaultValue="20" inputMode="decimal" autoComplete="off" />
         </label>
         <label className="check">
           <input type="checkbox" name="one-side" />
-          {words.oneSide}
+          {said.oneSide}
         </label>
         <button type="submit" className="big">
-          {words.ask}
+          {said.ask}
         </button>
       </form>
       <div role="status">{answer === undefined ? null : <Answer answer={answer} />}</div>
@@ -73,15 +74,15 @@ export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): Reac
 type Size = { readonly kind: 'size'; readonly mm: number } | { readonly kind: 'cannot'; readonly sentence: string };
 
 /** As this user writes numbers, in the unit they chose. */
-const sizeIn = (text: string): Size => {
-  const typed = readLength(text, numbersIn(preferences()));
+const sizeIn = (text: string, words: Words): Size => {
+  const typed = readLength(text, numbersIn(preferences()), words.typed);
   if (typed.kind === 'value') return { kind: 'size', mm: typed.value as number };
   return {
     kind: 'cannot',
     sentence:
       typed.kind === 'wrong'
         ? typed.reason
-        : words.unclear(
+        : words.run.measure.unclear(
             text,
             typed.readings.map((r) => r.said),
           ),
@@ -91,6 +92,7 @@ const sizeIn = (text: string): Size => {
 const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) : '');
 
 const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
+  const words = useWords().run.measure;
   if (answer.kind === 'cannot') return <p className="warning">{toldLine(answer.sentence)}</p>;
   if (answer.kind === 'bad')
     return answer.findings.map((f) => (

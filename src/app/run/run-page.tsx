@@ -3,7 +3,8 @@ import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
 import { startLogKeeper } from '../state/log-keeper.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
-import { runWords as words } from '../words/run.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import { LogForms } from './log-forms.tsx';
 import { MeasureForm } from './measure-form.tsx';
 import { type Stop, stopsOf } from './stops-of-run.ts';
@@ -11,6 +12,7 @@ import './run.css';
 import type { WriteDown } from './write-down.ts';
 
 export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
+  const words = useWords().run;
   const record = useSheet(sheet, (s) => s.record);
   const answer = useSheet(sheet, (s) => s.sheet);
   const { log, waiting, writeDown } = useLog(sheet, record?.id ?? '');
@@ -35,7 +37,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
       )}
       <LogForms log={log} waiting={waiting} writeDown={writeDown} />
       <ul className="cautions">
-        {words.cautions.map((c) => (
+        {Object.values(words.cautions).map((c) => (
           <li key={c}>{c}</li>
         ))}
       </ul>
@@ -71,6 +73,7 @@ interface StopsProps {
 const tick = ({ id }: Stop): Omit<LogEntry, 'at'> => ({ kind: 'tick', about: id, text: '' });
 
 const Next = ({ stops, writeDown }: StopsProps): ReactNode => {
+  const words = useWords().run;
   const next = stops.find((s) => s.ticked === undefined);
   if (stops.length === 0) return <p className="next">{words.noStops}</p>;
   if (next === undefined) return <p className="next">{words.nothingNext}</p>;
@@ -89,8 +92,9 @@ const Next = ({ stops, writeDown }: StopsProps): ReactNode => {
   );
 };
 
-const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
-  stops.length === 0 ? null : (
+const Stops = ({ stops, writeDown }: StopsProps): ReactNode => {
+  const words = useWords().run;
+  return stops.length === 0 ? null : (
     <section aria-labelledby="stops-title">
       <h2 id="stops-title">{words.stops}</h2>
       <ol className="stops">
@@ -106,7 +110,7 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
               <span className="oclock">{stop.oclock}</span>
               <span className="what">
                 {stop.what}
-                {words.aside(asidesOf(stop))}
+                {words.aside(asidesOf(stop, words))}
               </span>
             </label>
           </li>
@@ -114,8 +118,9 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode =>
       </ol>
     </section>
   );
+};
 
-const asidesOf = (stop: Stop): readonly string[] => [
+const asidesOf = (stop: Stop, words: Words['run']): readonly string[] => [
   ...(stop.atNight ? [words.night] : []),
   ...(stop.line === undefined ? [] : [words.line(stop.line)]),
   ...(stop.ticked === undefined

@@ -3,15 +3,18 @@ import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { WhyPlace } from '../fields/calculation.tsx';
 import { FieldEditor } from '../fields/field-editor.tsx';
 import { textOf } from '../fields/field-value.ts';
-import { fieldOf, labelOf } from '../fields/fields.ts';
+import { fieldOf } from '../fields/fields.ts';
 import { Note } from '../fields/margin.tsx';
 import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 import type { SentencePart, Sheet, Shown } from '../work/views.ts';
 import { resultText } from './result-text.ts';
 
 export const Answer = (): ReactNode => {
+  const words = useWords().sheet;
   const answer = useOnSheet((s) => s.sheet);
   const running = useOnSheet((s) => s.running !== undefined);
   const fault = useOnSheet((s) => s.fault);
@@ -84,27 +87,29 @@ interface InputWordProps {
 }
 
 const InputWord = ({ path, text, editing, onEdit, onDone }: InputWordProps): ReactNode => {
+  const words = useWords();
   const { numbers, lists } = useTools();
   const input = useInput();
   const field = fieldOf(path);
   if (field === undefined) return text ?? path;
   if (editing) return <FieldEditor field={field} inSentence onDone={onDone} />;
-  const shown = wordFor(path, textOf(field, input, numbers, lists), text);
+  const shown = wordFor(path, textOf(field, input, numbers, lists, words), text, words.sheet);
   return (
-    <button type="button" className="input-word" data-field={path} aria-label={words.change(labelOf(path), shown)} onClick={onEdit}>
+    <button type="button" className="input-word" data-field={path} aria-label={words.sheet.change(labelOf(path), shown)} onClick={onEdit}>
       {shown}
     </button>
   );
 };
 
 /** What was chosen by the planner is said by the answer; what the user said, by the field in force, even before the answer is there. */
-const wordFor = (path: string, inForce: string, answered: string | undefined): string => {
+const wordFor = (path: string, inForce: string, answered: string | undefined, words: Words['sheet']): string => {
   if (path === 'wire' || path === 'passes') return answered ?? inForce;
-  if (path === 'quantity') return words.askedWords.pieces(inForce);
+  if (path === 'quantity') return words.pieces(inForce);
   return path === 'tolerance' ? `±${inForce}` : inForce;
 };
 
 const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown | undefined }): ReactNode => {
+  const words = useWords().sheet;
   const { numbers, ask } = useTools();
   const asking = useOnSheet((s) => s.asking);
   const said = resultText(text, shown, numbers);
@@ -124,6 +129,7 @@ const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown 
 
 /** A no: the reason, what would help, and the inputs all the same, so that they can be changed here. */
 const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
+  const words = useWords().sheet;
   const refusals = answer.findings.filter((f) => f.severity === 'refusal');
   const text = answer.sentence.map((p) => p.text).join('');
   const [verdict, ...rest] = text.split(/(?<=^(?:No|Yes)\.)\s+/);
@@ -151,16 +157,17 @@ const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
 const ASKED = ['material', 'height', 'wire', 'passes', 'tolerance', 'finish', 'quantity'] as const;
 
 const Asked = (): ReactNode => {
+  const words = useWords();
   const { editing, setEditing, done } = useEditing(ASKED);
   return (
     <p className="asked-line">
-      {words.asked}{' '}
+      {words.sheet.asked}{' '}
       {ASKED.map((path, i) => (
         <Fragment key={path}>
           {i > 0 && ', '}
-          {(path === 'wire' || path === 'passes') && `${labelOf(path).toLowerCase()} `}
+          {(path === 'wire' || path === 'passes') && `${words.fields.within(path)} `}
           <InputWord path={path} editing={editing === path} onEdit={() => setEditing(path)} onDone={(next) => done(path, next)} />
-          {path === 'height' && words.askedWords.high.replace(/, $/, '')}
+          {path === 'height' && words.sheet.high}
         </Fragment>
       ))}
       .
@@ -172,6 +179,7 @@ const Asked = (): ReactNode => {
 const PATIENCE = 300;
 
 const Progress = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet, numbers } = useTools();
   const running = useOnSheet((s) => s.running);
   const [late, setLate] = useState(false);
@@ -218,13 +226,16 @@ const workAgain = ({ actions, store }: OpenSheet): void => {
   actions.redo();
 };
 
-const Fault = ({ fault }: { readonly fault: string }): ReactNode => (
-  <div className="fault-box" role="alert">
-    <p>
-      <strong>{words.fault}</strong> {words.faultHelp}
-    </p>
-    <p>
-      <code>{fault}</code>
-    </p>
-  </div>
-);
+const Fault = ({ fault }: { readonly fault: string }): ReactNode => {
+  const words = useWords().sheet;
+  return (
+    <div className="fault-box" role="alert">
+      <p>
+        <strong>{words.fault}</strong> {words.faultHelp}
+      </p>
+      <p>
+        <code>{fault}</code>
+      </p>
+    </div>
+  );
+};

@@ -1,9 +1,9 @@
 /** What nobody said and was taken for granted, each with the way to its field. */
 import type { ReactNode } from 'react';
-import { labelOf } from '../fields/fields.ts';
 import { goToField } from '../fields/margin.tsx';
 import { useOnSheet } from '../fields/tools.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { labelOf } from '../words/fields.ts';
+import { useWords } from '../words/use-words.ts';
 
 /** The field an assumption speaks of, told by the words the job says it with. */
 const FIELD_OF: readonly (readonly [begins: RegExp, path: string])[] = [
@@ -23,6 +23,7 @@ const FIELD_OF: readonly (readonly [begins: RegExp, path: string])[] = [
 const NOTHING: readonly string[] = [];
 
 export const Assumed = (): ReactNode => {
+  const words = useWords().sheet;
   const assumed = useOnSheet((s) => s.sheet?.assumed) ?? NOTHING;
   if (assumed.length === 0) return null;
   return (

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { FigureTable } from '../fields/figure-table.tsx';
 import { useOnSheet, useTools } from '../fields/tools.ts';
 import { PapersChapter } from '../handout/papers-chapter.tsx';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ContourView, TableView } from '../work/views.ts';
 import { ShapePart } from './shape-part.tsx';
 
@@ -12,9 +12,9 @@ const useContours = (): readonly ContourView[] => useOnSheet((s) => s.sheet?.pic
 
 const left = (title: string) => ({ title, align: 'left' }) as const;
 const right = (title: string) => ({ title, align: 'right' }) as const;
-const columns = words.contourColumns;
 
 export const DrawingFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const { numbers } = useTools();
   const picture = useOnSheet((s) => s.sheet?.picture);
   const answered = useOnSheet((s) => s.sheet !== undefined);
@@ -39,17 +39,18 @@ export const DrawingFacts = (): ReactNode => {
 };
 
 export const WayFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const { numbers } = useTools();
   const cut = useContours().filter((c) => c.number > 0);
   const table: TableView = {
     columns: [
-      right(columns.number),
-      left(columns.id),
-      left(columns.kept),
-      right(columns.length),
-      right(columns.hole),
-      right(columns.tab),
-      left(columns.piece),
+      right(words.contourColumns.number),
+      left(words.contourColumns.id),
+      left(words.contourColumns.kept),
+      right(words.contourColumns.length),
+      right(words.contourColumns.hole),
+      right(words.contourColumns.tab),
+      left(words.contourColumns.piece),
     ],
     rows: cut.map((c) => [
       String(c.number),
@@ -65,6 +66,7 @@ export const WayFacts = (): ReactNode => {
 };
 
 export const ProofFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const answer = useOnSheet((s) => s.sheet);
   const proven = useContours().filter((c) => c.state !== undefined);
   if (answer === undefined) return null;
@@ -78,17 +80,20 @@ export const ProofFacts = (): ReactNode => {
 };
 
 export const Clock = (): ReactNode => {
+  const words = useWords().sheet;
   const clock = useOnSheet((s) => s.sheet?.clock);
   return clock === undefined ? null : <p className="fact">{words.clock(clock.startText, clock.finishText)}</p>;
 };
 
 export const PapersOfJob = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const answered = useOnSheet((s) => s.sheet !== undefined && s.sheet.answer !== 'bad input' && s.sheet.answer !== 'cannot');
   return answered ? <PapersChapter sheet={sheet} /> : <p className="fact">{words.nothingYet}</p>;
 };
 
 export const LogOfJob = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const record = useOnSheet((s) => s.record);
   if (record === undefined) return null;

@@ -20,7 +20,7 @@ import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
 import { inputOf } from '../state/input.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { programsOf } from '../state/programs.ts';
-import { programWords, replayWords } from '../words/replay.ts';
+import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
 import { toldComparison, toldJudged } from '../work/sheet-for-reader.ts';
 import type { ClockView, ContourView, ProgramView } from '../work/views.ts';
@@ -101,6 +101,7 @@ const whole = (run: ReturnType<typeof useRun>): Run | undefined =>
 
 /** For the way of the wire: the cut replayed, with the program beside it. */
 export const WayParts = ({ sheet, numbers }: PartProps): ReactNode => {
+  const { replay: replayWords, program: programWords } = useWords();
   const run = useRun(sheet);
   const block = useSheet(sheet, (s) => s.block);
   const id = useSheet(sheet, (s) => s.record?.id);
@@ -171,6 +172,7 @@ const NO_TROUBLES: readonly string[] = [];
 
 /** Proven beside the worker of the answer: a long program must not keep an edit waiting. */
 const Others = ({ sheet, locale }: { readonly sheet: OpenSheet; readonly locale: string | undefined }): ReactNode => {
+  const words = useWords().program;
   const record = useSheet(sheet, (s) => s.record);
   const coming = useSheet(sheet, (s) => s.coming);
   const about = useSheet(sheet, (s) => s.sheet);
@@ -188,7 +190,7 @@ const Others = ({ sheet, locale }: { readonly sheet: OpenSheet; readonly locale:
       shown={shown}
       onShown={onShown}
       troubles={troubles}
-      onFiles={(files) => void takePrograms(sheet, files)}
+      onFiles={(files) => void takePrograms(sheet, files, words)}
       takeAway={(program) => sheet.programs.takeAway(program)}
       putBack={(program) => sheet.programs.putBack(program)}
     />

@@ -5,7 +5,7 @@ import { FIELDS, fieldOfFinding } from '../fields/fields.ts';
 import { FigureTable } from '../fields/figure-table.tsx';
 import { Notes } from '../fields/margin.tsx';
 import { useInput, useOnSheet } from '../fields/tools.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import { CHAPTERS, type Chapter, type FindingView } from '../work/views.ts';
 import { Assumed } from './assumed.tsx';
 import { Clock, DrawingFacts, LogOfJob, PapersOfJob, ProofFacts, WayFacts } from './chapter-facts.tsx';
@@ -22,6 +22,7 @@ export const Chapters = (): ReactNode => (
 const NO_FINDINGS: readonly FindingView[] = [];
 
 const ChapterPart = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
+  const words = useWords().sheet;
   const findings = useOnSheet((s) => s.sheet?.findings) ?? NO_FINDINGS;
   const byNumbers = useInput()['shape'] !== undefined;
   // A part by numbers has no drawing that somebody made.
@@ -73,6 +74,7 @@ const Facts = ({ chapter }: { readonly chapter: Chapter }): ReactNode => {
 };
 
 const PassesFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const passes = useOnSheet((s) => s.sheet?.passes);
   const wires = useOnSheet((s) => s.sheet?.wires);
   return (
@@ -84,6 +86,7 @@ const PassesFacts = (): ReactNode => {
 };
 
 const HoursFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const hours = useOnSheet((s) => s.sheet?.hours);
   return (
     <>
@@ -94,6 +97,7 @@ const HoursFacts = (): ReactNode => {
 };
 
 const PriceFacts = (): ReactNode => {
+  const words = useWords().sheet;
   const costs = useOnSheet((s) => s.sheet?.costs);
   const breaks = useOnSheet((s) => s.sheet?.breaks);
   const others = useOnSheet((s) => s.sheet?.others);

@@ -1,7 +1,8 @@
 /** Opens the job of an address and hands its sheet to a page; says so when there is none or the server is gone. */
-import { type ReactNode, useEffect, useState } from 'react';
-import { type Opened, type OpenSheet, openSheet } from '../state/open-sheet.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type Opened, type OpenSheet, openSheet, useSheet } from '../state/open-sheet.ts';
+import { readerOf } from '../state/preferences.ts';
+import { ReaderContext, useWords } from '../words/use-words.ts';
 import { PutBackJob } from './put-back-job.tsx';
 
 interface OpenPageProps {
@@ -13,6 +14,7 @@ interface OpenPageProps {
 const AGAIN = 3000;
 
 export const OpenPage = ({ id, children }: OpenPageProps): ReactNode => {
+  const words = useWords().sheet;
   const [opened, setOpened] = useState<Opened | undefined>();
   const [turn, setTurn] = useState(0);
   useEffect(() => {
@@ -38,7 +40,7 @@ export const OpenPage = ({ id, children }: OpenPageProps): ReactNode => {
         <p role="status">{words.opening}</p>
       </main>
     );
-  if (opened.kind === 'open') return children(opened.sheet);
+  if (opened.kind === 'open') return <ReadBy sheet={opened.sheet}>{children(opened.sheet)}</ReadBy>;
   return (
     <main className="plain-page" id="content">
       <h1>{opened.kind === 'gone' ? words.serverGone : words.noSuchJob}</h1>
@@ -55,4 +57,12 @@ export const OpenPage = ({ id, children }: OpenPageProps): ReactNode => {
       </p>
     </main>
   );
+};
+
+/** Whoever has the sheet open reads it in the units that he chose on it. */
+const ReadBy = ({ sheet, children }: { readonly sheet: OpenSheet; readonly children: ReactNode }): ReactNode => {
+  const lengthUnit = useSheet(sheet, (s) => s.lengthUnit);
+  const finishUnit = useSheet(sheet, (s) => s.finishUnit);
+  const reader = useMemo(() => readerOf({ lengthUnit, finishUnit }), [lengthUnit, finishUnit]);
+  return <ReaderContext value={reader}>{children}</ReaderContext>;
 };

@@ -5,12 +5,13 @@ import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import { PictureSide } from '../picture/panel/picture-side.tsx';
 import { showBlock } from '../replay/show-block.ts';
 import { useReplayed, useTimeline } from '../replay/use-replayed.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import type { DeviationView, FindingView } from '../work/views.ts';
 
 const NO_FINDINGS: readonly FindingView[] = [];
 
 export const PictureBeside = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const answer = useOnSheet((s) => s.sheet);
   const chapter = useOnSheet((s) => s.chapter);

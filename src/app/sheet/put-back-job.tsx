@@ -2,7 +2,7 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import { fetchBin, returnJob } from '../state/server.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 
 interface PutBackJobProps {
   readonly id: string;
@@ -10,6 +10,7 @@ interface PutBackJobProps {
 }
 
 export const PutBackJob = ({ id, onBack }: PutBackJobProps): ReactNode => {
+  const words = useWords().sheet;
   const job = useBinned(id);
   const [fault, setFault] = useState<string | undefined>();
   if (job === undefined) return null;

@@ -7,8 +7,9 @@ import { FieldEditor } from '../fields/field-editor.tsx';
 import { refused, saidOf } from '../fields/field-value.ts';
 import type { FieldKind, FieldSpec } from '../fields/fields.ts';
 import { useInput, useTools } from '../fields/tools.ts';
-import { shapeWords as words } from '../words/shape.ts';
-import { sheetWords } from '../words/sheet.ts';
+import { shapeWords } from '../words/shape.ts';
+import { useWords } from '../words/use-words.ts';
+import type { Words } from '../words/words-for.ts';
 
 const KINDS: Readonly<Record<ShapeKey['takes'], FieldKind>> = {
   length: 'length',
@@ -21,16 +22,17 @@ const KINDS: Readonly<Record<ShapeKey['takes'], FieldKind>> = {
 };
 
 export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
+  const { shape: words, sheet: sheetWords } = useWords();
   const { numbers, sheet } = useTools();
   const input = useInput();
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
-  const label = words.key(form.key);
-  const field = fieldOf(form, numbers);
+  const label = shapeWords.key(form.key);
+  const field = fieldOf(form, numbers, words);
   const said = saidOf(field, input) !== undefined;
   return (
     <div className="field-row" data-path={field.path} data-said={said}>
-      <label htmlFor={id}>{label}</label>
+      <label htmlFor={id}>{words.key(form.key)}</label>
       <span className="field-body">
         {field.kind === 'choice' ? (
           <Choice form={form} field={field} id={id} />
@@ -70,13 +72,13 @@ export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
 };
 
 /** What is usual stands in the empty field. */
-const fieldOf = (form: ShapeKey, numbers: Numbers): FieldSpec => ({
+const fieldOf = (form: ShapeKey, numbers: Numbers, words: Words['shape']): FieldSpec => ({
   path: `shape.${form.key}`,
   kind: KINDS[form.takes],
-  ...(form.usual === undefined ? {} : { none: usualOf(form, numbers) }),
+  usual: form.usual === undefined ? undefined : usualOf(form, numbers, words),
 });
 
-const usualOf = ({ takes, usual }: ShapeKey, numbers: Numbers): string => {
+const usualOf = ({ takes, usual }: ShapeKey, numbers: Numbers, words: Words['shape']): string => {
   if (takes === 'length' && typeof usual === 'number') return numbers.length(usual);
   if (typeof usual === 'number') return numbers.plain(usual);
   if (typeof usual === 'boolean') return usual ? words.yes : words.no;
@@ -90,20 +92,21 @@ interface ChoiceProps {
 }
 
 const Choice = ({ form, field, id }: ChoiceProps): ReactNode => {
+  const words = useWords();
   const { sheet } = useTools();
   const input = useInput();
   const choices: readonly Choosable[] =
     form.takes === 'yes or no'
-      ? [true, false].map((value) => ({ value, text: value ? words.yes : words.no }))
+      ? [true, false].map((value) => ({ value, text: value ? words.shape.yes : words.shape.no }))
       : (form.choices ?? []).map((value) => ({ value, text: value }));
   const value = saidOf(field, input) ?? form.usual;
   const keep = (choice: Choosable | undefined): string | undefined => {
     if (choice === undefined) return undefined;
     const change = { [field.path]: choice.value };
-    const why = refused(field, input, change);
-    if (why === undefined) sheet.actions.edit(sheetWords.step(words.key(form.key), choice.text), change);
+    const why = refused(field, input, change, words);
+    if (why === undefined) sheet.actions.edit(words.sheet.step(shapeWords.key(form.key), choice.text), change);
     return why;
   };
-  const none = choices.some((c) => c.value === value) ? undefined : sheetWords.defaultSaid;
+  const none = choices.some((c) => c.value === value) ? undefined : words.sheet.defaultSaid;
   return <ChoiceField id={id} choices={choices} value={value} none={none} keep={keep} />;
 };

@@ -14,6 +14,7 @@ import { useChapterInView } from './use-chapter-in-view.ts';
 import { useSheetKeys } from './use-sheet-keys.ts';
 import './sheet.css';
 import './chapters.css';
+import { useWords } from '../words/use-words.ts';
 
 interface SheetViewProps {
   readonly sheet: OpenSheet;
@@ -45,7 +46,8 @@ export const SheetView = ({ sheet, shop }: SheetViewProps): ReactNode => {
 /** A program that is dropped anywhere on the sheet is held against its drawing. */
 const useProgramsDropped = (sheet: OpenSheet): void => {
   const { takeOver } = useDoor();
-  useEffect(() => takeOver((programs) => void takePrograms(sheet, programs)), [sheet, takeOver]);
+  const words = useWords().program;
+  useEffect(() => takeOver((programs) => void takePrograms(sheet, programs, words)), [sheet, takeOver, words]);
 };
 
 const useMadeTools = (sheet: OpenSheet, shop: ShopRecord['shop'] | undefined): Tools => {

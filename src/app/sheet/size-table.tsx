@@ -3,10 +3,11 @@ import type { ReactNode } from 'react';
 import { WhyPlace } from '../fields/calculation.tsx';
 import { FigureButton } from '../fields/figure-table.tsx';
 import { useOnSheet, useTools } from '../fields/tools.ts';
-import { shapeWords as words } from '../words/shape.ts';
+import { useWords } from '../words/use-words.ts';
 import type { ShapeSizeView } from '../work/views.ts';
 
 export const SizeTable = ({ sizes }: { readonly sizes: readonly ShapeSizeView[] }): ReactNode => {
+  const words = useWords().shape;
   const limited = sizes.some((s) => s.limits !== undefined);
   return (
     <div className="table-place">
@@ -65,6 +66,7 @@ const SizeRow = ({ size: { shown, limits, taking }, limited }: { readonly size: 
 };
 
 const SaveDrawing = (): ReactNode => {
+  const words = useWords().shape;
   const { sheet, numbers } = useTools();
   const name = useOnSheet((s) => s.record?.name) ?? '';
   const save = async (format: 'dxf' | 'svg'): Promise<void> => {

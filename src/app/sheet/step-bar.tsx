@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { useOnSheet, useTools } from '../fields/tools.ts';
 import { redoName, undoName } from '../state/input.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
-import { sheetWords as words } from '../words/sheet.ts';
+import { useWords } from '../words/use-words.ts';
 import { CHAPTERS } from '../work/views.ts';
 import { PutBackJob } from './put-back-job.tsx';
 
@@ -15,6 +15,7 @@ export const StepBar = (): ReactNode => (
 );
 
 const Contents = (): ReactNode => {
+  const words = useWords().sheet;
   const inView = useOnSheet((s) => s.chapter);
   return (
     <nav className="contents" aria-label={words.contents}>
@@ -32,6 +33,7 @@ const Contents = (): ReactNode => {
 };
 
 const Steps = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const undo = useOnSheet((s) => (s.record === undefined ? undefined : undoName(s.record)));
   const redo = useOnSheet((s) => (s.record === undefined ? undefined : redoName(s.record)));
@@ -67,6 +69,7 @@ const Steps = (): ReactNode => {
 
 /** What stands between the user and a safe job: the server is gone, or another tab has saved. */
 export const Notices = (): ReactNode => {
+  const words = useWords().sheet;
   const { sheet } = useTools();
   const saving = useOnSheet((s) => s.saving);
   if (saving === 'waiting for the server')

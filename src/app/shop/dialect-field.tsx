@@ -1,7 +1,7 @@
 /** The words of the shop's control: the dialect file as text, typed or taken from a file; the server holds it against its schema. */
 import { type ReactNode, useId } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
-import { shopWords as words } from '../words/shop.ts';
+import { useWords } from '../words/use-words.ts';
 
 export interface DialectProps {
   readonly record: ShopRecord;
@@ -9,6 +9,7 @@ export interface DialectProps {
 }
 
 export const DialectField = ({ record, onEdit }: DialectProps): ReactNode => {
+  const words = useWords().shop;
   const [title, text] = [useId(), useId()];
   const put = (dialect: string): void => {
     const { dialect: _, ...rest } = record;

@@ -2,7 +2,7 @@
 import { type ReactNode, useEffect, useState } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import { fetchShop, saveShop } from '../state/server.ts';
-import { shopWords as words } from '../words/shop.ts';
+import { useWords } from '../words/use-words.ts';
 import { TABLES } from './columns.ts';
 import { DialectField } from './dialect-field.tsx';
 import { ShopTable } from './shop-table.tsx';
@@ -14,6 +14,7 @@ type Saved =
   | { readonly kind: 'faults'; readonly faults: readonly Fault[] };
 
 export const ShopPage = (): ReactNode => {
+  const words = useWords().shop;
   const { record, edit, undo, save, load, saved } = useShop();
   if (record === undefined) return <main className="shop">{saved.kind === 'gone' ? <p role="alert">{words.gone}</p> : null}</main>;
   const faults = saved.kind === 'faults' ? saved.faults : [];
@@ -45,6 +46,7 @@ export const ShopPage = (): ReactNode => {
 };
 
 const SavedLine = ({ saved, load }: { readonly saved: Saved; readonly load: () => Promise<void> }): ReactNode => {
+  const words = useWords().shop;
   if (saved.kind === 'saved') return words.saved;
   if (saved.kind === 'unsaved') return words.unsaved;
   if (saved.kind === 'gone') return words.gone;
@@ -76,6 +78,7 @@ interface SimpleProps {
 }
 
 const Simple = ({ record, edit }: SimpleProps): ReactNode => {
+  const words = useWords().shop;
   const put = (key: string, value: unknown): void => edit({ ...record, shop: { ...record.shop, [key]: value } });
   return (
     <div className="simple">

@@ -3,7 +3,7 @@ import { type ClipboardEvent, type ReactNode, useId, useState } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { Input } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
-import { shopWords as words } from '../words/shop.ts';
+import { useWords } from '../words/use-words.ts';
 import { cellText, withCell, withPaste } from './cells.ts';
 import { type Column, columnsOf, type TableKey } from './columns.ts';
 import { basisKey, type Fault, faultAt, rowsOf, withRows } from './shop-state.ts';
@@ -23,6 +23,7 @@ interface Spot {
 const MARK = new Intl.NumberFormat().formatToParts(1.5).find((p) => p.type === 'decimal')?.value ?? '.';
 
 export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
+  const words = useWords().shop;
   const title = useId();
   const columns = columnsOf(table);
   const rows = rowsOf(record, table);
@@ -108,28 +109,31 @@ interface RowProps {
   readonly onRemove: () => void;
 }
 
-const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onRemove }: RowProps): ReactNode => (
-  <tr>
-    {columns.map((column, j) => (
-      <td key={column.path}>
-        <Cell
-          column={column}
-          label={`${words.table(table)}, ${words.row} ${index + 1}, ${headOf(column.path)}`}
-          text={cellText(row, column, MARK)}
-          fault={faultAt(faults, table, index, column.path)}
-          onFocus={() => onFocus(j)}
-          onPaste={(event) => onPaste(event, j)}
-          onKeep={(text) => onKeep(column, text)}
-        />
+const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onRemove }: RowProps): ReactNode => {
+  const words = useWords().shop;
+  return (
+    <tr>
+      {columns.map((column, j) => (
+        <td key={column.path}>
+          <Cell
+            column={column}
+            label={`${words.table(table)}, ${words.row} ${index + 1}, ${headOf(column.path)}`}
+            text={cellText(row, column, MARK)}
+            fault={faultAt(faults, table, index, column.path)}
+            onFocus={() => onFocus(j)}
+            onPaste={(event) => onPaste(event, j)}
+            onKeep={(text) => onKeep(column, text)}
+          />
+        </td>
+      ))}
+      <td>
+        <button type="button" onClick={onRemove} aria-label={words.remove(nameOf(row, index))}>
+          ×
+        </button>
       </td>
-    ))}
-    <td>
-      <button type="button" onClick={onRemove} aria-label={words.remove(nameOf(row, index))}>
-        ×
-      </button>
-    </td>
-  </tr>
-);
+    </tr>
+  );
+};
 
 const keyed = <T,>(items: readonly T[]) => items.map((item, key) => ({ key, item }));
 
@@ -154,6 +158,7 @@ interface CellProps {
 }
 
 const Cell = ({ column, label, text, fault, onFocus, onPaste, onKeep }: CellProps): ReactNode => {
+  const words = useWords().shop;
   const common = { 'aria-label': label, 'aria-invalid': fault !== undefined, title: fault ?? column.help, onFocus };
   if (column.kind === 'choice' || column.kind === 'yes')
     return (
@@ -191,6 +196,7 @@ interface BasisProps {
 
 /** Of the cell that was last stood in: since when its value holds and where it comes from. */
 const BasisLine = ({ table, record, row, at, column, onEdit }: BasisProps): ReactNode => {
+  const words = useWords().shop;
   const key = basisKey(table, row, at.row, column.path);
   const said = record.said?.[key];
   const put = (change: Partial<{ on: string; basis: string }>): void =>

@@ -2,7 +2,7 @@
 
 import { tellerOf } from '../../text/print/reader.ts';
 import { namesOf } from './names.ts';
-import { preferences } from './open-sheet.ts';
+import { preferences } from './preferences.ts';
 
 /** The shop of a job that is not open is not at hand: names are those of the house. */
 const names = namesOf({});

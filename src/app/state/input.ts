@@ -3,6 +3,9 @@ import type { JobRecord, JobStep } from '../../server/message/job-record.ts';
 
 export type Input = Readonly<Record<string, unknown>>;
 
+/** Longer names of steps are cut: the server takes none. */
+const LONGEST_NAME = 120;
+
 /** Older steps than these are let go, but for the first, which is the job as it came in. */
 const MOST_STEPS = 200;
 
@@ -17,7 +20,10 @@ export const withStep = (record: JobRecord, name: string, change: Input): JobRec
   const input = changed(before, change);
   if (JSON.stringify(input) === JSON.stringify(before)) return record;
   const kept = record.steps.slice(0, record.cursor + 1);
-  const steps = [...(kept.length < MOST_STEPS ? kept : [kept[0] as JobStep, ...kept.slice(kept.length - MOST_STEPS + 2)]), { name, input }];
+  const steps = [
+    ...(kept.length < MOST_STEPS ? kept : [kept[0] as JobStep, ...kept.slice(kept.length - MOST_STEPS + 2)]),
+    { name: name.trim().slice(0, LONGEST_NAME), input },
+  ];
   return { ...record, steps, cursor: steps.length - 1 };
 };
 

@@ -10,6 +10,7 @@ import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
+import { keepPreferences, preferences } from './preferences.ts';
 import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
 import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
@@ -168,27 +169,6 @@ const actionsOn = (
     takeTheirs: () => void keeper.takeTheirs(),
     keepMine: () => void keeper.keepMine(),
   };
-};
-
-type Preferences = Pick<SheetState, 'lengthUnit' | 'finishUnit' | 'theme'>;
-
-const USUAL: Preferences = { lengthUnit: 'mm', finishUnit: 'µm', theme: 'as the system' };
-
-/** The user's own units and theme, for every sheet in this browser. */
-export const preferences = (): Preferences => {
-  try {
-    return { ...USUAL, ...(JSON.parse(localStorage.getItem('preferences') ?? '{}') as Partial<Preferences>) };
-  } catch {
-    return USUAL;
-  }
-};
-
-export const keepPreferences = ({ lengthUnit, finishUnit, theme }: Preferences): void => {
-  try {
-    localStorage.setItem('preferences', JSON.stringify({ lengthUnit, finishUnit, theme }));
-  } catch {
-    // A browser that keeps nothing: units are chosen anew at the next visit.
-  }
 };
 
 /** The day by the user's own calendar, ISO 8601. */

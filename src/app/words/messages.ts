@@ -1,10 +1,11 @@
-/** The one table of all texts that a user sees, by part of the page; English now, another language would be another table of this shape. */
+/** The one table of all that the page itself says, by part of the page. */
 import { choiceWords, fieldWords, noneWords, typedWords } from './fields.ts';
 import { jobsWords, pageWords } from './page.ts';
 import { paperWords } from './papers.ts';
 import { pictureWords } from './picture.ts';
 import { deviationWords, glassWords, priceWords, programWords, replayWords, stripWords } from './replay.ts';
 import { runWords } from './run.ts';
+import { shapeWords } from './shape.ts';
 import { sheetWords } from './sheet.ts';
 import { shopWords } from './shop.ts';
 
@@ -19,11 +20,12 @@ export const messages = {
   picture: pictureWords,
   papers: paperWords,
   run: runWords,
+  shape: shapeWords,
   shop: shopWords,
   strip: stripWords,
   replay: replayWords,
   program: programWords,
   deviation: deviationWords,
   glass: glassWords,
-  priceCurve: priceWords,
+  price: priceWords,
 } as const;

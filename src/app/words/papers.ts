@@ -1,21 +1,23 @@
 /** What the chapter of the papers says. */
 import type { PaperName } from '../../result/paper-names.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
-const NAMES: Readonly<Record<PaperName, string>> = {
-  'set-up-sheet': 'Set-up sheet',
-  'hole-table': 'Hole table',
-  'inspection-sheet': 'Inspection sheet',
-  quotation: 'Quotation',
-  annex: 'Annex of whys',
-};
+const NAMES: Readonly<Record<PaperName, Text>> = phrases('page.paper', {
+  'set-up-sheet': say`Set-up sheet`,
+  'hole-table': say`Hole table`,
+  'inspection-sheet': say`Inspection sheet`,
+  quotation: say`Quotation`,
+  annex: say`Annex of whys`,
+});
 
-export const paperWords = {
-  name: (name: PaperName): string => NAMES[name],
-  choose: 'Paper on screen',
-  working: 'Setting the paper…',
-  none: 'This paper needs a program, and there is none yet.',
-  download: (name: PaperName): string => `${NAMES[name]} as PDF`,
-  program: 'Program',
-  setup: 'Set-up file',
-  notSaved: 'The server does not have the newest inputs yet; the files would be of older ones. Try again once it is back.',
-} as const;
+export const paperWords = phrases('page.papers', {
+  name: (name: PaperName) => NAMES[name],
+  choose: say`Paper on screen`,
+  working: say`Setting the paper…`,
+  none: say`This paper needs a program, and there is none yet.`,
+  download: (name: PaperName) => say`${{ paper: NAMES[name] }} as PDF`,
+  program: say`Program`,
+  setup: say`Set-up file`,
+  notSaved: say`The server does not have the newest inputs yet; the files would be of older ones. Try again once it is back.`,
+});

@@ -86,10 +86,18 @@ const chunksOf = (template: string, { holes, key }: TextBody): readonly Chunk[] 
 const printedChunk = (chunk: Chunk, reader: Reader): readonly PrintedPart[] => {
   if (typeof chunk === 'string') return [{ text: chunk as Printed, of: 'words' }];
   const { part, form } = chunk;
-  if (part.kind === 'text') return printedParts(part.text, reader);
+  if (part.kind === 'text') return printedText(part, reader);
   if (part.kind === 'list') return printedList(part, reader);
   return [{ text: printedPart(part, form, reader), of: part.kind, contour: part.kind === 'contour' ? part.id : undefined }];
 };
+
+const printedText = ({ text, inside }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
+  const [first, ...more] = printedParts(text, reader);
+  if (first === undefined || inside === undefined || reader.language !== undefined) return printedParts(text, reader);
+  return [{ ...first, text: withSmallInitial(first.text) as Printed }, ...more];
+};
+
+const withSmallInitial = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
 const ENGLISH_JUNCTIONS = { and: ' and ', or: ' or ', comma: ', ' } as const;
 

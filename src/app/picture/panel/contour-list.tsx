@@ -1,6 +1,6 @@
 /** The contours as a list: chosen here by those who do not point, and read by those who do not see the picture. */
 import type { ReactNode } from 'react';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
 import { contourSaid } from '../what-is-here.ts';
@@ -14,8 +14,9 @@ interface ContourListProps {
   readonly onPoint: (id: string | undefined) => void;
 }
 
-export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: ContourListProps): ReactNode =>
-  contours.length === 0 ? (
+export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: ContourListProps): ReactNode => {
+  const words = useWords().picture;
+  return contours.length === 0 ? (
     <p>{words.noContours}</p>
   ) : (
     <ul className="contour-list" aria-label={words.contours}>
@@ -34,7 +35,7 @@ export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: Co
             >
               <span className="contour-number">{contour.number === 0 ? '–' : isOpenLine(contour) ? '' : contour.number}</span>
               <span>
-                {contourSaid(contour, lengths)}
+                {contourSaid(contour, lengths, words)}
                 {contour.byHand.length > 0 && <em className="by-hand-mark"> {words.setByHand}</em>}
               </span>
             </button>
@@ -43,3 +44,4 @@ export const ContourList = ({ contours, lengths, chosen, onChoose, onPoint }: Co
       })}
     </ul>
   );
+};

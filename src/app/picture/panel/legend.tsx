@@ -1,6 +1,6 @@
 /** What the lines of the picture mean, each with a sample and in words; the scale of the deviation with its numbers. */
 import type { ReactNode } from 'react';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
 import type { Colours } from '../colours.ts';
 import { deviationScale, stepRows } from '../deviation.ts';
 import { type LineStyle, legendOf } from '../layers.ts';
@@ -16,38 +16,41 @@ interface LegendProps {
   readonly replayed: boolean;
 }
 
-export const Legend = ({ ground, colours, scale, marked, replayed }: LegendProps): ReactNode => (
-  <figcaption className="picture-legend">
-    <details open>
-      <summary>{words.legend}</summary>
-      {ground.chapter === 'proof' && <DeviationLegend ground={ground} colours={colours} scale={scale} />}
-      <ul className="legend-rows">
-        {legendOf(ground.picture.layers, ground.chapter).map(({ role, pass, style }) => (
-          <li key={`${role} ${pass ?? ''}`}>
-            {role === 'start hole' ? <Sign colour={colours.ink} crossed={false} /> : <Sample style={style} colours={colours} />}
-            {words.line(role, pass)}
-          </li>
-        ))}
-        {replayed && (
+export const Legend = ({ ground, colours, scale, marked, replayed }: LegendProps): ReactNode => {
+  const words = useWords().picture;
+  return (
+    <figcaption className="picture-legend">
+      <details open>
+        <summary>{words.legend}</summary>
+        {ground.chapter === 'proof' && <DeviationLegend ground={ground} colours={colours} scale={scale} />}
+        <ul className="legend-rows">
+          {legendOf(ground.picture.layers, ground.chapter).map(({ role, pass, style }) => (
+            <li key={`${role} ${pass ?? ''}`}>
+              {role === 'start hole' ? <Sign colour={colours.ink} crossed={false} /> : <Sample style={style} colours={colours} />}
+              {words.line(role, pass)}
+            </li>
+          ))}
+          {replayed && (
+            <li>
+              <Sample style={{ colour: 'ink', width: 5, dash: [] }} core="paper" colours={colours} />
+              {words.overRow}
+            </li>
+          )}
           <li>
-            <Sample style={{ colour: 'ink', width: 5, dash: [] }} core="paper" colours={colours} />
-            {words.overRow}
+            <Sign colour={colours.ink} crossed />
+            {words.datumRow}
           </li>
-        )}
-        <li>
-          <Sign colour={colours.ink} crossed />
-          {words.datumRow}
-        </li>
-        {marked && (
-          <li>
-            <Sign colour={colours.pencil} crossed={false} />
-            {words.findingRow}
-          </li>
-        )}
-      </ul>
-    </details>
-  </figcaption>
-);
+          {marked && (
+            <li>
+              <Sign colour={colours.pencil} crossed={false} />
+              {words.findingRow}
+            </li>
+          )}
+        </ul>
+      </details>
+    </figcaption>
+  );
+};
 
 interface SampleProps {
   readonly style: LineStyle;
@@ -94,6 +97,7 @@ const Sign = ({ colour, crossed }: { readonly colour: string; readonly crossed: 
 );
 
 const DeviationLegend = ({ ground, colours, scale }: Pick<LegendProps, 'ground' | 'colours' | 'scale'>): ReactNode => {
+  const words = useWords().picture;
   const shown = deviationScale(ground.deviations, ground.tolerance, scale, SPAN_OFF);
   const { lengths, tolerance } = ground;
   if (shown === undefined) return <p>{words.noDeviation}</p>;

@@ -1,7 +1,8 @@
 /** The chosen contour set by hand: kept side, beginning, slug, tab, entry, hole and turn; each can be given back to the planner. */
 import type { ReactNode } from 'react';
 import { valueAt } from '../../state/input.ts';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
+import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
 import type { Spot } from '../view.ts';
@@ -41,6 +42,7 @@ export interface ByHandProps extends HandProps {
 }
 
 export const ByHand = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour } = props;
   const cut = contour.number > 0;
   return (
@@ -68,27 +70,35 @@ interface RowProps {
   readonly children: ReactNode;
 }
 
-const Row = ({ title, byHand, onBack, children }: RowProps): ReactNode => (
-  <div className="hand-row">
-    <span className="hand-title">{title}</span>
-    <div className="hand-control">{children}</div>
-    <span className="hand-state">
-      {byHand ? (
-        <>
-          <em className="by-hand-mark">{words.setByHand}</em>{' '}
-          <button type="button" aria-label={words.giveBackOf(title)} onClick={onBack}>
-            {words.giveBack}
-          </button>
-        </>
-      ) : (
-        words.byPlanner
-      )}
-    </span>
-  </div>
-);
+const Row = ({ title, byHand, onBack, children }: RowProps): ReactNode => {
+  const words = useWords().picture;
+  return (
+    <div className="hand-row">
+      <span className="hand-title">{title}</span>
+      <div className="hand-control">{children}</div>
+      <span className="hand-state">
+        {byHand ? (
+          <>
+            <em className="by-hand-mark">{words.setByHand}</em>{' '}
+            <button type="button" aria-label={words.giveBackOf(title)} onClick={onBack}>
+              {words.giveBack}
+            </button>
+          </>
+        ) : (
+          words.byPlanner
+        )}
+      </span>
+    </div>
+  );
+};
 
 /** Whether a key stands in the inputs, and what gives it back. */
-const stateOf = ({ input, onHand }: HandProps, key: string, title: string): Pick<RowProps, 'byHand' | 'onBack'> => ({
+const stateOf = (
+  { input, onHand }: HandProps,
+  key: string,
+  title: string,
+  words: Words['picture'],
+): Pick<RowProps, 'byHand' | 'onBack'> => ({
   byHand: valueAt(input, key) !== undefined,
   onBack: () => onHand(words.step.giveBack(title), { [key]: undefined }),
 });
@@ -103,9 +113,10 @@ interface ChoiceProps<T extends string> extends ByHandProps {
 }
 
 const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...hand }: ChoiceProps<T>): ReactNode => {
+  const words = useWords().picture;
   const value = valueAt(hand.input, path);
   return (
-    <Row title={title} {...stateOf(hand, path, title)}>
+    <Row title={title} {...stateOf(hand, path, title, words)}>
       <select
         aria-label={title}
         value={typeof value === 'string' ? value : ''}
@@ -123,6 +134,7 @@ const ChoiceRow = <T extends string>({ title, path, step, choices, planned, ...h
 };
 
 const KeptRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour } = props;
   const kinds = isOpenLine(contour) ? (['left', 'right', 'slit', 'leave'] as const) : (['die', 'punch', 'leave'] as const);
   const choices = kinds.map((k) => [k, words.keptChoice(k)] as const);
@@ -139,6 +151,7 @@ const KeptRow = (props: ByHandProps): ReactNode => {
 };
 
 const StartRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { id, hole } = props.contour;
   const planned = hole === undefined ? undefined : words.startChoices[hole.diameter > 0 ? 'hole' : 'edge'];
   const choices = (['hole', 'edge'] as const).map((k) => [k, words.startChoices[k]] as const);
@@ -146,16 +159,18 @@ const StartRow = (props: ByHandProps): ReactNode => {
 };
 
 const CoreRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { id } = props.contour;
   const choices = (['slug', 'burn'] as const).map((k) => [k, words.coreChoices[k]] as const);
   return <ChoiceRow {...props} title={words.core} path={coreKey(id)} step={words.step.core(id)} choices={choices} />;
 };
 
 const TabRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour, lengths, onHand } = props;
   const set = ([mm]: readonly number[]): void => onHand(words.step.tab(contour.id), { [tabKey(contour.id)]: mm });
   return (
-    <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab)}>
+    <Row title={words.tab} {...stateOf(props, tabKey(contour.id), words.tab, words)}>
       <TypedFields
         what={words.tab}
         fields={[{ label: words.tabWidth, mm: typedTab(props) ?? contour.tab?.length, sign: 'not negative' }]}
@@ -178,10 +193,11 @@ const typedPlace = ({ input, millimetres }: HandProps, key: string): (Spot & { r
 };
 
 const EntryRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour, lengths, millimetres, onHand, onPick } = props;
   const set = (at: Spot): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
   return (
-    <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry)}>
+    <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry, words)}>
       <TypedFields
         what={words.entry}
         fields={xy(typedPlace(props, entryKey(contour.id)) ?? contour.entry)}
@@ -197,6 +213,7 @@ const EntryRow = (props: ByHandProps): ReactNode => {
 };
 
 const HoleRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour, lengths, millimetres, onHand, onPick } = props;
   const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
   const set = (at: Spot, diameter?: number): void =>
@@ -205,7 +222,7 @@ const HoleRow = (props: ByHandProps): ReactNode => {
     });
   const diameter = hole?.diameter || contour.hole?.diameter || undefined;
   return (
-    <Row title={words.startHole} {...stateOf(props, holeKey(contour.id), words.startHole)}>
+    <Row title={words.startHole} {...stateOf(props, holeKey(contour.id), words.startHole, words)}>
       <TypedFields
         what={words.startHole}
         fields={[...xy(hole), { label: words.diameter, mm: diameter, sign: 'positive' }]}
@@ -231,12 +248,13 @@ export const xy = (at: Spot | undefined) =>
   ] as const;
 
 const OrderRow = (props: ByHandProps): ReactNode => {
+  const words = useWords().picture;
   const { contour, contours, onHand } = props;
   const order = turns(contours);
   const turn = order.indexOf(contour.id);
   const move = (by: -1 | 1): void => onHand(words.step.order(contour.id), { [ORDER_KEY]: withTurn(order, contour.id, by) });
   return (
-    <Row title={words.order} {...stateOf(props, ORDER_KEY, words.order)}>
+    <Row title={words.order} {...stateOf(props, ORDER_KEY, words.order, words)}>
       <span>{words.orderNow(turn + 1, order.length)}</span>{' '}
       <button type="button" disabled={turn <= 0} onClick={() => move(-1)}>
         {words.earlier}

@@ -1,6 +1,6 @@
 /** What is set by hand as keys of the job file: the same words the command line reads, so that either can do what the other did. */
 import { parseLength } from '../../../text/print/length.ts';
-import { pictureWords as words } from '../../words/picture.ts';
+import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
 import type { Spot } from '../view.ts';
@@ -60,14 +60,19 @@ export type Sign = 'any' | 'positive' | 'not negative';
 export type Typed = { readonly kind: 'length'; readonly mm: number } | { readonly kind: 'wrong'; readonly sentence: string };
 
 /** A typed length; a number without unit is in the user's, and who writes a decimal comma means one by '1,250'. */
-export const typedLength = (text: string, { unit, comma }: Pick<Lengths, 'unit' | 'comma'>, sign: Sign = 'any'): Typed => {
+export const typedLength = (
+  text: string,
+  { unit, comma }: Pick<Lengths, 'unit' | 'comma'>,
+  words: Words['picture']['typed'],
+  sign: Sign = 'any',
+): Typed => {
   // Only a comma before three digits can be read in two ways for its mark; '5 mil' stays unclear in every language.
   const read = parseLength(comma ? text.replace(/^(\s*[-−+]?\d+),(\d{3})(?!\d)/, '$1.$2') : text, unit);
-  if (read.kind === 'ambiguous') return { kind: 'wrong', sentence: words.typed.ambiguous(read.readings.map((r) => r.words).join(' / ')) };
-  if (read.kind === 'not a length') return { kind: 'wrong', sentence: words.typed.wrong(read.reason) };
-  if (comma && /^\D*[1-9]\d{0,2}\.\d{3}(?!\d)/.test(text)) return { kind: 'wrong', sentence: words.typed.ambiguous(bothReadings(text)) };
-  if (sign === 'positive' && !(read.mm > 0)) return { kind: 'wrong', sentence: words.typed.positive };
-  if (sign === 'not negative' && read.mm < 0) return { kind: 'wrong', sentence: words.typed.notNegative };
+  if (read.kind === 'ambiguous') return { kind: 'wrong', sentence: words.ambiguous(read.readings.map((r) => r.words).join(' / ')) };
+  if (read.kind === 'not a length') return { kind: 'wrong', sentence: words.wrong(read.reason) };
+  if (comma && /^\D*[1-9]\d{0,2}\.\d{3}(?!\d)/.test(text)) return { kind: 'wrong', sentence: words.ambiguous(bothReadings(text)) };
+  if (sign === 'positive' && !(read.mm > 0)) return { kind: 'wrong', sentence: words.positive };
+  if (sign === 'not negative' && read.mm < 0) return { kind: 'wrong', sentence: words.notNegative };
   return { kind: 'length', mm: tidy(read.mm) };
 };
 

@@ -1,6 +1,6 @@
 /** The picture with what belongs to it: the list of contours, the chosen one set by hand, holes and clamps; and the picking between them. */
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
 import { lengthsIn } from '../lengths.ts';
 import type { Picked } from '../tool.ts';
 import type { Spot } from '../view.ts';
@@ -20,6 +20,7 @@ interface Waiting extends Picking {
 }
 
 export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): ReactNode => {
+  const words = useWords().picture;
   const [waiting, setWaiting] = useState<Waiting | undefined>();
   const lengths = useMemo(() => lengthsIn(props.lengthUnit), [props.lengthUnit]);
   const { picture, chosen } = props;

@@ -1,6 +1,7 @@
 /** The picture beside the chapters: a canvas with its few tools, what is under the pointer in words, and what its lines mean. */
 import { type ReactNode, useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
+import type { Words } from '../../words/words-for.ts';
 import type { Chapter, DeviationView, FindingView, PictureView, ProgramView, ShapeSizeView } from '../../work/views.ts';
 import { type Lengths, lengthsIn } from '../lengths.ts';
 import { marksOf } from '../marks.ts';
@@ -62,6 +63,7 @@ export interface PictureProps {
 const NONE: readonly never[] = [];
 
 export const Picture = (props: PictureProps): ReactNode => {
+  const words = useWords().picture;
   const lengths = useMemo(() => lengthsIn(props.lengthUnit), [props.lengthUnit]);
   const canvas = useRef<HTMLCanvasElement>(null);
   const [hovered, setHovered] = useState<Hovered | undefined>();
@@ -79,7 +81,7 @@ export const Picture = (props: PictureProps): ReactNode => {
   }, [stage, colours, printing]);
   const help = useId();
   const contours = useMemo(() => new Map((props.picture?.contours ?? []).map((c) => [c.id, c])), [props.picture]);
-  const said = hovered === undefined ? '' : (hovered.mark?.sentence ?? saidOf(hovered.here, contours, lengths));
+  const said = hovered === undefined ? '' : (hovered.mark?.sentence ?? saidOf(hovered.here, contours, lengths, words));
   return (
     <figure className="picture">
       <Tools stage={stage} tool={tool} />
@@ -98,7 +100,7 @@ export const Picture = (props: PictureProps): ReactNode => {
         </p>
         <span className="picture-at" ref={at} />
         <output className="picture-said" aria-live="polite">
-          {toolSaid(tool, lengths, props.picking)}
+          {toolSaid(tool, lengths, props.picking, words)}
         </output>
         {props.picture === undefined && <p className="picture-empty">{words.empty}</p>}
         {said !== '' && hovered !== undefined && <Tip text={said} hovered={hovered} frame={canvas.current} />}
@@ -134,9 +136,10 @@ interface Tellers {
 
 /** Makes the stage once; what it tells reaches the newest props. */
 const useStage = (canvas: { readonly current: HTMLCanvasElement | null }, props: PictureProps, tellers: Tellers): StageRef => {
+  const words = useWords().picture;
   const stage = useRef<Stage | null>(null);
-  const newest = useRef({ props, tellers });
-  newest.current = { props, tellers };
+  const newest = useRef({ props, tellers, words });
+  newest.current = { props, tellers, words };
   useLayoutEffect(() => {
     const element = canvas.current;
     if (element === null) return;
@@ -157,7 +160,13 @@ const useStage = (canvas: { readonly current: HTMLCanvasElement | null }, props:
   return stage;
 };
 
-const eventsOf = (newest: { readonly current: { readonly props: PictureProps; readonly tellers: Tellers } }): StageEvents => {
+interface Newest {
+  readonly props: PictureProps;
+  readonly tellers: Tellers;
+  readonly words: Words['picture'];
+}
+
+const eventsOf = (newest: { readonly current: Newest }): StageEvents => {
   let pointed: string | undefined;
   let hoveredText = '';
   return {
@@ -174,7 +183,8 @@ const eventsOf = (newest: { readonly current: { readonly props: PictureProps; re
       hoveredText = text;
     },
     at: (snap, scale) => {
-      const { tellAt, lengths } = newest.current.tellers;
+      const { tellers, words } = newest.current;
+      const { tellAt, lengths } = tellers;
       if (snap === undefined) return tellAt('');
       const decimals = decimalsAt(scale, lengths.unit);
       const kind: SnapKind = snap.kind;
@@ -197,13 +207,14 @@ const eventsOf = (newest: { readonly current: { readonly props: PictureProps; re
 };
 
 const useShown = (stage: StageRef, props: PictureProps, ground: Ground | undefined): void => {
+  const words = useWords().picture;
   const { findings, chapter, pointed, chosen, moves, kerf = 0, cutUpTo, wire, fallen = NONE, currentBlock, sizes = NONE } = props;
   const takings = chapter === 'drawing' ? sizes : NONE;
   const marks = useMemo(() => marksOf(findings, chapter, pointed), [findings, chapter, pointed]);
   useEffect(() => {
     const upon: Upon = { marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, datumWord: words.datum, takings };
     stage.current?.show(ground, upon);
-  }, [stage, ground, marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, takings]);
+  }, [stage, ground, marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, takings, words]);
   useEffect(() => {
     const at = findings.find((f) => f.id === pointed)?.at;
     if (at !== undefined) stage.current?.reveal(at);
@@ -240,6 +251,7 @@ interface ToolsProps {
 }
 
 const Tools = ({ stage, tool }: ToolsProps): ReactNode => {
+  const words = useWords().picture;
   const measures = tool.kind === 'measure';
   return (
     <div className="picture-tools">
@@ -264,7 +276,7 @@ const Tools = ({ stage, tool }: ToolsProps): ReactNode => {
   );
 };
 
-const toolSaid = (tool: Tool, lengths: Lengths, picking: Picking | undefined): string => {
+const toolSaid = (tool: Tool, lengths: Lengths, picking: Picking | undefined, words: Words['picture']): string => {
   if (tool.kind === 'none') return '';
   if (tool.kind === 'pick') {
     if (tool.wanted === 'place') return picking?.prompt ?? '';

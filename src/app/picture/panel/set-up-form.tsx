@@ -1,7 +1,8 @@
 /** Holes that are there already, clamps, and where the block lies: typed, or taken from the picture. */
 import type { ReactNode } from 'react';
 import { valueAt } from '../../state/input.ts';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
+import type { Words } from '../../words/words-for.ts';
 import type { Spot } from '../view.ts';
 import { type HandProps, xy } from './override-form.tsx';
 import { type Clamp, CORNER_KEY, DATUM_KEY, type Hole, inDrawing, inMm, tidy } from './override-keys.ts';
@@ -12,15 +13,18 @@ export interface SetUpProps extends HandProps {
   readonly onPickRectangle: (then: (low: Spot, high: Spot) => void) => void;
 }
 
-export const SetUpByHand = (props: SetUpProps): ReactNode => (
-  <section className="hand-form" aria-label={words.setUp}>
-    <h3>{words.setUp}</h3>
-    <Clamps {...props} />
-    <Holes {...props} />
-    <Datum {...props} />
-    <Stock {...props} />
-  </section>
-);
+export const SetUpByHand = (props: SetUpProps): ReactNode => {
+  const words = useWords().picture;
+  return (
+    <section className="hand-form" aria-label={words.setUp}>
+      <h3>{words.setUp}</h3>
+      <Clamps {...props} />
+      <Holes {...props} />
+      <Datum {...props} />
+      <Stock {...props} />
+    </section>
+  );
+};
 
 const listAt = <T,>({ input }: HandProps, key: string): readonly T[] => {
   const value = valueAt(input, key);
@@ -31,6 +35,7 @@ const listAt = <T,>({ input }: HandProps, key: string): readonly T[] => {
 const listed = (all: readonly unknown[]): unknown => (all.length === 0 ? undefined : all);
 
 const Clamps = (props: SetUpProps): ReactNode => {
+  const words = useWords().picture;
   const { millimetres, lengths, onHand, onPickRectangle } = props;
   const clamps = listAt<Clamp>(props, 'clamps');
   const asTyped = (low: Spot, high: Spot): Clamp => ({ low: inDrawing(low, millimetres), high: inDrawing(high, millimetres) });
@@ -45,7 +50,7 @@ const Clamps = (props: SetUpProps): ReactNode => {
         <TypedFields
           key={words.clamp(i + 1)}
           what={words.clamp(i + 1)}
-          fields={corners(clamp, millimetres)}
+          fields={corners(clamp, millimetres, words)}
           lengths={lengths}
           judge={judge}
           onSet={(mm) => set(i, mm)}
@@ -62,7 +67,7 @@ const Clamps = (props: SetUpProps): ReactNode => {
       <TypedFields
         key={`new ${clamps.length}`}
         what={words.clamp(clamps.length + 1)}
-        fields={corners(undefined, millimetres)}
+        fields={corners(undefined, millimetres, words)}
         lengths={lengths}
         button={words.addClamp}
         judge={judge}
@@ -79,7 +84,7 @@ const Clamps = (props: SetUpProps): ReactNode => {
 /** x and y of the low corner, then of the high one. */
 type Corners = readonly [number, number, number, number];
 
-const corners = (clamp: Clamp | undefined, millimetres: number) => {
+const corners = (clamp: Clamp | undefined, millimetres: number, words: Words['picture']) => {
   const low = clamp === undefined ? undefined : inMm(clamp.low, millimetres);
   const high = clamp === undefined ? undefined : inMm(clamp.high, millimetres);
   const named = (corner: string, at: Spot | undefined) => {
@@ -93,6 +98,7 @@ const corners = (clamp: Clamp | undefined, millimetres: number) => {
 };
 
 const Holes = (props: SetUpProps): ReactNode => {
+  const words = useWords().picture;
   const { millimetres, lengths, onHand, onPick } = props;
   const holes = listAt<Hole>(props, 'holes');
   const put = (name: string, next: readonly Hole[]): void => onHand(name, { holes: listed(next) });
@@ -154,14 +160,19 @@ const drilled = ({ input }: HandProps): number => {
   return typeof diameter === 'number' && diameter > 0 ? diameter : 2;
 };
 
-const Stock = (props: SetUpProps): ReactNode =>
-  valueAt(props.input, 'stock.width') === undefined ? (
+const Stock = (props: SetUpProps): ReactNode => {
+  const words = useWords().picture;
+  return valueAt(props.input, 'stock.width') === undefined ? (
     <p className="hand-note">{words.stockNeedsSize}</p>
   ) : (
     <OnePlace {...props} title={words.stock} path={CORNER_KEY} step={words.step.stock} />
   );
+};
 
-const Datum = (props: SetUpProps): ReactNode => <OnePlace {...props} title={words.datumPlace} path={DATUM_KEY} step={words.step.datum} />;
+const Datum = (props: SetUpProps): ReactNode => {
+  const words = useWords().picture;
+  return <OnePlace {...props} title={words.datumPlace} path={DATUM_KEY} step={words.step.datum} />;
+};
 
 interface OnePlaceProps extends SetUpProps {
   readonly title: string;
@@ -171,6 +182,7 @@ interface OnePlaceProps extends SetUpProps {
 
 /** A single place that is a key of its own. */
 const OnePlace = ({ title, path, step, input, millimetres, lengths, onHand, onPick }: OnePlaceProps): ReactNode => {
+  const words = useWords().picture;
   const at = valueAt(input, path) as Spot | undefined;
   const set = (place: Spot): void => onHand(step, { [path]: inDrawing(place, millimetres) });
   const fields = xy(at === undefined ? undefined : inMm(at, millimetres));

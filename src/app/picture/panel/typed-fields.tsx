@@ -2,7 +2,7 @@
 
 import { type ReactNode, type SubmitEvent, useId, useState } from 'react';
 import { sideBySide } from '../../../sequence/sequence.ts';
-import { pictureWords as words } from '../../words/picture.ts';
+import { useWords } from '../../words/use-words.ts';
 import type { Lengths } from '../lengths.ts';
 import { type Sign, typedLength } from './override-keys.ts';
 
@@ -34,13 +34,14 @@ export const TypedFields = <const F extends readonly Field[]>(props: TypedFields
 );
 
 const Fields = <F extends readonly Field[]>(props: TypedFieldsProps<F>): ReactNode => {
+  const words = useWords().picture;
   const { what, fields, lengths, button = words.set, judge, onSet, children } = props;
   const [texts, setTexts] = useState(fields.map((f) => (f.mm === undefined ? '' : lengths.typed(f.mm))));
   const [fault, setFault] = useState('');
   const id = useId();
   const submit = (event: SubmitEvent<HTMLFormElement>): void => {
     event.preventDefault();
-    const read = sideBySide(texts, fields).map(([text, field]) => typedLength(text, lengths, field.sign));
+    const read = sideBySide(texts, fields).map(([text, field]) => typedLength(text, lengths, words.typed, field.sign));
     const wrong = read.find((r) => r.kind === 'wrong');
     const mm = read.map((r) => (r.kind === 'length' ? r.mm : 0)) as unknown as Typed<F>;
     const said = wrong?.kind === 'wrong' ? wrong.sentence : (judge?.(mm) ?? '');

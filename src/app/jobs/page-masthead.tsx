@@ -1,7 +1,7 @@
 /** The masthead of pages without an open job: units and theme are kept for whichever sheet is opened next. */
 import { type ReactNode, useState } from 'react';
-import { keepPreferences, preferences } from '../state/open-sheet.ts';
-import { Masthead, type Preferences } from './masthead.tsx';
+import { Masthead, type Preferences } from '../look/masthead.tsx';
+import { keepPreferences, preferences } from '../state/preferences.ts';
 
 export const PageMasthead = (): ReactNode => {
   const [preferred, setPreferred] = useState<Preferences>(preferences);
