@@ -24,8 +24,6 @@ export const BREACHES: readonly Breaches[] = [
       'src/server/keep/record-file.ts -> src/text/print/print.ts',
       'src/server/keep/shop.ts -> src/text/print/print.ts',
       'src/server/paper/make.ts -> src/text/print/print.ts',
-      'src/estimate/clock/best-start.ts -> src/text/print/duration.ts',
-      'src/estimate/clock/clock-findings.ts -> src/text/print/duration.ts',
       'src/job/nest/nest-answer.ts -> src/text/print/phrases.ts',
       'src/job/pipeline/sentence.ts -> src/text/print/duration.ts',
       'src/job/pipeline/sentence.ts -> src/text/print/figure.ts',

@@ -5,6 +5,8 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { Finding } from '../text/finding.ts';
+import { fixed, number, quantity } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import { find } from './findings.ts';
 import { hoursOf, type PassTime } from './hours.ts';
 import { type PriceBreak, type PriceLine, priceBreaks, priceLines, wireUse } from './money.ts';
@@ -106,8 +108,12 @@ const spoolFindings = (spools: Figure, plan: CutPlan): readonly Finding[] =>
   spools.value <= 1
     ? []
     : [
-        find('spool-runs-out', `One piece uses ${spools.value.toFixed(1)} spools of ${plan.wire.spool} kg: the wire runs out on the way.`, {
-          place: { kind: 'field', path: 'wire' },
-          remedy: 'Plan the change of spool for an attended stop, or buy the wire on larger spools.',
-        }),
+        find(
+          'spool-runs-out',
+          say`One piece uses ${{ spools: number(spools.value, fixed(1)) }} spools of ${{ spool: quantity(plan.wire.spool, 'kg', { as: 'given' }) }}: the wire runs out on the way.`,
+          {
+            place: { kind: 'field', path: 'wire' },
+            remedy: say`Plan the change of spool for an attended stop, or buy the wire on larger spools.`,
+          },
+        ),
       ];

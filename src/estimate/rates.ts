@@ -1,6 +1,8 @@
 /** What an hour, a hole and a kilogram cost in this shop, from which day on, and how many minutes its people need. */
 import { z } from 'zod';
 import type { Finding } from '../text/finding.ts';
+import { term } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import { find } from './findings.ts';
 
 const money = z.number().min(0).finite();
@@ -46,11 +48,19 @@ export type RatesOnDay = { readonly kind: 'rates'; readonly rates: Rates } | { r
 export const ratesOn = (all: readonly Rates[], day: string): RatesOnDay => {
   const rates = all.filter((r) => r.from <= day).toSorted((a, b) => b.from.localeCompare(a.from))[0];
   if (rates !== undefined) return { kind: 'rates', rates };
-  const first = all.map((r) => r.from).toSorted()[0] ?? 'never';
-  return {
-    kind: 'none yet',
-    finding: find('rates-not-yet', `The shop has no rates for ${day}; its first rates begin on ${first}.`, {
-      place: { kind: 'field', path: 'rates' },
-    }),
-  };
+  const [first] = all.map((r) => r.from).toSorted();
+  return { kind: 'none yet', finding: noneYet(day, first) };
+};
+
+const noneYet = (day: string, first: string | undefined): Finding => {
+  const place = { kind: 'field', path: 'rates' } as const;
+  return first === undefined
+    ? find('rates-not-yet/none', say`The shop has no rates for ${{ day: term(day) }}; it has none at all.`, { place })
+    : find(
+        'rates-not-yet/later',
+        say`The shop has no rates for ${{ day: term(day) }}; its first rates begin on ${{ first: term(first) }}.`,
+        {
+          place,
+        },
+      );
 };

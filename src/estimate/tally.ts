@@ -4,6 +4,8 @@ import { lengthOf } from '../geometry/measure.ts';
 import type { Action, ReadProgram } from '../nc/read/program.ts';
 import type { Pass } from '../plan/plan.ts';
 import type { Finding } from '../text/finding.ts';
+import { count } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import type { StopPurpose } from '../text/stop-purpose.ts';
 import { find } from './findings.ts';
 
@@ -53,9 +55,16 @@ export const kindOfStop = (purpose: StopPurpose): 'handThreads' | 'handCondition
 
 export const unknownPass = (program: ReadProgram, { block, condition, register }: Move): Finding => {
   const at = program.blocks[block];
+  const place = { kind: 'line', line: at?.line ?? 1, text: at?.text ?? '' } as const;
+  const line = count(place.line);
   const number = condition ?? register;
-  const which = number === undefined ? 'neither a condition nor a register' : `number ${number}, which belongs to no pass`;
-  return find('pass-unknown', `Line ${at?.line ?? '?'} of the program cuts with ${which}.`, {
-    place: { kind: 'line', line: at?.line ?? 1, text: at?.text ?? '' },
-  });
+  return number === undefined
+    ? find('pass-unknown/nothing', say`Line ${{ line }} of the program cuts with neither a condition nor a register.`, { place })
+    : find(
+        'pass-unknown/number',
+        say`Line ${{ line }} of the program cuts with number ${{ number: count(number) }}, which belongs to no pass.`,
+        {
+          place,
+        },
+      );
 };

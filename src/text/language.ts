@@ -16,6 +16,8 @@ export interface Language {
   /** By noun, then by form ('' for the plain one), then by plural category. */
   readonly nouns: Readonly<Partial<Record<Noun, Readonly<Record<string, Readonly<Record<string, string>>>>>>>;
   readonly junctions: Readonly<Record<Junction, string>>;
+  /** Names of days and months, Monday and January first. */
+  readonly calendar?: { readonly weekdays: readonly string[]; readonly months: readonly string[] };
   /** 'less than ', before a bound. */
   readonly below?: string;
   readonly joints: Readonly<Partial<Record<Joint, string>>>;

@@ -28,6 +28,9 @@ export type Joint = 'to' | 'by' | 'x' | '×' | '±' | 'or' | 'and' | '–';
 /** 'drawing': units of the customer's drawing; 'program': as the control counts; 'block': mm from the corner of the block. */
 export type Frame = 'drawing' | 'program' | 'block';
 
+/** How much of a moment is shown. */
+export type ShownMoment = 'day and time' | 'day' | 'time' | 'weekday and time';
+
 export type Part =
   /** One number with its unit, or several that share it. `limit`: a promise, set behind ± and rounded up in any unit. */
   | {
@@ -59,6 +62,8 @@ export type Part =
   /** A word of a program, a file format, a standard or the command line, the same in every language: 'G41', 'kept.L1', 'ISO 286'. */
   | { readonly kind: 'term'; readonly term: string }
   | { readonly kind: 'duration'; readonly minutes: number }
+  /** By the clock on the shop's wall, minutes since 1970: 'Thu 26 Nov 07:00', 'Thu 26 Nov', '07:00', 'Thu 07:00'. */
+  | { readonly kind: 'moment'; readonly at: number; readonly shown: ShownMoment }
   | { readonly kind: 'money'; readonly minor: number; readonly currency: string; readonly per?: Unit | undefined }
   | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
   /** `inside`: a heading or label within a sentence, where English begins it with a small letter. */
@@ -139,6 +144,8 @@ export const contour = (id: string): Part => ({ kind: 'contour', id });
 export const name = (given: string): Part => ({ kind: 'name', name: given });
 /** A word of a program, file or standard: the same in every language. */
 export const term = (word: string): Part => ({ kind: 'term', term: word });
+/** 'Thu 26 Nov 07:00' */
+export const moment = (at: number, shown: ShownMoment = 'day and time'): Part => ({ kind: 'moment', at, shown });
 export const duration = (minutes: number): Part => ({ kind: 'duration', minutes });
 export const money = (minor: number, currency: string, per?: Unit): Part => ({ kind: 'money', minor, currency, per });
 /** '84 g', '2.36 kg' of kilograms. */

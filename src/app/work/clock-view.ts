@@ -3,7 +3,8 @@
 import { attendedWeek } from '../../job/pipeline/schedule.ts';
 import type { Shop } from '../../job/shop.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
-import type { ClockView } from './views.ts';
+import { printPlain } from '../../text/print/print.ts';
+import type { ClockEventView, ClockView } from './views.ts';
 
 const DAY = 1440;
 const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
@@ -16,10 +17,20 @@ export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick
         finish: clock.finish,
         startText: momentText(clock.start),
         finishText: momentText(clock.finish),
-        events: clock.events.map((e) => ({ ...e, oclock: momentText(e.from) })),
+        events: clock.events.map(eventView),
         nights: clock.nights,
         week: attendedWeek(shifts),
       };
+
+type Clock = NonNullable<HoursFacts['clock']>;
+
+const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView => ({
+  ...event,
+  what: printPlain(what),
+  ...(block !== undefined && { block }),
+  ...(stop !== undefined && { stop }),
+  oclock: momentText(event.from),
+});
 
 /** 'Thu 17:45'. Moments count minutes from 1970, whose first day was a Thursday. */
 export const momentText = (at: number): string => {

@@ -1,9 +1,11 @@
 /** Proposes when to start, and which of several programs to run, so that most of the cutting falls into hours in which nobody is there. */
 import type { Finding } from '../../text/finding.ts';
-import { printDuration } from '../../text/print/duration.ts';
+import { duration, moment } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { type ClockQuestion, type LaidOnClock, prepareClock, type RunThrough, runThrough } from './clock.ts';
-import { type Moment, printMoment } from './moment.ts';
+import type { Moment } from './moment.ts';
 import type { Turn } from './sequence.ts';
 import { type Calendar, isAttended } from './shifts.ts';
 
@@ -31,7 +33,7 @@ export interface Start<Name extends string = string> extends RunThrough {
 
 export type BestStart<Name extends string = string> =
   /** `kind` says whether the first candidate, started at once, is already the best. */
-  | { readonly kind: 'at once' | 'another'; readonly best: Start<Name>; readonly atOnce: Start<Name>; readonly sentence: string }
+  | { readonly kind: 'at once' | 'another'; readonly best: Start<Name>; readonly atOnce: Start<Name> }
   | Exclude<LaidOnClock, { kind: 'clock' }>;
 
 /** Starts are proposed on the quarter hour: nobody plans a shop to the minute. */
@@ -55,7 +57,7 @@ export const bestStart = <Name extends string>(
   const atOnce = starts[0]!;
   const latest = atOnce.finish + (window.later ?? Number.POSITIVE_INFINITY);
   const best = starts.filter((s) => s.finish <= latest).reduce((one, other) => (isBetter(other, one, aim) ? other : one));
-  return { kind: best === atOnce ? 'at once' : 'another', best, atOnce, sentence: reason(best, atOnce, candidates.length > 1) };
+  return { kind: best === atOnce ? 'at once' : 'another', best, atOnce };
 };
 
 /** All with as many pieces as each of them can be laid out with. */
@@ -85,20 +87,6 @@ const isBetter = (one: RunThrough, other: RunThrough, aim: Aim): boolean => {
   return ([...gains, Math.round(other.waiting) - Math.round(one.waiting)].find((gain) => gain !== 0) ?? 0) > 0;
 };
 
-const reason = <Name extends string>(best: Start<Name>, atOnce: Start<Name>, several: boolean): string => {
-  const run = several ? ` (${best.name})` : '';
-  if (best === atOnce)
-    return `No start is better than at once${run}: ${share(best)} run while nobody is in the shop, and it is done ${printMoment(best.finish)}.`;
-  const sooner = Math.round(atOnce.finish) - Math.round(best.finish);
-  const instead =
-    Math.round(best.cuttingAtNight) === Math.round(atOnce.cuttingAtNight) ? 'as with a start at once' : `instead of ${hours(atOnce)}`;
-  const end = sooner === 0 ? 'as soon as with a start at once' : `instead of ${printMoment(atOnce.finish)}`;
-  return `Started ${printMoment(best.at)}${run}, ${share(best)} run while nobody is in the shop, ${instead}; it is done ${printMoment(best.finish)}, ${end}.`;
-};
-
-const share = (start: RunThrough): string => `${hours(start)} of the cutting`;
-const hours = ({ cuttingAtNight }: RunThrough): string => printDuration(Math.round(cuttingAtNight));
-
 /** A note where another start brings at least so much more of the cutting into the night, minutes. */
 const WORTH = 60;
 
@@ -106,9 +94,24 @@ const WORTH = 60;
 export const startFindings = (proposal: BestStart): readonly Finding[] =>
   proposal.kind === 'another' && proposal.best.cuttingAtNight - proposal.atOnce.cuttingAtNight >= WORTH
     ? [
-        find('better-start', proposal.sentence, {
+        find('better-start', better(proposal.best, proposal.atOnce), {
           place: { kind: 'field', path: 'startAt' },
-          remedy: 'Start then, unless another job is to have the machine for the night.',
+          remedy: say`Start then, unless another job is to have the machine for the night.`,
         }),
       ]
     : [];
+
+const better = (best: Start, atOnce: Start): Text => {
+  const [start, finish, night, instead] = [moment(best.at), moment(best.finish), atNight(best), atNight(atOnce)];
+  const end = Math.round(atOnce.finish) === Math.round(best.finish) ? words.asSoon : words.insteadOf(atOnce.finish);
+  return say(
+    'better-start',
+  )`Started ${{ start }}, ${{ night }} of the cutting run while nobody is in the shop, instead of ${{ instead }}; it is done ${{ finish }}, ${{ end }}.`;
+};
+
+const words = phrases('better-start-end', {
+  asSoon: say`as soon as with a start at once`,
+  insteadOf: (finish: Moment) => say`instead of ${{ finish: moment(finish) }}`,
+});
+
+const atNight = ({ cuttingAtNight }: RunThrough) => duration(Math.round(cuttingAtNight));

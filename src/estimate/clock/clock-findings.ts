@@ -1,9 +1,10 @@
 /** What the owner should hear of a run on the clock: spools that end at night, long waits, pieces left out. */
 import type { Finding } from '../../text/finding.ts';
-import { printDuration } from '../../text/print/duration.ts';
+import { count, duration, moment } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { Clock } from './clock.ts';
-import { printMoment } from './moment.ts';
+import type { Clock, SpoolEnd } from './clock.ts';
 
 export const clockFindings = (clock: Clock): readonly Finding[] => [
   ...spoolFindings(clock),
@@ -15,17 +16,23 @@ const spoolFindings = ({ spools }: Clock): readonly Finding[] => {
   const atNight = spools.filter((s) => s.atNight);
   const first = atNight[0];
   if (first === undefined) return [];
-  const more = atNight.length === 1 ? '' : ` ${atNight.length - 1} more run out at night after it.`;
   return [
-    find(
-      'spool-ends-at-night',
-      `The spool runs out ${printMoment(first.at)}, when nobody is there; the machine stands until ${printMoment(first.changed)}.${more}`,
-      {
-        place: { kind: 'field', path: 'spoolLeft' },
-        remedy: `Put on a full spool at ${printMoment(first.before)}, the last time before that somebody is at the machine.`,
-      },
-    ),
+    find('spool-ends-at-night', spoolEnds(first, atNight.length - 1), {
+      place: { kind: 'field', path: 'spoolLeft' },
+      remedy: say`Put on a full spool at ${{ before: moment(first.before) }}, the last time before that somebody is at the machine.`,
+    }),
   ];
+};
+
+const spoolEnds = ({ at, changed }: SpoolEnd, more: number): Text => {
+  const when = { at: moment(at), changed: moment(changed) };
+  return more === 0
+    ? say(
+        'spool-ends-at-night/once',
+      )`The spool runs out ${{ at: when.at }}, when nobody is there; the machine stands until ${{ changed: when.changed }}.`
+    : say(
+        'spool-ends-at-night/more',
+      )`The spool runs out ${{ at: when.at }}, when nobody is there; the machine stands until ${{ changed: when.changed }}. ${{ more: count(more) }} more run out at night after it.`;
 };
 
 /** Waits shorter than an hour are not worth a word. */
@@ -42,17 +49,18 @@ const waitFindings = ({ events, start, spools }: Clock): readonly Finding[] => {
   );
   const first = waits[0];
   if (first === undefined) return [];
-  const often = waits.length === 1 ? 'once' : `${waits.length} times`;
-  return [
-    find(
-      'stop-at-night',
-      `The machine waits ${often} for somebody to come, ${printDuration(waits.reduce((sum, w) => sum + w.to - w.from, 0))} in all: first from ${printMoment(first.from)} to ${printMoment(first.to)}.`,
-      { ...(first.block === undefined ? {} : { place: { kind: 'line', line: first.block + 1 } as const }), remedy: WAIT_REMEDY },
-    ),
-  ];
+  const place = first.block === undefined ? undefined : ({ kind: 'line', line: first.block + 1 } as const);
+  const remedy = say('stop-at-night.remedy')`Another start, or all roughs first, may bring the stops into the shift.`;
+  const all = duration(waits.reduce((sum, w) => sum + w.to - w.from, 0));
+  const [from, to] = [moment(first.from), moment(first.to)];
+  const text =
+    waits.length === 1
+      ? say('stop-at-night/once')`The machine waits once for somebody to come, ${{ all }} in all: first from ${{ from }} to ${{ to }}.`
+      : say(
+          'stop-at-night/often',
+        )`The machine waits ${{ times: count(waits.length) }} times for somebody to come, ${{ all }} in all: first from ${{ from }} to ${{ to }}.`;
+  return [find('stop-at-night', text, { place, remedy })];
 };
-
-const WAIT_REMEDY = 'Another start, or all roughs first, may bring the stops into the shift.';
 
 const shortFindings = ({ pieces }: Clock): readonly Finding[] =>
   pieces.laid === pieces.asked
@@ -60,7 +68,7 @@ const shortFindings = ({ pieces }: Clock): readonly Finding[] =>
     : [
         find(
           'clock-cut-short',
-          `Only ${pieces.laid} of ${pieces.asked} pieces are laid on the clock: all of them would be too many events.`,
+          say`Only ${{ laid: count(pieces.laid) }} of ${{ asked: count(pieces.asked) }} pieces are laid on the clock: all of them would be too many events.`,
           {
             place: { kind: 'field', path: 'quantity' },
           },

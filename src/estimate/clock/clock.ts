@@ -1,11 +1,13 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
 import type { StopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Finding } from '../../text/finding.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { Moment } from './moment.ts';
 import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARow } from './sequence.ts';
 import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
-import { type Task, type TaskKind, type TasksQuestion, tasksOf } from './tasks.ts';
+import { type Task, type TaskKind, type TasksQuestion, tasksOf, words } from './tasks.ts';
 
 export interface ClockQuestion extends TasksQuestion, SequenceQuestion {
   readonly shifts: readonly Shift[];
@@ -20,15 +22,18 @@ export interface ClockEvent {
   readonly kind: TaskKind | 'waiting for a person';
   readonly from: Moment;
   readonly to: Moment;
-  readonly what: string;
+  /** In the words of the program where it says something, else in ours. */
+  readonly what: Text;
+  /** The pass that cuts. */
+  readonly pass?: number | undefined;
   readonly needsPerson: boolean;
   /** Begins when nobody is there. */
   readonly atNight: boolean;
   readonly piece: number;
   /** Block of the program it begins with; none for what no program says. */
-  readonly block?: number;
+  readonly block?: number | undefined;
   /** What the program stops for, and at which contour; none for what is no stop of the program. */
-  readonly stop?: StopSaid;
+  readonly stop?: StopSaid | undefined;
 }
 
 /** Minutes. busy + waiting = total, attended + unattended = total. */
@@ -132,9 +137,9 @@ export const prepareClock = (question: ClockQuestion, most?: number): Prepared =
 };
 
 const nobodyComes = (): Finding =>
-  find('nobody-comes', 'The shop has no shift in which somebody could start the machine: the run cannot be laid on the clock.', {
+  find('nobody-comes', say`The shop has no shift in which somebody could start the machine: the run cannot be laid on the clock.`, {
     place: { kind: 'field', path: 'shifts' },
-    remedy: 'Give the shop file at least one shift, or leave shifts out for Monday to Friday, 07:00 to 16:00.',
+    remedy: say`Give the shop file at least one shift, or leave shifts out for Monday to Friday, 07:00 to 16:00.`,
   });
 
 /** Told of each event as it is laid. */
@@ -163,7 +168,7 @@ export const runThrough = (turns: Iterable<Turn>, start: Moment, calendar: Calen
   return { finish: at, waiting, cuttingAtNight: Math.max(0, cuttingAtNight) };
 };
 
-type About = Pick<Turn, 'what' | 'piece' | 'block' | 'stop'>;
+type About = Pick<Turn, 'what' | 'pass' | 'piece' | 'block' | 'stop'>;
 
 type Laid = Pick<Clock, 'finish' | 'events' | 'left' | 'spools' | 'totals'>;
 
@@ -176,15 +181,14 @@ const lay = (turns: readonly Turn[], start: Moment, calendar: Calendar): Laid =>
     sums[needsPerson ? 'attended' : 'unattended'] += to - from;
     if (events.length >= MOST_EVENTS) left += 1;
     else {
-      const { what, piece, block, stop } = turn;
-      const event = { kind, from, to, what, needsPerson, atNight: !isAttended(calendar, from), piece };
-      events.push({ ...event, ...(block !== undefined && { block }), ...(stop !== undefined && { stop }) });
+      const { what, pass, piece, block, stop } = turn;
+      events.push({ kind, from, to, what, needsPerson, atNight: !isAttended(calendar, from), piece, block, stop, pass });
     }
   };
   const wait = (from: Moment, to: Moment, turn: About): void => {
     if (to > from) put('waiting for a person', from, to, turn, false);
   };
-  wait(start, nextAttended(calendar, start), { what: 'start the program', piece: 1 });
+  wait(start, nextAttended(calendar, start), { what: words.start, piece: 1 });
   const through = runThrough(turns, start, calendar, (turn, begin, from) => {
     wait(begin, from, turn);
     put(turn.kind, from, from + turn.minutes, turn, turn.needsPerson);

@@ -3,7 +3,7 @@
 import type { Wire } from '../../physics/wire/wire.ts';
 import { metresOfWire } from '../../physics/wire/wire-use.ts';
 import type { Rates } from '../rates.ts';
-import type { Task } from './tasks.ts';
+import { type Task, words } from './tasks.ts';
 
 export interface SequenceQuestion {
   readonly wire: Wire;
@@ -59,7 +59,7 @@ function* turnsOfPiece(
   spool: Spool,
   cutting: number,
 ): Generator<Turn> {
-  if (piece > 1) yield { kind: 'loading', minutes: minutes.load, what: `load piece ${piece}`, needsPerson: true, piece };
+  if (piece > 1) yield { kind: 'loading', minutes: minutes.load, what: words.load(piece), needsPerson: true, piece };
   for (const task of tasks) {
     if (task.kind !== 'cutting') yield { ...task, piece };
     else for (const part of spool.cut(task, task.minutes * cutting)) yield { ...part, piece };
@@ -85,8 +85,7 @@ class Spool {
         : spoolLeft.unit === 'm'
           ? spoolLeft.amount
           : metresOfWire.compute({ ...wire, mass: spoolLeft.amount });
-    const what = 'put on a full spool and thread again';
-    this.#change = { kind: 'spool change', minutes: minutes.spool ?? SPOOL_MINUTES, what, needsPerson: true };
+    this.#change = { kind: 'spool change', minutes: minutes.spool ?? SPOOL_MINUTES, what: words.spool, needsPerson: true };
   }
 
   /** A cutting task of so many minutes, told in the parts that the spools give. */
@@ -97,7 +96,7 @@ class Spool {
     while (!endless && rest * this.#speed > this.#left + LEAST) {
       const part = this.#left / this.#speed;
       if (part > 0) yield { ...task, minutes: part };
-      yield { ...this.#change, ...(task.block === undefined ? {} : { block: task.block }) };
+      yield { ...this.#change, block: task.block };
       rest -= part;
       this.#left = this.#full;
     }

@@ -6,6 +6,9 @@ import type { StopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Machine } from '../../physics/cut/machine.ts';
 import type { Pass } from '../../plan/plan.ts';
 import type { Finding } from '../../text/finding.ts';
+import { count, name } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Rates } from '../rates.ts';
 import { kindOfStop, passOf, unknownPass } from '../tally.ts';
 
@@ -15,12 +18,14 @@ export interface Task {
   readonly kind: TaskKind;
   readonly minutes: number;
   /** In the words of the program where it says something, else in ours. */
-  readonly what: string;
+  readonly what: Text;
+  /** The pass that cuts. */
+  readonly pass?: number | undefined;
   readonly needsPerson: boolean;
   /** Block of the program it begins with; none for what no program says. */
-  readonly block?: number;
+  readonly block?: number | undefined;
   /** What the program stops for there, and at which contour. */
-  readonly stop?: StopSaid;
+  readonly stop?: StopSaid | undefined;
 }
 
 export type Tasks = { readonly kind: 'tasks'; readonly tasks: readonly Task[] } | { readonly kind: 'refused'; readonly finding: Finding };
@@ -63,10 +68,19 @@ export const tasksOf = (question: TasksQuestion): Tasks => {
   return { kind: 'tasks', tasks };
 };
 
+export const words = phrases('clock', {
+  travel: say`travel without the wire`,
+  pass: (pass: number) => say`pass ${{ pass: count(pass) }}`,
+  thread: say`thread the wire`,
+  load: (piece: number) => say`load piece ${{ piece: count(piece) }}`,
+  spool: say`put on a full spool and thread again`,
+  start: say`start the program`,
+});
+
 const moved = (kind: 'cutting' | 'travel', pass: number, minutes: number, block: number): Task => ({
   kind,
   minutes,
-  what: kind === 'travel' ? 'travel without the wire' : `pass ${pass}`,
+  ...(kind === 'travel' ? { what: words.travel } : { what: words.pass(pass), pass }),
   needsPerson: false,
   block,
 });
@@ -75,11 +89,11 @@ const moved = (kind: 'cutting' | 'travel', pass: number, minutes: number, block:
 const taskFor = (action: Exclude<Action, { kind: 'move' }>, { machine, minutes }: TasksQuestion): Task | undefined => {
   const { block } = action;
   if (action.kind === 'thread')
-    return { kind: 'threading', minutes: machine.threadMinutes, what: 'thread the wire', needsPerson: !machine.threadsItself, block };
+    return { kind: 'threading', minutes: machine.threadMinutes, what: words.thread, needsPerson: !machine.threadsItself, block };
   if (action.kind !== 'stop') return undefined;
-  const { comment: what, purpose, loop } = action;
+  const { comment, purpose, loop } = action;
   const kind = kindOfStop(purpose);
-  const asked = { what, needsPerson: true, block, stop: { purpose, loop } };
+  const asked = { what: only(name(comment)), needsPerson: true, block, stop: { purpose, loop } };
   if (kind === 'handThreads') return { kind: 'threading', minutes: minutes.handThread, ...asked };
   return { kind: 'stop', minutes: kind === 'handConditions' ? minutes.condition : minutes.stop, ...asked };
 };

@@ -3,6 +3,7 @@
 import type { ClockEvent } from '../../estimate/clock/clock.ts';
 import { isoOf } from '../../estimate/clock/moment.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Json } from './json-parts.ts';
 
 /** Events listed; how many more there are is told. */
@@ -26,4 +27,9 @@ export const clockJson = ({ clock }: Pick<HoursFacts, 'clock'>): Json => {
   };
 };
 
-const eventJson = ({ from, to, stop: _, ...event }: ClockEvent): Json => ({ from: isoOf(from), to: isoOf(to), ...event });
+const eventJson = ({ from, to, stop: _, pass: __, ...event }: ClockEvent): Json => ({
+  from: isoOf(from),
+  to: isoOf(to),
+  ...event,
+  what: printPlain(event.what),
+});

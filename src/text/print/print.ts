@@ -8,6 +8,7 @@ import { HOUSE, type Reader } from '../reader.ts';
 import type { Text } from '../text.ts';
 import { amountText, digitsOf, marked, quantityNumbers } from './amount.ts';
 import { printDuration } from './duration.ts';
+import { printMoment } from './moment.ts';
 import { printMoney } from './money.ts';
 import { restated } from './restate.ts';
 
@@ -132,6 +133,8 @@ const wordsOf = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, r
       return placeText(part, reader);
     case 'duration':
       return printDuration(part.minutes);
+    case 'moment':
+      return printMoment(part.at, part.shown, reader.language?.calendar);
     case 'money':
       return moneyText(part, reader);
     case 'mass':
