@@ -1,8 +1,8 @@
 /** What the proof says of a program from elsewhere: the verdict, and its reasons, each with the line at fault. */
 import type { ReactNode } from 'react';
-import type { Stated } from '../../text/print/stated.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
+import type { FoundView } from '../work/views.ts';
 
 interface VerdictProps {
   readonly name: string;
@@ -51,7 +51,7 @@ export const Verdict = ({ name, lines, judged, count, onLine }: VerdictProps): R
 };
 
 interface JudgementProps extends Pick<VerdictProps, 'lines' | 'count' | 'onLine'> {
-  readonly finding: Stated;
+  readonly finding: FoundView;
 }
 
 /** A line may be as long as a file that is no program at all. */

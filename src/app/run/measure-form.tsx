@@ -3,21 +3,22 @@ import type { Remote } from 'comlink';
 import { type FormEvent, type ReactNode, useState } from 'react';
 import { numbersIn } from '../../text/print/reader.ts';
 import { readLength } from '../fields/typed.ts';
-import { toldLine } from '../state/answer-line.ts';
 import { preferences } from '../state/preferences.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
+import { type Tell, toldCorrected } from '../work/sheet-for-reader.ts';
 import type { ContourView } from '../work/views.ts';
 import type { WriteDown } from './write-down.ts';
 
 export interface MeasureProps {
   readonly contours: readonly ContourView[];
   readonly worker: () => Remote<JobWorker>;
+  readonly tell: Tell;
   readonly writeDown: WriteDown;
 }
 
-export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): ReactNode => {
+export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps): ReactNode => {
   const words = useWords();
   const said = words.run.measure;
   const [answer, setAnswer] = useState<Corrected>();
@@ -31,7 +32,7 @@ export const MeasureForm = ({ contours, worker, writeDown }: MeasureProps): Reac
     const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
     const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${form.has('one-side') ? ' one side' : ''}`;
     writeDown({ kind: 'measured', about: field('contour'), text });
-    setAnswer(await worker().correct([text]));
+    setAnswer(toldCorrected(await worker().correct([text]), tell));
   };
   const cut = contours.filter((c) => c.number > 0);
   return (
@@ -93,11 +94,11 @@ const textOf = (size: Size): string => (size.kind === 'size' ? String(size.mm) :
 
 const Answer = ({ answer }: { readonly answer: Corrected }): ReactNode => {
   const words = useWords().run.measure;
-  if (answer.kind === 'cannot') return <p className="warning">{toldLine(answer.sentence)}</p>;
+  if (answer.kind === 'cannot') return <p className="warning">{answer.sentence}</p>;
   if (answer.kind === 'bad')
     return answer.findings.map((f) => (
       <p key={f.sentence} className="warning">
-        {toldLine(`${f.sentence} ${f.remedy ?? ''}`)}
+        {f.sentence} {f.remedy}
       </p>
     ));
   return (

@@ -30,7 +30,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
         <>
           <Next stops={stops} writeDown={writeDown} />
           <Stops stops={stops} writeDown={writeDown} />
-          <MeasureForm contours={answer.picture?.contours ?? []} worker={sheet.worker} writeDown={writeDown} />
+          <MeasureForm contours={answer.picture?.contours ?? []} worker={sheet.worker} tell={sheet.tell} writeDown={writeDown} />
         </>
       ) : (
         <p className="warning">{words.notRunnable}</p>

@@ -5,7 +5,8 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
-import type { Sheet } from '../work/views.ts';
+import type { Tell } from '../work/sheet-for-reader.ts';
+import type { Sheet, Untold } from '../work/views.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
@@ -22,7 +23,7 @@ export interface OpenSheet {
   readonly actions: SheetActions;
   readonly worker: () => Remote<JobWorker>;
   /** A sentence of the core in the units and number marks of the user. */
-  readonly tell: (text: string) => string;
+  readonly tell: Tell;
   /** For what takes long, beside the worker of the answer. */
   readonly aside: Aside;
   /** For programs from elsewhere, whose verdict is not to wait for what takes longer still. */
@@ -93,7 +94,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
   return {
     store,
     actions: actionsOn(store, keeper, runner, ask, told),
-    tell: (text) => told.tell(text),
+    tell: told.tell,
     worker: () => runner.worker,
     aside,
     prover,
@@ -132,7 +133,7 @@ const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): P
 });
 
 /** Notes in the browser's own timeline how long the user waited for an answer, until it was painted, and how much of that the core took. */
-const noteShown = ({ took }: Sheet, asked: number): void => {
+const noteShown = ({ took }: Sheet<Untold>, asked: number): void => {
   requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
 };
 

@@ -1,23 +1,27 @@
 /** Keeps the answer as the core told it, and shows it in the units that are chosen, again when others are. */
 import type { StoreApi } from 'zustand/vanilla';
-import { tellerOf } from '../../text/print/reader.ts';
-import { toldSheet } from '../work/sheet-for-reader.ts';
-import type { Sheet } from '../work/views.ts';
+import { asText } from '../../text/legacy.ts';
+import { print } from '../../text/print/print.ts';
+import { type Tell, toldSheet } from '../work/sheet-for-reader.ts';
+import type { Sheet, Untold } from '../work/views.ts';
 import { namesOf } from './names.ts';
+import { readerOf } from './preferences.ts';
 import type { SheetState } from './sheet-state.ts';
 
 export interface Telling {
   /** Together with what else changes with it, so that the page is drawn once. */
-  readonly show: (sheet: Sheet, beside: Partial<SheetState>) => void;
+  readonly show: (sheet: Sheet<Untold>, beside: Partial<SheetState>) => void;
   readonly again: () => void;
-  readonly tell: (text: string) => string;
+  readonly tell: Tell;
 }
 
 export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<string, unknown>>): Telling => {
   const names = namesOf(shop);
-  let plain: Sheet | undefined;
-  const teller = () => tellerOf(store.getState(), names, plain?.picture?.millimetres);
-  const tell = (text: string): string => teller()(text);
+  let plain: Sheet<Untold> | undefined;
+  const teller = (): Tell => {
+    const reader = { ...readerOf(store.getState()), names, drawn: plain?.picture?.millimetres };
+    return (said) => print(asText(said), reader);
+  };
   const again = (beside: Partial<SheetState> = {}): void => {
     if (plain !== undefined) store.setState({ ...beside, sheet: toldSheet(plain, teller()) });
   };
@@ -27,6 +31,6 @@ export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<
       again(beside);
     },
     again: () => again(),
-    tell,
+    tell: (said) => teller()(said),
   };
 };

@@ -1,8 +1,8 @@
 /** Findings with the chapter whose line they stand beside and their place in the picture, mm. */
 
 import type { Finding } from '../../text/finding.ts';
-import { stated } from '../../text/print/stated.ts';
-import type { Chapter, FindingView } from './views.ts';
+import type { Text } from '../../text/text.ts';
+import type { Chapter, FindingView, FoundView } from './views.ts';
 
 /** Fields of the job file that belong to a chapter of their own; the others are asked in 'asked'. */
 const OF_FIELD: Readonly<Record<string, Chapter>> = {
@@ -29,9 +29,13 @@ const OF_FIELD: Readonly<Record<string, Chapter>> = {
 };
 
 /** `millimetres` in one unit of the drawing, in which findings point; `codes` are those of the drawing itself. */
-export const findingViews = (findings: readonly Finding[], drawn: ReadonlySet<Finding>, millimetres: number): readonly FindingView[] =>
+export const findingViews = (
+  findings: readonly Finding[],
+  drawn: ReadonlySet<Finding>,
+  millimetres: number,
+): readonly FindingView<Text>[] =>
   findings.map((f, i) => ({
-    ...stated(f),
+    ...foundView(f),
     id: `f${i + 1}`,
     chapter: chapterOf(f, drawn),
     ...(f.place?.kind === 'spot'
@@ -45,6 +49,18 @@ export const findingViews = (findings: readonly Finding[], drawn: ReadonlySet<Fi
         }
       : {}),
   }));
+
+/** A finding as it crosses to the page, its words not printed yet. */
+export const foundView = ({ code, severity, text, place, done, remedy, stands }: Finding): FoundView<Text> => ({
+  code,
+  severity,
+  sentence: text,
+  place,
+  done,
+  remedy: remedy?.text,
+  change: remedy?.field === undefined ? undefined : { field: remedy.field, value: remedy.value },
+  stands,
+});
 
 const chapterOf = (finding: Finding, drawn: ReadonlySet<Finding>): Chapter => {
   if (drawn.has(finding)) return 'drawing';

@@ -5,8 +5,7 @@ import type { AskedJob } from '../../job/request/run-from-data.ts';
 import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
 import type { Telling } from '../../text/print/restate.ts';
-import type { Stated } from '../../text/print/stated.ts';
-import type { DeviationView, Sheet, WhyTree } from './views.ts';
+import type { DeviationView, FoundView, Sheet, Untold, WhyTree } from './views.ts';
 
 export interface DrawingFile {
   readonly name: string;
@@ -18,11 +17,16 @@ export type Question = Omit<AskedJob, 'drawing' | 'drawingName'>;
 
 export type Tell = (stage: string, share: number) => void;
 
-export type Judged =
-  | { readonly kind: 'judged'; readonly verdict: 'proven' | 'not proven'; readonly findings: readonly Stated[]; readonly text: string }
-  | { readonly kind: 'cannot'; readonly sentence: string };
+export type Judged<Said = string> =
+  | {
+      readonly kind: 'judged';
+      readonly verdict: 'proven' | 'not proven';
+      readonly findings: readonly FoundView<Said>[];
+      readonly text: Said;
+    }
+  | { readonly kind: 'cannot'; readonly sentence: Said };
 
-export type Corrected =
+export type Corrected<Said = string> =
   | {
       readonly kind: 'corrected';
       readonly text: string;
@@ -30,16 +34,16 @@ export type Corrected =
       /** As they are typed into the control, in the unit of the program: '0.1626 mm'. */
       readonly registers: readonly { readonly register: number; readonly before: string; readonly after: string }[];
     }
-  | { readonly kind: 'cannot'; readonly sentence: string }
-  | { readonly kind: 'bad'; readonly findings: readonly Stated[] };
+  | { readonly kind: 'cannot'; readonly sentence: Said }
+  | { readonly kind: 'bad'; readonly findings: readonly FoundView<Said>[] };
 
 export interface JobWorker {
   /** The drawing of all runs that follow; what was remembered of another one is forgotten. */
   open(drawing: DrawingFile): void;
   /** Runs the job; stages that did not change since the last run are not run again. A text first waits for its font. */
-  run(question: Question, tell: Tell): Sheet | Promise<Sheet>;
+  run(question: Question, tell: Tell): Sheet<Untold> | Promise<Sheet<Untold>>;
   /** All below speak of the last run. */
-  why(key: string): WhyTree | undefined;
+  why(key: string): WhyTree<Untold> | undefined;
   whatIfs(): Comparison;
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
@@ -48,7 +52,7 @@ export interface JobWorker {
   /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
   shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */
-  prove(program: string): Judged;
+  prove(program: string): Judged<Untold>;
   /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */
-  correct(measured: readonly string[]): Corrected;
+  correct(measured: readonly string[]): Corrected<Untold>;
 }

@@ -8,9 +8,9 @@ import { printNumber } from '../../text/print/figure.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
 import { shown } from './figure-view.ts';
-import type { SentencePart } from './views.ts';
+import type { SentencePart, Untold } from './views.ts';
 
-export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] => {
+export const sentenceView = ({ facts, job }: Answered): readonly SentencePart<Untold>[] => {
   const { outcome, asked } = facts;
   if (outcome.answer === 'no') return [words(facts.sentence)];
   const { plan, within, budgets } = outcome.cut;
@@ -43,11 +43,11 @@ export const sentenceView = ({ facts, job }: Answered): readonly SentencePart[] 
   ];
 };
 
-const alone = ({ unattended }: HoursFacts['estimate']): readonly SentencePart[] =>
+const alone = ({ unattended }: HoursFacts['estimate']): readonly SentencePart<Untold>[] =>
   unattended.value < 1
     ? [words(', all of it with somebody there,')]
     : [words(', of which '), result(printDuration(unattended.value), unattended), words(' need nobody,')];
 
-export const words = (text: string): SentencePart => ({ kind: 'words', text });
-const input = (field: string, text: string): SentencePart => ({ kind: 'input', field, text });
-const result = (text: string, figure: Figure): SentencePart => ({ kind: 'result', text, shown: shown(figure) });
+export const words = (text: Untold): SentencePart<Untold> => ({ kind: 'words', text });
+const input = (field: string, text: string): SentencePart<Untold> => ({ kind: 'input', field, text });
+const result = (text: string, figure: Figure): SentencePart<Untold> => ({ kind: 'result', text, shown: shown(figure) });

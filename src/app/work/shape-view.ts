@@ -1,14 +1,13 @@
 /** A part by numbers as the sheet shows it: its name, and its sizes with how each is taken. */
 import type { JobFacts } from '../../result/facts.ts';
-import { printPlain } from '../../text/print/print.ts';
 import { shown } from './figure-view.ts';
-import type { ShapeView } from './views.ts';
+import type { ShapeView, Untold } from './views.ts';
 
-export const shapeView = ({ shape }: JobFacts): ShapeView | undefined =>
+export const shapeView = ({ shape }: JobFacts): ShapeView<Untold> | undefined =>
   shape === undefined
     ? undefined
     : {
-        name: printPlain(shape.name),
+        name: shape.name,
         sizes: shape.sizes.map(({ figure, limits, taking }) => ({
           shown: shown(figure),
           ...(limits === undefined ? {} : { limits }),

@@ -1,73 +1,106 @@
-/** The sheet in the words of its reader: every sentence and cell of the core in the units and with the number marks that were chosen. */
+/** The sheet in the words of its reader: every text of the core printed in his language, units and number marks. */
 import type { Comparison } from '../../result/comparison.ts';
-import type { Judged } from './job-worker.ts';
-import type { FindingView, PictureView, Sheet, TableView, WallView, WhyTree } from './views.ts';
+import { printPlain } from '../../text/print/print.ts';
+import type { Corrected, Judged } from './job-worker.ts';
+import type { FindingView, FoundView, PictureView, SentencePart, Sheet, Shown, TableView, Untold, WallView, WhyTree } from './views.ts';
 
-export type Tell = (text: string) => string;
+export type Tell = (said: Untold) => string;
 
-/** Results within the answer sentence are left: they are told one by one. So is the program, which speaks as its control does. */
-export const toldSheet = (sheet: Sheet, tell: Tell): Sheet => ({
+/** The program is left: it speaks as its control does. */
+export const toldSheet = (sheet: Sheet<Untold>, tell: Tell): Sheet => ({
   ...sheet,
-  sentence: sheet.sentence.map((part) => (part.kind === 'words' ? { ...part, text: tell(part.text) } : part)),
+  sentence: sheet.sentence.map((part) => toldPart(part, tell)),
   findings: sheet.findings.map((f) => toldFinding(f, tell)),
   assumed: sheet.assumed.map(tell),
+  figures: sheet.figures.map((f) => toldShown(f, tell)),
   ...tables(sheet, tell),
-  ...(sheet.picture === undefined ? {} : { picture: toldPicture(sheet.picture, tell) }),
-  ...(sheet.clock === undefined
-    ? {}
-    : { clock: { ...sheet.clock, events: sheet.clock.events.map((e) => ({ ...e, what: tell(e.what), plain: e.plain ?? e.what })) } }),
-  ...(sheet.wall === undefined ? {} : { wall: toldWall(sheet.wall, tell) }),
-  ...(sheet.shape === undefined
-    ? {}
-    : {
-        shape: {
-          name: tell(sheet.shape.name),
-          sizes: sheet.shape.sizes.map((s) => ({ ...s, shown: { ...s.shown, name: tell(s.shown.name) } })),
-        },
-      }),
+  picture: sheet.picture && toldPicture(sheet.picture, tell),
+  clock: sheet.clock && {
+    ...sheet.clock,
+    events: sheet.clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what) })),
+  },
+  wall: sheet.wall && toldWall(sheet.wall, tell),
+  shape: sheet.shape && {
+    name: tell(sheet.shape.name),
+    sizes: sheet.shape.sizes.map((s) => ({ ...s, shown: toldShown(s.shown, tell) })),
+  },
 });
+
+const plainOf = (said: Untold): string => (typeof said === 'string' ? said : printPlain(said));
+
+/** Results and inputs within the answer sentence are printed where they stand, as what is typed over and asked why. */
+const toldPart = (part: SentencePart<Untold>, tell: Tell): SentencePart => {
+  if (part.kind === 'words') return { ...part, text: tell(part.text) };
+  if (part.kind === 'input') return { ...part, text: own(part.text, tell) };
+  return { ...part, text: own(part.text, tell), shown: part.shown && toldShown(part.shown, tell) };
+};
+
+const own = (said: Untold, tell: Tell): string => (typeof said === 'string' ? said : tell(said));
+
+const toldShown = (shown: Shown<Untold>, tell: Tell): Shown => ({ ...shown, name: tell(shown.name) });
 
 const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'sizes', 'others'] as const;
 
-const tables = (sheet: Sheet, tell: Tell): Partial<Pick<Sheet, (typeof TABLES)[number]>> =>
+const tables = (sheet: Sheet<Untold>, tell: Tell): Record<(typeof TABLES)[number], TableView | undefined> =>
   Object.fromEntries(
-    TABLES.flatMap((key) => {
+    TABLES.map((key) => {
       const table = sheet[key];
-      return table === undefined ? [] : [[key, toldTable(table, tell)]];
+      return [key, table && toldTable(table, tell)];
     }),
-  );
+  ) as Record<(typeof TABLES)[number], TableView | undefined>;
 
-export const toldTable = (table: TableView, tell: Tell): TableView => ({
+export const toldTable = (table: TableView<Untold>, tell: Tell): TableView => ({
   ...table,
-  rows: table.rows.map((row) => row.map((cell) => (typeof cell === 'string' ? tell(cell) : { ...cell, name: tell(cell.name) }))),
-  ...(table.note === undefined ? {} : { note: tell(table.note) }),
+  columns: table.columns.map((c) => ({ ...c, title: own(c.title, tell) })),
+  rows: table.rows.map((row) => row.map((cell) => (isShown(cell) ? toldShown(cell, tell) : tell(cell)))),
+  note: table.note && tell(table.note),
 });
 
-const toldFinding = (finding: FindingView, tell: Tell): FindingView => ({
-  ...finding,
-  sentence: tell(finding.sentence),
-  ...(finding.done === undefined ? {} : { done: tell(finding.done) }),
-  ...(finding.remedy === undefined ? {} : { remedy: tell(finding.remedy) }),
+const isShown = (cell: Untold | Shown<Untold>): cell is Shown<Untold> => typeof cell === 'object' && 'key' in cell && 'unit' in cell;
+
+const toldFound = ({ code, severity, sentence, place, done, remedy, change, stands }: FoundView<Untold>, tell: Tell): FoundView => ({
+  code,
+  severity,
+  sentence: tell(sentence),
+  place,
+  done: done && tell(done),
+  remedy: remedy && tell(remedy),
+  change,
+  stands,
 });
 
-const toldPicture = (picture: PictureView, tell: Tell): PictureView => ({
+const toldFinding = (finding: FindingView<Untold>, tell: Tell): FindingView => ({
+  id: finding.id,
+  chapter: finding.chapter,
+  at: finding.at,
+  ...toldFound(finding, tell),
+});
+
+const toldPicture = (picture: PictureView<Untold>, tell: Tell): PictureView => ({
   ...picture,
   contours: picture.contours.map((c) => ({
     ...c,
-    ...(c.piece === undefined ? {} : { piece: tell(c.piece) }),
-    ...(c.tab === undefined ? {} : { tab: { ...c.tab, reason: tell(c.tab.reason) } }),
+    piece: c.piece && tell(c.piece),
+    tab: c.tab && { ...c.tab, reason: tell(c.tab.reason) },
   })),
 });
 
-const toldWall = (wall: WallView, tell: Tell): WallView => ({
+const toldWall = (wall: WallView<Untold>, tell: Tell): WallView => ({
   ...wall,
+  passes: wall.passes.map((p) => ({
+    ...p,
+    ra: toldShown(p.ra, tell),
+    damage: toldShown(p.damage, tell),
+    stock: toldShown(p.stock, tell),
+    gap: toldShown(p.gap, tell),
+  })),
   faces: wall.faces.map((f) => ({ ...f, sentence: tell(f.sentence) })),
   without: wall.without.map(tell),
 });
 
-export const toldWhy = (tree: WhyTree, tell: Tell): WhyTree => ({
+export const toldWhy = (tree: WhyTree<Untold>, tell: Tell): WhyTree => ({
   ...tree,
-  shown: { ...tree.shown, name: tell(tree.shown.name) },
+  shown: toldShown(tree.shown, tell),
   warnings: tree.warnings.map(tell),
   from: tree.from.map((f) => toldWhy(f, tell)),
 });
@@ -85,15 +118,13 @@ export const toldComparison = (comparison: Comparison, tell: Tell): Comparison =
         ),
       };
 
-export const toldJudged = (judged: Judged, tell: Tell): Judged =>
+export const toldJudged = (judged: Judged<Untold>, tell: Tell): Judged =>
   judged.kind === 'cannot'
     ? { ...judged, sentence: tell(judged.sentence) }
-    : {
-        ...judged,
-        text: tell(judged.text),
-        findings: judged.findings.map((f) => ({
-          ...f,
-          sentence: tell(f.sentence),
-          ...(f.remedy === undefined ? {} : { remedy: tell(f.remedy) }),
-        })),
-      };
+    : { ...judged, text: tell(judged.text), findings: judged.findings.map((f) => toldFound(f, tell)) };
+
+export const toldCorrected = (corrected: Corrected<Untold>, tell: Tell): Corrected => {
+  if (corrected.kind === 'corrected') return corrected;
+  if (corrected.kind === 'cannot') return { ...corrected, sentence: tell(corrected.sentence) };
+  return { ...corrected, findings: corrected.findings.map((f) => toldFound(f, tell)) };
+};

@@ -5,34 +5,36 @@ import type { Answer, Answered } from '../../job/pipeline/answer.ts';
 import { cutOf, hoursOf, type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
 import { printPlain } from '../../text/print/print.ts';
+import { phrases, say } from '../../text/say.ts';
 import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
-import { sentenceView, words } from './sentence-view.ts';
+import { words as plainPart, sentenceView } from './sentence-view.ts';
 import { shapeView } from './shape-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable, sizesView, wiresView } from './table-view.ts';
-import type { Sheet } from './views.ts';
+import type { Sheet, Untold } from './views.ts';
 import { wallView } from './wall-view.ts';
 
+const words = phrases('page.no-answer', { unusable: say`The inputs cannot be used.` });
+
 /** `took` is filled in by the worker. */
-export const sheetOf = (answer: Answer, run: JobRun): Omit<Sheet, 'took'> => {
+export const sheetOf = (answer: Answer, run: JobRun): Omit<Sheet<Untold>, 'took'> => {
   if (answer.kind === 'answered') return answeredSheet(answer, run);
-  const line =
-    answer.kind === 'cannot' ? answer.sentence : (answer.findings.map((f) => printPlain(f.text))[0] ?? 'The inputs cannot be used.');
+  const line: Untold = answer.kind === 'cannot' ? answer.sentence : (answer.findings[0]?.text ?? words.unusable);
   return {
     answer: answer.kind,
-    sentence: [words(line)],
+    sentence: [plainPart(line)],
     findings: findingViews(answer.findings, new Set(), 1),
-    line,
+    line: typeof line === 'string' ? line : printPlain(line),
     assumed: [],
     figures: [],
     ...given('picture', pictureView(answer.drawing)),
   };
 };
 
-const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet, 'took'> => {
+const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet<Untold>, 'took'> => {
   const { facts } = answer;
   const { drawing, asked, outcome, sentence, findings } = facts;
   const hours = hoursOf(facts);
@@ -71,5 +73,5 @@ const hoursTables = (estimate: HoursFacts['estimate'], quantity: number) => ({
   currency: estimate.currency,
 });
 
-const given = <K extends keyof Sheet>(key: K, value: Sheet[K] | undefined): Partial<Pick<Sheet, K>> =>
-  value === undefined ? {} : ({ [key]: value } as unknown as Pick<Sheet, K>);
+const given = <K extends keyof Sheet>(key: K, value: Sheet<Untold>[K] | undefined): Partial<Pick<Sheet<Untold>, K>> =>
+  value === undefined ? {} : ({ [key]: value } as unknown as Pick<Sheet<Untold>, K>);

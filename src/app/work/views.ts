@@ -1,21 +1,28 @@
-/** What the worker makes of an answer for the page: plain data that crosses between threads, ready to be shown. Lengths in mm. */
+/**
+ * What the worker makes of an answer for the page: plain data that crosses between threads. Lengths in mm. `Said` is what its words are: texts
+ * when they come from the worker, printed for the reader once they are shown.
+ */
 
 import type { Basis } from '../../quantity/figure.ts';
 import type { Taking } from '../../shapes/shape.ts';
-import type { Stated } from '../../text/print/stated.ts';
+import type { Place, Severity } from '../../text/finding.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
+import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 
 export type { Taking } from '../../shapes/shape.ts';
+
+/** What comes from the worker: texts, and sentences of layers that do not say texts yet. */
+export type Untold = Text | string;
 
 /** The chapters of the sheet in order. */
 export const CHAPTERS = ['drawing', 'asked', 'passes', 'way', 'proof', 'hours', 'price', 'papers', 'log'] as const;
 export type Chapter = (typeof CHAPTERS)[number];
 
 /** A number on the sheet; `key` asks the worker why. */
-export interface Shown {
+export interface Shown<Said = string> {
   readonly key: string;
-  readonly name: string;
+  readonly name: Said;
   readonly value: number;
   readonly unit: Unit;
   readonly low: number;
@@ -23,19 +30,31 @@ export interface Shown {
 }
 
 /** The answer sentence in pieces: plain words, inputs that can be edited in place, results that can be asked why. */
-export type SentencePart =
-  | { readonly kind: 'words'; readonly text: string }
+export type SentencePart<Said = string> =
+  | { readonly kind: 'words'; readonly text: Said }
   /** `field` is the key of the job file. */
-  | { readonly kind: 'input'; readonly field: string; readonly text: string }
+  | { readonly kind: 'input'; readonly field: string; readonly text: Said }
   /** `shown` is printed in the user's units where it is given, else `text`. */
-  | { readonly kind: 'result'; readonly text: string; readonly shown?: Shown };
+  | { readonly kind: 'result'; readonly text: Said; readonly shown?: Shown<Said> | undefined };
 
-export interface FindingView extends Stated {
+/** A finding with its words; `change` is the input that helps, and the value where one is known. */
+export interface FoundView<Said = string> {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly sentence: Said;
+  readonly place?: Place | undefined;
+  readonly done?: Said | undefined;
+  readonly remedy?: Said | undefined;
+  readonly change?: { readonly field: string; readonly value?: string | number | boolean | undefined } | undefined;
+  readonly stands?: number | undefined;
+}
+
+export interface FindingView<Said = string> extends FoundView<Said> {
   /** Unlike every other of this answer. */
   readonly id: string;
   readonly chapter: Chapter;
   /** Where it lies in the picture, mm. */
-  readonly at?: { readonly x: number; readonly y: number; readonly reach: number; readonly loop?: string };
+  readonly at?: { readonly x: number; readonly y: number; readonly reach: number; readonly loop?: string } | undefined;
 }
 
 /** Segments in one array, eight numbers each: x, y of both ends, centre x, y, radius, sweep (rad, counter-clockwise positive); a line has radius 0. */
@@ -65,13 +84,13 @@ export interface LayerView {
   readonly chains: readonly ChainView[];
 }
 
-export interface PictureView {
+export interface PictureView<Said = string> {
   readonly low: { readonly x: number; readonly y: number };
   readonly high: { readonly x: number; readonly y: number };
   /** How far the drawing itself reaches, without the block. */
   readonly drawn?: { readonly width: number; readonly depth: number };
   readonly layers: readonly LayerView[];
-  readonly contours: readonly ContourView[];
+  readonly contours: readonly ContourView<Said>[];
   /** Places with a name: start holes by number, tabs, stops. */
   readonly places: readonly {
     readonly kind: 'start hole' | 'entry' | 'tab' | 'stop';
@@ -86,7 +105,7 @@ export interface PictureView {
 }
 
 /** One contour as planned; what was set by hand is named in `byHand`. */
-export interface ContourView {
+export interface ContourView<Said = string> {
   readonly id: string;
   /** In the order of cutting, from 1; 0 when it is not cut. */
   readonly number: number;
@@ -95,21 +114,21 @@ export interface ContourView {
   readonly perimeter: number;
   readonly hole?: { readonly x: number; readonly y: number; readonly diameter: number; readonly origin: string };
   readonly entry?: { readonly x: number; readonly y: number };
-  readonly tab?: { readonly length: number; readonly reason: string };
-  readonly piece?: string;
+  readonly tab?: { readonly length: number; readonly reason: Said } | undefined;
+  readonly piece?: Said | undefined;
   readonly state?: string;
   readonly leftMost?: number;
   readonly gougeMost?: number;
   readonly byHand: readonly string[];
 }
 
-export interface TableView {
-  readonly columns: readonly { readonly title: string; readonly align: 'left' | 'right' }[];
+export interface TableView<Said = string> {
+  readonly columns: readonly { readonly title: Said; readonly align: 'left' | 'right' }[];
   /** Cells are words, or numbers that can be asked why. */
-  readonly rows: readonly (readonly (string | Shown)[])[];
+  readonly rows: readonly (readonly (Said | Shown<Said>)[])[];
   /** Row that stands out: the chosen wire, the quantity asked for. */
   readonly marked?: number;
-  readonly note?: string;
+  readonly note?: Said | undefined;
 }
 
 /** The program block by block, with where the wire is in each. */
@@ -139,14 +158,14 @@ export interface ProgramView {
   readonly falls: readonly { readonly block: number; readonly role: 'slug' | 'part' | 'scrap'; readonly loop?: string }[];
 }
 
-export interface ClockEventView {
+export interface ClockEventView<Said = string> {
   readonly kind: string;
   /** Minutes since the start of the week's epoch as `estimate/clock/moment` counts them. */
   readonly from: number;
   readonly to: number;
-  readonly what: string;
-  /** As the core says it, where `what` is told for a reader: what is kept under its name must not change with who reads it. */
-  readonly plain?: string;
+  readonly what: Said;
+  /** As the house writes it, where `what` is told for a reader: what is kept under its name must not change with who reads it. */
+  readonly plain?: string | undefined;
   readonly needsPerson: boolean;
   readonly atNight: boolean;
   readonly block?: number;
@@ -157,38 +176,38 @@ export interface ClockEventView {
   readonly piece: number;
 }
 
-export interface ClockView {
+export interface ClockView<Said = string> {
   readonly start: number;
   readonly finish: number;
   readonly startText: string;
   readonly finishText: string;
-  readonly events: readonly ClockEventView[];
+  readonly events: readonly ClockEventView<Said>[];
   readonly nights: readonly { readonly from: number; readonly to: number }[];
   /** When somebody is in the shop, minutes since Monday's midnight: so that another start can be looked at before it is asked. */
   readonly week: readonly { readonly from: number; readonly to: number }[];
 }
 
 /** The wall that is left, for drawing it to scale: pass by pass, and as other processes would leave it. */
-export interface WallView {
+export interface WallView<Said = string> {
   /** mm */
   readonly thickness: number;
   readonly passes: readonly {
     readonly number: number;
     /** µm */
-    readonly ra: Shown;
+    readonly ra: Shown<Said>;
     /** Craters and the layer that melted and froze again, together, µm. */
-    readonly damage: Shown;
+    readonly damage: Shown<Said>;
     /** Still to come off per side, mm. */
-    readonly stock: Shown;
-    readonly gap: Shown;
+    readonly stock: Shown<Said>;
+    readonly gap: Shown<Said>;
   }[];
   /** The wire's own first, where there is one. */
-  readonly faces: readonly FaceView[];
+  readonly faces: readonly FaceView<Said>[];
   /** Processes without a face, each with its reason. */
-  readonly without: readonly string[];
+  readonly without: readonly Said[];
 }
 
-export interface FaceView {
+export interface FaceView<Said = string> {
   readonly process: string;
   /** mm that the face lies off the straight: at half its height where it is a barrel, at its lower edge where it leans. */
   readonly off: number;
@@ -198,46 +217,46 @@ export interface FaceView {
   readonly ra: readonly [low: number, high: number];
   /** Rougher on the way down. */
   readonly tires: boolean;
-  readonly sentence: string;
+  readonly sentence: Said;
 }
 
 /** What a part by numbers would be measured by. */
-export interface ShapeView {
-  readonly name: string;
-  readonly sizes: readonly ShapeSizeView[];
+export interface ShapeView<Said = string> {
+  readonly name: Said;
+  readonly sizes: readonly ShapeSizeView<Said>[];
 }
 
-export interface ShapeSizeView {
-  readonly shown: Shown;
+export interface ShapeSizeView<Said = string> {
+  readonly shown: Shown<Said>;
   readonly limits?: { readonly low: number; readonly high: number };
   /** How it is taken, to be drawn in the picture, mm. */
   readonly taking?: Taking;
 }
 
-export interface Sheet {
+export interface Sheet<Said = string> {
   readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
-  readonly sentence: readonly SentencePart[];
-  readonly findings: readonly FindingView[];
-  readonly assumed: readonly string[];
-  readonly picture?: PictureView;
+  readonly sentence: readonly SentencePart<Said>[];
+  readonly findings: readonly FindingView<Said>[];
+  readonly assumed: readonly Said[];
+  readonly picture?: PictureView<Said> | undefined;
   /** Where the job is by numbers. */
-  readonly shape?: ShapeView;
-  readonly passes?: TableView;
-  readonly wires?: TableView;
-  readonly contours?: TableView;
-  readonly hours?: TableView;
-  readonly costs?: TableView;
+  readonly shape?: ShapeView<Said> | undefined;
+  readonly passes?: TableView<Said> | undefined;
+  readonly wires?: TableView<Said> | undefined;
+  readonly contours?: TableView<Said> | undefined;
+  readonly hours?: TableView<Said> | undefined;
+  readonly costs?: TableView<Said> | undefined;
   /** Price by quantity. */
-  readonly breaks?: TableView;
-  readonly budget?: TableView;
+  readonly breaks?: TableView<Said> | undefined;
+  readonly budget?: TableView<Said> | undefined;
   /** Sizes with limits of their own. */
-  readonly sizes?: TableView;
-  readonly others?: TableView;
-  readonly program?: ProgramView;
-  readonly clock?: ClockView;
-  readonly wall?: WallView;
+  readonly sizes?: TableView<Said> | undefined;
+  readonly others?: TableView<Said> | undefined;
+  readonly program?: ProgramView | undefined;
+  readonly clock?: ClockView<Said> | undefined;
+  readonly wall?: WallView<Said> | undefined;
   /** Every figure that can be asked why, by key. */
-  readonly figures: readonly Shown[];
+  readonly figures: readonly Shown<Said>[];
   /** ISO 4217, of every figure of money. */
   readonly currency?: string;
   /** One plain line for the list of jobs. */
@@ -247,13 +266,13 @@ export interface Sheet {
 }
 
 /** A figure with all it was made of. */
-export interface WhyTree {
-  readonly shown: Shown;
+export interface WhyTree<Said = string> {
+  readonly shown: Shown<Said>;
   readonly basis: Basis;
   readonly source: string;
-  readonly formula?: string;
-  readonly warnings: readonly string[];
-  readonly from: readonly WhyTree[];
+  readonly formula?: string | undefined;
+  readonly warnings: readonly Said[];
+  readonly from: readonly WhyTree<Said>[];
 }
 
 /** Signed mm along a contour, share of its length 0 to 1. */

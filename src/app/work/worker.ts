@@ -18,13 +18,12 @@ import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
 import { programOf } from '../../result/facts.ts';
 import { setting } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { stated } from '../../text/print/stated.ts';
 import { whyTree } from './figure-view.ts';
-import { findingViews } from './finding-view.ts';
+import { findingViews, foundView } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
 import { words } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
-import type { Sheet } from './views.ts';
+import type { Sheet, Untold } from './views.ts';
 
 // The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
 z.config({ jitless: true });
@@ -36,7 +35,7 @@ let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
 let last: { readonly run: JobRun; readonly answer: Answer } | undefined;
 
 /** Lettering alone needs a font and what can read it; nobody else waits for them. */
-const run = (question: Question, tell: Tell): Sheet | Promise<Sheet> => {
+const run = (question: Question, tell: Tell): Sheet<Untold> | Promise<Sheet<Untold>> => {
   const shape = question.input['shape'] as Readonly<Record<string, unknown>> | undefined;
   if (shape?.['kind'] !== 'lettering') return runWith(question, tell, {});
   // Without a server the shape itself says that there are no fonts.
@@ -46,16 +45,17 @@ const run = (question: Question, tell: Tell): Sheet | Promise<Sheet> => {
     .then((means) => runWith(question, tell, means));
 };
 
-const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {
+const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet<Untold> => {
   const start = performance.now();
   const { drawing, memory } = opened;
   const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell }, () => means);
   if (asked.kind === 'bad') {
     last = undefined;
-    const line = asked.findings.map((f) => stated(f).sentence)[0] ?? '';
+    const [first] = asked.findings;
+    const line = first === undefined ? '' : printPlain(first.text);
     return {
       answer: 'bad input',
-      sentence: [words(line)],
+      sentence: [words(first?.text ?? '')],
       findings: findingViews(asked.findings, new Set(), 1),
       assumed: [],
       figures: [],
@@ -71,7 +71,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet => {
 };
 
 /** What may change threads instead of being copied: the numbers of pictures and moves. */
-const buffersOf = ({ picture, program }: Sheet): ArrayBuffer[] => [
+const buffersOf = ({ picture, program }: Sheet<Untold>): ArrayBuffer[] => [
   ...(picture?.layers.flatMap((l) => l.chains.map((c) => c.segments.buffer as ArrayBuffer)) ?? []),
   ...(program === undefined ? [] : Object.values(program.moves).map((numbers) => numbers.buffer as ArrayBuffer)),
 ];
@@ -124,15 +124,14 @@ const worker: JobWorker = {
     if (last === undefined || setup === undefined)
       return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
-    if (proven.kind === 'bad input')
-      return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map((f) => stated(f)), text: '' };
+    if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map(foundView), text: '' };
     const { verdict, findings } = proven.proof;
-    return { kind: 'judged', verdict, findings: findings.map((f) => stated(f)), text: proofText(proven.proof) };
+    return { kind: 'judged', verdict, findings: findings.map(foundView), text: proofText(proven.proof) };
   },
   correct: (measured) => {
     if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };
     const answer = correctJob(last.run, { measured });
-    if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings.map((f) => stated(f)) };
+    if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings.map(foundView) };
     if (answer.kind === 'cannot') return { kind: 'cannot', sentence: answer.sentence };
     return {
       kind: 'corrected',
