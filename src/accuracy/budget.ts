@@ -1,8 +1,15 @@
 /** The error budget: where the error of a profile or of a size comes from, which share is the biggest, and what would lower it. */
+
 import { lagOnArc } from '../physics/cut/corner-error.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
 import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
+import type { Source } from '../quantity/source.ts';
+import { saidBy, saidOf } from '../quantity/source.ts';
+import { asText } from '../text/legacy.ts';
+import { name as asName, fixed, quantity, um } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 import { type BudgetQuestion, type Cause, chilled, type Toleranced } from './budget-question.ts';
 import { remedyFor } from './budget-remedies.ts';
@@ -23,7 +30,6 @@ import { thermalGrowth } from './thermal-growth.ts';
 
 /** `systematic` goes the same way every time and is added; `random` goes this way and that: root of the sum of squares. */
 export interface BudgetRow {
-  readonly name: string;
   /** µm, one standard deviation where it is random. */
   readonly figure: Figure;
   readonly kind: 'systematic' | 'random';
@@ -42,7 +48,7 @@ export interface Budget {
   readonly systematic: Figure;
   readonly random: Figure;
   readonly total: Figure;
-  readonly biggest: { readonly row: BudgetRow; readonly sentence: string };
+  readonly biggest: { readonly row: BudgetRow; readonly sentence: Text };
 }
 
 /** There must be at least one pass. */
@@ -50,9 +56,9 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
   const shares = sharesOf(question);
   const only = (kind: BudgetRow['kind']): readonly Figure[] => shares.filter((s) => s.kind === kind).map((s) => s.figure);
   const named = namer(question);
-  const systematic = addedUp(only('systematic'), { key: named('systematic'), name: 'systematic errors, added' });
-  const random = rootOfSquares(only('random'), { key: named('random'), name: 'random errors, root of squares' });
-  const total = addedUp([systematic, random], { key: named('total'), name: 'error to be expected' });
+  const systematic = addedUp(only('systematic'), { key: named('systematic'), name: say('accuracy.systematic')`systematic errors, added` });
+  const random = rootOfSquares(only('random'), { key: named('random'), name: say('accuracy.random')`random errors, root of squares` });
+  const total = addedUp([systematic, random], { key: named('total'), name: say('accuracy.total')`error to be expected` });
   const rows = shares
     .map((s) => ({ ...s, share: shareOf(s, random.value, total.value), remedy: remedyFor(s.what, s.figure.value, question) }))
     .toSorted((a, b) => b.share - a.share)
@@ -62,7 +68,6 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
 
 interface Share {
   readonly what: Cause;
-  readonly name: string;
   readonly figure: Figure;
   readonly kind: BudgetRow['kind'];
 }
@@ -70,22 +75,32 @@ interface Share {
 const sharesOf = (question: BudgetQuestion): readonly Share[] => {
   const { machine } = question;
   const key = namer(question);
-  const positioning = shop('machine.positioning', 'positioning of the machine', machine.positioning, 'µm', machine.name);
-  const share = (what: Cause, name: string, kind: BudgetRow['kind'], figure: Figure): Share => ({
+  const positioning = shop(
+    'machine.positioning',
+    say('accuracy.machine-positioning')`positioning of the machine`,
+    machine.positioning,
+    'µm',
+    saidOf(machine.name),
+  );
+  const share = (what: Cause, name: Text, kind: BudgetRow['kind'], figure: Figure): Share => ({
     what,
-    name,
     kind,
     figure: { ...figure, key: key(what), name },
   });
   return [
-    share('barrel', 'barrel and lag that the last pass leaves', 'systematic', onSides(question, barrelOf(question), key('barrel'))),
-    ...registerOf(question).map((figure) => share('register', 'registers set by hand', 'systematic', figure)),
-    ...cornerOf(question).map((figure) => share('corner', 'wire lag on the tightest arc', 'systematic', figure)),
-    ...heatOf(question).map(({ what, name, kind, figure }) => share(what, name, kind, figure)),
-    share('gap', 'error of offset and gap', 'random', onSides(question, gapOf(question), key('gap'))),
-    share('stress', 'stress let go in the block', 'random', stressOf(question)),
-    share('positioning', 'positioning of the machine', 'random', positioning),
-    share('repeatability', 'from one piece to the next', 'random', repeatability),
+    share(
+      'barrel',
+      say('accuracy.barrel')`barrel and lag that the last pass leaves`,
+      'systematic',
+      onSides(question, barrelOf(question), key('barrel')),
+    ),
+    ...registerOf(question).map((figure) => share('register', say('accuracy.register')`registers set by hand`, 'systematic', figure)),
+    ...cornerOf(question).map((figure) => share('corner', say('accuracy.corner')`wire lag on the tightest arc`, 'systematic', figure)),
+    ...heatOf(question).map(({ what, kind, figure }) => share(what, figure.name, kind, figure)),
+    share('gap', say('accuracy.gap')`error of offset and gap`, 'random', onSides(question, gapOf(question), key('gap'))),
+    share('stress', say('accuracy.stress')`stress let go in the block`, 'random', stressOf(question)),
+    share('positioning', say('accuracy.positioning')`positioning of the machine`, 'random', positioning),
+    share('repeatability', say('accuracy.next-piece')`from one piece to the next`, 'random', repeatability),
   ];
 };
 
@@ -94,8 +109,8 @@ const namer =
   (what: string): string =>
     `${key}.${what}`;
 
-const shop = (key: string, name: string, value: number, unit: Unit, source: string): Figure =>
-  given({ key, name, value, unit, basis: source === 'the drawing' ? 'drawing' : 'shop', source });
+const shop = (key: string, name: Text, value: number, unit: Unit, source: Source, basis: 'shop' | 'drawing' = 'shop'): Figure =>
+  given({ key, name, value, unit, basis, source });
 
 const barrelOf = ({ passes }: BudgetQuestion): Figure => passes.at(-1)!.formError;
 
@@ -106,7 +121,14 @@ const gapOf = ({ passes, factors }: BudgetQuestion): Figure =>
 const onSides = ({ of }: BudgetQuestion, error: Figure, key: string): Figure =>
   of.kind === 'profile'
     ? error
-    : apply(overSides, { error, sides: shop(`${key}-sides`, 'cut faces of the size', of.sides, '1', 'the drawing') }, { key });
+    : apply(
+        overSides,
+        {
+          error,
+          sides: shop(`${key}-sides`, say('accuracy.sides-of-size')`cut faces of the size`, of.sides, '1', saidBy.drawing, 'drawing'),
+        },
+        { key },
+      );
 
 /** The face is off by as much as the last register is, side by side. */
 const registerOf = (question: BudgetQuestion): readonly Figure[] =>
@@ -118,7 +140,14 @@ const registerOf = (question: BudgetQuestion): readonly Figure[] =>
 const cornerOf = (question: BudgetQuestion): readonly Figure[] => {
   const { of } = question;
   if (of.kind !== 'profile' || of.tightestPath === undefined) return [];
-  const radius = shop('budget.tightest-path', 'wire path round the tightest inside arc', of.tightestPath, 'mm', 'the drawing');
+  const radius = shop(
+    'budget.tightest-path',
+    say('accuracy.budget-tightest-path')`wire path round the tightest inside arc`,
+    of.tightestPath,
+    'mm',
+    saidBy.drawing,
+    'drawing',
+  );
   return [apply(lagOnArc, { lag: barrelOf(question), radius }, { key: 'budget.corner' })];
 };
 
@@ -126,47 +155,79 @@ const heatOf = (question: BudgetQuestion): readonly Share[] => {
   const { cutting, measuring, swing, scale = false } = question.temperatures ?? chilled;
   const length = lengthThatGrows(question);
   const { expansion } = question.material;
-  const away = (key: string, name: string, value: number): Figure =>
-    apply(awayFromReference, { temperature: shop(`temperature.${key}`, name, value, '°C', 'the job') }, { key: `temperature.${key}-away` });
+  const away = (key: string, name: Text, value: number): Figure =>
+    apply(
+      awayFromReference,
+      { temperature: shop(`temperature.${key}`, name, value, '°C', saidBy.job) },
+      { key: `temperature.${key}-away` },
+    );
   const growth = (rise: Figure): Figure => apply(thermalGrowth, { expansion, length, rise }, { key: 'growth' });
-  const each = (key: string, name: string): Figure => given(assumedSwing(key, name, swing));
+  const each = (key: string, name: Text): Figure =>
+    given({
+      key: `temperature.${key}`,
+      name,
+      value: swing,
+      unit: 'K',
+      basis: 'common practice',
+      source: { file: 'common-practice' },
+    });
   const together = apply(
     swingTogether,
-    { cutting: each('cutting-swing', 'swing of water and part while cutting'), measuring: each('measuring-swing', 'swing of the room') },
+    {
+      cutting: each('cutting-swing', say('accuracy.cutting-swing')`swing of water and part while cutting`),
+      measuring: each('measuring-swing', say('accuracy.measuring-swing')`swing of the room`),
+    },
     { key: 'temperature.swing' },
   );
-  const rise = away('cutting', 'temperature of the part while it is cut', cutting);
+  const rise = away('cutting', say('accuracy.cutting')`temperature of the part while it is cut`, cutting);
   const cut = scale ? apply(growthLeft, { doubt: expansionDoubt(expansion), length, rise }, { key: 'growth' }) : growth(rise);
-  const read = growth(away('measuring', 'temperature of the part while it is measured', measuring));
+  const read = growth(away('measuring', say('accuracy.measuring')`temperature of the part while it is measured`, measuring));
   return [
     {
       what: 'thermal',
-      name: scale ? 'growth: what scaling the program leaves' : 'growth: cut away from 20 °C',
       kind: 'systematic',
-      figure: cut,
+      figure: { ...cut, name: scale ? heat.scaled : heat.cut },
     },
-    { what: 'measuring', name: 'growth: measured away from 20 °C', kind: 'systematic', figure: read },
-    { what: 'temperature', name: 'swings of temperature', kind: 'random', figure: growth(together) },
+    { what: 'measuring', kind: 'systematic', figure: { ...read, name: heat.measured } },
+    { what: 'temperature', kind: 'random', figure: { ...growth(together), name: heat.swings } },
   ];
 };
+
+const heat = phrases('heat-share', {
+  scaled: say`growth: what scaling the program leaves`,
+  cut: say`growth: cut away from 20 °C`,
+  measured: say`growth: measured away from 20 °C`,
+  swings: say`swings of temperature`,
+});
 
 const expansionDoubt = (expansion: Figure): Figure =>
   given({
     key: 'material.expansion-doubt',
-    name: 'doubt about the expansion',
+    name: say('accuracy.material-expansion-doubt')`doubt about the expansion`,
     value: deviationOf(expansion),
     unit: '1e-6/K',
     basis: 'assumed',
     source: expansion.source,
   });
 
-const assumedSwing = (key: string, name: string, value: number) =>
-  ({ key: `temperature.${key}`, name, value, unit: 'K', basis: 'common practice', source: 'common-practice' }) as const;
-
 const lengthThatGrows = (question: BudgetQuestion): Figure =>
   question.of.kind === 'profile'
-    ? shop('budget.half-extent', 'half the extent of the largest contour', question.of.extent / 2, 'mm', 'the drawing')
-    : shop(namer(question)('length'), `size ${question.of.name}`, question.of.length, 'mm', 'the drawing');
+    ? shop(
+        'budget.half-extent',
+        say('accuracy.budget-half-extent')`half the extent of the largest contour`,
+        question.of.extent / 2,
+        'mm',
+        saidBy.drawing,
+        'drawing',
+      )
+    : shop(
+        namer(question)('length'),
+        say('accuracy.size')`size ${{ size: asName(question.of.name) }}`,
+        question.of.length,
+        'mm',
+        saidBy.drawing,
+        'drawing',
+      );
 
 const stressOf = (question: BudgetQuestion): Figure =>
   apply(
@@ -174,9 +235,16 @@ const stressOf = (question: BudgetQuestion): Figure =>
     {
       rate: stressRate(question.material.family),
       length: lengthThatGrows(question),
-      opened: shop('budget.opened', 'share of the block cut loose', question.opened, '1', 'the drawing'),
+      opened: shop(
+        'budget.opened',
+        say('accuracy.budget-opened')`share of the block cut loose`,
+        question.opened,
+        '1',
+        saidBy.drawing,
+        'drawing',
+      ),
       left: stressLeft,
-      skims: shop('budget.skims', 'skims', question.passes.length - 1, '1', 'the plan'),
+      skims: shop('budget.skims', say('accuracy.budget-skims')`skims`, question.passes.length - 1, '1', saidBy.plan),
     },
     { key: 'budget.stress' },
   );
@@ -193,6 +261,8 @@ const biggestOf = (rows: readonly BudgetRow[], total: Figure): Budget['biggest']
   const percent = Math.round(row.share * 100);
   return {
     row,
-    sentence: `The biggest share is ${row.name}: ${row.figure.value.toFixed(1)} µm, ${percent} % of the ${total.value.toFixed(1)} µm in all. ${row.remedy}`,
+    sentence: say(
+      'accuracy.biggest',
+    )`The biggest share is ${{ row: row.figure.name }}: ${{ error: um(row.figure.value, fixed(1)) }}, ${{ percent: quantity(percent, '%', fixed(0)) }} of the ${{ total: um(total.value, fixed(1)) }} in all. ${{ remedy: asText(row.remedy) }}`,
   };
 };

@@ -4,6 +4,7 @@ import type { CutPlan } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import type { Finding } from '../text/finding.ts';
+import { say } from '../text/say.ts';
 import { correctionFindings } from './correction-safety.ts';
 import { find } from './findings.ts';
 import { type Deviation, deviationOfMeasured, type Measured, type NewRegister, newRegisters, sizeAfter } from './registers.ts';
@@ -64,11 +65,11 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance }
 const meanOf = (figures: readonly Figure[]): Figure => {
   const keys = figures.map((_, i) => `a${i}`);
   const mean: Formula<string> = {
-    name: 'metal left per side',
-    text: 'left = mean over all that was measured',
+    name: say('accuracy.mean')`metal left per side`,
+    text: say('accuracy.mean.by')`left = mean over all that was measured`,
     source: 'definition',
     unit: 'mm',
-    inputs: Object.fromEntries(figures.map((f, i) => [keys[i]!, { unit: 'mm' as const, name: f.name }])),
+    inputs: Object.fromEntries(figures.map((f, i) => [keys[i]!, { unit: 'mm' as const, name: f.key }])),
     compute: (v) => keys.reduce((sum, k) => sum + v[k]!, 0) / keys.length,
   };
   return apply(mean, Object.fromEntries(figures.map((f, i) => [keys[i]!, f])), { key: 'correct.left' });

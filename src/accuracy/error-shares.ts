@@ -1,15 +1,19 @@
 /** Shares of an error that the pass ladder does not know: heat, stress let go, and how shares add up. */
 
+import { familyWords } from '../physics/material/family-words.ts';
 import type { Family } from '../physics/material/material.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { type Applied, apply, type Formula } from '../quantity/formula.ts';
+import { list, type Part } from '../text/part.ts';
+import { say, symbols } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { referenceTemperature } from './thermal-growth.ts';
 
 const micrometres = (name: string): { readonly unit: 'µm'; readonly name: string } => ({ unit: 'µm', name });
 
 export const awayFromReference: Formula<'temperature'> = {
-  name: 'away from 20 °C',
-  text: 'away = |temperature - 20 °C|',
+  name: say('accuracy.away-from-reference')`away from 20 °C`,
+  text: say('accuracy.away-from-reference.by')`away = |temperature - 20 °C|`,
   source: 'definition',
   unit: 'K',
   inputs: { temperature: { unit: '°C', name: 'temperature' } },
@@ -18,8 +22,8 @@ export const awayFromReference: Formula<'temperature'> = {
 
 /** Cutting and measuring swing each for itself. */
 export const swingTogether: Formula<'cutting' | 'measuring'> = {
-  name: 'swing of cutting and measuring together',
-  text: 'swing = √(swing while cutting² + swing while measuring²)',
+  name: say('accuracy.swing-together')`swing of cutting and measuring together`,
+  text: say('accuracy.swing-together.by')`swing = √(swing while cutting² + swing while measuring²)`,
   source: 'definition',
   unit: 'K',
   inputs: { cutting: { unit: 'K', name: 'swing while cutting' }, measuring: { unit: 'K', name: 'swing while measuring' } },
@@ -28,8 +32,8 @@ export const swingTogether: Formula<'cutting' | 'measuring'> = {
 
 /** Across an opening or a part the same error counts on each of its sides. */
 export const overSides: Formula<'error' | 'sides'> = {
-  name: 'error over all sides',
-  text: 'error of a size = sides · error of one side',
+  name: say('accuracy.over-sides')`error over all sides`,
+  text: say('accuracy.over-sides.by')`error of a size = sides · error of one side`,
   source: 'definition',
   unit: 'µm',
   inputs: { error: micrometres('error of one side'), sides: { unit: '1', name: 'sides that count' } },
@@ -37,8 +41,8 @@ export const overSides: Formula<'error' | 'sides'> = {
 };
 
 export const gapError: Formula<'gap' | 'doubt'> = {
-  name: 'error of the offset',
-  text: 'error = doubt · spark gap of the last pass',
+  name: say('accuracy.gap-error')`error of the offset`,
+  text: say('accuracy.gap-error.by')`error = doubt · spark gap of the last pass`,
   source: 'definition',
   unit: 'µm',
   inputs: { gap: { unit: 'mm', name: 'spark gap of the last pass' }, doubt: { unit: '1', name: 'doubt about the gap' } },
@@ -47,8 +51,8 @@ export const gapError: Formula<'gap' | 'doubt'> = {
 
 /** How far the metal moves when stress in the block is let go, of which every skim cuts most away again. */
 export const stressRelease: Formula<'rate' | 'length' | 'opened' | 'left' | 'skims'> = {
-  name: 'movement by stress let go',
-  text: 'movement = rate · length · (1 + 2 · share of the block cut loose) · left^skims',
+  name: say('accuracy.stress-release')`movement by stress let go`,
+  text: say('accuracy.stress-release.by')`movement = rate · length · (1 + 2 · share of the block cut loose) · left^skims`,
   source: 'common-practice',
   unit: 'µm',
   inputs: {
@@ -79,40 +83,67 @@ const movement: Readonly<Record<Family, number>> = {
   zirconium: 0.1,
 };
 
-const practice = (key: string, name: string, value: number, unit: Figure['unit'], deviation: number): Figure =>
-  given({ key, name, value, unit, deviation, basis: 'common practice', source: 'common-practice' });
+const practice = (key: string, name: Text, value: number, unit: Figure['unit'], deviation: number): Figure =>
+  given({ key, name, value, unit, deviation, basis: 'common practice', source: { file: 'common-practice' } });
 
 /** Half of it is doubt: two blocks of one steel differ by more than that. */
 export const stressRate = (family: Family): Figure =>
-  practice('stress.rate', `movement of ${family} by stress, µm per mm`, movement[family], '1', movement[family] / 2);
+  practice(
+    'stress.rate',
+    say('stress.rate')`movement of ${{ family: familyWords[family] }} by stress, µm per mm`,
+    movement[family],
+    '1',
+    movement[family] / 2,
+  );
 
-export const stressLeft = practice('stress.left', 'share of a movement that one skim leaves', 0.3, '1', 0.1);
+export const stressLeft = practice('stress.left', say('accuracy.stress-left')`share of a movement that one skim leaves`, 0.3, '1', 0.1);
 
 /** From one piece to the next with nothing changed: wire diameter and tension, water, picking up. */
-export const repeatability = practice('repeatability', 'from one piece to the next with nothing changed', 0.8, 'µm', 0.4);
+export const repeatability = practice(
+  'repeatability',
+  say('accuracy.repeatability')`from one piece to the next with nothing changed`,
+  0.8,
+  'µm',
+  0.4,
+);
+
+type Named = Applied & { readonly name: Text };
 
 /** What goes the same way every time is added. */
-export const addedUp = (figures: readonly Figure[], as: Applied): Figure =>
-  combined(figures, as, ' + ', (v) => v.reduce((a, b) => a + b, 0));
+export const addedUp = (figures: readonly Figure[], as: Named): Figure =>
+  combined(
+    figures,
+    as,
+    (names) => list(names, 'plus'),
+    (v) => v.reduce((a, b) => a + b, 0),
+  );
 
 /** What goes this way and that is combined by the root of the sum of squares. */
-export const rootOfSquares = (figures: readonly Figure[], as: Applied): Figure =>
-  combined(figures, as, '² + ', (v) => Math.hypot(...v), ['√(', '²)']);
+export const rootOfSquares = (figures: readonly Figure[], as: Named): Figure =>
+  combined(
+    figures,
+    as,
+    (names) =>
+      symbols`√(${list(
+        names.map((name) => symbols`${name}²`),
+        'plus',
+      )})`,
+    (v) => Math.hypot(...v),
+  );
 
 const combined = (
   figures: readonly Figure[],
-  as: Applied,
-  between: string,
+  as: Named,
+  joined: (names: readonly Text[]) => Part | Text,
   compute: (values: readonly number[]) => number,
-  around: readonly [string, string] = ['', ''],
 ): Figure => {
   const named = figures.map((figure, i) => ({ key: `a${i}`, figure }));
   const formula: Formula<string> = {
-    name: as.name ?? 'together',
-    text: `${as.name ?? 'together'} = ${around[0]}${figures.map((f) => f.name).join(between)}${around[1]}`,
+    name: as.name,
+    text: symbols`${as.name} = ${joined(figures.map((f) => f.name))}`,
     source: 'definition',
     unit: 'µm',
-    inputs: Object.fromEntries(named.map(({ key, figure }) => [key, micrometres(figure.name)])),
+    inputs: Object.fromEntries(named.map(({ key, figure }) => [key, micrometres(figure.key)])),
     compute: (values) => compute(Object.values(values)),
   };
   return apply(formula, Object.fromEntries(named.map(({ key, figure }) => [key, figure])), as);

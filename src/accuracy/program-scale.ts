@@ -7,6 +7,8 @@
 import type { Material } from '../physics/material/material.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
+import { saidBy } from '../quantity/source.ts';
+import { say } from '../text/say.ts';
 import { referenceTemperature } from './thermal-growth.ts';
 
 const inputs = {
@@ -15,8 +17,8 @@ const inputs = {
 } as const;
 
 export const programScale: Formula<'expansion' | 'temperature'> = {
-  name: 'scale of the program',
-  text: 'scale = 1 + expansion · (temperature - 20 °C)',
+  name: say('accuracy.program-scale')`scale of the program`,
+  text: say('accuracy.program-scale.by')`scale = 1 + expansion · (temperature - 20 °C)`,
   source: 'iso-1',
   unit: '1',
   inputs,
@@ -25,8 +27,8 @@ export const programScale: Formula<'expansion' | 'temperature'> = {
 
 /** The other way about: what a size of a part at a temperature is at 20 °C. Undoes programScale exactly. */
 export const sizeAtReference: Formula<'size' | 'expansion' | 'temperature'> = {
-  name: 'size at 20 °C',
-  text: 'size at 20 °C = size / (1 + expansion · (temperature - 20 °C))',
+  name: say('accuracy.size-at-reference')`size at 20 °C`,
+  text: say('accuracy.size-at-reference.by')`size at 20 °C = size / (1 + expansion · (temperature - 20 °C))`,
   source: 'iso-1',
   unit: 'mm',
   inputs: { size: { unit: 'mm', name: 'size' }, ...inputs },
@@ -35,8 +37,8 @@ export const sizeAtReference: Formula<'size' | 'expansion' | 'temperature'> = {
 
 /** A scaled program leaves only what is not known of the metal's expansion; swings of temperature are counted elsewhere. */
 export const growthLeft: Formula<'doubt' | 'length' | 'rise'> = {
-  name: 'growth that scaling leaves',
-  text: 'growth left = doubt about the expansion · length · (temperature - 20 °C)',
+  name: say('accuracy.growth-left')`growth that scaling leaves`,
+  text: say('accuracy.growth-left.by')`growth left = doubt about the expansion · length · (temperature - 20 °C)`,
   source: 'definition',
   unit: 'µm',
   inputs: {
@@ -55,11 +57,11 @@ export const scaleFor = (material: Material, temperature: number): Figure =>
       expansion: material.expansion,
       temperature: given({
         key: 'temperature.cutting',
-        name: 'temperature of the part while it is cut',
+        name: say('accuracy.temperature-cutting')`temperature of the part while it is cut`,
         value: temperature,
         unit: '°C',
         basis: 'shop',
-        source: 'the job',
+        source: saidBy.job,
       }),
     },
     { key: 'program.scale' },

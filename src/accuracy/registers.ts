@@ -6,6 +6,10 @@
 import type { Kept, Pass } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
+import { saidBy } from '../quantity/source.ts';
+import { contour, term } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { sizeAtReference } from './program-scale.ts';
 
 /** A size of a cut contour as it was measured. */
@@ -34,8 +38,8 @@ export interface Deviation {
 }
 
 export const metalLeft: Formula<'size' | 'expected' | 'sides' | 'sense'> = {
-  name: 'metal left per side',
-  text: 'left = sense · (size at 20 °C - size of the drawing) / sides; sense 1 for a part, -1 for an opening',
+  name: say('accuracy.metal-left')`metal left per side`,
+  text: say('accuracy.metal-left.by')`left = sense · (size at 20 °C - size of the drawing) / sides; sense 1 for a part, -1 for an opening`,
   source: 'definition',
   unit: 'mm',
   inputs: {
@@ -48,8 +52,8 @@ export const metalLeft: Formula<'size' | 'expected' | 'sides' | 'sense'> = {
 };
 
 export const correctedRegister: Formula<'register' | 'left'> = {
-  name: 'corrected register',
-  text: 'new register = register - metal left per side',
+  name: say('accuracy.corrected-register')`corrected register`,
+  text: say('accuracy.corrected-register.by')`new register = register - metal left per side`,
   source: 'definition',
   unit: 'mm',
   inputs: { register: { unit: 'mm', name: 'register as it was' }, left: { unit: 'mm', name: 'metal left per side' } },
@@ -58,8 +62,8 @@ export const correctedRegister: Formula<'register' | 'left'> = {
 
 /** The reverse: what becomes of a size when the registers change. */
 export const sizeAfterChange: Formula<'size' | 'change' | 'sides' | 'sense'> = {
-  name: 'size after a change of the registers',
-  text: 'size = size before + sense · sides · change; sense 1 for a part, -1 for an opening',
+  name: say('accuracy.size-after-change')`size after a change of the registers`,
+  text: say('accuracy.size-after-change.by')`size = size before + sense · sides · change; sense 1 for a part, -1 for an opening`,
   source: 'definition',
   unit: 'mm',
   inputs: {
@@ -73,6 +77,16 @@ export const sizeAfterChange: Formula<'size' | 'change' | 'sides' | 'sense'> = {
 
 export const senseOfSize = (kept: Kept): 1 | -1 => (kept === 'punch' ? 1 : -1);
 
+const names = phrases('measured-size', {
+  measured: (loop: string) => say`size of ${{ loop: contour(loop) }} as measured`,
+  temperature: (loop: string) => say`temperature of ${{ loop: contour(loop) }} while measured`,
+  size: (loop: string) => say`size of ${{ loop: contour(loop) }} at 20 °C`,
+  drawn: (loop: string) => say`size of ${{ loop: contour(loop) }} on the drawing`,
+  left: (loop: string) => say`metal left per side on ${{ loop: contour(loop) }}`,
+  before: (register: number) => say`register ${{ register: term(`D${register}`) }} as it was`,
+  corrected: (register: number) => say`register ${{ register: term(`D${register}`) }} corrected`,
+});
+
 /** Reads a size in the shop: a micrometre; a hand on the part warms it by about a degree. */
 const USUAL = { doubt: 0.001, temperatureDoubt: 1 } as const;
 
@@ -81,27 +95,27 @@ export const deviationOfMeasured = (measured: Measured, expansion: Figure): Devi
   const size = apply(
     sizeAtReference,
     {
-      size: leaf('measured', `size of ${measured.loop} as measured`, measured.size, 'mm', measured.doubt ?? USUAL.doubt),
+      size: leaf('measured', names.measured(measured.loop), measured.size, 'mm', measured.doubt ?? USUAL.doubt),
       expansion,
       temperature: leaf(
         'temperature',
-        `temperature of ${measured.loop} while measured`,
+        names.temperature(measured.loop),
         measured.temperature,
         '°C',
         measured.temperatureDoubt ?? USUAL.temperatureDoubt,
       ),
     },
-    { key: keyOf(measured, 'size'), name: `size of ${measured.loop} at 20 °C` },
+    { key: keyOf(measured, 'size'), name: names.size(measured.loop) },
   );
   const left = apply(
     metalLeft,
     {
       size,
-      expected: leaf('expected', `size of ${measured.loop} on the drawing`, measured.expected, 'mm', 0),
-      sides: leaf('sides', 'cut faces', measured.sides, '1', 0),
-      sense: leaf('sense', 'sense', senseOfSize(measured.kept), '1', 0),
+      expected: leaf('expected', names.drawn(measured.loop), measured.expected, 'mm', 0),
+      sides: leaf('sides', say('accuracy.sides')`cut faces`, measured.sides, '1', 0),
+      sense: leaf('sense', say('accuracy.sense')`sense`, senseOfSize(measured.kept), '1', 0),
     },
-    { key: keyOf(measured, 'left'), name: `metal left per side on ${measured.loop}` },
+    { key: keyOf(measured, 'left'), name: names.left(measured.loop) },
   );
   return { measured, size, left };
 };
@@ -125,16 +139,16 @@ export const newRegisters = (
     const before = registers.get(pass.register) ?? pass.offset.value;
     const set = given({
       key: `${key}.register.${pass.register}.before`,
-      name: `register D${pass.register} as it was`,
+      name: names.before(pass.register),
       value: before,
       unit: 'mm',
       basis: 'shop',
-      source: 'the program',
+      source: saidBy.program,
     });
     const after = apply(
       correctedRegister,
       { register: set, left },
-      { key: `${key}.register.${pass.register}`, name: `register D${pass.register} corrected` },
+      { key: `${key}.register.${pass.register}`, name: names.corrected(pass.register) },
     );
     return { pass: pass.number, register: pass.register, before, after };
   });
@@ -147,7 +161,7 @@ const keyOf = ({ loop }: Measured, what: string): string => `correct.${loop}.${w
 
 const leafOf =
   (measured: Measured) =>
-  (what: string, name: string, value: number, unit: Figure['unit'], deviation: number): Figure =>
+  (what: string, name: Text, value: number, unit: Figure['unit'], deviation: number): Figure =>
     given({
       key: keyOf(measured, what),
       name,
@@ -155,5 +169,5 @@ const leafOf =
       unit,
       deviation,
       basis: what === 'expected' ? 'drawing' : 'measured',
-      source: what === 'expected' ? 'the drawing' : 'who measured it',
+      source: what === 'expected' ? saidBy.drawing : saidBy.measurer,
     });

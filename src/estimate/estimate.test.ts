@@ -9,13 +9,14 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { CutPlan, Pass } from '../plan/plan.ts';
 import { given } from '../quantity/figure.ts';
+import { saidOf } from '../quantity/source.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import type { Unit } from '../text/unit.ts';
 import { type Estimate, type EstimateQuestion, estimateJob } from './estimate.ts';
 import { type Rates, ratesOn } from './rates.ts';
 
 const leaf = (key: string, value: number, unit: Unit, deviation = 0) =>
-  given({ key, name: key, value, unit, deviation, basis: 'assumed', source: 'test' });
+  given({ key, name: saidOf(key), value, unit, deviation, basis: 'assumed', source: saidOf('test') });
 
 const rates: Rates = {
   from: '2026-01-01',

@@ -1,14 +1,18 @@
 /** The few formulas by which program and rates become minutes and money. */
+
 import type { Figure } from '../quantity/figure.ts';
 import { type Applied, apply, type Formula } from '../quantity/formula.ts';
+import { list } from '../text/part.ts';
+import { say, symbols } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 
 /** Arithmetic needs no source; the numbers that go in carry theirs. */
 const SOURCE = 'definition';
 
 export const cuttingMinutes: Formula<'length' | 'feed'> = {
-  name: 'cutting time',
-  text: 'time = length / feed',
+  name: say('estimate.cutting-minutes')`cutting time`,
+  text: say('estimate.cutting-minutes.by')`time = length / feed`,
   source: SOURCE,
   unit: 'min',
   inputs: { length: { unit: 'mm', name: 'path of the wire' }, feed: { unit: 'mm/min', name: 'feed' } },
@@ -16,8 +20,8 @@ export const cuttingMinutes: Formula<'length' | 'feed'> = {
 };
 
 export const repeated: Formula<'count' | 'minutes'> = {
-  name: 'repeated work',
-  text: 'time = how often × minutes each',
+  name: say('estimate.repeated')`repeated work`,
+  text: say('estimate.repeated.by')`time = how often × minutes each`,
   source: SOURCE,
   unit: 'min',
   inputs: { count: { unit: '1', name: 'how often' }, minutes: { unit: 'min', name: 'minutes each' } },
@@ -25,8 +29,8 @@ export const repeated: Formula<'count' | 'minutes'> = {
 };
 
 export const drillingMinutes: Formula<'holes' | 'depth' | 'feed' | 'setting'> = {
-  name: 'start-hole drilling',
-  text: 'time = holes × (depth / feed + setting)',
+  name: say('estimate.drilling-minutes')`start-hole drilling`,
+  text: say('estimate.drilling-minutes.by')`time = holes × (depth / feed + setting)`,
   source: SOURCE,
   unit: 'min',
   inputs: {
@@ -39,8 +43,8 @@ export const drillingMinutes: Formula<'holes' | 'depth' | 'feed' | 'setting'> = 
 };
 
 export const hourly: Formula<'minutes' | 'rate'> = {
-  name: 'cost of time',
-  text: 'cost = minutes / 60 × rate',
+  name: say('estimate.hourly')`cost of time`,
+  text: say('estimate.hourly.by')`cost = minutes / 60 × rate`,
   source: SOURCE,
   unit: 'money',
   inputs: { minutes: { unit: 'min', name: 'time' }, rate: { unit: 'money/h', name: 'rate' } },
@@ -48,8 +52,8 @@ export const hourly: Formula<'minutes' | 'rate'> = {
 };
 
 export const powerCost: Formula<'minutes' | 'power' | 'price'> = {
-  name: 'cost of power',
-  text: 'cost = minutes / 60 × power × price',
+  name: say('estimate.power-cost')`cost of power`,
+  text: say('estimate.power-cost.by')`cost = minutes / 60 × power × price`,
   source: SOURCE,
   unit: 'money',
   inputs: {
@@ -62,8 +66,8 @@ export const powerCost: Formula<'minutes' | 'power' | 'price'> = {
 
 /** Of wire and of metal alike. */
 export const massCost: Formula<'mass' | 'price'> = {
-  name: 'cost by mass',
-  text: 'cost = mass × price',
+  name: say('estimate.mass-cost')`cost by mass`,
+  text: say('estimate.mass-cost.by')`cost = mass × price`,
   source: SOURCE,
   unit: 'money',
   inputs: { mass: { unit: 'kg', name: 'mass' }, price: { unit: 'money/kg', name: 'price' } },
@@ -71,8 +75,8 @@ export const massCost: Formula<'mass' | 'price'> = {
 };
 
 export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {
-  name: 'price of one piece',
-  text: 'price = (once / quantity + per piece) × (1 + margin)',
+  name: say('estimate.price-each')`price of one piece`,
+  text: say('estimate.price-each.by')`price = (once / quantity + per piece) × (1 + margin)`,
   source: SOURCE,
   unit: 'money',
   inputs: {
@@ -85,8 +89,8 @@ export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {
 };
 
 export const stackShare: Formula<'own' | 'run' | 'runs' | 'quantity'> = {
-  name: 'share of a stack',
-  text: 'per piece = own + each stack × stacks / quantity',
+  name: say('estimate.stack-share')`share of a stack`,
+  text: say('estimate.stack-share.by')`per piece = own + each stack × stacks / quantity`,
   source: SOURCE,
   unit: 'money',
   inputs: {
@@ -99,8 +103,8 @@ export const stackShare: Formula<'own' | 'run' | 'runs' | 'quantity'> = {
 };
 
 export const priceTotal: Formula<'each' | 'quantity'> = {
-  name: 'price of all pieces',
-  text: 'total = price each × quantity',
+  name: say('estimate.price-total')`price of all pieces`,
+  text: say('estimate.price-total.by')`total = price each × quantity`,
   source: SOURCE,
   unit: 'money',
   inputs: { each: { unit: 'money', name: 'price each' }, quantity: { unit: '1', name: 'quantity' } },
@@ -108,14 +112,17 @@ export const priceTotal: Formula<'each' | 'quantity'> = {
 };
 
 /** The sum of figures of one unit, as a figure of its own. */
-export const sumOf = (figures: readonly Figure[], unit: Unit, as: Applied): Figure => {
+export const sumOf = (figures: readonly Figure[], unit: Unit, as: Applied & { readonly name: Text }): Figure => {
   const names = figures.map((_, i) => `a${i}`);
   const formula: Formula<string> = {
-    name: as.name ?? 'sum',
-    text: `${as.name ?? 'sum'} = ${figures.map((f) => f.name).join(' + ')}`,
+    name: as.name,
+    text: symbols`${as.name} = ${list(
+      figures.map((f) => f.name),
+      'plus',
+    )}`,
     source: SOURCE,
     unit,
-    inputs: Object.fromEntries(figures.map((f, i) => [names[i] as string, { unit, name: f.name }])),
+    inputs: Object.fromEntries(figures.map((f, i) => [names[i] as string, { unit, name: f.key }])),
     compute: (values) => names.reduce((sum, n) => sum + (values[n] as number), 0),
   };
   return apply(formula, Object.fromEntries(figures.map((f, i) => [names[i] as string, f])), as);

@@ -1,8 +1,13 @@
 /** Minutes of one piece: cutting by pass, threading, travel, stops; attended and unattended apart. */
+
 import type { Machine } from '../physics/cut/machine.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
+import { saidBy } from '../quantity/source.ts';
+import { count } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 import { cuttingMinutes, drillingMinutes, repeated, sumOf } from './formulas.ts';
 import type { Rates } from './rates.ts';
@@ -29,54 +34,57 @@ export interface Hours {
 }
 
 /** A count or length taken from the program as read back: exact. */
-export const counted = (key: string, name: string, value: number, unit: Unit): Figure =>
-  given({ key, name, value, unit, basis: 'drawing', source: 'the program as read back' });
+export const counted = (key: string, name: Text, value: number, unit: Unit): Figure =>
+  given({ key, name, value, unit, basis: 'drawing', source: saidBy.programRead });
 
 /** A value out of the shop file. */
-export const fromShop = (key: string, name: string, value: number, unit: Unit, spread = 0): Figure =>
-  given({ key, name, value, unit, basis: 'shop', source: 'the shop file', deviation: value * spread });
+export const fromShop = (key: string, name: Text, value: number, unit: Unit, spread = 0): Figure =>
+  given({ key, name, value, unit, basis: 'shop', source: saidBy.shopFile, deviation: value * spread });
 
 export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Rates): Hours => {
   const passes = passTimes(tally, plan);
-  const people = (key: string, name: string, minutes: number): Figure =>
-    fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
-  const often = (key: string, name: string, count: number, minutes: Figure): Figure =>
-    apply(repeated, { count: counted(`program.${key}`, `how often: ${name}`, count, '1'), minutes }, { key: `hours.${key}`, name });
+  const people = (key: string, name: Text, minutes: number): Figure => fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
+  const often = (key: string, name: Text, times: number, minutes: Figure): Figure =>
+    apply(
+      repeated,
+      { count: counted(`program.${key}`, say('estimate.how-often')`how often: ${{ what: name }}`, times, '1'), minutes },
+      { key: `hours.${key}`, name },
+    );
 
   const byMachine = often(
     'threading-machine',
-    'threading by the machine',
+    names.threadingMachine,
     tally.machineThreads,
-    fromShop('machine.thread', 'one threading by the machine', machine.threadMinutes, 'min', rates.spread),
+    fromShop('machine.thread', names.machineThread, machine.threadMinutes, 'min', rates.spread),
   );
   const byHand = often(
     'threading-hand',
-    'threading by hand',
+    names.threadingHand,
     tally.handThreads,
-    people('handThread', 'one threading by hand', rates.minutes.handThread),
+    people('handThread', names.handThread, rates.minutes.handThread),
   );
   const conditions = often(
     'conditions',
-    'conditions set by hand',
+    names.conditions,
     tally.handConditions,
-    people('condition', 'setting one condition', rates.minutes.condition),
+    people('condition', names.condition, rates.minutes.condition),
   );
-  const pieces = often('stops-pieces', 'stops for slugs and parts', tally.stops, people('stop', 'one stop', rates.minutes.stop));
+  const pieces = often('stops-pieces', names.stopsPieces, tally.stops, people('stop', names.stop, rates.minutes.stop));
   const travel = apply(
     cuttingMinutes,
     {
-      length: counted('program.travel', 'travel without the wire', tally.travel, 'mm'),
-      feed: fromShop('machine.travel', 'travel feed', machine.travelFeed, 'mm/min'),
+      length: counted('program.travel', names.programTravel, tally.travel, 'mm'),
+      feed: fromShop('machine.travel', names.machineTravel, machine.travelFeed, 'mm/min'),
     },
-    { key: 'hours.travel', name: 'travel' },
+    { key: 'hours.travel', name: names.hoursTravel },
   );
   const sparking = sumOf(
     passes.map((p) => p.minutes),
     'min',
-    { key: 'hours.sparking', name: 'cutting' },
+    { key: 'hours.sparking', name: names.hoursSparking },
   );
-  const stops = sumOf([conditions, pieces], 'min', { key: 'hours.stops', name: 'stops' });
-  const threading = sumOf([byMachine, byHand], 'min', { key: 'hours.threading', name: 'threading' });
+  const stops = sumOf([conditions, pieces], 'min', { key: 'hours.stops', name: names.hoursStops });
+  const threading = sumOf([byMachine, byHand], 'min', { key: 'hours.threading', name: names.hoursThreading });
   const watched = machine.threadsItself ? [byHand, stops] : [byHand, byMachine, stops];
   const alone = machine.threadsItself ? [sparking, travel, byMachine] : [sparking, travel];
   return {
@@ -86,19 +94,40 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
     stops,
     sparking,
     drilling: drillingOf(plan, rates),
-    setUp: people('setUp', 'set-up', rates.minutes.setUp),
+    setUp: people('setUp', names.setUp, rates.minutes.setUp),
     programming: programmingOf(plan, rates, people),
-    attended: sumOf(watched, 'min', { key: 'hours.attended', name: 'machine time with somebody there' }),
-    unattended: sumOf(alone, 'min', { key: 'hours.unattended', name: 'machine time alone' }),
-    total: sumOf([...alone, ...watched], 'min', { key: 'hours.total', name: 'machine time of one piece' }),
+    attended: sumOf(watched, 'min', { key: 'hours.attended', name: names.hoursAttended }),
+    unattended: sumOf(alone, 'min', { key: 'hours.unattended', name: names.hoursUnattended }),
+    total: sumOf([...alone, ...watched], 'min', { key: 'hours.total', name: names.hoursTotal }),
   };
 };
+
+const names = phrases('hours', {
+  threadingMachine: say`threading by the machine`,
+  machineThread: say`one threading by the machine`,
+  threadingHand: say`threading by hand`,
+  handThread: say`one threading by hand`,
+  conditions: say`conditions set by hand`,
+  condition: say`setting one condition`,
+  stopsPieces: say`stops for slugs and parts`,
+  stop: say`one stop`,
+  programTravel: say`travel without the wire`,
+  machineTravel: say`travel feed`,
+  hoursTravel: say`travel`,
+  hoursSparking: say`cutting`,
+  hoursStops: say`stops`,
+  hoursThreading: say`threading`,
+  setUp: say`set-up`,
+  hoursAttended: say`machine time with somebody there`,
+  hoursUnattended: say`machine time alone`,
+  hoursTotal: say`machine time of one piece`,
+});
 
 const passTimes = (tally: Tally, plan: CutPlan): readonly PassTime[] =>
   plan.passes.map((pass, i) => {
     const length = counted(
       `program.pass.${pass.number}.length`,
-      `path of the wire in pass ${pass.number}`,
+      say('estimate.pass-length')`path of the wire in pass ${{ pass: count(pass.number) }}`,
       tally.lengths[i] as number,
       'mm',
     );
@@ -108,7 +137,7 @@ const passTimes = (tally: Tally, plan: CutPlan): readonly PassTime[] =>
       minutes: apply(
         cuttingMinutes,
         { length, feed: pass.feed },
-        { key: `hours.pass.${pass.number}`, name: `cutting time of pass ${pass.number}` },
+        { key: `hours.pass.${pass.number}`, name: say('estimate.pass-minutes')`cutting time of pass ${{ pass: count(pass.number) }}` },
       ),
     };
   });
@@ -118,32 +147,50 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
   const drilled = [...plan.contours.map((c) => c.hole), ...ends].filter((h) => h.origin === 'placed');
   const holes = new Set(drilled.map(({ at }) => `${at.x} ${at.y}`)).size;
   const inputs = {
-    holes: given({ key: 'plan.holes', name: 'start holes to drill', value: holes, unit: '1', basis: 'drawing', source: 'the plan' }),
-    depth: given({ key: 'job.height', name: 'height of the block', value: plan.height, unit: 'mm', basis: 'drawing', source: 'the job' }),
-    feed: fromShop('shop.drilling.feed', 'drilling feed', rates.drillingFeed, 'mm/min', rates.spread),
-    setting: fromShop('shop.drilling.hole', 'setting one hole', rates.drillingHole, 'min', rates.spread),
+    holes: given({
+      key: 'plan.holes',
+      name: say('estimate.plan-holes')`start holes to drill`,
+      value: holes,
+      unit: '1',
+      basis: 'drawing',
+      source: saidBy.plan,
+    }),
+    depth: given({
+      key: 'job.height',
+      name: say('estimate.job-height')`height of the block`,
+      value: plan.height,
+      unit: 'mm',
+      basis: 'drawing',
+      source: saidBy.job,
+    }),
+    feed: fromShop('shop.drilling.feed', say('estimate.shop-drilling-feed')`drilling feed`, rates.drillingFeed, 'mm/min', rates.spread),
+    setting: fromShop('shop.drilling.hole', say('estimate.shop-drilling-hole')`setting one hole`, rates.drillingHole, 'min', rates.spread),
   };
-  return apply(drillingMinutes, inputs, { key: 'hours.drilling', name: 'start-hole drilling' });
+  return apply(drillingMinutes, inputs, { key: 'hours.drilling', name: say('estimate.hours-drilling')`start-hole drilling` });
 };
 
-const programmingOf = (plan: CutPlan, rates: Rates, people: (key: string, name: string, minutes: number) => Figure): Figure => {
+const programmingOf = (plan: CutPlan, rates: Rates, people: (key: string, name: Text, minutes: number) => Figure): Figure => {
   const contours = apply(
     repeated,
     {
       count: given({
         key: 'plan.contours',
-        name: 'contours',
+        name: say('estimate.plan-contours')`contours`,
         value: plan.contours.length,
         unit: '1',
         basis: 'drawing',
-        source: 'the plan',
+        source: saidBy.plan,
       }),
-      minutes: people('programmingContour', 'programming of one contour', rates.minutes.programmingContour),
+      minutes: people(
+        'programmingContour',
+        say('estimate.programming-contour')`programming of one contour`,
+        rates.minutes.programmingContour,
+      ),
     },
-    { key: 'hours.programming-contours', name: 'programming of the contours' },
+    { key: 'hours.programming-contours', name: say('estimate.hours-programming-contours')`programming of the contours` },
   );
-  return sumOf([people('programming', 'programming of any job', rates.minutes.programming), contours], 'min', {
+  return sumOf([people('programming', say('estimate.programming')`programming of any job`, rates.minutes.programming), contours], 'min', {
     key: 'hours.programming',
-    name: 'programming',
+    name: say('estimate.hours-programming')`programming`,
   });
 };

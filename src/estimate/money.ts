@@ -5,12 +5,15 @@ import { spoolShare, wireKilograms, wireMetres } from '../physics/wire/wire-use.
 import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
+import { saidBy } from '../quantity/source.ts';
+import { count as counting } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { hourly, massCost, powerCost, priceEach, priceTotal, stackShare, sumOf } from './formulas.ts';
 import { fromShop, type Hours } from './hours.ts';
 import type { Rates } from './rates.ts';
 
 export interface PriceLine {
-  readonly name: string;
   readonly cost: Figure;
   /** Once for the job, for each piece, or for each run of the program where a stack gives several pieces. */
   readonly per: 'job' | 'piece' | 'run';
@@ -30,18 +33,26 @@ export interface WireUse {
 
 /** Wire used up by one piece: it runs at its speed for as long as the machine sparks. */
 export const wireUse = (hours: Hours, wire: Wire): WireUse => {
-  const speed = fromShop('wire.speed', 'wire speed', wire.speed, 'm/min', 0.1);
-  const length = apply(wireMetres, { minutes: hours.sparking, speed }, { key: 'wire.length', name: 'wire used for one piece' });
-  const diameter = fromShop('wire.diameter', 'wire diameter', wire.diameter, 'mm');
-  const density = fromShop('wire.density', 'density of the wire', wire.density, 'g/cm³');
-  const mass = apply(wireKilograms, { length, diameter, density }, { key: 'wire.mass', name: 'mass of the wire used for one piece' });
+  const speed = fromShop('wire.speed', say('estimate.wire-speed')`wire speed`, wire.speed, 'm/min', 0.1);
+  const length = apply(
+    wireMetres,
+    { minutes: hours.sparking, speed },
+    { key: 'wire.length', name: say('estimate.wire-length')`wire used for one piece` },
+  );
+  const diameter = fromShop('wire.diameter', say('estimate.wire-diameter')`wire diameter`, wire.diameter, 'mm');
+  const density = fromShop('wire.density', say('estimate.wire-density')`density of the wire`, wire.density, 'g/cm³');
+  const mass = apply(
+    wireKilograms,
+    { length, diameter, density },
+    { key: 'wire.mass', name: say('estimate.wire-mass')`mass of the wire used for one piece` },
+  );
   return {
     length,
     mass,
     spools: apply(
       spoolShare,
-      { mass, spool: fromShop('wire.spool', 'wire on one spool', wire.spool, 'kg') },
-      { key: 'wire.spools', name: 'spools used for one piece' },
+      { mass, spool: fromShop('wire.spool', say('estimate.wire-spool')`wire on one spool`, wire.spool, 'kg') },
+      { key: 'wire.spools', name: say('estimate.wire-spools')`spools used for one piece` },
     ),
   };
 };
@@ -60,49 +71,42 @@ export const priceLines = (
   rates: Rates,
   { stack, metal }: Shared = { stack: 1 },
 ): readonly PriceLine[] => {
-  const labour = fromShop('shop.labour', 'labour rate', rates.labourHour, 'money/h');
-  const people = (key: string, name: string, minutes: number): Figure =>
-    fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
-  const cost = (key: string, name: string, minutes: Figure, rate: Figure): Figure =>
+  const labour = fromShop('shop.labour', names.shopLabour, rates.labourHour, 'money/h');
+  const people = (key: string, name: Text, minutes: number): Figure => fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
+  const cost = (key: string, name: Text, minutes: Figure, rate: Figure): Figure =>
     apply(hourly, { minutes, rate }, { key: `price.${key}`, name });
   const handling = sumOf(
     [
       hours.attended,
-      people('load', 'changing the piece', rates.minutes.load),
-      people(
-        'inspection',
-        stack === 1 ? 'measuring and cleaning' : 'measuring and cleaning all of a stack',
-        stack * rates.minutes.inspection,
-      ),
+      people('load', names.load, rates.minutes.load),
+      people('inspection', stack === 1 ? names.inspection : names.inspectionOfStack, stack * rates.minutes.inspection),
     ],
     'min',
     {
       key: 'hours.people',
-      name: stack === 1 ? 'work on one piece' : 'work on one stack',
+      name: stack === 1 ? names.work : names.workOnStack,
     },
   );
   const lines: readonly (readonly ['job' | 'run', Figure])[] = [
-    ['job', cost('programming', 'Programming', hours.programming, labour)],
-    ['job', cost('set-up', 'Set-up', hours.setUp, labour)],
-    ['run', cost('machine', 'Machine time', hours.total, fromShop('shop.machine', 'machine rate', rates.machineHour, 'money/h'))],
-    ['run', cost('people', 'Stops, loading and measuring', handling, labour)],
-    ['run', cost('drilling', 'Start holes', hours.drilling, fromShop('shop.drilling', 'drilling rate', rates.drillingHour, 'money/h'))],
+    ['job', cost('programming', names.programmingCost, hours.programming, labour)],
+    ['job', cost('set-up', names.setUpCost, hours.setUp, labour)],
+    ['run', cost('machine', names.machine, hours.total, fromShop('shop.machine', names.shopMachine, rates.machineHour, 'money/h'))],
+    ['run', cost('people', names.people, handling, labour)],
+    ['run', cost('drilling', names.drilling, hours.drilling, fromShop('shop.drilling', names.shopDrilling, rates.drillingHour, 'money/h'))],
     [
       'run',
       apply(
         massCost,
-        { mass: use.mass, price: fromShop('wire.price', 'price of the wire', wire.price, 'money/kg') },
-        { key: 'price.wire', name: 'Wire' },
+        { mass: use.mass, price: fromShop('wire.price', names.wirePrice, wire.price, 'money/kg') },
+        { key: 'price.wire', name: names.priceWire },
       ),
     ],
-    ['run', cost('filters', 'Filters', hours.sparking, fromShop('shop.filters', 'filters', rates.filtersHour, 'money/h'))],
-    ['run', cost('resin', 'Resin', hours.sparking, fromShop('shop.resin', 'resin', rates.resinHour, 'money/h'))],
+    ['run', cost('filters', names.filters, hours.sparking, fromShop('shop.filters', names.shopFilters, rates.filtersHour, 'money/h'))],
+    ['run', cost('resin', names.resin, hours.sparking, fromShop('shop.resin', names.shopResin, rates.resinHour, 'money/h'))],
     ['run', powerLine(hours, rates)],
   ];
-  const all = lines.map(
-    ([per, figure]): PriceLine => ({ name: figure.name, cost: figure, per: per === 'run' && stack === 1 ? 'piece' : per }),
-  );
-  return metal === undefined ? all : [...all, { name: metal.name, cost: metal, per: 'piece' }];
+  const all = lines.map(([per, figure]): PriceLine => ({ cost: figure, per: per === 'run' && stack === 1 ? 'piece' : per }));
+  return metal === undefined ? all : [...all, { cost: metal, per: 'piece' }];
 };
 
 const powerLine = (hours: Hours, rates: Rates): Figure =>
@@ -110,41 +114,41 @@ const powerLine = (hours: Hours, rates: Rates): Figure =>
     powerCost,
     {
       minutes: hours.total,
-      power: fromShop('shop.power', 'mean power', rates.power, 'kW', 0.1),
-      price: fromShop('shop.power-price', 'price of power', rates.powerPrice, 'money/kWh'),
+      power: fromShop('shop.power', say('estimate.shop-power')`mean power`, rates.power, 'kW', 0.1),
+      price: fromShop('shop.power-price', say('estimate.shop-power-price')`price of power`, rates.powerPrice, 'money/kWh'),
     },
-    { key: 'price.power', name: 'Power' },
+    { key: 'price.power', name: say('estimate.price-power')`Power` },
   );
 
 /** Prices for each quantity asked, smallest first, each quantity once. A stack that is not full costs as much as a full one. */
 export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly number[], rates: Rates, stack = 1): readonly PriceBreak[] => {
-  const of = (per: PriceLine['per'], name: string): Figure =>
+  const of = (per: PriceLine['per'], name: Text): Figure =>
     sumOf(
       lines.filter((l) => l.per === per).map((l) => l.cost),
       'money',
       { key: `price.per-${per}`, name },
     );
-  const once = of('job', 'cost once for the job');
-  const own = of('piece', 'cost of each piece');
-  const run = of('run', 'cost of each stack');
-  const margin = fromShop('shop.margin', 'margin', rates.margin, '1');
+  const once = of('job', say('estimate.job')`cost once for the job`);
+  const own = of('piece', say('estimate.piece')`cost of each piece`);
+  const run = of('run', say('estimate.run')`cost of each stack`);
+  const margin = fromShop('shop.margin', say('estimate.shop-margin')`margin`, rates.margin, '1');
   return [...new Set(quantities)]
     .toSorted((a, b) => a - b)
     .map((count) => {
       const quantity = given({
         key: `job.quantity.${count}`,
-        name: 'quantity',
+        name: say('estimate.job-quantity')`quantity`,
         value: count,
         unit: '1',
         basis: 'drawing',
-        source: 'the job',
+        source: saidBy.job,
       });
       const piece = stack === 1 ? own : withShare(own, run, quantity, stack);
-      const each = apply(priceEach, { once, piece, quantity, margin }, { key: `price.${count}.each`, name: `price each for ${count}` });
+      const each = apply(priceEach, { once, piece, quantity, margin }, { key: `price.${count}.each`, name: names.each(count) });
       return {
         quantity: count,
         each,
-        total: apply(priceTotal, { each, quantity }, { key: `price.${count}.total`, name: `price of ${count}` }),
+        total: apply(priceTotal, { each, quantity }, { key: `price.${count}.total`, name: names.total(count) }),
       };
     });
 };
@@ -153,15 +157,40 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
 const withShare = (own: Figure, run: Figure, quantity: Figure, stack: number): Figure => {
   const runs = given({
     key: `job.runs.${quantity.value}`,
-    name: `stacks of ${stack} that are cut`,
+    name: names.stacks(stack),
     value: Math.ceil(quantity.value / stack),
     unit: '1',
     basis: 'drawing',
-    source: 'the job',
+    source: saidBy.job,
   });
   return apply(
     stackShare,
     { own, run, runs, quantity },
-    { key: `price.${quantity.value}.piece`, name: 'cost of each piece with its share of the stacks' },
+    { key: `price.${quantity.value}.piece`, name: say('estimate.price-piece')`cost of each piece with its share of the stacks` },
   );
 };
+
+const names = phrases('cost', {
+  shopLabour: say`labour rate`,
+  load: say`changing the piece`,
+  programmingCost: say`Programming`,
+  setUpCost: say`Set-up`,
+  machine: say`Machine time`,
+  shopMachine: say`machine rate`,
+  people: say`Stops, loading and measuring`,
+  drilling: say`Start holes`,
+  shopDrilling: say`drilling rate`,
+  wirePrice: say`price of the wire`,
+  priceWire: say`Wire`,
+  filters: say`Filters`,
+  shopFilters: say`filters`,
+  resin: say`Resin`,
+  shopResin: say`resin`,
+  inspection: say`measuring and cleaning`,
+  inspectionOfStack: say`measuring and cleaning all of a stack`,
+  work: say`work on one piece`,
+  workOnStack: say`work on one stack`,
+  each: (quantity: number) => say`price each for ${{ quantity: counting(quantity) }}`,
+  total: (quantity: number) => say`price of ${{ quantity: counting(quantity) }}`,
+  stacks: (stack: number) => say`stacks of ${{ sheets: counting(stack) }} that are cut`,
+});

@@ -107,7 +107,7 @@ describe('registers set by hand', () => {
     const { facts } = withJob({ wire, offsets: wrong });
     expect(facts.outcome.answer).toBe('no');
     expect(program(facts).proof.verdict).toBe('not proven');
-    expect(cut(facts).budgets?.profile.rows[0]?.name).toBe('registers set by hand');
+    expect(cut(facts).budgets?.profile.rows[0]?.figure.key).toBe('budget.register');
   });
 
   it('move the path itself where the dialect writes it out', () => {

@@ -2,6 +2,7 @@
 
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
+import { saidBy } from '../quantity/source.ts';
 import { type Finding, remedy } from '../text/finding.ts';
 import { count, fixed, mm, number, type Part, quantity, term, upTo } from '../text/part.ts';
 import { phrases, say, sentences } from '../text/say.ts';
@@ -47,8 +48,8 @@ export const WIDEST_GAP = 0.3;
 const UNEVEN = 0.1;
 
 const sheetGap: Formula<'burr' | 'flatness' | 'pressedOut'> = {
-  name: 'gap between two sheets',
-  text: 'gap = burr + out of flat · (1 - share pressed out)',
+  name: say('nest.sheet-gap')`gap between two sheets`,
+  text: say('nest.sheet-gap.by')`gap = burr + out of flat · (1 - share pressed out)`,
   source: 'definition',
   unit: 'mm',
   inputs: {
@@ -61,8 +62,8 @@ const sheetGap: Formula<'burr' | 'flatness' | 'pressedOut'> = {
 
 /** The lowest sheet stands off the table by a gap as well. */
 const stackHeight: Formula<'sheets' | 'thickness' | 'gap'> = {
-  name: 'height of the stack',
-  text: 'height = sheets · (thickness + gap)',
+  name: say('nest.stack-height')`height of the stack`,
+  text: say('nest.stack-height.by')`height = sheets · (thickness + gap)`,
   source: 'definition',
   unit: 'mm',
   inputs: {
@@ -74,8 +75,8 @@ const stackHeight: Formula<'sheets' | 'thickness' | 'gap'> = {
 };
 
 const stackMetal: Formula<'sheets' | 'thickness'> = {
-  name: 'metal in the stack',
-  text: 'metal = sheets · thickness',
+  name: say('nest.stack-metal')`metal in the stack`,
+  text: say('nest.stack-metal.by')`metal = sheets · thickness`,
   source: 'definition',
   unit: 'mm',
   inputs: { sheets: { unit: '1', name: 'sheets in the stack' }, thickness: { unit: 'mm', name: 'thickness of a sheet' } },
@@ -100,11 +101,11 @@ export const stackOf = (question: StackQuestion): Stack => {
   const { sheets, limit } = limited(question, room, figures.gap.value);
   const number = given({
     key: 'stack.sheets',
-    name: 'sheets in the stack',
+    name: say('nest.stack-sheets')`sheets in the stack`,
     value: sheets,
     unit: '1',
     basis: 'assumed',
-    source: 'the stack',
+    source: saidBy.stack,
   });
   const height = apply(stackHeight, { sheets: number, thickness: figures.thickness, gap: figures.gap }, { key: 'stack.height' });
   const metal = apply(stackMetal, { sheets: number, thickness: figures.thickness }, { key: 'stack.metal' });
@@ -119,16 +120,16 @@ const limited = ({ wanted }: StackQuestion, room: number, gap: number): { readon
 };
 
 const figuresOf = ({ thickness, flatness, burr, pressedOut = 0 }: StackQuestion): { readonly thickness: Figure; readonly gap: Figure } => {
-  const leaf = (key: string, name: string, value: number, unit: 'mm' | '1', deviation = 0): Figure =>
-    given({ key: `stack.${key}`, name, value, unit, deviation, basis: 'shop', source: 'the job' });
+  const leaf = (key: string, name: Text, value: number, unit: 'mm' | '1', deviation = 0): Figure =>
+    given({ key: `stack.${key}`, name, value, unit, deviation, basis: 'shop', source: saidBy.job });
   return {
-    thickness: leaf('thickness', 'thickness of a sheet', thickness, 'mm'),
+    thickness: leaf('thickness', say('nest.thickness')`thickness of a sheet`, thickness, 'mm'),
     gap: apply(
       sheetGap,
       {
-        burr: leaf('burr', 'height of the burr', burr, 'mm'),
-        flatness: leaf('flatness', 'out of flat', flatness, 'mm', flatness / 2),
-        pressedOut: leaf('pressedOut', 'share of the bow that is pressed out', pressedOut, '1'),
+        burr: leaf('burr', say('nest.burr')`height of the burr`, burr, 'mm'),
+        flatness: leaf('flatness', say('nest.flatness')`out of flat`, flatness, 'mm', flatness / 2),
+        pressedOut: leaf('pressedOut', say('nest.pressed-out')`share of the bow that is pressed out`, pressedOut, '1'),
       },
       { key: 'stack.gap' },
     ),

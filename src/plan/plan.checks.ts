@@ -1,10 +1,12 @@
 /** Values of the plan that others printed, or that the trade agrees on. */
+
 import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
 import { workHeight } from '../physics/cut/cut-figures.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import { massOf } from '../physics/material/piece-mass.ts';
 import type { CheckRow } from '../quantity/check.ts';
+import { say } from '../text/say.ts';
 import { lapOf } from './path/lap.ts';
 import { planned, plate, questionFor } from './plan.fixture.ts';
 import { roomFor } from './start/holes.ts';
@@ -13,7 +15,8 @@ import { tabFor } from './start/tab.ts';
 const slugMass = (): number => {
   const found = findMaterial('d2');
   return found.kind === 'material'
-    ? massOf({ key: 'slug', what: 'the slug', area: 100 * 60, height: workHeight(25), density: found.material.density }).value
+    ? massOf({ key: 'slug', what: say('check.slug')`the slug`, area: 100 * 60, height: workHeight(25), density: found.material.density })
+        .value
     : 0;
 };
 

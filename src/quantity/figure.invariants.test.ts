@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { explain, explainLines } from '../text/print/explain.ts';
 import { deviationOf, type Figure, given } from './figure.ts';
 import { apply, type Formula } from './formula.ts';
+import { saidBy, saidOf } from './source.ts';
 import { allWarnings } from './warnings.fixture.ts';
 
 const settings = { seed: 99, numRuns: 500 } as const;
@@ -14,13 +15,13 @@ const leaf = fc
   .tuple(number, share)
   .map(
     ([value, s]): Figure =>
-      given({ key: 'leaf', name: 'leaf', value, unit: '1', deviation: value * s, basis: 'assumed', source: 'the test' }),
+      given({ key: 'leaf', name: saidOf('leaf'), value, unit: '1', deviation: value * s, basis: 'assumed', source: saidOf('the test') }),
   );
 
 const formula = (text: string, compute: (v: Readonly<Record<'a' | 'b', number>>) => number): Formula<'a' | 'b'> => ({
-  name: text,
-  text: `y = ${text}`,
-  source: 'the test',
+  name: saidOf(text),
+  text: saidOf(`y = ${text}`),
+  source: 'the-test',
   unit: '1',
   inputs: { a: { unit: '1', name: 'a' }, b: { unit: '1', name: 'b' } },
   compute,
@@ -30,7 +31,7 @@ const difference = formula('a - b', ({ a, b }) => a - b);
 const product = formula('a b', ({ a, b }) => a * b);
 const quotient = formula('a / b', ({ a, b }) => a / b);
 const smaller: Formula<'a' | 'b'> = { ...formula('the smaller of a and b', ({ a, b }) => Math.min(a, b)), bends: true };
-const of = (f: Formula<'a' | 'b'>, a: Figure, b: Figure): Figure => apply(f, { a, b }, { key: f.name });
+const of = (f: Formula<'a' | 'b'>, a: Figure, b: Figure): Figure => apply(f, { a, b }, { key: 'made' });
 const near = (a: number, b: number, scale: number): void => expect(Math.abs(a - b)).toBeLessThanOrEqual(1e-6 * scale);
 
 describe('spread carried from the leaves by identity', () => {
@@ -69,34 +70,34 @@ describe('spread carried from the leaves by identity', () => {
   });
 
   it('refuses what is no number', () => {
-    const zero = given({ key: 'zero', name: 'zero', value: 0, unit: '1', basis: 'assumed', source: 'the test' });
-    expect(() => of(quotient, zero, zero)).toThrow('a / b is not a number');
+    const zero = given({ key: 'zero', name: saidOf('zero'), value: 0, unit: '1', basis: 'assumed', source: saidOf('the test') });
+    expect(() => of(quotient, zero, zero)).toThrow('made is not a number');
   });
 });
 
 describe('the why of a figure', () => {
-  const height = given({ key: 'height', name: 'height', value: 50, unit: 'mm', basis: 'drawing', source: 'the drawing' });
+  const height = given({ key: 'height', name: saidOf('height'), value: 50, unit: 'mm', basis: 'drawing', source: saidBy.drawing });
   const rate = given({
     key: 'rate',
-    name: 'rate',
+    name: saidOf('rate'),
     value: 170,
     unit: 'mm²/min',
     deviation: 40,
     basis: 'shop',
-    source: 'the shop file',
-    warnings: ['never measured'],
+    source: saidBy.shopFile,
+    warnings: [saidOf('never measured')],
   });
   const feed = apply(
     { ...quotient, inputs: { a: { unit: 'mm²/min', name: 'rate' }, b: { unit: 'mm', name: 'height', high: 40 } } },
     { a: rate, b: height },
-    { key: 'feed', name: 'feed' },
+    { key: 'feed', name: saidOf('feed') },
   );
   const both = of(sum, feed, feed);
 
   it('tells value, formula, numbers put in, source, warnings and children', () => {
     expect(explainLines(explain(feed))).toEqual([
       'feed = 3.40 ± 0.80   [feed]',
-      '  by: y = a / b   (the test)',
+      '  by: y = a / b   (the-test)',
       '  put in: rate = 170 ± 40 mm²/min; height = 50 mm',
       '  note: height 50 mm is outside any to 40 mm, where a / b is known to hold',
       '  rate = 170 ± 40 mm²/min   [rate]',

@@ -1,5 +1,7 @@
 /** A Figure: a number that can say what it is, how sure it is, where it comes from and what it was made of. */
+import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
+import type { Source } from './source.ts';
 
 /** Where a leaf's value comes from, or `computed` for everything made from other figures. */
 export type Basis = 'drawing' | 'shop' | 'published' | 'measured' | 'common practice' | 'assumed' | 'computed';
@@ -8,33 +10,32 @@ export interface Figure {
   /** Dotted address within a job, used to ask why: 'pass.2.feed'. */
   readonly key: string;
   /** Plain words: 'feed of the second pass'. */
-  readonly name: string;
+  readonly name: Text;
   readonly value: number;
   readonly unit: Unit;
   /** One standard deviation below and above the value. */
   readonly low: number;
   readonly high: number;
   readonly basis: Basis;
-  /** A file in sources/ by its name without ending, or who said it ('the drawing', 'the shop file'). */
-  readonly source: string;
+  readonly source: Source;
   /** For a computed figure: the formula in words and symbols. */
-  readonly formula?: string;
+  readonly formula?: Text | undefined;
   readonly from: readonly Figure[];
-  readonly warnings: readonly string[];
+  readonly warnings: readonly Text[];
   /** How far one standard deviation of each leaf moves this figure, signed, in this figure's unit. */
   readonly shares: ReadonlyMap<Figure, number>;
 }
 
 export interface Given {
   readonly key: string;
-  readonly name: string;
+  readonly name: Text;
   readonly value: number;
   readonly unit: Unit;
   /** One standard deviation, in the figure's unit; 0 for what is exactly so. */
   readonly deviation?: number;
   readonly basis: Exclude<Basis, 'computed'>;
-  readonly source: string;
-  readonly warnings?: readonly string[];
+  readonly source: Source;
+  readonly warnings?: readonly Text[] | undefined;
 }
 
 /** A leaf: a number that somebody gave. */

@@ -1,11 +1,12 @@
 /** Surface finishes: Ra inside the house (µm); classes, grades and microinches as drawings ask for them. */
 
+import { say } from '../text/say.ts';
 import type { Formula } from './formula.ts';
 
 /** VDI 3400 class, not rounded. */
 export const vdiFromRa: Formula<'ra'> = {
-  name: 'VDI 3400 class',
-  text: 'class = 20 log10(10 Ra)',
+  name: say('quantity.vdi-from-ra')`VDI 3400 class`,
+  text: say('quantity.vdi-from-ra.by')`class = 20 log10(10 Ra)`,
   source: 'vdi-3400',
   unit: '1',
   inputs: { ra: { unit: 'µm', name: 'Ra', low: 0.1, high: 20 } },
@@ -13,8 +14,8 @@ export const vdiFromRa: Formula<'ra'> = {
 };
 
 export const raFromVdi: Formula<'vdi'> = {
-  name: 'Ra of a VDI 3400 class',
-  text: 'Ra = 10^(class / 20) / 10',
+  name: say('quantity.ra-from-vdi')`Ra of a VDI 3400 class`,
+  text: say('quantity.ra-from-vdi.by')`Ra = 10^(class / 20) / 10`,
   source: 'vdi-3400',
   unit: 'µm',
   inputs: { vdi: { unit: '1', name: 'VDI 3400 class', low: 0, high: 45 } },
@@ -22,8 +23,8 @@ export const raFromVdi: Formula<'vdi'> = {
 };
 
 export const microinches: Formula<'ra'> = {
-  name: 'Ra in microinches',
-  text: 'Ra in µin = Ra in µm / 0.0254',
+  name: say('quantity.microinches')`Ra in microinches`,
+  text: say('quantity.microinches.by')`Ra in µin = Ra in µm / 0.0254`,
   source: 'inch',
   unit: 'µin',
   inputs: { ra: { unit: 'µm', name: 'Ra' } },
@@ -31,8 +32,8 @@ export const microinches: Formula<'ra'> = {
 };
 
 export const raFromMicroinches: Formula<'microinches'> = {
-  name: 'Ra from microinches',
-  text: 'Ra in µm = 0.0254 · Ra in µin',
+  name: say('quantity.ra-from-microinches')`Ra from microinches`,
+  text: say('quantity.ra-from-microinches.by')`Ra in µm = 0.0254 · Ra in µin`,
   source: 'inch',
   unit: 'µm',
   inputs: { microinches: { unit: 'µin', name: 'Ra in microinches' } },
@@ -43,8 +44,8 @@ export const raFromMicroinches: Formula<'microinches'> = {
 export const rqPerRa = { sine: Math.PI / (2 * Math.SQRT2), gaussian: Math.sqrt(Math.PI / 2), triangle: 2 / Math.sqrt(3) } as const;
 
 export const rqFromRa: Formula<'ra' | 'ratio'> = {
-  name: 'Rq',
-  text: 'Rq = ratio · Ra',
+  name: say('quantity.rq-from-ra')`Rq`,
+  text: say('quantity.rq-from-ra.by')`Rq = ratio · Ra`,
   source: 'texture-definitions',
   unit: 'µm',
   inputs: { ra: { unit: 'µm', name: 'Ra' }, ratio: { unit: '1', name: 'Rq / Ra of the profile' } },

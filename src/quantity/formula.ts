@@ -1,10 +1,14 @@
 /** A formula as data, and its application to figures with ranges carried from the leaves by identity. */
 
+import { type Part, quantities, quantity } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 import { deviationOf, type Figure } from './figure.ts';
 
 export interface Input {
   readonly unit: Unit;
+  /** For whoever reads the formula here: what is put in has a name of its own, and that is shown. */
   readonly name: string;
   /** Outside low..high the formula is not known to hold: the result carries a warning. */
   readonly low?: number;
@@ -12,9 +16,9 @@ export interface Input {
 }
 
 export interface Formula<K extends string> {
-  readonly name: string;
+  readonly name: Text;
   /** As one would write it on paper: 'kerf = d + 2 gap'. */
-  readonly text: string;
+  readonly text: Text;
   /** A file in sources/ by its name without ending. */
   readonly source: string;
   readonly unit: Unit;
@@ -31,8 +35,8 @@ export interface Formula<K extends string> {
 
 export interface Applied {
   readonly key: string;
-  readonly name?: string;
-  readonly warnings?: readonly string[];
+  readonly name?: Text | undefined;
+  readonly warnings?: readonly Text[] | undefined;
 }
 
 /**
@@ -45,7 +49,7 @@ export const apply = <K extends string>(formula: Formula<K>, inputs: Readonly<Re
   const keys = Object.keys(formula.inputs) as K[];
   const values = Object.fromEntries(keys.map((k) => [k, inputs[k].value])) as Record<K, number>;
   const value = formula.compute(values);
-  if (!Number.isFinite(value)) throw new Error(`${formula.name} is not a number for ${JSON.stringify(values)}`);
+  if (!Number.isFinite(value)) throw new Error(`${as.key} is not a number for ${JSON.stringify(values)}`);
   const shares = sharesOf(formula, inputs, values);
   const deviation = Math.hypot(...shares.values());
   return {
@@ -56,10 +60,10 @@ export const apply = <K extends string>(formula: Formula<K>, inputs: Readonly<Re
     low: value - deviation,
     high: value + deviation,
     basis: 'computed',
-    source: formula.source,
+    source: { file: formula.source },
     formula: formula.text,
     from: keys.map((k) => inputs[k]),
-    warnings: [...(as.warnings ?? []), ...rangeWarnings(formula, values)],
+    warnings: [...(as.warnings ?? []), ...rangeWarnings(formula, inputs)],
     shares,
   };
 };
@@ -92,14 +96,26 @@ const slopeOver = <K extends string>(formula: Formula<K>, values: Readonly<Recor
   return Number.isFinite(down) ? (here - down) / step : 0;
 };
 
-const rangeWarnings = <K extends string>(formula: Formula<K>, values: Readonly<Record<K, number>>): string[] => {
-  const warnings: string[] = [];
-  for (const k of Object.keys(formula.inputs) as K[]) {
-    const { low, high, name, unit } = formula.inputs[k];
-    const v = values[k];
-    const outside = (low !== undefined && v < low) || (high !== undefined && v > high);
-    if (outside)
-      warnings.push(`${name} ${v} ${unit} is outside ${low ?? 'any'} to ${high ?? 'any'} ${unit}, where ${formula.name} is known to hold`);
-  }
-  return warnings;
+const rangeWarnings = <K extends string>(formula: Formula<K>, inputs: Readonly<Record<K, Figure>>): Text[] =>
+  (Object.keys(formula.inputs) as K[]).flatMap((k) => {
+    const { low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY } = formula.inputs[k];
+    const { value } = inputs[k];
+    return value < low || value > high ? [outside(formula, k, inputs[k])] : [];
+  });
+
+const outside = <K extends string>({ name: formula, inputs }: Formula<K>, k: K, { name: figure, value }: Figure): Text => {
+  const { low, high, unit } = inputs[k];
+  const told = (bound: number): Part => quantity(bound, unit, { as: 'given' });
+  if (low === undefined) return words.above(figure, told(value), told(high ?? value), formula);
+  if (high === undefined) return words.below(figure, told(value), told(low), formula);
+  return words.outside(figure, told(value), quantities([low, high], 'to', unit, { as: 'given' }), formula);
 };
+
+const words = phrases('formula', {
+  above: (figure: Text, value: Part, high: Part, formula: Text) =>
+    say`${{ figure }} ${{ value }} is outside any to ${{ high }}, where ${{ formula }} is known to hold`,
+  below: (figure: Text, value: Part, low: Part, formula: Text) =>
+    say`${{ figure }} ${{ value }} is outside ${{ low }} to any, where ${{ formula }} is known to hold`,
+  outside: (figure: Text, value: Part, range: Part, formula: Text) =>
+    say`${{ figure }} ${{ value }} is outside ${{ range }}, where ${{ formula }} is known to hold`,
+});

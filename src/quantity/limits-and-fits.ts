@@ -1,5 +1,7 @@
 /** ISO 286-1 tolerance grades and the few zones a wire shop meets. The table is shipped: the formula does not give it back everywhere. */
+
 import { lastOf, type NonEmpty } from '../sequence/sequence.ts';
+import { say } from '../text/say.ts';
 import type { Formula } from './formula.ts';
 
 /** Sizes are 'over a, up to and including b': 10 mm is in 6 to 10, 10.001 mm in 10 to 18. */
@@ -155,8 +157,8 @@ export const fitOf = (hole: string, shaft: string, size: number): FitAnswer => {
 
 /** Only for plausibility: up to 16 % off the table in the smallest step. */
 export const toleranceFactor: Formula<'size'> = {
-  name: 'standard tolerance factor i',
-  text: 'i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the step',
+  name: say('quantity.tolerance-factor')`standard tolerance factor i`,
+  text: say('quantity.tolerance-factor.by')`i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the step`,
   source: 'iso-286-1',
   unit: 'µm',
   inputs: { size: { unit: 'mm', name: 'geometric mean of the step', low: 1, high: 500 } },

@@ -1,4 +1,5 @@
 /** Lengths, times, money and figures as people type them and read them. */
+
 import { describe, expect, it } from 'vitest';
 import { printDuration } from '../text/print/duration.ts';
 import { printFigure, printNumber } from '../text/print/figure.ts';
@@ -7,6 +8,7 @@ import { printMass } from '../text/print/mass.ts';
 import { printMoney } from '../text/print/money.ts';
 import { given } from './figure.ts';
 import { parseFinish } from './finish.ts';
+import { saidOf } from './source.ts';
 
 describe('lengths as people type them', () => {
   it.each([
@@ -160,7 +162,7 @@ describe('figures printed with the digits that their deviation deserves', () => 
 
   it('says value, deviation and unit, and money in its currency', () => {
     const of = (value: number, deviation: number, unit: 'mm' | '1' | 'money/h') =>
-      given({ key: 'k', name: 'n', value, deviation, unit, basis: 'assumed', source: 'the test' });
+      given({ key: 'k', name: saidOf('n'), value, deviation, unit, basis: 'assumed', source: saidOf('the test') });
     expect(printFigure(of(0.2022, 0.0071, 'mm'))).toBe('0.2022 ± 0.0071 mm');
     expect(printFigure(of(1.25, 0, '1'))).toBe('1.25');
     expect(printFigure(of(4550, 250, 'money/h'), { currency: 'EUR' })).toBe('45.50 EUR/h ± 2.50 EUR/h');

@@ -68,7 +68,7 @@ export type Part =
   | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
   /** `inside`: a heading or label within a sentence, where English begins it with a small letter. */
   | { readonly kind: 'text'; readonly text: Text; readonly inside?: true | undefined }
-  | { readonly kind: 'list'; readonly items: readonly Part[]; readonly joined: 'and' | 'or' | 'comma' | 'blank' | 'dot' }
+  | { readonly kind: 'list'; readonly items: readonly Part[]; readonly joined: 'and' | 'or' | 'comma' | 'blank' | 'dot' | 'plus' }
   /** A finished English sentence of before the rebuild: read again by the printer. Goes with the last of them. */
   | { readonly kind: 'legacy'; readonly sentence: string };
 

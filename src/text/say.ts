@@ -8,7 +8,7 @@
  */
 
 import { keyed, textOf } from './body.ts';
-import { asPart, type Part } from './part.ts';
+import { asGiven, asPart, type Part } from './part.ts';
 import type { Text } from './text.ts';
 
 /** One key, which names the hole. */
@@ -48,6 +48,17 @@ export const sentences = (texts: readonly (Text | undefined)[]): Text => {
 
 /** A part alone as a text: a cell of a table, a name as a heading. It has no words of its own, so that no language need know it. */
 export const only = (part: Part): Text => textOf({ key: '', template: '{only}', holes: { only: part } });
+
+/**
+ * A formula in symbols, with numbers and what has a name among them: symbols`λ = ${0.6} √(F_p² + F_f²)`. Its signs are the same in every
+ * language; a reader has his own mark for decimals.
+ */
+export const symbols = (signs: TemplateStringsArray, ...among: readonly (number | Part | Text)[]): Text =>
+  textOf({
+    key: '',
+    template: signs.map((sign, i) => (i < among.length ? `${sign}{n${i}}` : sign)).join(''),
+    holes: Object.fromEntries(among.map((part, i) => [`n${i}`, typeof part === 'number' ? asGiven(part) : asPart(part)])),
+  });
 
 /** No words at all. */
 export const NOTHING: Text = textOf({ key: '', template: '', holes: {} });

@@ -1,8 +1,11 @@
 /** Figures as the page shows them, and the tree behind one of them. */
+
 import type { Figure } from '../../quantity/figure.ts';
+import { printSource } from '../../text/print/explain.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Shown, WhyTree } from './views.ts';
 
-export const shown = ({ key, name, value, unit, low, high }: Figure): Shown => ({ key, name, value, unit, low, high });
+export const shown = ({ key, name, value, unit, low, high }: Figure): Shown => ({ key, name: printPlain(name), value, unit, low, high });
 
 /** A figure that goes in at several places is told in full once. */
 export const whyTree = (figure: Figure, told = new Set<Figure>()): WhyTree => {
@@ -11,9 +14,9 @@ export const whyTree = (figure: Figure, told = new Set<Figure>()): WhyTree => {
   return {
     shown: shown(figure),
     basis: figure.basis,
-    source: figure.source,
-    ...(figure.formula === undefined ? {} : { formula: figure.formula }),
-    warnings: figure.warnings,
+    source: printSource(figure.source),
+    ...(figure.formula && { formula: printPlain(figure.formula) }),
+    warnings: figure.warnings.map(printPlain),
     from: again ? [] : figure.from.map((f) => whyTree(f, told)),
   };
 };

@@ -9,6 +9,7 @@ import type { WireTable } from '../../result/wires.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { shown } from './figure-view.ts';
 import type { Shown, TableView } from './views.ts';
 
@@ -76,8 +77,11 @@ export const breaksView = (estimate: Estimate, quantity: number): TableView => (
 /** Where the error of the profile comes from, the biggest share first. */
 export const budgetView = ({ profile }: Budgets): TableView => ({
   columns: [left('Where the error comes from'), left('Kind'), right('Amount')],
-  rows: [...profile.rows.map((r): readonly Cell[] => [r.name, r.kind, shown(r.figure)]), ['In all', '', shown(profile.total)]],
-  note: profile.biggest.sentence,
+  rows: [
+    ...profile.rows.map((r): readonly Cell[] => [printPlain(r.figure.name), r.kind, shown(r.figure)]),
+    ['In all', '', shown(profile.total)],
+  ],
+  note: printPlain(profile.biggest.sentence),
 });
 
 /** Sizes with limits of their own: what is asked of each, and within what it is to be expected. */

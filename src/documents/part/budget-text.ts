@@ -1,6 +1,8 @@
 /** The error budget as text: what each share comes to, the biggest one, and what would lower it. */
+
 import type { Budget } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 
@@ -11,7 +13,7 @@ const MOST_SIZES = 12;
 
 export const budgetLines = ({ profile, sizes }: PlanBudgets, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => [
   tableText(budgetTable(profile)),
-  wrapped(profile.biggest.sentence, '  '),
+  wrapped(printPlain(profile.biggest.sentence), '  '),
   ...sizes.slice(0, MOST_SIZES).map((s) => wrapped(sizeLine(s), '  ')),
   ...(sizes.length > MOST_SIZES ? [`  and ${sizes.length - MOST_SIZES} more sizes; --json lists them all`] : []),
 ];
@@ -28,7 +30,7 @@ export const budgetTable = (budget: Budget) =>
     rows: [
       ...budget.rows
         .filter((r) => r.figure.value >= NOTHING)
-        .map((r) => [capital(r.name), r.kind, r.figure.value.toFixed(1), percent(r.share)]),
+        .map((r) => [capital(printPlain(r.figure.name)), r.kind, r.figure.value.toFixed(1), percent(r.share)]),
       ['In all, of the tolerance', '', budget.total.value.toFixed(1), `±${(budget.tolerance * 1000).toFixed(1)}`],
     ],
     // The last share is the tolerance itself.

@@ -1,4 +1,5 @@
 /** The tables that set-up sheet, quotation and terminal share. */
+
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { NumberedContour } from '../../plan/numbered.ts';
@@ -7,6 +8,7 @@ import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { duration, mass, money, moneyRange, place, setting, spoken, value } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column, controlColumn, type PaperBlock } from '../paper.ts';
 
 type Table = Extract<PaperBlock, { kind: 'table' }>;
@@ -108,7 +110,7 @@ export const costTable = (estimate: Estimate): Table => ({
   kind: 'table',
   columns: [column('Cost', 4), column('', 1.5), column('', 2, 'right')],
   rows: estimate.lines.map((l) => [
-    l.name,
+    printPlain(l.cost.name),
     l.per === 'job' ? 'once' : l.per === 'run' ? 'each stack' : 'each piece',
     money(l.cost, estimate.currency),
   ]),

@@ -1,6 +1,8 @@
 /** The sizes that a part by numbers would be measured by, as a table for the terminal and the papers. */
+
 import type { ShapeSize } from '../../shapes/shape.ts';
 import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column, type PaperBlock } from '../paper.ts';
 
 export const shapeTable = (
@@ -20,7 +22,7 @@ export const shapeTable = (
       ...(toWrite ? [column('Measured', 1.3)] : []),
     ],
     rows: sizes.map(({ figure, limits }) => [
-      figure.name,
+      printPlain(figure.name),
       sizeText(figure.value, figure.unit, unit),
       unitText(figure.unit, unit),
       ...(limited ? (limits === undefined ? ['', ''] : [limits.low, limits.high].map((v) => sizeText(v, figure.unit, unit))) : []),

@@ -1,8 +1,11 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
+
 import type { Figure } from '../../quantity/figure.ts';
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
+import { printSource } from '../../text/print/explain.ts';
 import { printFigure } from '../../text/print/figure.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
 
 export const annex = (facts: JobFacts, cut: CutFacts): Paper => ({
@@ -57,7 +60,7 @@ const table = (rows: readonly (readonly string[])[]): PaperBlock => ({
 /** What went into a figure stands under it, a dot further in; each figure has its number, by which it is pointed at later. */
 const rowsOf = (figure: Figure, depth: number, told: Map<Figure, number>, currency: string | undefined): readonly (readonly string[])[] => {
   const before = told.get(figure);
-  const name = `${'· '.repeat(depth)}${figure.name}`;
+  const name = `${'· '.repeat(depth)}${printPlain(figure.name)}`;
   const value = printFigure(figure, currency === undefined ? {} : { currency });
   if (before !== undefined) return [['', name, value, `as number ${before}`]];
   const number = told.size + 1;
@@ -66,4 +69,9 @@ const rowsOf = (figure: Figure, depth: number, told: Map<Figure, number>, curren
 };
 
 const whence = ({ basis, source, formula, warnings }: Figure): string =>
-  [basis === 'computed' ? `${formula ?? 'computed'} (${source})` : `${basis}: ${source}`, ...warnings.map((w) => `note: ${w}`)].join('; ');
+  [
+    basis === 'computed'
+      ? `${formula === undefined ? 'computed' : printPlain(formula)} (${printSource(source)})`
+      : `${basis}: ${printSource(source)}`,
+    ...warnings.map((w) => `note: ${printPlain(w)}`),
+  ].join('; ');

@@ -7,6 +7,7 @@ import { standardMachine } from '../../physics/cut/machine.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import type { Pass } from '../../plan/plan.ts';
 import { given } from '../../quantity/figure.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
 import type { ClockQuestion } from './clock.ts';
 import { readMoment } from './moment.ts';
 import { usualShifts } from './shifts.ts';
@@ -31,7 +32,7 @@ const wire: Wire = {
 };
 
 const figure = (value: number) =>
-  given({ key: 'feed', name: 'feed', value, unit: 'mm/min', basis: 'assumed', source: 'the made-up program' });
+  given({ key: 'feed', name: saidOf('feed'), value, unit: 'mm/min', basis: 'assumed', source: saidBy.program });
 const pass = (number: number): Pass => {
   const one = figure(1);
   return {

@@ -3,6 +3,7 @@
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { CutPlan, RefusedPlan, WireResult } from '../../plan/plan.ts';
 import { cutOf, hoursOf, plannedOf, programOf } from '../../result/facts.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import type { Answer } from '../pipeline/answer.ts';
 import { clockJson } from './clock-json.ts';
@@ -90,7 +91,7 @@ const estimateJson = (e: Estimate): Json => ({
     currency: e.currency,
     ratesFrom: e.ratesFrom,
     each: figure(e.each),
-    lines: e.lines.map((l) => ({ name: l.name, per: l.per, cost: figure(l.cost) })),
+    lines: e.lines.map((l) => ({ name: printPlain(l.cost.name), per: l.per, cost: figure(l.cost) })),
     breaks: e.breaks.map((b) => ({ quantity: b.quantity, each: figure(b.each), total: figure(b.total) })),
   },
 });

@@ -3,6 +3,7 @@
 import type { Budget } from '../../accuracy/budget.ts';
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
+import { printPlain } from '../../text/print/print.ts';
 
 export type Json = Readonly<Record<string, unknown>>;
 
@@ -14,11 +15,17 @@ export const budgetJson = ({ budgets }: Pick<CutFacts, 'budgets'>): Json =>
 const oneBudget = (budget: Budget): Json => ({
   of: budget.of,
   tolerance: budget.tolerance,
-  rows: budget.rows.map((r) => ({ name: r.name, kind: r.kind, error: figure(r.figure), share: r.share, remedy: r.remedy })),
+  rows: budget.rows.map((r) => ({
+    name: printPlain(r.figure.name),
+    kind: r.kind,
+    error: figure(r.figure),
+    share: r.share,
+    remedy: r.remedy,
+  })),
   systematic: figure(budget.systematic),
   random: figure(budget.random),
   total: figure(budget.total),
-  biggest: budget.biggest.sentence,
+  biggest: printPlain(budget.biggest.sentence),
 });
 
 export const otherWaysJson = ({ otherWays }: Pick<CutFacts, 'otherWays'>): Json =>

@@ -12,6 +12,9 @@ import { massOf } from '../../physics/material/piece-mass.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { LaidPiece, NestFacts, PieceRow } from '../../result/nest-facts.ts';
 import type { Finding } from '../../text/finding.ts';
+import { name as asName } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { NestFile } from '../files/nest-file.ts';
 import { rectangleOf } from '../files/setup-file.ts';
 import { materialOf } from '../job-material.ts';
@@ -98,13 +101,14 @@ const factsOf = (
   const onPlate = laidPieces(pieces, laid);
   const area = (contours: readonly Contour[]): number => metalOf(contours);
   const height = workHeight(file.thickness);
-  const weigh = (key: string, what: string, mm2: number): Figure => massOf({ key, what, area: mm2, height, density: material.density });
-  const plateMass = weigh('nest.plate', 'the plate', area([plate, ...holes]));
+  const weigh = (key: string, what: Text, mm2: number): Figure => massOf({ key, what, area: mm2, height, density: material.density });
+  const plateMass = weigh('nest.plate', names.plate, area([plate, ...holes]));
   const metal = onPlate.reduce((sum, p) => sum + area([p.outline, ...p.holes]), 0);
   const onDay = ratesOn(shop.rates, day);
   const rates = onDay.kind === 'rates' ? onDay.rates : undefined;
   const price = file.suppliedBy === 'customer' ? undefined : (file.price ?? rates?.materialPrices?.[file.material]);
-  const platePrice = price === undefined ? undefined : shareOf('nest.plate.price', 'metal of the plate', plateMass, price);
+  const platePrice =
+    price === undefined ? undefined : shareOf('nest.plate.price', say('nest.plate-price')`metal of the plate`, plateMass, price);
   return {
     name: file.name ?? name,
     day,
@@ -119,22 +123,20 @@ const factsOf = (
     rows: pieces.map((piece): PieceRow => {
       const own = area([piece.outline, ...(piece.holes ?? [])]);
       const count = laid.placed.filter((p) => p.piece === piece.id).length;
-      const each = weigh(`nest.piece.${piece.id}`, piece.id, own);
+      const each = weigh(`nest.piece.${piece.id}`, only(asName(piece.id)), own);
       const perKg = price === undefined || metal === 0 ? undefined : (price * plateMass.value * own) / (metal * each.value);
       return {
         piece: piece.id,
         laid: count,
         left: piece.quantity - count,
         mass: each,
-        ...(perKg === undefined
-          ? {}
-          : { share: shareOf(`nest.piece.${piece.id}.price`, `metal of ${piece.id}, scrap shared out`, each, perKg) }),
+        ...(perKg === undefined ? {} : { share: shareOf(`nest.piece.${piece.id}.price`, names.share(piece.id), each, perKg) }),
       };
     }),
     nest: laid,
     plateMass,
-    piecesMass: weigh('nest.pieces', 'the pieces laid', metal),
-    scrapMass: weigh('nest.scrap', 'the scrap', Math.max(0, area([plate, ...holes]) - metal)),
+    piecesMass: weigh('nest.pieces', names.pieces, metal),
+    scrapMass: weigh('nest.scrap', names.scrap, Math.max(0, area([plate, ...holes]) - metal)),
     ...(platePrice === undefined ? {} : { platePrice }),
     ...(file.suppliedBy === undefined ? {} : { suppliedBy: file.suppliedBy }),
     ...(platePrice === undefined || rates === undefined ? {} : { currency: rates.currency }),
@@ -149,3 +151,10 @@ const laidPieces = (pieces: readonly Piece[], { placed }: LaidNest): readonly La
     const piece = pieces.find((q) => q.id === p.piece)!;
     return { number: i + 1, piece: p.piece, copy: p.copy, degrees: p.degrees, ...placedContours(piece, p) };
   });
+
+const names = phrases('nest-metal', {
+  plate: say`the plate`,
+  pieces: say`the pieces laid`,
+  scrap: say`the scrap`,
+  share: (piece: string) => say`metal of ${{ piece: asName(piece) }}, scrap shared out`,
+});

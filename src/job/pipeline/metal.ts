@@ -10,6 +10,9 @@ import { massOf } from '../../physics/material/piece-mass.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 
@@ -18,18 +21,18 @@ export const metalOf = ([outline, ...openings]: readonly Contour[]): number =>
   outline === undefined ? 0 : Math.max(0, Math.abs(areaOf(outline)) - openings.reduce((sum, c) => sum + Math.abs(areaOf(c)), 0));
 
 /** Minor money units, at a price per kg. */
-export const shareOf = (key: string, name: string, mass: Figure, price: number): Figure =>
+export const shareOf = (key: string, name: Text, mass: Figure, price: number): Figure =>
   apply(
     massCost,
     {
       mass,
       price: given({
         key: `${key}.per-kg`,
-        name: 'price of the metal',
+        name: say('pipeline.per-kg')`price of the metal`,
         value: price,
         unit: 'money/kg',
         basis: 'shop',
-        source: 'the job or the shop file',
+        source: saidBy.jobOrShop,
       }),
     },
     { key, name },
@@ -45,11 +48,11 @@ export const metalFor = ({ job, shop, day }: JobRun, plan: CutPlan): Pick<Estima
   if (found.kind !== 'material' || (price === undefined && suppliedBy !== 'customer')) return {};
   const mass = massOf({
     key: 'metal',
-    what: 'the metal of one piece',
+    what: say('pipeline.metal')`the metal of one piece`,
     area: metalOf([plan.block]),
     height: workHeight(job.height),
     density: found.material.density,
   });
   if (price === undefined) return { metal: { mass, suppliedBy: 'customer' } };
-  return { metal: { mass, suppliedBy: 'shop', cost: shareOf('price.metal', 'Metal', mass, price) } };
+  return { metal: { mass, suppliedBy: 'shop', cost: shareOf('price.metal', say('pipeline.price-metal')`Metal`, mass, price) } };
 };

@@ -13,6 +13,8 @@ import type { Proof } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { WireOutcome, WireRow, WireTable } from '../../result/wires.ts';
 import type { Finding } from '../../text/finding.ts';
+import { name as asName } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
@@ -201,7 +203,11 @@ const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow
   if (estimated.kind === 'refused') return { made, row: { ...said, ...dropOutOf([estimated.finding]) } };
   const { plan } = made;
   const { total, unattended, each } = estimated.estimate;
-  const price: Figure = { ...each, key: `wire.${wire.id}.each`, name: `price each with ${wire.name} wire` };
+  const price: Figure = {
+    ...each,
+    key: `wire.${wire.id}.each`,
+    name: say('wire-choice.each')`price each with ${{ wire: asName(wire.name) }} wire`,
+  };
   const outcome: WireOutcome = {
     passes: plan.passes.length,
     minutes: total.value,

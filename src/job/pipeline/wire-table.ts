@@ -4,6 +4,7 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { WireDropOut, WireRow, WireTable } from '../../result/wires.ts';
 import { printMoney } from '../../text/print/money.ts';
+import { say } from '../../text/say.ts';
 
 export interface WireTableAsked {
   readonly rows: readonly WireRow[];
@@ -88,8 +89,8 @@ const toOrder = ({ rows, chosen, currency }: Omit<WireTable, 'sentence'>): strin
 };
 
 const dearer: Formula<'other' | 'taken'> = {
-  name: 'what the runner-up costs more',
-  text: 'more = price each with the runner-up - price each with the wire taken',
+  name: say('pipeline.dearer')`what the runner-up costs more`,
+  text: say('pipeline.dearer.by')`more = price each with the runner-up - price each with the wire taken`,
   source: 'definition',
   unit: 'money',
   inputs: {

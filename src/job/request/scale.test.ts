@@ -29,7 +29,8 @@ const wished = (run: JobRun, of: Material) => {
   return found.wish;
 };
 const codesOf = ({ facts }: Answered): readonly string[] => facts.findings.map((f) => f.code);
-const thermal = ({ facts }: Answered): number => cut(facts).budgets!.profile.rows.find((r) => r.name.startsWith('growth: '))!.figure.value;
+const thermal = ({ facts }: Answered): number =>
+  cut(facts).budgets!.profile.rows.find((r) => r.figure.key === 'budget.thermal')!.figure.value;
 
 const warm = answered(at(30, true));
 const drawn = answered(at(30, false));

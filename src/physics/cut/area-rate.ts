@@ -1,5 +1,7 @@
 /** How fast a rough cut goes: area rate from wire, height, material and flushing, and the feed and removal rate that follow. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 import { heightRange, wireRange } from '../starting-model.ts';
 
 const height = { unit: 'mm', name: 'height', ...heightRange } as const;
@@ -7,8 +9,8 @@ const diameter = { unit: 'mm', name: 'wire diameter', low: wireRange.low, high: 
 
 /** 1 for an endlessly thick wire; a finer wire stands less current. */
 export const wireShare: Formula<'d' | 'scale' | 'power'> = {
-  name: 'share of the rate that the wire allows',
-  text: 'f(d) = 1 / (1 + (scale / d)^power)',
+  name: say('cut.wire-share')`share of the rate that the wire allows`,
+  text: say('cut.wire-share.by')`f(d) = 1 / (1 + (scale / d)^power)`,
   source: 'starting-model',
   unit: '1',
   inputs: {
@@ -21,8 +23,8 @@ export const wireShare: Formula<'d' | 'scale' | 'power'> = {
 
 /** Rises with height to a flat top at 50 to 100 mm, and falls again where flushing gets hard. */
 export const heightShare: Formula<'height' | 'thin' | 'tall'> = {
-  name: 'share of the rate that the height allows',
-  text: 'f(H) = H / (H + thin) / (1 + (H / tall)²)',
+  name: say('cut.height-share')`share of the rate that the height allows`,
+  text: say('cut.height-share.by')`f(H) = H / (H + thin) / (1 + (H / tall)²)`,
   source: 'starting-model',
   unit: '1',
   inputs: { height, thin: { unit: 'mm', name: 'height of end losses' }, tall: { unit: 'mm', name: 'height of hard flushing' } },
@@ -30,8 +32,8 @@ export const heightShare: Formula<'height' | 'thin' | 'tall'> = {
 };
 
 export const areaRate: Formula<'scale' | 'wire' | 'height' | 'index' | 'flush' | 'factor'> = {
-  name: 'area rate of a rough cut',
-  text: 'A = scale · f(d) · f(H) · index · flush · factor',
+  name: say('cut.area-rate')`area rate of a rough cut`,
+  text: say('cut.area-rate.by')`A = scale · f(d) · f(H) · index · flush · factor`,
   source: 'starting-model',
   unit: 'mm²/min',
   inputs: {
@@ -46,8 +48,8 @@ export const areaRate: Formula<'scale' | 'wire' | 'height' | 'index' | 'flush' |
 };
 
 export const roughFeed: Formula<'rate' | 'height' | 'limit'> = {
-  name: 'feed of a rough cut',
-  text: 'feed = the smaller of area rate / height and the servo limit',
+  name: say('cut.rough-feed')`feed of a rough cut`,
+  text: say('cut.rough-feed.by')`feed = the smaller of area rate / height and the servo limit`,
   source: 'starting-model',
   unit: 'mm/min',
   inputs: { rate: { unit: 'mm²/min', name: 'area rate' }, height, limit: { unit: 'mm/min', name: 'servo limit' } },
@@ -56,8 +58,8 @@ export const roughFeed: Formula<'rate' | 'height' | 'limit'> = {
 };
 
 export const areaRateFromFeed: Formula<'feed' | 'height'> = {
-  name: 'area rate',
-  text: 'area rate = feed · height',
+  name: say('cut.area-rate-from-feed')`area rate`,
+  text: say('cut.area-rate-from-feed.by')`area rate = feed · height`,
   source: 'definition',
   unit: 'mm²/min',
   inputs: { feed: { unit: 'mm/min', name: 'feed' }, height: { unit: 'mm', name: 'height' } },
@@ -65,8 +67,8 @@ export const areaRateFromFeed: Formula<'feed' | 'height'> = {
 };
 
 export const removalRate: Formula<'rate' | 'kerf'> = {
-  name: 'removal rate',
-  text: 'removal rate = area rate · kerf',
+  name: say('cut.removal-rate')`removal rate`,
+  text: say('cut.removal-rate.by')`removal rate = area rate · kerf`,
   source: 'definition',
   unit: 'mm³/min',
   inputs: { rate: { unit: 'mm²/min', name: 'area rate' }, kerf: { unit: 'mm', name: 'kerf' } },

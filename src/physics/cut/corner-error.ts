@@ -2,15 +2,17 @@
  * What wire lag does on arcs and where a path turns sharply. At a sharp turn the wire trails behind its guides like the end of a string of the length of the
  * lag that is pulled round the corner: it runs along the curve known as the tractrix and cuts the corner short.
  */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 import { cornerLag } from '../wire/wire-string.ts';
 
 const lag = { unit: 'µm', name: 'wire lag' } as const;
 const turn = { unit: 'rad', name: 'turn of the path' } as const;
 
 export const lagAtSharpTurn: Formula<'lag' | 'turn'> = {
-  name: 'error of a sharp turn by wire lag',
-  text: 'error = lag · least distance, from the turn, of a string of length 1 that is pulled round it',
+  name: say('cut.lag-at-sharp-turn')`error of a sharp turn by wire lag`,
+  text: say('cut.lag-at-sharp-turn.by')`error = lag · least distance, from the turn, of a string of length 1 that is pulled round it`,
   source: 'plane-geometry',
   unit: 'µm',
   inputs: { lag, turn },
@@ -20,8 +22,8 @@ export const lagAtSharpTurn: Formula<'lag' | 'turn'> = {
 
 /** Where the path runs on to a point further out, the wire may fall short of it by as much without touching the corner. */
 export const lagAtPointedTurn: Formula<'lag' | 'turn' | 'offset'> = {
-  name: 'error of an outside corner that the path runs round to a point',
-  text: 'error = error of the sharp turn - offset · (1 / cos(turn / 2) - 1), at least 0',
+  name: say('cut.lag-at-pointed-turn')`error of an outside corner that the path runs round to a point`,
+  text: say('cut.lag-at-pointed-turn.by')`error = error of the sharp turn - offset · (1 / cos(turn / 2) - 1), at least 0`,
   source: 'plane-geometry',
   unit: 'µm',
   inputs: { lag, turn, offset: { unit: 'mm', name: 'wire centre to the surface' } },
@@ -54,8 +56,8 @@ const shortOf = (turn: number): number => {
 
 /** On an arc tighter than its lag the wire has lost the path: no more than the lag itself can be said. */
 export const lagOnArc: Formula<'lag' | 'radius'> = {
-  name: 'error of the tightest arc by wire lag',
-  text: 'error = R - √(R² - lag²), the lag itself on an arc tighter than that',
+  name: say('cut.lag-on-arc')`error of the tightest arc by wire lag`,
+  text: say('cut.lag-on-arc.by')`error = R - √(R² - lag²), the lag itself on an arc tighter than that`,
   source: 'plane-geometry',
   unit: 'µm',
   inputs: { lag, radius: { unit: 'mm', name: 'radius of the wire path' } },
@@ -65,8 +67,8 @@ export const lagOnArc: Formula<'lag' | 'radius'> = {
 
 /** Radius that the wire's centre runs round an arc, on its inner or its outer side. */
 export const pathInsideArc: Formula<'radius' | 'offset'> = {
-  name: 'wire path inside an arc',
-  text: 'path = radius - offset',
+  name: say('cut.path-inside-arc')`wire path inside an arc`,
+  text: say('cut.path-inside-arc.by')`path = radius - offset`,
   source: 'definition',
   unit: 'mm',
   inputs: { radius: { unit: 'mm', name: 'radius drawn' }, offset: { unit: 'mm', name: 'wire centre to the surface' } },
@@ -75,7 +77,7 @@ export const pathInsideArc: Formula<'radius' | 'offset'> = {
 
 export const pathOutsideArc: Formula<'radius' | 'offset'> = {
   ...pathInsideArc,
-  name: 'wire path outside an arc',
-  text: 'path = radius + offset',
+  name: say('cut.path-outside-arc')`wire path outside an arc`,
+  text: say('cut.path-outside-arc.by')`path = radius + offset`,
   compute: ({ radius, offset }) => radius + offset,
 };

@@ -1,6 +1,11 @@
 /** What all passes of one cut share, as Figures: wire, height, rate by the model, crater size, form error of the rough cut. */
+
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Source } from '../../quantity/source.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 import * as model from '../starting-model.ts';
 import { areaRate, heightShare, wireShare } from './area-rate.ts';
@@ -21,20 +26,33 @@ export interface CutFigures {
 }
 
 /** What the wire cuts through, mm. */
-export const workHeight = (height: number): Figure => told('cut.height', 'height of the work', height, 'mm', 'the job');
+export const workHeight = (height: number): Figure => told('cut.height', say('cut.height')`height of the work`, height, 'mm', saidBy.job);
 
 /** The conditions must have passed checkCut without a refusal. */
 export const cutFigures = (conditions: CutConditions): CutFigures => {
   const { wire, machine } = conditions;
-  const diameter = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
+  const diameter = told('cut.wire', say('cut.wire')`wire diameter`, wire.diameter, 'mm', saidOf(wire.name));
   const height = workHeight(conditions.height);
-  const floor = told('machine.form-floor', "the machine's own form error", machine.formFloor, 'µm', machine.name);
+  const floor = told(
+    'machine.form-floor',
+    say('cut.machine-form-floor')`the machine's own form error`,
+    machine.formFloor,
+    'µm',
+    saidOf(machine.name),
+  );
   const wirePart = apply(wireShare, { d: diameter, scale: model.wireScale, power: model.wirePower }, { key: 'cut.wire-share' });
   const heightPart = apply(heightShare, { height, thin: model.thinScale, tall: model.tallScale }, { key: 'cut.height-share' });
   return {
     diameter,
     height,
-    limit: told('machine.servo-limit', 'servo limit', machine.servoLimit, 'mm/min', machine.name, machine.servoLimit * model.servoSpread),
+    limit: told(
+      'machine.servo-limit',
+      say('cut.machine-servo-limit')`servo limit`,
+      machine.servoLimit,
+      'mm/min',
+      saidOf(machine.name),
+      machine.servoLimit * model.servoSpread,
+    ),
     floor,
     size: apply(wireSize, { d: diameter, reference: model.finishWire }, { key: 'cut.size' }),
     rate: rateFigure(conditions, wirePart, heightPart),
@@ -53,7 +71,7 @@ const rateFigure = ({ material, flush, factors }: CutConditions, wirePart: Figur
       flush: model.flushFactors[flush],
       factor: factors?.rate ?? model.rateFactor,
     },
-    { key: 'cut.rate', name: 'area rate of the rough cut by the model' },
+    { key: 'cut.rate', name: say('cut.rate')`area rate of the rough cut by the model` },
   );
 
 interface FormParts {
@@ -70,11 +88,11 @@ const roughForm = ({ wire }: CutConditions, { height, floor, wirePart, heightPar
       reference: model.formRough,
       push: apply(sparksPerLength, { wire: wirePart, heightShare: heightPart, height }, { key: 'cut.push' }),
       span: apply(wireSpan, { height, guides: model.guideDistance }, { key: 'cut.span' }),
-      tension: told('cut.tension', 'wire tension', wire.tension, 'N', wire.name),
+      tension: told('cut.tension', say('cut.tension')`wire tension`, wire.tension, 'N', saidOf(wire.name)),
       floor,
       ...referenceCut(),
     },
-    { key: 'pass.1.form-error', name: 'form error after the rough cut' },
+    { key: 'pass.1.form-error', name: say('cut.pass-1-form-error')`form error after the rough cut` },
   );
 
 /** The cut that the remembered form error belongs to. */
@@ -90,5 +108,5 @@ const referenceCut = (): { readonly referencePush: Figure; readonly referenceSpa
 };
 
 /** A figure that the shop or the job file states, exactly unless a deviation is given. */
-export const told = (key: string, name: string, value: number, unit: Unit, source: string, deviation = 0): Figure =>
+export const told = (key: string, name: Text, value: number, unit: Unit, source: Source, deviation = 0): Figure =>
   given({ key, name, value, unit, deviation, basis: 'shop', source });

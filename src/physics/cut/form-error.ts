@@ -1,5 +1,7 @@
 /** Lag and bow that a rough cut leaves because the wire is pushed, and what each skim makes of them. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 
 /**
  * The push per length goes with the sparks per length, that is with f(d) f(H) / H of the rate law; what a string of span L
@@ -8,8 +10,10 @@ import type { Formula } from '../../quantity/formula.ts';
 export const roughFormError: Formula<
   'reference' | 'push' | 'referencePush' | 'span' | 'referenceSpan' | 'tension' | 'referenceTension' | 'floor'
 > = {
-  name: 'form error of a rough cut',
-  text: "form error = reference · (push / reference push) · (span / reference span)² · (reference tension / tension), at least the machine's own",
+  name: say('cut.rough-form-error')`form error of a rough cut`,
+  text: say(
+    'cut.rough-form-error.by',
+  )`form error = reference · (push / reference push) · (span / reference span)² · (reference tension / tension), at least the machine's own`,
   source: 'starting-model',
   unit: 'µm',
   inputs: {
@@ -28,8 +32,8 @@ export const roughFormError: Formula<
 };
 
 export const sparksPerLength: Formula<'wire' | 'heightShare' | 'height'> = {
-  name: 'sparks per length of wire',
-  text: 'push = f(d) · f(H) / H',
+  name: say('cut.sparks-per-length')`sparks per length of wire`,
+  text: say('cut.sparks-per-length.by')`push = f(d) · f(H) / H`,
   source: 'starting-model',
   unit: '1',
   inputs: {
@@ -41,8 +45,8 @@ export const sparksPerLength: Formula<'wire' | 'heightShare' | 'height'> = {
 };
 
 export const wireSpan: Formula<'height' | 'guides'> = {
-  name: 'wire between the guides',
-  text: 'span = height + 2 · guide distance',
+  name: say('cut.wire-span')`wire between the guides`,
+  text: say('cut.wire-span.by')`span = height + 2 · guide distance`,
   source: 'definition',
   unit: 'mm',
   inputs: { height: { unit: 'mm', name: 'height' }, guides: { unit: 'mm', name: 'face of the work to guide' } },
@@ -51,8 +55,8 @@ export const wireSpan: Formula<'height' | 'guides'> = {
 
 /** Never below the machine's own error. */
 export const formErrorLeft: Formula<'before' | 'left' | 'floor'> = {
-  name: 'form error after a skim',
-  text: "form error = the larger of left · form error before and the machine's own",
+  name: say('cut.form-error-left')`form error after a skim`,
+  text: say('cut.form-error-left.by')`form error = the larger of left · form error before and the machine's own`,
   source: 'starting-model',
   unit: 'µm',
   inputs: {

@@ -1,12 +1,22 @@
 /** The starting model gives the numbers it was written down with. */
+
 import { describe, expect, it } from 'vitest';
 import { given } from '../../quantity/figure.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
 import { conditions, model, plain } from '../cases.fixture.ts';
 import { cutModel } from './model.ts';
 import { ladderRows } from './pass-rows.ts';
 
 const factor = (value: number) =>
-  given({ key: 'factor.learned', name: 'learned factor', value, unit: '1', deviation: 0.03, basis: 'shop', source: 'the shop log' });
+  given({
+    key: 'factor.learned',
+    name: saidOf('learned factor'),
+    value,
+    unit: '1',
+    deviation: 0.03,
+    basis: 'shop',
+    source: saidBy.shopLog,
+  });
 
 describe('the starting model, as it was written down', () => {
   it.each([

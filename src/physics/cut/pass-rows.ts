@@ -1,13 +1,17 @@
 /** The passes of a ladder of energies as Figures: offset, feed, finish and the rest, each of which can be asked why. */
 
 import { type Figure, given } from '../../quantity/figure.ts';
-import { type Applied, apply } from '../../quantity/formula.ts';
+import { apply } from '../../quantity/formula.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
 import { isFilled, lastOf, mapFilled, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import * as model from '../starting-model.ts';
 import { areaRateFromFeed, removalRate, roughFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
 import { type CutFigures, cutFigures, told } from './cut-figures.ts';
 import { formErrorLeft } from './form-error.ts';
+import { passName } from './pass-name.ts';
 import { skimFeed, skimStock, stockLeft } from './skim.ts';
 import { kerf, sparkGap, wireOffset } from './spark-gap.ts';
 import { damageDepth, passFinish, recastLayer } from './surface.ts';
@@ -45,11 +49,15 @@ export interface LadderRow {
 export const ladderRows = (conditions: CutConditions, energies: NonEmpty<number>): NonEmpty<LadderRow> => {
   const cut = cutFigures(conditions);
   const [rough, ...skims] = takenOf(cut, surfacesOf(conditions, cut, energies));
-  const removal = apply(removalRate, { rate: cut.rate, kerf: rough.taken }, { key: 'cut.removal', name: 'removal rate of the rough cut' });
+  const removal = apply(
+    removalRate,
+    { rate: cut.rate, kerf: rough.taken },
+    { key: 'cut.removal', name: say('cut.removal')`removal rate of the rough cut` },
+  );
   return mapFilled(stocked([rough, ...skims]), (surface, i) => {
     const feed = i === 0 ? roughFeedOf(cut) : skimFeedOf(i, cut, { energy: surface.energy, taken: surface.taken, removal });
-    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: surface.stock }, called(i, 'offset', 'offset of'));
-    const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate', 'area rate of'));
+    const offset = apply(wireOffset, { d: cut.diameter, gap: surface.gap, stock: surface.stock }, called(i, 'offset'));
+    const rate = apply(areaRateFromFeed, { feed, height: cut.height }, called(i, 'area-rate'));
     return { number: i + 1, ...surface, offset, feed, areaRate: rate };
   });
 };
@@ -61,9 +69,23 @@ export const kerfFigure = (conditions: CutConditions): Figure => {
 };
 
 /** 'feed of the rough cut', 'Ra after skim 2': passes count from 1, skims from the second pass on. */
-export const called = (index: number, key: string, words: string): Required<Pick<Applied, 'key' | 'name'>> => ({
+export const called = (index: number, key: keyof typeof names): { readonly key: string; readonly name: Text } => ({
   key: `pass.${index + 1}.${key}`,
-  name: `${words} ${index === 0 ? 'the rough cut' : `skim ${index}`}`,
+  name: names[key](passName(index)),
+});
+
+const names = phrases('pass-figure', {
+  energy: (pass: Text) => say`energy rung of ${{ pass }}`,
+  gap: (pass: Text) => say`spark gap of ${{ pass }}`,
+  ra: (pass: Text) => say`Ra after ${{ pass }}`,
+  damage: (pass: Text) => say`damage depth after ${{ pass }}`,
+  recast: (pass: Text) => say`recast layer after ${{ pass }}`,
+  'form-error': (pass: Text) => say`form error after ${{ pass }}`,
+  taken: (pass: Text) => say`stock taken off per side by ${{ pass }}`,
+  stock: (pass: Text) => say`stock left for later passes by ${{ pass }}`,
+  offset: (pass: Text) => say`offset of ${{ pass }}`,
+  feed: (pass: Text) => say`feed of ${{ pass }}`,
+  'area-rate': (pass: Text) => say`area rate of ${{ pass }}`,
 });
 
 type Surface = Pick<LadderRow, 'energy' | 'gap' | 'ra' | 'damage' | 'recast' | 'formError'>;
@@ -73,7 +95,7 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, [rough, ...skims
   const left = { left: model.formLeft, floor: cut.floor };
   for (const energy of skims) {
     const i = surfaces.length;
-    const formError = apply(formErrorLeft, { before: lastOf(surfaces).formError, ...left }, called(i, 'form-error', 'form error after'));
+    const formError = apply(formErrorLeft, { before: lastOf(surfaces).formError, ...left }, called(i, 'form-error'));
     surfaces.push({ ...surfaceOf(i, conditions, cut, energy), formError });
   }
   return surfaces;
@@ -81,21 +103,17 @@ const surfacesOf = (conditions: CutConditions, cut: CutFigures, [rough, ...skims
 
 const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value: number): Omit<Surface, 'formError'> => {
   const { size } = cut;
-  const as = called(i, 'energy', 'energy rung of');
-  const energy = given({ key: as.key, name: as.name, value, unit: '1', basis: 'shop', source: conditions.machine.name });
+  const as = called(i, 'energy');
+  const energy = given({ key: as.key, name: as.name, value, unit: '1', basis: 'shop', source: saidOf(conditions.machine.name) });
   const factors = { gap: conditions.factors?.gap ?? model.gapFactor, finish: conditions.factors?.finish ?? model.finishFactor };
   const { fineness } = conditions.material;
-  const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra', 'Ra after'));
+  const ra = apply(passFinish, { rough: model.roughFinish, size, fineness, energy, factor: factors.finish }, called(i, 'ra'));
   return {
     energy,
-    gap: apply(
-      sparkGap,
-      { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap },
-      called(i, 'gap', 'spark gap of'),
-    ),
+    gap: apply(sparkGap, { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap }, called(i, 'gap')),
     ra,
-    damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage', 'damage depth after')),
-    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast', 'recast layer after')),
+    damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage')),
+    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast')),
   };
 };
 
@@ -107,27 +125,24 @@ const takenOf = (cut: CutFigures, surfaces: NonEmpty<Surface>): NonEmpty<Taken> 
 ];
 
 const roughKerf = (cut: CutFigures, rough: Surface): Figure =>
-  apply(kerf, { d: cut.diameter, gap: rough.gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' });
+  apply(kerf, { d: cut.diameter, gap: rough.gap }, { key: 'cut.kerf', name: say('cut.kerf')`kerf of the rough cut` });
 
 const takenBy = (i: number, before: Surface): Figure =>
-  apply(
-    skimStock,
-    { damage: before.damage, formError: before.formError, share: model.formTaken },
-    called(i, 'taken', 'stock taken off per side by'),
-  );
+  apply(skimStock, { damage: before.damage, formError: before.formError, share: model.formTaken }, called(i, 'taken'));
 
 type Stocked = Taken & Pick<LadderRow, 'stock'>;
 
 /** After each pass, what the later ones still take; nothing after the last. */
 const stocked = ([pass, ...later]: NonEmpty<Taken>, i = 0): NonEmpty<Stocked> => {
-  const as = called(i, 'stock', 'stock left for later passes by');
-  if (!isFilled(later)) return [{ ...pass, stock: told(as.key, `${as.name}, the last`, 0, 'mm', 'the pass ladder') }];
+  const as = called(i, 'stock');
+  if (!isFilled(later))
+    return [{ ...pass, stock: told(as.key, say('cut.last-stock')`${{ stock: as.name }}, the last`, 0, 'mm', saidBy.passLadder) }];
   const [next, ...others] = stocked(later, i + 1);
   return [{ ...pass, stock: apply(stockLeft, { next: next.taken, later: next.stock }, as) }, next, ...others];
 };
 
 const roughFeedOf = (cut: CutFigures): Figure =>
-  apply(roughFeed, { rate: cut.rate, height: cut.height, limit: cut.limit }, called(0, 'feed', 'feed of'));
+  apply(roughFeed, { rate: cut.rate, height: cut.height, limit: cut.limit }, called(0, 'feed'));
 
 interface SkimParts {
   readonly energy: Figure;
@@ -136,8 +151,4 @@ interface SkimParts {
 }
 
 const skimFeedOf = (i: number, cut: CutFigures, { energy, taken, removal }: SkimParts): Figure =>
-  apply(
-    skimFeed,
-    { removal, energy, power: model.skimPower, height: cut.height, stock: taken, limit: cut.limit },
-    called(i, 'feed', 'feed of'),
-  );
+  apply(skimFeed, { removal, energy, power: model.skimPower, height: cut.height, stock: taken, limit: cut.limit }, called(i, 'feed'));

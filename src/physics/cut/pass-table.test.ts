@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { deviationOf } from '../../quantity/figure.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { mapFilled } from '../../sequence/sequence.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { conditions } from '../cases.fixture.ts';
@@ -35,7 +36,7 @@ describe("the shop's own pass table", () => {
     const [first, last] = [there(skims[0]), there(skims[1])];
     expect(rough.feed.value).toBe(3.1);
     expect(deviationOf(rough.feed)).toBeCloseTo(0.31, 12);
-    expect(rough.feed.source).toBe("the shop's pass table");
+    expect(rough.feed.source).toBe(saidBy.passTable);
     expect(rough.stock.value).toBeCloseTo(0.029, 12);
     expect(first.taken.value).toBeCloseTo(0.02, 12);
     expect(last.gap.value).toBeCloseTo(0.009, 12);

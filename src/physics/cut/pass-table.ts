@@ -2,9 +2,11 @@
 
 import { z } from 'zod';
 import { type Figure, given } from '../../quantity/figure.ts';
-import { type Applied, apply, type Formula, type Input } from '../../quantity/formula.ts';
+import { apply, type Formula, type Input } from '../../quantity/formula.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
 import { mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
+import { say } from '../../text/say.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
 import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
@@ -68,15 +70,15 @@ export const tableRows = (conditions: CutConditions, table: PassTable): TableRow
   if (fault !== undefined) return { kind: 'inconsistent', finding: inconsistent(table, fault) };
   const height = workHeight(conditions.height);
   const rows = mapFilled(sideBySide(table.passes, places), ([pass, place], i): LadderRow => {
-    const ra = entered(called(i, 'ra', 'Ra after'), pass.ra, 'µm', table.spread);
-    const feed = entered(called(i, 'feed', 'feed of'), pass.feed, 'mm/min', table.spread);
+    const ra = entered(called(i, 'ra'), pass.ra, 'µm', table.spread);
+    const feed = entered(called(i, 'feed'), pass.feed, 'mm/min', table.spread);
     return {
       ...place,
       feed,
-      areaRate: apply(areaRateFromFeed, { feed, height }, called(i, 'area-rate', 'area rate of')),
+      areaRate: apply(areaRateFromFeed, { feed, height }, called(i, 'area-rate')),
       ra,
-      damage: apply(damageDepth, { ra, share: damagePerFinish }, called(i, 'damage', 'damage depth after')),
-      recast: apply(recastLayer, { ra, share: recastPerFinish }, called(i, 'recast', 'recast layer after')),
+      damage: apply(damageDepth, { ra, share: damagePerFinish }, called(i, 'damage')),
+      recast: apply(recastLayer, { ra, share: recastPerFinish }, called(i, 'recast')),
     };
   });
   return { kind: 'rows', rows };
@@ -87,31 +89,31 @@ const energiesOf = ({ passes }: PassTable): NonEmpty<number> => mapFilled(passes
 
 /** Where the wire runs, pass by pass, beside what the model says. The gap of the last pass is what its offset says: nothing is left to take. */
 const placesOf = ({ wire }: CutConditions, passes: NonEmpty<readonly [Pass, LadderRow]>): NonEmpty<LadderRow> => {
-  const d = told('cut.wire', 'wire diameter', wire.diameter, 'mm', wire.name);
+  const d = told('cut.wire', say('cut.wire')`wire diameter`, wire.diameter, 'mm', saidOf(wire.name));
   let before: Figure | undefined;
   return mapFilled(passes, ([pass, modelled], i) => {
-    const offset = entered(called(i, 'offset', 'offset of'), pass.offset, 'mm', 0);
-    const gapAs = called(i, 'gap', 'spark gap of');
+    const offset = entered(called(i, 'offset'), pass.offset, 'mm', 0);
+    const gapAs = called(i, 'gap');
     const asEntered = pass.gap === undefined ? modelled.gap : entered(gapAs, pass.gap, 'mm', 0);
     const gap = i === passes.length - 1 ? apply(lastGap, { offset, d }, gapAs) : asEntered;
-    const stock = apply(stockByOffset, { offset, d, gap }, called(i, 'stock', 'stock left for later passes by'));
+    const stock = apply(stockByOffset, { offset, d, gap }, called(i, 'stock'));
     const taken =
       before === undefined
-        ? apply(kerf, { d, gap }, { key: 'cut.kerf', name: 'kerf of the rough cut' })
-        : apply(takenBetween, { before, after: stock }, called(i, 'taken', 'stock taken off per side by'));
+        ? apply(kerf, { d, gap }, { key: 'cut.kerf', name: say('cut.kerf')`kerf of the rough cut` })
+        : apply(takenBetween, { before, after: stock }, called(i, 'taken'));
     before = stock;
     return { ...modelled, offset, gap, stock, taken };
   });
 };
 
-const entered = ({ key, name }: Applied, value: number, unit: Unit, spread: number): Figure =>
-  given({ key, name: name ?? key, value, unit, deviation: value * spread, basis: 'shop', source: "the shop's pass table" });
+const entered = (as: ReturnType<typeof called>, value: number, unit: Unit, spread: number): Figure =>
+  given({ ...as, value, unit, deviation: value * spread, basis: 'shop', source: saidBy.passTable });
 
 const length = (name: string): Input => ({ unit: 'mm', name });
 
 const lastGap: Formula<'offset' | 'd'> = {
-  name: 'spark gap by the offset of the last pass',
-  text: 'gap = offset - d / 2',
+  name: say('cut.last-gap')`spark gap by the offset of the last pass`,
+  text: say('cut.last-gap.by')`gap = offset - d / 2`,
   source: 'definition',
   unit: 'mm',
   inputs: { offset: length('offset'), d: length('wire diameter') },
@@ -119,8 +121,8 @@ const lastGap: Formula<'offset' | 'd'> = {
 };
 
 export const stockByOffset: Formula<'offset' | 'd' | 'gap'> = {
-  name: 'stock left for later passes by the offset',
-  text: 'stock = offset - d / 2 - gap',
+  name: say('cut.stock-by-offset')`stock left for later passes by the offset`,
+  text: say('cut.stock-by-offset.by')`stock = offset - d / 2 - gap`,
   source: 'definition',
   unit: 'mm',
   inputs: { offset: length('offset'), d: length('wire diameter'), gap: length('spark gap') },
@@ -128,8 +130,8 @@ export const stockByOffset: Formula<'offset' | 'd' | 'gap'> = {
 };
 
 const takenBetween: Formula<'before' | 'after'> = {
-  name: 'stock that a skim takes off',
-  text: 'taken = stock before - stock after',
+  name: say('cut.taken-between')`stock that a skim takes off`,
+  text: say('cut.taken-between.by')`taken = stock before - stock after`,
   source: 'definition',
   unit: 'mm',
   inputs: { before: length('stock before'), after: length('stock after') },

@@ -1,10 +1,12 @@
 /** How much a skim takes off and how fast it runs along the contour. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 
 /** At least the damage of the pass before, or the skim only polishes the peaks. */
 export const skimStock: Formula<'damage' | 'formError' | 'share'> = {
-  name: 'stock that a skim takes off',
-  text: 'taken = damage of the pass before + share · form error left by it',
+  name: say('cut.skim-stock')`stock that a skim takes off`,
+  text: say('cut.skim-stock.by')`taken = damage of the pass before + share · form error left by it`,
   source: 'starting-model',
   unit: 'mm',
   inputs: {
@@ -16,8 +18,8 @@ export const skimStock: Formula<'damage' | 'formError' | 'share'> = {
 };
 
 export const skimFeed: Formula<'removal' | 'energy' | 'power' | 'height' | 'stock' | 'limit'> = {
-  name: 'feed of a skim',
-  text: 'feed = the smaller of removal rate of the rough · e^power / (height · taken) and the servo limit',
+  name: say('cut.skim-feed')`feed of a skim`,
+  text: say('cut.skim-feed.by')`feed = the smaller of removal rate of the rough · e^power / (height · taken) and the servo limit`,
   source: 'starting-model',
   unit: 'mm/min',
   inputs: {
@@ -34,8 +36,8 @@ export const skimFeed: Formula<'removal' | 'energy' | 'power' | 'height' | 'stoc
 
 /** Adds up from the last pass back: after it nothing is left to take. */
 export const stockLeft: Formula<'next' | 'later'> = {
-  name: 'stock left for later passes',
-  text: 'stock = taken by the next pass + stock that it leaves',
+  name: say('cut.stock-left')`stock left for later passes`,
+  text: say('cut.stock-left.by')`stock = taken by the next pass + stock that it leaves`,
   source: 'definition',
   unit: 'mm',
   inputs: { next: { unit: 'mm', name: 'taken by the next pass' }, later: { unit: 'mm', name: 'stock after the next pass' } },

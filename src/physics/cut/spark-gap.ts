@@ -1,5 +1,7 @@
 /** How far the sparks jump, how wide the kerf is, and where the wire centre must run. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 import { wireRange } from '../starting-model.ts';
 
 const diameter = { unit: 'mm', name: 'wire diameter', low: wireRange.low, high: wireRange.high } as const;
@@ -7,8 +9,8 @@ const energy = { unit: '1', name: 'cube root of pulse energy against the rough',
 
 /** A finer wire stands weaker pulses, so its craters and gaps are smaller; from 0.25 mm on nothing changes. */
 export const wireSize: Formula<'d' | 'reference'> = {
-  name: 'size of craters and gap against those of the reference wire',
-  text: 's = (the smaller of d and reference / reference)^(1/3)',
+  name: say('cut.wire-size')`size of craters and gap against those of the reference wire`,
+  text: say('cut.wire-size.by')`s = (the smaller of d and reference / reference)^(1/3)`,
   source: 'starting-model',
   unit: '1',
   inputs: { d: diameter, reference: { unit: 'mm', name: 'reference wire' } },
@@ -16,8 +18,8 @@ export const wireSize: Formula<'d' | 'reference'> = {
 };
 
 export const sparkGap: Formula<'least' | 'rise' | 'energy' | 'size' | 'factor'> = {
-  name: 'spark gap',
-  text: 'gap = (least + rise · e) · s · factor',
+  name: say('cut.spark-gap')`spark gap`,
+  text: say('cut.spark-gap.by')`gap = (least + rise · e) · s · factor`,
   source: 'starting-model',
   unit: 'mm',
   inputs: {
@@ -31,8 +33,8 @@ export const sparkGap: Formula<'least' | 'rise' | 'energy' | 'size' | 'factor'> 
 };
 
 export const kerf: Formula<'d' | 'gap'> = {
-  name: 'kerf',
-  text: 'kerf = d + 2 gap',
+  name: say('cut.any-kerf')`kerf`,
+  text: say('cut.kerf.by')`kerf = d + 2 gap`,
   source: 'definition',
   unit: 'mm',
   inputs: { d: diameter, gap: { unit: 'mm', name: 'spark gap' } },
@@ -41,8 +43,8 @@ export const kerf: Formula<'d' | 'gap'> = {
 
 /** The other way about: what a measured kerf says of the gap. */
 export const gapFromKerf: Formula<'kerf' | 'd'> = {
-  name: 'spark gap from a measured kerf',
-  text: 'gap = (kerf - d) / 2',
+  name: say('cut.gap-from-kerf')`spark gap from a measured kerf`,
+  text: say('cut.gap-from-kerf.by')`gap = (kerf - d) / 2`,
   source: 'definition',
   unit: 'mm',
   inputs: { kerf: { unit: 'mm', name: 'kerf' }, d: diameter },
@@ -51,8 +53,8 @@ export const gapFromKerf: Formula<'kerf' | 'd'> = {
 
 /** Wire centre to the wanted surface. */
 export const wireOffset: Formula<'d' | 'gap' | 'stock'> = {
-  name: 'offset of the wire centre',
-  text: 'offset = d / 2 + gap + stock',
+  name: say('cut.wire-offset')`offset of the wire centre`,
+  text: say('cut.wire-offset.by')`offset = d / 2 + gap + stock`,
   source: 'definition',
   unit: 'mm',
   inputs: { d: diameter, gap: { unit: 'mm', name: 'spark gap' }, stock: { unit: 'mm', name: 'stock left for later passes' } },

@@ -1,13 +1,15 @@
 /** What a pass leaves on the surface: roughness, recast layer and the depth of damage the next pass must take off. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 
 const energy = { unit: '1', name: 'cube root of pulse energy against the rough', low: 0.03, high: 1 } as const;
 const ra = { unit: 'µm', name: 'Ra' } as const;
 
 /** Nothing here asks for the height: the sparks work along the whole height at once. */
 export const passFinish: Formula<'rough' | 'size' | 'fineness' | 'energy' | 'factor'> = {
-  name: 'Ra after a pass',
-  text: 'Ra = Ra of a rough cut · s · fineness · e · factor',
+  name: say('cut.pass-finish')`Ra after a pass`,
+  text: say('cut.pass-finish.by')`Ra = Ra of a rough cut · s · fineness · e · factor`,
   source: 'starting-model',
   unit: 'µm',
   inputs: {
@@ -21,8 +23,8 @@ export const passFinish: Formula<'rough' | 'size' | 'fineness' | 'energy' | 'fac
 };
 
 export const damageDepth: Formula<'ra' | 'share'> = {
-  name: 'damage depth',
-  text: 'damage = share · Ra, crater and recast layer together',
+  name: say('cut.damage-depth')`damage depth`,
+  text: say('cut.damage-depth.by')`damage = share · Ra, crater and recast layer together`,
   source: 'starting-model',
   unit: 'µm',
   inputs: { ra, share: { unit: '1', name: 'damage in Ra' } },
@@ -30,8 +32,8 @@ export const damageDepth: Formula<'ra' | 'share'> = {
 };
 
 export const recastLayer: Formula<'ra' | 'share'> = {
-  name: 'recast layer',
-  text: 'recast layer = share · Ra',
+  name: say('cut.recast-layer')`recast layer`,
+  text: say('cut.recast-layer.by')`recast layer = share · Ra`,
   source: 'starting-model',
   unit: 'µm',
   inputs: { ra, share: { unit: '1', name: 'recast layer in Ra' } },

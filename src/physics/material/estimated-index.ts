@@ -1,5 +1,8 @@
 /** The cutting rate of a material nobody has cut yet, from what it takes to melt it and from how well it leads heat and current away. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { asGiven } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { indexEstimate } from '../starting-model.ts';
 
 const { meltPower, halvingConductivity, halvingResistivity, toolSteel } = indexEstimate;
@@ -9,8 +12,10 @@ const reach = (conductivity: number, resistivity: number): number =>
   1 / ((1 + conductivity / halvingConductivity) * (1 + resistivity / halvingResistivity));
 
 export const estimatedIndex: Formula<'melt' | 'conductivity' | 'resistivity' | 'doubt'> = {
-  name: 'cutting rate against tool steel, estimated from material constants',
-  text: `index = doubt · (h of steel / h)^${meltPower} · r / r of steel, r = 1 / ((1 + conductivity / ${halvingConductivity}) (1 + resistivity / ${halvingResistivity}))`,
+  name: say('material.estimated-index')`cutting rate against tool steel, estimated from material constants`,
+  text: say(
+    'material.estimated-index.by',
+  )`index = doubt · (h of steel / h)^${{ power: asGiven(meltPower) }} · r / r of steel, r = 1 / ((1 + conductivity / ${{ conductivity: asGiven(halvingConductivity) }}) (1 + resistivity / ${{ resistivity: asGiven(halvingResistivity) }}))`,
   source: 'starting-model',
   unit: '1',
   inputs: {

@@ -1,8 +1,12 @@
 /** A material that the shop describes by its constants, with a cutting rate of its own or one estimated from them. */
+
 import { z } from 'zod';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
+import { name as asName } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
 import { meltEnergy } from '../spark/pulse.ts';
@@ -67,29 +71,42 @@ export type ShopMaterialAnswer =
   | { readonly kind: 'material'; readonly material: Material; readonly findings: readonly Finding[] }
   | { readonly kind: 'non-conductor'; readonly finding: Finding };
 
+/** As the shop has said them. */
+const names = phrases('shop-material', {
+  density: (material: string) => say`density of ${{ material: asName(material) }}`,
+  expansion: (material: string) => say`thermal expansion of ${{ material: asName(material) }}`,
+  solidus: (material: string) => say`melting begins, ${{ material: asName(material) }}`,
+  conductivity: (material: string) => say`heat conductivity of ${{ material: asName(material) }}`,
+  heat: (material: string) => say`specific heat of ${{ material: asName(material) }}`,
+  fusion: (material: string) => say`heat of fusion of ${{ material: asName(material) }}`,
+  resistivity: (material: string) => say`resistivity of ${{ material: asName(material) }}`,
+  fineness: (material: string) => say`Ra against tool steel in ${{ material: asName(material) }}`,
+  index: (material: string) => say`cutting rate against tool steel of ${{ material: asName(material) }}`,
+});
+
 /** What the shop says, checked by materialSchema, as a material of the house; refused when it does not conduct. */
 export const materialFromConstants = (shop: ShopMaterial): ShopMaterialAnswer => {
-  const told = (key: string, words: string, value: number, unit: Unit): Figure =>
-    given({ key: `material.${shop.id}.${key}`, name: `${words} ${shop.name}`, value, unit, basis: 'shop', source: 'the shop file' });
-  const resistivity = told('resistivity', 'resistivity of', shop.resistivity, 'µΩm');
+  const told = (key: keyof typeof names, value: number, unit: Unit): Figure =>
+    given({ key: `material.${shop.id}.${key}`, name: names[key](shop.name), value, unit, basis: 'shop', source: saidBy.shopFile });
+  const resistivity = told('resistivity', shop.resistivity, 'µΩm');
   if (shop.resistivity / 1e6 > conductorLimit.value) {
     return {
       kind: 'non-conductor',
-      finding: notConducting({ name: shop.name, resistivity: told('resistivity', '', shop.resistivity / 1e6, 'Ωm') }),
+      finding: notConducting({ name: shop.name, resistivity: told('resistivity', shop.resistivity / 1e6, 'Ωm') }),
     };
   }
   const constants = {
-    density: told('density', 'density of', shop.density, 'g/cm³'),
-    expansion: told('expansion', 'thermal expansion of', shop.expansion, '1e-6/K'),
-    solidus: told('solidus', 'melting begins,', shop.solidus, '°C'),
-    conductivity: told('conductivity', 'heat conductivity of', shop.conductivity, 'W/mK'),
-    heat: told('heat', 'specific heat of', shop.heat, 'J/kgK'),
-    fusion: told('fusion', 'heat of fusion of', shop.fusion, 'kJ/kg'),
+    density: told('density', shop.density, 'g/cm³'),
+    expansion: told('expansion', shop.expansion, '1e-6/K'),
+    solidus: told('solidus', shop.solidus, '°C'),
+    conductivity: told('conductivity', shop.conductivity, 'W/mK'),
+    heat: told('heat', shop.heat, 'J/kgK'),
+    fusion: told('fusion', shop.fusion, 'kJ/kg'),
     resistivity,
   };
   const { id, name, family, cautions } = shop;
-  const fineness = told('fineness', 'Ra against tool steel in', shop.fineness, '1');
-  const index = shop.index === undefined ? estimate(id, constants) : told('index', 'cutting rate against tool steel of', shop.index, '1');
+  const fineness = told('fineness', shop.fineness, '1');
+  const index = shop.index === undefined ? estimate(id, constants) : told('index', shop.index, '1');
   const material: Material = { id, name, family, ...constants, index, fineness, cautions };
   return { kind: 'material', material, findings: shop.index === undefined ? [estimated(material)] : [] };
 };
@@ -99,25 +116,32 @@ const estimate = (
   constants: Pick<Material, 'density' | 'heat' | 'solidus' | 'fusion' | 'conductivity' | 'resistivity'>,
 ): Figure => {
   const { density, heat, solidus, fusion, conductivity, resistivity } = constants;
-  const room = given({ key: 'model.room', name: 'room temperature', value: 20, unit: '°C', basis: 'assumed', source: 'starting-model' });
+  const room = given({
+    key: 'model.room',
+    name: say('material.model-room')`room temperature`,
+    value: 20,
+    unit: '°C',
+    basis: 'assumed',
+    source: { file: 'starting-model' },
+  });
   const rise = apply(riseToMelting, { solidus, room }, { key: `material.${id}.rise` });
   const melt = apply(meltEnergy, { density, heat, rise, fusion }, { key: `material.${id}.melt-energy` });
   const doubt = given({
     key: `material.${id}.index-doubt`,
-    name: 'doubt of an estimated cutting rate',
+    name: say('material.index-doubt')`doubt of an estimated cutting rate`,
     value: 1,
     unit: '1',
     deviation: indexEstimate.doubt,
     basis: 'assumed',
-    source: 'starting-model',
+    source: { file: 'starting-model' },
   });
-  const warnings = ['estimated from material constants; a trial cut would tell'];
+  const warnings = [say('material.estimated')`estimated from material constants; a trial cut would tell`];
   return apply(estimatedIndex, { melt, conductivity, resistivity, doubt }, { key: `material.${id}.index`, warnings });
 };
 
 const riseToMelting = {
-  name: 'from room temperature to melting',
-  text: 'ΔT = melting temperature - room temperature',
+  name: say('material.rise-to-melting')`from room temperature to melting`,
+  text: say('material.rise-to-melting.by')`ΔT = melting temperature - room temperature`,
   source: 'definition',
   unit: 'K',
   inputs: { solidus: { unit: '°C', name: 'melting begins' }, room: { unit: '°C', name: 'room temperature' } },

@@ -3,14 +3,17 @@
 import { type Figure, given } from '../../quantity/figure.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printNumber } from '../../text/print/figure.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import { jetFeedFor, thermalFeedFor } from './other-feeds.ts';
 import type { OtherEdge, OtherQuestion, OtherWay, OtherWays } from './other-question.ts';
 import { otherVerdict } from './other-verdict.ts';
 import { type ProcessName, type ProcessRow, processRows, thickestJet } from './process-table.ts';
+import { cuts, processWords } from './process-words.ts';
 import { perpendicularity, thermalRoughness, thermalScope } from './thermal-and-jet-laws.ts';
 
 export const otherProcesses = (question: OtherQuestion): OtherWays => {
@@ -47,8 +50,8 @@ const outsideOf = (row: ProcessRow, thickness: number): string | undefined => {
 };
 
 const edgeSlope: Formula<'u' | 'thickness'> = {
-  name: 'slope of the cut face at most',
-  text: 'slope = atan(u / a)',
+  name: say('other-process.edge-slope')`slope of the cut face at most`,
+  text: say('other-process.edge-slope.by')`slope = atan(u / a)`,
   source: 'definition',
   unit: '°',
   inputs: { u: { unit: 'mm', name: 'perpendicularity' }, thickness: { unit: 'mm', name: 'thickness' } },
@@ -59,36 +62,44 @@ const edgeOf = (row: ProcessRow, question: OtherQuestion): OtherEdge => {
   const key = (what: string): string => `other.${row.name.replace(' ', '-')}.${what}`;
   const thickness = given({
     key: 'other.thickness',
-    name: 'thickness',
+    name: say('other-process.other-thickness')`thickness`,
     value: question.thickness,
     unit: 'mm',
     basis: 'shop',
-    source: 'the job',
+    source: saidBy.job,
   });
   const zone = zoneOf(row, thickness, key('perpendicularity'));
   const { roughness, ra } = roughnessOf(row, thickness, key('roughness'));
   return {
     perpendicularity: zone,
-    slope: apply(edgeSlope, { u: zone, thickness }, { key: key('slope'), name: `slope of a ${row.name} cut at most` }),
+    slope: apply(edgeSlope, { u: zone, thickness }, { key: key('slope'), name: cuts.slope(processWords[row.name]) }),
     roughness,
     ra,
     minutes: row.name === 'water jet' ? jetFeedFor(question, thickness, row) : thermalFeedFor(question, thickness, row),
   };
 };
 
-const BEST = 'the best range that a good machine can be expected to hold: common practice, no source';
+const BEST = say('other-process.best')`the best range that a good machine can be expected to hold: common practice, no source`;
 
 const zoneOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Figure =>
   ranges === undefined
     ? apply(jetPerpendicularity, { base: jetEdge.squareBase, slope: jetEdge.squareSlope, thickness }, { key })
-    : apply(perpendicularity[ranges.perpendicularity], { thickness }, { key, name: `perpendicularity of a ${name} cut`, warnings: [BEST] });
+    : apply(
+        perpendicularity[ranges.perpendicularity],
+        { thickness },
+        { key, name: cuts.perpendicularity(processWords[name]), warnings: [BEST] },
+      );
 
 const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Pick<OtherEdge, 'roughness' | 'ra'> => {
   if (ranges === undefined) {
     const roughness = apply(jetRoughness, { base: jetEdge.roughBase, slope: jetEdge.roughSlope, thickness }, { key });
     return { roughness, ra: { low: roughness.low, high: roughness.high } };
   }
-  const roughness = apply(thermalRoughness[ranges.roughness], { thickness }, { key, name: `Rz5 of a ${name} cut`, warnings: [BEST] });
+  const roughness = apply(
+    thermalRoughness[ranges.roughness],
+    { thickness },
+    { key, name: cuts.roughness(processWords[name]), warnings: [BEST] },
+  );
   const band = rzBand(1);
   return { roughness, ra: { low: roughness.value / band.high, high: roughness.value / band.low } };
 };

@@ -1,13 +1,16 @@
 /** What thermal cutting and water jets hold, so that the shop can say which work is not for wire; wire cutting itself is outside these standards. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { count } from '../../text/part.ts';
+import { say, symbols } from '../../text/say.ts';
 
 const thickness = { unit: 'mm', name: 'thickness' } as const;
 
 type Law = Formula<'thickness'>;
 
 const perpendicularityOf = (range: number, base: number, slope: number): Law => ({
-  name: `perpendicularity of a thermal cut, range ${range}`,
-  text: `u = ${base} + ${slope} a`,
+  name: say('other-process.thermal-perpendicularity')`perpendicularity of a thermal cut, range ${{ range: count(range) }}`,
+  text: symbols`u = ${base} + ${slope} a`,
   source: 'iso-9013',
   unit: 'mm',
   inputs: { thickness },
@@ -24,8 +27,8 @@ export const perpendicularity = {
 } as const;
 
 const roughnessOf = (range: number, base: number, slope: number): Law => ({
-  name: `Rz5 of a thermal cut, range ${range}`,
-  text: `Rz5 = ${base} + ${slope} a`,
+  name: say('other-process.thermal-roughness')`Rz5 of a thermal cut, range ${{ range: count(range) }}`,
+  text: symbols`Rz5 = ${base} + ${slope} a`,
   source: 'iso-9013',
   unit: 'µm',
   inputs: { thickness },
@@ -68,8 +71,8 @@ const jetSpeed = (v: Readonly<Record<JetInput, number>>, constant: number): numb
 
 /** Traverse speed; quality 1 parts the metal, 5 is the best edge. */
 export const waterJetFeed: Formula<JetInput> = {
-  name: 'traverse speed of an abrasive water jet',
-  text: 'V = (f N P^1.594 d^1.374 M^0.343 / (788 q H D^0.618))^1.15',
+  name: say('other-process.water-jet-feed')`traverse speed of an abrasive water jet`,
+  text: symbols`V = (f N P^${1.594} d^${1.374} M^${0.343} / (788 q H D^${0.618}))^${1.15}`,
   source: 'zeng-kim',
   unit: 'mm/min',
   inputs: {
@@ -85,8 +88,8 @@ export const waterJetFeed: Formula<JetInput> = {
 
 /** The same law as printed in inch units: ksi, in, lb/min, in/min. */
 export const waterJetFeedInch: Formula<JetInput> = {
-  name: 'traverse speed of an abrasive water jet, in/min',
-  text: 'V = (f N P^1.594 d^1.374 M^0.343 / (163 q H D^0.618))^1.15, ksi, in, lb/min',
+  name: say('other-process.water-jet-feed-inch')`traverse speed of an abrasive water jet, in/min`,
+  text: symbols`V = (f N P^${1.594} d^${1.374} M^${0.343} / (163 q H D^${0.618}))^${1.15}, ksi, in, lb/min`,
   source: 'zeng-kim',
   unit: '1',
   inputs: {
@@ -101,8 +104,8 @@ export const waterJetFeedInch: Formula<JetInput> = {
 };
 
 export const laserTaper: Formula<'top' | 'bottom' | 'thickness'> = {
-  name: 'half angle of a laser kerf',
-  text: 'angle = atan((width at the top - width at the bottom) / (2 thickness))',
+  name: say('other-process.laser-taper')`half angle of a laser kerf`,
+  text: say('other-process.laser-taper.by')`angle = atan((width at the top - width at the bottom) / (2 thickness))`,
   source: 'plane-geometry',
   unit: '°',
   inputs: { top: { unit: 'mm', name: 'kerf at the top' }, bottom: { unit: 'mm', name: 'kerf at the bottom' }, thickness },

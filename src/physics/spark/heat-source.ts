@@ -1,5 +1,7 @@
 /** How hot a spot gets under a spark: the disc and the point source on a half space, without melting. SI units throughout. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 import { erfc, ierfc } from './error-function.ts';
 
 const flux = { unit: 'W/m²', name: 'heat flux' } as const;
@@ -10,8 +12,8 @@ const time = { unit: 's', name: 'time' } as const;
 
 /** On the axis of a disc of even flux. */
 export const discRise: Formula<'flux' | 'radius' | 'conductivity' | 'diffusivity' | 'time' | 'depth'> = {
-  name: 'temperature rise under a hot disc',
-  text: 'ΔT = (2 q √(κt) / K) (ierfc(z / 2√(κt)) - ierfc(√(z² + a²) / 2√(κt)))',
+  name: say('spark.disc-rise')`temperature rise under a hot disc`,
+  text: say('spark.disc-rise.by')`ΔT = (2 q √(κt) / K) (ierfc(z / 2√(κt)) - ierfc(√(z² + a²) / 2√(κt)))`,
   source: 'carslaw-jaeger',
   unit: 'K',
   inputs: { flux, radius, conductivity, diffusivity, time, depth: { unit: 'm', name: 'depth' } },
@@ -24,24 +26,24 @@ export const discRise: Formula<'flux' | 'radius' | 'conductivity' | 'diffusivity
 /** After a long time: centre, mean over the disc, edge. */
 export const discSteady: Readonly<Record<'centre' | 'mean' | 'edge', Formula<'flux' | 'radius' | 'conductivity'>>> = {
   centre: {
-    name: 'final temperature rise at the centre of a hot disc',
-    text: 'ΔT = q a / K',
+    name: say('spark.disc-steady-centre')`final temperature rise at the centre of a hot disc`,
+    text: symbols`ΔT = q a / K`,
     source: 'carslaw-jaeger',
     unit: 'K',
     inputs: { flux, radius, conductivity },
     compute: ({ flux, radius, conductivity }) => (flux * radius) / conductivity,
   },
   mean: {
-    name: 'final mean temperature rise of a hot disc',
-    text: 'ΔT = 8 q a / (3 π K)',
+    name: say('spark.disc-steady-mean')`final mean temperature rise of a hot disc`,
+    text: symbols`ΔT = 8 q a / (3 π K)`,
     source: 'carslaw-jaeger',
     unit: 'K',
     inputs: { flux, radius, conductivity },
     compute: ({ flux, radius, conductivity }) => (8 * flux * radius) / (3 * Math.PI * conductivity),
   },
   edge: {
-    name: 'final temperature rise at the edge of a hot disc',
-    text: 'ΔT = 2 q a / (π K)',
+    name: say('spark.disc-steady-edge')`final temperature rise at the edge of a hot disc`,
+    text: symbols`ΔT = 2 q a / (π K)`,
     source: 'carslaw-jaeger',
     unit: 'K',
     inputs: { flux, radius, conductivity },
@@ -51,8 +53,8 @@ export const discSteady: Readonly<Record<'centre' | 'mean' | 'edge', Formula<'fl
 
 /** Fails at small energies, which is just where skims work. */
 export const pointRise: Formula<'share' | 'power' | 'conductivity' | 'diffusivity' | 'distance' | 'time'> = {
-  name: 'temperature rise beside a point source',
-  text: 'ΔT = share · P / (2 π K r) · erfc(r / 2√(κt))',
+  name: say('spark.point-rise')`temperature rise beside a point source`,
+  text: say('spark.point-rise.by')`ΔT = share · P / (2 π K r) · erfc(r / 2√(κt))`,
   source: 'dibitonto',
   unit: 'K',
   inputs: {

@@ -1,5 +1,7 @@
 /** One discharge: its energy, what that could melt, the crater it leaves, how deep its heat goes. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 
 const pulse = {
   voltage: { unit: 'V', name: 'discharge voltage' },
@@ -8,8 +10,8 @@ const pulse = {
 } as const;
 
 export const rectangleEnergy: Formula<'voltage' | 'current' | 'duration'> = {
-  name: 'energy of a rectangular pulse',
-  text: 'E = u i t',
+  name: say('spark.rectangle-energy')`energy of a rectangular pulse`,
+  text: symbols`E = u i t`,
   source: 'definition',
   unit: 'mJ',
   inputs: pulse,
@@ -17,8 +19,8 @@ export const rectangleEnergy: Formula<'voltage' | 'current' | 'duration'> = {
 };
 
 export const triangleEnergy: Formula<'voltage' | 'current' | 'duration'> = {
-  name: 'energy of a triangular pulse',
-  text: 'E = u î t / 2',
+  name: say('spark.triangle-energy')`energy of a triangular pulse`,
+  text: symbols`E = u î t / 2`,
   source: 'definition',
   unit: 'mJ',
   inputs: pulse,
@@ -26,8 +28,8 @@ export const triangleEnergy: Formula<'voltage' | 'current' | 'duration'> = {
 };
 
 export const meanPower: Formula<'energy' | 'frequency'> = {
-  name: 'mean power',
-  text: 'P = E · frequency',
+  name: say('spark.mean-power')`mean power`,
+  text: say('spark.mean-power.by')`P = E · frequency`,
   source: 'definition',
   unit: 'W',
   inputs: { energy: { unit: 'mJ', name: 'pulse energy' }, frequency: { unit: 'Hz', name: 'pulses per second' } },
@@ -35,8 +37,8 @@ export const meanPower: Formula<'energy' | 'frequency'> = {
 };
 
 export const meanCurrent: Formula<'current' | 'duration' | 'frequency'> = {
-  name: 'mean current of triangular pulses',
-  text: 'I = î t · frequency / 2',
+  name: say('spark.mean-current')`mean current of triangular pulses`,
+  text: say('spark.mean-current.by')`I = î t · frequency / 2`,
   source: 'definition',
   unit: 'A',
   inputs: { current: pulse.current, duration: pulse.duration, frequency: { unit: 'Hz', name: 'pulses per second' } },
@@ -45,8 +47,8 @@ export const meanCurrent: Formula<'current' | 'duration' | 'frequency'> = {
 
 /** No spark can remove metal with less. */
 export const meltEnergy: Formula<'density' | 'heat' | 'rise' | 'fusion'> = {
-  name: 'energy to melt',
-  text: 'h = density (c ΔT + L)',
+  name: say('spark.melt-energy')`energy to melt`,
+  text: say('spark.melt-energy.by')`h = density (c ΔT + L)`,
   source: 'physics-textbook',
   unit: 'J/mm³',
   inputs: {
@@ -60,8 +62,8 @@ export const meltEnergy: Formula<'density' | 'heat' | 'rise' | 'fusion'> = {
 
 /** The share of the energy that reaches the work is the great unknown of the literature: it is asked for, never assumed here. */
 export const craterVolume: Formula<'share' | 'energy' | 'melt'> = {
-  name: 'crater volume by energy balance',
-  text: 'V = share · E / h',
+  name: say('spark.crater-volume')`crater volume by energy balance`,
+  text: say('spark.crater-volume.by')`V = share · E / h`,
   source: 'physics-textbook',
   unit: 'µm³',
   inputs: {
@@ -73,8 +75,8 @@ export const craterVolume: Formula<'share' | 'energy' | 'melt'> = {
 };
 
 export const hemisphereRadius: Formula<'volume'> = {
-  name: 'radius of a half-ball crater',
-  text: 'r = (3 V / (2 π))^(1/3)',
+  name: say('spark.hemisphere-radius')`radius of a half-ball crater`,
+  text: symbols`r = (3 V / (2 π))^(1/3)`,
   source: 'plane-geometry',
   unit: 'µm',
   inputs: { volume: { unit: 'µm³', name: 'crater volume' } },
@@ -83,8 +85,8 @@ export const hemisphereRadius: Formula<'volume'> = {
 
 /** Crater volume goes with energy, so crater size and Ra with its cube root. Measured exponents scatter from 0.2 to 0.45. */
 export const finishRatio: Formula<'energyRatio'> = {
-  name: 'Ra against that of another pulse energy',
-  text: 'ratio = (E / E of the other)^(1/3)',
+  name: say('spark.finish-ratio')`Ra against that of another pulse energy`,
+  text: say('spark.finish-ratio.by')`ratio = (E / E of the other)^(1/3)`,
   source: 'klocke-koenig',
   unit: '1',
   inputs: { energyRatio: { unit: '1', name: 'energy ratio' } },
@@ -93,8 +95,8 @@ export const finishRatio: Formula<'energyRatio'> = {
 
 /** Of the same size as measured recast layers. */
 export const heatDepth: Formula<'diffusivity' | 'duration'> = {
-  name: 'depth that heat reaches within a pulse',
-  text: 'depth = 2 √(κ t)',
+  name: say('spark.heat-depth')`depth that heat reaches within a pulse`,
+  text: say('spark.heat-depth.by')`depth = 2 √(κ t)`,
   source: 'carslaw-jaeger',
   unit: 'µm',
   inputs: { diffusivity: { unit: 'm²/s', name: 'thermal diffusivity' }, duration: { unit: 'µs', name: 'time' } },

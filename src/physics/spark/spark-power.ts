@@ -1,12 +1,14 @@
 /** The mean power a rough cut puts into the gap: far more than melting needs, and it grows with height less than in proportion. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 
 /**
  * Goes with the rate that the same wire has in tool steel at that height, from one measured cut: 588 W with 0.30 wire in 80 mm.
  */
 export const sparkPower: Formula<'reference' | 'wire' | 'height' | 'referenceWire' | 'referenceHeight'> = {
-  name: 'mean power in the gap',
-  text: 'P = reference · f(d) f(H) / (f(d) f(H) of the reference)',
+  name: say('spark.power')`mean power in the gap`,
+  text: say('spark.power.by')`P = reference · f(d) f(H) / (f(d) f(H) of the reference)`,
   source: 'sato-wire-break',
   unit: 'W',
   inputs: {

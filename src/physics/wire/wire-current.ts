@@ -1,13 +1,15 @@
 /** What current a wire stands: fuse laws for still air, heat of one pulse, and why a finer wire must cut slower. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 
 /** Constants of Preece's law, A per (inch)^1.5. */
 export const preeceConstants = { copper: 10244, aluminium: 7585, platinum: 5172, iron: 3148, tin: 1642, lead: 1379 } as const;
 
 /** A floor for still dry air, not a limit: in flowing water wires carry several times this. */
 export const preeceCurrent: Formula<'d' | 'constant'> = {
-  name: 'current that melts a wire in still air',
-  text: 'I = C d^1.5, d in inches',
+  name: say('wire.preece-current')`current that melts a wire in still air`,
+  text: say('wire.preece-current.by')`I = C d^1.5, d in inches`,
   source: 'fuse-table',
   unit: 'A',
   inputs: { d: { unit: 'mm', name: 'wire diameter' }, constant: { unit: '1', name: 'constant of the metal' } },
@@ -16,8 +18,8 @@ export const preeceCurrent: Formula<'d' | 'constant'> = {
 
 /** The other way about. */
 export const preeceDiameter: Formula<'current' | 'constant'> = {
-  name: 'wire that a current melts in still air',
-  text: 'd = (I / C)^(2/3), d in inches',
+  name: say('wire.preece-diameter')`wire that a current melts in still air`,
+  text: say('wire.preece-diameter.by')`d = (I / C)^(2/3), d in inches`,
   source: 'fuse-table',
   unit: 'mm',
   inputs: { current: { unit: 'A', name: 'current' }, constant: { unit: '1', name: 'constant of the metal' } },
@@ -26,8 +28,8 @@ export const preeceDiameter: Formula<'current' | 'constant'> = {
 
 /** Copper heated so fast that nothing is lost to its surroundings. */
 export const onderdonkCurrent: Formula<'d' | 'seconds' | 'ambient' | 'melting'> = {
-  name: 'current that melts a copper wire within a time',
-  text: 'I = A √(log10(1 + (Tm - Ta) / (234 + Ta)) / (33 t)), A in circular mils',
+  name: say('wire.onderdonk-current')`current that melts a copper wire within a time`,
+  text: say('wire.onderdonk-current.by')`I = A √(log10(1 + (Tm - Ta) / (234 + Ta)) / (33 t)), A in circular mils`,
   source: 'fuse-table',
   unit: 'A',
   inputs: {
@@ -41,8 +43,8 @@ export const onderdonkCurrent: Formula<'d' | 'seconds' | 'ambient' | 'melting'> 
 };
 
 export const wireResistance: Formula<'resistivity' | 'd'> = {
-  name: 'resistance of the wire per length',
-  text: 'R = resistivity / (π d² / 4)',
+  name: say('wire.resistance')`resistance of the wire per length`,
+  text: say('wire.resistance.by')`R = resistivity / (π d² / 4)`,
   source: 'definition',
   unit: 'Ω/m',
   inputs: { resistivity: { unit: 'µΩm', name: 'resistivity' }, d: { unit: 'mm', name: 'wire diameter' } },
@@ -54,8 +56,8 @@ export const wireResistance: Formula<'resistivity' | 'd'> = {
  * heat arises: feeds 1 or 2.
  */
 export const pulseHeating: Formula<'peak' | 'duration' | 'resistance' | 'massPerLength' | 'heat' | 'feeds'> = {
-  name: 'temperature step of the wire by one pulse',
-  text: 'step = (î² t / 3) R / (µ c) / feeds²',
+  name: say('wire.pulse-heating')`temperature step of the wire by one pulse`,
+  text: say('wire.pulse-heating.by')`step = (î² t / 3) R / (µ c) / feeds²`,
   source: 'schacht-thesis',
   unit: 'K',
   inputs: {
@@ -72,8 +74,8 @@ export const pulseHeating: Formula<'peak' | 'duration' | 'resistance' | 'massPer
 
 /** Thin wires: heat made in the wire decides, and the area rate that they stand goes with the root of the diameter. */
 export const thinWireRatio: Formula<'d' | 'other'> = {
-  name: 'rate of a thin wire against another, limited by heat in the wire',
-  text: 'ratio = √(d / d of the other)',
+  name: say('wire.thin-wire-ratio')`rate of a thin wire against another, limited by heat in the wire`,
+  text: say('wire.thin-wire-ratio.by')`ratio = √(d / d of the other)`,
   source: 'schacht-thesis',
   unit: '1',
   inputs: { d: { unit: 'mm', name: 'wire diameter' }, other: { unit: 'mm', name: 'diameter of the other wire' } },

@@ -1,13 +1,15 @@
 /** The wire as a stretched string: how far it gives way, how it hums, how hard it is pulled, and what lag does to a corner. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 
 const tension = { unit: 'N', name: 'wire tension' } as const;
 const diameter = { unit: 'mm', name: 'wire diameter' } as const;
 const span = { unit: 'mm', name: 'wire between the guides' } as const;
 
 export const wireSag: Formula<'load' | 'span' | 'tension'> = {
-  name: 'deflection of the wire',
-  text: 'w = q L² / (8 T)',
+  name: say('wire.sag')`deflection of the wire`,
+  text: symbols`w = q L² / (8 T)`,
   source: 'statics',
   unit: 'µm',
   inputs: { load: { unit: 'N/m', name: 'push per length' }, span, tension },
@@ -15,8 +17,8 @@ export const wireSag: Formula<'load' | 'span' | 'tension'> = {
 };
 
 export const wireMassPerLength: Formula<'density' | 'd'> = {
-  name: 'mass of the wire per length',
-  text: 'µ = density · π d² / 4',
+  name: say('wire.mass-per-length')`mass of the wire per length`,
+  text: say('wire.mass-per-length.by')`µ = density · π d² / 4`,
   source: 'definition',
   unit: 'kg/m',
   inputs: { density: { unit: 'g/cm³', name: 'density of the wire' }, d: diameter },
@@ -24,8 +26,8 @@ export const wireMassPerLength: Formula<'density' | 'd'> = {
 };
 
 export const wirePitch: Formula<'span' | 'tension' | 'massPerLength'> = {
-  name: 'lowest natural frequency of the wire',
-  text: 'f = √(T / µ) / (2 L)',
+  name: say('wire.pitch')`lowest natural frequency of the wire`,
+  text: symbols`f = √(T / µ) / (2 L)`,
   source: 'statics',
   unit: 'Hz',
   inputs: { span, tension, massPerLength: { unit: 'kg/m', name: 'mass per length' } },
@@ -33,8 +35,8 @@ export const wirePitch: Formula<'span' | 'tension' | 'massPerLength'> = {
 };
 
 export const wireStress: Formula<'tension' | 'd'> = {
-  name: 'stress in the wire',
-  text: 'σ = 4 T / (π d²)',
+  name: say('wire.stress')`stress in the wire`,
+  text: symbols`σ = 4 T / (π d²)`,
   source: 'statics',
   unit: 'MPa',
   inputs: { tension, d: diameter },
@@ -43,8 +45,8 @@ export const wireStress: Formula<'tension' | 'd'> = {
 
 /** The wire trails along its path by the lag, so on a circle it runs nearer to the centre than it was told. */
 export const cornerLag: Formula<'lag' | 'radius'> = {
-  name: 'error of an arc by wire lag',
-  text: 'error = R - √(R² - lag²)',
+  name: say('wire.corner-lag')`error of an arc by wire lag`,
+  text: say('wire.corner-lag.by')`error = R - √(R² - lag²)`,
   source: 'plane-geometry',
   unit: 'µm',
   inputs: { lag: { unit: 'µm', name: 'wire lag' }, radius: { unit: 'mm', name: 'radius of the wire path' } },

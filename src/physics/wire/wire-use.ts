@@ -1,5 +1,7 @@
 /** How much wire a cut uses up, how much of a spool that is, and what a minute of cutting costs. Money in minor units. */
+
 import type { Formula, Input } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 import { wireMassPerLength } from './wire-string.ts';
 
 const speed: Input = { unit: 'm/min', name: 'wire speed' };
@@ -8,8 +10,8 @@ const density: Input = { unit: 'g/cm³', name: 'density' };
 
 /** The wire runs at its speed for as long as the machine sparks. */
 export const wireMetres: Formula<'minutes' | 'speed'> = {
-  name: 'wire used',
-  text: 'length = sparking time × wire speed',
+  name: say('wire.metres')`wire used`,
+  text: say('wire.metres.by')`length = sparking time × wire speed`,
   source: 'definition',
   unit: 'm',
   inputs: { minutes: { unit: 'min', name: 'sparking time' }, speed },
@@ -17,8 +19,8 @@ export const wireMetres: Formula<'minutes' | 'speed'> = {
 };
 
 export const wireKilograms: Formula<'length' | 'diameter' | 'density'> = {
-  name: 'mass of the wire used',
-  text: 'mass = length × π d² / 4 × density',
+  name: say('wire.kilograms')`mass of the wire used`,
+  text: say('wire.kilograms.by')`mass = length × π d² / 4 × density`,
   source: 'definition',
   unit: 'kg',
   inputs: { length: { unit: 'm', name: 'length' }, diameter, density },
@@ -27,8 +29,8 @@ export const wireKilograms: Formula<'length' | 'diameter' | 'density'> = {
 
 /** The other way about: how far so much wire goes. */
 export const metresOfWire: Formula<'mass' | 'diameter' | 'density'> = {
-  name: 'length of so much wire',
-  text: 'length = mass / (π d² / 4 × density)',
+  name: say('wire.metres-of-wire')`length of so much wire`,
+  text: say('wire.metres-of-wire.by')`length = mass / (π d² / 4 × density)`,
   source: 'definition',
   unit: 'm',
   inputs: { mass: { unit: 'kg', name: 'mass' }, diameter, density },
@@ -36,8 +38,8 @@ export const metresOfWire: Formula<'mass' | 'diameter' | 'density'> = {
 };
 
 export const spoolShare: Formula<'mass' | 'spool'> = {
-  name: 'spools used',
-  text: 'spools = mass / mass of one spool',
+  name: say('wire.spool-share')`spools used`,
+  text: say('wire.spool-share.by')`spools = mass / mass of one spool`,
   source: 'definition',
   unit: '1',
   inputs: { mass: { unit: 'kg', name: 'wire used' }, spool: { unit: 'kg', name: 'one spool' } },
@@ -45,8 +47,8 @@ export const spoolShare: Formula<'mass' | 'spool'> = {
 };
 
 export const cuttingMinuteCost: Formula<'machine' | 'speed' | 'diameter' | 'density' | 'price'> = {
-  name: 'cost of a minute of cutting',
-  text: 'cost = machine rate / 60 + wire speed × π d² / 4 × density × price',
+  name: say('wire.cutting-minute-cost')`cost of a minute of cutting`,
+  text: say('wire.cutting-minute-cost.by')`cost = machine rate / 60 + wire speed × π d² / 4 × density × price`,
   source: 'definition',
   unit: 'money',
   inputs: {

@@ -5,9 +5,14 @@ import { pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { lagAtPointedTurn, lagAtSharpTurn, lagOnArc, pathInsideArc, pathOutsideArc } from '../../physics/cut/corner-error.ts';
+import { passName } from '../../physics/cut/pass-name.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour as loopId } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { insideTurns } from '../inside-arcs.ts';
 import { POINTED } from '../path/offset-corner.ts';
@@ -74,24 +79,38 @@ const errorOf = ({ what, radius, turn }: Spot, { offset, formError }: Lagging): 
 /** The errors of a contour's worst corner as figures that can be asked why, one per pass, µm. None where there is no corner. */
 export const cornerFigures = ({ loop, corner }: ContourPlan, passes: readonly Pass[]): readonly Figure[] => {
   if (corner === undefined) return [];
-  const turn = drawn(`contour.${loop}.corner.turn`, `turn of the ${corner.what}`, corner.turn, 'rad');
-  const radius = drawn(`contour.${loop}.corner.radius`, `radius of the ${corner.what}`, corner.radius, 'mm');
+  const turn = drawn(`contour.${loop}.corner.turn`, names.turn(cornerWords[corner.what]), corner.turn, 'rad');
+  const radius = drawn(`contour.${loop}.corner.radius`, names.radius(cornerWords[corner.what]), corner.radius, 'mm');
   return passes.map((pass, i) => figureOf(corner, pass, { turn, radius }, nameOf(loop, i)));
 };
 
-const drawn = (key: string, name: string, value: number, unit: 'rad' | 'mm'): Figure =>
-  given({ key, name, value, unit, basis: 'drawing', source: 'the drawing' });
+const cornerWords: Readonly<Record<WorstCorner['what'], Text>> = phrases('worst-corner', {
+  'inside corner': say`inside corner`,
+  'inside arc': say`inside arc`,
+  'outside arc': say`outside arc`,
+  'outside corner rolled round': say`outside corner rolled round`,
+  'outside corner run out to a point': say`outside corner run out to a point`,
+});
 
-const nameOf = (loop: string, i: number): { readonly key: string; readonly name: string } => ({
+const names = phrases('corner-figure', {
+  turn: (corner: Text) => say`turn of the ${{ corner }}`,
+  radius: (corner: Text) => say`radius of the ${{ corner }}`,
+  error: (loop: string, pass: Text) => say`error by wire lag at the worst corner of ${{ loop: loopId(loop) }} after ${{ pass }}`,
+});
+
+const drawn = (key: string, name: Text, value: number, unit: 'rad' | 'mm'): Figure =>
+  given({ key, name, value, unit, basis: 'drawing', source: saidBy.drawing });
+
+const nameOf = (loop: string, i: number): { readonly key: string; readonly name: Text } => ({
   key: `contour.${loop}.corner.pass.${i + 1}`,
-  name: `error by wire lag at the worst corner of ${loop} after ${i === 0 ? 'the rough cut' : `skim ${i}`}`,
+  name: names.error(loop, passName(i)),
 });
 
 const figureOf = (
   corner: WorstCorner,
   { offset, formError: lag }: Lagging,
   { turn, radius }: { readonly turn: Figure; readonly radius: Figure },
-  as: { readonly key: string; readonly name: string },
+  as: { readonly key: string; readonly name: Text },
 ): Figure => {
   const path = { key: `${as.key}.path` };
   switch (corner.what) {

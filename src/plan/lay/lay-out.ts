@@ -4,7 +4,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { workHeight } from '../../physics/cut/cut-figures.ts';
-import { massOf } from '../../physics/material/piece-mass.ts';
+import { massOf, pieceOf } from '../../physics/material/piece-mass.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
@@ -54,7 +54,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const area = pieceArea(shape.first, asked.reach);
     const role = loop.kept === 'die' ? 'slug' : 'part';
     const massFor = (id: string, of: number) =>
-      massOf({ key: `contour.${id}`, what: `the ${role} of ${id}`, area: of, height, density: question.material.density });
+      massOf({ key: `contour.${id}`, what: pieceOf[role](id), area: of, height, density: question.material.density });
     const mass = massFor(loop.loop.id, area);
     const kerf = kerfOf(best);
     const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });

@@ -7,7 +7,7 @@ import { windingOf } from '../../geometry/near/inside.ts';
 import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Line, line as lineOf, type Point, type Segment } from '../../geometry/segment.ts';
 import { workHeight } from '../../physics/cut/cut-figures.ts';
-import { massOf } from '../../physics/material/piece-mass.ts';
+import { massOf, pieceOf as pieceWords } from '../../physics/material/piece-mass.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
@@ -148,7 +148,7 @@ const pieceOf = (line: WantedLine, { smaller, area, perimeter }: Parted, { quest
   const role = line.kept === 'slit' || line.kept === smaller ? 'part' : 'waste';
   const mass = massOf({
     key: `contour.${line.id}`,
-    what: `the ${role === 'part' ? 'part' : 'slug'} of ${line.id}`,
+    what: pieceWords[role === 'part' ? 'part' : 'slug'](line.id),
     area,
     height: workHeight(question.height),
     density: question.material.density,

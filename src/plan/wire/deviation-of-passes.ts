@@ -1,13 +1,17 @@
 /** How far the finished surface may lie from the drawing: what is systematic added, what is random by root of squares. */
+
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { gapFactor } from '../../physics/starting-model.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { saidOf } from '../../quantity/source.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 export const profileDeviation: Formula<'formError' | 'positioning' | 'gap' | 'doubt'> = {
-  name: 'profile deviation to be expected',
-  text: 'deviation = form error + √(positioning² + (doubt · gap)²)',
+  name: say('wire.profile-deviation')`profile deviation to be expected`,
+  text: say('wire.profile-deviation.by')`deviation = form error + √(positioning² + (doubt · gap)²)`,
   source: 'common-practice',
   unit: 'mm',
   inputs: {
@@ -25,13 +29,13 @@ export const deviationNow = ({ machine, factors }: CutConditions, formError: num
 
 export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figure => {
   const { machine, factors } = conditions;
-  const shop = (key: string, name: string, value: number, unit: 'µm' | '1'): Figure =>
-    given({ key, name, value, unit, basis: 'shop', source: machine.name });
+  const shop = (key: string, name: Text, value: number, unit: 'µm' | '1'): Figure =>
+    given({ key, name, value, unit, basis: 'shop', source: saidOf(machine.name) });
   return apply(
     profileDeviation,
     {
       formError: last.formError,
-      positioning: shop('machine.positioning', 'positioning of the machine', machine.positioning, 'µm'),
+      positioning: shop('machine.positioning', say('wire.machine-positioning')`positioning of the machine`, machine.positioning, 'µm'),
       gap: last.gap,
       doubt: gapDoubt(factors?.gap),
     },
@@ -41,8 +45,8 @@ export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figu
 
 /** With a register set by hand the finished face is off by as much more. */
 const shiftedDeviation: Formula<'deviation' | 'shift'> = {
-  name: 'profile deviation to be expected with registers set by hand',
-  text: 'deviation = deviation expected + shift',
+  name: say('wire.shifted-deviation')`profile deviation to be expected with registers set by hand`,
+  text: say('wire.shifted-deviation.by')`deviation = deviation expected + shift`,
   source: 'definition',
   unit: 'mm',
   inputs: { deviation: { unit: 'mm', name: 'deviation expected' }, shift: { unit: 'mm', name: 'shift of the finished face' } },
@@ -51,8 +55,8 @@ const shiftedDeviation: Formula<'deviation' | 'shift'> = {
 
 /** The budget counts in µm. */
 export const shiftInMicrometres: Formula<'shift'> = {
-  name: 'error by registers set by hand',
-  text: 'error = 1000 shift',
+  name: say('wire.shift-in-micrometres')`error by registers set by hand`,
+  text: say('wire.shift-in-micrometres.by')`error = 1000 shift`,
   source: 'definition',
   unit: 'µm',
   inputs: { shift: { unit: 'mm', name: 'shift of the finished face' } },
@@ -69,7 +73,7 @@ export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =
 export const gapDoubt = (factor: Figure | undefined): Figure =>
   given({
     key: 'gap.doubt',
-    name: 'doubt about the gap',
+    name: say('wire.gap-doubt')`doubt about the gap`,
     value: doubtOf(factor),
     unit: '1',
     basis: 'assumed',

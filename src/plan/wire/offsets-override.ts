@@ -5,7 +5,9 @@ import { stockByOffset } from '../../physics/cut/pass-table.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { saidBy, saidOf } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 
 export interface OffsetRows {
@@ -22,7 +24,14 @@ const SAME = 1e-9;
 export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number[], wire: Wire): OffsetRows => {
   const low = offsets.findIndex((o) => o <= wire.diameter / 2);
   if (low >= 0) return { rows, findings: [belowWire(low, offsets[low]!, wire)] };
-  const d = given({ key: 'cut.wire', name: 'wire diameter', value: wire.diameter, unit: 'mm', basis: 'shop', source: wire.name });
+  const d = given({
+    key: 'cut.wire',
+    name: say('wire.cut-wire')`wire diameter`,
+    value: wire.diameter,
+    unit: 'mm',
+    basis: 'shop',
+    source: saidOf(wire.name),
+  });
   const set = rows.map((row, i) => rowWith(row, offsets[i]!, i === rows.length - 1, d));
   const last = rows.at(-1)!;
   const shift = Math.abs(offsets.at(-1)! - last.offset.value);
@@ -37,14 +46,21 @@ export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number
 const rowWith = (row: LadderRow, value: number, isLast: boolean, d: Figure): LadderRow => {
   if (Math.abs(value - row.offset.value) <= SAME) return row;
   const { key, name } = row.offset;
-  const offset = given({ key, name: `${name}, set by hand`, value, unit: 'mm', basis: 'shop', source: 'the job' });
+  const offset = given({
+    key,
+    name: say('wire.by-hand')`${{ offset: name }}, set by hand`,
+    value,
+    unit: 'mm',
+    basis: 'shop',
+    source: saidBy.job,
+  });
   if (isLast) return { ...row, offset };
   return { ...row, offset, stock: apply(stockByOffset, { offset, d, gap: row.gap }, { key: row.stock.key, name: row.stock.name }) };
 };
 
 const faceShift: Formula<'offset' | 'expected'> = {
-  name: 'finished face off the drawing by a register set by hand',
-  text: 'shift = |offset - offset expected|',
+  name: say('wire.face-shift')`finished face off the drawing by a register set by hand`,
+  text: say('wire.face-shift.by')`shift = |offset - offset expected|`,
   source: 'definition',
   unit: 'mm',
   inputs: { offset: { unit: 'mm', name: 'offset set by hand' }, expected: { unit: 'mm', name: 'offset expected' } },

@@ -2,9 +2,11 @@
  * The rotor that touches all pins of a ring at once. Seen from the rotor each pin's centre runs along the same epitrochoid, so the wall
  * is the line that stands a pin's radius inside of it. Lengths in mm, angles in rad; the rotor's middle at 0, 0, a valley on X.
  */
+
 import type { FitCurve } from '../../geometry/make/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 
 export interface PinRing {
   /** Pins of the ring, or teeth of the outer rotor: one more than the rotor has lobes. */
@@ -55,8 +57,8 @@ const RING = {
 
 /** How near the path comes to one with loops, which it has from 1 on. */
 export const shortening: Formula<'radius' | 'pins' | 'eccentricity'> = {
-  name: 'shortening of the trochoid',
-  text: 'K = e z / R',
+  name: say('curve.shortening')`shortening of the trochoid`,
+  text: symbols`K = e z / R`,
   source: 'trochoid-rotors',
   unit: '1',
   inputs: RING,
@@ -64,8 +66,8 @@ export const shortening: Formula<'radius' | 'pins' | 'eccentricity'> = {
 };
 
 export const lobeTopRadius: Formula<'radius' | 'pins' | 'eccentricity'> = {
-  name: 'radius of the pin’s path at the top of a lobe',
-  text: 'ρ = R (1 + K)² / (1 + z K), K = e z / R',
+  name: say('curve.lobe-top-radius')`radius of the pin’s path at the top of a lobe`,
+  text: symbols`ρ = R (1 + K)² / (1 + z K), K = e z / R`,
   source: 'trochoid-rotors',
   unit: 'mm',
   inputs: RING,
@@ -74,8 +76,10 @@ export const lobeTopRadius: Formula<'radius' | 'pins' | 'eccentricity'> = {
 
 /** Beside the top once the path is much shortened, on it else. */
 export const leastPathRadius: Formula<'radius' | 'pins' | 'eccentricity'> = {
-  name: 'smallest outward radius of the pin’s path',
-  text: 'ρ = R √(27 (1 - K²)(z - 1) / (z + 1)³) for K > (z - 2) / (2 z - 1), else that at the top of a lobe',
+  name: say('curve.least-path-radius')`smallest outward radius of the pin’s path`,
+  text: say(
+    'curve.least-path-radius.by',
+  )`ρ = R √(27 (1 - K²)(z - 1) / (z + 1)³) for K > (z - 2) / (2 z - 1), else that at the top of a lobe`,
   source: 'trochoid-rotors',
   unit: 'mm',
   inputs: RING,

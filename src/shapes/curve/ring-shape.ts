@@ -4,12 +4,12 @@ import { type Contour, contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm, type Part, um, upTo } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
-import { refusedWith } from '../refused.ts';
+import { insideSizes, refusedWith } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize, Taking } from '../shape.ts';
 import { find } from './findings.ts';
 import type { PinRing } from './pin-ring.ts';
@@ -133,34 +133,53 @@ const sizesOf = (request: RotorRequest, form: RingForm, back: number, inside: nu
     drawn,
   });
   const tips = form.radius - form.tooth;
-  const own = { source: 'trochoid-rotors' };
+  const own = { source: { file: 'trochoid-rotors' } };
   return [
-    { figure: found('tip-diameter', 'circle inside the teeth', 2 * tips, '2 (R + j) - d', own), taking: rim(tips) },
+    {
+      figure: found('tip-diameter', say('curve.tip-diameter')`circle inside the teeth`, 2 * tips, symbols`2 (R + j) - d`, own),
+      taking: rim(tips),
+    },
     ...(form.pins % 2 === 0
       ? [
           {
-            figure: found('between-teeth', 'between two opposite teeth', 2 * tips, '2 (R + j) - d', own),
+            figure: found('between-teeth', say('curve.between-teeth')`between two opposite teeth`, 2 * tips, symbols`2 (R + j) - d`, own),
             taking: { kind: 'distance', from: point(-tips, 0), to: point(tips, 0) },
           } as const,
         ]
       : []),
     {
-      figure: found('root-diameter', 'root diameter', 2 * form.root, '2 (R + 2 e + c + j) - d', own),
+      figure: found('root-diameter', say('curve.root-diameter')`root diameter`, 2 * form.root, symbols`2 (R + 2 e + c + j) - d`, own),
       taking: rim(form.root),
     },
     {
-      figure: found('tooth-radius', 'radius of a tooth', form.tooth, 'd / 2 - j', own),
+      figure: found('tooth-radius', say('curve.tooth-radius')`radius of a tooth`, form.tooth, symbols`d / 2 - j`, own),
       taking: { kind: 'radius', centre: point(form.radius, 0), at: point(tips, 0) },
     },
-    { figure: found('root-round', 'radius between tooth and root', form.round, 'as asked, or the most that has room') },
-    { figure: asked('pin-circle', 'circle of the teeth’s middles', request.pinCircle), taking: rim(form.radius, true) },
-    { figure: asked('eccentricity', 'eccentricity', form.eccentricity) },
-    ...(back === 0 ? [] : [{ figure: found('back', 'what the walls stand back', back, 'clearance × share', { source: 'definition' }) }]),
+    {
+      figure: found(
+        'root-round',
+        say('curve.root-round')`radius between tooth and root`,
+        form.round,
+        say('curve.root-round.by')`as asked, or the most that has room`,
+      ),
+    },
+    {
+      figure: asked('pin-circle', say('curve.middle-circle')`circle of the teeth’s middles`, request.pinCircle),
+      taking: rim(form.radius, true),
+    },
+    { figure: asked('eccentricity', say('curve.eccentricity')`eccentricity`, form.eccentricity) },
+    ...(back === 0
+      ? []
+      : [
+          {
+            figure: found('back', say('curve.walls-back')`what the walls stand back`, back, say('curve.back.by')`clearance × share`, {
+              source: { file: 'definition' },
+            }),
+          },
+        ]),
     ...(request.outside === undefined
       ? []
-      : [{ figure: asked('outside', 'outside diameter', request.outside), taking: rim(request.outside / 2) }]),
-    ...(inside === undefined
-      ? []
-      : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
+      : [{ figure: asked('outside', say('curve.outside')`outside diameter`, request.outside), taking: rim(request.outside / 2) }]),
+    ...insideSizes(inside),
   ];
 };

@@ -1,15 +1,20 @@
 /** The sizes a rotor of lobes is measured by. Lengths in mm. */
+
 import { type Point, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { mm, upTo } from '../../text/part.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import { polar } from '../polar.ts';
+import { insideSizes } from '../refused.ts';
 import type { ShapeSize, Taking } from '../shape.ts';
 import { leastPathRadius, type PinRing, shortening } from './pin-ring.ts';
 import type { Holes, RotorRequest, Wall } from './rotor-request.ts';
 
 export const reduction: Formula<'pins'> = {
-  name: 'reduction',
-  text: 'i = z - 1, the disc turning against its eccentric',
+  name: say('curve.reduction')`reduction`,
+  text: say('curve.reduction.by')`i = z - 1, the disc turning against its eccentric`,
   source: 'trochoid-rotors',
   unit: '1',
   inputs: { pins: { unit: '1', name: 'pins' } },
@@ -17,8 +22,8 @@ export const reduction: Formula<'pins'> = {
 };
 
 export const overRotorPins: Formula<'pinCircle' | 'eccentricity' | 'pins' | 'pin' | 'back'> = {
-  name: 'size over two pins in opposite valleys',
-  text: 'M = 2 (R - e - j) + d, for odd lobes with (R - e - j) cos(90° / lobes)',
+  name: say('curve.over-rotor-pins')`size over two pins in opposite valleys`,
+  text: say('curve.over-rotor-pins.by')`M = 2 (R - e - j) + d, for odd lobes with (R - e - j) cos(90° / lobes)`,
   source: 'trochoid-rotors',
   unit: 'mm',
   inputs: {
@@ -44,18 +49,30 @@ export interface RotorMade {
 
 export const rotorSizes = (request: RotorRequest, ring: PinRing, made: RotorMade): readonly ShapeSize[] => {
   const figures = {
-    pinCircle: asked('pin-circle', 'circle of the pins', request.pinCircle),
-    radius: found('pin-circle-radius', 'radius of the pin circle', ring.radius, 'half the circle of the pins', { source: 'definition' }),
-    eccentricity: asked('eccentricity', 'eccentricity', ring.eccentricity),
-    pins: asked('pins', request.part === 'disc' ? 'pins' : 'teeth of the outer rotor', ring.pins, '1'),
-    pin: asked('pin', 'pin', request.pinDiameter),
-    back: asked('back', 'what the wall stands back', made.back),
+    pinCircle: asked('pin-circle', say('curve.pin-circle')`circle of the pins`, request.pinCircle),
+    radius: found(
+      'pin-circle-radius',
+      say('curve.pin-circle-radius')`radius of the pin circle`,
+      ring.radius,
+      say('curve.pin-circle-radius.by')`half the circle of the pins`,
+      { source: { file: 'definition' } },
+    ),
+    eccentricity: asked('eccentricity', say('curve.eccentricity')`eccentricity`, ring.eccentricity),
+    pins: asked('pins', request.part === 'disc' ? words.pins : words.teeth, ring.pins, '1'),
+    pin: asked('pin', say('curve.pin')`pin`, request.pinDiameter),
+    back: asked('back', say('curve.back')`what the wall stands back`, made.back),
   };
   const least = apply(leastPathRadius, figures, { key: 'path-radius' });
-  const sharpest = found('lobe-radius', 'smallest outside radius of a lobe', least.value - made.reach, 'ρ - d / 2 - j', {
-    source: 'trochoid-rotors',
-    from: [least, figures.pin, figures.back],
-  });
+  const sharpest = found(
+    'lobe-radius',
+    say('curve.lobe-radius')`smallest outside radius of a lobe`,
+    least.value - made.reach,
+    symbols`ρ - d / 2 - j`,
+    {
+      source: { file: 'trochoid-rotors' },
+      from: [least, figures.pin, figures.back],
+    },
+  );
   return [
     overPins(figures, ring, made, request.pinDiameter),
     ...acrossSizes(ring, made),
@@ -65,9 +82,7 @@ export const rotorSizes = (request: RotorRequest, ring: PinRing, made: RotorMade
     ...(request.part === 'disc' ? [{ figure: apply(reduction, figures, { key: 'reduction' }) }] : []),
     ...openingSizes(request, made),
     { figure: sharpest },
-    ...(made.inside === undefined
-      ? []
-      : [{ figure: found('inside-radius', 'smallest inside radius', made.inside, 'the least concave arc of the contour') }]),
+    ...insideSizes(made.inside),
   ];
 };
 
@@ -82,7 +97,7 @@ const overPins = (
   const turn = (2 * Math.PI * Math.floor(lobes / 2)) / lobes;
   const centres: readonly [Point, Point] = [point(out, 0), polar(out, turn)];
   return {
-    figure: apply(overRotorPins, figures, { key: 'over-pins', name: `over two pins of ${pin} mm in opposite valleys` }),
+    figure: apply(overRotorPins, figures, { key: 'over-pins', name: words.over(pin) }),
     taking: { kind: 'pins', centres, diameter: pin, ...beyond(centres, pin / 2) },
   };
 };
@@ -103,19 +118,23 @@ const acrossSizes = ({ pins, radius, eccentricity }: PinRing, { reach }: RotorMa
   const over = lobes % 2 === 0 ? top : valley;
   const across = found(
     lobes % 2 === 0 ? 'over-lobes' : 'lobe-to-valley',
-    lobes % 2 === 0 ? 'over two lobes' : 'from the top of a lobe to the valley opposite',
+    lobes % 2 === 0 ? words.lobes : words.lobe,
     top + over,
-    lobes % 2 === 0 ? '2 (R + e - j) - d' : '2 (R - j) - d',
-    { source: 'trochoid-rotors' },
+    lobes % 2 === 0 ? symbols`2 (R + e - j) - d` : symbols`2 (R - j) - d`,
+    { source: { file: 'trochoid-rotors' } },
   );
   return [
     { figure: across, taking: { kind: 'distance', from, to: polar(-over, half) } },
     {
-      figure: found('lobe-diameter', 'circle over the lobes', 2 * top, '2 (R + e - j) - d', { source: 'trochoid-rotors' }),
+      figure: found('lobe-diameter', say('curve.lobe-diameter')`circle over the lobes`, 2 * top, symbols`2 (R + e - j) - d`, {
+        source: { file: 'trochoid-rotors' },
+      }),
       taking: rim(top),
     },
     {
-      figure: found('valley-diameter', 'circle in the valleys', 2 * valley, '2 (R - e - j) - d', { source: 'trochoid-rotors' }),
+      figure: found('valley-diameter', say('curve.valley-diameter')`circle in the valleys`, 2 * valley, symbols`2 (R - e - j) - d`, {
+        source: { file: 'trochoid-rotors' },
+      }),
       taking: rim(valley),
     },
   ];
@@ -124,18 +143,37 @@ const acrossSizes = ({ pins, radius, eccentricity }: PinRing, { reach }: RotorMa
 const openingSizes = ({ bore, outputCircle = 0 }: RotorRequest, { holes, wall }: RotorMade): readonly ShapeSize[] => [
   ...(bore === undefined
     ? []
-    : [{ figure: asked('bore', 'bore', bore), taking: { kind: 'circle', centre: point(0, 0), radius: bore / 2 } } as const]),
+    : [
+        {
+          figure: asked('bore', say('curve.bore')`bore`, bore),
+          taking: { kind: 'circle', centre: point(0, 0), radius: bore / 2 },
+        } as const,
+      ]),
   ...holes.centres.slice(0, 1).flatMap((centre): readonly ShapeSize[] => [
     {
-      figure: found('output-hole', 'holes for the output pins', holes.diameter, 'pin + 2 e + 2 j', { source: 'trochoid-rotors' }),
+      figure: found(
+        'output-hole',
+        say('curve.output-hole')`holes for the output pins`,
+        holes.diameter,
+        say('curve.output-hole.by')`pin + 2 e + 2 j`,
+        { source: { file: 'trochoid-rotors' } },
+      ),
       taking: { kind: 'circle', centre, radius: holes.diameter / 2 },
     },
     {
-      figure: asked('output-circle', 'circle of the output holes', outputCircle),
+      figure: asked('output-circle', say('curve.output-circle')`circle of the output holes`, outputCircle),
       taking: { kind: 'circle', centre: point(0, 0), radius: outputCircle / 2, drawn: true },
     },
   ]),
-  ...(wall === undefined
-    ? []
-    : [{ figure: found('least-wall', `thinnest wall, between ${wall.between}`, wall.thickness, 'off the contour') }]),
+  ...(wall === undefined ? [] : [{ figure: found('least-wall', words.wall(wall.between), wall.thickness, words.off) }]),
 ];
+
+const words = phrases('rotor-size', {
+  pins: say`pins`,
+  teeth: say`teeth of the outer rotor`,
+  over: (pin: number) => say`over two pins of ${{ pin: mm(pin, upTo(6)) }} in opposite valleys`,
+  lobes: say`over two lobes`,
+  lobe: say`from the top of a lobe to the valley opposite`,
+  wall: (between: Text) => say`thinnest wall, between ${{ between }}`,
+  off: say`off the contour`,
+});

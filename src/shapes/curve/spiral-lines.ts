@@ -1,7 +1,9 @@
 /** The middle lines of spirals, outwards and counter-clockwise, and the sides that run beside them. Lengths in mm, angles in rad. */
+
 import type { FitCurve } from '../../geometry/make/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 import { polar } from '../polar.ts';
 
 export interface SpiralLine {
@@ -86,8 +88,8 @@ const ENDS = {
 } as const;
 
 export const archimedeanLength: Formula<'inner' | 'outer' | 'pitch'> = {
-  name: 'length of the middle line',
-  text: 'L = b/2 [u √(1 + u²) + arsinh u] from u = r₀/b to r₁/b, b = p / 2π',
+  name: say('curve.archimedean-length')`length of the middle line`,
+  text: say('curve.archimedean-length.by')`L = b/2 [u √(1 + u²) + arsinh u] from u = r₀/b to r₁/b, b = p / 2π`,
   source: 'plane-curves',
   unit: 'mm',
   inputs: { ...ENDS, pitch: { unit: 'mm', name: 'pitch' } },
@@ -99,8 +101,8 @@ export const archimedeanLength: Formula<'inner' | 'outer' | 'pitch'> = {
 };
 
 export const logarithmicLength: Formula<'inner' | 'outer' | 'growth'> = {
-  name: 'length of the middle line',
-  text: 'L = (r₁ - r₀) √(1 + 1/k²), k = ln g / 2π',
+  name: say('curve.logarithmic-length')`length of the middle line`,
+  text: symbols`L = (r₁ - r₀) √(1 + 1/k²), k = ln g / 2π`,
   source: 'plane-curves',
   unit: 'mm',
   inputs: { ...ENDS, growth: { unit: '1', name: 'growth for each turn' } },
@@ -108,8 +110,8 @@ export const logarithmicLength: Formula<'inner' | 'outer' | 'growth'> = {
 };
 
 export const involuteLength: Formula<'inner' | 'outer' | 'pitch'> = {
-  name: 'length of the middle line',
-  text: 'L = (r₁² - r₀²) / 2a, a = p / 2π',
+  name: say('curve.involute-length')`length of the middle line`,
+  text: symbols`L = (r₁² - r₀²) / 2a, a = p / 2π`,
   source: 'plane-curves',
   unit: 'mm',
   inputs: { ...ENDS, pitch: { unit: 'mm', name: 'pitch' } },

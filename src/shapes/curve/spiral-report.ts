@@ -6,7 +6,9 @@ import { apply } from '../../quantity/formula.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, number } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
+import { insideSizes } from '../refused.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import { archimedeanLength, besideAt, involuteLength, logarithmicLength, type SpiralLine } from './spiral-lines.ts';
@@ -25,13 +27,19 @@ const size = (p: Point): number => Math.hypot(p.x, p.y);
 
 const lengthFigure = ({ form, pitch = 1, growth = 2, innerRadius }: SpiralRequest, outer: number): Figure => {
   const ends = {
-    inner: asked('inner-radius', 'radius at the beginning', innerRadius),
-    outer: found('outer', 'radius at the end', outer, 'off the middle line', { source: 'plane-curves' }),
+    inner: asked('inner-radius', say('curve.inner-radius')`radius at the beginning`, innerRadius),
+    outer: found('outer', say('curve.outer')`radius at the end`, outer, say('curve.outer.by')`off the middle line`, {
+      source: { file: 'plane-curves' },
+    }),
   };
   const as = { key: 'length' };
   if (form === 'logarithmic')
-    return apply(logarithmicLength, { ...ends, growth: asked('growth', 'growth for each turn', growth, '1') }, as);
-  return apply(form === 'involute' ? involuteLength : archimedeanLength, { ...ends, pitch: asked('pitch', 'pitch', pitch) }, as);
+    return apply(logarithmicLength, { ...ends, growth: asked('growth', say('curve.growth')`growth for each turn`, growth, '1') }, as);
+  return apply(
+    form === 'involute' ? involuteLength : archimedeanLength,
+    { ...ends, pitch: asked('pitch', say('curve.pitch')`pitch`, pitch) },
+    as,
+  );
 };
 
 export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly ShapeSize[] => {
@@ -44,8 +52,8 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
   const begin = line.pointAt(line.start);
   return [
     {
-      figure: found('width', request.metal === 'inside' ? 'width of the strip' : 'width of the slot', 2 * half, 'width ∓ 2 j', {
-        from: [asked('asked-width', 'width asked for', request.width)],
+      figure: found('width', request.metal === 'inside' ? sizes.strip : sizes.slot, 2 * half, sizes.halved, {
+        from: [asked('asked-width', say('curve.asked-width')`width asked for`, request.width)],
       }),
       taking: across((line.start + line.end) / 2),
     },
@@ -54,45 +62,54 @@ export const spiralSizes = (request: SpiralRequest, told: SpiralTold): readonly 
       ? []
       : [
           {
-            figure: found('between-turns', wallName(request), nearest.distance, 'the least, off the contour'),
+            figure: found('between-turns', wallName(request), nearest.distance, sizes.least),
             taking: { kind: 'distance', from: place(nearest.from), to: place(nearest.to) },
           } as const,
         ]),
     { figure: lengthFigure(request, size(end)) },
     {
-      figure: asked('inner-radius', 'from the middle to the beginning', request.innerRadius),
+      figure: asked('inner-radius', say('curve.to-beginning')`from the middle to the beginning`, request.innerRadius),
       taking: request.innerRadius > 0 ? ({ kind: 'distance', from: point(0, 0), to: place(begin) } as const) : undefined,
     },
     {
-      figure: found('outer-radius', 'from the middle to the end', size(end), 'off the middle line', { source: 'plane-curves' }),
+      figure: found(
+        'outer-radius',
+        say('curve.outer-radius')`from the middle to the end`,
+        size(end),
+        say('curve.outer-radius.by')`off the middle line`,
+        { source: { file: 'plane-curves' } },
+      ),
       taking: { kind: 'distance', from: point(0, 0), to: place(end) },
     },
     {
-      figure: found('around', 'circle round it all', 2 * rim, 'off the contour'),
+      figure: found('around', say('curve.around')`circle round it all`, 2 * rim, say('curve.around.by')`off the contour`),
       taking: { kind: 'circle', centre: point(0, 0), radius: rim, drawn: true },
     },
     ...(request.metal === 'inside' || request.eyeDiameter === undefined
       ? []
       : [
           {
-            figure: found('eye', 'eye at the beginning', request.eyeDiameter + 2 * half - request.width, 'eye + 2 j'),
+            figure: found(
+              'eye',
+              say('curve.eye')`eye at the beginning`,
+              request.eyeDiameter + 2 * half - request.width,
+              say('curve.eye.by')`eye + 2 j`,
+            ),
             taking: { kind: 'circle', centre: place(begin), radius: request.eyeDiameter / 2 + half - request.width / 2 },
           } as const,
         ]),
-    ...(inside === undefined
-      ? []
-      : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
+    ...insideSizes(inside),
   ];
 };
 
-const wallName = ({ metal, eyeDiameter }: SpiralRequest): string => {
-  if (metal === 'inside') return 'gap between turns';
-  return eyeDiameter === undefined ? 'wall between turns' : 'thinnest wall, at the eye or between turns';
+const wallName = ({ metal, eyeDiameter }: SpiralRequest): Text => {
+  if (metal === 'inside') return sizes.gap;
+  return eyeDiameter === undefined ? sizes.wall : sizes.thinnest;
 };
 
 const pitchSize = ({ form, pitch, turns }: SpiralRequest, line: SpiralLine, place: (p: Point) => Point): readonly ShapeSize[] => {
   if (form === 'logarithmic' || pitch === undefined) return [];
-  const figure = asked('pitch', 'pitch', pitch);
+  const figure = asked('pitch', say('curve.pitch')`pitch`, pitch);
   if (turns < 1) return [{ figure }];
   return [
     {
@@ -165,3 +182,13 @@ const travelled = (line: SpiralLine, end: number): number => {
   for (let i = 0; i < steps; i += 1) sum += line.speedAt(line.start + ((end - line.start) * (i + 0.5)) / steps);
   return (sum * (end - line.start)) / steps;
 };
+
+const sizes = phrases('spiral-size', {
+  strip: say`width of the strip`,
+  slot: say`width of the slot`,
+  halved: say`width ∓ 2 j`,
+  least: say`the least, off the contour`,
+  gap: say`gap between turns`,
+  wall: say`wall between turns`,
+  thinnest: say`thinnest wall, at the eye or between turns`,
+});

@@ -32,13 +32,13 @@ export const limitsOf = (
   figures: ToothFigures,
   side: 'external' | 'internal' = 'external',
 ): Limits => {
-  const addendum = asked('addendum-factor', 'addendum as a multiple of the module', request.addendum, '1');
-  const dedendum = asked('dedendum-factor', 'dedendum as a multiple of the module', request.dedendum, '1');
+  const addendum = asked('addendum-factor', say('gear.addendum-factor')`addendum as a multiple of the module`, request.addendum, '1');
+  const dedendum = asked('dedendum-factor', say('gear.dedendum-factor')`dedendum as a multiple of the module`, request.dedendum, '1');
   const circles = CIRCLES[side];
   const tipFigure =
     request.tipDiameter === undefined
       ? apply(circles.tip, { ...figures, addendum }, { key: 'tip-diameter' })
-      : asked('tip-diameter', 'tip diameter', request.tipDiameter, 'mm');
+      : asked('tip-diameter', say('gear.tip-diameter')`tip diameter`, request.tipDiameter, 'mm');
   const rootFigure = apply(circles.root, { ...figures, dedendum }, { key: 'root-diameter' });
   return { tip: tipFigure.value / 2, root: rootFigure.value / 2, tipFigure, rootFigure };
 };

@@ -1,15 +1,17 @@
 /** The sizes an external gear is measured by, and what has to be known about it. */
+
 import { type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { phrases, say } from '../../text/say.ts';
 import { found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import type { WheelBore } from '../keyway/wheel-bore.ts';
+import { insideSizes } from '../refused.ts';
 import type { Outline, Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { pinned } from '../teeth/pin-choice.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
-import { chordSizes, circleSizes, insideSize, spanSizes, tipThickness } from '../teeth/tooth-sizes.ts';
+import { chordSizes, circleSizes, spanSizes, tipThickness } from '../teeth/tooth-sizes.ts';
 import type { GearRequest } from './gear-keys.ts';
 import { flankTop, type Limits } from './gear-limits.ts';
 import { type Paired, pairOf } from './mate.ts';
@@ -66,7 +68,7 @@ export const gearReport = (
       { figure: figures.thickness },
       top,
       { figure: figures.basePitch },
-      ...(inside === undefined ? [] : [insideSize(inside)]),
+      ...insideSizes(inside),
       ...bore.sizes,
       ...pair.sizes,
     ],
@@ -82,8 +84,7 @@ export const gearReport = (
 };
 
 const circles = (figures: ToothFigures, { tipFigure, rootFigure }: Limits, form: number, request: GearRequest): readonly ShapeSize[] => {
-  const how =
-    request.root === 'rack' ? 'where the root that the rack generates meets the involute' : 'where the round of the root touches the flank';
+  const how = request.root === 'rack' ? forms.rack : forms.round;
   return circleSizes(
     figures,
     { form },
@@ -91,7 +92,12 @@ const circles = (figures: ToothFigures, { tipFigure, rootFigure }: Limits, form:
   );
 };
 
-const FORM = 'form diameter, where the involute ends';
+const forms = phrases('form-diameter', {
+  rack: say`where the root that the rack generates meets the involute`,
+  round: say`where the round of the root touches the flank`,
+});
+
+const FORM = say('gear.form-diameter')`form diameter, where the involute ends`;
 
 const paired = (figures: ToothFigures, own: Wheel, request: GearRequest): Paired =>
   request.mate === undefined

@@ -12,6 +12,7 @@ import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 import { found } from '../figures.ts';
 import { shapeKind } from '../kind.ts';
+import { insideSizes } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { thicknessAtInside } from '../teeth/formulas.ts';
@@ -20,7 +21,7 @@ import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
 import { internalOutline } from '../teeth/space-form.ts';
 import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
 import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
-import { circleSizes, insideSize } from '../teeth/tooth-sizes.ts';
+import { circleSizes } from '../teeth/tooth-sizes.ts';
 import { type Limits, limitsOf } from './gear-limits.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
@@ -125,11 +126,13 @@ const flankedOf = ({ tipChamfer }: Request, { base }: ToothFigures, { tip, root 
 });
 
 const tipThickness = (figures: ToothFigures, tip: number): Figure => {
-  const radius = found('tip-radius', 'tip radius', tip, 'half the tip diameter', { source: 'definition' });
+  const radius = found('tip-radius', say('gear.tip-radius')`tip radius`, tip, say('gear.tip-radius.by')`half the tip diameter`, {
+    source: { file: 'definition' },
+  });
   return apply(
     thicknessAtInside,
     { ...figures, radius },
-    { key: 'tip-thickness', name: 'tooth thickness at the tip, before chamfer or relief' },
+    { key: 'tip-thickness', name: say('gear.tip-thickness')`tooth thickness at the tip, before chamfer or relief` },
   );
 };
 
@@ -160,8 +163,10 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Te
     { contour: made.contour, metal: 'outside' },
   ];
   const form = made.formRadius;
-  const how = 'where the round of the root touches the flank';
-  const told = found('form-diameter', 'form diameter, where the involute ends', 2 * form, how, { from: [figures.base, rootFigure] });
+  const how = say('gear.form-of-round')`where the round of the root touches the flank`;
+  const told = found('form-diameter', say('gear.form-diameter')`form diameter, where the involute ends`, 2 * form, how, {
+    from: [figures.base, rootFigure],
+  });
   const low = request.reliefAmount > 0 ? Math.max(flank.tipSide, begin) : flank.tipSide;
   const pins = pinned(figures, { side: 'internal', tip, root, low, high: form }, request.pin);
   const pair = paired(request, figures, limits, made);
@@ -178,7 +183,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Te
         { figure: figures.thickness },
         { figure: top },
         { figure: figures.basePitch },
-        insideSize(made.inside),
+        ...insideSizes(made.inside),
         ...pair.sizes,
       ],
       fitDeviation: made.deviation,

@@ -5,7 +5,7 @@ import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, fixed, mm, number } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
@@ -28,8 +28,8 @@ export interface Mate {
 }
 
 export const centreDistance: Formula<'module' | 'teeth' | 'mateTeeth' | 'pressureAngle' | 'workingAngle'> = {
-  name: 'centre distance',
-  text: 'a = m (z1 + z2) / 2 · cos α / cos α_w, inv α_w = inv α + 2 tan α (x1 + x2) / (z1 + z2)',
+  name: say('gear.centre-distance')`centre distance`,
+  text: symbols`a = m (z1 + z2) / 2 · cos α / cos α_w, inv α_w = inv α + 2 tan α (x1 + x2) / (z1 + z2)`,
   source: 'iso-21771',
   unit: 'mm',
   inputs: {
@@ -59,8 +59,8 @@ export interface Paired {
 export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired => {
   const inRing = own.metal === 'outside';
   const { module, teeth, pressureAngle, shift, basePitch } = figures;
-  const mateTeeth = asked('mate-teeth', 'teeth of the mate', inRing ? -mate.teeth : mate.teeth, '1');
-  const mateShift = asked('mate-shift', 'profile shift of the mate', mate.shift, '1');
+  const mateTeeth = asked('mate-teeth', say('gear.mate-teeth')`teeth of the mate`, inRing ? -mate.teeth : mate.teeth, '1');
+  const mateShift = asked('mate-shift', say('gear.mate-shift')`profile shift of the mate`, mate.shift, '1');
   const together = teeth.value + mateTeeth.value;
   const angle = workingAngle(pressureAngle.value, together, inRing ? shift.value - mate.shift : shift.value + mate.shift);
   if (angle === 'none' || angle === 0)
@@ -76,7 +76,7 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
   const distance = apply(
     centreDistance,
     { module, teeth, mateTeeth, pressureAngle, workingAngle: working },
-    { key: 'centre-distance', name: `centre distance to a gear of ${mate.teeth} teeth` },
+    { key: 'centre-distance', name: say('gear.distance-to')`centre distance to a gear of ${{ teeth: count(mate.teeth, 'tooth') }}` },
   );
   const wheel = mateWheel(figures, mate);
   if (wheel === undefined)
@@ -95,7 +95,7 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
   const ratio = apply(
     contactRatio,
     { ...contact, basePitch },
-    { key: 'contact-ratio', name: `contact ratio with a gear of ${mate.teeth} teeth` },
+    { key: 'contact-ratio', name: say('gear.ratio-with')`contact ratio with a gear of ${{ teeth: count(mate.teeth, 'tooth') }}` },
   );
   const room = inRing
     ? Math.min(own.root - distance.value - wheel.tip, own.tip - distance.value - wheel.root)
@@ -105,14 +105,15 @@ export const pairOf = (figures: ToothFigures, own: Wheel, mate: Mate): Paired =>
       { figure: distance },
       { figure: ratio },
       {
-        figure: found('bottom-clearance', 'least room between tips and roots', room, 'from tips to roots on the line of centres', {
-          from: [distance],
-        }),
+        figure: found('bottom-clearance', CLEARANCE, room, ON_CENTRES, { from: [distance] }),
       },
     ],
     findings: [...interference(own, wheel, distance.value, module.value), ...short(ratio.value)],
   };
 };
+
+export const CLEARANCE = say('gear.bottom-clearance')`least room between tips and roots`;
+const ON_CENTRES = say('gear.bottom-clearance.by')`from tips to roots on the line of centres`;
 
 /** The working pressure angle as a figure that says how it was found. */
 const workingFigure = (
@@ -122,10 +123,11 @@ const workingFigure = (
   mateTeeth: Figure,
   mateShift: Figure,
 ): Figure => {
-  const how = `the angle α_w with inv α_w = inv α + 2 tan α ${inRing ? '(x2 - x1) / (z2 - z1)' : '(x1 + x2) / (z1 + z2)'}`;
-  return found('working-angle', 'working pressure angle', angle, how, {
+  const shifts = inRing ? symbols`(x2 - x1) / (z2 - z1)` : symbols`(x1 + x2) / (z1 + z2)`;
+  const how = say('gear.working-angle.by')`the angle α_w with inv α_w = inv α + 2 tan α ${{ shifts }}`;
+  return found('working-angle', say('gear.working-angle')`working pressure angle`, angle, how, {
     unit: 'rad',
-    source: 'iso-21771',
+    source: { file: 'iso-21771' },
     from: [pressureAngle, teeth, mateTeeth, shift, mateShift],
   });
 };
@@ -190,10 +192,13 @@ const contactInRing = (ring: Wheel, pinion: Wheel, distance: Figure, working: Fi
 };
 
 export const contactOf = (begins: number, ends: number, from: readonly Figure[]): Contact => {
-  const how = 'where the involute of this gear or of its mate ends, as a length on the line of action';
+  const how = say('gear.contact.by')`where the involute of this gear or of its mate ends, as a length on the line of action`;
   return {
-    begins: found('contact-begins', 'contact begins', begins, how, { source: 'iso-21771', from }),
-    ends: found('contact-ends', 'contact ends', Math.max(begins, ends), how, { source: 'iso-21771', from }),
+    begins: found('contact-begins', say('gear.contact-begins')`contact begins`, begins, how, { source: { file: 'iso-21771' }, from }),
+    ends: found('contact-ends', say('gear.contact-ends')`contact ends`, Math.max(begins, ends), how, {
+      source: { file: 'iso-21771' },
+      from,
+    }),
   };
 };
 

@@ -3,18 +3,18 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { count, number } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { say, symbols } from '../../text/say.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { find } from '../teeth/findings.ts';
 import { contactRatio } from '../teeth/formulas.ts';
-import { contactOf, interferenceOf, type Mate, mateWheel, type Paired, short } from './mate.ts';
+import { CLEARANCE, contactOf, interferenceOf, type Mate, mateWheel, type Paired, short } from './mate.ts';
 import { formHeight, halfAtHeight, halfTip, type RackForm } from './rack-form.ts';
 import { deepest, depthIn, stringTo, type Wheel } from './rolling.ts';
 
 export const rackDistance: Formula<'module' | 'teeth' | 'shift'> = {
-  name: 'from the middle of the gear to the reference line of the rack',
-  text: 'H = m (z / 2 + x)',
+  name: say('gear.rack-distance')`from the middle of the gear to the reference line of the rack`,
+  text: symbols`H = m (z / 2 + x)`,
   source: 'iso-21771',
   unit: 'mm',
   inputs: {
@@ -35,8 +35,8 @@ interface RackFigures {
 /** `play` is the backlash that the rack gives along the line of action; it is taken back by moving it against the flank. */
 export const rackPair = (figures: RackFigures, form: RackForm, play: number, mate: Mate): Paired => {
   const { module, pressureAngle, basePitch } = figures;
-  const teeth = asked('mate-teeth', 'teeth of the mate', mate.teeth, '1');
-  const shift = asked('mate-shift', 'profile shift of the mate', mate.shift, '1');
+  const teeth = asked('mate-teeth', say('gear.mate-teeth')`teeth of the mate`, mate.teeth, '1');
+  const shift = asked('mate-shift', say('gear.mate-shift')`profile shift of the mate`, mate.shift, '1');
   const distance = apply(rackDistance, { module, teeth, shift }, { key: 'centre-distance' });
   const wheel = mateWheel(figures, mate);
   if (wheel === undefined)
@@ -58,7 +58,7 @@ export const rackPair = (figures: RackFigures, form: RackForm, play: number, mat
       { figure: distance },
       { figure: ratio },
       {
-        figure: found('bottom-clearance', 'least room between tips and roots', room, 'from tips to roots below the gear', {
+        figure: found('bottom-clearance', CLEARANCE, room, say('gear.rack-clearance.by')`from tips to roots below the gear`, {
           from: [distance],
         }),
       },

@@ -4,16 +4,16 @@ import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
-import { fixed, mm, quantities } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { fixed, mm, quantities, upTo } from '../../text/part.ts';
+import { say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
+import { insideSizes } from '../refused.ts';
 import type { Shape, ShapeSize } from '../shape.ts';
 import { find } from '../teeth/findings.ts';
 import { basePitch, overRackPin } from '../teeth/formulas.ts';
 import { bestPinIs } from '../teeth/pin-choice.ts';
 import { TOUCHING } from '../teeth/pins.ts';
-import { insideSize } from '../teeth/tooth-sizes.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
 import { FULL_DEPTH, type Paired } from './mate.ts';
 import { flankTop, formHeight, halfFlank, halfTip, type RackForm } from './rack-form.ts';
@@ -46,13 +46,7 @@ export const rackReport = (
         });
   return {
     insideRadius: inside,
-    sizes: [
-      ...pins.sizes,
-      ...plainSizes(figures, form),
-      { figure: base },
-      ...(inside === undefined ? [] : [insideSize(inside)]),
-      ...pair.sizes,
-    ],
+    sizes: [...pins.sizes, ...plainSizes(figures, form), { figure: base }, ...insideSizes(inside), ...pair.sizes],
     findings: [
       ...pins.findings,
       ...thinTip(2 * halfTip(form), figures.module.value, 'addendum'),
@@ -65,9 +59,12 @@ export const rackReport = (
 /** A rack is a gear of any number of teeth: its base pitch is that of a gear of one. */
 const baseOf = ({ module, pressureAngle }: RackFigures): Figure => {
   const value = module.value * Math.cos(pressureAngle.value);
-  const one = found('one-tooth', 'teeth', 1, 'of a gear of one tooth', { unit: '1', source: 'definition' });
-  const base = found('base-of-one', 'base diameter for each tooth', value, 'm cos α', {
-    source: 'iso-21771',
+  const one = found('one-tooth', say('gear.one-tooth')`teeth`, 1, say('gear.one-tooth.by')`of a gear of one tooth`, {
+    unit: '1',
+    source: { file: 'definition' },
+  });
+  const base = found('base-of-one', say('gear.base-of-one')`base diameter for each tooth`, value, symbols`m cos α`, {
+    source: { file: 'iso-21771' },
     from: [module, pressureAngle],
   });
   return apply(basePitch, { base, teeth: one }, { key: 'base-pitch' });
@@ -78,25 +75,43 @@ const plainSizes = ({ thickness, pitch, module }: RackFigures, form: RackForm): 
   const across = (height: number, half: number) =>
     ({ kind: 'distance', from: point(middle - half, height), to: point(middle + half, height) }) as const;
   const end = (form.teeth * form.pitch) / 2;
-  const told = (key: string, name: string, value: number, how: string, from: readonly Figure[]): Figure =>
-    found(key, name, value, how, { source: 'definition', from });
+  const told = (key: string, name: Text, value: number, how: Text, from: readonly Figure[]): Figure =>
+    found(key, name, value, how, { source: { file: 'definition' }, from });
   return [
     { figure: thickness, taking: across(0, halfFlank(form, 0)) },
     {
-      figure: told('chordal-height', 'height of the reference line below the tips', form.addendum, 'm h_a', [module]),
+      figure: told(
+        'chordal-height',
+        say('gear.chordal-height')`height of the reference line below the tips`,
+        form.addendum,
+        symbols`m h_a`,
+        [module],
+      ),
       taking: { kind: 'distance', from: point(middle, 0), to: point(middle, form.addendum) },
     },
     { figure: pitch },
-    { figure: told('whole-depth', 'depth of the teeth', form.addendum + form.dedendum, 'm (h_a + h_f)', [module]) },
     {
-      figure: told('height', 'height over the teeth', form.back + form.addendum, 'H + m h_a', [module]),
+      figure: told('whole-depth', say('gear.whole-depth')`depth of the teeth`, form.addendum + form.dedendum, symbols`m (h_a + h_f)`, [
+        module,
+      ]),
+    },
+    {
+      figure: told('height', say('gear.height')`height over the teeth`, form.back + form.addendum, symbols`H + m h_a`, [module]),
       taking: { kind: 'distance', from: point(end, -form.back), to: point(end, form.addendum) },
     },
     {
-      figure: told('length', 'length', 2 * end, 'z π m', [pitch]),
+      figure: told('length', say('gear.length')`length`, 2 * end, symbols`z π m`, [pitch]),
       taking: { kind: 'distance', from: point(-end, -form.back), to: point(end, -form.back) },
     },
-    { figure: told('tip-thickness', 'width of the tips', 2 * halfTip(form), 's - 2 h_a tan α, less chamfers and relief', [thickness]) },
+    {
+      figure: told(
+        'tip-thickness',
+        say('gear.tip-width')`width of the tips`,
+        2 * halfTip(form),
+        say('gear.tip-width.by')`s - 2 h_a tan α, less chamfers and relief`,
+        [thickness],
+      ),
+    },
   ];
 };
 
@@ -154,14 +169,21 @@ const pinFault = (form: RackForm, pin: number): Text | undefined => {
 
 const pinSize = (figures: RackFigures, form: RackForm, pin: number, request: RackRequest, best: boolean): ShapeSize => {
   const x = form.teeth % 2 === 0 ? 0 : form.pitch / 2;
-  const back = askedOrFound(request.back, 'back', 'from the back to the reference line', form.back, 'four modules', {
-    source: 'common-practice',
-  });
+  const back = askedOrFound(
+    request.back,
+    'back',
+    say('gear.back')`from the back to the reference line`,
+    form.back,
+    say('gear.back.by')`four modules`,
+    {
+      source: { file: 'common-practice' },
+    },
+  );
   const wanted = best ? undefined : request.pin;
   const figure = apply(
     overRackPin,
-    { ...figures, back, pin: askedOrFound(wanted, 'pin', 'pin', pin, TOUCHING) },
-    { key: best ? 'over-best-pin' : 'over-pin', name: `over a pin of ${pin} mm from the back` },
+    { ...figures, back, pin: askedOrFound(wanted, 'pin', say('gear.pin')`pin`, pin, TOUCHING) },
+    { key: best ? 'over-best-pin' : 'over-pin', name: say('gear.over-rack-pin')`over a pin of ${{ pin: mm(pin, upTo(6)) }} from the back` },
   );
   const centre = centreOf(form, pin);
   return {

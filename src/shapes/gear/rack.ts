@@ -35,13 +35,18 @@ export const rack = shapeKind({
     const sized = sizeOf(request, 'rack');
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
     const module = moduleOf(sized.size);
-    const pressureAngle = asked('pressure-angle', 'pressure angle', sized.size.pressureAngle, 'rad');
-    const backlash = asked('backlash', 'backlash of this rack along the line of action', request.clearance * request.share, 'mm');
-    const shift = asked('profile-shift', 'profile shift', 0, '1');
+    const pressureAngle = asked('pressure-angle', say('gear.pressure-angle')`pressure angle`, sized.size.pressureAngle, 'rad');
+    const backlash = asked(
+      'backlash',
+      say('gear.backlash')`backlash of this rack along the line of action`,
+      request.clearance * request.share,
+      'mm',
+    );
+    const shift = asked('profile-shift', say('gear.profile-shift')`profile shift`, 0, '1');
     const thickness = apply(
       toothThickness,
       { module, shift, pressureAngle, backlash },
-      { key: 'tooth-thickness', name: 'tooth thickness at the reference line' },
+      { key: 'tooth-thickness', name: say('gear.tooth-thickness')`tooth thickness at the reference line` },
     );
     const figures = { module, pressureAngle, thickness, pitch: apply(rackPitch, { module }, { key: 'pitch' }) };
     const form = formOf(request, { module: module.value, pressureAngle: pressureAngle.value, thickness: thickness.value });

@@ -1,5 +1,7 @@
 /** Parallel keys by ASME B17.1, sizes in inches: which key belongs to a shaft, and how deep its keyways are. */
+
 import type { Formula, Input } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 import { inMm } from '../inputs.ts';
 
 export interface AsmeRow {
@@ -86,8 +88,8 @@ const inputs = (more: Readonly<Record<string, Input>> = {}) => ({
 
 /** From the bottom of the shaft's keyway to its opposite side. */
 export const shaftSize: Formula<'diameter' | 'width' | 'height'> = {
-  name: 'shaft across its keyway',
-  text: 'S = (D - H + √(D² - W²)) / 2',
+  name: say('keyway.shaft-size')`shaft across its keyway`,
+  text: symbols`S = (D - H + √(D² - W²)) / 2`,
   source: 'asme-b17-1',
   unit: 'mm',
   inputs: inputs(),
@@ -96,8 +98,8 @@ export const shaftSize: Formula<'diameter' | 'width' | 'height'> = {
 
 /** From the top of the hub's keyway to the opposite side of the bore. */
 export const hubSize: Formula<'diameter' | 'width' | 'height' | 'clearance'> = {
-  name: 'bore across its keyway',
-  text: 'T = (D + H + √(D² - W²)) / 2 + C',
+  name: say('keyway.hub-size')`bore across its keyway`,
+  text: symbols`T = (D + H + √(D² - W²)) / 2 + C`,
   source: 'asme-b17-1',
   unit: 'mm',
   inputs: inputs({ clearance: inMm('clearance above the key') }) as Formula<'diameter' | 'width' | 'height' | 'clearance'>['inputs'],

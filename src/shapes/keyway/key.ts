@@ -5,7 +5,7 @@ import { apply } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import type { Finding } from '../../text/finding.ts';
 import { mm, number, type Part, quantities, term, upTo } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape } from '../shape.ts';
@@ -62,7 +62,10 @@ const dinKey = ({ shaft, field, widthZone }: KeyAsked): Keyed => {
     kind: 'key',
     words: words.din(row.width, row.height),
     width: limitsOf(widthZone, row.width),
-    across: { ...millimetres('across', 'bore across its keyway', shaft + row.hub, 'din-6885-1'), formula: 'd + t2' },
+    across: {
+      ...millimetres('across', say('keyway.across')`bore across its keyway`, shaft + row.hub, { file: 'din-6885-1' }),
+      formula: symbols`d + t2`,
+    },
     larger: row.deeper,
     corner: row.corner,
     findings: shaft === row.to ? atStep(shaft, row.width, din6885(row.to + 1e-6)?.width, { standard: 'DIN 6885-1', told: mm, field }) : [],
@@ -112,10 +115,10 @@ const asmeKey = ({ shaft, field, flatKey, keyClass }: KeyAsked): Keyed => {
   const across = apply(
     hubSize,
     {
-      diameter: millimetres('shaft', 'shaft', shaft),
-      width: millimetres('key-width', 'width of the key', width, 'asme-b17-1'),
-      height: millimetres('key-height', 'height of the key', height, 'asme-b17-1'),
-      clearance: millimetres('key-clearance', 'clearance above the key', ASME_CLEARANCE, 'asme-b17-1'),
+      diameter: millimetres('shaft', say('keyway.shaft')`shaft`, shaft),
+      width: millimetres('key-width', say('keyway.key-width')`width of the key`, width, { file: 'asme-b17-1' }),
+      height: millimetres('key-height', say('keyway.key-height')`height of the key`, height, { file: 'asme-b17-1' }),
+      clearance: millimetres('key-clearance', say('keyway.key-clearance')`clearance above the key`, ASME_CLEARANCE, { file: 'asme-b17-1' }),
     },
     { key: 'across' },
   );

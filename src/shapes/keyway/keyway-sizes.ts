@@ -11,11 +11,11 @@ import { find } from './findings.ts';
 import type { Key, Limits } from './key.ts';
 import type { KeywayForm } from './keyway-contour.ts';
 
-const MIDDLE = 'the middle of its limits';
+const MIDDLE = say('keyway.middle')`the middle of its limits`;
 
 /** A bore is cut at the middle of its zone, where it has one. */
 export const boreFigure = (diameter: number, { low, high }: Limits): Figure =>
-  askedOrFound(low === high ? diameter : undefined, 'bore', 'bore', diameter, MIDDLE, { source: 'iso-286-1' });
+  askedOrFound(low === high ? diameter : undefined, 'bore', say('keyway.bore')`bore`, diameter, MIDDLE, { source: { file: 'iso-286-1' } });
 
 /** Of the bore and its first keyway, which points along X. */
 export const keywaySizes = (
@@ -29,7 +29,7 @@ export const keywaySizes = (
     taking: { kind: 'circle', centre: point(0, 0), radius },
   },
   {
-    figure: found('key-width-cut', 'width of the keyway', 2 * half, MIDDLE, { source: key.across.source }),
+    figure: found('key-width-cut', say('keyway.key-width-cut')`width of the keyway`, 2 * half, MIDDLE, { source: key.across.source }),
     limits: key.width,
     taking: { kind: 'distance', from: point(top, -half), to: point(top, half) },
   },
@@ -42,9 +42,9 @@ export const keywaySizes = (
     figure: askedOrFound(
       cornerRadius,
       'keyway-radius',
-      'radius in the corners of the keyway',
+      say('keyway.radius')`radius in the corners of the keyway`,
       corner,
-      'the largest that the standard has',
+      say('keyway.radius.by')`the largest that the standard has`,
       {
         source: key.across.source,
       },

@@ -89,9 +89,15 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
         'keyway-impossible/keyway-too-deep',
       )`The keyway for a shaft of ${{ shaft: mm(bore) }}, which reaches ${{ reach: mm(reach, fixed(3)) }} from the middle, leaves nothing below the root circle of ${{ root: mm(2 * root, fixed(3)) }}.`,
     );
-  const wall = found('keyway-wall', 'wall between keyway and root circle', root - reach, 'd_f / 2 - reach of the keyway', {
-    from: [key.across],
-  });
+  const wall = found(
+    'keyway-wall',
+    say('keyway.wall')`wall between keyway and root circle`,
+    root - reach,
+    say('keyway.wall.by')`d_f / 2 - reach of the keyway`,
+    {
+      from: [key.across],
+    },
+  );
   return {
     kind: 'bore',
     outlines: [{ contour: boreWith(form, [0]), metal: 'outside', layer: 'bore' }],

@@ -4,7 +4,7 @@ import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { type Finding, type Place, type Remedy, remedy } from '../../text/finding.ts';
-import { count, fixed, list, mm, name, number, type Part, term } from '../../text/part.ts';
+import { name as asName, count, fixed, list, mm, name, number, type Part, term } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { standBack } from '../common-keys.ts';
@@ -49,18 +49,25 @@ const overAll = ({ contours }: CutOuts, { name: font }: Typeface): readonly Shap
   const { minX, minY, maxX, maxY } = mergedBounds(contours.map(boundsOfChain));
   return [
     {
-      figure: drawnSize('text-width', 'width over all letters', maxX - minX, font),
+      figure: drawnSize('text-width', say('lettering.text-width')`width over all letters`, maxX - minX, font),
       taking: { kind: 'distance', from: point(minX, minY), to: point(maxX, minY) },
     },
     {
-      figure: drawnSize('text-height', 'height over all letters', maxY - minY, font),
+      figure: drawnSize('text-height', say('lettering.text-height')`height over all letters`, maxY - minY, font),
       taking: { kind: 'distance', from: point(minX, minY), to: point(minX, maxY) },
     },
   ];
 };
 
-const drawnSize = (key: string, words: string, value: number, font: string) =>
-  given({ key, name: words, value, unit: 'mm', basis: 'drawing', source: `the outlines of ${font}` });
+const drawnSize = (key: string, words: Text, value: number, font: string) =>
+  given({
+    key,
+    name: words,
+    value,
+    unit: 'mm',
+    basis: 'drawing',
+    source: say('lettering.outlines')`the outlines of ${{ font: asName(font) }}`,
+  });
 
 const heights = (
   request: LetteringRequest,
@@ -74,7 +81,7 @@ const heights = (
     capitals > 0
       ? [
           {
-            figure: drawnSize('capital-height', 'height of a straight capital', high.y - low.y, font),
+            figure: drawnSize('capital-height', say('lettering.capital-height')`height of a straight capital`, high.y - low.y, font),
             taking: { kind: 'distance', from: low, to: high },
           },
         ]
@@ -82,19 +89,22 @@ const heights = (
   const lines = request.text.split(/\r\n|\r|\n|\\n/).length;
   return lines === 1
     ? tall
-    : [...tall, { figure: drawnSize('line-spacing', 'from line to line', request.lineSpacing ?? line * scale, font) }];
+    : [
+        ...tall,
+        { figure: drawnSize('line-spacing', say('lettering.line-spacing')`from line to line`, request.lineSpacing ?? line * scale, font) },
+      ];
 };
 
 const narrowSizes = (request: LetteringRequest, { name: font }: Typeface, cut: CutOuts): readonly ShapeSize[] => {
   const narrow = narrowOf(cut.contours, cut.nested, request.metal === 'inside' ? 'metal' : 'opening');
-  const size = (key: string, words: string, gap: Gap | undefined): readonly ShapeSize[] =>
+  const size = (key: string, words: Text, gap: Gap | undefined): readonly ShapeSize[] =>
     gap === undefined
       ? []
       : [{ figure: drawnSize(key, words, gap.distance, font), taking: { kind: 'distance', from: gap.from, to: gap.to } }];
   return [
-    ...size('narrowest-opening', 'narrowest way for the wire', narrow.opening),
-    ...size('thinnest-metal', 'thinnest metal that stays', narrow.metal),
-    ...(cut.bridges > 0 ? [{ figure: millimetres('bridge', 'width of the bridges', request.bridge) }] : []),
+    ...size('narrowest-opening', say('lettering.narrowest-opening')`narrowest way for the wire`, narrow.opening),
+    ...size('thinnest-metal', say('lettering.thinnest-metal')`thinnest metal that stays`, narrow.metal),
+    ...(cut.bridges > 0 ? [{ figure: millimetres('bridge', say('lettering.bridge')`width of the bridges`, request.bridge) }] : []),
   ];
 };
 

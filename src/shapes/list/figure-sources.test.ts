@@ -1,9 +1,12 @@
 /** Every figure of every kind of shape names its own source: one that is about what it tells, and the request only for what stands in it. */
+
 import { describe, expect, it } from 'vitest';
 import { fontFile } from '../../font-files/font-files.ts';
 import { FACE_FILES } from '../../font-reader/face-files.ts';
 import { readFont } from '../../font-reader/read-font.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import { saidBy } from '../../quantity/source.ts';
+import { printSource } from '../../text/print/explain.ts';
 import { makeLettering } from '../lettering/make-lettering.ts';
 import { MEANS } from '../made.fixture.ts';
 import { KINDS, type KindName } from './kinds.ts';
@@ -48,10 +51,11 @@ const numbersIn = (part: unknown): readonly number[] => {
 const misfits = (request: ShapeRequest, figures: readonly Figure[]): readonly string[] => {
   const own = [0, ...numbersIn(request)];
   const wrong = ({ key, value, source }: Figure): boolean => {
-    if (source === 'the request') return !own.some((n) => Math.abs(n - value) < 1e-9);
-    return !(OF_BORE.test(key) ? BORE : CITED[request.kind]).includes(source);
+    const by = printSource(source);
+    if (by === printSource(saidBy.request)) return !own.some((n) => Math.abs(n - value) < 1e-9);
+    return !(OF_BORE.test(key) ? BORE : CITED[request.kind]).includes(by);
   };
-  return [...new Set(figures.filter(wrong).map((f) => `${request.kind}: ${f.key} = ${f.value} by ${f.source}`))];
+  return [...new Set(figures.filter(wrong).map((f) => `${request.kind}: ${f.key} = ${f.value} by ${printSource(f.source)}`))];
 };
 
 const letters = (request: Extract<ShapeRequest, { kind: 'lettering' }>) =>
@@ -104,8 +108,8 @@ describe('the figures of shapes', () => {
   it('are caught where a keyway cites gears, or the request what it does not say', () => {
     const { request, figures } = sizesOf(MORE[0] as ShapeInput);
     const wall = figures.find((f) => f.key === 'keyway-wall') as Figure;
-    expect(misfits(request, [{ ...wall, source: 'iso-21771' }])).toHaveLength(1);
-    expect(misfits(request, [{ ...wall, source: 'the request' }])).toHaveLength(1);
-    expect(misfits(request, [{ ...wall, source: 'iso-606' }])).toHaveLength(1);
+    expect(misfits(request, [{ ...wall, source: { file: 'iso-21771' } }])).toHaveLength(1);
+    expect(misfits(request, [{ ...wall, source: saidBy.request }])).toHaveLength(1);
+    expect(misfits(request, [{ ...wall, source: { file: 'iso-606' } }])).toHaveLength(1);
   });
 });

@@ -2,13 +2,12 @@
 
 import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
-import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { count, mm } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
-import { found } from '../figures.ts';
+import { asked, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -27,8 +26,8 @@ const schema = z.strictObject({
 });
 
 export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
-  name: 'across sharp corners',
-  text: 'e = s / cos(π / n)',
+  name: say('plain.across-corners')`across sharp corners`,
+  text: symbols`e = s / cos(π / n)`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: { acrossFlats: inMm('across flats'), sides: plain('sides') },
@@ -38,6 +37,11 @@ export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
 const words = phrases('polygon', {
   title: say`Polygon`,
   what: say`Square, hexagon or another regular form by its size across flats`,
+  acrossFlats: say`across flats`,
+  ofSides: say`sides`,
+  acrossCorners: say`across corners`,
+  off: say`off the contour`,
+  twice: say`twice from the middle to a side`,
   name: (form: Text, acrossFlats: number) => say`${{ form }}, ${{ size: mm(acrossFlats) }} across flats`,
   triangle: say`Triangle`,
   square: say`Square`,
@@ -82,8 +86,8 @@ export const polygon = shapeKind({
       );
     const outlines: readonly Outline[] = [{ contour: made.contour, metal }];
     const inside = insideRadiusOf(outlines);
-    const flats = millimetres('across-flats', sides % 2 === 0 ? 'across flats' : 'twice from the middle to a side', 2 * half);
-    const number = given({ key: 'sides', name: 'sides', value: sides, unit: '1', basis: 'drawing', source: 'the request' });
+    const flats = millimetres('across-flats', sides % 2 === 0 ? words.acrossFlats : words.twice, 2 * half);
+    const number = asked('sides', words.ofSides, sides, '1');
     const even = sides % 2 === 0;
     const tip = reach - cornerRadius * (1 / Math.cos(Math.PI / sides) - 1);
     const turn = Math.PI / sides;
@@ -102,7 +106,7 @@ export const polygon = shapeKind({
           ...(even
             ? [
                 {
-                  figure: found('across-corners', 'across corners', 2 * tip, 'off the contour'),
+                  figure: found('across-corners', words.acrossCorners, 2 * tip, words.off),
                   taking: { kind: 'distance', from: corner(-1), to: corner(1) },
                 } as const,
               ]

@@ -27,6 +27,9 @@ const words = phrases('slot', {
   title: say`Slot or rectangle`,
   what: say`Slot with round ends, or a rectangle with or without corner radii`,
   round: (length: number, breadth: number) => say`Slot ${{ size: quantities([length, breadth], '×', 'mm', upTo(4)) }}`,
+  ofEnds: say`radius of the ends`,
+  halfBreadth: say`half the breadth`,
+  ofCorners: say`radius of the corners`,
   corners: (length: number, breadth: number) => say`Rectangle ${{ size: quantities([length, breadth], '×', 'mm', upTo(4)) }}`,
 });
 
@@ -65,15 +68,21 @@ export const slot = shapeKind({
         outlines,
         starts: [],
         sizes: [
-          { figure: millimetres('length', 'length', 2 * x), taking: { kind: 'distance', from: point(-x, 0), to: point(x, 0) } },
-          { figure: millimetres('breadth', 'breadth', 2 * y), taking: { kind: 'distance', from: point(0, -y), to: point(0, y) } },
+          {
+            figure: millimetres('length', say('plain.length')`length`, 2 * x),
+            taking: { kind: 'distance', from: point(-x, 0), to: point(x, 0) },
+          },
+          {
+            figure: millimetres('breadth', say('plain.breadth')`breadth`, 2 * y),
+            taking: { kind: 'distance', from: point(0, -y), to: point(0, y) },
+          },
           ...(radius > 0
             ? [
                 {
                   figure:
                     ends === 'round'
-                      ? found('corner-radius', 'radius of the ends', radius, 'half the breadth')
-                      : asked('corner-radius', 'radius of the corners', radius),
+                      ? found('corner-radius', words.ofEnds, radius, words.halfBreadth)
+                      : asked('corner-radius', words.ofCorners, radius),
                 },
               ]
             : []),

@@ -2,9 +2,11 @@
 
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, term, um } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { say, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
 import type { SplineStandard } from './basic-sizes.ts';
 import { find } from './findings.ts';
@@ -65,20 +67,33 @@ export const classRoom = (basic: Basic, asked: ClassAsked): Classed => {
     };
   const deviation = asked.part === 'hub' ? 0 : deviationOf(basic.reference.value, asked, total.value);
   if (typeof deviation !== 'number') return { kind: 'refused', finding: deviation };
-  return { kind: 'room', total, variation, deviation: published('deviation', `fundamental deviation ${asked.fitClass}`, deviation, 'mm') };
+  return {
+    kind: 'room',
+    total,
+    variation,
+    deviation: published('deviation', say('spline.deviation')`fundamental deviation ${{ fit: term(asked.fitClass) }}`, deviation, 'mm'),
+  };
 };
 
 const isoRoom = ({ module, teeth, reference, thickness }: Basic, asked: ClassAsked): Pick<ClassRoom, 'total' | 'variation'> => {
   const { factor, pitch, profile, lead } = ISO_CLASSES[asked.class];
   const total = apply(
     isoTotal,
-    { reference, thickness, factor: published('class-factor', `factor of class ${asked.class}`, factor, '1') },
+    {
+      reference,
+      thickness,
+      factor: published('class-factor', say('spline.class-factor')`factor of class ${{ class: term(asked.class) }}`, factor, '1'),
+    },
     { key: 'total-tolerance' },
   );
   const part = (key: string, formula: typeof pitchVariation, of: Figure, [by, at]: readonly [number, number]): Figure =>
     apply(
       formula,
-      { of, by: published(`${key}-by`, 'factor of the class', by, '1'), at: published(`${key}-at`, 'least of the class, µm', at, '1') },
+      {
+        of,
+        by: published(`${key}-by`, say('spline.by')`factor of the class`, by, '1'),
+        at: published(`${key}-at`, say('spline.at')`least of the class, µm`, at, '1'),
+      },
       { key },
     );
   const half = (Math.PI * reference.value) / 2;
@@ -89,19 +104,25 @@ const isoRoom = ({ module, teeth, reference, thickness }: Basic, asked: ClassAsk
       pitch: part(
         'index-variation',
         pitchVariation,
-        { ...reference, key: 'half-circle', name: 'half the pitch circle', value: half },
+        { ...reference, key: 'half-circle', name: say('spline.half-circle')`half the pitch circle`, value: half },
         pitch,
       ),
       profile: part(
         'profile-variation',
         profileVariation,
-        { ...reference, key: 'profile-size', name: 'm (1 + 0.0125 z)', value: module.value * (1 + 0.0125 * teeth.value) },
+        { ...reference, key: 'profile-size', name: symbols`m (1 + ${0.0125} z)`, value: module.value * (1 + 0.0125 * teeth.value) },
         profile,
       ),
       lead: part(
         'lead-variation',
         leadVariation,
-        given({ key: 'engagement', name: 'length of engagement', value: face, unit: 'mm', ...engagementBasis(asked) }),
+        given({
+          key: 'engagement',
+          name: say('spline.engagement')`length of engagement`,
+          value: face,
+          unit: 'mm',
+          ...engagementBasis(asked),
+        }),
         lead,
       ),
     },
@@ -112,18 +133,23 @@ const isoRoom = ({ module, teeth, reference, thickness }: Basic, asked: ClassAsk
 
 const engagementBasis = ({ engagement }: ClassAsked) =>
   engagement === undefined
-    ? ({ basis: 'common practice', source: 'common-practice' } as const)
-    : ({ basis: 'drawing', source: 'the request' } as const);
+    ? ({ basis: 'common practice', source: { file: 'common-practice' } } as const)
+    : ({ basis: 'drawing', source: saidBy.request } as const);
 
 const ansiRoom = ({ teeth }: Basic, asked: ClassAsked): Pick<ClassRoom, 'total' | 'variation'> => {
-  const share = published('class-share', `share of class 5 for class ${asked.class}`, ANSI_SHARES[asked.class], '1');
+  const share = published(
+    'class-share',
+    say('spline.class-share')`share of class 5 for class ${{ class: term(asked.class) }}`,
+    ANSI_SHARES[asked.class],
+    '1',
+  );
   const pitch = given({
     key: 'pitch',
-    name: 'diametral pitch',
+    name: say('spline.pitch')`diametral pitch`,
     value: asked.pitch ?? 0,
     unit: '1',
     basis: 'drawing',
-    source: 'the request',
+    source: saidBy.request,
   });
   const machining = apply(ansiMachining, { pitch, teeth, share }, { key: 'machining-tolerance' });
   const variation = apply(ansiVariation, { pitch, teeth, share }, { key: 'variation' });
@@ -131,11 +157,11 @@ const ansiRoom = ({ teeth }: Basic, asked: ClassAsked): Pick<ClassRoom, 'total' 
   const total: Figure = {
     ...machining,
     key: 'total-tolerance',
-    name: 'total tolerance of space width and tooth thickness',
+    name: say('spline.total-tolerance')`total tolerance of space width and tooth thickness`,
     value,
     low: value,
     high: value,
-    formula: 'm + λ',
+    formula: symbols`m + λ`,
     from: [machining, variation],
   };
   return { total, variation };
@@ -165,5 +191,5 @@ const deviationOf = (diameter: number, { standard, fitClass }: ClassAsked, total
     : deviation;
 };
 
-const published = (key: string, name: string, value: number, unit: 'mm' | '1'): Figure =>
-  given({ key, name, value, unit, basis: 'published', source: 'iso-4156-classes' });
+const published = (key: string, name: Text, value: number, unit: 'mm' | '1'): Figure =>
+  given({ key, name, value, unit, basis: 'published', source: { file: 'iso-4156-classes' } });

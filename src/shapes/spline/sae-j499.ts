@@ -1,5 +1,7 @@
 /** Straight-sided splines of SAE J499: widths and depths as parts of the outer diameter, by number of splines and fit. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 
 /** A permanent, B to slide when not under load, C to slide under load; four splines have no C. */
 export const SAE_FITS = ['4A', '4B', '6A', '6B', '6C', '10A', '10B', '10C', '16A', '16B', '16C'] as const;
@@ -37,8 +39,8 @@ export const saeSizes = (fit: SaeFit, outer: number): SaeSizes => {
 export const SAE_CORNER = 0.015 * 25.4;
 
 export const saePart: Formula<'part' | 'outer'> = {
-  name: 'part of the outer diameter',
-  text: 'W = w D; d = D - 2 h, h = k D',
+  name: say('spline.sae-part')`part of the outer diameter`,
+  text: symbols`W = w D; d = D - 2 h, h = k D`,
   source: 'sae-j499',
   unit: 'mm',
   inputs: { part: { unit: '1', name: 'part' }, outer: { unit: 'mm', name: 'outer diameter' } },

@@ -1,6 +1,8 @@
 /** What may be asked of a serration, and the nominal sizes it comes to. */
+
 import { z } from 'zod';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
+import type { Citation } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, fixed, mm, number, quantities, term, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -56,7 +58,7 @@ export interface SerrationNominal {
   readonly kind: 'nominal';
   /** 'DIN 5481 15 × 17, 32 teeth' */
   readonly words: Text;
-  readonly source: string;
+  readonly source?: Citation | undefined;
   readonly teeth: number;
   readonly pitchDiameter: number;
   /** Half the angle of the shaft's space and of the hub's, rad. */
@@ -106,7 +108,7 @@ const sized = (request: SerrationRequest, row: SerrationRow): NominalAnswer => {
   return {
     kind: 'nominal',
     words: words.din(row),
-    source: 'din-5481',
+    source: { file: 'din-5481' },
     bore: (bore.low + bore.high) / 2,
     shaft: (shaft.low + shaft.high) / 2,
     limits: { bore, shaft },
@@ -164,7 +166,6 @@ const free = (request: SerrationRequest): NominalAnswer => {
   return {
     kind: 'nominal',
     words: words.free(teeth, pitchDiameter, angle),
-    source: 'the request',
     bore,
     shaft,
     limits: {},

@@ -3,19 +3,19 @@
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
-import { millimetres } from '../refused.ts';
+import { insideSizes, millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../teeth/straight-teeth.ts';
-import { insideSize } from '../teeth/tooth-sizes.ts';
 import { find } from './findings.ts';
 import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
@@ -39,8 +39,8 @@ export const serration = shapeKind({
 
 /** Angle of a space of the hub. */
 export const hubAngle: Formula<'angle' | 'teeth'> = {
-  name: 'angle between the flanks of a space of the hub',
-  text: 'γ = α - 360° / z',
+  name: say('spline.hub-angle')`angle between the flanks of a space of the hub`,
+  text: symbols`γ = α - 360° / z`,
   source: 'din-5481',
   unit: 'rad',
   inputs: { angle: { unit: 'rad', name: 'angle between the flanks of a space of the shaft' }, teeth: { unit: '1', name: 'teeth' } },
@@ -48,8 +48,8 @@ export const hubAngle: Formula<'angle' | 'teeth'> = {
 };
 
 export const serrationPitch: Formula<'pitchDiameter' | 'teeth'> = {
-  name: 'pitch of the teeth',
-  text: 't = π d5 / z',
+  name: say('spline.serration-pitch')`pitch of the teeth`,
+  text: symbols`t = π d5 / z`,
   source: 'din-5481',
   unit: 'mm',
   inputs: { pitchDiameter: { unit: 'mm', name: 'pitch diameter' }, teeth: { unit: '1', name: 'teeth' } },
@@ -90,7 +90,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal, finestWire:
       name: words[request.part](nominal.words),
       outlines,
       starts: [],
-      sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...(inside === undefined ? [] : [insideSize(inside)])],
+      sizes: [...pins.sizes, ...sizesOf(request, nominal, cut), ...insideSizes(inside)],
       fitDeviation: 0,
       insideRadius: inside,
       findings: [...pins.findings, ...tipDoubts(request, nominal), ...belowAnyWire(inside, finestWire, 'rootRadius')],
@@ -230,6 +230,14 @@ const touching = phrases('serration-tip-meets-root', {
     say`Tips at a diameter of ${{ tips: mm(tips, fixed(3)) }} touch the roots of the hub, which with R ${{ radius: mm(radius, fixed(3)) }} lie at ${{ roots: mm(roots, fixed(3)) }}: the flanks would not bear.`,
 });
 
+const sizes = phrases('serration-size', {
+  tipsOfShaft: say`outer diameter, over the tips`,
+  tipsOfHub: say`bore, over the tips`,
+  toothChord: say`chord of a tooth on the pitch diameter`,
+  spaceChord: say`chord of a space on the pitch diameter`,
+  between: say`between the flanks`,
+});
+
 const sizesOf = (
   { part, teeth: wanted, rootDiameter }: SerrationRequest,
   nominal: SerrationNominal,
@@ -239,23 +247,32 @@ const sizesOf = (
   const shaft = part === 'shaft';
   const tipLimits = shaft ? limits.shaft : limits.bore;
   const ring = { kind: 'circle', centre: point(0, 0) } as const;
-  const teeth = askedOrFound(wanted, 'teeth', 'teeth', nominal.teeth, 'by the size', { unit: '1', source });
-  const pitchDiameter = millimetres('pitch-diameter', 'pitch diameter', nominal.pitchDiameter, source);
+  const teeth = askedOrFound(wanted, 'teeth', say('spline.teeth')`teeth`, nominal.teeth, say('spline.teeth.by')`by the size`, {
+    unit: '1',
+    source: source ?? saidBy.request,
+  });
+  const pitchDiameter = millimetres('pitch-diameter', say('spline.pitch-diameter')`pitch diameter`, nominal.pitchDiameter, source);
   const at = onFlank(form, alongAt(form.reach, nominal.pitchDiameter / 2));
   return [
     {
-      figure: millimetres('tip-diameter', shaft ? 'outer diameter, over the tips' : 'bore, over the tips', tips, source),
+      figure: millimetres('tip-diameter', shaft ? sizes.tipsOfShaft : sizes.tipsOfHub, tips, source),
       limits: tipLimits,
       taking: { ...ring, radius: tips / 2 },
     },
     {
-      figure: askedOrFound(rootDiameter, 'root-diameter', 'root diameter', roots, 'where the round of the root ends'),
+      figure: askedOrFound(
+        rootDiameter,
+        'root-diameter',
+        say('spline.root-diameter')`root diameter`,
+        roots,
+        say('spline.root-diameter.by')`where the round of the root ends`,
+      ),
       taking: { ...ring, radius: roots / 2 },
     },
     { figure: pitchDiameter, taking: { ...ring, radius: nominal.pitchDiameter / 2, drawn: true } },
     { figure: apply(serrationPitch, { pitchDiameter, teeth }, { key: 'pitch' }) },
     {
-      figure: found('chord-at-pitch', `chord of a ${shaft ? 'tooth' : 'space'} on the pitch diameter`, 2 * at.y, 'between the flanks'),
+      figure: found('chord-at-pitch', shaft ? sizes.toothChord : sizes.spaceChord, 2 * at.y, sizes.between),
       taking: { kind: 'distance', from: point(at.x, -at.y), to: at },
     },
   ];

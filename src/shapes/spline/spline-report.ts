@@ -5,10 +5,11 @@ import type { Finding } from '../../text/finding.ts';
 import { fixed, mm, quantities } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { found } from '../figures.ts';
+import { insideSizes } from '../refused.ts';
 import type { MadeShape, Shape, ShapeSize } from '../shape.ts';
 import { bestPin, pinSize } from '../teeth/pins.ts';
 import type { ToothFigures } from '../teeth/tooth-figures.ts';
-import { circleSizes, insideSize, type Radii, spanSizes } from '../teeth/tooth-sizes.ts';
+import { circleSizes, type Radii, spanSizes } from '../teeth/tooth-sizes.ts';
 import type { ClassRoom } from './classes.ts';
 import { find } from './findings.ts';
 import type { SplineRequest } from './spline-request.ts';
@@ -38,7 +39,7 @@ export const reported = (
         ...pins.sizes,
         ...circleSizes(figures, radii, circlesOf(radii)),
         ...widths(figures, request.part, room),
-        insideSize(drawn.insideRadius),
+        ...insideSizes(drawn.insideRadius),
       ],
       findings: pins.findings,
     },
@@ -47,10 +48,22 @@ export const reported = (
 
 /** Tip and root follow from module and teeth, moved by the clearance and by the class. */
 const circlesOf = ({ tip, root }: Radii): { readonly tip: Figure; readonly root: Figure } => {
-  const more = { source: 'involute-splines' };
+  const more = { source: { file: 'involute-splines' } };
   return {
-    tip: found('tip-diameter', 'tip diameter', 2 * tip, 'by module, teeth and root', more),
-    root: found('root-diameter', 'root diameter', 2 * root, 'by module, teeth and root', more),
+    tip: found(
+      'tip-diameter',
+      say('spline.tip-diameter')`tip diameter`,
+      2 * tip,
+      say('spline.circles.by')`by module, teeth and root`,
+      more,
+    ),
+    root: found(
+      'root-diameter',
+      say('spline.root-diameter')`root diameter`,
+      2 * root,
+      say('spline.circles.by')`by module, teeth and root`,
+      more,
+    ),
   };
 };
 

@@ -1,6 +1,7 @@
 /** The teeth of one spline as figures: as they are cut, and the limits that class and fit give them. mm, rad. */
 
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import type { ShapeSize } from '../shape.ts';
@@ -10,8 +11,8 @@ import type { ClassRoom } from './classes.ts';
 
 /** Of metal: a hub's tooth is thinner by what its space is wider. */
 export const splineThickness: Formula<'module' | 'widening' | 'away' | 'backlash' | 'pressureAngle'> = {
-  name: 'tooth thickness at the pitch circle',
-  text: 's = m (π / 2 + w) - v - j / cos α',
+  name: say('spline.thickness')`tooth thickness at the pitch circle`,
+  text: symbols`s = m (π / 2 + w) - v - j / cos α`,
   source: 'involute-splines',
   unit: 'mm',
   inputs: {
@@ -27,8 +28,8 @@ export const splineThickness: Formula<'module' | 'widening' | 'away' | 'backlash
 
 /** From the effective limit of the tooth down to the middle of the limits of its size. */
 export const awayFromEffective: Formula<'total' | 'variation' | 'deviation'> = {
-  name: 'from the basic tooth to the middle of the limits',
-  text: 'v = (T + λ) / 2 + λ / 2 - es',
+  name: say('spline.away-from-effective')`from the basic tooth to the middle of the limits`,
+  text: symbols`v = (T + λ) / 2 + λ / 2 - es`,
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: {
@@ -56,23 +57,30 @@ export interface TeethAsked {
 /** As they are cut: at the middle of the limits where there is a class. */
 export const splineFigures = (wanted: TeethAsked, room?: ClassRoom): ToothFigures => {
   const module = moduleOf(wanted);
-  const teeth = asked('teeth', 'teeth', wanted.teeth, '1');
-  const pressureAngle = asked('pressure-angle', 'pressure angle', wanted.pressureAngle, 'rad');
-  const reference = apply(referenceDiameter, { module, teeth }, { key: 'reference-diameter', name: 'pitch diameter' });
+  const teeth = asked('teeth', say('spline.teeth')`teeth`, wanted.teeth, '1');
+  const pressureAngle = asked('pressure-angle', say('spline.pressure-angle')`pressure angle`, wanted.pressureAngle, 'rad');
+  const reference = apply(
+    referenceDiameter,
+    { module, teeth },
+    { key: 'reference-diameter', name: say('spline.reference-diameter')`pitch diameter` },
+  );
   const base = apply(baseDiameter, { reference, pressureAngle }, { key: 'base-diameter' });
-  const away = room === undefined ? asked('away', 'from the basic tooth', 0, 'mm') : apply(awayFromEffective, { ...room }, { key: 'away' });
+  const away =
+    room === undefined
+      ? asked('away', say('spline.away')`from the basic tooth`, 0, 'mm')
+      : apply(awayFromEffective, { ...room }, { key: 'away' });
   const thickness = apply(
     splineThickness,
     {
       module,
       widening: asked(
         'widening',
-        'widening of the basic tooth, in modules',
+        say('spline.widening')`widening of the basic tooth, in modules`,
         wanted.part === 'shaft' ? wanted.widening : -wanted.widening,
         '1',
       ),
       away,
-      backlash: asked('backlash', 'play of this part between two flanks', wanted.backlash, 'mm'),
+      backlash: asked('backlash', say('spline.backlash')`play of this part between two flanks`, wanted.backlash, 'mm'),
       pressureAngle,
     },
     { key: 'tooth-thickness' },
@@ -81,7 +89,7 @@ export const splineFigures = (wanted: TeethAsked, room?: ClassRoom): ToothFigure
     module,
     teeth,
     pressureAngle,
-    shift: asked('profile-shift', 'profile shift', 0, '1'),
+    shift: asked('profile-shift', say('spline.profile-shift')`profile shift`, 0, '1'),
     reference,
     base,
     basePitch: apply(basePitch, { base, teeth }, { key: 'base-pitch' }),
@@ -103,22 +111,33 @@ export const halfRoom = (room: ClassRoom | undefined): number | undefined =>
 /** Tooth of a shaft, or space of a hub, to pins and to a gauge that feels all flanks at once. */
 export const widths = (figures: ToothFigures, part: 'shaft' | 'hub', room: ClassRoom | undefined): readonly ShapeSize[] => {
   const { thickness, module } = figures;
-  const space = found('space-width', 'space width at the pitch circle', Math.PI * module.value - thickness.value, 'π m - s', {
-    source: 'involute-splines',
-    from: [module, thickness],
-  });
+  const space = found(
+    'space-width',
+    say('spline.space-width')`space width at the pitch circle`,
+    Math.PI * module.value - thickness.value,
+    symbols`π m - s`,
+    {
+      source: { file: 'involute-splines' },
+      from: [module, thickness],
+    },
+  );
   const own = part === 'shaft' ? thickness : space;
   const half = halfRoom(room);
   if (room === undefined || half === undefined) return [{ figure: own }];
   const felt = own.value + (part === 'shaft' ? 1 : -1) * room.variation.value;
   const effective = found(
     part === 'shaft' ? 'effective-thickness' : 'effective-space',
-    part === 'shaft' ? 'effective tooth thickness, as a ring gauge feels it' : 'effective space width, as a plug gauge feels it',
+    part === 'shaft' ? effectives.tooth : effectives.space,
     felt,
-    part === 'shaft' ? 's + λ' : 'e - λ',
+    part === 'shaft' ? symbols`s + λ` : symbols`e - λ`,
     { source: room.variation.source, from: [own, room.variation] },
   );
   const moves = 2 / Math.cos(figures.pressureAngle.value);
   const about = (value: number) => ({ limits: { low: value - half, high: value + half }, moves });
   return [{ figure: own, ...about(own.value) }, { figure: effective, ...about(felt) }, { figure: room.total }, { figure: room.variation }];
 };
+
+const effectives = phrases('effective-size', {
+  tooth: say`effective tooth thickness, as a ring gauge feels it`,
+  space: say`effective space width, as a plug gauge feels it`,
+});

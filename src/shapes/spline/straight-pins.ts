@@ -8,7 +8,7 @@ import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { ShapeSize } from '../shape.ts';
-import { TOUCHING } from '../teeth/pins.ts';
+import { pinned, TOUCHING } from '../teeth/pins.ts';
 import { alongAt, onFlank, type StraightForm } from '../teeth/straight-teeth.ts';
 
 const inputs = {
@@ -24,8 +24,8 @@ const apart = (centre: number, teeth: number): number => 2 * centre * (teeth % 2
 const unchecked = 'plane geometry; the tests lay the pins into the drawn contour';
 
 export const overStraight: Formula<keyof typeof inputs> = {
-  name: 'size over two pins between straight flanks',
-  text: 'M = (2 c + D_M) / sin σ + D_M, for odd z the first part with cos(90° / z)',
+  name: say('spline.over-straight')`size over two pins between straight flanks`,
+  text: say('spline.over-straight.by')`M = (2 c + D_M) / sin σ + D_M, for odd z the first part with cos(90° / z)`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs,
@@ -34,8 +34,8 @@ export const overStraight: Formula<keyof typeof inputs> = {
 };
 
 export const betweenStraight: Formula<keyof typeof inputs> = {
-  name: 'size between two pins between straight flanks',
-  text: 'M = (2 c - D_M) / sin σ - D_M, for odd z the first part with cos(90° / z)',
+  name: say('spline.between-straight')`size between two pins between straight flanks`,
+  text: say('spline.between-straight.by')`M = (2 c - D_M) / sin σ - D_M, for odd z the first part with cos(90° / z)`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs,
@@ -113,12 +113,26 @@ export const straightPinSize = (flanks: StraightFlanks, pin: number, wanted: num
   const figure = apply(
     shaft ? overStraight : betweenStraight,
     {
-      reach: found('flank-distance', 'distance of a flank’s line from the middle', reach, 'off the flanks as they are cut'),
-      half: found('half-space', 'half the angle between the flanks of the space', halfSpace(flanks), 'off the flanks', { unit: 'rad' }),
-      teeth: found('teeth', 'teeth', teeth, 'as many as are cut', { unit: '1', source: 'definition' }),
-      pin: askedOrFound(wanted, 'pin', 'pin', pin, TOUCHING),
+      reach: found(
+        'flank-distance',
+        say('spline.flank-distance')`distance of a flank’s line from the middle`,
+        reach,
+        say('spline.flank-distance.by')`off the flanks as they are cut`,
+      ),
+      half: found(
+        'half-space',
+        say('spline.half-space')`half the angle between the flanks of the space`,
+        halfSpace(flanks),
+        say('spline.half-space.by')`off the flanks`,
+        { unit: 'rad' },
+      ),
+      teeth: found('teeth', say('spline.teeth')`teeth`, teeth, say('spline.teeth-cut')`as many as are cut`, {
+        unit: '1',
+        source: { file: 'definition' },
+      }),
+      pin: askedOrFound(wanted, 'pin', say('spline.pin')`pin`, pin, TOUCHING),
     },
-    { key: shaft ? 'over-pins' : 'between-pins', name: `${shaft ? 'over' : 'between'} two pins of ${pin} mm` },
+    { key: shaft ? 'over-pins' : 'between-pins', name: shaft ? pinned.over(pin) : pinned.between(pin) },
   );
   const beyond = ((shaft ? 1 : -1) * pin) / 2 / Math.hypot(b.x - a.x, b.y - a.y);
   const [x, y] = [(b.x - a.x) * beyond, (b.y - a.y) * beyond];

@@ -1,5 +1,7 @@
 /** What may be asked of a straight-sided spline, and the nominal sizes it comes to. */
+
 import { z } from 'zod';
+import type { Citation } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, mm, number, term, upTo } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
@@ -59,8 +61,8 @@ export interface StraightNominal {
   readonly kind: 'nominal';
   /** 'ISO 14 light series, 8 × 36 × 40, sliding' */
   readonly words: Text;
-  /** What the numbers are taken from, a file in sources/, or 'the request'. */
-  readonly source: string;
+  /** What the numbers are taken from; the request itself when it is left out. */
+  readonly source?: Citation | undefined;
   readonly splines: number;
   readonly inner: number;
   readonly outer: number;
@@ -165,7 +167,7 @@ const isoOf = (request: StraightRequest): NominalAnswer => {
   return {
     kind: 'nominal',
     words: (row.series === 'light' ? sizes.isoLight : sizes.isoMedium)(row.size.replaceAll('x', ' × '), seats[seat]),
-    source: 'iso-14',
+    source: { file: 'iso-14' },
     ...row,
     ...zonesOf(request, seat),
     symmetry: symmetryOf(row.width),
@@ -182,7 +184,7 @@ const saeOf = ({ saeFit, outerDiameter }: StraightRequest): NominalAnswer => {
   return {
     kind: 'nominal',
     words: sizes.sae(fit, outer),
-    source: 'sae-j499',
+    source: { file: 'sae-j499' },
     ...saeSizes(fit, outer),
     outer,
     ...corners,
@@ -202,7 +204,6 @@ const freeOf = (request: StraightRequest): NominalAnswer => {
   return {
     kind: 'nominal',
     words: seat === 'nominal' ? size : sizes.seated(size, seats[seat]),
-    source: 'the request',
     splines: request.splines as number,
     inner,
     outer,

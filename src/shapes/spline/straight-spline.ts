@@ -5,18 +5,18 @@ import { circle, point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
+import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
 import { standBack } from '../common-keys.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
-import { millimetres } from '../refused.ts';
+import { insideSizes, millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, type StraightForm, straightTeeth } from '../teeth/straight-teeth.ts';
-import { insideSize } from '../teeth/tooth-sizes.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema } from './straight-request.ts';
@@ -40,8 +40,8 @@ export const straightSpline = shapeKind({
 
 /** Chord between two splines on a circle. */
 export const chordBetween: Formula<'diameter' | 'width' | 'splines'> = {
-  name: 'chord between two splines',
-  text: 'c = d sin(180° / N - arcsin(B / d))',
+  name: say('spline.chord-between')`chord between two splines`,
+  text: symbols`c = d sin(180° / N - arcsin(B / d))`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: {
@@ -114,7 +114,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut, fin
       sizes: [
         ...sizesOf(request, nominal, cut, (alongAt(cut.width / 2, made.low) + alongAt(cut.width / 2, made.high)) / 2),
         ...pins.sizes,
-        ...(inside === undefined ? [] : [insideSize(inside)]),
+        ...insideSizes(inside),
       ],
       fitDeviation: 0,
       insideRadius: inside,
@@ -165,6 +165,15 @@ const noRoom = (request: StraightRequest, form: StraightForm): Extract<MadeShape
 const sizeOf = (corner: StraightForm['rootCorner']): number =>
   corner.kind === 'sharp' ? 0 : corner.kind === 'chamfer' ? corner.size : corner.radius;
 
+const sizes = phrases('straight-spline-size', {
+  inner: say`inner diameter`,
+  bore: say`bore`,
+  spline: say`width of a spline, flank to flank`,
+  groove: say`width of a groove, flank to flank`,
+  betweenSplines: say`chord between two splines on the inner diameter`,
+  betweenGrooves: say`chord between two grooves on the inner diameter`,
+});
+
 /** `x` is the middle of a flank, where its width is taken. */
 const sizesOf = (
   { part }: StraightRequest,
@@ -174,13 +183,20 @@ const sizesOf = (
 ): readonly ShapeSize[] => {
   const { source, splines } = nominal;
   const shaft = part === 'shaft';
-  const d = millimetres('inner-diameter', shaft ? 'inner diameter' : 'bore', inner, source);
-  const b = millimetres('width', shaft ? 'width of a spline, flank to flank' : 'width of a groove, flank to flank', width, source);
-  const n = given({ key: 'splines', name: 'splines', value: splines, unit: '1', basis: 'drawing', source: 'the request' });
+  const d = millimetres('inner-diameter', shaft ? sizes.inner : sizes.bore, inner, source);
+  const b = millimetres('width', shaft ? sizes.spline : sizes.groove, width, source);
+  const n = given({
+    key: 'splines',
+    name: say('spline.splines')`splines`,
+    value: splines,
+    unit: '1',
+    basis: 'drawing',
+    source: saidBy.request,
+  });
   const chord = apply(
     chordBetween,
     { diameter: d, width: b, splines: n },
-    { key: 'chord-at-foot', name: `chord between two ${shaft ? 'splines' : 'grooves'} on the inner diameter` },
+    { key: 'chord-at-foot', name: shaft ? sizes.betweenSplines : sizes.betweenGrooves },
   );
   const [turn, half] = [Math.PI / splines, chord.value / 2];
   const foot = Math.sqrt(Math.max(0, (inner / 2) ** 2 - half ** 2));
@@ -189,7 +205,7 @@ const sizesOf = (
   return [
     { figure: d, limits: limits.inner, taking: { kind: 'circle', centre: point(0, 0), radius: inner / 2 } },
     {
-      figure: millimetres('outer-diameter', 'outer diameter', outer, source),
+      figure: millimetres('outer-diameter', say('spline.outer-diameter')`outer diameter`, outer, source),
       limits: limits.outer,
       taking: { kind: 'circle', centre: point(0, 0), radius: outer / 2 },
     },
@@ -199,7 +215,7 @@ const sizesOf = (
       ? []
       : [
           {
-            figure: millimetres('symmetry', 'symmetry of the splines to the axis, width of its zone', 0, source),
+            figure: millimetres('symmetry', say('spline.symmetry')`symmetry of the splines to the axis, width of its zone`, 0, source),
             limits: { low: 0, high: nominal.symmetry },
             // Half of the zone is how far the middle of a spline may lie off, and so how far its walls may.
             moves: 1,

@@ -1,5 +1,9 @@
 /** How much room a class of splines leaves: total tolerance and variation of ISO 4156 and ANSI B92.1, as formulas. Lengths in mm. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { grouped, list, mm, number, term } from '../../text/part.ts';
+import { say, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { inMm, plain } from '../inputs.ts';
 
 /** The tolerance unit of a size, µm, as ISO 286 has it. */
@@ -7,8 +11,10 @@ const unitOf = (size: number): number => (size <= 500 ? 0.45 * Math.cbrt(size) +
 
 /** By the pitch diameter and by the tooth; the second counts four times as much. */
 export const isoTotal: Formula<'reference' | 'thickness' | 'factor'> = {
-  name: 'total tolerance of space width and tooth thickness',
-  text: 'T + λ = a i(D) + 4 a i(S), i = 0.45 ∛D + 0.001 D in µm, above 500 mm 0.004 D + 2.1',
+  name: say('spline.iso-total')`total tolerance of space width and tooth thickness`,
+  text: say(
+    'spline.iso-total.by',
+  )`T + λ = a i(D) + 4 a i(S), i = ${{ cube: number(0.45) }} ∛D + ${{ share: number(0.001) }} D in µm, above ${{ from: mm(500) }} ${{ large: number(0.004) }} D + ${{ added: number(2.1) }}`,
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: { reference: inMm('pitch diameter'), thickness: inMm('basic tooth thickness'), factor: plain('factor of the class') },
@@ -36,7 +42,7 @@ export const ISO_CLASSES: Readonly<Record<SplineClass, IsoClass>> = {
 
 export type SplineClass = '4' | '5' | '6' | '7';
 
-const line = (name: string, text: string): Formula<'of' | 'by' | 'at'> => ({
+const line = (name: Text, text: Text): Formula<'of' | 'by' | 'at'> => ({
   name,
   text,
   source: 'iso-4156-classes',
@@ -45,19 +51,22 @@ const line = (name: string, text: string): Formula<'of' | 'by' | 'at'> => ({
   compute: ({ of, by, at }) => (by * of + at) / 1000,
 });
 
-const root = (name: string, text: string): Formula<'of' | 'by' | 'at'> => ({
+const root = (name: Text, text: Text): Formula<'of' | 'by' | 'at'> => ({
   ...line(name, text),
   compute: ({ of, by, at }) => (by * Math.sqrt(of) + at) / 1000,
 });
 
-export const pitchVariation = root('total index variation', 'F_p = (a √(π m z / 2) + b) µm');
-export const leadVariation = root('total lead variation', 'F_β = (a √g + b) µm');
-export const profileVariation = line('total profile variation', 'F_f = (a m (1 + 0.0125 z) + b) µm');
+export const pitchVariation = root(say('spline.pitch-variation')`total index variation`, symbols`F_p = (a √(π m z / 2) + b) µm`);
+export const leadVariation = root(say('spline.lead-variation')`total lead variation`, symbols`F_β = (a √g + b) µm`);
+export const profileVariation = line(
+  say('spline.profile-variation')`total profile variation`,
+  symbols`F_f = (a m (1 + ${0.0125} z) + b) µm`,
+);
 
 /** What index, profile and lead together take of the fit, as a gauge feels it. */
 export const effectiveVariation: Formula<'pitch' | 'profile' | 'lead'> = {
-  name: 'effective variation',
-  text: 'λ = 0.6 √(F_p² + F_f² + F_β²)',
+  name: say('spline.effective-variation')`effective variation`,
+  text: symbols`λ = ${0.6} √(F_p² + F_f² + F_β²)`,
   source: 'iso-4156-classes',
   unit: 'mm',
   inputs: { pitch: inMm('total index variation'), profile: inMm('total profile variation'), lead: inMm('total lead variation') },
@@ -86,9 +95,11 @@ export const ANSI_SHARES: Readonly<Record<SplineClass, number>> = { 4: 0.71, 5: 
 
 const TEN_THOUSANDTH = 25.4e-4;
 
-const ansi = (part: 'machining' | 'variation', name: string, letter: string): Formula<'pitch' | 'teeth' | 'share'> => ({
+const ansi = (part: 'machining' | 'variation', name: Text, letter: string): Formula<'pitch' | 'teeth' | 'share'> => ({
   name,
-  text: `${letter} = (a N + b) / 10,000 in of class 5, times 0.71, 1, 1.4 or 2`,
+  text: say(
+    'spline.ansi.by',
+  )`${{ letter: term(letter) }} = (a N + b) / ${{ parts: grouped(10_000) }} in of class 5, times ${{ shares: list([number(0.71), number(1), number(1.4), number(2)], 'or') }}`,
   source: 'ansi-b92-1',
   unit: 'mm',
   inputs: { pitch: plain('diametral pitch'), teeth: plain('teeth'), share: plain('share of class 5') },
@@ -98,5 +109,5 @@ const ansi = (part: 'machining' | 'variation', name: string, letter: string): Fo
   },
 });
 
-export const ansiMachining = ansi('machining', 'machining tolerance', 'm');
-export const ansiVariation = ansi('variation', 'variation allowance', 'λ');
+export const ansiMachining = ansi('machining', say('spline.machining')`machining tolerance`, 'm');
+export const ansiVariation = ansi('variation', say('spline.variation')`variation allowance`, 'λ');

@@ -1,13 +1,15 @@
 /** The formulas of gear teeth, as ISO 21771 has them. Lengths in mm, angles in rad; a profile shift is a multiple of the module. */
+
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 import { inv } from './involute.ts';
 
 const SOURCE = 'iso-21771';
 
 export const referenceDiameter: Formula<'module' | 'teeth'> = {
-  name: 'reference diameter',
-  text: 'd = m z',
+  name: say('teeth.reference-diameter')`reference diameter`,
+  text: symbols`d = m z`,
   source: SOURCE,
   unit: 'mm',
   inputs: { module: inMm('module'), teeth: plain('teeth') },
@@ -15,8 +17,8 @@ export const referenceDiameter: Formula<'module' | 'teeth'> = {
 };
 
 export const moduleOfPitch: Formula<'diametralPitch'> = {
-  name: 'module',
-  text: 'm = 25.4 / P',
+  name: say('teeth.module-of-pitch')`module`,
+  text: symbols`m = ${25.4} / P`,
   source: 'inch',
   unit: 'mm',
   inputs: { diametralPitch: plain('diametral pitch') },
@@ -24,8 +26,8 @@ export const moduleOfPitch: Formula<'diametralPitch'> = {
 };
 
 export const tipDiameter: Formula<'module' | 'teeth' | 'addendum' | 'shift'> = {
-  name: 'tip diameter',
-  text: 'd_a = m (z + 2 h_a + 2 x)',
+  name: say('teeth.tip-diameter')`tip diameter`,
+  text: symbols`d_a = m (z + 2 h_a + 2 x)`,
   source: SOURCE,
   unit: 'mm',
   inputs: { module: inMm('module'), teeth: plain('teeth'), addendum: plain('addendum'), shift: plain('profile shift') },
@@ -35,13 +37,13 @@ export const tipDiameter: Formula<'module' | 'teeth' | 'addendum' | 'shift'> = {
 /** Internal teeth point to the middle; a shift above 0 moves them outwards. */
 export const tipDiameterInside: typeof tipDiameter = {
   ...tipDiameter,
-  text: 'd_a = m (z - 2 h_a + 2 x)',
+  text: symbols`d_a = m (z - 2 h_a + 2 x)`,
   compute: ({ module, teeth, addendum, shift }) => module * (teeth - 2 * addendum + 2 * shift),
 };
 
 export const rootDiameter: Formula<'module' | 'teeth' | 'dedendum' | 'shift'> = {
-  name: 'root diameter',
-  text: 'd_f = m (z - 2 h_f + 2 x)',
+  name: say('teeth.root-diameter')`root diameter`,
+  text: symbols`d_f = m (z - 2 h_f + 2 x)`,
   source: SOURCE,
   unit: 'mm',
   inputs: { module: inMm('module'), teeth: plain('teeth'), dedendum: plain('dedendum'), shift: plain('profile shift') },
@@ -50,13 +52,13 @@ export const rootDiameter: Formula<'module' | 'teeth' | 'dedendum' | 'shift'> = 
 
 export const rootDiameterInside: typeof rootDiameter = {
   ...rootDiameter,
-  text: 'd_f = m (z + 2 h_f + 2 x)',
+  text: symbols`d_f = m (z + 2 h_f + 2 x)`,
   compute: ({ module, teeth, dedendum, shift }) => module * (teeth + 2 * dedendum + 2 * shift),
 };
 
 export const baseDiameter: Formula<'reference' | 'pressureAngle'> = {
-  name: 'base diameter',
-  text: 'd_b = d cos α',
+  name: say('teeth.base-diameter')`base diameter`,
+  text: symbols`d_b = d cos α`,
   source: SOURCE,
   unit: 'mm',
   inputs: { reference: inMm('reference diameter'), pressureAngle: inRad('pressure angle') },
@@ -64,8 +66,8 @@ export const baseDiameter: Formula<'reference' | 'pressureAngle'> = {
 };
 
 export const basePitch: Formula<'base' | 'teeth'> = {
-  name: 'base pitch',
-  text: 'p_b = π d_b / z',
+  name: say('teeth.base-pitch')`base pitch`,
+  text: symbols`p_b = π d_b / z`,
   source: SOURCE,
   unit: 'mm',
   inputs: { base: inMm('base diameter'), teeth: plain('teeth') },
@@ -74,8 +76,8 @@ export const basePitch: Formula<'base' | 'teeth'> = {
 
 /** `backlash` is what each tooth gives along the line of action. */
 export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'backlash'> = {
-  name: 'tooth thickness at the reference circle',
-  text: 's = m (π / 2 + 2 x tan α) - j / cos α',
+  name: say('teeth.tooth-thickness')`tooth thickness at the reference circle`,
+  text: symbols`s = m (π / 2 + 2 x tan α) - j / cos α`,
   source: SOURCE,
   unit: 'mm',
   inputs: {
@@ -91,14 +93,14 @@ export const toothThickness: Formula<'module' | 'shift' | 'pressureAngle' | 'bac
 /** A shift outwards makes internal teeth thinner. */
 export const toothThicknessInside: typeof toothThickness = {
   ...toothThickness,
-  text: 's = m (π / 2 - 2 x tan α) - j / cos α',
+  text: symbols`s = m (π / 2 - 2 x tan α) - j / cos α`,
   unchecked: 'the thickness of an external tooth with the shift turned about',
   compute: (values) => toothThickness.compute({ ...values, shift: -values.shift }),
 };
 
 export const baseThickness: Formula<'base' | 'reference' | 'thickness' | 'pressureAngle'> = {
-  name: 'tooth thickness at the base circle',
-  text: 's_b = d_b (s / d + inv α)',
+  name: say('teeth.base-thickness')`tooth thickness at the base circle`,
+  text: symbols`s_b = d_b (s / d + inv α)`,
   source: SOURCE,
   unit: 'mm',
   inputs: {
@@ -112,8 +114,8 @@ export const baseThickness: Formula<'base' | 'reference' | 'thickness' | 'pressu
 
 /** Over k teeth, square to two flanks: k - 1 base pitches and one tooth. */
 export const spanSize: Formula<'basePitch' | 'baseThickness' | 'spanned'> = {
-  name: 'span',
-  text: 'W_k = (k - 1) p_b + s_b',
+  name: say('teeth.span-size')`span`,
+  text: symbols`W_k = (k - 1) p_b + s_b`,
   source: SOURCE,
   unit: 'mm',
   inputs: { basePitch: inMm('base pitch'), baseThickness: inMm('tooth thickness at the base circle'), spanned: plain('teeth spanned') },
@@ -122,8 +124,8 @@ export const spanSize: Formula<'basePitch' | 'baseThickness' | 'spanned'> = {
 
 /** Where the anvils touch, when both do so at the same height. */
 export const spanContact: Formula<'base' | 'span'> = {
-  name: 'diameter at which the span is taken',
-  text: 'd_c = √(d_b² + W_k²)',
+  name: say('teeth.span-contact')`diameter at which the span is taken`,
+  text: symbols`d_c = √(d_b² + W_k²)`,
   source: SOURCE,
   unit: 'mm',
   inputs: { base: inMm('base diameter'), span: inMm('span') },
@@ -132,8 +134,8 @@ export const spanContact: Formula<'base' | 'span'> = {
 
 /** For helical teeth with the normal module and the virtual number of teeth; `teeth` need not be whole then. */
 export const chordalThickness: Formula<'module' | 'teeth' | 'thickness'> = {
-  name: 'chordal tooth thickness at the reference circle',
-  text: 's_c = m z sin(s / (m z))',
+  name: say('teeth.chordal-thickness')`chordal tooth thickness at the reference circle`,
+  text: symbols`s_c = m z sin(s / (m z))`,
   source: SOURCE,
   unit: 'mm',
   inputs: { module: inMm('module'), teeth: plain('teeth'), thickness: inMm('tooth thickness at the reference circle') },
@@ -141,8 +143,8 @@ export const chordalThickness: Formula<'module' | 'teeth' | 'thickness'> = {
 };
 
 export const chordalHeight: Formula<'module' | 'teeth' | 'thickness' | 'addendum'> = {
-  name: 'height of the chord below the tip',
-  text: 'h_c = h_a + m z / 2 (1 - cos(s / (m z)))',
+  name: say('teeth.chordal-height')`height of the chord below the tip`,
+  text: symbols`h_c = h_a + m z / 2 (1 - cos(s / (m z)))`,
   source: SOURCE,
   unit: 'mm',
   inputs: {
@@ -156,8 +158,8 @@ export const chordalHeight: Formula<'module' | 'teeth' | 'thickness' | 'addendum
 
 /** z / cos³ β: a spur gear whose tooth looks as that of a helical one does square to its helix. */
 export const virtualTeeth: Formula<'teeth' | 'helix'> = {
-  name: 'virtual number of teeth',
-  text: 'z_v = z / cos³ β',
+  name: say('teeth.virtual-teeth')`virtual number of teeth`,
+  text: symbols`z_v = z / cos³ β`,
   source: SOURCE,
   unit: '1',
   inputs: { teeth: plain('teeth'), helix: inRad('helix angle') },
@@ -166,8 +168,8 @@ export const virtualTeeth: Formula<'teeth' | 'helix'> = {
 
 /** Over two pins in opposite spaces, or in those nearest to opposite. */
 export const overPins: Formula<'base' | 'pinAngle' | 'teeth' | 'pin'> = {
-  name: 'size over two pins',
-  text: 'M = d_b / cos φ + D_M, for odd z with d_b cos(π / 2z) / cos φ',
+  name: say('teeth.over-pins')`size over two pins`,
+  text: say('teeth.over-pins.by')`M = d_b / cos φ + D_M, for odd z with d_b cos(π / 2z) / cos φ`,
   source: SOURCE,
   unit: 'mm',
   inputs: {
@@ -181,15 +183,15 @@ export const overPins: Formula<'base' | 'pinAngle' | 'teeth' | 'pin'> = {
 
 export const betweenPins: typeof overPins = {
   ...overPins,
-  name: 'size between two pins',
-  text: 'M = d_b / cos φ - D_M, for odd z with d_b cos(π / 2z) / cos φ',
+  name: say('teeth.between-pins')`size between two pins`,
+  text: say('teeth.between-pins.by')`M = d_b / cos φ - D_M, for odd z with d_b cos(π / 2z) / cos φ`,
   compute: ({ base, pinAngle, teeth, pin }) => (base / Math.cos(pinAngle)) * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) - pin,
 };
 
 /** Below it a rack with this straight depth cuts into the involute. */
 export const leastShift: Formula<'depth' | 'module' | 'teeth' | 'pressureAngle'> = {
-  name: 'least profile shift without undercut',
-  text: 'x = h / m - z sin² α / 2',
+  name: say('teeth.least-shift')`least profile shift without undercut`,
+  text: symbols`x = h / m - z sin² α / 2`,
   source: SOURCE,
   unit: '1',
   inputs: {
@@ -203,8 +205,8 @@ export const leastShift: Formula<'depth' | 'module' | 'teeth' | 'pressureAngle'>
 
 /** Of the thickness at any radius where the flank is an involute. */
 export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
-  name: 'tooth thickness on a circle',
-  text: 's_y = 2 r_y (s_b / d_b - inv α_y), cos α_y = r_b / r_y',
+  name: say('teeth.thickness-at')`tooth thickness on a circle`,
+  text: symbols`s_y = 2 r_y (s_b / d_b - inv α_y), cos α_y = r_b / r_y`,
   source: SOURCE,
   unit: 'mm',
   unchecked: 'no printed thickness on another circle was at hand; contours are held against the involute by sampling',
@@ -214,8 +216,8 @@ export const thicknessAt: Formula<'radius' | 'base' | 'baseThickness'> = {
 
 /** Of how many pairs of teeth share the way of contact; its two ends are told on the line of action. */
 export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
-  name: 'contact ratio',
-  text: 'ε = (g_2 - g_1) / p_b',
+  name: say('teeth.contact-ratio')`contact ratio`,
+  text: symbols`ε = (g_2 - g_1) / p_b`,
   source: SOURCE,
   unit: '1',
   inputs: { begins: inMm('contact begins'), ends: inMm('contact ends'), basePitch: inMm('base pitch') },
@@ -224,8 +226,8 @@ export const contactRatio: Formula<'begins' | 'ends' | 'basePitch'> = {
 
 /** Over one pin in a space of a rack, from its back. */
 export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngle' | 'pin'> = {
-  name: 'size over a pin from the back',
-  text: 'M = H - (p - s) / (2 tan α) + D_M / 2 (1 + 1 / sin α)',
+  name: say('teeth.over-rack-pin')`size over a pin from the back`,
+  text: symbols`M = H - (p - s) / (2 tan α) + D_M / 2 (1 + 1 / sin α)`,
   source: SOURCE,
   unit: 'mm',
   inputs: {
@@ -240,8 +242,8 @@ export const overRackPin: Formula<'back' | 'pitch' | 'thickness' | 'pressureAngl
 };
 
 export const rackPitch: Formula<'module'> = {
-  name: 'pitch',
-  text: 'p = π m',
+  name: say('teeth.rack-pitch')`pitch`,
+  text: symbols`p = π m`,
   source: SOURCE,
   unit: 'mm',
   inputs: { module: inMm('module') },
@@ -250,8 +252,8 @@ export const rackPitch: Formula<'module'> = {
 
 /** The same for internal teeth, which become thinner inwards. */
 export const thicknessAtInside: Formula<'radius' | 'base' | 'reference' | 'thickness' | 'pressureAngle'> = {
-  name: 'thickness of an internal tooth on a circle',
-  text: 's_y = 2 r_y (s / d - inv α + inv α_y), cos α_y = r_b / r_y',
+  name: say('teeth.thickness-at-inside')`thickness of an internal tooth on a circle`,
+  text: symbols`s_y = 2 r_y (s / d - inv α + inv α_y), cos α_y = r_b / r_y`,
   source: SOURCE,
   unit: 'mm',
   inputs: {

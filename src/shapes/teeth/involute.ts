@@ -1,7 +1,9 @@
 /** The involute of a circle: its function and the inverse, the curve between two radii, and sizes over and between pins. Angles in rad, lengths in mm. */
+
 import type { FitCurve } from '../../geometry/make/fit-curve.ts';
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 import { inMm, inRad, plain } from '../inputs.ts';
 
 /** inv φ = tan φ - φ: how far round the base circle an involute has turned where its pressure angle is φ. */
@@ -68,8 +70,8 @@ export const distanceFromInvolute = (p: Point, base: number, origin: number, han
 
 /** Pressure angle where the centre of a pin lies that touches both flanks of a space, external teeth. */
 export const pinAngleExternal: Formula<'thickness' | 'teeth' | 'module' | 'pressureAngle' | 'pin'> = {
-  name: 'involute function at the centre of the pin',
-  text: 'inv φ = s / (m z) + D_M / (m z cos α) + inv α - π / z',
+  name: say('teeth.pin-angle-external')`involute function at the centre of the pin`,
+  text: symbols`inv φ = s / (m z) + D_M / (m z cos α) + inv α - π / z`,
   source: 'iso-21771',
   unit: '1',
   inputs: {
@@ -86,7 +88,7 @@ export const pinAngleExternal: Formula<'thickness' | 'teeth' | 'module' | 'press
 /** The same for internal teeth: `thickness` is that of the tooth, the pin lies in the space outside of it. */
 export const pinAngleInternal: typeof pinAngleExternal = {
   ...pinAngleExternal,
-  text: 'inv φ = (π m - s) / (m z) - D_M / (m z cos α) + inv α',
+  text: symbols`inv φ = (π m - s) / (m z) - D_M / (m z cos α) + inv α`,
   compute: ({ thickness, teeth, module, pressureAngle, pin }) =>
     (Math.PI * module - thickness) / (module * teeth) - pin / (module * teeth * Math.cos(pressureAngle)) + inv(pressureAngle),
 };

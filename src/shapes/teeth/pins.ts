@@ -3,6 +3,8 @@
 import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { mm, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { polar } from '../polar.ts';
 import type { Taking } from '../shape.ts';
@@ -38,8 +40,14 @@ export const bestPin = (figures: ToothFigures, radius: number, side: 'external' 
 const spaceHalf = ({ module, teeth, thickness, pressureAngle }: ToothFigures): number =>
   (Math.PI * module.value - thickness.value) / (module.value * teeth.value) + inv(pressureAngle.value);
 
+/** What a size over or between two pins is called. */
+export const pinned = phrases('pin-size', {
+  over: (pin: number) => say`over two pins of ${{ pin: mm(pin, upTo(4)) }}`,
+  between: (pin: number) => say`between two pins of ${{ pin: mm(pin, upTo(4)) }}`,
+});
+
 /** How a pin is chosen that nobody asks for. */
-export const TOUCHING = 'touches as near to the middle of the flank as lets it measure well';
+export const TOUCHING = say('teeth.pin.by')`touches as near to the middle of the flank as lets it measure well`;
 
 /** `role`: a pin that the request names, the best one beside it, or the best one alone. */
 export const pinSize = (
@@ -49,15 +57,15 @@ export const pinSize = (
   role: 'asked' | 'best' | 'alone' = 'alone',
 ): PinSize | undefined => {
   const { module, teeth, pressureAngle, thickness, base } = figures;
-  const diameter = askedOrFound(role === 'asked' ? pin : undefined, 'pin', 'pin', pin, TOUCHING);
+  const diameter = askedOrFound(role === 'asked' ? pin : undefined, 'pin', say('teeth.pin')`pin`, pin, TOUCHING);
   const formula = side === 'external' ? pinAngleExternal : pinAngleInternal;
   const turned = apply(formula, { thickness, teeth, module, pressureAngle, pin: diameter }, { key: 'pin-involute' });
   const angle = inverseInv(turned.value);
   if (angle === 'none' || !(angle > 0)) return undefined;
-  const how = 'the angle φ whose involute function tan φ - φ is that of the pin';
-  const pinAngle = found('pin-angle', 'pressure angle at the centre of the pin', angle, how, {
+  const how = say('teeth.pin-angle.by')`the angle φ whose involute function tan φ - φ is that of the pin`;
+  const pinAngle = found('pin-angle', say('teeth.pin-angle')`pressure angle at the centre of the pin`, angle, how, {
     unit: 'rad',
-    source: 'iso-21771',
+    source: { file: 'iso-21771' },
     from: [turned],
   });
   const size = apply(
@@ -65,7 +73,7 @@ export const pinSize = (
     { base, pinAngle, teeth, pin: diameter },
     {
       key: `${side === 'external' ? 'over' : 'between'}-${role === 'best' ? 'best-' : ''}pins`,
-      name: `${side === 'external' ? 'over' : 'between'} two pins of ${tidy(pin)} mm`,
+      name: side === 'external' ? pinned.over(pin) : pinned.between(pin),
     },
   );
   const string = (base.value / 2) * Math.tan(angle) + (side === 'external' ? -1 : 1) * (pin / 2);
@@ -77,8 +85,6 @@ export const pinSize = (
     taking: takingOf(figures, angle, pin, side),
   };
 };
-
-const tidy = (mm: number): string => String(Number(mm.toFixed(4)));
 
 /** The first tooth (of an internal gear: its first space) lies on the X axis; pins lie in spaces opposite each other, or nearly. */
 const takingOf = ({ base, teeth }: ToothFigures, angle: number, pin: number, side: 'external' | 'internal'): Taking => {

@@ -2,6 +2,7 @@
 
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import { say } from '../../text/say.ts';
 import { asked } from '../figures.ts';
 import {
   baseDiameter,
@@ -37,10 +38,10 @@ export const toothFigures = (
 ): ToothFigures => {
   const own = {
     module: moduleOf(size),
-    teeth: asked('teeth', 'teeth', teeth, '1'),
-    pressureAngle: asked('pressure-angle', 'pressure angle', size.pressureAngle, 'rad'),
-    shift: asked('profile-shift', 'profile shift', shift, '1'),
-    backlash: asked('backlash', 'backlash of this gear along the line of action', backlash, 'mm'),
+    teeth: asked('teeth', say('teeth.teeth')`teeth`, teeth, '1'),
+    pressureAngle: asked('pressure-angle', say('teeth.pressure-angle')`pressure angle`, size.pressureAngle, 'rad'),
+    shift: asked('profile-shift', say('teeth.profile-shift')`profile shift`, shift, '1'),
+    backlash: asked('backlash', say('teeth.backlash')`backlash of this gear along the line of action`, backlash, 'mm'),
   };
   const reference = apply(referenceDiameter, own, { key: 'reference-diameter' });
   const base = apply(baseDiameter, { reference, pressureAngle: own.pressureAngle }, { key: 'base-diameter' });
@@ -63,5 +64,9 @@ export interface ModuleAsked {
 
 export const moduleOf = ({ module, diametralPitch }: ModuleAsked): Figure =>
   diametralPitch === undefined
-    ? asked('module', 'module', module, 'mm')
-    : apply(moduleOfPitch, { diametralPitch: asked('diametral-pitch', 'diametral pitch', diametralPitch, '1') }, { key: 'module' });
+    ? asked('module', say('teeth.module')`module`, module, 'mm')
+    : apply(
+        moduleOfPitch,
+        { diametralPitch: asked('diametral-pitch', say('teeth.diametral-pitch')`diametral pitch`, diametralPitch, '1') },
+        { key: 'module' },
+      );

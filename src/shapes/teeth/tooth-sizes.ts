@@ -4,7 +4,7 @@ import { type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { count, fixed, mm, quantities } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { askedOrFound, found } from '../figures.ts';
 import type { ShapeSize } from '../shape.ts';
@@ -32,7 +32,13 @@ export const circleSizes = (
   ring(figures.base, true),
   ring(
     told.form ??
-      found('form-diameter', 'form diameter, where the involute ends', 2 * form, 'where flank and root meet', { from: [figures.base] }),
+      found(
+        'form-diameter',
+        say('teeth.form-diameter')`form diameter, where the involute ends`,
+        2 * form,
+        say('teeth.form-diameter.by')`where flank and root meet`,
+        { from: [figures.base] },
+      ),
     true,
   ),
 ];
@@ -93,13 +99,20 @@ const bestSpan = (figures: ToothFigures, { tip, form }: Pick<Radii, 'tip' | 'for
 /** `wanted` is the number of teeth that the request names. */
 export const spanSizes = (figures: ToothFigures, over: number, wanted: number | undefined): readonly ShapeSize[] => {
   const { base, basePitch, baseThickness, teeth } = figures;
-  const k = askedOrFound(wanted, 'teeth-spanned', 'teeth spanned', over, 'the anvils touch nearest to the middle of the flanks', {
-    unit: '1',
-  });
+  const k = askedOrFound(
+    wanted,
+    'teeth-spanned',
+    say('teeth.spanned')`teeth spanned`,
+    over,
+    say('teeth.spanned.by')`the anvils touch nearest to the middle of the flanks`,
+    {
+      unit: '1',
+    },
+  );
   const span = apply(
     spanSize,
     { basePitch, baseThickness, spanned: k },
-    { key: 'span', name: `span over ${over} ${over === 1 ? 'tooth' : 'teeth'}` },
+    { key: 'span', name: say('teeth.span-over')`span over ${{ teeth: count(over, 'tooth') }}` },
   );
   const middle = ((over - 1) * Math.PI) / teeth.value;
   const off = base.value / 2;
@@ -116,8 +129,8 @@ export const spanSizes = (figures: ToothFigures, over: number, wanted: number | 
 export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSize[] => {
   const { module, teeth, thickness, reference } = figures;
   const above = tip - reference.value / 2;
-  const addendum = found('addendum', 'tip above the reference circle', above, 'h_a = (d_a - d) / 2', {
-    source: 'definition',
+  const addendum = found('addendum', say('teeth.addendum')`tip above the reference circle`, above, symbols`h_a = (d_a - d) / 2`, {
+    source: { file: 'definition' },
     from: [reference],
   });
   const chord = apply(chordalThickness, { module, teeth, thickness }, { key: 'chordal-thickness' });
@@ -135,12 +148,13 @@ export const chordSizes = (figures: ToothFigures, tip: number): readonly ShapeSi
 export const tipThickness = ({ base, baseThickness }: ToothFigures, tip: number): ShapeSize => ({
   figure: apply(
     thicknessAt,
-    { radius: found('tip-radius', 'tip radius', tip, 'half the tip diameter', { source: 'definition' }), base, baseThickness },
-    { key: 'tip-thickness', name: 'tooth thickness at the tip, before chamfer or relief' },
+    {
+      radius: found('tip-radius', say('teeth.tip-radius')`tip radius`, tip, say('teeth.tip-radius.by')`half the tip diameter`, {
+        source: { file: 'definition' },
+      }),
+      base,
+      baseThickness,
+    },
+    { key: 'tip-thickness', name: say('teeth.tip-thickness')`tooth thickness at the tip, before chamfer or relief` },
   ),
-});
-
-/** Smallest inside corner of the metal, as the wire meets it. */
-export const insideSize = (radius: number): ShapeSize => ({
-  figure: found('inside-radius', 'smallest inside radius', radius, 'the least concave arc of the contour'),
 });

@@ -1,6 +1,8 @@
 /** Threads as a tool's point has to know them: flanks, depth, the width of the flat or the round at the root. Lengths in mm, angles in rad. */
+
 import type { Formula } from '../../quantity/formula.ts';
-import { phrases, say } from '../../text/say.ts';
+import type { Citation } from '../../quantity/source.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 
 export const FORM_NAMES = ['acme', 'stub-acme', 'trapezoidal', 'square', 'buttress-3-30', 'buttress-7-45', 'v'] as const;
@@ -8,7 +10,7 @@ export type FormName = (typeof FORM_NAMES)[number];
 
 interface FormBase {
   readonly title: Text;
-  readonly source: string;
+  readonly source: Citation;
   /** Flank angles to the thread's normal, degrees; the loaded flank first. */
   readonly flanks: readonly [number, number];
 }
@@ -53,21 +55,28 @@ const titles = phrases('thread-form', {
 });
 
 export const THREAD_FORMS: Readonly<Record<Exclude<FormName, 'v'>, ThreadForm>> = {
-  acme: { title: titles.acme, source: 'asme-b1-5', flanks: [14.5, 14.5], root: 'flat', height: 0.5, clearance: acmeClearance },
-  'stub-acme': { title: titles.stubAcme, source: 'asme-b1-8', flanks: [14.5, 14.5], root: 'flat', height: 0.3, clearance: acmeClearance },
+  acme: { title: titles.acme, source: { file: 'asme-b1-5' }, flanks: [14.5, 14.5], root: 'flat', height: 0.5, clearance: acmeClearance },
+  'stub-acme': {
+    title: titles.stubAcme,
+    source: { file: 'asme-b1-8' },
+    flanks: [14.5, 14.5],
+    root: 'flat',
+    height: 0.3,
+    clearance: acmeClearance,
+  },
   trapezoidal: {
     title: titles.trapezoidal,
-    source: 'iso-2904',
+    source: { file: 'iso-2904' },
     flanks: [15, 15],
     root: 'flat',
     height: 0.5,
     clearance: crestClearance,
     mostNose: crestClearance,
   },
-  square: { title: titles.square, source: 'square-thread', flanks: [0, 0], root: 'flat', height: 0.5, clearance: acmeClearance },
+  square: { title: titles.square, source: { file: 'square-thread' }, flanks: [0, 0], root: 'flat', height: 0.5, clearance: acmeClearance },
   'buttress-3-30': {
     title: titles.buttress3,
-    source: 'din-513',
+    source: { file: 'din-513' },
     flanks: [3, 30],
     root: 'round',
     depth: 0.86777,
@@ -76,7 +85,7 @@ export const THREAD_FORMS: Readonly<Record<Exclude<FormName, 'v'>, ThreadForm>> 
   },
   'buttress-7-45': {
     title: titles.buttress7,
-    source: 'asme-b1-9',
+    source: { file: 'asme-b1-9' },
     flanks: [7, 45],
     root: 'round',
     depth: 0.6627,
@@ -91,8 +100,8 @@ const FLANKS = {
 } as const;
 
 export const grooveDepth: Formula<'height' | 'clearance'> = {
-  name: 'depth of the groove',
-  text: 't = h + c',
+  name: say('tool.groove-depth')`depth of the groove`,
+  text: symbols`t = h + c`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: { height: { unit: 'mm', name: 'basic height' }, clearance: { unit: 'mm', name: 'clearance at the root' } },
@@ -101,8 +110,8 @@ export const grooveDepth: Formula<'height' | 'clearance'> = {
 
 /** The groove is half a pitch wide at the pitch line. */
 export const pointFlat: Formula<'pitch' | 'height' | 'clearance' | 'left' | 'right'> = {
-  name: 'width of the point',
-  text: 'F = P/2 - (h/2 + c)(tan α₁ + tan α₂)',
+  name: say('tool.point-flat')`width of the point`,
+  text: symbols`F = P/2 - (h/2 + c)(tan α₁ + tan α₂)`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: {
@@ -116,8 +125,8 @@ export const pointFlat: Formula<'pitch' | 'height' | 'clearance' | 'left' | 'rig
 
 /** Between the sharp corners that the round takes the place of. */
 export const roundFlat: Formula<'radius' | 'left' | 'right'> = {
-  name: 'width of the point between its sharp corners',
-  text: 'F = r [(1 - sin α₁)/cos α₁ + (1 - sin α₂)/cos α₂]',
+  name: say('tool.round-flat')`width of the point between its sharp corners`,
+  text: symbols`F = r [(1 - sin α₁)/cos α₁ + (1 - sin α₂)/cos α₂]`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: { radius: { unit: 'mm', name: 'radius' }, ...FLANKS },

@@ -2,10 +2,12 @@
  * What a profile has to be on a blank with straight walls, so that the groove comes out true. The blank is tilted by the clearance
  * angle; its top is ground to the rake angle, the tip at the height of the axis. Lengths in mm, angles in rad.
  */
+
 import { fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { pointAt, tangentAt } from '../../geometry/measure.ts';
 import { line, type Point, point, type Segment } from '../../geometry/segment.ts';
 import type { Formula } from '../../quantity/formula.ts';
+import { say, symbols } from '../../text/say.ts';
 
 export interface Setting {
   readonly tilt: number;
@@ -19,8 +21,8 @@ export interface Setting {
  * foreshortened by rake and tilt together.
  */
 export const blankDepth: Formula<'depth' | 'workRadius' | 'tilt' | 'rake'> = {
-  name: 'depth on the blank',
-  text: 'T = [√((r + t)² - (r sin γ)²) - r cos γ] cos(α + γ), without rake t cos α',
+  name: say('tool.blank-depth')`depth on the blank`,
+  text: say('tool.blank-depth.by')`T = [√((r + t)² - (r sin γ)²) - r cos γ] cos(α + γ), without rake t cos α`,
   source: 'plane-geometry',
   unit: 'mm',
   inputs: {
@@ -41,8 +43,8 @@ export const belowAxis = (depth: number, { rake, workRadius }: Setting): number 
 
 /** What a straight wall leaves free beside a flank, before the thread's lead takes its part. */
 export const sideClearance: Formula<'tilt' | 'flank'> = {
-  name: 'side clearance',
-  text: 'tan α_s = tan α sin φ',
+  name: say('tool.side-clearance')`side clearance`,
+  text: symbols`tan α_s = tan α sin φ`,
   source: 'plane-geometry',
   unit: '°',
   inputs: { tilt: { unit: 'rad', name: 'clearance angle' }, flank: { unit: 'rad', name: 'flank angle' } },

@@ -2,9 +2,10 @@
 
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
+import type { Citation, Source } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { mm, number } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
 import { find } from './findings.ts';
@@ -31,10 +32,10 @@ type Refused = { readonly finding: Finding };
 const RAD = Math.PI / 180;
 const at = (path: keyof ToolRequest) => ({ place: { kind: 'field', path } }) as const;
 /** Of a standard form, or of a v that was asked for. */
-const angle = (side: 'left' | 'right', value: number, source?: string): Figure =>
+const angle = (side: 'left' | 'right', value: number, source?: Citation): Figure =>
   source === undefined
-    ? found(`flank-${side}`, `${side} flank angle`, value, 'half of the angle between the flanks', { unit: 'rad', source: 'definition' })
-    : given({ key: `flank-${side}`, name: `${side} flank angle`, value, unit: 'rad', basis: 'published', source });
+    ? found(`flank-${side}`, words[side], value, words.half, { unit: 'rad', source: { file: 'definition' } })
+    : given({ key: `flank-${side}`, name: words[side], value, unit: 'rad', basis: 'published', source });
 
 export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
   const pitch = pitchOf(request);
@@ -50,6 +51,9 @@ export const askedPoint = (request: ToolRequest): AskedPoint | Refused => {
 };
 
 const words = phrases('form-tool-point', {
+  left: say`left flank angle`,
+  right: say`right flank angle`,
+  half: say`half of the angle between the flanks`,
   byPitch: (form: Text, pitch: number) => say`${{ form }}, pitch ${{ pitch: mm(pitch) }}`,
   byCount: (form: Text, perInch: number) => say`${{ form }}, ${{ count: number(perInch) }} threads per inch`,
   v: (angle: number, depth: number) => say`v of ${{ angle: number(angle) }}°, ${{ depth: mm(depth) }} deep`,
@@ -64,40 +68,52 @@ const pitchOf = ({ pitch, threadsPerInch }: ToolRequest): Figure | Refused | und
         at('threadsPerInch'),
       ),
     };
-  if (pitch !== undefined) return asked('pitch', 'pitch', pitch);
+  if (pitch !== undefined) return asked('pitch', say('tool.pitch')`pitch`, pitch);
   if (threadsPerInch === undefined) return undefined;
-  const count = asked('threads-per-inch', 'threads per inch', threadsPerInch, '1');
-  return found('pitch', 'pitch', 25.4 / threadsPerInch, '25.4 mm / n', { source: 'inch', from: [count] });
+  const count = asked('threads-per-inch', say('tool.threads-per-inch')`threads per inch`, threadsPerInch, '1');
+  return found('pitch', say('tool.pitch')`pitch`, 25.4 / threadsPerInch, say('tool.pitch.by')`${{ inch: mm(25.4) }} / n`, {
+    source: { file: 'inch' },
+    from: [count],
+  });
 };
 
-const published = (key: string, name: string, value: number, source: string): Figure =>
+const published = (key: string, name: Text, value: number, source: Source): Figure =>
   given({ key, name, value, unit: 'mm', basis: 'published', source });
 
-const own = (key: string, name: string, value: number | undefined): Figure | undefined =>
+const own = (key: string, name: Text, value: number | undefined): Figure | undefined =>
   value === undefined ? undefined : asked(key, name, value);
 
 const flatPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'flat' }>, pitch: Figure): Omit<AskedPoint, 'name'> => {
   const [left, right] = form.flanks.map((degrees) => degrees * RAD) as [number, number];
-  const height = found('basic-height', 'basic height of the thread', form.height * pitch.value, `${form.height} P`, {
-    source: form.source,
-    from: [pitch],
-  });
+  const height = found(
+    'basic-height',
+    say('tool.basic-height')`basic height of the thread`,
+    form.height * pitch.value,
+    symbols`${form.height} P`,
+    {
+      source: form.source,
+      from: [pitch],
+    },
+  );
   const clearance =
-    own('crest-clearance', 'clearance at the root', request.crestClearance) ??
-    published('crest-clearance', 'clearance at the root', form.clearance(pitch.value), form.source);
-  const depth = own('depth', 'depth of the groove', request.depth) ?? apply(grooveDepth, { height, clearance }, { key: 'depth' });
+    own('crest-clearance', say('tool.crest-clearance')`clearance at the root`, request.crestClearance) ??
+    published('crest-clearance', say('tool.crest-clearance')`clearance at the root`, form.clearance(pitch.value), form.source);
+  const depth =
+    own('depth', say('tool.depth')`depth of the groove`, request.depth) ?? apply(grooveDepth, { height, clearance }, { key: 'depth' });
   const ruled = apply(
     pointFlat,
     {
       pitch,
       height,
-      clearance: found('below', 'clearance at the root', depth.value - height.value, 't - h', { from: [depth, height] }),
+      clearance: found('below', say('tool.below')`clearance at the root`, depth.value - height.value, symbols`t - h`, {
+        from: [depth, height],
+      }),
       left: angle('left', left, form.source),
       right: angle('right', right, form.source),
     },
     { key: 'point-width' },
   );
-  const flat = own('point-width', 'width of the point', request.pointWidth) ?? ruled;
+  const flat = own('point-width', say('tool.point-width')`width of the point`, request.pointWidth) ?? ruled;
   const lean = request.form === 'square' ? -request.sideRelief * RAD : 0;
   const nose = request.noseRadius ?? 0;
   return {
@@ -105,7 +121,7 @@ const flatPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'flat
     depth: depth.value,
     pitch,
     pitchLine: depth.value - height.value / 2,
-    figures: { depth, flat, nose: nose > 0 ? asked('nose-radius', 'radius of the nose', nose) : undefined },
+    figures: { depth, flat, nose: nose > 0 ? asked('nose-radius', say('tool.nose-radius')`radius of the nose`, nose) : undefined },
     mostNose: form.mostNose?.(pitch.value),
   };
 };
@@ -115,13 +131,13 @@ const roundPoint = (request: ToolRequest, form: Extract<ThreadForm, { root: 'rou
   const [left, right] = request.loadFlank === 'left' ? [steep, slant] : [slant, steep];
   const by = { source: form.source, from: [pitch] };
   const nose =
-    own('nose-radius', 'radius of the nose', request.noseRadius) ??
-    found('nose-radius', 'radius of the nose', form.radius * pitch.value, `${form.radius} P`, by);
+    own('nose-radius', say('tool.nose-radius')`radius of the nose`, request.noseRadius) ??
+    found('nose-radius', say('tool.nose-radius')`radius of the nose`, form.radius * pitch.value, symbols`${form.radius} P`, by);
   const depth =
-    own('depth', 'depth of the groove', request.depth) ??
-    found('depth', 'depth of the groove', form.depth * pitch.value, `${form.depth} P`, by);
+    own('depth', say('tool.depth')`depth of the groove`, request.depth) ??
+    found('depth', say('tool.depth')`depth of the groove`, form.depth * pitch.value, symbols`${form.depth} P`, by);
   const flat =
-    own('point-width', 'width of the point', request.pointWidth) ??
+    own('point-width', say('tool.point-width')`width of the point`, request.pointWidth) ??
     apply(
       roundFlat,
       { radius: nose, left: angle('left', left, form.source), right: angle('right', right, form.source) },
@@ -142,15 +158,15 @@ const plainV = (request: ToolRequest, pitch: Figure | undefined): AskedPoint | R
     return { finding: find('form-tool-incomplete/angle', say`A v needs the angle between its flanks.`, at('includedAngle')) };
   if (depth === undefined) return { finding: find('form-tool-incomplete/depth', say`A v needs its depth.`, at('depth')) };
   const half = (includedAngle / 2) * RAD;
-  const nose = asked('nose-radius', 'radius of the nose', request.noseRadius ?? 0);
+  const nose = asked('nose-radius', say('tool.nose-radius')`radius of the nose`, request.noseRadius ?? 0);
   const flat =
-    own('point-width', 'width of the point', request.pointWidth) ??
+    own('point-width', say('tool.point-width')`width of the point`, request.pointWidth) ??
     apply(roundFlat, { radius: nose, left: angle('left', half), right: angle('right', half) }, { key: 'point-width' });
   return {
     name: words.v(includedAngle, depth),
     tool: { left: half, right: half, flat: flat.value, nose: nose.value },
     depth,
-    figures: { depth: asked('depth', 'depth of the groove', depth), flat, nose: nose.value > 0 ? nose : undefined },
+    figures: { depth: asked('depth', say('tool.depth')`depth of the groove`, depth), flat, nose: nose.value > 0 ? nose : undefined },
     pitch,
   };
 };

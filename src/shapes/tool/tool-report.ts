@@ -5,9 +5,10 @@ import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, number, um } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { asked, found } from '../figures.ts';
+import { insideSizes } from '../refused.ts';
 import type { ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import { belowAxis, blankDepth, onBlank, type Setting, sideClearance } from './tool-correction.ts';
@@ -28,11 +29,18 @@ const DEGREES = 180 / Math.PI;
 export const toolSizes = (request: ToolRequest, made: ToolMade, inside: number | undefined): readonly ShapeSize[] => {
   const { point: asksFor, tool, reach } = made;
   const { depth, pitchLine, figures, pitch } = asksFor;
-  const off = tool.flat === asksFor.tool.flat ? [] : [asked('back', 'what the walls stand back', request.clearance * request.share)];
+  const off =
+    tool.flat === asksFor.tool.flat ? [] : [asked('back', say('tool.back')`what the walls stand back`, request.clearance * request.share)];
   const flat =
     off.length === 0
       ? figures.flat
-      : found('point-width', 'width of the point', tool.flat, 'F less what the flanks stand back', { from: [figures.flat, ...off] });
+      : found(
+          'point-width',
+          say('tool.point-width')`width of the point`,
+          tool.flat,
+          say('tool.point-width.by')`F less what the flanks stand back`,
+          { from: [figures.flat, ...off] },
+        );
   return [
     angleSize(made),
     {
@@ -44,32 +52,35 @@ export const toolSizes = (request: ToolRequest, made: ToolMade, inside: number |
     ...(pitchLine === undefined || pitchLine <= tool.nose
       ? []
       : [
-          widthSize(made, pitchLine, 'width-at-pitch-line', 'width at the pitch line'),
+          widthSize(made, pitchLine, 'width-at-pitch-line', sizes.atPitchLine),
           {
             figure: found(
               'pitch-line',
-              'from the tip to the pitch line',
+              say('tool.pitch-line')`from the tip to the pitch line`,
               -placed(made, 0, pitchLine).y,
-              isCorrected(made) ? 'the depth of the pitch line on the blank' : 't - h/2',
+              isCorrected(made) ? sizes.pitchLine : symbols`t - h/2`,
             ),
             taking: down(made, pitchLine),
           },
         ]),
-    widthSize(made, depth, 'width-at-depth', 'width where the groove ends'),
+    widthSize(made, depth, 'width-at-depth', sizes.atDepth),
     ...(pitch === undefined ? [] : [{ figure: pitch }]),
     ...clearanceSizes(made),
     {
-      figure: found('reach', 'from the tip to the end of the flanks', -placed(made, 0, reach).y, 'where the flanks end'),
+      figure: found(
+        'reach',
+        say('tool.reach')`from the tip to the end of the flanks`,
+        -placed(made, 0, reach).y,
+        say('tool.reach.by')`where the flanks end`,
+      ),
       taking: { kind: 'distance', from: point(0, 0), to: placed(made, 0, reach) },
     },
-    { figure: asked('shank-width', 'width of the shank', request.shankWidth) },
+    { figure: asked('shank-width', say('tool.shank-width')`width of the shank`, request.shankWidth) },
     {
-      figure: asked('length', 'from the tip to the end', request.length),
+      figure: asked('length', say('tool.length')`from the tip to the end`, request.length),
       taking: { kind: 'distance', from: point(0, 0), to: point(0, -request.length) },
     },
-    ...(inside === undefined
-      ? []
-      : [{ figure: found('inside-radius', 'smallest inside radius', inside, 'the least concave arc of the contour') }]),
+    ...insideSizes(inside),
   ];
 };
 
@@ -85,9 +96,9 @@ const angleSize = (made: ToolMade): ShapeSize => {
   return {
     figure: found(
       'included-angle',
-      'angle between the flanks',
+      say('tool.included-angle')`angle between the flanks`,
       drawn * DEGREES,
-      isCorrected(made) ? 'of the blank, from the tip to its depth' : 'α₁ + α₂',
+      isCorrected(made) ? sizes.blank : symbols`α₁ + α₂`,
       {
         unit: '°',
       },
@@ -103,22 +114,22 @@ const depthSizes = (made: ToolMade): readonly ShapeSize[] => {
     blankDepth,
     {
       depth,
-      workRadius: asked('work-radius', 'radius of the work at the root', workRadius),
-      tilt: asked('clearance-angle', 'clearance angle', tilt, 'rad'),
-      rake: asked('rake-angle', 'rake angle', rake, 'rad'),
+      workRadius: asked('work-radius', say('tool.work-radius')`radius of the work at the root`, workRadius),
+      tilt: asked('clearance-angle', say('tool.clearance-angle')`clearance angle`, tilt, 'rad'),
+      rake: asked('rake-angle', say('tool.rake-angle')`rake angle`, rake, 'rad'),
     },
-    { key: 'blank-depth', name: 'depth of the form on the blank' },
+    { key: 'blank-depth', name: say('tool.depth-on-blank')`depth of the form on the blank` },
   );
   return [{ figure, taking: down(made, made.point.depth) }, { figure: depth }];
 };
 
 const down = (made: ToolMade, depth: number) => ({ kind: 'distance', from: point(0, 0), to: placed(made, 0, depth) }) as const;
 
-const widthSize = (made: ToolMade, depth: number, key: string, name: string): ShapeSize => {
+const widthSize = (made: ToolMade, depth: number, key: string, name: Text): ShapeSize => {
   const { left, right, width } = edges(made.tool, depth);
   const from = placed(made, left, depth);
   return {
-    figure: found(key, name, width, 'F + t (tan α₁ + tan α₂)'),
+    figure: found(key, name, width, symbols`F + t (tan α₁ + tan α₂)`),
     taking: { kind: 'distance', from, to: placed(made, right, depth) },
   };
 };
@@ -134,13 +145,13 @@ interface Beside {
 
 const besideFlanks = ({ setting, tool }: ToolMade, lead: number): readonly Beside[] => {
   if (setting.tilt === 0) return [];
-  const tilt = asked('clearance-angle', 'clearance angle', setting.tilt, 'rad');
+  const tilt = asked('clearance-angle', say('tool.clearance-angle')`clearance angle`, setting.tilt, 'rad');
   return (['left', 'right'] as const).map((side) => {
     const flank = Math.max(0, tool[side]);
     const figure = apply(
       sideClearance,
-      { tilt, flank: asked('flank', 'flank angle', flank, 'rad') },
-      { key: `side-clearance-${side}`, name: `clearance beside the ${side} flank` },
+      { tilt, flank: asked('flank', say('tool.flank')`flank angle`, flank, 'rad') },
+      { key: `side-clearance-${side}`, name: sizes[side] },
     );
     return { side, flank, figure, least: Math.atan(Math.tan(figure.value / DEGREES) - Math.tan(lead) * Math.cos(flank)) };
   });
@@ -250,3 +261,12 @@ const tooRound = (request: ToolRequest, { point: asksFor }: ToolMade): readonly 
           field('noseRadius'),
         ),
       ];
+
+const sizes = phrases('form-tool-size', {
+  pitchLine: say`the depth of the pitch line on the blank`,
+  blank: say`of the blank, from the tip to its depth`,
+  left: say`clearance beside the left flank`,
+  right: say`clearance beside the right flank`,
+  atPitchLine: say`width at the pitch line`,
+  atDepth: say`width where the groove ends`,
+});

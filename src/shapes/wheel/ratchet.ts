@@ -246,26 +246,53 @@ const sizesOf = (
   const reached = made.land > 1e-9 ? tip : Math.hypot(made.top.x, made.top.y);
   const next = (2 * Math.PI) / teeth;
   const neighbour = spun(made.top, next);
-  const lengthOf = (key: string, name: string, from: Point, to: Point): ShapeSize => ({
-    figure: found(key, name, Math.hypot(to.x - from.x, to.y - from.y), 'off the contour'),
+  const lengthOf = (key: string, name: Text, from: Point, to: Point): ShapeSize => ({
+    figure: found(key, name, Math.hypot(to.x - from.x, to.y - from.y), say('wheel.length-of.by')`off the contour`),
     taking: { kind: 'distance', from: place(from), to: place(to) },
   });
   return [
-    { figure: millimetres('tip-diameter', 'diameter over the tips', 2 * reached), taking: { ...ring, radius: reached } },
-    { figure: found('root-diameter', 'root diameter', 2 * root, 'the tips less twice the depth'), taking: { ...ring, radius: root } },
-    lengthOf('tip-pitch', 'from tip to tip of two teeth, face to face', made.top, neighbour),
-    lengthOf('face-height', 'straight part of a face', made.foot, made.top),
-    { figure: found('land', 'land of a tip', made.land, 'off the contour') },
+    {
+      figure: millimetres('tip-diameter', say('wheel.tip-diameter')`diameter over the tips`, 2 * reached),
+      taking: { ...ring, radius: reached },
+    },
+    {
+      figure: found(
+        'root-diameter',
+        say('wheel.root-diameter')`root diameter`,
+        2 * root,
+        say('wheel.root-diameter.by')`the tips less twice the depth`,
+      ),
+      taking: { ...ring, radius: root },
+    },
+    lengthOf('tip-pitch', say('wheel.tip-pitch')`from tip to tip of two teeth, face to face`, made.top, neighbour),
+    lengthOf('face-height', say('wheel.face-height')`straight part of a face`, made.foot, made.top),
+    { figure: found('land', say('wheel.land')`land of a tip`, made.land, say('wheel.land.by')`off the contour`) },
     { figure: tipAngle(made.tipAngle) },
     ...(made.backRadius === undefined
       ? []
-      : [{ figure: askedOrFound(backRadius, 'back-radius', 'radius of the backs', made.backRadius, 'off the contour') }]),
-    { figure: millimetres('root-radius', 'radius at the bottom of a space', form.rootRadius + form.standBack) },
-    ...(bore === undefined ? [] : [{ figure: millimetres('bore', 'bore', bore), taking: { ...ring, radius: bore / 2 } }]),
+      : [
+          {
+            figure: askedOrFound(
+              backRadius,
+              'back-radius',
+              say('wheel.back-radius')`radius of the backs`,
+              made.backRadius,
+              say('wheel.back-radius.by')`off the contour`,
+            ),
+          },
+        ]),
+    { figure: millimetres('root-radius', say('wheel.root-radius')`radius at the bottom of a space`, form.rootRadius + form.standBack) },
+    ...(bore === undefined ? [] : [{ figure: millimetres('bore', say('wheel.bore')`bore`, bore), taking: { ...ring, radius: bore / 2 } }]),
   ];
 };
 
 const tipAngle = (radians: number): Figure =>
-  found('tip-angle', 'angle between face and back at the tip', Number(((radians * 180) / Math.PI).toFixed(2)), 'off the contour', {
-    unit: '°',
-  });
+  found(
+    'tip-angle',
+    say('wheel.tip-angle')`angle between face and back at the tip`,
+    Number(((radians * 180) / Math.PI).toFixed(2)),
+    say('wheel.tip-angle.by')`off the contour`,
+    {
+      unit: '°',
+    },
+  );

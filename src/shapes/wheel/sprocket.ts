@@ -5,9 +5,10 @@ import { type Contour, contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
-import { count, fixed, mm, term } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { count, fixed, mm, term, upTo } from '../../text/part.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import { commonKeys, standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
@@ -41,8 +42,8 @@ const schema = z.strictObject({
 });
 
 export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
-  name: 'pitch diameter',
-  text: 'd = p / sin(180° / z)',
+  name: say('wheel.pitch-diameter')`pitch diameter`,
+  text: symbols`d = p / sin(180° / z)`,
   source: 'iso-606',
   unit: 'mm',
   inputs: { pitch: inMm('pitch of the chain'), teeth: plain('teeth') },
@@ -50,8 +51,8 @@ export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
 };
 
 export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
-  name: 'size over two pins of the roller’s diameter',
-  text: 'M = d + d_R, for odd z with d cos(90° / z)',
+  name: say('wheel.over-rollers')`size over two pins of the roller’s diameter`,
+  text: say('wheel.over-rollers.by')`M = d + d_R, for odd z with d cos(90° / z)`,
   source: 'iso-606',
   unit: 'mm',
   inputs: { reference: inMm('pitch diameter'), teeth: plain('teeth'), pin: inMm('pin') },
@@ -95,10 +96,17 @@ export const sprocket = shapeKind({
   make: (request) => {
     const { pitch, roller } = ROLLER_CHAINS.get(request.chain) as { pitch: number; roller: number };
     const { teeth } = request;
-    const number = given({ key: 'teeth', name: 'teeth', value: teeth, unit: '1', basis: 'drawing', source: 'the request' });
+    const number = given({
+      key: 'teeth',
+      name: say('wheel.teeth')`teeth`,
+      value: teeth,
+      unit: '1',
+      basis: 'drawing',
+      source: saidBy.request,
+    });
     const reference = apply(
       pitchDiameter,
-      { pitch: millimetres('chain-pitch', 'pitch of the chain', pitch, 'iso-606'), teeth: number },
+      { pitch: millimetres('chain-pitch', say('wheel.chain-pitch')`pitch of the chain`, pitch, { file: 'iso-606' }), teeth: number },
       { key: 'pitch-diameter' },
     );
     const d = reference.value;
@@ -136,16 +144,17 @@ const finished = (
   made: Ring,
 ): MadeShape => {
   const outlines: readonly Outline[] = [{ contour: made.contour, metal: 'inside' }, ...bore.outlines];
-  const pin = millimetres('pin', 'pin', roller, 'iso-606');
+  const pin = millimetres('pin', say('wheel.pin')`pin`, roller, { file: 'iso-606' });
   const over = apply(
     overRollers,
     { reference, teeth: number, pin },
-    { key: 'over-pins', name: `over two pins of ${roller} mm, before any clearance` },
+    { key: 'over-pins', name: say('wheel.over-pins')`over two pins of ${{ pin: mm(roller, upTo(6)) }}, before any clearance` },
   );
   const opposite = (2 * Math.PI * Math.floor(teeth / 2)) / teeth;
   const centres = [0, opposite].map((a) => polar(reference.value / 2, a)) as [Point, Point];
   const inside = insideRadiusOf(outlines);
   const rim = { kind: 'circle', centre: point(0, 0) } as const;
+  const by = { source: { file: 'iso-606' }, from: [reference] };
   return {
     kind: 'made',
     shape: {
@@ -156,21 +165,15 @@ const finished = (
         { figure: over, taking: { kind: 'pins', centres, diameter: roller, ...across(centres, roller / 2) } },
         { figure: reference, taking: { ...rim, radius: reference.value / 2, drawn: true } },
         {
-          figure: askedOrFound(tipDiameter, 'tip-diameter', 'tip diameter', 2 * made.tip, 'the middle of its limits', {
-            source: 'iso-606',
-            from: [reference],
-          }),
+          figure: askedOrFound(tipDiameter, 'tip-diameter', sizes.tip, 2 * made.tip, sizes.tipBy, by),
           taking: { ...rim, radius: made.tip },
         },
         {
-          figure: found('root-diameter', 'root diameter', 2 * root, 'the pitch diameter less two radii of the seat', {
-            source: 'iso-606',
-            from: [reference],
-          }),
+          figure: found('root-diameter', sizes.root, 2 * root, sizes.rootBy, by),
           taking: { ...rim, radius: root },
         },
-        { figure: millimetres('seat-radius', 'radius of the roller seat', gap.seat + back, 'iso-606') },
-        { figure: millimetres('flank-radius', 'radius of the flank', gap.flank - back, 'iso-606') },
+        { figure: millimetres('seat-radius', say('wheel.seat-radius')`radius of the roller seat`, gap.seat + back, { file: 'iso-606' }) },
+        { figure: millimetres('flank-radius', say('wheel.flank-radius')`radius of the flank`, gap.flank - back, { file: 'iso-606' }) },
         ...bore.sizes,
       ],
       fitDeviation: 0,
@@ -239,3 +242,10 @@ const onMiddle = (centre: Point, flank: number, middle: number): number | undefi
   const square = flank * flank - aside * aside;
   return square < 0 ? undefined : along + Math.sqrt(square);
 };
+
+const sizes = phrases('sprocket-size', {
+  tip: say`tip diameter`,
+  tipBy: say`the middle of its limits`,
+  root: say`root diameter`,
+  rootBy: say`the pitch diameter less two radii of the seat`,
+});

@@ -1,7 +1,10 @@
 /** The why of a figure, printed: a tree of what it is, how sure it is, the formula with its numbers, and where each leaf comes from. */
 import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
+import type { Source } from '../../quantity/source.ts';
+import { HOUSE, type Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
 import { type Printing, printFigure } from './figure.ts';
+import { print, printPlain } from './print.ts';
 
 /** The same as data, for screens and `--json`. */
 export interface Explanation {
@@ -21,6 +24,9 @@ export interface Explanation {
   readonly from: readonly Explanation[];
 }
 
+/** A citation by its name, which is a proper one; whoever gave the number in the words of the reader. */
+export const printSource = (source: Source, reader: Reader = HOUSE): string => ('file' in source ? source.file : print(source, reader));
+
 /** A figure that goes in at several places is told in full once, where it first comes up. */
 export const explain = (figure: Figure, printing: Printing = {}): Explanation => explainOnce(figure, printing, new Set());
 
@@ -29,15 +35,15 @@ const explainOnce = (figure: Figure, printing: Printing, seen: Set<Figure>): Exp
   seen.add(figure);
   return {
     key: figure.key,
-    name: figure.name,
+    name: printPlain(figure.name),
     value: figure.value,
     deviation: deviationOf(figure),
     unit: figure.unit,
     printed: printFigure(figure, printing),
     basis: figure.basis,
-    source: figure.source,
-    formula: figure.formula,
-    warnings: figure.warnings,
+    source: printSource(figure.source),
+    formula: figure.formula && printPlain(figure.formula),
+    warnings: figure.warnings.map(printPlain),
     told,
     from: told ? [] : figure.from.map((f) => explainOnce(f, printing, seen)),
   };

@@ -100,10 +100,12 @@ const printedText = ({ text, inside }: Extract<Part, { kind: 'text' }>, reader: 
 
 const withSmallInitial = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 
+/** Between items in any language. */
+const SIGNS = { blank: ' ', dot: ' · ', plus: ' + ' } as const;
 const ENGLISH_JUNCTIONS = { and: ' and ', or: ' or ', comma: ', ' } as const;
 
 const printedList = ({ items, joined: by }: Extract<Part, { kind: 'list' }>, reader: Reader): readonly PrintedPart[] => {
-  const between = by === 'blank' ? ' ' : by === 'dot' ? ' · ' : (reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma);
+  const between = by in SIGNS ? SIGNS[by as keyof typeof SIGNS] : (reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma);
   const last = by === 'and' || by === 'or' ? (reader.language?.junctions[by] ?? ENGLISH_JUNCTIONS[by]) : between;
   return items.flatMap((part, i) => {
     const printed = printedChunk({ part, form: '' }, reader);

@@ -1,0 +1,31 @@
+/** Who says a number. */
+import { name } from '../text/part.ts';
+import { only, phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
+
+/** A file in sources/ by its name without ending: what it cites is a proper name in any language. */
+export interface Citation {
+  readonly file: string;
+}
+
+/** What is cited, or whoever gave the number. */
+export type Source = Citation | Text;
+
+export const saidBy = phrases('said-by', {
+  drawing: say`the drawing`,
+  request: say`the request`,
+  plan: say`the plan`,
+  stack: say`the stack`,
+  program: say`the program`,
+  programRead: say`the program as read back`,
+  shopLog: say`the shop log`,
+  jobOrShop: say`the job or the shop file`,
+  measurer: say`who measured it`,
+  passLadder: say`the pass ladder`,
+  passTable: say`the shop's pass table`,
+  job: say`the job`,
+  shopFile: say`the shop file`,
+});
+
+/** A wire, a machine: what the shop says of the thing that bears this name. */
+export const saidOf = (given: string): Text => only(name(given));
