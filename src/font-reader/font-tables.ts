@@ -2,6 +2,7 @@
  * Takes out of a font file the tables that letters are made of, and holds each against its checksum: a damaged font must not be cut in
  * steel, and the parser would chew on wild numbers for long. Source of the layout: opentype-format.
  */
+import { itemAt } from '../sequence/sequence.ts';
 import type { FontFound } from '../shapes/lettering/typeface.ts';
 import { name as named, term } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -95,9 +96,9 @@ const packed = (bytes: Uint8Array, tables: readonly Table[]): ArrayBuffer => {
     const at = 12 + 16 * i;
     for (let k = 0; k < 4; k += 1) view.setUint8(at + k, t.tag.charCodeAt(k));
     view.setUint32(at + 4, t.checksum);
-    view.setUint32(at + 8, starts[i]!);
+    view.setUint32(at + 8, itemAt(starts, i));
     view.setUint32(at + 12, t.length);
-    file.set(bytes.subarray(t.offset, t.offset + t.length), starts[i]!);
+    file.set(bytes.subarray(t.offset, t.offset + t.length), itemAt(starts, i));
   });
   return file.buffer;
 };

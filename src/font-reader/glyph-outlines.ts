@@ -15,8 +15,8 @@ export const outlinesOf = (commands: readonly Command[], em: number): Outlines =
   for (const c of commands) {
     if (c.type === 'Z') continue;
     const numbers = [c.x, c.y, ...(c.type === 'Q' || c.type === 'C' ? [c.x1, c.y1] : []), ...(c.type === 'C' ? [c.x2, c.y2] : [])];
-    if (!numbers.every((n) => Number.isFinite(n) && Math.abs(n as number) < FARTHEST * em)) return { kind: 'unusable' };
-    const to = { x: c.x!, y: c.y! };
+    if (!numbers.every((n) => Number.isFinite(n) && Math.abs(n) < FARTHEST * em)) return { kind: 'unusable' };
+    const to = { x: c.x, y: c.y };
     if (c.type === 'M') outlines.push({ from: to, steps: [] });
     else outlines.at(-1)?.steps.push(stepOf(c, to));
   }
@@ -26,8 +26,8 @@ export const outlinesOf = (commands: readonly Command[], em: number): Outlines =
 /** In ems from the pen: what is farther is no letter. */
 const FARTHEST = 50;
 
-const stepOf = (c: Command, to: Point): GlyphStep => {
+const stepOf = (c: Exclude<Command, { readonly type: 'M' | 'Z' }>, to: Point): GlyphStep => {
   if (c.type === 'L') return { kind: 'line', to };
-  const first = { x: c.x1!, y: c.y1! };
-  return c.type === 'Q' ? { kind: 'quadratic', control: first, to } : { kind: 'cubic', first, second: { x: c.x2!, y: c.y2! }, to };
+  const first = { x: c.x1, y: c.y1 };
+  return c.type === 'Q' ? { kind: 'quadratic', control: first, to } : { kind: 'cubic', first, second: { x: c.x2, y: c.y2 }, to };
 };

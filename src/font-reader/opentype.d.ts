@@ -1,14 +1,19 @@
 /** What we use of opentype.js, which ships no declarations. */
 declare module 'opentype.js/dist/opentype.mjs' {
-  interface Command {
-    readonly type: 'M' | 'L' | 'Q' | 'C' | 'Z';
-    readonly x?: number;
-    readonly y?: number;
-    readonly x1?: number;
-    readonly y1?: number;
-    readonly x2?: number;
-    readonly y2?: number;
+  interface Ending {
+    readonly x: number;
+    readonly y: number;
   }
+  interface Controlled extends Ending {
+    readonly x1: number;
+    readonly y1: number;
+  }
+  type Command =
+    | (Ending & { readonly type: 'M' })
+    | (Ending & { readonly type: 'L' })
+    | (Controlled & { readonly type: 'Q' })
+    | (Controlled & { readonly type: 'C'; readonly x2: number; readonly y2: number })
+    | { readonly type: 'Z' };
   interface Glyph {
     readonly index: number;
     readonly advanceWidth?: number;

@@ -8,6 +8,7 @@ import { offsetContour, offsetRegion } from '../geometry/offset/offset.ts';
 import type { OffsetContourOutcome, OffsetRegionOutcome } from '../geometry/offset/offset-outcome.ts';
 import { line, type Point } from '../geometry/segment.ts';
 import { soundness } from '../geometry/soundness.ts';
+import { firstItem, roundPairs } from '../sequence/sequence.ts';
 import { type Finding, remedy } from '../text/finding.ts';
 import { count, mm, name, number, placeByLetters, term, upTo } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -65,7 +66,7 @@ export const prepare = (question: NestQuestion): Preparation => {
 };
 
 const kindFrom = (piece: Piece, grown: Extract<OffsetRegionOutcome, { kind: 'offset' }>): Kind =>
-  kindOf(piece.id, piece.quantity, regionOf(piece.outline, piece.holes), grown.regions[0]!, piece.turns);
+  kindOf(piece.id, piece.quantity, regionOf(piece.outline, piece.holes), firstItem(grown.regions), piece.turns);
 
 /**
  * The plate shrunk by its margin and grown again by half a web. Growing rounds what a rectangle has square, and closes slots of
@@ -77,7 +78,7 @@ const freeOf = (plate: Contour, rectangle: boolean, { margin, web }: NestQuestio
   const by = margin - web / 2;
   const inner = { minX: minX + by, minY: minY + by, maxX: maxX - by, maxY: maxY - by };
   if (Math.min(maxX - minX, maxY - minY) <= 2 * margin)
-    return { kind: 'vanished', widest: margin, at: plate.segments[0]!.from, atMost: margin };
+    return { kind: 'vanished', widest: margin, at: plate.segments[0].from, atMost: margin };
   return { kind: 'offset', contours: [rectangleOf(inner)], enclosed: [], rounded: [], slivers: 0 };
 };
 
@@ -88,7 +89,7 @@ export const rectangleOf = ({ minX, minY, maxX, maxY }: Bounds): Contour => {
     { x: maxX, y: maxY },
     { x: minX, y: maxY },
   ];
-  return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4]!)));
+  return contour(roundPairs(corners).map(([from, to]) => line(from, to)));
 };
 
 export const isRectangle = (plate: Contour): boolean => {
@@ -99,7 +100,7 @@ export const isRectangle = (plate: Contour): boolean => {
 
 const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: Text): readonly Finding[] => {
   if (outcome.kind === 'self-crossing') {
-    const { at } = outcome.places[0]!;
+    const { at } = firstItem(outcome.places);
     return [
       find(
         'nest-outline-unusable/meets-itself',

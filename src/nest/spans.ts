@@ -1,5 +1,7 @@
 /** Shapes as rows of square cells: every cell that a polygon touches or holds, as spans along each row. */
+
 import type { Point } from '../geometry/segment.ts';
+import { itemAt, roundPairs } from '../sequence/sequence.ts';
 
 /** Polygons whose left sides together are the shape: an outer one counter-clockwise, holes clockwise. */
 export type Polygons = readonly (readonly Point[])[];
@@ -28,15 +30,13 @@ export const cellsOf = (polygons: Polygons, grid: Grid): Uint8Array => {
   const cells = new Uint8Array(grid.wide * grid.high);
   const crossings: number[][] = Array.from({ length: grid.high }, () => []);
   for (const polygon of polygons)
-    polygon.forEach((p, i) => {
-      const a = inCells(p, grid);
-      const b = inCells(polygon[(i + 1) % polygon.length]!, grid);
+    for (const [a, b] of roundPairs(polygon.map((p) => inCells(p, grid)))) {
       touch(cells, grid, a, b);
       cross(crossings, grid, a, b);
-    });
+    }
   crossings.forEach((xs, row) => {
     xs.sort((p, q) => p - q);
-    for (let k = 0; k + 1 < xs.length; k += 2) fillCentres(cells, grid, row, xs[k]!, xs[k + 1]!);
+    for (let k = 0; k + 1 < xs.length; k += 2) fillCentres(cells, grid, row, itemAt(xs, k), itemAt(xs, k + 1));
   });
   return cells;
 };
@@ -65,7 +65,7 @@ const cross = (crossings: number[][], { high }: Grid, a: Point, b: Point): void 
   const first = Math.max(0, Math.ceil(low.y - 0.5));
   const last = Math.min(high - 1, Math.ceil(top.y - 0.5) - 1);
   const slope = (top.x - low.x) / (top.y - low.y);
-  for (let row = first; row <= last; row += 1) crossings[row]!.push(low.x + (row + 0.5 - low.y) * slope);
+  for (let row = first; row <= last; row += 1) itemAt(crossings, row).push(low.x + (row + 0.5 - low.y) * slope);
 };
 
 const fillCentres = (cells: Uint8Array, { wide }: Grid, row: number, x0: number, x1: number): void => {
@@ -94,6 +94,6 @@ export const spansOf = (cells: Uint8Array, { wide, high }: Grid): Spans => {
       found.push(row, from, to);
       x = to;
     }
-  const column = (k: number): Int32Array => Int32Array.from({ length: found.length / 3 }, (_, i) => found[3 * i + k]!);
+  const column = (k: number): Int32Array => Int32Array.from({ length: found.length / 3 }, (_, i) => itemAt(found, 3 * i + k));
   return { wide, high, rows: column(0), from: column(1), to: column(2) };
 };

@@ -1,6 +1,8 @@
 /** The few SVG shapes and the inks the picture is made of. */
+
 import type { Chain } from '../geometry/contour.ts';
 import type { Arc, Point } from '../geometry/segment.ts';
+import { lastItem } from '../sequence/sequence.ts';
 
 export const PAPER = '#fdfcf8';
 export const INK = '#26282b';
@@ -27,7 +29,7 @@ export const px = (value: number): string => {
 
 /** Path data of a chain; arcs stay arcs. */
 export const pathOf = (chain: Chain, view: View): string => {
-  const start = view.at(chain.segments[0]!.from);
+  const start = view.at(chain.segments[0].from);
   const parts = chain.segments.map((segment) => {
     if (segment.kind === 'arc') return arcOf(segment, view);
     const [x, y] = view.at(segment.to);
@@ -77,7 +79,7 @@ export const escaped = (words: string): string =>
 export const wrapped = (words: string, letters: number): string[] => {
   const lines: string[] = [''];
   for (const word of words.split(/\s+/).flatMap((w) => w.match(new RegExp(`.{1,${letters}}`, 'gu')) ?? [])) {
-    const last = lines.at(-1)!;
+    const last = lastItem(lines);
     if (last === '') lines[lines.length - 1] = word;
     else if (last.length + 1 + word.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);

@@ -1,4 +1,4 @@
-/** The deviation round a contour, kept as plain numbers: place after place its share of the perimeter, x, y and deviation. */
+/** The deviation round a contour, kept as plain numbers: place after place its share of the perimeter, x, y and deviation. `!` stands where one is read. */
 import type { Point } from '../geometry/segment.ts';
 
 /** Lengths in mm. */

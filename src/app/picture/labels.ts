@@ -1,5 +1,7 @@
 /** Finds room for short texts beside their places, so that none covers another. */
+
 import { type Patch, placed } from '../../picture/label-room.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import type { Spot, Window } from './view.ts';
 
 export interface Label {
@@ -35,7 +37,9 @@ export const placedLabels = <L extends Label>(labels: readonly L[], taken: reado
     tries: FARTHER.flatMap((far) => DIRECTIONS.map((d) => patchAt(label, d, far))),
     needed: label.needed,
   }));
-  return placed(wanted, taken.map(patchOf)).flatMap((patch, i) => (patch === undefined ? [] : [{ label: labels[i]!, box: boxOf(patch) }]));
+  return sideBySide(labels, placed(wanted, taken.map(patchOf))).flatMap(([label, patch]) =>
+    patch === undefined ? [] : [{ label, box: boxOf(patch) }],
+  );
 };
 
 const patchAt = ({ at, width, height, away }: Label, d: Spot, far: number): Patch => ({

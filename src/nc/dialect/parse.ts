@@ -1,4 +1,5 @@
 /** A dialect file -> a dialect that the writer and the reader can rely on, or findings located by field. */
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, list, name, number, term } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -70,7 +71,7 @@ const takenWords = (dialect: Dialect): Finding[] => {
   const found: Finding[] = [];
   for (const [key, text] of fixedWords(dialect)) {
     for (const part of text.split(' ')) {
-      const meaning = standardMeaning(part[0]!, Number(part.slice(1)), key);
+      const meaning = standardMeaning(firstItem(part), Number(part.slice(1)), key);
       if (meaning.kind === 'taken') {
         const said = say(
           'dialect-word-taken',

@@ -1,8 +1,10 @@
 /** Laying by shape: a greedy layout first, then the pieces are pressed into less and less of the plate, or more of them into it. */
 
+import { firstItem, itemAt, sideBySide } from '../../sequence/sequence.ts';
 import { count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { goesOn, type Work } from '../counted-work.ts';
+import type { Spans } from '../spans.ts';
 import type { Kind } from '../turned-kinds.ts';
 import { bestInRow, crowdOf, type Item, putIn, type Spot } from './crowd.ts';
 import { type GreedyLayout, type Laid, layGreedily } from './greedy.ts';
@@ -42,10 +44,10 @@ export const layFreely = (ground: Ground, kinds: readonly Kind[], work: Work): G
 const pressedIn = (plate: Ground, kinds: readonly Kind[], chance: Chance, work: Work): GreedyLayout | undefined => {
   const ground = stretched(plate);
   const starts = greedyLayouts(ground, kinds, work).filter(({ left }) => left.length === 0);
-  if (starts.length === 0 || (starts[0] as GreedyLayout).laid.length > MOST_PRESSED) return undefined;
+  if (starts[0] === undefined || starts[0].laid.length > MOST_PRESSED) return undefined;
   const tried = starts.map(({ laid }) => ({ laid: shorten(ground, laid, chance, work, work.done + work.most * SHARE.trial), left: [] }));
   const laid = shorten(ground, bestOf(ground, kinds, tried).laid, chance, work, work.most * SHARE.pressing);
-  const within = ({ kind, way, x }: Laid): boolean => x + ground.ways[kind]![way]!.spans.wide <= plate.grid.wide;
+  const within = ({ kind, way, x }: Laid): boolean => x + itemAt(itemAt(ground.ways, kind), way).spans.wide <= plate.grid.wide;
   return { laid: laid.filter(within), left: laid.filter((l) => !within(l)).map(({ kind }) => kind) };
 };
 
@@ -58,12 +60,12 @@ export const bestGreedy = (ground: Ground, kinds: readonly Kind[], work: Work): 
 const greedyLayouts = (ground: Ground, kinds: readonly Kind[], work: Work): readonly GreedyLayout[] => {
   const all = kinds.flatMap((kind, i) => Array.from({ length: kind.quantity }, () => i));
   const box = (i: number): readonly [number, number] => {
-    const { bounds } = ground.ways[i]![0]!;
+    const { bounds } = firstItem(itemAt(ground.ways, i));
     return [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
   };
   const senses: readonly ((i: number) => number)[] = [
     (i) => Math.max(...box(i)),
-    (i) => kinds[i]!.area,
+    (i) => itemAt(kinds, i).area,
     (i) => box(i)[0] * box(i)[1],
     (i) => Math.min(...box(i)),
   ];
@@ -82,13 +84,16 @@ const bestOf = (ground: Ground, kinds: readonly Kind[], layouts: readonly Greedy
 
 /** More metal laid is better; of the same metal, less of the plate's length. */
 const isBetter = (ground: Ground, kinds: readonly Kind[], a: GreedyLayout, b: GreedyLayout): boolean => {
-  const metal = ({ laid }: GreedyLayout): number => laid.reduce((sum, l) => sum + kinds[l.kind]!.area, 0);
+  const metal = ({ laid }: GreedyLayout): number => laid.reduce((sum, l) => sum + itemAt(kinds, l.kind).area, 0);
   const more = metal(a) - metal(b);
   return Math.abs(more) > 1e-9 * metal(a) ? more > 0 : reachOf(itemsOf(ground), a.laid) < reachOf(itemsOf(ground), b.laid);
 };
 
 const reachOf = (items: readonly Item[], laid: readonly Laid[]): number =>
-  laid.reduce((most, { kind, way, x }) => Math.max(most, x + items[kind]!.ways[way]!.wide), 0);
+  laid.reduce((most, piece) => Math.max(most, piece.x + spansOf(items, piece).wide), 0);
+
+/** The cells of a piece the way it lies. */
+const spansOf = (items: readonly Item[], { kind, way }: Pick<Laid, 'kind' | 'way'>): Spans => itemAt(itemAt(items, kind).ways, way);
 
 /** Presses the pieces into less and less of the length, each time from the best layout so far; after a failure with two swapped. */
 const shorten = (ground: Ground, start: readonly Laid[], chance: Chance, work: Work, until: number): readonly Laid[] => {
@@ -120,45 +125,54 @@ const apart = (
   chance: Chance,
   work: Work,
 ): readonly Laid[] | undefined => {
-  const pieces = laid.map(({ kind }) => items[kind]!);
+  const pieces = laid.map(({ kind }) => itemAt(items, kind));
   if (pieces.some(({ ways }) => ways.every(({ wide }) => wide > limit))) return undefined;
   const crowd = crowdOf(ground.grid, pieces, ground.taken);
-  const spots = laid.map(({ way, x, y }, i): Spot => ({ way, x: Math.max(0, Math.min(x, limit - pieces[i]!.ways[way]!.wide)), y }));
+  const spots = laid.map(
+    (piece): Spot => ({
+      way: piece.way,
+      x: Math.max(0, Math.min(piece.x, limit - spansOf(items, piece).wide)),
+      y: piece.y,
+    }),
+  );
   spots.forEach((spot, i) => {
     putIn(crowd, i, spot);
   });
   const note = notes.pressingSo(laid.length);
   if (!part(crowd, spots, { limit, patience: PATIENCE, note }, chance, work)) return undefined;
-  return spots.map((spot, i) => ({ kind: laid[i]!.kind, ...spot }));
+  return sideBySide(laid, spots).map(([{ kind }, spot]) => ({ kind, ...spot }));
 };
 
 /** Two of the larger pieces, of unlike kinds where that is so, change places as far as the plate allows: small ones find their way alone. */
 const swapped = (ground: Ground, items: readonly Item[], laid: readonly Laid[], chance: Chance): readonly Laid[] => {
-  const size = ({ kind, way }: Laid): number => items[kind]!.ways[way]!.wide * items[kind]!.ways[way]!.high;
+  const size = (piece: Laid): number => {
+    const { wide, high } = spansOf(items, piece);
+    return wide * high;
+  };
   const larger = laid
     .map((_, k) => k)
-    .toSorted((a, b) => size(laid[b]!) - size(laid[a]!))
+    .toSorted((a, b) => size(itemAt(laid, b)) - size(itemAt(laid, a)))
     .slice(0, Math.ceil(laid.length * LARGER));
-  const i = larger[Math.floor(chance() * larger.length) % larger.length]!;
-  const others = larger.filter((k) => laid[k]!.kind !== laid[i]!.kind);
+  const i = itemAt(larger, Math.floor(chance() * larger.length) % larger.length);
+  const others = larger.filter((k) => itemAt(laid, k).kind !== itemAt(laid, i).kind);
   const j = others[Math.floor(chance() * others.length) % Math.max(1, others.length)] ?? i;
   const within = (piece: Laid, at: Laid): Laid => {
-    const { wide, high } = items[piece.kind]!.ways[piece.way]!;
+    const { wide, high } = spansOf(items, piece);
     return { ...piece, x: Math.max(0, Math.min(at.x, ground.grid.wide - wide)), y: Math.max(0, Math.min(at.y, ground.grid.high - high)) };
   };
-  return laid.map((l, k) => (k === i ? within(l, laid[j]!) : k === j ? within(l, laid[i]!) : l));
+  return laid.map((l, k) => (k === i ? within(l, itemAt(laid, j)) : k === j ? within(l, itemAt(laid, i)) : l));
 };
 
 /** Tries to press pieces that were left into the plate as well, largest first; a kind that fails twice is left. */
 const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, chance: Chance, work: Work): GreedyLayout => {
   const items = itemsOf(ground);
   let laid = start.laid;
-  const left = start.left.toSorted((i, j) => kinds[j]!.area - kinds[i]!.area);
+  const left = start.left.toSorted((i, j) => itemAt(kinds, j).area - itemAt(kinds, i).area);
   const failures = new Map<number, number>();
   for (let k = 0; k < left.length && goesOn(work, notes.adding); ) {
-    const kind = left[k]!;
+    const kind = itemAt(left, k);
     const failed = failures.get(kind) ?? 0;
-    const fits = items[kind]!.ways.findIndex(({ wide, high }) => wide <= ground.grid.wide && high <= ground.grid.high);
+    const fits = itemAt(items, kind).ways.findIndex(({ wide, high }) => wide <= ground.grid.wide && high <= ground.grid.high);
     const tried =
       failed > 1 || fits < 0 || laid.length >= MOST_PRESSED
         ? undefined
@@ -174,12 +188,12 @@ const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, ch
 
 /** Where one more piece overlaps the others least. */
 const leastOverlap = (ground: Ground, items: readonly Item[], laid: readonly Laid[], kind: number, way: number, work: Work): Laid => {
-  const crowd = crowdOf(ground.grid, [...laid.map((l) => items[l.kind]!), items[kind]!], ground.taken);
+  const crowd = crowdOf(ground.grid, [...laid.map((l) => itemAt(items, l.kind)), itemAt(items, kind)], ground.taken);
   laid.forEach((spot, i) => {
     putIn(crowd, i, spot);
   });
   let best = bestInRow(crowd, laid.length, way, 0, ground.grid.wide, work);
-  for (let y = 1; y <= ground.grid.high - items[kind]!.ways[way]!.high; y += 1) {
+  for (let y = 1; y <= ground.grid.high - spansOf(items, { kind, way }).high; y += 1) {
     const tried = bestInRow(crowd, laid.length, way, y, ground.grid.wide, work);
     if (tried.overlap < best.overlap) best = tried;
   }

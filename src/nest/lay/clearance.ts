@@ -1,5 +1,7 @@
 /** How far apart two shapes must be so that one lies wholly beside or above the other, and whether two shapes overlap. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { firstFrom, firstItem, itemAt, lastItem, neighbours, roundPairs, sideBySide } from '../../sequence/sequence.ts';
 import type { Polygons } from '../spans.ts';
 
 /** Left and right at the lower and at the upper end of a band. */
@@ -27,7 +29,7 @@ export const outlineOf = (polygons: Polygons): Outline => {
   const xs = points.map((p) => p.x);
   const ys = points.map((p) => p.y);
   const heights = [...new Set(ys)].toSorted((a, b) => a - b);
-  const bands = heights.slice(1).map((high, i): Band => ({ low: heights[i]!, high, trapezoids: [] }));
+  const bands = neighbours(heights).map(([low, high]): Band => ({ low, high, trapezoids: [] }));
   const box = { minX: xs.reduce(least), minY: ys.reduce(least), maxX: xs.reduce(most), maxY: ys.reduce(most) };
   return { bands: withTrapezoids(bands, polygons), polygons, ...box };
 };
@@ -39,29 +41,23 @@ const most = (a: number, b: number): number => Math.max(a, b);
 const withTrapezoids = (bands: readonly Band[], polygons: Polygons): readonly Band[] => {
   const crossing: (readonly [number, number])[][] = bands.map(() => []);
   for (const polygon of polygons)
-    polygon.forEach((p, i) => {
-      const q = polygon[(i + 1) % polygon.length]!;
+    for (const [p, q] of roundPairs(polygon)) {
       const [low, high] = p.y < q.y ? [p, q] : [q, p];
-      for (let k = bandAt(bands, low.y); k < bands.length && bands[k]!.high <= high.y; k += 1)
-        crossing[k]!.push([across(low, high, bands[k]!.low), across(low, high, bands[k]!.high)]);
-    });
-  return bands.map((band, k) => {
-    const sides = crossing[k]!.toSorted((a, b) => a[0] + a[1] - b[0] - b[1]);
-    const pairs = Array.from({ length: sides.length >> 1 }, (_, i) => [sides[2 * i]!, sides[2 * i + 1]!] as const);
+      for (let k = bandAt(bands, low.y); k < bands.length; k += 1) {
+        const band = itemAt(bands, k);
+        if (band.high > high.y) break;
+        itemAt(crossing, k).push([across(low, high, band.low), across(low, high, band.high)]);
+      }
+    }
+  return sideBySide(bands, crossing).map(([band, crossed]) => {
+    const sides = crossed.toSorted((a, b) => a[0] + a[1] - b[0] - b[1]);
+    const pairs = Array.from({ length: sides.length >> 1 }, (_, i) => [itemAt(sides, 2 * i), itemAt(sides, 2 * i + 1)] as const);
     return { ...band, trapezoids: pairs.map(([left, right]): Trapezoid => [left[0], right[0], left[1], right[1]]) };
   });
 };
 
 /** The first band that ends above a height. */
-const bandAt = (bands: readonly Band[], y: number): number => {
-  let [from, to] = [0, bands.length];
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if (bands[middle]!.high > y) to = middle;
-    else from = middle + 1;
-  }
-  return from;
-};
+const bandAt = (bands: readonly Band[], y: number): number => firstFrom(bands, ({ high }) => high > y);
 
 const across = (low: Point, high: Point, y: number): number =>
   y <= low.y ? low.x : y >= high.y ? high.x : low.x + ((y - low.y) / (high.y - low.y)) * (high.x - low.x);
@@ -80,7 +76,7 @@ const TOUCH = 1e-9;
 export const clearance = (a: Outline, b: Outline, up: number): number => {
   let widest = Number.NEGATIVE_INFINITY;
   strips(a, b, up, (p, q, low, high) => {
-    const [right, left] = [p.trapezoids.at(-1)!, q.trapezoids[0]!];
+    const [right, left] = [lastItem(p.trapezoids), firstItem(q.trapezoids)];
     widest = Math.max(widest, at(right, 1, p, low) - at(left, 0, q, low - up), at(right, 1, p, high) - at(left, 0, q, high - up));
     return false;
   });
@@ -104,7 +100,7 @@ const strips = (a: Outline, b: Outline, up: number, ask: (p: Band, q: Band, low:
   let i = bandAt(a.bands, b.minY + up);
   let j = bandAt(b.bands, a.minY - up);
   while (i < a.bands.length && j < b.bands.length) {
-    const [p, q] = [a.bands[i]!, b.bands[j]!];
+    const [p, q] = [itemAt(a.bands, i), itemAt(b.bands, j)];
     const low = Math.max(p.low, q.low + up);
     const high = Math.min(p.high, q.high + up);
     if (high - low > TOUCH && p.trapezoids.length > 0 && q.trapezoids.length > 0 && ask(p, q, low, high)) return true;
@@ -114,10 +110,13 @@ const strips = (a: Outline, b: Outline, up: number, ask: (p: Band, q: Band, low:
   return false;
 };
 
+/** A side of a trapezoid at a share of its height. */
+const between = (t: Trapezoid, side: 0 | 1, share: number): number => t[side] + share * ((side === 0 ? t[2] : t[3]) - t[side]);
+
 /** A side of a trapezoid at a height in its band. */
 const at = (t: Trapezoid, side: 0 | 1, { low, high }: Band, y: number): number => {
   const share = Math.min(1, Math.max(0, (y - low) / (high - low)));
-  return t[side] + share * (t[side + 2]! - t[side]);
+  return between(t, side, share);
 };
 
 const cut = (t: Trapezoid, band: Band, x: number, low: number, high: number): Trapezoid => [
@@ -130,8 +129,7 @@ const cut = (t: Trapezoid, band: Band, x: number, low: number, high: number): Tr
 /** What two trapezoids of one strip share is widest at one of its ends, or where the slanting sides of both cross. */
 const widestShared = (p: Trapezoid, q: Trapezoid): number => {
   const shared = (share: number): number => {
-    const mix = (t: Trapezoid, side: 0 | 1): number => t[side] + share * (t[side + 2]! - t[side]);
-    return Math.min(mix(p, 1), mix(q, 1)) - Math.max(mix(p, 0), mix(q, 0));
+    return Math.min(between(p, 1, share), between(q, 1, share)) - Math.max(between(p, 0, share), between(q, 0, share));
   };
   const [one, oneAbove] = [p[1] - q[0], p[3] - q[2]];
   const [other, otherAbove] = [q[1] - p[0], q[3] - p[2]];

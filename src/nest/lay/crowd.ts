@@ -1,7 +1,7 @@
 /**
  * Pieces on the grid that may overlap for the time being, and where one of them would overlap the others least. Along a row the
  * overlap of two spans is a trapezoid over the shift between them; noted by its four bends, the sum of all trapezoids is had for
- * every shift at once by adding up twice.
+ * every shift at once by adding up twice. That is done millions of times on long rows of numbers: `!` stands where one of those is read.
  */
 
 import type { Work } from '../counted-work.ts';

@@ -1,4 +1,5 @@
 /** A pattern of rows laid on a plate: row upon row as close as they go, keeping what has room. */
+
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Work } from '../counted-work.ts';
 import type { Outline } from './clearance.ts';
@@ -57,11 +58,11 @@ const fillFrom = ({ rows, shift }: Pattern, quantity: number, room: Room, from: 
   const laid: LaidRow[] = [];
   const puts: Put[] = [];
   for (let r = 0; puts.length < quantity; r += 1) {
-    const row = rows[r % 2]!;
+    const row = rows[r % 2 === 0 ? 0 : 1];
     const along = r % 2 === 0 ? 0 : shift;
     const y = laid.reduce((least, below) => Math.max(least, below.y + rowRise(below.row, row, along - below.shift)), from - lowest(row));
     if (y + lowest(row) + heightOfLowest(row) > room.bounds.maxY + TOUCH) break;
-    const start = room.bounds.minX - rows[0].members[0]!.shape.outline.minX + begin + along;
+    const start = room.bounds.minX - rows[0].members[0].shape.outline.minX + begin + along;
     const found = alongRow(row, start, y, r, room);
     work.done += 20 + found.length;
     puts.push(...found.slice(0, quantity - puts.length));

@@ -1,4 +1,7 @@
-/** The plate as a floor of cells on which pieces are laid: what is still free, and the lowest free place for a piece. */
+/**
+ * The plate as a floor of cells on which pieces are laid: what is still free, and the lowest free place for a piece. It is asked for
+ * millions of rows, so cells are numbers in long arrays: `!` stands where one of those is read.
+ */
 
 import type { Work } from '../counted-work.ts';
 import type { Grid, Spans } from '../spans.ts';

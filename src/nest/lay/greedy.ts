@@ -1,5 +1,9 @@
-/** One piece after the other, each laid where it reaches least far along the plate: the quick layout that everything else starts from. */
+/**
+ * One piece after the other, each laid where it reaches least far along the plate: the quick layout that everything else starts from.
+ * Rows are numbers in long arrays: `!` stands where one of those is read.
+ */
 
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import type { Work } from '../counted-work.ts';
 import type { Spans } from '../spans.ts';
 import type { Item, Spot } from './crowd.ts';
@@ -25,13 +29,13 @@ export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonl
   const laid: Laid[] = [];
   const left: number[] = [];
   for (const kind of order) {
-    const place = full.has(kind) ? undefined : leastReach(on, kinds[kind]!, starts[kind]!, work);
+    const place = full.has(kind) ? undefined : leastReach(on, itemAt(kinds, kind), itemAt(starts, kind), work);
     if (place === undefined) {
       full.add(kind);
       left.push(kind);
       continue;
     }
-    lay(on, kinds[kind]!.ways[place.way]!, place.x, place.y);
+    lay(on, itemAt(itemAt(kinds, kind).ways, place.way), place.x, place.y);
     laid.push({ kind, ...place });
   }
   return { laid, left };
@@ -39,8 +43,8 @@ export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonl
 
 const leastReach = (floor: Floor, { ways }: Item, starts: readonly Int16Array[], work: Work): Spot | undefined => {
   let best: { readonly spot: Spot; readonly reach: number } | undefined;
-  ways.forEach((spans, way) => {
-    const spot = leastReachOf(floor, spans, way, starts[way]!, best?.reach ?? Infinity, work);
+  sideBySide(ways, starts).forEach(([spans, start], way) => {
+    const spot = leastReachOf(floor, spans, way, start, best?.reach ?? Infinity, work);
     if (spot !== undefined) best = { spot, reach: spot.x + spans.wide };
   });
   return best?.spot;
@@ -51,8 +55,9 @@ const leastReachOf = (floor: Floor, spans: Spans, way: number, start: Int16Array
   let most = Math.min(floor.grid.wide, than - 1) - spans.wide;
   let spot: Spot | undefined;
   for (let y = 0; y < start.length; y += 1) {
-    if (start[y]! > most) continue;
-    const x = firstFree(floor, spans, start[y]!, y, most, work);
+    const from = start[y]!;
+    if (from > most) continue;
+    const x = firstFree(floor, spans, from, y, most, work);
     start[y] = Math.min(x, floor.grid.wide);
     if (x > most) continue;
     spot = { way, x, y };

@@ -3,6 +3,7 @@
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
+import { itemAt, itemOf, sideBySide } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, name, type Part, quantities, upTo } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -51,7 +52,7 @@ interface Chosen {
 /** Rows win where they hold as much metal: they are easier to clamp, to count and to lift out. */
 const chosen = (question: NestQuestion, prepared: Prepared, ground: Ground, work: Work): Chosen => {
   const rows: Chosen | undefined = question.manner === 'free' ? undefined : { placed: layInRows(prepared, work), manner: 'rows' };
-  if (question.manner === 'rows' || (rows !== undefined && isAll(question, rows.placed) && question.pieces.length === 1)) return rows!;
+  if (rows !== undefined && (question.manner === 'rows' || (isAll(question, rows.placed) && question.pieces.length === 1))) return rows;
   const free: Chosen = { placed: placedOf(ground, prepared.kinds, layFreely(ground, prepared.kinds, work)), manner: 'free' };
   return rows !== undefined && metalOf(prepared, rows.placed) >= metalOf(prepared, free.placed) * (1 - 1e-12) ? rows : free;
 };
@@ -60,11 +61,11 @@ const isAll = ({ pieces }: NestQuestion, placed: readonly Placed[]): boolean =>
   placed.length === pieces.reduce((sum, p) => sum + p.quantity, 0);
 
 const placedOf = (ground: Ground, kinds: readonly Kind[], { laid }: GreedyLayout): readonly Placed[] =>
-  kinds.flatMap(({ id }, k) =>
+  sideBySide(kinds, ground.ways).flatMap(([{ id }, ways], k) =>
     laid
       .filter(({ kind }) => kind === k)
       .map(({ way, x, y }, i) => {
-        const turned = ground.ways[k]![way]!;
+        const turned = itemAt(ways, way);
         const move = moveTo(ground, turned, x, y);
         return { piece: id, copy: i + 1, degrees: turned.degrees, dx: move.x, dy: move.y };
       }),
@@ -72,7 +73,7 @@ const placedOf = (ground: Ground, kinds: readonly Kind[], { laid }: GreedyLayout
 
 const metalOf = ({ kinds }: Prepared, placed: readonly Placed[]): number => {
   const areas = new Map(kinds.map(({ id, area }) => [id, area]));
-  return placed.reduce((sum, { piece }) => sum + areas.get(piece)!, 0);
+  return placed.reduce((sum, { piece }) => sum + itemOf(areas, piece), 0);
 };
 
 const nestOf = (question: NestQuestion, prepared: Prepared, ground: Ground, { placed, manner }: Chosen, stopped: boolean): LaidNest => {
@@ -82,7 +83,7 @@ const nestOf = (question: NestQuestion, prepared: Prepared, ground: Ground, { pl
     .map(({ id, quantity }) => ({ piece: id, quantity: quantity - placed.filter((p) => p.piece === id).length }))
     .filter(({ quantity }) => quantity > 0);
   const pieces = new Map(question.pieces.map((p) => [p.id, p]));
-  const boxes = placed.map((p) => boundsOfChain(placedContours(pieces.get(p.piece)!, p).outline));
+  const boxes = placed.map((p) => boundsOfChain(placedContours(itemOf(pieces, p.piece), p).outline));
   const { minX, minY } = boundsOfChain(prepared.plate);
   return {
     kind: 'laid',
@@ -104,7 +105,7 @@ const leftFindings = (question: NestQuestion, prepared: Prepared, ground: Ground
   const items = itemsOf(ground);
   return left.map(({ piece, quantity }) => {
     const k = question.pieces.findIndex(({ id }) => id === piece);
-    const asked = question.pieces[k]!.quantity;
+    const asked = itemAt(question.pieces, k).quantity;
     const hasRoom = quantity < asked || layGreedily(ground.floor, items, [k], workOf(Infinity)).laid.length > 0;
     return hasRoom ? tooFull(piece, quantity, asked) : tooLarge(piece, prepared, k);
   });
@@ -118,7 +119,7 @@ const tooFull = (piece: string, quantity: number, asked: number): Finding =>
   );
 
 const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding => {
-  const b = boundsOfChain(kinds[k]!.drawn.outer);
+  const b = boundsOfChain(itemAt(kinds, k).drawn.outer);
   const p = boundsOfChain(plate);
   const size = (box: typeof b): Part => quantities([box.maxX - box.minX, box.maxY - box.minY], '×', 'mm', upTo(1));
   return find(

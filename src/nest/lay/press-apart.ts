@@ -1,8 +1,10 @@
 /**
  * Drives overlapping pieces apart: each in turn moves to where it overlaps the others least, and pairs that go on overlapping
  * weigh more with every round, so that none is left out. A guided local search; the idea is common in the literature on nesting.
+ * Weights are numbers in a long array: `!` stands where one of those is read.
  */
 
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Text } from '../../text/text.ts';
 import { goesOn, type Work } from '../counted-work.ts';
 import { bestInRow, type Crowd, putIn, type Spot, sharedCells, type Tried, takeOut } from './crowd.ts';
@@ -34,9 +36,11 @@ export const part = (crowd: Crowd, spots: Spot[], parting: Parting, chance: Chan
       since = 0;
     }
     for (const piece of shuffled(overlapping(spots.length, shared), chance)) {
-      takeOut(crowd, piece, spots[piece]!);
-      spots[piece] = bestSpot(crowd, piece, spots[piece]!, parting.limit, chance, work);
-      putIn(crowd, piece, spots[piece]!);
+      const now = itemAt(spots, piece);
+      takeOut(crowd, piece, now);
+      const best = bestSpot(crowd, piece, now, parting.limit, chance, work);
+      spots[piece] = best;
+      putIn(crowd, piece, best);
     }
     sharedCells(crowd, shared, work);
     reweigh(crowd.weights, shared);
@@ -54,11 +58,11 @@ const overlapping = (pieces: number, shared: Float64Array): readonly number[] =>
 
 /** The best of the present row, of some rows by chance, and of what lies above and below the best of these. */
 const bestSpot = (crowd: Crowd, piece: number, now: Spot, limit: number, chance: Chance, work: Work): Spot => {
-  const { ways } = crowd.items[piece]!;
+  const { ways } = itemAt(crowd.items, piece);
   let best: Tried = bestInRow(crowd, piece, now.way, now.y, limit, work);
   for (let k = 0; k < TRIES; k += 1) {
     const way = Math.floor(chance() * ways.length);
-    const y = Math.floor(chance() * (crowd.grid.high - ways[way]!.high + 1));
+    const y = Math.floor(chance() * (crowd.grid.high - itemAt(ways, way).high + 1));
     best = better(best, bestInRow(crowd, piece, way, y, limit, work));
   }
   for (let step = 4; step >= 1 && best.overlap > 0; ) {
@@ -75,7 +79,7 @@ const better = (best: Tried, other: Tried): Tried => (other.overlap < best.overl
 const reweigh = (weights: Float64Array, shared: Float64Array): void => {
   const most = shared.reduce((a, b) => Math.max(a, b), 0);
   for (let k = 0; k < weights.length; k += 1) {
-    const cells = shared[k]!;
-    weights[k] = cells > 0 ? weights[k]! * (GROWTH.least + (GROWTH.more * cells) / most) : Math.max(1, weights[k]! * GROWTH.back);
+    const [cells, weight] = [shared[k]!, weights[k]!];
+    weights[k] = cells > 0 ? weight * (GROWTH.least + (GROWTH.more * cells) / most) : Math.max(1, weight * GROWTH.back);
   }
 };

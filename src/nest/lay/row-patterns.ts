@@ -1,4 +1,5 @@
 /** Patterns of rows for equal pieces: what stands in a row at which pitch, and how each row lies to the one below. */
+import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { clearance, type Outline } from './clearance.ts';
 
 /** A piece turned one way. */
@@ -18,7 +19,7 @@ export interface Member {
 
 /** What is repeated along a row, and how far apart. */
 export interface Row {
-  readonly members: readonly Member[];
+  readonly members: NonEmpty<Member>;
   readonly pitch: number;
 }
 
@@ -54,9 +55,8 @@ export const patternsOf = (shapes: readonly Shape[]): readonly Pattern[] => {
   });
 };
 
-const rowOf = (members: readonly Member[]): Row => {
-  const [first] = members as readonly [Member];
-  const last = members.at(-1)!;
+const rowOf = (members: NonEmpty<Member>): Row => {
+  const [first, last] = [members[0], lastOf(members)];
   const beside = members.flatMap((a) => members.map((b) => clearance(a.shape.outline, b.shape.outline, b.y - a.y) + a.x - b.x));
   return { members, pitch: Math.max(...beside, clearance(last.shape.outline, first.shape.outline, first.y - last.y) + last.x - first.x) };
 };
@@ -83,7 +83,7 @@ const pairs = (shape: Shape, other: Shape): readonly Row[] => {
 
 const shifted = (first: Row, second: Row): readonly Pattern[] =>
   Array.from({ length: SHIFTS }, (_, i) => {
-    const shift = (first.pitch * i) / SHIFTS + first.members[0]!.shape.outline.minX - second.members[0]!.shape.outline.minX;
+    const shift = (first.pitch * i) / SHIFTS + first.members[0].shape.outline.minX - second.members[0].shape.outline.minX;
     const rise = rowRise(first, second, shift) + rowRise(second, first, -shift);
     const both = Math.max(rise, rowRise(first, first, 0), rowRise(second, second, 0));
     return { rows: [first, second], shift, areaEach: (both * first.pitch) / (2 * first.members.length) };

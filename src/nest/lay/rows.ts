@@ -1,7 +1,9 @@
 /** Laying in rows and columns: equal pieces in a row at one pitch, single or half-turned in pairs, the rows straight or offset. */
+
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { reverseChain } from '../../geometry/chain.ts';
 import type { Bounds } from '../../geometry/measure.ts';
+import { itemOf } from '../../sequence/sequence.ts';
 import { phrases, say } from '../../text/say.ts';
 import { goesOn, type Work } from '../counted-work.ts';
 import { coverOf } from '../cover.ts';
@@ -26,8 +28,8 @@ export const layInRows = (prepared: Prepared, work: Work): readonly Placed[] => 
   const tallFirst = prepared.kinds.toSorted((a, b) => sizeOf(b) - sizeOf(a));
   const ways: readonly boolean[] = [false, true];
   const tried = ways.map((over) => inBands(prepared, tallFirst, over, work));
-  const metal = (placed: readonly Placed[]): number =>
-    placed.reduce((sum, p) => sum + prepared.kinds.find(({ id }) => id === p.piece)!.area, 0);
+  const areas = new Map(prepared.kinds.map(({ id, area }) => [id, area]));
+  const metal = (placed: readonly Placed[]): number => placed.reduce((sum, p) => sum + itemOf(areas, p.piece), 0);
   const best = tried.reduce((a, b) => (metal(b) > metal(a) * (1 + 1e-12) ? b : a));
   return prepared.kinds.flatMap(({ id }) => best.filter((p) => p.piece === id));
 };
@@ -112,7 +114,7 @@ const coarse = (area: number): number => Number(area.toPrecision(9));
 const densestOfEachWay = (patterns: readonly Pattern[], most: number): readonly Pattern[] => {
   const counts = new Map<number, number>();
   return patterns.filter(({ rows }) => {
-    const way = rows[0].members[0]!.shape.degrees;
+    const way = rows[0].members[0].shape.degrees;
     const count = (counts.get(way) ?? 0) + 1;
     counts.set(way, count);
     return count <= most;

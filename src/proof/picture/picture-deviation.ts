@@ -2,6 +2,8 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
+import type { ProfilePlace } from '../profile.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { cutSide } from '../sweep/inside-corners.ts';
 import type { Frame } from './picture-frame.ts';
@@ -20,23 +22,24 @@ export const magnification = (frame: Frame, tolerance: number): number =>
 export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Frame, factor: number): string =>
   proof.contours
     .flatMap(({ profile }, i) => {
-      const { contour, kept } = question.wanted[i]!;
+      const { contour, kept } = itemAt(question.wanted, i);
       const outward = outwardOf(
         profile.map((p) => p.at),
         cutSide(contour, kept),
       );
-      const shifted = (by: (n: number) => number): string =>
-        `M${profile.map((p, n) => pair(frame, { x: p.at.x + outward[n]!.x * by(n), y: p.at.y + outward[n]!.y * by(n) })).join('L')}Z`;
+      const places = sideBySide(profile, outward);
+      const shifted = (by: (place: ProfilePlace) => number): string =>
+        `M${places.map(([p, out]) => pair(frame, { x: p.at.x + out.x * by(p), y: p.at.y + out.y * by(p) })).join('L')}Z`;
       const most = HIGHEST * question.tolerance;
-      const amount = (n: number): number => Math.min(Math.max(profile[n]!.deviation, -most), most) * factor;
+      const amount = ({ deviation }: ProfilePlace): number => Math.min(Math.max(deviation, -most), most) * factor;
       const base = shifted(() => 0);
       const band = (side: number): string =>
         `<path d="${shifted(() => side * question.tolerance * factor)}" stroke="#999" stroke-width="${number(frame.pen * 0.4)}" stroke-dasharray="${number(frame.pen * 2)}"/>`;
       return [
         band(1),
         band(-1),
-        `<path d="${base}${shifted((n) => Math.max(amount(n), 0))}" fill="#1a6fd0" fill-opacity="0.75" fill-rule="evenodd"/>`,
-        `<path d="${base}${shifted((n) => Math.min(amount(n), 0))}" fill="#d01a2a" fill-opacity="0.75" fill-rule="evenodd"/>`,
+        `<path d="${base}${shifted((p) => Math.max(amount(p), 0))}" fill="#1a6fd0" fill-opacity="0.75" fill-rule="evenodd"/>`,
+        `<path d="${base}${shifted((p) => Math.min(amount(p), 0))}" fill="#d01a2a" fill-opacity="0.75" fill-rule="evenodd"/>`,
       ];
     })
     .join('\n');
@@ -44,8 +47,8 @@ export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Fra
 /** Unit vectors towards the side to be cut away, from the neighbours of each place. */
 const outwardOf = (places: readonly Point[], side: 1 | -1): readonly Point[] =>
   places.map((_, n) => {
-    const before = places[(n + places.length - 1) % places.length]!;
-    const after = places[(n + 1) % places.length]!;
+    const before = itemAt(places, (n + places.length - 1) % places.length);
+    const after = itemAt(places, (n + 1) % places.length);
     const [x, y] = [after.x - before.x, after.y - before.y];
     const length = Math.hypot(x, y) || 1;
     return { x: (-side * y) / length, y: (side * x) / length };

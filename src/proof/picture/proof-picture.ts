@@ -6,6 +6,7 @@ import type { Bounds } from '../../geometry/measure.ts';
 import { boundsOf as boundsOfSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { mm, type Part } from '../../text/part.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { only } from '../../text/say.ts';
@@ -103,7 +104,7 @@ const STYLES = [
 ];
 
 const styleOf = (index: number, frame: Frame): string => {
-  const s = STYLES[index % STYLES.length]!;
+  const s = itemAt(STYLES, index % STYLES.length);
   const dash =
     s.dash === ''
       ? ''
@@ -150,14 +151,13 @@ const stops = (proof: Proof, frame: Frame): readonly Sign[] => {
 
 /** 1, 2, 3, 7 as '1-3,7'. */
 const runs = (numbers: readonly number[]): string => {
-  const parts: string[] = [];
-  for (let i = 0; i < numbers.length; ) {
-    let end = i;
-    while (numbers[end + 1] === numbers[end]! + 1) end += 1;
-    parts.push(end === i ? `${numbers[i]}` : `${numbers[i]}-${numbers[end]}`);
-    i = end + 1;
+  const spans: [number, number][] = [];
+  for (const n of numbers) {
+    const last = spans.at(-1);
+    if (last !== undefined && n === last[1] + 1) last[1] = n;
+    else spans.push([n, n]);
   }
-  return parts.join(',');
+  return spans.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(',');
 };
 
 const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonly string[] => {

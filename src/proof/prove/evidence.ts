@@ -3,6 +3,7 @@
 import { distanceToSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { Action, Block } from '../../nc/read/program.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding, Place } from '../../text/finding.ts';
 import type { ProofQuestion, Reason } from '../proof.ts';
 import type { Loose } from '../sweep/loose.ts';
@@ -39,9 +40,9 @@ export const spot = (at: Point, loop?: string, reach?: number): Place => ({
 
 /** The block whose cut comes nearest to a place, or reaches furthest over it. */
 export const nearestBlock = ({ trace }: Evidence, p: Proven, at: Point): number => {
-  let best = { block: trace.cuts[p.group.cuts[0]!]?.block ?? 0, distance: Infinity };
+  let best = { block: trace.cuts[p.group.cuts[0] ?? -1]?.block ?? 0, distance: Infinity };
   for (const c of p.group.cuts) {
-    const { block, radius, segment } = trace.cuts[c]!;
+    const { block, radius, segment } = itemAt(trace.cuts, c);
     const distance = distanceToSegment(segment, at) - radius;
     if (distance < best.distance - 1e-6) best = { block, distance };
   }

@@ -1,6 +1,7 @@
 /** Judges one wanted contour: uncut, standing on a tab, metal left, gouged, or right but for corners that may be round. */
 
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { contour, count, fixed, mm, type Part, quantity } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -24,7 +25,7 @@ export const stateOf = (measure: ContourMeasure, tolerance: number): ContourProo
 };
 
 export const contourReasons = (evidence: Evidence, p: Proven, wanted: number, measure: ContourMeasure): readonly Reason[] => {
-  const context: Context = { evidence, p, loop: evidence.question.wanted[wanted]!.loop, measure };
+  const context: Context = { evidence, p, loop: itemAt(evidence.question.wanted, wanted).loop, measure };
   if (p.group.cuts.length === 0 || stateOf(measure, evidence.question.tolerance) === 'uncut') return [uncut(context), ...gouged(context)];
   if (measure.standing.length > 0) return [...standing(context), ...gouged(context)];
   return [...left(context), ...gouged(context), ...rounded(context)];
@@ -108,7 +109,7 @@ const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   const at = moved(measure.gougeMost.at, p.origin);
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
-  const kerf = 2 * Math.max(...p.group.cuts.map((c) => evidence.trace.cuts[c]!.radius), 0);
+  const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
   const more = { place: spot(at, loop, depth), remedy: words.look };
   if (depth > kerf) {
     const text = say(

@@ -1,5 +1,6 @@
 /** Judges what comes loose: held or not, taken out or not, and whether anything wanted fell with it. */
 
+import { firstItem, itemAt } from '../../sequence/sequence.ts';
 import { contour, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { isForTheWire } from '../../text/stop-purpose.ts';
@@ -42,9 +43,9 @@ const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[
 const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: ReadonlySet<number>): readonly Reason[] => {
   const { trace, blocks } = evidence;
   if (piece.role === 'part' || piece.mass <= CRUMB_MASS) return [];
-  const freed = trace.cuts[cut]!;
+  const freed = itemAt(trace.cuts, cut);
   let next = cut + 1;
-  while (next < trace.cuts.length && trace.cuts[next]!.run === freed.run) next += 1;
+  while (next < trace.cuts.length && itemAt(trace.cuts, next).run === freed.run) next += 1;
   if (stopsAfter.has(next - 1)) return [];
   const later = trace.cuts[next];
   if (later === undefined) return [];
@@ -69,30 +70,30 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
   const { proven, trace, question, blocks } = evidence;
   const reasons: Reason[] = [];
   for (const g of within) {
-    const group = proven[g]!.group;
+    const group = itemAt(proven, g).group;
     const late = group.cuts.find((c) => c > cut);
     if (late !== undefined) {
-      const what = group.wanted[0] === undefined ? words.aCut : words.theContour(question.wanted[group.wanted[0]]!.loop);
+      const what = group.wanted[0] === undefined ? words.aCut : words.theContour(itemAt(question.wanted, group.wanted[0]).loop);
       const text = say(
         'cut-in-fallen-piece',
-      )`In ${{ block: blockName(blocks, trace.cuts[late]!.block) }} ${{ what }} is cut in the ${{ piece: roles[piece.role] }} that has come loose in ${{ freed: blockName(blocks, piece.block) }}.`;
+      )`In ${{ block: blockName(blocks, itemAt(trace.cuts, late).block) }} ${{ what }} is cut in the ${{ piece: roles[piece.role] }} that has come loose in ${{ freed: blockName(blocks, piece.block) }}.`;
       reasons.push(
         reason(
           find('cut-in-fallen-piece', text, { place: spot(piece.at, piece.loop), remedy: say`Cut the inner contours first.` }),
           blocks,
-          trace.cuts[late]!.block,
+          itemAt(trace.cuts, late).block,
           piece.at,
         ),
       );
     }
   }
   if (piece.role === 'part') return reasons;
-  const lost = within.flatMap((g) => proven[g]!.group.wanted).filter((w) => !fellBefore(evidence, w, cut));
+  const lost = within.flatMap((g) => itemAt(proven, g).group.wanted).filter((w) => !fellBefore(evidence, w, cut));
   const first = lost[0];
   if (first === undefined) return reasons;
   const text = say(
     'kept-metal-falls',
-  )`The ${{ piece: roles[piece.role] }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} takes metal of the contour ${{ loop: contour(question.wanted[first]!.loop) }} with it that must stay.`;
+  )`The ${{ piece: roles[piece.role] }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} takes metal of the contour ${{ loop: contour(itemAt(question.wanted, first).loop) }} with it that must stay.`;
   reasons.push(
     reason(
       find('kept-metal-falls', text, {
@@ -109,12 +110,12 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
 
 /** A wanted part that had come out before is not lost with the metal round it, nor are openings in that part. */
 const fellBefore = (evidence: Evidence, wanted: number, cut: number): boolean => {
-  const at = evidence.question.wanted[wanted]!.contour.segments[0]!.from;
+  const at = firstItem(itemAt(evidence.question.wanted, wanted).contour.segments).from;
   return evidence.loose.some(
     ({ finding, cut: then, group, outline, origin }) =>
       finding.role === 'part' &&
       then < cut &&
-      (evidence.proven[group]!.group.wanted.includes(wanted) || isWithin(outline, at.x - origin.x, at.y - origin.y)),
+      (itemAt(evidence.proven, group).group.wanted.includes(wanted) || isWithin(outline, at.x - origin.x, at.y - origin.y)),
   );
 };
 

@@ -1,6 +1,7 @@
 /** Judges one open line: uncut, standing in places, metal left beside it, cut into the side that stays, or right. */
 
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { contour, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -15,7 +16,7 @@ import type { Evidence } from './evidence.ts';
 import { nearestBlock, reason, spot } from './evidence.ts';
 
 export const openProofOf = ({ question }: Evidence, line: number, measure: OpenMeasure, origin: Point): OpenProof => {
-  const { chain, kept } = question.wantedOpen![line]!;
+  const { chain, kept } = itemAt(question.wantedOpen ?? [], line);
   const { leftMost, gougeMost } = measure;
   return {
     chain,
@@ -33,7 +34,7 @@ const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, toleran
 };
 
 export const openReasons = (evidence: Evidence, p: Proven, line: number, measure: OpenMeasure): readonly Reason[] => {
-  const wanted = evidence.question.wantedOpen![line]!;
+  const wanted = itemAt(evidence.question.wantedOpen ?? [], line);
   const { tolerance } = evidence.question;
   const state = stateOf(measure, tolerance);
   if (state === 'right') return [];
@@ -91,7 +92,7 @@ const left = (context: Context): Reason => {
 const gouged = (context: Context): Reason => {
   const { wanted, measure, evidence, p } = context;
   const depth = -measure.gougeMost.amount;
-  const kerf = 2 * Math.max(...p.group.cuts.map((c) => evidence.trace.cuts[c]!.radius), 0);
+  const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
   const code = depth > kerf ? 'kept-metal-cut' : 'contour-gouged';
   return blamed(context, measure.gougeMost.at, (at, name) =>
     find(code, words.intoLine(wanted.chain, name, depth, at, evidence.question.tolerance), {

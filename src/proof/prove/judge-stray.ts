@@ -2,6 +2,7 @@
 
 import { boundsOfChain } from '../../geometry/area.ts';
 import { lengthOf } from '../../geometry/measure.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { mm } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
@@ -16,7 +17,7 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
   const block = boundsOfChain(question.block);
   return proven.flatMap((p): Reason[] => {
     if (p.group.wanted.length + p.group.open.length > 0 || p.group.cuts.length === 0) return [];
-    const cuts = p.group.cuts.map((c) => trace.cuts[c]!);
+    const cuts = p.group.cuts.map((c) => itemAt(trace.cuts, c));
     const meets = cuts.filter(
       ({ segment: { to }, radius: r }) => to.x > block.minX - r && to.x < block.maxX + r && to.y > block.minY - r && to.y < block.maxY + r,
     );
@@ -42,6 +43,6 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
 /** Inside a part, or outside everything on a block that is kept for its openings. */
 const mustStay = ({ question }: Evidence, at: { readonly x: number; readonly y: number }): boolean => {
   const around = innermostAround(at, question);
-  if (around !== undefined) return question.wanted[around]!.kept === 'punch';
+  if (around !== undefined) return itemAt(question.wanted, around).kept === 'punch';
   return question.wanted.some((w) => w.kept === 'die') && !question.wanted.some((w) => w.kept === 'punch');
 };

@@ -1,6 +1,7 @@
 /** What the proof says: contours right or wrong, and every reason with its block and place. */
 
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import { count, list } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
@@ -36,19 +37,17 @@ export const judge = (evidence: Evidence): Judged => {
     ...strayReasons(evidence),
   ];
   evidence.proven.forEach((p) => {
-    p.group.wanted.forEach((wanted, i) => {
-      const measure = p.outcome.measures[i]!;
-      const { question } = evidence;
-      contours[wanted] = contourProofOf(question.wanted[wanted]!.loop, measure, p.origin, stateOf(measure, question.tolerance));
+    const { question } = evidence;
+    for (const [wanted, measure] of sideBySide(p.group.wanted, p.outcome.measures)) {
+      contours[wanted] = contourProofOf(itemAt(question.wanted, wanted).loop, measure, p.origin, stateOf(measure, question.tolerance));
       reasons.push(...contourReasons(evidence, p, wanted, measure));
-    });
+    }
   });
   for (const p of evidence.proven) {
-    p.group.open.forEach((line, i) => {
-      const measure = p.outcome.open[i]!;
+    for (const [line, measure] of sideBySide(p.group.open, p.outcome.open)) {
       open[line] = openProofOf(evidence, line, measure, p.origin);
       reasons.push(...openReasons(evidence, p, line, measure));
-    });
+    }
   }
   return { contours, open, reasons: reasons.sort((a, b) => (a.block ?? -1) - (b.block ?? -1)) };
 };

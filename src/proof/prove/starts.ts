@@ -2,6 +2,7 @@
 
 import { contains } from '../../geometry/near/inside.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { mm, placeAsWords, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -32,7 +33,7 @@ const ledWay = ({ doings, rapids }: Travel): readonly Segment[] | undefined => {
   const since = doings.slice(doings.lastIndexOf('cut wire') + 1);
   const word = since.lastIndexOf('thread');
   const at = word >= 0 ? word : since.lastIndexOf('anything');
-  return at < 0 ? undefined : since.slice(at + 1).flatMap((d) => (typeof d === 'number' ? [rapids[d]!.segment] : []));
+  return at < 0 ? undefined : since.slice(at + 1).flatMap((d) => (typeof d === 'number' ? [itemAt(rapids, d).segment] : []));
 };
 
 /** A program laid beside its holes is so at every opening; a few places say enough. */
@@ -46,7 +47,7 @@ export const startReasons = (evidence: Evidence): readonly Reason[] => {
   return proven
     .flatMap(({ group, outcome }) => {
       const inBlock = (c: number): boolean => group.atEdge || contains(question.block, threadedAt(trace, c), 0) === 'inside';
-      return outcome.starts.flatMap((s) => (s.inMetal ? [group.cuts[s.cut]!] : [])).filter(inBlock);
+      return outcome.starts.flatMap((s) => (s.inMetal ? [itemAt(group.cuts, s.cut)] : [])).filter(inBlock);
     })
     .sort((a, b) => a - b)
     .filter((c) => !isFallen(evidence, c))
@@ -57,7 +58,7 @@ export const startReasons = (evidence: Evidence): readonly Reason[] => {
 const threadedAt = (trace: Trace, cut: number): Point => {
   const travel = trace.travels.find((t) => t.after === cut);
   const way = travel === undefined ? undefined : ledWay(travel);
-  return (way?.[0] ?? trace.cuts[cut]!.segment).from;
+  return (way?.[0] ?? itemAt(trace.cuts, cut).segment).from;
 };
 
 /** Nothing is left where a slug or scrap was that came loose before. */
@@ -68,7 +69,7 @@ const isFallen = ({ loose, trace }: Evidence, cut: number): boolean => {
 
 /** The move that brought the wire there is to blame, else the cut itself. */
 const startReason = ({ trace, question, blocks }: Evidence, cut: number): Reason => {
-  const { block: cutBlock } = trace.cuts[cut]!;
+  const { block: cutBlock } = itemAt(trace.cuts, cut);
   const travel = trace.travels.find((t) => t.after === cut);
   const led = travel === undefined ? 0 : (ledWay(travel)?.length ?? 0);
   const at = threadedAt(trace, cut);

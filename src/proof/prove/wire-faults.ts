@@ -3,6 +3,7 @@
 import { boundsOfChain } from '../../geometry/area.ts';
 import { boundsOf } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Proven } from '../sweep/proven-group.ts';
 import type { Trace, Travel } from '../sweep/wire-doings.ts';
@@ -21,15 +22,15 @@ export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: 
   const known = new Map<number, readonly boolean[]>();
   const led = new Map<number, readonly boolean[]>();
   for (const { group, travels, outcome } of proven) {
-    for (const [i, after] of travels.entries()) known.set(group.cuts[after]!, outcome.throughMetal[i] ?? []);
-    for (const { cut, way } of outcome.starts) led.set(group.cuts[cut]!, way);
+    for (const [i, after] of travels.entries()) known.set(itemAt(group.cuts, after), outcome.throughMetal[i] ?? []);
+    for (const { cut, way } of outcome.starts) led.set(itemAt(group.cuts, cut), way);
   }
   return trace.travels.flatMap((t) => {
     const metal = known.get(t.before);
     const way = led.get(t.after) ?? [];
     // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
     const between = (rapid: number): boolean =>
-      way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(t.rapids[rapid]!.segment, question);
+      way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(itemAt(t.rapids, rapid).segment, question);
     return faultsOn(t, trace, (rapid) => (metal === undefined ? between(rapid) : (metal[rapid] ?? true)));
   });
 };
@@ -43,7 +44,7 @@ const faultsOn = (t: Travel, trace: Trace, isThroughMetal: (rapid: number) => bo
     else if (doing === 'cut wire') wire = 'out';
     else if (doing === 'anything') wire = 'either';
     else if (isThroughMetal(doing)) {
-      const { action, block } = t.rapids[doing]!;
+      const { action, block } = itemAt(t.rapids, doing);
       if (wire === 'in') faults.push({ kind: 'drawn through metal', action, block });
       wire = 'out';
     }

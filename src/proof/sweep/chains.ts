@@ -2,6 +2,7 @@
 
 import type { Bounds } from '../../geometry/measure.ts';
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { WorkCut } from './group-alone.ts';
 
 /** Cuts `first` up to and including `last`. */
@@ -21,7 +22,7 @@ export const chainsOf = (cuts: readonly WorkCut[]): readonly CutChain[] => {
   const chains: CutChain[] = [];
   let first = 0;
   for (let i = 1; i <= cuts.length; i += 1) {
-    if (i < cuts.length && continues(cuts[i - 1]!, cuts[i]!) && i - first < LONGEST) continue;
+    if (i < cuts.length && continues(itemAt(cuts, i - 1), itemAt(cuts, i)) && i - first < LONGEST) continue;
     chains.push(...splitAtContacts(cuts, first, i - 1));
     first = i;
   }
@@ -44,9 +45,9 @@ const splitAtContacts = (cuts: readonly WorkCut[], first: number, last: number):
   let length = 0;
   let touching = false;
   for (let i = first; i <= last; i += 1) {
-    const { segment, radius } = cuts[i]!;
+    const { segment, radius } = itemAt(cuts, i);
     const box = boundsOf(segment);
-    const touches = boxes.some((b, n) => travelled[n]! < length - 8 * radius && closer(b, box, 2 * radius));
+    const touches = boxes.some((b, n) => itemAt(travelled, n) < length - 8 * radius && closer(b, box, 2 * radius));
     if (touches && !touching && i > first) starts.push(i);
     touching = touches;
     length += lengthOf(segment);

@@ -11,6 +11,7 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { firstItem, itemAt, sideBySide } from '../../sequence/sequence.ts';
 import { type Profile, type ProfilePlace, packed } from '../profile.ts';
 import type { Deviation } from '../proof.ts';
 import type { Edges } from './edges.ts';
@@ -68,7 +69,7 @@ export const measuresOf = (work: Work, release: Release): Measures => {
       const own = back.contours.filter((b) => b.wanted === i);
       return measureOf(work, edges, m, work.open.length === 0 ? own : own.filter((b) => b.amount > 0 || !inMouth(b.at)), inMouth);
     }),
-    open: work.open.map((line, i) => measureOpen(work, edges, line, back.open[i]!, (at) => inMouth(at, line))),
+    open: sideBySide(work.open, back.open).map(([line, places]) => measureOpen(work, edges, line, places, (at) => inMouth(at, line))),
   };
 };
 
@@ -97,7 +98,7 @@ const measureOf = (
     ...back.filter((b) => b.amount < 0 || (whole && b.surface)),
   ];
   const judged = all.map((o) => (o.amount > RESOLUTION ? { ...o, amount: excuse(o) } : o));
-  const nothing: Off = { at: profile[0]!.at, amount: 0, from: 'drawing' };
+  const nothing: Off = { at: firstItem(profile).at, amount: 0, from: 'drawing' };
   const leftMost = judged.reduce((a, b) => (b.amount > a.amount ? b : a), nothing);
   const gougeMost = judged.reduce((a, b) => (b.amount < a.amount ? b : a), nothing);
   const out = profile.filter(
@@ -167,10 +168,10 @@ const backwards = (work: Work, release: Release, edges: Edges, measured: readonl
     const isMouth = mouth && line >= 0;
     if (distance <= RESOLUTION || (notByWire(at) && !isMouth)) continue;
     if (line >= 0) {
-      open[line]!.push({ at, isMouth });
+      itemAt(open, line).push({ at, isMouth });
       continue;
     }
-    const m = measured[wanted]!;
+    const m = itemAt(measured, wanted);
     const keptSide = (windingIn(m.lookup, at) !== 0) === (m.kept === 'punch');
     found.push({ at, from: 'metal', amount: keptSide ? -distance : distance, wanted, surface: bounded[loop] === m.kept });
   }
@@ -188,15 +189,16 @@ const placesOnEdge = function* (
   edges: Edges,
   { block }: Work,
 ): Iterable<{ readonly at: Point; readonly loop: number; readonly mouth: boolean }> {
-  const onBlock = (e: number): boolean => block !== undefined && distanceTo(block, { x: edges.x[e]!, y: edges.y[e]! }) < 1e-3;
+  const onBlock = (e: number): boolean => block !== undefined && distanceTo(block, edges.at(e)) < 1e-3;
   const before = new Int32Array(block === undefined ? 0 : edges.count);
-  if (block !== undefined) for (let e = 0; e < edges.count; e += 1) before[edges.next[e]!] = e;
+  if (block !== undefined) for (let e = 0; e < edges.count; e += 1) before[itemAt(edges.next, e)] = e;
   for (let e = 0; e < edges.count; e += 1) {
-    const [x, y, n, loop] = [edges.x[e]!, edges.y[e]!, edges.next[e]!, edges.loop[e]!];
-    yield { at: { x, y }, loop, mouth: onBlock(e) && (!onBlock(n) || !onBlock(before[e]!)) };
-    const [dx, dy] = [edges.x[n]! - x, edges.y[n]! - y];
+    const [n, loop] = [itemAt(edges.next, e), itemAt(edges.loop, e)];
+    const [from, to] = [edges.at(e), edges.at(n)];
+    yield { at: from, loop, mouth: onBlock(e) && (!onBlock(n) || !onBlock(itemAt(before, e))) };
+    const [dx, dy] = [to.x - from.x, to.y - from.y];
     if (dx * dx + dy * dy > LONG_EDGE * LONG_EDGE)
-      for (const share of BETWEEN) yield { at: { x: x + dx * share, y: y + dy * share }, loop, mouth: false };
+      for (const share of BETWEEN) yield { at: { x: from.x + dx * share, y: from.y + dy * share }, loop, mouth: false };
   }
 };
 
@@ -243,14 +245,14 @@ const standingOf = (
   if (!stands.includes(true)) return [];
   const perimeter = contour.segments.reduce((sum, s) => sum + lengthOf(s), 0);
   const gap = stands.indexOf(false);
-  if (gap < 0) return [{ from: 0, to: 1, at: profile[0]!.at, length: perimeter }];
+  if (gap < 0) return [{ from: 0, to: 1, at: firstItem(profile).at, length: perimeter }];
   const stretches: { from: number; to: number; at: Point; length: number }[] = [];
   let first = -1;
   for (let n = 1; n <= profile.length; n += 1) {
     const i = (gap + n) % profile.length;
     if (stands[i] === true && first < 0) first = n;
     if (stands[i] === true || first < 0) continue;
-    const at = (k: number) => profile[(gap + k) % profile.length]!;
+    const at = (k: number) => itemAt(profile, (gap + k) % profile.length);
     const [from, to] = [at(first).share, at(n - 1).share];
     const share = (to - from + 1) % 1;
     stretches.push({ from, to, at: at((first + n - 1) >> 1).at, length: share * perimeter });

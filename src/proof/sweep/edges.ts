@@ -1,5 +1,9 @@
-/** Nearest edge of a set of closed loops, with the side on which a point lies: a square grid over the edges. */
+/**
+ * Nearest edge of a set of closed loops, with the side on which a point lies: a square grid over the edges. It is asked for every place of
+ * every contour, so edges are numbers in long arrays: `!` stands where one of those is read.
+ */
 import type { Paths64 } from 'clipper2-ts';
+import type { Point } from '../../geometry/segment.ts';
 import { UNITS_PER_MM } from './sweep.ts';
 
 /** A set of loops made ready for many questions. Lengths in mm. */
@@ -11,6 +15,7 @@ export interface Edges {
   readonly next: Int32Array;
   /** Loop that each edge belongs to. */
   readonly loop: Int32Array;
+  readonly at: (edge: number) => Point;
   /** Signed distance to the loops: negative inside (left of the edges), positive outside. Infinity when there are none. */
   readonly distance: (x: number, y: number) => number;
 }
@@ -37,7 +42,8 @@ export const edgesOf = (loops: Paths64): Edges => {
     before[first] = e - 1;
   });
   const shape = { count, x, y, next, before };
-  return { count, x, y, next, loop, distance: count === 0 ? () => Infinity : distanceTo(shape, gridOf(shape)) };
+  const at = (edge: number): Point => ({ x: x[edge]!, y: y[edge]! });
+  return { count, x, y, next, loop, at, distance: count === 0 ? () => Infinity : distanceTo(shape, gridOf(shape)) };
 };
 
 interface Shape {

@@ -5,7 +5,7 @@
 
 import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import { mapFilled } from '../../sequence/sequence.ts';
+import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Group } from './groups.ts';
 import type { Cut, Trace } from './wire-doings.ts';
@@ -50,7 +50,7 @@ export interface Ways {
 }
 
 export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Ways, question: ProofQuestion): PlacedWork => {
-  const cuts = group.cuts.map((i) => trace.cuts[i]!);
+  const cuts = group.cuts.map((i) => itemAt(trace.cuts, i));
   const first = cuts[0]?.segment.from ?? firstWanted(group, question);
   const origin = { x: nanometre(first.x), y: nanometre(first.y) };
   const numbers: number[] = [];
@@ -60,17 +60,17 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
     starts: startsWithin(group, starts, local, numbers),
     wanted: group.wanted.map((i) => {
-      const { contour, kept } = question.wanted[i]!;
+      const { contour, kept } = itemAt(question.wanted, i);
       numbers.push(kept === 'die' ? -1.5 : -2.5, contour.segments.length);
       return { contour: local.contour(contour), kept };
     }),
     holes: group.holes.map((i) => {
-      const { at, diameter } = question.holes[i]!;
+      const { at, diameter } = itemAt(question.holes, i);
       numbers.push(-3.5, diameter);
       return { at: local.point(at), diameter };
     }),
     open: group.open.map((i) => {
-      const { path, kept } = question.wantedOpen![i]!;
+      const { path, kept } = itemAt(question.wantedOpen ?? [], i);
       numbers.push(KEPT_NUMBER[kept], path.segments.length);
       return { path: local.path(path), kept };
     }),
@@ -86,14 +86,14 @@ const KEPT_NUMBER = { left: -7.5, right: -8.5, slit: -9.5 } as const;
 
 /** Where what is wanted of a group begins: for groups that no cut comes near. */
 export const firstWanted = (group: Group, { wanted, wantedOpen = [] }: ProofQuestion): Point =>
-  (wanted[group.wanted[0] ?? -1]?.contour ?? wantedOpen[group.open[0] ?? -1]!.path).segments[0]!.from;
+  (wanted[group.wanted[0] ?? -1]?.contour ?? itemAt(wantedOpen, group.open[0] ?? -1).path).segments[0].from;
 
 const cutsOf = (group: Group, cuts: readonly Cut[], local: Localiser, numbers: number[]): readonly WorkCut[] => {
   let run = -1;
   return cuts.map((cut, i) => {
     const before = cuts[i - 1];
     if (before?.run !== cut.run) run += 1;
-    const follows = before !== undefined && before.run === cut.run && group.cuts[i - 1]! + 1 === group.cuts[i]!;
+    const follows = before !== undefined && before.run === cut.run && itemAt(group.cuts, i - 1) + 1 === itemAt(group.cuts, i);
     numbers.push(cut.radius, run, follows ? 1 : 0);
     return { segment: local.segment(cut.segment), radius: cut.radius, run, follows };
   });
@@ -177,7 +177,7 @@ export const memory = <T>() => {
 const hashOf = (numbers: Float64Array): number => {
   const words = new Int32Array(numbers.buffer);
   let hash = words.length;
-  for (let i = 0; i < words.length; i += 1) hash = Math.imul(hash ^ words[i]!, 0x01000193) ^ (hash >>> 15);
+  for (const word of words) hash = Math.imul(hash ^ word, 0x01000193) ^ (hash >>> 15);
   return hash;
 };
 

@@ -1,6 +1,7 @@
 /**
  * What belongs together: cuts, wanted contours and holes whose boxes touch. Each group is proven by itself, so the work
- * grows with the number of openings and not with its square.
+ * grows with the number of openings and not with its square. There are millions of boxes, so what they belong to is a number in a long
+ * array: `!` stands where one of those is read.
  */
 import Flatbush from 'flatbush';
 import { boundsOf, lengthOf, pointAt } from '../../geometry/measure.ts';
@@ -38,7 +39,7 @@ export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Gro
   const boxes = boxIndex(countBoxes(cuts, question));
   cuts.forEach((c, i) => {
     boxSegment(boxes, c.segment, i, c.radius);
-    if (i > 0 && cuts[i - 1]!.run === c.run) unite(parent, i - 1, i);
+    if (cuts[i - 1]?.run === c.run) unite(parent, i - 1, i);
   });
   wanted.forEach((w, i) => {
     for (const s of w.contour.segments) boxSegment(boxes, s, firstWanted + i, REACH);

@@ -1,4 +1,5 @@
 /** Inside corners of the wanted metal: where a round wire leaves more than the drawing says, and how round they came out. */
+
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from 'clipper2-ts';
 import { turnBetween } from '../../geometry/angle.ts';
@@ -6,6 +7,7 @@ import { areaOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { endDirection, pointAt, startDirection } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { roundPairs } from '../../sequence/sequence.ts';
 import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
 import { polygonOf, SAGITTA, UNITS_PER_MM } from './sweep.ts';
@@ -28,11 +30,10 @@ export const cutSide = (contour: Contour, kept: 'die' | 'punch'): 1 | -1 => (are
 export const insideCorners = (contour: Contour, kept: 'die' | 'punch', largest: number): readonly InsideCorner[] => {
   const side = cutSide(contour, kept);
   const { segments } = contour;
-  return segments.flatMap((s, i) => {
+  return roundPairs(segments).flatMap(([s, next]) => {
     const corners: InsideCorner[] = [];
     if (s.kind === 'arc' && s.sweep * side > 0 && s.radius <= largest && Math.abs(s.sweep) > LEAST_TURN)
       corners.push({ at: pointAt(s, 0.5), wanted: s.radius, turn: Math.abs(s.sweep) });
-    const next = segments[(i + 1) % segments.length]!;
     const u = endDirection(s);
     const v = startDirection(next);
     const turn = turnBetween(u.x, u.y, v.x, v.y) * side;

@@ -1,11 +1,13 @@
 /** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
+
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { firstFrom, itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
-import { isWithin, type Outline, placedAt } from './outline.ts';
+import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
 import type { Outcome, Proven } from './proven-group.ts';
 import type { Stop, Trace } from './wire-doings.ts';
 
@@ -28,18 +30,19 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
   const stops = stopsByGroup(proven, trace);
   const loose = proven.flatMap((p, g) =>
     p.outcome.pieces.map((piece): Loose => {
-      const cut = p.group.cuts[piece.cut]!;
+      const cut = itemAt(p.group.cuts, piece.cut);
       const at = moved(piece.at, p.origin);
       const within = insideOf(piece.outline, p.origin, groups).filter((n) => n !== g);
-      const inner = within.reduce((sum, n) => sum + removedBefore(proven[n]!, cut), 0);
-      const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => proven[n]!)]));
-      const bored = drilled.reduce((sum, h) => sum + (Math.PI * question.holes[h]!.diameter ** 2) / 4, 0);
+      const inner = within.reduce((sum, n) => sum + removedBefore(itemAt(proven, n), cut), 0);
+      const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => itemAt(proven, n))]));
+      const bored = drilled.reduce((sum, h) => sum + (Math.PI * itemAt(question.holes, h).diameter ** 2) / 4, 0);
       const area = Math.max(piece.area - inner - bored, 0);
       const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
-      const line = owner === undefined && piece.beside !== undefined ? question.wantedOpen![p.group.open[piece.beside]!] : undefined;
+      const line =
+        owner === undefined && piece.beside !== undefined ? question.wantedOpen?.[itemAt(p.group.open, piece.beside)] : undefined;
       const finding: LooseFinding = {
-        loop: owner === undefined ? line?.chain : question.wanted[owner]!.loop,
-        block: trace.cuts[cut]!.block,
+        loop: owner === undefined ? line?.chain : itemAt(question.wanted, owner).loop,
+        block: itemAt(trace.cuts, cut).block,
         at,
         area,
         mass: area * question.height * question.density * 1e-6,
@@ -54,7 +57,7 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
 };
 
 const roleOf = (owner: number | undefined, line: WantedOpen | undefined, question: ProofQuestion): LooseFinding['role'] => {
-  if (owner !== undefined) return question.wanted[owner]!.kept === 'punch' ? 'part' : 'slug';
+  if (owner !== undefined) return itemAt(question.wanted, owner).kept === 'punch' ? 'part' : 'slug';
   return line === undefined ? 'scrap' : 'part';
 };
 
@@ -70,7 +73,7 @@ const STANDING_ON_A_TAB = 0.5;
 const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): boolean => {
   if (piece.standing < STANDING_ON_A_TAB) return false;
   const { runs, fresh } = p.outcome;
-  const freeing = runs[piece.cut]!;
+  const freeing = itemAt(runs, piece.cut);
   const end = actionOf(p, trace, runs.indexOf(freeing));
   for (let run = freeing - 1; run >= 0; run -= 1) {
     const start = actionOf(p, trace, runs.lastIndexOf(run));
@@ -80,7 +83,7 @@ const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): 
   return false;
 };
 
-const actionOf = (p: Proven, trace: Trace, cut: number): number => trace.cuts[p.group.cuts[cut]!]!.action;
+const actionOf = (p: Proven, trace: Trace, cut: number): number => itemAt(trace.cuts, itemAt(p.group.cuts, cut)).action;
 
 /** A stop belongs to the group that the wire has just cut in, or will cut in next, unless it travels in between. */
 const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<number, readonly Stop[]> => {
@@ -91,8 +94,8 @@ const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<numb
   const stops = new Map<number, Stop[]>();
   for (const stop of trace.stops) {
     const groups = new Set<number>();
-    if (!stop.travelBefore && stop.before >= 0) groups.add(groupOfCut[stop.before]!);
-    if (!stop.travelAfter && stop.after < trace.cuts.length) groups.add(groupOfCut[stop.after]!);
+    if (!stop.travelBefore && stop.before >= 0) groups.add(itemAt(groupOfCut, stop.before));
+    if (!stop.travelAfter && stop.after < trace.cuts.length) groups.add(itemAt(groupOfCut, stop.after));
     for (const g of groups) stops.set(g, [...(stops.get(g) ?? []), stop]);
   }
   return stops;
@@ -108,27 +111,16 @@ const byX = (things: readonly { readonly at: Point }[]): readonly Placed[] =>
 
 const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => {
   const cut = p.group.cuts[0];
-  return cut === undefined ? firstWanted(p.group, question) : trace.cuts[cut]!.segment.from;
+  return cut === undefined ? firstWanted(p.group, question) : itemAt(trace.cuts, cut).segment.from;
 };
 
 /** Which of the things, sorted by x, lie within an outline. */
 const insideOf = (outline: Outline, origin: Point, places: readonly Placed[]): readonly number[] => {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < outline.length; i += 2) {
-    minX = Math.min(minX, outline[i]! + origin.x);
-    maxX = Math.max(maxX, outline[i]! + origin.x);
-    minY = Math.min(minY, outline[i + 1]!);
-    maxY = Math.max(maxY, outline[i + 1]!);
-  }
-  let [low, high] = [0, places.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (places[middle]!.at.x < minX) low = middle + 1;
-    else high = middle;
-  }
+  const { minX, minY, maxX, maxY } = boundsOfOutline(outline);
   const found: number[] = [];
-  for (let i = low; i < places.length && places[i]!.at.x <= maxX; i += 1) {
-    const { index, at } = places[i]!;
+  for (let i = firstFrom(places, ({ at }) => at.x >= minX + origin.x); i < places.length; i += 1) {
+    const { index, at } = itemAt(places, i);
+    if (at.x > maxX + origin.x) break;
     const y = at.y - origin.y;
     if (y >= minY && y <= maxY && isWithin(outline, at.x - origin.x, y)) found.push(index);
   }
@@ -138,7 +130,7 @@ const insideOf = (outline: Outline, origin: Point, places: readonly Placed[]): r
 /** mm² that a group within the piece had lost when the given cut was made. */
 const removedBefore = (p: Proven, cut: number): number => {
   let area = 0;
-  for (const r of p.outcome.removed) if (p.group.cuts[r.cut]! <= cut) area = r.area;
+  for (const r of p.outcome.removed) if (itemAt(p.group.cuts, r.cut) <= cut) area = r.area;
   return area;
 };
 

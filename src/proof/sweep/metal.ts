@@ -1,8 +1,10 @@
 /** Unions of swept outlines, and the loops they leave: places without metal, and the pieces of metal enclosed by them. */
+
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { Clipper64, ClipType, FillRule } from 'clipper2-ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import { UNITS_PER_MM } from './sweep.ts';
 
 /** Enclosed metal smaller than this, mm², is a rounding crumb between two passes: it counts as cut. */
@@ -26,29 +28,27 @@ const run = (kind: ClipType, subjects: readonly Paths64[], clips: Paths64): Path
 /** Signed, mm². */
 export const areaOfLoop = (loop: Path64): number => {
   let twice = 0;
-  const origin = loop[0]!;
-  for (let i = 0; i < loop.length; i += 1) {
-    const p = loop[i]!;
-    const q = loop[i + 1 === loop.length ? 0 : i + 1]!;
+  // The sides that end at the origin count nothing: the closing one is left out.
+  const origin = firstItem(loop);
+  let p = origin;
+  for (const q of loop) {
     twice += (p.x - origin.x) * (q.y - origin.y) - (p.y - origin.y) * (q.x - origin.x);
+    p = q;
   }
   return twice / 2 / UNITS_PER_MM ** 2;
 };
 
 export const lengthOfLoop = (loop: Path64): number => {
   let length = 0;
-  for (let i = 0; i < loop.length; i += 1) {
-    const p = loop[i]!;
-    const q = loop[(i + 1) % loop.length]!;
-    length += Math.hypot(q.x - p.x, q.y - p.y);
-  }
+  for (const [p, q] of roundPairs(loop)) length += Math.hypot(q.x - p.x, q.y - p.y);
   return length / UNITS_PER_MM;
 };
 
 /** Even-odd over one loop; `x`, `y` in units. */
 export const isInside = (loop: Path64, x: number, y: number): boolean => {
   let inside = false;
-  let q = loop[loop.length - 1]!;
+  let q = loop.at(-1);
+  if (q === undefined) return false;
   for (const p of loop) {
     if (p.y > y !== q.y > y && x < p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x)) inside = !inside;
     q = p;
@@ -70,7 +70,8 @@ export const isVoid = (loops: Paths64, x: number, y: number): boolean => {
 export const placeInside = (loop: Path64, loops: Paths64): Point => {
   const b = boundsOfLoop(loop);
   const near = loops.filter((l) => l !== loop && within(boundsOfLoop(l), b));
-  let best = { x: loop[0]!.x, y: loop[0]!.y, length: -1 };
+  const { x, y } = firstItem(loop);
+  let best = { x, y, length: -1 };
   for (const share of [0.4871, 0.2713, 0.7419, 0.0931, 0.9127]) {
     const y = b.minY + (b.maxY - b.minY) * share + 0.37;
     const chord = longestChord([loop, ...near], y);
@@ -96,7 +97,8 @@ const within = (inner: Bounds, outer: Bounds): boolean =>
 const longestChord = (loops: Paths64, y: number): { x: number; length: number } => {
   const crossings: number[] = [];
   for (const loop of loops) {
-    let q = loop[loop.length - 1]!;
+    let q = loop.at(-1);
+    if (q === undefined) continue;
     for (const p of loop) {
       if (p.y > y !== q.y > y) crossings.push(p.x + ((y - p.y) / (q.y - p.y)) * (q.x - p.x));
       q = p;
@@ -105,8 +107,9 @@ const longestChord = (loops: Paths64, y: number): { x: number; length: number } 
   crossings.sort((a, b) => a - b);
   let best = { x: 0, length: -1 };
   for (let i = 0; i + 1 < crossings.length; i += 2) {
-    const length = crossings[i + 1]! - crossings[i]!;
-    if (length > best.length) best = { x: (crossings[i]! + crossings[i + 1]!) / 2, length };
+    const [enters, leaves] = [itemAt(crossings, i), itemAt(crossings, i + 1)];
+    const length = leaves - enters;
+    if (length > best.length) best = { x: (enters + leaves) / 2, length };
   }
   return best;
 };

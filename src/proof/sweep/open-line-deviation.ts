@@ -2,6 +2,7 @@
  * How far the metal that is left lies from an open line of the drawing: one side of it stays, or it is a slit with the middle of the
  * cut along it and metal on both sides.
  */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Path } from '../../geometry/contour.ts';
@@ -9,6 +10,7 @@ import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../.
 import { windingOf } from '../../geometry/near/inside.ts';
 import { type Lookup, lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, itemAt } from '../../sequence/sequence.ts';
 import type { Deviation, WantedOpen } from '../proof.ts';
 import type { Edges } from './edges.ts';
 import type { Work } from './group-alone.ts';
@@ -49,7 +51,7 @@ export const measureOpen = (
 ): OpenMeasure => {
   const halfKerf = halfKerfOf(work);
   const allowed = roundAllowed(line, work.insideCorner);
-  let leftMost: Deviation = { at: line.path.segments[0]!.from, amount: 0 };
+  let leftMost: Deviation = { at: firstItem(line.path.segments).from, amount: 0 };
   let gougeMost: Deviation = leftMost;
   let [length, standing, run] = [0, 0, 0];
   let middle: Point = leftMost.at;
@@ -103,7 +105,7 @@ const gougesBeside = ({ path, kept }: OpenLine, vertices: readonly Vertex[], hal
 const beyondKept = (path: Path, lookup: Lookup, p: Point, kept: 'left' | 'right'): number => {
   const { segment, share, at, distance } = nearestIn(lookup, p);
   const side = kept === 'left' ? 1 : -1;
-  const along = tangentAt(path.segments[segment]!, share);
+  const along = tangentAt(itemAt(path.segments, segment), share);
   const across = (along.x * (p.y - at.y) - along.y * (p.x - at.x)) * side;
   const before = path.segments[share <= AT_JOINT ? segment - 1 : segment];
   const after = path.segments[share >= 1 - AT_JOINT ? segment + 1 : segment];
@@ -120,7 +122,7 @@ const offCourse = (path: Path, lookup: Lookup, p: Point): number => {
   const { segment, share, at, distance } = nearestIn(lookup, p);
   const atEnd = (segment === 0 && share <= AT_JOINT) || (segment === path.segments.length - 1 && share >= 1 - AT_JOINT);
   if (!atEnd) return distance;
-  const along = tangentAt(path.segments[segment]!, share);
+  const along = tangentAt(itemAt(path.segments, segment), share);
   return Math.abs(along.x * (p.y - at.y) - along.y * (p.x - at.x));
 };
 

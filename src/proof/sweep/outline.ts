@@ -1,5 +1,6 @@
-/** Closed lines kept as plain numbers, two to a point, since a plate of many openings has hundreds of thousands of such points. */
+/** Closed lines kept as plain numbers, two to a point, since a plate of many openings has hundreds of thousands of such points: `!` stands where one is read. */
 import type { Path64 } from 'clipper2-ts';
+import type { Bounds } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { PlacedOutline } from '../proof.ts';
 import { UNITS_PER_MM } from './sweep.ts';
@@ -31,6 +32,17 @@ const offLine = (loop: Path64, k: number, a: number, b: number): number => {
   const toY = loop[k]!.y / UNITS_PER_MM - y;
   const length = Math.hypot(alongX, alongY);
   return length === 0 ? Math.hypot(toX, toY) : Math.abs(alongX * toY - alongY * toX) / length;
+};
+
+export const boundsOfOutline = (outline: Outline): Bounds => {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let i = 0; i < outline.length; i += 2) {
+    minX = Math.min(minX, outline[i]!);
+    maxX = Math.max(maxX, outline[i]!);
+    minY = Math.min(minY, outline[i + 1]!);
+    maxY = Math.max(maxY, outline[i + 1]!);
+  }
+  return { minX, minY, maxX, maxY };
 };
 
 /** Even-odd. */

@@ -1,9 +1,11 @@
 /** Cuts a group in program order: what has no metal in the end, and which pieces came loose at which cut. */
+
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../../geometry/area.ts';
 import { boundsOf } from '../../geometry/measure.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import type { Work } from './group-alone.ts';
@@ -67,7 +69,7 @@ export const releaseOf = (work: Work): Release => {
   const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], starts: [] };
   let run = -1;
   for (const chain of chainsOf(work.cuts)) {
-    const now = work.cuts[chain.first]!.run;
+    const now = itemAt(work.cuts, chain.first).run;
     if (now !== run) state.beforeRun = state.empty;
     run = now;
     const threaded = work.starts.find((s) => s.cut === chain.first);
@@ -75,7 +77,7 @@ export const releaseOf = (work: Work): Release => {
     cutChain(work, state, chain);
     state.fresh[run] ??= false;
     const travel = work.travels.findIndex((t) => t.after === chain.last);
-    if (travel >= 0) state.throughMetal[travel] = work.travels[travel]!.segments.map((s) => meetsMetal(work, state.empty, s));
+    if (travel >= 0) state.throughMetal[travel] = itemAt(work.travels, travel).segments.map((s) => meetsMetal(work, state.empty, s));
   }
   const { pieces, empty, fresh, removed, throughMetal, starts } = state;
   return { pieces, empty, fresh, removed, throughMetal, starts };
@@ -84,7 +86,7 @@ export const releaseOf = (work: Work): Release => {
 const cutChain = (work: Work, state: State, chain: CutChain): void => {
   const before = state.empty;
   const after = withoutCrumbs(united([before, sweepOfCuts(work, chain)]));
-  const run = work.cuts[chain.first]!.run;
+  const run = itemAt(work.cuts, chain.first).run;
   if (emptyArea(after) - emptyArea(before) > CRUMB_AREA) state.fresh[run] = true;
   const gone = new Set<Path64>();
   const { loose, anchors } = newlyLoose(work, state.pieces, after);
@@ -122,7 +124,7 @@ const sweepOfCuts = (work: Work, chain: CutChain): Paths64 => {
   const cuts = work.cuts.slice(chain.first, chain.last + 1);
   return sweepOf(
     cuts.map((c) => c.segment),
-    cuts[0]!.radius,
+    firstItem(cuts).radius,
   );
 };
 
@@ -141,7 +143,7 @@ const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loos
   const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
   if (work.block === undefined || loose.length === 0) return { loose, anchors };
   const frames = loose.filter((l) => !isCutPart(work, l, loops));
-  const frame = frames[0] ?? loose[0]!;
+  const frame = frames[0] ?? firstItem(loose);
   return { loose: loose.filter((l) => l !== frame), anchors: [...anchors, placeInside(frame, loops)] };
 };
 
@@ -153,11 +155,11 @@ const isKept = (work: Work, { inside, beside }: Pick<Piece, 'inside' | 'beside'>
 const isCutPart = (work: Work, loop: Path64, loops: Paths64): boolean => {
   const inside = innermost(work, millimetres(placeInside(loop, loops)));
   if (inside === undefined || !isPart(work, inside)) return false;
-  const { contour } = work.wanted[inside]!;
+  const { contour } = itemAt(work.wanted, inside);
   return -areaOfLoop(loop) <= Math.abs(areaOf(contour)) + perimeterOf(contour) * 2 * halfKerfOf(work);
 };
 
-const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && work.wanted[inside]!.kept === 'punch';
+const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && itemAt(work.wanted, inside).kept === 'punch';
 
 const innermost = (work: Work, at: Point): number | undefined => {
   let found: { index: number; area: number } | undefined;
@@ -202,7 +204,13 @@ const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: 
 
 /** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */
 const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
-  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && isInside(loop, l[0]!.x, l[0]!.y));
+  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && encloses(loop, l));
+
+/** Of loops that do not cross: one place of the inner one says it. */
+const encloses = (loop: Path64, inner: Path64): boolean => {
+  const { x, y } = firstItem(inner);
+  return isInside(loop, x, y);
+};
 
 /** Area of a piece without the openings in it that were cut in the same group. */
 const netArea = (loop: Path64, loops: Paths64): number =>
@@ -210,9 +218,9 @@ const netArea = (loop: Path64, loops: Paths64): number =>
 
 /** Openings in the metal that a loop bounds; with the piece they are gone, and what stands in them stays. */
 const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
-  const within = loops.filter((l) => l !== loop && isInside(loop, l[0]!.x, l[0]!.y));
+  const within = loops.filter((l) => l !== loop && encloses(loop, l));
   const islands = within.filter((l) => areaOfLoop(l) < 0);
-  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => isInside(island, l[0]!.x, l[0]!.y)));
+  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => encloses(island, l)));
 };
 
 /** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. What was free from the first is no cut. */
@@ -220,8 +228,7 @@ const standingShare = ({ start, beforeRun: before }: State, loop: Path64): numbe
   const length = lengthOfLoop(loop);
   const wanted = 96;
   let [free, all, due] = [0, 0, 0];
-  for (let i = 0; i < loop.length; i += 1) {
-    const [p, q] = [loop[i]!, loop[(i + 1) % loop.length]!];
+  for (const [p, q] of roundPairs(loop)) {
     const size = Math.hypot(q.x - p.x, q.y - p.y);
     const pieces = Math.max(1, Math.min(Math.ceil((size / 1e5 / length) * wanted), wanted));
     due += size;
@@ -247,7 +254,7 @@ const meetsMetal = (work: Work, empty: Paths64, rapid: Segment): boolean => {
 
 const startIn = (work: Work, empty: Paths64, { cut, way }: Work['starts'][number]): Start => ({
   cut,
-  inMetal: isInMetal(work, empty, (way[0] ?? work.cuts[cut]!.segment).from),
+  inMetal: isInMetal(work, empty, (way[0] ?? itemAt(work.cuts, cut).segment).from),
   way: way.map((rapid) => meetsMetal(work, empty, rapid)),
 });
 

@@ -5,8 +5,10 @@
  * the wire; on the inner side it passes through the corner itself. So the outline is the sum of one simple piece per move
  * and one sector per corner, all counter-clockwise: a point is swept exactly where it is encircled at least once.
  */
+
 import type { Path64, Paths64 } from 'clipper2-ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { firstItem, lastItem } from '../../sequence/sequence.ts';
 
 export const UNITS_PER_MM = 1e5;
 
@@ -24,11 +26,11 @@ export const RESOLUTION = 2.5e-4;
  */
 export const sweepOf = (segments: readonly Segment[], radius: number): Paths64 => {
   const chain = segments.filter((s) => s.kind === 'arc' || s.from.x !== s.to.x || s.from.y !== s.to.y);
-  if (chain.length === 0) return segments.length === 0 ? [] : [discOf(segments[0]!.from, radius)];
+  if (chain.length === 0) return segments.length === 0 ? [] : [discOf(firstItem(segments).from, radius)];
   const right = sideOf(chain, radius, -1);
   const left = sideOf(chain, radius, 1).reverse();
-  const first = chain[0]!;
-  const last = chain[chain.length - 1]!;
+  const first = firstItem(chain);
+  const last = lastItem(chain);
   const outline: Path64 = [];
   outline.push(...right);
   pushArc(outline, last.to, radius, angleOf(directionAt(last, 'end')) - Math.PI / 2, Math.PI);
@@ -80,7 +82,8 @@ export const unitsOf = (x: number, y: number): { x: number; y: number } => ({
 const sideOf = (chain: readonly Segment[], radius: number, side: 1 | -1): Path64 => {
   const out: Path64 = [];
   chain.forEach((segment, i) => {
-    if (i > 0) joinAt(out, chain[i - 1]!, segment, radius, side);
+    const before = chain[i - 1];
+    if (before !== undefined) joinAt(out, before, segment, radius, side);
     if (segment.kind === 'line') pushLine(out, segment.from, segment.to, radius, side);
     else pushArcSide(out, segment, radius, side);
   });

@@ -1,6 +1,8 @@
 /** The wire's doings as the proof needs them: every cutting move with the radius it sweeps, the stops, and the travels between cuts. */
+
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Action } from '../../nc/read/program.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 
 /** One cutting move of the wire's centre. */
@@ -105,7 +107,7 @@ const gapNumbers = (actions: readonly Action[], gaps: ReadonlyMap<number, number
   const fill = (from: number, to: number, step: number): void => {
     let known: number | undefined;
     for (let i = from; i !== to; i += step) {
-      const a = actions[i]!;
+      const a = itemAt(actions, i);
       if (a.kind === 'move' && a.rapid) known = undefined;
       else if (a.kind === 'move') {
         numbers[i] ??= known;
@@ -139,7 +141,7 @@ const stopsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Sto
   });
   for (const s of pending) travelAfter.add(s);
   return stops.map((s, n) => {
-    const a = actions[s.action]!;
+    const a = itemAt(actions, s.action);
     const { comment, purpose } = a.kind === 'stop' ? a : NO_STOP;
     return {
       ...s,
@@ -164,7 +166,7 @@ const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly T
   const travels: Travel[] = [];
   let start = 0;
   for (let c = 0; c <= cuts.length; c += 1) {
-    const end = c < cuts.length ? cuts[c]!.action : actions.length;
+    const end = c < cuts.length ? itemAt(cuts, c).action : actions.length;
     if (end > start) travels.push(travelOf(actions, start, end, c - 1));
     start = end + 1;
   }
@@ -176,7 +178,7 @@ const travelOf = (actions: readonly Action[], start: number, end: number, before
   const doings: WireDoing[] = [];
   let wireCut = false;
   for (let i = start; i < end; i += 1) {
-    const a = actions[i]!;
+    const a = itemAt(actions, i);
     if (a.kind === 'move') {
       doings.push(rapids.length);
       rapids.push({ action: i, block: a.block, segment: a.centre });

@@ -1,4 +1,5 @@
 /** Bridges that tie the middles of letters to the plate: bars, straight through the letter on two opposite sides of each middle. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
 import { type Contour, contour, type Region } from '../../geometry/contour.ts';
@@ -8,6 +9,7 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import { type Lookup, lookupOf, lookupOfSegments, segmentsNear } from '../../geometry/near/lookup.ts';
 import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { line, type Point } from '../../geometry/segment.ts';
+import { neighbours, roundPairs, sideBySide } from '../../sequence/sequence.ts';
 
 export interface BridgeWish {
   /** mm */
@@ -29,8 +31,8 @@ export const barsOf = (region: Region, wish: BridgeWish): Bars => {
   const joined = new Set<string>();
   const bars: Contour[] = [];
   const covered: Point[] = [];
-  letter.holes.forEach((hole, i) => {
-    const middle = middleOf(region.holes[i]!);
+  sideBySide(letter.holes, region.holes).forEach(([hole, drawn], i) => {
+    const middle = middleOf(drawn);
     if (middle.room < wish.width / 2) covered.push(middle.at);
     for (const bar of chosen(letter, hole, middle.at, wish)) {
       const into = letter.holes.findIndex((h, k) => k !== i && windingIn(h, bar.end) !== 0);
@@ -114,7 +116,7 @@ const barAt = ({ ink }: Letter, start: number, across: number, aside: number, co
   );
   const [a, b] = [across - course.width / 2, across + course.width / 2];
   const corners = [placed(course, start, a), placed(course, start, b), placed(course, past, b), placed(course, past, a)];
-  const outline = counterClockwise(contour(corners.map((c, i) => line(c, corners[(i + 1) % 4]!))));
+  const outline = counterClockwise(contour(roundPairs(corners).map(([from, to]) => line(from, to))));
   return [{ outline, end: placed(course, past, across), cost: crossed + ASIDE * aside }];
 };
 
@@ -127,17 +129,14 @@ const ASIDE = 0.5;
 /** Stretches of a straight way from the middle of a letter outwards that lie in the letter, in the order in which they come. */
 const inkAlong = (ink: Lookup, start: number, across: number, course: Course): readonly Run[] => {
   const { minX, minY, maxX, maxY } = ink.bounds;
-  const out = course.axis === 'upright' ? [minY, maxY] : [minX, maxX];
-  const last = course.side > 0 ? out[1]! + course.width : out[0]! - course.width;
+  const [low, high] = course.axis === 'upright' ? [minY, maxY] : [minX, maxX];
+  const last = course.side > 0 ? high + course.width : low - course.width;
   const way = line(placed(course, start, across), placed(course, last, across));
   const cuts = segmentsNear(ink, boundsOf(way), 1e-6)
     .flatMap(({ segment }) => intersect(way, segment, 1e-7))
     .flatMap((m) => (m.kind === 'overlap' ? m.first : [m.first]));
   const at = [...new Set([0, ...cuts, 1])].sort((p, q) => p - q).map((share) => start + (last - start) * share);
-  return at.slice(1).flatMap((to, i) => {
-    const from = at[i]!;
-    return windingIn(ink, placed(course, (from + to) / 2, across)) > 0 ? [{ from, to }] : [];
-  });
+  return neighbours(at).flatMap(([from, to]) => (windingIn(ink, placed(course, (from + to) / 2, across)) > 0 ? [{ from, to }] : []));
 };
 
 interface Run {

@@ -1,4 +1,5 @@
 /** Letters -> what is cut: grown or shrunk for play, with bridges or without the middles that fall out. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import { clockwise, counterClockwise } from '../../geometry/chain.ts';
 import type { Contour, Region } from '../../geometry/contour.ts';
@@ -7,6 +8,7 @@ import { type Nested, nest, regionsOf } from '../../geometry/near/containment.ts
 import { roomiestPoint } from '../../geometry/near/roomiest.ts';
 import { offsetRegion } from '../../geometry/offset/offset.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import { type BridgeWish, barsOf } from './bridges.ts';
 import { WITHIN } from './letters.ts';
 
@@ -85,18 +87,16 @@ interface Outermost {
 
 /** An opening on an island that is tied lies in no other opening: it is one of the outermost. */
 const outermostOf = (contours: readonly Contour[]): Outermost => {
-  const nested = nest(contours, WITHIN);
-  return {
-    outermost: contours.filter((_, i) => nested[i]!.depth === 0),
-    islands: contours.filter((_, i) => nested[i]!.depth === 1).map((c) => roomiest(c, [])),
-  };
+  const lying = sideBySide(contours, nest(contours, WITHIN));
+  const at = (wanted: number): readonly Contour[] => lying.flatMap(([contour, { depth }]) => (depth === wanted ? [contour] : []));
+  return { outermost: at(0), islands: at(1).map((c) => roomiest(c, [])) };
 };
 
 /** A place to thread the wire in every opening: in the letters themselves, or in the middles of letters that stand. */
 export const startsOf = ({ contours, nested }: Pick<CutOuts, 'contours' | 'nested'>, letters: 'openings' | 'pieces'): readonly Point[] =>
-  contours.flatMap((c, i) => {
-    const isOpening = (nested[i]!.depth % 2 === 0) === (letters === 'openings');
-    const within = contours.filter((_, k) => nested[k]!.parent === i);
+  sideBySide(contours, nested).flatMap(([c, { depth }], i) => {
+    const isOpening = (depth % 2 === 0) === (letters === 'openings');
+    const within = sideBySide(contours, nested).flatMap(([inner, { parent }]) => (parent === i ? [inner] : []));
     return isOpening ? [roomiest(c, within)] : [];
   });
 

@@ -3,6 +3,7 @@
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { point } from '../../geometry/segment.ts';
 import { given } from '../../quantity/figure.ts';
+import { certain } from '../../sequence/sequence.ts';
 import { type Finding, type Place, type Remedy, remedy } from '../../text/finding.ts';
 import { name as asName, count, fixed, list, mm, name, number, type Part, term } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
@@ -191,7 +192,8 @@ export const missingLetters = (missing: readonly MissingCharacter[], font: strin
 
 /** A control sign is not seen: its number is told. */
 const spelled = (character: string): Text => {
-  const code = term(`U+${character.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`);
+  const number = certain(character.codePointAt(0), 'a character that is spelled is not empty');
+  const code = term(`U+${number.toString(16).toUpperCase().padStart(4, '0')}`);
   return /[\p{C}\p{Z}]/u.test(character) ? only(code) : signs.seen(character, code);
 };
 

@@ -1,10 +1,12 @@
 /** Glyphs in their places -> contours that do not cross, about 0, 0: what overlaps is one, what is inside knows it. */
+
 import { areaOf, boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { united } from '../../geometry/make/combine.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { transformChain, translation } from '../../geometry/transform.ts';
+import { firstItem } from '../../sequence/sequence.ts';
 import type { PlacedGlyph } from './lay-out.ts';
 import { type DrawnOutlines, drawOutlines } from './outline.ts';
 
@@ -72,7 +74,7 @@ export const drawLetters = (glyphs: readonly PlacedGlyph[], scale: number, toler
     inParts: [...models].flatMap(([character, m]) =>
       m.kind === 'model' && m.contours.filter((c) => areaOf(c) > 0).length > 1 ? [character] : [],
     ),
-    origin: { x: marks[0]!.at.x + move.x, y: marks[0]!.at.y + move.y },
+    origin: { x: firstItem(marks).at.x + move.x, y: firstItem(marks).at.y + move.y },
   };
 };
 

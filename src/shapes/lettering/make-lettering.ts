@@ -2,6 +2,7 @@
 
 import { areaOf } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, deviating, list, name, term, um } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -80,8 +81,8 @@ const unusable = (characters: readonly string[], typeface: Typeface): Finding =>
 
 const finished = (request: LetteringRequest, typeface: Typeface, scale: number, letters: Letters, cut: CutOuts): MadeShape => {
   const { metal } = request;
-  const outlines = cut.contours.map((contour, i): Outline => {
-    const isInk = cut.nested[i]!.depth % 2 === 0;
+  const outlines = sideBySide(cut.contours, cut.nested).map(([contour, { depth }]): Outline => {
+    const isInk = depth % 2 === 0;
     return {
       contour: areaOf(contour) > 0 ? contour : counterClockwise(contour),
       metal: isInk === (metal === 'inside') ? 'inside' : 'outside',

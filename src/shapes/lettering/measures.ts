@@ -1,10 +1,12 @@
 /** What is narrow in lettering: the narrowest way for the wire, and the thinnest metal that stays. */
+
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { closestBetweenChains } from '../../geometry/near/closest.ts';
 import type { Nested } from '../../geometry/near/containment.ts';
 import { narrowestGap } from '../../geometry/near/narrowest.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 
 export interface Gap {
   readonly distance: number;
@@ -22,14 +24,13 @@ export interface Narrow {
 export const narrowOf = (contours: readonly Contour[], nested: readonly Nested[], inks: 'metal' | 'opening'): Narrow => {
   // What is between two contours is found fast, and spares much of the looking across single ones.
   const best = between(contours, nested);
-  contours.forEach((c, i) => {
-    const depth = nested[i]!.depth;
+  for (const [c, { depth }] of sideBySide(contours, nested)) {
     for (const across of ['inside', 'outside'] as const) {
       const side = (depth + (across === 'inside' ? 1 : 0)) % 2;
       const gap = narrowestGap(c, across, best[side]?.distance);
       if (gap.kind === 'gap') best[side] = gap;
     }
-  });
+  }
   const [ground, ink] = best;
   const [metal, opening] = inks === 'metal' ? [ink, ground] : [ground, ink];
   return { opening, metal };
@@ -37,14 +38,13 @@ export const narrowOf = (contours: readonly Contour[], nested: readonly Nested[]
 
 /** The narrowest between neighbours, which lie in the same contour, or one straight in the other: first of the ground, which an even number of contours lies round, then of ink. */
 const between = (contours: readonly Contour[], nested: readonly Nested[]): [Gap | undefined, Gap | undefined] => {
-  const boxes = contours.map(boundsOfChain);
+  const lying = sideBySide(contours, nested).map(([contour, within]) => ({ contour, within, box: boundsOfChain(contour) }));
   const best: [Gap | undefined, Gap | undefined] = [undefined, undefined];
-  contours.forEach((a, i) => {
-    for (let j = 0; j < i; j += 1) {
-      const [one, other] = [nested[i]!, nested[j]!];
+  lying.forEach(({ contour: a, within: one, box }, i) => {
+    for (const [j, { contour: b, within: other, box: otherBox }] of lying.slice(0, i).entries()) {
       const depth = one.parent === other.parent ? one.depth : one.parent === j ? one.depth : other.parent === i ? other.depth : -1;
-      if (depth < 0 || apart(boxes[i]!, boxes[j]!) >= (best[depth % 2]?.distance ?? Number.POSITIVE_INFINITY)) continue;
-      const { distance, first, second } = closestBetweenChains(a, contours[j]!, 1e-9);
+      if (depth < 0 || apart(box, otherBox) >= (best[depth % 2]?.distance ?? Number.POSITIVE_INFINITY)) continue;
+      const { distance, first, second } = closestBetweenChains(a, b, 1e-9);
       if (distance < (best[depth % 2]?.distance ?? Number.POSITIVE_INFINITY)) best[depth % 2] = { distance, from: first.at, to: second.at };
     }
   });

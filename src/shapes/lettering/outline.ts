@@ -1,7 +1,9 @@
 /** Outlines of a glyph -> closed contours of lines and arcs in mm, the curves met within a tolerance. */
+
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { type FitCurve, fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { distanceBetween, line, type Point, type Segment } from '../../geometry/segment.ts';
+import { firstItem, lastItem, neighbours } from '../../sequence/sequence.ts';
 import type { GlyphOutline, GlyphStep } from './typeface.ts';
 
 export interface Drawing {
@@ -37,7 +39,7 @@ export const drawOutlines = (outlines: readonly GlyphOutline[], place: (p: Point
 
 /** What is dropped for its shortness must leave no gap. */
 const closed = (segments: readonly Segment[]): readonly Segment[] => {
-  const first = segments[0]!.from;
+  const first = firstItem(segments).from;
   return segments.map((s, i) => (i === segments.length - 1 ? { ...s, to: first } : s));
 };
 
@@ -58,9 +60,9 @@ const NOTHING = 1e-7;
 
 /** A Bézier curve of the second or third degree by the corners of its control polygon, over 0 to 1; its ends are those corners exactly. */
 export const bezier = (corners: readonly Point[]): FitCurve => {
-  const [from, to] = [corners[0]!, corners.at(-1)!];
+  const [from, to] = [firstItem(corners), lastItem(corners)];
   const inner = polynomial(corners);
-  const slope = polynomial(corners.slice(1).map((p, i) => ({ x: p.x - corners[i]!.x, y: p.y - corners[i]!.y })));
+  const slope = polynomial(neighbours(corners).map(([p, q]) => ({ x: q.x - p.x, y: q.y - p.y })));
   return { start: 0, end: 1, pointAt: (t) => (t === 0 ? from : t === 1 ? to : inner(t)), tangentAt: slope };
 };
 

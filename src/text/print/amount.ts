@@ -1,4 +1,5 @@
 /** One number or several with their unit for a reader: the digits that it was worked out with, carried into his unit and marks. */
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Amount, Digits, Part } from '../part.ts';
 import type { Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
@@ -85,12 +86,12 @@ const scaled = (amount: Amount, factor: number, marks: Marks, limit: boolean): s
   const parts = 10 ** decimals;
   const rounded = limit ? Math.ceil(size * parts - 1e-6) / parts : Math.round(size * parts) / parts;
   const text = digitsOf(rounded, { upTo: decimals });
-  const longer = Math.trunc(rounded) >= 10_000 && shown.split('.')[0]!.length < String(Math.trunc(rounded)).length;
+  const longer = Math.trunc(rounded) >= 10_000 && firstItem(shown.split('.')).length < String(Math.trunc(rounded)).length;
   return marked(`${amount.value < 0 ? '-' : ''}${text}`, marks, amount.grouped === true || longer);
 };
 
 /** Digits of a written number that count: '0.0250' has three. */
-const countingDigits = (written: string): number => written.split('e')[0]!.replace(/[-.]/g, '').replace(/^0+/, '').length;
+const countingDigits = (written: string): number => firstItem(written.split('e')).replace(/[-.]/g, '').replace(/^0+/, '').length;
 
 /** Decimals with which so many digits of a size count. */
 const decimalsFor = (size: number, digits: number): number => Math.min(9, Math.max(0, digits - 1 - Math.floor(Math.log10(size))));

@@ -1,4 +1,5 @@
 /** A sentence of the house told in other units and marks: 'R 0.165 mm at (98.000, 58.000)' becomes 'R 0,00650 in at (3,8583; 2,2835)'. */
+import { firstItem } from '../../sequence/sequence.ts';
 import { HOUSE, type Reader } from '../reader.ts';
 import { type SaidNumber, type SaidPart, type SaidUnit, saidParts } from './said.ts';
 
@@ -119,7 +120,7 @@ const trimmed = (value: number, decimals: number): number =>
 const marked = ({ text, sign, grouped }: SaidNumber, size: number, decimals: number, { decimalMark, groupMark }: Marks): string => {
   if (text.includes('e')) return text.replace('.', decimalMark);
   const [whole = '', rest] = size.toFixed(decimals).split('.');
-  const longer = whole.length > 4 && text.split('.')[0]!.length < whole.length;
+  const longer = whole.length > 4 && firstItem(text.split('.')).length < whole.length;
   const led = grouped || longer ? whole.replace(/\B(?=(\d{3})+$)/g, groupMark) : whole;
   return `${sign}${led}${rest === undefined ? '' : `${decimalMark}${rest}`}`;
 };
