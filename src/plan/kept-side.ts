@@ -3,16 +3,19 @@
 import { boundsOfChain, centroidOf, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
-import type { Finding } from '../text/finding.ts';
+import { type Finding, type Remedy, remedy } from '../text/finding.ts';
+import { contour as loopNamed, name, type Part, term } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { find } from './findings.ts';
 import type { Kept } from './plan.ts';
 import type { GivenHole, PlanQuestion, WantedLoop } from './question.ts';
+import { someLoops } from './said.ts';
 
-/** A loop that will be cut, with the side that is kept and why. */
+/** A loop that will be cut, with the side that is kept. */
 export interface KeptLoop {
   readonly loop: WantedLoop;
   readonly kept: Kept;
-  readonly reason: string;
 }
 
 export interface Sorted {
@@ -27,7 +30,7 @@ export interface Sorted {
 /** What of the question decides it. */
 export type KeptQuestion = Pick<PlanQuestion, 'loops' | 'outline' | 'kept' | 'keptByShape' | 'startHole'>;
 
-type Decision = { readonly kind: Kept | 'block' | 'hole' | 'leave'; readonly reason: string };
+type Decision = { readonly kind: Kept | 'block' | 'hole' | 'leave'; readonly reason: keyof typeof reasons };
 
 /** Every loop gets its place: cut as die or punch, edge of the block, start hole, or left alone. */
 export const sortLoops = (question: KeptQuestion): Sorted => {
@@ -39,7 +42,7 @@ export const sortLoops = (question: KeptQuestion): Sorted => {
     const { kind, reason } = decide(loop, question);
     if (kind === 'block') block.push(loop);
     else if (kind === 'hole') drawnHoles.push({ at: centroidOf(loop.contour), diameter: diameterOf(loop.contour) });
-    else if (kind !== 'leave') cut.push({ loop, kept: kind, reason });
+    else if (kind !== 'leave') cut.push({ loop, kept: kind });
     const alike = decided.get(`${kind} ${reason}`) ?? { kind, reason, loops: [] };
     alike.loops.push(loop);
     decided.set(`${kind} ${reason}`, alike);
@@ -50,21 +53,27 @@ export const sortLoops = (question: KeptQuestion): Sorted => {
 
 const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
   const asked = Object.hasOwn(question.kept, loop.id) ? question.kept[loop.id] : undefined;
-  if (asked !== undefined)
-    return { kind: asked, reason: question.keptByShape?.includes(loop.id) === true ? 'the shape says so' : 'you said so' };
+  if (asked !== undefined) return { kind: asked, reason: question.keptByShape?.includes(loop.id) === true ? 'shape' : 'asked' };
   // With the outline as the block every loop is one step nearer to being a part.
   const level = question.outline === 'block' ? loop.depth - 1 : loop.depth;
-  if (level < 0) return { kind: 'block', reason: 'the outermost loops are the edge of the block in this job' };
+  if (level < 0) return { kind: 'block', reason: 'edge' };
   const insideOpening = question.outline === 'block' ? level === 1 : level === 2;
-  if (insideOpening && fitsStartHole(loop.contour, question.startHole))
-    return { kind: 'hole', reason: 'a small circle inside an opening is where the wire is threaded' };
+  if (insideOpening && fitsStartHole(loop.contour, question.startHole)) return { kind: 'hole', reason: 'circle' };
   const die = question.outline === 'block' ? level % 2 === 0 : level % 2 === 1;
-  if (die) return { kind: 'die', reason: 'an opening in a part or block leaves the metal around it standing' };
-  return {
-    kind: 'punch',
-    reason: loop.depth === 0 ? 'an outermost loop is the outside of a part' : 'an island in an opening is a part of its own',
-  };
+  if (die) return { kind: 'die', reason: 'opening' };
+  return { kind: 'punch', reason: loop.depth === 0 ? 'outside' : 'island' };
 };
+
+/** Why a loop is taken for what it is taken for. */
+const reasons = phrases('kept-reason', {
+  shape: say`the shape says so`,
+  asked: say`you said so`,
+  edge: say`the outermost loops are the edge of the block in this job`,
+  circle: say`a small circle inside an opening is where the wire is threaded`,
+  opening: say`an opening in a part or block leaves the metal around it standing`,
+  outside: say`an outermost loop is the outside of a part`,
+  island: say`an island in an opening is a part of its own`,
+});
 
 /** A circle of just 3 mm is one as well in a drawing scaled for temperature, which moves sizes by less than this factor. */
 const GROWN = 1.002;
@@ -87,38 +96,52 @@ const near = (p: Point, q: Point): boolean => Math.hypot(p.x - q.x, p.y - q.y) <
 
 const diameterOf = (contour: Contour): number => perimeterOf(contour) / Math.PI;
 
-interface Decided {
-  readonly kind: Decision['kind'];
-  readonly reason: string;
+interface Decided extends Decision {
   readonly loops: WantedLoop[];
 }
 
-/** As many loops are called by name in one sentence. */
-const NAMED = 12;
-
-const namesOf = (loops: readonly WantedLoop[]): string => {
-  const ids = loops.slice(0, NAMED).map((l) => l.id);
-  if (loops.length > NAMED) return `${ids.join(', ')} and ${loops.length - NAMED} more`;
-  return ids.length === 1 ? ids[0]! : `${ids.slice(0, -1).join(', ')} and ${ids.at(-1)}`;
-};
+const namesOf = (loops: readonly WantedLoop[]): Part | Text =>
+  someLoops(
+    loops.map((l) => l.id),
+    'and',
+  );
 
 /** All loops decided alike in one sentence. */
 const statement = ({ kind, reason, loops }: Decided): Finding => {
-  const one = loops.length === 1;
-  const [who, is] = [namesOf(loops), one ? 'is' : 'are'];
-  const what: Record<Decision['kind'], string> = {
-    die: `${who} ${is} cut as ${one ? 'an opening' : 'openings'} (die type): the block is kept, the piece inside is the slug`,
-    punch: `${who} ${is} cut as ${one ? 'a part' : 'parts'} (punch type): the piece inside is kept`,
-    block: `${who} ${is} taken as the edge of the block and not cut`,
-    hole: `${who} ${is} taken as ${one ? 'a start hole' : 'start holes'} already there`,
-    leave: `${who} ${is} not cut`,
-  };
   const first = loops[0]!;
-  const b = boundsOfChain(first.contour);
-  const place = { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2, reach: (b.maxX - b.minX) / 2, loop: first.id } as const;
-  const remedy = `If that is not meant, set kept.${first.id}${one ? '' : ' and the like'} to die, punch or leave.`;
-  return find('kept-side', `${what[kind]}. Reason: ${reason}.`, one ? { place, remedy } : { remedy });
+  const one = loops.length === 1;
+  const field = `kept.${first.id}`;
+  return find('kept-side', say`${{ decision: (one ? single : several)[kind](namesOf(loops)) }}. Reason: ${{ reason: reasons[reason] }}.`, {
+    place: one ? around(first) : undefined,
+    remedy: remedy((one ? otherwise.one : otherwise.many)(field), { field }),
+  });
 };
+
+const around = ({ id, contour }: WantedLoop): Finding['place'] => {
+  const b = boundsOfChain(contour);
+  return { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2, reach: (b.maxX - b.minX) / 2, loop: id };
+};
+
+const otherwise = phrases('kept-otherwise', {
+  one: (field: string) => say`If that is not meant, set ${{ field: term(field) }} to die, punch or leave.`,
+  many: (field: string) => say`If that is not meant, set ${{ field: term(field) }} and the like to die, punch or leave.`,
+});
+
+const single = phrases('kept-one', {
+  die: (loop: Part | Text) => say`${{ loop }} is cut as an opening (die type): the block is kept, the piece inside is the slug`,
+  punch: (loop: Part | Text) => say`${{ loop }} is cut as a part (punch type): the piece inside is kept`,
+  block: (loop: Part | Text) => say`${{ loop }} is taken as the edge of the block and not cut`,
+  hole: (loop: Part | Text) => say`${{ loop }} is taken as a start hole already there`,
+  leave: (loop: Part | Text) => say`${{ loop }} is not cut`,
+});
+
+const several = phrases('kept-many', {
+  die: (loops: Part | Text) => say`${{ loops }} are cut as openings (die type): the block is kept, the piece inside is the slug`,
+  punch: (loops: Part | Text) => say`${{ loops }} are cut as parts (punch type): the piece inside is kept`,
+  block: (loops: Part | Text) => say`${{ loops }} are taken as the edge of the block and not cut`,
+  hole: (loops: Part | Text) => say`${{ loops }} are taken as start holes already there`,
+  leave: (loops: Part | Text) => say`${{ loops }} are not cut`,
+});
 
 const extent = (loop: WantedLoop): number => {
   const b = boundsOfChain(loop.contour);
@@ -130,9 +153,11 @@ const unknownOverrides = (question: KeptQuestion): Finding[] => {
   return Object.keys(question.kept)
     .filter((id) => !known.has(id))
     .map((id) =>
-      find('kept-of-unknown-loop', `A kept side is given for ${id}, but no loop of the drawing that is to be cut has that name.`, {
-        place: { kind: 'field', path: `kept.${id}` },
-      }),
+      find(
+        'kept-of-unknown-loop',
+        say`A kept side is given for ${{ loop: name(id) }}, but no loop of the drawing that is to be cut has that name.`,
+        { place: { kind: 'field', path: `kept.${id}` } },
+      ),
     );
 };
 
@@ -149,12 +174,32 @@ const openingsInSlugs = (cut: readonly KeptLoop[], loops: readonly WantedLoop[])
     const around = side === 'die' ? cutAround(loop.id) : undefined;
     if (around !== undefined && kept.get(around) === 'die') bySlug.set(around, [...(bySlug.get(around) ?? []), loop]);
   }
-  return [...bySlug].map(([slug, within]) => {
-    const one = within.length === 1;
-    const sentence = `${namesOf(within)} ${one ? 'is to be an opening' : 'are to be openings'} in the slug of ${slug}: the metal round ${one ? 'it' : 'them'} falls out with that slug.`;
-    return find('opening-in-slug', sentence, {
-      place: { kind: 'field', path: `kept.${slug}` },
-      remedy: `If the piece inside ${slug} is the part, set kept.${slug} to punch; if it is waste, set kept.${within[0]!.id}${one ? '' : ' and the like'} to leave, or to punch where the inside is a part.`,
-    });
-  });
+  return [...bySlug].map(([slug, within]) => inSlug(slug, within));
+};
+
+const inSlug = (slug: string, within: readonly WantedLoop[]): Finding => {
+  const place = { kind: 'field', path: `kept.${slug}` } as const;
+  const [openings, first] = [namesOf(within), `kept.${within[0]!.id}`];
+  const asPunch = (text: Text): Remedy => remedy(text, { field: place.path, value: 'punch' });
+  if (within.length === 1)
+    return find(
+      'opening-in-slug/one',
+      say`${{ opening: openings }} is to be an opening in the slug of ${{ slug: loopNamed(slug) }}: the metal round it falls out with that slug.`,
+      {
+        place,
+        remedy: asPunch(
+          say`If the piece inside ${{ slug: loopNamed(slug) }} is the part, set ${{ field: term(place.path) }} to punch; if it is waste, set ${{ opening: term(first) }} to leave, or to punch where the inside is a part.`,
+        ),
+      },
+    );
+  return find(
+    'opening-in-slug/many',
+    say`${{ openings }} are to be openings in the slug of ${{ slug: loopNamed(slug) }}: the metal round them falls out with that slug.`,
+    {
+      place,
+      remedy: asPunch(
+        say`If the piece inside ${{ slug: loopNamed(slug) }} is the part, set ${{ field: term(place.path) }} to punch; if it is waste, set ${{ opening: term(first) }} and the like to leave, or to punch where the inside is a part.`,
+      ),
+    },
+  );
 };

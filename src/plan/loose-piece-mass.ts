@@ -11,9 +11,3 @@ export const saidMass = (kg: number): Part | Text => {
 };
 
 const words = phrases('piece-mass', { under: say`less than ${{ least: quantity(1, 'g') }}` });
-
-export const spokenMass = (kg: number): string => {
-  if (kg < 0.001) return 'less than 1 g';
-  if (kg < 0.1) return `${(kg * 1000).toFixed(kg < 0.01 ? 1 : 0)} g`;
-  return `${kg.toFixed(kg < 1 ? 2 : 1)} kg`;
-};

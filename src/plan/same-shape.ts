@@ -1,6 +1,9 @@
 /** Loops of the same shape, so that what holds for one is worked out once for all of them. */
 import type { Contour } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
+import { contour, count, type Part } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { KeptLoop } from './kept-side.ts';
 import type { CoreChoice } from './question.ts';
 
@@ -42,10 +45,14 @@ export const shapesOf = (all: readonly Surroundings[], fromEdge: (id: string) =>
 };
 
 /** How a shape is called in a sentence. */
-export const shapeName = ({ first, members }: Shape): string => {
-  const more = members.length - 1;
-  return more === 0 ? first.loop.loop.id : `${first.loop.loop.id} (and ${more} more of the same shape)`;
+export const shapeName = ({ first, members }: Shape): Part | Text => {
+  const { id } = first.loop.loop;
+  return members.length === 1 ? contour(id) : words.alike(id, members.length - 1);
 };
+
+const words = phrases('shape', {
+  alike: (first: string, more: number) => say`${{ loop: contour(first) }} (and ${{ more: count(more) }} more of the same shape)`,
+});
 
 const startOf = (contour: Contour): Point => contour.segments[0]!.from;
 

@@ -1,6 +1,7 @@
 /** Every wire of the shop carried through the whole job: what each would need and leave, and why it drops out. */
 
 import type { Figure } from '../quantity/figure.ts';
+import type { Text } from '../text/text.ts';
 
 /** What a wire would need and leave; money in minor units, times in min, form in µm. */
 export interface WireOutcome {
@@ -25,7 +26,7 @@ export type WireDropOut = 'corner' | 'slot' | 'height' | 'machine' | 'finish' | 
 export type WireRow = { readonly id: string; readonly name: string; readonly inStock: boolean } & (
   | { readonly kind: 'worked out'; readonly outcome: WireOutcome; readonly unattended: number; readonly price: Figure }
   | { readonly kind: 'at least'; readonly outcome: WireOutcome }
-  | { readonly kind: 'drops out'; readonly why: WireDropOut; readonly reason: string }
+  | { readonly kind: 'drops out'; readonly why: WireDropOut; readonly reason: Text }
 );
 
 export interface WireTable {
@@ -37,5 +38,5 @@ export interface WireTable {
   /** The user named the wire. */
   readonly named: boolean;
   readonly currency: string;
-  readonly sentence: string;
+  readonly sentence: Text;
 }

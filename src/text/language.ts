@@ -3,7 +3,7 @@ import type { Noun } from './noun.ts';
 import type { Joint, Part } from './part.ts';
 
 /** Words that join a list, by what it is joined with: 'a, b and c'. */
-export type Junction = Exclude<Extract<Part, { kind: 'list' }>['joined'], 'blank' | 'dot' | 'plus'>;
+export type Junction = Exclude<Extract<Part, { kind: 'list' }>['joined'], 'semicolon' | 'blank' | 'dot' | 'plus'>;
 
 /** One template, or one for each plural category (CLDR: one, few, many, other …) of the count in a hole. */
 export type Template = string | { readonly by: string; readonly forms: Readonly<Record<string, string>> & { readonly other: string } };

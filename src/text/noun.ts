@@ -33,6 +33,11 @@ export const nouns = {
   spline: ['spline', 'splines'],
   middle: ['middle', 'middles'],
   job: ['job', 'jobs'],
+  part: ['part', 'parts'],
+  ring: ['ring', 'rings'],
+  energy: ['energy', 'energies'],
+  register: ['register', 'registers'],
+  'inside corner': ['inside corner', 'inside corners'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

@@ -66,9 +66,13 @@ export type Part =
   | { readonly kind: 'moment'; readonly at: number; readonly shown: ShownMoment }
   | { readonly kind: 'money'; readonly minor: number; readonly currency: string; readonly per?: Unit | undefined }
   | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
-  /** `inside`: a heading or label within a sentence, where English begins it with a small letter. */
-  | { readonly kind: 'text'; readonly text: Text; readonly inside?: true | undefined }
-  | { readonly kind: 'list'; readonly items: readonly Part[]; readonly joined: 'and' | 'or' | 'comma' | 'blank' | 'dot' | 'plus' }
+  /** `inside`: a heading or label within a sentence, where English begins it with a small letter. `clause`: without its closing stop. */
+  | { readonly kind: 'text'; readonly text: Text; readonly inside?: true | undefined; readonly clause?: true | undefined }
+  | {
+      readonly kind: 'list';
+      readonly items: readonly Part[];
+      readonly joined: 'and' | 'or' | 'comma' | 'semicolon' | 'blank' | 'dot' | 'plus';
+    }
   /** A finished English sentence of before the rebuild: read again by the printer. Goes with the last of them. */
   | { readonly kind: 'legacy'; readonly sentence: string };
 
@@ -200,6 +204,9 @@ export const placeWithUnit = ({ x, y }: Point, digits: Digits = upTo(3), unit = 
 
 /** A heading or label within a sentence: 'Height' in 'About height'. */
 export const inside = (label: Text): Part => ({ kind: 'text', text: label, inside: true });
+
+/** A whole sentence within another: its closing stop is left out. */
+export const clause = (text: Text): Part => ({ kind: 'text', text, clause: true });
 
 /** A text is itself a part; a part stays what it is. */
 export const asPart = (given: Part | Text): Part => ('kind' in given ? given : { kind: 'text', text: given });

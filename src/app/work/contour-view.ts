@@ -3,6 +3,7 @@
 import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
 import { mass } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { ContourView } from './views.ts';
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */
@@ -36,7 +37,7 @@ const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
 const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
-  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
+  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: printPlain(c.tab.reason) } }),
   piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
 });
 

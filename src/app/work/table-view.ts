@@ -127,7 +127,7 @@ export const othersView = (otherWays: OtherWays): TableView => ({
 export const wiresView = (wires: WireTable): TableView => ({
   columns: [left('Wire'), ...['Passes', 'Machine', 'Each', 'Ra', 'Holds'].map(right), left('')],
   rows: wires.rows.map((row): readonly Cell[] => {
-    if (row.kind === 'drops out') return [row.name, '', '', '', '', '', row.reason];
+    if (row.kind === 'drops out') return [row.name, '', '', '', '', '', printPlain(row.reason)];
     const { passes, minutes, each, finish, accuracy: within } = row.outcome;
     const from = row.kind === 'at least' ? 'from ' : '';
     return [
@@ -141,5 +141,5 @@ export const wiresView = (wires: WireTable): TableView => ({
     ];
   }),
   marked: wires.rows.findIndex((r) => r.id === wires.chosen),
-  note: wires.sentence,
+  note: printPlain(wires.sentence),
 });

@@ -4,12 +4,15 @@ import type { WireRow, WireTable } from '../../result/wires.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column, type PaperBlock } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 
 export const wireLines = (wires: WireTable, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
   const able = wires.rows.flatMap((row) => (row.kind === 'drops out' ? [] : [cells(row, wires)]));
-  const out = wires.rows.flatMap((r) => (r.kind === 'drops out' ? [wrapped(`${r.name}${stock(r)}: ${r.reason}.`, '  - ')] : []));
+  const out = wires.rows.flatMap((r) =>
+    r.kind === 'drops out' ? [wrapped(`${r.name}${stock(r)}: ${printPlain(r.reason)}.`, '  - ')] : [],
+  );
   const bounded = wires.rows.some((r) => r.kind === 'at least');
   return [...(able.length === 0 ? [] : [tableText(tableOf(able, bounded))]), ...(out.length === 0 ? [] : ['  These drop out:', ...out])];
 };

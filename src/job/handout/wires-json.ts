@@ -2,6 +2,7 @@
 
 import type { CutFacts } from '../../result/outcome-facts.ts';
 import type { WireRow } from '../../result/wires.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { figure, type Json } from './json-parts.ts';
 
 export const wiresJson = ({ wires }: Pick<CutFacts, 'wires'>): Json =>
@@ -9,14 +10,14 @@ export const wiresJson = ({ wires }: Pick<CutFacts, 'wires'>): Json =>
     ? {}
     : {
         wires: {
-          sentence: wires.sentence,
+          sentence: printPlain(wires.sentence),
           chosen: wires.chosen,
           runnerUp: wires.runnerUp,
           rows: wires.rows.map((row) => ({
             wire: row.id,
             inStock: row.inStock,
             kind: row.kind,
-            ...(row.kind === 'drops out' ? { why: row.why, reason: row.reason } : outcomeJson(row)),
+            ...(row.kind === 'drops out' ? { why: row.why, reason: printPlain(row.reason) } : outcomeJson(row)),
           })),
         },
       };

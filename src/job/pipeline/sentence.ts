@@ -5,10 +5,11 @@ import type { Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
+import { located } from '../../text/located.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { printMoney } from '../../text/print/money.ts';
-import { accuracy, finish, located } from '../../text/print/phrases.ts';
+import { accuracy, finish } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { cutHeight, type Job } from '../job.ts';
 
@@ -48,5 +49,5 @@ export const noSentence = (findings: readonly Finding[], proof?: Proof): string 
     return proof?.verdict === 'not proven' ? 'No. The program could not be proven against the drawing.' : 'No. It cannot be cut as asked.';
   const more =
     refusals.length > 1 ? ` ${refusals.length - 1} more ${refusals.length === 2 ? 'reason is' : 'reasons are'} listed below.` : '';
-  return `No. ${located(first)}${first.remedy === undefined ? '' : ` ${printPlain(first.remedy.text)}`}${more}`;
+  return `No. ${printPlain(located(first))}${first.remedy === undefined ? '' : ` ${printPlain(first.remedy.text)}`}${more}`;
 };

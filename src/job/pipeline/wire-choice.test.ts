@@ -9,6 +9,7 @@ import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import { wireTried } from '../../plan/wire/choose-wire.ts';
 import type { WireRow, WireTable } from '../../result/wires.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { answered, cut, hours } from '../answered.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import type { JobRun } from '../job-run.ts';
@@ -136,13 +137,16 @@ describe('a wire that drops out', () => {
   ] as const)('says that it is the %s, with its number', (why, run, id, reason) => {
     const out = row(tableOf(run), id);
     expect(out.kind === 'drops out' && out.why).toBe(why);
-    expect(out.kind === 'drops out' && out.reason).toMatch(reason);
+    expect(out.kind === 'drops out' && printPlain(out.reason)).toMatch(reason);
   });
 
   it('says that the machine cannot thread it, or that a slot is narrower than it needs', () => {
     const machine = { ...there(die.shop.machines[0]), wire: { low: 0.15, high: 0.3 } };
     const unthreaded = row(tableOf({ ...die, shop: { ...die.shop, machines: [machine] } }), 'brass-0.10');
-    expect(unthreaded.kind === 'drops out' && [unthreaded.why, unthreaded.reason]).toEqual(['machine', expect.stringContaining('0.1 mm')]);
+    expect(unthreaded.kind === 'drops out' && [unthreaded.why, printPlain(unthreaded.reason)]).toEqual([
+      'machine',
+      expect.stringContaining('0.1 mm'),
+    ]);
     const slot =
       '<svg xmlns="http://www.w3.org/2000/svg" width="30mm" height="30mm" viewBox="0 0 30 30"><path d="M0 0H30V30H0Z"/><path d="M5 5H15V10H20V10.33H15V15H5Z"/></svg>';
     const narrow = asked(
@@ -150,16 +154,19 @@ describe('a wire that drops out', () => {
       { ...die, drawing: new TextEncoder().encode(slot), drawingName: 'slot.svg' },
     );
     const out = row(tableOf(narrow), 'brass-0.30');
-    expect(out.kind === 'drops out' && [out.why, out.reason]).toEqual(['slot', expect.stringMatching(/needs 0\.\d+ mm at \(/)]);
+    expect(out.kind === 'drops out' && [out.why, printPlain(out.reason)]).toEqual(['slot', expect.stringMatching(/needs 0\.\d+ mm at \(/)]);
   });
 
   it('or is only not in stock, and then is never taken', () => {
     const shop = { ...die.shop, wires: die.shop.wires.map((w) => ({ ...w, inStock: w.diameter < 0.22 })) };
     const table = tableOf({ ...die, shop });
     expect(row(table, table.chosen as string).inStock).toBe(true);
-    expect(table.sentence).toMatch(/would save [\d.]+ EUR each, but is not in stock/);
+    expect(printPlain(table.sentence)).toMatch(/would save [\d.]+ EUR each, but is not in stock/);
     const none = tableOf({ ...die, shop: { ...die.shop, wires: die.shop.wires.map((w) => ({ ...w, inStock: false })) } });
-    expect([none.chosen, none.sentence]).toEqual([undefined, expect.stringMatching(/^No wire in stock does the job\. .* would do it/)]);
+    expect([none.chosen, printPlain(none.sentence)]).toEqual([
+      undefined,
+      expect.stringMatching(/^No wire in stock does the job\. .* would do it/),
+    ]);
   });
 });
 
@@ -171,7 +178,7 @@ describe('the wires in an answer', () => {
   it('stand as a table, a sentence, plain data and figures that can be asked why', () => {
     const { wires, plan } = cut(facts);
     expect([wires?.chosen, wires?.rows.length]).toEqual([plan.wire.id, die.shop.wires.length]);
-    expect(sentenceOf(facts.findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires?.sentence);
+    expect(sentenceOf(facts.findings.find((f) => f.code === 'wire-by-whole-job'))).toBe(wires && printPlain(wires.sentence));
     expect(JSON.stringify(answerJson(answer))).toContain('"runnerUp":"brass-0.25"');
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');
@@ -182,7 +189,7 @@ describe('the wires in an answer', () => {
   it('keep to the wire that was asked for and tell what another would cost', () => {
     const table = tableOf(asked({ wire: 'brass-0.20' }));
     expect([table.chosen, table.runnerUp]).toEqual(['brass-0.20', 'brass-0.30']);
-    expect(table.sentence).toMatch(/as you asked, costs .* the next is 0\.30 mm brass at .* % less/);
+    expect(printPlain(table.sentence)).toMatch(/as you asked, costs .* the next is 0\.30 mm brass at .* % less/);
     const made = runUpTo(asked({ wire: 'brass-0.20' }), 'program');
     expect(made.kind === 'programmed' && made.plan.wire.id).toBe('brass-0.20');
   });

@@ -12,9 +12,9 @@ import { passCount } from '../../plan/wire/passes-for.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { WireOutcome, WireRow, WireTable } from '../../result/wires.ts';
-import type { Finding } from '../../text/finding.ts';
-import { name as asName } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, name, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
@@ -146,7 +146,7 @@ const shortRow = ({ wire, least }: Fitting): WireRow => ({
   id: wire.id,
   name: wire.name,
   inStock: wire.inStock,
-  ...dropOutOf([], `with ${least.passes === 1 ? '1 pass' : `${least.passes} passes`} it falls further short of what is asked`),
+  ...dropOutOf([], words.short(least.passes)),
 });
 
 /** The row of a wire that cannot become the best, by the quick bound or else by the close one. */
@@ -206,7 +206,7 @@ const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow
   const price: Figure = {
     ...each,
     key: `wire.${wire.id}.each`,
-    name: say('wire-choice.each')`price each with ${{ wire: asName(wire.name) }} wire`,
+    name: say('wire-choice.each')`price each with ${{ wire: name(wire.name) }} wire`,
   };
   const outcome: WireOutcome = {
     passes: plan.passes.length,
@@ -228,11 +228,23 @@ export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable 
   return [
     find(
       'wire-not-proven',
-      `${taken?.name ?? 'The'} wire is the cheapest, but its program was not proven; no other wire was taken instead.`,
+      say`${{ wire: taken === undefined ? words.unnamed : words.named(taken.name) }} is the cheapest, but its program was not proven; no other wire was taken instead.`,
       {
         place: { kind: 'field', path: 'wire' },
-        remedy: `The next cheapest is ${next.name}: ask for wire ${next.id} to see whether its program is.`,
+        remedy: remedy(
+          say`The next cheapest is ${{ wire: name(next.name) }}: ask for wire ${{ id: term(next.id) }} to see whether its program is.`,
+          {
+            field: 'wire',
+            value: next.id,
+          },
+        ),
       },
     ),
   ];
 };
+
+const words = phrases('wire-trial', {
+  short: (passes: number) => say`with ${{ passes: count(passes, 'pass') }} it falls further short of what is asked`,
+  named: (wire: string) => say`${{ wire: name(wire) }} wire`,
+  unnamed: say`The wire`,
+});

@@ -3,8 +3,9 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { WireDropOut, WireRow, WireTable } from '../../result/wires.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { say } from '../../text/say.ts';
+import { fixed, list, money, name, type Part, quantity } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 export interface WireTableAsked {
   readonly rows: readonly WireRow[];
@@ -33,60 +34,79 @@ export const wireTableOf = ({ rows, chosen, named, currency }: WireTableAsked): 
 const rank = (row: Exclude<WireRow, { kind: 'drops out' }>, chosen: string | undefined): number =>
   row.id === chosen ? -1 : row.outcome.each;
 
-const sentenceOf = (table: Omit<WireTable, 'sentence'>): string => {
-  const { rows, chosen, runnerUp, named } = table;
+const sentenceOf = (table: Omit<WireTable, 'sentence'>): Text => {
+  const { rows, chosen } = table;
   const taken = rows.find((r): r is Able => r.id === chosen && r.kind === 'worked out');
-  const next = rows.find((r) => r.id === runnerUp);
-  const out = dropsSaid(rows);
-  if (taken === undefined) return `No wire in stock does the job${out}.${toOrder(table)}`;
-  const price = printMoney(taken.outcome.each, table.currency);
-  const head = named
-    ? `${taken.name} wire, as you asked, costs ${price} each`
-    : `${taken.name} wire costs least of the wires in stock that do the job, ${price} each with everything in it`;
-  const second =
-    next === undefined || next.kind === 'drops out' ? '; no other wire in stock does it' : `; ${secondSaid(taken, next, table)}`;
-  return `${head}${second}${out}.${toOrder(table)}`;
+  const head = taken === undefined ? [words.none] : takenSaid(taken, table);
+  return sentences([words.choice([...head, ...dropsSaid(rows)]), toOrder(table)]);
 };
 
-const OUT: Readonly<Record<WireDropOut, string>> = {
-  corner: 'too thick for a corner',
-  slot: 'too thick for a slot',
-  height: 'out by the height',
-  machine: 'not for the machine',
-  finish: 'short of the finish',
-  tolerance: 'short of the tolerance',
-  layout: 'not to be laid out',
+/** The wire that is taken, and the next one. */
+const takenSaid = (taken: Able, { rows, runnerUp, named, currency }: Omit<WireTable, 'sentence'>): readonly Text[] => {
+  const next = rows.find((r) => r.id === runnerUp);
+  return [
+    (named ? words.asAsked : words.cheapest)(taken.name, money(taken.outcome.each, currency)),
+    next === undefined || next.kind === 'drops out' ? words.noOther : secondSaid(taken, next, currency),
+  ];
 };
 
 /** Wires in stock that drop out, together where the reason is of one kind; number and place stand in the table. */
-const dropsSaid = (rows: readonly WireRow[]): string => {
+const dropsSaid = (rows: readonly WireRow[]): readonly Text[] => {
   const drops = rows.flatMap((r) => (r.kind === 'drops out' && r.inStock ? [r] : []));
-  return [...new Set(drops.map((r) => r.why))]
-    .map((why) => {
-      const names = drops.filter((r) => r.why === why).map((r) => r.name);
-      const all = names.length === 1 ? `${names[0]} is` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)} are`;
-      return `; ${all} ${OUT[why]}`;
-    })
-    .join('');
+  return [...new Set(drops.map((r) => r.why))].map((why) => {
+    const names = drops.filter((r) => r.why === why).map((r) => name(r.name));
+    return (names.length === 1 ? words.isOut : words.areOut)(list(names, 'and'), out[why]);
+  });
 };
 
-const secondSaid = (taken: Able, next: Exclude<WireRow, { kind: 'drops out' }>, { currency }: Pick<WireTable, 'currency'>): string => {
-  const each = `${next.kind === 'at least' ? 'at least ' : ''}${printMoney(next.outcome.each, currency)}`;
+const secondSaid = (taken: Able, next: Exclude<WireRow, { kind: 'drops out' }>, currency: string): Text => {
+  const each = money(next.outcome.each, currency);
   const more = next.outcome.each / taken.outcome.each - 1;
-  const than = Math.abs(more) < 5e-5 ? 'the same' : `${Math.abs(more * 100).toFixed(1)} % ${more > 0 ? 'more' : 'less'}`;
-  return `the next is ${next.name} at ${each}, ${than}`;
+  const percent = quantity(Math.abs(more * 100), '%', fixed(1));
+  const than = Math.abs(more) < 5e-5 ? words.same : (more > 0 ? words.more : words.less)(percent);
+  return words.next(next.name, next.kind === 'at least' ? words.atLeast(each) : each, than);
 };
 
 /** A wire that is not on the shelf and would cost less, or do it at all. */
-const toOrder = ({ rows, chosen, currency }: Omit<WireTable, 'sentence'>): string => {
+const toOrder = ({ rows, chosen, currency }: Omit<WireTable, 'sentence'>): Text | undefined => {
   const taken = rows.find((r): r is Able => r.id === chosen && r.kind === 'worked out');
   const best = rows
     .filter((r): r is Able => r.kind === 'worked out' && !r.inStock && r.id !== chosen)
     .toSorted((a, b) => a.outcome.each - b.outcome.each)[0];
-  if (best === undefined || (taken !== undefined && best.outcome.each >= taken.outcome.each)) return '';
-  const saves = taken === undefined ? 'would do it' : `would save ${printMoney(taken.outcome.each - best.outcome.each, currency)} each`;
-  return ` ${best.name} wire ${saves}, but is not in stock.`;
+  if (best === undefined || (taken !== undefined && best.outcome.each >= taken.outcome.each)) return undefined;
+  return taken === undefined
+    ? words.wouldDo(best.name)
+    : words.wouldSave(best.name, money(taken.outcome.each - best.outcome.each, currency));
 };
+
+/** What a wire drops out by. */
+const out: Readonly<Record<WireDropOut, Text>> = phrases('wire-out', {
+  corner: say`too thick for a corner`,
+  slot: say`too thick for a slot`,
+  height: say`out by the height`,
+  machine: say`not for the machine`,
+  finish: say`short of the finish`,
+  tolerance: say`short of the tolerance`,
+  layout: say`not to be laid out`,
+});
+
+const words = phrases('wires', {
+  choice: (clauses: readonly Text[]) => say`${{ clauses: list(clauses, 'semicolon') }}.`,
+  none: say`No wire in stock does the job`,
+  asAsked: (wire: string, each: Part) => say`${{ wire: name(wire) }} wire, as you asked, costs ${{ each }} each`,
+  cheapest: (wire: string, each: Part) =>
+    say`${{ wire: name(wire) }} wire costs least of the wires in stock that do the job, ${{ each }} each with everything in it`,
+  noOther: say`no other wire in stock does it`,
+  next: (wire: string, each: Part | Text, than: Text) => say`the next is ${{ wire: name(wire) }} at ${{ each }}, ${{ than }}`,
+  atLeast: (each: Part) => say`at least ${{ each }}`,
+  same: say`the same`,
+  more: (by: Part) => say`${{ by }} more`,
+  less: (by: Part) => say`${{ by }} less`,
+  isOut: (wires: Part, by: Text) => say`${{ wires }} is ${{ by }}`,
+  areOut: (wires: Part, by: Text) => say`${{ wires }} are ${{ by }}`,
+  wouldDo: (wire: string) => say`${{ wire: name(wire) }} wire would do it, but is not in stock.`,
+  wouldSave: (wire: string, saved: Part) => say`${{ wire: name(wire) }} wire would save ${{ saved }} each, but is not in stock.`,
+});
 
 const dearer: Formula<'other' | 'taken'> = {
   name: say('pipeline.dearer')`what the runner-up costs more`,

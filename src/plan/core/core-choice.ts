@@ -3,12 +3,16 @@
 import { extentsOf } from '../../geometry/width.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, mm, name, quantity, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { Sorted } from '../kept-side.ts';
-import { spokenMass } from '../loose-piece-mass.ts';
+import { saidMass } from '../loose-piece-mass.ts';
 import type { CoreBurnt } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
+import { thousandths } from '../said.ts';
 import { type Shape, type Surroundings, shapeName } from '../same-shape.ts';
 import { costPerMinute } from '../wire/choose-wire.ts';
 
@@ -25,8 +29,11 @@ export interface CoreAsked {
 }
 
 export type CoreDecision =
-  | { readonly kind: 'slug'; readonly refused?: string }
+  | { readonly kind: 'slug'; readonly refused?: NotBurnt }
   | { readonly kind: 'burn'; readonly because: 'asked' | 'too small' | 'cheaper' };
+
+/** What stands against burning. */
+export type NotBurnt = keyof typeof against;
 
 /** A slug shorter than this, mm, cannot be caught; common practice, no source. */
 const SHORT = 5;
@@ -49,15 +56,22 @@ export const coreDecision = (asked: CoreAsked): CoreDecision => {
   return isCheaper(asked, asked.piece.area / (0.8 * asked.kerf)) ? { kind: 'burn', because: 'cheaper' } : { kind: 'slug' };
 };
 
-/** What stands against burning, whoever asks for it. */
-const whyNot = ({ shape: { first }, question }: CoreAsked): string | undefined => {
-  if (first.loop.kept === 'punch') return 'the piece inside is the part';
-  if (first.inside.length > 0) return 'something else is cut inside it';
+/** What stands against burning, whoever asks for it, before a way is looked for. */
+const whyNot = ({ shape: { first }, question }: CoreAsked): NotBurnt | undefined => {
+  if (first.loop.kept === 'punch') return 'part';
+  if (first.inside.length > 0) return 'inside';
   const { start = {} } = question;
-  return Object.hasOwn(start, first.loop.loop.id) && start[first.loop.loop.id] === 'edge'
-    ? 'it is begun from the edge of the block'
-    : undefined;
+  return Object.hasOwn(start, first.loop.loop.id) && start[first.loop.loop.id] === 'edge' ? 'edge' : undefined;
 };
+
+const against = phrases('core-against', {
+  part: say`the piece inside is the part`,
+  inside: say`something else is cut inside it`,
+  edge: say`it is begun from the edge of the block`,
+  tooMany: say`it would take thousands of rings`,
+  untraceable: say`its rings could not be followed`,
+  noWay: say`no way leads from a hole over its rings`,
+});
 
 /** mm of its longest way, less the kerf on both sides. */
 const slugLength = ({ shape, reach }: CoreAsked): number => Math.max(0, extentsOf(shape.first.loop.loop.contour).most - 2 * reach);
@@ -83,39 +97,55 @@ const slugNeeds = ({ run, machine, person = PERSON }: PlanQuestion) => ({
 });
 
 /** Why, in a few words that can follow 'because'. */
-export const coreReason = (asked: CoreAsked, because: Extract<CoreDecision, { kind: 'burn' }>['because']): string => {
-  if (because === 'asked') return 'you said so';
-  if (because === 'cheaper') return 'that costs less than the stops of a slug';
-  return `its slug would be only ${slugLength(asked).toFixed(1)} mm long (${spokenMass(asked.piece.mass)}), too small to be caught`;
+export const coreReason = (asked: CoreAsked, because: Extract<CoreDecision, { kind: 'burn' }>['because']): Text => {
+  if (because === 'asked') return words.asked;
+  return because === 'cheaper' ? words.cheaper : words.small(slugLength(asked), asked.piece.mass);
 };
 
-export const burntFinding = (asked: CoreAsked, { rings, length, bites, kerf, reason }: CoreBurnt): Finding => {
+export const burntFinding = (asked: CoreAsked, burnt: CoreBurnt): Finding => {
   const { stops, stopMinutes } = slugNeeds(asked.question);
   const { loop } = asked.shape.first.loop;
-  const most = Math.max(...bites.filter((b) => b < kerf), 0);
-  const how =
-    rings === 0
-      ? `the rough cut alone leaves nothing standing in it (kerf ${kerf.toFixed(3)} mm)`
-      : `${rings === 1 ? '1 ring' : `${rings} rings`} inside the rough cut, the first as wide as the kerf of ${kerf.toFixed(3)} mm, ${rings === 1 ? 'the rough cut then taking' : 'then each taking'} at most ${most.toFixed(3)} mm`;
-  const more = minutesOf(asked, length);
+  const { x, y } = loop.contour.segments[0]!.from;
+  const more = minutesOf(asked, burnt.length);
+  const field = `core.${loop.id}`;
   return find(
     'core-burnt',
-    `${shapeName(asked.shape)} is burnt out without a core because ${reason}: ${how}. ` +
-      `That takes ${more.toFixed(more < 10 ? 1 : 0)} min of cutting more, alone; a slug would need ${stops} stops of ${stopMinutes} min with somebody there.`,
+    say`${{ shape: shapeName(asked.shape) }} is burnt out without a core because ${{ reason: burnt.reason }}: ${{ how: ringsSaid(burnt) }}. That takes ${{ more: quantity(more, 'min', fixed(more < 10 ? 1 : 0)) }} of cutting more, alone; a slug would need ${{ stops: count(stops, 'stop') }} of ${{ stop: quantity(stopMinutes, 'min') }} with somebody there.`,
     {
-      place: { kind: 'spot', x: loop.contour.segments[0]!.from.x, y: loop.contour.segments[0]!.from.y, reach: 2, loop: loop.id },
-      ...(asked.shape.first.core === undefined && { remedy: `If a slug is wanted, set core.${loop.id} to slug.` }),
+      place: { kind: 'spot', x, y, reach: 2, loop: loop.id },
+      remedy:
+        asked.shape.first.core === undefined
+          ? remedy(say`If a slug is wanted, set ${{ field: term(field) }} to slug.`, { field, value: 'slug' })
+          : undefined,
     },
   );
 };
 
-/** Said only where the user asked for it, or where a slug too small to be caught is left because of it. */
-export const notBurntFinding = ({ shape }: CoreAsked, why: string): Finding => {
-  const { loop } = shape.first.loop;
-  return find('core-not-burnt', `${shapeName(shape)} cannot be burnt out without a core: ${why}. The piece inside comes out whole.`, {
-    place: { kind: 'field', path: `core.${loop.id}` },
-  });
+const ringsSaid = ({ rings, bites, kerf }: CoreBurnt): Text => {
+  const most = Math.max(...bites.filter((b) => b < kerf), 0);
+  if (rings === 0) return words.roughAlone(kerf);
+  return rings === 1 ? words.oneRing(kerf, most) : words.rings(rings, kerf, most);
 };
+
+const words = phrases('core-burnt', {
+  asked: say`you said so`,
+  cheaper: say`that costs less than the stops of a slug`,
+  small: (slug: number, mass: number) =>
+    say`its slug would be only ${{ slug: mm(slug, fixed(1)) }} long (${{ mass: saidMass(mass) }}), too small to be caught`,
+  roughAlone: (kerf: number) => say`the rough cut alone leaves nothing standing in it (kerf ${{ kerf: thousandths(kerf) }})`,
+  oneRing: (kerf: number, most: number) =>
+    say`1 ring inside the rough cut, the first as wide as the kerf of ${{ kerf: thousandths(kerf) }}, the rough cut then taking at most ${{ most: thousandths(most) }}`,
+  rings: (rings: number, kerf: number, most: number) =>
+    say`${{ rings: count(rings, 'ring') }} inside the rough cut, the first as wide as the kerf of ${{ kerf: thousandths(kerf) }}, then each taking at most ${{ most: thousandths(most) }}`,
+});
+
+/** Said only where the user asked for it, or where a slug too small to be caught is left because of it. */
+export const notBurntFinding = ({ shape }: CoreAsked, why: NotBurnt): Finding =>
+  find(
+    'core-not-burnt',
+    say`${{ shape: shapeName(shape) }} cannot be burnt out without a core: ${{ why: against[why] }}. The piece inside comes out whole.`,
+    { place: { kind: 'field', path: `core.${shape.first.loop.loop.id}` } },
+  );
 
 /** Choices for loops that are not cut. */
 export const coresOfUnknown = ({ core = {} }: PlanQuestion, { cut }: Sorted): readonly Finding[] => {
@@ -123,9 +153,11 @@ export const coresOfUnknown = ({ core = {} }: PlanQuestion, { cut }: Sorted): re
   return Object.keys(core)
     .filter((id) => !known.has(id))
     .map((id) =>
-      find('core-of-unknown-loop', `It is said what becomes of the core of ${id}, but no loop that is cut has that name.`, {
-        place: { kind: 'field', path: `core.${id}` },
-      }),
+      find(
+        'core-of-unknown-loop',
+        say`It is said what becomes of the core of ${{ loop: name(id) }}, but no loop that is cut has that name.`,
+        { place: { kind: 'field', path: `core.${id}` } },
+      ),
     );
 };
 

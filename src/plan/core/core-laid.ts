@@ -8,11 +8,11 @@ import type { Layout } from '../path/contour-layout.ts';
 import { facing } from '../path/leads.ts';
 import type { CoreBurnt, StartHole } from '../plan.ts';
 import { drilledRoom } from '../start/holes.ts';
-import { type CoreAsked, type CoreDecision, coreReason, isCheaper } from './core-choice.ts';
+import { type CoreAsked, type CoreDecision, coreReason, isCheaper, type NotBurnt } from './core-choice.ts';
 import { type CorePath, corePath } from './core-path.ts';
 import { type Ring, ringsWithin } from './core-rings.ts';
 
-export type RingsOf = { readonly kind: 'rings'; readonly rings: Ring } | { readonly kind: 'none'; readonly why: string };
+export type RingsOf = { readonly kind: 'rings'; readonly rings: Ring } | { readonly kind: 'none'; readonly why: NotBurnt };
 
 /** @param opened what the rough cut is programmed on. @param offset of the rough cut. */
 export const ringsOf = (opened: Contour, offset: number, kerf: number): RingsOf => {
@@ -20,7 +20,7 @@ export const ringsOf = (opened: Contour, offset: number, kerf: number): RingsOf 
   const outermost = outcome.kind === 'offset' && outcome.contours.length === 1 ? outcome.contours[0]! : undefined;
   const found = outermost === undefined ? ({ kind: 'untraceable' } as const) : ringsWithin(outermost, kerf);
   if (found.kind === 'rings') return { kind: 'rings', rings: found.outermost };
-  return { kind: 'none', why: found.kind === 'too many' ? 'it would take thousands of rings' : 'its rings could not be followed' };
+  return { kind: 'none', why: found.kind === 'too many' ? 'tooMany' : 'untraceable' };
 };
 
 /** The way from a hole over all rings to in front of the entry of a layout. */

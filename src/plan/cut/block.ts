@@ -5,10 +5,14 @@ import { type Contour, contour } from '../../geometry/contour.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { line, point } from '../../geometry/segment.ts';
 import type { Machine } from '../../physics/cut/machine.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { fixed, contour as loopNamed, mm, quantities, term, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { Sorted } from '../kept-side.ts';
 import type { PlanQuestion, WantedLoop } from '../question.ts';
+import { spot } from '../said.ts';
 
 export const blockFor = (sorted: Sorted, question: PlanQuestion): Contour => {
   const drawn = sorted.block[0];
@@ -38,8 +42,11 @@ export const stockFindings = (block: Contour, { cut, block: drawn }: Sorted, { s
     return [
       find(
         'stock-not-as-drawn',
-        `The job says that the stock is ${said(stock.width)} by ${said(stock.depth)} mm; the block of the drawing is ${said(width)} by ${said(depth)} mm, and it is taken.`,
-        { place: { kind: 'field', path: 'stock' }, remedy: 'Leave the size out of stock, or the block out of the drawing.' },
+        say`The job says that the stock is ${{ given: size(stock.width, stock.depth) }}; the block of the drawing is ${{ drawn: size(width, depth) }}, and it is taken.`,
+        {
+          place: { kind: 'field', path: 'stock' },
+          remedy: remedy(say`Leave the size out of ${{ field: term('stock') }}, or the block out of the drawing.`, { field: 'stock' }),
+        },
       ),
     ];
   }
@@ -52,7 +59,7 @@ const SAME = 0.005;
 /** As many contours outside the stock are told. */
 const MOST_OUTSIDE = 12;
 
-const said = (mm: number): string => String(Number(mm.toFixed(2)));
+const size = (width: number, depth: number) => quantities([width, depth], 'by', 'mm', upTo(2));
 
 /** The side of the stock that a contour reaches over by most. */
 const outside = ({ id, contour: loop }: WantedLoop, stock: Bounds): readonly Finding[] => {
@@ -68,10 +75,13 @@ const outside = ({ id, contour: loop }: WantedLoop, stock: Bounds): readonly Fin
   return [
     find(
       'outside-stock',
-      `${id} reaches ${said(Math.max(over, 0.01))} mm over the ${side} edge of the stock, at (${x.toFixed(3)}, ${y.toFixed(3)}).`,
+      say`${{ loop: loopNamed(id) }} reaches ${{ over: mm(Math.max(over, 0.01), upTo(2)) }} over ${{ edge: words[side] }}, at ${{ at: spot({ x, y }) }}.`,
       {
         place: { kind: 'spot', x, y, reach: over, loop: id },
-        remedy: 'Take a larger piece, or move its corner: stock.corner says where it lies in the drawing.',
+        remedy: remedy(
+          say`Take a larger piece, or move its corner: ${{ field: term('stock.corner') }} says where it lies in the drawing.`,
+          { field: 'stock.corner' },
+        ),
       },
     ),
   ];
@@ -86,19 +96,31 @@ const box = (left: number, low: number, right: number, high: number): Contour =>
 export const travelFindings = (block: Contour, cut: Sorted['cut'], { machine, open = [] }: PlanQuestion): readonly Finding[] => {
   const cuts = [...cut.map((k) => k.loop.contour), ...open.map((l) => l.path)];
   const beyond = cuts.length === 0 ? undefined : beyondTravel(mergedBounds(cuts.map(boundsOfChain)), machine);
-  if (beyond !== undefined) return [find('cuts-beyond-travel', `The cuts reach over ${beyond.sizes}.`, { remedy: beyond.remedy })];
+  if (beyond !== undefined)
+    return [find('cuts-beyond-travel', say`The cuts reach over ${{ sizes: beyond.sizes }}.`, { remedy: beyond.remedy })];
   const over = beyondTravel(boundsOfChain(block), machine);
-  return over === undefined ? [] : [find('block-beyond-travel', `The block is ${over.sizes}.`, { remedy: over.remedy })];
+  return over === undefined ? [] : [find('block-beyond-travel', say`The block is ${{ sizes: over.sizes }}.`, { remedy: over.remedy })];
 };
 
 const beyondTravel = (
   { minX, minY, maxX, maxY }: Bounds,
   { travel: { x, y } }: Machine,
-): { readonly sizes: string; readonly remedy: string } | undefined => {
+): { readonly sizes: Text; readonly remedy: Remedy } | undefined => {
   const [width, depth] = [maxX - minX, maxY - minY];
   if (width <= x && depth <= y) return undefined;
   return {
-    sizes: `${width.toFixed(1)} by ${depth.toFixed(1)} mm; the machine travels ${x} by ${y} mm`,
-    remedy: width <= y && depth <= x ? 'Turn it by a quarter.' : 'Cut it in two clampings, or on a larger machine.',
+    sizes: words.travel([width, depth], [x, y]),
+    remedy: remedy(width <= y && depth <= x ? words.turn : words.elsewhere),
   };
 };
+
+const words = phrases('block', {
+  left: say`the left edge of the stock`,
+  right: say`the right edge of the stock`,
+  lower: say`the lower edge of the stock`,
+  upper: say`the upper edge of the stock`,
+  travel: (reach: readonly [number, number], travel: readonly [number, number]) =>
+    say`${{ reach: quantities(reach, 'by', 'mm', fixed(1)) }}; the machine travels ${{ travel: quantities(travel, 'by', 'mm') }}`,
+  turn: say`Turn it by a quarter.`,
+  elsewhere: say`Cut it in two clampings, or on a larger machine.`,
+});

@@ -4,11 +4,14 @@ import { type Bounds, boundsOf } from '../../geometry/measure.ts';
 import { closestBetween } from '../../geometry/near/closest.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { type Clamp, edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
 import type { Visit } from '../path/contour-layout.ts';
 import { movedPoint, movedSegment } from '../path/moved.ts';
 import type { StartHole } from '../plan.ts';
+import { spot } from '../said.ts';
 
 /** All that the wire does for one contour, and where from: as designed, and how far it was moved from there. */
 export interface Run {
@@ -56,27 +59,29 @@ const clampFinding = ({ loop, by, hole, visits }: Run, clamp: Clamp, number: num
   const drilled = hole.origin === 'block edge' ? Number.POSITIVE_INFINITY : distanceTo(clamp, hole.at) - hole.diameter / 2;
   const [room, at] = drilled < cut.distance - halfKerf ? [drilled, hole.at] : [cut.distance - halfKerf, cut.at];
   if (room >= NEAR) return [];
-  const name = `clamp ${number}`;
+  const which = words.clamp(number);
   const place = { kind: 'spot', x: at.x, y: at.y, reach: 3, loop } as const;
-  const where = `(${at.x.toFixed(3)}, ${at.y.toFixed(3)})`;
   if (room <= 0)
     return [
-      find('cuts-clamp', `The wire would run into ${name} while it cuts ${loop}, at ${where}.`, {
-        place,
-        remedy: `Move ${name}, or hold the block from another side.`,
-      }),
+      find(
+        'cuts-clamp',
+        say`The wire would run into ${{ clamp: which }} while it cuts ${{ loop: contour(loop) }}, at ${{ at: spot(at) }}.`,
+        {
+          place,
+          remedy: say`Move ${{ clamp: which }}, or hold the block from another side.`,
+        },
+      ),
     ];
   return [
     find(
       'near-clamp',
-      `${loop} comes within ${room.toFixed(2)} mm of ${name} at ${where}; the nozzles need about ${NEAR} mm (common practice).`,
-      {
-        place,
-        remedy: `Look that the nozzles pass ${name}, or move it.`,
-      },
+      say`${{ loop: contour(loop) }} comes within ${{ room: mm(room, fixed(2)) }} of ${{ clamp: which }} at ${{ at: spot(at) }}; the nozzles need about ${{ need: mm(NEAR) }} (common practice).`,
+      { place, remedy: say`Look that the nozzles pass ${{ clamp: which }}, or move it.` },
     ),
   ];
 };
+
+const words = phrases('clamp', { clamp: (number: number) => say`clamp ${{ number: count(number) }}` });
 
 interface Nearest {
   readonly distance: number;

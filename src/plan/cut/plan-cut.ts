@@ -1,6 +1,8 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
 import type { Contour } from '../../geometry/contour.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, term } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { coresOfUnknown, withCore } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
 import { sortLoops } from '../kept-side.ts';
@@ -160,11 +162,21 @@ const refusedPlan = (
 
 /** @param edges outermost loops that are the edge of the block. */
 const nothingLeft = (edges: number): Finding => {
-  const why =
-    edges === 0 ? '' : `: ${edges === 1 ? 'its only outermost loop is' : `its ${edges} outermost loops are`} the edge of the block`;
-  return find(
-    'nothing-to-cut',
-    `No loop of the drawing is left to be cut${why}.`,
-    edges === 0 ? {} : { place: { kind: 'field', path: 'outline' }, remedy: 'If the outermost loops are to be cut, set outline to cut.' },
-  );
+  if (edges === 0) return find('nothing-to-cut', say`No loop of the drawing is left to be cut.`);
+  const more = {
+    place: { kind: 'field', path: 'outline' },
+    remedy: remedy(
+      say(
+        'nothing-to-cut/edges.remedy',
+      )`If the outermost loops are to be cut, set ${{ field: term('outline') }} to ${{ value: term('cut') }}.`,
+      { field: 'outline', value: 'cut' },
+    ),
+  } as const;
+  return edges === 1
+    ? find('nothing-to-cut/edge', say`No loop of the drawing is left to be cut: its only outermost loop is the edge of the block.`, more)
+    : find(
+        'nothing-to-cut/edges',
+        say`No loop of the drawing is left to be cut: its ${{ loops: count(edges) }} outermost loops are the edge of the block.`,
+        more,
+      );
 };

@@ -8,12 +8,16 @@ import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.
 import type { Point } from '../../geometry/segment.ts';
 import { judgeWall, thinBelow } from '../../physics/cut/thin-wall.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, fixed, mm } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { metalStaysBetween, nearestPlace, pairsNear } from '../near-pairs.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
+import { spot, thousandths } from '../said.ts';
+import type { Shape } from '../same-shape.ts';
 import { type ThinWall, wallsBetween, wallsWithin } from './thin-walls.ts';
-import type { WebLimits } from './webs.ts';
+import { betweenLoops, type Pair, type WebLimits, within } from './webs.ts';
 
 export interface ThinAsked {
   readonly cut: readonly KeptLoop[];
@@ -38,14 +42,12 @@ export const thinFindings = (asked: ThinAsked): readonly Finding[] => [
 /** The worst fin of a shape that is too thin, and the worst that is too long. */
 const fins = (shape: Shape): Finding[] => {
   const { loop, kept } = shape.first.loop;
-  return wallFindings(
-    wallsWithin(loop.contour, kept, thinBelow).map((wall) => ({ wall, where: `Within ${shapeName(shape)}`, loop: loop.id })),
-  );
+  return wallFindings(wallsWithin(loop.contour, kept, thinBelow).map((wall) => ({ wall, where: within(shape), loop: loop.id })));
 };
 
 interface Placed {
   readonly wall: ThinWall;
-  readonly where: string;
+  readonly where: Text;
   readonly loop: string;
 }
 
@@ -58,24 +60,16 @@ const wallFindings = (walls: readonly Placed[]): Finding[] => {
   const long = judged.filter((j) => j.verdict.kind === 'too long');
   return [
     ...worst(thin, (j) => -j.wall.thickness).map((j) =>
-      find(
-        'wall-too-thin',
-        `${j.where} a wall of ${j.wall.thickness.toFixed(3)} mm stands at ${spoken(j.wall.at)}; the thinnest that came out whole in tests on tool steel had 0.117 mm.${others(thin.length)}`,
-        {
-          place: spot(j.wall, j.loop),
-          remedy: 'Make it at least 0.12 mm thick, or cut that place with little energy only and expect to lose it.',
-        },
-      ),
+      find('wall-too-thin', sentences([words.thin(j), others(thin.length)]), {
+        place: alongWall(j.wall, j.loop),
+        remedy: say`Make it at least ${{ least: mm(0.12) }} thick, or cut that place with little energy only and expect to lose it.`,
+      }),
     ),
     ...worst(long, (j) => j.wall.length / j.wall.thickness).map((j) =>
-      find(
-        'wall-too-long',
-        `${j.where} a wall of ${j.wall.thickness.toFixed(3)} mm stands out over ${j.wall.length.toFixed(1)} mm at ${spoken(j.wall.at)}; in tests walls below 0.5 mm kept their shape up to 2 mm.${others(long.length)}`,
-        {
-          place: spot(j.wall, j.loop),
-          remedy: 'Ask whether it may be thicker or shorter; otherwise rough it with low energy, skim both faces alike and measure it.',
-        },
-      ),
+      find('wall-too-long', sentences([words.long(j), others(long.length)]), {
+        place: alongWall(j.wall, j.loop),
+        remedy: say`Ask whether it may be thicker or shorter; otherwise rough it with low energy, skim both faces alike and measure it.`,
+      }),
     ),
   ];
 };
@@ -84,11 +78,9 @@ const worst = <T>(things: readonly T[], badness: (thing: T) => number): readonly
   things.length === 0 ? [] : [things.reduce((a, b) => (badness(b) > badness(a) ? b : a))];
 
 /** Each wall is seen from both of its faces: what is counted here are faces, so it is only said that there are more. */
-const others = (count: number): string => (count > 2 ? ' There are more of the kind.' : '');
+const others = (faces: number): Text | undefined => (faces > 2 ? words.others : undefined);
 
-const spoken = (p: Point): string => `(${p.x.toFixed(3)}, ${p.y.toFixed(3)})`;
-
-const spot = ({ at, thickness, length }: ThinWall, loop: string): Finding['place'] & { kind: 'spot' } => ({
+const alongWall = ({ at, thickness, length }: ThinWall, loop: string): Finding['place'] & { kind: 'spot' } => ({
   kind: 'spot',
   x: at.x,
   y: at.y,
@@ -100,18 +92,18 @@ const spot = ({ at, thickness, length }: ThinWall, loop: string): Finding['place
 const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
   const most = Math.max(limits.kerf + WEB, 2 * limits.reach + WEB);
   const walls: Placed[] = [];
-  const webs: Pair[] = [];
-  const waste: Pair[] = [];
+  const webs: NearPair[] = [];
+  const waste: NearPair[] = [];
   for (const [i, j] of pairsNear(cut, most)) {
     const [a, b] = [cut[i]!, cut[j]!];
     const near = nearestPlace(a.loop.contour, b.loop.contour, most);
     if (near === undefined) continue;
-    const names = `${a.loop.id} and ${b.loop.id}`;
-    const pair = { ...near, names, loop: a.loop.id };
+    const loops: Pair = [a.loop.id, b.loop.id];
+    const pair = { ...near, loops };
     if (metalStaysBetween(a, b)) {
       if (near.width < thinBelow)
         walls.push(
-          ...wallsBetween(a.loop.contour, b.loop.contour, thinBelow).map((wall) => ({ wall, where: `Between ${names}`, loop: a.loop.id })),
+          ...wallsBetween(a.loop.contour, b.loop.contour, thinBelow).map((wall) => ({ wall, where: betweenLoops(loops), loop: a.loop.id })),
         );
       if (near.width >= limits.kerf && near.width < limits.kerf + WEB) webs.push(pair);
     } else if (a.kept === 'punch' && b.kept === 'punch' && a.loop.parent === b.loop.parent && near.width >= limits.reach) waste.push(pair);
@@ -119,45 +111,39 @@ const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
   return [...wallFindings(walls), ...(webs.length > 0 ? [webThin(webs, limits)] : []), ...wasteThin(waste, limits)];
 };
 
-interface Pair {
-  readonly at: Point;
-  readonly width: number;
-  readonly names: string;
-  readonly loop: string;
+interface NearPair extends Near {
+  readonly loops: Pair;
 }
 
-const narrowest = (pairs: readonly Pair[]): Pair => pairs.reduce((a, b) => (b.width < a.width ? b : a));
+const narrowest = (pairs: readonly NearPair[]): NearPair => pairs.reduce((a, b) => (b.width < a.width ? b : a));
 
-const more = (count: number, what: string): string =>
-  count === 1 ? '' : ` ${count - 1} more ${count === 2 ? 'pair is' : 'pairs are'} ${what}.`;
+/** Of the pairs but the one that is named. */
+const morePairs = (pairs: readonly NearPair[]): Text | undefined => {
+  if (pairs.length === 1) return undefined;
+  return pairs.length === 2 ? words.onePairMore : words.pairsMore(pairs.length - 1);
+};
 
-const webThin = (webs: readonly Pair[], { kerf }: WebLimits): Finding => {
-  const { at, width, names, loop } = narrowest(webs);
-  return find(
-    'web-thin',
-    `Between ${names} a web of ${width.toFixed(3)} mm is left at ${spoken(at)}; a kerf and ${WEB} mm, ${(kerf + WEB).toFixed(3)} mm, is the least that surely keeps its size.${more(webs.length, 'as near')}`,
-    {
-      place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop },
-      remedy: 'Rough both before either is finished, and measure the web.',
-    },
-  );
+const webThin = (webs: readonly NearPair[], { kerf }: WebLimits): Finding => {
+  const worst = narrowest(webs);
+  const { at, width, loops } = worst;
+  return find('web-thin', sentences([words.web(worst, kerf), morePairs(webs)]), {
+    place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop: loops[0] },
+    remedy: say`Rough both before either is finished, and measure the web.`,
+  });
 };
 
 /** Between two parts of one block: below two kerfs the waste falls as a strip of its own. */
-const wasteThin = (waste: readonly Pair[], { reach }: WebLimits): Finding[] => {
+const wasteThin = (waste: readonly NearPair[], { reach }: WebLimits): Finding[] => {
   const near = waste.filter((w) => w.width < 2 * reach + WEB);
   if (near.length === 0) return [];
-  const { at, width, names, loop } = narrowest(near);
+  const worst = narrowest(near);
+  const { at, width, loops } = worst;
   const left = width - 2 * reach;
-  const what =
-    left <= 0
-      ? 'the two kerfs run together there and the waste comes apart'
-      : `between the two kerfs a strip of ${left.toFixed(3)} mm is left, which bends and may short the wire`;
   const apart = Math.ceil((2 * reach + WEB) * 10) / 10;
   return [
-    find('parts-too-near', `${names} are ${width.toFixed(3)} mm apart at ${spoken(at)}: ${what}.${more(near.length, 'as near')}`, {
-      place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop },
-      remedy: `Lay them at least ${apart.toFixed(1)} mm apart.`,
+    find('parts-too-near', sentences([words.parts(worst, left <= 0 ? words.together : words.strip(left)), morePairs(near)]), {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop: loops[0] },
+      remedy: say`Lay them at least ${{ apart: mm(apart, fixed(1)) }} apart.`,
     }),
   ];
 };
@@ -200,27 +186,47 @@ const frameOf = (one: KeptLoop, block: Contour, edge: Lookup, { reach }: WebLimi
 
 const nearEdge = ({ one, at, standing, beyond }: Frame): Finding => {
   const { id } = one.loop;
-  const sentence = beyond
-    ? `${id} reaches over the edge of the block at ${spoken(at)}: there is no metal for all of it.`
-    : `Between ${id} and the edge of the block ${Math.max(0, standing).toFixed(3)} mm of metal are left at ${spoken(at)}: too little to hold anything.`;
-  return find('near-block-edge', sentence, {
+  return find('near-block-edge', beyond ? words.beyondEdge(id, at) : words.nearEdge(id, at, Math.max(0, standing)), {
     place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: id },
-    remedy: 'Take a larger block, move the contour inward, or begin it from the edge of the block.',
+    remedy: say`Take a larger block, move the contour inward, or begin it from the edge of the block.`,
   });
 };
 
 const weakFrames = (weak: readonly Frame[]): Finding[] => {
   if (weak.length === 0) return [];
-  const { one, at, standing, least } = weak.reduce((a, b) => (b.standing / b.least < a.standing / a.least ? b : a));
-  const rest = weak.length === 1 ? '' : ` ${weak.length - 1} more ${weak.length === 2 ? 'contour has' : 'contours have'} a weak frame.`;
+  const worst = weak.reduce((a, b) => (b.standing / b.least < a.standing / a.least ? b : a));
+  const { one, at, standing } = worst;
+  const more = weak.length - 1;
+  const rest = more === 0 ? undefined : more === 1 ? words.oneFrameMore : words.framesMore(more);
   return [
-    find(
-      'frame-weak',
-      `Round ${one.loop.id} the ring of block is only ${standing.toFixed(2)} mm thick at ${spoken(at)}; ${least.toFixed(1)} mm is the least for a contour of this size, by a rule of thumb (common practice, no source).${rest}`,
-      {
-        place: { kind: 'spot', x: at.x, y: at.y, reach: Math.max(2, standing), loop: one.loop.id },
-        remedy: 'Take a larger block, or rough first, let it move, and finish then.',
-      },
-    ),
+    find('frame-weak', sentences([words.frame(worst), rest]), {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: Math.max(2, standing), loop: one.loop.id },
+      remedy: say`Take a larger block, or rough first, let it move, and finish then.`,
+    }),
   ];
 };
+
+const words = phrases('thin-place', {
+  thin: ({ where, wall }: Placed) =>
+    say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands at ${{ at: spot(wall.at) }}; the thinnest that came out whole in tests on tool steel had ${{ tested: mm(0.117) }}.`,
+  long: ({ where, wall }: Placed) =>
+    say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands out over ${{ length: mm(wall.length, fixed(1)) }} at ${{ at: spot(wall.at) }}; in tests walls below ${{ thin: mm(0.5) }} kept their shape up to ${{ long: mm(2) }}.`,
+  others: say`There are more of the kind.`,
+  web: ({ loops, at, width }: NearPair, kerf: number) =>
+    say`${{ between: betweenLoops(loops) }} a web of ${{ web: thousandths(width) }} is left at ${{ at: spot(at) }}; a kerf and ${{ beside: mm(WEB) }}, ${{ least: thousandths(kerf + WEB) }}, is the least that surely keeps its size.`,
+  parts: ({ loops: [one, other], at, width }: NearPair, what: Text) =>
+    say`${{ one: contour(one) }} and ${{ other: contour(other) }} are ${{ apart: thousandths(width) }} apart at ${{ at: spot(at) }}: ${{ what }}.`,
+  together: say`the two kerfs run together there and the waste comes apart`,
+  strip: (left: number) =>
+    say`between the two kerfs a strip of ${{ strip: thousandths(left) }} is left, which bends and may short the wire`,
+  onePairMore: say`1 more pair is as near.`,
+  pairsMore: (more: number) => say`${{ more: count(more) }} more pairs are as near.`,
+  beyondEdge: (loop: string, at: Point) =>
+    say`${{ loop: contour(loop) }} reaches over the edge of the block at ${{ at: spot(at) }}: there is no metal for all of it.`,
+  nearEdge: (loop: string, at: Point, left: number) =>
+    say`Between ${{ loop: contour(loop) }} and the edge of the block ${{ left: thousandths(left) }} of metal are left at ${{ at: spot(at) }}: too little to hold anything.`,
+  frame: ({ one, at, standing, least }: Frame) =>
+    say`Round ${{ loop: contour(one.loop.id) }} the ring of block is only ${{ ring: mm(standing, fixed(2)) }} thick at ${{ at: spot(at) }}; ${{ least: mm(least, fixed(1)) }} is the least for a contour of this size, by a rule of thumb (common practice, no source).`,
+  oneFrameMore: say`1 more contour has a weak frame.`,
+  framesMore: (more: number) => say`${{ more: count(more) }} more contours have a weak frame.`,
+});

@@ -4,9 +4,13 @@ import { lengthOf } from '../../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import { isNested, metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
+import { spot, thousandths } from '../said.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from '../wire/narrow.ts';
 
@@ -30,8 +34,19 @@ const ownWeb = (shape: Shape, { kerf }: WebLimits): Finding[] => {
   const wayBetween = waysAlong(loop.contour);
   const place = narrowestPlace(loop.contour, kept === 'die' ? 'punch' : 'die', kerf, ({ sides, width }) => wayBetween(sides) > TIP * width);
   if (place === undefined) return [];
-  return [tooThin(`Within ${shapeName(shape)}`, loop.id, place.at, place.width, kerf)];
+  return [tooThin(within(shape), loop.id, place, kerf)];
 };
+
+const words = phrases('web', {
+  within: (shape: Shape) => say`Within ${{ shape: shapeName(shape) }}`,
+  between: ([one, other]: Pair) => say`Between ${{ one: contour(one) }} and ${{ other: contour(other) }}`,
+});
+
+/** 'Within L1', of the metal between two stretches of one contour. */
+export const { within, between: betweenLoops } = words;
+
+/** Ids of two contours. */
+export type Pair = readonly [string, string];
 
 /** Length of contour between two places on it, the shorter way round, mm. */
 const waysAlong = (contour: Contour): ((places: readonly [Point, Point]) => number) => {
@@ -49,53 +64,56 @@ const waysAlong = (contour: Contour): ((places: readonly [Point, Point]) => numb
   };
 };
 
-const tooThin = (where: string, loop: string, at: Point, width: number, kerf: number): Finding =>
+const tooThin = (where: Text, loop: string, { at, width }: Near, kerf: number): Finding =>
   find(
     'cuts-too-close',
-    `${where} a web of ${width.toFixed(3)} mm is left at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}), thinner than the kerf of ${kerf.toFixed(3)} mm.`,
+    say`${{ where }} a web of ${{ web: thousandths(width) }} is left at ${{ at: spot(at) }}, thinner than the kerf of ${{ kerf: thousandths(kerf) }}.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: kerf * 2, loop },
-      remedy: 'It may bend or burn through: ask whether it can be made thicker.',
+      remedy: say`It may bend or burn through: ask whether it can be made thicker.`,
     },
   );
 
 const between = (a: KeptLoop, b: KeptLoop, limits: WebLimits): Finding[] => {
   const near = nearestPlace(a.loop.contour, b.loop.contour, 2 * limits.reach);
   if (near === undefined) return [];
-  const names = `${a.loop.id} and ${b.loop.id}`;
-  const nested = isNested(a, b);
-  const stays = metalStaysBetween(a, b);
-  if (near.width < TOUCHING) return [touching(names, near, a.loop.id)];
-  if (stays) return near.width < limits.kerf ? [tooThin(`Between ${names}`, a.loop.id, near.at, near.width, limits.kerf)] : [];
-  if (near.width >= limits.reach) return nested ? [thinWaste(names, near, a.loop.id, limits)] : [];
-  return [
-    find(
-      'cuts-overlap',
-      `${names} are ${near.width.toFixed(3)} mm apart at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}); the rough cut along one reaches ${limits.reach.toFixed(3)} mm and would cut into the other.`,
-      {
-        place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: limits.reach * 2, loop: a.loop.id },
-        remedy: `Move them at least ${(Math.ceil(limits.reach * 100) / 100).toFixed(2)} mm apart.`,
-      },
-    ),
-  ];
+  const pair: Pair = [a.loop.id, b.loop.id];
+  if (near.width < TOUCHING) return [touching(pair, near)];
+  if (metalStaysBetween(a, b)) return near.width < limits.kerf ? [tooThin(betweenLoops(pair), a.loop.id, near, limits.kerf)] : [];
+  if (near.width < limits.reach) return [overlapping(pair, near, limits)];
+  return isNested(a, b) ? [thinWaste(pair, near, limits)] : [];
 };
+
+const overlapping = ([one, other]: Pair, { at, width }: Near, { reach }: WebLimits): Finding =>
+  find(
+    'cuts-overlap',
+    say`${{ one: contour(one) }} and ${{ other: contour(other) }} are ${{ apart: thousandths(width) }} apart at ${{ at: spot(at) }}; the rough cut along one reaches ${{ reach: thousandths(reach) }} and would cut into the other.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: reach * 2, loop: one },
+      remedy: say`Move them at least ${{ least: mm(Math.ceil(reach * 100) / 100, fixed(2)) }} apart.`,
+    },
+  );
 
 /** mm: contours nearer than this have nothing between them. */
 const TOUCHING = 0.001;
 
-const touching = (names: string, near: Near, loop: string): Finding =>
-  find('contours-touch', `${names} touch or cross at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}): nothing stays between them.`, {
-    place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: 1, loop },
-    remedy: 'Draw them as one contour, or move them apart.',
-  });
+const touching = ([one, other]: Pair, { at }: Near): Finding =>
+  find(
+    'contours-touch',
+    say`${{ one: contour(one) }} and ${{ other: contour(other) }} touch or cross at ${{ at: spot(at) }}: nothing stays between them.`,
+    {
+      place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: one },
+      remedy: say`Draw them as one contour, or move them apart.`,
+    },
+  );
 
 /** Around an island in an opening: where the two kerfs run together the slug is cut through. */
-const thinWaste = (names: string, near: Near, loop: string, { reach }: WebLimits): Finding =>
+const thinWaste = ([one, other]: Pair, { at, width }: Near, { reach }: WebLimits): Finding =>
   find(
-    'slug-splits',
-    `Between ${names} the waste is ${near.width.toFixed(3)} mm wide at (${near.at.x.toFixed(3)}, ${near.at.y.toFixed(3)}), and the kerfs on both sides take ${(2 * reach).toFixed(3)} mm: the slug is cut through there and may come off in pieces; the program stops before it does.`,
+    'slug-splits/island',
+    say`Between ${{ one: contour(one) }} and ${{ other: contour(other) }} the waste is ${{ waste: thousandths(width) }} wide at ${{ at: spot(at) }}, and the kerfs on both sides take ${{ kerfs: thousandths(2 * reach) }}: the slug is cut through there and may come off in pieces; the program stops before it does.`,
     {
-      place: { kind: 'spot', x: near.at.x, y: near.at.y, reach: reach * 2, loop },
-      remedy: 'Fix both pieces at that stop, or cut the two from different places of the block.',
+      place: { kind: 'spot', x: at.x, y: at.y, reach: reach * 2, loop: one },
+      remedy: say`Fix both pieces at that stop, or cut the two from different places of the block.`,
     },
   );

@@ -9,15 +9,16 @@ import { passName } from '../../physics/cut/pass-name.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
-import type { Finding } from '../../text/finding.ts';
-import { contour as loopId } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { contour, count, fixed, limit, list, term, um } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { insideTurns } from '../inside-arcs.ts';
 import { POINTED } from '../path/offset-corner.ts';
 import { outsideCorners } from '../path/outside-corners.ts';
 import type { ContourPlan, Kept, Pass, WorstCorner } from '../plan.ts';
+import { spot as spotted } from '../said.ts';
 
 export interface LagAsked {
   /** As wanted, counter-clockwise. */
@@ -95,7 +96,7 @@ const cornerWords: Readonly<Record<WorstCorner['what'], Text>> = phrases('worst-
 const names = phrases('corner-figure', {
   turn: (corner: Text) => say`turn of the ${{ corner }}`,
   radius: (corner: Text) => say`radius of the ${{ corner }}`,
-  error: (loop: string, pass: Text) => say`error by wire lag at the worst corner of ${{ loop: loopId(loop) }} after ${{ pass }}`,
+  error: (loop: string, pass: Text) => say`error by wire lag at the worst corner of ${{ loop: contour(loop) }} after ${{ pass }}`,
 });
 
 const drawn = (key: string, name: Text, value: number, unit: 'rad' | 'mm'): Figure =>
@@ -136,25 +137,45 @@ export const lagFindings = (contours: readonly Pick<ContourPlan, 'loop' | 'corne
   const { loop, corner, last } = all.reduce((a, b) => (b.last > a.last + 1e-9 ? b : a));
   const beyond = all.filter((c) => c.last > tolerance * 1000).length;
   if (last < WORTH_SAYING) return [];
-  const sentence =
-    `Wire lag is worst at the ${corner.what} of ${loop} at (${corner.at.x.toFixed(3)}, ${corner.at.y.toFixed(3)}): ${passesSaid(corner.errors)}; ` +
-    `±${(tolerance * 1000).toFixed(1)} µm is asked for.`;
+  const worst = words.worst(loop, corner, tolerance);
   const place = { kind: 'spot', x: corner.at.x, y: corner.at.y, reach: 1, loop } as const;
-  if (beyond === 0) return [find('corner-lag', sentence, { place })];
-  const many = beyond === 1 ? '' : ` ${beyond} contours have such a corner.`;
-  return [find('corner-lag', `${sentence}${many}`, { place, severity: 'warning', remedy: remedyFor(corner) })];
+  if (beyond === 0) return [find('corner-lag', worst, { place })];
+  const many = beyond === 1 ? undefined : words.many(beyond);
+  return [find('corner-lag', sentences([worst, many]), { place, severity: 'warning', remedy: remedyFor(corner) })];
 };
 
 /** Below this, µm, no measuring shows it. */
 const WORTH_SAYING = 0.5;
 
-const passesSaid = (errors: readonly number[]): string => {
-  const [rough, ...skims] = errors.map((e) => e.toFixed(1));
-  if (skims.length === 0) return `the single pass is off by ${rough} µm there`;
-  return `the rough cut is off by ${rough} µm there, ${skims.map((e, i) => `skim ${i + 1} by ${e} µm`).join(', ')}`;
-};
+const passesSaid = ([rough = 0, ...skims]: readonly number[]): Text =>
+  skims.length === 0
+    ? words.single(rough)
+    : words.roughAndSkims(
+        rough,
+        skims.map((error, i) => words.skim(i + 1, error)),
+      );
 
-const remedyFor = ({ what }: WorstCorner): string =>
-  what.startsWith('outside corner')
-    ? 'Go round sharp outside corners out and back (outsideCorners: loop), or ask for one more skim.'
-    : 'Ask for one more skim, or for a larger radius in that corner.';
+const remedyFor = ({ what }: WorstCorner): Remedy =>
+  what === 'outside corner rolled round' || what === 'outside corner run out to a point'
+    ? remedy(words.loop, { field: 'outsideCorners', value: 'loop' })
+    : remedy(words.oneMore);
+
+const corners: Readonly<Record<WorstCorner['what'], Text>> = phrases('corner', {
+  'inside corner': say`inside corner`,
+  'inside arc': say`inside arc`,
+  'outside arc': say`outside arc`,
+  'outside corner rolled round': say`outside corner rolled round`,
+  'outside corner run out to a point': say`outside corner run out to a point`,
+});
+
+const words = phrases('corner-lag', {
+  worst: (loop: string, { what, at, errors }: WorstCorner, tolerance: number) =>
+    say`Wire lag is worst at the ${{ corner: corners[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is asked for.`,
+  many: (contours: number) => say`${{ contours: count(contours, 'contour') }} have such a corner.`,
+  single: (rough: number) => say`the single pass is off by ${{ rough: um(rough, fixed(1)) }} there`,
+  roughAndSkims: (rough: number, skims: readonly Text[]) =>
+    say`the rough cut is off by ${{ rough: um(rough, fixed(1)) }} there, ${{ skims: list(skims) }}`,
+  skim: (skim: number, error: number) => say`skim ${{ skim: count(skim) }} by ${{ error: um(error, fixed(1)) }}`,
+  loop: say`Go round sharp outside corners out and back (${{ change: term('outsideCorners: loop') }}), or ask for one more skim.`,
+  oneMore: say`Ask for one more skim, or for a larger radius in that corner.`,
+});

@@ -1,11 +1,15 @@
 /** What is said about entry, hole and tab of a contour. */
 
 import { meanWidth, widthOf } from '../../geometry/width.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, mm, type Part, quantity, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import { spokenMass } from '../loose-piece-mass.ts';
+import { saidMass } from '../loose-piece-mass.ts';
 import { TACKLE } from '../path/loose-piece.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
+import { spot as spotOf } from '../said.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { type Candidate, type Candidates, cornerNeed } from '../start/entry.ts';
 import type { Measures } from '../start/lead-lengths.ts';
@@ -28,40 +32,29 @@ const TINY = 5;
 
 export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
   const { spot, hole } = candidate;
-  const id = shapeName(shape);
+  const name = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
   const findings: Finding[] = [];
-  const byHand = laid.hand?.entry !== undefined;
   if (laid.hand?.hole === undefined && hole.origin === 'placed' && hole.diameter < question.startHole - 1e-9)
     findings.push(
       find(
         'hole-made-smaller',
-        `${id} has room for a start hole of ${hole.diameter.toFixed(1)} mm only, not the ${question.startHole} mm asked for.`,
+        say`${{ shape: name }} has room for a start hole of ${{ planned: mm(hole.diameter, fixed(1)) }} only, not the ${{ asked: quantity(question.startHole, 'mm') }} asked for.`,
         {
           place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
-          done: `A hole of ${hole.diameter.toFixed(1)} mm is planned.`,
+          done: say`A hole of ${{ planned: mm(hole.diameter, fixed(1)) }} is planned.`,
         },
       ),
     );
-  const short = Math.min(spot.back - laid.tab, spot.ahead);
-  if (short < cornerNeed(laid.measures) - 0.05)
-    findings.push(
-      find(
-        short < 0 ? 'tab-round-corner' : 'entry-near-corner',
-        short < 0
-          ? `The tab of ${id} reaches round a corner: ${byHand ? 'so its entry is set by hand' : 'no stretch is long enough for it'}.`
-          : `${id} is begun ${short.toFixed(2)} mm from a corner, ${byHand ? 'as it is set by hand' : 'since no stretch is longer'}; ${cornerNeed(laid.measures).toFixed(1)} mm is better.`,
-        { place, remedy: 'Look at the trace there, or choose another side by hand.' },
-      ),
-    );
+  findings.push(...cornerFindings(name, candidate, laid, place));
   if (candidate.splits)
     findings.push(
       find(
-        'slug-splits',
-        `The start hole of ${hole.diameter.toFixed(2)} mm in ${id} reaches nearly across the opening: the slug comes off in two, and the program stops for each half.`,
+        'slug-splits/hole',
+        say`The start hole of ${{ hole: mm(hole.diameter, fixed(2)) }} in ${{ shape: name }} reaches nearly across the opening: the slug comes off in two, and the program stops for each half.`,
         {
           place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
-          remedy: 'Fix both halves at the first stop. A smaller hole, or one at the end of the opening, would leave one slug.',
+          remedy: say`Fix both halves at the first stop. A smaller hole, or one at the end of the opening, would leave one slug.`,
         },
       ),
     );
@@ -69,12 +62,36 @@ export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, qu
     findings.push(
       find(
         'entry-on-arc',
-        `${id} is begun on a curve, ${byHand ? 'as it is set by hand' : 'since it has no straight stretch that is long enough'}; the trace is harder to stone off there.`,
+        say`${{ shape: name }} is begun on a curve, ${{ why: entryByHand(laid) ? words.asSet : words.noStraight }}; the trace is harder to stone off there.`,
         { place },
       ),
     );
   if (laid.burnt !== true) findings.push(...pieceFindings(shape, laid, place));
   return findings;
+};
+
+const entryByHand = ({ hand }: Laid): boolean => hand?.entry !== undefined;
+
+/** A tab that reaches round a corner, and an entry that is near one. */
+const cornerFindings = (name: Part | Text, { spot }: Candidate, laid: Laid, place: Finding['place']): readonly Finding[] => {
+  const short = Math.min(spot.back - laid.tab, spot.ahead);
+  const need = cornerNeed(laid.measures);
+  if (short >= need - 0.05) return [];
+  const more = { place, remedy: words.lookThere };
+  const byHand = entryByHand(laid);
+  return [
+    short < 0
+      ? find(
+          'tab-round-corner',
+          say`The tab of ${{ shape: name }} reaches round a corner: ${{ why: byHand ? words.entrySet : words.noStretch }}.`,
+          more,
+        )
+      : find(
+          'entry-near-corner',
+          say`${{ shape: name }} is begun ${{ from: mm(short, fixed(2)) }} from a corner, ${{ why: byHand ? words.asSet : words.noLonger }}; ${{ better: mm(need, fixed(1)) }} is better.`,
+          more,
+        ),
+  ];
 };
 
 const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Finding['place']): Finding[] => {
@@ -85,23 +102,23 @@ const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Fi
     findings.push(
       find(
         'slug-tiny',
-        `The slug of ${shapeName(shape)} is only ${across.toFixed(1)} mm across (${spokenMass(piece.mass)}): it may slip into the lower nozzle when its tab is cut.`,
-        { ...(place && { place }), remedy: 'Catch it with a magnet or a plate under the work.' },
+        say`The slug of ${{ shape: shapeName(shape) }} is only ${{ across: mm(across, fixed(1)) }} across (${{ mass: saidMass(piece.mass) }}): it may slip into the lower nozzle when its tab is cut.`,
+        { place, remedy: say`Catch it with a magnet or a plate under the work.` },
       ),
     );
   if (weak === true)
     findings.push(
       find(
         'tab-weak',
-        `The loose piece of ${shapeName(shape)} (${spokenMass(piece.mass)}) would bend its tab of ${tab.toFixed(1)} mm, ${hand?.tab === undefined ? 'and the contour allows no longer one' : 'which is set by hand'}: it sags while the cut goes on.`,
-        { ...(place && { place }), remedy: 'Support it from below before the rough cut is half round, or give it more height to hang by.' },
+        say`The loose piece of ${{ shape: shapeName(shape) }} (${{ mass: saidMass(piece.mass) }}) would bend its tab of ${{ tab: mm(tab, fixed(1)) }}, ${{ why: hand?.tab === undefined ? words.noLongerTab : words.tabSet }}: it sags while the cut goes on.`,
+        { place, remedy: say`Support it from below before the rough cut is half round, or give it more height to hang by.` },
       ),
     );
   if (piece.mass >= TACKLE)
     findings.push(
-      find('slug-heavy', `The loose piece of ${shapeName(shape)} weighs ${spokenMass(piece.mass)}.`, {
-        ...(place && { place }),
-        remedy: 'Have lifting tackle ready before the tab is cut.',
+      find('slug-heavy', say`The loose piece of ${{ shape: shapeName(shape) }} weighs ${{ mass: saidMass(piece.mass) }}.`, {
+        place,
+        remedy: say`Have lifting tackle ready before the tab is cut.`,
       }),
     );
   return findings;
@@ -110,13 +127,16 @@ const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Fi
 export const holeFinding = (shape: Shape, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: PlanQuestion): Finding => {
   const { id } = shape.first.loop.loop;
   const short = none.needed - none.room;
+  const field = `kept.${id}`;
   return find(
-    'hole-does-not-fit',
-    `${shapeName(shape)} has no room for a start hole: the smallest, ${Math.min(1, question.startHole).toFixed(1)} mm, needs ${none.needed.toFixed(2)} mm ` +
-      `from its middle to the contour at ${question.height} mm height, and the roomiest place found has ${none.room.toFixed(2)} mm.`,
+    'hole-does-not-fit/shape',
+    say`${{ shape: shapeName(shape) }} has no room for a start hole: the smallest, ${{ hole: mm(Math.min(1, question.startHole), fixed(1)) }}, needs ${{ needed: mm(none.needed, fixed(2)) }} from its middle to the contour at ${{ height: quantity(question.height, 'mm') }} height, and the roomiest place found has ${{ room: mm(none.room, fixed(2)) }}.`,
     {
       place: { kind: 'spot', x: none.at.x, y: none.at.y, reach: none.needed, loop: id },
-      remedy: `Make it ${(2 * short).toFixed(2)} mm wider, give a hole that is there already, or set kept.${id} to leave and make it another way.`,
+      remedy: remedy(
+        say`Make it ${{ wider: mm(2 * short, fixed(2)) }} wider, give a hole that is there already, or set ${{ field: term(field) }} to leave and make it another way.`,
+        { field, value: 'leave' },
+      ),
     },
   );
 };
@@ -125,11 +145,14 @@ export const leadFinding = (shape: Shape, measures: Measures): Finding => {
   const { loop } = shape.first.loop;
   const at = loop.contour.segments[0]!.from;
   return find(
-    'no-room-for-lead',
-    `In ${shapeName(shape)} the wire has no room to come in and turn round: it needs about ${(2 * measures.runUp + measures.retreat).toFixed(1)} mm of smooth contour.`,
+    'no-room-for-lead/shape',
+    say`In ${{ shape: shapeName(shape) }} the wire has no room to come in and turn round: it needs about ${{ smooth: mm(2 * measures.runUp + measures.retreat, fixed(1)) }} of smooth contour.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: loop.id },
-      remedy: `Give a start hole in a wider place, or set kept.${loop.id} to leave.`,
+      remedy: remedy(say`Give a start hole in a wider place, or set ${{ field: term(`kept.${loop.id}`) }} to leave.`, {
+        field: `kept.${loop.id}`,
+        value: 'leave',
+      }),
     },
   );
 };
@@ -141,10 +164,21 @@ export const unusableFindings = (shape: Shape, holes: readonly GivenHole[]): Fin
     : holes.map(({ at, diameter }) =>
         find(
           'hole-not-usable',
-          `The hole of ${diameter.toFixed(2)} mm at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}) in ${shapeName(shape)} is too near the contour to start from.`,
+          say`The hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} in ${{ shape: shapeName(shape) }} is too near the contour to start from.`,
           {
             place: { kind: 'spot', x: at.x, y: at.y, reach: diameter, loop: shape.first.loop.loop.id },
-            done: 'Another start hole is planned.',
+            done: say`Another start hole is planned.`,
           },
         ),
       );
+
+const words = phrases('design', {
+  lookThere: say`Look at the trace there, or choose another side by hand.`,
+  entrySet: say`so its entry is set by hand`,
+  noStretch: say`no stretch is long enough for it`,
+  asSet: say`as it is set by hand`,
+  noLonger: say`since no stretch is longer`,
+  noStraight: say`since it has no straight stretch that is long enough`,
+  noLongerTab: say`and the contour allows no longer one`,
+  tabSet: say`which is set by hand`,
+});

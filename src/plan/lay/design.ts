@@ -9,6 +9,7 @@ import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Finding } from '../../text/finding.ts';
+import { NOTHING } from '../../text/say.ts';
 import { corePathFrom } from '../core/core-laid.ts';
 import type { CorePath } from '../core/core-path.ts';
 import type { Ring } from '../core/core-rings.ts';
@@ -31,7 +32,7 @@ import { type Effort, QUICK, THOROUGH } from '../start/entry-places.ts';
 import { LEAST_ROOM, type Measures, measuresOf, ROOMY_LEAD } from '../start/lead-lengths.ts';
 import type { Hand } from '../start/override.ts';
 import { slugBreaks } from '../start/slug-breaks.ts';
-import { strengthened, type TabSize, tabAgainstBending, tabFor } from '../start/tab.ts';
+import { strengthened, type TabSize, tabAgainstBending, tabByHand, tabFor } from '../start/tab.ts';
 import type { Fit } from '../wire/fit-of-shape.ts';
 import { entryFindings, holeFinding, leadFinding, unusableFindings } from './design-findings.ts';
 import { enteredFrom } from './entered-from-edge.ts';
@@ -107,10 +108,9 @@ export const designFor = (asked: DesignAsked): Designed => {
 };
 
 /** Of an opening that is burnt out nothing is left to be held. */
-const NO_TAB = { length: 0, reason: '', weak: false };
+const NO_TAB = { length: 0, reason: NOTHING, weak: false };
 
-const handTab = (hand: Hand | undefined): TabSize | undefined =>
-  hand?.tab === undefined ? undefined : { length: hand.tab, reason: `${hand.tab.toFixed(1)} mm: set by hand` };
+const handTab = (hand: Hand | undefined): TabSize | undefined => (hand?.tab === undefined ? undefined : tabByHand(hand.tab));
 
 /** kg: heavier pieces are begun, and so hang, near where their weight acts. */
 const HEAVY = 2;
@@ -137,12 +137,7 @@ const candidatesOf = (asked: EntryAsked, edge: DesignAsked['edge'], effort: Effo
 };
 
 /** The design from one candidate for entry and hole; none when the leads from there would touch metal that stays. */
-const laidOut = (
-  asked: DesignAsked,
-  measures: Measures,
-  candidate: Candidate,
-  tab: { readonly length: number; readonly reason: string },
-): Design | undefined => {
+const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, tab: TabSize): Design | undefined => {
   const { shape, fit, clear, piece, question } = asked;
   const { contour } = shape.first.loop.loop;
   const { kept } = shape.first.loop;

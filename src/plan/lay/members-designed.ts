@@ -2,12 +2,15 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, fixed, list, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { placesMapped } from '../../text/within.ts';
 import type { CoreAsked } from '../core/core-choice.ts';
 import { find } from '../findings.ts';
 import { movedPoint } from '../path/moved.ts';
 import type { ContourPlan, CoreBurnt } from '../plan.ts';
 import { type ByHand, handOf, isFromEdge } from '../question.ts';
+import { spot } from '../said.ts';
 import type { Shape } from '../same-shape.ts';
 import { agrees, idleTab, noWayByHand, readHand, setOf } from '../start/override.ts';
 import { type CoreDesigned, designWithCore } from './core-design.ts';
@@ -109,29 +112,29 @@ const movedHand = ({ entry, hole, tab }: ByHand, by: Point): ByHand => ({
 const movedFinding = (finding: Finding, by: Point): Finding => {
   if (by.x === 0 && by.y === 0) return finding;
   const { place } = finding;
-  const text = placesMapped(finding.text, (p) => ({ ...p, x: p.x + by.x, y: p.y + by.y }), movedInSentence(by));
+  const text = placesMapped(finding.text, (p) => ({ ...p, x: p.x + by.x, y: p.y + by.y }));
   return { ...finding, text, ...(place?.kind === 'spot' ? { place: { ...place, x: place.x + by.x, y: place.y + by.y } } : {}) };
 };
 
-const movedInSentence =
-  (by: Point) =>
-  (sentence: string): string =>
-    sentence.replace(
-      /\((-?\d+\.\d{3}), (-?\d+\.\d{3})\)/g,
-      (_, x: string, y: string) => `(${(Number(x) + by.x).toFixed(3)}, ${(Number(y) + by.y).toFixed(3)})`,
-    );
-
 const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {
-  const spelled = (p: Point): string => `(${(p.x + by.x).toFixed(3)}, ${(p.y + by.y).toFixed(3)})`;
-  const parts = [
-    ...(told.entry === undefined ? [] : [`entry at ${spelled(entry.at)}`]),
-    ...(told.hole === undefined ? [] : [`hole at ${spelled(hole.at)}`]),
-    ...(told.tab === undefined ? [] : [tab === undefined || tab.length === 0 ? 'no tab' : `tab of ${tab.length.toFixed(2)} mm`]),
-  ];
-  return find('set-by-hand', `Of ${id} is set by hand: ${parts.join(', ')}.`, {
-    place: { kind: 'spot', x: entry.at.x + by.x, y: entry.at.y + by.y, reach: 2, loop: id },
+  const at = movedPoint(entry.at, by);
+  const tabSet = tab === undefined || tab.length === 0 ? words.noTab : words.tab(tab.length);
+  const set = [
+    told.entry === undefined ? [] : [words.entry(at)],
+    told.hole === undefined ? [] : [words.hole(movedPoint(hole.at, by))],
+    told.tab === undefined ? [] : [tabSet],
+  ].flat();
+  return find('set-by-hand/contour', say`Of ${{ loop: contour(id) }} is set by hand: ${{ set: list(set) }}.`, {
+    place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: id },
   });
 };
+
+const words = phrases('by-hand', {
+  entry: (at: Point) => say`entry at ${{ at: spot(at) }}`,
+  hole: (at: Point) => say`hole at ${{ at: spot(at) }}`,
+  tab: (tab: number) => say`tab of ${{ tab: mm(tab, fixed(2)) }}`,
+  noTab: say`no tab`,
+});
 
 const once = <T>(make: () => T): (() => T) => {
   let made: { readonly value: T } | undefined;

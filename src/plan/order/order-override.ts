@@ -2,11 +2,15 @@
 
 import { pointAt } from '../../geometry/measure.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { contour, name, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { grouped } from '../grouped.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
 import type { PlanQuestion } from '../question.ts';
+import { someLoops } from '../said.ts';
 
 export interface Batches {
   /** One after the other; within each the way is the planner's but for what the order names. */
@@ -71,7 +75,7 @@ const rankOf = (all: readonly VisitsOf[], { order = [] }: PlanQuestion): Readonl
 interface Rules {
   /** Ids of all that must be cut before this one. */
   readonly before: (id: string) => readonly string[];
-  readonly why: (one: string, other: string) => string;
+  readonly why: (one: string, other: string) => Text;
 }
 
 const rulesOf = (all: readonly VisitsOf[], question: PlanQuestion): Rules => {
@@ -88,10 +92,7 @@ const rulesOf = (all: readonly VisitsOf[], question: PlanQuestion): Rules => {
   const parts = new Set(all.filter((v) => lines.has(nameOf(v)) && depthOf(v) < 0).map(nameOf));
   return {
     before: (id) => (parts.has(id) ? loops : (inside.get(id) ?? [])),
-    why: (one, other) =>
-      parts.has(other)
-        ? `${other} may part the block, so that every contour comes before it`
-        : `${one} lies inside ${other}, and once that is cut through its metal is loose`,
+    why: (one, other) => (parts.has(other) ? words.parts(other) : words.inside(one, other)),
   };
 };
 
@@ -114,12 +115,14 @@ const aroundOf = (question: PlanQuestion): ((id: string) => readonly string[]) =
 const place = (i: number) => ({ kind: 'field', path: `order.${i}` }) as const;
 
 const ofUnknown = (id: string, i: number): Finding =>
-  find('order-of-unknown', `The order names ${id}, but nothing that is cut has that name.`, { place: place(i) });
+  find('order-of-unknown', say`The order names ${{ loop: name(id) }}, but nothing that is cut has that name.`, { place: place(i) });
 
-const impossibleOrder = (early: string, late: string, why: string, order: readonly string[]): Finding =>
-  find('order-impossible', `${early} is to be cut before ${late}, and cannot be: ${why}.`, {
+const impossibleOrder = (early: string, late: string, why: Text, order: readonly string[]): Finding =>
+  find('order-impossible', say`${{ early: contour(early) }} is to be cut before ${{ late: contour(late) }}, and cannot be: ${{ why }}.`, {
     place: place(order.indexOf(late)),
-    remedy: `Put ${late} before ${early}, or leave the order to the planner.`,
+    remedy: remedy(say`Put ${{ late: contour(late) }} before ${{ early: contour(early) }}, or leave the order to the planner.`, {
+      field: 'order',
+    }),
   });
 
 const depthsKept = (named: readonly VisitsOf[], { run }: PlanQuestion): readonly Finding[] => {
@@ -128,26 +131,25 @@ const depthsKept = (named: readonly VisitsOf[], { run }: PlanQuestion): readonly
   const [early, late] = [nameOf(named[at]!), nameOf(named[at - 1]!)];
   return [
     find(
-      'order-pulled-forward',
-      `${early} is begun before ${late}, against the order: alone at night whatever lies deeper is roughed first, and the order holds within each depth.`,
+      'order-pulled-forward/depth',
+      say`${{ early: contour(early) }} is begun before ${{ late: contour(late) }}, against the order: alone at night whatever lies deeper is roughed first, and the order holds within each depth.`,
       { place: { kind: 'field', path: 'order' } },
     ),
   ];
 };
-
-/** As many are called by name in one sentence. */
-const NAMED = 12;
 
 const pulled = (rank: ReadonlyMap<string, number>, rules: Rules, { run }: PlanQuestion): readonly Finding[] => {
   if (run !== 'attended') return [];
   const early = [...new Set([...rank.keys()].flatMap((id) => rules.before(id)))].filter((id) => !rank.has(id));
   if (early.length === 0) return [];
-  const more = early.length > NAMED ? ` and ${early.length - NAMED} more` : '';
-  return [
-    find(
-      'order-pulled-forward',
-      `${early.slice(0, NAMED).join(', ')}${more}, not named in the order, ${early.length === 1 ? 'comes' : 'come'} before what lies around, which is named.`,
-      { place: { kind: 'field', path: 'order' } },
-    ),
-  ];
+  const said = (early.length === 1 ? words.comes : words.come)(someLoops(early, 'comma'));
+  return [find('order-pulled-forward', said, { place: { kind: 'field', path: 'order' } })];
 };
+
+const words = phrases('order', {
+  parts: (line: string) => say`${{ line: contour(line) }} may part the block, so that every contour comes before it`,
+  inside: (inner: string, outer: string) =>
+    say`${{ inner: contour(inner) }} lies inside ${{ outer: contour(outer) }}, and once that is cut through its metal is loose`,
+  comes: (loop: Part | Text) => say`${{ loop }}, not named in the order, comes before what lies around, which is named.`,
+  come: (loops: Part | Text) => say`${{ loops }}, not named in the order, come before what lies around, which is named.`,
+});

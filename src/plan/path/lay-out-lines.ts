@@ -8,14 +8,18 @@ import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Line, line as lineOf, type Point, type Segment } from '../../geometry/segment.ts';
 import { workHeight } from '../../physics/cut/cut-figures.ts';
 import { massOf, pieceOf as pieceWords } from '../../physics/material/piece-mass.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { contour, count, fixed, mm, term, um } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
-import { spokenMass } from '../loose-piece-mass.ts';
+import { saidMass } from '../loose-piece-mass.ts';
 import { type OpenCutPlan, type OpenEnd, type WantedLine, wireSide } from '../open-line.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
 import { kerfOf, reachOf } from '../rough-cut.ts';
+import { spot, thousandths } from '../said.ts';
 import { measuresOf } from '../start/lead-lengths.ts';
 import { tabFor } from '../start/tab.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
@@ -174,51 +178,72 @@ const depthOf = ({ path }: WantedLine, cut: readonly KeptLoop[]): number => {
 
 const noHole = ({ id }: WantedLine, { at, room, needed }: Extract<Ends, { kind: 'no hole' }>): Finding =>
   find(
-    'hole-does-not-fit',
-    `At the end of the line ${id}, at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}), there is no room for a start hole: it needs ${needed.toFixed(2)} mm from its middle to the next contour, and has ${room.toFixed(2)} mm.`,
+    'hole-does-not-fit/line',
+    say`At the end of the line ${{ line: contour(id) }}, at ${{ at: spot(at) }}, there is no room for a start hole: it needs ${{ needed: mm(needed, fixed(2)) }} from its middle to the next contour, and has ${{ room: mm(room, fixed(2)) }}.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: id },
-      remedy: `Give a hole that is there, or run the line on to the edge of the block (start.${id}: edge).`,
+      remedy: remedy(
+        say`Give a hole that is there, or run the line on to the edge of the block (${{ change: term(`start.${id}: edge`) }}).`,
+        { field: `start.${id}`, value: 'edge' },
+      ),
     },
   );
 
 const noRoom = ({ id, path }: WantedLine): Finding => {
   const { x, y } = path.segments[0]!.from;
-  return find('no-room-for-lead', `The wire has no room to come in to the line ${id} or to leave it.`, {
+  return find('no-room-for-lead/line', say`The wire has no room to come in to the line ${{ line: contour(id) }} or to leave it.`, {
     place: { kind: 'spot', x, y, reach: 2, loop: id },
-    remedy: `Lengthen the line to the edge of the block, or set open.${id} to slit.`,
+    remedy: remedy(say`Lengthen the line to the edge of the block, or set ${{ field: term(`open.${id}`) }} to slit.`, {
+      field: `open.${id}`,
+      value: 'slit',
+    }),
   });
 };
 
 const said = (plan: OpenCutPlan, { best }: LinesAsked): readonly Finding[] => {
   const { chain, kept, from, to, piece } = plan;
   const start = plan.path.segments[0]!.from;
+  const passes = best.rows.length;
   const how =
     kept === 'slit'
-      ? `as a slit ${kerfOf(best).toFixed(3)} mm wide in one pass, with the faces of a rough cut (Ra ${best.rows[0]!.ra.value.toFixed(1)} µm)`
-      : `as a line in ${best.rows.length === 1 ? 'one pass' : `${best.rows.length} passes`}, the metal on its ${kept} is kept`;
-  const off =
-    piece === undefined
-      ? ''
-      : ` It parts the block; the smaller piece of ${spokenMass(piece.mass.value)} ${piece.role === 'waste' ? 'is waste' : 'is kept'}.`;
+      ? words.slit(kerfOf(best), best.rows[0]!.ra.value)
+      : words.line(passes === 1 ? words.onePass : words.passes(passes), words[kept]);
+  const parted = piece === undefined ? undefined : (piece.role === 'waste' ? words.waste : words.kept)(piece.mass.value);
   const place = { kind: 'spot', x: start.x, y: start.y, reach: 2, loop: chain } as const;
-  const findings = [find('open-line-cut', `${chain} is cut ${how}, from ${spoken(from)} to ${spoken(to)}.${off}`, { place })];
-  if (piece?.role === 'part' && kept !== 'slit')
-    findings.push(
-      find(
-        'kept-side-comes-off',
-        `The kept side of ${chain} is the smaller piece (${spokenMass(piece.mass.value)}): it comes off the clamped block${best.rows.length > 1 ? ' and is finished while it is held by hand' : ''}.`,
-        {
-          place,
-          remedy: 'Clamp the block on the kept side, so that the waste comes off instead.',
-        },
-      ),
-    );
-  return findings;
+  const cut = find('open-line-cut', sentences([words.cut(chain, how, [saidEnd(from), saidEnd(to)]), parted]), { place });
+  if (piece?.role !== 'part' || kept === 'slit') return [cut];
+  const comesOff = passes > 1 ? words.comesOffFinished : words.comesOff;
+  return [
+    cut,
+    find('kept-side-comes-off', comesOff(chain, piece.mass.value), {
+      place,
+      remedy: say`Clamp the block on the kept side, so that the waste comes off instead.`,
+    }),
+  ];
 };
 
-const spoken = (end: OpenEnd): string => {
-  const at = `(${end.at.x.toFixed(3)}, ${end.at.y.toFixed(3)})`;
-  if (end.kind === 'edge') return `beside the block at ${at}`;
-  return end.kind === 'hole' ? `a hole of ${end.diameter.toFixed(1)} mm at ${at}` : `its blind end at ${at}`;
+const saidEnd = (end: OpenEnd): Text => {
+  if (end.kind === 'edge') return words.edge(end.at);
+  return end.kind === 'hole' ? words.hole(end.diameter, end.at) : words.blind(end.at);
 };
+
+const words = phrases('open-line', {
+  slit: (kerf: number, ra: number) =>
+    say`as a slit ${{ slit: thousandths(kerf) }} wide in one pass, with the faces of a rough cut (Ra ${{ ra: um(ra, fixed(1)) }})`,
+  line: (passes: Text, side: Text) => say`as a line in ${{ passes }}, the metal on its ${{ side }} is kept`,
+  onePass: say`one pass`,
+  passes: (passes: number) => say`${{ passes: count(passes, 'pass') }}`,
+  left: say`left`,
+  right: say`right`,
+  cut: (line: string, how: Text, [from, to]: readonly [Text, Text]) =>
+    say`${{ line: contour(line) }} is cut ${{ how }}, from ${{ from }} to ${{ to }}.`,
+  waste: (mass: number) => say`It parts the block; the smaller piece of ${{ mass: saidMass(mass) }} is waste.`,
+  kept: (mass: number) => say`It parts the block; the smaller piece of ${{ mass: saidMass(mass) }} is kept.`,
+  comesOff: (line: string, mass: number) =>
+    say`The kept side of ${{ line: contour(line) }} is the smaller piece (${{ mass: saidMass(mass) }}): it comes off the clamped block.`,
+  comesOffFinished: (line: string, mass: number) =>
+    say`The kept side of ${{ line: contour(line) }} is the smaller piece (${{ mass: saidMass(mass) }}): it comes off the clamped block and is finished while it is held by hand.`,
+  edge: (at: Point) => say`beside the block at ${{ at: spot(at) }}`,
+  hole: (diameter: number, at: Point) => say`a hole of ${{ hole: mm(diameter, fixed(1)) }} at ${{ at: spot(at) }}`,
+  blind: (at: Point) => say`its blind end at ${{ at: spot(at) }}`,
+});

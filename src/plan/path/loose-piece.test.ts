@@ -92,9 +92,9 @@ describe('a tab', () => {
     const sheet = (height: number, changes: Partial<PlanQuestion> = {}): CutPlan =>
       planned(questionFor([loop('A', rectangle(0, 0, 300, 200))], { height, ...changes }));
     const thick = cutOf(sheet(25), 'A').tab!;
-    expect(thick.reason).toContain('kg');
+    expect(printPlain(thick.reason)).toContain('kg');
     const thin = cutOf(sheet(3), 'A').tab!;
-    expect(thin.reason).toContain('would bend');
+    expect(printPlain(thin.reason)).toContain('would bend');
     expect(thin.length).toBeGreaterThan(thick.length / 2);
     const foil = sheet(0.5, { material: material('copper') });
     expect(foil.findings.map((f) => f.code)).toContain('tab-weak');

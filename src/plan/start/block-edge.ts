@@ -3,9 +3,13 @@
 import { windingIn } from '../../geometry/near/inside.ts';
 import { type Lookup, nearestIn } from '../../geometry/near/lookup.ts';
 import { type Line, line, type Point } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { contour, type Part, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
+import { spot } from '../said.ts';
 
 /** The wire stands this much clear of the block, mm, besides half its kerf. */
 const CLEAR = 1;
@@ -40,22 +44,25 @@ export const slitOf = ({ hole, entry, kept }: Pick<ContourPlan, 'hole' | 'entry'
 export const openedFrame = ({ loop, hole, kept }: Pick<ContourPlan, 'loop' | 'hole' | 'kept'>): Finding =>
   find(
     'frame-cut-open',
-    `${loop} is begun from the edge of the block, at (${hole.at.x.toFixed(3)}, ${hole.at.y.toFixed(3)}), as you asked. ${
-      kept === 'die' ? 'The lead stays as a slit in the block, and the ring around the opening' : 'The frame around the part'
-    } is cut open there and springs.`,
+    say`${{ loop: contour(loop) }} is begun from the edge of the block, at ${{ at: spot(hole.at) }}, as you asked. ${{ so: kept === 'die' ? words.slit : words.frame }}`,
     {
       place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: 2, loop },
-      remedy: 'Begin it from a hole inside the block where accuracy matters: a closed frame is stiffer (common practice).',
+      remedy: say`Begin it from a hole inside the block where accuracy matters: a closed frame is stiffer (common practice).`,
     },
   );
 
+const words = phrases('frame-opened', {
+  slit: say`The lead stays as a slit in the block, and the ring around the opening is cut open there and springs.`,
+  frame: say`The frame around the part is cut open there and springs.`,
+});
+
 /** Nothing to start from on that side. */
-export const noWayIn = (name: string, loop: string, at: Point): Finding =>
+export const noWayIn = (shape: Part | Text, loop: string, at: Point): Finding =>
   find(
     'no-way-in-from-edge',
-    `No straight way leads from the edge of the block to ${name} that keeps clear of everything else and leaves the loose piece whole.`,
+    say`No straight way leads from the edge of the block to ${{ shape }} that keeps clear of everything else and leaves the loose piece whole.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop },
-      remedy: `Leave start.${loop} out, so that it is begun from a hole.`,
+      remedy: remedy(say`Leave ${{ field: term(`start.${loop}`) }} out, so that it is begun from a hole.`, { field: `start.${loop}` }),
     },
   );

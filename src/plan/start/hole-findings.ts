@@ -3,10 +3,14 @@
 import type { Point } from '../../geometry/segment.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, mm, name, type Part, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { OpenCutPlan } from '../open-line.ts';
 import type { ContourPlan } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
+import { spot } from '../said.ts';
 
 /** A hole takes at least so many times the wire's diameter: common practice, no source. */
 const THREADABLE = 1.3;
@@ -30,26 +34,28 @@ const tooFine = (contours: readonly ContourPlan[], wire: Wire): readonly Finding
   const fine = contours.filter(({ hole }) => hole.origin !== 'block edge' && hole.diameter < least);
   const first = fine[0];
   if (first === undefined) return [];
-  const others = fine.length === 1 ? '' : ` (and of ${fine.length - 1} more)`;
+  const loops = fine.length === 1 ? contour(first.loop) : words.andMore(first.loop, fine.length - 1);
   const { at, diameter } = first.hole;
   return [
     find(
       'hole-too-fine',
-      `The start hole of ${first.loop}${others} is ${Number(diameter.toFixed(3))} mm wide; ${wire.name} wire wants at least ${least} mm to be threaded.`,
+      say`The start hole of ${{ loops }} is ${{ hole: bore(diameter) }} wide; ${{ wire: name(wire.name) }} wire wants at least ${{ least: mm(least, upTo(2)) }} to be threaded.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: least, loop: first.loop },
-        remedy: `Drill it ${least} mm wide or more, or cut with a finer wire.`,
+        remedy: say`Drill it ${{ least: mm(least, upTo(2)) }} wide or more, or cut with a finer wire.`,
       },
     ),
   ];
 };
 
+const bore = (diameter: number): Part => mm(diameter, upTo(3));
+
+const words = phrases('hole', {
+  andMore: (loop: string, more: number): Text => say`${{ loop: contour(loop) }} (and of ${{ more: count(more) }} more)`,
+});
+
 const notUsed = ({ at, diameter }: GivenHole): Finding =>
-  find(
-    'hole-not-used',
-    `Nothing is begun from the hole of ${Number(diameter.toFixed(3))} mm that the job gives at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}).`,
-    {
-      place: { kind: 'spot', x: at.x, y: at.y, reach: diameter / 2 },
-      remedy: 'Look whether it lies where it is meant, and whether it takes metal that must stay: the proof does not know it.',
-    },
-  );
+  find('hole-not-used', say`Nothing is begun from the hole of ${{ hole: bore(diameter) }} that the job gives at ${{ at: spot(at) }}.`, {
+    place: { kind: 'spot', x: at.x, y: at.y, reach: diameter / 2 },
+    remedy: say`Look whether it lies where it is meant, and whether it takes metal that must stay: the proof does not know it.`,
+  });

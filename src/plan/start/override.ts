@@ -7,11 +7,15 @@ import { nearestOnChain } from '../../geometry/near/distance.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, list, contour as loopNamed, mm, name, quantity, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop, Sorted } from '../kept-side.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
 import { type ByHand, type GivenHole, handOf, originOf, type PlanQuestion } from '../question.ts';
+import { someLoops, spot } from '../said.ts';
 import type { Surroundings } from '../same-shape.ts';
 import { WANDER } from './holes.ts';
 
@@ -80,7 +84,6 @@ export const setOf = (said: ByHand): readonly ('entry' | 'hole' | 'tab')[] =>
   (['entry', 'hole', 'tab'] as const).filter((what) => said[what] !== undefined);
 
 const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `byHand.${id}.${what}` }) as const;
-const spelled = ({ x, y }: Point): string => `(${x.toFixed(3)}, ${y.toFixed(3)})`;
 
 interface EntryRead {
   readonly at?: NonNullable<Hand['entry']>;
@@ -95,13 +98,16 @@ interface HoleRead {
 const entryAt = (id: string, contour: Contour, at: Point): EntryRead => {
   const found = nearestOnChain(contour, at);
   if (found.distance <= NEAR) return { at: { segment: found.segment, share: found.share }, findings: [] };
-  const sentence = `The entry of ${id} is set by hand to ${spelled(at)}, ${found.distance.toFixed(2)} mm from its contour; the nearest place of the contour is ${spelled(found.at)}.`;
   return {
     findings: [
-      find('entry-off-contour', sentence, {
-        place: field(id, 'entry'),
-        remedy: `Set it within ${NEAR} mm of the contour, or leave it out.`,
-      }),
+      find(
+        'entry-off-contour',
+        say`The entry of ${{ loop: loopNamed(id) }} is set by hand to ${{ entry: spot(at) }}, ${{ off: mm(found.distance, fixed(2)) }} from its contour; the nearest place of the contour is ${{ nearest: spot(found.at) }}.`,
+        {
+          place: field(id, 'entry'),
+          remedy: remedy(say`Set it within ${{ near: mm(NEAR) }} of the contour, or leave it out.`, { field: field(id, 'entry').path }),
+        },
+      ),
     ],
   };
 };
@@ -117,22 +123,21 @@ const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead =
     origin: there === undefined ? 'placed' : originOf(there),
   };
   const room = awayFrom(clear, hole.at);
-  const unusable = (why: string): HoleRead => ({
+  const unusable = (why: Text): HoleRead => ({
     findings: [
       find(
         'hand-hole-unusable',
-        `The wire cannot start ${id} from the hole of ${hole.diameter} mm set by hand at ${spelled(hole.at)}: ${why}.`,
+        say`The wire cannot start ${{ loop: loopNamed(id) }} from the hole of ${{ hole: quantity(hole.diameter, 'mm') }} set by hand at ${{ at: spot(hole.at) }}: ${{ why }}.`,
         {
           place: field(id, 'hole'),
-          remedy: 'Set another place or a smaller hole, or leave it out.',
+          remedy: remedy(say`Set another place or a smaller hole, or leave it out.`, { field: field(id, 'hole').path }),
         },
       ),
     ],
   });
-  if (isInMetal(around, hole.at)) return unusable('it lies in metal that is kept');
+  if (isInMetal(around, hole.at)) return unusable(words.inMetal);
   const needed = Math.max(hole.diameter / 2, roughOffset + 0.01);
-  if (room <= needed)
-    return unusable(`the nearest contour is ${room.toFixed(2)} mm from its middle, and it needs more than ${needed.toFixed(2)} mm`);
+  if (room <= needed) return unusable(words.tooNear(room, needed));
   const safe = hole.diameter / 2 + WANDER * question.height;
   if (hole.origin === 'drawing' || room >= safe) return { drilled: hole, findings: [] };
   return {
@@ -140,8 +145,13 @@ const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead =
     findings: [
       find(
         'hand-hole-near',
-        `The hole of ${id} set by hand at ${spelled(hole.at)} is ${room.toFixed(2)} mm from the nearest contour: a drill wanders by about ${(question.height / 100).toFixed(2)} mm on its way down ${question.height} mm, and may come out in the contour.`,
-        { place: field(id, 'hole'), remedy: `Keep its middle ${safe.toFixed(2)} mm away, or have it eroded instead of drilled.` },
+        say`The hole of ${{ loop: loopNamed(id) }} set by hand at ${{ at: spot(hole.at) }} is ${{ room: mm(room, fixed(2)) }} from the nearest contour: a drill wanders by about ${{ wander: mm(question.height / 100, fixed(2)) }} on its way down ${{ height: quantity(question.height, 'mm') }}, and may come out in the contour.`,
+        {
+          place: field(id, 'hole'),
+          remedy: remedy(say`Keep its middle ${{ safe: mm(safe, fixed(2)) }} away, or have it eroded instead of drilled.`, {
+            field: field(id, 'hole').path,
+          }),
+        },
       ),
     ],
   };
@@ -157,39 +167,61 @@ const isInMetal = ({ loop, inside }: Surroundings, at: Point): boolean => {
 const tabFindings = ({ loop }: KeptLoop, tab: number): readonly Finding[] => {
   const most = MOST_TAB * perimeterOf(loop.contour);
   if (tab <= most) return [];
+  const floored = Math.floor(most * 10) / 10;
   return [
     find(
       'tab-by-hand',
-      `The tab of ${loop.id} is set to ${tab} mm by hand; its contour is ${(2 * most).toFixed(1)} mm round, and at most half of it can be left standing.`,
+      say`The tab of ${{ loop: loopNamed(loop.id) }} is set to ${{ tab: quantity(tab, 'mm') }} by hand; its contour is ${{ round: mm(2 * most, fixed(1)) }} round, and at most half of it can be left standing.`,
       {
         place: field(loop.id, 'tab'),
-        remedy: `Set ${(Math.floor(most * 10) / 10).toFixed(1)} mm or less, or leave it out.`,
+        remedy: remedy(say`Set ${{ most: mm(floored, fixed(1)) }} or less, or leave it out.`, {
+          field: field(loop.id, 'tab').path,
+          value: floored,
+        }),
       },
     ),
   ];
 };
 
 const idleHole = (id: string): Finding =>
-  find('by-hand-idle', `A hole is set by hand for ${id}, which is begun from the edge of the block and needs none.`, {
-    place: field(id, 'hole'),
-    remedy: `Leave byHand.${id}.hole or start.${id} out.`,
-  });
+  find(
+    'by-hand-idle/hole',
+    say`A hole is set by hand for ${{ loop: loopNamed(id) }}, which is begun from the edge of the block and needs none.`,
+    {
+      place: field(id, 'hole'),
+      remedy: remedy(say`Leave ${{ hole: term(field(id, 'hole').path) }} or ${{ start: term(`start.${id}`) }} out.`, {
+        field: field(id, 'hole').path,
+      }),
+    },
+  );
 
 export const idleTab = (id: string): Finding =>
-  find('by-hand-idle', `A tab is set by hand for ${id}, which is burnt out without a core: nothing is left that it could hold.`, {
-    place: field(id, 'tab'),
-    remedy: `Leave byHand.${id}.tab out, or set core.${id} to slug.`,
-  });
+  find(
+    'by-hand-idle/tab',
+    say`A tab is set by hand for ${{ loop: loopNamed(id) }}, which is burnt out without a core: nothing is left that it could hold.`,
+    {
+      place: field(id, 'tab'),
+      remedy: remedy(say`Leave ${{ tab: term(field(id, 'tab').path) }} out, or set ${{ core: term(`core.${id}`) }} to slug.`, {
+        field: field(id, 'tab').path,
+      }),
+    },
+  );
 
 export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
   const set = setOf(said);
-  const names = set.length === 1 ? String(set[0]) : `${set.slice(0, -1).join(', ')} and ${set.at(-1)}`;
+  const first = field(id, set[0] ?? 'entry');
+  const names = list(
+    set.map((what) => words[what]),
+    'and',
+  );
   return find(
     'no-way-by-hand',
-    `With the ${names} of ${id} as set by hand the wire has no way in and round, at ${spelled(at)}: it would run into metal that stays, or has no room to turn.`,
+    say`With the ${{ set: names }} of ${{ loop: loopNamed(id) }} as set by hand the wire has no way in and round, at ${{ at: spot(at) }}: it would run into metal that stays, or has no room to turn.`,
     {
-      place: field(id, set[0] ?? 'entry'),
-      remedy: 'Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.',
+      place: first,
+      remedy: remedy(say`Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.`, {
+        field: first.path,
+      }),
     },
   );
 };
@@ -199,40 +231,47 @@ export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly
   const known = new Set(cut.map((c) => c.loop.id));
   return Object.keys(question.byHand ?? {})
     .filter((id) => !known.has(id) && handOf(question, id) !== undefined)
-    .map((id) =>
-      find(
+    .map((id) => {
+      const [first, ...rest] = setOf(handOf(question, id)!);
+      const set = list([...(first === undefined ? [] : [beginning[first]]), ...rest.map((what) => words[what])]);
+      return find(
         'by-hand-of-unknown-loop',
-        `${capital(setOf(handOf(question, id)!).join(', '))} set by hand for ${id}, but no loop that is cut has that name.`,
-        {
-          place: { kind: 'field', path: `byHand.${id}` },
-        },
-      ),
-    );
+        say`${{ set }} set by hand for ${{ loop: name(id) }}, but no loop that is cut has that name.`,
+        { place: { kind: 'field', path: `byHand.${id}` } },
+      );
+    });
 };
 
 /** What is set by hand of the job as a whole, beside what the wire is said with. */
 export const setFindings = ({ offsets = [], order = [] }: PlanQuestion): readonly Finding[] => [
-  ...(offsets.length === 0
-    ? []
-    : [
-        find('set-by-hand', `The registers are set by hand: ${offsets.map((o, i) => `${o} mm for pass ${i + 1}`).join(', ')}.`, {
-          place: { kind: 'field', path: 'offsets' },
-        }),
-      ]),
+  ...(offsets.length === 0 ? [] : [offsetsSet(offsets)]),
   ...(order.length === 0
     ? []
     : [
-        find(
-          'set-by-hand',
-          `The order is set by hand: ${order.slice(0, NAMED).join(', ')}${order.length > NAMED ? ` and ${order.length - NAMED} more` : ''} first.`,
-          {
-            place: { kind: 'field', path: 'order' },
-          },
-        ),
+        find('set-by-hand/order', say`The order is set by hand: ${{ first: someLoops(order, 'comma') }} first.`, {
+          place: { kind: 'field', path: 'order' },
+        }),
       ]),
 ];
 
-/** As many are called by name in one sentence. */
-const NAMED = 12;
+const offsetsSet = (offsets: readonly number[]): Finding =>
+  find(
+    'set-by-hand/offsets',
+    say`The registers are set by hand: ${{ registers: list(offsets.map((o, i) => words.register(o, i + 1))) }}.`,
+    {
+      place: { kind: 'field', path: 'offsets' },
+    },
+  );
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+const words = phrases('set-by-hand', {
+  entry: say`entry`,
+  hole: say`hole`,
+  tab: say`tab`,
+  register: (offset: number, pass: number) => say`${{ offset: quantity(offset, 'mm') }} for pass ${{ pass: count(pass) }}`,
+  inMetal: say`it lies in metal that is kept`,
+  tooNear: (room: number, needed: number) =>
+    say`the nearest contour is ${{ room: mm(room, fixed(2)) }} from its middle, and it needs more than ${{ needed: mm(needed, fixed(2)) }}`,
+});
+
+/** Of a sentence. */
+const beginning = phrases('set-by-hand-first', { entry: say`Entry`, hole: say`Hole`, tab: say`Tab` });

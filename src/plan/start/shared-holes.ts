@@ -6,11 +6,14 @@ import { closestBetween } from '../../geometry/near/closest.ts';
 import { lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import { midpoint, type Point } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour as loopNamed } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import { type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
 import type { ContourPlan } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
+import { spot } from '../said.ts';
 import { type HoleRules, LEAD, roomFor } from './holes.ts';
 
 /** By loop id: the hole to be shared with its nearest neighbour. Each part has one at most, the nearest pairs first. */
@@ -65,9 +68,11 @@ export const sharedFindings = (contours: readonly ContourPlan[]): readonly Findi
     if (other === undefined || c.hole.origin === 'block edge') return [];
     const { x, y } = c.hole.at;
     return [
-      find('hole-shared', `${other.loop} and ${c.loop} are begun from one hole, at (${x.toFixed(3)}, ${y.toFixed(3)}).`, {
-        place: { kind: 'spot', x, y, reach: c.hole.diameter, loop: c.loop },
-      }),
+      find(
+        'hole-shared',
+        say`${{ one: loopNamed(other.loop) }} and ${{ other: loopNamed(c.loop) }} are begun from one hole, at ${{ at: spot({ x, y }) }}.`,
+        { place: { kind: 'spot', x, y, reach: c.hole.diameter, loop: c.loop } },
+      ),
     ];
   });
 };

@@ -1,10 +1,13 @@
 /** How much metal is left standing until somebody holds the loose piece. */
 import type { Family } from '../../physics/material/material.ts';
-import { spokenMass } from '../loose-piece-mass.ts';
+import { fixed, mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { saidMass } from '../loose-piece-mass.ts';
 
 export interface TabSize {
   readonly length: number;
-  readonly reason: string;
+  readonly reason: Text;
 }
 
 /**
@@ -18,9 +21,21 @@ export const tabFor = (piece: { readonly mass: number; readonly area: number; re
   const slender = slenderness > 2;
   const wanted = (1 + 2 * Math.sqrt(piece.mass)) * (slender ? 1.25 : 1);
   const length = Math.round(Math.min(wanted, MOST * piece.perimeter) * 100) / 100;
-  const why = length < wanted - 0.01 ? 'as much as a contour so short allows' : slender ? 'a slender piece sways' : 'enough for its mass';
-  return { length, reason: `${length.toFixed(1)} mm for ${spokenMass(piece.mass)}: ${why}` };
+  const why = length < wanted - 0.01 ? words.short : slender ? words.slender : words.enough;
+  return { length, reason: words.forMass(length, piece.mass, why) };
 };
+
+/** As long as the user says. */
+export const tabByHand = (length: number): TabSize => ({ length, reason: words.byHand(length) });
+
+const words = phrases('tab-reason', {
+  short: say`as much as a contour so short allows`,
+  slender: say`a slender piece sways`,
+  enough: say`enough for its mass`,
+  forMass: (tab: number, mass: number, why: Text) => say`${{ tab: mm(tab, fixed(1)) }} for ${{ mass: saidMass(mass) }}: ${{ why }}`,
+  byHand: (tab: number) => say`${{ tab: mm(tab, fixed(1)) }}: set by hand`,
+  bends: (tab: number) => say`${{ tab: mm(tab, fixed(1)) }}: the weight of the piece would bend a shorter one`,
+});
 
 /**
  * MPa that a tab may be bent with: a quarter of what the family yields or breaks at when it is soft, since a tab is notched by
@@ -65,7 +80,7 @@ export const strengthened = (tab: TabSize, needed: number, perimeter: number): T
   const longer = Math.max(length, tab.length);
   return {
     length: longer,
-    reason: `${longer.toFixed(1)} mm: the weight of the piece would bend a shorter one`,
+    reason: words.bends(longer),
     weak: longer < needed - 0.01,
   };
 };

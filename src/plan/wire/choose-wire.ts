@@ -6,8 +6,10 @@ import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { cuttingMinuteCost } from '../../physics/wire/wire-use.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import type { Finding } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { clause, count, fixed, list, name, type Part, quantity, term } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
 import type { Shape } from '../same-shape.ts';
@@ -26,7 +28,7 @@ export interface WireWithPasses {
   /** Minutes for one mm of contour. */
   readonly minutes: number;
   /** Why it drops out on the drawing, in a few words; none when it can do the job. */
-  readonly fault?: string;
+  readonly fault?: Text;
   readonly findings: readonly Finding[];
   readonly fits: readonly Fit[];
   /** With as many passes as the user wants it does not reach what is asked: Ra or deviation against it, the worse, above 1. */
@@ -39,7 +41,7 @@ export interface WireWithPasses {
 export interface WireWithoutPasses {
   readonly kind: 'no passes';
   readonly wire: Wire;
-  readonly fault: string;
+  readonly fault: Text;
   readonly findings: readonly Finding[];
 }
 
@@ -88,21 +90,24 @@ const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]
     if (wires.length > 0) return { wires, findings: [] };
     return {
       wires: [],
-      findings: [find('no-wire-in-stock', 'The shop file has no wire in stock.', { place, remedy: 'Mark a wire as in stock.' })],
+      findings: [find('no-wire-in-stock', say`The shop file has no wire in stock.`, { place, remedy: say`Mark a wire as in stock.` })],
     };
   }
   const wire = question.wires.find((w) => w.id === question.wire);
   if (wire === undefined) {
-    const names = question.wires.map((w) => w.id).join(', ');
-    return { wires: [], findings: [find('wire-unknown', `The shop has no wire called ${question.wire}; it has ${names}.`, { place })] };
+    const known = list(question.wires.map((w) => name(w.id)));
+    return {
+      wires: [],
+      findings: [find('wire-unknown', say`The shop has no wire called ${{ wire: name(question.wire) }}; it has ${{ known }}.`, { place })],
+    };
   }
   if (wire.inStock) return { wires: [wire], findings: [] };
   return {
     wires: [wire],
     findings: [
-      find('wire-not-in-stock', `${wire.name} wire is asked for but not in stock.`, {
+      find('wire-not-in-stock', say`${{ wire: name(wire.name) }} wire is asked for but not in stock.`, {
         place,
-        remedy: 'Order it before the job is promised.',
+        remedy: say`Order it before the job is promised.`,
       }),
     ],
   };
@@ -123,7 +128,7 @@ const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
   const none = { kind: 'no passes', wire } as const;
   const checks = checkCut(conditions);
   const refused = checks.find((f) => f.severity === 'refusal');
-  if (refused !== undefined) return { ...none, fault: printPlain(refused.text), findings: checks };
+  if (refused !== undefined) return { ...none, fault: refused.text, findings: checks };
   const passed = passesFor(conditions, question);
   if (passed.kind === 'fault') return { ...none, fault: passed.fault, findings: passed.findings };
   const { minutes, short } = passed;
@@ -168,36 +173,38 @@ const chosenFinding = (
   tried: readonly WireTried[],
   question: PlanQuestion,
 ): Finding[] => {
-  const counted = chosen.rows.length === 1 ? '1 pass' : `${chosen.rows.length} passes`;
-  const passes = passCount(question) === undefined ? counted : `${counted} as you asked`;
   // Whoever settled on it by the whole job says why.
   if (question.wire === undefined && question.settled !== undefined) return [];
-  if (question.wire !== undefined) {
-    const both = passCount(question) === undefined ? ` as you asked, in ${counted}` : ` in ${counted}, both as you asked`;
-    return [find('wire-chosen', `${chosen.wire.name} wire${both}.`)];
-  }
-  const out = [...judged, ...tried.filter((t) => t.fault !== undefined && !judged.some((j) => j.wire === t.wire))]
-    .filter((t) => t.fault !== undefined)
-    .map((t) => `${t.wire.name} drops out: ${lowered(t.fault!)}`);
-  const dearer = tried
-    .filter(canDo)
-    .filter((t) => t.short === chosen.short && t.cost > chosen.cost)
-    .map((t) => `${t.wire.name} would cost ${percent(t.cost / chosen.cost)} more to cut`);
-  const others = [...out, ...dearer];
-  const tail = others.length === 0 ? '' : ` ${sentence(others)}`;
-  return [
-    find(
-      'wire-chosen',
-      `${chosen.wire.name} wire in ${passes} is the ${chosen.short === undefined ? 'cheapest of the wires in stock that does the job' : 'wire in stock that comes nearest to what is asked'}.${tail}`,
+  const passes = count(chosen.rows.length, 'pass');
+  const asked = passCount(question) !== undefined;
+  if (question.wire !== undefined) return [find('wire-chosen', (asked ? words.bothAsked : words.wireAsked)(chosen.wire, passes))];
+  const others = [
+    ...[...judged, ...tried.filter((t) => !judged.some((j) => j.wire === t.wire))].flatMap(({ wire, fault }) =>
+      fault === undefined ? [] : [words.dropsOut(wire, fault)],
     ),
+    ...tried
+      .filter(canDo)
+      .filter((t) => t.short === chosen.short && t.cost > chosen.cost)
+      .map((t) => words.dearer(t.wire, 100 * (t.cost / chosen.cost - 1))),
   ];
+  const best = chosen.short === undefined ? words.cheapest : words.nearest;
+  const taken = best(chosen.wire, asked ? words.asAsked(passes) : passes);
+  return [find('wire-chosen', sentences([taken, others.length === 0 ? undefined : words.others(others)]))];
 };
 
-const percent = (ratio: number): string => `${((ratio - 1) * 100).toFixed(0)} %`;
-
-const lowered = (text: string): string => text.replace(/\.$/, '');
-
-const sentence = (parts: readonly string[]): string => `${parts.join('; ')}.`;
+const words = phrases('wire-choice', {
+  wireAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire as you asked, in ${{ passes }}.`,
+  bothAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire in ${{ passes }}, both as you asked.`,
+  asAsked: (passes: Part) => say`${{ passes }} as you asked`,
+  cheapest: (wire: Wire, passes: Part | Text) =>
+    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the cheapest of the wires in stock that does the job.`,
+  nearest: (wire: Wire, passes: Part | Text) =>
+    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the wire in stock that comes nearest to what is asked.`,
+  others: (others: readonly Text[]) => say`${{ others: list(others, 'semicolon') }}.`,
+  dropsOut: (wire: Wire, fault: Text) => say`${{ wire: name(wire.name) }} drops out: ${{ why: clause(fault) }}`,
+  dearer: (wire: Wire, percent: number) =>
+    say`${{ wire: name(wire.name) }} would cost ${{ more: quantity(percent, '%', fixed(0)) }} more to cut`,
+});
 
 /** When the user insisted on a wire that fails: which of the stock would do. */
 const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly Shape[]): Finding[] => {
@@ -208,10 +215,13 @@ const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly Shape[
   return [
     find(
       'wire-chosen',
-      `${asked.name} wire was asked for and cannot do it; ${other.best.wire.name} wire from stock can, in ${other.best.rows.length} passes.`,
+      say`${{ asked: name(asked.name) }} wire was asked for and cannot do it; ${{ other: name(other.best.wire.name) }} wire from stock can, in ${{ passes: count(other.best.rows.length, 'pass') }}.`,
       {
         place: { kind: 'field', path: 'wire' },
-        remedy: `Ask for wire ${other.best.wire.id}, or leave the choice to the planner.`,
+        remedy: remedy(say`Ask for wire ${{ wire: term(other.best.wire.id) }}, or leave the choice to the planner.`, {
+          field: 'wire',
+          value: other.best.wire.id,
+        }),
       },
     ),
   ];

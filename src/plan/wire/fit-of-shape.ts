@@ -4,11 +4,16 @@ import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { contour, count, fixed, mm, name, type Part, quantity } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
+import { spot, thousandths } from '../said.ts';
 import { type Shape, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from './narrow.ts';
+import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedBy } from './opened-contour.ts';
 import { type RoundedCorner, roundedCorners } from './rounded-corners.ts';
 
@@ -19,7 +24,7 @@ export interface Fit {
   readonly comesOut: readonly Contour[];
   readonly corners: readonly RoundedCorner[];
   /** Why this wire cannot make the shape, in a few words. */
-  readonly fault?: string;
+  readonly fault?: Text;
   readonly findings: readonly Finding[];
 }
 
@@ -49,7 +54,7 @@ export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, ques
     opened,
     comesOut,
     corners,
-    fault: `${shape.first.loop.loop.id} has an inside corner that would come out with R ${radius.toFixed(3)} mm`,
+    fault: cornerFault(shape.first.loop.loop.id, radius),
     findings: tightFindings(shape, tight, wire, question),
   };
 };
@@ -61,14 +66,14 @@ export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, ques
 export const marginOf = ({ resolution }: PlanQuestion): number => 4 * resolution.unit * 10 ** -resolution.decimals;
 
 /** A contour that meets itself has no inside and outside to go by: no wire can help. */
-const unsound = (shape: Shape, { why, at }: { readonly why: string; readonly at: Point }): Fit => {
+const unsound = (shape: Shape, { why, at }: { readonly why: NotFollowed; readonly at: Point }): Fit => {
   const { id } = shape.first.loop.loop;
   const finding = find(
     'contour-unsound',
-    `${shapeName(shape)} cannot be followed by a wire: ${why}, at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}).`,
-    { place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id }, remedy: 'Mend the contour in the drawing.' },
+    say`${{ shape: shapeName(shape) }} cannot be followed by a wire: ${{ why: notFollowed[why] }}, at ${{ at: spot(at) }}.`,
+    { place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id }, remedy: say`Mend the contour in the drawing.` },
   );
-  return { opened: [], comesOut: [], corners: [], fault: `${id} is not a contour that can be followed`, findings: [finding] };
+  return { opened: [], comesOut: [], corners: [], fault: words.notFollowed(id), findings: [finding] };
 };
 
 const tooNarrow = (
@@ -83,54 +88,83 @@ const tooNarrow = (
   const needed = 2 * distance;
   const place = narrowestPlace(loop.contour, kept, needed * 1.0001);
   const at = place?.at ?? lost?.at ?? loop.contour.segments[0]!.from;
-  const wide = place === undefined ? `narrower than ${needed.toFixed(3)} mm` : `${place.width.toFixed(3)} mm wide`;
-  const widen = Math.ceil(needed * 100) / 100;
+  const wide = place === undefined ? words.narrower(needed) : words.wide(place.width);
+  const widen = mm(Math.ceil(needed * 100) / 100, fixed(2));
   const finding = find(
     'slot-too-narrow',
-    `${shapeName(shape)} is ${wide} at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}); the rough cut with ${wire.name} wire needs ${needed.toFixed(3)} mm to pass.`,
+    say`${{ shape: shapeName(shape) }} is ${{ width: wide }} at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire needs ${{ needed: thousandths(needed) }} to pass.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: loop.id },
-      remedy: `Widen it to ${widen.toFixed(2)} mm${question.wire === undefined ? '' : ', or take a finer wire'}.`,
+      remedy: question.wire === undefined ? words.widen(widen) : remedy(words.widenOrFiner(widen), { field: 'wire' }),
     },
   );
   return {
     opened: [],
     comesOut,
     corners: [],
-    fault: `${loop.id} is ${wide}, its rough cut needs ${needed.toFixed(3)} mm`,
+    fault: words.tooNarrow(loop.id, wide, needed),
     findings: [finding],
   };
 };
 
 const tightFindings = (shape: Shape, tight: readonly RoundedCorner[], wire: Wire, question: PlanQuestion): Finding[] => {
   const worst = tight.reduce((a, b) => (b.left > a.left ? b : a));
-  const drawn = worst.wanted === 0 ? 'sharp' : `with R ${worst.wanted.toFixed(3)} mm`;
+  const drawn = worst.wanted === 0 ? words.sharp : words.round(worst.wanted);
   const allow = Math.ceil(worst.radius * 1000) / 1000;
-  const count = tight.length === 1 ? 'An inside corner' : `${tight.length} inside corners`;
+  const corners = tight.length === 1 ? words.anInsideCorner : count(tight.length, 'inside corner');
   return [
     find(
       'corner-too-tight',
-      `${count} of ${shapeName(shape)} cannot be made: drawn ${drawn} at (${worst.at.x.toFixed(3)}, ${worst.at.y.toFixed(3)}), it comes out with R ${worst.radius.toFixed(3)} mm ` +
-        `with ${wire.name} wire and leaves ${worst.left.toFixed(3)} mm there; R ${question.insideCorner} mm is accepted.`,
+      say`${{ corners }} of ${{ shape: shapeName(shape) }} cannot be made: drawn ${{ drawn }} at ${{ at: spot(worst.at) }}, it comes out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire and leaves ${{ left: thousandths(worst.left) }} there; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is accepted.`,
       {
         place: { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: worst.radius * 3, loop: shape.first.loop.loop.id },
-        remedy: `Accept inside corners of R ${allow.toFixed(3)} mm, or ease them to that radius in the drawing.`,
+        remedy: acceptCorners(allow),
       },
     ),
   ];
 };
 
+/** Of a contour or an open line. */
+export const cornerFault = (id: string, radius: number): Text => words.corner(id, radius);
+
+export const acceptCorners = (radius: number): Remedy => remedy(words.accept(radius), { field: 'insideCorner', value: radius });
+
 const cornerNotes = (shape: Shape, corners: readonly RoundedCorner[], wire: Wire): Finding[] => {
   const seen = corners.filter((c) => c.left > WORTH_SAYING);
   if (seen.length === 0) return [];
   const worst = seen.reduce((a, b) => (b.left > a.left ? b : a));
-  const count = seen.length === 1 ? '1 inside corner' : `${seen.length} inside corners`;
+  const come = seen.length === 1 ? words.oneRounded : words.rounded;
   return [
-    find(
-      'corner-rounded',
-      `${count} of ${shapeName(shape)} ${seen.length === 1 ? 'comes' : 'come'} out with R ${worst.radius.toFixed(3)} mm with ${wire.name} wire; ` +
-        `the most is left at (${worst.at.x.toFixed(3)}, ${worst.at.y.toFixed(3)}), ${worst.left.toFixed(3)} mm from the corner drawn.`,
-      { place: { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: worst.radius * 3, loop: shape.first.loop.loop.id } },
-    ),
+    find('corner-rounded', come({ corners: seen.length, shape: shapeName(shape), worst, wire }), {
+      place: { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: worst.radius * 3, loop: shape.first.loop.loop.id },
+    }),
   ];
 };
+
+interface Rounded {
+  readonly corners: number;
+  readonly shape: Part | Text;
+  readonly worst: RoundedCorner;
+  readonly wire: Wire;
+}
+
+const words = phrases('fit', {
+  notFollowed: (loop: string) => say`${{ loop: contour(loop) }} is not a contour that can be followed`,
+  narrower: (needed: number) => say`narrower than ${{ needed: thousandths(needed) }}`,
+  wide: (width: number) => say`${{ width: thousandths(width) }} wide`,
+  widen: (to: Part) => say`Widen it to ${{ to }}.`,
+  widenOrFiner: (to: Part) => say`Widen it to ${{ to }}, or take a finer wire.`,
+  tooNarrow: (loop: string, width: Text, needed: number) =>
+    say`${{ loop: contour(loop) }} is ${{ width }}, its rough cut needs ${{ needed: thousandths(needed) }}`,
+  corner: (loop: string, radius: number) =>
+    say`${{ loop: contour(loop) }} has an inside corner that would come out with R ${{ radius: thousandths(radius) }}`,
+  sharp: say`sharp`,
+  round: (radius: number) => say`with R ${{ radius: thousandths(radius) }}`,
+  anInsideCorner: say`An inside corner`,
+  accept: (radius: number) =>
+    say`Accept inside corners of R ${{ radius: thousandths(radius) }}, or ease them to that radius in the drawing.`,
+  oneRounded: ({ shape, worst, wire }: Rounded) =>
+    say`1 inside corner of ${{ shape }} comes out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; the most is left at ${{ at: spot(worst.at) }}, ${{ left: thousandths(worst.left) }} from the corner drawn.`,
+  rounded: ({ corners, shape, worst, wire }: Rounded) =>
+    say`${{ corners: count(corners, 'inside corner') }} of ${{ shape }} come out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; the most is left at ${{ at: spot(worst.at) }}, ${{ left: thousandths(worst.left) }} from the corner drawn.`,
+});

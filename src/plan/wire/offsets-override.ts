@@ -6,8 +6,10 @@ import type { Wire } from '../../physics/wire/wire.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { saidBy, saidOf } from '../../quantity/source.ts';
-import type { Finding } from '../../text/finding.ts';
-import { say } from '../../text/say.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, name, type Part, quantities, quantity, term, um } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 
 export interface OffsetRows {
@@ -73,8 +75,13 @@ const place = (i: number) => ({ kind: 'field', path: `offsets.${i}` }) as const;
 const belowWire = (i: number, offset: number, wire: Wire): Finding =>
   find(
     'offset-below-wire',
-    `The register of pass ${i + 1} is set to ${offset} mm by hand; half of the ${wire.name} wire alone is ${wire.diameter / 2} mm.`,
-    { place: place(i), remedy: 'Set half the wire, its gap and the stock of later passes, or leave offsets out.' },
+    say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(offset, 'mm') }} by hand; half of the ${{ wire: name(wire.name) }} wire alone is ${{ half: quantity(wire.diameter / 2, 'mm') }}.`,
+    {
+      place: place(i),
+      remedy: remedy(say`Set half the wire, its gap and the stock of later passes, or leave ${{ field: term('offsets') }} out.`, {
+        field: place(i).path,
+      }),
+    },
   );
 
 /** mm that nobody needs to be told of. */
@@ -84,19 +91,28 @@ const farFindings = (rows: readonly LadderRow[], offsets: readonly number[]): re
   rows.flatMap(({ offset: expected }, i) => {
     const off = offsets[i]! - expected.value;
     if (Math.abs(off) <= Math.max(UNSEEN, 2 * deviationOf(expected))) return [];
-    const by = `${(Math.abs(off) * 1000).toFixed(1)} µm`;
-    const so =
-      i === rows.length - 1
-        ? `${by} of metal ${off > 0 ? 'stay on' : 'are missing from'} the finished face`
-        : `it leaves ${by} ${off > 0 ? 'more' : 'less'} for the passes after it`;
+    const so = i === rows.length - 1 ? (off > 0 ? words.stays : words.missing) : off > 0 ? words.more : words.less;
     return [
       find(
         'offset-far',
-        `The register of pass ${i + 1} is set to ${offsets[i]} mm by hand, where ${expected.value.toFixed(4)} ± ${deviationOf(expected).toFixed(4)} mm is expected: ${so}.`,
-        { place: place(i), remedy: 'Keep it if a trial cut said so; else leave offsets out.' },
+        say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(offsets[i]!, 'mm') }} by hand, where ${{ expected: withDeviation(expected) }} is expected: ${{ so: so(1000 * Math.abs(off)) }}.`,
+        {
+          place: place(i),
+          remedy: remedy(say`Keep it if a trial cut said so; else leave ${{ field: term('offsets') }} out.`, { field: 'offsets' }),
+        },
       ),
     ];
   });
+
+/** To the tenth of a micrometre, as registers are set. */
+const withDeviation = (figure: Figure): Part => quantities([figure.value, deviationOf(figure)], '±', 'mm', fixed(4));
+
+const words = phrases('offset', {
+  stays: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of metal stay on the finished face`,
+  missing: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of metal are missing from the finished face`,
+  more: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} more for the passes after it`,
+  less: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} less for the passes after it`,
+});
 
 const idleFindings = (offsets: readonly number[]): readonly Finding[] =>
   offsets.flatMap((offset, i) => {
@@ -106,8 +122,10 @@ const idleFindings = (offsets: readonly number[]): readonly Finding[] =>
       : [
           find(
             'pass-takes-nothing',
-            `Pass ${i + 1} runs ${offset === before ? 'where pass' : 'further out than pass'} ${i} ran, since its register is set to ${offset} mm by hand and that one to ${before} mm: it takes no metal but what its own gap reaches.`,
+            say`Pass ${{ pass: count(i + 1) }} runs ${{ where: offset === before ? where.alike : where.beyond }} ${{ before: count(i) }} ran, since its register is set to ${{ offset: quantity(offset, 'mm') }} by hand and that one to ${{ other: quantity(before, 'mm') }}: it takes no metal but what its own gap reaches.`,
             { place: place(i) },
           ),
         ];
   });
+
+const where = phrases('pass-runs', { alike: say`where pass`, beyond: say`further out than pass` });

@@ -7,16 +7,21 @@ import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { contour, name, quantity, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { type WantedLine, wireSide } from '../open-line.ts';
 import type { PlanQuestion } from '../question.ts';
-import { marginOf } from './fit-of-shape.ts';
+import { spot, thousandths } from '../said.ts';
+import { acceptCorners, cornerFault, marginOf } from './fit-of-shape.ts';
+import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedPath } from './open-path.ts';
 
 export interface LineFit {
   /** Why this wire cannot cut the line, in a few words. */
-  readonly fault?: string;
+  readonly fault?: Text;
   readonly findings: readonly Finding[];
 }
 
@@ -71,42 +76,61 @@ const LEAST = 1e-5;
 const cornersJudged = (line: WantedLine, all: readonly Left[], radius: number, wire: Wire, question: PlanQuestion): LineFit => {
   const worst = all[0];
   if (worst === undefined || worst.left < 0.001) return { findings: [] };
-  const at = `(${worst.at.x.toFixed(3)}, ${worst.at.y.toFixed(3)})`;
   const place = { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: radius * 3, loop: line.id } as const;
-  const what = `comes out with R ${radius.toFixed(3)} mm with ${wire.name} wire and leaves ${worst.left.toFixed(3)} mm there`;
+  const comesOut = words.comesOut(radius, wire, worst.left);
   if (radius <= question.insideCorner + 1e-9 || worst.left <= question.tolerance)
-    return { findings: [find('corner-rounded', `An inside corner of the line ${line.id} at ${at} ${what}.`, { place })] };
+    return {
+      findings: [
+        find(
+          'corner-rounded/line',
+          say`An inside corner of the line ${{ line: contour(line.id) }} at ${{ at: spot(worst.at) }} ${{ so: comesOut }}.`,
+          { place },
+        ),
+      ],
+    };
+  const allow = Math.ceil(radius * 1000) / 1000;
   const finding = find(
-    'corner-too-tight',
-    `An inside corner of the line ${line.id} cannot be made: at ${at} it ${what}; R ${question.insideCorner} mm is accepted.`,
-    {
-      place,
-      remedy: `Accept inside corners of R ${(Math.ceil(radius * 1000) / 1000).toFixed(3)} mm, or ease them to that radius in the drawing.`,
-    },
+    'corner-too-tight/line',
+    say`An inside corner of the line ${{ line: contour(line.id) }} cannot be made: at ${{ at: spot(worst.at) }} it ${{ so: comesOut }}; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is accepted.`,
+    { place, remedy: acceptCorners(allow) },
   );
-  return { fault: `${line.id} has an inside corner that would come out with R ${radius.toFixed(3)} mm`, findings: [finding] };
+  return { fault: cornerFault(line.id, radius), findings: [finding] };
 };
 
 const lost = ({ id }: WantedLine, wire: Wire, needed: number, at: Point): LineFit => ({
-  fault: `${id} has a place narrower than ${needed.toFixed(3)} mm`,
+  fault: words.narrow(id, needed),
   findings: [
     find(
-      'slot-too-narrow',
-      `The line ${id} is narrower than ${needed.toFixed(3)} mm on the side of the wire, at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}); the rough cut with ${wire.name} wire cannot follow it there.`,
+      'slot-too-narrow/line',
+      say`The line ${{ line: contour(id) }} is narrower than ${{ needed: thousandths(needed) }} on the side of the wire, at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire cannot follow it there.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: id },
-        remedy: `Widen it, keep the other side, or cut it as a slit (open.${id}).`,
+        remedy: remedy(say`Widen it, keep the other side, or cut it as a slit (${{ field: term(`open.${id}`) }}).`, {
+          field: `open.${id}`,
+          value: 'slit',
+        }),
       },
     ),
   ],
 });
 
-const unsound = ({ id }: WantedLine, { why, at }: { readonly why: string; readonly at: Point }): LineFit => ({
-  fault: `${id} is not a line that can be followed`,
+const unsound = ({ id }: WantedLine, { why, at }: { readonly why: NotFollowed; readonly at: Point }): LineFit => ({
+  fault: words.notFollowed(id),
   findings: [
-    find('contour-unsound', `The line ${id} cannot be followed by a wire: ${why}, at (${at.x.toFixed(3)}, ${at.y.toFixed(3)}).`, {
-      place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id },
-      remedy: 'Mend the line in the drawing.',
-    }),
+    find(
+      'contour-unsound/line',
+      say`The line ${{ line: contour(id) }} cannot be followed by a wire: ${{ why: notFollowed[why] }}, at ${{ at: spot(at) }}.`,
+      {
+        place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id },
+        remedy: say`Mend the line in the drawing.`,
+      },
+    ),
   ],
+});
+
+const words = phrases('line-fit', {
+  comesOut: (radius: number, wire: Wire, left: number) =>
+    say`comes out with R ${{ radius: thousandths(radius) }} with ${{ wire: name(wire.name) }} wire and leaves ${{ left: thousandths(left) }} there`,
+  narrow: (line: string, needed: number) => say`${{ line: contour(line) }} has a place narrower than ${{ needed: thousandths(needed) }}`,
+  notFollowed: (line: string) => say`${{ line: contour(line) }} is not a line that can be followed`,
 });

@@ -4,12 +4,13 @@ import { type Path, path } from '../../geometry/contour.ts';
 import { endDirection, startDirection } from '../../geometry/measure.ts';
 import { offsetPath } from '../../geometry/offset/offset-path.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
+import type { NotFollowed } from './not-followed.ts';
 
 export type OpenedPath =
   | { readonly kind: 'whole'; readonly path: Path }
   /** The wire cannot get into all of it, or the line comes too near to itself. */
   | { readonly kind: 'parts'; readonly at: Point }
-  | { readonly kind: 'unsound'; readonly why: string; readonly at: Point };
+  | { readonly kind: 'unsound'; readonly why: NotFollowed; readonly at: Point };
 
 /** mm within which ends meet. */
 const SAME = 1e-6;
@@ -22,8 +23,8 @@ const SAME = 1e-6;
 export const openedPath = (line: Path, side: 1 | -1, distance: number): OpenedPath => {
   const outcome = offsetPath(line, side * distance);
   const [first, last] = [line.segments[0]!, line.segments.at(-1)!];
-  if (outcome.kind === 'self-crossing') return { kind: 'unsound', why: 'it crosses or touches itself', at: outcome.places[0]!.at };
-  if (outcome.kind === 'unsound') return { kind: 'unsound', why: outcome.why, at: outcome.at };
+  if (outcome.kind === 'self-crossing') return { kind: 'unsound', why: 'crosses or touches itself', at: outcome.places[0]!.at };
+  if (outcome.kind === 'unsound') return { kind: 'unsound', why: outcome.what, at: outcome.at };
   const only = outcome.kind === 'offset' && outcome.paths.length === 1 ? outcome.paths[0] : undefined;
   if (only === undefined) return { kind: 'parts', at: first.from };
   const [start, end] = [beside(first.from, startDirection(first), side * distance), beside(last.to, endDirection(last), side * distance)];

@@ -3,7 +3,10 @@
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { type LadderRow, ladderRows } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, fixed, limit, mm, name, quantity, um } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
 import { deviationNow } from './deviation-of-passes.ts';
@@ -22,7 +25,7 @@ export type Passed =
       readonly findings: readonly Finding[];
     }
   /** Why the wire drops out, in a few words. */
-  | { readonly kind: 'fault'; readonly fault: string; readonly findings: readonly Finding[] };
+  | { readonly kind: 'fault'; readonly fault: Text; readonly findings: readonly Finding[] };
 
 /** How many passes the user wants: said outright, or by as many registers. None where it is left to the planner. */
 export const passCount = ({ passes, offsets }: Pick<PlanQuestion, 'passes' | 'offsets'>): number | undefined =>
@@ -32,19 +35,18 @@ export const passCount = ({ passes, offsets }: Pick<PlanQuestion, 'passes' | 'of
 export const countFindings = ({ passes, offsets }: Pick<PlanQuestion, 'passes' | 'offsets'>): readonly Finding[] => {
   if (passes === undefined || offsets === undefined || offsets.length === passes) return [];
   return [
-    find(
-      'offsets-not-for-passes',
-      `${passes === 1 ? '1 pass is' : `${passes} passes are`} asked for and ${offsets.length === 1 ? '1 register' : `${offsets.length} registers`} set by hand: each pass wants one.`,
-      { place: { kind: 'field', path: 'offsets' }, remedy: 'Set as many registers as passes, or leave one of the two out.' },
-    ),
+    find('offsets-not-for-passes', (passes === 1 ? words.onePassAsked : words.passesAsked)(passes, offsets.length), {
+      place: { kind: 'field', path: 'offsets' },
+      remedy: remedy(say`Set as many registers as passes, or leave one of the two out.`, { field: 'offsets' }),
+    }),
   ];
 };
 
 export const passesFor = (conditions: CutConditions, question: PlanQuestion): Passed => {
-  const count = passCount(question);
-  const own = shopPasses(conditions, question.passTables ?? [], question, count);
+  const passes = passCount(question);
+  const own = shopPasses(conditions, question.passTables ?? [], question, passes);
   if (own.best !== undefined) return { kind: 'passes', ...own.best, findings: own.findings };
-  return count === undefined ? cheapest(conditions, question, own.findings) : counted(count, conditions, question, own.findings);
+  return passes === undefined ? cheapest(conditions, question, own.findings) : counted(passes, conditions, question, own.findings);
 };
 
 const cheapest = (conditions: CutConditions, question: PlanQuestion, told: readonly Finding[]): Passed => {
@@ -53,26 +55,26 @@ const cheapest = (conditions: CutConditions, question: PlanQuestion, told: reado
   if (ladder.kind === 'finish out of reach')
     return {
       kind: 'fault',
-      fault: `it reaches Ra ${ladder.best.toFixed(2)} µm at best`,
+      fault: words.reaches(ladder.best),
       findings: [finishFinding(wire, ladder.best, question)],
     };
   if (ladder.kind === 'tolerance out of reach')
     return {
       kind: 'fault',
-      fault: `it holds ±${ladder.best.toFixed(4)} mm at best`,
+      fault: words.holds(ladder.best),
       findings: [toleranceFinding(wire, ladder.best, question)],
     };
   return { kind: 'passes', rows: ladderRows(conditions, ladder.energies), minutes: ladder.minutesPerMillimetre, findings: told };
 };
 
 /** What falls short is said and cut all the same: so many passes are the user's choice. */
-const counted = (count: number, conditions: CutConditions, question: PlanQuestion, told: readonly Finding[]): Passed => {
-  const ladder = ladderOf(count, conditions, question);
+const counted = (passes: number, conditions: CutConditions, question: PlanQuestion, told: readonly Finding[]): Passed => {
+  const ladder = ladderOf(passes, conditions, question);
   if (ladder.kind === 'too many')
     return {
       kind: 'fault',
-      fault: `${count} passes want as many energies, and the machine has ${ladder.most}`,
-      findings: [tooMany(count, ladder.most)],
+      fault: words.energies(passes, ladder.most),
+      findings: [tooMany(passes, ladder.most)],
     };
   const rows = ladderRows(conditions, ladder.energies);
   const minutes = ladder.minutesPerMillimetre;
@@ -80,41 +82,68 @@ const counted = (count: number, conditions: CutConditions, question: PlanQuestio
   return { kind: 'passes', rows, minutes, short: ladder.excess, findings: [...told, shortFinding(rows, conditions, question)] };
 };
 
-const tooMany = (count: number, most: number): Finding =>
+const tooMany = (passes: number, most: number): Finding =>
   find(
     'passes-too-many',
-    `${count} passes are asked for; each takes less energy than the one before it, and the machine has ${most} energies.`,
-    { place: { kind: 'field', path: 'passes' }, remedy: `Ask for ${most} passes at most, or leave passes out.` },
+    say`${{ passes: count(passes, 'pass') }} are asked for; each takes less energy than the one before it, and the machine has ${{ energies: count(most, 'energy') }}.`,
+    {
+      place: { kind: 'field', path: 'passes' },
+      remedy: remedy(say`Ask for ${{ most: count(most, 'pass') }} at most, or leave passes out.`, { field: 'passes', value: most }),
+    },
   );
 
 const shortFinding = (rows: readonly LadderRow[], conditions: CutConditions, question: PlanQuestion): Finding => {
   const last = rows.at(-1)!;
   const within = deviationNow(conditions, last.formError.value, last.gap.value);
   const free = findLadder(conditions, question);
-  const most = rows.length === 1 ? '1 pass' : `${rows.length} passes`;
-  const planned = free.kind === 'found' ? ` ${free.energies.length} would reach it.` : '';
-  return find(
-    'passes-fall-short',
-    `With ${most} of ${conditions.wire.name} wire, as you asked, Ra ${last.ra.value.toFixed(2)} µm and ±${within.toFixed(4)} mm come out; Ra ${question.finish} µm and ±${question.tolerance} mm are asked for.${planned}`,
-    {
-      place: { kind: 'field', path: 'passes' },
-      remedy: 'Leave passes out, so that as many are planned as it takes, or ask for what comes out.',
-    },
-  );
+  const planned = free.kind === 'found' ? words.wouldReach(free.energies.length) : undefined;
+  const comesOut = words.comesOut(rows.length, conditions.wire, { ra: last.ra.value, within }, question);
+  return find('passes-fall-short', sentences([comesOut, planned]), {
+    place: { kind: 'field', path: 'passes' },
+    remedy: remedy(say`Leave passes out, so that as many are planned as it takes, or ask for what comes out.`, { field: 'passes' }),
+  });
 };
+
+const words = phrases('passes', {
+  onePassAsked: (_: number, registers: number) =>
+    say`1 pass is asked for and ${{ registers: count(registers, 'register') }} set by hand: each pass wants one.`,
+  passesAsked: (passes: number, registers: number) =>
+    say`${{ passes: count(passes, 'pass') }} are asked for and ${{ registers: count(registers, 'register') }} set by hand: each pass wants one.`,
+  reaches: (ra: number) => say`it reaches Ra ${{ ra: um(ra, fixed(2)) }} at best`,
+  holds: (within: number) => say`it holds ${{ within: limit(within, 'mm', fixed(4)) }} at best`,
+  energies: (passes: number, most: number) =>
+    say`${{ passes: count(passes, 'pass') }} want as many energies, and the machine has ${{ energies: count(most) }}`,
+  comesOut: (
+    passes: number,
+    wire: Wire,
+    { ra, within }: { readonly ra: number; readonly within: number },
+    asked: Pick<PlanQuestion, 'finish' | 'tolerance'>,
+  ) =>
+    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you asked, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} come out; Ra ${{ finish: quantity(asked.finish, 'µm') }} and ${{ tolerance: limit(asked.tolerance) }} are asked for.`,
+  wouldReach: (passes: number) => say`${{ passes: count(passes) }} would reach it.`,
+});
 
 const finishFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
   find(
     'finish-out-of-reach',
-    `Ra ${question.finish} µm is asked for; with ${wire.name} wire this machine reaches Ra ${best.toFixed(2)} µm at its lowest energy.`,
-    { place: { kind: 'field', path: 'finish' }, remedy: `Ask for Ra ${ceiling(best, 2)} µm, or polish afterwards.` },
+    say`Ra ${{ asked: quantity(question.finish, 'µm') }} is asked for; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy.`,
+    {
+      place: { kind: 'field', path: 'finish' },
+      remedy: remedy(say`Ask for Ra ${{ finish: quantity(ceiling(best, 2), 'µm') }}, or polish afterwards.`, {
+        field: 'finish',
+        value: ceiling(best, 2),
+      }),
+    },
   );
 
 const toleranceFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
   find(
     'tolerance-out-of-reach',
-    `±${question.tolerance} mm is asked for; with ${wire.name} wire at ${question.height} mm height the best that can be expected is ±${best.toFixed(4)} mm.`,
-    { place: { kind: 'field', path: 'tolerance' }, remedy: `Ask for ±${ceiling(best, 3)} mm.` },
+    say`${{ asked: limit(question.tolerance) }} is asked for; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best that can be expected is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
+    {
+      place: { kind: 'field', path: 'tolerance' },
+      remedy: remedy(say`Ask for ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),
+    },
   );
 
 /** Rounded up to a number of decimals, so that what is proposed really suffices. */

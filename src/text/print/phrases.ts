@@ -2,8 +2,8 @@
 
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
 import { MILLIMETRES } from '../control-unit.ts';
-import type { Finding, Place } from '../finding.ts';
-import { namesPlace } from '../within.ts';
+import type { Finding } from '../finding.ts';
+import { located } from '../located.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
 import { printMoney } from './money.ts';
@@ -53,25 +53,9 @@ export const moneyRange = (amount: Figure, currency: string): string =>
 /** A figure's value alone, with as many digits as it deserves. */
 export const value = (figure: Figure): string => printNumber(figure.value, deviationOf(figure));
 
-/** ' (at X 12.5, Y 3)' or ' (line 12: G01 X3)'; empty when the whole file or one of its fields is meant. */
-export const whereabouts = (at: Place | undefined): string => {
-  if (at === undefined) return '';
-  if (at.kind === 'spot') return ` (at X ${place(at.x)}, Y ${place(at.y)}${at.loop === undefined ? '' : `, ${at.loop}`})`;
-  if (at.kind === 'line') return ` (line ${at.line}${at.text === undefined ? '' : `: ${at.text.trim().slice(0, 60)}`})`;
-  // A field is for whoever edits the file: the sentence says what it is about.
-  return at.kind === 'byte' ? ` (byte ${at.offset})` : '';
-};
-
-/** The sentence with its place, unless it names that place itself. */
-export const located = ({ text, place: at }: Finding): string => {
-  const sentence = printPlain(text);
-  return at?.kind === 'spot' && namesPlace(text, at) ? sentence : `${withoutStop(sentence)}${whereabouts(at)}.`;
-};
-
-const withoutStop = (sentence: string): string => sentence.replace(/\.$/, '');
-
 /** One finding in full: sentence, place, what was done, what would help. */
 export const findingText = (finding: Finding): string =>
-  [located(finding), ...[finding.done, finding.remedy?.text].flatMap((t) => (t === undefined ? [] : [printPlain(t)]))]
+  [located(finding), finding.done, finding.remedy?.text]
+    .flatMap((t) => (t === undefined ? [] : [printPlain(t)]))
     .filter((part) => part !== '')
     .join(' ');

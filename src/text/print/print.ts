@@ -92,20 +92,35 @@ const printedChunk = (chunk: Chunk, reader: Reader): readonly PrintedPart[] => {
   return [{ text: printedPart(part, form, reader), of: part.kind, contour: part.kind === 'contour' ? part.id : undefined }];
 };
 
-const printedText = ({ text, inside }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
-  const [first, ...more] = printedParts(text, reader);
-  if (first === undefined || inside === undefined || reader.language !== undefined) return printedParts(text, reader);
-  return [{ ...first, text: withSmallInitial(first.text) as Printed }, ...more];
+const printedText = ({ text, inside, clause }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
+  const parts = printedParts(text, reader);
+  const begun = inside === undefined || reader.language !== undefined ? parts : withSmallInitial(parts);
+  return clause === undefined ? begun : withoutStop(begun);
 };
 
-const withSmallInitial = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+const withSmallInitial = ([first, ...more]: readonly PrintedPart[]): readonly PrintedPart[] =>
+  first === undefined ? [] : [{ ...first, text: smallInitial(first.text) as Printed }, ...more];
 
-/** Between items in any language. */
-const SIGNS = { blank: ' ', dot: ' · ', plus: ' + ' } as const;
+const smallInitial = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+
+const withoutStop = (parts: readonly PrintedPart[]): readonly PrintedPart[] => {
+  const last = parts.at(-1);
+  if ((last?.of !== 'words' && last?.of !== 'legacy') || !(last.text as string).endsWith('.')) return parts;
+  return [...parts.slice(0, -1), { ...last, text: (last.text as string).slice(0, -1) as Printed }];
+};
+
 const ENGLISH_JUNCTIONS = { and: ' and ', or: ' or ', comma: ', ' } as const;
 
+/** Between items in any language. */
+const SIGNS: Readonly<Partial<Record<Extract<Part, { kind: 'list' }>['joined'], string>>> = {
+  semicolon: '; ',
+  blank: ' ',
+  dot: ' · ',
+  plus: ' + ',
+};
+
 const printedList = ({ items, joined: by }: Extract<Part, { kind: 'list' }>, reader: Reader): readonly PrintedPart[] => {
-  const between = by in SIGNS ? SIGNS[by as keyof typeof SIGNS] : (reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma);
+  const between = SIGNS[by] ?? reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma;
   const last = by === 'and' || by === 'or' ? (reader.language?.junctions[by] ?? ENGLISH_JUNCTIONS[by]) : between;
   return items.flatMap((part, i) => {
     const printed = printedChunk({ part, form: '' }, reader);
