@@ -22,16 +22,17 @@ export const saidOf = (field: FieldSpec, input: Input): unknown => {
 /** The value in force as a text; what stands for one that is left out. */
 export const textOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists, words: Words): string => {
   const value = saidOf(field, input) ?? defaultOf(field.path);
-  return value === undefined ? (noneOf(field, words) ?? '') : printed(field, value, numbers, lists, words);
+  return value === undefined ? (noneOf(field, words) ?? '') : valueText(field, value, numbers, lists, words);
 };
 
 /** As it stands in the field to be typed over: empty where nothing is said and nothing assumed. */
 export const typedOf = (field: FieldSpec, input: Input, numbers: Numbers, lists: Lists, words: Words): string => {
   const value = saidOf(field, input) ?? defaultOf(field.path);
-  return value === undefined ? '' : printed(field, value, numbers, lists, words);
+  return value === undefined ? '' : valueText(field, value, numbers, lists, words);
 };
 
-const printed = (field: FieldSpec, value: unknown, numbers: Numbers, lists: Lists, words: Words): string => {
+/** A value of this field as it is shown. */
+export const valueText = (field: FieldSpec, value: unknown, numbers: Numbers, lists: Lists, words: Words): string => {
   const list = Array.isArray(value) ? value : [value];
   const all = (print: (v: number) => string, between = '; '): string =>
     list.map((v) => (typeof v === 'number' ? print(v) : String(v))).join(between);

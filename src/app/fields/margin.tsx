@@ -5,8 +5,8 @@ import { labelOf } from '../words/fields.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Chapter, FindingView } from '../work/views.ts';
 import { ManualPage } from './manual-page.tsx';
-import { helpingFields } from './remedies.ts';
-import { useOnSheet, useTools } from './tools.ts';
+import { fillingOf, helpingFields } from './remedies.ts';
+import { useInput, useOnSheet, useTools } from './tools.ts';
 
 /** More than these are shown on demand. */
 const FIRST = 3;
@@ -73,11 +73,7 @@ export const Note = ({ finding, told = false }: NoteProps): ReactNode => {
       </p>
       {!quiet && <DoneAndRemedy finding={finding} />}
       <p className="note-ways">
-        {helpingFields(finding).map((path) => (
-          <button key={path} type="button" className="plain" onClick={() => goToField(path)}>
-            {words.changeField(labelOf(path))}
-          </button>
-        ))}
+        <Ways finding={finding} />
         <button type="button" className="plain" aria-expanded={open} onClick={() => setOpen(!open)}>
           {words.whatItMeans}
         </button>
@@ -89,6 +85,29 @@ export const Note = ({ finding, told = false }: NoteProps): ReactNode => {
         </>
       )}
     </div>
+  );
+};
+
+/** Fills in what the remedy names, or leads to the fields that can help. */
+const Ways = ({ finding }: { readonly finding: FindingView }): ReactNode => {
+  const words = useWords();
+  const { sheet, numbers, lists } = useTools();
+  const filling = fillingOf(finding, { input: useInput(), numbers, lists, words });
+  return (
+    <>
+      {filling !== undefined && (
+        <button type="button" className="plain" onClick={() => sheet.actions.edit(filling.step, filling.change)}>
+          {filling.said}
+        </button>
+      )}
+      {helpingFields(finding)
+        .filter((path) => path !== filling?.path)
+        .map((path) => (
+          <button key={path} type="button" className="plain" onClick={() => goToField(path)}>
+            {words.sheet.changeField(labelOf(path))}
+          </button>
+        ))}
+    </>
   );
 };
 

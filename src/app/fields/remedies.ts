@@ -1,6 +1,13 @@
-/** Which inputs can help against a finding: its own field where it names one, else those that its remedy speaks of. */
+/** What the page can do against a finding: fill in the value that its remedy names, or lead to the inputs that can help. */
+import type { Numbers } from '../../text/print/reader.ts';
+import type { Input } from '../state/input.ts';
+import { labelOf } from '../words/fields.ts';
+import type { Words } from '../words/words-for.ts';
 import type { FindingView } from '../work/views.ts';
-import { fieldOfFinding } from './fields.ts';
+import { changeOf, refused, valueText } from './field-value.ts';
+import { fieldOf, fieldOfFinding } from './fields.ts';
+import type { Lists } from './lists.ts';
+import { shapeFieldAt } from './shape-field.ts';
 
 const HELPING: Readonly<Record<string, readonly string[]>> = {
   'corner-too-tight': ['insideCorner', 'ease', 'wire'],
@@ -33,8 +40,35 @@ const HELPING: Readonly<Record<string, readonly string[]>> = {
   'rates-not-yet': ['date'],
 };
 
-/** Paths of fields that are on the sheet. */
-export const helpingFields = ({ code, place }: Pick<FindingView, 'code' | 'place'>): readonly string[] => {
+/** Paths of fields that are on the sheet: what the remedy names, the finding's own, then what helps against its kind. */
+export const helpingFields = ({ code, place, change }: Pick<FindingView, 'code' | 'place' | 'change'>): readonly string[] => {
   const own = place?.kind === 'field' ? fieldOfFinding(place.path)?.path : undefined;
-  return [...new Set([...(own === undefined ? [] : [own]), ...(HELPING[code] ?? [])])];
+  const named = change && fieldOf(change.field)?.path;
+  return [...new Set([named, own, ...(HELPING[code] ?? [])].filter((path) => path !== undefined))];
+};
+
+/** A value that a remedy fills in: what the button says, the step's name, what it changes in the job. */
+export interface Filling {
+  readonly path: string;
+  readonly said: string;
+  readonly step: string;
+  readonly change: Input;
+}
+
+interface Means {
+  readonly input: Input;
+  readonly numbers: Numbers;
+  readonly lists: Lists;
+  readonly words: Words;
+}
+
+/** Nothing where the remedy names no value, no field of the sheet, or a value that the job would not take. */
+export const fillingOf = ({ change }: Pick<FindingView, 'change'>, { input, numbers, lists, words }: Means): Filling | undefined => {
+  if (change?.value === undefined) return undefined;
+  const field = fieldOf(change.field) ?? shapeFieldAt(change.field, input, numbers, words.shape);
+  if (field === undefined) return undefined;
+  const changed = changeOf(field, change.value);
+  if (refused(field, input, changed, words) !== undefined) return undefined;
+  const [label, value] = [labelOf(field.path), valueText(field, change.value, numbers, lists, words)];
+  return { path: field.path, said: words.sheet.setField(label, value), step: words.sheet.step(label, value), change: changed };
 };

@@ -1,25 +1,14 @@
 /** One number of a part by numbers: its name, its field, what it means, and the way back to what is usual. */
 import { type ReactNode, useId, useState } from 'react';
 import type { ShapeKey } from '../../job/request/shape-keys.ts';
-import type { Numbers } from '../../text/print/reader.ts';
 import { ChoiceField, type Choosable } from '../fields/choice-field.tsx';
 import { FieldEditor } from '../fields/field-editor.tsx';
 import { refused, saidOf } from '../fields/field-value.ts';
-import type { FieldKind, FieldSpec } from '../fields/fields.ts';
+import type { FieldSpec } from '../fields/fields.ts';
+import { shapeField } from '../fields/shape-field.ts';
 import { useInput, useTools } from '../fields/tools.ts';
 import { shapeWords } from '../words/shape.ts';
 import { useWords } from '../words/use-words.ts';
-import type { Words } from '../words/words-for.ts';
-
-const KINDS: Readonly<Record<ShapeKey['takes'], FieldKind>> = {
-  length: 'length',
-  number: 'number',
-  'whole number': 'count',
-  choice: 'choice',
-  'yes or no': 'choice',
-  text: 'text',
-  data: 'text',
-};
 
 export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
   const { shape: words, sheet: sheetWords } = useWords();
@@ -28,7 +17,7 @@ export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
   const label = shapeWords.key(form.key);
-  const field = fieldOf(form, numbers, words);
+  const field = shapeField(form, numbers, words);
   const said = saidOf(field, input) !== undefined;
   return (
     <div className="field-row" data-path={field.path} data-said={said}>
@@ -69,20 +58,6 @@ export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
       )}
     </div>
   );
-};
-
-/** What is usual stands in the empty field. */
-const fieldOf = (form: ShapeKey, numbers: Numbers, words: Words['shape']): FieldSpec => ({
-  path: `shape.${form.key}`,
-  kind: KINDS[form.takes],
-  usual: form.usual === undefined ? undefined : usualOf(form, numbers, words),
-});
-
-const usualOf = ({ takes, usual }: ShapeKey, numbers: Numbers, words: Words['shape']): string => {
-  if (takes === 'length' && typeof usual === 'number') return numbers.length(usual);
-  if (typeof usual === 'number') return numbers.plain(usual);
-  if (typeof usual === 'boolean') return usual ? words.yes : words.no;
-  return typeof usual === 'string' ? usual : JSON.stringify(usual);
 };
 
 interface ChoiceProps {

@@ -133,6 +133,7 @@ const sheet = phrases('page.sheet', {
   stands: (n: number) => say`(stands for ${{ n: count(n) }})`,
   done: say`What was done: `,
   remedy: say`Helps: `,
+  setField: (label: Text, value: string) => say`Set ${{ label: inside(label) }} to ${{ value: ready(value) }}`,
   changeField: (label: Text) => say`Change ${{ label: inside(label) }}`,
   whatItMeans: say`What this means`,
   whatToDo: say`What to do: `,

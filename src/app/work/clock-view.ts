@@ -3,13 +3,12 @@
 import { attendedWeek } from '../../job/pipeline/schedule.ts';
 import type { Shop } from '../../job/shop.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
-import { printPlain } from '../../text/print/print.ts';
-import type { ClockEventView, ClockView } from './views.ts';
+import type { ClockEventView, ClockView, Untold } from './views.ts';
 
 const DAY = 1440;
 const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
 
-export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView | undefined =>
+export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView<Untold> | undefined =>
   clock === undefined
     ? undefined
     : {
@@ -24,9 +23,9 @@ export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick
 
 type Clock = NonNullable<HoursFacts['clock']>;
 
-const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView => ({
+const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Untold> => ({
   ...event,
-  what: printPlain(what),
+  what,
   ...(block !== undefined && { block }),
   ...(stop !== undefined && { stop }),
   oclock: momentText(event.from),
