@@ -2,7 +2,19 @@
 import type { Comparison } from '../../result/comparison.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Corrected, Judged } from './job-worker.ts';
-import type { FindingView, FoundView, PictureView, SentencePart, Sheet, Shown, TableView, Untold, WallView, WhyTree } from './views.ts';
+import type {
+  ClockView,
+  FindingView,
+  FoundView,
+  PictureView,
+  SentencePart,
+  Sheet,
+  Shown,
+  TableView,
+  Untold,
+  WallView,
+  WhyTree,
+} from './views.ts';
 
 export type Tell = (said: Untold) => string;
 
@@ -15,15 +27,17 @@ export const toldSheet = (sheet: Sheet<Untold>, tell: Tell): Sheet => ({
   figures: sheet.figures.map((f) => toldShown(f, tell)),
   ...tables(sheet, tell),
   picture: sheet.picture && toldPicture(sheet.picture, tell),
-  clock: sheet.clock && {
-    ...sheet.clock,
-    events: sheet.clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what) })),
-  },
+  clock: sheet.clock && toldClock(sheet.clock, tell),
   wall: sheet.wall && toldWall(sheet.wall, tell),
   shape: sheet.shape && {
     name: tell(sheet.shape.name),
     sizes: sheet.shape.sizes.map((s) => ({ ...s, shown: toldShown(s.shown, tell) })),
   },
+});
+
+export const toldClock = (clock: ClockView<Untold>, tell: Tell): ClockView => ({
+  ...clock,
+  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what) })),
 });
 
 const plainOf = (said: Untold): string => (typeof said === 'string' ? said : printPlain(said));
