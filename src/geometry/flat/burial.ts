@@ -1,4 +1,7 @@
-/** Whether a place lies nearer to the source than the offset, which no place of the result may. */
+/**
+ * Whether a place lies nearer to the source than the offset, which no place of the result may. It runs over long arrays of plain numbers:
+ * `!` stands where one of those is read.
+ */
 import type { CurveTree, Found, Stack } from './curve-tree.ts';
 import { curveTreeOf, newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';

@@ -1,4 +1,7 @@
-/** Whether two neighbours of a chain meet once more beside their joint, worked out from the joint itself so that tangency is no trouble. */
+/**
+ * Whether two neighbours of a chain meet once more beside their joint, worked out from the joint itself so that tangency is no trouble.
+ * It runs over long arrays of plain numbers: `!` stands where one of those is read.
+ */
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, inSweep, LENGTH, STRIDE } from './curves.ts';
 import type { Meetings } from './meet.ts';

@@ -1,4 +1,7 @@
-/** All places where the raw parallel curves cross each other, sorted along each curve. */
+/**
+ * All places where the raw parallel curves cross each other, sorted along each curve. It runs over long arrays of plain numbers: `!`
+ * stands where one of those is read.
+ */
 import type { CurveTree } from './curve-tree.ts';
 import { newFound, newStack, search } from './curve-tree.ts';
 import type { Curves } from './curves.ts';

@@ -1,4 +1,7 @@
-/** Boxes of curves in a tree that keeps their order along the chain: neighbours in the chain are neighbours in space. */
+/**
+ * Boxes of curves in a tree that keeps their order along the chain: neighbours in the chain are neighbours in space. It runs over long
+ * arrays of plain numbers: `!` stands where one of those is read.
+ */
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, inSweep, RADIUS, STRIDE } from './curves.ts';
 

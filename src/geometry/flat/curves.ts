@@ -1,4 +1,7 @@
-/** Lines and arcs laid out flat in one array of numbers, which the inner loops of the offset run over. */
+/**
+ * Lines and arcs laid out flat in one array of numbers, which the inner loops of the offset run over. It runs over long arrays of plain
+ * numbers: `!` stands where one of those is read.
+ */
 
 /**
  * Eight numbers for each curve: both ends, then for a line its unit direction and 0, for an arc its centre and radius, and

@@ -1,4 +1,6 @@
-/** How deep inside the laid-out source a place lies. */
+/**
+ * How deep inside the laid-out source a place lies. It runs over long arrays of plain numbers: `!` stands where one of those is read.
+ */
 
 import { distanceSquared } from './burial.ts';
 import type { CurveTree, Found, Stack } from './curve-tree.ts';

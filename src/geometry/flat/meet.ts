@@ -1,4 +1,7 @@
-/** Where two flat curves cross, as plain numbers: the inner loop of the offset. */
+/**
+ * Where two flat curves cross, as plain numbers: the inner loop of the offset. It runs over long arrays of plain numbers: `!` stands
+ * where one of those is read.
+ */
 import type { Curves } from './curves.ts';
 import { AY, BX, BY, CX, CY, LENGTH, RADIUS, STRIDE } from './curves.ts';
 

@@ -1,4 +1,7 @@
-/** What becomes of a corner of the source when both its sides are shifted: a joint, a bridge, or two loose ends. */
+/**
+ * What becomes of a corner of the source when both its sides are shifted: a joint, a bridge, or two loose ends. It runs over long arrays
+ * of plain numbers: `!` stands where one of those is read.
+ */
 import type { Curves } from './curves.ts';
 import { bendOf, endDirection, startDirection } from './curves.ts';
 

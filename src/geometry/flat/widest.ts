@@ -1,4 +1,7 @@
-/** The largest distance to the boundary inside a source, by bounds over squares: how an empty offset is checked. */
+/**
+ * The largest distance to the boundary inside a source, by bounds over squares: how an empty offset is checked. It runs over long arrays
+ * of plain numbers: `!` stands where one of those is read.
+ */
 import FlatQueue from 'flatqueue';
 import type { CurveTree } from './curve-tree.ts';
 import type { Curves } from './curves.ts';

@@ -1,4 +1,7 @@
-/** Lays chains out flat: moved near the origin, wide arcs cut, hair-short segments dropped; says what is unsound in them. */
+/**
+ * Lays chains out flat: moved near the origin, wide arcs cut, hair-short segments dropped; says what is unsound in them. It runs over
+ * long arrays of plain numbers: `!` stands where one of those is read.
+ */
 import type { Chain } from '../contour.ts';
 import type { Curves } from '../flat/curves.ts';
 import { addArc, addLine, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';

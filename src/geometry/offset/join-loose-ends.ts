@@ -1,4 +1,7 @@
-/** Joins the ends of pieces that rounding kept apart: the last resort where crossings at almost no angle could not be placed. */
+/**
+ * Joins the ends of pieces that rounding kept apart: the last resort where crossings at almost no angle could not be placed. It runs over
+ * long arrays of plain numbers: `!` stands where one of those is read.
+ */
 import type { Ground } from '../flat/burial.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';
 import type { Curves } from '../flat/curves.ts';

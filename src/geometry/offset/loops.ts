@@ -1,4 +1,7 @@
-/** Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. */
+/**
+ * Follows the kept pieces round into closed loops, draws neighbours of one origin together, and measures each loop. It runs over long
+ * arrays of plain numbers: `!` stands where one of those is read.
+ */
 import { isFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';
 import type { Curves } from '../flat/curves.ts';

@@ -1,4 +1,7 @@
-/** The raw parallel curves cut at their crossings, and which of the pieces belong to the result. */
+/**
+ * The raw parallel curves cut at their crossings, and which of the pieces belong to the result. It runs over long arrays of plain
+ * numbers: `!` stands where one of those is read.
+ */
 import type { Ground } from '../flat/burial.ts';
 import { isBuried } from '../flat/burial.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';

@@ -1,4 +1,7 @@
-/** The raw parallel curves of a source: every curve shifted to the left, opening corners bridged, closing ones left loose. */
+/**
+ * The raw parallel curves of a source: every curve shifted to the left, opening corners bridged, closing ones left loose. It runs over
+ * long arrays of plain numbers: `!` stands where one of those is read.
+ */
 
 import type { Curves } from '../flat/curves.ts';
 import { addArc, addLine, BX, BY, CX, CY, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';

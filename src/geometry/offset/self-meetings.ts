@@ -1,4 +1,7 @@
-/** Finds where the input meets itself, so that no offset is ever made of a contour that crosses itself. */
+/**
+ * Finds where the input meets itself, so that no offset is ever made of a contour that crosses itself. It runs over long arrays of plain
+ * numbers: `!` stands where one of those is read.
+ */
 
 import { distanceSquared } from '../flat/burial.ts';
 import { secondMeeting } from '../flat/corner-meetings.ts';
