@@ -20,5 +20,7 @@ export interface Language {
   readonly calendar?: { readonly weekdays: readonly string[]; readonly months: readonly string[] };
   /** 'less than ', before a bound. */
   readonly below?: string;
+  /** 'at ', before a place by its letters. */
+  readonly at?: string;
   readonly joints: Readonly<Partial<Record<Joint, string>>>;
 }

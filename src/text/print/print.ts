@@ -194,7 +194,7 @@ const placeText = ({ x, y, digits, spelled, frame }: Extract<Part, { kind: 'plac
   const [across, up] = [x, y].map((n) =>
     factor === 1 ? amountText({ value: n, digits }, reader) : amountText({ value: n * factor, digits: { upTo: 4 } }, reader),
   );
-  if (spelled === 'by letters') return `at X ${across}, Y ${up}`;
+  if (spelled === 'by letters') return `${reader.language?.at ?? 'at '}X ${across}, Y ${up}`;
   if (spelled === 'as words') return `X${across} Y${up}`;
   if (spelled === 'in brackets') return `(${across}${decimalMark === ',' ? ';' : ','} ${up})`;
   const unit = factor === 1 ? spelled.unit : places === 'inch' ? 'in' : 'mm';

@@ -1,0 +1,34 @@
+/** Words that are left in English where all was printed in the pseudo-language, and what may stay as it is. */
+import { materialRows, wireRows } from '../../src/job/files/catalogue.ts';
+import { type Printed, printedParts } from '../../src/text/print/print.ts';
+import type { Reader } from '../../src/text/reader.ts';
+import type { Text } from '../../src/text/text.ts';
+
+/** The same in every language: units, symbols, standards, file formats, words of a program, currencies, the name of the house. */
+const EXEMPT: ReadonlySet<string> = new Set([
+  ...['mm', 'µm', 'in', 'inch', 'µin', 'min', 'kg', 'deg', 'EUR', 'MB', 'ms', 'rad', 'ft'],
+  ...['Ra', 'Rz', 'ISO', 'DIN', 'ASME', 'ANSI', 'VDI', 'DXF', 'SVG', 'PDF', 'JSON', 'CSV', 'dxf', 'svg', 'nc', 'json', 'txt'],
+  ...['Kerfwright', 'Esc', 'Ctrl', 'Shift', 'Enter', 'Tab', 'WEDM'],
+]);
+
+/** Names of wires and materials as the house has them. */
+const NAMES: readonly string[] = [...wireRows(), ...materialRows()]
+  .flatMap(({ id, name }) => [name, id])
+  .toSorted((a, b) => b.length - a.length);
+
+const WORD = /(?<![\p{L}\p{M}\p{N}_])[A-Za-z]{2,}(?![\p{L}\p{M}\p{N}_])/gu;
+
+/** Words in plain letters that nothing exempts; `names` are those of this job: its layers, files, customer. */
+export const englishIn = (said: string, names: readonly string[] = []): readonly string[] => {
+  const bare = [...names, ...NAMES].reduce((rest, name) => (name === '' ? rest : rest.replaceAll(name, ' ')), said);
+  return [...bare.matchAll(WORD)].map(([word]) => word).filter((word) => !EXEMPT.has(word));
+};
+
+/** What a part may hold without being translated: data that people or files gave, and numbers. */
+const OWN = new Set(['name', 'term', 'contour', 'number', 'quantity', 'money', 'mass', 'duration']);
+
+/** The words of a text for this reader, without what stands in it by name. */
+export const wordsOf = (text: Text, reader: Reader): Printed =>
+  printedParts(text, reader)
+    .map((part) => (OWN.has(part.of) ? ' ' : part.text))
+    .join('') as Printed;
