@@ -18,7 +18,7 @@ interface Waited {
 }
 
 export const rows = async (): Promise<readonly BenchRow[]> => {
-  const server = await stand();
+  const server = await stand([]);
   try {
     const id = await exampleOf(server);
     const start = performance.now();

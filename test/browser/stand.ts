@@ -11,7 +11,7 @@ import { PATIENCE } from './patience.ts';
 export interface Stand {
   readonly address: string;
   readonly folder: string;
-  /** A page of a fresh browser profile; what it logs as an error is kept. */
+  /** A page of a fresh browser profile without motion, since what still scrolls is elsewhere than a test finds it; what it logs as an error is kept. */
   open(path: string, options?: BrowserContextOptions): Promise<OpenPage>;
   /** Ends the server as a crash would. */
   crash(): Promise<void>;
@@ -25,9 +25,9 @@ export interface OpenPage {
   readonly errors: string[];
 }
 
-export const stand = async (): Promise<Stand> => {
+export const stand = async (browserFlags?: readonly string[]): Promise<Stand> => {
   const folder = mkdtempSync(join(tmpdir(), 'kerfwright-browser-'));
-  const browser = await launch();
+  const browser = await launch(browserFlags);
   let server = await start(folder, 0);
   const { address } = server;
   return {
@@ -48,7 +48,7 @@ export const stand = async (): Promise<Stand> => {
 };
 
 const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', ...options });
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', reducedMotion: 'reduce', ...options });
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const errors: string[] = [];
@@ -94,11 +94,18 @@ export const atRest = (page: Page): Promise<void> =>
 
 const axeSource = (): string => readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-/** What axe finds against WCAG 2.2 AA on the page, or within a part of it, as it is now, each with the places; nothing is the right answer. */
-export const shutOut = async (page: Page, within = 'html'): Promise<readonly string[]> => {
+const ALL_OF_AA = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] };
+/** All that another colour scheme can change. */
+const COLOURS = { type: 'rule', values: ['color-contrast'] };
+
+/**
+ * What axe finds against WCAG 2.2 AA on the page, or within a part of it, as it is now, each with the places; nothing is the right answer.
+ * Another colour scheme of a page that was seen already needs a look at its colours alone.
+ */
+export const shutOut = async (page: Page, within = 'html', coloursAlone = false): Promise<readonly string[]> => {
   if (!(await page.evaluate(`'axe' in window`))) await page.evaluate(axeSource());
   const found = (await page.evaluate(
-    `axe.run(document.querySelector('${within}'), { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'], resultTypes: ['violations'], preload: false }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,
+    `axe.run(document.querySelector('${within}'), { runOnly: ${JSON.stringify(coloursAlone ? COLOURS : ALL_OF_AA)}, resultTypes: ['violations'], preload: false }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,
   )) as readonly (readonly [string, readonly string[]])[];
   return found.map(([id, places]) => `${id}: ${places.join(' | ')}`);
 };
