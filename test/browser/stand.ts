@@ -48,7 +48,12 @@ export const stand = async (browserFlags?: readonly string[]): Promise<Stand> =>
 };
 
 const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: 'en-GB', reducedMotion: 'reduce', ...options });
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    ...options,
+  });
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const errors: string[] = [];
