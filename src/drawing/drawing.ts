@@ -43,7 +43,7 @@ export interface OpenChain {
 }
 
 /** A POINT of the drawing, in mm; a shop may mark start holes so. */
-export interface Mark {
+export interface DrawnMark {
   readonly at: Point;
   readonly layer: string;
 }
@@ -61,7 +61,7 @@ export interface Drawing {
   readonly units: DrawingUnits;
   readonly loops: readonly Loop[];
   readonly openChains: readonly OpenChain[];
-  readonly marks: readonly Mark[];
+  readonly marks: readonly DrawnMark[];
   readonly layers: readonly Layer[];
   readonly findings: readonly Finding[];
 }

@@ -12,7 +12,7 @@ export type Side = 'left' | 'right';
  * `tangent`: no turn. `inside corner`: the chain turns towards the side looked from, so that less than half a turn is open
  * there. `outside corner`: it turns away. `reversal`: it goes straight back. `end`: an open chain begins or ends here.
  */
-export interface Corner {
+export interface ChainJoint {
   readonly kind: 'tangent' | 'inside corner' | 'outside corner' | 'reversal' | 'end';
   readonly at: Point;
   /** Signed turn of the direction of travel in rad, positive to the left; 0 at an end. */
@@ -26,7 +26,7 @@ export interface Corner {
  *
  * @param within rad: turns up to this are tangent. Joints of drawings are rounded to some 1e-6.
  */
-export const cornerAt = (chain: Chain, segment: number, side: Side, within: number): Corner => {
+export const cornerAt = (chain: Chain, segment: number, side: Side, within: number): ChainJoint => {
   const before = segmentAt(chain, segment - 1);
   const after = segmentAt(chain, segment);
   if (before === undefined || after === undefined) {
@@ -46,7 +46,7 @@ export const turnAt = (before: Segment, after: Segment): number => {
   return turnBetween(u.x, u.y, v.x, v.y);
 };
 
-const kindOf = (towards: number, within: number): Corner['kind'] => {
+const kindOf = (towards: number, within: number): ChainJoint['kind'] => {
   if (Math.abs(towards) <= within) return 'tangent';
   if (Math.abs(towards) >= Math.PI - within) return 'reversal';
   return towards > 0 ? 'inside corner' : 'outside corner';

@@ -35,20 +35,20 @@ const firstRealJoint = (segments: NonEmpty<Segment>, within: number): number => 
   return Math.max(i, 0);
 };
 
-interface Run {
+interface StraightenedRun {
   readonly segment: Segment;
   readonly next: number;
 }
 
 /** The run that begins with `lead`, which stands before number `second`. */
-const runFrom = (lead: Segment, segments: readonly Segment[], second: number, within: number): Run =>
+const runFrom = (lead: Segment, segments: readonly Segment[], second: number, within: number): StraightenedRun =>
   lead.kind === 'line' ? runOfLines(lead, segments, second, within) : runOfArcs(lead, segments, second, within);
 
 /**
  * Walks on while the way from the run's start to the newest end passes every joint of the run within the tolerance. Each
  * joint leaves a wedge of directions, seen from the start; their intersection is kept, so that a run costs its length.
  */
-const runOfLines = (ahead: Line, segments: readonly Segment[], second: number, within: number): Run => {
+const runOfLines = (ahead: Line, segments: readonly Segment[], second: number, within: number): StraightenedRun => {
   const start = ahead.from;
   const [ux, uy] = [ahead.to.x - start.x, ahead.to.y - start.y];
   const turnTo = (p: Point): number => turnBetween(ux, uy, p.x - start.x, p.y - start.y);
@@ -72,7 +72,7 @@ const runOfLines = (ahead: Line, segments: readonly Segment[], second: number, w
  * Walks on while the arcs stay on the circle of the first, then tries one arc for them all; where that fails, for the
  * first half of them, and so on, which is rare and keeps the cost of a run near its length.
  */
-const runOfArcs = (lead: Arc, segments: readonly Segment[], second: number, within: number): Run => {
+const runOfArcs = (lead: Arc, segments: readonly Segment[], second: number, within: number): StraightenedRun => {
   let sweep = lead.sweep;
   let more: readonly Arc[] = arcsFrom(segments, second, (s) => {
     if (!continues(lead, s, within) || Math.abs(sweep + s.sweep) > FULL_TURN + 1e-9) return false;

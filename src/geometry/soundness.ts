@@ -4,7 +4,7 @@ import type { Chain } from './contour.ts';
 import type { Arc, Segment } from './segment.ts';
 import { distanceBetween, isFullCircle, samePoint } from './segment.ts';
 
-export interface Fault {
+export interface SegmentFault {
   readonly kind: 'not finite' | 'gap' | 'zero length' | 'bad sweep' | 'ends off the circle';
   /** Number of the segment; for a gap the one after it. */
   readonly segment: number;
@@ -12,7 +12,7 @@ export interface Fault {
   readonly amount: number;
 }
 
-export type Soundness = { readonly kind: 'sound' } | { readonly kind: 'unsound'; readonly faults: readonly Fault[] };
+export type Soundness = { readonly kind: 'sound' } | { readonly kind: 'unsound'; readonly faults: readonly SegmentFault[] };
 
 /**
  * Looks a chain over at a door.
@@ -24,10 +24,10 @@ export const soundness = (chain: Chain, within: number): Soundness => {
   return faults.length === 0 ? { kind: 'sound' } : { kind: 'unsound', faults };
 };
 
-const fault = (kind: Fault['kind'], segment: number, amount: number): Fault => ({ kind, segment, amount });
+const fault = (kind: SegmentFault['kind'], segment: number, amount: number): SegmentFault => ({ kind, segment, amount });
 
-const faultsOf = (chain: Chain, within: number): Fault[] => {
-  const faults: Fault[] = [];
+const faultsOf = (chain: Chain, within: number): SegmentFault[] => {
+  const faults: SegmentFault[] = [];
   chain.segments.forEach((s, i) => {
     const before = i > 0 ? chain.segments[i - 1] : chain.closed ? chain.segments.at(-1) : undefined;
     if (!allFinite(s)) faults.push(fault('not finite', i, Number.POSITIVE_INFINITY));
@@ -43,7 +43,7 @@ const allFinite = (s: Segment): boolean => {
   return numbers.every(Number.isFinite);
 };
 
-const arcFaults = (s: Arc, i: number, within: number): Fault[] => {
+const arcFaults = (s: Arc, i: number, within: number): SegmentFault[] => {
   const size = Math.abs(s.sweep);
   if (size === 0 || s.radius <= 0) return [fault('zero length', i, 0)];
   if (size > FULL_TURN * (1 + 1e-15)) return [fault('bad sweep', i, size - FULL_TURN)];

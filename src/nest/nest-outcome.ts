@@ -4,7 +4,7 @@ import type { Bounds } from '../geometry/measure.ts';
 import type { Finding } from '../text/finding.ts';
 
 /** One piece that was laid. Its outline as drawn is turned about the drawing's origin, then moved. */
-export interface Placed {
+export interface PlacedPiece {
   /** The id of the piece in the question. */
   readonly piece: string;
   /** Which of the pieces of that kind, from 1. */
@@ -26,7 +26,7 @@ export interface Left {
 export interface LaidNest {
   readonly kind: 'laid';
   /** In the order of the kinds in the question, then by copy. */
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedPiece[];
   readonly left: readonly Left[];
   /** The manner of the better layout, where both were tried. */
   readonly manner: 'rows' | 'free';

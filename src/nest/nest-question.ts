@@ -6,7 +6,7 @@ import type { Text } from '../text/text.ts';
 export type Turns = 'none' | 'half turns' | 'quarter turns' | { readonly step: number };
 
 /** One kind of piece and how many of it are wanted. */
-export interface Piece {
+export interface NestPiece {
   /** Unlike those of the other pieces. */
   readonly id: string;
   /** In either sense. */
@@ -29,7 +29,7 @@ export interface NestQuestion {
   readonly margin: number;
   /** Clamps and holes: pieces keep a web from them as from each other. */
   readonly forbidden: readonly Contour[];
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly NestPiece[];
   /** mm between pieces, edge to edge: the kerf and what must stand beside it. 0 or more. */
   readonly web: number;
   readonly manner: Manner;

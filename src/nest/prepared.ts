@@ -14,12 +14,12 @@ import { count, mm, name, number, placeByLetters, term, upTo } from '../text/par
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { find } from './findings.ts';
-import type { NestQuestion, Piece, Turns } from './nest-question.ts';
-import { type Kind, kindOf } from './turned-kinds.ts';
+import type { NestPiece, NestQuestion, Turns } from './nest-question.ts';
+import { kindOf, type PieceKind } from './turned-kinds.ts';
 
 /** All that the layouts are made from. Grown shapes that do not overlap keep the web. */
 export interface Prepared {
-  readonly kinds: readonly Kind[];
+  readonly kinds: readonly PieceKind[];
   /** Counter-clockwise. */
   readonly plate: Contour;
   /** Where the plate is a rectangle along x and y. */
@@ -65,7 +65,7 @@ export const prepare = (question: NestQuestion): Preparation => {
   };
 };
 
-const kindFrom = (piece: Piece, grown: Extract<OffsetRegionOutcome, { kind: 'offset' }>): Kind =>
+const kindFrom = (piece: NestPiece, grown: Extract<OffsetRegionOutcome, { kind: 'offset' }>): PieceKind =>
   kindOf(piece.id, piece.quantity, regionOf(piece.outline, piece.holes), firstItem(grown.regions), piece.turns);
 
 /**

@@ -8,7 +8,7 @@ import type { Turns } from './nest-question.ts';
 import { type Cell, cellsOf, type Grid, type Polygons, type Spans, spansOf } from './spans.ts';
 
 /** A kind of piece as the search sees it. */
-export interface Kind {
+export interface PieceKind {
   readonly id: string;
   readonly quantity: number;
   /** As drawn, outline counter-clockwise, holes clockwise. */
@@ -35,14 +35,14 @@ export const degreesOf = (turns: Turns): readonly number[] => {
   return Array.from({ length: Math.round(360 / step) }, (_, i) => i * step);
 };
 
-export const turnedBy = (kind: Kind, degrees: number, cell: Cell): Turned => {
+export const turnedBy = (kind: PieceKind, degrees: number, cell: Cell): Turned => {
   const polygons = turnedPolygons(kind.grown, degrees, Math.min(cell.wide, cell.high) / 8);
   const bounds = boundsOfPolygons(polygons);
   return { degrees, polygons, bounds, spans: spansIn(polygons, bounds, cell) };
 };
 
 /** All ways that give other cells than the ones before: a disc turned is the same disc. */
-export const turnedWays = (kind: Kind, cell: Cell): readonly Turned[] => {
+export const turnedWays = (kind: PieceKind, cell: Cell): readonly Turned[] => {
   const seen = new Set<string>();
   return kind.degrees.flatMap((degrees) => {
     const turned = turnedBy(kind, degrees, cell);
@@ -75,7 +75,7 @@ const spansIn = (polygons: Polygons, { minX, minY, maxX, maxY }: Bounds, cell: C
   return spansOf(cellsOf(polygons, grid), grid);
 };
 
-export const kindOf = (id: string, quantity: number, drawn: Region, grown: Region, turns: Turns): Kind => ({
+export const kindOf = (id: string, quantity: number, drawn: Region, grown: Region, turns: Turns): PieceKind => ({
   id,
   quantity,
   drawn,

@@ -1,6 +1,6 @@
 /** The canvas as the painters use it: set to mm with y up for lines, or to pixels for texts and signs. */
 import type { Bundle } from './bundles.ts';
-import { type Stretch, traceWhole, traceWithin } from './chain-strokes.ts';
+import { type ChainStretch, traceWhole, traceWithin } from './chain-strokes.ts';
 import type { ColourName, Colours } from './colours.ts';
 import type { LineStyle } from './layers.ts';
 import { type Size, type View, type Window, windowOf } from './view.ts';
@@ -40,7 +40,7 @@ const MOST_KEPT = 3;
 
 const finenessOf = (scale: number): number => Math.ceil(Math.log2(scale));
 
-export const wholePath = (key: object, stretches: readonly Stretch[], scale: number): Path2D => {
+export const wholePath = (key: object, stretches: readonly ChainStretch[], scale: number): Path2D => {
   const fineness = finenessOf(scale);
   const paths = kept.get(key) ?? new Map<number, Path2D>();
   kept.set(key, paths);

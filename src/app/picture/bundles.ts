@@ -2,7 +2,7 @@
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import type { ChainView, LayerView } from '../work/views.ts';
 import { boxAround, countOf, segmentAt } from './chain-segments.ts';
-import type { Stretch } from './chain-strokes.ts';
+import type { ChainStretch } from './chain-strokes.ts';
 import { type LineStyle, styleOf } from './layers.ts';
 import type { Window } from './view.ts';
 
@@ -11,7 +11,7 @@ const PER_BUNDLE = 300;
 
 export interface Bundle {
   readonly style: LineStyle;
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly ChainStretch[];
   readonly box: Window;
   /** The longest segment, mm. */
   readonly longest: number;
@@ -22,7 +22,7 @@ export interface Layered {
   readonly style: LineStyle;
   readonly bundles: readonly Bundle[];
   /** All its chains whole, where it is filled. */
-  readonly filled: readonly Stretch[];
+  readonly filled: readonly ChainStretch[];
 }
 
 const made = new WeakMap<LayerView, Layered>();
@@ -41,11 +41,11 @@ const layeredOf = (layer: LayerView): Layered => {
   return { layer, style, bundles: bundlesOf(layer.chains, style), filled: fills ? layer.chains.filter((c) => c.closed).map(whole) : [] };
 };
 
-export const whole = ({ segments, closed }: ChainView): Stretch => ({ numbers: segments, from: 0, to: countOf(segments), closed });
+export const whole = ({ segments, closed }: ChainView): ChainStretch => ({ numbers: segments, from: 0, to: countOf(segments), closed });
 
 const bundlesOf = (chains: readonly ChainView[], style: LineStyle): readonly Bundle[] => {
   const bundles: Bundle[] = [];
-  let open: Stretch[] = [];
+  let open: ChainStretch[] = [];
   let held = 0;
   const shut = (): void => {
     if (open.length > 0) bundles.push(bundle(open, style));
@@ -67,7 +67,7 @@ const bundlesOf = (chains: readonly ChainView[], style: LineStyle): readonly Bun
   return bundles;
 };
 
-const bundle = (stretches: readonly Stretch[], style: LineStyle): Bundle => {
+const bundle = (stretches: readonly ChainStretch[], style: LineStyle): Bundle => {
   let longest = 0;
   const boxes: Window[] = [];
   for (const { numbers, from, to } of stretches)

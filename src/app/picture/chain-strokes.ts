@@ -8,7 +8,7 @@ import { segmentAt } from './chain-segments.ts';
 import { meets, type Spot, type Window } from './view.ts';
 
 /** What a path of the canvas understands of the pen's strokes; coordinates in mm, y up. */
-export interface Pen {
+export interface StrokePen {
   moveTo(x: number, y: number): void;
   lineTo(x: number, y: number): void;
   arc(x: number, y: number, radius: number, start: number, end: number, clockwise?: boolean): void;
@@ -16,7 +16,7 @@ export interface Pen {
 }
 
 /** Segments `from` up to but not including `to` of a chain's numbers. */
-export interface Stretch {
+export interface ChainStretch {
   readonly numbers: Float64Array;
   readonly from: number;
   readonly to: number;
@@ -25,7 +25,7 @@ export interface Stretch {
 }
 
 /** Ends nearer than `fine` mm to the last drawn are passed over, so that a thousand segments in one pixel cost one. */
-export const traceWhole = (pen: Pen, { numbers, from, to, closed }: Stretch, fine: number): void => {
+export const traceWhole = (pen: StrokePen, { numbers, from, to, closed }: ChainStretch, fine: number): void => {
   let [x, y] = [numbers[from * 8]!, numbers[from * 8 + 1]!];
   pen.moveTo(x, y);
   for (let i = from; i < to; i += 1) {
@@ -40,7 +40,7 @@ export const traceWhole = (pen: Pen, { numbers, from, to, closed }: Stretch, fin
   if (closed) pen.closePath();
 };
 
-const arcTo = (pen: Pen, numbers: Float64Array, at: number): void => {
+const arcTo = (pen: StrokePen, numbers: Float64Array, at: number): void => {
   const [cx, cy, radius, sweep] = [numbers[at + 4]!, numbers[at + 5]!, numbers[at + 6]!, numbers[at + 7]!];
   const start = Math.atan2(numbers[at + 1]! - cy, numbers[at]! - cx);
   pen.arc(cx, cy, radius, start, start + sweep, sweep < 0);
@@ -50,7 +50,7 @@ const arcTo = (pen: Pen, numbers: Float64Array, at: number): void => {
  * Only what meets the window, in pieces no longer than `longest` mm: a circle of a hundred thousand pixels would be slow to dash.
  * Pieces come from halving, so they stay the same while the window moves and dashes do not crawl.
  */
-export const traceWithin = (pen: Pen, { numbers, from, to }: Stretch, window: Window, longest: number): void => {
+export const traceWithin = (pen: StrokePen, { numbers, from, to }: ChainStretch, window: Window, longest: number): void => {
   let last: Spot | undefined;
   for (let i = from; i < to; i += 1) {
     const segment = segmentAt(numbers, i);
@@ -59,7 +59,7 @@ export const traceWithin = (pen: Pen, { numbers, from, to }: Stretch, window: Wi
 };
 
 /** Draws the pieces of a segment; gives where the pen is, so that what hangs together is one line. */
-const piecesOf = (pen: Pen, segment: Segment, window: Window, longest: number, last: Spot | undefined): Spot | undefined => {
+const piecesOf = (pen: StrokePen, segment: Segment, window: Window, longest: number, last: Spot | undefined): Spot | undefined => {
   if (!meets(boundsOf(segment), window)) return undefined;
   const long =
     segment.kind === 'arc'

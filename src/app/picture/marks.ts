@@ -1,7 +1,7 @@
 /** Findings as numbered marks of the pencil: the same numbers in the margin and in the picture. */
 import type { Chapter, FindingView } from '../work/views.ts';
 
-export interface Mark {
+export interface PencilMark {
   readonly id: string;
   readonly number: number;
   readonly x: number;
@@ -22,9 +22,9 @@ export const findingNumbers = (findings: readonly FindingView[]): ReadonlyMap<st
   new Map(findings.filter((f) => f.at !== undefined).map((f, i) => [f.id, i + 1]));
 
 /** Marks in a chapter's picture: its own, those that refuse the job, and the one pointed at. */
-export const marksOf = (findings: readonly FindingView[], chapter: Chapter, pointed?: string): readonly Mark[] => {
+export const marksOf = (findings: readonly FindingView[], chapter: Chapter, pointed?: string): readonly PencilMark[] => {
   const numbers = findingNumbers(findings);
-  return findings.flatMap((f): readonly Mark[] => {
+  return findings.flatMap((f): readonly PencilMark[] => {
     if (f.at === undefined) return [];
     const heavy = f.severity === 'refusal';
     if (!(f.chapter === chapter || heavy || f.id === pointed)) return [];

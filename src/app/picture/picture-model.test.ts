@@ -7,7 +7,7 @@ import { wordsFor } from '../words/words-for.ts';
 import { circleView, polygonView } from '../work/chain-view.ts';
 import type { ContourView, DeviationView, FindingView } from '../work/views.ts';
 import { layered } from './bundles.ts';
-import { type Pen, traceWhole, traceWithin } from './chain-strokes.ts';
+import { type StrokePen, traceWhole, traceWithin } from './chain-strokes.ts';
 import { coloursFrom, DARK, LIGHT, mixed } from './colours.ts';
 import { deviationScale, extremes, stepOf, stepRows, towardsCut } from './deviation.ts';
 import { placedLabels } from './labels.ts';
@@ -230,7 +230,7 @@ describe('layers of a chapter', () => {
 const recorder = () => {
   const strokes: string[] = [];
   const ends: [number, number][] = [];
-  const pen: Pen = {
+  const pen: StrokePen = {
     moveTo: (x, y) => void strokes.push(`M${x} ${y}`),
     lineTo: (x, y) => {
       strokes.push(`L${x} ${y}`);

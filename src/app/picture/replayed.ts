@@ -3,7 +3,7 @@ import Flatbush from 'flatbush';
 import { nearestOn } from '../../geometry/measure.ts';
 import type { ProgramView } from '../work/views.ts';
 import { boxOf, countOf, segmentAt } from './chain-segments.ts';
-import type { Stretch } from './chain-strokes.ts';
+import type { ChainStretch } from './chain-strokes.ts';
 import type { Spot } from './view.ts';
 
 export type Moves = ProgramView['moves'];
@@ -12,8 +12,8 @@ export type Moves = ProgramView['moves'];
 export const PER_STROKE = 256;
 
 /** Cutting moves from `from` up to but not including `to`, as stretches without the travels between them. */
-export const cutStretches = ({ segments, cutting }: Moves, from: number, to: number): readonly Stretch[] => {
-  const found: Stretch[] = [];
+export const cutStretches = ({ segments, cutting }: Moves, from: number, to: number): readonly ChainStretch[] => {
+  const found: ChainStretch[] = [];
   let start = -1;
   const end = Math.min(to, countOf(segments));
   for (let i = from; i <= end; i += 1) {
@@ -27,8 +27,8 @@ export const cutStretches = ({ segments, cutting }: Moves, from: number, to: num
 };
 
 /** Moves that one block makes. */
-export const movesOfBlock = ({ block, segments }: Moves, wanted: number): readonly Stretch[] => {
-  const found: Stretch[] = [];
+export const movesOfBlock = ({ block, segments }: Moves, wanted: number): readonly ChainStretch[] => {
+  const found: ChainStretch[] = [];
   for (let i = 0; i < block.length; i += 1) if (block[i] === wanted) found.push({ numbers: segments, from: i, to: i + 1, closed: false });
   return found;
 };

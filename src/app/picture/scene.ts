@@ -4,13 +4,13 @@ import { type Layered, layered } from './bundles.ts';
 import { boxAround } from './chain-segments.ts';
 import { layersOf } from './layers.ts';
 import type { Lengths } from './lengths.ts';
-import type { Mark } from './marks.ts';
+import type { PencilMark } from './marks.ts';
 import { type Indexed, indexOf } from './places-index.ts';
 import type { Window } from './view.ts';
 import { type Insides, insidesOf } from './what-is-here.ts';
 
 /** Lies under everything else and is kept as a bitmap while one moves about. */
-export interface Ground {
+export interface PictureGround {
   readonly picture: PictureView;
   readonly chapter: Chapter;
   readonly layers: readonly Layered[];
@@ -23,7 +23,7 @@ export interface Ground {
 
 /** What stands upon it and may change at every frame. */
 export interface Upon {
-  readonly marks: readonly Mark[];
+  readonly marks: readonly PencilMark[];
   readonly chosen?: string | undefined;
   readonly pointed?: string | undefined;
   readonly moves?: ProgramView['moves'] | undefined;
@@ -45,7 +45,7 @@ export const groundOf = (
   deviations: readonly DeviationView[],
   tolerance: number,
   lengths: Lengths,
-): Ground => ({
+): PictureGround => ({
   picture,
   chapter,
   layers: layered(layersOf(picture.layers, chapter)),

@@ -3,7 +3,7 @@ import { memo, type ReactNode, useMemo, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
 import { headOf } from './strip-picture.tsx';
-import { dayOf, type Mark, marksOf, oclockOf } from './strip-scale.ts';
+import { dayOf, marksOf, oclockOf, type StripMark } from './strip-scale.ts';
 
 interface StopListProps {
   readonly clock: ClockView;
@@ -38,7 +38,7 @@ export const StopList = memo(({ clock, locale, onMoment }: StopListProps): React
               <Row
                 key={`${mark.from} ${mark.what}`}
                 mark={mark}
-                day={i === 0 || dayOf(mark.from) !== dayOf((shown[i - 1] as Mark).from) ? dayOf(mark.from, locale) : ''}
+                day={i === 0 || dayOf(mark.from) !== dayOf((shown[i - 1] as StripMark).from) ? dayOf(mark.from, locale) : ''}
                 onShow={() => onMoment(mark.from - clock.start)}
               />
             ))}
@@ -54,7 +54,7 @@ export const StopList = memo(({ clock, locale, onMoment }: StopListProps): React
   );
 });
 
-const Row = ({ mark, day, onShow }: { readonly mark: Mark; readonly day: string; readonly onShow: () => void }): ReactNode => {
+const Row = ({ mark, day, onShow }: { readonly mark: StripMark; readonly day: string; readonly onShow: () => void }): ReactNode => {
   const words = useWords().strip;
   return (
     <tr data-night={mark.atNight}>

@@ -2,7 +2,7 @@
 import { memo, type PointerEvent, type ReactNode, useState } from 'react';
 import { useWords } from '../words/use-words.ts';
 import type { ClockView } from '../work/views.ts';
-import { clustered, DAY, dayOf, joined, type Mark, nightsWithin, oclockOf, type Span, ticksOf } from './strip-scale.ts';
+import { clustered, DAY, dayOf, joined, nightsWithin, oclockOf, type Span, type StripMark, ticksOf } from './strip-scale.ts';
 
 /** px: pins, the band with its bars, the axis. */
 const PIN = 16;
@@ -17,7 +17,7 @@ const DAY_WORD = 40;
 
 export interface StripPictureProps {
   readonly clock: ClockView;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly StripMark[];
   readonly shift: number;
   readonly span: Span;
   readonly width: number;
@@ -30,7 +30,7 @@ export interface StripPictureProps {
 export const StripPicture = (props: StripPictureProps): ReactNode => {
   const words = useWords().strip;
   const { clock, marks, shift, span, width, moment, locale, label, onMoment } = props;
-  const [pointed, setPointed] = useState<readonly Mark[] | undefined>();
+  const [pointed, setPointed] = useState<readonly StripMark[] | undefined>();
   const perMinute = width / (span.to - span.from);
   const x = (at: number): number => (at - span.from) * perMinute;
   const momentAt = (event: PointerEvent<SVGSVGElement>): number => {
@@ -158,17 +158,17 @@ const Ticks = ({ from, to, width, locale }: Pick<GroundProps, 'from' | 'to' | 'w
 };
 
 interface PinsProps {
-  readonly marks: readonly Mark[];
+  readonly marks: readonly StripMark[];
   readonly from: number;
   readonly perMinute: number;
-  readonly onPoint: (marks: readonly Mark[] | undefined) => void;
+  readonly onPoint: (marks: readonly StripMark[] | undefined) => void;
 }
 
 /** Pins that would lie on each other are one, with their number. */
 const Pins = memo(({ marks, from, perMinute, onPoint }: PinsProps): ReactNode => {
   let labelled = Number.NEGATIVE_INFINITY;
   return clustered(marks, PER_PIN / perMinute).map((cluster) => {
-    const mark = cluster[0] as Mark;
+    const mark = cluster[0] as StripMark;
     const x = (mark.from - from) * perMinute;
     if (x < -PIN) return null;
     const told = x - labelled >= PER_LABEL;
@@ -206,7 +206,7 @@ const Count = ({ n, x }: { readonly n: number; readonly x: number }): ReactNode 
 const R = 5.5;
 
 /** Each kind of stop has a shape of its own: round for a slug, pointed down for a tab, square for a spool, upright for a thread. */
-export const headOf = (kind: Mark['kind'], x: number, y: number): string => {
+export const headOf = (kind: StripMark['kind'], x: number, y: number): string => {
   if (kind === 'slug') return `M${x - R} ${y}a${R} ${R} 0 1 0 ${2 * R} 0a${R} ${R} 0 1 0 ${-2 * R} 0Z`;
   if (kind === 'tab') return `M${x - R} ${y - R}h${2 * R}L${x} ${y + R}Z`;
   if (kind === 'spool') return `M${x - R} ${y - R}h${2 * R}v${2 * R}h${-2 * R}Z`;

@@ -11,10 +11,10 @@ import {
   isNight,
   isoOf,
   joined,
-  type Mark,
   marksOf,
   momentOfIso,
   nightsWithin,
+  type StripMark,
   stripSpan,
   ticksOf,
 } from './strip-scale.ts';
@@ -91,7 +91,7 @@ describe('marks on the shift strip', () => {
     expect(shifted.map((m) => m.atNight)).toEqual([false, false, true]);
   });
   it('stand together where they are near to each other', () => {
-    const marks = [0, 3, 4, 20].map((from): Mark => ({ kind: 'stop', from, to: from, what: '', atNight: false }));
+    const marks = [0, 3, 4, 20].map((from): StripMark => ({ kind: 'stop', from, to: from, what: '', atNight: false }));
     expect(clustered(marks, 10).map((c) => c.length)).toEqual([3, 1]);
   });
   it('speak in calm letters', () => {

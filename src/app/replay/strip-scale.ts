@@ -66,7 +66,7 @@ export const joined = (events: ClockView['events'], kinds: readonly string[], le
 export type MarkKind = 'thread' | 'slug' | 'tab' | 'spool' | 'load' | 'stop';
 
 /** A moment that needs a person. */
-export interface Mark {
+export interface StripMark {
   readonly kind: MarkKind;
   readonly from: number;
   readonly to: number;
@@ -76,7 +76,7 @@ export interface Mark {
 }
 
 /** The marks of a run that would begin `shift` minutes later and go on without waiting anew: a preview, until it is asked. */
-export const marksOf = ({ events, week }: ClockView, shift = 0): readonly Mark[] =>
+export const marksOf = ({ events, week }: ClockView, shift = 0): readonly StripMark[] =>
   events
     .filter((e) => e.needsPerson)
     .map(({ kind, from, to, what, atNight, block, stop }) => ({
@@ -120,8 +120,8 @@ export const calm = (text: string): string => {
 };
 
 /** Marks that stand nearer than `least` minutes become one with a count, so that each can be told apart. */
-export const clustered = (marks: readonly Mark[], least: number): readonly (readonly Mark[])[] => {
-  const clusters: Mark[][] = [];
+export const clustered = (marks: readonly StripMark[], least: number): readonly (readonly StripMark[])[] => {
+  const clusters: StripMark[][] = [];
   for (const mark of marks) {
     const last = clusters.at(-1);
     if (last?.[0] !== undefined && mark.from - last[0].from < least) last.push(mark);

@@ -5,7 +5,7 @@ import type { ClockView, ProgramView } from '../work/views.ts';
 export type Moves = ProgramView['moves'];
 
 /** A stretch of the run: the machine's own minutes go on while the wire moves, and stand while somebody or something is waited for. */
-export interface Stretch {
+export interface RunStretch {
   readonly from: number;
   readonly to: number;
   readonly moving: boolean;
@@ -22,7 +22,7 @@ export interface Stretch {
 }
 
 export interface Timeline {
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly RunStretch[];
   readonly moves: Moves;
   readonly minutes: number;
   /** Minutes from start to finish, waiting included. */
@@ -31,9 +31,9 @@ export interface Timeline {
 
 /** Where the run is: `share` of the move is done; `moving` says whether the wire goes on. */
 export interface Standing {
-  readonly stretch: Stretch;
+  readonly stretch: RunStretch;
   /** The stretch after it; none at the end of the run. */
-  readonly next?: Stretch | undefined;
+  readonly next?: RunStretch | undefined;
   readonly move: number;
   readonly share: number;
   readonly block?: number | undefined;
@@ -50,7 +50,7 @@ const INSTANT = 1e-6;
  */
 export const timelineOf = (clock: ClockView, program: Pick<ProgramView, 'moves' | 'minutes'>): Timeline => {
   const { moves, minutes } = program;
-  const stretches: Stretch[] = [];
+  const stretches: RunStretch[] = [];
   let [machine, move, piece] = [0, 0, 1];
   for (const { event, next } of withFollowing(clock.events)) {
     if (event.piece !== piece) [machine, move, piece] = [0, 0, event.piece];
@@ -123,7 +123,7 @@ export const standingAt = ({ stretches, moves, minutes, length }: Timeline, mome
 const shareOf = (part: number, whole: number): number => (whole > 0 ? Math.min(1, Math.max(0, part / whole)) : 1);
 
 /** The moment at which a move begins, in the stretch that holds it. */
-const momentOfMove = ({ moves, minutes }: Timeline, { from, to, machineFrom, machineTo }: Stretch, move: number): number => {
+const momentOfMove = ({ moves, minutes }: Timeline, { from, to, machineFrom, machineTo }: RunStretch, move: number): number => {
   const done = beginOf(moves, move, minutes) - machineFrom;
   return done <= 0 ? from : from + shareOf(done, machineTo - machineFrom) * (to - from);
 };

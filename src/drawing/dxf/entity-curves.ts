@@ -9,12 +9,12 @@ import type { Curve } from '../curve/curve.ts';
 import { isFullTurn } from '../curve/oval.ts';
 import type { Fields } from './fields.ts';
 import { polylinePieces } from './polyline.ts';
-import { type Shape, type Spot, type Trouble, trouble } from './records.ts';
+import { type DrawnEntity, type PointEntity, type Trouble, trouble } from './records.ts';
 import type { Report } from './report-dxf.ts';
 import { lifted, movedInSpace, ovalOf, type Point3, planeOf, point3, type SpaceCurve } from './space.ts';
 
 /** LINE: two points in space. */
-export const lineShape = (f: Fields): Shape | Trouble => {
+export const lineShape = (f: Fields): DrawnEntity | Trouble => {
   const lack = lacking(f, LINE_NEEDS);
   if (lack !== undefined) return lack;
   if (f.get(30, 0) !== 0 || f.get(31, 0) !== 0) return spaceShape(f, [{ kind: 'line', from: pointOf(f, 10), to: pointOf(f, 11) }], false);
@@ -22,7 +22,7 @@ export const lineShape = (f: Fields): Shape | Trouble => {
 };
 
 /** CIRCLE, drawn on its own plane. */
-export const circleShape = (f: Fields): Shape | Trouble => {
+export const circleShape = (f: Fields): DrawnEntity | Trouble => {
   const lack = lacking(f, CIRCLE_NEEDS) ?? badRadius(f);
   if (lack !== undefined) return lack;
   const centre = flatPointOf(f, 10);
@@ -31,7 +31,7 @@ export const circleShape = (f: Fields): Shape | Trouble => {
 };
 
 /** ARC: always counter-clockwise on its own plane, angles in degrees. */
-export const arcShape = (f: Fields): Shape | Trouble => {
+export const arcShape = (f: Fields): DrawnEntity | Trouble => {
   const lack = lacking(f, ARC_NEEDS) ?? badRadius(f);
   if (lack !== undefined) return lack;
   const curve = arcByDegrees(flatPointOf(f, 10), f.get(40, 0), f.get(50, 0), f.get(51, 0));
@@ -39,7 +39,7 @@ export const arcShape = (f: Fields): Shape | Trouble => {
 };
 
 /** ELLIPSE: centre and major half axis in space, the minor one square to it about the extrusion; parameters in radians. */
-export const ellipseShape = (f: Fields): Shape | Trouble => {
+export const ellipseShape = (f: Fields): DrawnEntity | Trouble => {
   const lack = lacking(f, ELLIPSE_NEEDS);
   if (lack !== undefined) return lack;
   const plane = planeOf(extrusionOf(f));
@@ -63,7 +63,7 @@ export const ellipseShape = (f: Fields): Shape | Trouble => {
 };
 
 /** LWPOLYLINE: its vertices stand one after the other, each with its bulge. */
-export const lightPolylineShape = (f: Fields, report: Report): Shape | Trouble => {
+export const lightPolylineShape = (f: Fields, report: Report): DrawnEntity | Trouble => {
   const points: Point[] = [];
   const bulges: number[] = [];
   let x = Number.NaN;
@@ -93,16 +93,16 @@ export const polylineShape = (
   bulges: readonly number[],
   closed: boolean,
   height: number,
-): Shape | Trouble => {
+): DrawnEntity | Trouble => {
   if (points.length < 2) return trouble('entity-unfinished', points.length === 0 ? words.noVertex : words.oneVertex);
   return onItsPlane(f, polylinePieces(points, bulges, closed), height, closed);
 };
 
 /** POINT: a mark, where shops show start holes. */
-export const spotOf = (f: Fields): Spot | Trouble =>
+export const spotOf = (f: Fields): PointEntity | Trouble =>
   lacking(f, POINT_NEEDS) ?? { kind: 'spot', type: f.type, layer: f.layer, invisible: f.invisible, place: f.place, at: pointOf(f, 10) };
 
-export const flatShape = (f: Fields, curves: readonly Curve[], closes: boolean): Shape => ({
+export const flatShape = (f: Fields, curves: readonly Curve[], closes: boolean): DrawnEntity => ({
   kind: 'shape',
   type: f.type,
   layer: f.layer,
@@ -113,10 +113,13 @@ export const flatShape = (f: Fields, curves: readonly Curve[], closes: boolean):
   space: NONE,
 });
 
-export const spaceShape = (f: Fields, space: readonly SpaceCurve[], closes: boolean): Shape => ({ ...flatShape(f, NONE, closes), space });
+export const spaceShape = (f: Fields, space: readonly SpaceCurve[], closes: boolean): DrawnEntity => ({
+  ...flatShape(f, NONE, closes),
+  space,
+});
 
 /** Curves drawn on the plane that the entity's extrusion names, `height` above it. */
-const onItsPlane = (f: Fields, curves: readonly Curve[], height: number, closes: boolean): Shape | Trouble => {
+const onItsPlane = (f: Fields, curves: readonly Curve[], height: number, closes: boolean): DrawnEntity | Trouble => {
   const extrusion = extrusionOf(f);
   if (height === 0 && extrusion.x === 0 && extrusion.y === 0 && extrusion.z > 0) return flatShape(f, curves, closes);
   const plane = planeOf(extrusion);

@@ -5,7 +5,7 @@ import { withinReach } from '../curve/reach.ts';
 import { flattened, type Lie, lieOf } from './flatten.ts';
 import { COPY_STEPS } from './forecast.ts';
 import type { LayerTable } from './layers.ts';
-import type { Block, EntityRecord, Insert, Shape, Spot } from './records.ts';
+import type { Block, DrawnEntity, EntityRecord, Insert, PointEntity } from './records.ts';
 import type { Report } from './report-dxf.ts';
 import { IN_PLACE, lifted, movedInSpace, type Placement, placed, point3, type SpaceCurve, within } from './space.ts';
 
@@ -66,7 +66,7 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
 const layerAt = (record: EntityRecord, site: Site): string =>
   record.layer === '0' && site.layer !== undefined ? site.layer : record.layer;
 
-const drawSpot = (spot: Spot, site: Site, layer: string, hidden: boolean, drawn: Drawn, { budget, report }: Hall): void => {
+const drawSpot = (spot: PointEntity, site: Site, layer: string, hidden: boolean, drawn: Drawn, { budget, report }: Hall): void => {
   if (!budget.work(1) || !budget.entity()) return;
   const { x, y } = placed(site.placement, spot.at);
   if (withinReach({ kind: 'line', from: { x, y }, to: { x, y } })) drawn.marks.push({ at: { x, y }, layer, hidden });
@@ -74,7 +74,7 @@ const drawSpot = (spot: Spot, site: Site, layer: string, hidden: boolean, drawn:
 };
 
 /** The curves of a shape in the world; at the top and lying flat they are there already. */
-const curvesAt = (shape: Shape, site: Site, report: Report): readonly Curve[] => {
+const curvesAt = (shape: DrawnEntity, site: Site, report: Report): readonly Curve[] => {
   if (site.inPlace && shape.space.length === 0) return shape.flat;
   const inSpace: readonly SpaceCurve[] = shape.space.length > 0 ? shape.space : shape.flat.map((c) => lifted(c, 0));
   const curves: Curve[] = [];

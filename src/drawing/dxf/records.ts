@@ -13,7 +13,7 @@ interface Record {
 }
 
 /** An entity that is drawn: `flat` curves at height 0 as nearly all are, or curves in space. */
-export interface Shape extends Record {
+export interface DrawnEntity extends Record {
   readonly kind: 'shape';
   readonly closes: boolean;
   readonly flat: readonly Curve[];
@@ -21,7 +21,7 @@ export interface Shape extends Record {
 }
 
 /** A POINT. */
-export interface Spot extends Record {
+export interface PointEntity extends Record {
   readonly kind: 'spot';
   readonly at: Point3;
 }
@@ -41,7 +41,7 @@ export interface Insert extends Record {
   readonly rowStep: Point3;
 }
 
-export type EntityRecord = Shape | Spot | Insert;
+export type EntityRecord = DrawnEntity | PointEntity | Insert;
 
 /** Why an entity could not be made. */
 export interface Trouble {

@@ -8,7 +8,7 @@ import type { Text } from '../../text/text.ts';
 import type { DrawingCode, Ledger } from '../ledger.ts';
 import { passedOverFindings } from '../passed-over.ts';
 import type { Lie } from './flatten.ts';
-import type { EntityRecord, Insert, Shape } from './records.ts';
+import type { DrawnEntity, EntityRecord, Insert } from './records.ts';
 
 /** What an entity states the number of. */
 type Counted = 'vertices' | 'knots' | 'control points' | 'fit points';
@@ -18,8 +18,8 @@ interface Telling {
   readonly at: (place: number) => Place;
   /** An entity that was left out, and why. */
   readonly leftOut: (type: string, place: number, code: DrawingCode, why: Text) => void;
-  readonly lies: (shape: Shape, lie: Lie) => void;
-  readonly edgeOn: (shape: Shape) => void;
+  readonly lies: (shape: DrawnEntity, lie: Lie) => void;
+  readonly edgeOn: (shape: DrawnEntity) => void;
   readonly noEnd: (place: number) => void;
   readonly knotsMade: (place: number) => void;
   readonly countDiffers: (place: number, type: string, stated: number, given: number, what: Counted) => void;

@@ -6,13 +6,13 @@ import { phrases, say } from '../../text/say.ts';
 import { cubicThrough } from '../curve/interpolate.ts';
 import { flatShape, pointOf, spaceShape } from './entity-curves.ts';
 import type { Fields } from './fields.ts';
-import { type Shape, type Trouble, trouble } from './records.ts';
+import { type DrawnEntity, type Trouble, trouble } from './records.ts';
 import type { Report } from './report-dxf.ts';
 import { type Point3, point3, type SpaceCurve } from './space.ts';
 
 type SpaceSpline = SpaceCurve & { readonly kind: 'spline' };
 
-export const splineShape = (f: Fields, report: Report): Shape | Trouble => {
+export const splineShape = (f: Fields, report: Report): DrawnEntity | Trouble => {
   const control = pointsOf(f, 10);
   const fit = pointsOf(f, 11);
   if (control === undefined || fit === undefined)
@@ -114,7 +114,7 @@ const straightPieces = (spline: SpaceSpline): readonly SpaceCurve[] =>
 const evenKnots = (points: number, degree: number): number[] =>
   Array.from({ length: points + degree + 1 }, (_, i) => Math.min(Math.max(i - degree, 0), points - degree));
 
-const withoutHeight = (curve: SpaceCurve): Shape['flat'][number] => {
+const withoutHeight = (curve: SpaceCurve): DrawnEntity['flat'][number] => {
   const flat = (p: Point3): { x: number; y: number } => ({ x: p.x, y: p.y });
   if (curve.kind === 'line') return { kind: 'line', from: flat(curve.from), to: flat(curve.to) };
   const { degree, points, weights, knots } = curve as SpaceSpline;

@@ -3,7 +3,7 @@
 import { distanceBetween, line } from '../../geometry/segment.ts';
 import { lastOf, type NonEmpty, neighbours, roundPairs } from '../../sequence/sequence.ts';
 import { pieceBetween } from '../piece/part-of-piece.ts';
-import type { Piece, Step } from '../piece/piece.ts';
+import type { DrawnPiece, Step } from '../piece/piece.ts';
 import { fromOf, pieceLength, toOf } from '../piece/piece.ts';
 import type { Gap } from './nodes.ts';
 
@@ -16,7 +16,7 @@ export interface ClosedEntity {
 
 export interface SortedEntities {
   readonly closed: readonly ClosedEntity[];
-  readonly loose: readonly Piece[];
+  readonly loose: readonly DrawnPiece[];
 }
 
 /**
@@ -25,9 +25,9 @@ export interface SortedEntities {
  *
  * @param within mm: ends this near are the same but for rounding
  */
-export const sortEntities = (pieces: readonly Piece[], within: number): SortedEntities => {
+export const sortEntities = (pieces: readonly DrawnPiece[], within: number): SortedEntities => {
   const closed: ClosedEntity[] = [];
-  const loose: Piece[] = [];
+  const loose: DrawnPiece[] = [];
   for (const group of groupsOf(pieces)) {
     const entity = closedEntity(group, within);
     if (entity === 'open') loose.push(...group);
@@ -36,8 +36,8 @@ export const sortEntities = (pieces: readonly Piece[], within: number): SortedEn
   return { closed, loose };
 };
 
-const groupsOf = (pieces: readonly Piece[]): readonly NonEmpty<Piece>[] => {
-  const groups: [Piece, ...Piece[]][] = [];
+const groupsOf = (pieces: readonly DrawnPiece[]): readonly NonEmpty<DrawnPiece>[] => {
+  const groups: [DrawnPiece, ...DrawnPiece[]][] = [];
   for (const piece of pieces) {
     const last = groups.at(-1);
     if (last && last[0].entity === piece.entity) last.push(piece);
@@ -46,23 +46,23 @@ const groupsOf = (pieces: readonly Piece[]): readonly NonEmpty<Piece>[] => {
   return groups;
 };
 
-const closedEntity = (group: NonEmpty<Piece>, within: number): ClosedEntity | 'open' => {
+const closedEntity = (group: NonEmpty<DrawnPiece>, within: number): ClosedEntity | 'open' => {
   if (neighbours(group).some(([before, after]) => distanceBetween(toOf(before), fromOf(after)) > within)) return 'open';
   const [first, last] = [group[0], lastOf(group)];
   const [start, end] = [fromOf(first), toOf(last)];
   const gap = distanceBetween(end, start);
   if (gap <= within) return isMoreThanAGap(group, within) ? { steps: exactly(group) } : 'open';
   if (!first.closes) return 'open';
-  const closing: Piece = { ...last, segments: [line(end, start)], deviation: 0, excess: 0 };
+  const closing: DrawnPiece = { ...last, segments: [line(end, start)], deviation: 0, excess: 0 };
   return { steps: exactly([...group, closing]), closing: { a: end, b: start, size: gap } };
 };
 
 /** The pieces as a closed round of steps, each ending in the very point where the next one starts. */
-const exactly = (group: readonly Piece[]): Step[] =>
+const exactly = (group: readonly DrawnPiece[]): Step[] =>
   roundPairs(group).map(([piece, next]) => ({ piece: pieceBetween(piece, fromOf(piece), fromOf(next)), forward: true }));
 
 /** A piece hardly longer than rounding ends where it starts without being closed. */
-const isMoreThanAGap = (group: readonly Piece[], within: number): boolean => {
+const isMoreThanAGap = (group: readonly DrawnPiece[], within: number): boolean => {
   let total = 0;
   for (const piece of group) total += pieceLength(piece);
   return total > 4 * within;

@@ -9,7 +9,7 @@ import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
 import { isFilled, itemAt, type NonEmpty } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
 
 /** One loop against itself (`second` equal to `first`) or against another, by their numbers; contacts are seen from `first`. */
@@ -20,7 +20,7 @@ export interface Conflict {
 }
 
 /** @param within mm: what counts as touching */
-export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: Work): Conflict[] => {
+export const conflictsOf = (loops: readonly FoundLoop[], within: number, work: WorkLimit): Conflict[] => {
   if (loops.length === 0) return [];
   const found: Conflict[] = [];
   loops.forEach((loop, i) => {
@@ -47,7 +47,7 @@ interface NumberedLoop {
 }
 
 /** Pairs of loops of which some segments come near each other: one index over all segments keeps this short of all pairs. */
-const nearPairs = (loops: readonly FoundLoop[], within: number, work: Work): readonly (readonly [NumberedLoop, NumberedLoop])[] => {
+const nearPairs = (loops: readonly FoundLoop[], within: number, work: WorkLimit): readonly (readonly [NumberedLoop, NumberedLoop])[] => {
   const owned = loops.flatMap((loop, owner) => loop.contour.segments.map((segment) => ({ segment, owner })));
   const index = boxIndexOf(owned, ({ segment }) => boundsOf(segment));
   const pairs = new Set<number>();

@@ -4,7 +4,7 @@
  */
 
 import { itemAt } from '../../sequence/sequence.ts';
-import type { Piece, Step } from '../piece/piece.ts';
+import type { DrawnPiece, Step } from '../piece/piece.ts';
 import { bridgesOf } from './bridges.ts';
 import type { Graph } from './graph.ts';
 import type { Nodes } from './nodes.ts';
@@ -18,7 +18,7 @@ export interface Traced {
   readonly branches: readonly { readonly ends: readonly number[]; readonly settled: boolean }[];
 }
 
-export const trace = (pieces: readonly Piece[], nodes: Nodes): Traced => {
+export const trace = (pieces: readonly DrawnPiece[], nodes: Nodes): Traced => {
   const { nodeOf, leaving, branches } = untangle(pieces, nodes);
   const graph: Graph = { pieces, nodeOf, leaving };
   const loose = new Uint8Array(pieces.length);
@@ -35,7 +35,7 @@ export const trace = (pieces: readonly Piece[], nodes: Nodes): Traced => {
 /** The half edge that runs the other way. */
 const twin = (half: number): number => half ^ 1;
 
-const stepsOf = (pieces: readonly Piece[], halves: readonly number[]): Step[] =>
+const stepsOf = (pieces: readonly DrawnPiece[], halves: readonly number[]): Step[] =>
   halves.map((half) => ({ piece: itemAt(pieces, half >> 1), forward: half % 2 === 0 }));
 
 /** Marks as loose, from the free ends inwards, every piece that cannot be part of a loop. */

@@ -5,12 +5,12 @@ import type { Line, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween, line, midpoint, samePoint } from '../../geometry/segment.ts';
 import { firstItem, itemAt, lastItem } from '../../sequence/sequence.ts';
 import { pieceBetween } from '../piece/part-of-piece.ts';
-import type { Piece } from '../piece/piece.ts';
+import type { DrawnPiece } from '../piece/piece.ts';
 import type { Node, Nodes } from './nodes.ts';
 import { endPoint } from './nodes.ts';
 
 /** The pieces with their ends on the nodes; those already there are handed back as they are. */
-export const mendEnds = (pieces: readonly Piece[], { nodes, nodeOf }: Nodes): readonly Piece[] => {
+export const mendEnds = (pieces: readonly DrawnPiece[], { nodes, nodeOf }: Nodes): readonly DrawnPiece[] => {
   const places = nodes.map((node) => placeOf(node, pieces));
   return pieces.map((piece, i) => pieceBetween(piece, itemAt(places, itemAt(nodeOf, 2 * i)), itemAt(places, itemAt(nodeOf, 2 * i + 1))));
 };
@@ -19,7 +19,7 @@ export const mendEnds = (pieces: readonly Piece[], { nodes, nodeOf }: Nodes): re
  * Where the ends of a node are put. Two lines meet where they cross, when that is near, so that neither turns. A line gives
  * way to a curve, since turning a line a little harms it less than bending an arc. All else meets halfway.
  */
-const placeOf = (node: Node, pieces: readonly Piece[]): Point => {
+const placeOf = (node: Node, pieces: readonly DrawnPiece[]): Point => {
   const points = node.ends.map((end) => endPoint(pieces, end));
   const first = firstItem(points);
   if (points.every((p) => samePoint(p, first))) return first;
@@ -34,13 +34,13 @@ const placeOf = (node: Node, pieces: readonly Piece[]): Point => {
   return middleOf(curved.length > 0 ? curved.map((end) => endPoint(pieces, end)) : points);
 };
 
-const endSegment = (pieces: readonly Piece[], end: number): Segment => {
+const endSegment = (pieces: readonly DrawnPiece[], end: number): Segment => {
   const { segments } = itemAt(pieces, end >> 1);
   return end % 2 === 0 ? firstItem(segments) : lastItem(segments);
 };
 
 /** Where two lines would cross if both were a little longer, or halfway when that is not near. */
-const cornerOf = (pieces: readonly Piece[], oneEnd: number, otherEnd: number): Point => {
+const cornerOf = (pieces: readonly DrawnPiece[], oneEnd: number, otherEnd: number): Point => {
   const [p, q] = [endPoint(pieces, oneEnd), endPoint(pieces, otherEnd)];
   const gap = distanceBetween(p, q);
   const a = lengthened(pieces, oneEnd, 2 * gap);
@@ -50,7 +50,7 @@ const cornerOf = (pieces: readonly Piece[], oneEnd: number, otherEnd: number): P
 };
 
 /** The last stretch of a line around its end: so far into the line, and as far beyond. */
-const lengthened = (pieces: readonly Piece[], end: number, by: number): Line => {
+const lengthened = (pieces: readonly DrawnPiece[], end: number, by: number): Line => {
   const segment = endSegment(pieces, end);
   const [far, near] = end % 2 === 0 ? [segment.to, segment.from] : [segment.from, segment.to];
   const long = distanceBetween(far, near);

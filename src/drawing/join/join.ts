@@ -12,11 +12,11 @@ import type { Doubled } from '../piece/doubled-pieces.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { foundLoop } from '../piece/loop-found.ts';
 import { dropOverlaps } from '../piece/overlap.ts';
-import type { Piece, Step } from '../piece/piece.ts';
+import type { DrawnPiece, Step } from '../piece/piece.ts';
 import { layerOf, segmentsOf } from '../piece/piece.ts';
 import type { Tolerances } from '../piece/tolerances.ts';
 import { dropTwins } from '../piece/twins.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { dropZeroLength } from '../piece/zero-length.ts';
 import { sortEntities } from './closed-as-drawn.ts';
 import type { Branch, Rounded } from './loose.ts';
@@ -62,7 +62,7 @@ interface Part {
   readonly events: Pick<JoinEvents, 'doubledEdges' | 'gaps' | 'rounded' | 'branches'>;
 }
 
-export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, work: Work): Joined => {
+export const joinPieces = (pieces: readonly DrawnPiece[], tolerances: Tolerances, work: WorkLimit): Joined => {
   const cleaned = dropZeroLength(pieces, tolerances.coincident);
   const seen = joinPart(
     cleaned.pieces.filter((p) => !p.hidden),
@@ -104,7 +104,7 @@ export const joinPieces = (pieces: readonly Piece[], tolerances: Tolerances, wor
   };
 };
 
-const joinPart = (pieces: readonly Piece[], tolerances: Tolerances, work: Work): Part => {
+const joinPart = (pieces: readonly DrawnPiece[], tolerances: Tolerances, work: WorkLimit): Part => {
   const { closed, loose } = sortEntities(pieces, tolerances.coincident);
   const twins = dropTwins(loose, 2 * tolerances.fit + tolerances.coincident, work);
   const single = dropOverlaps(twins.pieces, tolerances.same, work);
@@ -126,7 +126,7 @@ const joinMixed = (
   seen: readonly (readonly Step[])[],
   unseen: readonly (readonly Step[])[],
   tolerances: Tolerances,
-  work: Work,
+  work: WorkLimit,
 ): { loops: readonly FoundLoop[]; chains: readonly (readonly Step[])[]; gaps: readonly Gap[] } => {
   if (seen.length === 0 || unseen.length === 0) return { loops: [], chains: [...seen, ...unseen], gaps: [] };
   const joined = joinLoose(

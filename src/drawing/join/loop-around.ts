@@ -8,7 +8,7 @@ import type { Lookup } from '../../geometry/near/lookup.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
 
 export interface Nested {
@@ -24,7 +24,7 @@ export interface Nested {
  * @param loops sorted by falling area
  * @param edge mm: what counts as on the edge
  */
-export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: Work): Nested[] => {
+export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: WorkLimit): Nested[] => {
   if (loops.length === 0) return [];
   const index = new Flatbush(loops.length);
   for (const { bounds: b } of loops) index.add(b.minX, b.minY, b.maxX, b.maxY);

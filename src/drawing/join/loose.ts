@@ -4,8 +4,8 @@ import type { Point } from '../../geometry/segment.ts';
 import { firstItem } from '../../sequence/sequence.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import { foundLoop } from '../piece/loop-found.ts';
-import type { Piece, Step } from '../piece/piece.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { DrawnPiece, Step } from '../piece/piece.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { trace } from './follow-ends.ts';
 import { mendEnds } from './join-ends.ts';
 import type { Gap, JoinOptions, Nodes } from './nodes.ts';
@@ -34,7 +34,7 @@ export interface JoinedLoose {
   readonly branches: readonly Branch[];
 }
 
-export const joinLoose = (pieces: readonly Piece[], options: JoinOptions, work: Work): JoinedLoose => {
+export const joinLoose = (pieces: readonly DrawnPiece[], options: JoinOptions, work: WorkLimit): JoinedLoose => {
   const nodes = findNodes(pieces, options, work);
   const { mended, joined } = withoutVanished(mendEnds(pieces, nodes), nodes);
   const traced = trace(mended, joined);
@@ -53,7 +53,7 @@ export const joinLoose = (pieces: readonly Piece[], options: JoinOptions, work: 
 };
 
 /** A piece whose two ends came to lie in one point may have nothing left: it goes, with its ends. */
-const withoutVanished = (mended: readonly Piece[], nodes: Nodes): { mended: readonly Piece[]; joined: Nodes } => {
+const withoutVanished = (mended: readonly DrawnPiece[], nodes: Nodes): { mended: readonly DrawnPiece[]; joined: Nodes } => {
   if (mended.every((p) => p.segments.length > 0)) return { mended, joined: nodes };
   const renumbered = new Map<number, number>();
   mended.forEach((piece, i) => {
@@ -77,7 +77,7 @@ const withoutVanished = (mended: readonly Piece[], nodes: Nodes): { mended: read
 const NOISE = 1e-9;
 
 /** Places of joined ends that are not equal, without the gaps, which are told one by one. */
-const roundedOf = (pieces: readonly Piece[], { nodes, gaps }: Nodes): Rounded => {
+const roundedOf = (pieces: readonly DrawnPiece[], { nodes, gaps }: Nodes): Rounded => {
   const isGap = new Set(gaps.flatMap((g) => [g.a, g.b]));
   let rounded: Rounded = { places: 0, worst: 0 };
   for (const node of nodes) {

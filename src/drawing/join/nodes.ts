@@ -6,9 +6,9 @@
 import { nearPoints } from '../../geometry/near/near-points.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { distanceBetween, midpoint } from '../../geometry/segment.ts';
-import type { Piece } from '../piece/piece.ts';
+import type { DrawnPiece } from '../piece/piece.ts';
 import { fromOf, pieceLength, toOf } from '../piece/piece.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { spend } from '../piece/work-limit.ts';
 
 /** A place where ends meet. End 2i is where piece i starts, end 2i + 1 where it stops. */
@@ -37,10 +37,10 @@ export interface JoinOptions {
   readonly join: number;
 }
 
-export const endPoint = (pieces: readonly Piece[], end: number): Point =>
+export const endPoint = (pieces: readonly DrawnPiece[], end: number): Point =>
   end % 2 === 0 ? fromOf(pieces[end >> 1]!) : toOf(pieces[end >> 1]!);
 
-export const findNodes = (pieces: readonly Piece[], options: JoinOptions, work: Work): Nodes => {
+export const findNodes = (pieces: readonly DrawnPiece[], options: JoinOptions, work: WorkLimit): Nodes => {
   const points = Array.from({ length: pieces.length * 2 }, (_, end) => endPoint(pieces, end));
   const together = new Int32Array(points.length).map((_, i) => i);
   joinCoincident(points, together, options.coincident, work);
@@ -49,7 +49,7 @@ export const findNodes = (pieces: readonly Piece[], options: JoinOptions, work: 
 };
 
 /** Unites all ends that lie within rounding of each other. Equal points are remembered once: a star of lines stays cheap. */
-const joinCoincident = (points: readonly Point[], together: Int32Array, within: number, work: Work): void => {
+const joinCoincident = (points: readonly Point[], together: Int32Array, within: number, work: WorkLimit): void => {
   const near = nearPoints(points.length, within);
   points.forEach((at, end) => {
     let known = false;
@@ -71,7 +71,13 @@ interface Pair {
 }
 
 /** The nearest pair of free ends first, each end once. A chain is not closed over a gap that is much of its own length. */
-const joinFree = (pieces: readonly Piece[], points: readonly Point[], together: Int32Array, options: JoinOptions, work: Work): Gap[] => {
+const joinFree = (
+  pieces: readonly DrawnPiece[],
+  points: readonly Point[],
+  together: Int32Array,
+  options: JoinOptions,
+  work: WorkLimit,
+): Gap[] => {
   const free = freeEnds(together);
   const chains = new Int32Array(pieces.length).map((_, i) => i);
   const lengths = new Float64Array(pieces.map(pieceLength));
@@ -104,7 +110,7 @@ const freeEnds = (together: Int32Array): number[] => {
 };
 
 /** All pairs of free ends within reach, nearest first; where equally near, by place, so that the order of the file is no matter. */
-const pairsOf = (free: readonly number[], points: readonly Point[], reach: number, work: Work): Pair[] => {
+const pairsOf = (free: readonly number[], points: readonly Point[], reach: number, work: WorkLimit): Pair[] => {
   if (!(reach > 0)) return [];
   const near = nearPoints(free.length, reach);
   const pairs: Pair[] = [];
@@ -135,7 +141,7 @@ const numbered = (together: Int32Array): { nodes: Node[]; nodeOf: Int32Array } =
 };
 
 /** Greatest distance between two ends of a node, from the first of them. */
-export const spreadOf = (node: Node, pieces: readonly Piece[]): number => {
+export const spreadOf = (node: Node, pieces: readonly DrawnPiece[]): number => {
   const first = endPoint(pieces, node.ends[0]!);
   return node.ends.reduce((most, end) => Math.max(most, distanceBetween(first, endPoint(pieces, end))), 0);
 };

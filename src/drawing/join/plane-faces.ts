@@ -5,7 +5,7 @@ import { tangentAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, lastItem, roundPairs } from '../../sequence/sequence.ts';
 import { areaUnder } from '../piece/area-under.ts';
-import type { Piece } from '../piece/piece.ts';
+import type { DrawnPiece } from '../piece/piece.ts';
 import type { Graph } from './graph.ts';
 
 /** The loops as half edges, each counter-clockwise and through no node twice. */
@@ -53,7 +53,7 @@ const onwards = (graph: Graph, loose: Uint8Array): Int32Array => {
  * Half edges by the direction in which they lie, against the clock. Not by their tangents, which are often the same where an
  * arc leaves a line, but by where they are at a small distance that is the same for all.
  */
-const sortedRound = (pieces: readonly Piece[], ends: readonly number[]): number[] => {
+const sortedRound = (pieces: readonly DrawnPiece[], ends: readonly number[]): number[] => {
   const firsts = ends.map((half) => ({ half, segment: firstSegment(itemAt(pieces, half >> 1), half) }));
   const reach = 0.5 * Math.min(...firsts.map(({ segment }) => reachOf(segment)));
   return firsts
@@ -62,7 +62,7 @@ const sortedRound = (pieces: readonly Piece[], ends: readonly number[]): number[
     .map((p) => p.half);
 };
 
-const firstSegment = (piece: Piece, half: number): Segment =>
+const firstSegment = (piece: DrawnPiece, half: number): Segment =>
   half % 2 === 0 ? firstItem(piece.segments) : reverse(lastItem(piece.segments));
 
 /** How far from its start a segment surely comes. */

@@ -1,7 +1,7 @@
 /** Settles the places where polylines pass through each other: each goes on along its own pieces. */
 
 import { itemAt } from '../../sequence/sequence.ts';
-import type { Piece } from '../piece/piece.ts';
+import type { DrawnPiece } from '../piece/piece.ts';
 import type { Nodes } from './nodes.ts';
 
 export interface Untangled {
@@ -14,7 +14,7 @@ export interface Untangled {
  * Splits a node of four or more ends into one for each polyline that passes through it, as long as what remains there is
  * nothing or at least two ends. A single end that stops at a corner of a polyline is a true branch and stays one.
  */
-export const untangle = (pieces: readonly Piece[], nodes: Nodes): Untangled => {
+export const untangle = (pieces: readonly DrawnPiece[], nodes: Nodes): Untangled => {
   const nodeOf = Int32Array.from(nodes.nodeOf);
   const leaving = nodes.nodes.map((node) => node.ends as readonly number[]);
   const branches: { ends: readonly number[]; settled: boolean }[] = [];
@@ -36,7 +36,7 @@ export const untangle = (pieces: readonly Piece[], nodes: Nodes): Untangled => {
 };
 
 /** Pairs of ends between two pieces of one entity that follow each other: the stop of one and the start of the next. */
-const passing = (pieces: readonly Piece[], ends: readonly number[]): { pairs: number[][]; rest: number[] } => {
+const passing = (pieces: readonly DrawnPiece[], ends: readonly number[]): { pairs: number[][]; rest: number[] } => {
   const pairs: number[][] = [];
   const rest = new Set(ends);
   for (const end of ends) {

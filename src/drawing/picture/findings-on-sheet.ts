@@ -20,7 +20,7 @@ const APART = 3;
 const RADIUS = 8.5;
 const LINE = 16;
 
-interface Numbered {
+interface NumberedFinding {
   readonly number: number;
   readonly finding: Finding;
   readonly at: readonly [number, number];
@@ -33,7 +33,7 @@ export const findingsOnSheet = (
   sides: { readonly left: number; readonly right: number },
 ): { readonly svg: string; readonly bottom: number } => {
   const sorted = [...drawing.findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity) || kind(p) - kind(q));
-  const numbered: Numbered[] = [];
+  const numbered: NumberedFinding[] = [];
   for (const finding of sorted) {
     const spot = spotOf(finding, drawing);
     const alike = numbered.filter((n) => n.finding.code === finding.code).length;
@@ -59,7 +59,7 @@ const kind = (finding: Finding): number => Object.keys(catalogue).indexOf(findin
 const spotOf = ({ place }: Finding, { units }: Drawing): Point | undefined =>
   place?.kind === 'spot' ? { x: place.x * units.millimetres, y: place.y * units.millimetres } : undefined;
 
-const circles = (numbered: readonly Numbered[]): string[] => {
+const circles = (numbered: readonly NumberedFinding[]): string[] => {
   const spots = placeLabels(
     numbered.map((n) => n.at),
     RADIUS,
@@ -82,7 +82,7 @@ interface LegendLine {
   readonly severity: Severity;
 }
 
-const legend = (sorted: readonly Finding[], numbered: readonly Numbered[]): LegendLine[] => {
+const legend = (sorted: readonly Finding[], numbered: readonly NumberedFinding[]): LegendLine[] => {
   const numbers = new Map(numbered.map((n) => [n.finding, n.number]));
   const lines: LegendLine[] = [];
   for (const alike of neighboursAlike(sorted)) {

@@ -6,34 +6,34 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, grouped, itemAt } from '../../sequence/sequence.ts';
 import type { Doubled } from './doubled-pieces.ts';
 import { segmentBetween } from './part-of-piece.ts';
-import type { Piece } from './piece.ts';
-import type { Stretch } from './track.ts';
+import type { DrawnPiece } from './piece.ts';
+import type { TrackStretch } from './track.ts';
 import { along, roundOf, stretchOf } from './track.ts';
 
 interface Member {
   readonly number: number;
-  readonly piece: Piece;
+  readonly piece: DrawnPiece;
   /** The only segment of its piece. */
   readonly segment: Segment;
-  readonly stretch: Stretch;
+  readonly stretch: TrackStretch;
   /** Numbers of the marks where it begins and ends along the track. */
   low: number;
   high: number;
 }
 
 /** A place of the track where pieces start or end; the best ranked of them gives the point. */
-interface Mark {
+interface TrackMark {
   readonly at: number;
   readonly point: Point;
 }
 
 export interface CutBundle {
   /** What is left of each piece, by its number. */
-  readonly kept: ReadonlyMap<number, readonly Piece[]>;
+  readonly kept: ReadonlyMap<number, readonly DrawnPiece[]>;
   readonly doubled: readonly Doubled[];
 }
 
-export const cutBundle = (bundle: readonly { readonly number: number; readonly piece: Piece }[], within: number): CutBundle => {
+export const cutBundle = (bundle: readonly { readonly number: number; readonly piece: DrawnPiece }[], within: number): CutBundle => {
   const ranked = bundle
     .map(({ number, piece }) => ({ number, piece, segment: firstItem(piece.segments) }))
     .sort((p, q) => byRank(p.segment, q.segment) || p.number - q.number);
@@ -63,7 +63,7 @@ const byRank = (a: Segment, b: Segment): number => {
 };
 
 /** All ends along the track in order, those within the tolerance as one; tells each member the marks of its own ends. */
-const marksOf = (members: readonly Member[], track: Segment, within: number): Mark[] => {
+const marksOf = (members: readonly Member[], track: Segment, within: number): TrackMark[] => {
   const ends = members.flatMap((member, rank) => {
     const { from, to } = member.segment;
     const [low, high] = member.stretch.against ? [to, from] : [from, to];
@@ -139,8 +139,8 @@ const shareAt = ({ stretch }: Member, at: number, round: number): number => {
 const partsOf = (
   member: Member,
   intervals: readonly number[],
-  { marks, copies, round }: { readonly marks: readonly Mark[]; readonly copies: readonly number[]; readonly round: number },
-): Piece[] => {
+  { marks, copies, round }: { readonly marks: readonly TrackMark[]; readonly copies: readonly number[]; readonly round: number },
+): DrawnPiece[] => {
   const { segment } = member;
   const count = marks.length;
   const { against } = member.stretch;
@@ -168,7 +168,7 @@ const partsOf = (
     .filter((piece) => piece.segments.length > 0);
 };
 
-const endAt = (member: Member, mark: Mark, round: number): { readonly share: number; readonly point: Point } => ({
+const endAt = (member: Member, mark: TrackMark, round: number): { readonly share: number; readonly point: Point } => ({
   share: shareAt(member, mark.at, round),
   point: mark.point,
 });

@@ -1,7 +1,7 @@
 /** What became of pieces that are drawn more than once. */
 
 import type { Point } from '../../geometry/segment.ts';
-import type { Piece } from './piece.ts';
+import type { DrawnPiece } from './piece.ts';
 
 /** A stretch of which `copies` more than one were drawn. */
 export interface Doubled {
@@ -11,6 +11,6 @@ export interface Doubled {
 }
 
 export interface Single {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly DrawnPiece[];
   readonly doubled: readonly Doubled[];
 }

@@ -5,7 +5,7 @@ import { distanceTo } from '../../geometry/near/distance.ts';
 import { nearPoints } from '../../geometry/near/near-points.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { FoundLoop } from './loop-found.ts';
-import type { Work } from './work-limit.ts';
+import type { WorkLimit } from './work-limit.ts';
 import { spend } from './work-limit.ts';
 
 export interface SingleLoops {
@@ -15,7 +15,7 @@ export interface SingleLoops {
 }
 
 /** @param within mm: two loops this near to each other everywhere are one. Visible copies are kept before hidden ones. */
-export const dropDoubledLoops = (loops: readonly FoundLoop[], within: number, work: Work): SingleLoops => {
+export const dropDoubledLoops = (loops: readonly FoundLoop[], within: number, work: WorkLimit): SingleLoops => {
   const ordered = [...loops.filter((l) => !l.hidden), ...loops.filter((l) => l.hidden)];
   const near = nearPoints(ordered.length, 2 * within);
   const kept: FoundLoop[] = [];
@@ -36,7 +36,7 @@ export const dropDoubledLoops = (loops: readonly FoundLoop[], within: number, wo
 };
 
 /** Size and bounds first, which tell nearly all pairs apart; then places of each on the other. */
-const sameLoop = (a: FoundLoop, b: FoundLoop, within: number, work: Work): boolean => {
+const sameLoop = (a: FoundLoop, b: FoundLoop, within: number, work: WorkLimit): boolean => {
   spend(work, 1);
   if (Math.abs(a.area - b.area) > within * Math.max(a.perimeter, b.perimeter)) return false;
   const sides = ['minX', 'minY', 'maxX', 'maxY'] as const;
@@ -45,7 +45,7 @@ const sameLoop = (a: FoundLoop, b: FoundLoop, within: number, work: Work): boole
 };
 
 /** Whether places spread over the first loop lie on the second: the ends and middles of up to 64 segments. */
-const liesOn = (a: FoundLoop, b: FoundLoop, within: number, work: Work): boolean => {
+const liesOn = (a: FoundLoop, b: FoundLoop, within: number, work: WorkLimit): boolean => {
   const { segments } = a.contour;
   const stride = Math.max(1, Math.floor(segments.length / 64));
   for (let i = 0; i < segments.length; i += stride) {

@@ -11,12 +11,12 @@ import { splineCurve } from '../curve/spline.ts';
 import { sweptArea } from '../curve/swept-area.ts';
 import { areaUnder } from './area-under.ts';
 import { segmentBetween } from './part-of-piece.ts';
-import type { Piece } from './piece.ts';
-import type { Work } from './work-limit.ts';
+import type { DrawnPiece } from './piece.ts';
+import type { WorkLimit } from './work-limit.ts';
 import { spend } from './work-limit.ts';
 
 export interface Fitted {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly DrawnPiece[];
   /** How many curves became arcs, how many arcs, and the greatest deviation in mm. */
   readonly curves: number;
   readonly arcs: number;
@@ -28,8 +28,8 @@ export interface Fitted {
  * @param millimetres in one drawing unit
  * @param within mm: greatest distance between an arc and its curve
  */
-export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, within: number, work: Work): Fitted => {
-  const pieces: Piece[] = [];
+export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, within: number, work: WorkLimit): Fitted => {
+  const pieces: DrawnPiece[] = [];
   const failed: { at: Point; line: number; what: Curve['kind'] }[] = [];
   let [curves, arcs, worst] = [0, 0, 0];
   drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
@@ -59,9 +59,11 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
   return { pieces, curves, arcs, worst, failed };
 };
 
-type Outcome = { readonly segments: readonly Segment[]; readonly deviation: number; readonly excess: number } | { readonly failed: Point };
+type FitOutcome =
+  | { readonly segments: readonly Segment[]; readonly deviation: number; readonly excess: number }
+  | { readonly failed: Point };
 
-const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Work): Outcome => {
+const segmentsFor = (curve: Curve, millimetres: number, within: number, work: WorkLimit): FitOutcome => {
   if (curve.kind === 'line' || curve.kind === 'arc') return sound(scaledSegment(curve, millimetres), within);
   const asDrawn = curve.kind === 'ellipse' ? ellipseCurve(curve) : splineCurve(curve);
   const inMillimetres = { ...asDrawn, pointAt: (t: number) => scaled(asDrawn.pointAt(t), millimetres) };
@@ -80,7 +82,7 @@ const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Wo
 /**
  * An arc so large that its centre is lost in rounding becomes the line that it nearly is, and is given up where it bends.
  */
-const sound = (segment: Segment, within: number): Outcome => {
+const sound = (segment: Segment, within: number): FitOutcome => {
   const whole = { segments: [segment], deviation: 0, excess: 0 };
   if (segment.kind === 'line') return whole;
   if (segment.radius <= FAR) return segment.radius > 0 ? whole : { segments: [line(segment.from, segment.from)], deviation: 0, excess: 0 };

@@ -12,18 +12,18 @@ import { distanceBetween } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { cutBundle } from './bundle.ts';
 import type { Doubled, Single } from './doubled-pieces.ts';
-import type { Piece } from './piece.ts';
+import type { DrawnPiece } from './piece.ts';
 import { onSameTrack, roundOf, shared, stretchOf } from './track.ts';
-import type { Work } from './work-limit.ts';
+import type { WorkLimit } from './work-limit.ts';
 import { spend } from './work-limit.ts';
 
 /** @param within mm: pieces this near to each other all along are drawn twice */
-export const dropOverlaps = (pieces: readonly Piece[], within: number, work: Work): Single => {
+export const dropOverlaps = (pieces: readonly DrawnPiece[], within: number, work: WorkLimit): Single => {
   const simple = pieces.flatMap(({ segments: [segment, ...more] }, number) =>
     segment !== undefined && more.length === 0 ? [{ number, segment }] : [],
   );
   if (simple.length < 2) return { pieces, doubled: [] };
-  const replaced = new Map<number, readonly Piece[]>();
+  const replaced = new Map<number, readonly DrawnPiece[]>();
   const doubled: Doubled[] = [];
   for (const bundle of bundlesOf(simple, within, work)) {
     const cut = cutBundle(
@@ -43,7 +43,7 @@ interface NumberedSegment {
 }
 
 /** Groups of two and more pieces that run along each other, directly or by way of a third. */
-const bundlesOf = (simple: readonly NumberedSegment[], within: number, work: Work): number[][] => {
+const bundlesOf = (simple: readonly NumberedSegment[], within: number, work: WorkLimit): number[][] => {
   const index = new Flatbush(simple.length);
   for (const { segment } of simple) {
     const b = boundsOf(segment);

@@ -14,10 +14,10 @@ import {
   samePoint,
 } from '../../geometry/segment.ts';
 import { firstItem, lastItem } from '../../sequence/sequence.ts';
-import type { Piece } from './piece.ts';
+import type { DrawnPiece } from './piece.ts';
 
 /** A piece that starts and ends in the given points. */
-export const pieceBetween = (piece: Piece, from: Point, to: Point): Piece => {
+export const pieceBetween = (piece: DrawnPiece, from: Point, to: Point): DrawnPiece => {
   const first = firstItem(piece.segments);
   const last = lastItem(piece.segments);
   if (samePoint(first.from, from) && samePoint(last.to, to)) return piece;

@@ -5,7 +5,7 @@ import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, lastItem } from '../../sequence/sequence.ts';
 
-export interface Piece {
+export interface DrawnPiece {
   /** One line or arc; several where a curve was fitted or a gap was bridged. Joined exactly. */
   readonly segments: readonly Segment[];
   readonly layer: string;
@@ -30,22 +30,22 @@ export interface Piece {
 
 /** A piece and the way it is travelled. */
 export interface Step {
-  readonly piece: Piece;
+  readonly piece: DrawnPiece;
   readonly forward: boolean;
 }
 
-export const fromOf = (piece: Piece): Point => firstItem(piece.segments).from;
+export const fromOf = (piece: DrawnPiece): Point => firstItem(piece.segments).from;
 
-export const toOf = (piece: Piece): Point => lastItem(piece.segments).to;
+export const toOf = (piece: DrawnPiece): Point => lastItem(piece.segments).to;
 
-export const pieceLength = (piece: Piece): number => {
+export const pieceLength = (piece: DrawnPiece): number => {
   let total = 0;
   for (const segment of piece.segments) total += lengthOf(segment);
   return total;
 };
 
 /** The point at a share of a piece's length. */
-export const pieceAt = (piece: Piece, share: number): Point => {
+export const pieceAt = (piece: DrawnPiece, share: number): Point => {
   if (piece.segments.length === 1) return pointAt(firstItem(piece.segments), share);
   let left = share * pieceLength(piece);
   for (const segment of piece.segments) {
@@ -67,7 +67,7 @@ export const segmentsOf = (steps: readonly Step[]): Segment[] => {
 };
 
 /** The layer most of the length lies on; the first in the alphabet where two have the same. */
-export const layerOf = (pieces: readonly Piece[]): string => {
+export const layerOf = (pieces: readonly DrawnPiece[]): string => {
   const first = firstItem(pieces).layer;
   if (pieces.every((p) => p.layer === first)) return first;
   const lengths = new Map<string, number>();

@@ -41,13 +41,13 @@ const angleFromStart = (track: Arc, p: Point): number =>
   travelled(track.from.x - track.centre.x, track.from.y - track.centre.y, p.x - track.centre.x, p.y - track.centre.y, track.sweep > 0);
 
 /** A stretch of a track: from `low` over `extent` mm onwards; `against` where the segment runs the other way. */
-export interface Stretch {
+export interface TrackStretch {
   readonly low: number;
   readonly extent: number;
   readonly against: boolean;
 }
 
-export const stretchOf = (track: Segment, segment: Segment): Stretch => {
+export const stretchOf = (track: Segment, segment: Segment): TrackStretch => {
   const from = along(track, segment.from);
   const to = along(track, segment.to);
   if (segment.kind === 'line') return { low: Math.min(from, to), extent: Math.abs(to - from), against: to < from };
@@ -56,7 +56,7 @@ export const stretchOf = (track: Segment, segment: Segment): Stretch => {
 };
 
 /** How many mm of the track two stretches share. */
-export const shared = (p: Stretch, q: Stretch, round: number): number => {
+export const shared = (p: TrackStretch, q: TrackStretch, round: number): number => {
   const overlap = (shift: number): number =>
     Math.max(0, Math.min(p.low + p.extent, q.low + shift + q.extent) - Math.max(p.low, q.low + shift));
   return round === Infinity ? overlap(0) : overlap(0) + overlap(round) + overlap(-round);

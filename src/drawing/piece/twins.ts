@@ -4,13 +4,13 @@ import { nearPoints } from '../../geometry/near/near-points.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { Doubled, Single } from './doubled-pieces.ts';
-import type { Piece } from './piece.ts';
+import type { DrawnPiece } from './piece.ts';
 import { fromOf, pieceAt, pieceLength, toOf } from './piece.ts';
-import type { Work } from './work-limit.ts';
+import type { WorkLimit } from './work-limit.ts';
 import { spend } from './work-limit.ts';
 
 /** @param within mm: how far apart two fits of the same curve may lie */
-export const dropTwins = (pieces: readonly Piece[], within: number, work: Work): Single => {
+export const dropTwins = (pieces: readonly DrawnPiece[], within: number, work: WorkLimit): Single => {
   const near = nearPoints(pieces.length, 2 * within);
   const dropped = new Set<number>();
   const doubled: Doubled[] = [];
@@ -32,7 +32,7 @@ export const dropTwins = (pieces: readonly Piece[], within: number, work: Work):
   return { pieces: dropped.size === 0 ? pieces : pieces.filter((_, i) => !dropped.has(i)), doubled };
 };
 
-const sameCourse = (a: Piece, b: Piece, within: number): boolean => {
+const sameCourse = (a: DrawnPiece, b: DrawnPiece, within: number): boolean => {
   const along = distanceBetween(fromOf(a), fromOf(b)) <= within && distanceBetween(toOf(a), toOf(b)) <= within;
   const against = distanceBetween(fromOf(a), toOf(b)) <= within && distanceBetween(toOf(a), fromOf(b)) <= within;
   const agrees = (turned: boolean): boolean =>

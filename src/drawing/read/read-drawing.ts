@@ -18,7 +18,7 @@ import { fitPieces } from '../piece/fit-pieces.ts';
 import type { FoundLoop } from '../piece/loop-found.ts';
 import type { Tolerances } from '../piece/tolerances.ts';
 import { tolerancesOf } from '../piece/tolerances.ts';
-import type { Work } from '../piece/work-limit.ts';
+import type { WorkLimit } from '../piece/work-limit.ts';
 import { WorkSpent } from '../piece/work-limit.ts';
 import { readSvg } from '../svg/read-svg.ts';
 import { capped } from './capped.ts';
@@ -114,7 +114,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
 const TOUCHING = 1e-6;
 
 /** Numbers of the visible loops among all, with what is around each. */
-const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: Work): Map<number, Nested> => {
+const nestingOfVisible = (loops: readonly FoundLoop[], edge: number, work: WorkLimit): Map<number, Nested> => {
   const visible = loops.flatMap((loop, i) => (loop.hidden ? [] : [i]));
   const nested = nestingOf(
     visible.map((i) => itemAt(loops, i)),

@@ -8,11 +8,11 @@ import type { Text } from '../../text/text.ts';
 import type { Curve } from '../curve/curve.ts';
 import { lengthOf, numbersOf } from './lengths.ts';
 import type { Element } from './markup.ts';
-import { pathRuns, type Run } from './path.ts';
+import { type PathRun, pathRuns } from './path.ts';
 import type { Size } from './viewport.ts';
 
 export type ShapeOutcome =
-  | { readonly kind: 'runs'; readonly runs: readonly Run[] }
+  | { readonly kind: 'runs'; readonly runs: readonly PathRun[] }
   | { readonly kind: 'unreadable'; readonly code: 'path-unreadable' | 'length-unreadable' | 'entity-impossible'; readonly why: Text };
 
 type Maker = (element: Element, around: Size) => ShapeOutcome;

@@ -9,12 +9,14 @@ import type { Text } from '../../text/text.ts';
 import type { Curve, Spline } from '../curve/curve.ts';
 import { pathArc } from './arc.ts';
 
-export interface Run {
+export interface PathRun {
   readonly curves: readonly Curve[];
   readonly closes: boolean;
 }
 
-export type PathOutcome = { readonly kind: 'runs'; readonly runs: readonly Run[] } | { readonly kind: 'unreadable'; readonly why: Text };
+export type PathOutcome =
+  | { readonly kind: 'runs'; readonly runs: readonly PathRun[] }
+  | { readonly kind: 'unreadable'; readonly why: Text };
 
 /** All or nothing: a path cut off in the middle is not the outline that was drawn. */
 export const pathRuns = (data: string): PathOutcome => {
@@ -32,7 +34,7 @@ export const pathRuns = (data: string): PathOutcome => {
 type Command = ReturnType<typeof SVGPathData.parse>[number];
 
 class Pen {
-  readonly #runs: Run[] = [];
+  readonly #runs: PathRun[] = [];
   #curves: Curve[] = [];
   #at: Point = { x: 0, y: 0 };
   #start: Point = { x: 0, y: 0 };
@@ -87,7 +89,7 @@ class Pen {
     }
   }
 
-  finish(): readonly Run[] {
+  finish(): readonly PathRun[] {
     this.#lift(false);
     return this.#runs;
   }

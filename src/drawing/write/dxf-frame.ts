@@ -8,7 +8,7 @@ export const FIRST_HANDLE = 0x100;
 const MODEL = '1F';
 const PAPER = '1B';
 
-export interface Frame {
+export interface SheetFrame {
   readonly layers: readonly string[];
   /** 4 for mm, 1 for inch. */
   readonly unitCode: number;
@@ -26,7 +26,7 @@ export const plainText = (text: string): string =>
 export const handleText = (handle: number): string => handle.toString(16).toUpperCase();
 
 /** The whole file as tags, around `entities`. */
-export const framed = (frame: Frame, entities: readonly Tag[]): readonly Tag[] => [
+export const framed = (frame: SheetFrame, entities: readonly Tag[]): readonly Tag[] => [
   ...section('HEADER', headerOf(frame)),
   ...section('CLASSES', CLASSES),
   ...section('TABLES', tablesOf(frame)),
@@ -38,7 +38,7 @@ export const framed = (frame: Frame, entities: readonly Tag[]): readonly Tag[] =
 
 const section = (name: string, tags: readonly Tag[]): readonly Tag[] => [[0, 'SECTION'], [2, name], ...tags, [0, 'ENDSEC']];
 
-const headerOf = ({ unitCode, metric, low, high, nextHandle }: Frame): readonly Tag[] => [
+const headerOf = ({ unitCode, metric, low, high, nextHandle }: SheetFrame): readonly Tag[] => [
   [9, '$ACADVER'],
   [1, 'AC1015'],
   [9, '$DWGCODEPAGE'],
@@ -75,7 +75,7 @@ const CLASSES: readonly Tag[] = (
   [281, 0],
 ]);
 
-const tablesOf = ({ layers, low, high }: Frame): readonly Tag[] => [
+const tablesOf = ({ layers, low, high }: SheetFrame): readonly Tag[] => [
   ...table('VPORT', '8', [viewOf(low, high)]),
   ...table(
     'LTYPE',
@@ -127,7 +127,7 @@ const tablesOf = ({ layers, low, high }: Frame): readonly Tag[] => [
 ];
 
 /** What is seen when the drawing is opened: all of it, from above. */
-const viewOf = (low: Frame['low'], high: Frame['high']): readonly Tag[] => [
+const viewOf = (low: SheetFrame['low'], high: SheetFrame['high']): readonly Tag[] => [
   ...symbol('VPORT', '22', '8', 'AcDbViewportTableRecord'),
   [2, '*Active'],
   [70, 0],

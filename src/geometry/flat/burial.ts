@@ -8,7 +8,7 @@ import type { Curves } from './curves.ts';
 import { AY, addLine, BX, BY, CX, CY, emptyCurves, inSweep, LENGTH, RADIUS, STRIDE } from './curves.ts';
 
 /** Everything the question needs, made once for an offset. */
-export interface Ground {
+export interface BurialGround {
   readonly source: Curves;
   readonly tree: CurveTree;
   /** mm: a place is buried when it is nearer than this to any source curve. */
@@ -22,7 +22,7 @@ export interface Ground {
   readonly found: Found;
 }
 
-export const groundOf = (source: Curves, tree: CurveTree, distance: number, margin: number, kites: readonly number[]): Ground => ({
+export const groundOf = (source: Curves, tree: CurveTree, distance: number, margin: number, kites: readonly number[]): BurialGround => ({
   source,
   tree,
   limit: distance - margin,
@@ -46,7 +46,7 @@ const kiteTreeOf = (kites: readonly number[]): CurveTree => {
 };
 
 /** Whether the place is buried; `near` is a source curve worth trying first. */
-export const isBuried = (ground: Ground, x: number, y: number): boolean => {
+export const isBuried = (ground: BurialGround, x: number, y: number): boolean => {
   const { source, limit, found } = ground;
   search(ground.tree, x - limit, y - limit, x + limit, y + limit, 0, ground.stack, found);
   const squared = limit * limit;
@@ -82,7 +82,7 @@ export const distanceSquared = (curves: Curves, i: number, x: number, y: number)
 };
 
 /** Whether the place lies in an extended corner, by more than the margin from its four sides. */
-const isInKite = (ground: Ground, x: number, y: number): boolean => {
+const isInKite = (ground: BurialGround, x: number, y: number): boolean => {
   const { kites, found, margin } = ground;
   search(ground.kiteTree, x, y, x, y, 0, ground.stack, found);
   for (let f = 0; f < found.count; f++) {

@@ -15,7 +15,7 @@ export const ARC_BRIDGE = 2;
 export const REACH_BRIDGE = 3;
 
 /** One corner, reused from corner to corner: its kind, the two directions of travel, and how far it turns to the left. */
-export interface Corner {
+export interface SourceCorner {
   kind: number;
   /** Unit directions: before the corner (x, y), after it (x, y). */
   readonly directions: Float64Array;
@@ -23,7 +23,7 @@ export interface Corner {
   turn: number;
 }
 
-export const newCorner = (): Corner => ({ kind: LOOSE_ENDS, directions: new Float64Array(4), turn: 0 });
+export const newCorner = (): SourceCorner => ({ kind: LOOSE_ENDS, directions: new Float64Array(4), turn: 0 });
 
 /** Rad: sides that turn by less than this from a full reversal are told apart by how they bend. */
 const REVERSAL = 1e-7;
@@ -35,7 +35,7 @@ const JOINT_GAP = 1e-6;
 const JOINT_ERROR = 1e-10;
 
 /** Fills in directions and turn at the corner from curve i to curve j of the source. */
-export const measureCorner = (curves: Curves, i: number, j: number, halfTurn: number, corner: Corner): void => {
+export const measureCorner = (curves: Curves, i: number, j: number, halfTurn: number, corner: SourceCorner): void => {
   const u = corner.directions;
   endDirection(curves, i, u, 0);
   startDirection(curves, j, u, 2);

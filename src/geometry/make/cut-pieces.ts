@@ -23,7 +23,7 @@ export interface Cuts {
   readonly pieces: readonly CutPiece[];
 }
 
-interface Placed {
+interface CutSegment {
   readonly segment: Segment;
   readonly contour: number;
   readonly number: number;
@@ -35,7 +35,7 @@ interface Placed {
 
 /** @param within mm: what is this near is one place. */
 export const cutPieces = (contours: readonly Contour[], within: number): Cuts => {
-  const placed: Placed[] = [];
+  const placed: CutSegment[] = [];
   contours.forEach(({ segments }, contour) => {
     const first = placed.length;
     segments.forEach((segment, i) => {
@@ -60,7 +60,7 @@ export const cutPieces = (contours: readonly Contour[], within: number): Cuts =>
 };
 
 /** Neighbours meet where one goes over into the other: that is no meeting. */
-const isJoint = (p: Placed, q: Placed, contact: Contact): boolean => {
+const isJoint = (p: CutSegment, q: CutSegment, contact: Contact): boolean => {
   if (contact.kind === 'overlap' || contact.kind === 'crossing' || p.contour !== q.contour) return false;
   return (
     (p.next === q.number && contact.first === 1 && contact.second === 0) ||
@@ -72,15 +72,15 @@ const firstShares = (contact: Contact): readonly number[] => (contact.kind === '
 const secondShares = (contact: Contact): readonly number[] => (contact.kind === 'overlap' ? contact.second : [contact.second]);
 
 /** A corner: the first place that was seen there, with its number. */
-interface Corner {
+interface NumberedCorner {
   readonly number: number;
   readonly at: Point;
 }
 
 /** Gives the corner of every place: places within the tolerance of an earlier one move onto it. */
-const cornersWithin = (within: number): ((p: Point) => Corner) => {
+const cornersWithin = (within: number): ((p: Point) => NumberedCorner) => {
   let count = 0;
-  const cells = new Map<string, readonly Corner[]>();
+  const cells = new Map<string, readonly NumberedCorner[]>();
   const size = 4 * within;
   return (p) => {
     const [column, row] = [Math.floor(p.x / size), Math.floor(p.y / size)];
@@ -95,7 +95,12 @@ const cornersWithin = (within: number): ((p: Point) => Corner) => {
   };
 };
 
-const slices = (segment: Segment, shares: readonly number[], cornerAt: (p: Point) => Corner, within: number): readonly CutPiece[] => {
+const slices = (
+  segment: Segment,
+  shares: readonly number[],
+  cornerAt: (p: Point) => NumberedCorner,
+  within: number,
+): readonly CutPiece[] => {
   const cuts = [...new Set([0, ...shares, 1])].sort((a, b) => a - b);
   return neighbours(cuts).flatMap(([low, high]): readonly CutPiece[] => {
     const part = slice(segment, low, high);

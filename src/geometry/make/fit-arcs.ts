@@ -12,7 +12,7 @@ import type { Point, Segment } from '../segment.ts';
 import { distanceBetween, samePoint } from '../segment.ts';
 import { simplify } from '../simplify.ts';
 import { biarc } from './biarc.ts';
-import type { Cut } from './fit-breaks.ts';
+import type { CurveBreak } from './fit-breaks.ts';
 import { breaksOf } from './fit-breaks.ts';
 import type { FitCurve } from './fit-curve.ts';
 import { directionAt } from './fit-curve.ts';
@@ -90,7 +90,7 @@ interface Span {
   readonly end: Station;
 }
 
-const fitPiece = (task: Task, start: Cut, end: Cut, limit: number): Fitted => {
+const fitPiece = (task: Task, start: CurveBreak, end: CurveBreak, limit: number): Fitted => {
   const segments: Segment[] = [];
   let deviation = 0;
   let here = stationAt(task, start.t, 1, start.corner);

@@ -8,13 +8,13 @@ import { directionAt, isFinitePoint } from './fit-curve.ts';
 
 export type Breaks =
   /** From start to end; `speed` is the greatest size of the derivative where it was looked at. */
-  | { readonly kind: 'broken'; readonly at: readonly Cut[]; readonly speed: number }
+  | { readonly kind: 'broken'; readonly at: readonly CurveBreak[]; readonly speed: number }
   | { readonly kind: 'no extent' }
   | { readonly kind: 'not finite'; readonly parameter: number };
 
 const sizeOf = (d: Point): number => (isFinitePoint(d) ? Math.hypot(d.x, d.y) : 0);
 
-export interface Cut {
+export interface CurveBreak {
   readonly t: number;
   /** The direction jumps here, or may jump. */
   readonly corner: boolean;
@@ -60,7 +60,7 @@ const lookOver = (curve: FitCurve, start: number, end: number): Looks => {
 const lengthOver = (looks: Looks): number => neighbours(looks).reduce((sum, [a, b]) => sum + distanceBetween(a.at, b.at), 0);
 
 /** Corners nobody told of, and the extremes and zeros of the bend. */
-const found = (curve: FitCurve, looks: Looks, speed: number): Cut[] => {
+const found = (curve: FitCurve, looks: Looks, speed: number): CurveBreak[] => {
   const seen = looks.map((l) => ({ ...l, ahead: directionAt(curve, l.t, 1, speed), behind: directionAt(curve, l.t, -1, speed) }));
   const steps = neighbours(seen).map(([from, to]) => ({
     from,

@@ -4,7 +4,7 @@ import type { Contour } from '../contour.ts';
 import { contour } from '../contour.ts';
 import type { Curves } from '../flat/curves.ts';
 import type { Point, Segment } from '../segment.ts';
-import type { Loop, Stretch } from './loops.ts';
+import type { Loop, LoopStretch } from './loops.ts';
 import { circleOf } from './loops.ts';
 
 /** The contour of a loop; `reversed` when the source was laid out reversed. */
@@ -14,7 +14,7 @@ export const emit = (curves: Curves, loop: Loop, shift: Point, reversed: boolean
 /** Segments of a run of stretches that ends at `end`, or where it began when none is told. */
 export const segmentsOf = (
   curves: Curves,
-  stretches: NonEmpty<Stretch>,
+  stretches: NonEmpty<LoopStretch>,
   end: Point | undefined,
   shift: Point,
   reversed: boolean,
@@ -36,7 +36,7 @@ export const segmentsOf = (
 
 const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'line', from: reversed ? b : a, to: reversed ? a : b });
 
-const arcOf = (curves: Curves, s: Stretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
+const arcOf = (curves: Curves, s: LoopStretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
   const given = circleOf(curves, s);
   const fitted = agreeing(a, b, { x: given.x + shift.x, y: given.y + shift.y }, given.radius, s.sweep);
   return {

@@ -2,7 +2,7 @@
  * Joins the ends of pieces that rounding kept apart: the last resort where crossings at almost no angle could not be placed. It runs over
  * long arrays of plain numbers: `!` stands where one of those is read.
  */
-import type { Ground } from '../flat/burial.ts';
+import type { BurialGround } from '../flat/burial.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';
 import type { Curves } from '../flat/curves.ts';
 import { AY, BX, BY, STRIDE } from '../flat/curves.ts';
@@ -20,7 +20,7 @@ const MANY = 64;
  * parallel curves run so nearly together that arithmetic misses their crossing, and both would end in nothing. Pieces with
  * a loose end may then be needed too. Says whether all kept pieces now form loops.
  */
-export const mend = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, pieces: Pieces): boolean => {
+export const mend = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, pieces: Pieces): boolean => {
   const spare = keepLoosePieces(curves, crossings, order, ground, pieces);
   const followed = new Uint8Array(pieces.count);
   const ends: number[] = [];
@@ -45,7 +45,7 @@ export const mend = (curves: Curves, crossings: Crossings, order: Order, ground:
 };
 
 /** Keeps, for the time being, pieces with a loose end that are at the full distance. */
-const keepLoosePieces = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, pieces: Pieces): ReadonlySet<number> => {
+const keepLoosePieces = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, pieces: Pieces): ReadonlySet<number> => {
   const spare = new Set<number>();
   for (let i = 0; i < curves.count; i++) {
     const from = order.starts[i]!;

@@ -10,7 +10,7 @@ import { SHORTEST } from './offset-outcome.ts';
 import type { Pieces } from './parallel-pieces.ts';
 
 /** Part of a raw parallel curve in a loop; it starts where the one before ends. */
-export interface Stretch {
+export interface LoopStretch {
   readonly curve: number;
   /** Where it starts. */
   readonly x: number;
@@ -22,7 +22,7 @@ export interface Stretch {
 }
 
 export interface Loop {
-  readonly stretches: NonEmpty<Stretch>;
+  readonly stretches: NonEmpty<LoopStretch>;
   readonly area: number;
   readonly length: number;
 }
@@ -45,12 +45,12 @@ export const loopsOf = (curves: Curves, crossings: Crossings, order: Order, piec
 };
 
 /** The stretches of one round of pieces, those of one origin made one, hair-short ones left out. */
-const stretchesOf = (curves: Curves, crossings: Crossings, order: Order, pieces: Pieces, round: readonly number[]): Stretch[] => {
+const stretchesOf = (curves: Curves, crossings: Crossings, order: Order, pieces: Pieces, round: readonly number[]): LoopStretch[] => {
   const start = Math.max(
     0,
     round.findIndex((k, i) => !goesOn(curves, order, pieces, round[(i + round.length - 1) % round.length]!, k)),
   );
-  const stretches: Stretch[] = [];
+  const stretches: LoopStretch[] = [];
   for (let i = 0; i < round.length; i++) {
     const k = round[(start + i) % round.length]!;
     const curve = pieces.curve[k]!;
@@ -87,7 +87,7 @@ const startOf = (curves: Curves, crossings: Crossings, order: Order, piece: numb
 };
 
 /** Area by the shoelace of the chords, taken from the first place so that far coordinates do no harm, and a circular segment per arc. */
-const measured = (curves: Curves, stretches: NonEmpty<Stretch>): Loop => {
+const measured = (curves: Curves, stretches: NonEmpty<LoopStretch>): Loop => {
   const { x, y } = stretches[0];
   let twice = 0;
   let length = 0;
@@ -106,7 +106,7 @@ const measured = (curves: Curves, stretches: NonEmpty<Stretch>): Loop => {
 };
 
 /** Centre and radius of the curve that a stretch lies on, when it is an arc. */
-export const circleOf = (curves: Curves, s: Stretch): { x: number; y: number; radius: number } => ({
+export const circleOf = (curves: Curves, s: LoopStretch): { x: number; y: number; radius: number } => ({
   x: curves.data[s.curve * STRIDE + CX]!,
   y: curves.data[s.curve * STRIDE + CY]!,
   radius: curves.data[s.curve * STRIDE + RADIUS]!,

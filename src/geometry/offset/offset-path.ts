@@ -4,7 +4,7 @@ import type { Contour, Path } from '../contour.ts';
 import { path } from '../contour.ts';
 import { emit, segmentsOf } from './emit.ts';
 import type { Layout } from './flat-source.ts';
-import type { Loop, Stretch } from './loops.ts';
+import type { Loop, LoopStretch } from './loops.ts';
 import type { OffsetOptions, OffsetPathOutcome } from './offset-outcome.ts';
 import { bridgingOf, contradiction, NO_DISTANCE, noDistance, pointsOf, prepare } from './prepare.ts';
 import type { Traced } from './trace-offset.ts';
@@ -40,21 +40,21 @@ export const offsetPath = (source: Path, distance: number, options: OffsetOption
   };
 };
 
-interface Run {
+interface SideRun {
   readonly chain: Contour | Path;
   readonly order: number;
 }
 
 /** The runs of a loop that lie on the side asked for. */
-const runsOf = (traced: Traced, layout: Layout, loop: Loop): Run[] => {
+const runsOf = (traced: Traced, layout: Layout, loop: Loop): SideRun[] => {
   const { shift, reversed } = layout;
-  const wanted = (s: Stretch): boolean => isOnWayOut(layout, s);
+  const wanted = (s: LoopStretch): boolean => isOnWayOut(layout, s);
   const first = loop.stretches.findIndex((s, i) => wanted(s) && !wanted(aroundAt(loop.stretches, i - 1)));
   if (first < 0) {
     return wanted(loop.stretches[0]) ? [{ chain: emit(traced.curves, loop, shift, reversed), order: loop.stretches[0].curve }] : [];
   }
-  const runs: Run[] = [];
-  let run: [Stretch, ...Stretch[]] | undefined;
+  const runs: SideRun[] = [];
+  let run: [LoopStretch, ...LoopStretch[]] | undefined;
   // Begun where a run begins, the way round ends with what is not wanted: each run has a stretch after it.
   for (const [here, next] of roundPairs([...loop.stretches.slice(first), ...loop.stretches.slice(0, first)])) {
     if (!wanted(here)) continue;
@@ -68,4 +68,4 @@ const runsOf = (traced: Traced, layout: Layout, loop: Loop): Run[] => {
 };
 
 /** Sides have even origins and bridges odd ones, the last bridge of the way out being the round end of the path. */
-const isOnWayOut = (layout: Layout, s: Stretch): boolean => s.origin <= 2 * layout.lastOrigin;
+const isOnWayOut = (layout: Layout, s: LoopStretch): boolean => s.origin <= 2 * layout.lastOrigin;

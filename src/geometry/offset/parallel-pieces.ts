@@ -2,7 +2,7 @@
  * The raw parallel curves cut at their crossings, and which of the pieces belong to the result. It runs over long arrays of plain
  * numbers: `!` stands where one of those is read.
  */
-import type { Ground } from '../flat/burial.ts';
+import type { BurialGround } from '../flat/burial.ts';
 import { isBuried } from '../flat/burial.ts';
 import type { Crossings, Order } from '../flat/curve-crossings.ts';
 import type { Curves } from '../flat/curves.ts';
@@ -27,14 +27,14 @@ export interface Pieces {
  * crossing is the way in along the falling curve and the way out along the rising one. Pieces that are not lost at either
  * end are kept if their middle is at the full distance from the whole source: no piece changes that between its ends.
  */
-export const piecesOf = (curves: Curves, crossings: Crossings, order: Order, ground: Ground): Pieces => {
+export const piecesOf = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround): Pieces => {
   const count = curves.count + 2 * crossings.count;
   const pieces = { count, curve: new Int32Array(count), kept: new Uint8Array(count), next: new Int32Array(count) };
   for (let i = 0; i < curves.count; i++) cutCurve(curves, crossings, order, ground, i, pieces);
   return pieces;
 };
 
-const cutCurve = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, i: number, pieces: Pieces): void => {
+const cutCurve = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, i: number, pieces: Pieces): void => {
   const from = order.starts[i]!;
   const to = order.starts[i + 1]!;
   const after = curves.next[i]!;
@@ -54,7 +54,7 @@ const cutCurve = (curves: Curves, crossings: Crossings, order: Order, ground: Gr
 };
 
 /** The question of burial for the middle of the piece before entry k of curve i. */
-export const isMiddleBuried = (curves: Curves, crossings: Crossings, order: Order, ground: Ground, i: number, k: number): boolean => {
+export const isMiddleBuried = (curves: Curves, crossings: Crossings, order: Order, ground: BurialGround, i: number, k: number): boolean => {
   const d = curves.data;
   const o = i * STRIDE;
   const atStart = k === order.starts[i];

@@ -5,7 +5,7 @@
 
 import type { Curves } from '../flat/curves.ts';
 import { addArc, addLine, BX, BY, CX, CY, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';
-import type { Corner } from '../flat/source-corners.ts';
+import type { SourceCorner } from '../flat/source-corners.ts';
 import { ARC_BRIDGE, isJoint, JOINT, LOOSE_ENDS, measureCorner, newCorner, REACH_BRIDGE } from '../flat/source-corners.ts';
 import type { Point } from '../segment.ts';
 import type { Layout } from './flat-source.ts';
@@ -92,7 +92,7 @@ const treatCorner = (
   shifted: Shifted,
   i: number,
   distance: number,
-  corner: Corner,
+  corner: SourceCorner,
   bridging: Bridging,
   rounded: Point[],
 ): void => {

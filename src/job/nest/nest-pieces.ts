@@ -3,7 +3,7 @@
 import type { Drawing, Loop } from '../../drawing/drawing.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import type { Contour } from '../../geometry/contour.ts';
-import type { Piece } from '../../nest/nest-question.ts';
+import type { NestPiece } from '../../nest/nest-question.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { NestFile } from '../files/nest-file.ts';
@@ -14,7 +14,7 @@ import { find } from '../findings.ts';
 export type DrawingOf = (name: string) => Uint8Array;
 
 export interface NestPieces {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly NestPiece[];
   readonly plate: Contour;
   /** Holes of a drawn plate. */
   readonly holes: readonly Contour[];
@@ -41,7 +41,7 @@ export const piecesOf = (file: NestFile, drawingOf: DrawingOf): PiecesRead => {
 };
 
 type Found =
-  | { readonly kind: 'read'; readonly pieces: readonly Piece[]; readonly findings: readonly Finding[] }
+  | { readonly kind: 'read'; readonly pieces: readonly NestPiece[]; readonly findings: readonly Finding[] }
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Drawing): Found => {
@@ -51,7 +51,7 @@ const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Dra
     return { kind: 'bad', findings: [unusable(asked.drawing, `pieces.${index}.drawing`, drawing)] };
   const stem = asked.drawing.replace(/^.*[/\\]/, '').replace(/\.[^.]*$/, '');
   const pieces = outer.map(
-    (loop): Piece => ({
+    (loop): NestPiece => ({
       id: outer.length === 1 ? stem : `${stem} ${loop.id}`,
       outline: loop.contour,
       holes: childrenOf(loop, loops).map((l) => l.contour),
@@ -80,7 +80,7 @@ const islandsLeft = (name: string, islands: readonly Loop[]): Finding =>
   );
 
 /** Two drawings of one name in different folders still give pieces that can be told apart. */
-const unlike = (pieces: readonly Piece[]): readonly Piece[] =>
+const unlike = (pieces: readonly NestPiece[]): readonly NestPiece[] =>
   pieces.map((p, i) => (pieces.findIndex((q) => q.id === p.id) < i ? { ...p, id: `${p.id} (${i + 1})` } : p));
 
 type PlateFound =

@@ -4,7 +4,7 @@ import { ratesOn } from '../../estimate/rates.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { nest, placedContours } from '../../nest/lay/nest.ts';
 import type { LaidNest } from '../../nest/nest-outcome.ts';
-import { type NestQuestion, type Piece, USUAL_WORK } from '../../nest/nest-question.ts';
+import { type NestPiece, type NestQuestion, USUAL_WORK } from '../../nest/nest-question.ts';
 import { stackOf } from '../../nest/stack.ts';
 import { workHeight } from '../../physics/cut/cut-figures.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -69,7 +69,7 @@ const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestP
 });
 
 /** Pieces were laid as if they had no openings: what is missing in them is no metal. */
-const openingsTaken = (laid: LaidNest, pieces: readonly Piece[]): LaidNest => {
+const openingsTaken = (laid: LaidNest, pieces: readonly NestPiece[]): LaidNest => {
   const own = new Map(pieces.map((p) => [p.id, metalOf([p.outline, ...(p.holes ?? [])])]));
   const metalArea = laid.placed.reduce((sum, p) => sum + own.get(p.piece)!, 0);
   const wanted = pieces.reduce((sum, p) => sum + p.quantity * own.get(p.id)!, 0);
@@ -146,7 +146,7 @@ const factsOf = (
 };
 
 /** In the order of the file, so that the numbers of one kind follow each other. */
-const laidPieces = (pieces: readonly Piece[], { placed }: LaidNest): readonly LaidPiece[] =>
+const laidPieces = (pieces: readonly NestPiece[], { placed }: LaidNest): readonly LaidPiece[] =>
   placed.map((p, i) => {
     const piece = pieces.find((q) => q.id === p.piece)!;
     return { number: i + 1, piece: p.piece, copy: p.copy, degrees: p.degrees, ...placedContours(piece, p) };

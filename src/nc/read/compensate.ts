@@ -11,7 +11,7 @@ import { halves, millimetres } from './arc.ts';
 import { cornerBetween } from './compensated-corner.ts';
 import { beside, type Compensation, centreBetween, type Element, elementOf, type Move } from './element.ts';
 import type { Action, Block } from './program.ts';
-import { done, type Fault, fault, namedBehind, type Outcome } from './read-outcome.ts';
+import { type BlockOutcome, done, fault, namedBehind, type ReadFault } from './read-outcome.ts';
 
 export interface Compensator {
   readonly isOn: () => boolean;
@@ -19,11 +19,11 @@ export interface Compensator {
   readonly switchOn: (compensation: Compensation) => void;
   /** With the next move, which has to be straight. */
   readonly switchOff: () => void;
-  readonly move: (move: Move) => Outcome;
+  readonly move: (move: Move) => BlockOutcome;
   /** Everything that is not a move goes through here too, so that the order of the program is kept. */
   readonly pass: (action: Action) => void;
   /** The program has ended in this block. */
-  readonly finish: (block: Block) => Outcome;
+  readonly finish: (block: Block) => BlockOutcome;
 }
 
 /** The move that waits. An entry begins on the programmed path, another move where its corner left it. */
@@ -69,7 +69,7 @@ const switchOff = (track: Track): void => {
   else if (track.state.kind === 'on') track.state = { ...track.state, kind: 'ending' };
 };
 
-const take = (move: Move, track: Track): Outcome => {
+const take = (move: Move, track: Track): BlockOutcome => {
   const { state } = track;
   if (state.kind === 'starting') return begin(move, state.compensation, track);
   if (state.kind === 'on') return follow(move, state, track);
@@ -78,7 +78,7 @@ const take = (move: Move, track: Track): Outcome => {
   return done;
 };
 
-const finish = (block: Block, track: Track): Outcome => {
+const finish = (block: Block, track: Track): BlockOutcome => {
   const { state } = track;
   if (state.kind === 'on' || state.kind === 'ending') settle(state, state.waiting.element.endDirection, track);
   if (state.kind === 'off' || state.kind === 'ending') return done;
@@ -87,7 +87,7 @@ const finish = (block: Block, track: Track): Outcome => {
   });
 };
 
-const begin = (move: Move, compensation: Compensation, track: Track): Outcome => {
+const begin = (move: Move, compensation: Compensation, track: Track): BlockOutcome => {
   const { programmed } = move;
   if (programmed.kind === 'arc') return notStraight(move.block, 'on');
   const length = Math.hypot(programmed.to.x - programmed.from.x, programmed.to.y - programmed.from.y);
@@ -99,7 +99,7 @@ const begin = (move: Move, compensation: Compensation, track: Track): Outcome =>
 };
 
 /** A full circle goes in two halves, because an arc without a chord has no ends to work corners out from. */
-const follow = (move: Move, { compensation, waiting }: Extract<State, { kind: 'on' }>, track: Track): Outcome => {
+const follow = (move: Move, { compensation, waiting }: Extract<State, { kind: 'on' }>, track: Track): BlockOutcome => {
   const { programmed } = move;
   const parts = programmed.kind === 'arc' && programmed.from === programmed.to ? halves(programmed) : [programmed];
   let before = waiting;
@@ -120,7 +120,7 @@ const join = (
   next: Element,
   compensation: Compensation,
   track: Track,
-): { readonly kind: 'joined'; readonly waiting: Waiting } | Fault => {
+): { readonly kind: 'joined'; readonly waiting: Waiting } | ReadFault => {
   const spot = next.programmed.from;
   if (waiting.kind === 'entry') {
     const start = beside(spot, next.startDirection, compensation.signed);
@@ -137,7 +137,7 @@ const join = (
 };
 
 /** The last compensated move ends square to its own path, and the leaving move runs from there to where it was programmed. */
-const end = (move: Move, state: Extract<State, { kind: 'ending' }>, track: Track): Outcome => {
+const end = (move: Move, state: Extract<State, { kind: 'ending' }>, track: Track): BlockOutcome => {
   const { programmed } = move;
   if (programmed.kind === 'arc') return notStraight(move.block, 'off');
   const { element, kind } = state.waiting;
@@ -186,7 +186,7 @@ const plain = (move: Move, centre: Segment): Action => ({
   condition: move.condition,
 });
 
-const notStraight = (block: Block, way: 'on' | 'off'): Outcome =>
+const notStraight = (block: Block, way: 'on' | 'off'): BlockOutcome =>
   way === 'on'
     ? fault('compensation-on-an-arc/on', block, (named) => say`${{ block: named }} switches compensation on on an arc.`, {
         remedy: say`Switch it on on a straight move.`,
@@ -195,7 +195,7 @@ const notStraight = (block: Block, way: 'on' | 'off'): Outcome =>
         remedy: say`Switch it off on a straight move.`,
       });
 
-const shortApproach = (block: Block, length: number, { offset, register }: Compensation): Outcome =>
+const shortApproach = (block: Block, length: number, { offset, register }: Compensation): BlockOutcome =>
   fault(
     'approach-too-short',
     block,
@@ -204,7 +204,7 @@ const shortApproach = (block: Block, length: number, { offset, register }: Compe
     { remedy: say`Begin the approach further from the contour.` },
   );
 
-const tightArc = (block: Block, radius: number, { offset, register }: Compensation): Outcome =>
+const tightArc = (block: Block, radius: number, { offset, register }: Compensation): BlockOutcome =>
   fault(
     'arc-tighter-than-offset',
     block,
@@ -213,7 +213,7 @@ const tightArc = (block: Block, radius: number, { offset, register }: Compensati
     { remedy: say`Use a finer wire, a smaller offset, or a contour opened by the offset.` },
   );
 
-const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second: Element, { offset, register }: Compensation): Fault =>
+const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second: Element, { offset, register }: Compensation): ReadFault =>
   kind === 'turns back'
     ? fault(
         'path-turns-back',

@@ -8,13 +8,13 @@ import { CORNER_SLACK, FARTHEST_INTERSECTION, TURNS_BACK } from './tolerance.ts'
  * `joined`: the wire leaves the first element at `leave`, runs `extra`, and begins the second at `enter`.
  * `not entered`: an inside corner in which the two offset elements do not meet.
  */
-export type Corner =
+export type CompensatedCorner =
   | { readonly kind: 'joined'; readonly leave: Point; readonly extra: readonly Segment[]; readonly enter: Point }
   | { readonly kind: 'not entered' }
   | { readonly kind: 'turns back' };
 
 /** `start` is where the wire's centre begins the first element, its earlier corner already taken off. */
-export const cornerBetween = (first: Element, start: Point, second: Element, compensation: Compensation): Corner => {
+export const cornerBetween = (first: Element, start: Point, second: Element, compensation: Compensation): CompensatedCorner => {
   const u = first.endDirection;
   const v = second.startDirection;
   const turn = Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y);
@@ -28,7 +28,7 @@ export const cornerBetween = (first: Element, start: Point, second: Element, com
  * A joint that turns by no more than rounding can make: one point beside it, along the mean of both normals, the element with
  * the better direction counting more.
  */
-const tangentCorner = (first: Element, second: Element, { signed }: Compensation): Corner => {
+const tangentCorner = (first: Element, second: Element, { signed }: Compensation): CompensatedCorner => {
   const share = first.noise + second.noise > 0 ? second.noise / (first.noise + second.noise) : 0.5;
   const x = first.endDirection.x * share + second.startDirection.x * (1 - share);
   const y = first.endDirection.y * share + second.startDirection.y * (1 - share);
@@ -38,7 +38,7 @@ const tangentCorner = (first: Element, second: Element, { signed }: Compensation
 };
 
 /** The offset elements overlap; the wire changes from one to the other where they cross, which has to be within both. */
-const insideCorner = (first: Element, start: Point, second: Element, compensation: Compensation): Corner => {
+const insideCorner = (first: Element, start: Point, second: Element, compensation: Compensation): CompensatedCorner => {
   const { signed, digit } = compensation;
   const slack = CORNER_SLACK * digit;
   const a = offsetSegment(first, start, ownEnd(first, signed));
@@ -74,7 +74,7 @@ const offsetSegment = (element: Element, from: Point, to: Point): Segment => {
 };
 
 /** The offset elements are apart: an arc about the corner, or both run on straight until they meet. */
-const outsideCorner = (first: Element, second: Element, turn: number, compensation: Compensation): Corner => {
+const outsideCorner = (first: Element, second: Element, turn: number, compensation: Compensation): CompensatedCorner => {
   const { signed, offset, outsideCorners } = compensation;
   const leave = ownEnd(first, signed);
   const enter = ownStart(second, signed);
@@ -87,7 +87,14 @@ const outsideCorner = (first: Element, second: Element, turn: number, compensati
   return { kind: 'joined', leave, extra: [arc], enter };
 };
 
-const runningOn = (first: Element, leave: Point, second: Element, enter: Point, turn: number, { signed }: Compensation): Corner => {
+const runningOn = (
+  first: Element,
+  leave: Point,
+  second: Element,
+  enter: Point,
+  turn: number,
+  { signed }: Compensation,
+): CompensatedCorner => {
   const reach = Math.abs(signed) * Math.tan(Math.abs(turn) / 2);
   const meet = { x: leave.x + first.endDirection.x * reach, y: leave.y + first.endDirection.y * reach };
   const extra: Line[] = [];

@@ -9,13 +9,13 @@ import type { ReadCode } from './findings.ts';
 import { freshMemory, INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
 import { move } from './motion.ts';
 import type { Action, Block, Registers } from './program.ts';
-import { at, done, fault, type Outcome } from './read-outcome.ts';
+import { at, type BlockOutcome, done, fault } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 import { stopSaid } from './stop-purpose.ts';
 
 export interface Control {
   /** Runs one block. `comment` is what the block says to the operator. */
-  readonly run: (block: Block, statement: Readonly<Statement>, comment: string) => Outcome;
+  readonly run: (block: Block, statement: Readonly<Statement>, comment: string) => BlockOutcome;
   readonly hasEnded: () => boolean;
   /** Warnings on the way, each kind once. */
   readonly remarks: readonly Finding[];
@@ -32,7 +32,7 @@ export const control = (dialect: Dialect, registers: Registers, conditionByComme
 };
 
 /** In the order in which a control does what one block says: settings, compensation, condition, words, move, stop. */
-const run = (block: Block, statement: Readonly<Statement>, comment: string, machine: Machine): Outcome => {
+const run = (block: Block, statement: Readonly<Statement>, comment: string, machine: Machine): BlockOutcome => {
   const { memory, path } = machine;
   const lone = loneWords(block, statement);
   if (lone.kind === 'fault') return lone;
@@ -69,7 +69,7 @@ const choose = (block: Block, condition: number, { memory, path }: Machine): voi
   path.pass({ kind: 'condition', block: block.index, condition });
 };
 
-const finishBlock = (block: Block, statement: Readonly<Statement>, comment: string, machine: Machine): Outcome => {
+const finishBlock = (block: Block, statement: Readonly<Statement>, comment: string, machine: Machine): BlockOutcome => {
   const { memory, path, emit } = machine;
   if (statement.stop === undefined) return done;
   if (statement.stop !== 'end') {
@@ -85,7 +85,7 @@ const finishBlock = (block: Block, statement: Readonly<Statement>, comment: stri
 };
 
 /** Words that mean something only beside another. */
-const loneWords = (block: Block, s: Readonly<Statement>): Outcome => {
+const loneWords = (block: Block, s: Readonly<Statement>): BlockOutcome => {
   const switches = s.compensation === 'left' || s.compensation === 'right';
   if (s.register !== undefined && !switches) {
     const register = term(`D${s.register}`);
@@ -122,7 +122,7 @@ const loneWords = (block: Block, s: Readonly<Statement>): Outcome => {
   return done;
 };
 
-const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): Outcome => {
+const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): BlockOutcome => {
   const { memory, path, dialect } = machine;
   if (path.isOn() && (s.units !== undefined || s.datum !== undefined || s.system !== undefined)) {
     return statedTooLate(block, s.units === undefined ? 'datum' : 'unit');
@@ -150,7 +150,7 @@ const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): 
   return done;
 };
 
-const statedTooLate = (block: Block, what: 'datum' | 'unit'): Outcome => {
+const statedTooLate = (block: Block, what: 'datum' | 'unit'): BlockOutcome => {
   const remedy = say('compensation-forbids.remedy')`Switch compensation off first.`;
   return what === 'datum'
     ? fault('compensation-forbids/datum', block, (named) => say`${{ block: named }} states the datum while compensation is on.`, { remedy })
@@ -173,7 +173,7 @@ const convertPosition = (memory: Memory, units: Dialect['units']): void => {
   memory.y = rounded(memory.y * factor);
 };
 
-const switchCompensation = (block: Block, s: Readonly<Statement>, machine: Machine): Outcome => {
+const switchCompensation = (block: Block, s: Readonly<Statement>, machine: Machine): BlockOutcome => {
   const { memory, path, dialect, registers } = machine;
   if (s.compensation === undefined) return done;
   if (s.compensation === 'off') {
@@ -206,7 +206,7 @@ const switchCompensation = (block: Block, s: Readonly<Statement>, machine: Machi
   return done;
 };
 
-const registerMissing = (block: Block, register: number): Outcome =>
+const registerMissing = (block: Block, register: number): BlockOutcome =>
   fault(
     'register-unknown/missing',
     block,
@@ -214,7 +214,7 @@ const registerMissing = (block: Block, register: number): Outcome =>
     { remedy: say`Enter it in the offset table, or name another.` },
   );
 
-const offsetBelowZero = (block: Block, register: number, offset: number): Outcome =>
+const offsetBelowZero = (block: Block, register: number, offset: number): BlockOutcome =>
   fault(
     'register-unknown/value',
     block,

@@ -6,7 +6,7 @@ import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import type { Compensator } from './compensate.ts';
 import type { Action, Block, Registers } from './program.ts';
-import { fault, type Outcome } from './read-outcome.ts';
+import { type BlockOutcome, fault } from './read-outcome.ts';
 import { type Motion, unitPair } from './statement.ts';
 
 export const INCH = 25.4;
@@ -60,7 +60,7 @@ export const freshMemory = (dialect: Dialect): Memory => ({
 /** Last digit of the program, mm. */
 export const lastDigit = ({ memory, dialect }: Machine): number => 10 ** -dialect.decimals * (memory.units === 'inch' ? INCH : 1);
 
-export const unitsNotStated = (block: Block, dialect: Dialect): Outcome =>
+export const unitsNotStated = (block: Block, dialect: Dialect): BlockOutcome =>
   fault(
     'units-not-stated',
     block,

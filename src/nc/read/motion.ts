@@ -5,14 +5,14 @@ import { say } from '../../text/say.ts';
 import { type ArcOutcome, type ArcWords, arcByCentre, arcByRadius, millimetres } from './arc.ts';
 import { INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
 import type { Block } from './program.ts';
-import { broken, done, fault, faultOf, type Outcome } from './read-outcome.ts';
+import { type BlockOutcome, broken, done, fault, faultOf } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 
 /** Beyond this many units no machine travels, and numbers begin to lose their last digits. */
 const FARTHEST = 100_000;
 
 /** The move of a block, if it has one, in the motion mode in force. */
-export const move = (block: Block, s: Readonly<Statement>, machine: Machine): Outcome => {
+export const move = (block: Block, s: Readonly<Statement>, machine: Machine): BlockOutcome => {
   const { memory, dialect } = machine;
   if (s.datum !== undefined) return setDatum(block, s, memory);
   if (s.motion !== undefined) memory.motion = s.motion;
@@ -50,7 +50,7 @@ export const move = (block: Block, s: Readonly<Statement>, machine: Machine): Ou
   return segmentsOf(block, s, machine);
 };
 
-const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): Outcome => {
+const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): BlockOutcome => {
   if (memory.moved)
     return fault('datum-moved/datum', block, (named) => say`${{ block: named }} sets the datum by G92 after the wire has moved.`, {
       remedy: say`Keep to one datum.`,
@@ -60,7 +60,7 @@ const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): Outcome
   return done;
 };
 
-const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Outcome => {
+const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): BlockOutcome => {
   const { memory, path } = machine;
   const factor = memory.units === 'inch' ? INCH : 1;
   const relative = memory.distance === 'incremental';
@@ -90,7 +90,7 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Out
   return done;
 };
 
-const tooFar = (block: Block, farthest: number): Outcome =>
+const tooFar = (block: Block, farthest: number): BlockOutcome =>
   fault(
     'coordinate-too-large',
     block,

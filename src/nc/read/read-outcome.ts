@@ -6,14 +6,14 @@ import type { Text } from '../../text/text.ts';
 import { find, type ReadCode } from './findings.ts';
 import type { Block } from './program.ts';
 
-export interface Fault {
+export interface ReadFault {
   readonly kind: 'fault';
   readonly finding: Finding;
 }
 
-export type Outcome = { readonly kind: 'done' } | Fault;
+export type BlockOutcome = { readonly kind: 'done' } | ReadFault;
 
-export const done: Outcome = { kind: 'done' };
+export const done: BlockOutcome = { kind: 'done' };
 
 /** A code, and which of its sentences where it has several. */
 export type Key = ReadCode | `${ReadCode}/${string}`;
@@ -50,7 +50,7 @@ export const namedBehind = ({ sequence, line }: Block): Text =>
 export const at = (key: Key, block: Block, said: SaidOf, beside: Beside = {}): Finding =>
   find(key, said(named(block)), { ...beside, place: { kind: 'line', line: block.line, text: block.text.slice(0, 200) } });
 
-export const fault = (key: Key, block: Block, said: SaidOf, beside?: Beside): Fault => ({
+export const fault = (key: Key, block: Block, said: SaidOf, beside?: Beside): ReadFault => ({
   kind: 'fault',
   finding: at(key, block, said, beside),
 });
@@ -64,4 +64,4 @@ export interface Broken extends Beside {
 
 export const broken = (key: Key, said: SaidOf, beside: Beside = {}): Broken => ({ kind: 'bad', key, said, ...beside });
 
-export const faultOf = ({ key, said, ...beside }: Broken, block: Block): Fault => fault(key, block, said, beside);
+export const faultOf = ({ key, said, ...beside }: Broken, block: Block): ReadFault => fault(key, block, said, beside);

@@ -9,7 +9,7 @@ import { find } from './findings.ts';
 import { control } from './interpret.ts';
 import { type Line, splitLine, type Word } from './line.ts';
 import type { Action, Block, ReadProgram, Registers } from './program.ts';
-import { at, type Fault, fault, faultOf, namedWithin } from './read-outcome.ts';
+import { at, fault, faultOf, namedWithin, type ReadFault } from './read-outcome.ts';
 import { type Statement, understand } from './statement.ts';
 
 /** Beyond these a program is refused, by name. */
@@ -122,7 +122,7 @@ const readLine = (source: string, line: number, index: number, dialect: Dialect,
   return { kind: 'read', block, statement: understood.statement, line: split.line };
 };
 
-const refusal = (block: Block, { finding }: Fault): ReadLine => ({ kind: 'refused', block, finding });
+const refusal = (block: Block, { finding }: ReadFault): ReadLine => ({ kind: 'refused', block, finding });
 
 const tooManyCharacters = (characters: number, limits: ProgramLimits): Finding =>
   find(
@@ -130,7 +130,7 @@ const tooManyCharacters = (characters: number, limits: ProgramLimits): Finding =
     say`The program has ${{ characters: count(characters) }} characters; the limit is ${{ most: count(limits.characters) }}.`,
   );
 
-const tooManyInBlock = (block: Block, { charactersInBlock }: ProgramLimits): Fault =>
+const tooManyInBlock = (block: Block, { charactersInBlock }: ProgramLimits): ReadFault =>
   fault(
     'block-too-long',
     block,
@@ -138,7 +138,7 @@ const tooManyInBlock = (block: Block, { charactersInBlock }: ProgramLimits): Fau
       say`${{ block: named }} has ${{ characters: count(block.text.length) }} characters; the limit is ${{ most: count(charactersInBlock) }}.`,
   );
 
-const sequenceBad = (block: Block, sequence: number): Fault =>
+const sequenceBad = (block: Block, sequence: number): ReadFault =>
   fault(
     'sequence-number-bad',
     block,

@@ -1,17 +1,17 @@
 /** A segment -> moves whose ends and centres lie on the grid of last digits, and whose arcs still close. */
 import { pointAt } from '../../geometry/measure.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
-import { type Grid, LARGEST, type Spot, spotOf } from './grid.ts';
+import { type Grid, type GridPlace, LARGEST, spotOf } from './grid.ts';
 
 export interface GridLine {
   readonly kind: 'line';
-  readonly to: Spot;
+  readonly to: GridPlace;
 }
 
 export interface GridArc {
   readonly kind: 'arc';
-  readonly to: Spot;
-  readonly centre: Spot;
+  readonly to: GridPlace;
+  readonly centre: GridPlace;
   /** In last digits. */
   readonly radius: number;
   readonly counterClockwise: boolean;
@@ -30,7 +30,7 @@ const FLATTEST_SAGITTA = 0.25;
  * together say little about the centre; by radius no arc is longer than a quarter turn, because R says little about the
  * centre of a half circle. Parts that fall within one last digit are left out.
  */
-export const gridMoves = (from: Spot, segment: Segment, grid: Grid, arcs: 'centre' | 'radius'): readonly GridMove[] => {
+export const gridMoves = (from: GridPlace, segment: Segment, grid: Grid, arcs: 'centre' | 'radius'): readonly GridMove[] => {
   if (segment.kind === 'line') return lineTo(from, spotOf(segment.to, grid));
   if (arcs === 'centre' && isWhole(segment)) return wholeCircle(from, segment, grid);
   const longest = longestPart(segment.radius * grid.perMillimetre, grid, arcs);
@@ -54,10 +54,10 @@ const longestPart = (radius: number, grid: Grid, arcs: 'centre' | 'radius'): num
 
 const isWhole = (arc: Arc): boolean => Math.abs(arc.sweep) >= 2 * Math.PI - 1e-9;
 
-const lineTo = (from: Spot, to: Spot): readonly GridMove[] => (from.x === to.x && from.y === to.y ? [] : [{ kind: 'line', to }]);
+const lineTo = (from: GridPlace, to: GridPlace): readonly GridMove[] => (from.x === to.x && from.y === to.y ? [] : [{ kind: 'line', to }]);
 
 /** At most half a turn. */
-const arcTo = (from: Spot, to: Spot, arc: Arc, turn: number, grid: Grid): readonly GridMove[] => {
+const arcTo = (from: GridPlace, to: GridPlace, arc: Arc, turn: number, grid: Grid): readonly GridMove[] => {
   const chord = Math.hypot(to.x - from.x, to.y - from.y);
   const radius = arc.radius * grid.perMillimetre;
   const sagitta = radius * (1 - Math.cos(turn / 2));
@@ -67,7 +67,7 @@ const arcTo = (from: Spot, to: Spot, arc: Arc, turn: number, grid: Grid): readon
   return [{ kind: 'arc', to, centre, radius: reach, counterClockwise: arc.sweep > 0 }];
 };
 
-const wholeCircle = (from: Spot, circle: Arc, grid: Grid): readonly GridMove[] => {
+const wholeCircle = (from: GridPlace, circle: Arc, grid: Grid): readonly GridMove[] => {
   const radius = circle.radius * grid.perMillimetre;
   if (radius < 1) return [];
   const centre = onGrid(inDigits(circle.centre, grid), (spot) => Math.abs(apart(spot, from) - radius));
@@ -79,7 +79,7 @@ const inDigits = (point: Point, grid: Grid): Point => ({ x: point.x * grid.perMi
 const apart = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** The centre moved along the chord until both rounded ends are equally far from it. */
-const balanced = (from: Spot, to: Spot, centre: Point): Point => {
+const balanced = (from: GridPlace, to: GridPlace, centre: Point): Point => {
   const ux = to.x - from.x;
   const uy = to.y - from.y;
   const share = ((centre.x - (from.x + to.x) / 2) * ux + (centre.y - (from.y + to.y) / 2) * uy) / (ux * ux + uy * uy);
@@ -90,10 +90,10 @@ const balanced = (from: Spot, to: Spot, centre: Point): Point => {
  * The nearest grid spot whose radii differ by at most one last digit, so that each is within half a digit of their mean. One
  * of the four spots around the wanted centre always is: going round them the difference changes by steps of at most two.
  */
-const onGrid = (wanted: Point, mismatch: (spot: Spot) => number): Spot => {
+const onGrid = (wanted: Point, mismatch: (spot: GridPlace) => number): GridPlace => {
   const x = Math.floor(wanted.x);
   const y = Math.floor(wanted.y);
-  let best: Spot = { x: Math.round(wanted.x) + 0, y: Math.round(wanted.y) + 0 };
+  let best: GridPlace = { x: Math.round(wanted.x) + 0, y: Math.round(wanted.y) + 0 };
   let least = Number.POSITIVE_INFINITY;
   for (let corner = 0; corner < 4; corner += 1) {
     const spot = { x: x + (corner & 1), y: y + (corner >> 1) };

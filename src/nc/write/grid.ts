@@ -13,7 +13,7 @@ export interface Grid {
 }
 
 /** A place in last digits, whole numbers. */
-export type Spot = Point;
+export type GridPlace = Point;
 
 const INCH = 25.4;
 
@@ -29,7 +29,7 @@ export const gridOf = (dialect: Dialect): Grid => ({
 /** mm -> last digits; never minus zero. */
 export const toGrid = (length: number, grid: Grid): number => Math.round(length * grid.perMillimetre) + 0;
 
-export const spotOf = (point: Point, grid: Grid): Spot => ({ x: toGrid(point.x, grid), y: toGrid(point.y, grid) });
+export const spotOf = (point: Point, grid: Grid): GridPlace => ({ x: toGrid(point.x, grid), y: toGrid(point.y, grid) });
 
 export const fromGrid = (count: number, grid: Grid): number => count / grid.perMillimetre;
 

@@ -7,13 +7,13 @@ import { fixed, mm, placeByLetters } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { find, type WriteCode } from './findings.ts';
-import { fromGrid, type Grid, isWritable, printed, type Spot, spotOf } from './grid.ts';
+import { fromGrid, type Grid, type GridPlace, isWritable, printed, spotOf } from './grid.ts';
 import { type GridMove, gridMoves } from './grid-moves.ts';
 import type { Sheet } from './sheet.ts';
 
 export type Written = { readonly kind: 'done' } | { readonly kind: 'refused'; readonly finding: Finding };
 
-export interface Pen {
+export interface ProgramPen {
   readonly travel: (to: Point) => Written;
   readonly cut: (segment: Segment) => Written;
   /** On the next move, which has to be straight. */
@@ -49,13 +49,13 @@ interface Hand {
   readonly grid: Grid;
   readonly page: Sheet;
   /** Where the program is. */
-  at: Spot;
+  at: GridPlace;
   /** Where the plan is; the program lags behind it by less than the shortest move. */
   meant: Point;
   compensating: Compensating;
 }
 
-export const pen = (dialect: Dialect, grid: Grid, page: Sheet): Pen => {
+export const pen = (dialect: Dialect, grid: Grid, page: Sheet): ProgramPen => {
   const hand: Hand = { dialect, grid, page, at: zero, meant: zero, compensating: { kind: 'off' } };
   return {
     travel: (to) => travel(to, hand),
@@ -129,12 +129,12 @@ const spell = (move: GridMove, hand: Hand): string => {
   return `${word} ${place(move.to, hand)} I${printed(move.centre.x - at.x, grid)} J${printed(move.centre.y - at.y, grid)}`;
 };
 
-const place = (to: Spot, { dialect, at, grid }: Hand): string => {
+const place = (to: GridPlace, { dialect, at, grid }: Hand): string => {
   const origin = dialect.coordinates === 'incremental' ? at : zero;
   return `X${printed(to.x - origin.x, grid)} Y${printed(to.y - origin.y, grid)}`;
 };
 
-const zero: Spot = { x: 0, y: 0 };
+const zero: GridPlace = { x: 0, y: 0 };
 
 const usable = (segment: Segment, grid: Grid): boolean => {
   const { from, to } = segment;

@@ -10,7 +10,7 @@ import type { Text } from '../../text/text.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { find } from './findings.ts';
 import { type Grid, gridOf, isWritable, printed, toGrid } from './grid.ts';
-import { type Pen, pen, roundedOffset, type Written } from './pen.ts';
+import { type ProgramPen, pen, roundedOffset, type Written } from './pen.ts';
 import { type Sheet, sheet } from './sheet.ts';
 
 /** What of a plan the program is made of. */
@@ -77,7 +77,7 @@ interface Writing {
   readonly dialect: Dialect;
   readonly plan: ProgramPlan;
   readonly page: Sheet;
-  readonly pen: Pen;
+  readonly pen: ProgramPen;
   condition: number | 'none chosen';
   contour: Text | undefined;
   readonly findings: Finding[];

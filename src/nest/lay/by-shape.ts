@@ -3,12 +3,12 @@
 import { firstItem, itemAt, sideBySide } from '../../sequence/sequence.ts';
 import { count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
-import { goesOn, type Work } from '../counted-work.ts';
+import { type CountedWork, goesOn } from '../counted-work.ts';
 import type { Spans } from '../spans.ts';
-import type { Kind } from '../turned-kinds.ts';
-import { bestInRow, crowdOf, type Item, putIn, type Spot } from './crowd.ts';
+import type { PieceKind } from '../turned-kinds.ts';
+import { bestInRow, type CellPlace, crowdOf, type Item, putIn } from './crowd.ts';
 import { type GreedyLayout, type Laid, layGreedily } from './greedy.ts';
-import { type Ground, stretched } from './ground.ts';
+import { type PlateGround, stretched } from './ground.ts';
 import { part } from './press-apart.ts';
 import { type Chance, chanceFrom } from './seeded-random.ts';
 
@@ -31,7 +31,7 @@ const HOPE = 25;
 /** Share of the pieces that count as the larger ones. */
 const LARGER = 0.3;
 
-export const layFreely = (ground: Ground, kinds: readonly Kind[], work: Work): GreedyLayout => {
+export const layFreely = (ground: PlateGround, kinds: readonly PieceKind[], work: CountedWork): GreedyLayout => {
   const plain = bestGreedy(ground, kinds, work);
   if (plain.laid.length > MOST_PRESSED || plain.laid.length + plain.left.length < 2) return plain;
   const chance = chanceFrom(1);
@@ -41,7 +41,7 @@ export const layFreely = (ground: Ground, kinds: readonly Kind[], work: Work): G
 };
 
 /** All pieces laid on twice the plate and pressed together; what lies beyond the plate in the end is left. */
-const pressedIn = (plate: Ground, kinds: readonly Kind[], chance: Chance, work: Work): GreedyLayout | undefined => {
+const pressedIn = (plate: PlateGround, kinds: readonly PieceKind[], chance: Chance, work: CountedWork): GreedyLayout | undefined => {
   const ground = stretched(plate);
   const starts = greedyLayouts(ground, kinds, work).filter(({ left }) => left.length === 0);
   if (starts[0] === undefined || starts[0].laid.length > MOST_PRESSED) return undefined;
@@ -51,13 +51,13 @@ const pressedIn = (plate: Ground, kinds: readonly Kind[], chance: Chance, work: 
   return { laid: laid.filter(within), left: laid.filter((l) => !within(l)).map(({ kind }) => kind) };
 };
 
-export const itemsOf = ({ ways }: Ground): readonly Item[] => ways.map((turned) => ({ ways: turned.map((t) => t.spans) }));
+export const itemsOf = ({ ways }: PlateGround): readonly Item[] => ways.map((turned) => ({ ways: turned.map((t) => t.spans) }));
 
-export const bestGreedy = (ground: Ground, kinds: readonly Kind[], work: Work): GreedyLayout =>
+export const bestGreedy = (ground: PlateGround, kinds: readonly PieceKind[], work: CountedWork): GreedyLayout =>
   bestOf(ground, kinds, greedyLayouts(ground, kinds, work));
 
 /** A few orders, each of which puts what is hardest to place first in its own sense. */
-const greedyLayouts = (ground: Ground, kinds: readonly Kind[], work: Work): readonly GreedyLayout[] => {
+const greedyLayouts = (ground: PlateGround, kinds: readonly PieceKind[], work: CountedWork): readonly GreedyLayout[] => {
   const all = kinds.flatMap((kind, i) => Array.from({ length: kind.quantity }, () => i));
   const box = (i: number): readonly [number, number] => {
     const { bounds } = firstItem(itemAt(ground.ways, i));
@@ -79,11 +79,11 @@ const greedyLayouts = (ground: Ground, kinds: readonly Kind[], work: Work): read
   );
 };
 
-const bestOf = (ground: Ground, kinds: readonly Kind[], layouts: readonly GreedyLayout[]): GreedyLayout =>
+const bestOf = (ground: PlateGround, kinds: readonly PieceKind[], layouts: readonly GreedyLayout[]): GreedyLayout =>
   layouts.reduce((best, layout) => (isBetter(ground, kinds, layout, best) ? layout : best));
 
 /** More metal laid is better; of the same metal, less of the plate's length. */
-const isBetter = (ground: Ground, kinds: readonly Kind[], a: GreedyLayout, b: GreedyLayout): boolean => {
+const isBetter = (ground: PlateGround, kinds: readonly PieceKind[], a: GreedyLayout, b: GreedyLayout): boolean => {
   const metal = ({ laid }: GreedyLayout): number => laid.reduce((sum, l) => sum + itemAt(kinds, l.kind).area, 0);
   const more = metal(a) - metal(b);
   return Math.abs(more) > 1e-9 * metal(a) ? more > 0 : reachOf(itemsOf(ground), a.laid) < reachOf(itemsOf(ground), b.laid);
@@ -96,7 +96,7 @@ const reachOf = (items: readonly Item[], laid: readonly Laid[]): number =>
 const spansOf = (items: readonly Item[], { kind, way }: Pick<Laid, 'kind' | 'way'>): Spans => itemAt(itemAt(items, kind).ways, way);
 
 /** Presses the pieces into less and less of the length, each time from the best layout so far; after a failure with two swapped. */
-const shorten = (ground: Ground, start: readonly Laid[], chance: Chance, work: Work, until: number): readonly Laid[] => {
+const shorten = (ground: PlateGround, start: readonly Laid[], chance: Chance, work: CountedWork, until: number): readonly Laid[] => {
   const items = itemsOf(ground);
   let best = start;
   let step = STEP.first;
@@ -118,18 +118,18 @@ const shorten = (ground: Ground, start: readonly Laid[], chance: Chance, work: W
 
 /** The pieces driven apart below column `limit`, if that can be done. */
 const apart = (
-  ground: Ground,
+  ground: PlateGround,
   items: readonly Item[],
   laid: readonly Laid[],
   limit: number,
   chance: Chance,
-  work: Work,
+  work: CountedWork,
 ): readonly Laid[] | undefined => {
   const pieces = laid.map(({ kind }) => itemAt(items, kind));
   if (pieces.some(({ ways }) => ways.every(({ wide }) => wide > limit))) return undefined;
   const crowd = crowdOf(ground.grid, pieces, ground.taken);
   const spots = laid.map(
-    (piece): Spot => ({
+    (piece): CellPlace => ({
       way: piece.way,
       x: Math.max(0, Math.min(piece.x, limit - spansOf(items, piece).wide)),
       y: piece.y,
@@ -144,7 +144,7 @@ const apart = (
 };
 
 /** Two of the larger pieces, of unlike kinds where that is so, change places as far as the plate allows: small ones find their way alone. */
-const swapped = (ground: Ground, items: readonly Item[], laid: readonly Laid[], chance: Chance): readonly Laid[] => {
+const swapped = (ground: PlateGround, items: readonly Item[], laid: readonly Laid[], chance: Chance): readonly Laid[] => {
   const size = (piece: Laid): number => {
     const { wide, high } = spansOf(items, piece);
     return wide * high;
@@ -164,7 +164,13 @@ const swapped = (ground: Ground, items: readonly Item[], laid: readonly Laid[], 
 };
 
 /** Tries to press pieces that were left into the plate as well, largest first; a kind that fails twice is left. */
-const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, chance: Chance, work: Work): GreedyLayout => {
+const addMore = (
+  ground: PlateGround,
+  kinds: readonly PieceKind[],
+  start: GreedyLayout,
+  chance: Chance,
+  work: CountedWork,
+): GreedyLayout => {
   const items = itemsOf(ground);
   let laid = start.laid;
   const left = start.left.toSorted((i, j) => itemAt(kinds, j).area - itemAt(kinds, i).area);
@@ -187,7 +193,14 @@ const addMore = (ground: Ground, kinds: readonly Kind[], start: GreedyLayout, ch
 };
 
 /** Where one more piece overlaps the others least. */
-const leastOverlap = (ground: Ground, items: readonly Item[], laid: readonly Laid[], kind: number, way: number, work: Work): Laid => {
+const leastOverlap = (
+  ground: PlateGround,
+  items: readonly Item[],
+  laid: readonly Laid[],
+  kind: number,
+  way: number,
+  work: CountedWork,
+): Laid => {
   const crowd = crowdOf(ground.grid, [...laid.map((l) => itemAt(items, l.kind)), itemAt(items, kind)], ground.taken);
   laid.forEach((spot, i) => {
     putIn(crowd, i, spot);

@@ -4,7 +4,7 @@
  * every shift at once by adding up twice. That is done millions of times on long rows of numbers: `!` stands where one of those is read.
  */
 
-import type { Work } from '../counted-work.ts';
+import type { CountedWork } from '../counted-work.ts';
 import type { Grid, Spans } from '../spans.ts';
 
 /** A piece with the ways in which it may lie. */
@@ -13,7 +13,7 @@ export interface Item {
 }
 
 /** Where a piece lies: which way, and its lower left cell. */
-export interface Spot {
+export interface CellPlace {
   readonly way: number;
   readonly x: number;
   readonly y: number;
@@ -67,9 +67,10 @@ const add = ({ spans, filled, stride }: Crowd, { rows, from, to }: Spans, piece:
   }
 };
 
-export const putIn = (crowd: Crowd, piece: number, { way, x, y }: Spot): void => add(crowd, crowd.items[piece]!.ways[way]!, piece, x, y);
+export const putIn = (crowd: Crowd, piece: number, { way, x, y }: CellPlace): void =>
+  add(crowd, crowd.items[piece]!.ways[way]!, piece, x, y);
 
-export const takeOut = ({ items, spans, filled, stride }: Crowd, piece: number, { way, y }: Spot): void => {
+export const takeOut = ({ items, spans, filled, stride }: Crowd, piece: number, { way, y }: CellPlace): void => {
   const end = y + items[piece]!.ways[way]!.high;
   for (let row = y; row < end; row += 1) {
     const start = row * stride;
@@ -86,12 +87,12 @@ export const takeOut = ({ items, spans, filled, stride }: Crowd, piece: number, 
 };
 
 /** A spot with its overlap in weighted cells. */
-export interface Tried extends Spot {
+export interface Tried extends CellPlace {
   readonly overlap: number;
 }
 
 /** The spot of least overlap in row `y` with all of the piece below column `limit`; the first of several. None where it has no room. */
-export const bestInRow = (crowd: Crowd, piece: number, way: number, y: number, limit: number, work: Work): Tried => {
+export const bestInRow = (crowd: Crowd, piece: number, way: number, y: number, limit: number, work: CountedWork): Tried => {
   const spans = crowd.items[piece]!.ways[way]!;
   const last = limit - spans.wide;
   if (last < 0 || y < 0 || y > crowd.grid.high - spans.high) return { way, x: 0, y, overlap: Infinity };
@@ -101,7 +102,13 @@ export const bestInRow = (crowd: Crowd, piece: number, way: number, y: number, l
 };
 
 /** Shifts begin one width of the piece below 0, where nothing overlaps yet. */
-const noteBends = ({ items, spans, filled, stride, weights, bends }: Crowd, piece: number, shape: Spans, y: number, work: Work): void => {
+const noteBends = (
+  { items, spans, filled, stride, weights, bends }: Crowd,
+  piece: number,
+  shape: Spans,
+  y: number,
+  work: CountedWork,
+): void => {
   const { rows, from, to, wide } = shape;
   const weight = piece * (items.length + 1);
   let seen = 0;
@@ -152,7 +159,7 @@ const addUp = (bends: Float64Array, before: number, last: number, wide: number):
 };
 
 /** Cells that each pair of pieces shares, in a square table like the weights. */
-export const sharedCells = ({ grid, items, spans, filled, stride }: Crowd, table: Float64Array, work: Work): number => {
+export const sharedCells = ({ grid, items, spans, filled, stride }: Crowd, table: Float64Array, work: CountedWork): number => {
   const count = items.length + 1;
   table.fill(0);
   let total = 0;

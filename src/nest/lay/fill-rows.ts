@@ -1,9 +1,9 @@
 /** A pattern of rows laid on a plate: row upon row as close as they go, keeping what has room. */
 
 import type { Bounds } from '../../geometry/measure.ts';
-import type { Work } from '../counted-work.ts';
+import type { CountedWork } from '../counted-work.ts';
 import type { Outline } from './clearance.ts';
-import { type Member, type Pattern, type Row, rowRise, type Shape } from './row-patterns.ts';
+import { type Member, type Pattern, type Row, rowRise, type TurnedShape } from './row-patterns.ts';
 
 /** Where pieces may lie. */
 export interface Room {
@@ -16,7 +16,7 @@ export interface Room {
 
 /** A piece laid, and in which row. */
 export interface Put {
-  readonly shape: Shape;
+  readonly shape: TurnedShape;
   readonly x: number;
   readonly y: number;
   readonly row: number;
@@ -34,7 +34,7 @@ const REACH = 12;
 const TOUCH = 1e-9;
 
 /** The best of several beginnings, above `from`. */
-export const fill = (pattern: Pattern, quantity: number, room: Room, from: number, work: Work): Filled => {
+export const fill = (pattern: Pattern, quantity: number, room: Room, from: number, work: CountedWork): Filled => {
   const count = room.simple ? 1 : BEGINNINGS;
   const { pitch } = pattern.rows[0];
   const rise = (pattern.areaEach * pattern.rows[0].members.length) / pitch;
@@ -54,7 +54,7 @@ interface LaidRow {
   readonly y: number;
 }
 
-const fillFrom = ({ rows, shift }: Pattern, quantity: number, room: Room, from: number, begin: number, work: Work): Filled => {
+const fillFrom = ({ rows, shift }: Pattern, quantity: number, room: Room, from: number, begin: number, work: CountedWork): Filled => {
   const laid: LaidRow[] = [];
   const puts: Put[] = [];
   for (let r = 0; puts.length < quantity; r += 1) {

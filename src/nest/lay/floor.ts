@@ -3,7 +3,7 @@
  * millions of rows, so cells are numbers in long arrays: `!` stands where one of those is read.
  */
 
-import type { Work } from '../counted-work.ts';
+import type { CountedWork } from '../counted-work.ts';
 import type { Grid, Spans } from '../spans.ts';
 
 /** Changes as pieces are laid on it. In both tables a row has one entry more than cells, a blocked one beyond the end. */
@@ -65,7 +65,7 @@ const block = ({ grid: { wide }, blocked, free }: Floor, row: number, from: numb
  * The first x at or after `x` and at most `most` at which the piece is free in row `y`; above `most` when there is none. A span
  * that meets a blocked run must begin after it, so the whole run is jumped.
  */
-export const firstFree = (floor: Floor, { rows, from, to }: Spans, x: number, y: number, most: number, work: Work): number => {
+export const firstFree = (floor: Floor, { rows, from, to }: Spans, x: number, y: number, most: number, work: CountedWork): number => {
   const { blocked, free } = floor;
   const stride = floor.grid.wide + 1;
   const count = rows.length;

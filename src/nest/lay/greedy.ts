@@ -4,13 +4,13 @@
  */
 
 import { itemAt, sideBySide } from '../../sequence/sequence.ts';
-import type { Work } from '../counted-work.ts';
+import type { CountedWork } from '../counted-work.ts';
 import type { Spans } from '../spans.ts';
-import type { Item, Spot } from './crowd.ts';
+import type { CellPlace, Item } from './crowd.ts';
 import { copyOf, type Floor, firstFree, lay } from './floor.ts';
 
 /** A piece that was laid: which kind, and where. */
-export interface Laid extends Spot {
+export interface Laid extends CellPlace {
   readonly kind: number;
 }
 
@@ -21,7 +21,7 @@ export interface GreedyLayout {
 }
 
 /** @param order kinds by number, one entry for each piece, in the order in which they are laid */
-export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonly number[], work: Work): GreedyLayout => {
+export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonly number[], work: CountedWork): GreedyLayout => {
   const on = copyOf(floor);
   // What was blocked once stays blocked: the next search in a row for the same shape goes on where the last one ended.
   const starts = kinds.map(({ ways }) => ways.map((spans) => new Int16Array(Math.max(0, floor.grid.high - spans.high + 1))));
@@ -41,8 +41,8 @@ export const layGreedily = (floor: Floor, kinds: readonly Item[], order: readonl
   return { laid, left };
 };
 
-const leastReach = (floor: Floor, { ways }: Item, starts: readonly Int16Array[], work: Work): Spot | undefined => {
-  let best: { readonly spot: Spot; readonly reach: number } | undefined;
+const leastReach = (floor: Floor, { ways }: Item, starts: readonly Int16Array[], work: CountedWork): CellPlace | undefined => {
+  let best: { readonly spot: CellPlace; readonly reach: number } | undefined;
   sideBySide(ways, starts).forEach(([spans, start], way) => {
     const spot = leastReachOf(floor, spans, way, start, best?.reach ?? Infinity, work);
     if (spot !== undefined) best = { spot, reach: spot.x + spans.wide };
@@ -51,9 +51,16 @@ const leastReach = (floor: Floor, { ways }: Item, starts: readonly Int16Array[],
 };
 
 /** The lowest of the places with the least reach, if that is less than `than`. */
-const leastReachOf = (floor: Floor, spans: Spans, way: number, start: Int16Array, than: number, work: Work): Spot | undefined => {
+const leastReachOf = (
+  floor: Floor,
+  spans: Spans,
+  way: number,
+  start: Int16Array,
+  than: number,
+  work: CountedWork,
+): CellPlace | undefined => {
   let most = Math.min(floor.grid.wide, than - 1) - spans.wide;
-  let spot: Spot | undefined;
+  let spot: CellPlace | undefined;
   for (let y = 0; y < start.length; y += 1) {
     const from = start[y]!;
     if (from > most) continue;

@@ -8,7 +8,7 @@ import { type Cell, cellsOf, type Grid, type Spans, spansOf } from '../spans.ts'
 import { type Turned, turnedWays } from '../turned-kinds.ts';
 import { type Floor, floorOf } from './floor.ts';
 
-export interface Ground {
+export interface PlateGround {
   readonly grid: Grid;
   /** The empty plate. */
   readonly floor: Floor;
@@ -28,7 +28,7 @@ const MOST_ROWS = 2000;
 /** The tables of a row are 16 bits wide. */
 const MOST_COLUMNS = 16_000;
 
-export const groundOf = ({ free, zones, kinds }: Prepared): Ground => {
+export const groundOf = ({ free, zones, kinds }: Prepared): PlateGround => {
   const bounds = mergedBounds(free.map(boundsOfChain));
   const [width, height] = [bounds.maxX - bounds.minX, bounds.maxY - bounds.minY];
   const rough = cellFor(width, height, smallestOf(kinds.map((k) => k.grown.outer)));
@@ -73,7 +73,7 @@ const takenCells = (free: Prepared['free'], zones: Prepared['zones'], grid: Grid
 };
 
 /** The plate with as much again of free plate to its right, where pieces may lie until they are pressed into the plate. */
-export const stretched = (ground: Ground): Ground => {
+export const stretched = (ground: PlateGround): PlateGround => {
   const { grid, floor } = ground;
   const longer = { ...grid, wide: 2 * grid.wide };
   const cells = new Uint8Array(longer.wide * grid.high);
@@ -105,7 +105,7 @@ const blockedCells = (free: Prepared['free'], zones: Prepared['zones'], grid: Gr
 };
 
 /** What is added to a place of the drawing, once it is turned, for the turned kind to lie with its lower left cell at (x, y). */
-export const moveTo = ({ grid }: Ground, turned: Turned, x: number, y: number): { readonly x: number; readonly y: number } => ({
+export const moveTo = ({ grid }: PlateGround, turned: Turned, x: number, y: number): { readonly x: number; readonly y: number } => ({
   x: grid.x + x * grid.cell.wide - turned.bounds.minX,
   y: grid.y + y * grid.cell.high - turned.bounds.minY,
 });

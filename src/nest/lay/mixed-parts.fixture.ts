@@ -2,7 +2,7 @@
 import { there } from '../../../test/there.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { disc, polygon, polyline, rectangle, roundedRectangle, star } from '../../geometry/example-shapes.fixture.ts';
-import type { NestQuestion, Piece, Turns } from '../nest-question.ts';
+import type { NestPiece, NestQuestion, Turns } from '../nest-question.ts';
 
 interface Part {
   readonly id: string;
@@ -56,7 +56,7 @@ const PARTS: readonly Part[] = [
   { id: 'pawl', outline: pawl, quantity: 2 },
 ];
 
-export const mixedParts = (turns: Turns): readonly Piece[] => PARTS.map((part) => ({ ...part, turns, mirrored: false }));
+export const mixedParts = (turns: Turns): readonly NestPiece[] => PARTS.map((part) => ({ ...part, turns, mirrored: false }));
 
 /** The set as it is asked in tests and bench: a plate of 520 × 464 mm, a web of 1 mm and a margin of 2 mm, turned by quarters. */
 export const MIXED_SIXTEEN: NestQuestion = {

@@ -8,12 +8,12 @@ import { disc, polygon, rectangle } from '../../geometry/example-shapes.fixture.
 import { rotationOfDegrees, transformChain, translation } from '../../geometry/transform.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { LaidNest } from '../nest-outcome.ts';
-import type { NestQuestion, Piece, Turns } from '../nest-question.ts';
+import type { NestPiece, NestQuestion, Turns } from '../nest-question.ts';
 import { MIXED_SIXTEEN, mixedParts } from './mixed-parts.fixture.ts';
 import { faultsOf, metalByLibrary } from './nest.fixture.ts';
 import { nest } from './nest.ts';
 
-const piece = (id: string, outline: Contour, quantity: number, turns: Turns = 'none', holes: readonly Contour[] = []): Piece => ({
+const piece = (id: string, outline: Contour, quantity: number, turns: Turns = 'none', holes: readonly Contour[] = []): NestPiece => ({
   id,
   outline,
   holes,
@@ -22,7 +22,7 @@ const piece = (id: string, outline: Contour, quantity: number, turns: Turns = 'n
   mirrored: false,
 });
 
-const asked = (plate: Contour, pieces: readonly Piece[], more: Partial<NestQuestion> = {}): NestQuestion => ({
+const asked = (plate: Contour, pieces: readonly NestPiece[], more: Partial<NestQuestion> = {}): NestQuestion => ({
   plate,
   margin: 0,
   forbidden: [],

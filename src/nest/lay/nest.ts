@@ -7,16 +7,16 @@ import { itemAt, itemOf, sideBySide } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, name, type Part, quantities, upTo } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
-import { type Work, workOf } from '../counted-work.ts';
+import { type CountedWork, workOf } from '../counted-work.ts';
 import { find } from '../findings.ts';
-import type { LaidNest, Nest, Placed } from '../nest-outcome.ts';
-import { type NestQuestion, type Piece, USUAL_WORK } from '../nest-question.ts';
+import type { LaidNest, Nest, PlacedPiece } from '../nest-outcome.ts';
+import { type NestPiece, type NestQuestion, USUAL_WORK } from '../nest-question.ts';
 import { type Prepared, prepare } from '../prepared.ts';
-import type { Kind } from '../turned-kinds.ts';
+import type { PieceKind } from '../turned-kinds.ts';
 import { areaBound } from './area-bound.ts';
 import { itemsOf, layFreely } from './by-shape.ts';
 import { type GreedyLayout, layGreedily } from './greedy.ts';
-import { type Ground, groundOf, moveTo } from './ground.ts';
+import { groundOf, moveTo, type PlateGround } from './ground.ts';
 import { layInRows } from './rows.ts';
 
 /**
@@ -37,30 +37,30 @@ export const nest = (question: NestQuestion): Nest => {
 
 /** The contours of one placed piece, where it lies on the plate: outline and openings as drawn, arcs kept as arcs. */
 export const placedContours = (
-  piece: Piece,
-  { degrees, dx, dy }: Placed,
+  piece: NestPiece,
+  { degrees, dx, dy }: PlacedPiece,
 ): { readonly outline: Contour; readonly holes: readonly Contour[] } => {
   const put = (c: Contour): Contour => transformChain(translation(dx, dy), transformChain(rotationOfDegrees(degrees), c));
   return { outline: put(piece.outline), holes: (piece.holes ?? []).map(put) };
 };
 
 interface Chosen {
-  readonly placed: readonly Placed[];
+  readonly placed: readonly PlacedPiece[];
   readonly manner: 'rows' | 'free';
 }
 
 /** Rows win where they hold as much metal: they are easier to clamp, to count and to lift out. */
-const chosen = (question: NestQuestion, prepared: Prepared, ground: Ground, work: Work): Chosen => {
+const chosen = (question: NestQuestion, prepared: Prepared, ground: PlateGround, work: CountedWork): Chosen => {
   const rows: Chosen | undefined = question.manner === 'free' ? undefined : { placed: layInRows(prepared, work), manner: 'rows' };
   if (rows !== undefined && (question.manner === 'rows' || (isAll(question, rows.placed) && question.pieces.length === 1))) return rows;
   const free: Chosen = { placed: placedOf(ground, prepared.kinds, layFreely(ground, prepared.kinds, work)), manner: 'free' };
   return rows !== undefined && metalOf(prepared, rows.placed) >= metalOf(prepared, free.placed) * (1 - 1e-12) ? rows : free;
 };
 
-const isAll = ({ pieces }: NestQuestion, placed: readonly Placed[]): boolean =>
+const isAll = ({ pieces }: NestQuestion, placed: readonly PlacedPiece[]): boolean =>
   placed.length === pieces.reduce((sum, p) => sum + p.quantity, 0);
 
-const placedOf = (ground: Ground, kinds: readonly Kind[], { laid }: GreedyLayout): readonly Placed[] =>
+const placedOf = (ground: PlateGround, kinds: readonly PieceKind[], { laid }: GreedyLayout): readonly PlacedPiece[] =>
   sideBySide(kinds, ground.ways).flatMap(([{ id }, ways], k) =>
     laid
       .filter(({ kind }) => kind === k)
@@ -71,12 +71,18 @@ const placedOf = (ground: Ground, kinds: readonly Kind[], { laid }: GreedyLayout
       }),
   );
 
-const metalOf = ({ kinds }: Prepared, placed: readonly Placed[]): number => {
+const metalOf = ({ kinds }: Prepared, placed: readonly PlacedPiece[]): number => {
   const areas = new Map(kinds.map(({ id, area }) => [id, area]));
   return placed.reduce((sum, { piece }) => sum + itemOf(areas, piece), 0);
 };
 
-const nestOf = (question: NestQuestion, prepared: Prepared, ground: Ground, { placed, manner }: Chosen, stopped: boolean): LaidNest => {
+const nestOf = (
+  question: NestQuestion,
+  prepared: Prepared,
+  ground: PlateGround,
+  { placed, manner }: Chosen,
+  stopped: boolean,
+): LaidNest => {
   const plateArea = areaOf(prepared.plate);
   const metalArea = metalOf(prepared, placed);
   const left = question.pieces
@@ -100,7 +106,7 @@ const nestOf = (question: NestQuestion, prepared: Prepared, ground: Ground, { pl
   };
 };
 
-const leftFindings = (question: NestQuestion, prepared: Prepared, ground: Ground, left: LaidNest['left']): readonly Finding[] => {
+const leftFindings = (question: NestQuestion, prepared: Prepared, ground: PlateGround, left: LaidNest['left']): readonly Finding[] => {
   if (left.length === 0) return [];
   const items = itemsOf(ground);
   return left.map(({ piece, quantity }) => {

@@ -6,8 +6,8 @@
 
 import { itemAt } from '../../sequence/sequence.ts';
 import type { Text } from '../../text/text.ts';
-import { goesOn, type Work } from '../counted-work.ts';
-import { bestInRow, type Crowd, putIn, type Spot, sharedCells, type Tried, takeOut } from './crowd.ts';
+import { type CountedWork, goesOn } from '../counted-work.ts';
+import { bestInRow, type CellPlace, type Crowd, putIn, sharedCells, type Tried, takeOut } from './crowd.ts';
 import { type Chance, shuffled } from './seeded-random.ts';
 
 export interface Parting {
@@ -24,7 +24,7 @@ const TRIES = 4;
 const GROWTH = { least: 1.2, more: 0.8, back: 0.95 };
 
 /** Moves the pieces that are in the crowd at `spots`; true when none overlaps any more. The spots are changed in place. */
-export const part = (crowd: Crowd, spots: Spot[], parting: Parting, chance: Chance, work: Work): boolean => {
+export const part = (crowd: Crowd, spots: CellPlace[], parting: Parting, chance: Chance, work: CountedWork): boolean => {
   const shared = new Float64Array(crowd.weights.length);
   crowd.weights.fill(1);
   let lowest = Infinity;
@@ -57,7 +57,7 @@ const overlapping = (pieces: number, shared: Float64Array): readonly number[] =>
 };
 
 /** The best of the present row, of some rows by chance, and of what lies above and below the best of these. */
-const bestSpot = (crowd: Crowd, piece: number, now: Spot, limit: number, chance: Chance, work: Work): Spot => {
+const bestSpot = (crowd: Crowd, piece: number, now: CellPlace, limit: number, chance: Chance, work: CountedWork): CellPlace => {
   const { ways } = itemAt(crowd.items, piece);
   let best: Tried = bestInRow(crowd, piece, now.way, now.y, limit, work);
   for (let k = 0; k < TRIES; k += 1) {

@@ -3,7 +3,7 @@ import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { clearance, type Outline } from './clearance.ts';
 
 /** A piece turned one way. */
-export interface Shape {
+export interface TurnedShape {
   readonly degrees: number;
   readonly outline: Outline;
   /** With x and y changed over. */
@@ -12,7 +12,7 @@ export interface Shape {
 
 /** A piece within the group that is repeated along a row. */
 export interface Member {
-  readonly shape: Shape;
+  readonly shape: TurnedShape;
   readonly x: number;
   readonly y: number;
 }
@@ -38,9 +38,9 @@ const HEIGHTS = 16;
 /** Ways to lie beyond which only each so many-th is tried in rows. */
 const MOST_WAYS = 24;
 
-export const patternsOf = (shapes: readonly Shape[]): readonly Pattern[] => {
+export const patternsOf = (shapes: readonly TurnedShape[]): readonly Pattern[] => {
   const every = Math.ceil(shapes.length / MOST_WAYS);
-  const opposite = (s: Shape): Shape | undefined => shapes.find(({ degrees }) => degrees === (s.degrees + 180) % 360);
+  const opposite = (s: TurnedShape): TurnedShape | undefined => shapes.find(({ degrees }) => degrees === (s.degrees + 180) % 360);
   // A pattern of pieces turned by half a turn is the same pattern upside down, so one of both ways will do.
   const tried = shapes.filter((s, i) => i % every === 0 && (s.degrees < 180 || opposite(s) === undefined));
   return tried.flatMap((shape) => {
@@ -62,7 +62,7 @@ const rowOf = (members: NonEmpty<Member>): Row => {
 };
 
 /** A piece and the same half-turned beside it, at several heights. */
-const pairs = (shape: Shape, other: Shape): readonly Row[] => {
+const pairs = (shape: TurnedShape, other: TurnedShape): readonly Row[] => {
   const [a, b] = [shape.outline, other.outline];
   const low = a.minY - b.maxY;
   const high = a.maxY - b.minY;

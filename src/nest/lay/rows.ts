@@ -5,14 +5,14 @@ import { reverseChain } from '../../geometry/chain.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { itemOf } from '../../sequence/sequence.ts';
 import { phrases, say } from '../../text/say.ts';
-import { goesOn, type Work } from '../counted-work.ts';
+import { type CountedWork, goesOn } from '../counted-work.ts';
 import { coverOf } from '../cover.ts';
-import type { Placed } from '../nest-outcome.ts';
+import type { PlacedPiece } from '../nest-outcome.ts';
 import { type Prepared, rectangleOf } from '../prepared.ts';
-import { type Kind, turnedPolygons } from '../turned-kinds.ts';
+import { type PieceKind, turnedPolygons } from '../turned-kinds.ts';
 import { changedOver, type Outline, outlineOf, overlap } from './clearance.ts';
 import { fill, type Put, type Room } from './fill-rows.ts';
-import { type Pattern, patternsOf, type Shape } from './row-patterns.ts';
+import { type Pattern, patternsOf, type TurnedShape } from './row-patterns.ts';
 
 const notes = phrases('nest-rows', { rows: say`laying in rows` });
 
@@ -24,26 +24,26 @@ const LAID = { eachWay: 12, all: 48, allOnOutlines: 12 };
 const OTHERS = 6;
 
 /** Kinds one after the other, each in a band of its own above the last. */
-export const layInRows = (prepared: Prepared, work: Work): readonly Placed[] => {
+export const layInRows = (prepared: Prepared, work: CountedWork): readonly PlacedPiece[] => {
   const tallFirst = prepared.kinds.toSorted((a, b) => sizeOf(b) - sizeOf(a));
   const ways: readonly boolean[] = [false, true];
   const tried = ways.map((over) => inBands(prepared, tallFirst, over, work));
   const areas = new Map(prepared.kinds.map(({ id, area }) => [id, area]));
-  const metal = (placed: readonly Placed[]): number => placed.reduce((sum, p) => sum + itemOf(areas, p.piece), 0);
+  const metal = (placed: readonly PlacedPiece[]): number => placed.reduce((sum, p) => sum + itemOf(areas, p.piece), 0);
   const best = tried.reduce((a, b) => (metal(b) > metal(a) * (1 + 1e-12) ? b : a));
   return prepared.kinds.flatMap(({ id }) => best.filter((p) => p.piece === id));
 };
 
-const sizeOf = ({ grown }: Kind): number => {
+const sizeOf = ({ grown }: PieceKind): number => {
   const b = boundsOfChain(grown.outer);
   return Math.max(b.maxX - b.minX, b.maxY - b.minY);
 };
 
 /** @param over whether x and y are changed over: columns are made instead of rows */
-const inBands = (prepared: Prepared, kinds: readonly Kind[], over: boolean, work: Work): readonly Placed[] => {
+const inBands = (prepared: Prepared, kinds: readonly PieceKind[], over: boolean, work: CountedWork): readonly PlacedPiece[] => {
   const room = roomOf(prepared, over);
   let from = room.bounds.minY;
-  const placed: Placed[] = [];
+  const placed: PlacedPiece[] = [];
   for (const kind of kinds) {
     const shapes = unlike(kind.degrees.map((degrees) => shapeOf(kind, degrees, over)));
     const puts = best(shapes, kind.quantity, room, from, work);
@@ -61,14 +61,14 @@ const inBands = (prepared: Prepared, kinds: readonly Kind[], over: boolean, work
   return placed;
 };
 
-const shapeOf = (kind: Kind, degrees: number, over: boolean): Shape => {
+const shapeOf = (kind: PieceKind, degrees: number, over: boolean): TurnedShape => {
   const drawn = outlineOf(turnedPolygons(kind.grown, degrees, ARC_ERROR));
   const other = changedOver(drawn);
   return over ? { degrees, outline: other, over: drawn } : { degrees, outline: drawn, over: other };
 };
 
 /** Ways to lie that are not the same as one before: a rectangle turned by half a turn is the same rectangle. */
-const unlike = (shapes: readonly Shape[]): readonly Shape[] => {
+const unlike = (shapes: readonly TurnedShape[]): readonly TurnedShape[] => {
   const seen = new Set<string>();
   return shapes.filter(({ outline: { bands, minX, minY } }) => {
     const rounded = (length: number): string => length.toFixed(6);
@@ -82,7 +82,7 @@ const unlike = (shapes: readonly Shape[]): readonly Shape[] => {
 const turned = (outline: Outline, over: boolean): Outline => (over ? changedOver(outline) : outline);
 
 /** Most pieces; of as many, those that reach least far up. */
-const best = (shapes: readonly Shape[], quantity: number, room: Room, from: number, work: Work): readonly Put[] => {
+const best = (shapes: readonly TurnedShape[], quantity: number, room: Room, from: number, work: CountedWork): readonly Put[] => {
   const patterns = patternsOf(shapes).toSorted((a, b) => coarse(a.areaEach) - coarse(b.areaEach));
   const laid = densestOfEachWay(patterns, LAID.eachWay).slice(0, room.simple ? LAID.all : LAID.allOnOutlines);
   const others = densestOfEachWay(patterns, 1).slice(0, OTHERS);

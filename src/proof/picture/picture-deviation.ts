@@ -6,7 +6,7 @@ import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import type { ProfilePlace } from '../profile.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { cutSide } from '../sweep/inside-corners.ts';
-import type { Frame } from './picture-frame.ts';
+import type { PaperView } from './picture-frame.ts';
 import { number, pair } from './picture-frame.ts';
 
 /** The tolerance is drawn about this share of the picture's width. */
@@ -16,10 +16,10 @@ const TOLERANCE_SHARE = 0.006;
 const HIGHEST = 2.5;
 
 /** A round factor: 1, 2 or 5 times a power of ten. */
-export const magnification = (frame: Frame, tolerance: number): number =>
+export const magnification = (frame: PaperView, tolerance: number): number =>
   Math.max(1, roundBelow(((frame.width / frame.scale) * TOLERANCE_SHARE) / tolerance));
 
-export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Frame, factor: number): string =>
+export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: PaperView, factor: number): string =>
   proof.contours
     .flatMap(({ profile }, i) => {
       const { contour, kept } = itemAt(question.wanted, i);

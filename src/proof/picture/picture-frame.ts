@@ -5,7 +5,7 @@ import { pointAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { PlacedOutline } from '../proof.ts';
 
-export interface Frame {
+export interface PaperView {
   readonly width: number;
   readonly height: number;
   /** Pixels for each mm of the work. */
@@ -21,7 +21,7 @@ export interface Frame {
 export const WIDTH = 1100;
 
 /** In pixels, however large the work: viewers set letters of a fraction of a unit badly. */
-export const frameOf = (b: Bounds): Frame => {
+export const frameOf = (b: Bounds): PaperView => {
   const size = Math.max(b.maxX - b.minX, (b.maxY - b.minY) * 1.2);
   const margin = size * 0.05;
   const scale = WIDTH / (size + 2 * margin);
@@ -37,7 +37,7 @@ export const frameOf = (b: Bounds): Frame => {
 };
 
 /** Path data; a piece that does not begin where the one before ended starts a new stroke. */
-export const chainData = (frame: Frame, chain: Chain): string => {
+export const chainData = (frame: PaperView, chain: Chain): string => {
   let data = '';
   let at: Point | undefined;
   for (const s of chain.segments) {
@@ -49,7 +49,7 @@ export const chainData = (frame: Frame, chain: Chain): string => {
 };
 
 /** An arc is written in parts of less than half a turn, so that nothing about it has to be guessed. */
-const pieceData = (frame: Frame, s: Segment): string => {
+const pieceData = (frame: PaperView, s: Segment): string => {
   if (s.kind === 'line') return `L${pair(frame, s.to)}`;
   const parts = Math.ceil(Math.abs(s.sweep) / 3);
   const r = number(s.radius * frame.scale);
@@ -58,11 +58,11 @@ const pieceData = (frame: Frame, s: Segment): string => {
   );
 };
 
-export const outlineData = (frame: Frame, { origin, points }: PlacedOutline): string =>
+export const outlineData = (frame: PaperView, { origin, points }: PlacedOutline): string =>
   points.length === 0 ? '' : `M${points.map((p) => pair(frame, { x: p.x + origin.x, y: p.y + origin.y })).join('L')}Z`;
 
 /** Words centred on a place of the paper, with a white edge so that lines below do not run into them. */
-export const label = (frame: Frame, { x, y }: OnPaper, words: string, colour: string): string =>
+export const label = (frame: PaperView, { x, y }: OnPaper, words: string, colour: string): string =>
   `<text x="${number(x)}" y="${number(y + frame.letter * 0.35)}" text-anchor="middle" fill="${colour}" stroke="#fff" stroke-width="${number(frame.letter * 0.2)}" paint-order="stroke">${text(words)}</text>`;
 
 /** Pixels, y down. */
@@ -71,9 +71,9 @@ export interface OnPaper {
   readonly y: number;
 }
 
-export const onPaper = (frame: Frame, p: Point): OnPaper => ({ x: frame.x(p.x), y: frame.y(p.y) });
+export const onPaper = (frame: PaperView, p: Point): OnPaper => ({ x: frame.x(p.x), y: frame.y(p.y) });
 
-export const pair = (frame: Frame, p: Point): string => `${number(frame.x(p.x))} ${number(frame.y(p.y))}`;
+export const pair = (frame: PaperView, p: Point): string => `${number(frame.x(p.x))} ${number(frame.y(p.y))}`;
 
 export const number = (v: number): string => String(Number(v.toFixed(3)));
 

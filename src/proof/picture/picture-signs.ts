@@ -1,6 +1,6 @@
 /** Words on the proof's picture: in the order of their weight, each only where it hides none that is there already. */
 import { placed } from '../../picture/label-room.ts';
-import { type Frame, label, number, type OnPaper } from './picture-frame.ts';
+import { label, number, type OnPaper, type PaperView } from './picture-frame.ts';
 
 export interface Sign {
   /** Drawn in any case: a dot, a ring. */
@@ -16,15 +16,15 @@ export interface Sign {
 }
 
 /** Letters are about 0.6 of their height wide. */
-export const halfWidth = (words: string, frame: Frame): number => (words.length * 0.6 + 0.5) * frame.letter * 0.5;
+export const halfWidth = (words: string, frame: PaperView): number => (words.length * 0.6 + 0.5) * frame.letter * 0.5;
 
-export const drawnSigns = (signs: readonly Sign[], frame: Frame): string => {
+export const drawnSigns = (signs: readonly Sign[], frame: PaperView): string => {
   const up = (frame.letter * 1.25) / 2;
   const found = placed(signs.map(({ at, words }) => ({ tries: [{ ...at, across: halfWidth(words, frame), up }] })));
   return signs.map((sign, i) => (found[i] === undefined ? sign.mark : `${sign.mark}${wordsOf(sign, frame)}`)).join('\n');
 };
 
-const wordsOf = ({ at, from, words, colour, box }: Sign, frame: Frame): string => {
+const wordsOf = ({ at, from, words, colour, box }: Sign, frame: PaperView): string => {
   const line = `stroke="#111" stroke-width="${number(frame.pen * 0.7)}"`;
   const lead = from === undefined ? '' : `<path d="M${number(from.x)} ${number(from.y)}L${number(at.x)} ${number(at.y)}" ${line}/>`;
   const half = halfWidth(words, frame);

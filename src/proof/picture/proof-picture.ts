@@ -13,7 +13,7 @@ import { only } from '../../text/say.ts';
 import { gram } from '../block-name.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { deviationMarks, magnification } from './picture-deviation.ts';
-import type { Frame } from './picture-frame.ts';
+import type { PaperView } from './picture-frame.ts';
 import { chainData, frameOf, number, type OnPaper, onPaper, outlineData, text, WIDTH } from './picture-frame.ts';
 import { drawnSigns, halfWidth, type Sign } from './picture-signs.ts';
 
@@ -70,7 +70,7 @@ const boundsOf = (proof: Proof, question: ProofQuestion): Bounds => {
 };
 
 /** The block in grey with all that was cut out of it in white; loose parts stay where they were. */
-const metal = (proof: Proof, question: ProofQuestion, frame: Frame): string => {
+const metal = (proof: Proof, question: ProofQuestion, frame: PaperView): string => {
   const holes = question.holes.map(
     (h) =>
       `<circle ${place(frame, h.at)} r="${number((h.diameter / 2) * frame.scale)}" fill="#fff" stroke="#999" stroke-width="${number(frame.pen * 0.5)}"/>`,
@@ -83,7 +83,7 @@ const metal = (proof: Proof, question: ProofQuestion, frame: Frame): string => {
   ].join('\n');
 };
 
-const pieces = (proof: Proof, frame: Frame): readonly { readonly shape: string; readonly sign: Sign }[] =>
+const pieces = (proof: Proof, frame: PaperView): readonly { readonly shape: string; readonly sign: Sign }[] =>
   [...proof.loose]
     .sort((a, b) => b.area - a.area)
     .map((l) => {
@@ -103,7 +103,7 @@ const STYLES = [
   { weight: 0.8, dash: '1 2', colour: '#8fb3cf' },
 ];
 
-const styleOf = (index: number, frame: Frame): string => {
+const styleOf = (index: number, frame: PaperView): string => {
   const s = itemAt(STYLES, index % STYLES.length);
   const dash =
     s.dash === ''
@@ -115,7 +115,7 @@ const styleOf = (index: number, frame: Frame): string => {
   return `stroke="${s.colour}" stroke-width="${number(s.weight * frame.pen)}"${dash}`;
 };
 
-const wirePaths = (proof: Proof, settings: readonly number[], frame: Frame): string =>
+const wirePaths = (proof: Proof, settings: readonly number[], frame: PaperView): string =>
   settings
     .map((setting, i) => {
       const segments = proof.cuts.filter((c) => c.setting === setting).map((c) => c.segment);
@@ -124,7 +124,7 @@ const wirePaths = (proof: Proof, settings: readonly number[], frame: Frame): str
     .join('\n');
 
 /** A ring and a code for each fault; where one hides another's code, the list below the picture has it. */
-const faults = (proof: Proof, frame: Frame): readonly Sign[] =>
+const faults = (proof: Proof, frame: PaperView): readonly Sign[] =>
   proof.reasons.flatMap(({ finding, at }) => {
     if (at === undefined || finding.severity !== 'refusal' || proof.loose.some((l) => l.at.x === at.x && l.at.y === at.y)) return [];
     const mark = `<circle ${place(frame, at)} r="${number(frame.letter * 1.1)}" stroke="#b00020" stroke-width="${number(frame.pen * 1.5)}"/>`;
@@ -133,7 +133,7 @@ const faults = (proof: Proof, frame: Frame): readonly Sign[] =>
   });
 
 /** Numbered in program order; stops at one place share a ring. */
-const stops = (proof: Proof, frame: Frame): readonly Sign[] => {
+const stops = (proof: Proof, frame: PaperView): readonly Sign[] => {
   const places: { readonly at: OnPaper; readonly numbers: number[] }[] = [];
   proof.stops.forEach((stop, i) => {
     const at = onPaper(frame, stop.at);
@@ -176,7 +176,11 @@ const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonl
   ];
 };
 
-const foot = (frame: Frame, legend: readonly { readonly setting: number; readonly words: string }[], notes: readonly string[]): string => {
+const foot = (
+  frame: PaperView,
+  legend: readonly { readonly setting: number; readonly words: string }[],
+  notes: readonly string[],
+): string => {
   const line = (n: number): number => frame.height + frame.letter * 1.5 * (n + 0.7);
   const left = frame.letter;
   const length = roundBelow(frame.width / frame.scale / 4);
@@ -195,7 +199,7 @@ const foot = (frame: Frame, legend: readonly { readonly setting: number; readonl
   ].join('\n');
 };
 
-const place = (frame: Frame, at: Point): string => `cx="${number(frame.x(at.x))}" cy="${number(frame.y(at.y))}"`;
+const place = (frame: PaperView, at: Point): string => `cx="${number(frame.x(at.x))}" cy="${number(frame.y(at.y))}"`;
 
 /** A size alone, as the labels of the picture have it. */
 const plain = (part: Part): string => printPlain(only(part));

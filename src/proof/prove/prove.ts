@@ -8,12 +8,12 @@ import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { measuresOf } from '../sweep/deviation.ts';
-import type { Work } from '../sweep/group-alone.ts';
+import type { GroupWork } from '../sweep/group-alone.ts';
 import { memory, workOf } from '../sweep/group-alone.ts';
 import { groupsOf } from '../sweep/groups.ts';
 import { looseOf } from '../sweep/loose.ts';
 import { outlineOf, placedAt } from '../sweep/outline.ts';
-import type { Outcome, Proven } from '../sweep/proven-group.ts';
+import type { GroupOutcome, Proven } from '../sweep/proven-group.ts';
 import { releaseOf } from '../sweep/release.ts';
 import { RESOLUTION } from '../sweep/sweep.ts';
 import type { Trace } from '../sweep/wire-doings.ts';
@@ -84,14 +84,14 @@ const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({
 const provenGroups = (trace: Trace, question: ProofQuestion): readonly Proven[] => {
   const groups = groupsOf(trace.cuts, question);
   const ways = { travelsAfter: new Map(trace.travels.map((t, i) => [t.before, i] as const)), starts: startsOf(trace) };
-  const remembered = memory<Outcome>();
+  const remembered = memory<GroupOutcome>();
   return groups.map((group) => {
     const placed = workOf(group, trace, ways, question);
     return { group, origin: placed.origin, outcome: remembered(placed, outcomeOf), travels: placed.work.travels.map((t) => t.after) };
   });
 };
 
-const outcomeOf = (work: Work): Outcome => {
+const outcomeOf = (work: GroupWork): GroupOutcome => {
   const release = releaseOf(work);
   const { contours, open } = measuresOf(work, release);
   return {

@@ -24,13 +24,13 @@ export const unusable = (question: ProofQuestion): Finding | undefined => {
   });
 };
 
-interface Fault {
+interface QuestionFault {
   readonly path: string;
   readonly text: Text;
 }
 
-const numberFaults = (q: ProofQuestion): Fault[] => {
-  const faults: Fault[] = [];
+const numberFaults = (q: ProofQuestion): QuestionFault[] => {
+  const faults: QuestionFault[] = [];
   const need = (path: string, value: number, low: number, high: number, unit: Unit): void => {
     if (value >= low && value <= high) return;
     faults.push({ path, text: words.outside(path, value, low, high, unit) });
@@ -49,8 +49,8 @@ const numberFaults = (q: ProofQuestion): Fault[] => {
   return faults;
 };
 
-const contourFaults = (q: ProofQuestion): Fault[] => {
-  const faults: Fault[] = [];
+const contourFaults = (q: ProofQuestion): QuestionFault[] => {
+  const faults: QuestionFault[] = [];
   const look = (path: string, whose: Text, chain: Chain): void => {
     const numbers = chain.segments.flatMap((s) => [
       s.from.x,

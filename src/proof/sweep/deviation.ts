@@ -16,7 +16,7 @@ import { type Profile, type ProfilePlace, packed } from '../profile.ts';
 import type { Deviation } from '../proof.ts';
 import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
-import type { Work } from './group-alone.ts';
+import type { GroupWork } from './group-alone.ts';
 import type { InsideCorner } from './inside-corners.ts';
 import { insideCorners, openedBy, radiusFrom } from './inside-corners.ts';
 import { areaOfLoop, isInside } from './metal.ts';
@@ -59,7 +59,7 @@ export interface Measures {
 }
 
 /** Measures every wanted contour and open line of the work against the metal that is left. */
-export const measuresOf = (work: Work, release: Release): Measures => {
+export const measuresOf = (work: GroupWork, release: Release): Measures => {
   const edges = edgesOf(release.empty);
   const measured = work.wanted.map((w) => ({ ...w, lookup: lookupOf(w.contour) }));
   const back = backwards(work, release, edges, measured);
@@ -81,7 +81,7 @@ interface Off {
 }
 
 const measureOf = (
-  work: Work,
+  work: GroupWork,
   edges: Edges,
   m: Measured,
   back: readonly (Off & { surface: boolean })[],
@@ -146,7 +146,7 @@ const farthest = (contour: Contour): number => {
  * From the edge of the metal back to the nearest wanted contour. Places on drilled holes and on the block's own edge are
  * not the wire's work. `surface`: the place lies on the metal that the contour is to bound, not across the kerf from it.
  */
-const backwards = (work: Work, release: Release, edges: Edges, measured: readonly Measured[]) => {
+const backwards = (work: GroupWork, release: Release, edges: Edges, measured: readonly Measured[]) => {
   const found: (Off & { wanted: number; surface: boolean })[] = [];
   const open: Vertex[][] = work.open.map(() => []);
   if (measured.length + open.length === 0) return { contours: found, open };
@@ -187,7 +187,7 @@ const BETWEEN = [0.37, 0.71];
 /** Every vertex of the metal's edge, and places on its long edges. `mouth`: where a kerf meets the edge of the block. */
 const placesOnEdge = function* (
   edges: Edges,
-  { block }: Work,
+  { block }: GroupWork,
 ): Iterable<{ readonly at: Point; readonly loop: number; readonly mouth: boolean }> {
   const onBlock = (e: number): boolean => block !== undefined && distanceTo(block, edges.at(e)) < 1e-3;
   const before = new Int32Array(block === undefined ? 0 : edges.count);
@@ -203,13 +203,13 @@ const placesOnEdge = function* (
 };
 
 /** Which kind of wanted metal a loop bounds: a loose part, or what stays clamped. */
-const boundedKind = (work: Work, release: Release, loop: Path64): 'die' | 'punch' | 'none' => {
+const boundedKind = (work: GroupWork, release: Release, loop: Path64): 'die' | 'punch' | 'none' => {
   const encloses = areaOfLoop(loop) < 0;
   if (encloses && release.pieces.some((p) => isInside(loop, p.at.x * UNITS_PER_MM, p.at.y * UNITS_PER_MM))) return 'punch';
   return encloses === (work.block !== undefined) ? 'die' : 'none';
 };
 
-const untouched = (work: Work): ((at: Point) => boolean) => {
+const untouched = (work: GroupWork): ((at: Point) => boolean) => {
   const box = work.block === undefined ? undefined : boundsOfChain(work.block);
   return (at) =>
     work.holes.some((h) => Math.abs(Math.hypot(at.x - h.at.x, at.y - h.at.y) - h.diameter / 2) < 1e-3) ||
@@ -221,7 +221,7 @@ const untouched = (work: Work): ((at: Point) => boolean) => {
  * What is left beyond the round that an inside corner may have. Only near a corner: elsewhere the opened drawing says
  * nothing, as in a slot too narrow for that round.
  */
-const excuser = (work: Work, m: Measured, corners: readonly InsideCorner[]): ((o: Off) => number) => {
+const excuser = (work: GroupWork, m: Measured, corners: readonly InsideCorner[]): ((o: Off) => number) => {
   const tight = corners.filter((c) => c.wanted < work.insideCorner);
   if (work.insideCorner <= 0 || tight.length === 0) return (o) => o.amount;
   let opened: Edges | undefined;
@@ -262,7 +262,12 @@ const standingOf = (
 };
 
 /** Corners that hold more metal than the resolution can mistake. */
-const roundedOf = (edges: Edges, corners: readonly InsideCorner[], work: Work, excuse: (o: Off) => number): ContourMeasure['rounded'] =>
+const roundedOf = (
+  edges: Edges,
+  corners: readonly InsideCorner[],
+  work: GroupWork,
+  excuse: (o: Off) => number,
+): ContourMeasure['rounded'] =>
   corners.flatMap((c) => {
     const left = edges.distance(c.at.x, c.at.y);
     if (!(left > 2 * RESOLUTION) || !Number.isFinite(left)) return [];

@@ -46,7 +46,7 @@ export const edgesOf = (loops: Paths64): Edges => {
   return { count, x, y, next, loop, at, distance: count === 0 ? () => Infinity : distanceTo(shape, gridOf(shape)) };
 };
 
-interface Shape {
+interface EdgeNumbers {
   readonly count: number;
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -65,7 +65,7 @@ interface Grid {
   readonly items: Int32Array;
 }
 
-const gridOf = (shape: Shape): Grid => {
+const gridOf = (shape: EdgeNumbers): Grid => {
   let [lowX, lowY, highX, highY] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let i = 0; i < shape.count; i += 1) {
     lowX = Math.min(lowX, shape.x[i]!);
@@ -88,7 +88,7 @@ const gridOf = (shape: Shape): Grid => {
 };
 
 /** Visits the cells of an edge piece by piece, each piece at most a cell long, so a long slanting edge stays in few cells. */
-const alongEdge = (shape: Shape, grid: Omit<Grid, 'starts' | 'items'>, e: number, visit: (cell: number) => void): void => {
+const alongEdge = (shape: EdgeNumbers, grid: Omit<Grid, 'starts' | 'items'>, e: number, visit: (cell: number) => void): void => {
   const [x0, y0] = [(shape.x[e]! - grid.lowX) / grid.cell, (shape.y[e]! - grid.lowY) / grid.cell];
   const n = shape.next[e]!;
   const [x1, y1] = [(shape.x[n]! - grid.lowX) / grid.cell, (shape.y[n]! - grid.lowY) / grid.cell];
@@ -106,7 +106,7 @@ const alongEdge = (shape: Shape, grid: Omit<Grid, 'starts' | 'items'>, e: number
 const cellIndex = (v: number, count: number): number => Math.min(Math.max(Math.floor(v), 0), count - 1);
 
 /** Searches square rings of cells round the point; what lies beyond ring k is at least k cells away. */
-const distanceTo = (shape: Shape, grid: Grid) => {
+const distanceTo = (shape: EdgeNumbers, grid: Grid) => {
   const { x: xs, y: ys, next } = shape;
   const { starts, items, cell, columns, rows } = grid;
   return (x: number, y: number): number => {
@@ -137,7 +137,7 @@ const distanceTo = (shape: Shape, grid: Grid) => {
 };
 
 /** -1 left of the nearest edge, 1 right of it; at a vertex the mean of the two normals decides. */
-const sideOf = (shape: Shape, edge: number, share: number, x: number, y: number): 1 | -1 => {
+const sideOf = (shape: EdgeNumbers, edge: number, share: number, x: number, y: number): 1 | -1 => {
   const { x: xs, y: ys, next, before } = shape;
   if (share > 0 && share < 1) return leftness(xs, ys, edge, next[edge]!, x, y) > 0 ? -1 : 1;
   const v = share === 0 ? edge : next[edge]!;

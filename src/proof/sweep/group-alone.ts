@@ -8,9 +8,9 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Group } from './groups.ts';
-import type { Cut, Trace } from './wire-doings.ts';
+import type { SweptCut, Trace } from './wire-doings.ts';
 
-export interface Work {
+export interface GroupWork {
   readonly cuts: readonly WorkCut[];
   /** Travels from one cut of the group to the next, by the cut they follow. */
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
@@ -36,7 +36,7 @@ export interface WorkCut {
 }
 
 export interface PlacedWork {
-  readonly work: Work;
+  readonly work: GroupWork;
   /** What must be added to places of the work. */
   readonly origin: Point;
   /** Every number of the work in nm, and its structure: equal only for equal work. */
@@ -55,7 +55,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
   const origin = { x: nanometre(first.x), y: nanometre(first.y) };
   const numbers: number[] = [];
   const local = localiser(origin, numbers);
-  const work: Work = {
+  const work: GroupWork = {
     cuts: cutsOf(group, cuts, local, numbers),
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
     starts: startsWithin(group, starts, local, numbers),
@@ -88,7 +88,7 @@ const KEPT_NUMBER = { left: -7.5, right: -8.5, slit: -9.5 } as const;
 export const firstWanted = (group: Group, { wanted, wantedOpen = [] }: ProofQuestion): Point =>
   (wanted[group.wanted[0] ?? -1]?.contour ?? itemAt(wantedOpen, group.open[0] ?? -1).path).segments[0].from;
 
-const cutsOf = (group: Group, cuts: readonly Cut[], local: Localiser, numbers: number[]): readonly WorkCut[] => {
+const cutsOf = (group: Group, cuts: readonly SweptCut[], local: Localiser, numbers: number[]): readonly WorkCut[] => {
   let run = -1;
   return cuts.map((cut, i) => {
     const before = cuts[i - 1];
@@ -105,7 +105,7 @@ const travelsWithin = (
   travelsAfter: ReadonlyMap<number, number>,
   local: Localiser,
   numbers: number[],
-): Work['travels'] => {
+): GroupWork['travels'] => {
   const travels: { after: number; segments: readonly Segment[] }[] = [];
   group.cuts.forEach((cut, i) => {
     const travel = trace.travels[travelsAfter.get(cut) ?? -1];
@@ -117,7 +117,7 @@ const travelsWithin = (
   return travels;
 };
 
-const startsWithin = (group: Group, starts: Ways['starts'], local: Localiser, numbers: number[]): Work['starts'] =>
+const startsWithin = (group: Group, starts: Ways['starts'], local: Localiser, numbers: number[]): GroupWork['starts'] =>
   group.cuts.flatMap((c, cut) => {
     const way = starts.get(c);
     if (way === undefined) return [];
@@ -163,7 +163,7 @@ const nanometre = (v: number): number => (Math.round(v * 1e6) + 0) / 1e6;
 /** Remembers outcomes by the work they came from, compared number by number. */
 export const memory = <T>() => {
   const held = new Map<number, { readonly fingerprint: Float64Array; readonly outcome: T }[]>();
-  return (placed: PlacedWork, prove: (work: Work) => T): T => {
+  return (placed: PlacedWork, prove: (work: GroupWork) => T): T => {
     const hash = hashOf(placed.fingerprint);
     const candidates = held.get(hash) ?? [];
     const same = candidates.find((c) => equal(c.fingerprint, placed.fingerprint));

@@ -7,7 +7,7 @@ import Flatbush from 'flatbush';
 import { boundsOf, lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import type { ProofQuestion } from '../proof.ts';
-import type { Cut } from './wire-doings.ts';
+import type { SweptCut } from './wire-doings.ts';
 
 export interface Group {
   /** Indices, each list in its order in the question or the program. */
@@ -29,7 +29,7 @@ const MOST_PIECES = 64;
 
 type Question = Pick<ProofQuestion, 'wanted' | 'wantedOpen' | 'holes' | 'block'>;
 
-export const groupsOf = (cuts: readonly Cut[], question: Question): readonly Group[] => {
+export const groupsOf = (cuts: readonly SweptCut[], question: Question): readonly Group[] => {
   const { wanted, wantedOpen = [], holes, block } = question;
   const firstWanted = cuts.length;
   const firstHole = firstWanted + wanted.length;
@@ -94,7 +94,7 @@ const boxIndex = (count: number): BoxIndex => {
   };
 };
 
-const countBoxes = (cuts: readonly Cut[], { wanted, wantedOpen = [], holes, block }: Question): number => {
+const countBoxes = (cuts: readonly SweptCut[], { wanted, wantedOpen = [], holes, block }: Question): number => {
   let count = holes.length;
   for (const c of cuts) count += piecesOf(c.segment, c.radius);
   for (const w of wanted) for (const s of w.contour.segments) count += piecesOf(s, REACH);

@@ -8,7 +8,7 @@ import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
-import type { Outcome, Proven } from './proven-group.ts';
+import type { GroupOutcome, Proven } from './proven-group.ts';
 import type { Stop, Trace } from './wire-doings.ts';
 
 export interface Loose {
@@ -61,7 +61,7 @@ const roleOf = (owner: number | undefined, line: WantedOpen | undefined, questio
   return line === undefined ? 'scrap' : 'part';
 };
 
-type Piece = Outcome['pieces'][number];
+type RememberedPiece = GroupOutcome['pieces'][number];
 
 /** Half of the edge cut, at least: before that a stop has another reason than to hold the piece. */
 const STANDING_ON_A_TAB = 0.5;
@@ -70,7 +70,7 @@ const STANDING_ON_A_TAB = 0.5;
  * A stop counts when the wire stands in this group, after the last run that took metal there and before the run that frees
  * the piece, and when the piece then stands on a tab. One that is for the wire or a condition holds nothing.
  */
-const isHeld = (p: Proven, piece: Piece, stops: readonly Stop[], trace: Trace): boolean => {
+const isHeld = (p: Proven, piece: RememberedPiece, stops: readonly Stop[], trace: Trace): boolean => {
   if (piece.standing < STANDING_ON_A_TAB) return false;
   const { runs, fresh } = p.outcome;
   const freeing = itemAt(runs, piece.cut);
@@ -101,12 +101,12 @@ const stopsByGroup = (proven: readonly Proven[], trace: Trace): ReadonlyMap<numb
   return stops;
 };
 
-interface Placed {
+interface NumberedPlace {
   readonly index: number;
   readonly at: Point;
 }
 
-const byX = (things: readonly { readonly at: Point }[]): readonly Placed[] =>
+const byX = (things: readonly { readonly at: Point }[]): readonly NumberedPlace[] =>
   things.map(({ at }, index) => ({ index, at })).sort((a, b) => a.at.x - b.at.x);
 
 const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => {
@@ -115,7 +115,7 @@ const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => 
 };
 
 /** Which of the things, sorted by x, lie within an outline. */
-const insideOf = (outline: Outline, origin: Point, places: readonly Placed[]): readonly number[] => {
+const insideOf = (outline: Outline, origin: Point, places: readonly NumberedPlace[]): readonly number[] => {
   const { minX, minY, maxX, maxY } = boundsOfOutline(outline);
   const found: number[] = [];
   for (let i = firstFrom(places, ({ at }) => at.x >= minX + origin.x); i < places.length; i += 1) {

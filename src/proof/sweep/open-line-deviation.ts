@@ -13,7 +13,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt } from '../../sequence/sequence.ts';
 import type { Deviation, WantedOpen } from '../proof.ts';
 import type { Edges } from './edges.ts';
-import type { Work } from './group-alone.ts';
+import type { GroupWork } from './group-alone.ts';
 import { RESOLUTION } from './sweep.ts';
 
 export type OpenLine = Pick<WantedOpen, 'path' | 'kept'>;
@@ -43,7 +43,7 @@ export interface Vertex {
  * @param excused places in the mouth of another slit.
  */
 export const measureOpen = (
-  work: Work,
+  work: GroupWork,
   edges: Edges,
   line: OpenLine,
   vertices: readonly Vertex[],
@@ -78,7 +78,7 @@ export const measureOpen = (
 const FAR = 1e3;
 
 /** Half the widest cut of the work, mm. */
-export const halfKerfOf = (work: Work): number => Math.max(...work.cuts.map((c) => c.radius), work.wireRadius);
+export const halfKerfOf = (work: GroupWork): number => Math.max(...work.cuts.map((c) => c.radius), work.wireRadius);
 
 const placesAlong = function* (path: Path): Iterable<{ readonly at: Point; readonly step: number }> {
   for (const s of path.segments) {
@@ -192,7 +192,7 @@ const roundAt = (corner: Point, inward: Point, half: number, radius: number): Ro
  * Places in the mouth of a wanted slit: there no other line can be judged by what is missing. Reaches half a kerf to either side
  * of the slit's middle, and as far as may be off.
  */
-export const inSlit = (work: Work): ((at: Point, but?: OpenLine) => boolean) => {
+export const inSlit = (work: GroupWork): ((at: Point, but?: OpenLine) => boolean) => {
   const slits = work.open
     .filter((o) => o.kept === 'slit')
     .map((line) => ({ line, lookup: lookupOf(line.path), box: boundsOfChain(line.path) }));
@@ -211,7 +211,7 @@ export const inSlit = (work: Work): ((at: Point, but?: OpenLine) => boolean) => 
 };
 
 /** Places a little beside the lines, on the metal that must stay: what encloses one of them is a wanted piece. */
-export const keptPlaces = (work: Work): readonly { readonly at: Point; readonly line: number }[] => {
+export const keptPlaces = (work: GroupWork): readonly { readonly at: Point; readonly line: number }[] => {
   if (work.open.length === 0) return [];
   const beside = halfKerfOf(work) + 0.05;
   return work.open.flatMap(({ path, kept }, line) => {

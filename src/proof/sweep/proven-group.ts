@@ -3,10 +3,10 @@ import type { Point } from '../../geometry/segment.ts';
 import type { Measures } from './deviation.ts';
 import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
-import type { Piece, Release } from './release.ts';
+import type { FreedPiece, Release } from './release.ts';
 
-export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts'> {
-  readonly pieces: readonly (Omit<Piece, 'loop'> & { readonly outline: Outline })[];
+export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts'> {
+  readonly pieces: readonly (Omit<FreedPiece, 'loop'> & { readonly outline: Outline })[];
   /** Run of each cut. */
   readonly runs: readonly number[];
   readonly measures: Measures['contours'];
@@ -17,7 +17,7 @@ export interface Outcome extends Pick<Release, 'fresh' | 'removed' | 'throughMet
 export interface Proven {
   readonly group: Group;
   readonly origin: Point;
-  readonly outcome: Outcome;
+  readonly outcome: GroupOutcome;
   /** By travel of `outcome.throughMetal`: the cut of the group that it follows. */
   readonly travels: readonly number[];
 }

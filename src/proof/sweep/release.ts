@@ -8,13 +8,13 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
-import type { Work } from './group-alone.ts';
+import type { GroupWork } from './group-alone.ts';
 import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
 import { halfKerfOf, keptPlaces } from './open-line-deviation.ts';
 import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
 
 /** A piece of metal that nothing holds any more. Places in mm from the origin of the work. */
-export interface Piece {
+export interface FreedPiece {
   /** The cut that set it free, as an index into the cuts of the work. */
   readonly cut: number;
   readonly at: Point;
@@ -40,7 +40,7 @@ export interface Start {
 }
 
 export interface Release {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly FreedPiece[];
   /** Everything without metal in the end. Slugs and scrap are gone; wanted parts, though loose, are there as clockwise loops. */
   readonly empty: Paths64;
   /** By run of the work: it took metal away. */
@@ -57,14 +57,14 @@ interface State {
   readonly start: Paths64;
   empty: Paths64;
   beforeRun: Paths64;
-  readonly pieces: Piece[];
+  readonly pieces: FreedPiece[];
   readonly fresh: boolean[];
   readonly removed: { cut: number; area: number }[];
   readonly throughMetal: (readonly boolean[])[];
   readonly starts: Start[];
 }
 
-export const releaseOf = (work: Work): Release => {
+export const releaseOf = (work: GroupWork): Release => {
   const start = startOf(work);
   const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], starts: [] };
   let run = -1;
@@ -83,7 +83,7 @@ export const releaseOf = (work: Work): Release => {
   return { pieces, empty, fresh, removed, throughMetal, starts };
 };
 
-const cutChain = (work: Work, state: State, chain: CutChain): void => {
+const cutChain = (work: GroupWork, state: State, chain: CutChain): void => {
   const before = state.empty;
   const after = withoutCrumbs(united([before, sweepOfCuts(work, chain)]));
   const run = itemAt(work.cuts, chain.first).run;
@@ -101,7 +101,7 @@ const cutChain = (work: Work, state: State, chain: CutChain): void => {
 };
 
 /** The holes, and round a group at the edge everything outside the block. */
-const startOf = (work: Work): Paths64 => {
+const startOf = (work: GroupWork): Paths64 => {
   const holes = work.holes.map((h) => discOf(h.at, h.diameter / 2));
   if (work.block === undefined) return holes.length === 0 ? [] : united([holes]);
   const box = mergedBounds([
@@ -120,7 +120,7 @@ const startOf = (work: Work): Paths64 => {
   return united([difference([outside], [polygonOf(work.block.segments)]), holes]);
 };
 
-const sweepOfCuts = (work: Work, chain: CutChain): Paths64 => {
+const sweepOfCuts = (work: GroupWork, chain: CutChain): Paths64 => {
   const cuts = work.cuts.slice(chain.first, chain.last + 1);
   return sweepOf(
     cuts.map((c) => c.segment),
@@ -137,7 +137,7 @@ const emptyArea = (loops: Paths64): number => loops.reduce((sum, l) => sum + are
  * wanted parts that are loose already. At the edge of the block all metal is enclosed: the frame, which the machine holds, is
  * then the largest piece that is no part; where an open line parts the block, the larger side of it.
  */
-const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
+const newlyLoose = (work: GroupWork, known: readonly FreedPiece[], loops: Paths64): { loose: readonly Path64[]; anchors: Point[] } => {
   const anchors: Point[] = known.filter((p) => isKept(work, p)).map((p) => unitsOf(p.at.x, p.at.y));
   const enclosed = loops.filter((l) => areaOfLoop(l) < 0 && !anchors.some((p) => isHeldIn(l, loops, p)));
   const loose = enclosed.sort((a, b) => areaOfLoop(a) - areaOfLoop(b));
@@ -148,20 +148,21 @@ const newlyLoose = (work: Work, known: readonly Piece[], loops: Paths64): { loos
 };
 
 /** A part, or metal that an open line keeps; what lies in a contour belongs to that. */
-const isKept = (work: Work, { inside, beside }: Pick<Piece, 'inside' | 'beside'>): boolean =>
+const isKept = (work: GroupWork, { inside, beside }: Pick<FreedPiece, 'inside' | 'beside'>): boolean =>
   isPart(work, inside) || (inside === undefined && beside !== undefined);
 
 /** Metal no larger than the part it lies in: a block from which that part is not cut yet is no part, wherever one looks into it. */
-const isCutPart = (work: Work, loop: Path64, loops: Paths64): boolean => {
+const isCutPart = (work: GroupWork, loop: Path64, loops: Paths64): boolean => {
   const inside = innermost(work, millimetres(placeInside(loop, loops)));
   if (inside === undefined || !isPart(work, inside)) return false;
   const { contour } = itemAt(work.wanted, inside);
   return -areaOfLoop(loop) <= Math.abs(areaOf(contour)) + perimeterOf(contour) * 2 * halfKerfOf(work);
 };
 
-const isPart = (work: Work, inside: number | undefined): boolean => inside !== undefined && itemAt(work.wanted, inside).kept === 'punch';
+const isPart = (work: GroupWork, inside: number | undefined): boolean =>
+  inside !== undefined && itemAt(work.wanted, inside).kept === 'punch';
 
-const innermost = (work: Work, at: Point): number | undefined => {
+const innermost = (work: GroupWork, at: Point): number | undefined => {
   let found: { index: number; area: number } | undefined;
   work.wanted.forEach(({ contour }, index) => {
     if (windingOf(contour, at) === 0) return;
@@ -179,7 +180,7 @@ interface Parting {
 }
 
 /** Finds the cut that set the piece free: the fewest cuts of the chain that part a place inside it from every anchor. */
-const pieceOf = (work: Work, { before, after, chain, anchors }: Parting, loose: Path64) => {
+const pieceOf = (work: GroupWork, { before, after, chain, anchors }: Parting, loose: Path64) => {
   const place = placeInside(loose, after);
   let [low, high, loop, loops] = [chain.first, chain.last, loose, after];
   while (low < high) {
@@ -247,19 +248,19 @@ const standingShare = ({ start, beforeRun: before }: State, loop: Path64): numbe
 };
 
 /** The wire itself without its gap, a micrometre thinner so that rubbing along an edge is no cut. */
-const meetsMetal = (work: Work, empty: Paths64, rapid: Segment): boolean => {
+const meetsMetal = (work: GroupWork, empty: Paths64, rapid: Segment): boolean => {
   const wire = united([sweepOf([rapid], work.wireRadius - 1e-3)]);
   return emptyArea(difference(wire, empty)) > CRUMB_AREA;
 };
 
-const startIn = (work: Work, empty: Paths64, { cut, way }: Work['starts'][number]): Start => ({
+const startIn = (work: GroupWork, empty: Paths64, { cut, way }: GroupWork['starts'][number]): Start => ({
   cut,
   inMetal: isInMetal(work, empty, (way[0] ?? itemAt(work.cuts, cut).segment).from),
   way: way.map((rapid) => meetsMetal(work, empty, rapid)),
 });
 
 /** The same for the wire that is threaded. Most starts lie in a hole, which a distance tells. */
-const isInMetal = (work: Work, empty: Paths64, at: Point): boolean => {
+const isInMetal = (work: GroupWork, empty: Paths64, at: Point): boolean => {
   const radius = work.wireRadius - 1e-3;
   if (work.holes.some((h) => Math.hypot(h.at.x - at.x, h.at.y - at.y) + radius <= h.diameter / 2)) return false;
   return emptyArea(difference([discOf(at, radius)], empty)) > CRUMB_AREA;

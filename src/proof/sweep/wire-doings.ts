@@ -6,7 +6,7 @@ import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 
 /** One cutting move of the wire's centre. */
-export interface Cut {
+export interface SweptCut {
   /** Index into the actions. */
   readonly action: number;
   readonly block: number;
@@ -47,7 +47,7 @@ export interface Travel {
 }
 
 export interface Trace {
-  readonly cuts: readonly Cut[];
+  readonly cuts: readonly SweptCut[];
   readonly stops: readonly Stop[];
   readonly travels: readonly Travel[];
   /** Cuts for which neither condition nor register gives a gap: their actions. */
@@ -62,7 +62,7 @@ export interface Gaps {
 
 export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
   const numbers = gapNumbers(actions, gaps.gaps);
-  const cuts: Cut[] = [];
+  const cuts: SweptCut[] = [];
   const withoutGap: number[] = [];
   let run = 0;
   let running = false;
@@ -120,7 +120,7 @@ const gapNumbers = (actions: readonly Action[], gaps: ReadonlyMap<number, number
   return numbers;
 };
 
-const stopsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Stop[] => {
+const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonly Stop[] => {
   const stops: { action: number; before: number; at: Point; travelBefore: boolean }[] = [];
   const travelAfter = new Set<number>();
   let at: Point = { x: 0, y: 0 };
@@ -162,7 +162,7 @@ const doingAt = (purpose: StopPurpose): Exclude<WireDoing, number> | 'condition'
   return purpose === 'thread' ? 'thread' : 'condition';
 };
 
-const travelsOf = (actions: readonly Action[], cuts: readonly Cut[]): readonly Travel[] => {
+const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonly Travel[] => {
   const travels: Travel[] = [];
   let start = 0;
   for (let c = 0; c <= cuts.length; c += 1) {

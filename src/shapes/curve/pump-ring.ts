@@ -43,7 +43,7 @@ export const pumpRing = (form: RingForm): PumpRing => {
   return { kind: 'ring', contour: copiedRound(segments, pins) };
 };
 
-interface Corner {
+interface RingCorner {
   readonly centre: Point;
   /** Where the round leaves tooth and root circle. */
   readonly flank: Point;
@@ -56,7 +56,7 @@ interface Corner {
 }
 
 /** Between the tooth on X and the root circle, above X. */
-const cornerOf = ({ radius, tooth, root, round }: RingForm): Corner | undefined => {
+const cornerOf = ({ radius, tooth, root, round }: RingForm): RingCorner | undefined => {
   const [out, beside] = [root - round, tooth + round];
   const cosine = (out * out + radius * radius - beside * beside) / (2 * out * radius);
   if (!(Math.abs(cosine) < 1) || out <= 0) return undefined;
@@ -90,7 +90,7 @@ export const fouled = (form: RingForm, reach: number): number => {
   return most;
 };
 
-const inMetal = ({ pins, root, round }: RingForm, { centre, foot, onTooth }: Corner, p: Point): number => {
+const inMetal = ({ pins, root, round }: RingForm, { centre, foot, onTooth }: RingCorner, p: Point): number => {
   const beside = Math.abs(Math.PI / pins - Math.atan2(p.y, p.x));
   const angle = Math.PI / pins - beside;
   if (angle < 0) return Number.NEGATIVE_INFINITY;

@@ -127,7 +127,7 @@ const LINES = [-0.5, -0.25, 0, 0.25, 0.5];
 const ASIDE = 0.5;
 
 /** Stretches of a straight way from the middle of a letter outwards that lie in the letter, in the order in which they come. */
-const inkAlong = (ink: Lookup, start: number, across: number, course: Course): readonly Run[] => {
+const inkAlong = (ink: Lookup, start: number, across: number, course: Course): readonly InkStretch[] => {
   const { minX, minY, maxX, maxY } = ink.bounds;
   const [low, high] = course.axis === 'upright' ? [minY, maxY] : [minX, maxX];
   const last = course.side > 0 ? high + course.width : low - course.width;
@@ -139,7 +139,7 @@ const inkAlong = (ink: Lookup, start: number, across: number, course: Course): r
   return neighbours(at).flatMap(([from, to]) => (windingIn(ink, placed(course, (from + to) / 2, across)) > 0 ? [{ from, to }] : []));
 };
 
-interface Run {
+interface InkStretch {
   readonly from: number;
   readonly to: number;
 }

@@ -38,7 +38,7 @@ export const MOST_SEGMENTS = 60_000;
 /** @param tolerance mm, from the curves of the font to the arcs. */
 export const drawLetters = (glyphs: readonly PlacedGlyph[], scale: number, tolerance: number): DrawnLetters => {
   const models = new Map<string, Model>();
-  const marks: Mark[] = [];
+  const marks: PlacedLetter[] = [];
   let count = 0;
   for (const g of glyphs) {
     const model = models.get(g.character) ?? modelOf(g, scale, tolerance);
@@ -88,14 +88,14 @@ const modelOf = ({ glyph }: PlacedGlyph, scale: number, tolerance: number): Mode
   return whole.kind === 'broken' ? { kind: 'unusable' } : { kind: 'model', contours: whole.contours, deviation: drawn.deviation };
 };
 
-interface Mark {
+interface PlacedLetter {
   readonly character: string;
   readonly at: Point;
   readonly contours: readonly Contour[];
   readonly box: Bounds;
 }
 
-const markAt = ({ character, at }: PlacedGlyph, { contours }: { readonly contours: readonly Contour[] }): Mark => {
+const markAt = ({ character, at }: PlacedGlyph, { contours }: { readonly contours: readonly Contour[] }): PlacedLetter => {
   const there = contours.map((c) => transformChain(translation(at.x, at.y), c));
   return { character, at, contours: there, box: mergedBounds(there.map(boundsOfChain)) };
 };

@@ -64,7 +64,7 @@ export const roundRoot = (
 ): number =>
   part === 'shaft' ? 2 * ((reach + radius) / Math.sin(shaftHalf) - radius) : 2 * ((reach - radius) / Math.sin(hubHalf) + radius);
 
-interface Cut {
+interface SerrationCut {
   readonly form: StraightForm;
   readonly tips: number;
   readonly roots: number;
@@ -99,7 +99,7 @@ const drawn = (request: SerrationRequest, nominal: SerrationNominal, finestWire:
 };
 
 /** Shaft walls stand back inwards, those of the hub outwards; a round root keeps its radius and goes along with the flanks. */
-const cutOf = (request: SerrationRequest, nominal: SerrationNominal): Cut => {
+const cutOf = (request: SerrationRequest, nominal: SerrationNominal): SerrationCut => {
   const shaft = request.part === 'shaft';
   const grown = (shaft ? -1 : 1) * standBack(request);
   const reach = nominal.reach + grown;
@@ -125,7 +125,7 @@ const cutOf = (request: SerrationRequest, nominal: SerrationNominal): Cut => {
 const faultOf = (
   request: SerrationRequest,
   { rootRadius }: SerrationNominal,
-  { form, tips, roots }: Cut,
+  { form, tips, roots }: SerrationCut,
 ): ReturnType<typeof refused> | undefined => {
   const shaft = request.part === 'shaft';
   if (!(form.reach > (shaft ? 0 : rootRadius)))
@@ -153,7 +153,7 @@ const faultOf = (
       );
 };
 
-const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, made }: Cut): ReturnType<typeof refused> => {
+const noRoom = (request: SerrationRequest, nominal: SerrationNominal, { form, made }: SerrationCut): ReturnType<typeof refused> => {
   const tipSide = made.kind === 'no room' && (made.where === 'tip') === (request.part === 'shaft');
   const sharp = { kind: 'sharp' } as const;
   const without = request.part === 'shaft' ? { ...form, tipCorner: sharp } : { ...form, rootCorner: sharp };
@@ -241,7 +241,7 @@ const sizes = phrases('serration-size', {
 const sizesOf = (
   { part, teeth: wanted, rootDiameter }: SerrationRequest,
   nominal: SerrationNominal,
-  { form, tips, roots }: Cut,
+  { form, tips, roots }: SerrationCut,
 ): readonly ShapeSize[] => {
   const { source, limits } = nominal;
   const shaft = part === 'shaft';

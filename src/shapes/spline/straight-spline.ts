@@ -58,7 +58,7 @@ interface Limits {
 }
 
 /** Limits by the standard and what is cut, mm: diameters and the width. */
-interface Cut {
+interface StraightSplineCut {
   readonly limits: { readonly inner?: Limits; readonly outer?: Limits; readonly width?: Limits };
   readonly inner: number;
   readonly outer: number;
@@ -66,15 +66,15 @@ interface Cut {
 }
 
 /** The middle of each tolerance, every wall then standing back by its share of the clearance. */
-const cutOf = (request: StraightRequest, nominal: StraightNominal): Cut => {
+const cutOf = (request: StraightRequest, nominal: StraightNominal): StraightSplineCut => {
   const grown = (request.part === 'shaft' ? -2 : 2) * standBack(request);
   const limits = Object.fromEntries(
     Object.entries(nominal.zones ?? {}).flatMap(([key, zone]) => {
-      const size = nominal[key as keyof Cut & keyof StraightNominal] as number;
+      const size = nominal[key as keyof StraightSplineCut & keyof StraightNominal] as number;
       const found = zoneLimits(zone, size);
       return found.kind === 'limits' ? [[key, { low: size + found.low / 1000, high: size + found.high / 1000 }]] : [];
     }),
-  ) as Cut['limits'];
+  ) as StraightSplineCut['limits'];
   const middle = (key: 'inner' | 'outer' | 'width'): number => {
     const zone = limits[key];
     return (zone === undefined ? nominal[key] : (zone.low + zone.high) / 2) + grown;
@@ -82,7 +82,7 @@ const cutOf = (request: StraightRequest, nominal: StraightNominal): Cut => {
   return { limits, inner: middle('inner'), outer: middle('outer'), width: middle('width') };
 };
 
-const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut, finestWire: number): MadeShape => {
+const drawn = (request: StraightRequest, nominal: StraightNominal, cut: StraightSplineCut, finestWire: number): MadeShape => {
   if (!(cut.width > 0))
     return refused(say('straight-spline-impossible/clearance')`The clearance is more than a spline is wide.`, 'clearance');
   if (request.outside !== undefined && (request.part === 'shaft' || request.outside <= cut.outer))
@@ -126,7 +126,7 @@ const drawn = (request: StraightRequest, nominal: StraightNominal, cut: Cut, fin
 const rootRadiusOf = ({ rootRadius }: StraightRequest, { radius }: StraightNominal): number => rootRadius ?? radius;
 
 /** Ridges of a shaft have their edges broken and radii at their feet; grooves of a hub have radii at their bottoms and the edges of the bore broken. */
-const formOf = (request: StraightRequest, nominal: StraightNominal, { inner, outer, width }: Cut): StraightForm => {
+const formOf = (request: StraightRequest, nominal: StraightNominal, { inner, outer, width }: StraightSplineCut): StraightForm => {
   const round = { kind: 'round', radius: rootRadiusOf(request, nominal) } as const;
   const chamfer = { kind: 'chamfer', size: request.chamfer ?? nominal.chamfer } as const;
   const relief = { kind: 'relief', radius: round.radius } as const;
@@ -178,7 +178,7 @@ const sizes = phrases('straight-spline-size', {
 const sizesOf = (
   { part }: StraightRequest,
   nominal: StraightNominal,
-  { limits, inner, outer, width }: Cut,
+  { limits, inner, outer, width }: StraightSplineCut,
   x: number,
 ): readonly ShapeSize[] => {
   const { source, splines } = nominal;

@@ -6,13 +6,13 @@ import { polar } from '../polar.ts';
 import { ringOf } from './ring-of-teeth.ts';
 
 /** `chamfer` takes its size off along the flank and along the circle alike; `round` is tangent to both. */
-export type Corner =
+export type ToothCorner =
   | { readonly kind: 'sharp' }
   | { readonly kind: 'chamfer'; readonly size: number }
   | { readonly kind: 'round'; readonly radius: number };
 
 /** `relief`: a groove that runs on from the flank below the root circle, its middle on that circle, so that nothing stands in the corner. */
-export type RootCorner = Corner | { readonly kind: 'relief'; readonly radius: number };
+export type RootCorner = ToothCorner | { readonly kind: 'relief'; readonly radius: number };
 
 /** A tooth on the X axis; of an opening its space, which has the same form. */
 export interface StraightForm {
@@ -24,7 +24,7 @@ export interface StraightForm {
   /** Radii. */
   readonly tip: number;
   readonly root: number;
-  readonly tipCorner: Corner;
+  readonly tipCorner: ToothCorner;
   readonly rootCorner: RootCorner;
 }
 
@@ -62,7 +62,7 @@ export const straightTeeth = (asked: StraightForm): StraightTeeth => {
 /** Corners too small to be written down are sharp, mm. */
 const SPECK = 1e-6;
 
-const withoutSpeck = <C extends RootCorner>(corner: C): C | Corner =>
+const withoutSpeck = <C extends RootCorner>(corner: C): C | ToothCorner =>
   corner.kind !== 'sharp' && (corner.kind === 'chamfer' ? corner.size : corner.radius) < SPECK ? { kind: 'sharp' } : corner;
 
 /** A place on the line of the flank, by its distance from where that line is nearest to the middle of the ring, outwards. */

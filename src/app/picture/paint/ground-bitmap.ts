@@ -4,7 +4,7 @@
  */
 import type { Brush } from '../brush.ts';
 import type { Colours } from '../colours.ts';
-import type { Ground } from '../scene.ts';
+import type { PictureGround } from '../scene.ts';
 import { type Size, sameView, type View } from '../view.ts';
 import { paintGround } from './paint-ground.ts';
 
@@ -14,7 +14,7 @@ const BEYOND = 0.2;
 const BUDGET = 6;
 
 export interface Wanted {
-  readonly ground: Ground;
+  readonly ground: PictureGround;
   readonly view: View;
   readonly size: Size;
   readonly ratio: number;

@@ -5,7 +5,7 @@ import type { Segment } from '../../../geometry/segment.ts';
 import { segmentsView } from '../../work/chain-view.ts';
 import { type Brush, penOf, wholePath } from '../brush.ts';
 import { countOf, segmentAt } from '../chain-segments.ts';
-import type { Stretch } from '../chain-strokes.ts';
+import type { ChainStretch } from '../chain-strokes.ts';
 import { cutStretches, type Moves, movesOfBlock, PER_STROKE } from '../replayed.ts';
 import type { Upon } from '../scene.ts';
 
@@ -49,7 +49,7 @@ const paintWire = (brush: Brush, wire: NonNullable<Upon['wire']>): void => {
   context.fill();
 };
 
-const wholeOf = (stretches: readonly Stretch[], { view }: Brush): Path2D => wholePath({}, stretches, view.scale);
+const wholeOf = (stretches: readonly ChainStretch[], { view }: Brush): Path2D => wholePath({}, stretches, view.scale);
 
 const keys = new WeakMap<Moves, Map<number, object>>();
 
@@ -67,7 +67,7 @@ const pathsUpTo = (brush: Brush, moves: Moves, cutUpTo: number, wire: Upon['wire
 };
 
 /** The part of the move under way that lies behind the wire. */
-const underWay = ({ segments, cutting }: Moves, move: number, wire: Upon['wire']): readonly Stretch[] => {
+const underWay = ({ segments, cutting }: Moves, move: number, wire: Upon['wire']): readonly ChainStretch[] => {
   if (wire === undefined || move >= countOf(segments) || cutting[move] !== 1) return [];
   const segment = segmentAt(segments, move);
   const share = nearestShare(segment, wire);

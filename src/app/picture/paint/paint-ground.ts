@@ -6,14 +6,14 @@ import type { Layered } from '../bundles.ts';
 import { boxAround } from '../chain-segments.ts';
 import { mixed } from '../colours.ts';
 import { deviationScale, HIGHEST, STEPS, type Standing, stepOf, towardsCut } from '../deviation.ts';
-import type { Ground } from '../scene.ts';
+import type { PictureGround } from '../scene.ts';
 import { meets, type Spot, type Window } from '../view.ts';
 
 /** How far the span of the scale stands off, pixels; and how far off lines of tolerance are still drawn. */
 export const SPAN_OFF = 12;
 export const TOLERANCE_OFF = 80;
 
-export function* paintGround(brush: Brush, ground: Ground): Generator<void> {
+export function* paintGround(brush: Brush, ground: PictureGround): Generator<void> {
   inMillimetres(brush);
   for (const layer of ground.layers) {
     if (layer.filled.length > 0) fill(brush, layer);
@@ -71,7 +71,12 @@ const overlap = (a: number, b: number, side: 1 | -1): number => (side === 1 ? Ma
 export const deviationColour = ({ colours }: Pick<Brush, 'colours'>, step: number): string =>
   step === 0 ? colours.muted : mixed(colours.grid, step > 0 ? colours.over : colours.under, 0.25 + (0.75 * Math.abs(step)) / STEPS);
 
-const paintDeviation = (brush: Brush, ground: Ground, profile: DeviationView, { factor, span }: { factor: number; span: number }): void => {
+const paintDeviation = (
+  brush: Brush,
+  ground: PictureGround,
+  profile: DeviationView,
+  { factor, span }: { factor: number; span: number },
+): void => {
   const { context, view } = brush;
   const places = spaced(profile, ground, 1.5 / view.scale);
   if (places.length < 2 || !meets(boxOfPlaces(places), grown(seen(brush), TOLERANCE_OFF / view.scale))) return;
@@ -117,7 +122,7 @@ const around = (brush: Brush, places: readonly Standing[], by: number, style: Pa
 const standings = new WeakMap<DeviationView, readonly Standing[]>();
 
 /** Places at least `apart` mm from each other; of those passed over the largest amount is kept. */
-const spaced = (profile: DeviationView, ground: Ground, apart: number): readonly Standing[] => {
+const spaced = (profile: DeviationView, ground: PictureGround, apart: number): readonly Standing[] => {
   const kept = ground.picture.contours.find((c) => c.id === profile.loop)?.kept ?? 'die';
   const all = standings.get(profile) ?? towardsCut(profile, kept, true);
   standings.set(profile, all);

@@ -3,20 +3,20 @@ import { type Brush, haloed, seen } from '../brush.ts';
 import { extremes } from '../deviation.ts';
 import { type Label, placedLabels } from '../labels.ts';
 import { numbersShown } from '../layers.ts';
-import type { Mark } from '../marks.ts';
-import type { Ground, Upon } from '../scene.ts';
+import type { PencilMark } from '../marks.ts';
+import type { PictureGround, Upon } from '../scene.ts';
 import { meets, type Spot, toPixel, type Window } from '../view.ts';
 import { isUpon, placeOf } from './paint-takings.ts';
 
 /** Where a finding stands in the canvas, pixels. */
 export interface HitBox {
-  readonly mark: Mark;
+  readonly mark: PencilMark;
   readonly box: Window;
 }
 
 interface Said extends Label {
   readonly text: string;
-  readonly mark?: Mark;
+  readonly mark?: PencilMark;
   /** A thin line leads from the place to the text. */
   readonly led: boolean;
 }
@@ -24,7 +24,7 @@ interface Said extends Label {
 /** At most so many in sight, so that a plate of thousands of holes stays fluid. */
 const MOST = 400;
 
-export const paintLabels = (brush: Brush, ground: Ground, upon: Upon): readonly HitBox[] => {
+export const paintLabels = (brush: Brush, ground: PictureGround, upon: Upon): readonly HitBox[] => {
   brush.context.font = `600 12px ${brush.family}`;
   const inSight = (l: Said): boolean =>
     l.needed || meets(around(l.at, 40), { minX: 0, minY: 0, maxX: brush.size.width, maxY: brush.size.height });
@@ -53,7 +53,7 @@ export const paintLabels = (brush: Brush, ground: Ground, upon: Upon): readonly 
 
 const around = ({ x, y }: Spot, by: number): Window => ({ minX: x - by, minY: y - by, maxX: x + by, maxY: y + by });
 
-const datumBox = ({ view }: Brush, { picture }: Ground): Window => {
+const datumBox = ({ view }: Brush, { picture }: PictureGround): Window => {
   const { x, y } = toPixel(view, picture.datum);
   return { minX: x - 11, minY: y - 11, maxX: x + 50, maxY: y + 19 };
 };
@@ -81,13 +81,13 @@ const markLabels = (brush: Brush, { marks, pointed }: Upon): readonly Said[] =>
     });
 
 /** Radius in pixels of the circle around a finding: its reach where that is of use, else just large enough to be seen. */
-const ringOf = ({ view, size }: Brush, { reach, light }: Mark): number => {
+const ringOf = ({ view, size }: Brush, { reach, light }: PencilMark): number => {
   const pixels = reach * view.scale;
   const least = light ? 5 : 9;
   return pixels > Math.min(size.width, size.height) * 0.25 ? least : Math.max(least, pixels);
 };
 
-const paintRing = (brush: Brush, mark: Mark, { at }: Said, pointed: boolean): void => {
+const paintRing = (brush: Brush, mark: PencilMark, { at }: Said, pointed: boolean): void => {
   const { context, colours } = brush;
   const ring = ringOf(brush, mark);
   context.setLineDash([]);
@@ -100,7 +100,7 @@ const paintRing = (brush: Brush, mark: Mark, { at }: Said, pointed: boolean): vo
   if (mark.heavy) circle(context, at, ring + 5);
 };
 
-const paintTag = (brush: Brush, mark: Mark, { at, text }: Said, box: Window, pointed: boolean): void => {
+const paintTag = (brush: Brush, mark: PencilMark, { at, text }: Said, box: Window, pointed: boolean): void => {
   const { context, colours, family } = brush;
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   const ring = ringOf(brush, mark);
@@ -150,7 +150,7 @@ const paintPlain = (brush: Brush, { text, at, led }: Said, box: Window): void =>
 };
 
 /** Contours that begin from one hole are named together beside it. */
-const holeLabels = (brush: Brush, { picture, chapter }: Ground): readonly Said[] => {
+const holeLabels = (brush: Brush, { picture, chapter }: PictureGround): readonly Said[] => {
   if (!numbersShown(chapter)) return [];
   const window = seen(brush);
   const byPlace = new Map<string, { at: Spot; texts: string[] }>();
@@ -164,7 +164,7 @@ const holeLabels = (brush: Brush, { picture, chapter }: Ground): readonly Said[]
   return [...byPlace.values()].map(({ at, texts }) => plain(brush, toPixel(brush.view, at), texts.join(', '), 8));
 };
 
-const amountLabels = (brush: Brush, { deviations, lengths }: Ground): readonly Said[] =>
+const amountLabels = (brush: Brush, { deviations, lengths }: PictureGround): readonly Said[] =>
   deviations
     .flatMap((d) => extremes(d))
     .filter((e) => e.deviation !== 0)
@@ -174,7 +174,7 @@ const amountLabels = (brush: Brush, { deviations, lengths }: Ground): readonly S
     }));
 
 /** The one that is pointed at comes first and always finds room. */
-const takingLabels = (brush: Brush, { lengths }: Ground, { takings, pointed }: Upon): readonly Said[] =>
+const takingLabels = (brush: Brush, { lengths }: PictureGround, { takings, pointed }: Upon): readonly Said[] =>
   takings
     .toSorted((a, b) => Number(b.shown.key === pointed) - Number(a.shown.key === pointed))
     .flatMap(({ shown, taking }) => {

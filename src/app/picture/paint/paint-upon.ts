@@ -4,14 +4,14 @@ import { type Brush, bundlePath, haloed, inMillimetres, inPixels, penOf, seen, w
 import { type Bundle, layered, whole } from '../bundles.ts';
 import type { ColourName } from '../colours.ts';
 import { scaleBar } from '../scale-bar.ts';
-import type { Ground, Upon } from '../scene.ts';
+import type { PictureGround, Upon } from '../scene.ts';
 import { meets, toPixel } from '../view.ts';
 import { paintCut } from './paint-cut.ts';
 import { type HitBox, paintLabels } from './paint-labels.ts';
 import { paintTakings } from './paint-takings.ts';
 
 /** Gives where marks came to stand, so that a pointer finds them. */
-export const paintUpon = (brush: Brush, ground: Ground, upon: Upon): readonly HitBox[] => {
+export const paintUpon = (brush: Brush, ground: PictureGround, upon: Upon): readonly HitBox[] => {
   inMillimetres(brush);
   paintFallen(brush, ground, upon.fallen);
   paintCut(brush, upon);
@@ -28,7 +28,7 @@ export const paintUpon = (brush: Brush, ground: Ground, upon: Upon): readonly Hi
   return boxes;
 };
 
-const chainsOf = ({ picture }: Ground, owner: string | undefined): readonly ChainView[] =>
+const chainsOf = ({ picture }: PictureGround, owner: string | undefined): readonly ChainView[] =>
   owner === undefined
     ? []
     : picture.layers
@@ -63,14 +63,14 @@ const shade = ({ context, colours, view }: Brush, chains: readonly ChainView[]):
 };
 
 /** Where a slug has fallen there is nothing left. */
-const paintFallen = (brush: Brush, ground: Ground, fallen: readonly string[]): void => {
+const paintFallen = (brush: Brush, ground: PictureGround, fallen: readonly string[]): void => {
   for (const chain of fallen.flatMap((owner) => chainsOf(ground, owner))) {
     brush.context.fillStyle = brush.colours.paper;
     brush.context.fill(wholePath(chain, [whole(chain)], brush.view.scale), 'evenodd');
   }
 };
 
-const paintDatum = (brush: Brush, { picture }: Ground, word: string): void => {
+const paintDatum = (brush: Brush, { picture }: PictureGround, word: string): void => {
   const { context, colours, view, family } = brush;
   const { x, y } = toPixel(view, picture.datum);
   context.strokeStyle = colours.ink;
@@ -90,7 +90,7 @@ const paintDatum = (brush: Brush, { picture }: Ground, word: string): void => {
   haloed(brush, word, x + 9, y + 5, 'ink');
 };
 
-const paintScaleBar = (brush: Brush, { lengths }: Ground): void => {
+const paintScaleBar = (brush: Brush, { lengths }: PictureGround): void => {
   const { context, colours, view, size, family } = brush;
   const bar = scaleBar(view.scale, lengths.unit, Math.min(160, size.width / 3));
   const [left, y] = [16, size.height - 16];

@@ -4,10 +4,10 @@ import type { LayerView } from '../../work/views.ts';
 import { type Brush, inPixels } from '../brush.ts';
 import { type Colours, LIGHT } from '../colours.ts';
 import { layersOf } from '../layers.ts';
-import type { Mark } from '../marks.ts';
+import type { PencilMark } from '../marks.ts';
 import { type Snapped, snapped } from '../places-index.ts';
 import { blockNear, indexOfMoves, type Moves } from '../replayed.ts';
-import { finderOf, type Ground, type Upon } from '../scene.ts';
+import { finderOf, type PictureGround, type Upon } from '../scene.ts';
 import { type Picked, type Tool, taken } from '../tool.ts';
 import {
   centredOn,
@@ -31,7 +31,7 @@ import { paintUpon } from './paint-upon.ts';
 
 export interface Hovered {
   readonly here: Here;
-  readonly mark?: Mark;
+  readonly mark?: PencilMark;
   readonly pixel: Spot;
 }
 
@@ -39,7 +39,7 @@ export interface StageEvents {
   hovered(what: Hovered | undefined): void;
   /** Where the pointer or the cross is, mm, and what it would snap to. */
   at(snap: Snapped | undefined, scale: number): void;
-  clicked(here: Here, mark: Mark | undefined, block: number | undefined): void;
+  clicked(here: Here, mark: PencilMark | undefined, block: number | undefined): void;
   tool(tool: Tool): void;
   picked(what: Picked): void;
   /** The scale of what is seen, pixels per mm. */
@@ -56,7 +56,7 @@ const REACH = { mouse: 8, touch: 18 };
 export class Stage {
   view: View = { scale: 1, x: 0, y: 0 };
   tool: Tool = { kind: 'none' };
-  private ground: Ground | undefined;
+  private ground: PictureGround | undefined;
   private upon: Upon | undefined;
   private size: Size = { width: 0, height: 0 };
   private ratio = 1;
@@ -83,7 +83,7 @@ export class Stage {
     this.events = events;
   }
 
-  show(ground: Ground | undefined, upon: Upon | undefined): void {
+  show(ground: PictureGround | undefined, upon: Upon | undefined): void {
     const before = this.ground?.box;
     const box = ground?.box;
     const other = box !== undefined && JSON.stringify(before) !== JSON.stringify(box);
@@ -123,7 +123,7 @@ export class Stage {
   }
 
   /** The scale bar keeps its strip at the bottom. */
-  private fitting({ box }: Ground): View {
+  private fitting({ box }: PictureGround): View {
     const { width, height } = this.size;
     return fitted(box, { width, height: Math.max(height / 2, height - BAR) }, Math.min(MARGIN, width / 8));
   }
@@ -263,7 +263,7 @@ export class Stage {
     return here.kind === 'nothing' ? undefined : { here, pixel };
   }
 
-  private markAt({ x, y }: Spot): Mark | undefined {
+  private markAt({ x, y }: Spot): PencilMark | undefined {
     const more = this.reach === REACH.touch ? 8 : 2;
     return this.hits.find(({ box }) => x >= box.minX - more && x <= box.maxX + more && y >= box.minY - more && y <= box.maxY + more)?.mark;
   }

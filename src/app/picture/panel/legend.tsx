@@ -5,10 +5,10 @@ import type { Colours } from '../colours.ts';
 import { deviationScale, stepRows } from '../deviation.ts';
 import { type LineStyle, legendOf } from '../layers.ts';
 import { deviationColour, SPAN_OFF, TOLERANCE_OFF } from '../paint/paint-ground.ts';
-import type { Ground } from '../scene.ts';
+import type { PictureGround } from '../scene.ts';
 
 interface LegendProps {
-  readonly ground: Ground;
+  readonly ground: PictureGround;
   readonly colours: Colours;
   /** Pixels per mm of what is seen: the magnification follows it. */
   readonly scale: number;

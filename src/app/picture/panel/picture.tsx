@@ -9,7 +9,7 @@ import { listen } from '../paint/pointing.ts';
 import { type Hovered, Stage, type StageEvents } from '../paint/stage.ts';
 import type { SnapKind } from '../places-index.ts';
 import { decimalsAt, measured, type PictureUnit } from '../scale-bar.ts';
-import { type Ground, groundOf, type Upon } from '../scene.ts';
+import { groundOf, type PictureGround, type Upon } from '../scene.ts';
 import type { Picked, Tool } from '../tool.ts';
 import { saidOf } from '../what-is-here.ts';
 import { Legend } from './legend.tsx';
@@ -120,7 +120,7 @@ export const Picture = (props: PictureProps): ReactNode => {
 
 type StageRef = { readonly current: Stage | null };
 
-const useGround = ({ picture, chapter, deviations = NONE, tolerance = 0 }: PictureProps, lengths: Lengths): Ground | undefined =>
+const useGround = ({ picture, chapter, deviations = NONE, tolerance = 0 }: PictureProps, lengths: Lengths): PictureGround | undefined =>
   useMemo(
     () => (picture === undefined ? undefined : groundOf(picture, chapter, deviations, tolerance, lengths)),
     [picture, chapter, deviations, tolerance, lengths],
@@ -206,7 +206,7 @@ const eventsOf = (newest: { readonly current: Newest }): StageEvents => {
   };
 };
 
-const useShown = (stage: StageRef, props: PictureProps, ground: Ground | undefined): void => {
+const useShown = (stage: StageRef, props: PictureProps, ground: PictureGround | undefined): void => {
   const words = useWords().picture;
   const { findings, chapter, pointed, chosen, moves, kerf = 0, cutUpTo, wire, fallen = NONE, currentBlock, sizes = NONE } = props;
   const takings = chapter === 'drawing' ? sizes : NONE;
