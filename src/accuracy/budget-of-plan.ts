@@ -6,6 +6,8 @@ import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Finding } from '../text/finding.ts';
+import { name as asName, fixed, limit, mm, um } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import { type Budget, errorBudget } from './budget.ts';
 import type { BudgetQuestion, Temperatures, Toleranced } from './budget-question.ts';
 import { find } from './findings.ts';
@@ -58,14 +60,22 @@ export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Findin
   [profile, ...sizes].flatMap((budget) => {
     const { of, total, tolerance, biggest } = budget;
     if (total.value <= tolerance * 1000) return [];
-    const [what, path] = of.kind === 'profile' ? ['the profile', 'tolerance'] : [`${of.name}, ${of.length} mm,`, 'sizes'];
-    return [
-      find(
-        'budget-over-tolerance',
-        `With everything counted ${what} is to be expected within ${total.value.toFixed(1)} µm; ±${(tolerance * 1000).toFixed(1)} µm is asked. ${biggest.sentence}`,
-        { place: { kind: 'field', path } },
-      ),
-    ];
+    const [within, asked] = [um(total.value, fixed(1)), limit(tolerance * 1000, 'µm', fixed(1))];
+    return of.kind === 'profile'
+      ? [
+          find(
+            'budget-over-tolerance/profile',
+            say`With everything counted the profile is to be expected within ${{ within }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+            { place: { kind: 'field', path: 'tolerance' } },
+          ),
+        ]
+      : [
+          find(
+            'budget-over-tolerance/size',
+            say`With everything counted ${{ size: asName(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}, is to be expected within ${{ within }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+            { place: { kind: 'field', path: 'sizes' } },
+          ),
+        ];
   });
 
 const profileOf = (plan: CutPlan): Toleranced => {

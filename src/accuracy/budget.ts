@@ -1,11 +1,12 @@
 /** The error budget: where the error of a profile or of a size comes from, which share is the biggest, and what would lower it. */
 
 import { lagOnArc } from '../physics/cut/corner-error.ts';
+import { positioningOf } from '../physics/cut/machine-leaves.ts';
 import { gapDoubt, shiftInMicrometres } from '../plan/wire/deviation-of-passes.ts';
 import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
-import { saidBy, saidOf } from '../quantity/source.ts';
+import { saidBy } from '../quantity/source.ts';
 import { asText } from '../text/legacy.ts';
 import { name as asName, fixed, quantity, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -73,15 +74,7 @@ interface Share {
 }
 
 const sharesOf = (question: BudgetQuestion): readonly Share[] => {
-  const { machine } = question;
   const key = namer(question);
-  const positioning = shop(
-    'machine.positioning',
-    say('accuracy.machine-positioning')`positioning of the machine`,
-    machine.positioning,
-    'µm',
-    saidOf(machine.name),
-  );
   const share = (what: Cause, name: Text, kind: BudgetRow['kind'], figure: Figure): Share => ({
     what,
     kind,
@@ -99,8 +92,8 @@ const sharesOf = (question: BudgetQuestion): readonly Share[] => {
     ...heatOf(question).map(({ what, kind, figure }) => share(what, figure.name, kind, figure)),
     share('gap', say('accuracy.gap')`error of offset and gap`, 'random', onSides(question, gapOf(question), key('gap'))),
     share('stress', say('accuracy.stress')`stress let go in the block`, 'random', stressOf(question)),
-    share('positioning', say('accuracy.positioning')`positioning of the machine`, 'random', positioning),
-    share('repeatability', say('accuracy.next-piece')`from one piece to the next`, 'random', repeatability),
+    { what: 'positioning', kind: 'random', figure: positioningOf(question.machine) },
+    { what: 'repeatability', kind: 'random', figure: repeatability },
   ];
 };
 

@@ -87,7 +87,9 @@ const practice = (key: string, name: Text, value: number, unit: Figure['unit'], 
   given({ key, name, value, unit, deviation, basis: 'common practice', source: { file: 'common-practice' } });
 
 /** Half of it is doubt: two blocks of one steel differ by more than that. */
-export const stressRate = (family: Family): Figure =>
+export const stressRate = (family: Family): Figure => rates[family];
+
+const rateOf = (family: Family): Figure =>
   practice(
     'stress.rate',
     say('stress.rate')`movement of ${{ family: familyWords[family] }} by stress, µm per mm`,
@@ -96,16 +98,14 @@ export const stressRate = (family: Family): Figure =>
     movement[family] / 2,
   );
 
+const rates = Object.fromEntries((Object.keys(movement) as Family[]).map((family) => [family, rateOf(family)])) as Readonly<
+  Record<Family, Figure>
+>;
+
 export const stressLeft = practice('stress.left', say('accuracy.stress-left')`share of a movement that one skim leaves`, 0.3, '1', 0.1);
 
 /** From one piece to the next with nothing changed: wire diameter and tension, water, picking up. */
-export const repeatability = practice(
-  'repeatability',
-  say('accuracy.repeatability')`from one piece to the next with nothing changed`,
-  0.8,
-  'µm',
-  0.4,
-);
+export const repeatability = practice('repeatability', say('accuracy.repeatability')`from one piece to the next`, 0.8, 'µm', 0.4);
 
 type Named = Applied & { readonly name: Text };
 

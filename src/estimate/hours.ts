@@ -1,9 +1,11 @@
 /** Minutes of one piece: cutting by pass, threading, travel, stops; attended and unattended apart. */
 
 import type { Machine } from '../physics/cut/machine.ts';
+import { workHeight } from '../physics/work-height.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
+import { leafOf } from '../quantity/leaf-of.ts';
 import { saidBy } from '../quantity/source.ts';
 import { count } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -37,13 +39,19 @@ export interface Hours {
 export const counted = (key: string, name: Text, value: number, unit: Unit): Figure =>
   given({ key, name, value, unit, basis: 'drawing', source: saidBy.programRead });
 
-/** A value out of the shop file. */
-export const fromShop = (key: string, name: Text, value: number, unit: Unit, spread = 0): Figure =>
-  given({ key, name, value, unit, basis: 'shop', source: saidBy.shopFile, deviation: value * spread });
+/** A value out of the shop file that holds for as long as these rates do. */
+export const fromShop = (rates: Rates, key: string, name: Text, value: number, unit: Unit, spread = 0): Figure =>
+  leafOf(rates, { key, name, value, unit, basis: 'shop', source: saidBy.shopFile, deviation: value * spread });
+
+/** Minutes that people need, by the rates. */
+export const minutesBy =
+  (rates: Rates) =>
+  (key: string, name: Text, minutes: number): Figure =>
+    fromShop(rates, `shop.minutes.${key}`, name, minutes, 'min', rates.spread);
 
 export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Rates): Hours => {
   const passes = passTimes(tally, plan);
-  const people = (key: string, name: Text, minutes: number): Figure => fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
+  const people = minutesBy(rates);
   const often = (key: string, name: Text, times: number, minutes: Figure): Figure =>
     apply(
       repeated,
@@ -55,7 +63,7 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
     'threading-machine',
     names.threadingMachine,
     tally.machineThreads,
-    fromShop('machine.thread', names.machineThread, machine.threadMinutes, 'min', rates.spread),
+    fromShop(rates, 'machine.thread', names.machineThread, machine.threadMinutes, 'min', rates.spread),
   );
   const byHand = often(
     'threading-hand',
@@ -74,7 +82,7 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
     cuttingMinutes,
     {
       length: counted('program.travel', names.programTravel, tally.travel, 'mm'),
-      feed: fromShop('machine.travel', names.machineTravel, machine.travelFeed, 'mm/min'),
+      feed: fromShop(rates, 'machine.travel', names.machineTravel, machine.travelFeed, 'mm/min'),
     },
     { key: 'hours.travel', name: names.hoursTravel },
   );
@@ -155,16 +163,23 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
       basis: 'drawing',
       source: saidBy.plan,
     }),
-    depth: given({
-      key: 'job.height',
-      name: say('estimate.job-height')`height of the block`,
-      value: plan.height,
-      unit: 'mm',
-      basis: 'drawing',
-      source: saidBy.job,
-    }),
-    feed: fromShop('shop.drilling.feed', say('estimate.shop-drilling-feed')`drilling feed`, rates.drillingFeed, 'mm/min', rates.spread),
-    setting: fromShop('shop.drilling.hole', say('estimate.shop-drilling-hole')`setting one hole`, rates.drillingHole, 'min', rates.spread),
+    depth: workHeight(plan.height),
+    feed: fromShop(
+      rates,
+      'shop.drilling.feed',
+      say('estimate.shop-drilling-feed')`drilling feed`,
+      rates.drillingFeed,
+      'mm/min',
+      rates.spread,
+    ),
+    setting: fromShop(
+      rates,
+      'shop.drilling.hole',
+      say('estimate.shop-drilling-hole')`setting one hole`,
+      rates.drillingHole,
+      'min',
+      rates.spread,
+    ),
   };
   return apply(drillingMinutes, inputs, { key: 'hours.drilling', name: say('estimate.hours-drilling')`start-hole drilling` });
 };

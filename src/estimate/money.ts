@@ -1,6 +1,7 @@
 /** What one piece costs and how the price falls with the quantity. Money in minor units. */
 
 import type { Wire } from '../physics/wire/wire.ts';
+import { wireLeaf } from '../physics/wire/wire-leaves.ts';
 import { spoolShare, wireKilograms, wireMetres } from '../physics/wire/wire-use.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { given } from '../quantity/figure.ts';
@@ -10,7 +11,7 @@ import { count as counting } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { hourly, massCost, powerCost, priceEach, priceTotal, stackShare, sumOf } from './formulas.ts';
-import { fromShop, type Hours } from './hours.ts';
+import { fromShop, type Hours, minutesBy } from './hours.ts';
 import type { Rates } from './rates.ts';
 
 export interface PriceLine {
@@ -33,14 +34,14 @@ export interface WireUse {
 
 /** Wire used up by one piece: it runs at its speed for as long as the machine sparks. */
 export const wireUse = (hours: Hours, wire: Wire): WireUse => {
-  const speed = fromShop('wire.speed', say('estimate.wire-speed')`wire speed`, wire.speed, 'm/min', 0.1);
+  const speed = wireLeaf(wire, 'speed');
   const length = apply(
     wireMetres,
     { minutes: hours.sparking, speed },
     { key: 'wire.length', name: say('estimate.wire-length')`wire used for one piece` },
   );
-  const diameter = fromShop('wire.diameter', say('estimate.wire-diameter')`wire diameter`, wire.diameter, 'mm');
-  const density = fromShop('wire.density', say('estimate.wire-density')`density of the wire`, wire.density, 'g/cm³');
+  const diameter = wireLeaf(wire, 'diameter');
+  const density = wireLeaf(wire, 'density');
   const mass = apply(
     wireKilograms,
     { length, diameter, density },
@@ -51,7 +52,7 @@ export const wireUse = (hours: Hours, wire: Wire): WireUse => {
     mass,
     spools: apply(
       spoolShare,
-      { mass, spool: fromShop('wire.spool', say('estimate.wire-spool')`wire on one spool`, wire.spool, 'kg') },
+      { mass, spool: wireLeaf(wire, 'spool') },
       { key: 'wire.spools', name: say('estimate.wire-spools')`spools used for one piece` },
     ),
   };
@@ -71,8 +72,9 @@ export const priceLines = (
   rates: Rates,
   { stack, metal }: Shared = { stack: 1 },
 ): readonly PriceLine[] => {
-  const labour = fromShop('shop.labour', names.shopLabour, rates.labourHour, 'money/h');
-  const people = (key: string, name: Text, minutes: number): Figure => fromShop(`shop.minutes.${key}`, name, minutes, 'min', rates.spread);
+  const hourRate = (key: string, name: Text, value: number): Figure => fromShop(rates, `shop.${key}`, name, value, 'money/h');
+  const labour = hourRate('labour', names.shopLabour, rates.labourHour);
+  const people = minutesBy(rates);
   const cost = (key: string, name: Text, minutes: Figure, rate: Figure): Figure =>
     apply(hourly, { minutes, rate }, { key: `price.${key}`, name });
   const handling = sumOf(
@@ -90,19 +92,12 @@ export const priceLines = (
   const lines: readonly (readonly ['job' | 'run', Figure])[] = [
     ['job', cost('programming', names.programmingCost, hours.programming, labour)],
     ['job', cost('set-up', names.setUpCost, hours.setUp, labour)],
-    ['run', cost('machine', names.machine, hours.total, fromShop('shop.machine', names.shopMachine, rates.machineHour, 'money/h'))],
+    ['run', cost('machine', names.machine, hours.total, hourRate('machine', names.shopMachine, rates.machineHour))],
     ['run', cost('people', names.people, handling, labour)],
-    ['run', cost('drilling', names.drilling, hours.drilling, fromShop('shop.drilling', names.shopDrilling, rates.drillingHour, 'money/h'))],
-    [
-      'run',
-      apply(
-        massCost,
-        { mass: use.mass, price: fromShop('wire.price', names.wirePrice, wire.price, 'money/kg') },
-        { key: 'price.wire', name: names.priceWire },
-      ),
-    ],
-    ['run', cost('filters', names.filters, hours.sparking, fromShop('shop.filters', names.shopFilters, rates.filtersHour, 'money/h'))],
-    ['run', cost('resin', names.resin, hours.sparking, fromShop('shop.resin', names.shopResin, rates.resinHour, 'money/h'))],
+    ['run', cost('drilling', names.drilling, hours.drilling, hourRate('drilling', names.shopDrilling, rates.drillingHour))],
+    ['run', apply(massCost, { mass: use.mass, price: wireLeaf(wire, 'price') }, { key: 'price.wire', name: names.priceWire })],
+    ['run', cost('filters', names.filters, hours.sparking, hourRate('filters', names.shopFilters, rates.filtersHour))],
+    ['run', cost('resin', names.resin, hours.sparking, hourRate('resin', names.shopResin, rates.resinHour))],
     ['run', powerLine(hours, rates)],
   ];
   const all = lines.map(([per, figure]): PriceLine => ({ cost: figure, per: per === 'run' && stack === 1 ? 'piece' : per }));
@@ -114,8 +109,8 @@ const powerLine = (hours: Hours, rates: Rates): Figure =>
     powerCost,
     {
       minutes: hours.total,
-      power: fromShop('shop.power', say('estimate.shop-power')`mean power`, rates.power, 'kW', 0.1),
-      price: fromShop('shop.power-price', say('estimate.shop-power-price')`price of power`, rates.powerPrice, 'money/kWh'),
+      power: fromShop(rates, 'shop.power', say('estimate.shop-power')`mean power`, rates.power, 'kW', 0.1),
+      price: fromShop(rates, 'shop.power-price', say('estimate.shop-power-price')`price of power`, rates.powerPrice, 'money/kWh'),
     },
     { key: 'price.power', name: say('estimate.price-power')`Power` },
   );
@@ -131,7 +126,7 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
   const once = of('job', say('estimate.job')`cost once for the job`);
   const own = of('piece', say('estimate.piece')`cost of each piece`);
   const run = of('run', say('estimate.run')`cost of each stack`);
-  const margin = fromShop('shop.margin', say('estimate.shop-margin')`margin`, rates.margin, '1');
+  const margin = fromShop(rates, 'shop.margin', say('estimate.shop-margin')`margin`, rates.margin, '1');
   return [...new Set(quantities)]
     .toSorted((a, b) => a - b)
     .map((count) => {
@@ -180,7 +175,6 @@ const names = phrases('cost', {
   people: say`Stops, loading and measuring`,
   drilling: say`Start holes`,
   shopDrilling: say`drilling rate`,
-  wirePrice: say`price of the wire`,
   priceWire: say`Wire`,
   filters: say`Filters`,
   shopFilters: say`filters`,

@@ -2,9 +2,9 @@
 
 import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
-import { workHeight } from '../physics/cut/cut-figures.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import { massOf } from '../physics/material/piece-mass.ts';
+import { workHeight } from '../physics/work-height.ts';
 import type { CheckRow } from '../quantity/check.ts';
 import { say } from '../text/say.ts';
 import { lapOf } from './path/lap.ts';

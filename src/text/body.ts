@@ -11,7 +11,14 @@ export interface TextBody {
 }
 
 export const bodyOf = (text: Text): TextBody => text as unknown as TextBody;
-export const textOf = (body: TextBody): Text => body as unknown as Text;
+/** A text put into a string would silently become '[object Object]': the compiler lets that pass, so it throws. */
+const guarded: object = {
+  toString: (): never => {
+    throw new Error('A text is printed for a reader; it cannot be put into a string.');
+  },
+};
+
+export const textOf = (body: TextBody): Text => Object.assign(Object.create(guarded), body) as Text;
 
 /** The text under this key, unless it has one already. */
 export const keyed = (text: Text, key: string): Text => {

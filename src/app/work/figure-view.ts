@@ -1,16 +1,16 @@
 /** Figures as the page shows them, and the tree behind one of them. */
 
 import type { Figure } from '../../quantity/figure.ts';
-import { printSource } from '../../text/print/explain.ts';
+import { identityOf, printSource } from '../../text/print/explain.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Shown, WhyTree } from './views.ts';
 
 export const shown = ({ key, name, value, unit, low, high }: Figure): Shown => ({ key, name: printPlain(name), value, unit, low, high });
 
 /** A figure that goes in at several places is told in full once. */
-export const whyTree = (figure: Figure, told = new Set<Figure>()): WhyTree => {
-  const again = told.has(figure);
-  told.add(figure);
+export const whyTree = (figure: Figure, told = new Set<unknown>()): WhyTree => {
+  const again = told.has(identityOf(figure));
+  told.add(identityOf(figure));
   return {
     shown: shown(figure),
     basis: figure.basis,

@@ -42,7 +42,7 @@ const sizeLine = (budget: Budget): string => {
   const { of, total, tolerance, biggest } = budget;
   const name = of.kind === 'size' ? `${of.name}, ${Number(of.length.toFixed(4))} mm` : 'The profile';
   const holds = total.value <= tolerance * 1000 ? 'is held' : 'is not sure to be held';
-  return `${name}: ${total.value.toFixed(1)} µm are to be expected, so that ±${(tolerance * 1000).toFixed(1)} µm ${holds}. ${biggest.sentence}`;
+  return `${name}: ${total.value.toFixed(1)} µm are to be expected, so that ±${(tolerance * 1000).toFixed(1)} µm ${holds}. ${printPlain(biggest.sentence)}`;
 };
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

@@ -3,7 +3,7 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
-import { printSource } from '../../text/print/explain.ts';
+import { identityOf, printSource } from '../../text/print/explain.ts';
 import { printFigure } from '../../text/print/figure.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
@@ -23,7 +23,7 @@ export const annex = (facts: JobFacts, cut: CutFacts): Paper => ({
 });
 
 const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): readonly PaperBlock[] => {
-  const told = new Map<Figure, number>();
+  const told = new Map<unknown, number>();
   return questionsOf(cut, estimate).flatMap(({ title, figure }): readonly PaperBlock[] => [
     { kind: 'heading', text: title },
     table(rowsOf(figure, 0, told, estimate?.currency)),
@@ -58,13 +58,18 @@ const table = (rows: readonly (readonly string[])[]): PaperBlock => ({
 });
 
 /** What went into a figure stands under it, a dot further in; each figure has its number, by which it is pointed at later. */
-const rowsOf = (figure: Figure, depth: number, told: Map<Figure, number>, currency: string | undefined): readonly (readonly string[])[] => {
-  const before = told.get(figure);
+const rowsOf = (
+  figure: Figure,
+  depth: number,
+  told: Map<unknown, number>,
+  currency: string | undefined,
+): readonly (readonly string[])[] => {
+  const before = told.get(identityOf(figure));
   const name = `${'· '.repeat(depth)}${printPlain(figure.name)}`;
   const value = printFigure(figure, currency === undefined ? {} : { currency });
   if (before !== undefined) return [['', name, value, `as number ${before}`]];
   const number = told.size + 1;
-  told.set(figure, number);
+  told.set(identityOf(figure), number);
   return [[String(number), name, value, whence(figure)], ...figure.from.flatMap((f) => rowsOf(f, depth + 1, told, currency))];
 };
 

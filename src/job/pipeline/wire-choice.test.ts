@@ -7,6 +7,7 @@ import { wireLines } from '../../documents/part/wire-lines.ts';
 import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
 import { wireTried } from '../../plan/wire/choose-wire.ts';
+import { deviationOf } from '../../quantity/figure.ts';
 import type { WireRow, WireTable } from '../../result/wires.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { printPlain } from '../../text/print/print.ts';
@@ -183,6 +184,11 @@ describe('the wires in an answer', () => {
     const more = answer.figures.get('wire.choice');
     const other = answer.figures.get('wire.brass-0.25.each');
     expect(more?.value).toBeCloseTo((other?.value ?? 0) - hours(facts).estimate.each.value, 6);
+    const [runnerUp, taken] = more?.from ?? [];
+    // What both pay alike moves neither against the other: the shop's minutes and the model are the same leaves in both prices.
+    expect(deviationOf(there(more))).toBeLessThan(0.5 * Math.hypot(deviationOf(there(runnerUp)), deviationOf(there(taken))));
+    const stop = [...there(more).shares.keys()].filter((leaf) => leaf.key === 'shop.minutes.stop');
+    expect(stop).toHaveLength(1);
     expect(stages.filter((s) => s.startsWith('the whole job with')).length).toBe(die.shop.wires.length);
   });
 

@@ -3,14 +3,16 @@
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import type { Source } from '../../quantity/source.ts';
-import { saidBy, saidOf } from '../../quantity/source.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 import * as model from '../starting-model.ts';
+import { wireLeaf } from '../wire/wire-leaves.ts';
+import { workHeight } from '../work-height.ts';
 import { areaRate, heightShare, wireShare } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
 import { roughFormError, sparksPerLength, wireSpan } from './form-error.ts';
+import { formFloorOf, servoLimitOf } from './machine-leaves.ts';
 import { wireSize } from './spark-gap.ts';
 
 export interface CutFigures {
@@ -25,34 +27,18 @@ export interface CutFigures {
   readonly roughFormError: Figure;
 }
 
-/** What the wire cuts through, mm. */
-export const workHeight = (height: number): Figure => told('cut.height', say('cut.height')`height of the work`, height, 'mm', saidBy.job);
-
 /** The conditions must have passed checkCut without a refusal. */
 export const cutFigures = (conditions: CutConditions): CutFigures => {
   const { wire, machine } = conditions;
-  const diameter = told('cut.wire', say('cut.wire')`wire diameter`, wire.diameter, 'mm', saidOf(wire.name));
+  const diameter = wireLeaf(wire, 'diameter');
   const height = workHeight(conditions.height);
-  const floor = told(
-    'machine.form-floor',
-    say('cut.machine-form-floor')`the machine's own form error`,
-    machine.formFloor,
-    'µm',
-    saidOf(machine.name),
-  );
+  const floor = formFloorOf(machine);
   const wirePart = apply(wireShare, { d: diameter, scale: model.wireScale, power: model.wirePower }, { key: 'cut.wire-share' });
   const heightPart = apply(heightShare, { height, thin: model.thinScale, tall: model.tallScale }, { key: 'cut.height-share' });
   return {
     diameter,
     height,
-    limit: told(
-      'machine.servo-limit',
-      say('cut.machine-servo-limit')`servo limit`,
-      machine.servoLimit,
-      'mm/min',
-      saidOf(machine.name),
-      machine.servoLimit * model.servoSpread,
-    ),
+    limit: servoLimitOf(machine),
     floor,
     size: apply(wireSize, { d: diameter, reference: model.finishWire }, { key: 'cut.size' }),
     rate: rateFigure(conditions, wirePart, heightPart),
@@ -88,7 +74,7 @@ const roughForm = ({ wire }: CutConditions, { height, floor, wirePart, heightPar
       reference: model.formRough,
       push: apply(sparksPerLength, { wire: wirePart, heightShare: heightPart, height }, { key: 'cut.push' }),
       span: apply(wireSpan, { height, guides: model.guideDistance }, { key: 'cut.span' }),
-      tension: told('cut.tension', say('cut.tension')`wire tension`, wire.tension, 'N', saidOf(wire.name)),
+      tension: wireLeaf(wire, 'tension'),
       floor,
       ...referenceCut(),
     },

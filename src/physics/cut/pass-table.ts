@@ -3,16 +3,17 @@
 import { z } from 'zod';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula, type Input } from '../../quantity/formula.ts';
-import { saidBy, saidOf } from '../../quantity/source.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { say } from '../../text/say.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
 import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
+import { wireLeaf } from '../wire/wire-leaves.ts';
+import { workHeight } from '../work-height.ts';
 import { areaRateFromFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
-import { told, workHeight } from './cut-figures.ts';
 import { called, type LadderRow, ladderRows } from './pass-rows.ts';
 import { kerf } from './spark-gap.ts';
 import { damageDepth, recastLayer } from './surface.ts';
@@ -89,7 +90,7 @@ const energiesOf = ({ passes }: PassTable): NonEmpty<number> => mapFilled(passes
 
 /** Where the wire runs, pass by pass, beside what the model says. The gap of the last pass is what its offset says: nothing is left to take. */
 const placesOf = ({ wire }: CutConditions, passes: NonEmpty<readonly [Pass, LadderRow]>): NonEmpty<LadderRow> => {
-  const d = told('cut.wire', say('cut.wire')`wire diameter`, wire.diameter, 'mm', saidOf(wire.name));
+  const d = wireLeaf(wire, 'diameter');
   let before: Figure | undefined;
   return mapFilled(passes, ([pass, modelled], i) => {
     const offset = entered(called(i, 'offset'), pass.offset, 'mm', 0);

@@ -1,13 +1,13 @@
 /** Whether another process could do the job instead of the wire: flame, plasma, laser and abrasive water jet, each with its reason in numbers. */
 
-import { type Figure, given } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printNumber } from '../../text/print/figure.ts';
 import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
+import { workHeight } from '../work-height.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import { jetFeedFor, thermalFeedFor } from './other-feeds.ts';
 import type { OtherEdge, OtherQuestion, OtherWay, OtherWays } from './other-question.ts';
@@ -60,14 +60,7 @@ const edgeSlope: Formula<'u' | 'thickness'> = {
 
 const edgeOf = (row: ProcessRow, question: OtherQuestion): OtherEdge => {
   const key = (what: string): string => `other.${row.name.replace(' ', '-')}.${what}`;
-  const thickness = given({
-    key: 'other.thickness',
-    name: say('other-process.other-thickness')`thickness`,
-    value: question.thickness,
-    unit: 'mm',
-    basis: 'shop',
-    source: saidBy.job,
-  });
+  const thickness = workHeight(question.thickness);
   const zone = zoneOf(row, thickness, key('perpendicularity'));
   const { roughness, ra } = roughnessOf(row, thickness, key('roughness'));
   return {

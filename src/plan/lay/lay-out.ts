@@ -3,8 +3,8 @@
 import type { Contour } from '../../geometry/contour.ts';
 import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import { workHeight } from '../../physics/cut/cut-figures.ts';
 import { massOf, pieceOf } from '../../physics/material/piece-mass.ts';
+import { workHeight } from '../../physics/work-height.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';

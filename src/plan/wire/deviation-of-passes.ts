@@ -1,13 +1,12 @@
 /** How far the finished surface may lie from the drawing: what is systematic added, what is random by root of squares. */
 
 import type { CutConditions } from '../../physics/cut/conditions.ts';
+import { positioningOf } from '../../physics/cut/machine-leaves.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { gapFactor } from '../../physics/starting-model.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import { saidOf } from '../../quantity/source.ts';
 import { say } from '../../text/say.ts';
-import type { Text } from '../../text/text.ts';
 
 export const profileDeviation: Formula<'formError' | 'positioning' | 'gap' | 'doubt'> = {
   name: say('wire.profile-deviation')`profile deviation to be expected`,
@@ -29,13 +28,11 @@ export const deviationNow = ({ machine, factors }: CutConditions, formError: num
 
 export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figure => {
   const { machine, factors } = conditions;
-  const shop = (key: string, name: Text, value: number, unit: 'µm' | '1'): Figure =>
-    given({ key, name, value, unit, basis: 'shop', source: saidOf(machine.name) });
   return apply(
     profileDeviation,
     {
       formError: last.formError,
-      positioning: shop('machine.positioning', say('wire.machine-positioning')`positioning of the machine`, machine.positioning, 'µm'),
+      positioning: positioningOf(machine),
       gap: last.gap,
       doubt: gapDoubt(factors?.gap),
     },

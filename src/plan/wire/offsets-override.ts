@@ -3,9 +3,10 @@
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { stockByOffset } from '../../physics/cut/pass-table.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { wireLeaf } from '../../physics/wire/wire-leaves.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
-import { saidBy, saidOf } from '../../quantity/source.ts';
+import { saidBy } from '../../quantity/source.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, name, type Part, quantities, quantity, term, um } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -26,14 +27,7 @@ const SAME = 1e-9;
 export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number[], wire: Wire): OffsetRows => {
   const low = offsets.findIndex((o) => o <= wire.diameter / 2);
   if (low >= 0) return { rows, findings: [belowWire(low, offsets[low]!, wire)] };
-  const d = given({
-    key: 'cut.wire',
-    name: say('wire.cut-wire')`wire diameter`,
-    value: wire.diameter,
-    unit: 'mm',
-    basis: 'shop',
-    source: saidOf(wire.name),
-  });
+  const d = wireLeaf(wire, 'diameter');
   const set = rows.map((row, i) => rowWith(row, offsets[i]!, i === rows.length - 1, d));
   const last = rows.at(-1)!;
   const shift = Math.abs(offsets.at(-1)! - last.offset.value);

@@ -27,12 +27,16 @@ export interface Explanation {
 /** A citation by its name, which is a proper one; whoever gave the number in the words of the reader. */
 export const printSource = (source: Source, reader: Reader = HOUSE): string => ('file' in source ? source.file : print(source, reader));
 
+/** By which a figure is known again: an exact leaf may be made wherever it is needed, and is the same by what it says. */
+export const identityOf = (figure: Figure): unknown =>
+  figure.from.length > 0 || figure.shares.size > 0 ? figure : `${figure.key} ${figure.value} ${printSource(figure.source)}`;
+
 /** A figure that goes in at several places is told in full once, where it first comes up. */
 export const explain = (figure: Figure, printing: Printing = {}): Explanation => explainOnce(figure, printing, new Set());
 
-const explainOnce = (figure: Figure, printing: Printing, seen: Set<Figure>): Explanation => {
-  const told = seen.has(figure);
-  seen.add(figure);
+const explainOnce = (figure: Figure, printing: Printing, seen: Set<unknown>): Explanation => {
+  const told = seen.has(identityOf(figure));
+  seen.add(identityOf(figure));
   return {
     key: figure.key,
     name: printPlain(figure.name),
