@@ -2,6 +2,8 @@
 
 import { memoryOf } from '../job/memory.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../job/what-if/comparing.ts';
+import { printPlain } from '../text/print/print.ts';
+import { isText } from '../text/within.ts';
 import { BadInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -20,9 +22,12 @@ export const compare = (file: string, options: CompareCommand, out: Out): number
   const comparison = time === undefined ? compared : { ...compared, time };
   out.progress.tell('following the price over the finish', 0.7);
   const curve = comparison.kind === 'compared' ? priceCurve(run) : [];
-  out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, withoutShares, 2) : comparisonText(comparison, curve));
+  out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, plain, 2) : comparisonText(comparison, curve));
   return comparison.kind === 'compared' ? 0 : 1;
 };
 
-/** A figure is told by its value and range; its tree is for `why`. */
-const withoutShares = (key: string, value: unknown): unknown => (key === 'shares' || key === 'from' ? undefined : value);
+/** Texts are printed; a figure is told by its value and range, its tree is for `why`. */
+const plain = (key: string, value: unknown): unknown => {
+  if (isText(value)) return printPlain(value);
+  return key === 'shares' || key === 'from' ? undefined : value;
+};

@@ -1,5 +1,6 @@
 /** What-ifs that are about time: other starts and orders, with when each is done and whom it needs. */
 import type { Moment } from '../estimate/clock/moment.ts';
+import type { Text } from '../text/text.ts';
 
 /** Moments on the clock of the shop; all else min, for all pieces together. */
 export interface TimeOutcome {
@@ -18,7 +19,7 @@ export interface TimeOutcome {
 export interface TimeRow {
   readonly what: 'run order' | 'night start';
   /** As one would say it to the customer. */
-  readonly sentence: string;
+  readonly sentence: Text;
   readonly outcome: TimeOutcome;
   /** Minutes by which it is done before the job as asked; less than 0 when later. */
   readonly sooner: number;
@@ -32,5 +33,5 @@ export interface TimeComparison {
   /** What is worth most first. */
   readonly rows: readonly TimeRow[];
   /** Which order to run, and why. */
-  readonly advice: string;
+  readonly advice: Text;
 }

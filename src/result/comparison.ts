@@ -1,6 +1,7 @@
 /** What a comparison found: the job as asked, its changes ranked by what they save, price over finish. */
 
 import type { Figure } from '../quantity/figure.ts';
+import type { Text } from '../text/text.ts';
 import type { TimeComparison } from './comparison-time.ts';
 
 export interface Outcome {
@@ -17,27 +18,28 @@ export interface Outcome {
 /** Values of the job file that make the job so; left out where no value of it says so. */
 export type JobChange = Readonly<Record<string, unknown>>;
 
-export type Compared =
+/** `Said`: texts, or what a page has printed of them. */
+export type Compared<Said = Text> =
   | {
       readonly kind: 'can';
       readonly what: string;
-      readonly sentence: string;
+      readonly sentence: Said;
       readonly outcome: Outcome;
       readonly saves: number;
       readonly change?: JobChange;
     }
-  | { readonly kind: 'cannot'; readonly what: string; readonly sentence: string; readonly reason: string };
+  | { readonly kind: 'cannot'; readonly what: string; readonly sentence: Said; readonly reason: Said };
 
-export type Comparison =
+export type Comparison<Said = Text> =
   | {
       readonly kind: 'compared';
       readonly currency: string;
       readonly now: Outcome;
-      readonly rows: readonly Compared[];
+      readonly rows: readonly Compared<Said>[];
       /** Other starts and orders; none where the job cannot be laid on the clock. */
       readonly time?: TimeComparison;
     }
-  | { readonly kind: 'cannot'; readonly reason: string };
+  | { readonly kind: 'cannot'; readonly reason: Said };
 
 /** One point of price against finish: Ra asked for and reached, µm, and the price of one piece. */
 export interface PricePoint {

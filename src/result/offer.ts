@@ -1,12 +1,14 @@
 /** What a quotation offers besides its price: how long it holds, and what would be cheaper. */
 
+import type { Text } from '../text/text.ts';
+
 /** A change to the job that would save money, worked out by running the job again. */
 export interface Cheaper {
   /** What would change, as one would say it to the customer. */
-  readonly sentence: string;
+  readonly sentence: Text;
   /** Minor money units saved on each piece. */
   readonly saves: number;
-  readonly printed: string;
+  readonly currency: string;
 }
 
 export interface Offer {

@@ -11,13 +11,13 @@ import '../look/replay.css';
 export interface WhatIfsProps {
   /** What the answer speaks of: another object with every answer; nothing is asked while undefined. */
   readonly about: unknown;
-  readonly ask: () => Promise<Comparison>;
+  readonly ask: () => Promise<Comparison<string>>;
   readonly numbers: Pick<Numbers, 'money' | 'finish' | 'within' | 'duration'>;
   /** Job keys that make the job so; `name` is that of the step of undo. */
   readonly onTry: (name: string, change: Readonly<Record<string, unknown>>) => void;
 }
 
-type Able = Extract<Compared, { kind: 'can' }>;
+type Able = Extract<Compared<string>, { kind: 'can' }>;
 
 export const WhatIfs = ({ about, ask, numbers, onTry }: WhatIfsProps): ReactNode => {
   const words = useWords().price;
@@ -122,7 +122,7 @@ const Try = ({ row, onTry }: { readonly row: Able; readonly onTry: WhatIfsProps[
   );
 };
 
-const Impossible = ({ rows }: { readonly rows: readonly Extract<Compared, { kind: 'cannot' }>[] }): ReactNode => {
+const Impossible = ({ rows }: { readonly rows: readonly Extract<Compared<string>, { kind: 'cannot' }>[] }): ReactNode => {
   const words = useWords().price;
   return rows.length === 0 ? null : (
     <details>

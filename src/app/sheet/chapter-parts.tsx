@@ -1,6 +1,5 @@
 /** Strip, replay, program, deviation, wall, curve and what-ifs joined to an open sheet, each for the chapter it belongs to. */
 import { type ReactNode, useCallback, useEffect } from 'react';
-import type { Comparison } from '../../result/comparison.ts';
 import { paths } from '../../server/message/answers.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { UnderGlass } from '../chart/cut-surface.tsx';
@@ -213,7 +212,7 @@ export const PriceParts = ({ sheet, numbers }: PartProps): ReactNode => {
     <>
       <WhatIfs
         about={about}
-        ask={() => sheet.aside.ask(async (worker): Promise<Comparison> => toldComparison(await worker.whatIfs(), sheet.tell))}
+        ask={() => sheet.aside.ask(async (worker) => toldComparison(await worker.whatIfs(), sheet.tell))}
         numbers={numbers}
         onTry={(name, change) => sheet.actions.edit(name, change)}
       />

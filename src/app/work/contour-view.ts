@@ -3,16 +3,15 @@
 import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
 import { mass } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import type { ContourView } from './views.ts';
+import type { ContourView, Untold } from './views.ts';
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */
-export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView[] => {
+export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
   const planned = new Map((facts && cutOf(facts)?.contours)?.map((c) => [c.loop, c]));
   const proven = new Map((facts && programOf(facts)?.proof.contours)?.map((c) => [c.loop, c]));
   const loops = drawing.loops
     .filter((l) => !l.hidden)
-    .map((loop): ContourView => {
+    .map((loop): ContourView<Untold> => {
       const c = planned.get(loop.id);
       const p = proven.get(loop.id);
       return {
@@ -34,19 +33,19 @@ const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
   return byHand !== undefined && Object.hasOwn(byHand, id) ? (byHand[id] ?? []) : [];
 };
 
-const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView> => ({
+const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Untold>> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
-  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: printPlain(c.tab.reason) } }),
+  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
   piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
 });
 
-const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView[] => {
+const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
   const cuts = new Map((facts && cutOf(facts)?.plan.openCuts)?.map((o, i) => [o.chain, { ...o, number: i + 1 }]));
   const proven = new Map((facts && programOf(facts)?.proof.open)?.map((o) => [o.chain, o]));
   return drawing.openChains
     .filter((o) => !o.hidden)
-    .map((line): ContourView => {
+    .map((line): ContourView<Untold> => {
       const cut = cuts.get(line.id);
       const p = proven.get(line.id);
       return {

@@ -5,10 +5,10 @@ import { cutOf, type JobFacts, plannedOf, programOf } from '../../result/facts.t
 import type { CutFacts, ProgramFacts } from '../../result/outcome-facts.ts';
 import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';
-import type { ChainView, LayerView, PictureView } from './views.ts';
+import type { ChainView, LayerView, PictureView, Untold } from './views.ts';
 
 /** A drawing alone can be shown, and what is known of its cut besides. None where the drawing holds nothing that could be shown. */
-export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): PictureView | undefined => {
+export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): PictureView<Untold> | undefined => {
   const plan = facts && plannedOf(facts)?.plan;
   const cut = facts && cutOf(facts);
   const loops = drawing.loops.filter((l) => !l.hidden);

@@ -120,7 +120,7 @@ export const toldWhy = (tree: WhyTree<Untold>, tell: Tell): WhyTree => ({
 });
 
 /** What-ifs with what changes and why something cannot be tried. */
-export const toldComparison = (comparison: Comparison, tell: Tell): Comparison =>
+export const toldComparison = (comparison: Comparison, tell: Tell): Comparison<string> =>
   comparison.kind === 'cannot'
     ? { ...comparison, reason: tell(comparison.reason) }
     : {

@@ -11,7 +11,7 @@ import { printMoney } from '../../text/print/money.ts';
 import { accuracy } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { shown } from './figure-view.ts';
-import type { Shown, TableView } from './views.ts';
+import type { Shown, TableView, Untold } from './views.ts';
 
 type Estimate = HoursFacts['estimate'];
 type Budgets = NonNullable<CutFacts['budgets']>;
@@ -124,10 +124,10 @@ export const othersView = (otherWays: OtherWays): TableView => ({
 });
 
 /** Every wire of the shop carried through the whole job, the one that was taken marked. */
-export const wiresView = (wires: WireTable): TableView => ({
+export const wiresView = (wires: WireTable): TableView<Untold> => ({
   columns: [left('Wire'), ...['Passes', 'Machine', 'Each', 'Ra', 'Holds'].map(right), left('')],
-  rows: wires.rows.map((row): readonly Cell[] => {
-    if (row.kind === 'drops out') return [row.name, '', '', '', '', '', printPlain(row.reason)];
+  rows: wires.rows.map((row): readonly (Untold | Shown)[] => {
+    if (row.kind === 'drops out') return [row.name, '', '', '', '', '', row.reason];
     const { passes, minutes, each, finish, accuracy: within } = row.outcome;
     const from = row.kind === 'at least' ? 'from ' : '';
     return [
@@ -141,5 +141,5 @@ export const wiresView = (wires: WireTable): TableView => ({
     ];
   }),
   marked: wires.rows.findIndex((r) => r.id === wires.chosen),
-  note: printPlain(wires.sentence),
+  note: wires.sentence,
 });

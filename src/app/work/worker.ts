@@ -18,12 +18,18 @@ import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
 import { programOf } from '../../result/facts.ts';
 import { setting } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews, foundView } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
-import { words } from './sentence-view.ts';
+import { words as plainPart } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
 import type { Sheet, Untold } from './views.ts';
+
+const words = phrases('page.worker', {
+  noJob: say`There is no job yet.`,
+  noProgram: say`A program can be proven once the job itself has one: its set-up is taken.`,
+});
 
 // The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.
 z.config({ jitless: true });
@@ -55,7 +61,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet<Untol
     const line = first === undefined ? '' : printPlain(first.text);
     return {
       answer: 'bad input',
-      sentence: [words(first?.text ?? '')],
+      sentence: [plainPart(first?.text ?? '')],
       findings: findingViews(asked.findings, new Set(), 1),
       assumed: [],
       figures: [],
@@ -89,11 +95,9 @@ const worker: JobWorker = {
     return figure === undefined ? undefined : whyTree(figure);
   },
   whatIfs: () => {
-    if (last === undefined) return { kind: 'cannot', reason: 'There is no job yet.' };
+    if (last === undefined) return { kind: 'cannot', reason: words.noJob };
     const compared = compareJob(last.run);
-    return compared.kind === 'bad input'
-      ? { kind: 'cannot', reason: compared.findings.map((f) => printPlain(f.text)).join(' ') }
-      : compared;
+    return compared.kind === 'bad input' ? { kind: 'cannot', reason: sentences(compared.findings.map((f) => f.text)) } : compared;
   },
   curve: () => (last === undefined || answered()?.facts.outcome.answer !== 'yes' ? [] : priceCurve(last.run)),
   deviation: (loop) => {
@@ -121,15 +125,14 @@ const worker: JobWorker = {
   },
   prove: (program) => {
     const setup = answered()?.proven?.setup;
-    if (last === undefined || setup === undefined)
-      return { kind: 'cannot', sentence: 'A program can be proven once the job itself has one: its set-up is taken.' };
+    if (last === undefined || setup === undefined) return { kind: 'cannot', sentence: words.noProgram };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
     if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map(foundView), text: '' };
     const { verdict, findings } = proven.proof;
     return { kind: 'judged', verdict, findings: findings.map(foundView), text: proofText(proven.proof) };
   },
   correct: (measured) => {
-    if (last === undefined) return { kind: 'cannot', sentence: 'There is no job yet.' };
+    if (last === undefined) return { kind: 'cannot', sentence: words.noJob };
     const answer = correctJob(last.run, { measured });
     if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings.map(foundView) };
     if (answer.kind === 'cannot') return { kind: 'cannot', sentence: answer.sentence };

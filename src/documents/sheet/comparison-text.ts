@@ -4,15 +4,18 @@ import type { Comparison, Outcome, PricePoint } from '../../result/comparison.ts
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column } from '../paper.ts';
 import { tableText, wrapped } from '../text.ts';
 import { timeText } from './comparison-time-text.ts';
 
 export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[]): string => {
-  if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${comparison.reason}`, '');
+  if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${printPlain(comparison.reason)}`, '');
   const { currency, now, rows } = comparison;
   const money = (minor: number): string => printMoney(minor, currency);
-  const able = rows.flatMap((r) => (r.kind === 'can' ? [[r.sentence, ...cells(r.outcome, money), signed(r.saves, money)]] : []));
+  const able = rows.flatMap((r) =>
+    r.kind === 'can' ? [[printPlain(r.sentence), ...cells(r.outcome, money), signed(r.saves, money)]] : [],
+  );
   const table = tableText({
     kind: 'table',
     columns: [
@@ -26,7 +29,9 @@ export const comparisonText = (comparison: Comparison, curve: readonly PricePoin
     ],
     rows: [['As asked', ...cells(now, money), ''], ...able],
   });
-  const cannot = rows.flatMap((r) => (r.kind === 'cannot' ? [wrapped(`${r.sentence}: no. ${r.reason}`, '  - ')] : []));
+  const cannot = rows.flatMap((r) =>
+    r.kind === 'cannot' ? [wrapped(`${printPlain(r.sentence)}: no. ${printPlain(r.reason)}`, '  - ')] : [],
+  );
   const steps = curve.map((p, i) => [
     `Ra ${p.finish}`,
     money(p.each),

@@ -3,6 +3,7 @@ import { printMoment } from '../../estimate/clock/moment.ts';
 import type { TimeComparison, TimeOutcome } from '../../result/comparison-time.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column } from '../paper.ts';
 import { tableText, wrapped } from '../text.ts';
 
@@ -24,7 +25,9 @@ export const timeText = ({ currency, now, rows, advice }: TimeComparison): strin
     ],
     note: 'Of the shift: how long the machine is taken up while somebody is in the shop. Worth: those hours and those of people, at your rates; it is not in the price.',
   });
-  return [table, ...rows.map((r, i) => wrapped(`${r.sentence}.`, `  ${i + 1}  `)), wrapped(advice, '  ')].join('\n');
+  return [table, ...rows.map((r, i) => wrapped(`${printPlain(r.sentence)}.`, `  ${i + 1}  `)), wrapped(printPlain(advice), '  ')].join(
+    '\n',
+  );
 };
 
 const worthText = (minor: number, currency: string): string =>

@@ -72,6 +72,9 @@ const stackSentence = ({ stack, thickness }: NestFacts): string => {
   return `${sheets} sheets in one stack, ${Number(height.value.toFixed(2))} mm high with ${Number(gap.value.toFixed(3))} mm between two of them for bow and burr.${could}`;
 };
 
+/** Nothing was laid. */
+export const nestRefusedText = (findings: readonly Finding[]): string => `No. ${findings.map(findingText).join(' ')}`;
+
 const findingLines = (findings: readonly Finding[]): string =>
   findings.length === 0
     ? ''

@@ -3,7 +3,9 @@
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Offer } from '../../result/offer.ts';
+import { printMoney } from '../../text/print/money.ts';
 import { accuracy, findingText, finish, mass, money, place } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { planPicture } from '../part/plan-picture.ts';
@@ -67,7 +69,11 @@ const cheaperBlocks = (offer: Offer): readonly PaperBlock[] =>
     ? []
     : [
         { kind: 'heading', text: 'What would make it cheaper' },
-        { kind: 'list', items: offer.cheaper.map((c) => `${c.sentence}: saves ${c.printed} each.`), marker: 'dash' },
+        {
+          kind: 'list',
+          items: offer.cheaper.map((c) => `${printPlain(c.sentence)}: saves ${printMoney(c.saves, c.currency)} each.`),
+          marker: 'dash',
+        },
       ];
 
 const refusalBlocks = (facts: JobFacts): readonly PaperBlock[] => [

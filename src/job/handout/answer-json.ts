@@ -4,18 +4,17 @@ import type { Estimate } from '../../estimate/estimate.ts';
 import type { CutPlan, RefusedPlan, WireResult } from '../../plan/plan.ts';
 import { cutOf, hoursOf, plannedOf, programOf } from '../../result/facts.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { stated } from '../../text/print/stated.ts';
 import type { Answer } from '../pipeline/answer.ts';
 import { clockJson } from './clock-json.ts';
-import { budgetJson, figure, type Json, otherWaysJson } from './json-parts.ts';
+import { budgetJson, figure, type Json, otherWaysJson, statedFindings } from './json-parts.ts';
 import { proofJson } from './proof-report.ts';
 import { shapeJson } from './shape-report.ts';
 import { wiresJson } from './wires-json.ts';
 
 /** `files` are the paths of what was written. */
 export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {
-  if (answer.kind === 'bad input') return { answer: 'bad input', findings: answer.findings.map((f) => stated(f)) };
-  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: answer.findings.map((f) => stated(f)) };
+  if (answer.kind === 'bad input') return { answer: 'bad input', findings: statedFindings(answer.findings) };
+  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: statedFindings(answer.findings) };
   const { facts } = answer;
   const [cut, planned, program, hours] = [cutOf(facts), plannedOf(facts), programOf(facts), hoursOf(facts)];
   return {

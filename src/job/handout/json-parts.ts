@@ -3,9 +3,14 @@
 import type { Budget } from '../../accuracy/budget.ts';
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
+import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
+import { type Stated, stated } from '../../text/print/stated.ts';
 
 export type Json = Readonly<Record<string, unknown>>;
+
+/** Findings as words. */
+export const statedFindings = (findings: readonly Finding[]): readonly Stated[] => findings.map((f) => stated(f));
 
 export const figure = (f: Figure): Json => ({ key: f.key, value: f.value, deviation: deviationOf(f), unit: f.unit });
 

@@ -1,7 +1,6 @@
 /** What the command `nest` needs of the core. */
-import { nestText as textOf } from '../../documents/sheet/nest-text.ts';
-import { findingText } from '../../text/print/phrases.ts';
-import { figure, type Json } from '../handout/json-parts.ts';
+import { nestRefusedText, nestText as textOf } from '../../documents/sheet/nest-text.ts';
+import { figure, type Json, statedFindings } from '../handout/json-parts.ts';
 import type { NestAnswer } from './nest-run.ts';
 
 export { nestFiles } from './nest-files.ts';
@@ -9,12 +8,11 @@ export { type NestAnswer, runNest } from './nest-run.ts';
 
 type Judged = Exclude<NestAnswer, { kind: 'bad input' }>;
 
-export const nestText = (answer: Judged): string =>
-  answer.kind === 'laid' ? textOf(answer.facts) : `No. ${answer.findings.map(findingText).join(' ')}`;
+export const nestText = (answer: Judged): string => (answer.kind === 'laid' ? textOf(answer.facts) : nestRefusedText(answer.findings));
 
 /** Lengths in mm, masses in kg, money in minor units; `files` are the paths of what was written. */
 export const nestJson = (answer: Judged, files: readonly string[]): Json => {
-  if (answer.kind === 'refused') return { answer: 'no', findings: answer.findings };
+  if (answer.kind === 'refused') return { answer: 'no', findings: statedFindings(answer.findings) };
   const { facts } = answer;
   const { nest, stack } = facts;
   return {
@@ -42,7 +40,7 @@ export const nestJson = (answer: Judged, files: readonly string[]): Json => {
       ...(facts.suppliedBy === undefined ? {} : { suppliedBy: facts.suppliedBy }),
     },
     stack: { sheets: stack.sheets, most: stack.most, height: figure(stack.height), gap: figure(stack.gap) },
-    findings: facts.findings,
+    findings: statedFindings(facts.findings),
     files,
   };
 };

@@ -4,8 +4,10 @@ import type { Drawing, Loop } from '../../drawing/drawing.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import type { NestPiece } from '../../nest/nest-question.ts';
-import type { Finding } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { count, list, contour as loopNamed, name, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { NestFile } from '../files/nest-file.ts';
 import { rectangleOf } from '../files/setup-file.ts';
 import { find } from '../findings.ts';
@@ -66,18 +68,28 @@ const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Dra
 
 const childrenOf = (loop: Loop, loops: readonly Loop[]): readonly Loop[] => loops.filter((l) => l.depth === 1 && l.parent === loop.id);
 
-const unusable = (name: string, path: string, drawing: Drawing): Finding =>
-  find('nest-drawing-unusable', `${name} has no closed loop that could be laid: ${reasonOf(drawing.findings)}`, {
-    place: { kind: 'field', path },
-    remedy: 'Look at it with kerfwright read.',
+const unusable = (file: string, path: string, drawing: Drawing): Finding =>
+  find(
+    'nest-drawing-unusable',
+    say`${{ file: name(file) }} has no closed loop that could be laid: ${{ why: reasonOf(drawing.findings) }}`,
+    {
+      place: { kind: 'field', path },
+      remedy: remedy(say`Look at it with ${{ command: term('kerfwright read') }}.`, { field: path }),
+    },
+  );
+
+const islandsLeft = (file: string, islands: readonly Loop[]): Finding =>
+  find('nest-island-left', (islands.length === 1 ? words.island : words.islands)(file, islands), {
+    remedy: say`Draw what is wanted of the inside as a piece of its own.`,
   });
 
-const islandsLeft = (name: string, islands: readonly Loop[]): Finding =>
-  find(
-    'nest-island-left',
-    `${name} has ${islands.length === 1 ? 'a loop' : `${islands.length} loops`} inside an opening (${islands.map((l) => l.id).join(', ')}): an opening and what is in it are cut away as one piece.`,
-    { remedy: 'Draw what is wanted of the inside as a piece of its own.' },
-  );
+const words = phrases('nest-pieces', {
+  island: (file: string, islands: readonly Loop[]) =>
+    say`${{ file: name(file) }} has a loop inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): an opening and what is in it are cut away as one piece.`,
+  islands: (file: string, islands: readonly Loop[]) =>
+    say`${{ file: name(file) }} has ${{ count: count(islands.length, 'loop') }} inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): an opening and what is in it are cut away as one piece.`,
+  nothing: say`there is nothing in it that closes.`,
+});
 
 /** Two drawings of one name in different folders still give pieces that can be told apart. */
 const unlike = (pieces: readonly NestPiece[]): readonly NestPiece[] =>
@@ -98,7 +110,4 @@ const plateOf = (plate: NestFile['plate'], drawingOf: DrawingOf): PlateFound => 
   return { kind: 'read', plate: outer.contour, holes: childrenOf(outer, loops).map((l) => l.contour) };
 };
 
-const reasonOf = (findings: readonly Finding[]): string => {
-  const refused = findings.find((f) => f.severity === 'refusal');
-  return refused === undefined ? 'there is nothing in it that closes.' : printPlain(refused.text);
-};
+const reasonOf = (findings: readonly Finding[]): Text => findings.find((f) => f.severity === 'refusal')?.text ?? words.nothing;

@@ -3,7 +3,7 @@
 import { type BestStart, bestStart } from '../../estimate/clock/best-start.ts';
 import { DAY } from '../../estimate/clock/moment.ts';
 import { ratesOn } from '../../estimate/rates.ts';
-import { printPlain } from '../../text/print/print.ts';
+import type { Text } from '../../text/text.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
 import { type BadInput, reasonOf, type Scheduled, type Stopped } from '../pipeline/outcomes.ts';
@@ -18,7 +18,7 @@ export type AdvisedRun =
       /** Best of both runs and of the starts within a day. */
       readonly start: BestStart<RunKind>;
     }
-  | { readonly kind: 'cannot'; readonly reason: string }
+  | { readonly kind: 'cannot'; readonly reason: Text }
   | BadInput;
 
 /** Takes about as long as two answers without their proof; a shared memory saves the run that is there already. */
@@ -28,7 +28,7 @@ export const adviseRun = (asked: JobRun): AdvisedRun => {
   if (attended.kind !== 'scheduled') return notAdvised(attended);
   if (alone.kind !== 'scheduled') return notAdvised(alone);
   const onDay = ratesOn(run.shop.rates, run.day);
-  if (onDay.kind !== 'rates') return { kind: 'cannot', reason: printPlain(onDay.finding.text) };
+  if (onDay.kind !== 'rates') return { kind: 'cannot', reason: onDay.finding.text };
   const options = { attended, 'unattended first': alone };
   const { tolerance } = run.job;
   const { material } = attended.timed.made.asked;
@@ -42,7 +42,7 @@ export const adviseRun = (asked: JobRun): AdvisedRun => {
 };
 
 const notAdvised = (stopped: Stopped): AdvisedRun =>
-  stopped.kind === 'bad input' ? stopped : { kind: 'cannot', reason: printPlain(reasonOf(stopped)) };
+  stopped.kind === 'bad input' ? stopped : { kind: 'cannot', reason: reasonOf(stopped) };
 
 const optionOf = ({ timed, clock }: Scheduled): RunOption => ({ plan: timed.made.plan, clock });
 

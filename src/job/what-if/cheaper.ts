@@ -1,6 +1,5 @@
 /** What would make the job cheaper, for the quotation: of all what-ifs those the customer can agree to, the greatest saving first. */
 import type { Cheaper } from '../../result/offer.ts';
-import { printMoney } from '../../text/print/money.ts';
 import type { JobRun } from '../job-run.ts';
 import { compareJob } from './compare.ts';
 
@@ -21,5 +20,5 @@ export const cheaperWays = (run: JobRun, contours: number): readonly Cheaper[] =
     .flatMap((r) => (r.kind === 'can' && CUSTOMERS.has(r.what) && r.saves >= WORTH_SAYING * now.each ? [r] : []))
     .filter((r, i, all) => all.findIndex((other) => other.what === r.what) === i)
     .slice(0, MOST)
-    .map((r) => ({ sentence: r.sentence, saves: r.saves, printed: printMoney(r.saves, currency) }));
+    .map((r) => ({ sentence: r.sentence, saves: r.saves, currency }));
 };

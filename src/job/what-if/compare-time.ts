@@ -2,10 +2,12 @@
 
 import { bestStart } from '../../estimate/clock/best-start.ts';
 import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
-import { DAY, type Moment, printMoment } from '../../estimate/clock/moment.ts';
+import { DAY } from '../../estimate/clock/moment.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
 import type { TimeComparison, TimeOutcome, TimeRow } from '../../result/comparison-time.ts';
-import { printDuration } from '../../text/print/duration.ts';
+import { duration, inside, list, moment } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { JobRun } from '../job-run.ts';
 import { adviseRun } from './both-orders.ts';
 import type { RunKind } from './recommend-order.ts';
@@ -24,7 +26,7 @@ export const timeComparison = (run: JobRun): TimeComparison | undefined => {
   const now = outcomeOf(options[asked].clock);
   const against: Against = { now, rates: onDay.rates };
   const rows: readonly TimeRow[] = [
-    ...rowOf('run order', against, options[other].clock, (o) => `${ORDERS[other]}: ${told(now, o)}`),
+    ...rowOf('run order', against, options[other].clock, (o) => words.order(orders[other], told(now, o))),
     ...nightStart(asked, options[asked].question, against),
     ...nightStart(other, options[other].question, against),
   ];
@@ -38,10 +40,10 @@ interface Against {
   readonly rates: Pick<Rates, 'machineHour' | 'labourHour'>;
 }
 
-const ORDERS: Readonly<Record<RunKind, string>> = {
-  attended: 'Each opening cut to its end before the next',
-  'unattended first': 'All roughs first, then all skims',
-};
+const orders: Readonly<Record<RunKind, Text>> = phrases('run-order', {
+  attended: say`Each opening cut to its end before the next`,
+  'unattended first': say`All roughs first, then all skims`,
+});
 
 /** The start within a day that puts most of the cutting into hours in which nobody is there; none where that wins nothing of the shift. */
 const nightStart = (name: RunKind, question: ClockQuestion, against: Against): readonly TimeRow[] => {
@@ -49,8 +51,7 @@ const nightStart = (name: RunKind, question: ClockQuestion, against: Against): r
   if (found.kind !== 'another') return [];
   const laid = layOnClock({ ...question, start: found.best.at });
   if (laid.kind !== 'clock') return [];
-  const order = ORDERS[name].charAt(0).toLowerCase() + ORDERS[name].slice(1);
-  const sentence = (o: TimeOutcome): string => `Started ${printMoment(o.start)}, ${order}: ${told(against.now, o)}`;
+  const sentence = (o: TimeOutcome): Text => words.started(o, orders[name], told(against.now, o));
   return rowOf('night start', against, laid.clock, sentence).filter((r) => r.worth > 0);
 };
 
@@ -58,7 +59,7 @@ const rowOf = (
   what: TimeRow['what'],
   { now, rates }: Against,
   clock: Clock,
-  sentence: (outcome: TimeOutcome) => string,
+  sentence: (outcome: TimeOutcome) => Text,
 ): readonly TimeRow[] => {
   const outcome = outcomeOf(clock);
   const changes = [outcome.done - now.done, outcome.inShift - now.inShift, outcome.attended - now.attended];
@@ -77,15 +78,27 @@ const outcomeOf = ({ start, finish, totals, nights }: Clock): TimeOutcome => ({
 });
 
 /** What one would say: when it is done, and what else gets better or worse. */
-const told = (now: TimeOutcome, then: TimeOutcome): string => {
-  const done = `it is done ${printMoment(then.done)}${otherwise(now.done, then.done)}`;
-  const night = change(now.atNight, then.atNight, 'cut while nobody is in the shop');
-  const shift = change(then.inShift, now.inShift, 'of the shift left on the machine for other work');
-  const people = change(now.attended, then.attended, 'with somebody at the machine');
-  return [done, ...night, ...shift, ...people].join(', ');
+const told = (now: TimeOutcome, then: TimeOutcome): Text => {
+  const done = Math.abs(then.done - now.done) < 1 ? words.doneAlike(then) : words.done(then, now);
+  const night = change(now.atNight, then.atNight, words.atNight);
+  const shift = change(then.inShift, now.inShift, words.leftOfShift);
+  const people = change(now.attended, then.attended, words.attended);
+  return words.told([done, ...night, ...shift, ...people]);
 };
 
-const otherwise = (now: Moment, then: Moment): string => (Math.abs(then - now) < 1 ? ' as well' : ` instead of ${printMoment(now)}`);
+const change = (now: number, then: number, what: Text): readonly Text[] =>
+  Math.abs(then - now) < WORTH ? [] : [(then > now ? words.more : words.less)(Math.round(Math.abs(then - now)), what)];
 
-const change = (now: number, then: number, words: string): readonly string[] =>
-  Math.abs(then - now) < WORTH ? [] : [`${printDuration(Math.round(Math.abs(then - now)))} ${then > now ? 'more' : 'less'} ${words}`];
+const words = phrases('compare-time', {
+  order: (order: Text, so: Text) => say`${{ order }}: ${{ so }}`,
+  started: ({ start }: TimeOutcome, order: Text, so: Text) =>
+    say`Started ${{ start: moment(start) }}, ${{ order: inside(order) }}: ${{ so }}`,
+  told: (changes: readonly Text[]) => say`${{ changes: list(changes) }}`,
+  doneAlike: ({ done }: TimeOutcome) => say`it is done ${{ done: moment(done) }} as well`,
+  done: (then: TimeOutcome, now: TimeOutcome) => say`it is done ${{ done: moment(then.done) }} instead of ${{ now: moment(now.done) }}`,
+  atNight: say`cut while nobody is in the shop`,
+  leftOfShift: say`of the shift left on the machine for other work`,
+  attended: say`with somebody at the machine`,
+  more: (minutes: number, what: Text) => say`${{ time: duration(minutes) }} more ${{ what }}`,
+  less: (minutes: number, what: Text) => say`${{ time: duration(minutes) }} less ${{ what }}`,
+});

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { comparisonText } from '../../documents/sheet/comparison-text.ts';
+import { printPlain } from '../../text/print/print.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
 import { runUpTo } from '../pipeline/pipeline.ts';
@@ -19,12 +20,14 @@ describe('a comparison', () => {
     expect(saves).toEqual(saves.toSorted((a, b) => b - a));
     const first = comparison.rows.findIndex((r) => r.kind === 'cannot');
     expect(
-      comparison.rows.slice(first < 0 ? comparison.rows.length : first).every((r) => r.kind === 'cannot' && r.reason.length > 20),
+      comparison.rows
+        .slice(first < 0 ? comparison.rows.length : first)
+        .every((r) => r.kind === 'cannot' && printPlain(r.reason).length > 20),
     ).toBe(true);
   });
 
   it('gives for each change what the job itself gives when it is asked that way', () => {
-    const coarser = comparison.rows.find((r) => r.what === 'finish' && r.sentence.includes('coarser'));
+    const coarser = comparison.rows.find((r) => r.what === 'finish' && printPlain(r.sentence).includes('coarser'));
     const asked = runUpTo({ ...die, job: { ...die.job, finish: 1.6 } }, 'hours');
     expect(coarser?.kind === 'can' && asked.kind === 'timed' && Math.abs(coarser.outcome.each - asked.estimate.each.value) < 1e-6).toBe(
       true,

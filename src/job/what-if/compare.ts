@@ -2,7 +2,6 @@
 
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Compared, Comparison, Outcome, PricePoint } from '../../result/comparison.ts';
-import { printPlain } from '../../text/print/print.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
@@ -17,7 +16,7 @@ export const compareJob = (asked: JobRun, which: 'all' | 'the likeliest' = 'all'
   const run: JobRun = { ...asked, memory: asked.memory ?? memoryOf() };
   const now = runUpTo(run, 'hours');
   if (now.kind === 'bad input') return now;
-  if (now.kind !== 'timed') return { kind: 'cannot', reason: printPlain(reasonOf(now)) };
+  if (now.kind !== 'timed') return { kind: 'cannot', reason: reasonOf(now) };
   const { plan } = now.made;
   const changes = [...whatIfs(run.job, run.shop, machineOf(run.shop).height), ...pathChanges(run.job, plan)].filter(
     (change) => change.job.wire !== plan.wire.id,
@@ -36,7 +35,7 @@ const compared = (run: JobRun, change: WhatIf, now: Timed): Compared => {
   const job = PASSES_FOLLOW.has(change.kind) ? passesFree(run.job) : run.job;
   const then = runUpTo({ ...run, job: { ...job, ...change.job } }, 'hours');
   const said = { what: change.kind, sentence: change.sentence };
-  if (then.kind !== 'timed') return { kind: 'cannot', ...said, reason: printPlain(reasonOf(then)) };
+  if (then.kind !== 'timed') return { kind: 'cannot', ...said, reason: reasonOf(then) };
   const outcome = outcomeOf(then, change.holesDrilled === true);
   return {
     kind: 'can',

@@ -1,11 +1,11 @@
 /** Each opening to the end, or all roughs first: which of the two a programmer would run, and why. */
 import type { Clock } from '../../estimate/clock/clock.ts';
-import { printMoment } from '../../estimate/clock/moment.ts';
 import type { Rates } from '../../estimate/rates.ts';
 import type { Family, Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printNumber } from '../../text/print/figure.ts';
+import { count, duration, limit, list, moment, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 
 export type RunKind = Job['run'];
@@ -31,7 +31,7 @@ export interface RunQuestion {
 export interface RunAdvice {
   readonly kind: 'stress' | 'cheaper' | 'alike';
   readonly run: RunKind;
-  readonly sentence: string;
+  readonly sentence: Text;
   /** Minor money units of people at the machine and of the machine taken up, waiting included, for all pieces laid on the clock. */
   readonly costs: Readonly<Record<RunKind, number>>;
 }
@@ -49,18 +49,18 @@ export const recommendRun = (question: RunQuestion): RunAdvice => {
   const moving = whyItMoves(question);
   if (moving !== undefined) {
     const run = 'unattended first';
-    return { kind: 'stress', run, costs, sentence: `${WORDS[run]}: ${moving}. That ${comparison(options, run)}.` };
+    return { kind: 'stress', run, costs, sentence: words.stress(runs[run], moving, comparison(options, run)) };
   }
   const alike = Math.abs(costs.attended - costs['unattended first']) <= ALIKE * Math.max(costs.attended, costs['unattended first']);
   const run = alike ? fewerThreadings(options) : costs.attended <= costs['unattended first'] ? 'attended' : 'unattended first';
-  const reason = alike ? 'both cost about the same, and every threading can fail' : 'people and machine together cost less';
-  return { kind: alike ? 'alike' : 'cheaper', run, costs, sentence: `${WORDS[run]}: ${reason}. It ${comparison(options, run)}.` };
+  const sentence = (alike ? words.alike : words.cheaper)(runs[run], comparison(options, run));
+  return { kind: alike ? 'alike' : 'cheaper', run, costs, sentence };
 };
 
-const WORDS: Readonly<Record<RunKind, string>> = {
-  attended: 'Cut each opening to the end',
-  'unattended first': 'Cut all roughs first',
-};
+const runs: Readonly<Record<RunKind, Text>> = phrases('run-advice-run', {
+  attended: say`Cut each opening to the end`,
+  'unattended first': say`Cut all roughs first`,
+});
 
 const fewerThreadings = (options: RunQuestion['options']): RunKind =>
   options['unattended first'].clock.totals.threadings < options.attended.clock.totals.threadings ? 'unattended first' : 'attended';
@@ -71,29 +71,46 @@ const costOf = (run: RunKind, { options, rates }: RunQuestion): number => {
 };
 
 /** Rough everything before finishing anything, where several openings set stress free and the tolerance would show it. */
-const whyItMoves = ({ options, material, tolerance }: RunQuestion): string | undefined => {
+const whyItMoves = ({ options, material, tolerance }: RunQuestion): Text | undefined => {
   const { plan } = options['unattended first'];
   const openings = plan.contours.filter((c) => c.kept === 'die').length;
   if (openings < 2 || plan.passes.length < 2 || tolerance > NOTICED || !HOLDS_STRESS.has(material.family)) return undefined;
-  return `the block of ${material.name} may move when ${openings} openings come out of it, and ±${printNumber(tolerance)} mm would show it`;
+  return words.moves(material, openings, tolerance);
 };
 
 /** What the run takes against the other, as far as they differ. */
-const comparison = (options: RunQuestion['options'], run: RunKind): string => {
+const comparison = (options: RunQuestion['options'], run: RunKind): Text => {
   const [one, other] = [options[run].clock, options[run === 'attended' ? 'unattended first' : 'attended'].clock];
-  const minutes = (words: string, key: 'attended' | 'waiting'): string => {
-    const [a, b] = [printDuration(Math.round(one.totals[key])), printDuration(Math.round(other.totals[key]))];
-    return a === b ? `${words} ${a} either way` : `${words} ${a} instead of ${b}`;
-  };
+  const [needs, otherNeeds] = [Math.round(one.totals.attended), Math.round(other.totals.attended)];
+  const [waits, otherWaits] = [Math.round(one.totals.waiting), Math.round(other.totals.waiting)];
+  const [threads, otherThreads] = [one.totals.threadings, other.totals.threadings];
   const parts = [
-    minutes('needs somebody for', 'attended'),
-    ...(one.totals.waiting + other.totals.waiting < 1 ? [] : [minutes('waits', 'waiting')]),
-    one.totals.threadings === other.totals.threadings
-      ? `threads ${times(one.totals.threadings)} either way`
-      : `threads ${times(one.totals.threadings)} instead of ${times(other.totals.threadings)}`,
-  ];
-  const [done, otherwise] = [printMoment(one.finish), printMoment(other.finish)];
-  return `${parts.join(', ')}, and is done ${done}${done === otherwise ? ' as well' : ` instead of ${otherwise}`}`;
+    needs === otherNeeds ? words.needsAlike(needs) : words.needs(needs, otherNeeds),
+    one.totals.waiting + other.totals.waiting < 1 ? [] : [waits === otherWaits ? words.waitsAlike(waits) : words.waits(waits, otherWaits)],
+    threads === otherThreads ? words.threadsAlike(times(threads)) : words.threads(times(threads), times(otherThreads)),
+  ].flat();
+  const [done, otherDone] = [Math.round(one.finish), Math.round(other.finish)];
+  return done === otherDone ? words.doneAlike(parts, done) : words.done(parts, done, otherDone);
 };
 
-const times = (count: number): string => (count === 1 ? 'once' : `${count} times`);
+const times = (threadings: number): Text => (threadings === 1 ? words.once : words.times(threadings));
+
+const words = phrases('run-advice', {
+  stress: (run: Text, moving: Text, comparison: Text) => say`${{ run }}: ${{ moving }}. That ${{ comparison }}.`,
+  alike: (run: Text, comparison: Text) => say`${{ run }}: both cost about the same, and every threading can fail. It ${{ comparison }}.`,
+  cheaper: (run: Text, comparison: Text) => say`${{ run }}: people and machine together cost less. It ${{ comparison }}.`,
+  moves: (material: Material, openings: number, tolerance: number) =>
+    say`the block of ${{ material: name(material.name) }} may move when ${{ openings: count(openings, 'opening') }} come out of it, and ${{ tolerance: limit(tolerance) }} would show it`,
+  needsAlike: (minutes: number) => say`needs somebody for ${{ time: duration(minutes) }} either way`,
+  needs: (minutes: number, other: number) =>
+    say`needs somebody for ${{ time: duration(minutes) }} instead of ${{ other: duration(other) }}`,
+  waitsAlike: (minutes: number) => say`waits ${{ time: duration(minutes) }} either way`,
+  waits: (minutes: number, other: number) => say`waits ${{ time: duration(minutes) }} instead of ${{ other: duration(other) }}`,
+  threadsAlike: (often: Text) => say`threads ${{ often }} either way`,
+  threads: (often: Text, other: Text) => say`threads ${{ often }} instead of ${{ other }}`,
+  once: say`once`,
+  times: (threadings: number) => say`${{ threadings: count(threadings) }} times`,
+  doneAlike: (parts: readonly Text[], done: number) => say`${{ parts: list(parts) }}, and is done ${{ done: moment(done) }} as well`,
+  done: (parts: readonly Text[], done: number, other: number) =>
+    say`${{ parts: list(parts) }}, and is done ${{ done: moment(done) }} instead of ${{ other: moment(other) }}`,
+});

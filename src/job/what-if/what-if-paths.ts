@@ -1,5 +1,8 @@
 /** What-ifs about the way of the wire, for a job that is planned: slugs burnt away or left whole, outside corners without their loops. */
 import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
+import { contour, count, list, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 import type { WhatIf } from './what-if.ts';
 
@@ -14,17 +17,14 @@ const cores = (job: Job, { contours }: CutPlan): readonly WhatIf[] => {
   const openings = contours.filter((c) => c.kept === 'die');
   const burnt = openings.filter((c) => c.core !== undefined);
   const small = openings.filter((c) => c.core === undefined && c.hole.origin !== 'block edge' && c.piece.area < SMALL);
-  return [
-    ...changed(job, burnt, 'slug', (names) => `The slugs of ${names} left whole and taken out, instead of burnt away`),
-    ...changed(job, small, 'burn', (names) => `${names} burnt out whole, with no slug that somebody must take out`),
-  ];
+  return [...changed(job, burnt, 'slug', words.slug), ...changed(job, small, 'burn', words.burn)];
 };
 
 const changed = (
   job: Job,
   which: readonly ContourPlan[],
   choice: Job['core'][string],
-  sentence: (names: string) => string,
+  sentence: (loops: Part) => Text,
 ): readonly WhatIf[] =>
   which.length === 0
     ? []
@@ -36,12 +36,18 @@ const changed = (
         },
       ];
 
-const namesOf = (which: readonly ContourPlan[]): string => {
-  const names = which.slice(0, NAMED).map((c) => c.loop);
+const namesOf = (which: readonly ContourPlan[]): Part => {
+  const names = which.slice(0, NAMED).map((c) => contour(c.loop));
   const more = which.length - names.length;
-  const all = more > 0 ? [...names, `${more} more`] : names;
-  return all.length === 1 ? String(all[0]) : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+  return list(more > 0 ? [...names, words.more(more)] : names, 'and');
 };
+
+const words = phrases('what-if-path', {
+  slug: (loops: Part) => say`The slugs of ${{ loops }} left whole and taken out, instead of burnt away`,
+  burn: (loops: Part) => say`${{ loops }} burnt out whole, with no slug that somebody must take out`,
+  more: (more: number) => say`${{ more: count(more) }} more`,
+  control: say`Sharp outside corners as the control goes round them, instead of a loop at each`,
+});
 
 const outside = ({ outsideCorners }: Job): readonly WhatIf[] =>
   outsideCorners === 'control'
@@ -49,7 +55,7 @@ const outside = ({ outsideCorners }: Job): readonly WhatIf[] =>
     : [
         {
           kind: 'outside corners',
-          sentence: 'Sharp outside corners as the control goes round them, instead of a loop at each',
+          sentence: words.control,
           job: { outsideCorners: 'control' },
         },
       ];

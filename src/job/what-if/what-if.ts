@@ -1,5 +1,7 @@
 /** The same job under one change: what it would be if the customer, or the shop, gave way a little. */
-import { printNumber } from '../../text/print/figure.ts';
+import { count, limit, name, type Part, quantity } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { cutHeight, type Job } from '../job.ts';
 import type { Shop } from '../shop.ts';
 
@@ -7,7 +9,7 @@ export interface WhatIf {
   /** 'finish', 'tolerance' ...: what is changed. */
   readonly kind: 'finish' | 'tolerance' | 'inside corners' | 'outside corners' | 'core' | 'wire' | 'stack' | 'quantity' | 'holes';
   /** As one would say it to the customer. */
-  readonly sentence: string;
+  readonly sentence: Text;
   readonly job: Partial<Job>;
   /** One of the few that nearly always save something. */
   readonly likely?: boolean;
@@ -18,6 +20,20 @@ export interface WhatIf {
 /** Roughness classes in the order of ISO 1302 grades, µm: a class coarser or finer is the next of these. */
 const CLASSES = [0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.3] as const;
 const MOST_STACKED = 4;
+
+const words = phrases('what-if', {
+  drilled: say`You bring the block with the start holes drilled`,
+  coarser: (finish: Part, asked: Part) => say`A class coarser: Ra ${{ finish }} instead of ${{ asked }}`,
+  finer: (finish: Part, asked: Part) => say`A class finer: Ra ${{ finish }} instead of ${{ asked }}`,
+  tolerance: (tolerance: number, asked: number) =>
+    say`A profile tolerance of ${{ tolerance: limit(tolerance) }} instead of ${{ asked: limit(asked) }}`,
+  corners: (radius: number, asked: number) =>
+    say`Inside corners with a radius of ${{ radius: quantity(radius, 'mm') }} allowed instead of ${{ asked: quantity(asked, 'mm') }}`,
+  wire: (wire: string) => say`With ${{ wire: name(wire) }} wire`,
+  wireToOrder: (wire: string) => say`With ${{ wire: name(wire) }} wire, which would have to be ordered`,
+  stack: (pieces: number) => say`${{ pieces: count(pieces, 'piece') }} on top of each other in one cut`,
+  quantity: (pieces: number, asked: number) => say`${{ pieces: count(pieces, 'piece') }} instead of ${{ asked: count(asked) }}`,
+});
 
 export const whatIfs = (job: Job, shop: Shop, tallest: number): readonly WhatIf[] => [
   ...finishes(job),
@@ -31,7 +47,7 @@ export const whatIfs = (job: Job, shop: Shop, tallest: number): readonly WhatIf[
 
 const DRILLED: WhatIf = {
   kind: 'holes',
-  sentence: 'You bring the block with the start holes drilled',
+  sentence: words.drilled,
   job: {},
   holesDrilled: true,
   likely: true,
@@ -40,13 +56,13 @@ const DRILLED: WhatIf = {
 const finishes = (job: Job): readonly WhatIf[] => {
   const coarser = CLASSES.find((c) => c > job.finish * 1.01);
   const finer = CLASSES.findLast((c) => c < job.finish * 0.99);
-  const change = (finish: number | undefined, word: string): readonly WhatIf[] =>
+  const change = (finish: number | undefined, word: 'coarser' | 'finer'): readonly WhatIf[] =>
     finish === undefined
       ? []
       : [
           {
             kind: 'finish',
-            sentence: `A class ${word}: Ra ${finish} µm instead of ${job.finish} µm`,
+            sentence: words[word](quantity(finish, 'µm'), quantity(job.finish, 'µm')),
             job: { finish },
             likely: word === 'coarser',
           },
@@ -59,7 +75,7 @@ const tolerances = (job: Job): readonly WhatIf[] =>
     const tolerance = Number((job.tolerance * factor).toPrecision(3));
     return {
       kind: 'tolerance',
-      sentence: `A profile tolerance of ±${printNumber(tolerance)} mm instead of ±${printNumber(job.tolerance)} mm`,
+      sentence: words.tolerance(tolerance, job.tolerance),
       job: { tolerance },
       likely: factor > 1,
     };
@@ -73,7 +89,7 @@ const corners = (job: Job, shop: Shop): readonly WhatIf[] =>
     .toSorted((a, b) => a - b)
     .map((insideCorner) => ({
       kind: 'inside corners',
-      sentence: `Inside corners with a radius of ${insideCorner} mm allowed instead of ${job.insideCorner} mm`,
+      sentence: words.corners(insideCorner, job.insideCorner),
       job: { insideCorner },
     }));
 
@@ -82,7 +98,7 @@ const wiresOf = (job: Job, shop: Shop): readonly WhatIf[] =>
     .filter((w) => w.id !== job.wire)
     .map((w) => ({
       kind: 'wire',
-      sentence: `With ${w.name} wire${w.inStock ? '' : ', which would have to be ordered'}`,
+      sentence: (w.inStock ? words.wire : words.wireToOrder)(w.name),
       job: { wire: w.id },
     }));
 
@@ -90,11 +106,11 @@ const wiresOf = (job: Job, shop: Shop): readonly WhatIf[] =>
 const stacks = (job: Job, tallest: number): readonly WhatIf[] =>
   Array.from({ length: MOST_STACKED - 1 }, (_, i) => i + 2)
     .filter((stack) => job.stack === 1 && stack <= job.quantity && cutHeight({ ...job, stack }) <= tallest)
-    .map((stack) => ({ kind: 'stack', sentence: `${stack} pieces on top of each other in one cut`, job: { stack } }));
+    .map((stack) => ({ kind: 'stack', sentence: words.stack(stack), job: { stack } }));
 
 const quantities = (job: Job): readonly WhatIf[] =>
   [2, 5, 10].map((factor) => ({
     kind: 'quantity',
-    sentence: `${factor * job.quantity} pieces instead of ${job.quantity}`,
+    sentence: words.quantity(factor * job.quantity, job.quantity),
     job: { quantity: factor * job.quantity },
   }));

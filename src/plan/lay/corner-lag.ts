@@ -160,17 +160,9 @@ const remedyFor = ({ what }: WorstCorner): Remedy =>
     ? remedy(words.loop, { field: 'outsideCorners', value: 'loop' })
     : remedy(words.oneMore);
 
-const corners: Readonly<Record<WorstCorner['what'], Text>> = phrases('corner', {
-  'inside corner': say`inside corner`,
-  'inside arc': say`inside arc`,
-  'outside arc': say`outside arc`,
-  'outside corner rolled round': say`outside corner rolled round`,
-  'outside corner run out to a point': say`outside corner run out to a point`,
-});
-
 const words = phrases('corner-lag', {
   worst: (loop: string, { what, at, errors }: WorstCorner, tolerance: number) =>
-    say`Wire lag is worst at the ${{ corner: corners[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is asked for.`,
+    say`Wire lag is worst at the ${{ corner: cornerWords[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is asked for.`,
   many: (contours: number) => say`${{ contours: count(contours, 'contour') }} have such a corner.`,
   single: (rough: number) => say`the single pass is off by ${{ rough: um(rough, fixed(1)) }} there`,
   roughAndSkims: (rough: number, skims: readonly Text[]) =>
