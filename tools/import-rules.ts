@@ -237,7 +237,7 @@ export const RULES: readonly Rule[] = [
 
   {
     folder: 'src/server',
-    may: [...JOB, 'src/text', 'src/font-files', 'src/server/message'],
+    may: [...JOB, 'src/text', PRINT, 'src/font-files', 'src/server/message'],
     packages: [
       'node',
       'zod',

@@ -6,7 +6,7 @@ import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import type { Finding } from '../text/finding.ts';
-import { name as asName, fixed, limit, mm, um } from '../text/part.ts';
+import { fixed, limit, mm, name, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { type Budget, errorBudget } from './budget.ts';
 import type { BudgetQuestion, Temperatures, Toleranced } from './budget-question.ts';
@@ -58,25 +58,24 @@ export const expectedWithin = (plan: CutPlan, budgets: PlanBudgets | undefined):
 /** The passes alone hold the tolerance, or there would be no plan: this says where the rest of the error takes it away again. */
 export const budgetFindings = ({ profile, sizes }: PlanBudgets): readonly Finding[] =>
   [profile, ...sizes].flatMap((budget) => {
-    const { of, total, tolerance, biggest } = budget;
-    if (total.value <= tolerance * 1000) return [];
-    const [within, asked] = [um(total.value, fixed(1)), limit(tolerance * 1000, 'µm', fixed(1))];
-    return of.kind === 'profile'
-      ? [
-          find(
-            'budget-over-tolerance/profile',
-            say`With everything counted the profile is to be expected within ${{ within }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
-            { place: { kind: 'field', path: 'tolerance' } },
-          ),
-        ]
-      : [
-          find(
-            'budget-over-tolerance/size',
-            say`With everything counted ${{ size: asName(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}, is to be expected within ${{ within }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
-            { place: { kind: 'field', path: 'sizes' } },
-          ),
-        ];
+    return budget.total.value <= budget.tolerance * 1000 ? [] : [overTolerance(budget)];
   });
+
+const overTolerance = ({ of, total, tolerance, biggest }: Budget): Finding => {
+  const expected = um(total.value, fixed(1));
+  const asked = limit(tolerance * 1000, 'µm', fixed(1));
+  if (of.kind === 'profile')
+    return find(
+      'budget-over-tolerance/profile',
+      say`With everything counted the profile is to be expected within ${{ expected }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+      { place: { kind: 'field', path: 'tolerance' } },
+    );
+  return find(
+    'budget-over-tolerance/size',
+    say`With everything counted ${{ size: name(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}, is to be expected within ${{ expected }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+    { place: { kind: 'field', path: 'sizes' } },
+  );
+};
 
 const profileOf = (plan: CutPlan): Toleranced => {
   const tightest = tightestPath(plan);

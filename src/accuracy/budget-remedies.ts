@@ -1,49 +1,68 @@
 /** What would lower each share of an error budget, as one would say it in the shop. */
 import { formLeft } from '../physics/starting-model.ts';
+import { asGiven, fixed, name, type Part, quantity, um } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import type { BudgetQuestion, Cause } from './budget-question.ts';
 
 /** `value` is the share in µm. */
-export const remedyFor = (cause: Cause, value: number, question: BudgetQuestion): string => REMEDIES[cause](value, question);
+export const remedyFor = (cause: Cause, value: number, question: BudgetQuestion): Text => REMEDIES[cause](value, question);
 
-const µm = (value: number): string => `${value.toFixed(1)} µm`;
+const µm = (value: number): Part => um(value, fixed(1));
+
+const words = phrases('budget-remedy', {
+  register: (share: Part) => say`Leave offsets out, or set the register that is expected: either takes all ${{ share }} away.`,
+  ownForm: (floor: Part) =>
+    say`No further skim gets below the machine's own ${{ floor }}: more tension, less flushing in the last pass or a better guide would.`,
+  oneSkim: (left: Part) => say`One skim more would leave ${{ left }} of it.`,
+  corner: (lag: Part) => say`A slower last pass round tight arcs, or a lag below today's ${{ lag }}, takes it away with its square.`,
+  cutAtReference: say`Nothing to do: the block is cut at 20 °C.`,
+  water: (share: Part, material: Part) =>
+    say`Water of 20 °C takes these ${{ share }} away; so does an expansion of ${{ material }} known better, from the certificate of its batch.`,
+  chill: (from: Part, material: Part, share: Part) =>
+    say`Chill the water from ${{ from }} to 20 °C, or scale the program for ${{ material }} (temperature.scale): either takes nearly all ${{ share }} away.`,
+  measuredAtReference: say`Nothing to do: it is measured at 20 °C.`,
+  let: (from: Part, share: Part) =>
+    say`Let it come from ${{ from }} to 20 °C before measuring, or correct the reading: either takes all ${{ share }} away.`,
+  swing: (swing: Part, left: Part) =>
+    say`Water and room held to half of ±${{ swing }} would leave ${{ left }}; soak the block in the tank before the skims.`,
+  gap: (share: Part) =>
+    say`A trial cut or the first piece measured to 1 µm, and the registers corrected by it, would leave about 1 of these ${{ share }}.`,
+  skimAfter: (left: Part) => say`Rough first and skim after: one skim would leave ${{ left }}.`,
+  relieve: (left: Part) =>
+    say`Rough every opening before skimming any, and have the block stress-relieved: one skim more would leave ${{ left }}.`,
+  positioning: (share: Part) =>
+    say`Only the machine itself: have its axes measured and compensated, and cut near the middle of the table; ${{ share }} is what it has.`,
+  repeatability: say`Keep spool, tension, flushing and clamping the same, let the machine run warm, and measure every piece that matters.`,
+});
 
 /** Form errors within this factor of the machine's own are not worth another skim. */
 const NEARLY_OWN = 1.2;
 
-const skimMore = (value: number, { passes, machine, of }: BudgetQuestion): string => {
+const skimMore = (value: number, { passes, machine, of }: BudgetQuestion): Text => {
   const sides = of.kind === 'size' ? of.sides : 1;
   const floor = machine.formFloor * sides;
   const { value: form } = passes.at(-1)!.formError;
-  if (form <= machine.formFloor * NEARLY_OWN)
-    return `No further skim gets below the machine's own ${µm(floor)}: more tension, less flushing in the last pass or a better guide would.`;
-  return `One skim more would leave ${µm(Math.max(value * formLeft.value, floor))} of it.`;
+  if (form <= machine.formFloor * NEARLY_OWN) return words.ownForm(µm(floor));
+  return words.oneSkim(µm(Math.max(value * formLeft.value, floor)));
 };
 
-const REMEDIES: Readonly<Record<Cause, (value: number, question: BudgetQuestion) => string>> = {
-  register: (value) => `Leave offsets out, or set the register that is expected: either takes all ${µm(value)} away.`,
+const thermal = (value: number, { temperatures, material }: BudgetQuestion): Text => {
+  if (value === 0) return words.cutAtReference;
+  if (temperatures?.scale === true) return words.water(µm(value), name(material.name));
+  return words.chill(asGiven(temperatures?.cutting ?? 20), name(material.name), µm(value));
+};
+
+const REMEDIES: Readonly<Record<Cause, (value: number, question: BudgetQuestion) => Text>> = {
+  register: (value) => words.register(µm(value)),
   barrel: skimMore,
-  corner: (_, { passes }) =>
-    `A slower last pass round tight arcs, or a lag below today's ${µm(passes.at(-1)!.formError.value)}, takes it away with its square.`,
-  thermal: (value, { temperatures, material }) =>
-    value === 0
-      ? 'Nothing to do: the block is cut at 20 °C.'
-      : temperatures?.scale === true
-        ? `Water of 20 °C takes these ${µm(value)} away; so does an expansion of ${material.name} known better, from the certificate of its batch.`
-        : `Chill the water from ${temperatures?.cutting ?? 20} to 20 °C, or scale the program for ${material.name} (temperature.scale): either takes nearly all ${µm(value)} away.`,
+  corner: (_, { passes }) => words.corner(µm(passes.at(-1)!.formError.value)),
+  thermal,
   measuring: (value, { temperatures }) =>
-    value === 0
-      ? 'Nothing to do: it is measured at 20 °C.'
-      : `Let it come from ${temperatures?.measuring ?? 20} to 20 °C before measuring, or correct the reading: either takes all ${µm(value)} away.`,
-  temperature: (value, { temperatures }) =>
-    `Water and room held to half of ±${temperatures?.swing ?? 1} °C would leave ${µm(value / 2)}; soak the block in the tank before the skims.`,
-  gap: (value) =>
-    `A trial cut or the first piece measured to 1 µm, and the registers corrected by it, would leave about 1 of these ${µm(value)}.`,
-  stress: (value, { passes }) =>
-    passes.length === 1
-      ? `Rough first and skim after: one skim would leave ${µm(value * 0.3)}.`
-      : `Rough every opening before skimming any, and have the block stress-relieved: one skim more would leave ${µm(value * 0.3)}.`,
-  positioning: (value) =>
-    `Only the machine itself: have its axes measured and compensated, and cut near the middle of the table; ${µm(value)} is what it has.`,
-  repeatability: () =>
-    'Keep spool, tension, flushing and clamping the same, let the machine run warm, and measure every piece that matters.',
+    value === 0 ? words.measuredAtReference : words.let(asGiven(temperatures?.measuring ?? 20), µm(value)),
+  temperature: (value, { temperatures }) => words.swing(quantity(temperatures?.swing ?? 1, '°C', { as: 'given' }), µm(value / 2)),
+  gap: (value) => words.gap(µm(value)),
+  stress: (value, { passes }) => (passes.length === 1 ? words.skimAfter(µm(value * 0.3)) : words.relieve(µm(value * 0.3))),
+  positioning: (value) => words.positioning(µm(value)),
+  repeatability: () => words.repeatability,
 };

@@ -7,7 +7,6 @@ import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
 import { saidBy } from '../quantity/source.ts';
-import { asText } from '../text/legacy.ts';
 import { name as asName, fixed, quantity, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -36,7 +35,7 @@ export interface BudgetRow {
   readonly kind: 'systematic' | 'random';
   /** Of the total, 0 to 1; all rows together make 1. */
   readonly share: number;
-  readonly remedy: string;
+  readonly remedy: Text;
 }
 
 export interface Budget {
@@ -256,6 +255,6 @@ const biggestOf = (rows: readonly BudgetRow[], total: Figure): Budget['biggest']
     row,
     sentence: say(
       'accuracy.biggest',
-    )`The biggest share is ${{ row: row.figure.name }}: ${{ error: um(row.figure.value, fixed(1)) }}, ${{ percent: quantity(percent, '%', fixed(0)) }} of the ${{ total: um(total.value, fixed(1)) }} in all. ${{ remedy: asText(row.remedy) }}`,
+    )`The biggest share is ${{ row: row.figure.name }}: ${{ error: um(row.figure.value, fixed(1)) }}, ${{ percent: quantity(percent, '%', fixed(0)) }} of the ${{ total: um(total.value, fixed(1)) }} in all. ${{ remedy: row.remedy }}`,
   };
 };

@@ -5,6 +5,8 @@ import { gapLeast } from '../physics/starting-model.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { Finding } from '../text/finding.ts';
+import { contour, fixed, mm, name, type Part, term, um } from '../text/part.ts';
+import { say } from '../text/say.ts';
 import { find } from './findings.ts';
 import type { NewRegister } from './registers.ts';
 
@@ -31,8 +33,8 @@ const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   return [
     find(
       'correction-suspicious',
-      `The registers would change by ${micrometres(change)} per side; more than ${micrometres(SUSPICIOUS)} is hardly ever gap or wire.`,
-      { remedy: 'Measure again, and look whether the right size, the right register and the right wire were meant.' },
+      say`The registers would change by ${{ change: micrometres(change) }} per side; more than ${{ usual: micrometres(SUSPICIOUS) }} is hardly ever gap or wire.`,
+      { remedy: say`Measure again, and look whether the right size, the right register and the right wire were meant.` },
     ),
   ];
 };
@@ -47,8 +49,8 @@ const withoutGap = (plan: CutPlan, registers: readonly NewRegister[]): readonly 
   return [
     find(
       'register-below-gap',
-      `D${lowest.register} would be ${lowest.after.value.toFixed(4)} mm, which leaves the wire centre ${lowest.reach.toFixed(4)} mm from the finished face; the ${plan.wire.name} wire needs ${least.toFixed(4)} mm with the least gap.`,
-      { remedy: 'Do not set it: the wire would touch. Look for a worn guide, a wrong wire or a wrong measurement.' },
+      say`${{ register: term(`D${lowest.register}`) }} would be ${{ value: mm(lowest.after.value, fixed(4)) }}, which leaves the wire centre ${{ reach: mm(lowest.reach, fixed(4)) }} from the finished face; the ${{ wire: name(plan.wire.name) }} wire needs ${{ least: mm(least, fixed(4)) }} with the least gap.`,
+      { remedy: say`Do not set it: the wire would touch. Look for a worn guide, a wrong wire or a wrong measurement.` },
     ),
   ];
 };
@@ -61,11 +63,10 @@ const tooTight = (contours: readonly ContourPlan[], registers: readonly NewRegis
     return [
       find(
         'correction-arc-too-tight',
-        `With D${r.register} at ${r.after.value.toFixed(4)} mm the wire cannot go round the inside arc of R ${arc.radius.toFixed(4)} mm that the program has on ${loop}.`,
+        say`With ${{ register: term(`D${r.register}`) }} at ${{ value: mm(r.after.value, fixed(4)) }} the wire cannot go round the inside arc of R ${{ radius: mm(arc.radius, fixed(4)) }} that the program has on ${{ loop: contour(loop) }}.`,
         {
           place: { kind: 'spot', x: arc.centre.x, y: arc.centre.y, reach: arc.radius * 3, loop },
-          remedy:
-            "Do not set it in this program: enter the offsets below as the shop's own passes and have the program written anew; its inside arcs then fit.",
+          remedy: say`Do not set it in this program: enter the offsets below as the shop's own passes and have the program written anew; its inside arcs then fit.`,
         },
       ),
     ];
@@ -80,4 +81,4 @@ const tightIn = ({ loop, kept, courses }: ContourPlan, r: NewRegister) =>
     .filter((arc) => arc.radius <= r.after.value + LAST_DIGIT)
     .map((arc) => ({ loop, arc }));
 
-const micrometres = (mm: number): string => `${(mm * 1000).toFixed(1)} µm`;
+const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(1));

@@ -4,6 +4,7 @@ import type { CutPlan } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import type { Finding } from '../text/finding.ts';
+import { contour, fixed, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { correctionFindings } from './correction-safety.ts';
 import { find } from './findings.ts';
@@ -81,14 +82,18 @@ const disagreement = (deviations: readonly Deviation[], left: Figure, tolerance:
     .map((d) => ({ loop: d.measured.loop, rest: d.left.value - left.value }))
     .toSorted((a, b) => Math.abs(b.rest) - Math.abs(a.rest))[0]!;
   if (Math.abs(far.rest) <= tolerance / 2) return [];
+  const [loop, rest] = [contour(far.loop), um(Math.abs(far.rest) * 1000, fixed(1))];
+  const text =
+    far.rest > 0
+      ? say(
+          'corrections-disagree/left',
+        )`The sizes measured want different corrections: after the common one ${{ loop }} still has ${{ rest }} of metal per side left.`
+      : say(
+          'corrections-disagree/gone',
+        )`The sizes measured want different corrections: after the common one ${{ loop }} still has ${{ rest }} of metal per side gone.`;
   return [
-    find(
-      'corrections-disagree',
-      `The sizes measured want different corrections: after the common one ${far.loop} still has ${(Math.abs(far.rest) * 1000).toFixed(1)} µm of metal per side ${far.rest > 0 ? 'left' : 'gone'}.`,
-      {
-        remedy:
-          'Look for what differs between them: temperature, stress, a corner touched by the gauge; or correct and run them one by one.',
-      },
-    ),
+    find('corrections-disagree', text, {
+      remedy: say`Look for what differs between them: temperature, stress, a corner touched by the gauge; or correct and run them one by one.`,
+    }),
   ];
 };

@@ -1,8 +1,10 @@
 /** Corrections as a shop meets them: what can be saved, what is safe, what is suspicious. */
+
 import { describe, expect, it } from 'vitest';
 import { findMaterial } from '../physics/material/find-material.ts';
 import { loop, planned, plate, questionFor, rectangle } from '../plan/plan.fixture.ts';
 import type { PlanQuestion } from '../plan/question.ts';
+import { printPlain } from '../text/print/print.ts';
 import { type Correction, correctionOf } from './correction.ts';
 import { deviationOfMeasured, type Measured, newRegisters } from './registers.ts';
 import { salvageOf } from './salvage.ts';
@@ -26,7 +28,7 @@ const codes = (c: Correction): readonly string[] => c.findings.map((f) => f.code
 describe('a measured piece', () => {
   it('that is within tolerance is good, with what is left or gone', () => {
     expect(of([{ size: 19.996 }]).sizes[0]!.salvage).toMatchObject({ kind: 'good as it is' });
-    expect(of([{ size: 19.996 }]).sizes[0]!.salvage.sentence).toMatch(/2\.0 µm of metal left per side/);
+    expect(printPlain(of([{ size: 19.996 }]).sizes[0]!.salvage.sentence)).toMatch(/2\.0 µm of metal left per side/);
   });
 
   it('with metal left is saved by another skim, and cleaned when enough is taken', () => {
@@ -36,7 +38,7 @@ describe('a measured piece', () => {
     const little = of([{ size: 19.998 }], questionFor(plate()), 0.0005).sizes[0]!.salvage;
     expect(little).toMatchObject({ kind: 'another skim', cleans: false, from: planned(questionFor(plate())).passes.length });
     const part = of([{ loop: 'L1', size: 120.016, expected: 120 }]).sizes[0]!.salvage;
-    expect(part.sentence).toMatch(/stands on its tab/);
+    expect(printPlain(part.sentence)).toMatch(/stands on its tab/);
   });
 
   it('with more left than the last skim bites is begun again with the pass before', () => {
@@ -48,13 +50,13 @@ describe('a measured piece', () => {
     const wire = { ...plan.wire, diameter: plan.wire.diameter - 0.1 };
     const salvage = salvageOf(deviation, { plan: { passes: plan.passes, wire }, registers, tolerance: 0.004 });
     expect(salvage).toMatchObject({ kind: 'another skim', from: 2, cleans: true });
-    expect(salvage.sentence).toMatch(/passes 2 to \d once more .* D2 at 0\.\d{4} mm, D3 at/);
+    expect(printPlain(salvage.sentence)).toMatch(/passes 2 to \d once more .* D2 at 0\.\d{4} mm, D3 at/);
   });
 
   it('with more metal left than the wire can reach is looked into first', () => {
     const far = of([{ size: 19.9 }]).sizes[0]!.salvage;
     expect(far.kind).toBe('out of reach');
-    expect(far.sentence).toMatch(/50\.0 µm of metal left per side, but/);
+    expect(printPlain(far.sentence)).toMatch(/50\.0 µm of metal left per side, but/);
   });
 
   it('with metal gone is not', () => {

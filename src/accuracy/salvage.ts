@@ -1,12 +1,15 @@
 /** Whether a part that was measured can be saved by another skim over the same path. */
 
 import type { CutPlan, Pass } from '../plan/plan.ts';
+import { contour, count, fixed, limit, list, mm, type Part, quantities, term, um } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { leastReach } from './correction-safety.ts';
 import type { Deviation, NewRegister } from './registers.ts';
 
 /** All per side; the amounts in µm. */
 export type Salvage =
-  | { readonly kind: 'good as it is'; readonly off: number; readonly sentence: string }
+  | { readonly kind: 'good as it is'; readonly off: number; readonly sentence: Text }
   | {
       readonly kind: 'another skim';
       readonly takes: number;
@@ -14,11 +17,11 @@ export type Salvage =
       readonly from: number;
       /** Whether what is taken reaches below the damage that the last pass left. */
       readonly cleans: boolean;
-      readonly sentence: string;
+      readonly sentence: Text;
     }
   /** There is metal, but the register to reach it would leave the wire no gap: something else is wrong. */
-  | { readonly kind: 'out of reach'; readonly takes: number; readonly sentence: string }
-  | { readonly kind: 'metal gone'; readonly missing: number; readonly sentence: string };
+  | { readonly kind: 'out of reach'; readonly takes: number; readonly sentence: Text }
+  | { readonly kind: 'metal gone'; readonly missing: number; readonly sentence: Text };
 
 /** More than this times the stock of a skim is too much for its condition. */
 const MOST_BITE = 1.5;
@@ -31,56 +34,60 @@ export interface SalvageQuestion {
   readonly tolerance: number;
 }
 
+const words = phrases('salvage', {
+  left: (loop: Part, left: Part, allowed: Part) =>
+    say`${{ loop }} is good as it is: ${{ left }} of metal left per side, ${{ allowed }} are allowed.`,
+  gone: (loop: Part, gone: Part, allowed: Part) =>
+    say`${{ loop }} is good as it is: ${{ gone }} of metal gone per side, ${{ allowed }} are allowed.`,
+  lost: (loop: Part, gone: Part) =>
+    say`${{ loop }} cannot be saved by cutting: ${{ gone }} of metal are gone per side. The correction is for the next piece.`,
+  outOfReach: (loop: Part, left: Part, register: Part, value: Part, least: Part) =>
+    say`${{ loop }} has ${{ left }} of metal left per side, but to reach it ${{ register }} would have to be ${{ value }}, and the wire with its least gap needs ${{ least }}. Look first why so much was left.`,
+  lastAgain: (loop: Part, pass: Part, registers: Part, takes: Part, surface: Text, held: Text) =>
+    say`${{ loop }} can be saved: pass ${{ pass }} once more over the same path with ${{ registers }} takes ${{ takes }} per side. ${{ surface }} ${{ held }}`,
+  severalAgain: (loop: Part, passes: Part, registers: Part, takes: Part, surface: Text, held: Text) =>
+    say`${{ loop }} can be saved: passes ${{ passes }} once more over the same path with ${{ registers }} take ${{ takes }} per side. ${{ surface }} ${{ held }}`,
+  set: (register: Part, value: Part) => say`${{ register }} at ${{ value }}`,
+  clean: (damage: Part) => say`That reaches below the ${{ damage }} of damage that the last pass left: the surface comes out clean.`,
+  peaks: (damage: Part) =>
+    say`That is less than the ${{ damage }} of damage that the last pass left: the size comes right, but only the peaks are skimmed off the surface.`,
+  part: say`Only while the part still stands on its tab or in its clamp.`,
+  block: say`Only while the block still stands as it was clamped.`,
+});
+
 export const salvageOf = ({ measured, left }: Deviation, question: SalvageQuestion): Salvage => {
   const { plan, registers, tolerance } = question;
   const off = left.value * 1000;
-  const where = measured.loop;
-  if (Math.abs(off) <= tolerance * 1000 * (1 + 1e-9))
-    return {
-      kind: 'good as it is',
-      off,
-      sentence: `${where} is good as it is: ${µm(Math.abs(off))} of metal ${off >= 0 ? 'left' : 'gone'} per side, ±${µm(tolerance * 1000)} are allowed.`,
-    };
-  if (off < 0)
-    return {
-      kind: 'metal gone',
-      missing: -off,
-      sentence: `${where} cannot be saved by cutting: ${µm(-off)} of metal are gone per side. The correction is for the next piece.`,
-    };
+  const loop = contour(measured.loop);
+  if (Math.abs(off) <= tolerance * 1000 * (1 + 1e-9)) {
+    const good = off >= 0 ? words.left : words.gone;
+    return { kind: 'good as it is', off, sentence: good(loop, µm(Math.abs(off)), limit(tolerance * 1000, 'µm', fixed(1))) };
+  }
+  if (off < 0) return { kind: 'metal gone', missing: -off, sentence: words.lost(loop, µm(-off)) };
   const least = leastReach(plan);
   const last = registers.at(-1)!;
-  if (last.after.value < least)
-    return {
-      kind: 'out of reach',
-      takes: off,
-      sentence: `${where} has ${µm(off)} of metal left per side, but to reach it D${last.register} would have to be ${last.after.value.toFixed(4)} mm, and the wire with its least gap needs ${least.toFixed(4)} mm. Look first why so much was left.`,
-    };
-  return skimOf(where, off, measured.kept === 'punch', question);
+  if (last.after.value < least) {
+    const needed = [registerOf(last), mm(last.after.value, fixed(4)), mm(least, fixed(4))] as const;
+    return { kind: 'out of reach', takes: off, sentence: words.outOfReach(loop, µm(off), ...needed) };
+  }
+  return skimOf(loop, off, measured.kept === 'punch', question);
 };
 
-const skimOf = (where: string, takes: number, part: boolean, { plan: { passes }, registers }: SalvageQuestion): Salvage => {
+const skimOf = (loop: Part, takes: number, part: boolean, { plan: { passes }, registers }: SalvageQuestion): Salvage => {
   const from = beginWith(passes, takes);
   const damage = passes.at(-1)!.damage.value;
   const cleans = takes >= damage;
-  const first = from === passes.length ? `pass ${from}` : `passes ${from} to ${passes.length}`;
-  const surface = cleans
-    ? `That reaches below the ${µm(damage)} of damage that the last pass left: the surface comes out clean.`
-    : `That is less than the ${µm(damage)} of damage that the last pass left: the size comes right, but only the peaks are skimmed off the surface.`;
-  const set = registers
-    .filter((r) => r.pass >= from)
-    .map((r) => `D${r.register} at ${r.after.value.toFixed(4)} mm`)
-    .join(', ');
-  const held = part
-    ? ' Only while the part still stands on its tab or in its clamp.'
-    : ' Only while the block still stands as it was clamped.';
-  return {
-    kind: 'another skim',
-    takes,
-    from,
-    cleans,
-    sentence: `${where} can be saved: ${first} once more over the same path with ${set} ${from === passes.length ? 'takes' : 'take'} ${µm(takes)} per side. ${surface}${held}`,
-  };
+  const set = list(registers.filter((r) => r.pass >= from).map((r) => words.set(registerOf(r), mm(r.after.value, fixed(4)))));
+  const surface = cleans ? words.clean(µm(damage)) : words.peaks(µm(damage));
+  const held = part ? words.part : words.block;
+  const sentence =
+    from === passes.length
+      ? words.lastAgain(loop, count(from), set, µm(takes), surface, held)
+      : words.severalAgain(loop, quantities([from, passes.length], 'to', '1', fixed(0)), set, µm(takes), surface, held);
+  return { kind: 'another skim', takes, from, cleans, sentence };
 };
+
+const registerOf = ({ register }: NewRegister): Part => term(`D${register}`);
 
 /** The last pass whose usual bite is not much less than what is to be taken; what a pass takes is the stock that the one before left more. */
 const beginWith = (passes: readonly Pass[], takes: number): number => {
@@ -91,4 +98,4 @@ const beginWith = (passes: readonly Pass[], takes: number): number => {
   return passes.length === 1 ? 1 : 2;
 };
 
-const µm = (value: number): string => `${value.toFixed(1)} µm`;
+const µm = (value: number): Part => um(value, fixed(1));

@@ -2,6 +2,7 @@
 
 import { correctJson, correctText } from '../job/handout/correct-report.ts';
 import { correctJob } from '../job/pipeline/correct-job.ts';
+import { say } from '../text/say.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun, millimetres } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -12,14 +13,14 @@ export interface CorrectCommand extends AnswerOptions {
   readonly json?: boolean;
 }
 
+const nothing = say(
+  'command-correct',
+)`Nothing was measured: say --measured "L2: 24.006 of 24 at 22", or --change -0.003 to see what a change does.`;
+
 /** Exit code: 0 registers that may be set, 1 not safe or no program to correct. */
 export const correct = (file: string, options: CorrectCommand, out: Out): number => {
   const measured = options.measured ?? [];
-  if (measured.length === 0 && options.change === undefined)
-    throw badInput(
-      'Nothing was measured: say --measured "L2: 24.006 of 24 at 22", or --change -0.003 to see what a change does.',
-      'measured',
-    );
+  if (measured.length === 0 && options.change === undefined) throw badInput(nothing, 'measured');
   const run = { ...jobRun(file, options, out.today), progress: out.progress.tell };
   const change = options.change === undefined ? {} : { change: signedMillimetres(options.change) };
   const answer = correctJob(run, { measured, ...change });

@@ -3,8 +3,10 @@
 import { existsSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type { Finding } from '../text/finding.ts';
-import { legacy } from '../text/legacy.ts';
+import { name } from '../text/part.ts';
 import { printPlain } from '../text/print/print.ts';
+import { only, phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 
 /** Thrown by whatever finds that the user's input is bad; main turns it into exit code 2. */
 export class BadInput extends Error {
@@ -15,32 +17,37 @@ export class BadInput extends Error {
   }
 }
 
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file',
-  EACCES: 'it may not be read',
-  EISDIR: 'it is a folder',
-  ENOTDIR: 'what should be a folder there is a file',
-  EEXIST: 'a file of that name stands in the way',
-  EPERM: 'it is not allowed',
-  ENOSPC: 'the disk is full',
-  EROFS: 'the disk is read-only',
-};
+const reasons: Readonly<Record<string, Text>> = phrases('file-trouble', {
+  ENOENT: say`there is no such file`,
+  EACCES: say`it may not be read`,
+  EISDIR: say`it is a folder`,
+  ENOTDIR: say`what should be a folder there is a file`,
+  EEXIST: say`a file of that name stands in the way`,
+  EPERM: say`it is not allowed`,
+  ENOSPC: say`the disk is full`,
+  EROFS: say`the disk is read-only`,
+});
 
-export const reasonOf = (error: unknown): string => {
+/** What the system says stands as it says it where it says something unknown. */
+export const reasonOf = (error: unknown): Text => {
   const code = (error as { code?: string }).code ?? '';
-  return REASONS[code] ?? (error instanceof Error ? error.message : String(error));
+  return reasons[code] ?? only(name(error instanceof Error ? error.message : String(error)));
 };
 
-export const badInput = (sentence: string, path = ''): BadInput =>
-  new BadInput([
-    { code: 'file-not-valid', severity: 'refusal', text: legacy(sentence), ...(path === '' ? {} : { place: { kind: 'field', path } }) },
-  ]);
+/** What is wrong with the input; `path` is the option or field at fault. */
+export const badInput = (text: Text, path = ''): BadInput =>
+  new BadInput([{ code: 'file-not-valid', severity: 'refusal', text, ...(path === '' ? {} : { place: { kind: 'field', path } }) }]);
+
+const words = phrases('command-file', {
+  unreadable: (path: string, reason: Text) => say`${{ path: name(path) }} cannot be read: ${{ reason }}.`,
+  unwritable: (folder: string, reason: Text) => say`Nothing can be written to ${{ folder: name(folder) }}: ${{ reason }}.`,
+});
 
 export const readBytes = (path: string): Uint8Array => {
   try {
     return readFileSync(path);
   } catch (error) {
-    throw badInput(`${path} cannot be read: ${reasonOf(error)}.`);
+    throw badInput(words.unreadable(path, reasonOf(error)));
   }
 };
 
@@ -50,13 +57,13 @@ export const readText = (path: string): string => new TextDecoder().decode(readB
 export const writeFiles = (folder: string, files: Readonly<Record<string, string | Uint8Array>>): readonly string[] => {
   try {
     makeFolder(folder);
-    return Object.entries(files).map(([name, content]) => {
-      const path = join(folder, name);
+    return Object.entries(files).map(([file, content]) => {
+      const path = join(folder, file);
       writeFileSync(path, content);
       return path;
     });
   } catch (error) {
-    throw badInput(`Nothing can be written to ${folder}: ${reasonOf(error)}.`, '--out');
+    throw badInput(words.unwritable(folder, reasonOf(error)), '--out');
   }
 };
 

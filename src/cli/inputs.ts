@@ -8,7 +8,10 @@ import { type Job, jobSchema } from '../job/job.ts';
 import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
-import { parseLength } from '../text/print/length.ts';
+import { parseLength, readingsPart, type TypedReading } from '../quantity/typed-length.ts';
+import { name } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText } from './files.ts';
 
 /** Options of `answer` as typed; each overrules the job file. */
@@ -39,7 +42,7 @@ const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
-  if (file === '') throw badInput('No drawing and no job file is named.');
+  if (file === '') throw badInput(words.nothingNamed);
   const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
   return runWith(fromFile, basename(file), (path) => resolve(dirname(file), path), options, today);
 };
@@ -47,12 +50,12 @@ export const jobRun = (file: string, options: AnswerOptions, today: string): Omi
 /** The same of the fields of a job file; `beside` finds the files that it names. */
 export const runWith = (
   fields: object,
-  name: string,
+  file: string,
   beside: (path: string) => string,
   options: AnswerOptions,
   today: string,
 ): Omit<JobRun, 'progress'> => {
-  const parsed = parseValue(jobSchema, { ...fields, ...typed(options), ...papersTyped(options, fields) }, name);
+  const parsed = parseValue(jobSchema, { ...fields, ...typed(options), ...papersTyped(options, fields) }, file);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
@@ -108,8 +111,8 @@ const dialectFor = (
   return standardDialect;
 };
 
-const dialectNamed = (name: string, path: string): Dialect => {
-  if (name === 'standard') return standardDialect;
+const dialectNamed = (called: string, path: string): Dialect => {
+  if (called === 'standard') return standardDialect;
   const read = readDialectFile(readText(path));
   if (read.kind === 'bad') throw new BadInput(read.findings);
   return read.dialect;
@@ -135,16 +138,24 @@ const papersTyped = ({ paperLengths, paperFinish, paperDecimals }: AnswerOptions
   return Object.keys(typed).length === 0 ? {} : { papers: { ...(fromFile.papers as object | undefined), ...typed } };
 };
 
+const words = phrases('command-input', {
+  nothingNamed: say`No drawing and no job file is named.`,
+  readings: (text: string, readings: readonly TypedReading[]) =>
+    say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}: say which.`,
+  noLength: (text: string, reason: Text) =>
+    say`'${{ typed: name(text) }}' is not a length (${{ reason }}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`,
+  noNumber: (text: string) => say`'${{ typed: name(text) }}' is not a number.`,
+});
+
 export const millimetres = (key: string, text: string): number => {
   const answer = parseLength(text);
   if (answer.kind === 'length') return answer.mm;
-  if (answer.kind === 'ambiguous')
-    throw badInput(`'${text}' can be read as ${answer.readings.map((r) => r.words).join(' or as ')}: say which.`, key);
-  throw badInput(`'${text}' is not a length (${answer.reason}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`, key);
+  if (answer.kind === 'ambiguous') throw badInput(words.readings(text, answer.readings), key);
+  throw badInput(words.noLength(text, answer.reason), key);
 };
 
 export const numberOf = (key: string, text: string): number => {
   const value = Number(text.trim().replace(',', '.'));
-  if (text.trim() === '' || !Number.isFinite(value)) throw badInput(`'${text}' is not a number.`, key);
+  if (text.trim() === '' || !Number.isFinite(value)) throw badInput(words.noNumber(text), key);
   return value;
 };

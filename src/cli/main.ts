@@ -1,4 +1,5 @@
 #!/usr/bin/env node
+import { printPlain } from '../text/print/print.ts';
 /** The command `kerfwright` as a process: what it prints on, and what its exit code is. */
 import { BAD_INPUT, run } from './commands.ts';
 import { reasonOf } from './files.ts';
@@ -7,7 +8,7 @@ import { progressOn } from './progress.ts';
 // Whoever reads only the first lines and hangs up still gets the exit code of the answer.
 process.stdout.on('error', (error: { code?: string }) => {
   if (error.code === 'EPIPE') return;
-  process.stderr.write(`The answer cannot be printed: ${reasonOf(error)}.\n`);
+  process.stderr.write(`The answer cannot be printed: ${printPlain(reasonOf(error))}.\n`);
   process.exit(BAD_INPUT);
 });
 process.exitCode = await run(process.argv.slice(2), {

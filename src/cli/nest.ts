@@ -1,9 +1,11 @@
 /** `kerfwright nest`: pieces laid into a plate, and the job that cuts them out of it. */
 import { basename, dirname, extname, relative, resolve } from 'node:path';
 import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
-import { parseFile, parseValue } from '../job/files/parse.ts';
+import { type FileName, parseFile, parseValue } from '../job/files/parse.ts';
 import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
+import { name } from '../text/part.ts';
 import { printPlain } from '../text/print/print.ts';
+import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
 import { millimetres, numberOf, shopAt } from './inputs.ts';
@@ -34,7 +36,7 @@ export const nestCommand = (files: readonly string[], options: NestCommand, out:
   const answer = runNest({
     file,
     name: stem,
-    drawingOf: (name) => readBytes(beside(name)),
+    drawingOf: (drawing) => readBytes(beside(drawing)),
     shop: shopAt(shopPath),
     day: file.date ?? out.today,
     progress: onlooker(options.within, out),
@@ -60,16 +62,15 @@ const fromFile = (path: string, options: NestCommand): Asked => {
   const given = JSON.parse(text.replace(/^\uFEFF/, '')) as object;
   return {
     file: checked({ ...given, ...typed(options, parsed.value) }, basename(path)),
-    beside: (name) => resolve(dirname(path), name),
+    beside: (drawing) => resolve(dirname(path), drawing),
     stem: basename(path).replace(/(\.nest)?\.json$/i, ''),
   };
 };
 
 /** Drawings on the line, each with how many of it: 'bracket.dxf:4'. */
 const fromLine = (files: readonly string[], options: NestCommand): Asked => {
-  if (options.plate === undefined)
-    throw badInput('Say how large the plate is, as in --plate 300x200, or name the drawing of a plate.', 'plate');
-  if (options.thickness === undefined) throw badInput('Say how thick the plate is, as in --thickness 10.', 'thickness');
+  if (options.plate === undefined) throw badInput(words.plate, 'plate');
+  if (options.thickness === undefined) throw badInput(words.thickness, 'thickness');
   const pieces = files.map((text) => {
     const split = /^(.+):(\d+)$/.exec(text);
     const drawing = split?.[1] ?? text;
@@ -80,14 +81,21 @@ const fromLine = (files: readonly string[], options: NestCommand): Asked => {
     };
   });
   return {
-    file: checked({ pieces, ...typed(options) }, 'the command line'),
-    beside: (name) => resolve(name),
+    file: checked({ pieces, ...typed(options) }, words.line),
+    beside: (drawing) => resolve(drawing),
     stem: options.name ?? 'nest',
   };
 };
 
-const checked = (value: unknown, name: string): NestFile => {
-  const parsed = parseValue(nestSchema, value, name);
+const words = phrases('command-nest', {
+  plate: say`Say how large the plate is, as in --plate 300x200, or name the drawing of a plate.`,
+  thickness: say`Say how thick the plate is, as in --thickness 10.`,
+  noPlate: (typed: string) => say`'${{ typed: name(typed) }}' is no plate: write it like 300x200, or name a drawing.`,
+  line: say`the command line`,
+});
+
+const checked = (value: unknown, file: FileName): NestFile => {
+  const parsed = parseValue(nestSchema, value, file);
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   return parsed.value;
 };
@@ -105,7 +113,7 @@ const typed = (options: NestCommand, file?: NestFile): Record<string, unknown> =
 const plateOf = (text: string): object => {
   if (/\.(dxf|svg)$/i.test(text)) return { drawing: text };
   const sides = text.split(/[x×*]/i);
-  if (sides.length !== 2) throw badInput(`'${text}' is no plate: write it like 300x200, or name a drawing.`, 'plate');
+  if (sides.length !== 2) throw badInput(words.noPlate(text), 'plate');
   return { width: millimetres('plate', sides[0]!), depth: millimetres('plate', sides[1]!) };
 };
 

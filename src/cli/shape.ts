@@ -6,7 +6,10 @@ import { parseValue } from '../job/files/parse.ts';
 import { shapeText, wholeShapeJson } from '../job/handout/shape-report.ts';
 import { drawShape, shapeDxf, shapeSchema, shapeSvg } from '../job/request/shape-drawing.ts';
 import { type ShapeForm, type ShapeKey, shapeForms } from '../job/request/shape-keys.ts';
+import { name, term } from '../text/part.ts';
 import { printPlain } from '../text/print/print.ts';
+import { say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
 import { BadInput, badInput, writeFiles } from './files.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';
@@ -100,10 +103,13 @@ const typedValue = ({ key, takes }: ShapeKey, given: unknown): unknown => {
   return text;
 };
 
+const notJson = (text: string, key: string): Text =>
+  say('command-shape')`'${{ typed: name(text) }}' cannot be read; ${{ key: term(key) }} is written as JSON, as in [1, 2].`;
+
 const dataOf = (key: string, text: string): unknown => {
   try {
     return JSON.parse(text);
   } catch {
-    throw badInput(`'${text}' cannot be read; ${key} is written as JSON, as in [1, 2].`, key);
+    throw badInput(notJson(text, key), key);
   }
 };

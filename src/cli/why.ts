@@ -1,6 +1,9 @@
 /** `kerfwright why`: the tree of one figure of a job. */
 import { runUpTo } from '../job/pipeline/pipeline.ts';
+import { list, name, term } from '../text/part.ts';
 import { type Explanation, explain, explainLines } from '../text/print/explain.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -25,7 +28,7 @@ export const why = (file: string, key: string | undefined, options: WhyCommand, 
     out.print(
       options.json === true
         ? JSON.stringify(
-            all.map(({ key: k, name, printed }) => ({ key: k, name, printed })),
+            all.map(({ key: k, name: called, printed }) => ({ key: k, name: called, printed })),
             null,
             2,
           )
@@ -34,12 +37,17 @@ export const why = (file: string, key: string | undefined, options: WhyCommand, 
     return 0;
   }
   const figure = answer.figures.get(key);
-  if (figure === undefined)
-    throw badInput(`The job has no figure '${key}'.${nearest(key, [...answer.figures.keys()])} Without a figure, why lists them all.`, key);
+  if (figure === undefined) throw badInput(noFigure(key, [...answer.figures.keys()]), key);
   const tree = explain(figure, printing);
   out.print(options.json === true ? JSON.stringify(tree, null, 2) : explainLines(tree).join('\n'));
   return 0;
 };
+
+const words = phrases('command-why', {
+  none: (key: string) => say`The job has no figure '${{ key: name(key) }}'. Without a figure, why lists them all.`,
+  near: (key: string, like: readonly string[]) =>
+    say`The job has no figure '${{ key: name(key) }}'. Near it: ${{ like: list(like.map(term)) }}. Without a figure, why lists them all.`,
+});
 
 const keyList = (all: readonly Explanation[]): string => {
   const width = Math.max(...all.map((e) => e.key.length));
@@ -49,7 +57,7 @@ const keyList = (all: readonly Explanation[]): string => {
     .join('\n');
 };
 
-const nearest = (key: string, keys: readonly string[]): string => {
+const noFigure = (key: string, keys: readonly string[]): Text => {
   const like = keys.filter((k) => k.includes(key) || key.includes(k) || k.split('.').at(-1) === key.split('.').at(-1)).slice(0, 5);
-  return like.length === 0 ? '' : ` Near it: ${like.join(', ')}.`;
+  return like.length === 0 ? words.none(key) : words.near(key, like);
 };

@@ -3,12 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { printDuration } from '../text/print/duration.ts';
 import { printFigure, printNumber } from '../text/print/figure.ts';
-import { parseLength, printLength } from '../text/print/length.ts';
 import { printMass } from '../text/print/mass.ts';
 import { printMoney } from '../text/print/money.ts';
 import { given } from './figure.ts';
 import { parseFinish } from './finish.ts';
 import { saidOf } from './source.ts';
+import { parseLength } from './typed-length.ts';
 
 describe('lengths as people type them', () => {
   it.each([
@@ -67,17 +67,6 @@ describe('lengths as people type them', () => {
   ])('gives both readings of %s', (text, readings) => {
     const answer = parseLength(text);
     expect(answer.kind === 'ambiguous' ? answer.readings.map((r) => Number(r.mm.toFixed(9))) : []).toEqual(readings);
-  });
-
-  it.each([
-    [0.25, 'mm', '0.25 mm'],
-    [0.25, 'inch', '0.00984 in'],
-    [100, 'mm', '100 mm'],
-    [0.00001, 'mm', '0 mm'],
-    [-0.00001, 'mm', '0 mm'],
-    [0.0254, 'thou', '1 thou'],
-  ] as const)('prints %f mm in %s', (mm, unit, text) => {
-    expect(printLength(mm, unit)).toBe(text);
   });
 });
 

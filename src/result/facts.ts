@@ -7,6 +7,7 @@ import type { WireResult } from '../plan/plan.ts';
 import type { Shape } from '../shapes/shape.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../text/control-unit.ts';
 import type { Finding } from '../text/finding.ts';
+import type { Text } from '../text/text.ts';
 import type { CutFacts, HoursFacts, MadeFacts, ProgramFacts, RefusedFacts } from './outcome-facts.ts';
 
 export interface JobFacts {
@@ -45,7 +46,7 @@ export interface Asked {
   /** What was set by hand in place of what the planner would choose; left out where nothing was. */
   readonly byHand?: SetByHand;
   /** What nobody said and the house took for granted, each as a sentence. */
-  readonly assumed: readonly string[];
+  readonly assumed: readonly Text[];
 }
 
 export interface SetByHand {

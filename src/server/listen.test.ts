@@ -1,8 +1,10 @@
 /** The server on a real port: asked over the wire, stopped while it answers, started where a port is taken. */
+
 import { createServer, request } from 'node:http';
 import { connect } from 'node:net';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { say } from '../text/say.ts';
 import { startFrom } from './arguments.ts';
 import { runningOn, sayRunning, sayStopped } from './keep/running.ts';
 import { listen, USUAL_PORT } from './listen.ts';
@@ -76,7 +78,7 @@ describe('a server that listens', () => {
     await new Promise((done) => setTimeout(done, 50));
     await expect(fetch(new URL('/api/jobs', address))).rejects.toThrow();
     order.push('paper made');
-    paper.resolve({ kind: 'made', files: { program: { fileName: 'square.nc', content: 'M02\n' } }, sentence: 'Yes.' });
+    paper.resolve({ kind: 'made', files: { program: { fileName: 'square.nc', content: 'M02\n' } }, sentence: say('test.answer')`Yes.` });
     expect(await asked).toEqual([200, 'M02\n']);
     await stopped;
     expect(order.filter((o) => o !== 'answered')).toEqual(['paper made', 'papers closed', 'stopped']);

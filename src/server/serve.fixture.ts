@@ -1,7 +1,9 @@
 /** A server for tests: a folder of its own, a small page, papers that are made at once, a clock that stands. */
+
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { say } from '../text/say.ts';
 import type { JobRecord } from './message/job-record.ts';
 import type { PaperQuestion } from './paper/make.ts';
 import type { Papers } from './paper/thread.ts';
@@ -38,7 +40,7 @@ export const testServer = async (options: Partial<ServeOptions> = {}): Promise<T
         program: { fileName: `${question.stem}.nc`, content: 'M02\n' },
         quotation: { fileName: `${question.stem}.quotation.pdf`, content: new Uint8Array([37, 80, 68, 70]) },
       };
-      return { kind: 'made', files, sentence: 'Yes.' };
+      return { kind: 'made', files, sentence: say('test.answer')`Yes.` };
     },
     close: async () => undefined,
   };

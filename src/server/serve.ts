@@ -7,6 +7,7 @@ import rateLimit from '@fastify/rate-limit';
 import swagger from '@fastify/swagger';
 import Fastify, { type FastifyReply } from 'fastify';
 import { jsonSchemaTransform, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
+import { phrases, say } from '../text/say.ts';
 import { mustBeKnown } from './answer/door.ts';
 import { errorAnswer, errorHandler } from './answer/error-answer.ts';
 import { mustBePlain } from './answer/plain.ts';
@@ -146,12 +147,17 @@ const guard = async (server: Server, { host, most = MOST_REQUESTS }: ServeOption
     max: most,
     timeWindow: 60_000,
     addHeaders: { 'x-ratelimit-limit': false, 'x-ratelimit-remaining': false, 'x-ratelimit-reset': false },
-    errorResponseBuilder: () => new Refusal(429, 'too-many', 'Too many requests came within a minute; wait a moment.'),
+    errorResponseBuilder: () => new Refusal(429, 'too-many', words.tooMany),
   });
   server.addHook('preValidation', async (request) => {
-    if (typeof request.body === 'object') mustBePlain(request.body, 'What was sent');
+    if (typeof request.body === 'object') mustBePlain(request.body, words.sent);
   });
 };
+
+const words = phrases('server', {
+  tooMany: say`Too many requests came within a minute; wait a moment.`,
+  sent: say`What was sent`,
+});
 
 const describe = async (server: Server, version: string): Promise<void> => {
   await server.register(swagger, {

@@ -1,4 +1,5 @@
 /** Pictures as tables of their numbers, with a hash of the picture: what a reviewer can judge line by line. */
+
 import { createHash } from 'node:crypto';
 import { perimeterOf } from '../../src/geometry/area.ts';
 import { lengthOf } from '../../src/geometry/measure.ts';
@@ -6,6 +7,7 @@ import type { Point } from '../../src/geometry/segment.ts';
 import { proofText } from '../../src/job/handout/proof-report.ts';
 import type { OtherWays } from '../../src/physics/other-process/other-question.ts';
 import type { ContourProof, OpenProof, Proof, Wanted } from '../../src/proof/proof.ts';
+import { printPlain } from '../../src/text/print/print.ts';
 
 /** Cells right-aligned but the first, in columns just wide enough; a table without rows is no table. */
 export const columns = (title: string, heads: readonly string[], rows: readonly (readonly string[])[]): readonly string[] => {
@@ -99,7 +101,7 @@ const cutRows = ({ cuts }: Proof): readonly (readonly string[])[] =>
 /** What the picture of the cut faces shows. */
 export const edgesTable = ({ ways, wire, thickness, verdict }: OtherWays): string =>
   [
-    `Cut faces of ${fixed(thickness, 3)} mm. ${verdict}`,
+    `Cut faces of ${fixed(thickness, 3)} mm. ${printPlain(verdict)}`,
     ...columns(
       'Faces',
       ['Process', 'outcome', 'off the straight mm', 'slope °', 'Ra from', 'to µm'],
@@ -116,7 +118,7 @@ export const edgesTable = ({ ways, wire, thickness, verdict }: OtherWays): strin
         ]),
       ],
     ),
-    ...ways.filter((w) => w.edge === undefined).map((w) => `  ${w.sentence}`),
+    ...ways.filter((w) => w.edge === undefined).map((w) => `  ${printPlain(w.sentence)}`),
   ].join('\n');
 
 /** Never '-0.00'. */

@@ -1,6 +1,6 @@
 /** What a user typed into a field, read as the kind of value the field holds: a value, a choice of readings, or why it is none. */
 import { parseFinish } from '../../quantity/finish.ts';
-import { parseLength } from '../../text/print/length.ts';
+import { parseLength } from '../../quantity/typed-length.ts';
 import { decimalMark, type Numbers } from '../../text/print/reader.ts';
 import type { Words } from '../words/words-for.ts';
 

@@ -42,7 +42,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet<Untold>, 'took
     answer: outcome.answer,
     sentence: sentenceView(answer),
     findings: findingViews(findings, new Set(drawing.findings), drawing.units.millimetres),
-    assumed: asked.assumed,
+    assumed: asked.assumed.map(printPlain),
     figures: [...answer.figures.values()].map(shown),
     line: sentence,
     ...given('picture', pictureView(drawing, facts)),

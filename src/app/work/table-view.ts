@@ -114,13 +114,13 @@ export const othersView = (otherWays: OtherWays): TableView => ({
         ]),
     ...otherWays.ways.map((w): readonly Cell[] => [
       w.process,
-      w.sentence,
+      printPlain(w.sentence),
       w.edge === undefined ? '' : shown(w.edge.minutes),
       w.edge === undefined ? '' : `${w.edge.slope.value.toFixed(2)}°`,
       w.edge === undefined ? '' : `${w.edge.ra.low.toFixed(0)} to ${w.edge.ra.high.toFixed(0)} µm`,
     ]),
   ],
-  note: otherWays.verdict,
+  note: printPlain(otherWays.verdict),
 });
 
 /** Every wire of the shop carried through the whole job, the one that was taken marked. */

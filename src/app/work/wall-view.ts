@@ -3,6 +3,7 @@
 import { rzBand } from '../../quantity/finish.ts';
 import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { shown } from './figure-view.ts';
 import type { FaceView, WallView } from './views.ts';
 
@@ -22,7 +23,7 @@ export const wallView = (facts: JobFacts): WallView | undefined => {
         gap: shown(gap),
       })),
       faces: otherWays === undefined ? [] : [...wireFace(otherWays), ...otherWays.ways.flatMap(otherFace)],
-      without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => w.sentence),
+      without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => printPlain(w.sentence)),
     }
   );
 };
@@ -38,7 +39,7 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView[] =>
           rough: rzBand(wire.ra).nominal / 1000,
           ra: [wire.ra, wire.ra],
           tires: false,
-          sentence: verdict,
+          sentence: printPlain(verdict),
         },
       ];
 
@@ -54,7 +55,7 @@ const otherFace = ({ process, edge, sentence }: Ways['ways'][number]): readonly 
       rough: (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000,
       ra: [edge.ra.low, edge.ra.high],
       tires: jet,
-      sentence,
+      sentence: printPlain(sentence),
     },
   ];
 };

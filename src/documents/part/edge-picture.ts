@@ -8,6 +8,7 @@ import { roundBelow } from '../../picture/round-length.ts';
 import { INK, METAL, PAPER, px, QUIET } from '../../picture/svg.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { printNumber } from '../../text/print/figure.ts';
+import { printPlain } from '../../text/print/print.ts';
 
 const HIGH = 260;
 const COLUMN = 190;
@@ -32,7 +33,7 @@ export const edgePicture = (ways: OtherWays): string => {
   const faces = facesOf(ways);
   const scale = HIGH / ways.thickness;
   const factor = factorFor(Math.max(...faces.map((f) => f.most), 1e-6) * scale);
-  const absent = ways.ways.filter((w) => w.edge === undefined).map((w) => w.sentence);
+  const absent = ways.ways.filter((w) => w.edge === undefined).map((w) => printPlain(w.sentence));
   const width = LEFT + Math.max(faces.length, 2) * COLUMN + 20;
   const height = TOP + HIGH + 70 + absent.length * 18 + 20;
   const caption = `Cut faces of ${printNumber(ways.thickness)} mm. Height to scale; sideways ${printNumber(factor)} times as large, for all alike.`;

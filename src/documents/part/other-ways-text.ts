@@ -2,11 +2,12 @@
 
 import type { OtherEdge, OtherWays } from '../../physics/other-process/other-question.ts';
 import { printDuration } from '../../text/print/duration.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 
 export const otherWaysLines = (ways: OtherWays, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => [
-  wrapped(ways.verdict, '  '),
+  wrapped(printPlain(ways.verdict), '  '),
   tableText({
     kind: 'table',
     columns: [
@@ -20,7 +21,7 @@ export const otherWaysLines = (ways: OtherWays, { tableText, wrapped }: Printer 
     rows: [...wireRow(ways), ...ways.ways.map((w) => [w.process, w.kind, ...cells(w.edge)])],
     note: 'Thermal cuts: ISO 9013 at the best range that a good machine can be expected to hold (common practice); Ra from Rz is only a band. Jet: published feed law at its best edge.',
   }),
-  ...ways.ways.map((w) => wrapped(w.sentence, '  - ')),
+  ...ways.ways.map((w) => wrapped(printPlain(w.sentence), '  - ')),
 ];
 
 const wireRow = ({ wire }: OtherWays): readonly (readonly string[])[] => {

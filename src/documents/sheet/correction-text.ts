@@ -5,6 +5,7 @@ import { deviationOf } from '../../quantity/figure.ts';
 import type { CorrectionFacts } from '../../result/correction-facts.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
 import { findingText, setting } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { column } from '../paper.ts';
 import { tableText, wrapped } from '../text.ts';
 
@@ -34,7 +35,7 @@ const correctionParts = (correction: Correction, unit: ControlUnit): readonly st
   ...(correction.findings.length === 0 ? [] : [correction.findings.map((f) => wrapped(findingText(f), '  - ')).join('\n')]),
   `Measured\n${measuredTable(correction)}`,
   `Registers\n${registerTable(correction, unit)}`,
-  `This piece\n${correction.sizes.map((s) => wrapped(s.salvage.sentence, '  - ')).join('\n')}`,
+  `This piece\n${correction.sizes.map((s) => wrapped(printPlain(s.salvage.sentence), '  - ')).join('\n')}`,
 ];
 
 const verdict = ({ left, safe, worth, registers }: Correction, unit: ControlUnit): string => {

@@ -1,6 +1,9 @@
 /** Checks the text of a JSON file against a schema and locates every fault by its field. */
 import type { z } from 'zod';
 import type { Finding } from '../../text/finding.ts';
+import { name, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { faultOf } from './fault.ts';
 
@@ -10,29 +13,45 @@ export type Parsed<T> =
 
 const MOST_FAULTS = 20;
 
+/** The name of a file, or what it is where it has none. */
+export type FileName = string | Text;
+
 /** `said` are the top-level keys that the file itself gives, before defaults. */
-export const parseFile = <S extends z.ZodType>(schema: S, text: string, name: string): Parsed<z.output<S>> => {
+export const parseFile = <S extends z.ZodType>(schema: S, text: string, file: FileName): Parsed<z.output<S>> => {
   const json = jsonOf(text);
   if (json.kind === 'bad')
     return {
       kind: 'bad',
-      findings: [find('file-not-valid', `${name} is not JSON: ${json.reason}.`, { place: { kind: 'line', line: json.line } })],
+      findings: [
+        // What the parser says stands as it says it.
+        find('file-not-valid/json', say`${{ file: called(file) }} is not JSON: ${{ parser: name(json.reason) }}.`, {
+          place: { kind: 'line', line: json.line },
+        }),
+      ],
     };
-  return parseValue(schema, json.value, name);
+  return parseValue(schema, json.value, file);
 };
 
-export const parseValue = <S extends z.ZodType>(schema: S, value: unknown, name: string): Parsed<z.output<S>> => {
+export const parseValue = <S extends z.ZodType>(schema: S, value: unknown, file: FileName): Parsed<z.output<S>> => {
   const result = schema.safeParse(value, { reportInput: true });
   if (result.success)
     return { kind: 'parsed', value: result.data, said: new Set(typeof value === 'object' && value !== null ? Object.keys(value) : []) };
   const findings = result.error.issues.slice(0, MOST_FAULTS).map((issue) => {
     const path = issue.path.map(String).join('.');
-    return find('file-not-valid', `${name}: ${path === '' ? 'the file' : path} ${faultOf(issue)}.`, {
-      place: { kind: 'field', path },
-    });
+    return fileFault(path, path === '' ? words.whole(file, faultOf(issue)) : words.field(file, path, faultOf(issue)));
   });
   return { kind: 'bad', findings };
 };
+
+const called = (file: FileName): Part | Text => (typeof file === 'string' ? name(file) : file);
+
+const words = phrases('file-not-valid', {
+  whole: (file: FileName, fault: Text) => say`${{ file: called(file) }}: the file ${{ fault }}.`,
+  field: (file: FileName, path: string, fault: Text) => say`${{ file: called(file) }}: ${{ field: name(path) }} ${{ fault }}.`,
+});
+
+/** A value of a file that cannot be used: '' is the file as a whole. */
+export const fileFault = (path: string, text: Text): Finding => find('file-not-valid', text, { place: { kind: 'field', path } });
 
 type Json = { readonly kind: 'json'; readonly value: unknown } | { readonly kind: 'bad'; readonly reason: string; readonly line: number };
 

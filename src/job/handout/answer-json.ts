@@ -23,7 +23,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     name: facts.head.name,
     day: facts.head.day,
     job: answer.job,
-    assumed: facts.asked.assumed,
+    assumed: facts.asked.assumed.map(printPlain),
     findings: facts.findings,
     ...(program?.scaled === undefined ? {} : { scaled: program.scaled }),
     ...(facts.shape === undefined ? {} : { shape: shapeJson(facts.shape) }),

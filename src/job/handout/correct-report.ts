@@ -1,6 +1,7 @@
 /** A correction as text and as plain data. */
 
 import { correctionText } from '../../documents/sheet/correction-text.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import type { CorrectAnswer } from '../pipeline/correct-job.ts';
 import { figure, type Json } from './json-parts.ts';
@@ -26,7 +27,7 @@ export const correctJson = ({ correction, changed, registers, inControl, passTab
           ...deviation.measured,
           sizeAt20: figure(deviation.size),
           metalLeft: figure(deviation.left),
-          salvage,
+          salvage: { ...salvage, sentence: printPlain(salvage.sentence) },
           next,
         })),
         findings: correction.findings.map((f) => stated(f)),

@@ -25,7 +25,7 @@ const oneBudget = (budget: Budget): Json => ({
     kind: r.kind,
     error: figure(r.figure),
     share: r.share,
-    remedy: r.remedy,
+    remedy: printPlain(r.remedy),
   })),
   systematic: figure(budget.systematic),
   random: figure(budget.random),
@@ -39,11 +39,11 @@ export const otherWaysJson = ({ otherWays }: Pick<CutFacts, 'otherWays'>): Json 
     : {
         otherProcesses: {
           kind: otherWays.kind,
-          verdict: otherWays.verdict,
+          verdict: printPlain(otherWays.verdict),
           ways: otherWays.ways.map(({ process, kind, sentence, edge }) => ({
             process,
             kind,
-            sentence,
+            sentence: printPlain(sentence),
             ...(edge === undefined
               ? {}
               : {

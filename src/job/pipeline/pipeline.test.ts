@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { answered, cut, factsOf, program } from '../answered.fixture.ts';
 import { houseShop } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
@@ -58,7 +59,7 @@ describe('a job', () => {
     expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).asked.assumed).toEqual([]);
     const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
     for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
-      expect(bare.asked.assumed.join(' ')).toContain(word);
+      expect(bare.asked.assumed.map(printPlain).join(' ')).toContain(word);
   });
 
   it('promises no more than the budget of errors leaves', () => {

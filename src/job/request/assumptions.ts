@@ -1,23 +1,48 @@
 /** What nobody said and the house took for granted, as sentences a customer can correct. */
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Material } from '../../physics/material/material.ts';
+import { count, limit, mm, name, term, um } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { houseShop } from '../house-shop.ts';
 import type { Job, JobInput } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 
-const SENTENCES: readonly (readonly [key: keyof JobInput, sentence: (job: Job, material: Material) => string])[] = [
-  ['material', (_, material) => `The material is ${material.name}.`],
-  ['height', (j) => `The block is ${j.height} mm high.`],
-  ['finish', (j) => `A finish of Ra ${j.finish} µm is good enough.`],
-  ['tolerance', (j) => `The profile may be off by ±${j.tolerance} mm.`],
-  ['insideCorner', (j) => `Inside corners drawn sharper may come out with a radius of up to ${j.insideCorner} mm.`],
-  ['quantity', (j) => `${j.quantity === 1 ? 'One piece is' : `${j.quantity} pieces are`} wanted.`],
-  [
-    'outline',
-    (j) => (j.outline === 'cut' ? 'The outermost contours are to be cut as well.' : 'The outermost contour is the edge of the block.'),
-  ],
-  ['startHole', (j) => `Where the drawing shows no start hole, one of ${j.startHole} mm is drilled.`],
-  ['flush', (j) => (j.flush === 'sealed' ? 'Both nozzles seal on flat faces.' : `Nozzles: ${j.flush}.`)],
+/** With every digit that it has. */
+const AS_GIVEN = { as: 'given' } as const;
+
+const words = phrases('assumed', {
+  material: (material: string) => say`The material is ${{ material: name(material) }}.`,
+  height: (height: number) => say`The block is ${{ height: mm(height, AS_GIVEN) }} high.`,
+  finish: (ra: number) => say`A finish of Ra ${{ finish: um(ra, AS_GIVEN) }} is good enough.`,
+  tolerance: (tolerance: number) => say`The profile may be off by ${{ tolerance: limit(tolerance, 'mm', AS_GIVEN) }}.`,
+  insideCorner: (radius: number) =>
+    say`Inside corners drawn sharper may come out with a radius of up to ${{ radius: mm(radius, AS_GIVEN) }}.`,
+  onePiece: say`One piece is wanted.`,
+  pieces: (pieces: number) => say`${{ pieces: count(pieces, 'piece') }} are wanted.`,
+  cut: say`The outermost contours are to be cut as well.`,
+  block: say`The outermost contour is the edge of the block.`,
+  startHole: (hole: number) => say`Where the drawing shows no start hole, one of ${{ hole: mm(hole, AS_GIVEN) }} is drilled.`,
+  sealed: say`Both nozzles seal on flat faces.`,
+  oneSide: say`Nozzles: one side.`,
+  lifted: say`Nozzles: lifted.`,
+  units: (unit: string) => say`The drawing is in ${{ unit: term(unit) }}; it does not say so itself.`,
+  margin: (margin: number) => say`The block stands ${{ margin: mm(margin, AS_GIVEN) }} beyond the outermost contours.`,
+  house: say`Machine, wires and rates are those of an invented shop: name a shop file for prices that hold.`,
+});
+
+const NOZZLES: Readonly<Record<Job['flush'], Text>> = { sealed: words.sealed, 'one side': words.oneSide, lifted: words.lifted };
+
+const SENTENCES: readonly (readonly [key: keyof JobInput, said: (job: Job, material: Material) => Text])[] = [
+  ['material', (_, material) => words.material(material.name)],
+  ['height', (j) => words.height(j.height)],
+  ['finish', (j) => words.finish(j.finish)],
+  ['tolerance', (j) => words.tolerance(j.tolerance)],
+  ['insideCorner', (j) => words.insideCorner(j.insideCorner)],
+  ['quantity', (j) => (j.quantity === 1 ? words.onePiece : words.pieces(j.quantity))],
+  ['outline', (j) => (j.outline === 'cut' ? words.cut : words.block)],
+  ['startHole', (j) => words.startHole(j.startHole)],
+  ['flush', (j) => NOZZLES[j.flush]],
 ];
 
 /** What was said by nobody: neither the user, nor the job file, nor the drawing, nor a shop file. */
@@ -25,14 +50,10 @@ export const assumptions = (
   { job, said, shop }: Pick<JobRun, 'job' | 'said' | 'shop'>,
   drawing: Drawing,
   material: Material,
-): readonly string[] => {
+): readonly Text[] => {
   const silent = SENTENCES.filter(([key]) => !said.has(key)).map(([, sentence]) => sentence(job, material));
-  const units = drawing.units.basis === 'assumed' ? [`The drawing is in ${drawing.units.name}; it does not say so itself.`] : [];
-  const block =
-    job.outline === 'cut' && job.stock?.width === undefined
-      ? [`The block stands ${job.block.margin} mm beyond the outermost contours.`]
-      : [];
-  const rates =
-    shop === houseShop ? ['Machine, wires and rates are those of an invented shop: name a shop file for prices that hold.'] : [];
+  const units = drawing.units.basis === 'assumed' ? [words.units(drawing.units.name)] : [];
+  const block = job.outline === 'cut' && job.stock?.width === undefined ? [words.margin(job.block.margin)] : [];
+  const rates = shop === houseShop ? [words.house] : [];
   return [...units, ...silent, ...(said.has('block') ? [] : block), ...rates];
 };

@@ -3,6 +3,8 @@
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, list, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { contoursIn } from '../../text/within.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
@@ -25,13 +27,15 @@ export const openWish = (drawing: Drawing, { open }: Pick<Job, 'open'>): OpenWis
 };
 
 const unknown = (id: string, known: readonly string[]): Finding =>
-  find(
-    'open-of-unknown-line',
-    `The job says how to cut the open line ${id}; the drawing has ${known.length === 0 ? 'no open line' : known.join(', ')}.`,
-    {
-      place: { kind: 'field', path: `open.${id}` },
-    },
-  );
+  find('open-of-unknown-line', known.length === 0 ? words.none(id) : words.others(id, known), {
+    place: { kind: 'field', path: `open.${id}` },
+  });
+
+const words = phrases('open-of-unknown-line', {
+  none: (id: string) => say`The job says how to cut the open line ${{ line: name(id) }}; the drawing has no open line.`,
+  others: (id: string, known: readonly string[]) =>
+    say`The job says how to cut the open line ${{ line: name(id) }}; the drawing has ${{ known: list(known.map(contour)) }}.`,
+});
 
 /** What the drawing says of lines that do not close, and of a drawing that has only those, without what is cut as lines. */
 export const withoutCutLines = (findings: readonly Finding[], lines: readonly WantedLine[]): readonly Finding[] => {

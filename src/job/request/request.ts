@@ -9,6 +9,8 @@ import type { WantedLine } from '../../plan/open-line.ts';
 import type { ByHand, PlanQuestion, WantedLoop } from '../../plan/question.ts';
 import type { Wanted } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
+import { fixed, place } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { cutHeight, type Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
@@ -43,8 +45,8 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
       kind: 'nothing',
       findings: [
         ...open.findings,
-        find('no-closed-contour', 'The drawing has no closed contour that could be cut.', {
-          remedy: 'Ask for a drawing whose contours close, or choose other layers.',
+        find('no-closed-contour', say`The drawing has no closed contour that could be cut.`, {
+          remedy: say`Ask for a drawing whose contours close, or choose other layers.`,
         }),
       ],
     };
@@ -146,7 +148,7 @@ const datumNote = (datum: Point | undefined): readonly Finding[] =>
     : [
         find(
           'datum-set',
-          `The program counts from (${datum.x.toFixed(3)}, ${datum.y.toFixed(3)}) of the drawing, as set by hand: program, set-up sheet and hole table have their zero there.`,
+          say`The program counts from ${{ datum: place(datum, fixed(3)) }} of the drawing, as set by hand: program, set-up sheet and hole table have their zero there.`,
           { place: { kind: 'spot', x: datum.x, y: datum.y, reach: 2 } },
         ),
       ];

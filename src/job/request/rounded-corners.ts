@@ -6,6 +6,8 @@ import { close, open } from '../../geometry/offset/opening.ts';
 import type { Kept } from '../../plan/plan.ts';
 import type { WantedLoop } from '../../plan/question.ts';
 import type { Finding } from '../../text/finding.ts';
+import { contour, count, mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 
 export type Eased =
@@ -32,10 +34,10 @@ export const easeLoops = (loops: readonly WantedLoop[], kept: ReadonlyMap<string
   if (failed.length > 0) return { kind: 'failed', findings: failed };
   const note = find(
     'corners-eased',
-    `Inside corners of ${changed} ${changed === 1 ? 'contour' : 'contours'} were rounded to ${radius} mm where they were sharper, as the job says.`,
+    say`Inside corners of ${{ contours: count(changed, 'contour') }} were rounded to ${{ radius: mm(radius, { as: 'given' }) }} where they were sharper, as the job says.`,
     {
       place: { kind: 'field', path: 'ease' },
-      done: 'Plan, program and proof hold to the eased contours.',
+      done: say`Plan, program and proof hold to the eased contours.`,
     },
   );
   return { kind: 'eased', loops: eased, findings: changed === 0 ? [] : [note] };
@@ -43,8 +45,12 @@ export const easeLoops = (loops: readonly WantedLoop[], kept: ReadonlyMap<string
 
 const failure = (loop: WantedLoop, radius: number): Finding => {
   const from = loop.contour.segments[0]?.from ?? { x: 0, y: 0 };
-  return find('ease-failed', `Contour ${loop.id} does not stay in one piece when its inside corners are rounded to ${radius} mm.`, {
-    place: { kind: 'spot', x: from.x, y: from.y, loop: loop.id },
-    remedy: `Ask for less than ${radius} mm, or widen the narrowest place of ${loop.id}.`,
-  });
+  return find(
+    'ease-failed',
+    say`Contour ${{ loop: contour(loop.id) }} does not stay in one piece when its inside corners are rounded to ${{ radius: mm(radius, { as: 'given' }) }}.`,
+    {
+      place: { kind: 'spot', x: from.x, y: from.y, loop: loop.id },
+      remedy: say`Ask for less than ${{ radius: mm(radius, { as: 'given' }) }}, or widen the narrowest place of ${{ loop: contour(loop.id) }}.`,
+    },
+  );
 };

@@ -1,5 +1,6 @@
 /** A job asked for as plain data, as page and server hold it, made into a run; what cannot be used comes back as findings with its field. */
 import type { Finding } from '../../text/finding.ts';
+import { phrases, say } from '../../text/say.ts';
 import { readDialectFile, standardDialect } from '../files/dialects.ts';
 import { parseValue } from '../files/parse.ts';
 import { houseShop } from '../house-shop.ts';
@@ -24,15 +25,17 @@ export interface AskedJob {
 
 export type AskedRun = { readonly kind: 'run'; readonly run: JobRun } | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
+const called = phrases('data', { job: say`The job`, shop: say`The shop` });
+
 /** `means` is what lettering needs; it is asked for only where the job is by numbers. */
 export const askedRun = (
   { input, drawing, drawingName, shop, dialect, day }: AskedJob,
   more: Pick<JobRun, 'memory' | 'progress'> = {},
   means: () => ShapeMeans = () => ({}),
 ): AskedRun => {
-  const job = parseValue(jobSchema, input, 'The job');
+  const job = parseValue(jobSchema, input, called.job);
   if (job.kind === 'bad') return job;
-  const parsed = shop === undefined ? { kind: 'parsed' as const, value: houseShop } : parseValue(shopSchema, shop, 'The shop');
+  const parsed = shop === undefined ? { kind: 'parsed' as const, value: houseShop } : parseValue(shopSchema, shop, called.shop);
   if (parsed.kind === 'bad') return parsed;
   const words = dialect === undefined ? { kind: 'dialect' as const, dialect: standardDialect } : readDialectFile(dialect);
   if (words.kind === 'bad') return words;

@@ -7,7 +7,9 @@ import type { Point } from '../../geometry/segment.ts';
 import { type Similarity, scaling, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { PlanQuestion } from '../../plan/question.ts';
-import type { Finding } from '../../text/finding.ts';
+import { type Finding, remedy } from '../../text/finding.ts';
+import { fixed, limit, mm, name, number, type Part, quantity, um, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Job } from '../job.ts';
 
@@ -80,30 +82,48 @@ export const scaleFindings = (
   return [farthest < lastDigit / 2 ? belowDigit(farthest, lastDigit, temperature.cutting) : scaledNote(factor, size, temperature.cutting)];
 };
 
-const µm = (length: number): string => `${(Math.abs(length) * 1000).toFixed(1)} µm`;
-const inMillimetres = (length: number): string => String(Number(length.toFixed(1)));
+const µm = (length: number): Part => um(Math.abs(length) * 1000, fixed(1));
+const wide = (length: number): Part => mm(length, upTo(1));
+const celsius = (value: number): Part => quantity(value, '°C', { as: 'given' });
 
-const growthFinding = ({ tolerance }: Job, material: Material, size: number, growth: number, cutting: number): Finding =>
-  find(
-    'thermal-growth-large',
-    `Over the ${inMillimetres(size)} mm of the part ${material.name} is ${µm(growth)} ${growth > 0 ? 'longer' : 'shorter'} at ${cutting} °C than at 20 °C, and ±${µm(tolerance)} is asked: a part cut to the drawing comes out ${growth > 0 ? 'small' : 'large'} by that much.`,
-    { place: { kind: 'field', path: 'temperature' }, remedy: `Scale the program for ${cutting} °C (temperature.scale), or cut at 20 °C.` },
-  );
+const growthFinding = ({ tolerance }: Job, material: Material, size: number, growth: number, cutting: number): Finding => {
+  const said = growth > 0 ? words.longer : words.shorter;
+  const asked = limit(tolerance * 1000, 'µm', fixed(1));
+  return find('thermal-growth-large', said(wide(size), material.name, µm(growth), celsius(cutting), asked), {
+    place: { kind: 'field', path: 'temperature' },
+    remedy: remedy(say`Scale the program for ${{ cutting: celsius(cutting) }} (temperature.scale), or cut at 20 °C.`, {
+      field: 'temperature.scale',
+      value: true,
+    }),
+  });
+};
 
-const scaledNote = (factor: number, size: number, cutting: number): Finding =>
-  find(
-    'program-scaled',
-    `The program is scaled by ${factor.toFixed(7)} about the datum for a work piece of ${cutting} °C: over ${inMillimetres(size)} mm that is ${µm((factor - 1) * size)} ${factor > 1 ? 'more' : 'less'}. At 20 °C the part has the sizes of the drawing.`,
-    {
-      place: { kind: 'field', path: 'temperature' },
-      done: 'The offset registers stay as they are: wire and gap are no part of the work piece.',
-    },
-  );
+const words = phrases('thermal-growth-large', {
+  longer: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
+    say`Over the ${{ size }} of the part ${{ material: name(material) }} is ${{ growth }} longer at ${{ cutting }} than at 20 °C, and ${{ asked }} is asked: a part cut to the drawing comes out small by that much.`,
+  shorter: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
+    say`Over the ${{ size }} of the part ${{ material: name(material) }} is ${{ growth }} shorter at ${{ cutting }} than at 20 °C, and ${{ asked }} is asked: a part cut to the drawing comes out large by that much.`,
+});
+
+const scaledNote = (factor: number, size: number, cutting: number): Finding => {
+  const said = factor > 1 ? scaledBy.more : scaledBy.less;
+  return find('program-scaled', said(number(factor, fixed(7)), celsius(cutting), wide(size), µm((factor - 1) * size)), {
+    place: { kind: 'field', path: 'temperature' },
+    done: say`The offset registers stay as they are: wire and gap are no part of the work piece.`,
+  });
+};
+
+const scaledBy = phrases('program-scaled', {
+  more: (factor: Part, cutting: Part, size: Part, growth: Part) =>
+    say`The program is scaled by ${{ factor }} about the datum for a work piece of ${{ cutting }}: over ${{ size }} that is ${{ growth }} more. At 20 °C the part has the sizes of the drawing.`,
+  less: (factor: Part, cutting: Part, size: Part, growth: Part) =>
+    say`The program is scaled by ${{ factor }} about the datum for a work piece of ${{ cutting }}: over ${{ size }} that is ${{ growth }} less. At 20 °C the part has the sizes of the drawing.`,
+});
 
 const belowDigit = (farthest: number, lastDigit: number, cutting: number): Finding =>
   find(
     'scale-below-resolution',
-    `Scaling for ${cutting} °C moves no place of the program by more than ${µm(farthest)}, less than half of its last digit of ${µm(lastDigit)}: it changes nothing worth having.`,
+    say`Scaling for ${{ cutting: celsius(cutting) }} moves no place of the program by more than ${{ farthest: µm(farthest) }}, less than half of its last digit of ${{ digit: µm(lastDigit) }}: it changes nothing worth having.`,
     { place: { kind: 'field', path: 'temperature' } },
   );
 

@@ -1,6 +1,8 @@
 /** What makes a job impossible to judge: a drawing that is none, and names that nothing goes by. */
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Finding } from '../../text/finding.ts';
+import { list, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
@@ -23,16 +25,26 @@ const unknownWire = ({ job, shop }: Pick<JobRun, 'job' | 'shop'>): readonly Find
   job.wire === undefined || shop.wires.some((w) => w.id === job.wire)
     ? []
     : [
-        find('file-not-valid', `The shop has no wire called '${job.wire}'; it has ${shop.wires.map((w) => w.id).join(', ')}.`, {
-          place: { kind: 'field', path: 'wire' },
-        }),
+        find(
+          'file-not-valid/wire',
+          say`The shop has no wire called '${{ wire: name(job.wire) }}'; it has ${{ known: list(shop.wires.map((w) => name(w.id))) }}.`,
+          {
+            place: { kind: 'field', path: 'wire' },
+          },
+        ),
       ];
 
 const unknownLayers = (asked: readonly string[], known: readonly string[]): readonly Finding[] =>
   asked
-    .filter((name) => !known.includes(name))
-    .map((name) =>
-      find('layer-unknown', `The drawing has no layer '${name}'; it has ${known.map((k) => `'${k}'`).join(', ') || 'none'}.`, {
+    .filter((layer) => !known.includes(layer))
+    .map((layer) =>
+      find('layer-unknown', known.length === 0 ? words.none(layer) : words.others(layer, known), {
         place: { kind: 'field', path: 'layers' },
       }),
     );
+
+const words = phrases('layer-unknown', {
+  none: (layer: string) => say`The drawing has no layer '${{ layer: name(layer) }}'; it has none.`,
+  others: (layer: string, known: readonly string[]) =>
+    say`The drawing has no layer '${{ layer: name(layer) }}'; it has ${{ known: list(known.map((k) => name(`'${k}'`))) }}.`,
+});

@@ -1,5 +1,7 @@
 /** Asks of wire, height and machine whether the model may be asked at all: a wrong one is a finding, never a number. */
 import type { Finding } from '../../text/finding.ts';
+import { mm, type Part, quantities } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { heightRange, wireRange } from '../starting-model.ts';
 import type { CutConditions } from './conditions.ts';
@@ -18,38 +20,56 @@ const checkWire = (diameter: number, machine: { readonly low: number; readonly h
   const place = { kind: 'field', path: 'wire' } as const;
   if (!(diameter >= wireRange.low && diameter <= wireRange.high)) {
     return [
-      find('wire-out-of-range', `A wire of ${diameter} mm is asked for; wires are made from ${wireRange.low} to ${wireRange.high} mm.`, {
-        place,
-        remedy: `Choose a wire from ${wireRange.low} to ${wireRange.high} mm.`,
-      }),
+      find(
+        'wire-out-of-range',
+        say`A wire of ${{ wire: given(diameter) }} is asked for; wires are made from ${{ made: range(wireRange) }}.`,
+        {
+          place,
+          remedy: say`Choose a wire from ${{ made: range(wireRange) }}.`,
+        },
+      ),
     ];
   }
   if (diameter < machine.low || diameter > machine.high) {
     return [
-      find('wire-not-for-machine', `The machine threads wires from ${machine.low} to ${machine.high} mm, not ${diameter} mm.`, {
+      find('wire-not-for-machine', say`The machine threads wires from ${{ threads: range(machine) }}, not ${{ wire: given(diameter) }}.`, {
         place,
-        remedy: `Choose a wire from ${machine.low} to ${machine.high} mm, or another machine.`,
+        remedy: say`Choose a wire from ${{ threads: range(machine) }}, or another machine.`,
       }),
     ];
   }
   return [];
 };
 
+const words = phrases('height-out-of-range', {
+  layers: (most: Part) => say`Cut it in layers of at most ${{ most }}, or on another machine.`,
+  giveHeight: say`Give the height of the work.`,
+});
+
+/** As it was given, with every digit. */
+const given = (millimetres: number): Part => mm(millimetres, { as: 'given' });
+const range = ({ low, high }: { readonly low: number; readonly high: number }): Part =>
+  quantities([low, high], 'to', 'mm', { as: 'given' });
+
 const checkHeight = (height: number, most: number): readonly Finding[] => {
   const place = { kind: 'field', path: 'height' } as const;
   if (!(height > 0 && height <= most)) {
     return [
-      find('height-out-of-range', `The work is ${height} mm high; the machine takes more than 0 and at most ${most} mm.`, {
-        place,
-        remedy: height > most ? `Cut it in layers of at most ${most} mm, or on another machine.` : 'Give the height of the work.',
-      }),
+      find(
+        'height-out-of-range',
+        say`The work is ${{ height: given(height) }} high; the machine takes more than 0 and at most ${{ most: given(most) }}.`,
+        {
+          place,
+          remedy: height > most ? words.layers(given(most)) : words.giveHeight,
+        },
+      ),
     ];
   }
   if (height < heightRange.low || height > heightRange.high) {
     return [
       find(
         'height-hardly-known',
-        `The work is ${height} mm high; cutting rates are known from ${heightRange.low} to ${heightRange.high} mm, so the hours are a guess.`,
+        say`The work is ${{ height: given(height) }} high; cutting rates are known from ${{ known: range(heightRange) }}, so the hours are a guess.`,
         { place },
       ),
     ];

@@ -6,7 +6,9 @@ import { apply, type Formula, type Input } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
 import { mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
-import { say } from '../../text/say.ts';
+import { count, fixed, type Part, term, um } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
 import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
@@ -140,20 +142,33 @@ const takenBetween: Formula<'before' | 'after'> = {
 };
 
 /** The first pass that cannot be as entered, and why. */
-const faultOf = (places: readonly LadderRow[]): { readonly pass: number; readonly reason: string } | undefined => {
+const faultOf = (places: readonly LadderRow[]): PassFault | undefined => {
   for (const [i, { gap, stock, taken }] of places.entries()) {
     const pass = i + 1;
-    if (!(gap.value > 0)) return { pass, reason: `its offset leaves no spark gap beside the wire` };
-    if (stock.value < -1e-9) return { pass, reason: `it runs ${micrometres(-stock.value)} too near for its spark gap` };
-    if (!(taken.value > 0)) return { pass, reason: 'it takes nothing off what the pass before left' };
+    if (!(gap.value > 0)) return { pass, reason: reasons.noGap };
+    if (stock.value < -1e-9) return { pass, reason: reasons.tooNear(um(-stock.value * 1000, fixed(1))) };
+    if (!(taken.value > 0)) return { pass, reason: reasons.takesNothing };
   }
   return undefined;
 };
 
-const micrometres = (millimetres: number): string => `${(millimetres * 1000).toFixed(1)} µm`;
+interface PassFault {
+  readonly pass: number;
+  readonly reason: Text;
+}
 
-const inconsistent = ({ wire, material }: PassTable, { pass, reason }: { readonly pass: number; readonly reason: string }): Finding =>
-  find('pass-table-inconsistent', `Pass ${pass} of the shop's table for ${wire} in ${material} cannot be run: ${reason}.`, {
-    place: { kind: 'field', path: `passTables.${wire}.${material}.passes.${pass - 1}` },
-    remedy: 'Correct the offsets in the shop file, or leave the table out so that the model is used.',
-  });
+const reasons = phrases('pass-table-fault', {
+  noGap: say`its offset leaves no spark gap beside the wire`,
+  tooNear: (by: Part) => say`it runs ${{ by }} too near for its spark gap`,
+  takesNothing: say`it takes nothing off what the pass before left`,
+});
+
+const inconsistent = ({ wire, material }: PassTable, { pass, reason }: PassFault): Finding =>
+  find(
+    'pass-table-inconsistent',
+    say`Pass ${{ pass: count(pass) }} of the shop's table for ${{ wire: term(wire) }} in ${{ material: term(material) }} cannot be run: ${{ reason }}.`,
+    {
+      place: { kind: 'field', path: `passTables.${wire}.${material}.passes.${pass - 1}` },
+      remedy: say`Correct the offsets in the shop file, or leave the table out so that the model is used.`,
+    },
+  );

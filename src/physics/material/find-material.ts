@@ -1,5 +1,7 @@
 /** Finds a material by its key, or says by name why there is none. */
 import type { Finding } from '../../text/finding.ts';
+import { name as asName, list, number, type Part, significant, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import { conductorLimit } from '../starting-model.ts';
 import type { Material, NonConductor } from './material.ts';
@@ -26,25 +28,29 @@ const plain = (text: string): string => text.toLowerCase().replace(/[\s._-]+/g, 
 export const notConducting = ({ name, resistivity }: Pick<NonConductor, 'name' | 'resistivity'>): Finding =>
   find(
     'material-not-conducting',
-    `${name} cannot be cut by wire: its resistivity is about ${ohmCentimetres(resistivity.value)} ohm·cm and a spark needs less than about ` +
-      `${ohmCentimetres(conductorLimit.value)} ohm·cm.`,
-    { place: { kind: 'field', path: 'material' }, remedy: 'Ask for a conducting grade, or for grinding, laser or water jet.' },
+    say`${{ material: asName(name) }} cannot be cut by wire: its resistivity is about ${{ resistivity: ohmCentimetres(resistivity.value) }} ohm·cm and a spark needs less than about ${{ limit: ohmCentimetres(conductorLimit.value) }} ohm·cm.`,
+    { place: { kind: 'field', path: 'material' }, remedy: say`Ask for a conducting grade, or for grinding, laser or water jet.` },
   );
 
-const ohmCentimetres = (ohmMetres: number): string => {
+const ohmCentimetres = (ohmMetres: number): Part => {
   const value = ohmMetres * 100;
-  return value < 1e6 ? String(Number(value.toPrecision(3))) : `10^${Math.round(Math.log10(value))}`;
+  return value < 1e6 ? number(value, significant(3)) : term(`10^${Math.round(Math.log10(value))}`);
 };
 
 const unknown = (id: string, more: readonly Material[]): Finding => {
-  const shown = id.length > 40 ? `${id.slice(0, 40)}…` : id;
+  const shown = asName(id.length > 40 ? `${id.slice(0, 40)}…` : id);
   const keys = [...more, ...materials].map((m) => m.id);
   const near = keys.filter((k) => alike(plain(k), plain(id)));
-  return find('material-unknown', `No material is known by the key '${shown}'.`, {
+  return find('material-unknown', say`No material is known by the key '${{ key: shown }}'.`, {
     place: { kind: 'field', path: 'material' },
-    remedy: near.length > 0 ? `Did you mean ${near.join(', ')}?` : `Known keys: ${keys.join(', ')}.`,
+    remedy: near.length > 0 ? words.near(near) : words.known(keys),
   });
 };
+
+const words = phrases('material-unknown', {
+  near: (keys: readonly string[]) => say`Did you mean ${{ keys: list(keys.map(term)) }}?`,
+  known: (keys: readonly string[]) => say`Known keys: ${{ keys: list(keys.map(term)) }}.`,
+});
 
 /** One is part of the other, or they differ by one typing slip. */
 const alike = (a: string, b: string): boolean => {

@@ -5,7 +5,7 @@ import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
-import { name as asName } from '../../text/part.ts';
+import { name as asName, fixed, number } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
@@ -151,6 +151,9 @@ const riseToMelting = {
 const estimated = ({ id, name, index }: Material): Finding =>
   find(
     'material-index-estimated',
-    `How fast ${name} cuts is not known; from its constants it was estimated at ${index.value.toFixed(2)} of tool steel, give or take a third.`,
-    { place: { kind: 'field', path: `materials.${id}.index` }, remedy: 'Make a trial cut and enter the cutting rate against tool steel.' },
+    say`How fast ${{ material: asName(name) }} cuts is not known; from its constants it was estimated at ${{ index: number(index.value, fixed(2)) }} of tool steel, give or take a third.`,
+    {
+      place: { kind: 'field', path: `materials.${id}.index` },
+      remedy: say`Make a trial cut and enter the cutting rate against tool steel.`,
+    },
   );

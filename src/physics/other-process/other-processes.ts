@@ -4,9 +4,11 @@ import type { Figure } from '../../quantity/figure.ts';
 import { rzBand } from '../../quantity/finish.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import type { Finding } from '../../text/finding.ts';
-import { printNumber } from '../../text/print/figure.ts';
-import { say } from '../../text/say.ts';
+import { inside, limit, mm, name, type Part, quantities, quantity, significant } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
+import type { Material } from '../material/material.ts';
 import { workHeight } from '../work-height.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
 import { jetFeedFor, thermalFeedFor } from './other-feeds.ts';
@@ -31,22 +33,19 @@ export const otherFindings = ({ kind, verdict }: OtherWays): readonly Finding[] 
 const wayOf = (row: ProcessRow, question: OtherQuestion): OtherWay => {
   const { material, thickness } = question;
   const why = row.not[material.family];
-  if (why !== undefined)
-    return { process: row.name, kind: 'cannot cut it', sentence: `${capital(row.name)} does not cut ${material.name}: ${why}.` };
+  if (why !== undefined) return { process: row.name, kind: 'cannot cut it', sentence: words.cannot(heads[row.name], material, why) };
   const outside = outsideOf(row, thickness);
   if (outside !== undefined) return { process: row.name, kind: 'out of scope', sentence: outside };
   const edge = edgeOf(row, question);
-  return { process: row.name, ...judged(row, question, edge), edge };
+  const { kind, said } = judged(row, question, edge);
+  return { process: row.name, kind, sentence: said(heads[row.name]), within: said(inside(heads[row.name])), edge };
 };
 
-const outsideOf = (row: ProcessRow, thickness: number): string | undefined => {
-  if (row.name === 'water jet')
-    return thickness > thickestJet
-      ? `Water jets are used up to about ${thickestJet} mm; ${printNumber(thickness)} mm is thicker.`
-      : undefined;
+const outsideOf = (row: ProcessRow, thickness: number): Text | undefined => {
+  if (row.name === 'water jet') return thickness > thickestJet ? words.tooThick(thickness) : undefined;
   const scope = thermalScope(row.name, thickness);
   if (scope.kind === 'covered') return undefined;
-  return `ISO 9013 speaks of ${row.name} cuts from ${scope.low} to ${scope.high} mm; for ${printNumber(thickness)} mm nothing can be promised.`;
+  return words.outside(processWords[row.name], scope, thickness);
 };
 
 const edgeSlope: Formula<'u' | 'thickness'> = {
@@ -97,44 +96,53 @@ const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: strin
   return { roughness, ra: { low: roughness.value / band.high, high: roughness.value / band.low } };
 };
 
-type Judgement = Pick<OtherWay, 'kind' | 'sentence'>;
+interface Judgement {
+  readonly kind: OtherWay['kind'];
+  /** The reason, by the name of the process as the sentence begins or goes on with it. */
+  readonly said: (process: Part | Text) => Text;
+}
 
 /** The first thing that is not good enough is the reason; a face fits when its zone is no wider than the tolerance on both sides. */
 const judged = (row: ProcessRow, { tolerance, finish, insideRadius, thickness }: OtherQuestion, edge: OtherEdge): Judgement => {
-  const name = capital(row.name);
   const u = edge.perpendicularity.value;
-  const ra = `Ra ${two(edge.ra.low)} to ${two(edge.ra.high)} µm`;
-  if (u > 2 * tolerance)
-    return {
-      kind: 'out of square',
-      sentence: `${name} leaves the face of ${printNumber(thickness)} mm within ${three(u)} mm at best; ±${printNumber(tolerance)} mm allows ${three(2 * tolerance)} mm.`,
-    };
-  if (row.sizes > tolerance)
-    return {
-      kind: 'out of size',
-      sentence: `${name} holds sizes to about ±${row.sizes} mm; ±${printNumber(tolerance)} mm is asked.`,
-    };
-  if (row.kerf / 2 > insideRadius)
-    return {
-      kind: 'corners too round',
-      sentence: `${name} cuts a kerf of about ${row.kerf} mm and rounds inside corners to R ${row.kerf / 2} mm; R ${printNumber(insideRadius)} mm is asked.`,
-    };
-  if (edge.ra.low > finish)
-    return {
-      kind: 'too rough',
-      sentence: `${name} leaves about ${ra} at ${printNumber(thickness)} mm; Ra ${printNumber(finish)} µm is asked.`,
-    };
-  if (edge.ra.high > finish)
-    return {
-      kind: 'too rough',
-      sentence: `${name} leaves about ${ra} at ${printNumber(thickness)} mm: nobody can promise the Ra ${printNumber(finish)} µm that is asked.`,
-    };
-  return {
-    kind: 'would do',
-    sentence: `${name} would do: its face lies within ${three(u)} mm with ${ra}, where ±${printNumber(tolerance)} mm and Ra ${printNumber(finish)} µm are asked.`,
-  };
+  const ra = quantities([edge.ra.low, edge.ra.high], 'to', 'µm', significant(2));
+  if (u > 2 * tolerance) return { kind: 'out of square', said: (process) => words.square(process, thickness, u, tolerance) };
+  if (row.sizes > tolerance) return { kind: 'out of size', said: (process) => words.size(process, row.sizes, tolerance) };
+  if (row.kerf / 2 > insideRadius) return { kind: 'corners too round', said: (process) => words.round(process, row.kerf, insideRadius) };
+  if (edge.ra.low > finish) return { kind: 'too rough', said: (process) => words.rough(process, ra, thickness, finish) };
+  if (edge.ra.high > finish) return { kind: 'too rough', said: (process) => words.roughPerhaps(process, ra, thickness, finish) };
+  return { kind: 'would do', said: (process) => words.would(process, u, ra, tolerance, finish) };
 };
 
-const capital = (name: ProcessName): string => (name === 'water jet' ? 'A water jet' : name.charAt(0).toUpperCase() + name.slice(1));
-const two = (x: number): string => String(Number(x.toPrecision(2)));
-const three = (x: number): string => String(Number(x.toPrecision(3)));
+const plain = (millimetres: number): Part => quantity(millimetres, 'mm');
+const exactly = (millimetres: number): Part => mm(millimetres, { as: 'given' });
+const three = (millimetres: number): Part => mm(millimetres, significant(3));
+
+const words = phrases('other-process', {
+  cannot: (process: Text, { name: material }: Material, why: Text) =>
+    say`${{ process }} does not cut ${{ material: name(material) }}: ${{ why }}.`,
+  tooThick: (thickness: number) =>
+    say`Water jets are used up to about ${{ most: exactly(thickestJet) }}; ${{ thickness: plain(thickness) }} is thicker.`,
+  outside: (process: Text, { low, high }: { readonly low: number; readonly high: number }, thickness: number) =>
+    say`ISO 9013 speaks of ${{ process }} cuts from ${{ scope: quantities([low, high], 'to', 'mm', { as: 'given' }) }}; for ${{ thickness: plain(thickness) }} nothing can be promised.`,
+  square: (process: Part | Text, thickness: number, u: number, tolerance: number) =>
+    say`${{ process }} leaves the face of ${{ thickness: plain(thickness) }} within ${{ zone: three(u) }} at best; ${{ tolerance: limit(tolerance) }} allows ${{ allowed: three(2 * tolerance) }}.`,
+  size: (process: Part | Text, sizes: number, tolerance: number) =>
+    say`${{ process }} holds sizes to about ${{ sizes: limit(sizes, 'mm', { as: 'given' }) }}; ${{ tolerance: limit(tolerance) }} is asked.`,
+  round: (process: Part | Text, kerf: number, insideRadius: number) =>
+    say`${{ process }} cuts a kerf of about ${{ kerf: exactly(kerf) }} and rounds inside corners to R ${{ radius: exactly(kerf / 2) }}; R ${{ asked: plain(insideRadius) }} is asked.`,
+  rough: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; Ra ${{ finish: quantity(finish, 'µm') }} is asked.`,
+  roughPerhaps: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}: nobody can promise the Ra ${{ finish: quantity(finish, 'µm') }} that is asked.`,
+  would: (process: Part | Text, u: number, ra: Part, tolerance: number, finish: number) =>
+    say`${{ process }} would do: its face lies within ${{ zone: three(u) }} with Ra ${{ ra }}, where ${{ tolerance: limit(tolerance) }} and Ra ${{ finish: quantity(finish, 'µm') }} are asked.`,
+});
+
+/** At the head of a sentence. */
+const heads: Readonly<Record<ProcessName, Text>> = phrases('process-head', {
+  oxyfuel: say`Oxyfuel`,
+  plasma: say`Plasma`,
+  laser: say`Laser`,
+  'water jet': say`A water jet`,
+});

@@ -1,5 +1,6 @@
 /** What is asked of other processes beside the wire, and what they answer. */
 import type { Figure } from '../../quantity/figure.ts';
+import type { Text } from '../../text/text.ts';
 import type { Material } from '../material/material.ts';
 import type { ProcessName } from './process-table.ts';
 
@@ -45,14 +46,16 @@ export interface OtherEdge {
 export interface OtherWay {
   readonly process: ProcessName;
   readonly kind: 'would do' | 'too rough' | 'out of square' | 'out of size' | 'corners too round' | 'out of scope' | 'cannot cut it';
-  readonly sentence: string;
+  readonly sentence: Text;
+  /** The same as it stands within another sentence; none where it is out of scope or cannot cut it. */
+  readonly within?: Text | undefined;
   /** None where it is out of scope or cannot cut it. */
   readonly edge?: OtherEdge;
 }
 
 export interface OtherWays {
   readonly kind: 'not for the wire' | 'only the wire' | 'none of them';
-  readonly verdict: string;
+  readonly verdict: Text;
   readonly ways: readonly OtherWay[];
   /** The wire's own, to stand beside the others; its slope in degrees. */
   readonly wire?: WireOwn & { readonly slope: number };

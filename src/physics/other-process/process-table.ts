@@ -1,5 +1,7 @@
 /** What thermal cutting and abrasive jets are good for, in bare numbers: which metals, how square, how rough, how fast at their best. */
 
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Family } from '../material/material.ts';
 import type { perpendicularity, thermalRoughness } from './thermal-and-jet-laws.ts';
 
@@ -18,13 +20,16 @@ export interface ProcessRow {
   /** Minutes to pierce 10 mm, in proportion to thickness. */
   readonly pierce: number;
   /** Metals it does not cut, with the reason. */
-  readonly not: Readonly<Partial<Record<Family, string>>>;
+  readonly not: Readonly<Partial<Record<Family, Text>>>;
 }
 
-const burns = 'its chips and vapour burn';
-const cracks = 'the heat cracks it';
-const noMelt = 'it does not melt and blow out';
-const noBurn = 'only unalloyed and low-alloy steel and titanium burn in oxygen';
+const { burns, cracks, noMelt, noBurn, tooHard } = phrases('process-cannot', {
+  burns: say`its chips and vapour burn`,
+  cracks: say`the heat cracks it`,
+  noMelt: say`it does not melt and blow out`,
+  noBurn: say`only unalloyed and low-alloy steel and titanium burn in oxygen`,
+  tooHard: say`it is harder than the garnet in the jet`,
+});
 
 export const processRows: readonly ProcessRow[] = [
   {
@@ -73,7 +78,7 @@ export const processRows: readonly ProcessRow[] = [
     kerf: 1,
     feed: { atTen: 0, power: 0, most: 0 },
     pierce: 0.2,
-    not: { carbide: 'it is harder than the garnet in the jet', pcd: 'it is harder than the garnet in the jet' },
+    not: { carbide: tooHard, pcd: tooHard },
   },
 ];
 

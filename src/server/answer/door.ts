@@ -1,5 +1,6 @@
 /** Who may speak to the server: only pages it served itself, under an address it is known by. */
 import { isIP } from 'node:net';
+import { say } from '../../text/say.ts';
 import { Refusal } from './refusal.ts';
 
 /** The headers of a request that say where it comes from. */
@@ -12,6 +13,8 @@ export interface Caller {
 const HERE = ['127.0.0.1', 'localhost', '::1'];
 const EVERYWHERE = ['0.0.0.0', '::'];
 
+const anotherPage = say('server.unknown-origin')`Another page asked for this. Only the pages of this server may speak to it.`;
+
 /**
  * Throws a refusal. A page elsewhere can give its own name the address of this computer (DNS rebinding) and would then read the
  * jobs as if they were its own; but the browser still says the name it asked for. `listening` is the address the server was told to
@@ -23,12 +26,11 @@ export const mustBeKnown = (caller: Caller, listening: string, data: boolean): v
     throw new Refusal(
       403,
       'unknown-host',
-      'This server is asked under a name it does not know. Open it by the address it printed at its start.',
+      say('server.unknown-host')`This server is asked under a name it does not know. Open it by the address it printed at its start.`,
     );
-  if (caller.origin !== undefined && caller.origin !== `http://${caller.host}`)
-    throw new Refusal(403, 'unknown-origin', 'Another page asked for this. Only the pages of this server may speak to it.');
+  if (caller.origin !== undefined && caller.origin !== `http://${caller.host}`) throw new Refusal(403, 'unknown-origin', anotherPage);
   if (data && caller.site !== undefined && caller.site !== 'same-origin' && caller.site !== 'none')
-    throw new Refusal(403, 'unknown-origin', 'Another page asked for this. Only the pages of this server may speak to it.');
+    throw new Refusal(403, 'unknown-origin', anotherPage);
 };
 
 const known = (name: string, listening: string): boolean =>

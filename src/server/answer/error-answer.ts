@@ -1,6 +1,10 @@
 /** Every error as the one shape that pages and programs rely on: a code, a sentence, the fields at fault. */
 import type { FastifyError, FastifyReply, FastifyRequest } from 'fastify';
 import { hasZodFastifySchemaValidationErrors } from 'fastify-type-provider-zod';
+import { name } from '../../text/part.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ServerError } from '../message/answers.ts';
 import { Refusal } from './refusal.ts';
 
@@ -24,16 +28,16 @@ export const errorHandler =
 export const errorAnswer = (error: FastifyError | Refusal): ErrorAnswer => {
   if (error instanceof Refusal) return { status: error.status, answer: error.answer };
   if (hasZodFastifySchemaValidationErrors(error) && error.validationContext === 'params')
-    return { status: 404, answer: { error: 'not-found', sentence: 'There is no such job, and no file of that name.' } };
+    return { status: 404, answer: { error: 'not-found', sentence: printPlain(words.noJob) } };
   if (hasZodFastifySchemaValidationErrors(error)) return notValidAnswer(error);
   const known = KNOWN[error.code ?? ''];
-  if (known !== undefined) return { status: known[0], answer: { error: known[1], sentence: known[2] } };
+  if (known !== undefined) return { status: known[0], answer: { error: known[1], sentence: printPlain(reasons[known[2]]) } };
   const status = error.statusCode ?? 500;
   if (status >= 400 && status < 500)
-    return { status, answer: { error: 'not-understood', sentence: `The request cannot be answered: ${error.message}` } };
+    return { status, answer: { error: 'not-understood', sentence: printPlain(words.notUnderstood(error.message)) } };
   return {
     status: 500,
-    answer: { error: 'our-mistake', sentence: 'The server itself failed; this is our mistake, not yours. Nothing that was kept is lost.' },
+    answer: { error: 'our-mistake', sentence: printPlain(words.ourMistake) },
   };
 };
 
@@ -45,37 +49,67 @@ const notValidAnswer = (error: Error & { validation?: readonly { instancePath: s
     return {
       code: 'file-not-valid',
       severity: 'refusal',
-      sentence: `${path === '' ? 'What was sent' : path}: ${message ?? 'cannot be used'}.`,
+      sentence: printPlain(
+        words.fault(path === '' ? words.sent : only(name(path)), message === undefined ? words.unusable : only(name(message))),
+      ),
       place: { kind: 'field', path },
     };
   });
-  return { status: 400, answer: { error: 'not-valid', sentence: 'What was sent cannot be used as it is.', findings } };
+  return { status: 400, answer: { error: 'not-valid', sentence: printPlain(words.notValid), findings } };
 };
 
-type Row = readonly [status: number, error: string, sentence: string];
+const reasons = phrases('server-error', {
+  tooLarge: say`This is larger than the server takes.`,
+  diskFull: say`Nothing was kept: the disk is full. What was there before is still there.`,
+  notAllowed: say`The server may not read or write its own folder; look at the folder's owner and rights.`,
+  fileTooLarge: say`One of the files is larger than 64 MB.`,
+  tooManyFiles: say`At most 20 files are taken at once.`,
+  onlyFiles: say`Only files are taken here, no other fields.`,
+  fieldName: say`A field has a name that is not allowed.`,
+  notAForm: say`Drawings are sent as the files of a form (multipart/form-data).`,
+  wrongForm: say`This is not sent in a form that the server reads here.`,
+  notJson: say`What was sent is not JSON, or holds a key that is not allowed.`,
+  nothingSent: say`Nothing was sent where JSON is expected.`,
+  otherLength: say`Less or more came than was announced.`,
+  badAddress: say`The address cannot be read.`,
+  brokenOff: say`The upload broke off before all of it was here.`,
+  readOnly: say`Nothing was kept: the disk of the server's folder is read-only.`,
+});
 
-const TOO_LARGE: Row = [413, 'too-large', 'This is larger than the server takes.'];
-const DISK_FULL: Row = [507, 'not-kept', 'Nothing was kept: the disk is full. What was there before is still there.'];
-const NOT_ALLOWED: Row = [500, 'not-kept', "The server may not read or write its own folder; look at the folder's owner and rights."];
+const words = phrases('server-answer', {
+  noJob: say`There is no such job, and no file of that name.`,
+  notUnderstood: (why: string) => say`The request cannot be answered: ${{ why: name(why) }}`,
+  ourMistake: say`The server itself failed; this is our mistake, not yours. Nothing that was kept is lost.`,
+  notValid: say`What was sent cannot be used as it is.`,
+  sent: say`What was sent`,
+  unusable: say`cannot be used`,
+  fault: (field: Text, why: Text) => say`${{ field }}: ${{ why }}.`,
+});
+
+type Row = readonly [status: number, error: string, said: keyof typeof reasons];
+
+const TOO_LARGE: Row = [413, 'too-large', 'tooLarge'];
+const DISK_FULL: Row = [507, 'not-kept', 'diskFull'];
+const NOT_ALLOWED: Row = [500, 'not-kept', 'notAllowed'];
 
 /** By the code of Fastify, of its plugins, or of the system. */
 const KNOWN: Readonly<Record<string, Row>> = {
   FST_ERR_CTP_BODY_TOO_LARGE: TOO_LARGE,
-  FST_REQ_FILE_TOO_LARGE: [413, 'too-large', 'One of the files is larger than 64 MB.'],
-  FST_FILES_LIMIT: [413, 'too-many', 'At most 20 files are taken at once.'],
-  FST_PARTS_LIMIT: [413, 'too-many', 'At most 20 files are taken at once.'],
-  FST_FIELDS_LIMIT: [413, 'too-many', 'Only files are taken here, no other fields.'],
-  FST_PROTO_VIOLATION: [400, 'not-valid', 'A field has a name that is not allowed.'],
-  FST_INVALID_MULTIPART_CONTENT_TYPE: [415, 'wrong-kind', 'Drawings are sent as the files of a form (multipart/form-data).'],
-  FST_ERR_CTP_INVALID_MEDIA_TYPE: [415, 'wrong-kind', 'This is not sent in a form that the server reads here.'],
-  FST_ERR_CTP_INVALID_JSON_BODY: [400, 'not-json', 'What was sent is not JSON, or holds a key that is not allowed.'],
-  FST_ERR_CTP_EMPTY_JSON_BODY: [400, 'not-json', 'Nothing was sent where JSON is expected.'],
-  FST_ERR_CTP_INVALID_CONTENT_LENGTH: [400, 'not-understood', 'Less or more came than was announced.'],
-  FST_ERR_BAD_URL: [400, 'not-understood', 'The address cannot be read.'],
-  ERR_STREAM_PREMATURE_CLOSE: [400, 'broken-off', 'The upload broke off before all of it was here.'],
+  FST_REQ_FILE_TOO_LARGE: [413, 'too-large', 'fileTooLarge'],
+  FST_FILES_LIMIT: [413, 'too-many', 'tooManyFiles'],
+  FST_PARTS_LIMIT: [413, 'too-many', 'tooManyFiles'],
+  FST_FIELDS_LIMIT: [413, 'too-many', 'onlyFiles'],
+  FST_PROTO_VIOLATION: [400, 'not-valid', 'fieldName'],
+  FST_INVALID_MULTIPART_CONTENT_TYPE: [415, 'wrong-kind', 'notAForm'],
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: [415, 'wrong-kind', 'wrongForm'],
+  FST_ERR_CTP_INVALID_JSON_BODY: [400, 'not-json', 'notJson'],
+  FST_ERR_CTP_EMPTY_JSON_BODY: [400, 'not-json', 'nothingSent'],
+  FST_ERR_CTP_INVALID_CONTENT_LENGTH: [400, 'not-understood', 'otherLength'],
+  FST_ERR_BAD_URL: [400, 'not-understood', 'badAddress'],
+  ERR_STREAM_PREMATURE_CLOSE: [400, 'broken-off', 'brokenOff'],
   ENOSPC: DISK_FULL,
   EDQUOT: DISK_FULL,
   EACCES: NOT_ALLOWED,
   EPERM: NOT_ALLOWED,
-  EROFS: [500, 'not-kept', "Nothing was kept: the disk of the server's folder is read-only."],
+  EROFS: [500, 'not-kept', 'readOnly'],
 };

@@ -1,25 +1,27 @@
 /** A request that cannot be answered as asked: thrown by whoever finds it, answered as data by `error-answer.ts`. */
 
+import { fileFault } from '../../job/files/parse.ts';
 import type { Finding } from '../../text/finding.ts';
-import { legacy } from '../../text/legacy.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
+import type { Text } from '../../text/text.ts';
 import type { ServerError } from '../message/answers.ts';
 
 export class Refusal extends Error {
   readonly status: number;
   readonly answer: ServerError;
 
-  constructor(status: number, error: string, sentence: string, more: Omit<ServerError, 'error' | 'sentence'> = {}) {
+  constructor(status: number, error: string, text: Text, more: Omit<ServerError, 'error' | 'sentence'> = {}) {
+    const sentence = printPlain(text);
     super(sentence);
     this.status = status;
     this.answer = { error, sentence, ...more };
   }
 }
 
-export const notFound = (sentence: string): Refusal => new Refusal(404, 'not-found', sentence);
+export const notFound = (text: Text): Refusal => new Refusal(404, 'not-found', text);
 
-export const notValid = (sentence: string, findings: readonly Finding[]): Refusal =>
-  new Refusal(400, 'not-valid', sentence, said(findings));
+export const notValid = (text: Text, findings: readonly Finding[]): Refusal => new Refusal(400, 'not-valid', text, said(findings));
 
 /** Findings as an answer carries them. */
 export const said = (findings: readonly Finding[]): Pick<ServerError, 'findings'> => ({
@@ -30,5 +32,4 @@ export const said = (findings: readonly Finding[]): Pick<ServerError, 'findings'
 });
 
 /** A fault in a field of what was sent. */
-export const badField = (path: string, sentence: string): Refusal =>
-  notValid(sentence, [{ code: 'file-not-valid', severity: 'refusal', text: legacy(sentence), place: { kind: 'field', path } }]);
+export const badField = (path: string, text: Text): Refusal => notValid(text, [fileFault(path, text)]);

@@ -1,11 +1,12 @@
 /** The bin: jobs that were thrown away, each whole in a folder named by its id and the moment. Nothing is ever deleted here. */
 import { lstat, mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
+import { phrases, say } from '../../text/say.ts';
 import { notFound, Refusal } from '../answer/refusal.ts';
 import { type BinnedJob, binnedSchema } from '../message/answers.ts';
 import type { JobSummary } from '../message/job-record.ts';
 import { foldersIn, rowsIn } from './list.ts';
-import { binFolder, jobFolder, jobsFolder } from './places.ts';
+import { binFolder, jobFolder, jobsFolder, noSuchJob } from './places.ts';
 import type { Turns } from './turns.ts';
 import { settleFolder } from './whole-file.ts';
 
@@ -18,6 +19,12 @@ export interface BinKeeper {
 }
 
 /** Shares its turns with whatever else changes a job: what is being saved is saved before it goes. */
+const words = phrases('server-bin', {
+  none: say`There is no such job in the bin.`,
+  noMore: say`There is no such job in the bin any more.`,
+  thereAlready: say`This job is among the jobs already; the one in the bin was left there.`,
+});
+
 export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeeper => {
   const place = binFolder(folder);
   const [rowIn, rowOut] = [rowsIn(place), rowsIn(jobsFolder(folder))];
@@ -34,7 +41,7 @@ export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeep
     throwAway: (id) =>
       inTurn(id, async () => {
         const from = jobFolder(folder, id);
-        if (!(await isThere(from))) throw notFound('There is no such job.');
+        if (!(await isThere(from))) throw notFound(noSuchJob);
         await mkdir(place, { recursive: true, mode: 0o700 });
         const thrown = new Date(now()).toISOString();
         const bin = `${id}.${thrown.replaceAll(/[^0-9]/g, '')}`;
@@ -43,12 +50,11 @@ export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeep
       }),
     putBack: (bin) => {
       const named = namedBy(bin);
-      if (named === undefined) throw notFound('There is no such job in the bin.');
+      if (named === undefined) throw notFound(words.none);
       return inTurn(named.id, async () => {
         const [from, to] = [join(place, bin), jobFolder(folder, named.id)];
-        if (!(await isThere(from))) throw notFound('There is no such job in the bin any more.');
-        if (await isThere(to))
-          throw new Refusal(409, 'there-already', 'This job is among the jobs already; the one in the bin was left there.');
+        if (!(await isThere(from))) throw notFound(words.noMore);
+        if (await isThere(to)) throw new Refusal(409, 'there-already', words.thereAlready);
         await moved(from, to);
         return rowOut(named.id, named.id);
       });

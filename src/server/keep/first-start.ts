@@ -4,7 +4,7 @@ import { mkdir, readFile, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { parseFile } from '../../job/files/parse.ts';
 import { shopSchema } from '../../job/shop.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { sentences } from '../../text/say.ts';
 import { notValid } from '../answer/refusal.ts';
 import { jobFileOf } from './job-file.ts';
 import type { Jobs } from './jobs.ts';
@@ -50,7 +50,7 @@ const exampleJob = async (path: string) => {
 const takeShop = async (folder: string, path: string): Promise<void> => {
   const text = await readFile(path, 'utf8');
   const parsed = parseFile(shopSchema, text, basename(path));
-  if (parsed.kind === 'bad') throw notValid(parsed.findings.map((f) => printPlain(f.text)).join(' '), parsed.findings);
+  if (parsed.kind === 'bad') throw notValid(sentences(parsed.findings.map((f) => f.text)), parsed.findings);
   const words = parsed.value.dialect;
   const dialect = words === undefined || words === 'standard' ? undefined : await readFile(join(dirname(path), words), 'utf8');
   const record = {

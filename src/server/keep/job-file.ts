@@ -4,6 +4,8 @@ import { houseLetters } from '../../font-files/letters-on-disk.ts';
 import { parseFile } from '../../job/files/parse.ts';
 import { jobSchema } from '../../job/job.ts';
 import { drawShape, type ShapeRequest, shapeDxf, shapeFile } from '../../job/request/shape-drawing.ts';
+import { name } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
 import { mustBePlain } from '../answer/plain.ts';
 import { notValid } from '../answer/refusal.ts';
 import type { NewJob } from './jobs.ts';
@@ -16,19 +18,24 @@ export interface JobFile {
   readonly shop?: string | undefined;
 }
 
+const words = phrases('server-job-file', {
+  unusable: (file: string) => say`${{ file: name(file) }} is not a job file that can be used.`,
+  noShape: (file: string) => say`The shape in ${{ file: name(file) }} cannot be made.`,
+});
+
 /** Throws a refusal with the fields at fault. */
 export const jobFileOf = (text: string, fileName: string): JobFile => {
   const parsed = parseFile(jobSchema, text, fileName);
-  if (parsed.kind === 'bad') throw notValid(`${fileName} is not a job file that can be used.`, parsed.findings);
+  if (parsed.kind === 'bad') throw notValid(words.unusable(fileName), parsed.findings);
   const raw = JSON.parse(text.replace(/^\uFEFF/, '')) as Record<string, unknown>;
-  mustBePlain(raw, fileName);
+  mustBePlain(raw, only(name(fileName)));
   const { shop, dialect: _, $schema: __, ...input } = raw;
   // Job files may come from a system that writes paths the other way round.
   const made = parsed.value.shape === undefined ? undefined : drawnOf(parsed.value.shape, fileName);
   const drawingName = made?.drawingName ?? basename((parsed.value.drawing as string).replaceAll('\\', '/'));
-  const name = parsed.value.name ?? stemOf(drawingName);
+  const called = parsed.value.name ?? stemOf(drawingName);
   return {
-    job: { name, drawingName, input: { ...input, drawing: drawingName } },
+    job: { name: called, drawingName, input: { ...input, drawing: drawingName } },
     drawing: made?.drawing,
     shop: typeof shop === 'string' ? shop : undefined,
   };
@@ -36,7 +43,7 @@ export const jobFileOf = (text: string, fileName: string): JobFile => {
 
 const drawnOf = (request: ShapeRequest, fileName: string): Pick<NewJob, 'drawing' | 'drawingName'> => {
   const made = drawShape(request, { letters: houseLetters });
-  if (made.kind === 'refused') throw notValid(`The shape in ${fileName} cannot be made.`, made.findings);
+  if (made.kind === 'refused') throw notValid(words.noShape(fileName), made.findings);
   return { drawingName: shapeFile(request), drawing: new TextEncoder().encode(shapeDxf(made.shape, 'mm')) };
 };
 

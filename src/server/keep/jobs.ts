@@ -1,6 +1,8 @@
 /** Jobs in plain files: each a folder with its record, its drawing, and the programs from elsewhere that were held against it; and the bin. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { name as asName, count, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { badField, Refusal } from '../answer/refusal.ts';
 import type { LogAddition, Saving } from '../message/answers.ts';
 import type { JobRecord, JobSummary, LogEntry } from '../message/job-record.ts';
@@ -48,7 +50,7 @@ export const jobsIn = (folder: string, tools: Tools): Jobs => {
     drawing: async (id) => {
       const { drawingName } = await open(id);
       return readFile(join(jobFolder(folder, id), drawingFile(drawingName))).catch(() => {
-        throw new Refusal(500, 'damaged', `The drawing ${drawingName} of this job is missing in the folder jobs/${id}.`);
+        throw new Refusal(500, 'damaged', words.drawingMissing(drawingName, id));
       });
     },
     bringIn: async ({ name, drawingName, drawing, input }) => {
@@ -64,22 +66,30 @@ export const jobsIn = (folder: string, tools: Tools): Jobs => {
   };
 };
 
+const MOST_ENTRIES = 5000;
+
+const words = phrases('server-job', {
+  drawingMissing: (drawing: string, id: string) =>
+    say`The drawing ${{ drawing: asName(drawing) }} of this job is missing in the folder ${{ folder: term(`jobs/${id}`) }}.`,
+  changed: (from: number, now: number) =>
+    say`This job was changed elsewhere in the meantime: this page began from revision ${{ from: count(from) }}, and ${{ now: count(now) }} is in force.`,
+  noStep: (step: number, steps: number) =>
+    say`Step ${{ step: count(step) }} cannot be in force: there are only ${{ steps: count(steps) }}.`,
+  logFull: say`The log of this job is full: it holds ${{ most: count(MOST_ENTRIES) }} entries.`,
+});
+
 const drawingFile = (drawingName: string): string => `drawing.${kindOf(drawingName) ?? 'dxf'}`;
 
 const saved = (record: JobRecord, { revision, name, steps, cursor, line }: Saving): JobRecord => {
   if (record.revision !== revision) {
-    const sentence = `This job was changed elsewhere in the meantime: this page began from revision ${revision}, and ${record.revision} is in force.`;
-    throw new Refusal(409, 'changed-elsewhere', sentence, { record });
+    throw new Refusal(409, 'changed-elsewhere', words.changed(revision, record.revision), { record });
   }
-  if (cursor >= steps.length) throw badField('cursor', `Step ${cursor} cannot be in force: there are only ${steps.length}.`);
+  if (cursor >= steps.length) throw badField('cursor', words.noStep(cursor, steps.length));
   const { line: _, ...rest } = record;
   return { ...rest, revision: revision + 1, name, steps, cursor, line };
 };
 
-const MOST_ENTRIES = 5000;
-
 const written = (record: JobRecord, entry: LogEntry): JobRecord => {
-  if (record.log.length >= MOST_ENTRIES)
-    throw new Refusal(409, 'log-full', `The log of this job is full: it holds ${MOST_ENTRIES} entries.`);
+  if (record.log.length >= MOST_ENTRIES) throw new Refusal(409, 'log-full', words.logFull);
   return { ...record, log: [...record.log, entry] };
 };

@@ -1,6 +1,10 @@
 /** The list of jobs, one row each; records that did not change since the last time are not read again. */
 import { readdir, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { name as asName } from '../../text/part.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { Refusal } from '../answer/refusal.ts';
 import type { JobRecord, JobSummary } from '../message/job-record.ts';
 import { isId, jobsFolder, RECORD } from './places.ts';
@@ -45,14 +49,14 @@ const summaryOf = ({ id, revision, name, drawingName, changed, line }: JobRecord
   line,
 });
 
+const unreadable = (path: string): Text =>
+  say('server-record.unreadable')`The record of this job, ${{ path: asName(path) }}, cannot be read; the folder was left as it is.`;
+
 const faulty = (id: string, called: string, error: unknown, changed = new Date(0)): JobSummary => ({
   id,
   revision: 0,
   name: id,
   drawingName: '',
   changed: changed.toISOString(),
-  fault:
-    error instanceof Refusal && error.status !== 404
-      ? error.answer.sentence
-      : `The record of this job, ${called}/${RECORD}, cannot be read; the folder was left as it is.`,
+  fault: error instanceof Refusal && error.status !== 404 ? error.answer.sentence : printPlain(unreadable(`${called}/${RECORD}`)),
 });

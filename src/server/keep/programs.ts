@@ -1,6 +1,8 @@
 /** Programs from elsewhere that are kept with a job: each by the number it came under, which stays its own. */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { name as asName, count, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { notFound, Refusal } from '../answer/refusal.ts';
 import type { JobRecord } from '../message/job-record.ts';
 import { jobFolder } from './places.ts';
@@ -38,7 +40,7 @@ export const programsIn = (folder: string, inTurn: Turns, now: () => string): Pr
     open: async (id, number) => {
       const { name } = kept((await readRecord(folder, id)).programs, number);
       const content = await readFile(fileOf(folder, id, number)).catch(() => {
-        throw new Refusal(500, 'damaged', `The program ${name} of this job is missing in the folder jobs/${id}.`);
+        throw new Refusal(500, 'damaged', words.missing(name, id));
       });
       return { name, content };
     },
@@ -50,7 +52,7 @@ export const programsIn = (folder: string, inTurn: Turns, now: () => string): Pr
     putBack: (id, number) =>
       change(id, (programs) => {
         const there = programs[number - 1];
-        if (there === undefined) throw notFound(`This job has no program ${number}.`);
+        if (there === undefined) throw notFound(words.none(number));
         if (there.away !== undefined) mustHaveRoom(programs);
         return programs.with(number - 1, { name: there.name, at: there.at });
       }),
@@ -65,16 +67,23 @@ const MOST_PROGRAMS = 100;
 /** Those that were taken away keep their numbers, and the record has room for so many in all. */
 const MOST_EVER = 1000;
 
+const words = phrases('server-program', {
+  missing: (program: string, id: string) =>
+    say`The program ${{ program: asName(program) }} of this job is missing in the folder ${{ folder: term(`jobs/${id}`) }}.`,
+  none: (number: number) => say`This job has no program ${{ number: count(number) }}.`,
+  full: say`This job keeps ${{ most: count(MOST_PROGRAMS) }} programs from elsewhere already; take some away first.`,
+  enough: say`This job was given ${{ most: count(MOST_EVER) }} programs from elsewhere, and more it does not keep.`,
+  away: (program: string) => say`The program ${{ program: asName(program) }} was taken away from this job.`,
+});
+
 const mustHaveRoom = (programs: Programs): void => {
-  if (programs.filter((p) => p.away === undefined).length >= MOST_PROGRAMS)
-    throw new Refusal(409, 'too-many', `This job keeps ${MOST_PROGRAMS} programs from elsewhere already; take some away first.`);
-  if (programs.length >= MOST_EVER)
-    throw new Refusal(409, 'too-many', `This job was given ${MOST_EVER} programs from elsewhere, and more it does not keep.`);
+  if (programs.filter((p) => p.away === undefined).length >= MOST_PROGRAMS) throw new Refusal(409, 'too-many', words.full);
+  if (programs.length >= MOST_EVER) throw new Refusal(409, 'too-many', words.enough);
 };
 
 const kept = (programs: Programs = [], number: number): Programs[number] => {
   const there = programs[number - 1];
-  if (there === undefined) throw notFound(`This job has no program ${number}.`);
-  if (there.away !== undefined) throw notFound(`The program ${there.name} was taken away from this job.`);
+  if (there === undefined) throw notFound(words.none(number));
+  if (there.away !== undefined) throw notFound(words.away(there.name));
   return there;
 };

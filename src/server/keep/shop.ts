@@ -5,8 +5,9 @@ import { readDialectFile } from '../../job/files/dialects.ts';
 import { parseFile, parseValue } from '../../job/files/parse.ts';
 import { houseShop } from '../../job/house-shop.ts';
 import { shopSchema } from '../../job/shop.ts';
-import type { Finding } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { count } from '../../text/part.ts';
+import { NOTHING, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { notValid, Refusal, said } from '../answer/refusal.ts';
 import { type ShopRecord, shopRecordSchema } from '../message/answers.ts';
 import { shopFileIn } from './places.ts';
@@ -30,12 +31,7 @@ export const shopIn = (folder: string): ShopKeeper => {
     if (text === undefined) return { revision: 0, shop: { ...houseShop } };
     const parsed = parseFile(shopRecordSchema, text, 'shop.json');
     if (parsed.kind === 'parsed') return parsed.value;
-    throw new Refusal(
-      500,
-      'damaged',
-      `The file of the shop is damaged and was left as it is: ${firstOf(parsed.findings)}`,
-      said(parsed.findings),
-    );
+    throw new Refusal(500, 'damaged', words.damaged(parsed.findings[0]?.text ?? NOTHING), said(parsed.findings));
   };
   return {
     open,
@@ -43,12 +39,7 @@ export const shopIn = (folder: string): ShopKeeper => {
       inTurn('shop', async () => {
         const now = await open();
         if (now.revision !== record.revision)
-          throw new Refusal(
-            409,
-            'changed-elsewhere',
-            `The shop was changed elsewhere in the meantime: this page began from revision ${record.revision}, and ${now.revision} is in force.`,
-            { shop: now },
-          );
+          throw new Refusal(409, 'changed-elsewhere', words.changed(record.revision, now.revision), { shop: now });
         mustBeShop(record);
         const next = { ...record, revision: record.revision + 1 };
         await writeWhole(path, `${JSON.stringify(next, null, 1)}\n`);
@@ -57,12 +48,19 @@ export const shopIn = (folder: string): ShopKeeper => {
   };
 };
 
+const words = phrases('server-shop', {
+  damaged: (fault: Text) => say`The file of the shop is damaged and was left as it is: ${{ fault }}`,
+  changed: (from: number, now: number) =>
+    say`The shop was changed elsewhere in the meantime: this page began from revision ${{ from: count(from) }}, and ${{ now: count(now) }} is in force.`,
+  notKept: say`The shop was not kept: some of its values cannot be used.`,
+});
+
+export const theShop = say('shop-file')`The shop`;
+
 /** Throws a refusal with every fault and its field. */
 export const mustBeShop = ({ shop, dialect }: Pick<ShopRecord, 'shop' | 'dialect'>): void => {
-  const read = parseValue(shopSchema, shop, 'The shop');
-  const words = dialect === undefined ? undefined : readDialectFile(dialect);
-  const findings = [...(read.kind === 'bad' ? read.findings : []), ...(words?.kind === 'bad' ? words.findings : [])];
-  if (findings.length > 0) throw notValid('The shop was not kept: some of its values cannot be used.', findings);
+  const read = parseValue(shopSchema, shop, theShop);
+  const spelled = dialect === undefined ? undefined : readDialectFile(dialect);
+  const findings = [...(read.kind === 'bad' ? read.findings : []), ...(spelled?.kind === 'bad' ? spelled.findings : [])];
+  if (findings.length > 0) throw notValid(words.notKept, findings);
 };
-
-const firstOf = (findings: readonly Finding[]): string => findings.map((f) => printPlain(f.text))[0] ?? '';

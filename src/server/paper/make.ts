@@ -6,7 +6,9 @@ import type { Answer } from '../../job/pipeline/answer.ts';
 import { runUpTo } from '../../job/pipeline/pipeline.ts';
 import { type AskedJob, askedRun } from '../../job/request/run-from-data.ts';
 import type { Finding } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { name } from '../../text/part.ts';
+import { only, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { nameOf } from './names.ts';
 
 export type PaperFonts = Parameters<typeof jobFiles>[1]['fonts'];
@@ -25,7 +27,7 @@ export interface MadeFile {
 
 export type Made =
   /** `sentence` says what the answer is, also where it is why a file is missing. */
-  | { readonly kind: 'made'; readonly files: Readonly<Record<string, MadeFile>>; readonly sentence: string }
+  | { readonly kind: 'made'; readonly files: Readonly<Record<string, MadeFile>>; readonly sentence: Text }
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 export const makeFiles = async (question: PaperQuestion, fonts: PaperFonts): Promise<Made> => {
@@ -37,9 +39,9 @@ export const makeFiles = async (question: PaperQuestion, fonts: PaperFonts): Pro
   return { kind: 'made', files: Object.fromEntries(named), sentence: sentenceOf(answer) };
 };
 
-const sentenceOf = (answer: Answer): string =>
+const sentenceOf = (answer: Answer): Text =>
   answer.kind === 'answered'
-    ? answer.facts.sentence
+    ? only(name(answer.facts.sentence))
     : answer.kind === 'cannot'
-      ? answer.sentence
-      : answer.findings.map((f) => printPlain(f.text)).join(' ');
+      ? only(name(answer.sentence))
+      : sentences(answer.findings.map((f) => f.text));

@@ -1,5 +1,7 @@
 /** Asks the thread for papers; a thread that breaks or takes too long is given up, and the next question gets a new one. */
 import { Worker } from 'node:worker_threads';
+import { name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { Refusal } from '../answer/refusal.ts';
 import type { Made, PaperQuestion } from './make.ts';
 import type { Answered } from './paper-worker.ts';
@@ -62,8 +64,7 @@ export const papersInThread = (worker: string | URL): Papers => {
   return {
     make: (question) =>
       new Promise<Made>((done, failed) => {
-        if (waiting.size >= MOST_WAITING)
-          return failed(new Refusal(503, 'busy', 'Too many papers are being worked out at once; ask again in a moment.'));
+        if (waiting.size >= MOST_WAITING) return failed(new Refusal(503, 'busy', words.busy));
         thread ??= start();
         last += 1;
         waiting.set(last, { done, failed, tooLong: setTimeout(() => giveUp(`nothing came within ${LONGEST / 60_000} minutes`), LONGEST) });
@@ -77,5 +78,9 @@ export const papersInThread = (worker: string | URL): Papers => {
   };
 };
 
-const failure = (why: string): Refusal =>
-  new Refusal(500, 'papers-failed', `The papers could not be worked out; this is our mistake, not yours. (${why.split('\n')[0]})`);
+const words = phrases('server-papers', {
+  busy: say`Too many papers are being worked out at once; ask again in a moment.`,
+  failed: (why: string) => say`The papers could not be worked out; this is our mistake, not yours. (${{ why: name(why) }})`,
+});
+
+const failure = (why: string): Refusal => new Refusal(500, 'papers-failed', words.failed(why.split('\n', 1)[0] ?? ''));

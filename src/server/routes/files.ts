@@ -1,5 +1,8 @@
 /** The route of the files a job is handed out as, worked out from the revision that is saved and the shop that is kept. */
 import { z } from 'zod';
+import { name as asName, list, term } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { notFound, notValid } from '../answer/refusal.ts';
 import { stemOf } from '../keep/job-file.ts';
 import { paths, type ShopRecord } from '../message/answers.ts';
@@ -29,7 +32,7 @@ export const fileRoutes = (server: Server, room: Room): void => {
     },
     async ({ params }, reply) => {
       const answer = await made(await room.jobs.open(params.id));
-      if (answer.kind === 'bad') throw notValid('The inputs of this job cannot be used, so there are no papers.', answer.findings);
+      if (answer.kind === 'bad') throw notValid(words.noPapers, answer.findings);
       const file = Object.hasOwn(answer.files, params.name) ? answer.files[params.name] : undefined;
       if (file === undefined) throw notFound(missing(params.name, answer));
       const content = typeof file.content === 'string' ? file.content : Buffer.from(file.content);
@@ -42,10 +45,17 @@ export const fileRoutes = (server: Server, room: Room): void => {
   );
 };
 
-const missing = (name: string, { files, sentence }: Extract<Made, { kind: 'made' }>): string => {
+const missing = (name: string, { files, sentence }: Extract<Made, { kind: 'made' }>): Text => {
   const there = Object.keys(files);
-  return `This job has no file '${name}'${there.length === 0 ? '' : `, only ${there.join(', ')}`}. Its answer: ${sentence}`;
+  return there.length === 0 ? words.noFiles(name, sentence) : words.otherFiles(name, there, sentence);
 };
+
+const words = phrases('server-file', {
+  noPapers: say`The inputs of this job cannot be used, so there are no papers.`,
+  noFiles: (file: string, answer: Text) => say`This job has no file '${{ file: asName(file) }}'. Its answer: ${{ answer }}`,
+  otherFiles: (file: string, there: readonly string[], answer: Text) =>
+    say`This job has no file '${{ file: asName(file) }}', only ${{ there: list(there.map(term)) }}. Its answer: ${{ answer }}`,
+});
 
 const remembering = ({ jobs, shop, papers, today }: Room): ((record: JobRecord) => Promise<Made>) => {
   const known = new Map<string, Promise<Made>>();

@@ -2,6 +2,8 @@
 import type { FastifyRequest, FastifySchemaCompiler } from 'fastify';
 import { validatorCompiler } from 'fastify-type-provider-zod';
 import { z } from 'zod';
+import { count } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import { Refusal } from '../answer/refusal.ts';
 import { MB } from './room.ts';
 
@@ -24,13 +26,20 @@ export const filesBody = {
   body: z.strictObject({ files: z.array(z.string().meta({ format: 'binary' })).max(MOST_FILES) }),
 };
 
+export const noFile = say('server-upload.none')`No file came.`;
+
+const words = phrases('server-upload', {
+  brokenOff: say`The files did not come whole, or not as the files of a form.`,
+  tooLarge: say`The files are larger than ${{ most: count(LARGEST_UPLOAD / MB) }} MB together; bring in fewer at once.`,
+});
+
 /** Throws a refusal. What cannot be read as a form at all is the sender's fault, and so is a form that breaks off. */
 export const partsOf = async (request: FastifyRequest): Promise<readonly Part[]> => {
   try {
     return await readParts(request);
   } catch (error) {
     const known = error instanceof Refusal || (error as { code?: string }).code !== undefined;
-    throw known ? error : new Refusal(400, 'broken-off', 'The files did not come whole, or not as the files of a form.');
+    throw known ? error : new Refusal(400, 'broken-off', words.brokenOff);
   }
 };
 
@@ -40,8 +49,7 @@ const readParts = async (request: FastifyRequest): Promise<readonly Part[]> => {
   for await (const part of request.files()) {
     const bytes = await part.toBuffer();
     total += bytes.length;
-    if (total > LARGEST_UPLOAD)
-      throw new Refusal(413, 'too-large', `The files are larger than ${LARGEST_UPLOAD / MB} MB together; bring in fewer at once.`);
+    if (total > LARGEST_UPLOAD) throw new Refusal(413, 'too-large', words.tooLarge);
     parts.push({ name: harmless(part.filename), bytes });
   }
   return parts;

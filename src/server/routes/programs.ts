@@ -4,7 +4,7 @@ import { badField } from '../answer/refusal.ts';
 import { paths } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
 import { asBytes, bytesAnswer } from './bytes.ts';
-import { filesBody, LARGEST_UPLOAD, partsOf } from './parts.ts';
+import { filesBody, LARGEST_UPLOAD, noFile, partsOf } from './parts.ts';
 import { errors, idParams, type Room, type Server } from './room.ts';
 
 const oneOf = idParams.extend({ number: z.coerce.number().int().min(1).max(1000) });
@@ -69,7 +69,7 @@ const keepRoute = (server: Server, { jobs }: Room): void => {
       const { id } = request.params;
       await jobs.open(id);
       const parts = await partsOf(request);
-      if (parts.length === 0) throw badField('files', 'No file came.');
+      if (parts.length === 0) throw badField('files', noFile);
       for (const { name, bytes } of parts) await jobs.programs.keep(id, name, bytes);
       return reply.code(201).send(await jobs.open(id));
     },

@@ -1,6 +1,7 @@
 /** Routes of the shop with the words of its control, and of the server's health. */
 
 import { mustBePlain } from '../answer/plain.ts';
+import { theShop } from '../keep/shop.ts';
 import { healthSchema, paths, shopRecordSchema } from '../message/answers.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 
@@ -17,7 +18,7 @@ export const shopRoutes = (server: Server, { shop, version, folder }: Room): voi
       },
     },
     ({ body }) => {
-      mustBePlain(body.shop, 'The shop');
+      mustBePlain(body.shop, theShop);
       return shop.save(body);
     },
   );

@@ -1,12 +1,15 @@
 /** The route that files are brought in by: each drawing becomes a job; a job file takes its drawing from among the other files. */
 import { z } from 'zod';
+import { name as asName } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { badField, Refusal } from '../answer/refusal.ts';
 import { jobFileOf, stemOf } from '../keep/job-file.ts';
 import type { NewJob } from '../keep/jobs.ts';
 import { kindOf } from '../keep/places.ts';
 import { paths } from '../message/answers.ts';
 import { recordSchema } from '../message/job-record.ts';
-import { filesBody, harmless, LARGEST_UPLOAD, type Part, partsOf } from './parts.ts';
+import { filesBody, harmless, LARGEST_UPLOAD, noFile, type Part, partsOf } from './parts.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 
 const LARGEST_JOB_FILE = 2 * MB;
@@ -34,14 +37,11 @@ export const uploadRoutes = (server: Server, { jobs }: Room): void => {
 };
 
 const jobsOf = (parts: readonly Part[]): readonly NewJob[] => {
-  if (parts.length === 0) throw badField('files', 'No file came.');
+  if (parts.length === 0) throw badField('files', noFile);
   for (const { name, bytes } of parts) {
     if (kindOf(name) === undefined && !isJobFile(name))
-      throw badField(
-        'files',
-        `${name === '' ? 'A file without a name' : name} is neither a DXF nor an SVG drawing nor a job file. Save the drawing as DXF or SVG and bring that.`,
-      );
-    if (bytes.length === 0) throw badField('files', `${name} is empty.`);
+      throw badField('files', words.neither(name === '' ? words.unnamed : only(asName(name))));
+    if (bytes.length === 0) throw badField('files', words.empty(name));
   }
   const drawings = parts.filter((p) => !isJobFile(p.name));
   const asked = parts.filter((p) => isJobFile(p.name)).map((p) => fromJobFile(p, drawings));
@@ -49,6 +49,16 @@ const jobsOf = (parts: readonly Part[]): readonly NewJob[] => {
   const alone = drawings.filter((d) => !taken.has(d.bytes)).map(fromDrawing);
   return [...asked, ...alone];
 };
+
+const words = phrases('server-upload', {
+  neither: (file: Text) =>
+    say`${{ file }} is neither a DXF nor an SVG drawing nor a job file. Save the drawing as DXF or SVG and bring that.`,
+  unnamed: say`A file without a name`,
+  empty: (file: string) => say`${{ file: asName(file) }} is empty.`,
+  tooLargeJob: (file: string) => say`${{ file: asName(file) }} is larger than a job file can be.`,
+  drawingMissing: (file: string, drawing: string) =>
+    say`${{ file: asName(file) }} asks for the drawing ${{ drawing: asName(drawing) }}, which is not among the files. Bring both in together.`,
+});
 
 const isJobFile = (name: string): boolean => name.toLowerCase().endsWith('.json');
 
@@ -60,15 +70,11 @@ const fromDrawing = ({ name, bytes }: Part): NewJob => ({
 });
 
 const fromJobFile = ({ name, bytes }: Part, drawings: readonly Part[]): NewJob => {
-  if (bytes.length > LARGEST_JOB_FILE) throw new Refusal(413, 'too-large', `${name} is larger than a job file can be.`);
+  if (bytes.length > LARGEST_JOB_FILE) throw new Refusal(413, 'too-large', words.tooLargeJob(name));
   const { job, drawing: made } = jobFileOf(new TextDecoder().decode(bytes), name);
   if (made !== undefined) return { ...job, drawing: made };
   const wanted = job.drawingName.toLowerCase();
   const drawing = drawings.find((d) => d.name.toLowerCase() === wanted);
-  if (drawing === undefined)
-    throw badField(
-      'drawing',
-      `${name} asks for the drawing ${harmless(job.drawingName)}, which is not among the files. Bring both in together.`,
-    );
+  if (drawing === undefined) throw badField('drawing', words.drawingMissing(name, harmless(job.drawingName)));
   return { ...job, drawingName: drawing.name, drawing: drawing.bytes, input: { ...job.input, drawing: drawing.name } };
 };

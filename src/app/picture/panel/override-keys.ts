@@ -1,5 +1,5 @@
 /** What is set by hand as keys of the job file: the same words the command line reads, so that either can do what the other did. */
-import { parseLength } from '../../../text/print/length.ts';
+import { parseLength } from '../../../quantity/typed-length.ts';
 import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';

@@ -1,12 +1,21 @@
-/** Lengths as people type and print them; millimetres inside the house. */
+/** Lengths as people type them; millimetres inside the house. */
+import { count, list, name, type Part } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 
 export type LengthUnit = 'mm' | 'inch' | 'thou' | 'µm' | 'cm' | 'm' | 'foot';
+
+/** One way to read it, in mm, and as it would be typed so that no other is left: '1.25 mm'. */
+export interface TypedReading {
+  readonly mm: number;
+  readonly words: string;
+}
 
 export type LengthAnswer =
   | { readonly kind: 'length'; readonly mm: number; readonly unit: LengthUnit; readonly unitTyped: boolean }
   /** It can be read in more than one way and nobody should guess: each reading in mm, in words. */
-  | { readonly kind: 'ambiguous'; readonly text: string; readonly readings: readonly { readonly mm: number; readonly words: string }[] }
-  | { readonly kind: 'not a length'; readonly text: string; readonly reason: string };
+  | { readonly kind: 'ambiguous'; readonly text: string; readonly readings: readonly TypedReading[] }
+  | { readonly kind: 'not a length'; readonly text: string; readonly reason: Text };
 
 /** mm in one unit; all exact by definition. */
 export const millimetresIn: Readonly<Record<LengthUnit, number>> = {
@@ -25,16 +34,14 @@ export const millimetresIn: Readonly<Record<LengthUnit, number>> = {
  */
 export const parseLength = (text: string, unit: LengthUnit = 'mm'): LengthAnswer => {
   const trimmed = text.trim();
-  if (trimmed.length > longest)
-    return { kind: 'not a length', text: `${trimmed.slice(0, 20)}…`, reason: `it is longer than ${longest} characters` };
+  if (trimmed.length > longest) return { kind: 'not a length', text: `${trimmed.slice(0, 20)}…`, reason: words.tooLong };
   const { number, word } = split(trimmed);
-  if (number === '') return { kind: 'not a length', text, reason: 'there is no number in it' };
+  if (number === '') return { kind: 'not a length', text, reason: words.noNumber };
   const units = word === '' ? [unit] : unitsByWord.get(word.toLowerCase());
-  if (units === undefined) return { kind: 'not a length', text, reason: `'${word}' is not a unit of length` };
+  if (units === undefined) return { kind: 'not a length', text, reason: words.noUnit(word) };
   const values = readNumber(number);
-  if (values.length === 0) return { kind: 'not a length', text, reason: `'${number}' is not a number` };
-  if (values.some((v) => !Number.isFinite(v) || Math.abs(v) > 1e9))
-    return { kind: 'not a length', text, reason: 'the number is too large' };
+  if (values.length === 0) return { kind: 'not a length', text, reason: words.notANumber(number) };
+  if (values.some((v) => !Number.isFinite(v) || Math.abs(v) > 1e9)) return { kind: 'not a length', text, reason: words.tooLarge };
   const [[only, otherUnit], [value, otherValue]] = [units, values];
   if (only !== undefined && value !== undefined && otherUnit === undefined && otherValue === undefined)
     return { kind: 'length', mm: value * millimetresIn[only], unit: only, unitTyped: word !== '' };
@@ -45,7 +52,20 @@ export const parseLength = (text: string, unit: LengthUnit = 'mm'): LengthAnswer
   };
 };
 
+/** '1.25 mm or as 1250 mm' */
+export const readingsPart = ([first, ...more]: readonly TypedReading[]): Part =>
+  list([...(first === undefined ? [] : [name(first.words)]), ...more.map((r) => words.as(r.words))], 'or');
+
 const longest = 40;
+
+const words = phrases('typed-length', {
+  as: (reading: string) => say`as ${{ reading: name(reading) }}`,
+  tooLong: say`it is longer than ${{ most: count(longest) }} characters`,
+  noNumber: say`there is no number in it`,
+  noUnit: (unit: string) => say`'${{ unit: name(unit) }}' is not a unit of length`,
+  notANumber: (typed: string) => say`'${{ typed: name(typed) }}' is not a number`,
+  tooLarge: say`the number is too large`,
+});
 
 const unitsByWord: ReadonlyMap<string, readonly LengthUnit[]> = new Map<string, readonly LengthUnit[]>([
   ['mm', ['mm']],
@@ -113,15 +133,3 @@ const readDecimal = (text: string): readonly number[] => {
 };
 
 const printedUnit: Readonly<Record<LengthUnit, string>> = { mm: 'mm', inch: 'in', thou: 'thou', µm: 'µm', cm: 'cm', m: 'm', foot: 'ft' };
-
-/** Decimals that say a length to about a tenth of a micrometre. */
-const decimals: Readonly<Record<LengthUnit, number>> = { mm: 4, inch: 5, thou: 2, µm: 1, cm: 5, m: 7, foot: 7 };
-
-/** '0.25 mm', '0.00984 in'; to about a tenth of a micrometre, without trailing zeros. */
-export const printLength = (mm: number, unit: LengthUnit = 'mm'): string =>
-  `${printBare(mm / millimetresIn[unit], decimals[unit])} ${printedUnit[unit]}`;
-
-const printBare = (value: number, places: number): string => {
-  const text = value.toFixed(places).replace(/\.?0+$/, '');
-  return text === '-0' ? '0' : text;
-};
