@@ -1,6 +1,6 @@
 #!/usr/bin/env node
-import { printPlain } from '../text/print/print.ts';
 /** The command `kerfwright` as a process: what it prints on, and what its exit code is. */
+import { printPlain } from '../text/print/print.ts';
 import { BAD_INPUT, run } from './commands.ts';
 import { reasonOf } from './files.ts';
 import { progressOn } from './progress.ts';

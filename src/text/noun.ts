@@ -38,6 +38,8 @@ export const nouns = {
   energy: ['energy', 'energies'],
   register: ['register', 'registers'],
   'inside corner': ['inside corner', 'inside corners'],
+  finding: ['finding', 'findings'],
+  'closed loop': ['closed loop', 'closed loops'],
   letter: ['letter', 'letters'],
   entry: ['entry', 'entries'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;

@@ -1,8 +1,8 @@
 /** A drawing read for its own sake: text, plain data and picture. */
 import type { Drawing, ReadOptions } from '../../drawing/drawing.ts';
 import { drawingPicture } from '../../drawing/picture/drawing-picture.ts';
-import { describeDrawing, drawingJson } from '../../drawing/read/describe.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
+import { describeDrawing, drawingJson } from './drawing-report.ts';
 
 export interface ReadAnswer {
   readonly file: string;

@@ -1,13 +1,10 @@
-/** The text and the data that tell a drawing, and lists cut short without losing count. */
+/** The text and the data that tell a drawing. */
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
-import { sentenceOf } from '../../text/finding.fixture.ts';
-import { box, drawn } from '../drawn.fixture.ts';
-import { find } from '../findings.ts';
-import { capped } from './capped.ts';
-import { describeDrawing, drawingJson } from './describe.ts';
-import { drawingOf, readDrawing } from './read-drawing.ts';
+import { box, drawn } from '../../drawing/drawn.fixture.ts';
+import { drawingOf, readDrawing } from '../../drawing/read/read-drawing.ts';
+import { describeDrawing, drawingJson } from './drawing-report.ts';
 
 const part = drawn()
   .polyline(box(0, 0, 20, 10), true)
@@ -48,22 +45,6 @@ describe('telling a drawing', () => {
     expect(there(data.loops[0]).area).toBeCloseTo(200, 9);
     expect(there(data.openChains[0]).ends[1].x).toBeCloseTo(34, 12);
     expect(there(data.openChains[0]).length).toBeCloseTo(5, 12);
-    expect(JSON.parse(JSON.stringify(data))).toEqual(data);
-  });
-});
-
-describe('long lists of findings', () => {
-  const many = (n: number) => Array.from({ length: n }, (_, i) => find('gap-closed', `Gap ${i + 1}.`));
-
-  it('are cut short without losing count', () => {
-    const list = capped(many(320));
-    expect(list).toHaveLength(51);
-    expect(sentenceOf(list.at(-1))).toBe('And 270 more of this kind, the first of them: Gap 51.');
-    expect(list.reduce((n, f) => n + (f.stands ?? 1), 0)).toBe(320);
-  });
-
-  it('are left alone while they are short, kind by kind', () => {
-    expect(capped(many(51))).toHaveLength(51);
-    expect(capped([...many(50), find('no-loop', 'None.')]).map((f) => f.stands)).toEqual(Array.from({ length: 51 }, () => undefined));
+    expect(JSON.parse(JSON.stringify(data.findings))[0].sentence).toMatch(/^C1 on layer 0, .* does not close\.$/);
   });
 });
