@@ -98,7 +98,7 @@ const numbers = phrases('page.typed-number', {
 });
 
 export const typedWords = phrases('page.typed', {
-  notALength: (reason: string) => say`Not a length: ${{ reason: ready(reason) }}.`,
+  notALength: (reason: Text) => say`Not a length: ${{ reason }}.`,
   notAFinish: (reason: string) => say`Not a finish: ${{ reason: ready(reason) }}.`,
   notANumber: (text: string) => (text === '' ? numbers.none : numbers.no(text)),
   notWhole: (text: string) => (text === '' ? numbers.none : numbers.notWhole(text)),

@@ -237,7 +237,7 @@ export const pictureWords = {
     datum: say`Datum`,
   }),
   typed: phrases('page.picture-typed', {
-    wrong: (reason: string) => say`Not a length: ${{ reason: ready(reason) }}.`,
+    wrong: (reason: Text) => say`Not a length: ${{ reason }}.`,
     ambiguous: (readings: string) =>
       say`This can be read in two ways: ${{ readings: ready(readings) }}. Write it so that only one is left.`,
     positive: say`It must be more than 0.`,

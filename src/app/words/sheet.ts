@@ -118,7 +118,7 @@ const sheet = phrases('page.sheet', {
   stepBack: (label: Text) => say`${{ label }} back to the default`,
   step: (label: Text, said: string) => say`${{ label: inside(label) }} ${{ said: ready(said) }}`,
   defaultSaid: say`back to the default`,
-  refused: (label: Text, fault: string) => say`${{ label }} ${{ fault: ready(fault) }}.`,
+  refused: (label: Text, fault: Text) => say`${{ label }} ${{ fault }}.`,
   help: (label: Text) => say`About ${{ label: inside(label) }}`,
   whichOne: say`Which one is meant?`,
   suggestions: (label: Text) => say`Choices for ${{ label: inside(label) }}`,
