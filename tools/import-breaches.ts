@@ -10,7 +10,6 @@ export const BREACHES: readonly Breaches[] = [
   {
     ends: 'the text step: findings and answers hold text as data, and print no more',
     faults: [
-      'src/job/nest/nest-pieces.ts -> src/text/print/print.ts',
       'src/job/pipeline/correct-job.ts -> src/text/print/print.ts',
       'src/job/pipeline/sentence.ts -> src/text/print/print.ts',
       'src/job/pipeline/sentence.ts -> src/text/print/duration.ts',
