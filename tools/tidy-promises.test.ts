@@ -8,14 +8,14 @@ const files = sourceFiles('.', ['src']).filter(({ path }) => !isTest(path));
 
 /** What is left of both, by folder: may only shrink. */
 const LEFT: Readonly<Record<string, { readonly unlooked: number; readonly spreads: number }>> = {
-  'src/accuracy': { unlooked: 16, spreads: 4 },
+  'src/accuracy': { unlooked: 0, spreads: 4 },
   'src/app': { unlooked: 0, spreads: 29 },
-  'src/cli': { unlooked: 4, spreads: 12 },
-  'src/documents': { unlooked: 3, spreads: 5 },
-  'src/estimate': { unlooked: 4, spreads: 4 },
-  'src/job': { unlooked: 9, spreads: 98 },
+  'src/cli': { unlooked: 0, spreads: 12 },
+  'src/documents': { unlooked: 0, spreads: 5 },
+  'src/estimate': { unlooked: 0, spreads: 4 },
+  'src/job': { unlooked: 0, spreads: 98 },
   'src/physics': { unlooked: 0, spreads: 1 },
-  'src/plan': { unlooked: 324, spreads: 45 },
+  'src/plan': { unlooked: 0, spreads: 40 },
 };
 
 const folderOf = (path: string): string => path.split('/').slice(0, 2).join('/');

@@ -5,6 +5,7 @@ import type { Material } from '../physics/material/material.ts';
 import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
+import { lastOf } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import { fixed, limit, mm, name, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
@@ -96,7 +97,7 @@ const extentOf = ({ comesOut }: ContourPlan): number =>
 const OWN_ROUND = 0.01;
 
 const tightestPath = (plan: CutPlan): number => {
-  const offset = plan.passes.at(-1)!.offset.value;
+  const offset = lastOf(plan.passes).offset.value;
   let least = Number.POSITIVE_INFINITY;
   for (const { comesOut, kept } of plan.contours)
     for (const c of comesOut)

@@ -5,6 +5,7 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { Material } from '../physics/material/material.ts';
 import type { Pass } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
+import type { NonEmpty } from '../sequence/sequence.ts';
 
 /** °C of the part and its water or room, nominal; `swing` is one standard deviation of each. */
 export interface Temperatures {
@@ -28,7 +29,7 @@ export interface BudgetQuestion {
   readonly of: Toleranced;
   /** Either side of the drawing, mm. */
   readonly tolerance: number;
-  readonly passes: readonly Pick<Pass, 'formError' | 'gap'>[];
+  readonly passes: NonEmpty<Pick<Pass, 'formError' | 'gap'>>;
   readonly machine: Machine;
   readonly material: Material;
   readonly factors?: ShopFactors;

@@ -1,5 +1,7 @@
 /** What would lower each share of an error budget, as one would say it in the shop. */
+
 import { formLeft } from '../physics/starting-model.ts';
+import { lastOf } from '../sequence/sequence.ts';
 import { asGiven, fixed, name, type Part, quantity, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -42,7 +44,7 @@ const NEARLY_OWN = 1.2;
 const skimMore = (value: number, { passes, machine, of }: BudgetQuestion): Text => {
   const sides = of.kind === 'size' ? of.sides : 1;
   const floor = machine.formFloor * sides;
-  const { value: form } = passes.at(-1)!.formError;
+  const { value: form } = lastOf(passes).formError;
   if (form <= machine.formFloor * NEARLY_OWN) return words.ownForm(µm(floor));
   return words.oneSkim(µm(Math.max(value * formLeft.value, floor)));
 };
@@ -56,7 +58,7 @@ const thermal = (value: number, { temperatures, material }: BudgetQuestion): Tex
 const REMEDIES: Readonly<Record<Cause, (value: number, question: BudgetQuestion) => Text>> = {
   register: (value) => words.register(µm(value)),
   barrel: skimMore,
-  corner: (_, { passes }) => words.corner(µm(passes.at(-1)!.formError.value)),
+  corner: (_, { passes }) => words.corner(µm(lastOf(passes).formError.value)),
   thermal,
   measuring: (value, { temperatures }) =>
     value === 0 ? words.measuredAtReference : words.let(asGiven(temperatures?.measuring ?? 20), µm(value)),

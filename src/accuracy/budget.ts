@@ -7,6 +7,7 @@ import { deviationOf, type Figure, given } from '../quantity/figure.ts';
 import { apply } from '../quantity/formula.ts';
 import type { Source } from '../quantity/source.ts';
 import { saidBy } from '../quantity/source.ts';
+import { firstItem, lastOf } from '../sequence/sequence.ts';
 import { name as asName, fixed, quantity, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -104,10 +105,10 @@ const namer =
 const shop = (key: string, name: Text, value: number, unit: Unit, source: Source, basis: 'shop' | 'drawing' = 'shop'): Figure =>
   given({ key, name, value, unit, basis, source });
 
-const barrelOf = ({ passes }: BudgetQuestion): Figure => passes.at(-1)!.formError;
+const barrelOf = ({ passes }: BudgetQuestion): Figure => lastOf(passes).formError;
 
 const gapOf = ({ passes, factors }: BudgetQuestion): Figure =>
-  apply(gapError, { gap: passes.at(-1)!.gap, doubt: gapDoubt(factors?.gap) }, { key: 'budget.gap-side' });
+  apply(gapError, { gap: lastOf(passes).gap, doubt: gapDoubt(factors?.gap) }, { key: 'budget.gap-side' });
 
 /** A profile is judged face by face; a size has as many faces as it has sides. */
 const onSides = ({ of }: BudgetQuestion, error: Figure, key: string): Figure =>
@@ -249,7 +250,7 @@ const shareOf = ({ kind, figure }: Share, random: number, total: number): number
 };
 
 const biggestOf = (rows: readonly BudgetRow[], total: Figure): Budget['biggest'] => {
-  const row = rows[0]!;
+  const row = firstItem(rows);
   const percent = Math.round(row.share * 100);
   return {
     row,

@@ -3,6 +3,7 @@
 import type { CutPlan } from '../plan/plan.ts';
 import { deviationOf, type Figure } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
+import { certain, firstItem, sideBySide } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import { contour, fixed, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
@@ -50,9 +51,9 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance }
   const own = deviations.map((d) => newRegisters(plan.passes, registers, d.left, `correct.${d.measured.loop}`));
   const findings = [...disagreement(deviations, left, tolerance), ...correctionFindings(plan, next)];
   return {
-    sizes: deviations.map((deviation, i) => ({
+    sizes: sideBySide(deviations, own).map(([deviation, registers]) => ({
       deviation,
-      salvage: salvageOf(deviation, { plan, registers: own[i]!, tolerance }),
+      salvage: salvageOf(deviation, { plan, registers, tolerance }),
       next: sizeAfter(deviation, -left.value),
     })),
     left,
@@ -64,23 +65,25 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance }
 };
 
 const meanOf = (figures: readonly Figure[]): Figure => {
-  const keys = figures.map((_, i) => `a${i}`);
+  const keyed = figures.map((figure, i) => [`a${i}`, figure] as const);
   const mean: Formula<string> = {
     name: say('accuracy.mean')`metal left per side`,
     text: say('accuracy.mean.by')`left = mean over all that was measured`,
     source: 'definition',
     unit: 'mm',
-    inputs: Object.fromEntries(figures.map((f, i) => [keys[i]!, { unit: 'mm' as const, name: f.key }])),
-    compute: (v) => keys.reduce((sum, k) => sum + v[k]!, 0) / keys.length,
+    inputs: Object.fromEntries(keyed.map(([key, figure]) => [key, { unit: 'mm' as const, name: figure.key }])),
+    compute: (v) => keyed.reduce((sum, [key]) => sum + certain(v[key], 'a formula is given all its inputs'), 0) / keyed.length,
   };
-  return apply(mean, Object.fromEntries(figures.map((f, i) => [keys[i]!, f])), { key: 'correct.left' });
+  return apply(mean, Object.fromEntries(keyed), { key: 'correct.left' });
 };
 
 /** One register cannot serve contours that want different ones. */
 const disagreement = (deviations: readonly Deviation[], left: Figure, tolerance: number): readonly Finding[] => {
-  const far = deviations
-    .map((d) => ({ loop: d.measured.loop, rest: d.left.value - left.value }))
-    .toSorted((a, b) => Math.abs(b.rest) - Math.abs(a.rest))[0]!;
+  const far = firstItem(
+    deviations
+      .map((d) => ({ loop: d.measured.loop, rest: d.left.value - left.value }))
+      .toSorted((a, b) => Math.abs(b.rest) - Math.abs(a.rest)),
+  );
   if (Math.abs(far.rest) <= tolerance / 2) return [];
   const [loop, rest] = [contour(far.loop), um(Math.abs(far.rest) * 1000, fixed(1))];
   const text =

@@ -1,6 +1,7 @@
 /** Whether a part that was measured can be saved by another skim over the same path. */
 
 import type { CutPlan, Pass } from '../plan/plan.ts';
+import { lastItem, lastOf, neighbours } from '../sequence/sequence.ts';
 import { contour, count, fixed, limit, list, mm, type Part, quantities, term, um } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -65,7 +66,7 @@ export const salvageOf = ({ measured, left }: Deviation, question: SalvageQuesti
   }
   if (off < 0) return { kind: 'metal gone', missing: -off, sentence: words.lost(loop, µm(-off)) };
   const least = leastReach(plan);
-  const last = registers.at(-1)!;
+  const last = lastItem(registers);
   if (last.after.value < least) {
     const needed = [registerOf(last), mm(last.after.value, fixed(4)), mm(least, fixed(4))] as const;
     return { kind: 'out of reach', takes: off, sentence: words.outOfReach(loop, µm(off), ...needed) };
@@ -75,7 +76,7 @@ export const salvageOf = ({ measured, left }: Deviation, question: SalvageQuesti
 
 const skimOf = (loop: Part, takes: number, part: boolean, { plan: { passes }, registers }: SalvageQuestion): Salvage => {
   const from = beginWith(passes, takes);
-  const damage = passes.at(-1)!.damage.value;
+  const damage = lastOf(passes).damage.value;
   const cleans = takes >= damage;
   const set = list(registers.filter((r) => r.pass >= from).map((r) => words.set(registerOf(r), mm(r.after.value, fixed(4)))));
   const surface = cleans ? words.clean(µm(damage)) : words.peaks(µm(damage));
@@ -91,10 +92,8 @@ const registerOf = ({ register }: NewRegister): Part => term(`D${register}`);
 
 /** The last pass whose usual bite is not much less than what is to be taken; what a pass takes is the stock that the one before left more. */
 const beginWith = (passes: readonly Pass[], takes: number): number => {
-  for (let i = passes.length - 1; i > 0; i -= 1) {
-    const bite = (passes[i - 1]!.stock.value - passes[i]!.stock.value) * 1000;
-    if (takes <= bite * MOST_BITE) return passes[i]!.number;
-  }
+  const found = neighbours(passes).findLast(([before, pass]) => takes <= (before.stock.value - pass.stock.value) * 1000 * MOST_BITE);
+  if (found !== undefined) return found[1].number;
   return passes.length === 1 ? 1 : 2;
 };
 

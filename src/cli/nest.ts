@@ -1,8 +1,10 @@
 /** `kerfwright nest`: pieces laid into a plate, and the job that cuts them out of it. */
+
 import { basename, dirname, extname, relative, resolve } from 'node:path';
 import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
 import { type FileName, parseFile, parseValue } from '../job/files/parse.ts';
 import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
+import { firstItem, itemAt } from '../sequence/sequence.ts';
 import { name } from '../text/part.ts';
 import { printPlain } from '../text/print/print.ts';
 import { phrases, say } from '../text/say.ts';
@@ -30,7 +32,7 @@ export interface NestCommand {
 
 /** Exit code: 0 all pieces are laid, 1 some are left over or nothing can be laid. */
 export const nestCommand = (files: readonly string[], options: NestCommand, out: Out): number => {
-  const only = files.length === 1 && extname(files[0]!).toLowerCase() === '.json' ? files[0]! : undefined;
+  const only = files.length === 1 && extname(firstItem(files)).toLowerCase() === '.json' ? firstItem(files) : undefined;
   const { file, beside, stem } = only === undefined ? fromLine(files, options) : fromFile(only, options);
   const shopPath = options.shop ?? (file.shop === undefined ? undefined : beside(file.shop));
   const answer = runNest({
@@ -114,7 +116,7 @@ const plateOf = (text: string): object => {
   if (/\.(dxf|svg)$/i.test(text)) return { drawing: text };
   const sides = text.split(/[x×*]/i);
   if (sides.length !== 2) throw badInput(words.noPlate(text), 'plate');
-  return { width: millimetres('plate', sides[0]!), depth: millimetres('plate', sides[1]!) };
+  return { width: millimetres('plate', firstItem(sides)), depth: millimetres('plate', itemAt(sides, 1)) };
 };
 
 const turnsOf = (text: string): unknown => (/^[\d.]+$/.test(text) ? { step: Number(text) } : text);

@@ -83,7 +83,7 @@ const square = contour([
   line(point(1, 1), point(0, 1)),
   line(point(0, 1), point(0, 0)),
 ]);
-const planOf = (passes: readonly Pass[]): CutPlan => ({
+const planOf = (passes: CutPlan['passes']): CutPlan => ({
   kind: 'cut',
   wire,
   height: 40,

@@ -1,8 +1,10 @@
 /** Inside corners of a contour as the wire meets them: arcs and sharp turns that bend towards the wire. */
+
 import { turnBetween } from '../geometry/angle.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { endDirection, startDirection } from '../geometry/measure.ts';
 import type { Arc, Point } from '../geometry/segment.ts';
+import { roundPairs } from '../sequence/sequence.ts';
 import type { Kept } from './plan.ts';
 
 /** Turns smaller than this (rad) are the noise of fitted curves and no corners. */
@@ -16,9 +18,9 @@ export const insideArcs = (contour: Contour, kept: Kept): readonly Arc[] => {
 
 /** Sharp inside corners with the rad by which the contour turns there. Contour counter-clockwise. */
 export const insideTurns = (contour: Contour, kept: Kept): readonly { readonly at: Point; readonly turn: number }[] =>
-  contour.segments.flatMap((s, i) => {
+  roundPairs(contour.segments).flatMap(([s, next]) => {
     const u = endDirection(s);
-    const v = startDirection(contour.segments[(i + 1) % contour.segments.length]!);
+    const v = startDirection(next);
     const turn = turnBetween(u.x, u.y, v.x, v.y) * senseOf(kept);
     return turn > NOISE ? [{ at: s.to, turn }] : [];
   });

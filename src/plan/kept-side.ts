@@ -3,6 +3,7 @@
 import { boundsOfChain, centroidOf, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import type { Point } from '../geometry/segment.ts';
+import { firstItem } from '../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../text/finding.ts';
 import { contour as loopNamed, name, type Part, term } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
@@ -87,7 +88,7 @@ const fitsStartHole = (contour: Contour, asked: number): boolean => {
 
 /** All arcs about one centre with one radius. */
 const isCircle = (contour: Contour): boolean => {
-  const first = contour.segments[0]!;
+  const first = contour.segments[0];
   if (first.kind !== 'arc') return false;
   return contour.segments.every((s) => s.kind === 'arc' && near(s.centre, first.centre) && Math.abs(s.radius - first.radius) < 1e-6);
 };
@@ -108,7 +109,7 @@ const namesOf = (loops: readonly WantedLoop[]): Part | Text =>
 
 /** All loops decided alike in one sentence. */
 const statement = ({ kind, reason, loops }: Decided): Finding => {
-  const first = loops[0]!;
+  const first = firstItem(loops);
   const one = loops.length === 1;
   const field = `kept.${first.id}`;
   return find('kept-side', say`${{ decision: (one ? single : several)[kind](namesOf(loops)) }}. Reason: ${{ reason: reasons[reason] }}.`, {
@@ -179,7 +180,7 @@ const openingsInSlugs = (cut: readonly KeptLoop[], loops: readonly WantedLoop[])
 
 const inSlug = (slug: string, within: readonly WantedLoop[]): Finding => {
   const place = { kind: 'field', path: `kept.${slug}` } as const;
-  const [openings, first] = [namesOf(within), `kept.${within[0]!.id}`];
+  const [openings, first] = [namesOf(within), `kept.${firstItem(within).id}`];
   const asPunch = (text: Text): Remedy => remedy(text, { field: place.path, value: 'punch' });
   if (within.length === 1)
     return find(

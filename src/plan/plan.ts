@@ -4,6 +4,7 @@ import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
+import type { NonEmpty } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import type { StopPurpose } from '../text/stop-purpose.ts';
 import type { Text } from '../text/text.ts';
@@ -159,7 +160,7 @@ export type Step =
 export interface WireResult {
   readonly wire: Wire;
   /** There is at least the rough one. */
-  readonly passes: readonly Pass[];
+  readonly passes: NonEmpty<Pass>;
   /** Total one-sided profile deviation expected, mm, and the finish reached, µm. */
   readonly accuracy: Figure;
   readonly finish: Figure;

@@ -54,7 +54,7 @@ const words = phrases('shape', {
   alike: (first: string, more: number) => say`${{ loop: contour(first) }} (and ${{ more: count(more) }} more of the same shape)`,
 });
 
-const startOf = (contour: Contour): Point => contour.segments[0]!.from;
+const startOf = (contour: Contour): Point => contour.segments[0].from;
 
 const keyOf = ({ loop, inside, holes, core }: Surroundings): string => {
   const origin = startOf(loop.loop.contour);

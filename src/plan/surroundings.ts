@@ -1,9 +1,11 @@
 /** What belongs to each loop that is cut: the loops inside it, the holes it may start from, and what its leads must keep clear of. */
+
 import Flatbush from 'flatbush';
 import { areaOf, boundsOfChain, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
 import { windingOf } from '../geometry/near/inside.ts';
 import type { Point } from '../geometry/segment.ts';
+import { itemAt } from '../sequence/sequence.ts';
 import { grouped } from './grouped.ts';
 import type { KeptLoop } from './kept-side.ts';
 import type { GivenHole } from './question.ts';
@@ -35,7 +37,7 @@ const holesByLoop = (cut: readonly KeptLoop[], holes: readonly GivenHole[]): Rea
 const innermost = (cut: readonly KeptLoop[], index: Flatbush, at: Point): string => {
   let found: KeptLoop | undefined;
   for (const i of index.search(at.x, at.y, at.x, at.y)) {
-    const loop = cut[i]!;
+    const loop = itemAt(cut, i);
     if (windingOf(loop.loop.contour, at) !== 0 && (found === undefined || loop.loop.depth > found.loop.depth)) found = loop;
   }
   return found?.loop.id ?? '';

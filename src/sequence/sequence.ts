@@ -16,6 +16,12 @@ export const certain = <T>(value: T, reliedOn: string): NonNullable<T> => {
   throw new Error(`relied on, and not so: ${reliedOn}`);
 };
 
+/** A list that the lines before have seen to be filled. */
+export const filled = <T>(list: readonly T[], reliedOn: string): NonEmpty<T> => {
+  if (isFilled(list)) return list;
+  throw new Error(`relied on, and not so: ${reliedOn}`);
+};
+
 /** What stands at an index that was made for this list. */
 export const itemAt = <T>(list: ArrayLike<T>, index: number): NonNullable<T> => {
   const item = list[index];

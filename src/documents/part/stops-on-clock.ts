@@ -1,7 +1,9 @@
 /** The table of stops with the o'clock at which each comes up. */
+
 import { printMoment } from '../../estimate/clock/moment.ts';
 import { controlUnit, hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
+import { filled, sideBySide } from '../../sequence/sequence.ts';
 import { column } from '../paper.ts';
 import { oclockText } from './clock-text.ts';
 import { stopTable } from './job-tables.ts';
@@ -15,12 +17,12 @@ export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proo
   // The same stop comes again with every piece: the first one is told.
   const first = clock.events.filter((e) => e.needsPerson && e.piece === 1 && e.kind !== 'spool change');
   const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock.start)]));
-  const [stop, ...others] = table.columns;
+  const [stop, ...others] = filled(table.columns, 'a table has a column');
   const note = `O’clock with a start on ${printMoment(clock.start)}${quantity > 1 ? ', for the first piece' : ''}: estimated, the later the less sure.`;
   return {
     ...table,
-    columns: [stop!, column('O’clock', 1.1), ...others],
-    rows: table.rows.map(([number, ...rest], i) => [number!, oclock.get(stops[i]!.block) ?? '', ...rest]),
+    columns: [stop, column('O’clock', 1.1), ...others],
+    rows: sideBySide(table.rows, stops).map(([row, { block }]) => [...row.slice(0, 1), oclock.get(block) ?? '', ...row.slice(1)]),
     note: table.note === undefined ? note : `${note} ${table.note}`,
   };
 };

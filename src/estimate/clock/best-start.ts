@@ -1,4 +1,5 @@
 /** Proposes when to start, and which of several programs to run, so that most of the cutting falls into hours in which nobody is there. */
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { duration, moment } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -54,7 +55,7 @@ export const bestStart = <Name extends string>(
     const { sequence, calendar } = prepared;
     for (const at of startsIn(window, calendar, sequence.turns)) starts.push({ name, at, ...runThrough(sequence.turns, at, calendar) });
   }
-  const atOnce = starts[0]!;
+  const atOnce = firstItem(starts);
   const latest = atOnce.finish + (window.later ?? Number.POSITIVE_INFINITY);
   const best = starts.filter((s) => s.finish <= latest).reduce((one, other) => (isBetter(other, one, aim) ? other : one));
   return { kind: best === atOnce ? 'at once' : 'another', best, atOnce };

@@ -1,5 +1,7 @@
 /** When people are in the shop: the shifts as its file tells them, and the weekly calendar they come to. */
+
 import { z } from 'zod';
+import { certain, firstFrom, firstItem } from '../../sequence/sequence.ts';
 import { DAY, type Moment, minuteOfWeek, WEEK, WEEKDAYS } from './moment.ts';
 
 const oclock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "an o'clock is written like 07:00");
@@ -61,7 +63,7 @@ export const isAttended = (calendar: Calendar, at: Moment): boolean => {
 export const nextAttended = (calendar: Calendar, at: Moment): Moment => {
   if (isAttended(calendar, at)) return at;
   const minute = minuteOfWeek(at);
-  const next = calendar.stretches.find((s) => s.from > minute) ?? { from: calendar.stretches[0]!.from + WEEK };
+  const next = calendar.stretches.find((s) => s.from > minute) ?? { from: firstItem(calendar.stretches).from + WEEK };
   return at + next.from - minute;
 };
 
@@ -83,7 +85,7 @@ export const nightsBetween = (
   for (let at = from; at < to && nights.length < most; ) {
     if (isAttended(calendar, at)) {
       const minute = minuteOfWeek(at);
-      at += stretchAt(calendar, minute)!.to - minute;
+      at += certain(stretchAt(calendar, minute), 'an attended minute lies in a shift').to - minute;
       // A shift round the clock has no night, however often the week begins anew.
       if (calendar.perWeek === WEEK) return nights;
     } else {
@@ -101,15 +103,8 @@ const attendedInWeek = (calendar: Calendar, minute: number): number => {
 };
 
 /** The last stretch that begins at a minute of the week or before. */
-const stretchAt = ({ stretches }: Calendar, minute: number): Stretch | undefined => {
-  let [low, high] = [0, stretches.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (stretches[middle]!.from <= minute) low = middle + 1;
-    else high = middle;
-  }
-  return stretches[low - 1];
-};
+const stretchAt = ({ stretches }: Calendar, minute: number): Stretch | undefined =>
+  stretches[firstFrom(stretches, ({ from }) => from > minute) - 1];
 
 type Span = readonly [from: number, to: number];
 

@@ -1,4 +1,5 @@
 /** What can come out of an offset: the named cases, and what each of them knows. */
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import type { Contour, Path, Region } from '../contour.ts';
 import type { Point } from '../segment.ts';
 
@@ -13,7 +14,7 @@ export interface SelfMeeting {
 
 export interface SelfCrossing {
   readonly kind: 'self-crossing';
-  readonly places: readonly SelfMeeting[];
+  readonly places: NonEmpty<SelfMeeting>;
 }
 
 /** The input breaks the promise of its type, or, as a last resort, the result could not be traced without contradiction. */

@@ -1,4 +1,5 @@
 /** The first stages that all offsets share: soundness, layout, and the search for places where the source meets itself. */
+import { isFilled } from '../../sequence/sequence.ts';
 import type { CurveTree } from '../flat/curve-tree.ts';
 import { curveTreeOf } from '../flat/curve-tree.ts';
 import { widestOf } from '../flat/widest.ts';
@@ -22,7 +23,7 @@ export const prepare = (chains: readonly NumberedChain[], side: 'left' | 'right'
   const prepared = prepareTrusted(chains, side);
   if (prepared.kind === 'unsound') return prepared;
   const places = selfMeetings(prepared.layout, prepared.tree);
-  return places.length > 0 ? { kind: 'self-crossing', places } : prepared;
+  return isFilled(places) ? { kind: 'self-crossing', places } : prepared;
 };
 
 /** The same for chains that came out of an offset and do not meet themselves. */

@@ -11,6 +11,7 @@ import { massOf } from '../../physics/material/piece-mass.ts';
 import { workHeight } from '../../physics/work-height.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { LaidPiece, NestFacts, PieceRow } from '../../result/nest-facts.ts';
+import { firstItem, itemOf } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { name as asName } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
@@ -71,8 +72,8 @@ const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestP
 /** Pieces were laid as if they had no openings: what is missing in them is no metal. */
 const openingsTaken = (laid: LaidNest, pieces: readonly NestPiece[]): LaidNest => {
   const own = new Map(pieces.map((p) => [p.id, metalOf([p.outline, ...(p.holes ?? [])])]));
-  const metalArea = laid.placed.reduce((sum, p) => sum + own.get(p.piece)!, 0);
-  const wanted = pieces.reduce((sum, p) => sum + p.quantity * own.get(p.id)!, 0);
+  const metalArea = laid.placed.reduce((sum, p) => sum + itemOf(own, p.piece), 0);
+  const wanted = pieces.reduce((sum, p) => sum + p.quantity * itemOf(own, p.id), 0);
   return { ...laid, metalArea, yield: metalArea / laid.plateArea, bound: Math.min(laid.bound, wanted / laid.plateArea) };
 };
 
@@ -81,7 +82,7 @@ type Sheets =
   | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
 
 const stackFor = ({ sheets, thickness }: NestFile, shop: Shop): Sheets => {
-  const asked = { thickness, flatness: sheets.flatness, burr: sheets.burr, tallest: shop.machines[0]!.height };
+  const asked = { thickness, flatness: sheets.flatness, burr: sheets.burr, tallest: firstItem(shop.machines).height };
   const most = stackOf(asked);
   if (most.kind === 'refused') return most;
   const wanted = stackOf({ ...asked, wanted: sheets.stack ?? 1 });
@@ -146,11 +147,16 @@ const factsOf = (
 };
 
 /** In the order of the file, so that the numbers of one kind follow each other. */
-const laidPieces = (pieces: readonly NestPiece[], { placed }: LaidNest): readonly LaidPiece[] =>
-  placed.map((p, i) => {
-    const piece = pieces.find((q) => q.id === p.piece)!;
-    return { number: i + 1, piece: p.piece, copy: p.copy, degrees: p.degrees, ...placedContours(piece, p) };
-  });
+const laidPieces = (pieces: readonly NestPiece[], { placed }: LaidNest): readonly LaidPiece[] => {
+  const byId = new Map(pieces.map((piece) => [piece.id, piece]));
+  return placed.map((p, i) => ({
+    number: i + 1,
+    piece: p.piece,
+    copy: p.copy,
+    degrees: p.degrees,
+    ...placedContours(itemOf(byId, p.piece), p),
+  }));
+};
 
 const names = phrases('nest-metal', {
   plate: say`the plate`,

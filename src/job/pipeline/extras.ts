@@ -11,6 +11,7 @@ import { smallestInsideRadius } from '../../plan/inside-arcs.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Wanted } from '../../proof/proof.ts';
 import type { CutFacts, RefusedFacts } from '../../result/outcome-facts.ts';
+import { lastOf } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { Job } from '../job.ts';
 import type { Shop } from '../shop.ts';
@@ -69,5 +70,5 @@ const wireOwn = (plan: CutPlan, estimate: Estimate): WireOwn => ({
   minutes: estimate.total.value / (estimate.stack ?? 1),
   deviation: plan.accuracy.value,
   ra: plan.finish.value,
-  formError: plan.passes.at(-1)!.formError.value,
+  formError: lastOf(plan.passes).formError.value,
 });

@@ -12,6 +12,7 @@ import { passCount } from '../../plan/wire/passes-for.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { WireOutcome, WireRow, WireTable } from '../../result/wires.ts';
+import { lastOf } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -182,12 +183,12 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
     const row: WireRow = { id: wire.id, name: wire.name, inStock: wire.inStock, ...dropOutOf(tried.findings, tried.fault) };
     return { kind: 'row', row };
   }
-  const last = tried.rows.at(-1)!;
+  const last = lastOf(tried.rows);
   const surface = {
     accuracy: accuracyFigure(conditionsOf(wire, question), last),
     finish: last.ra,
     form: last.formError,
-    rough: tried.rows[0]!.feed.value,
+    rough: tried.rows[0].feed.value,
   };
   const least = leastOf(wireBound(tried, shapes, question), { wire, run, contours: wish.wanted.length });
   return { kind: 'fits', fitting: { wire, least: { passes: tried.rows.length, ...least, ...surface }, short: tried.short ?? 1 } };
@@ -214,8 +215,8 @@ const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow
     each: each.value,
     accuracy: plan.accuracy,
     finish: plan.finish,
-    form: plan.passes.at(-1)!.formError,
-    rough: plan.passes[0]!.feed.value,
+    form: lastOf(plan.passes).formError,
+    rough: plan.passes[0].feed.value,
   };
   return { made, program, row: { ...said, kind: 'worked out', outcome, unattended: unattended.value, price } };
 };

@@ -105,7 +105,7 @@ export const coreReason = (asked: CoreAsked, because: Extract<CoreDecision, { ki
 export const burntFinding = (asked: CoreAsked, burnt: CoreBurnt): Finding => {
   const { stops, stopMinutes } = slugNeeds(asked.question);
   const { loop } = asked.shape.first.loop;
-  const { x, y } = loop.contour.segments[0]!.from;
+  const { x, y } = loop.contour.segments[0].from;
   const more = minutesOf(asked, burnt.length);
   const field = `core.${loop.id}`;
   return find(

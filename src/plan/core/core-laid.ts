@@ -4,6 +4,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import { from } from '../../geometry/frame.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { offsetContour } from '../../geometry/offset/offset.ts';
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Layout } from '../path/contour-layout.ts';
 import { facing } from '../path/leads.ts';
 import type { CoreBurnt, StartHole } from '../plan.ts';
@@ -17,7 +18,7 @@ export type RingsOf = { readonly kind: 'rings'; readonly rings: Ring } | { reado
 /** @param opened what the rough cut is programmed on. @param offset of the rough cut. */
 export const ringsOf = (opened: Contour, offset: number, kerf: number): RingsOf => {
   const outcome = offsetContour(opened, offset);
-  const outermost = outcome.kind === 'offset' && outcome.contours.length === 1 ? outcome.contours[0]! : undefined;
+  const outermost = outcome.kind === 'offset' && outcome.contours.length === 1 ? firstItem(outcome.contours) : undefined;
   const found = outermost === undefined ? ({ kind: 'untraceable' } as const) : ringsWithin(outermost, kerf);
   if (found.kind === 'rings') return { kind: 'rings', rings: found.outermost };
   return { kind: 'none', why: found.kind === 'too many' ? 'tooMany' : 'untraceable' };
@@ -31,7 +32,7 @@ export const corePathFrom = (asked: {
   readonly height: number;
 }): CorePath | 'no way' => {
   const { layout, rings, hole, height } = asked;
-  const rough = layout.laps[0]!;
+  const rough = layout.laps[0];
   const entry = facing(rough, 0, 1);
   const path = corePath({
     outermost: rings,

@@ -6,6 +6,7 @@
  * in, clears it, and comes back. What lies between the wire's way and rings already cleared is then always within half a kerf of
  * one of the two, so nothing is ever cut off; and what lies outside hangs on the wall of the opening by the shortest way.
  */
+
 import { perimeterOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { intersect } from '../../geometry/intersect.ts';
@@ -13,6 +14,7 @@ import { pointAt } from '../../geometry/measure.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
+import { lastItem } from '../../sequence/sequence.ts';
 import { type CorePen, corePen, type Lap, lapFrom } from './core-pen.ts';
 import type { Ring } from './core-rings.ts';
 
@@ -46,7 +48,7 @@ export const corePath = (asked: CoreWayAsked): CorePath | undefined => {
   if (round.length === 0) return undefined;
   const pen = corePen(hole);
   let cleared: Ring | undefined;
-  while (round.length > 1 && isDrilled(round.at(-1)!, asked)) cleared = round.pop();
+  while (round.length > 1 && isDrilled(lastItem(round), asked)) cleared = round.pop();
   for (const ring of round.reverse()) {
     if (ring === outermost) break;
     pen.to(
@@ -107,7 +109,7 @@ const inTurn = (lap: Lap, ring: Ring, inside: readonly Ring[]): readonly Turn[] 
 
 /** Every place of a ring inside is one bite from the ring: the feet of its ends and middles tell where the lap comes by. */
 const firstBeside = (lap: Lap, { bite }: Ring, inner: Ring): number => {
-  const start = lap.contour.segments[0]!.from;
+  const start = lap.contour.segments[0].from;
   if (distanceBetween(start, nearestOn(inner, start)) <= bite + 1e-4) return 0;
   const feet = inner.contour.segments.flatMap((s) => [0.02, 0.5, 0.98].map((share) => lap.lengthAt(pointAt(s, share))));
   return Math.min(...feet);

@@ -1,10 +1,12 @@
 /** Drawing a way piece by piece: straight to a place, or along a ring from one length travelled to another. */
+
 import { startAt } from '../../geometry/chain.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { reverse, slice } from '../../geometry/cut.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { itemAt, lastItem, neighbours, sideBySide } from '../../sequence/sequence.ts';
 
 /** A ring run from a place on it. */
 export interface Lap {
@@ -20,13 +22,13 @@ export const lapFrom = (ring: Contour, from: Point): Lap => {
   const found = nearestIn(lookupOf(ring), from);
   const contour = startAt(ring, found.segment, found.share);
   const told = [0];
-  for (const s of contour.segments) told.push(told.at(-1)! + lengthOf(s));
+  for (const s of contour.segments) told.push(lastItem(told) + lengthOf(s));
   const lookup = lookupOf(contour);
   const lengthAt = (p: Point): number => {
     const { segment, share } = nearestIn(lookup, p);
-    return told[segment]! + share * lengthOf(contour.segments[segment]!);
+    return itemAt(told, segment) + share * lengthOf(itemAt(contour.segments, segment));
   };
-  return { contour, told, length: told.at(-1)!, lengthAt };
+  return { contour, told, length: lastItem(told), lengthAt };
 };
 
 export interface CorePen {
@@ -68,8 +70,7 @@ export const corePen = (start: Point): CorePen => {
 };
 
 const stretchOf = ({ contour, told }: Lap, from: number, to: number): readonly Segment[] =>
-  contour.segments.flatMap((s, i) => {
-    const [start, end] = [told[i]!, told[i + 1]!];
+  sideBySide(contour.segments, neighbours(told)).flatMap(([s, [start, end]]) => {
     const [low, high] = [Math.max(from, start), Math.min(to, end)];
     if (high - low < NONE) return [];
     const share = (at: number): number => (at - start) / (end - start);

@@ -13,7 +13,7 @@ export const burntAttended = (layout: Layout, core: CorePath): readonly Visit[] 
   const standing = afterOverlap(layout);
   const steps: DesignStep[] = [
     ...roughing(layout, core),
-    ...straightOut(layout.laps[0]!, layout.measures.overlap, 1, standing.at),
+    ...straightOut(layout.laps[0], layout.measures.overlap, 1, standing.at),
     ...skimRounds(layout, standing),
     { kind: 'cut wire' },
   ];
@@ -22,7 +22,7 @@ export const burntAttended = (layout: Layout, core: CorePath): readonly Visit[] 
 
 /** All roughs of the block first: the core and the rough cut by themselves, the skims later. */
 export const burntUnattended = (layout: Layout, core: CorePath): readonly Visit[] => {
-  const out = straightOut(layout.laps[0]!, layout.measures.overlap, 1, afterOverlap(layout).at);
+  const out = straightOut(layout.laps[0], layout.measures.overlap, 1, afterOverlap(layout).at);
   const visits: Visit[] = [{ kind: 'rough', steps: [...roughing(layout, core), ...out, { kind: 'cut wire' }] }];
   return layout.laps.length === 1 ? visits : [...visits, { kind: 'skims', steps: skimming(layout) }];
 };
@@ -30,7 +30,7 @@ export const burntUnattended = (layout: Layout, core: CorePath): readonly Visit[
 /** From the hole outward ring by ring without compensation, then the rough cut all round at once. */
 const roughing = (layout: Layout, core: CorePath): DesignStep[] => {
   const { laps, hole, measures } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const round = rough.lap.length;
   const over = from(facing(rough, 0, 1), 0, rough.lap.offset);
   const before = from(facing(rough, 0, 1), 0, rough.lap.offset + STEP_BACK);

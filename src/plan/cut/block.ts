@@ -5,6 +5,7 @@ import { type Contour, contour } from '../../geometry/contour.ts';
 import type { Bounds } from '../../geometry/measure.ts';
 import { line, point } from '../../geometry/segment.ts';
 import type { Machine } from '../../physics/cut/machine.ts';
+import { roundPairs } from '../../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { fixed, contour as loopNamed, mm, quantities, term, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -89,7 +90,7 @@ const outside = ({ id, contour: loop }: WantedLoop, stock: Bounds): readonly Fin
 
 const box = (left: number, low: number, right: number, high: number): Contour => {
   const corners = [point(left, low), point(right, low), point(right, high), point(left, high)];
-  return contour(corners.map((p, i) => line(p, corners[(i + 1) % 4]!)));
+  return contour(roundPairs(corners).map(([p, q]) => line(p, q)));
 };
 
 /** A block may stand over the table's edge as long as the wire reaches all of its cuts. */

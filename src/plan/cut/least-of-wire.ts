@@ -3,6 +3,7 @@
 import { perimeterOf } from '../../geometry/area.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { pieceMass } from '../../physics/material/piece-mass.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { coreDecision } from '../core/core-choice.ts';
 import { sortLoops } from '../kept-side.ts';
@@ -30,19 +31,19 @@ export interface WireBound {
  */
 export const wireBound = (tried: WireWithPasses, shapes: readonly Shape[], question: PlanQuestion): WireBound => {
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
-  shapes.forEach((shape, i) => {
+  for (const [shape, { opened }] of sideBySide(shapes, tried.fits)) {
     const { loop, holes } = shape.first;
     const count = shape.members.length;
     const opening = loop.kept === 'die';
-    tried.rows.forEach((row, pass) => {
+    for (const [row, contour] of sideBySide(tried.rows, opened)) {
       const shorter = opening ? 2 * Math.PI * row.offset.value : 0;
-      sum.sparking += (count * ROUNDING * Math.max(0, perimeterOf(tried.fits[i]!.opened[pass]!) - shorter)) / row.feed.value;
-    });
+      sum.sparking += (count * ROUNDING * Math.max(0, perimeterOf(contour) - shorter)) / row.feed.value;
+    }
     sum.threadings += count;
     if (!opening || !isBurnt(shape, tried, question)) sum.stops += 2 * count;
     // Only parts share holes, and an opening with a hole in it may need no other.
     if (opening && holes.length === 0 && !isFromEdge(question, loop.loop.id)) sum.drilled += count;
-  });
+  }
   return sum;
 };
 
@@ -65,14 +66,14 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly Shape[], quest
   const counts = shapes.flatMap((s) => (alone ? [s.members.length] : s.members.map(() => 1)));
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
   laid.visits.forEach(({ visits }, i) => {
-    const count = counts[i]!;
+    const count = itemAt(counts, i);
     for (const step of visits.flatMap((v) => v.steps)) {
       if (step.kind === 'thread') sum.threadings += count;
       else if (step.kind === 'stop') sum.stops += count;
       else if (step.kind === 'cut' && step.centre !== undefined)
-        sum.sparking += (count * ROUNDING * lengthOf(step.centre)) / tried.rows[step.pass - 1]!.feed.value;
+        sum.sparking += (count * ROUNDING * lengthOf(step.centre)) / itemAt(tried.rows, step.pass - 1).feed.value;
     }
-    if (alone && laid.contours[i]!.hole.origin === 'placed') sum.drilled += count;
+    if (alone && itemAt(laid.contours, i).hole.origin === 'placed') sum.drilled += count;
   });
   return { kind: 'bound', bound: sum };
 };
@@ -84,5 +85,5 @@ const isBurnt = (shape: Shape, { rows, wire }: WireWithPasses, question: PlanQue
   const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });
-  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0]!, wire, question }).kind === 'burn';
+  return coreDecision({ shape, piece: { area, mass }, reach, kerf, rough: rows[0], wire, question }).kind === 'burn';
 };

@@ -1,5 +1,7 @@
 /** The planner's one door: a question in, a plan out, stage by stage. */
+
 import type { Contour } from '../../geometry/contour.ts';
+import { lastOf, mapFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, term } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -110,7 +112,7 @@ const clampsOf = (
     clamps.length === 0
       ? []
       : [
-          ...visits.map(({ loop, by, visits: own }, i) => ({ loop: loop.loop.id, by, hole: contours[i]!.hole, visits: own })),
+          ...sideBySide(visits, contours).map(([{ loop, by, visits: own }, { hole }]) => ({ loop: loop.loop.id, by, hole, visits: own })),
           ...lines.map(({ plan, visits: own }) => ({ loop: plan.chain, by: NOWHERE, hole: besideBlock(plan.from.at), visits: own })),
         ],
     halfKerf,
@@ -130,10 +132,10 @@ const plannedOf = ({ height, clamps = [] }: PlanQuestion, block: Contour) => ({
 });
 
 const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses): WireResult => {
-  const last = rows.at(-1)!;
+  const last = lastOf(rows);
   return {
     wire,
-    passes: rows.map(passOf),
+    passes: mapFilled(rows, passOf),
     accuracy: withShift(accuracyFigure(conditionsOf(wire, question), last), shift),
     ...(shift === undefined ? {} : { shift }),
     finish: last.ra,
@@ -147,8 +149,8 @@ const nearestWire = (question: PlanQuestion, best: WireWithPasses | undefined, s
   return {
     ...result,
     accuracy: { ...result.accuracy, key: 'nearest.accuracy' },
-    comesOut: best.fits.flatMap((fit, i) =>
-      shapes[i]!.members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
+    comesOut: sideBySide(best.fits, shapes).flatMap(([fit, { members }]) =>
+      members.map(({ loop, by }) => ({ loop: loop.loop.id, contours: fit.comesOut.map((c) => movedContour(c, by)) })),
     ),
   };
 };

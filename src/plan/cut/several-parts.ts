@@ -1,4 +1,5 @@
 /** Several parts out of one block: how many, in which order, and how near the nearest two are. */
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { contour, count, mm, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -36,7 +37,7 @@ const sequenceOf = (openings: number, parts: Part | Text): Part | Text => {
 
 const apartSaid = (parts: readonly KeptLoop[]): Text => {
   const near = pairsNear(parts, FAR).flatMap(([i, j]) => {
-    const [one, other] = [parts[i]!.loop, parts[j]!.loop];
+    const [one, other] = [itemAt(parts, i).loop, itemAt(parts, j).loop];
     const place = nearestPlace(one.contour, other.contour, FAR);
     return place === undefined ? [] : [{ ...place, one: one.id, other: other.id }];
   });

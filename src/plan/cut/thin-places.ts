@@ -7,6 +7,7 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { judgeWall, thinBelow } from '../../physics/cut/thin-wall.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { contour, count, fixed, mm } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -95,7 +96,7 @@ const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
   const webs: NearPair[] = [];
   const waste: NearPair[] = [];
   for (const [i, j] of pairsNear(cut, most)) {
-    const [a, b] = [cut[i]!, cut[j]!];
+    const [a, b] = [itemAt(cut, i), itemAt(cut, j)];
     const near = nearestPlace(a.loop.contour, b.loop.contour, most);
     if (near === undefined) continue;
     const loops: Pair = [a.loop.id, b.loop.id];
@@ -179,7 +180,7 @@ const frameOf = (one: KeptLoop, block: Contour, edge: Lookup, { reach }: WebLimi
   const least = Math.max(FRAME, FRAME_SHARE * Math.max(b.maxX - b.minX, b.maxY - b.minY));
   if (segmentsNear(edge, b, least + reach).length === 0) return undefined;
   const { distance, first } = closestBetweenChains(one.loop.contour, block, 0);
-  const beyond = distance === 0 || windingIn(edge, one.loop.contour.segments[0]!.from) === 0;
+  const beyond = distance === 0 || windingIn(edge, one.loop.contour.segments[0].from) === 0;
   // Beside an opening the block is kept up to the contour; beside a part the kerf is taken out of the frame.
   return { one, at: first.at, standing: one.kept === 'die' ? distance : distance - reach, least, beyond };
 };

@@ -1,8 +1,10 @@
 /** Thin walls of kept metal: how thin, and over which length, found by walking along a contour and looking across the metal. */
+
 import type { Contour } from '../../geometry/contour.ts';
 import { boundsOf, lengthOf, pointAt } from '../../geometry/measure.ts';
 import { type Lookup, lookupOf, nearestIn, segmentsNear } from '../../geometry/near/lookup.ts';
 import { midpoint, type Point, type Segment } from '../../geometry/segment.ts';
+import { certain, firstItem, lastItem } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
 import { type NarrowPlace, narrowestPlace, placeAt } from '../wire/narrow.ts';
 
@@ -67,7 +69,7 @@ const runsAlong = (contour: Contour, across: Across, worthLooking: (segment: Seg
     for (let n = 0; n < steps; n += 1) {
       const place = looked ? across(segment, (n + 0.5) / steps) : undefined;
       if (place === undefined) open = false;
-      else if (open) runs.push(joined(runs.pop()!, { at: place.at, thickness: place.width, length }));
+      else if (open) runs.push(joined(certain(runs.pop(), 'an open stretch has begun'), { at: place.at, thickness: place.width, length }));
       else {
         if (i === 0 && n === 0) beganAtStart = true;
         runs.push({ at: place.at, thickness: place.width, length });
@@ -76,7 +78,7 @@ const runsAlong = (contour: Contour, across: Across, worthLooking: (segment: Seg
     }
   });
   if (!open || !beganAtStart || runs.length < 2) return runs;
-  return [joined(runs.at(-1)!, runs[0]!), ...runs.slice(1, -1)];
+  return [joined(lastItem(runs), firstItem(runs)), ...runs.slice(1, -1)];
 };
 
 const joined = (a: ThinWall, b: ThinWall): ThinWall => ({

@@ -1,8 +1,10 @@
 /** Contours that come too near each other: webs thinner than the kerf, and cuts that would spoil a neighbour. */
+
 import type { Contour } from '../../geometry/contour.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt, lastItem } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { contour, fixed, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -22,7 +24,7 @@ export interface WebLimits {
 
 export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], limits: WebLimits): readonly Finding[] => [
   ...shapes.flatMap((shape) => ownWeb(shape, limits)),
-  ...pairsNear(cut, 2 * limits.reach).flatMap(([a, b]) => between(cut[a]!, cut[b]!, limits)),
+  ...pairsNear(cut, 2 * limits.reach).flatMap(([a, b]) => between(itemAt(cut, a), itemAt(cut, b), limits)),
 ];
 
 /** Two sides whose way round the end between them is no longer than so many times the width make a sharp tip of the metal, not a web: a wedge of 15° or more. */
@@ -52,11 +54,11 @@ export type Pair = readonly [string, string];
 const waysAlong = (contour: Contour): ((places: readonly [Point, Point]) => number) => {
   const lookup = lookupOf(contour);
   const before: number[] = [0];
-  for (const segment of contour.segments) before.push(before.at(-1)! + lengthOf(segment));
-  const whole = before.at(-1)!;
+  for (const segment of contour.segments) before.push(lastItem(before) + lengthOf(segment));
+  const whole = lastItem(before);
   const along = (p: Point): number => {
     const { segment, share } = nearestIn(lookup, p);
-    return before[segment]! + share * lengthOf(contour.segments[segment]!);
+    return itemAt(before, segment) + share * lengthOf(itemAt(contour.segments, segment));
   };
   return ([a, b]) => {
     const way = Math.abs(along(a) - along(b));

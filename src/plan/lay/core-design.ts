@@ -1,4 +1,5 @@
 /** The design of one shape, with a slug or burnt out without a core, whichever is asked for, safer or cheaper. */
+import { firstItem } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { burntFinding, type CoreAsked, coreDecision, type NotBurnt, notBurntFinding } from '../core/core-choice.ts';
 import { burntOf, ringsOf } from '../core/core-laid.ts';
@@ -14,7 +15,7 @@ export const designWithCore = (asked: DesignAsked, core: CoreAsked): CoreDesigne
   const decision = coreDecision(core);
   if (decision.kind === 'slug') return withSlug(asked, decision.refused === undefined ? [] : [notBurntFinding(core, decision.refused)]);
   const said = (why: NotBurnt) => (decision.because === 'cheaper' ? [] : [notBurntFinding(core, why)]);
-  const found = ringsOf(asked.fit.opened[0]!, core.rough.offset.value, core.kerf);
+  const found = ringsOf(firstItem(asked.fit.opened), core.rough.offset.value, core.kerf);
   if (found.kind === 'none') return withSlug(asked, said(found.why));
   const designed = designFor({ ...asked, rings: found.rings });
   if (designed.kind === 'not laid' || designed.design.core === undefined) return withSlug(asked, said('noWay'));

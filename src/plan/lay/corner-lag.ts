@@ -9,6 +9,7 @@ import { passName } from '../../physics/cut/pass-name.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
+import { lastItem, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, limit, list, term, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -24,7 +25,7 @@ export interface LagAsked {
   /** As wanted, counter-clockwise. */
   readonly contour: Contour;
   readonly kept: Kept;
-  readonly passes: readonly Pick<Pass, 'offset' | 'formError'>[];
+  readonly passes: NonEmpty<Pick<Pass, 'offset' | 'formError'>>;
   readonly outsideCorners: 'arc' | 'intersection';
   /** Corners that are gone round by a loop: there the wire has straightened out. */
   readonly looped: readonly Point[];
@@ -34,7 +35,7 @@ type Spot = Omit<WorstCorner, 'errors'>;
 
 /** None where the contour has neither corner nor arc. */
 export const worstCorner = (asked: LagAsked): WorstCorner | undefined => {
-  const last = asked.passes.at(-1)!;
+  const last = lastOf(asked.passes);
   let worst: { readonly spot: Spot; readonly error: number } | undefined;
   for (const spot of spotsOf(asked)) {
     const error = errorOf(spot, last);
@@ -132,7 +133,7 @@ const figureOf = (
 
 /** The worst of the plan: a warning where it is beyond the tolerance, else good to know. `tolerance` in mm. */
 export const lagFindings = (contours: readonly Pick<ContourPlan, 'loop' | 'corner'>[], tolerance: number): readonly Finding[] => {
-  const all = contours.flatMap(({ loop, corner }) => (corner === undefined ? [] : [{ loop, corner, last: corner.errors.at(-1)! }]));
+  const all = contours.flatMap(({ loop, corner }) => (corner === undefined ? [] : [{ loop, corner, last: lastItem(corner.errors) }]));
   if (all.length === 0) return [];
   const { loop, corner, last } = all.reduce((a, b) => (b.last > a.last + 1e-9 ? b : a));
   const beyond = all.filter((c) => c.last > tolerance * 1000).length;

@@ -143,7 +143,7 @@ export const holeFinding = (shape: Shape, none: Extract<Candidates, { readonly k
 
 export const leadFinding = (shape: Shape, measures: Measures): Finding => {
   const { loop } = shape.first.loop;
-  const at = loop.contour.segments[0]!.from;
+  const at = loop.contour.segments[0].from;
   return find(
     'no-room-for-lead/shape',
     say`In ${{ shape: shapeName(shape) }} the wire has no room to come in and turn round: it needs about ${{ smooth: mm(2 * measures.runUp + measures.retreat, fixed(1)) }} of smooth contour.`,

@@ -8,6 +8,7 @@ import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/loo
 import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import { isFilled, itemAt, mapFilled, type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { NOTHING } from '../../text/say.ts';
 import { corePathFrom } from '../core/core-laid.ts';
@@ -59,7 +60,7 @@ export type WeighedPiece = Omit<LoosePiece, 'mass'> & { readonly mass: number };
 export interface DesignAsked {
   readonly shape: Shape;
   readonly fit: Fit;
-  readonly rows: readonly LadderRow[];
+  readonly rows: NonEmpty<LadderRow>;
   readonly wireDiameter: number;
   /** The piece that comes loose, as its first member has it. */
   readonly piece: WeighedPiece;
@@ -87,7 +88,7 @@ export const designFor = (asked: DesignAsked): Designed => {
     const slug = burnt ? 0 : piece.area;
     const candidates = candidatesOf({ ...asked, measures, tab: tab.length, slug, ...pullOf(piece) }, asked.edge, effort);
     if (candidates.kind === 'no way in') {
-      refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0]!.from);
+      refusal = noWayIn(shapeName(shape), shape.first.loop.loop.id, contour.segments[0].from);
       continue;
     }
     if (candidates.kind === 'no hole') {
@@ -142,18 +143,21 @@ const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, t
   const { contour } = shape.first.loop.loop;
   const { kept } = shape.first.loop;
   const { spot, hole } = candidate;
-  const rotated = fit.opened.map((opened) => startedAt(opened, spot.at));
-  if (rotated.some((r) => r === undefined)) return undefined;
+  const rotated = fit.opened.flatMap((opened) => startedAt(opened, spot.at) ?? []);
+  if (!isFilled(rotated) || rotated.length < fit.opened.length) return undefined;
   const side = kept === 'die' ? 1 : -1;
   const outside = outsideOf(asked, measures);
   const loops: Pick<LapOptions, 'loops'> =
     outside.looped.length === 0 ? {} : { loops: { radius: outside.radius, at: outside.looped.map((c) => c.at) } };
-  const laps: PassLap[] = rotated.map((opened, i) => ({
-    lap: lapOf(opened!, { side, offset: measures.offsets[i]!, outsideCorners: question.outsideCorners, ...loops }),
-    pass: i + 1,
-  }));
+  const laps = mapFilled(
+    rotated,
+    (opened, i): PassLap => ({
+      lap: lapOf(opened, { side, offset: itemAt(measures.offsets, i), outsideCorners: question.outsideCorners, ...loops }),
+      pass: i + 1,
+    }),
+  );
   const own = kept === 'die' ? lookupOf(contour) : clear;
-  const hold = holdOf(asked, candidate, { measures, tab: tab.length, round: laps[0]!.lap.length });
+  const hold = holdOf(asked, candidate, { measures, tab: tab.length, round: laps[0].lap.length });
   const layout: Layout = {
     laps,
     hole: hole.at,
@@ -167,15 +171,15 @@ const laidOut = (asked: DesignAsked, measures: Measures, candidate: Candidate, t
   if (core === 'no way') return undefined;
   const visits = core === undefined ? visitsOf(kept, question, layout) : burntVisits(question, layout, core);
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets) && leadsClear(v.steps, own, measures.offsets))) return undefined;
-  const from = laps[0]!.lap.length - hold.tab;
+  const from = laps[0].lap.length - hold.tab;
   const { beside } = candidate;
   return {
     hole: beside === undefined ? hole : besideBlock(beside),
     entry: { at: spot.at, segment: spot.segment, share: spot.share },
-    ...(core === undefined ? { tab: { from: frameAt(laps[0]!.lap, from).at, length: hold.tab, reason: tab.reason } } : { core }),
-    courses: laps.map(({ lap, pass }, i) => ({
+    ...(core === undefined ? { tab: { from: frameAt(laps[0].lap, from).at, length: hold.tab, reason: tab.reason } } : { core }),
+    courses: sideBySide(laps, rotated).map(([{ lap, pass }, opened]) => ({
       pass,
-      programmed: outside.looped.length === 0 ? rotated[i]! : programmedOf(lap),
+      programmed: outside.looped.length === 0 ? opened : programmedOf(lap),
       centre: centreOf(lap),
     })),
     visits: beside === undefined ? visits : enteredFrom(visits, beside, hole.at),
@@ -204,7 +208,7 @@ const NEAR_TAB = 0.5;
 const outsideOf = ({ shape, clear, question }: DesignAsked, measures: Measures): Design['outside'] => {
   const { loop, kept } = shape.first.loop;
   const halfKerf = measures.kerf / 2;
-  const radius = loopRadius(measures.offsets[0]!, halfKerf);
+  const radius = loopRadius(measures.offsets[0], halfKerf);
   const corners = outsideCorners(loop.contour, kept);
   if (question.sharpOutside !== 'loop') return { looped: [], left: corners, radius };
   return { ...cornersToLoop(corners, loop.contour, clear, { radius, halfKerf }), radius };
@@ -218,13 +222,13 @@ const startedAt = (opened: Contour, at: { readonly x: number; readonly y: number
 };
 
 /** In an opening with its slug out there may be room to turn in the open; a part is cut free last, so the kerf must do. */
-const turningOf = (kept: Kept, own: Lookup, laps: readonly PassLap[], measures: Measures): Pick<Layout, 'lead' | 'turning'> => {
-  const rough = measures.offsets[0]!;
+const turningOf = (kept: Kept, own: Lookup, laps: Layout['laps'], measures: Measures): Pick<Layout, 'lead' | 'turning'> => {
+  const rough = measures.offsets[0];
   if (kept === 'punch') return { lead: measures.kerfLead, turning: 'in stubs' };
   const most = rough + ROOMY_LEAD;
   const room = Math.min(
     ...[0, measures.overlap].map((at) => {
-      const frame = frameAt(laps[0]!.lap, at);
+      const frame = frameAt(laps[0].lap, at);
       return touchingDisc(own, frame.at, frame.aside, most).radius;
     }),
   );

@@ -5,6 +5,7 @@ import { type Lookup, lookupOf, lookupOfSegments } from '../../geometry/near/loo
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { massOf, pieceOf } from '../../physics/material/piece-mass.ts';
 import { workHeight } from '../../physics/work-height.ts';
+import { sideBySide } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { edgesOfClamp } from '../clamp.ts';
 import type { KeptLoop } from '../kept-side.ts';
@@ -49,7 +50,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
   const visits: VisitsOf[] = [];
   const findings: Finding[] = [];
   const corners: (CornersOfShape & { readonly radius: number })[] = [];
-  shapes.forEach((shape, i) => {
+  for (const [shape, fit] of sideBySide(shapes, best.fits)) {
     const { loop } = shape.first;
     const area = pieceArea(shape.first, asked.reach);
     const role = loop.kept === 'die' ? 'slug' : 'part';
@@ -59,10 +60,10 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const kerf = kerfOf(best);
     const whole = looseOf(shape.first, { role, area, height: question.height, reach: asked.reach, mass: mass.value });
     const weighed = { ...whole, mass: mass.value };
-    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0]!, wire: best.wire, question };
+    const coreAsked = { shape, piece: weighed, reach: asked.reach, kerf, rough: best.rows[0], wire: best.wire, question };
     const designAsked: DesignAsked = {
       shape,
-      fit: best.fits[i]!,
+      fit,
       rows: best.rows,
       wireDiameter: best.wire.diameter,
       piece: weighed,
@@ -73,7 +74,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
     const made = membersDesigned(designAsked, coreAsked);
     findings.push(...made.findings);
     const some = made.members[0];
-    if (some === undefined) return;
+    if (some === undefined) continue;
     corners.push({ loop: loop.loop.id, name: shapeName(shape), members: shape.members.length, ...some.design.outside });
     const corner = cornerOf(shape, some.design, asked);
     for (const { member, design, burnt, byHand } of made.members) {
@@ -81,10 +82,10 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
       const loose = burnt === undefined ? whole : burntAway(whole);
       const own = id === loop.loop.id && burnt === undefined ? mass : massFor(id, loose.area);
       const piece = { ...loose, mass: own, balance: movedPoint(loose.balance, member.by) };
-      contours.push(contourPlanOf(member, design, { comesOut: best.fits[i]!.comesOut, piece, corner, core: burnt, byHand }));
+      contours.push(contourPlanOf(member, design, { comesOut: fit.comesOut, piece, corner, core: burnt, byHand }));
       visits.push({ ...member, visits: design.visits });
     }
-  });
+  }
   const notes = [
     ...outsideNotes(corners, corners[0]?.radius ?? 0, question),
     ...lagFindings(contours, question.tolerance),
@@ -112,7 +113,7 @@ const clearFor = (shape: Shape, everything: Lookup | undefined, asked: LayOutAsk
 /** Holes in the waste between two parts that both are begun from a hole. */
 const holesToShare = ({ shapes, best, question }: LayOutAsked): ReturnType<typeof sharedHoles> => {
   const parts = shapes.map((s) => s.first.loop).filter((l) => l.kept === 'punch' && !isFromEdge(question, l.loop.id));
-  return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height });
+  return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0].offset.value, height: question.height });
 };
 
 const cornerOf = ({ first }: Shape, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>

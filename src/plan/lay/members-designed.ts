@@ -78,7 +78,7 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
     around,
     said: movedHand(told, there),
     clear: asked.clear,
-    roughOffset: asked.rows[0]!.offset.value,
+    roughOffset: asked.rows[0].offset.value,
     question: asked.question,
     fromEdge,
   });
@@ -88,7 +88,7 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
   const made = designWithCore({ ...asked, shape, hand: read.hand }, { ...core, shape });
   const { designed, burnt } = made;
   if (designed.kind === 'not laid') {
-    const at = told.entry ?? told.hole?.at ?? movedPoint(around.loop.loop.contour.segments[0]!.from, member.by);
+    const at = told.entry ?? told.hole?.at ?? movedPoint(around.loop.loop.contour.segments[0].from, member.by);
     return { as: 'by hand', designed: made, findings: [...inPlace(read.findings), noWayByHand(id, told, at)] };
   }
   return {

@@ -1,4 +1,5 @@
 /** What is said of sharp outside corners: which way the wire goes round each. */
+import { firstItem } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, list, type Part, term } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
@@ -29,10 +30,10 @@ export const outsideNotes = (all: readonly CornersOfShape[], radius: number, ask
 
 const controlNote = (shapes: readonly CornersOfShape[], asked: Asked): Finding => {
   const corners = shapes.reduce((sum, s) => sum + s.left.length * s.members, 0);
-  const first = shapes[0]!.left[0]!.at;
+  const first = firstItem(firstItem(shapes).left).at;
   const where = shapesSaid(shapes);
   return find('outside-corners', (corners === 1 ? words.one : words.many)(corners, where, words[asked.outsideCorners]), {
-    place: { kind: 'spot', x: first.x, y: first.y, reach: 1, loop: shapes[0]!.loop },
+    place: { kind: 'spot', x: first.x, y: first.y, reach: 1, loop: firstItem(shapes).loop },
     remedy: remedy(say`For crisper edges set ${{ field: term('outsideCorners') }} to loop: the wire then runs out beyond each and back.`, {
       field: 'outsideCorners',
       value: 'loop',
@@ -46,7 +47,7 @@ const shapesSaid = (shapes: readonly CornersOfShape[]): Part | Text => {
 };
 
 const loopNote = ({ loop, name, looped, left }: CornersOfShape, radius: number, asked: Asked): Finding => {
-  const at = (looped[0] ?? left[0]!).at;
+  const at = (looped[0] ?? firstItem(left)).at;
   const round = looped.length === 0 ? undefined : (looped.length === 1 ? words.oneLooped : words.manyLooped)(looped, radius);
   const rest = left.length === 0 ? undefined : (left.length === 1 ? words.oneLeft : words.manyLeft)(left, words[asked.outsideCorners]);
   const ways = round !== undefined && rest !== undefined ? words.both(round, rest) : (round ?? rest ?? NOTHING);

@@ -1,4 +1,7 @@
-/** The shortest way through a few points, found by trying every subset once (M. Held and R. M. Karp's dynamic programming). */
+/**
+ * The shortest way through a few points, found by trying every subset once (M. Held and R. M. Karp's dynamic programming).
+ * The tables double with each point, and are long arrays of plain numbers: `!` stands where one of those is read.
+ */
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
 
 /** Ways that differ by less count as equally long, so that rounding does not choose among them. */

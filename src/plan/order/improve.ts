@@ -2,6 +2,7 @@
 
 import { neighboursOf } from '../../geometry/near/point-grid.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { Ring } from './ring.ts';
 
 /** Candidates for the next point, the nearest ones. */
@@ -54,7 +55,7 @@ class Search {
     let gained = 0;
     for (const p of points) this.#wait(p);
     for (let i = 0; i < this.#due.length; i += 1) {
-      const p = this.#due[i]!;
+      const p = itemAt(this.#due, i);
       this.#waiting[p] = 0;
       for (let gain = this.#better(p); gain > 0; gain = this.#better(p)) gained += gain;
     }
@@ -85,7 +86,7 @@ class Search {
     for (const forward of [true, false]) {
       const before = forward ? this.ring.before(p) : this.ring.after(p);
       const now = this.#link(before, p);
-      for (const near of this.#neighbours[p]!) {
+      for (const near of itemAt(this.#neighbours, p)) {
         const won = now - this.#link(p, near);
         if (won <= LEAST) break;
         const gain = this.#turned(p, before, near, won, forward) || this.#moved(p, before, near, won, forward);

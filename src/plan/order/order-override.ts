@@ -2,6 +2,7 @@
 
 import { pointAt } from '../../geometry/measure.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
+import { itemAt, itemOf } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, name, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -57,12 +58,12 @@ export const orderFindings = (all: readonly VisitsOf[], question: PlanQuestion):
   const rank = rankOf(all, question);
   const impossible = [...rank.keys()].flatMap((id) => impossibleAt(id, rank, rules, order));
   if (impossible.length > 0) return [...unknown, ...impossible];
-  const named = [...rank.keys()].map((id) => known.get(id)!);
+  const named = [...rank.keys()].map((id) => itemOf(known, id));
   return [...unknown, ...depthsKept(named, question), ...pulled(rank, rules, question)];
 };
 
 const impossibleAt = (early: string, rank: ReadonlyMap<string, number>, rules: Rules, order: readonly string[]): readonly Finding[] => {
-  const late = rules.before(early).find((id) => (rank.get(id) ?? -1) > rank.get(early)!);
+  const late = rules.before(early).find((id) => (rank.get(id) ?? -1) > itemOf(rank, early));
   return late === undefined ? [] : [impossibleOrder(early, late, rules.why(late, early), order)];
 };
 
@@ -107,7 +108,7 @@ const aroundOf = (question: PlanQuestion): ((id: string) => readonly string[]) =
   return (id) => {
     const path = lines.get(id);
     if (path === undefined) return ancestors(id);
-    const middle = pointAt(path.segments[path.segments.length >> 1]!, 0.5);
+    const middle = pointAt(itemAt(path.segments, path.segments.length >> 1), 0.5);
     return question.loops.filter((l) => windingOf(l.contour, middle) !== 0).map((l) => l.id);
   };
 };
@@ -126,9 +127,9 @@ const impossibleOrder = (early: string, late: string, why: Text, order: readonly
   });
 
 const depthsKept = (named: readonly VisitsOf[], { run }: PlanQuestion): readonly Finding[] => {
-  const at = named.findIndex((v, i) => i > 0 && depthOf(v) > depthOf(named[i - 1]!));
+  const at = named.findIndex((v, i) => i > 0 && depthOf(v) > depthOf(itemAt(named, i - 1)));
   if (run === 'attended' || at < 0) return [];
-  const [early, late] = [nameOf(named[at]!), nameOf(named[at - 1]!)];
+  const [early, late] = [nameOf(itemAt(named, at)), nameOf(itemAt(named, at - 1))];
   return [
     find(
       'order-pulled-forward/depth',

@@ -1,4 +1,7 @@
-/** A way while it is being shortened, closed to a ring by an imaginary point beside both of its ends; changes can be taken back. */
+/**
+ * A way while it is being shortened, closed to a ring by an imaginary point beside both of its ends; changes can be taken back.
+ * It is asked millions of times, so points are numbers in long arrays: `!` stands where one of those is read.
+ */
 import type { Point } from '../../geometry/segment.ts';
 
 /** The start must stay beside the imaginary point: no way through points on a machine's table is as long as this, mm. */

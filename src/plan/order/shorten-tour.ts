@@ -1,4 +1,7 @@
-/** Shortens a way through points: turns stretches round, and moves short ones to where they cost less. Bounded, and never longer than before. */
+/**
+ * Shortens a way through points: turns stretches round, and moves short ones to where they cost less. Bounded, and never longer than before.
+ * Points are numbers in long arrays: `!` stands where one of those is read.
+ */
 import type { Point } from '../../geometry/segment.ts';
 
 /** Places written while turning and moving, for one point: keeps the time in proportion to the number of points. */

@@ -1,5 +1,7 @@
 /** The whole cut as a list of what happens: which visit to which contour comes when, and the travel between them. */
+
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt, lastItem } from '../../sequence/sequence.ts';
 import { contour } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -31,8 +33,8 @@ export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): r
       const holes = due.map((d) => holeOf(d.visit, d.by));
       const ranks = due.map((d) => (phase === 0 ? rank.get(d.loop.loop.id) : undefined));
       for (const i of wayThrough(holes, ranks, stays.at(-1)?.hole)) {
-        const { loop, by, visit } = due[i]!;
-        stays.push({ loop, by, visit, hole: holes[i]! });
+        const { loop, by, visit } = itemAt(due, i);
+        stays.push({ loop, by, visit, hole: itemAt(holes, i) });
       }
     });
   }
@@ -42,15 +44,15 @@ export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): r
 /** Numbers of the holes: those with a rank first, by it, then the others with little travel. */
 const wayThrough = (holes: readonly Point[], ranks: readonly (number | undefined)[], start: Point | undefined): readonly number[] => {
   const numbers = holes.map((_, i) => i);
-  const first = numbers.filter((i) => ranks[i] !== undefined).sort((a, b) => ranks[a]! - ranks[b]!);
+  const first = numbers.filter((i) => ranks[i] !== undefined).sort((a, b) => itemAt(ranks, a) - itemAt(ranks, b));
   const rest = numbers.filter((i) => ranks[i] === undefined);
-  const from = first.length === 0 ? start : holes[first.at(-1)!];
+  const from = first.length === 0 ? start : holes[lastItem(first)];
   return [
     ...first,
     ...travelOrder(
-      rest.map((i) => holes[i]!),
+      rest.map((i) => itemAt(holes, i)),
       from,
-    ).map((i) => rest[i]!),
+    ).map((i) => itemAt(rest, i)),
   ];
 };
 

@@ -3,6 +3,7 @@
  * shortest tree. Adding a toll to every point, paid at each end of an edge and given back twice, changes no way but makes forks dear:
  * the tolls are raised where the tree forks and lowered where it ends, and the best tree length met is the bound
  * (M. Held and R. M. Karp's one-tree with subgradient steps).
+ * It runs over long arrays of plain numbers: `!` stands where one of those is read.
  */
 
 import { neighboursOf } from '../../geometry/near/point-grid.ts';

@@ -2,6 +2,7 @@
 
 import { neighboursOf } from '../../geometry/near/point-grid.ts';
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { exactOrder } from './exact.ts';
 import { improved } from './improve.ts';
 import { nearestFirst, nearestTo } from './nearest-first.ts';
@@ -55,7 +56,7 @@ export const tourLength = (points: readonly Point[], order: readonly number[], s
   let length = 0;
   let here = start;
   for (const i of order) {
-    const next = points[i]!;
+    const next = itemAt(points, i);
     if (here !== undefined) length += distanceBetween(here, next);
     here = next;
   }
@@ -76,7 +77,7 @@ const wayOf = (points: readonly Point[], start: Point | undefined, tries: number
 const FEW = 7;
 
 const corner = (points: readonly Point[]): number =>
-  points.reduce((best, p, i) => (p.x + p.y < points[best]!.x + points[best]!.y ? i : best), 0);
+  points.reduce((best, p, i) => (p.x + p.y < itemAt(points, best).x + itemAt(points, best).y ? i : best), 0);
 
 const lowerBound = (points: readonly Point[], start: Point | undefined): number => {
   const all = start === undefined ? points : [...points, start];

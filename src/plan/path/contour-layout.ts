@@ -1,5 +1,7 @@
 /** All that is decided for one shape before its steps are written down. */
+
 import type { Point } from '../../geometry/segment.ts';
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import type { OpenKept } from '../open-line.ts';
 import type { Kept } from '../plan.ts';
 import type { Measures } from '../start/lead-lengths.ts';
@@ -10,7 +12,7 @@ import type { SpokenPiece } from './piece-stops.ts';
 
 export interface Layout {
   /** Index = pass number - 1; each begins at the entry. */
-  readonly laps: readonly PassLap[];
+  readonly laps: NonEmpty<PassLap>;
   readonly hole: Point;
   /** Length of the tab, mm; it ends at the entry. */
   readonly tab: number;

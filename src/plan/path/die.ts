@@ -2,6 +2,7 @@
 
 import { from } from '../../geometry/frame.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Layout, Visit } from './contour-layout.ts';
 import type { DesignStep } from './design-step.ts';
 import { along, facing, plain, straightIn, straightOut } from './leads.ts';
@@ -11,7 +12,7 @@ import { advance, type Standing, skimRounds, startingPoint } from './turning.ts'
 /** Attended: rough, tab, slug out, then all skims, without ever rethreading. */
 export const dieAttended = (layout: Layout): readonly Visit[] => {
   const { laps, hole, tab, measures, piece } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const round = rough.lap.length;
   const skims = laps.length > 1;
   const standing = afterOverlap(layout);
@@ -33,7 +34,7 @@ export const dieAttended = (layout: Layout): readonly Visit[] => {
 /** Alone at night: rough up to the tab; by day the tab; then all skims alone. */
 export const dieUnattended = (layout: Layout): readonly Visit[] => {
   const { laps, hole, measures } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const held = firstHeld(layout);
   const roughing: DesignStep[] = [
     ...begin(layout),
@@ -66,12 +67,12 @@ const begin = ({ hole }: Layout): DesignStep[] => [
 ];
 
 /** As far as the rough cut may go with nobody there. */
-const firstHeld = ({ laps, tab, breaks }: Layout): number => Math.max(0, (breaks[0]?.start ?? laps[0]!.lap.length) - tab);
+const firstHeld = ({ laps, tab, breaks }: Layout): number => Math.max(0, (breaks[0]?.start ?? laps[0].lap.length) - tab);
 
 /** By day, of a slug that comes apart: forward through the open kerf, and on from where the night ended. */
 const freeingInPieces = (layout: Layout): DesignStep[] => {
   const { laps, hole, measures, piece, tab } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const round = rough.lap.length;
   const held = firstHeld(layout);
   return [
@@ -90,7 +91,7 @@ const freeingInPieces = (layout: Layout): DesignStep[] => {
 
 /** Round up to the tab; before each place where the slug comes apart a tab as well, and a stop on either side of it. */
 const pastBreaks = ({ laps, piece, tab, breaks }: Layout, from: number): DesignStep[] => {
-  const rough = laps[0]!;
+  const rough = laps[0];
   const steps: DesignStep[] = [];
   let at = from;
   for (const { start, end } of breaks) {
@@ -109,7 +110,7 @@ const pastBreaks = ({ laps, piece, tab, breaks }: Layout, from: number): DesignS
 /** Threaded again in the hole, along the way that the rough cut has opened, then all skims. */
 export const skimming = (layout: Layout): DesignStep[] => {
   const { hole, laps } = layout;
-  const [rough, first] = [laps[0]!, laps[1]!];
+  const [rough, first] = [laps[0], itemAt(laps, 1)];
   const start = startingPoint(layout, first, 0, 1);
   const entry = facing(rough, 0, 1);
   const opened = from(entry, 0, rough.lap.offset);
@@ -127,7 +128,7 @@ export const skimming = (layout: Layout): DesignStep[] => {
 export const afterOverlap = (layout: Layout): Standing => {
   const { measures, laps } = layout;
   const { overlap, retreat, runUp } = measures;
-  const rough = laps[0]!;
+  const rough = laps[0];
   if (layout.turning === 'in the open') return { at: from(facing(rough, overlap, 1), 0, layout.lead), meets: overlap, way: -1 };
   const first = laps[1] ?? rough;
   const at = from(facing(rough, overlap + retreat, 1), 0, layout.lead);
@@ -137,5 +138,5 @@ export const afterOverlap = (layout: Layout): Standing => {
 /** Where the wire goes when the slug still stands: a little into it, or back along the kerf where that would reach the other side. */
 const aside = ({ laps, measures, turning }: Layout, at: number, back: 1 | -1) =>
   turning === 'in the open'
-    ? from(facing(laps[0]!, at, 1), 0, measures.kerfLead + measures.stub)
-    : from(facing(laps[0]!, at + back * measures.retreat, 1), 0, measures.kerfLead);
+    ? from(facing(laps[0], at, 1), 0, measures.kerfLead + measures.stub)
+    : from(facing(laps[0], at + back * measures.retreat, 1), 0, measures.kerfLead);

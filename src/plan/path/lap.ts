@@ -2,6 +2,7 @@
  * One pass round a contour: programmed pieces with the wire-centre pieces beside them, told by the length travelled since
  * the entry. Forward is counter-clockwise, as the contour is drawn; any stretch of it can be taken either way.
  */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import { type Chain, type Contour, contour, type Path, path } from '../../geometry/contour.ts';
 import { reverse, slice } from '../../geometry/cut.ts';
@@ -9,6 +10,7 @@ import { besides, type Frame } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../../geometry/measure.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { certain, firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import { cornerOf } from './offset-corner.ts';
 import { loopAt } from './outside-corners.ts';
 
@@ -58,12 +60,11 @@ export const lapOf = (contour: Chain, options: LapOptions): Lap => {
   const corners = joined(contour, shifted, options);
   const pieces: LapPiece[] = [];
   let travelled = 0;
-  contour.segments.forEach((programmed, i) => {
+  roundPairs(contour.segments).forEach(([programmed, next], i) => {
     const end = travelled + lengthOf(programmed);
-    const next = contour.segments[(i + 1) % contour.segments.length]!;
     const turns = !isEnd(contour, i) && Math.abs(cornerTurn(programmed, next)) > SMOOTH;
-    pieces.push({ programmed, centre: shifted[i]!, start: travelled, end, ...(turns && { turns }) });
-    for (const beside of corners[i]!) pieces.push({ ...beside, start: end, end });
+    pieces.push({ programmed, centre: itemAt(shifted, i), start: travelled, end, ...(turns && { turns }) });
+    for (const beside of itemAt(corners, i)) pieces.push({ ...beside, start: end, end });
     travelled = end;
   });
   return { pieces, length: travelled, side: options.side, offset: options.offset };
@@ -98,22 +99,21 @@ type Beside = Pick<LapPiece, 'programmed' | 'centre' | 'turns'>;
 
 /** Makes neighbours in `shifted` meet, and gives what the wire runs beside after each segment, at outside corners. */
 const joined = (chain: Chain, shifted: Segment[], options: LapOptions): (readonly Beside[])[] => {
-  const programmed = chain.segments;
-  return programmed.map((segment, i) => {
+  return roundPairs(chain.segments).map(([segment, following], i) => {
     if (isEnd(chain, i)) return [];
-    const next = (i + 1) % programmed.length;
-    const before = shifted[i]!;
-    const after = shifted[next]!;
-    if (programmed.length === 1 && segment.kind === 'arc') return [];
+    const next = (i + 1) % shifted.length;
+    const before = itemAt(shifted, i);
+    const after = itemAt(shifted, next);
+    if (shifted.length === 1 && segment.kind === 'arc') return [];
     if (options.loops?.at.some((p) => distanceBetween(p, segment.to) < SAME_CORNER) === true) {
-      const { out, round, back } = loopAt(segment.to, endDirection(segment), startDirection(programmed[next]!), options.loops.radius);
+      const { out, round, back } = loopAt(segment.to, endDirection(segment), startDirection(following), options.loops.radius);
       return [out, round, back].map((s) => ({ programmed: s, centre: beside(s, options.side * options.offset), turns: true }) as const);
     }
     const apart = distanceBetween(before.to, after.from);
-    const turn = cornerTurn(segment, programmed[next]!);
+    const turn = cornerTurn(segment, following);
     const corner = cornerOf(before, after, segment.to, { ...options, turn, apart });
     if (corner.leave !== before.to) shifted[i] = { ...before, to: corner.leave };
-    if (corner.enter !== after.from) shifted[next] = { ...shifted[next]!, from: corner.enter };
+    if (corner.enter !== after.from) shifted[next] = { ...itemAt(shifted, next), from: corner.enter };
     return corner.beside.map((centre) => ({ centre }));
   });
 };
@@ -130,10 +130,11 @@ const cornerTurn = (before: Segment, after: Segment): number => {
 /** Where a lap is after `travelled` mm, any multiple of its length more or less, with the direction forward. */
 export const frameAt = (lap: Lap, travelled: number): Frame => {
   const { inside } = settled(lap, travelled);
-  const piece = lap.pieces[firstAfter(lap, inside)]!;
+  const piece = itemAt(lap.pieces, firstAfter(lap, inside));
   const share = Math.min(1, (inside - piece.start) / (piece.end - piece.start));
-  const along = tangentAt(piece.programmed!, share);
-  return { at: pointAt(piece.programmed!, share), along, aside: besides(along, lap.side) };
+  const programmed = certain(piece.programmed, 'where a lap is has a length, and what has a length is programmed');
+  const along = tangentAt(programmed, share);
+  return { at: pointAt(programmed, share), along, aside: besides(along, lap.side) };
 };
 
 /** The pieces from one length travelled to another, cut there; an end before the start takes them backwards. Laps may be passed. */
@@ -154,7 +155,7 @@ const settled = (lap: Lap, travelled: number): { readonly lap: number; readonly 
   const inside = Math.max(0, travelled - laps * lap.length);
   if (inside >= lap.length) return { lap: laps + 1, inside: 0 };
   const at = firstAfter(lap, inside);
-  const piece = lap.pieces[at]!;
+  const piece = itemAt(lap.pieces, at);
   const [since, left] = [inside - piece.start, piece.end - inside];
   if (since < PAST && turnsBefore(lap, at)) return { lap: laps, inside: pastStart(piece) };
   if (left < PAST && piece.turns) return { lap: laps, inside: pastStart(nextProgrammed(lap, at)) };
@@ -168,23 +169,27 @@ const pastStart = (piece: LapPiece): number => piece.start + Math.min(PAST, (pie
 
 /** Whether the contour turns at the start of a piece; at the entry it never does. */
 const turnsBefore = (lap: Lap, at: number): boolean => {
-  for (let i = at - 1; i >= 0; i -= 1) if (lap.pieces[i]!.programmed !== undefined) return lap.pieces[i]!.turns === true;
+  for (let i = at - 1; i >= 0; i -= 1) {
+    const piece = itemAt(lap.pieces, i);
+    if (piece.programmed !== undefined) return piece.turns === true;
+  }
   return false;
 };
 
 /** The piece of contour after a corner; the entry is no corner, so there is one. */
 const nextProgrammed = (lap: Lap, at: number): LapPiece => {
   for (let i = at + 1; i < lap.pieces.length; i += 1) {
-    const piece = lap.pieces[i]!;
+    const piece = itemAt(lap.pieces, i);
     if (piece.programmed !== undefined && piece.end > piece.start) return piece;
   }
-  return lap.pieces[0]!;
+  return firstItem(lap.pieces);
 };
 
 const within = (lap: Lap, lower: number, upper: number): LapPiece[] => {
   const found: LapPiece[] = [];
-  for (let i = firstAfter(lap, lower); i < lap.pieces.length && lap.pieces[i]!.start < upper; i += 1) {
-    const piece = lap.pieces[i]!;
+  for (let i = firstAfter(lap, lower); i < lap.pieces.length; i += 1) {
+    const piece = itemAt(lap.pieces, i);
+    if (piece.start >= upper) break;
     found.push(cutPiece(lap, piece, Math.max(lower, piece.start), Math.min(upper, piece.end)));
   }
   return [...found, ...(found.at(-1)?.end === upper ? cornerAt(lap, upper) : [])];
@@ -193,9 +198,9 @@ const within = (lap: Lap, lower: number, upper: number): LapPiece[] => {
 /** What the centre runs at the corner that stands at exactly this length. */
 const cornerAt = (lap: Lap, at: number): readonly LapPiece[] => {
   const after = firstAfter(lap, at);
-  const next = lap.pieces[after]!.end > at ? after : lap.pieces.length;
+  const next = itemAt(lap.pieces, after).end > at ? after : lap.pieces.length;
   let first = next;
-  while (first > 0 && lap.pieces[first - 1]!.start === at) first -= 1;
+  while (first > 0 && itemAt(lap.pieces, first - 1).start === at) first -= 1;
   return lap.pieces.slice(first, next);
 };
 
@@ -206,11 +211,12 @@ const cutPiece = (lap: Lap, piece: LapPiece, lower: number, upper: number): LapP
   const low = (lower - piece.start) / size;
   const high = (upper - piece.start) / size;
   const programmed = slice(piece.programmed, low, high);
-  const whole = piece.centre!;
+  const wanted = piece.programmed;
+  const whole = certain(piece.centre, 'what is programmed has its centre');
   const left = lap.side * lap.offset;
   const place = (share: number): Point => {
-    const at = pointAt(piece.programmed!, share);
-    const along = tangentAt(piece.programmed!, share);
+    const at = pointAt(wanted, share);
+    const along = tangentAt(wanted, share);
     return { x: at.x - along.y * left, y: at.y + along.x * left };
   };
   const ends = { from: low === 0 ? whole.from : place(low), to: high === 1 ? whole.to : place(high) };
@@ -230,7 +236,7 @@ const firstAfter = (lap: Lap, at: number): number => {
   let high = lap.pieces.length - 1;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (lap.pieces[middle]!.end > at) high = middle;
+    if (itemAt(lap.pieces, middle).end > at) high = middle;
     else low = middle + 1;
   }
   return low;

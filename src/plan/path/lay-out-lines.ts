@@ -8,6 +8,7 @@ import { lookupOf, lookupOfSegments } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Line, line as lineOf, type Point, type Segment } from '../../geometry/segment.ts';
 import { massOf, pieceOf as pieceWords } from '../../physics/material/piece-mass.ts';
 import { workHeight } from '../../physics/work-height.ts';
+import { filled, itemAt, lastOf } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, mm, term, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -101,9 +102,9 @@ const endsFor = (line: WantedLine, { question, best, block, blockDrawn, cut, hol
     edge: lookupOf(block),
     ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }),
     holes,
-    rules: { diameter: question.startHole, roughOffset: best.rows[0]!.offset.value, height: question.height },
+    rules: { diameter: question.startHole, roughOffset: best.rows[0].offset.value, height: question.height },
     halfKerf: kerfOf(best) / 2,
-    ...(Object.hasOwn(start, line.id) ? { start: start[line.id]! } : {}),
+    start: Object.hasOwn(start, line.id) ? start[line.id] : undefined,
     blockDrawn,
   });
 };
@@ -139,7 +140,15 @@ const lineMade = (
   }
   const measures = measuresOf(best.rows, best.wire.diameter);
   const attended = question.run === 'attended';
-  const visits = lineVisits({ laps, from, to, after: extended.after, measures, attended, ...(loose === undefined ? {} : { loose }) });
+  const visits = lineVisits({
+    laps: filled(laps, 'a line is cut in one pass at least'),
+    from,
+    to,
+    after: extended.after,
+    measures,
+    attended,
+    ...(loose === undefined ? {} : { loose }),
+  });
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets))) return undefined;
   return {
     visits,
@@ -167,11 +176,11 @@ const leadsOf = ({ path }: WantedLine, { from, to }: Found, block: Contour): rea
     const beside = end.kind === 'edge' && (windingOf(block, tip) === 0 || distanceTo(block, tip) <= ON_EDGE);
     return none || beside ? [] : [lineOf(end.at, tip)];
   };
-  return [...way(from, path.segments[0]!.from), ...way(to, path.segments.at(-1)!.to)];
+  return [...way(from, path.segments[0].from), ...way(to, lastOf(path.segments).to)];
 };
 
 const depthOf = ({ path }: WantedLine, cut: readonly KeptLoop[]): number => {
-  const middle = pointAt(path.segments[path.segments.length >> 1]!, 0.5);
+  const middle = pointAt(itemAt(path.segments, path.segments.length >> 1), 0.5);
   const around = cut.filter((c) => windingOf(c.loop.contour, middle) !== 0).map((c) => c.loop.depth);
   return around.length === 0 ? -1 : Math.max(...around) + 1;
 };
@@ -190,7 +199,7 @@ const noHole = ({ id }: WantedLine, { at, room, needed }: Extract<Ends, { kind: 
   );
 
 const noRoom = ({ id, path }: WantedLine): Finding => {
-  const { x, y } = path.segments[0]!.from;
+  const { x, y } = path.segments[0].from;
   return find('no-room-for-lead/line', say`The wire has no room to come in to the line ${{ line: contour(id) }} or to leave it.`, {
     place: { kind: 'spot', x, y, reach: 2, loop: id },
     remedy: remedy(say`Lengthen the line to the edge of the block, or set ${{ field: term(`open.${id}`) }} to slit.`, {
@@ -202,11 +211,11 @@ const noRoom = ({ id, path }: WantedLine): Finding => {
 
 const said = (plan: OpenCutPlan, { best }: LinesAsked): readonly Finding[] => {
   const { chain, kept, from, to, piece } = plan;
-  const start = plan.path.segments[0]!.from;
+  const start = plan.path.segments[0].from;
   const passes = best.rows.length;
   const how =
     kept === 'slit'
-      ? words.slit(kerfOf(best), best.rows[0]!.ra.value)
+      ? words.slit(kerfOf(best), best.rows[0].ra.value)
       : words.line(passes === 1 ? words.onePass : words.passes(passes), words[kept]);
   const parted = piece === undefined ? undefined : (piece.role === 'waste' ? words.waste : words.kept)(piece.mass.value);
   const place = { kind: 'spot', x: start.x, y: start.y, reach: 2, loop: chain } as const;

@@ -4,6 +4,7 @@ import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import { closestBetween } from '../../geometry/near/closest.ts';
 import { type Lookup, segmentsNear } from '../../geometry/near/lookup.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { DesignStep } from './design-step.ts';
 
 /** Rounding of the places that are compared, mm. */
@@ -17,7 +18,7 @@ const ROUNDING = 1e-7;
 export const leadsClear = (steps: readonly DesignStep[], lookup: Lookup, offsets: readonly number[]): boolean =>
   steps.every((step) => {
     if (step.kind !== 'cut' || step.centre === undefined || (step.part !== 'approach' && step.part !== 'leave')) return true;
-    return isClear(step.centre, lookup, offsets[step.pass - 1]!);
+    return isClear(step.centre, lookup, itemAt(offsets, step.pass - 1));
   });
 
 /** Straight moves shorter than this, mm, are too short to be written or to switch compensation on. */
@@ -29,7 +30,7 @@ export const leadsLongEnough = (steps: readonly DesignStep[], offsets: readonly 
     if (step.kind !== 'compensate' && step.kind !== 'cancel compensation') return true;
     const move = steps[i + 1];
     if (move?.kind !== 'cut' || move.programmed === undefined || move.centre === undefined) return false;
-    const least = step.kind === 'compensate' ? offsets[move.pass - 1]! + SHORTEST : SHORTEST;
+    const least = step.kind === 'compensate' ? itemAt(offsets, move.pass - 1) + SHORTEST : SHORTEST;
     return lengthOf(move.programmed) >= least && lengthOf(move.centre) >= Math.min(SHORTEST, least);
   });
 

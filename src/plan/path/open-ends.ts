@@ -9,6 +9,7 @@ import { windingIn } from '../../geometry/near/inside.ts';
 import { type Lookup, lookupOfSegments, nearestIn, segmentsNear } from '../../geometry/near/lookup.ts';
 import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { distanceBetween, line, type Point } from '../../geometry/segment.ts';
+import { lastOf } from '../../sequence/sequence.ts';
 import { type OpenEnd, type WantedLine, wireSide } from '../open-line.ts';
 import { type GivenHole, originOf } from '../question.ts';
 import { wayOutOfBlock } from '../start/block-edge.ts';
@@ -24,7 +25,7 @@ export interface EndsAsked {
   readonly rules: HoleRules;
   readonly halfKerf: number;
   /** What the user says of this line. */
-  readonly start?: 'hole' | 'edge';
+  readonly start?: 'hole' | 'edge' | undefined;
   /** The drawing shows the block; else its edge is only assumed. */
   readonly blockDrawn: boolean;
 }
@@ -53,17 +54,17 @@ export const endsOf = (asked: EndsAsked): Ends => {
 
 /** A slit needs one way in; its other end may be blind. */
 const slitEnds = (asked: EndsAsked, tips: readonly [Tip, Tip], free: readonly (OpenEnd | undefined)[]): Ends => {
-  const ways = tips.map((tip, i) => free[i] ?? givenHole(tip, asked));
-  if (ways.some((w) => w !== undefined)) {
-    const [from, to] = ways.map((w, i): OpenEnd => w ?? { kind: 'blind', at: tips[i]!.at });
-    return { kind: 'found', from: from!, to: to! };
-  }
+  const [first, last] = tips;
+  const from = free[0] ?? givenHole(first, asked);
+  const to = free[1] ?? givenHole(last, asked);
+  const blind = ({ at }: Tip): OpenEnd => ({ kind: 'blind', at });
+  if (from !== undefined || to !== undefined) return { kind: 'found', from: from ?? blind(first), to: to ?? blind(last) };
   const drilled = holeEnd(tips[0], asked);
   return drilled.kind === 'no hole' ? drilled : { kind: 'found', from: drilled, to: { kind: 'blind', at: tips[1].at } };
 };
 
 const tipsOf = ({ path, kept }: WantedLine): readonly [Tip, Tip] => {
-  const [first, last] = [path.segments[0]!, path.segments.at(-1)!];
+  const [first, last] = [path.segments[0], lastOf(path.segments)];
   const [u, v] = [startDirection(first), endDirection(last)];
   const aside = (along: Point) => (kept === 'slit' ? {} : { aside: besides(along, wireSide(kept)) });
   return [
@@ -148,7 +149,7 @@ export const extendedTo = (
   from: OpenEnd,
   to: OpenEnd,
 ): { readonly path: Path; readonly before: number; readonly after: number } => {
-  const [first, last] = [path.segments[0]!, path.segments.at(-1)!];
+  const [first, last] = [path.segments[0], lastOf(path.segments)];
   const before = from.kind === 'edge' ? distanceBetween(from.at, first.from) : 0;
   const after = to.kind === 'edge' ? distanceBetween(last.to, to.at) : 0;
   const segments = [...(before > 0 ? [line(from.at, first.from)] : []), ...path.segments, ...(after > 0 ? [line(last.to, to.at)] : [])];

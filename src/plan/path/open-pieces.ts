@@ -1,4 +1,5 @@
 /** The two pieces into which an open line from edge to edge parts the block: which is the smaller, and how large it is. */
+
 import { areaOf, perimeterOf } from '../../geometry/area.ts';
 import { type Contour, contour, type Path } from '../../geometry/contour.ts';
 import { slice } from '../../geometry/cut.ts';
@@ -6,6 +7,7 @@ import { lengthOf, tangentAt } from '../../geometry/measure.ts';
 import { crossingsBetween } from '../../geometry/near/crossings.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Segment } from '../../geometry/segment.ts';
+import { itemAt, roundPairs } from '../../sequence/sequence.ts';
 import type { KeptLoop } from '../kept-side.ts';
 
 export interface Parted {
@@ -54,7 +56,7 @@ export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[], t
     area: Math.max(0, sizes[smaller]),
     perimeter,
     beyond: perimeterOf(path) - lengthTo(path, { at: last.on, share: last.share }),
-    slant: slantOf(path.segments[last.on]!, last.share, block.segments[last.edge]!, last.edgeShare),
+    slant: slantOf(itemAt(path.segments, last.on), last.share, itemAt(block.segments, last.edge), last.edgeShare),
   };
 };
 
@@ -62,7 +64,7 @@ export const partedBy = (path: Path, block: Contour, cut: readonly KeptLoop[], t
 const ALIKE = 0.02;
 
 const lengthTo = ({ segments }: Path, { at, share }: Place): number =>
-  segments.slice(0, at).reduce((sum, s) => sum + lengthOf(s), 0) + share * lengthOf(segments[at]!);
+  segments.slice(0, at).reduce((sum, s) => sum + lengthOf(s), 0) + share * lengthOf(itemAt(segments, at));
 
 /** A line that hardly leaves the block at all is taken for one that leaves it at a sixth of a right angle. */
 const MOST_SLANT = 4;
@@ -79,8 +81,12 @@ interface Place {
 
 /** Pieces from one place to a later one. */
 const between = (segments: readonly Segment[], from: Place, to: Place): Segment[] => {
-  if (from.at === to.at) return from.share < to.share ? [slice(segments[from.at]!, from.share, to.share)] : [];
-  return [part(segments[from.at]!, from.share, 1), ...segments.slice(from.at + 1, to.at), part(segments[to.at]!, 0, to.share)].flat();
+  if (from.at === to.at) return from.share < to.share ? [slice(itemAt(segments, from.at), from.share, to.share)] : [];
+  return [
+    part(itemAt(segments, from.at), from.share, 1),
+    ...segments.slice(from.at + 1, to.at),
+    part(itemAt(segments, to.at), 0, to.share),
+  ].flat();
 };
 
 const part = (s: Segment, low: number, high: number): Segment[] => (high - low > 1e-12 ? [slice(s, low, high)] : []);
@@ -89,20 +95,19 @@ const part = (s: Segment, low: number, high: number): Segment[] => (high - low >
 const round = ({ segments }: Contour, from: Place, to: Place): Segment[] => {
   if (from.at < to.at || (from.at === to.at && from.share <= to.share)) return between(segments, from, to);
   return [
-    ...part(segments[from.at]!, from.share, 1),
+    ...part(itemAt(segments, from.at), from.share, 1),
     ...segments.slice(from.at + 1),
     ...segments.slice(0, to.at),
-    ...part(segments[to.at]!, 0, to.share),
+    ...part(itemAt(segments, to.at), 0, to.share),
   ];
 };
 
 /** Ends that differ by rounding are made one. */
-const joined = (segments: readonly Segment[]): Contour =>
-  contour(segments.map((s, i) => ({ ...s, to: segments[(i + 1) % segments.length]!.from })));
+const joined = (segments: readonly Segment[]): Contour => contour(roundPairs(segments).map(([s, next]) => ({ ...s, to: next.from })));
 
 const isOutermost = ({ loop }: KeptLoop, cut: readonly KeptLoop[]): boolean => !cut.some((c) => c.loop.id === loop.parent);
 
 const holesIn = (piece: Contour, cut: readonly KeptLoop[]): number =>
   cut
-    .filter((c) => isOutermost(c, cut) && windingOf(piece, c.loop.contour.segments[0]!.from) !== 0)
+    .filter((c) => isOutermost(c, cut) && windingOf(piece, c.loop.contour.segments[0].from) !== 0)
     .reduce((sum, c) => sum + Math.abs(areaOf(c.loop.contour)), 0);

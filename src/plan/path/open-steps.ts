@@ -9,6 +9,7 @@ import { slice } from '../../geometry/cut.ts';
 import { besides, type Frame, from as placed, turned } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { certain, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { fixed, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { saidMass } from '../loose-piece-mass.ts';
@@ -29,7 +30,7 @@ export interface Loosened {
 
 export interface LineLayout {
   /** Index = pass number - 1, along the extended line. */
-  readonly laps: readonly PassLap[];
+  readonly laps: NonEmpty<PassLap>;
   readonly from: OpenEnd;
   readonly to: OpenEnd;
   /** mm of extension behind the line's end. */
@@ -57,13 +58,13 @@ const begin = (layout: LineLayout, side: Side, pass: number): DesignStep[] => [
 
 /** Rough from start to end without stopping: nothing comes loose. */
 const rough = (layout: LineLayout): DesignStep[] => {
-  const p = layout.laps[0]!;
+  const p = layout.laps[0];
   return [...lineIn(layout, p, 'from'), ...along(p, 0, p.lap.length, 'contour'), ...lineOut(layout, p, 'to')];
 };
 
 /** Rough to the tab, stop, the tab, stop; then the skims: over metal that stays clamped, or along a part that is held. */
 const wholeLine = (layout: LineLayout, loose: Loosened): readonly Visit[] => {
-  const p = layout.laps[0]!;
+  const p = layout.laps[0];
   const tab = p.lap.length - layout.after - loose.tab;
   const out = takeOut(loose);
   const steps = [
@@ -83,7 +84,7 @@ const wholeLine = (layout: LineLayout, loose: Loosened): readonly Visit[] => {
 
 /** Rough to the tab alone; by day the tab from the other end; then the skims, alone where the waste is gone. */
 const lineByNight = (layout: LineLayout, loose: Loosened): readonly Visit[] => {
-  const p = layout.laps[0]!;
+  const p = layout.laps[0];
   const { measures, after } = layout;
   const { length } = p.lap;
   const tab = length - after - loose.tab;
@@ -155,7 +156,7 @@ const straight = (from: Point, to: Point): Segment => ({ kind: 'line', from, to 
 const standAt = (layout: LineLayout, side: Side): Point => {
   const end = layout[side];
   if (end.kind === 'hole') return end.at;
-  const p = layout.laps[0]!;
+  const p = layout.laps[0];
   return placed(side === 'from' ? startFrame(p) : endFrame(p), 0, p.lap.offset + BESIDE);
 };
 
@@ -163,13 +164,13 @@ const standAt = (layout: LineLayout, side: Side): Point => {
 const BESIDE = 0.5;
 
 const startFrame = ({ lap }: PassLap): Frame => {
-  const first = lap.pieces[0]!.programmed!;
+  const first = certain(lap.pieces[0]?.programmed, 'a lap begins with what is programmed');
   const way = startDirection(first);
   return { at: first.from, along: way, aside: besides(way, lap.side) };
 };
 
 const endFrame = ({ lap }: PassLap): Frame => {
-  const last = lap.pieces.findLast((p) => p.programmed !== undefined)!.programmed!;
+  const last = certain(lap.pieces.findLast((p) => p.programmed !== undefined)?.programmed, 'a lap ends with what is programmed');
   const way = endDirection(last);
   return { at: last.to, along: way, aside: besides(way, lap.side) };
 };
@@ -195,10 +196,10 @@ export const slitVisits = (layout: SlitLayout): readonly Visit[] => {
   }
   const line = layout.path;
   const length = lineLength(line);
-  const lead = layout.from.kind === 'hole' ? plain(1, layout.from.at, line.segments[0]!.from, 'approach') : [];
-  const start = layout.from.kind === 'hole' ? layout.from.at : line.segments[0]!.from;
+  const lead = layout.from.kind === 'hole' ? plain(1, layout.from.at, line.segments[0].from, 'approach') : [];
+  const start = layout.from.kind === 'hole' ? layout.from.at : line.segments[0].from;
   const begun: DesignStep[] = [{ kind: 'thread', at: start }, { kind: 'condition', pass: 1 }, ...lead];
-  const out = layout.to.kind === 'hole' ? plain(1, line.segments.at(-1)!.to, layout.to.at, 'leave') : [];
+  const out = layout.to.kind === 'hole' ? plain(1, lastOf(line.segments).to, layout.to.at, 'leave') : [];
   if (loose === undefined)
     return [{ kind: attended ? 'whole' : 'rough', steps: [...begun, ...stretchOf(line, 0, length, 'contour'), ...out, cutWire] }];
   const tab = length - layout.after - loose.tab;
@@ -209,7 +210,7 @@ export const slitVisits = (layout: SlitLayout): readonly Visit[] => {
   const overlap = stretchOf(reverseChain(line), length - tab, length - tab + layout.overlap, 'overlap');
   const freeing: DesignStep[] = [
     secure(loose, false),
-    { kind: 'thread', at: line.segments.at(-1)!.to },
+    { kind: 'thread', at: lastOf(line.segments).to },
     { kind: 'condition', pass: 1 },
     ...back,
     ...overlap,

@@ -2,12 +2,14 @@
  * Sharp outside corners, and the way the wire goes round them: as the control does it, or out and back by a small loop in the waste,
  * so that the wire has straightened out before it comes to the next side.
  */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { distanceToSegment, endDirection, startDirection } from '../../geometry/measure.ts';
 import { type Lookup, segmentsNear } from '../../geometry/near/lookup.ts';
 import type { Arc, Line, Point } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { roundPairs } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
 
 export interface OutsideCorner {
@@ -22,8 +24,8 @@ const NOISE = 0.05;
 /** Contour counter-clockwise. */
 export const outsideCorners = (contour: Contour, kept: Kept): readonly OutsideCorner[] => {
   const away = kept === 'die' ? -1 : 1;
-  return contour.segments.flatMap((segment, i) => {
-    const turn = away * turnOf(endDirection(segment), startDirection(contour.segments[(i + 1) % contour.segments.length]!));
+  return roundPairs(contour.segments).flatMap(([segment, next]) => {
+    const turn = away * turnOf(endDirection(segment), startDirection(next));
     return turn > NOISE ? [{ at: segment.to, turn }] : [];
   });
 };

@@ -5,6 +5,7 @@
 
 import { from } from '../../geometry/frame.ts';
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import { beyondTab } from '../start/lead-lengths.ts';
 import type { Layout, Visit } from './contour-layout.ts';
 import type { DesignStep } from './design-step.ts';
@@ -61,7 +62,7 @@ interface End {
 /** From the hole to where compensation comes on: the hole itself when it stands square to the entry, else over the entry. */
 const wayToEntry = (layout: Layout): { readonly steps: DesignStep[]; readonly at: Point } => {
   const { hole, laps } = layout;
-  const entry = facing(laps[0]!, 0, 1);
+  const entry = facing(laps[0], 0, 1);
   const ahead = (hole.x - entry.at.x) * entry.aside.x + (hole.y - entry.at.y) * entry.aside.y;
   const over = stubAt(layout, 0);
   if (distanceBetween(hole, entry.at) - ahead < 1e-6 || distanceBetween(hole, over) < 0.05) return { steps: [], at: hole };
@@ -71,7 +72,7 @@ const wayToEntry = (layout: Layout): { readonly steps: DesignStep[]; readonly at
 /** Rough up to the tab and skims to and fro over the same stretch, turning round at both of its ends. */
 const holding = (layout: Layout): { readonly steps: DesignStep[]; readonly end: End } => {
   const { laps, tab } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const far = rough.lap.length - tab;
   const way = wayToEntry(layout);
   const roughing: DesignStep[] = [
@@ -97,7 +98,7 @@ const holding = (layout: Layout): { readonly steps: DesignStep[]; readonly end: 
 /** Rough over the tab from the side on which the wire stands, then the same skims over it, blended into what is finished. */
 const freeing = (layout: Layout, end: End): DesignStep[] => {
   const { laps, tab, measures } = layout;
-  const rough = laps[0]!;
+  const rough = laps[0];
   const way: Way = end.side === 'far' ? 1 : -1;
   const [start, finish] = way === 1 ? [-tab, 0] : [0, -tab];
   const reach = beyondTab(measures);
@@ -128,7 +129,7 @@ const finishing = (layout: Layout, { at, way }: { readonly at: Point; readonly w
   const { laps, tab, measures } = layout;
   const inner = (p: PassLap): number => beyondTab(measures) - advance(layout, p);
   const side = (p: PassLap, which: Way): number => (which === 1 ? inner(p) : -tab - inner(p));
-  const start: Standing = { at, meets: side(laps[1]!, turnedWay(way)), way };
+  const start: Standing = { at, meets: side(itemAt(laps, 1), turnedWay(way)), way };
   return toAndFro(layout, start, (p, _, way) => {
     const leaves = side(p, way);
     const [enter, leave] = way === 1 ? [-tab, 0] : [0, -tab];
@@ -145,4 +146,4 @@ const finishing = (layout: Layout, { at, way }: { readonly at: Point; readonly w
 };
 
 /** The head of a stub that the rough cut digs into the waste, square to the contour. */
-const stubAt = (layout: Layout, at: number): Point => from(facing(layout.laps[0]!, at, 1), 0, layout.lead + layout.measures.stub);
+const stubAt = (layout: Layout, at: number): Point => from(facing(layout.laps[0], at, 1), 0, layout.lead + layout.measures.stub);

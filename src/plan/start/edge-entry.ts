@@ -61,7 +61,7 @@ const isClear = (a: Point, b: Point, others: Lookup, need: number): boolean => {
 
 /** In the middle of what room there is, but not far in. */
 const placeInside = (spot: Spot, { clear, measures }: EdgeAsked): Point | undefined => {
-  const rough = measures.offsets[0]!;
+  const rough = measures.offsets[0];
   const room = touchingDisc(clear, spot.at, spot.aside, INSIDE).radius;
   const frame: Frame = spot;
   return room < rough + LEAST ? undefined : from(frame, 0, room);

@@ -1,10 +1,12 @@
 /** Spots on a contour where it might be begun: on straight or at least smooth stretches, with how far the next corners are. */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import { centroidOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { besides } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
+import { itemAt, roundPairs } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
 
 export interface Spot {
@@ -66,7 +68,7 @@ export const spotAtPlace = (
   { segment, share }: { readonly segment: number; readonly share: number },
 ): Spot => {
   const side = kept === 'die' ? 1 : -1;
-  const s = contour.segments[segment]!;
+  const s = itemAt(contour.segments, segment);
   return spotAt(s, segment, share, lengthOf(s), wallsOf(contour, side, tightest), side);
 };
 
@@ -121,8 +123,8 @@ const spotAt = (s: Segment, segment: number, share: number, length: number, wall
   along: tangentAt(s, share),
   aside: besides(tangentAt(s, share), side),
   straight: s.kind === 'line',
-  back: walls.back[segment]! + share * length,
-  ahead: walls.ahead[segment]! + (1 - share) * length,
+  back: itemAt(walls.back, segment) + share * length,
+  ahead: itemAt(walls.ahead, segment) + (1 - share) * length,
 });
 
 interface Walls {
@@ -134,8 +136,7 @@ interface Walls {
 const wallsOf = (contour: Contour, side: number, tightest: number): Walls => {
   const { segments } = contour;
   const count = segments.length;
-  const corner = segments.map((s, i) => {
-    const next = segments[(i + 1) % count]!;
+  const corner = roundPairs(segments).map(([s, next]) => {
     const u = endDirection(s);
     const v = startDirection(next);
     return Math.abs(turnBetween(u.x, u.y, v.x, v.y)) > CORNER || isTight(s, side, tightest) || isTight(next, side, tightest);
@@ -149,7 +150,7 @@ const wallsOf = (contour: Contour, side: number, tightest: number): Walls => {
       const joint = step === 1 ? (i - 1 + count) % count : i;
       if (corner[joint]) since = 0;
       reach[i] = since;
-      since += lengthOf(segments[i]!);
+      since += lengthOf(itemAt(segments, i));
     }
     return reach;
   };

@@ -54,7 +54,7 @@ const MOST_HOLES = 6;
 export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => {
   const { shape, clear, measures, question } = asked;
   const { loop, kept } = shape.first.loop;
-  const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0]!, height: question.height };
+  const rules: HoleRules = { diameter: question.startHole, roughOffset: measures.offsets[0], height: question.height };
   const { hole: own } = asked.hand ?? {};
   if (own !== undefined) return { kind: 'ranked', ranked: fromHand(own, asked, effort), unusable: [] };
   const usable = shape.first.holes.filter((h) => isUsable(h, clear, rules));

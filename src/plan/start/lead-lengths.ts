@@ -1,6 +1,7 @@
 /** Lengths that leads, overlaps and turnings are laid out with, from the offsets of the passes. All in mm. */
 
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
+import { lastOf, mapFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import { kerfOf } from '../rough-cut.ts';
 
 export interface Measures {
@@ -17,7 +18,7 @@ export interface Measures {
   /** Radius of programmed lead arcs that hardly leave the kerf of the rough cut. */
   readonly kerfLead: number;
   /** Per pass, from the wire centre to the wanted surface. */
-  readonly offsets: readonly number[];
+  readonly offsets: NonEmpty<number>;
   /** Width of the rough cut. */
   readonly kerf: number;
 }
@@ -28,12 +29,13 @@ export const ROOMY_LEAD = 1;
 /** Less room than this beside the rough cut, and the wire turns round within its kerf. */
 export const LEAST_ROOM = 0.08;
 
-export const measuresOf = (rows: readonly LadderRow[], diameter: number): Measures => {
-  const offsets = rows.map((r) => r.offset.value);
-  const rough = offsets[0]!;
+export const measuresOf = (rows: NonEmpty<LadderRow>, diameter: number): Measures => {
+  const offsets = mapFilled(rows, (r) => r.offset.value);
+  const [rough] = offsets;
   const skim = offsets[1] ?? rough;
   // A skim's sparks jump less far than the rough's, so its wire can be this much further out and still find no metal.
-  const slack = rows.length > 1 ? rows[0]!.gap.value - rows[1]!.gap.value : 0.01;
+  const [first, second] = rows;
+  const slack = second === undefined ? 0.01 : first.gap.value - second.gap.value;
   return {
     overlap: 0.3,
     blend: 0.3,
@@ -48,4 +50,4 @@ export const measuresOf = (rows: readonly LadderRow[], diameter: number): Measur
 
 /** Beyond each end of a part's tab, mm: there the skims of the tab begin and end, past where the others did by the blend. */
 export const beyondTab = ({ overlap, blend, kerfLead, offsets }: Measures): number =>
-  offsets.length === 1 ? overlap : blend + 2 * (kerfLead - offsets.at(-1)!);
+  offsets.length === 1 ? overlap : blend + 2 * (kerfLead - lastOf(offsets));

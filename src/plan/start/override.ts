@@ -230,9 +230,11 @@ export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
 export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly Finding[] => {
   const known = new Set(cut.map((c) => c.loop.id));
   return Object.keys(question.byHand ?? {})
-    .filter((id) => !known.has(id) && handOf(question, id) !== undefined)
-    .map((id) => {
-      const [first, ...rest] = setOf(handOf(question, id)!);
+    .filter((id) => !known.has(id))
+    .flatMap((id) => {
+      const hand = handOf(question, id);
+      if (hand === undefined) return [];
+      const [first, ...rest] = setOf(hand);
       const set = list([...(first === undefined ? [] : [beginning[first]]), ...rest.map((what) => words[what])]);
       return find(
         'by-hand-of-unknown-loop',

@@ -5,6 +5,7 @@ import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import { closestBetween } from '../../geometry/near/closest.ts';
 import { lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
 import { midpoint, type Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { contour as loopNamed } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -22,7 +23,7 @@ export const sharedHoles = (parts: readonly KeptLoop[], rules: HoleRules): Reado
   const most = 2 * LEAD;
   const pairs = pairsNear(parts, most)
     .flatMap(([i, j]) => {
-      const [a, b] = [parts[i]!.loop, parts[j]!.loop];
+      const [a, b] = [itemAt(parts, i).loop, itemAt(parts, j).loop];
       const near = a.parent === b.parent ? nearestPlace(a.contour, b.contour, most) : undefined;
       return near === undefined || near.width < least
         ? []

@@ -7,6 +7,7 @@ import { lengthOf, pointAt } from '../../geometry/measure.ts';
 import { closestBetweenChains } from '../../geometry/near/closest.ts';
 import { distanceIn, lookupOf } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
+import { itemAt, sideBySide } from '../../sequence/sequence.ts';
 import type { Surroundings } from '../same-shape.ts';
 import type { Candidate } from './entry.ts';
 import type { Measures } from './lead-lengths.ts';
@@ -52,7 +53,7 @@ const atHole = ({ around, candidate, measures, tab }: BreaksAsked): readonly num
 
 const atIslands = ({ around, candidate, measures }: BreaksAsked): readonly number[] => {
   const { contour } = around.loop.loop;
-  const thin = 2 * (measures.offsets[0]! + measures.kerf / 2) + LIGAMENT;
+  const thin = 2 * (measures.offsets[0] + measures.kerf / 2) + LIGAMENT;
   const near = around.inside.filter((k) => k.kept === 'punch' && closestBetweenChains(contour, k.loop.contour, 0).distance < thin);
   if (near.length === 0) return [];
   const islands = near.map((k) => lookupOf(k.loop.contour));
@@ -69,15 +70,15 @@ const along = (
   const lengths = segments.map(lengthOf);
   const before = (i: number): number => lengths.slice(0, i).reduce((sum, l) => sum + l, 0);
   const round = before(segments.length);
-  const entry = before(spot.segment) + spot.share * lengths[spot.segment]!;
+  const entry = before(spot.segment) + spot.share * itemAt(lengths, spot.segment);
   let told = 0;
-  return segments.flatMap((s, i) => {
+  return sideBySide(segments, lengths).flatMap(([s, length]) => {
     const start = told;
-    told += lengths[i]!;
-    const count = Math.max(1, Math.ceil(lengths[i]! / SPARSE));
+    told += length;
+    const count = Math.max(1, Math.ceil(length / SPARSE));
     return Array.from({ length: count }, (_, n) => {
       const share = (n + 0.5) / count;
-      return { at: pointAt(s, share), ahead: (start + share * lengths[i]! - entry + round) % round };
+      return { at: pointAt(s, share), ahead: (start + share * length - entry + round) % round };
     });
   });
 };

@@ -4,6 +4,7 @@ import { lengthOf } from '../../geometry/measure.ts';
 import { nearestTo } from '../../geometry/near/clearance-to.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
+import { itemAt, lastItem } from '../../sequence/sequence.ts';
 import type { GivenHole } from '../question.ts';
 import type { Spot } from './entry-places.ts';
 import type { Measures } from './lead-lengths.ts';
@@ -26,15 +27,15 @@ export const splitsSlug = (hole: GivenHole, spot: Spot, own: Lookup, measures: M
 /** The same places, mm forward from the entry by the shorter way round, so that those behind it are below 0. */
 export const placesCutThrough = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): readonly number[] => {
   const told = lengthsTo(own.segments);
-  const entry = told[spot.segment]! + spot.share * lengthOf(own.segments[spot.segment]!);
-  const round = told.at(-1)!;
-  const rough = measures.offsets[0]!;
+  const entry = itemAt(told, spot.segment) + spot.share * lengthOf(itemAt(own.segments, spot.segment));
+  const round = lastItem(told);
+  const rough = measures.offsets[0];
   const reach = rough + measures.kerf / 2 + LIGAMENT;
   const near = Math.max(AT_ENTRY, 0.9 * hole.diameter);
   return [...rim(hole, measures.kerf / 2), ...sides(hole, spot, measures.kerf / 2)].flatMap((p) => {
     const found = nearestTo(own, p);
     if (found.distance >= reach) return [];
-    const ahead = told[found.segment]! + found.share * lengthOf(own.segments[found.segment]!) - entry;
+    const ahead = itemAt(told, found.segment) + found.share * lengthOf(itemAt(own.segments, found.segment)) - entry;
     const nearest = ahead - Math.round(ahead / round) * round;
     return nearest > near || nearest < -0.35 * tab ? [nearest] : [];
   });
@@ -43,7 +44,7 @@ export const placesCutThrough = (hole: GivenHole, spot: Spot, own: Lookup, measu
 /** Length travelled to the start of each segment, and all round last. */
 const lengthsTo = (segments: readonly Segment[]): readonly number[] => {
   const told = [0];
-  for (const s of segments) told.push(told.at(-1)! + lengthOf(s));
+  for (const s of segments) told.push(lastItem(told) + lengthOf(s));
   return told;
 };
 

@@ -6,6 +6,7 @@ import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { cuttingMinuteCost } from '../../physics/wire/wire-use.ts';
 import type { Figure } from '../../quantity/figure.ts';
+import { firstItem, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { clause, count, fixed, list, name, type Part, quantity, term } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -22,7 +23,7 @@ import { passCount, passesFor } from './passes-for.ts';
 export interface WireWithPasses {
   readonly kind: 'passes';
   readonly wire: Wire;
-  readonly rows: readonly LadderRow[];
+  readonly rows: NonEmpty<LadderRow>;
   /** Minor money units for one mm of contour: machine and wire. */
   readonly cost: number;
   /** Minutes for one mm of contour. */
@@ -147,7 +148,7 @@ const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
 };
 
 /** Registers set by hand in place of those of the passes; as many as there are passes, or they were refused before. */
-const offsetsFor = (rows: readonly LadderRow[], { offsets = [] }: PlanQuestion, wire: Wire): OffsetRows =>
+const offsetsFor = (rows: NonEmpty<LadderRow>, { offsets = [] }: PlanQuestion, wire: Wire): OffsetRows =>
   offsets.length === rows.length ? withOffsets(rows, offsets, wire) : { rows, findings: [] };
 
 /** Machine and wire, minor money units per minute. */
@@ -165,7 +166,7 @@ const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]
 
 /** The one that fails on the drawing rather than on finish or size comes nearer; among those the finest wire. */
 const nearestOf = (judged: readonly WireTried[]): WireTried =>
-  judged.toSorted((a, b) => Number(b.kind === 'passes') - Number(a.kind === 'passes') || a.wire.diameter - b.wire.diameter)[0]!;
+  firstItem(judged.toSorted((a, b) => Number(b.kind === 'passes') - Number(a.kind === 'passes') || a.wire.diameter - b.wire.diameter));
 
 const chosenFinding = (
   chosen: WireWithPasses,

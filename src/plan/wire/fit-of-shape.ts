@@ -4,6 +4,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { firstItem, lastItem, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, mm, name, type Part, quantity } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -31,7 +32,7 @@ export interface Fit {
 /** Corners that leave less than this (mm) are not worth a word. */
 const WORTH_SAYING = 0.001;
 
-export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, question: PlanQuestion): Fit => {
+export const fitOf = (shape: Shape, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): Fit => {
   const { loop, kept } = shape.first.loop;
   const margin = marginOf(question);
   const opened: Contour[] = [];
@@ -42,12 +43,13 @@ export const fitOf = (shape: Shape, rows: readonly LadderRow[], wire: Wire, ques
       return tooNarrow(shape, row.offset.value + margin, wire, outcome.kind === 'parts' ? outcome.contours : [], question);
     opened.push(outcome.contour);
   }
-  const rough = roundedCorners(loop.contour, opened[0]!, rows[0]!.offset.value + margin, kept);
+  const [first, last] = [firstItem(opened), lastItem(opened)];
+  const rough = roundedCorners(loop.contour, first, rows[0].offset.value + margin, kept);
   const lost = rough.find((c) => c.swallowed && c.left > question.tolerance);
-  if (lost !== undefined) return tooNarrow(shape, lost.radius, wire, [opened.at(-1)!], question, lost);
-  const radius = rows.at(-1)!.offset.value + margin;
-  const corners = roundedCorners(loop.contour, opened.at(-1)!, radius, kept);
-  const comesOut = [opened.at(-1)!];
+  if (lost !== undefined) return tooNarrow(shape, lost.radius, wire, [last], question, lost);
+  const radius = lastOf(rows).offset.value + margin;
+  const corners = roundedCorners(loop.contour, last, radius, kept);
+  const comesOut = [last];
   const tight = corners.filter((c) => radius > question.insideCorner + 1e-9 && c.left > question.tolerance);
   if (tight.length === 0) return { opened, comesOut, corners, findings: cornerNotes(shape, corners, wire) };
   return {
@@ -87,7 +89,7 @@ const tooNarrow = (
   const { loop, kept } = shape.first.loop;
   const needed = 2 * distance;
   const place = narrowestPlace(loop.contour, kept, needed * 1.0001);
-  const at = place?.at ?? lost?.at ?? loop.contour.segments[0]!.from;
+  const at = place?.at ?? lost?.at ?? loop.contour.segments[0].from;
   const wide = place === undefined ? words.narrower(needed) : words.wide(place.width);
   const widen = mm(Math.ceil(needed * 100) / 100, fixed(2));
   const finding = find(

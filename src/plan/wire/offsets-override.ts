@@ -7,6 +7,7 @@ import { wireLeaf } from '../../physics/wire/wire-leaves.ts';
 import { deviationOf, type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
+import { itemAt, lastItem, lastOf, mapFilled, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, name, type Part, quantities, quantity, term, um } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -14,7 +15,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 
 export interface OffsetRows {
-  readonly rows: readonly LadderRow[];
+  readonly rows: NonEmpty<LadderRow>;
   /** mm by which the last register is off what was expected: the finished face is off the drawing by as much. None where it is not. */
   readonly shift?: Figure;
   readonly findings: readonly Finding[];
@@ -24,16 +25,16 @@ export interface OffsetRows {
 const SAME = 1e-9;
 
 /** As many offsets as rows. */
-export const withOffsets = (rows: readonly LadderRow[], offsets: readonly number[], wire: Wire): OffsetRows => {
+export const withOffsets = (rows: NonEmpty<LadderRow>, offsets: readonly number[], wire: Wire): OffsetRows => {
   const low = offsets.findIndex((o) => o <= wire.diameter / 2);
-  if (low >= 0) return { rows, findings: [belowWire(low, offsets[low]!, wire)] };
+  if (low >= 0) return { rows, findings: [belowWire(low, itemAt(offsets, low), wire)] };
   const d = wireLeaf(wire, 'diameter');
-  const set = rows.map((row, i) => rowWith(row, offsets[i]!, i === rows.length - 1, d));
-  const last = rows.at(-1)!;
-  const shift = Math.abs(offsets.at(-1)! - last.offset.value);
+  const set = mapFilled(rows, (row, i) => rowWith(row, itemAt(offsets, i), i === rows.length - 1, d));
+  const last = lastOf(rows);
+  const shift = Math.abs(lastItem(offsets) - last.offset.value);
   return {
     rows: set,
-    ...(shift <= SAME ? {} : { shift: apply(faceShift, { offset: set.at(-1)!.offset, expected: last.offset }, { key: 'offset.shift' }) }),
+    ...(shift <= SAME ? {} : { shift: apply(faceShift, { offset: lastOf(set).offset, expected: last.offset }, { key: 'offset.shift' }) }),
     findings: [...farFindings(rows, offsets), ...idleFindings(offsets)],
   };
 };
@@ -81,15 +82,15 @@ const belowWire = (i: number, offset: number, wire: Wire): Finding =>
 /** mm that nobody needs to be told of. */
 const UNSEEN = 0.002;
 
-const farFindings = (rows: readonly LadderRow[], offsets: readonly number[]): readonly Finding[] =>
+const farFindings = (rows: NonEmpty<LadderRow>, offsets: readonly number[]): readonly Finding[] =>
   rows.flatMap(({ offset: expected }, i) => {
-    const off = offsets[i]! - expected.value;
+    const off = itemAt(offsets, i) - expected.value;
     if (Math.abs(off) <= Math.max(UNSEEN, 2 * deviationOf(expected))) return [];
     const so = i === rows.length - 1 ? (off > 0 ? words.stays : words.missing) : off > 0 ? words.more : words.less;
     return [
       find(
         'offset-far',
-        say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(offsets[i]!, 'mm') }} by hand, where ${{ expected: withDeviation(expected) }} is expected: ${{ so: so(1000 * Math.abs(off)) }}.`,
+        say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(itemAt(offsets, i), 'mm') }} by hand, where ${{ expected: withDeviation(expected) }} is expected: ${{ so: so(1000 * Math.abs(off)) }}.`,
         {
           place: place(i),
           remedy: remedy(say`Keep it if a trial cut said so; else leave ${{ field: term('offsets') }} out.`, { field: 'offsets' }),

@@ -7,6 +7,7 @@ import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { firstItem, lastItem, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { contour, name, quantity, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -26,7 +27,7 @@ export interface LineFit {
 }
 
 /** A slit is as wide as its kerf, so every wire fits. */
-export const fitOfLine = (line: WantedLine, rows: readonly LadderRow[], wire: Wire, question: PlanQuestion): LineFit => {
+export const fitOfLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): LineFit => {
   if (line.kept === 'slit') return { findings: [] };
   const margin = marginOf(question);
   const opened: Path[] = [];
@@ -36,10 +37,10 @@ export const fitOfLine = (line: WantedLine, rows: readonly LadderRow[], wire: Wi
     if (outcome.kind === 'parts') return lost(line, wire, 2 * (row.offset.value + margin), outcome.at);
     opened.push(outcome.path);
   }
-  const [rough, last] = [opened[0]!, opened.at(-1)!];
-  const swallowed = worstLeft(line, rough, rows[0]!.offset.value + margin).find((l) => l.left > l.round + question.tolerance);
-  if (swallowed !== undefined) return lost(line, wire, 2 * (rows[0]!.offset.value + margin), swallowed.at);
-  const radius = rows.at(-1)!.offset.value + margin;
+  const [rough, last] = [firstItem(opened), lastItem(opened)];
+  const swallowed = worstLeft(line, rough, rows[0].offset.value + margin).find((l) => l.left > l.round + question.tolerance);
+  if (swallowed !== undefined) return lost(line, wire, 2 * (rows[0].offset.value + margin), swallowed.at);
+  const radius = lastOf(rows).offset.value + margin;
   return cornersJudged(line, worstLeft(line, last, radius), radius, wire, question);
 };
 

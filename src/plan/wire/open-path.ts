@@ -1,9 +1,11 @@
 /** What a wire that keeps a given distance leaves of an open line: inside corners rounded; none where it cannot follow all of it. */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import { type Path, path } from '../../geometry/contour.ts';
 import { endDirection, startDirection } from '../../geometry/measure.ts';
 import { offsetPath } from '../../geometry/offset/offset-path.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
+import { itemAt, lastOf } from '../../sequence/sequence.ts';
 import type { NotFollowed } from './not-followed.ts';
 
 export type OpenedPath =
@@ -22,14 +24,14 @@ const SAME = 1e-6;
  */
 export const openedPath = (line: Path, side: 1 | -1, distance: number): OpenedPath => {
   const outcome = offsetPath(line, side * distance);
-  const [first, last] = [line.segments[0]!, line.segments.at(-1)!];
-  if (outcome.kind === 'self-crossing') return { kind: 'unsound', why: 'crosses or touches itself', at: outcome.places[0]!.at };
+  const [first, last] = [line.segments[0], lastOf(line.segments)];
+  if (outcome.kind === 'self-crossing') return { kind: 'unsound', why: 'crosses or touches itself', at: outcome.places[0].at };
   if (outcome.kind === 'unsound') return { kind: 'unsound', why: outcome.what, at: outcome.at };
   const only = outcome.kind === 'offset' && outcome.paths.length === 1 ? outcome.paths[0] : undefined;
   if (only === undefined) return { kind: 'parts', at: first.from };
   const [start, end] = [beside(first.from, startDirection(first), side * distance), beside(last.to, endDirection(last), side * distance)];
-  if (distanceBetween(only.segments[0]!.from, start) > SAME) return { kind: 'parts', at: first.from };
-  if (distanceBetween(only.segments.at(-1)!.to, end) > SAME) return { kind: 'parts', at: last.to };
+  if (distanceBetween(only.segments[0].from, start) > SAME) return { kind: 'parts', at: first.from };
+  if (distanceBetween(lastOf(only.segments).to, end) > SAME) return { kind: 'parts', at: last.to };
   return { kind: 'whole', path: back(only, side, distance) };
 };
 
@@ -46,7 +48,7 @@ const back = (centre: Path, side: 1 | -1, distance: number): Path => {
     const before = segments.at(-1);
     if (before !== undefined) {
       const joint = c.from;
-      const turn = turnAt(pieces[i - 1]!.centre, c);
+      const turn = turnAt(itemAt(pieces, i - 1).centre, c);
       if (side * turn > 0 && distanceBetween(before.to, moved.from) > SAME)
         segments.push({ kind: 'arc', from: before.to, to: moved.from, centre: joint, radius: distance, sweep: turn });
     }

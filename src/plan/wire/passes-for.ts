@@ -3,6 +3,7 @@
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { type LadderRow, ladderRows } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
+import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, limit, mm, name, quantity, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
@@ -17,7 +18,7 @@ import { shopPasses } from './shop-passes.ts';
 export type Passed =
   | {
       readonly kind: 'passes';
-      readonly rows: readonly LadderRow[];
+      readonly rows: NonEmpty<LadderRow>;
       /** For one mm of contour, all passes together. */
       readonly minutes: number;
       /** Set where they do not reach what is asked: Ra or deviation against it, the worse, above 1. */
@@ -92,8 +93,8 @@ const tooMany = (passes: number, most: number): Finding =>
     },
   );
 
-const shortFinding = (rows: readonly LadderRow[], conditions: CutConditions, question: PlanQuestion): Finding => {
-  const last = rows.at(-1)!;
+const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, question: PlanQuestion): Finding => {
+  const last = lastOf(rows);
   const within = deviationNow(conditions, last.formError.value, last.gap.value);
   const free = findLadder(conditions, question);
   const planned = free.kind === 'found' ? words.wouldReach(free.energies.length) : undefined;

@@ -1,10 +1,12 @@
 /** Inside corners that the wire rounds: found by holding the opened contour against the wanted one. */
+
 import { turnBetween } from '../../geometry/angle.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { endDirection, pointAt, startDirection } from '../../geometry/measure.ts';
 import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
 
 /** One place where what comes out is rounder than the drawing. */
@@ -49,7 +51,7 @@ const isFillet = (segment: Segment, radius: number, sense: number): boolean =>
 /** Wanted segment on which the next opened segment lies that is no fillet. */
 const neighbour = (home: readonly number[], i: number, step: 1 | -1): number | undefined => {
   for (let n = 1; n < home.length; n += 1) {
-    const h = home[(i + step * n + home.length * n) % home.length]!;
+    const h = itemAt(home, (i + step * n + home.length * n) % home.length);
     if (h >= 0) return h;
   }
   return undefined;
@@ -73,8 +75,8 @@ const cornerOf = (wanted: Contour, run: Run, fillet: Arc, sense: number): Rounde
     if (beyond > left) [left, at] = [beyond, p];
   };
   for (let n = 0; n < steps; n += 1) {
-    const here = wanted.segments[(run.before + n) % count]!;
-    const next = wanted.segments[(run.before + n + 1) % count]!;
+    const here = itemAt(wanted.segments, (run.before + n) % count);
+    const next = itemAt(wanted.segments, (run.before + n + 1) % count);
     const turn = turnOf(here, next) * sense;
     seen(here.to);
     if (turn > NOISE) sharpest = 0;

@@ -3,12 +3,13 @@
 import type { CutConditions } from '../../physics/cut/conditions.ts';
 import type { LadderRow } from '../../physics/cut/pass-rows.ts';
 import { fittingTables, type PassTable, tableRows } from '../../physics/cut/pass-table.ts';
+import type { NonEmpty } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
 import { deviationNow } from './deviation-of-passes.ts';
 import type { LadderAsked } from './find-ladder.ts';
 
 export interface ShopPasses {
-  readonly rows: readonly LadderRow[];
+  readonly rows: NonEmpty<LadderRow>;
   /** For one mm of contour, all passes together. */
   readonly minutes: number;
 }
