@@ -13,6 +13,7 @@ const PLANTED: readonly (readonly [path: string, text: string])[] = [
   ['src/quantity/planted.ts', "import { x } from '../text/print/figure.ts';"],
   ['src/proof/planted.ts', "import type { X } from '../plan/plan.ts';"],
   ['src/proof/sweep/planted.ts', "import { x } from '../../geometry/offset/offset.ts';"],
+  ['src/proof/sweep/planted.ts', "import { x } from '../../geometry/near/lookup.ts';"],
   ['src/proof/prove/planted.ts', "import { x } from '../../nc/write/write.ts';"],
   ['src/proof/sweep/planted.ts', "import type { X } from '../prove/judge.ts';"],
   ['src/nc/read/planted.ts', "export { x } from '../write/write.ts';"],

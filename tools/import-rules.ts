@@ -163,9 +163,9 @@ export const RULES: readonly Rule[] = [
 
   {
     folder: 'src/proof',
-    may: ['src/text', 'src/geometry', 'src/geometry/near', 'src/nc/dialect', 'src/nc/read'],
+    may: ['src/text', 'src/geometry', 'src/nc/dialect', 'src/nc/read'],
     packages: ['clipper2-ts', 'flatbush'],
-    why: 'it sweeps, it never offsets, and it trusts nobody',
+    why: 'it sweeps, it never offsets, it looks places up by itself, and it trusts nobody',
   },
   { folder: 'src/proof/sweep', may: [], why: 'cutting in the computer comes before anything is judged' },
   { folder: 'src/proof/prove', may: ['src/proof/sweep'], why: 'the door of the proof: it judges what was swept' },

@@ -1,12 +1,12 @@
 /** Where the wire is threaded: each such place must be empty, a hole, a kerf, or outside the block. */
 
-import { contains } from '../../geometry/near/inside.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { mm, placeAsWords, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { blockName } from '../block-name.ts';
+import { drawnLine, turnsRound } from '../drawn-line.ts';
 import { find } from '../findings.ts';
 import type { ProofQuestion, Reason } from '../proof.ts';
 import { isWithin } from '../sweep/outline.ts';
@@ -44,9 +44,10 @@ const MOST = 20;
  */
 export const startReasons = (evidence: Evidence): readonly Reason[] => {
   const { trace, proven, question } = evidence;
+  const block = drawnLine(question.block);
   return proven
     .flatMap(({ group, outcome }) => {
-      const inBlock = (c: number): boolean => group.atEdge || contains(question.block, threadedAt(trace, c), 0) === 'inside';
+      const inBlock = (c: number): boolean => group.atEdge || turnsRound(block, threadedAt(trace, c)) !== 0;
       return outcome.starts.flatMap((s) => (s.inMetal ? [itemAt(group.cuts, s.cut)] : [])).filter(inBlock);
     })
     .sort((a, b) => a - b)

@@ -6,12 +6,9 @@ import type { Path64 } from 'clipper2-ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { lengthOf, pointAt } from '../../geometry/measure.ts';
-import { distanceTo } from '../../geometry/near/distance.ts';
-import { windingIn } from '../../geometry/near/inside.ts';
-import type { Lookup } from '../../geometry/near/lookup.ts';
-import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { firstItem, itemAt, sideBySide } from '../../sequence/sequence.ts';
+import { type DrawnLine, distanceFrom, drawnLine, turnsRound } from '../drawn-line.ts';
 import { type Profile, type ProfilePlace, packed } from '../profile.ts';
 import type { Deviation } from '../proof.ts';
 import type { Edges } from './edges.ts';
@@ -49,7 +46,7 @@ export interface ContourMeasure {
 interface Measured {
   readonly contour: Contour;
   readonly kept: 'die' | 'punch';
-  readonly lookup: Lookup;
+  readonly line: DrawnLine;
 }
 
 export interface Measures {
@@ -61,7 +58,7 @@ export interface Measures {
 /** Measures every wanted contour and open line of the work against the metal that is left. */
 export const measuresOf = (work: GroupWork, release: Release): Measures => {
   const edges = edgesOf(release.empty);
-  const measured = work.wanted.map((w) => ({ ...w, lookup: lookupOf(w.contour) }));
+  const measured = work.wanted.map((w) => ({ ...w, line: drawnLine(w.contour) }));
   const back = backwards(work, release, edges, measured);
   const inMouth = inSlit(work);
   return {
@@ -150,19 +147,19 @@ const backwards = (work: GroupWork, release: Release, edges: Edges, measured: re
   const found: (Off & { wanted: number; surface: boolean })[] = [];
   const open: Vertex[][] = work.open.map(() => []);
   if (measured.length + open.length === 0) return { contours: found, open };
-  const lines = work.open.map((o) => lookupOf(o.path));
+  const lines = work.open.map((o) => drawnLine(o.path));
   const bounded = release.empty.map((loop) => boundedKind(work, release, loop));
   const notByWire = untouched(work);
   for (const { at, loop, mouth } of placesOnEdge(edges, work)) {
     let wanted = 0;
     let distance = Infinity;
     measured.forEach((m, i) => {
-      const d = nearestIn(m.lookup, at).distance;
+      const d = distanceFrom(m.line, at);
       if (d < distance) [wanted, distance] = [i, d];
     });
     let line = -1;
     lines.forEach((l, i) => {
-      const d = nearestIn(l, at).distance;
+      const d = distanceFrom(l, at);
       if (d < distance) [line, distance] = [i, d];
     });
     const isMouth = mouth && line >= 0;
@@ -172,7 +169,7 @@ const backwards = (work: GroupWork, release: Release, edges: Edges, measured: re
       continue;
     }
     const m = itemAt(measured, wanted);
-    const keptSide = (windingIn(m.lookup, at) !== 0) === (m.kept === 'punch');
+    const keptSide = (turnsRound(m.line, at) !== 0) === (m.kept === 'punch');
     found.push({ at, from: 'metal', amount: keptSide ? -distance : distance, wanted, surface: bounded[loop] === m.kept });
   }
   return { contours: found, open };
@@ -189,7 +186,8 @@ const placesOnEdge = function* (
   edges: Edges,
   { block }: GroupWork,
 ): Iterable<{ readonly at: Point; readonly loop: number; readonly mouth: boolean }> {
-  const onBlock = (e: number): boolean => block !== undefined && distanceTo(block, edges.at(e)) < 1e-3;
+  const edge = block && drawnLine(block);
+  const onBlock = (e: number): boolean => edge !== undefined && distanceFrom(edge, edges.at(e)) < 1e-3;
   const before = new Int32Array(block === undefined ? 0 : edges.count);
   if (block !== undefined) for (let e = 0; e < edges.count; e += 1) before[itemAt(edges.next, e)] = e;
   for (let e = 0; e < edges.count; e += 1) {
@@ -211,10 +209,11 @@ const boundedKind = (work: GroupWork, release: Release, loop: Path64): 'die' | '
 
 const untouched = (work: GroupWork): ((at: Point) => boolean) => {
   const box = work.block === undefined ? undefined : boundsOfChain(work.block);
+  const edge = work.block && drawnLine(work.block);
   return (at) =>
     work.holes.some((h) => Math.abs(Math.hypot(at.x - h.at.x, at.y - h.at.y) - h.diameter / 2) < 1e-3) ||
     (box !== undefined && (at.x < box.minX || at.y < box.minY || at.x > box.maxX || at.y > box.maxY)) ||
-    (work.block !== undefined && distanceTo(work.block, at) < 1e-3);
+    (edge !== undefined && distanceFrom(edge, at) < 1e-3);
 };
 
 /**

@@ -1,10 +1,10 @@
 /** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
 
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
-import { windingOf } from '../../geometry/near/inside.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { firstFrom, itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire } from '../../text/stop-purpose.ts';
+import { drawnLine, turnsRound } from '../drawn-line.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
@@ -143,7 +143,7 @@ export const innermostAround = (at: Point, question: ProofQuestion): number | un
   let found: { index: number; area: number } | undefined;
   question.wanted.forEach(({ contour }, index) => {
     const b = boundsOfChain(contour);
-    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || windingOf(contour, at) === 0) return;
+    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || turnsRound(drawnLine(contour), at) === 0) return;
     const area = Math.abs(areaOf(contour));
     if (found === undefined || area < found.area) found = { index, area };
   });

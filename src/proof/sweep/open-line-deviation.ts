@@ -7,10 +7,9 @@ import { turnBetween } from '../../geometry/angle.ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { Path } from '../../geometry/contour.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../../geometry/measure.ts';
-import { windingOf } from '../../geometry/near/inside.ts';
-import { type Lookup, lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt } from '../../sequence/sequence.ts';
+import { type DrawnLine, distanceFrom, drawnLine, nearestPlace, turnsRound } from '../drawn-line.ts';
 import type { Deviation, WantedOpen } from '../proof.ts';
 import type { Edges } from './edges.ts';
 import type { GroupWork } from './group-alone.ts';
@@ -56,8 +55,9 @@ export const measureOpen = (
   let [length, standing, run] = [0, 0, 0];
   let middle: Point = leftMost.at;
   let longest = 0;
+  const block = work.block && drawnLine(work.block);
   for (const { at, step } of placesAlong(line.path)) {
-    if (work.block !== undefined && windingOf(work.block, at) === 0) continue;
+    if (block !== undefined && turnsRound(block, at) === 0) continue;
     length += step;
     const into = edges.distance(at.x, at.y);
     const amount = line.kept === 'slit' ? Math.max(0, into + halfKerf) : into;
@@ -90,10 +90,10 @@ const placesAlong = function* (path: Path): Iterable<{ readonly at: Point; reado
 
 /** Metal's edges that lie where metal must stay: beside the kept side, or further from a slit than its kerf reaches. */
 const gougesBeside = ({ path, kept }: OpenLine, vertices: readonly Vertex[], halfKerf: number): readonly Deviation[] => {
-  const lookup = lookupOf(path);
+  const drawn = drawnLine(path);
   return vertices.flatMap(({ at, isMouth }) => {
-    const off = isMouth ? offCourse(path, lookup, at) : nearestIn(lookup, at).distance;
-    const depth = kept === 'slit' ? off - halfKerf : beyondKept(path, lookup, at, kept);
+    const off = isMouth ? offCourse(path, drawn, at) : distanceFrom(drawn, at);
+    const depth = kept === 'slit' ? off - halfKerf : beyondKept(path, drawn, at, kept);
     return depth > RESOLUTION ? [{ at, amount: -depth }] : [];
   });
 };
@@ -102,8 +102,8 @@ const gougesBeside = ({ path, kept }: OpenLine, vertices: readonly Vertex[], hal
  * mm by which a place lies on the kept side; before the line's start and behind its end that is told from its tangent there, along
  * which the wire comes and goes.
  */
-const beyondKept = (path: Path, lookup: Lookup, p: Point, kept: 'left' | 'right'): number => {
-  const { segment, share, at, distance } = nearestIn(lookup, p);
+const beyondKept = (path: Path, drawn: DrawnLine, p: Point, kept: 'left' | 'right'): number => {
+  const { segment, share, at, distance } = nearestPlace(drawn, p);
   const side = kept === 'left' ? 1 : -1;
   const along = tangentAt(itemAt(path.segments, segment), share);
   const across = (along.x * (p.y - at.y) - along.y * (p.x - at.x)) * side;
@@ -118,8 +118,8 @@ const beyondKept = (path: Path, lookup: Lookup, p: Point, kept: 'left' | 'right'
 };
 
 /** mm from the line; before its start and behind its end from its tangent there. */
-const offCourse = (path: Path, lookup: Lookup, p: Point): number => {
-  const { segment, share, at, distance } = nearestIn(lookup, p);
+const offCourse = (path: Path, drawn: DrawnLine, p: Point): number => {
+  const { segment, share, at, distance } = nearestPlace(drawn, p);
   const atEnd = (segment === 0 && share <= AT_JOINT) || (segment === path.segments.length - 1 && share >= 1 - AT_JOINT);
   if (!atEnd) return distance;
   const along = tangentAt(itemAt(path.segments, segment), share);
@@ -195,18 +195,18 @@ const roundAt = (corner: Point, inward: Point, half: number, radius: number): Ro
 export const inSlit = (work: GroupWork): ((at: Point, but?: OpenLine) => boolean) => {
   const slits = work.open
     .filter((o) => o.kept === 'slit')
-    .map((line) => ({ line, lookup: lookupOf(line.path), box: boundsOfChain(line.path) }));
+    .map((line) => ({ line, drawn: drawnLine(line.path), box: boundsOfChain(line.path) }));
   if (slits.length === 0) return () => false;
   const reach = halfKerfOf(work) + Math.max(work.tolerance, 2 * RESOLUTION);
   return (at, but) =>
     slits.some(
-      ({ line, lookup, box }) =>
+      ({ line, drawn, box }) =>
         line !== but &&
         at.x > box.minX - reach &&
         at.x < box.maxX + reach &&
         at.y > box.minY - reach &&
         at.y < box.maxY + reach &&
-        nearestIn(lookup, at).distance <= reach,
+        distanceFrom(drawn, at) <= reach,
     );
 };
 

@@ -3,9 +3,9 @@
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../../geometry/area.ts';
 import { boundsOf } from '../../geometry/measure.ts';
-import { windingOf } from '../../geometry/near/inside.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
+import { drawnLine, turnsRound } from '../drawn-line.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import type { GroupWork } from './group-alone.ts';
@@ -165,7 +165,7 @@ const isPart = (work: GroupWork, inside: number | undefined): boolean =>
 const innermost = (work: GroupWork, at: Point): number | undefined => {
   let found: { index: number; area: number } | undefined;
   work.wanted.forEach(({ contour }, index) => {
-    if (windingOf(contour, at) === 0) return;
+    if (turnsRound(drawnLine(contour), at) === 0) return;
     const area = Math.abs(areaOf(contour));
     if (found === undefined || area < found.area) found = { index, area };
   });
