@@ -15,6 +15,7 @@ import type { Proof, ProofQuestion } from '../src/proof/proof.ts';
 import { proveProgram } from '../src/proof/prove/prove.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { asked, inControl, inPath } from './planned.ts';
+import { there } from './there.ts';
 
 const faults = (proof: Proof): readonly string[] =>
   proof.findings.filter((f) => f.severity !== 'note').map((f) => `${f.code}: ${sentenceOf(f)}`);
@@ -120,7 +121,7 @@ describe('stars and crooked shapes', () => {
         const plan = planCut(question);
         if (plan.kind === 'refused') {
           const known = ['no-way-in-from-edge', 'hole-does-not-fit', 'no-room-for-lead', 'slot-too-narrow', 'corner-too-tight'];
-          expect(known).toContain(plan.findings.find((f) => f.severity === 'refusal')!.code);
+          expect(known).toContain(there(plan.findings.find((f) => f.severity === 'refusal')).code);
           return;
         }
         const proof = proveProgram(asked(question, inControl));
@@ -154,26 +155,26 @@ describe('open lines', () => {
   });
 
   it('come after the openings of the block, and before a part they lie in', () => {
-    const order = (name: string): readonly string[] => planned(KINDS.find(([n]) => n === name)![1]).order;
+    const order = (name: string): readonly string[] => planned(there(KINDS.find(([n]) => n === name))[1]).order;
     expect(order('openings, then the block parted').at(-1)).toBe('C1');
     expect(order('a slit in a part, to its opening')).toEqual(['L2', 'C1', 'L1']);
   });
 
   it('tell which piece comes off, how heavy it is, and warn where it is the kept one', () => {
     const told = (kept: WantedLine['kept']) => planned(cutLine(kept, polyline([0, 20], [100, 20])));
-    const { piece } = told('left').openCuts![0]!;
+    const { piece } = there(there(told('left').openCuts)[0]);
     const proof = proveProgram(asked(cutLine('left', polyline([0, 20], [100, 20])), inControl));
-    expect([piece!.role, Math.abs(piece!.area - proof.loose[0]!.area)]).toEqual(['waste', expect.closeTo(0, 0)]);
-    expect(piece!.mass.value).toBeCloseTo(proof.loose[0]!.mass, 3);
+    expect([there(piece).role, Math.abs(there(piece).area - there(proof.loose[0]).area)]).toEqual(['waste', expect.closeTo(0, 0)]);
+    expect(there(piece).mass.value).toBeCloseTo(there(proof.loose[0]).mass, 3);
     const codes = (kept: WantedLine['kept']): readonly string[] => told(kept).findings.map((f) => f.code);
     expect([codes('left').includes('kept-side-comes-off'), codes('right').includes('kept-side-comes-off')]).toEqual([false, true]);
     expect(codes('slit')).not.toContain('kept-side-comes-off');
   });
 
   it('take the openings out of the mass of the piece', () => {
-    const question = KINDS.find(([n]) => n === 'openings, then the block parted')![1];
+    const question = there(KINDS.find(([n]) => n === 'openings, then the block parted'))[1];
     const proof = proveProgram(asked(question, inControl));
-    expect(planned(question).openCuts![0]!.piece!.area).toBeCloseTo(proof.loose.at(-1)!.area, 0);
+    expect(there(there(there(planned(question).openCuts)[0]).piece).area).toBeCloseTo(there(proof.loose.at(-1)).area, 0);
   });
 
   it('that the wire cannot follow are refused with the place', () => {
@@ -188,7 +189,7 @@ describe('open lines', () => {
 
   it('begin at a hole that is there', () => {
     const hole = { at: { x: 60, y: 16 }, diameter: 3 };
-    const { to } = planned(cutLine('left', polyline([0, 20], [60, 20]), { holes: [hole] })).openCuts![0]!;
+    const { to } = there(there(planned(cutLine('left', polyline([0, 20], [60, 20]), { holes: [hole] })).openCuts)[0]);
     expect(to).toEqual({ kind: 'hole', ...hole, origin: 'drawing' });
   });
 });
@@ -231,7 +232,7 @@ describe('faults put into the program of an open line', () => {
   });
 
   it('are told apart from a change that does nothing: the waste cut a little deeper', () => {
-    const rough = along[0]!;
+    const rough = there(along[0]);
     const proof = changed(straight(), (text, i) => (i === rough ? text.replace(/Y20\.?/, 'Y19.95') : text));
     expect([proof.verdict, faults(proof)]).toEqual(['proven', []]);
   });
@@ -239,10 +240,13 @@ describe('faults put into the program of an open line', () => {
   it('are caught when a slit runs on too far, and when a lead is not the one that was told', () => {
     const slit = asked(cutLine('slit', polyline([0, 20], [50, 20])), inControl);
     expect(changed(slit, (text) => text.replace(/X50\.? Y20/, 'X50.5 Y20')).verdict).toBe('not proven');
-    const [, opening] = KINDS.find(([name]) => name === 'an opening from the edge')!;
+    const [, opening] = there(KINDS.find(([name]) => name === 'an opening from the edge'));
     const question = asked(opening, inControl);
     expect(proveProgram({ ...question, wantedOpen: [] }).verdict).toBe('not proven');
-    const other = question.wantedOpen!.map((o) => ({ ...o, path: path(o.path.segments.map((s) => line(shifted(s.from), shifted(s.to)))) }));
+    const other = there(question.wantedOpen).map((o) => ({
+      ...o,
+      path: path(o.path.segments.map((s) => line(shifted(s.from), shifted(s.to)))),
+    }));
     expect(proveProgram({ ...question, wantedOpen: other }).verdict).toBe('not proven');
   });
 });

@@ -16,6 +16,7 @@ import { proveAgain } from '../src/job/pipeline/prove-again.ts';
 import type { JobFacts } from '../src/result/facts.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { asciiDxf, type Tag } from './dxf-writer.ts';
+import { there } from './there.ts';
 
 const example: JobRun = jobRun('examples/die-plate/die-plate.job.json', {}, '2026-11-25');
 
@@ -80,7 +81,7 @@ describe('a job with an open line', () => {
       false,
       false,
     ]);
-    expect(program(facts).proof.open!.map((o) => [o.chain, o.state])).toEqual([
+    expect(there(program(facts).proof.open).map((o) => [o.chain, o.state])).toEqual([
       ['C1', 'right'],
       ['lead 1', 'right'],
     ]);
@@ -103,11 +104,11 @@ describe('a job with an open line', () => {
 
   it('has clamps, line and lead in the picture and the tables of the set-up sheet', () => {
     const without = run(stepped, { ...JOB, clamps: [] }).facts;
-    const boxes = (f: JobFacts): number => planPicture(f)!.strokes.filter((s) => s.fill === 0.75).length;
+    const boxes = (f: JobFacts): number => there(planPicture(f)).strokes.filter((s) => s.fill === 0.75).length;
     expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
-    expect(planPicture(facts)!.labels.map((l) => l.text)).toContain('C1');
+    expect(there(planPicture(facts)).labels.map((l) => l.text)).toContain('C1');
     expect(JSON.stringify(setupSheet(facts, { cut: cut(facts), program: program(facts) }))).toContain('Grey crossed box: clamp.');
-    expect(openTable(cut(facts).plan.openCuts!).rows[0]).toEqual(
+    expect(openTable(there(cut(facts).plan.openCuts)).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
     );
     expect(holeTable(cut(facts).contours).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
@@ -132,7 +133,7 @@ describe('a job with an open line', () => {
 
   it('may be all there is in the drawing', () => {
     const only = run(drawing(lineTags(0, 0, 40, 0), lineTags(40, 0, 40, 10), lineTags(40, 10, 80, 10)), { open: { C1: 'slit' } }).facts;
-    expect([only.outcome.answer, cut(only).contours.length, cut(only).plan.openCuts!.length]).toEqual(['yes', 0, 1]);
+    expect([only.outcome.answer, cut(only).contours.length, there(cut(only).plan.openCuts).length]).toEqual(['yes', 0, 1]);
     expect(only.findings.some((f) => f.code === 'no-loop')).toBe(false);
   });
 });

@@ -23,7 +23,7 @@ export interface NamedSize {
 
 export interface PlanBudgetQuestion extends Pick<PlanQuestion, 'machine' | 'factors' | 'tolerance'> {
   readonly material: Material;
-  readonly temperatures?: Temperatures;
+  readonly temperatures?: Temperatures | undefined;
   readonly sizes: readonly NamedSize[];
 }
 
@@ -39,10 +39,10 @@ export const budgetsOf = (plan: CutPlan, question: PlanBudgetQuestion): PlanBudg
     passes: plan.passes,
     machine: question.machine,
     material: question.material,
-    ...(question.factors === undefined ? {} : { factors: question.factors }),
+    factors: question.factors,
     opened: openedShare(plan),
-    ...(plan.shift === undefined ? {} : { shift: plan.shift }),
-    ...(question.temperatures === undefined ? {} : { temperatures: question.temperatures }),
+    shift: plan.shift,
+    temperatures: question.temperatures,
   };
   return {
     profile: errorBudget({ ...common, of: profileOf(plan), tolerance: question.tolerance }),
@@ -81,7 +81,7 @@ const overTolerance = ({ of, total, tolerance, biggest }: Budget): Finding => {
 const profileOf = (plan: CutPlan): Toleranced => {
   const tightest = tightestPath(plan);
   const extent = plan.contours.reduce((most, c) => Math.max(most, extentOf(c)), 0);
-  return { kind: 'profile', extent, ...(Number.isFinite(tightest) ? { tightestPath: tightest } : {}) };
+  return { kind: 'profile', extent, tightestPath: Number.isFinite(tightest) ? tightest : undefined };
 };
 
 const extentOf = ({ comesOut }: ContourPlan): number =>

@@ -21,7 +21,7 @@ export const chilled: Temperatures = { cutting: 20, measuring: 20, swing: 1 };
 /** What the budget is of. */
 export type Toleranced =
   /** `extent`: of the largest contour, mm; a profile is judged about the middle of its contour, so that half of it grows. */
-  | { readonly kind: 'profile'; readonly extent: number; readonly tightestPath?: number }
+  | { readonly kind: 'profile'; readonly extent: number; readonly tightestPath?: number | undefined }
   /** A size over `sides` cut faces, mm: 2 across an opening or a part, 1 from a face that is not cut. */
   | { readonly kind: 'size'; readonly name: string; readonly length: number; readonly sides: 1 | 2 };
 
@@ -32,12 +32,12 @@ export interface BudgetQuestion {
   readonly passes: NonEmpty<Pick<Pass, 'formError' | 'gap'>>;
   readonly machine: Machine;
   readonly material: Material;
-  readonly factors?: ShopFactors;
+  readonly factors?: ShopFactors | undefined;
   /** Of the block's area, what is cut loose, 0 to 1. */
   readonly opened: number;
-  readonly temperatures?: Temperatures;
+  readonly temperatures?: Temperatures | undefined;
   /** mm by which registers set by hand move the finished face. */
-  readonly shift?: Figure;
+  readonly shift?: Figure | undefined;
   /** Begins the keys of all figures: 'budget' when left out. */
   readonly key?: string;
 }

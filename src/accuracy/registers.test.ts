@@ -1,6 +1,7 @@
 /** Corrections as a shop meets them: what can be saved, what is safe, what is suspicious. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
 import { loop, planned, plate, questionFor, rectangle } from '../plan/plan.fixture.ts';
 import type { PlanQuestion } from '../plan/question.ts';
@@ -17,7 +18,7 @@ const of = (measured: readonly Partial<Measured>[], question: PlanQuestion = que
   const plan = planned(question);
   const registers = new Map(plan.passes.map((p) => [p.register, p.offset.value]));
   const whole = measured.map((m): Measured => {
-    const { kept } = plan.contours.find((c) => c.loop === (m.loop ?? 'L2'))!;
+    const { kept } = there(plan.contours.find((c) => c.loop === (m.loop ?? 'L2')));
     return { loop: 'L2', kept, size: 20, expected: 20, temperature: 20, sides: 2, ...m };
   });
   return correctionOf({ plan, registers, measured: whole, expansion, tolerance });
@@ -27,17 +28,17 @@ const codes = (c: Correction): readonly string[] => c.findings.map((f) => f.code
 
 describe('a measured piece', () => {
   it('that is within tolerance is good, with what is left or gone', () => {
-    expect(of([{ size: 19.996 }]).sizes[0]!.salvage).toMatchObject({ kind: 'good as it is' });
-    expect(printPlain(of([{ size: 19.996 }]).sizes[0]!.salvage.sentence)).toMatch(/2\.0 µm of metal left per side/);
+    expect(there(of([{ size: 19.996 }]).sizes[0]).salvage).toMatchObject({ kind: 'good as it is' });
+    expect(printPlain(there(of([{ size: 19.996 }]).sizes[0]).salvage.sentence)).toMatch(/2\.0 µm of metal left per side/);
   });
 
   it('with metal left is saved by another skim, and cleaned when enough is taken', () => {
-    const much = of([{ size: 19.984 }]).sizes[0]!.salvage;
+    const much = there(of([{ size: 19.984 }]).sizes[0]).salvage;
     expect(much).toMatchObject({ kind: 'another skim', cleans: true });
     expect(much.kind === 'another skim' && much.takes).toBeCloseTo(8, 6);
-    const little = of([{ size: 19.998 }], questionFor(plate()), 0.0005).sizes[0]!.salvage;
+    const little = there(of([{ size: 19.998 }], questionFor(plate()), 0.0005).sizes[0]).salvage;
     expect(little).toMatchObject({ kind: 'another skim', cleans: false, from: planned(questionFor(plate())).passes.length });
-    const part = of([{ loop: 'L1', size: 120.016, expected: 120 }]).sizes[0]!.salvage;
+    const part = there(of([{ loop: 'L1', size: 120.016, expected: 120 }]).sizes[0]).salvage;
     expect(printPlain(part.sentence)).toMatch(/stands on its tab/);
   });
 
@@ -54,14 +55,14 @@ describe('a measured piece', () => {
   });
 
   it('with more metal left than the wire can reach is looked into first', () => {
-    const far = of([{ size: 19.9 }]).sizes[0]!.salvage;
+    const far = there(of([{ size: 19.9 }]).sizes[0]).salvage;
     expect(far.kind).toBe('out of reach');
     expect(printPlain(far.sentence)).toMatch(/50\.0 µm of metal left per side, but/);
   });
 
   it('with metal gone is not', () => {
-    expect(of([{ size: 20.02 }]).sizes[0]!.salvage).toMatchObject({ kind: 'metal gone' });
-    expect(of([{ loop: 'L1', size: 119.98, expected: 120 }]).sizes[0]!.salvage).toMatchObject({ kind: 'metal gone' });
+    expect(there(of([{ size: 20.02 }]).sizes[0]).salvage).toMatchObject({ kind: 'metal gone' });
+    expect(there(of([{ loop: 'L1', size: 119.98, expected: 120 }]).sizes[0]).salvage).toMatchObject({ kind: 'metal gone' });
   });
 
   it('is read at 20 °C: what was measured warm is smaller than it looks', () => {
@@ -83,7 +84,7 @@ describe('corrected registers', () => {
     const outside = questionFor([loop('L1', rectangle(0, 0, 40, 30))]);
     const up = of([{ loop: 'L1', size: 39.99, expected: 40 }], outside);
     expect(up).toMatchObject({ safe: true });
-    expect(up.registers[0]!.after.value - up.registers[0]!.before).toBeCloseTo(0.005, 9);
+    expect(there(up.registers[0]).after.value - there(up.registers[0]).before).toBeCloseTo(0.005, 9);
   });
 
   it('are refused where no gap is left, and doubted when the change is large', () => {

@@ -36,7 +36,7 @@ export const reasonOf = (error: unknown): Text => {
 
 /** What is wrong with the input; `path` is the option or field at fault. */
 export const badInput = (text: Text, path = ''): BadInput =>
-  new BadInput([{ code: 'file-not-valid', severity: 'refusal', text, ...(path === '' ? {} : { place: { kind: 'field', path } }) }]);
+  new BadInput([{ code: 'file-not-valid', severity: 'refusal', text, place: path === '' ? undefined : { kind: 'field', path } }]);
 
 const words = phrases('command-file', {
   unreadable: (path: string, reason: Text) => say`${{ path: name(path) }} cannot be read: ${{ reason }}.`,

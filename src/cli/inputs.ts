@@ -19,14 +19,14 @@ export interface AnswerOptions {
   readonly name?: string;
   readonly material?: string;
   readonly height?: string;
-  readonly wire?: string;
+  readonly wire?: string | undefined;
   readonly finish?: string;
   readonly tolerance?: string;
   readonly insideCorner?: string;
   readonly ease?: string;
-  readonly join?: string;
+  readonly join?: string | undefined;
   readonly quantity?: string;
-  readonly units?: string;
+  readonly units?: string | undefined;
   readonly outline?: string;
   readonly dialect?: string;
   readonly shop?: string;
@@ -130,10 +130,10 @@ const typed = (options: AnswerOptions): Record<string, unknown> => {
 /** What is said of papers, key by key over the job file's. */
 const papersTyped = ({ paperLengths, paperFinish, paperDecimals }: AnswerOptions, fromFile: { readonly papers?: unknown }): object => {
   const typed = {
-    ...(paperLengths === undefined ? {} : { lengths: paperLengths }),
+    lengths: paperLengths,
     // Not every keyboard has a µ.
-    ...(paperFinish === undefined ? {} : { finish: paperFinish.replace(/^u/, 'µ') }),
-    ...(paperDecimals === undefined ? {} : { decimals: paperDecimals }),
+    finish: paperFinish === undefined ? undefined : paperFinish.replace(/^u/, 'µ'),
+    decimals: paperDecimals,
   };
   return Object.keys(typed).length === 0 ? {} : { papers: { ...(fromFile.papers as object | undefined), ...typed } };
 };

@@ -20,9 +20,9 @@ export interface NestCommand {
   readonly material?: string;
   readonly margin?: string;
   readonly web?: string;
-  readonly turns?: string;
+  readonly turns?: string | undefined;
   readonly manner?: string;
-  readonly stack?: string;
+  readonly stack?: string | undefined;
   readonly shop?: string;
   readonly date?: string;
   readonly within?: string;

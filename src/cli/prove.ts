@@ -11,7 +11,7 @@ import type { Out } from './out.ts';
 export interface ProveCommand {
   readonly drawing: string;
   readonly setup?: string;
-  readonly units?: string;
+  readonly units?: string | undefined;
   readonly out?: string;
   readonly json?: boolean;
 }
@@ -28,7 +28,7 @@ export const prove = (program: string, options: ProveCommand, out: Out): number 
     drawing: readBytes(options.drawing),
     drawingName: basename(options.drawing),
     setup: setup.value,
-    ...(options.units === undefined ? {} : { units: options.units }),
+    units: options.units,
   });
   if (proven.kind === 'bad input') throw new BadInput(proven.findings);
   const written =

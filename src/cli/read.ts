@@ -10,9 +10,9 @@ import { millimetres } from './inputs.ts';
 import type { Out } from './out.ts';
 
 export interface ReadCommand {
-  readonly units?: string;
-  readonly join?: string;
-  readonly fit?: string;
+  readonly units?: string | undefined;
+  readonly join?: string | undefined;
+  readonly fit?: string | undefined;
   readonly out?: string;
   readonly json?: boolean;
 }
@@ -54,13 +54,14 @@ const bytesOf = (file: string): Bytes => {
 };
 
 const optionsOf = (options: ReadCommand): Parameters<typeof readOne>[2] => ({
-  ...(options.units === undefined ? {} : { units: options.units }),
-  ...(options.join === undefined ? {} : joinOf(options.join)),
-  ...(options.fit === undefined ? {} : { fit: millimetres('fit', options.fit) }),
+  units: options.units,
+  ...joinOf(options.join),
+  fit: options.fit === undefined ? undefined : millimetres('fit', options.fit),
 });
 
 /** '0.01 units' joins in drawing units, anything else is a length. */
-const joinOf = (text: string): { readonly join: number; readonly joinInDrawingUnits?: boolean } => {
+const joinOf = (text: string | undefined): Pick<Parameters<typeof readOne>[2], 'join' | 'joinInDrawingUnits'> => {
+  if (text === undefined) return {};
   const own = /^\s*([\d.]+)\s*units?\s*$/.exec(text);
   return own === null ? { join: millimetres('join', text) } : { join: Number(own[1]), joinInDrawingUnits: true };
 };

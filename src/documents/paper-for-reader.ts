@@ -29,7 +29,7 @@ export const toldTable = (table: Table, telling: Telling): Table => {
     columns: columns.map((c) => ({ ...c, title: c.holds === 'control' ? c.title : restated(restatedUnits(c.title, telling), telling) })),
     rows: rows.map((row, i) => row.map((cell, j) => toldCell(cell, columns[j], units?.[i], telling))),
     // A note on columns of the control names its unit.
-    ...(note === undefined ? {} : { note: restated(control ? note : restatedUnits(note, telling), telling) }),
+    note: note === undefined ? undefined : restated(control ? note : restatedUnits(note, telling), telling),
   };
 };
 

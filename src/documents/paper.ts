@@ -19,9 +19,9 @@ export type PaperBlock =
       readonly kind: 'table';
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
-      readonly note?: string;
+      readonly note?: string | undefined;
       /** The unit of each row's bare amounts, where they have none of their own. */
-      readonly units?: readonly ('mm' | 'µm' | undefined)[];
+      readonly units?: readonly ('mm' | 'µm' | undefined)[] | undefined;
     }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly marker: 'dash' | 'warning' }
   | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };

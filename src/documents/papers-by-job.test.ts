@@ -1,5 +1,7 @@
 /** Hole table, inspection sheet and annex say what the plan says, and leave room for what is found. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { cut, factsOf, program } from '../job/answered.fixture.ts';
 import { standardDialect } from '../job/files/dialects.ts';
 import { houseShop } from '../job/house-shop.ts';
@@ -33,20 +35,20 @@ const facts = factsFor({});
 describe('the hole table', () => {
   it('has every hole once, with the contours begun from it, and room to tick it off', () => {
     const [table] = tablesOf(holeSheet(facts, cut(facts)));
-    expect(table!.rows.map((r) => r[5])).toEqual(cut(facts).plan.order);
-    expect(table!.rows.every((r) => r[4] === 'to be drilled' && /^_+$/.test(r[6]!))).toBe(true);
+    expect(there(table).rows.map((r) => r[5])).toEqual(cut(facts).plan.order);
+    expect(there(table).rows.every((r) => r[4] === 'to be drilled' && /^_+$/.test(there(r[6])))).toBe(true);
   });
 });
 
 describe('the inspection sheet', () => {
   it('asks for diameter or sizes of each contour as drawn, twice the tolerance of the profile', () => {
     const [table] = tablesOf(inspectionSheet(facts, made(facts)));
-    const diameter = table!.rows.find((r) => r[2] === 'diameter')!;
+    const diameter = there(there(table).rows.find((r) => r[2] === 'diameter'));
     expect(Number(diameter[4])).toBeCloseTo(12, 9);
     expect(diameter[5]).toBe('±0.04');
-    expect(table!.rows.filter((r) => r[2]?.startsWith('size along'))).toHaveLength(4);
-    expect(table!.columns.at(-1)?.title).toBe('Measured');
-    expect(table!.rows.every((r) => r.length === table!.columns.length && /^_+$/.test(r.at(-1)!))).toBe(true);
+    expect(there(table).rows.filter((r) => r[2]?.startsWith('size along'))).toHaveLength(4);
+    expect(there(table).columns.at(-1)?.title).toBe('Measured');
+    expect(there(table).rows.every((r) => r.length === there(table).columns.length && /^_+$/.test(there(r.at(-1))))).toBe(true);
   });
 
   it('tells what the gauge shows where it is measured warm', () => {
@@ -55,22 +57,22 @@ describe('the inspection sheet', () => {
       sizes: [{ name: 'gap', length: 100, tolerance: 0.05 }],
     });
     const { rows, temperature } = program(warm).inspection;
-    const named = rows.find((r) => r.what === 'named size')!;
+    const named = there(rows.find((r) => r.what === 'named size'));
     expect(temperature).toBe(30);
     // ISO 1: drawn sizes hold at 20 °C; steel of some 11e-6/K is 11 µm longer over 100 mm and 10 K.
-    expect(named.reading! - 100).toBeCloseTo((100 * 10 * warm.asked.material.expansion.value) / 1e6, 9);
-    expect(tablesOf(inspectionSheet(warm, made(warm)))[0]!.columns.map((c) => c.title)).toContain('At 30 °C');
+    expect(there(named.reading) - 100).toBeCloseTo((100 * 10 * warm.asked.material.expansion.value) / 1e6, 9);
+    expect(there(tablesOf(inspectionSheet(warm, made(warm)))[0]).columns.map((c) => c.title)).toContain('At 30 °C');
   });
 });
 
 describe('the annex of whys', () => {
   it('tells each figure once, numbered, and points at it after that', () => {
     const rows = tablesOf(annex(facts, cut(facts))).flatMap((t) => t.rows);
-    const numbers = rows.map((r) => r[0]!).filter((n) => n !== '');
+    const numbers = rows.map((r) => there(r[0])).filter((n) => n !== '');
     expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
-    const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^as number (\d+)$/.exec(r[3]!)?.[1]));
+    const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^as number (\d+)$/.exec(there(r[3]))?.[1]));
     expect(pointed.length).toBeGreaterThan(0);
     expect(pointed.every((n) => n >= 1 && n <= numbers.length)).toBe(true);
-    expect(rows.filter((r) => !r[1]!.startsWith('· ')).map((r) => r[1])).toContain('profile deviation to be expected');
+    expect(rows.filter((r) => !there(r[1]).startsWith('· ')).map((r) => r[1])).toContain('profile deviation to be expected');
   });
 });

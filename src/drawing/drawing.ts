@@ -70,10 +70,10 @@ export interface ReadOptions {
   /** Overrules the header: 'mm' or 'inch' and the like. */
   readonly units?: string | undefined;
   /** Ends nearer than this are joined and reported. In mm, or in drawing units when `joinInDrawingUnits`. Default 0.005 mm. */
-  readonly join?: number;
-  readonly joinInDrawingUnits?: boolean;
+  readonly join?: number | undefined;
+  readonly joinInDrawingUnits?: boolean | undefined;
   /** Largest distance in mm between a fitted arc and the curve it stands for. Default 0.0005 mm. */
-  readonly fit?: number;
+  readonly fit?: number | undefined;
   readonly limits?: Partial<ReadLimits> | undefined;
 }
 

@@ -24,9 +24,9 @@ export interface EstimateQuestion {
   /** Further quantities to price. */
   readonly breaks: readonly number[];
   /** Pieces that one run of the program gives: sheets cut in a stack. One when left out. */
-  readonly stack?: number;
+  readonly stack?: number | undefined;
   /** Metal of one piece, where somebody said what it costs or that it is the customer's. */
-  readonly metal?: Metal;
+  readonly metal?: Metal | undefined;
 }
 
 export interface Metal {
@@ -58,8 +58,8 @@ export interface Estimate {
   readonly spools: Figure;
   readonly lines: readonly PriceLine[];
   /** Pieces of one run, where that is more than one: hours, wire and spools are those of the run. */
-  readonly stack?: number;
-  readonly metal?: Metal;
+  readonly stack?: number | undefined;
+  readonly metal?: Metal | undefined;
   readonly each: Figure;
   readonly breaks: readonly PriceBreak[];
   readonly currency: string;
@@ -81,7 +81,7 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
   const { stack = 1, metal } = question;
   const lines = priceLines({ ...hours, sparking }, use, plan.wire, rates, {
     stack,
-    ...(metal?.cost === undefined ? {} : { metal: metal.cost }),
+    metal: metal?.cost === undefined ? undefined : metal.cost,
   });
   const prices = priceBreaks(lines, [quantity, ...breaks], rates, stack);
   const each = (prices.find((p) => p.quantity === quantity) as PriceBreak).each;
@@ -93,8 +93,8 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
       wireMass: use.mass,
       spools: use.spools,
       lines,
-      ...(stack === 1 ? {} : { stack }),
-      ...(metal === undefined ? {} : { metal }),
+      stack: stack === 1 ? undefined : stack,
+      metal,
       each,
       breaks: prices,
       currency: rates.currency,

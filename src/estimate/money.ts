@@ -62,7 +62,7 @@ export interface Shared {
   /** Pieces of one run of the program. */
   readonly stack: number;
   /** Cost of the metal of one piece. */
-  readonly metal?: Figure;
+  readonly metal?: Figure | undefined;
 }
 
 export const priceLines = (

@@ -1,6 +1,7 @@
 /** A job with things set by hand: the program counts from its datum, the proof judges registers, and a job without them is as it was. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { readText } from '../cli/files.ts';
 import { paperText } from '../documents/paper-text.ts';
 import { holeSheet } from '../documents/sheet/hole-sheet.ts';
@@ -34,7 +35,7 @@ const planOf = ({ facts }: Answered) => cut(facts).plan;
 const programOf = (answer: Answered): string => program(answer.facts).text;
 
 /** X and Y of the first travel. */
-const firstPlace = (program: string): readonly number[] => [.../G00 X(-?[\d.]+) Y(-?[\d.]+)/.exec(program)!.slice(1)].map(Number);
+const firstPlace = (program: string): readonly number[] => [...there(/G00 X(-?[\d.]+) Y(-?[\d.]+)/.exec(program)).slice(1)].map(Number);
 
 const again = (answer: Answered, { setup } = proven(answer)) =>
   proveAgain({ program: programOf(answer), drawing: small.drawing, drawingName: small.drawingName, setup });
@@ -54,11 +55,11 @@ describe('a datum set by hand', () => {
     const place = { kind: 'spot', x: 12.5, y: -7.25, reach: 2 };
     expect(moved.facts.findings.filter((f) => f.code === 'datum-set').map((f) => f.place)).toEqual([place]);
     const [x, y] = firstPlace(programOf(plain));
-    expect(firstPlace(programOf(moved))[0]).toBeCloseTo(x! - 12.5, 3);
-    expect(firstPlace(programOf(moved))[1]).toBeCloseTo(y! + 7.25, 3);
-    expect(planOf(moved).contours[0]!.hole).toEqual(planOf(plain).contours[0]!.hole);
+    expect(firstPlace(programOf(moved))[0]).toBeCloseTo(there(x) - 12.5, 3);
+    expect(firstPlace(programOf(moved))[1]).toBeCloseTo(there(y) + 7.25, 3);
+    expect(there(planOf(moved).contours[0]).hole).toEqual(there(planOf(plain).contours[0]).hole);
     const first = proven(moved).read.actions.find((a) => a.kind === 'move');
-    expect(first?.kind === 'move' && first.centre.to.x).toBeCloseTo(x!, 3);
+    expect(first?.kind === 'move' && first.centre.to.x).toBeCloseTo(there(x), 3);
   });
 
   it('goes into the set-up file, by which the program is proven again, and without which it is not', () => {
@@ -75,8 +76,8 @@ describe('a datum set by hand', () => {
     expect(again(warm)).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
     const { holes } = proven(warm).setup;
     for (const [i, { at }] of proven(plain).setup.holes.entries()) {
-      expect(holes[i]!.at.x).toBeCloseTo(at.x, 2);
-      expect(holes[i]!.at.y).toBeCloseTo(at.y, 2);
+      expect(there(holes[i]).at.x).toBeCloseTo(at.x, 2);
+      expect(there(holes[i]).at.y).toBeCloseTo(at.y, 2);
     }
   });
 
@@ -87,7 +88,7 @@ describe('a datum set by hand', () => {
   it('is what tables count from, in inches as well', () => {
     const inch = { ...small, dialect: dialectOf('dialects/inch.json') };
     const { facts } = withJob({ datum }, inch);
-    const hole = planOf(plain).contours.find((c) => c.loop === planOf(plain).order[0])!.hole.at;
+    const hole = there(planOf(plain).contours.find((c) => c.loop === planOf(plain).order[0])).hole.at;
     const inches = (mm: number): string => Number((mm / 25.4).toFixed(4)).toString();
     for (const paper of [setupSheet(facts, { cut: cut(facts), program: program(facts) }), holeSheet(facts, cut(facts))]) {
       const text = paperText(paper);
@@ -122,7 +123,7 @@ describe('registers set by hand', () => {
 describe('a job that sets things by hand', () => {
   it('names them by contour and for the whole', () => {
     const plan = planOf(plain);
-    const first = plan.contours[0]!;
+    const first = there(plan.contours[0]);
     const others = plan.order.filter((id) => id !== first.loop);
     const ran = withJob({ byHand: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan.order], passes: 2 });
     expect(ran.facts.asked.byHand).toEqual({

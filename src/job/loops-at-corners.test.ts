@@ -1,6 +1,7 @@
 /** A part of sharp corners that are gone round by loops, proven, drawn and told. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { planPicture } from '../documents/part/plan-picture.ts';
 import { numbered } from '../plan/numbered.ts';
 import { disc, loop, planned, questionFor, rectangle } from '../plan/plan.fixture.ts';
@@ -14,7 +15,7 @@ describe('a part with loops at its corners', () => {
   it('is proven: no metal is left along the side after a loop', () => {
     // The rough cut of this size once made the polygon library lose a corner of the outline and leave 0.02 mm along a side.
     for (const height of [20, 40, 60]) {
-      const { proof } = proved(questionFor([squares[0]!], { height, finish: 1, tolerance: 0.01, sharpOutside: 'loop' }));
+      const { proof } = proved(questionFor([there(squares[0])], { height, finish: 1, tolerance: 0.01, sharpOutside: 'loop' }));
       expect([height, proof.verdict, proof.findings.filter((f) => f.severity === 'refusal').map((f) => sentenceOf(f))]).toEqual([
         height,
         'proven',
@@ -27,7 +28,7 @@ describe('a part with loops at its corners', () => {
     const drawing = { loops: [], units: { name: 'mm', millimetres: 1, basis: 'user' } as const };
     const picture = (plan: CutPlan) => {
       const cut = { plan, contours: numbered(plan), within: plan.accuracy.value };
-      return planPicture({ drawing, findings: [], asked: {}, outcome: { answer: 'no', kind: 'plan', cut } })!;
+      return there(planPicture({ drawing, findings: [], asked: {}, outcome: { answer: 'no', kind: 'plan', cut } }));
     };
     const plain = picture(planned(questionFor(squares)));
     const looped = picture(planned(questionFor(squares, { sharpOutside: 'loop' })));
@@ -37,6 +38,6 @@ describe('a part with loops at its corners', () => {
     const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
     const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;
     expect(rings).toBeGreaterThan(0);
-    expect(rings).toBeGreaterThanOrEqual(plan.contours[0]!.core!.rings);
+    expect(rings).toBeGreaterThanOrEqual(there(there(plan.contours[0]).core).rings);
   });
 });

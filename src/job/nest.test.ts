@@ -1,5 +1,7 @@
 /** A nest from its file to a proven program, and what metal and stacks do to a job. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { readDrawing } from '../drawing/read/read-drawing.ts';
 import { writeDxf } from '../drawing/write/dxf.ts';
 import { type Contour, path } from '../geometry/contour.ts';
@@ -50,7 +52,7 @@ const laid = (more: object) => {
     ],
     ...more,
   });
-  return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => DRAWINGS[name]!, shop: houseShop, day: DAY }) };
+  return { file, answer: runNest({ file, name: 'trial', drawingOf: (name) => there(DRAWINGS[name]), shop: houseShop, day: DAY }) };
 };
 
 const answerTo = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput, 'drawing'>) => {
@@ -64,8 +66,8 @@ describe('a nest', () => {
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
     const files = nestFiles(answer.facts, file, 'trial', {});
-    const job = JSON.parse(files['trial.plate.job.json']!) as JobInput;
-    const facts = answerTo(bytes(files['trial.plate.dxf']!), 'trial.plate.dxf', job);
+    const job = JSON.parse(there(files['trial.plate.job.json'])) as JobInput;
+    const facts = answerTo(bytes(there(files['trial.plate.dxf'])), 'trial.plate.dxf', job);
     expect([facts.outcome.answer, program(facts).proof.verdict]).toEqual(['yes', 'proven']);
     const parts = program(facts).proof.loose.filter((l) => l.role === 'part');
     expect(parts.length).toBe(4);
@@ -77,8 +79,8 @@ describe('a nest', () => {
     expect(hours(facts).estimate.metal?.mass.value).toBeCloseTo(answer.facts.plateMass.value, 9);
     expect(hours(facts).estimate.stack).toBe(2);
     expect(cut(facts).plan.height).toBeGreaterThan(12);
-    const shares = answer.facts.rows.reduce((sum, r) => sum + r.laid * r.share!.value, 0);
-    expect(shares).toBeCloseTo(answer.facts.platePrice!.value, 6);
+    const shares = answer.facts.rows.reduce((sum, r) => sum + r.laid * there(r.share).value, 0);
+    expect(shares).toBeCloseTo(there(answer.facts.platePrice).value, 6);
   });
 
   it('cuts a part that lies in the opening of another', () => {
@@ -93,18 +95,22 @@ describe('a nest', () => {
       inHoles: true,
       pieces: [{ drawing: 'washer.dxf' }, { drawing: 'square.dxf' }],
     });
-    const answer = runNest({ file, name: 'hole', drawingOf: (name) => drawings[name]!, shop: houseShop, day: DAY });
+    const answer = runNest({ file, name: 'hole', drawingOf: (name) => there(drawings[name]), shop: houseShop, day: DAY });
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
     const files = nestFiles(answer.facts, file, 'hole', {});
-    const facts = answerTo(bytes(files['hole.plate.dxf']!), 'hole.plate.dxf', JSON.parse(files['hole.plate.job.json']!) as JobInput);
+    const facts = answerTo(
+      bytes(there(files['hole.plate.dxf'])),
+      'hole.plate.dxf',
+      JSON.parse(there(files['hole.plate.job.json'])) as JobInput,
+    );
     expect(program(facts).proof.verdict).toBe('proven');
   });
 
   it('draws the plate on its own layer with every piece where it lies', () => {
     const { file, answer } = laid({});
     if (answer.kind !== 'laid') throw new Error(answer.kind);
-    const { loops } = readDrawing(bytes(nestFiles(answer.facts, file, 'x', {})['x.plate.dxf']!), 'x.dxf', {});
+    const { loops } = readDrawing(bytes(there(nestFiles(answer.facts, file, 'x', {})['x.plate.dxf'])), 'x.dxf', {});
     expect(loops.map((l) => l.layer).toSorted()).toEqual(['OPENING', 'OPENING', 'PART', 'PART', 'PART', 'PART', 'PLATE']);
     expect(nestFiles(answer.facts, file, 'x', {})['x.plate.svg']).toMatch(/>4<\/text>/);
   });
@@ -133,7 +139,7 @@ describe('the metal of a job', () => {
       [145, 85],
       [85, 85],
     ]);
-    const line = hours(facts).estimate.lines.find((l) => l.cost.key === 'price.metal')!;
+    const line = there(hours(facts).estimate.lines.find((l) => l.cost.key === 'price.metal'));
     expect(line.cost.value).toBeCloseTo(1000 * 60 * 50 * 10 * 1e-6 * facts.asked.material.density.value, 9);
   });
 
@@ -156,7 +162,7 @@ describe('the metal of a job', () => {
   it('shares the run of a stack among its pieces, also where the last stack is not full', () => {
     const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] }));
     const of = (per: string): number => estimate.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
-    const margin = houseShop.rates[0]!.margin;
+    const margin = there(houseShop.rates[0]).margin;
     for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + margin), 6);
     expect(estimate.breaks.map((b) => b.quantity)).toEqual([4, 6]);
   });

@@ -14,7 +14,7 @@ export const brass = there(wires[1]);
 export interface Case {
   readonly material?: string;
   readonly height?: number;
-  readonly wire?: Wire;
+  readonly wire?: Wire | undefined;
   readonly flush?: Flush;
 }
 

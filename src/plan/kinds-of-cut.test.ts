@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
 import { distanceTo } from '../geometry/near/distance.ts';
 import { windingOf } from '../geometry/near/inside.ts';
 import { distanceBetween } from '../geometry/segment.ts';
@@ -22,7 +23,7 @@ describe('a contour begun from the edge of the block', () => {
       const question = questionFor([loop('L1', rectangle(0, 0, 40, 30))], { run, finish, tolerance: 0.05, start: { L1: 'edge' } });
       const plan = planned(question);
       expect([plan.kind, faultsOf(plan, question)]).toEqual(['cut', []]);
-      const { hole } = plan.contours[0]!;
+      const { hole } = there(plan.contours[0]);
       expect([hole.origin, hole.diameter, windingOf(plan.block, hole.at)]).toEqual(['block edge', 0, 0]);
       expect(distanceTo(plan.block, hole.at)).toBeGreaterThan(1);
     }
@@ -31,7 +32,7 @@ describe('a contour begun from the edge of the block', () => {
 
   it.each(RUNS)('leads into an opening through its entry, run %s', (run) => {
     const plan = planned(inBlock({ run }));
-    const { hole, entry } = plan.contours[0]!;
+    const { hole, entry } = there(plan.contours[0]);
     expect([plan.kind, hole.origin, windingOf(block, hole.at)]).toEqual(['cut', 'block edge', 0]);
     const threads = plan.steps.flatMap((s, i) => (s.kind === 'thread' ? [i] : []));
     for (const i of threads) {
@@ -49,9 +50,9 @@ describe('a contour begun from the edge of the block', () => {
     const below = loop('L2', slot(-10, -15, 60, 4), 1, 'B');
     const base = inBlock();
     const plan = planned({ ...base, loops: [...base.loops, below] });
-    expect(plan.contours.find((c) => c.loop === 'L1')!.hole.at.y).toBeGreaterThan(-15);
+    expect(there(plan.contours.find((c) => c.loop === 'L1')).hole.at.y).toBeGreaterThan(-15);
     const clamped = planned({ ...base, loops: [...base.loops, below], clamps: [{ low: { x: 56, y: -30 }, high: { x: 70, y: 60 } }] });
-    expect(clamped.contours.find((c) => c.loop === 'L1')!.hole.at.x).toBeLessThan(50);
+    expect(there(clamped.contours.find((c) => c.loop === 'L1')).hole.at.x).toBeLessThan(50);
   });
 
   it('is refused where every way is barred, with the name of the option', () => {
@@ -76,8 +77,8 @@ describe('a contour begun from the edge of the block', () => {
           start: { L1: 'edge' },
         });
         const plan = planned(question);
-        expect(windingOf(edge, plan.contours[0]!.hole.at)).toBe(0);
-        expect(distanceTo(edge, plan.contours[0]!.hole.at)).toBeGreaterThan(1);
+        expect(windingOf(edge, there(plan.contours[0]).hole.at)).toBe(0);
+        expect(distanceTo(edge, there(plan.contours[0]).hole.at)).toBeGreaterThan(1);
       }),
       { seed: 31, numRuns: 15 },
     );

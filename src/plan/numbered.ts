@@ -21,10 +21,10 @@ const told = (contour: ContourPlan, number: number): NumberedContour => {
     hole,
     entry,
     piece,
-    ...(tab && { tab }),
-    ...(corner && { corner }),
-    ...(core && { core }),
-    ...(byHand && { byHand }),
+    tab,
+    corner,
+    core,
+    byHand,
     get comesOut() {
       return contour.comesOut;
     },

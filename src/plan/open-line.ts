@@ -33,7 +33,7 @@ export interface OpenCutPlan {
   /** Per pass; a slit has one course, which both are. Extended to where the wire comes in and goes out. */
   readonly courses: readonly { readonly pass: number; readonly programmed: Path; readonly centre: Path }[];
   /** The smaller of the two pieces into which the line parts the block, and the metal left standing until somebody holds it. */
-  readonly piece?: { readonly role: 'waste' | 'part'; readonly area: number; readonly mass: Figure; readonly tab: number };
+  readonly piece?: { readonly role: 'waste' | 'part'; readonly area: number; readonly mass: Figure; readonly tab: number } | undefined;
 }
 
 /** 1 where the wire runs left of the line's way. */

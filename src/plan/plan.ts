@@ -108,18 +108,18 @@ export interface ContourPlan {
   readonly kept: Kept;
   readonly hole: StartHole;
   readonly entry: Entry;
-  readonly tab?: Tab;
+  readonly tab?: Tab | undefined;
   readonly piece: LoosePiece;
   /** What the wire really leaves after the last pass: the drawing's contour, rounder where the wire cannot enter. Made anew at every asking. */
   readonly comesOut: readonly Contour[];
   /** Per pass, the contour to be programmed (opened by that pass's offset) and the wire-centre path. Same index as passes. Made anew likewise. */
   readonly courses: readonly Course[];
   /** None where there is neither corner nor arc. */
-  readonly corner?: WorstCorner;
+  readonly corner?: WorstCorner | undefined;
   /** Given where the opening is burnt out without a core: there is no tab then, and no piece to take out. */
-  readonly core?: CoreBurnt;
+  readonly core?: CoreBurnt | undefined;
   /** What the user set of it; left out where the planner chose everything. */
-  readonly byHand?: readonly ('entry' | 'hole' | 'tab')[];
+  readonly byHand?: readonly ('entry' | 'hole' | 'tab')[] | undefined;
 }
 
 export interface Course {
@@ -146,8 +146,8 @@ export type Step =
   | { readonly kind: 'cancel compensation' }
   | {
       readonly kind: 'cut';
-      readonly programmed?: Segment;
-      readonly centre?: Segment;
+      readonly programmed?: Segment | undefined;
+      readonly centre?: Segment | undefined;
       readonly pass: number;
       /** `core`: inside an opening that is burnt out, where nothing is wanted of the path but that no metal is left. */
       readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave' | 'core';
@@ -165,7 +165,7 @@ export interface WireResult {
   readonly accuracy: Figure;
   readonly finish: Figure;
   /** mm by which registers set by hand move the finished face off the drawing; in `accuracy` already. */
-  readonly shift?: Figure;
+  readonly shift?: Figure | undefined;
 }
 
 /** What is known of a plan whether it can be cut or not. */
@@ -173,7 +173,7 @@ interface Planned {
   readonly height: number;
   readonly block: Contour;
   /** Clamps and forbidden zones, as asked; none where nobody gave any. */
-  readonly clamps?: readonly { readonly low: Point; readonly high: Point }[];
+  readonly clamps?: readonly { readonly low: Point; readonly high: Point }[] | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -182,7 +182,7 @@ export interface CutPlan extends Planned, WireResult {
   readonly kind: 'cut';
   readonly contours: readonly ContourPlan[];
   /** Open lines; left out where there are none. */
-  readonly openCuts?: readonly OpenCutPlan[];
+  readonly openCuts?: readonly OpenCutPlan[] | undefined;
   /** Loops and open lines in the order in which they are first cut. */
   readonly order: readonly string[];
   /** Made anew at every asking: ask once and keep it as long as it is needed. */
@@ -198,7 +198,7 @@ export interface NearestWire extends WireResult {
 export interface RefusedPlan extends Planned {
   readonly kind: 'refused';
   /** None where no wire of the shop has passes for it. */
-  readonly nearest?: NearestWire;
+  readonly nearest?: NearestWire | undefined;
 }
 
 export type Plan = CutPlan | RefusedPlan;

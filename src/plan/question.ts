@@ -37,17 +37,17 @@ export type CoreChoice = 'slug' | 'burn';
 /** What the user sets of one closed loop in place of what the planner would choose; what is left out the planner chooses. Lengths in mm. */
 export interface ByHand {
   /** Where the contour is begun and closed; the nearest place of the contour is meant. */
-  readonly entry?: Point;
-  readonly hole?: { readonly at: Point; readonly diameter?: number };
+  readonly entry?: Point | undefined;
+  readonly hole?: { readonly at: Point; readonly diameter?: number | undefined } | undefined;
   /** Along the contour; 0 leaves no tab. */
-  readonly tab?: number;
+  readonly tab?: number | undefined;
 }
 
 /** Lengths in mm; with no corner it lies below and left of the outermost contours by the margin. */
 export interface Stock {
   readonly width: number;
   readonly depth: number;
-  readonly corner?: Point;
+  readonly corner?: Point | undefined;
 }
 
 export interface PlanQuestion {
@@ -70,14 +70,14 @@ export interface PlanQuestion {
   /** The shop's wires. */
   readonly wires: readonly Wire[];
   /** Key of the wire the user insists on. */
-  readonly wire?: string;
+  readonly wire?: string | undefined;
   /** Key of the wire that the whole job was found cheapest with, where the user insists on none: no other is tried then. */
   readonly settled?: string;
   readonly machine: Machine;
   readonly material: Material;
   readonly height: number;
   readonly flush: Flush;
-  readonly factors?: ShopFactors;
+  readonly factors?: ShopFactors | undefined;
   /** Passes as the shop runs them, for some wires, materials and heights. */
   readonly passTables?: readonly PassTable[];
   /** Ra asked for, µm. */
@@ -92,17 +92,17 @@ export interface PlanQuestion {
   /** What the control does at an outside corner under compensation. */
   readonly outsideCorners: 'arc' | 'intersection';
   /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */
-  readonly start?: Readonly<Record<string, 'hole' | 'edge'>>;
+  readonly start?: Readonly<Record<string, 'hole' | 'edge'>> | undefined;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */
   readonly sharpOutside?: 'control' | 'loop';
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
   /** Rectangles over the block that no cut may run into. */
-  readonly clamps?: readonly Clamp[];
+  readonly clamps?: readonly Clamp[] | undefined;
   /** By loop id: whether an opening gives a slug or is burnt out without a core; where nothing is said the planner chooses. */
-  readonly core?: Readonly<Record<string, CoreChoice>>;
+  readonly core?: Readonly<Record<string, CoreChoice>> | undefined;
   /** By loop id: what the user sets in place of what the planner would choose. */
-  readonly byHand?: Readonly<Record<string, ByHand>>;
+  readonly byHand?: Readonly<Record<string, ByHand>> | undefined;
   /** Ids in the order in which they are to be first cut; those not named follow as the planner likes. */
   readonly order?: readonly string[];
   /** As many passes, the rough cut counted; the planner's number where nothing is said. */

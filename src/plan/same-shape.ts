@@ -13,7 +13,7 @@ export interface Surroundings {
   readonly inside: readonly KeptLoop[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   /** Whether its core is to stay whole or to be burnt, where the user said so. */
-  readonly core?: CoreChoice;
+  readonly core?: CoreChoice | undefined;
 }
 
 export interface Shape {

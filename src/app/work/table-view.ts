@@ -43,7 +43,7 @@ const withFigures = (
   table: {
     readonly columns: readonly { readonly title: string; readonly align: 'left' | 'right' }[];
     readonly rows: readonly (readonly string[])[];
-    readonly note?: string;
+    readonly note?: string | undefined;
   },
   figures: readonly (readonly (Figure | undefined)[])[],
 ): TableView => ({

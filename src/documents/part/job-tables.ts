@@ -146,6 +146,6 @@ export const stopTable = (
     kind: 'table',
     columns: [column('Stop', 0.6), column('Line', 0.8), controlColumn('X', 0.9), controlColumn('Y', 0.9), column('What to do', 5)],
     rows,
-    ...(stops.length > most ? { note: `${stops.length - most} more stops follow in the program.` } : {}),
+    note: stops.length > most ? `${stops.length - most} more stops follow in the program.` : undefined,
   };
 };

@@ -31,11 +31,9 @@ const tableOf = (rows: readonly (readonly string[])[], bounded: boolean): Extrac
     column('', 4),
   ],
   rows,
-  ...(bounded
-    ? {
-        note: 'From: what its passes, threadings, stops and holes cost at least is already more than the whole job with the wire taken, so no more was worked out.',
-      }
-    : {}),
+  note: bounded
+    ? 'From: what its passes, threadings, stops and holes cost at least is already more than the whole job with the wire taken, so no more was worked out.'
+    : undefined,
 });
 
 const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): readonly string[] => {

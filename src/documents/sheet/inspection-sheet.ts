@@ -100,7 +100,7 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
       expectedOf(r, unit),
       BLANK,
     ]),
-    ...(unit.name === 'mm' ? { units: rows.map((r) => (r.what === 'finish' ? 'µm' : 'mm')) } : {}),
+    units: unit.name === 'mm' ? rows.map((r) => (r.what === 'finish' ? 'µm' : 'mm')) : undefined,
     note: `Lengths in ${unit.name}, Ra in µm. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, what is systematic and one standard deviation of what is random.${
       passedOver > 0 ? ` ${passedOver} more contours are cut; their profile is asked for as that of all.` : ''
     }`,

@@ -40,7 +40,7 @@ const piecesTable = ({ rows, currency, pieces }: NestFacts): string =>
       mass(r.mass.value),
       ...(currency === undefined ? [] : [r.share === undefined || r.laid === 0 ? '' : printMoney(r.share.value, currency)]),
     ]),
-    ...(currency === undefined ? {} : { note: 'Metal each: the share of the whole plate, scrap and all, by the mass of the piece.' }),
+    note: currency === undefined ? undefined : 'Metal each: the share of the whole plate, scrap and all, by the mass of the piece.',
   });
 
 /** '1-3, 7' for 1, 2, 3, 7. */

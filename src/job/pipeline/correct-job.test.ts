@@ -1,5 +1,7 @@
 /** A correction from what is typed to what is printed, and the program written anew for it. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { answered, cut, factsOf, program } from '../answered.fixture.ts';
 import { correctJson, correctText } from '../handout/correct-report.ts';
@@ -58,11 +60,11 @@ describe('a correction of a job', () => {
     const answer = corrected(die, ['L2: 24.006 of 24 at 20']);
     expect(answer.correction?.safe).toBe(false);
     expect(correctText(answer)).toContain('"passes":[{"offset":');
-    const shop = { ...die.shop, passTables: [answer.passTable!] };
-    const again = factsOf({ ...die, shop, job: { ...die.job, wire: answer.passTable!.wire } });
+    const shop = { ...die.shop, passTables: [there(answer.passTable)] };
+    const again = factsOf({ ...die, shop, job: { ...die.job, wire: there(answer.passTable).wire } });
     expect(again.outcome.answer).toBe('yes');
     const [before, after] = [answer.registers, program(again).registers];
-    for (const [number, value] of before) expect(after.get(number)! - value).toBeCloseTo(0.003, 3);
+    for (const [number, value] of before) expect(there(after.get(number)) - value).toBeCloseTo(0.003, 3);
   });
 
   it('tells the reverse: what a change of the registers does', () => {

@@ -1,6 +1,7 @@
 /** A job run from its inputs: what the shop enters is used, what nobody said is told, and every figure can be found by its key. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import type { PassTable } from '../../physics/cut/pass-table.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
@@ -64,7 +65,7 @@ describe('a job', () => {
 
   it('promises no more than the budget of errors leaves', () => {
     const facts = factsOf(die);
-    const expected = Math.ceil(cut(facts).budgets!.profile.total.value) / 1000;
+    const expected = Math.ceil(there(cut(facts).budgets).profile.total.value) / 1000;
     expect(facts.sentence).toContain(`holds ±${expected} mm`);
     const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
     expect(tight.outcome.answer).toBe('yes');
@@ -88,7 +89,7 @@ describe('a job', () => {
     const run: JobRun = {
       ...die,
       drawing: inch,
-      shop: { ...die.shop, machines: [{ ...die.shop.machines[0]!, travel: { x: 9000, y: 9000 } }] },
+      shop: { ...die.shop, machines: [{ ...there(die.shop.machines[0]), travel: { x: 9000, y: 9000 } }] },
     };
     const place = factsOf(run).findings.find((f) => f.code === 'kept-side' && f.place?.kind === 'spot')?.place;
     expect(place).toMatchObject({ x: 90, y: 60 });

@@ -20,7 +20,7 @@ export interface ProveRun {
   readonly program: string;
   readonly drawing: Uint8Array;
   readonly drawingName: string;
-  readonly units?: string;
+  readonly units?: string | undefined;
   readonly setup: SetupFile;
 }
 

@@ -1,6 +1,8 @@
 /** A program scaled for temperature: back at 20 °C it is the drawing, and a factor that is not right is not proven. */
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { boundsOfChain } from '../../geometry/area.ts';
 import { contour } from '../../geometry/contour.ts';
@@ -22,7 +24,7 @@ const at = (cutting: number, scale: boolean): JobRun => ({
   ...die,
   job: { ...die.job, temperature: { cutting, measuring: 20, swing: 0.2, scale } },
 });
-const material = (id: string): Material => materials.find((m) => m.id === id)!;
+const material = (id: string): Material => there(materials.find((m) => m.id === id));
 const wished = (run: JobRun, of: Material) => {
   const found = wishOf(drawingOf(run), run, of);
   if (found.kind !== 'wish') throw new Error('the die plate has contours');
@@ -30,7 +32,7 @@ const wished = (run: JobRun, of: Material) => {
 };
 const codesOf = ({ facts }: Answered): readonly string[] => facts.findings.map((f) => f.code);
 const thermal = ({ facts }: Answered): number =>
-  cut(facts).budgets!.profile.rows.find((r) => r.figure.key === 'budget.thermal')!.figure.value;
+  there(there(cut(facts).budgets).profile.rows.find((r) => r.figure.key === 'budget.thermal')).figure.value;
 
 const warm = answered(at(30, true));
 const drawn = answered(at(30, false));
@@ -44,9 +46,9 @@ describe('a program scaled for temperature', () => {
         const wish = wished(at(temperature, true), of);
         const cooled = 1 / (1 + of.expansion.value * 1e-6 * (temperature - 20));
         for (const { loop, contour: drawn } of wish.wanted) {
-          const asked = wish.question.loops.find((l) => l.id === loop)!.contour;
+          const asked = there(wish.question.loops.find((l) => l.id === loop)).contour;
           transformChain(scaling(cooled), asked).segments.forEach((s, i) => {
-            const wanted = drawn.segments[i]!;
+            const wanted = there(drawn.segments[i]);
             const off = Math.hypot(s.from.x - wanted.from.x, s.from.y - wanted.from.y);
             expect(off).toBeLessThan(1e-9);
           });
@@ -57,16 +59,16 @@ describe('a program scaled for temperature', () => {
   });
 
   it('programs contours that, cooled, reach as far as those of the unscaled program, with the same registers', () => {
-    const { factor } = warmSetup.scaled!;
+    const { factor } = there(warmSetup.scaled);
     // Where a contour is begun may change, since equal spots are no longer equal to the last bit: how far it reaches may not.
     const reached = ({ facts }: Answered, by: number) => {
-      const all = cut(facts).plan.contours.map((c) => boundsOfChain(c.courses.at(-1)!.programmed));
+      const all = cut(facts).plan.contours.map((c) => boundsOfChain(there(c.courses.at(-1)).programmed));
       return all.flatMap(({ minX, minY, maxX, maxY }) => [minX / by, minY / by, maxX / by, maxY / by]);
     };
     const [hot, cold] = [reached(warm, factor), reached(plain, 1)];
     expect(hot).toHaveLength(32);
-    expect(Math.max(...hot.map((place, i) => Math.abs(place - cold[i]!)))).toBeLessThan(1e-9);
-    expect(reached(warm, 1).some((place, i) => Math.abs(place - cold[i]!) > 0.005)).toBe(true);
+    expect(Math.max(...hot.map((place, i) => Math.abs(place - there(cold[i]))))).toBeLessThan(1e-9);
+    expect(reached(warm, 1).some((place, i) => Math.abs(place - there(cold[i])) > 0.005)).toBe(true);
     expect(warmSetup.registers).toEqual(proven(plain).setup.registers);
   });
 
@@ -116,7 +118,7 @@ describe('a program scaled for temperature', () => {
   });
 
   it('is refused with a factor that is not that of its temperature, and where the program was scaled by another', () => {
-    const { factor, ...basis } = warmSetup.scaled!;
+    const { factor, ...basis } = there(warmSetup.scaled);
     const codes = (scaled: NonNullable<(typeof warmSetup)['scaled']>) => again(warm, { ...warmSetup, scaled }).findings.map((f) => f.code);
     expect(codes({ ...basis, factor: factor + 1e-7 })).toContain('scale-not-of-temperature');
     expect(codes({ ...basis, factor: 2 - factor })).toContain('scale-not-of-temperature');

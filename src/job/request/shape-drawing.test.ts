@@ -1,6 +1,7 @@
 /** A job by numbers: which side is kept, that a change of numbers is a change of drawing, and that its program is proven. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { ShapeInput } from '../../shapes/list/make.ts';
@@ -34,7 +35,7 @@ const runOf = (shape: ShapeInput, memory?: Memory): JobRun => {
   return shaped.run;
 };
 
-const spaceOf = (shape: ShapeInput) => runOf(shape).shape!.sizes.find((s) => s.figure.key === 'shape.space-width')!;
+const spaceOf = (shape: ShapeInput) => there(there(runOf(shape).shape).sizes.find((s) => s.figure.key === 'shape.space-width'));
 
 describe('a job by numbers', () => {
   it('keeps the inside of a piece and the outside of an opening, and proves both', () => {
@@ -49,8 +50,8 @@ describe('a job by numbers', () => {
 
   it('is another drawing with every other number, also where runs share what they remember', () => {
     const memory = memoryOf();
-    const across = [24, 30].map((acrossFlats) => factsOf(runOf({ kind: 'polygon', acrossFlats }, memory)).drawing.loops[0]!.area);
-    expect(across[1]! / across[0]!).toBeCloseTo((30 / 24) ** 2, 9);
+    const across = [24, 30].map((acrossFlats) => there(factsOf(runOf({ kind: 'polygon', acrossFlats }, memory)).drawing.loops[0]).area);
+    expect(there(across[1]) / there(across[0])).toBeCloseTo((30 / 24) ** 2, 9);
   });
 
   it('tells its sizes in the answer, and each says why', () => {
@@ -65,7 +66,7 @@ describe('a job by numbers', () => {
   it('is proven again from the drawing that is handed out with its program', () => {
     const run = runOf({ kind: 'polygon', acrossFlats: 24, metal: 'outside' });
     const { setup, question } = proven(answered(run));
-    const handed = new TextEncoder().encode(shapeDxf(run.shape!, 'inch'));
+    const handed = new TextEncoder().encode(shapeDxf(there(run.shape), 'inch'));
     const again = proveAgain({ program: question.program, drawing: handed, drawingName: 'handed.dxf', setup });
     expect(again).toMatchObject({ kind: 'judged', proof: { verdict: 'proven' } });
   });
@@ -79,7 +80,7 @@ describe('a job by numbers', () => {
     };
     const spline = { kind: 'spline', module: 2, teeth: 12, part: 'hub', class: '7' } as const;
     const hub = spaceOf(spline);
-    const room = (hub.limits!.high - hub.limits!.low) / 2 / hub.moves!;
+    const room = (there(hub.limits).high - there(hub.limits).low) / 2 / there(hub.moves);
     expect(room).toBeGreaterThan(0.015);
     expect(codes(spline, 0.05)).toEqual(['shape-limits-unasked']);
     expect(codes(spline, room - 0.001)).toEqual([]);
@@ -90,10 +91,10 @@ describe('a job by numbers', () => {
   it('is drawn alike in mm and in inches', () => {
     const { shape } = runOf({ kind: 'polygon', acrossFlats: 24 });
     const areas = (['mm', 'inch'] as const).map((unit) => {
-      const { loops, units } = readDrawing(new TextEncoder().encode(shapeDxf(shape!, unit)), shapeFile({ kind: 'polygon' }), {});
-      return loops[0]!.area * units.millimetres ** 2;
+      const { loops, units } = readDrawing(new TextEncoder().encode(shapeDxf(there(shape), unit)), shapeFile({ kind: 'polygon' }), {});
+      return there(loops[0]).area * units.millimetres ** 2;
     });
-    expect(areas[1]! / areas[0]!).toBeCloseTo(1, 9);
+    expect(there(areas[1]) / there(areas[0])).toBeCloseTo(1, 9);
   });
 
   it('wants a drawing or a shape, and no unit beside a shape', () => {

@@ -1,5 +1,7 @@
 /** Other starts and orders are told by the clock: what a row says is what the job laid that way gives. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { timeText } from '../../documents/sheet/comparison-time-text.ts';
 import { printMoment } from '../../estimate/clock/moment.ts';
@@ -18,7 +20,7 @@ if (time === undefined) throw new Error('the die plate can be laid on the clock'
 describe('a comparison of starts and orders', () => {
   it('tells for the other order what the clock gives for it, and ranks by what is worth most', () => {
     const advised = adviseRun(die);
-    const row = time.rows.find((r) => r.what === 'run order')!;
+    const row = there(time.rows.find((r) => r.what === 'run order'));
     expect(advised.kind === 'advised' && advised.options['unattended first'].clock.finish).toBe(row.outcome.done);
     expect(printPlain(row.sentence)).toContain(printMoment(row.outcome.done));
     expect(row.sooner).toBe(time.now.done - row.outcome.done);
@@ -35,7 +37,7 @@ describe('a comparison of starts and orders', () => {
       expect(worth).toBeGreaterThan(0);
       expect(printPlain(sentence)).toContain(printMoment(outcome.start));
     }
-    expect(timeText(time)).toContain(`1  ${time.rows[0]!.what}`);
+    expect(timeText(time)).toContain(`1  ${there(time.rows[0]).what}`);
   });
 
   it('has nothing to say where nobody ever comes', () => {
@@ -50,7 +52,7 @@ describe('what-ifs about the way of the wire', () => {
     if (now.kind !== 'programmed') throw new Error(now.kind);
     const contours = now.plan.contours.map((c, i) => (i === 0 ? { ...c, piece: { ...c.piece, area: 20 } } : c));
     const [burn] = pathChanges(night.job, { ...now.plan, contours });
-    const loop = contours[0]!.loop;
+    const loop = there(contours[0]).loop;
     expect(burn?.job.core).toEqual({ [loop]: 'burn' });
     const burnt = runUpTo({ ...night, job: { ...night.job, ...burn?.job } }, 'program');
     if (burnt.kind !== 'programmed') throw new Error(burnt.kind);
@@ -64,7 +66,7 @@ describe('the steps of the price curve', () => {
     const last = priceCurve(die).filter((p) => p.lastOfStep === true);
     expect(last.map((p) => p.passes)).toEqual([2, 3, 4]);
     const [step] = last;
-    const finer = runUpTo({ ...die, job: { ...die.job, finish: step!.finish * 0.985 } }, 'program');
+    const finer = runUpTo({ ...die, job: { ...die.job, finish: there(step).finish * 0.985 } }, 'program');
     expect(finer.kind === 'programmed' && finer.plan.passes.length).toBe(3);
   });
 });

@@ -21,5 +21,5 @@ export interface CutConditions {
   readonly height: number;
   readonly flush: Flush;
   readonly machine: Machine;
-  readonly factors?: ShopFactors;
+  readonly factors?: ShopFactors | undefined;
 }

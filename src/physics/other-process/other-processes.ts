@@ -23,7 +23,7 @@ export const otherProcesses = (question: OtherQuestion): OtherWays => {
   const { kind, verdict } = otherVerdict(ways, question);
   const { wire, thickness } = question;
   const slope = edgeSlope.compute({ u: (wire?.formError ?? 0) / 1000, thickness });
-  return { kind, verdict, ways, thickness, ...(wire === undefined ? {} : { wire: { ...wire, slope } }) };
+  return { kind, verdict, ways, thickness, wire: wire === undefined ? undefined : { ...wire, slope } };
 };
 
 /** Worth a line of its own only where it is so. */

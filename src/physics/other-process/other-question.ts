@@ -18,7 +18,7 @@ export interface OtherQuestion {
   /** Smallest radius that inside corners may come out with, mm; infinite where there are no inside corners. */
   readonly insideRadius: number;
   /** What the wire does; left out where it cannot do the job. */
-  readonly wire?: WireOwn;
+  readonly wire?: WireOwn | undefined;
 }
 
 export interface WireOwn {
@@ -58,6 +58,6 @@ export interface OtherWays {
   readonly verdict: Text;
   readonly ways: readonly OtherWay[];
   /** The wire's own, to stand beside the others; its slope in degrees. */
-  readonly wire?: WireOwn & { readonly slope: number };
+  readonly wire?: (WireOwn & { readonly slope: number }) | undefined;
   readonly thickness: number;
 }

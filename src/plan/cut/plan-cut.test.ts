@@ -1,6 +1,7 @@
 /** Whole plans: what is cut, in which order, and what is refused and why. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { cutLength, disc, faultsOf, loop, planned, plate, polygon, questionFor, rectangle, slot, star } from '../plan.fixture.ts';
@@ -63,10 +64,10 @@ describe('a plan', () => {
   it('starts from a hole that the drawing shows', () => {
     const hole = { at: { x: 11, y: 10 }, diameter: 1.5 };
     const plan = planned(opening(rectangle(0, 0, 30, 20), { holes: [hole] }));
-    expect(plan.contours[0]!.hole).toEqual({ ...hole, origin: 'drawing' });
+    expect(there(plan.contours[0]).hole).toEqual({ ...hole, origin: 'drawing' });
     // A mark is no hole yet: somebody has to drill it.
     const marked = planned(opening(rectangle(0, 0, 30, 20), { marks: [hole.at] }));
-    expect(marked.contours[0]!.hole).toEqual({ at: hole.at, diameter: 2, origin: 'placed' });
+    expect(there(marked.contours[0]).hole).toEqual({ at: hole.at, diameter: 2, origin: 'placed' });
     const circle = planned(
       questionFor([
         loop('L1', rectangle(0, 0, 100, 60)),
@@ -74,13 +75,13 @@ describe('a plan', () => {
         loop('L3', disc(20, 20, 1), 2, 'L2'),
       ]),
     );
-    expect(circle.contours.find((c) => c.loop === 'L2')!.hole.origin).toBe('drawing');
+    expect(there(circle.contours.find((c) => c.loop === 'L2')).hole.origin).toBe('drawing');
   });
 
   it('says when a hole is no good, and plans another', () => {
     const question = opening(rectangle(0, 0, 30, 20), { holes: [{ at: { x: 15, y: 0.3 }, diameter: 1 }] });
     expect(codes(question)).toContain('hole-not-usable');
-    expect(planned(question).contours[0]!.hole.origin).toBe('placed');
+    expect(there(planned(question).contours[0]).hole.origin).toBe('placed');
   });
 
   it('refuses holes that the wire does not go through, and tells of those that nothing is begun from', () => {
@@ -134,17 +135,17 @@ describe('a plan', () => {
 
   it('has one mass for the slug without the kerf and one for the part without its openings', () => {
     const plan = planned(questionFor([loop('L1', rectangle(0, 0, 50, 40)), loop('L2', rectangle(10, 10, 20, 20), 1, 'L1')]));
-    const [slug, part] = ['L2', 'L1'].map((id) => plan.contours.find((c) => c.loop === id)!.piece);
-    expect(part!.mass.value).toBeCloseTo((2000 - 400) * 25 * 7.7e-6, 9);
-    expect(slug!.mass.value).toBeLessThan(400 * 25 * 7.7e-6);
-    expect(slug!.mass.value).toBeGreaterThan(19 * 19 * 25 * 7.7e-6);
+    const [slug, part] = ['L2', 'L1'].map((id) => there(plan.contours.find((c) => c.loop === id)).piece);
+    expect(there(part).mass.value).toBeCloseTo((2000 - 400) * 25 * 7.7e-6, 9);
+    expect(there(slug).mass.value).toBeLessThan(400 * 25 * 7.7e-6);
+    expect(there(slug).mass.value).toBeGreaterThan(19 * 19 * 25 * 7.7e-6);
   });
 });
 
 describe('what cannot be made', () => {
   it('is refused for a corner too tight, with the radius that comes out', () => {
     const plan = refused(opening(rectangle(0, 0, 30, 20), { insideCorner: 0.02, tolerance: 0.015 }));
-    const finding = plan.findings.find((f) => f.code === 'corner-too-tight')!;
+    const finding = there(plan.findings.find((f) => f.code === 'corner-too-tight'));
     expect(sentenceOf(finding)).toContain('R 0.06');
     expect(finding.place).toMatchObject({ kind: 'spot', loop: 'L2' });
     expect(plan.nearest?.comesOut.find((w) => w.loop === 'L2')?.contours).toHaveLength(1);
@@ -173,7 +174,7 @@ describe('what cannot be made', () => {
       [0, 10],
     );
     const plan = refused(opening(waist));
-    const finding = plan.findings.find((f) => f.code === 'slot-too-narrow')!;
+    const finding = there(plan.findings.find((f) => f.code === 'slot-too-narrow'));
     expect(sentenceOf(finding)).toContain('0.100 mm wide');
     expect(finding.place).toMatchObject({ kind: 'spot', y: 5 });
     expect(plan.nearest?.comesOut.find((w) => w.loop === 'L2')?.contours).toHaveLength(2);

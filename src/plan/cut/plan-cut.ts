@@ -80,7 +80,7 @@ export const planCut = (question: PlanQuestion): Plan => {
     ...resultOf(question, best),
     kind: 'cut',
     contours: laid.contours,
-    ...(open.lines.length === 0 ? {} : { openCuts: open.lines.map((l) => l.plan) }),
+    openCuts: open.lines.length === 0 ? undefined : open.lines.map((l) => l.plan),
     order,
     // Written out when they are asked for: of thousands of openings the steps are most of what a plan would weigh.
     get steps() {
@@ -128,7 +128,7 @@ const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly 
 const plannedOf = ({ height, clamps = [] }: PlanQuestion, block: Contour) => ({
   height,
   block,
-  ...(clamps.length === 0 ? {} : { clamps }),
+  clamps: clamps.length === 0 ? undefined : clamps,
 });
 
 const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses): WireResult => {
@@ -137,7 +137,7 @@ const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses)
     wire,
     passes: mapFilled(rows, passOf),
     accuracy: withShift(accuracyFigure(conditionsOf(wire, question), last), shift),
-    ...(shift === undefined ? {} : { shift }),
+    shift,
     finish: last.ra,
   };
 };
@@ -160,7 +160,7 @@ const refusedPlan = (
   block: Contour,
   findings: readonly Finding[],
   nearest: NearestWire | undefined,
-): RefusedPlan => ({ ...plannedOf(question, block), kind: 'refused', ...(nearest && { nearest }), findings });
+): RefusedPlan => ({ ...plannedOf(question, block), kind: 'refused', nearest, findings });
 
 /** @param edges outermost loops that are the edge of the block. */
 const nothingLeft = (edges: number): Finding => {

@@ -1,6 +1,7 @@
 /** Thin walls, webs, frames and clamps: said with place and number where they are, and not said where there is room. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Finding } from '../../text/finding.ts';
 import { disc, loop, planned, polygon, questionFor, rectangle } from '../plan.fixture.ts';
@@ -42,9 +43,9 @@ describe('thin walls', () => {
   it('says how thick, how long and where', () => {
     const [fin] = told(finned(0.3, 5));
     expect(sentenceOf(fin)).toContain('a wall of 0.300 mm stands out over 4.9 mm');
-    expect(fin!.place).toMatchObject({ kind: 'spot', loop: 'L1' });
-    if (fin!.place?.kind === 'spot')
-      expect([fin!.place.x, fin!.place.y > 20 && fin!.place.y < 25]).toEqual([expect.closeTo(15.15, 6), true]);
+    const { place } = there(fin);
+    expect(place).toMatchObject({ kind: 'spot', loop: 'L1' });
+    if (place?.kind === 'spot') expect([place.x, place.y > 20 && place.y < 25]).toEqual([expect.closeTo(15.15, 6), true]);
   });
 
   it('are measured from either face to within a step, wherever the contour begins', () => {
@@ -74,9 +75,9 @@ describe('thin walls', () => {
 
   it('between two openings are as long as the openings lie beside each other', () => {
     const [wall, ...rest] = wallsBetween(rectangle(0, 0, 10, 10), rectangle(10.4, 4, 10, 20), 0.5);
-    expect([wall!.thickness, rest]).toEqual([expect.closeTo(0.4, 9), []]);
-    expect(wall!.length).toBeGreaterThan(5.9);
-    expect(wall!.length).toBeLessThan(6.6);
+    expect([there(wall).thickness, rest]).toEqual([expect.closeTo(0.4, 9), []]);
+    expect(there(wall).length).toBeGreaterThan(5.9);
+    expect(there(wall).length).toBeLessThan(6.6);
   });
 });
 
@@ -90,20 +91,20 @@ describe('webs and frames', () => {
   it('count the pairs that are as near, in one finding', () => {
     const row = Array.from({ length: 4 }, (_, i) => rectangle(12 + 21.2 * i, 20, 20, 20));
     const [web, ...rest] = told(block(row));
-    expect([web!.code, sentenceOf(web).endsWith('2 more pairs are as near.'), rest]).toEqual(['web-thin', true, []]);
+    expect([there(web).code, sentenceOf(web).endsWith('2 more pairs are as near.'), rest]).toEqual(['web-thin', true, []]);
   });
 
   it('tell parts whose kerfs run together or leave a strip', () => {
     const parts = (apart: number) => questionFor([loop('L1', rectangle(0, 0, 20, 20)), loop('L2', rectangle(20 + apart, 0, 20, 20))]);
     const [merged] = told(parts(0.5));
-    expect([merged!.code, sentenceOf(merged)]).toEqual(['parts-too-near', expect.stringContaining('run together')]);
+    expect([there(merged).code, sentenceOf(merged)]).toEqual(['parts-too-near', expect.stringContaining('run together')]);
     expect(sentenceOf(told(parts(1.2))[0])).toContain('a strip of');
     expect(codes(parts(3))).toEqual([]);
   });
 
   it('tell a weak frame with what it has and what it needs, and an edge that is broken', () => {
     const [weak] = told(block([rectangle(2, 20, 80, 40)]));
-    expect([weak!.code, sentenceOf(weak)]).toEqual([
+    expect([there(weak).code, sentenceOf(weak)]).toEqual([
       'frame-weak',
       expect.stringMatching(/only 2\.00 mm thick at .*; 4\.0 mm is the least/),
     ]);
@@ -144,9 +145,9 @@ describe('clamps', () => {
 
   it('keep the start hole of a part away where there is room elsewhere', () => {
     const free = planned(questionFor([loop('L1', rectangle(0, 0, 40, 30))]));
-    const { x, y } = free.contours[0]!.hole.at;
+    const { x, y } = there(free.contours[0]).hole.at;
     const plan = planCut(questionFor([loop('L1', rectangle(0, 0, 40, 30))], { clamps: [clamp(x - 1.5, y - 1.5, 3, 3)] }));
-    if (plan.kind === 'cut') expect(plan.contours[0]!.hole.at).not.toEqual(free.contours[0]!.hole.at);
+    if (plan.kind === 'cut') expect(there(plan.contours[0]).hole.at).not.toEqual(there(free.contours[0]).hole.at);
     expect(plan.findings.some((f) => f.code === 'cuts-clamp')).toBe(plan.kind === 'refused');
   });
 });

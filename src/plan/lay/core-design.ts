@@ -8,7 +8,7 @@ import { type DesignAsked, type Designed, designFor } from './design.ts';
 
 export interface CoreDesigned {
   readonly designed: Designed;
-  readonly burnt?: CoreBurnt;
+  readonly burnt?: CoreBurnt | undefined;
 }
 
 export const designWithCore = (asked: DesignAsked, core: CoreAsked): CoreDesigned => {

@@ -22,9 +22,9 @@ export interface Laid {
   readonly weak?: boolean;
   readonly measures: Measures;
   /** Without a core: nothing comes loose. */
-  readonly burnt?: boolean;
+  readonly burnt?: boolean | undefined;
   /** What of it the user set: that is not for want of a better place. */
-  readonly hand?: Hand;
+  readonly hand?: Hand | undefined;
 }
 
 /** A slug that could fall between table and nozzle, mm across. */

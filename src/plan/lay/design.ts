@@ -42,8 +42,8 @@ export interface Design {
   readonly hole: StartHole;
   readonly entry: Entry;
   /** None where the opening is burnt out. */
-  readonly tab?: Tab;
-  readonly core?: CorePath;
+  readonly tab?: Tab | undefined;
+  readonly core?: CorePath | undefined;
   readonly courses: readonly Course[];
   readonly visits: readonly Visit[];
   /** Sharp outside corners that are gone round by a loop, and the radius of the loops; those left to the control. */
@@ -72,7 +72,7 @@ export interface DesignAsked {
   /** The rings of an opening that is burnt out without a core. */
   readonly rings?: Ring;
   /** What the user sets of it. */
-  readonly hand?: Hand;
+  readonly hand?: Hand | undefined;
   readonly question: PlanQuestion;
 }
 
@@ -100,7 +100,7 @@ export const designFor = (asked: DesignAsked): Designed => {
       const own = burnt ? NO_TAB : hangingTab(asked, candidate, tab);
       const design = laidOut(asked, measures, candidate, own);
       if (design === undefined) continue;
-      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak, ...(asked.hand && { hand: asked.hand }) };
+      const laid = { tab: own.length, piece, measures, burnt, weak: own.weak, hand: asked.hand };
       const entry = entryFindings(shape, candidate, laid, asked.question);
       return { kind: 'laid', design, findings: [...unusableFindings(shape, candidates.unusable), ...entry] };
     }

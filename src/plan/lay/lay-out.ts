@@ -106,7 +106,7 @@ const clearFor = (shape: Shape, everything: Lookup | undefined, asked: LayOutAsk
   if (!isFromEdge(asked.question, loop.loop.id)) return { clear: everything !== undefined && loop.kept === 'punch' ? everything : own() };
   // What is in the way from the edge of the block is everything else, but not the edge itself.
   const others = otherSegments(asked, loop.loop.id);
-  const edge = { edge: lookupOf(asked.block), ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }) };
+  const edge = { edge: lookupOf(asked.block), others: others.length === 0 ? undefined : lookupOfSegments(others) };
   return { clear: loop.kept === 'die' ? own() : lookupOfSegments([...loop.loop.contour.segments, ...others]), edge };
 };
 
@@ -152,11 +152,11 @@ const contourPlanOf = (
   kept: loop.kept,
   hole: { ...design.hole, at: movedPoint(design.hole.at, by) },
   entry: { ...design.entry, at: movedPoint(design.entry.at, by) },
-  ...(design.tab && { tab: { ...design.tab, from: movedPoint(design.tab.from, by) } }),
+  tab: design.tab && { ...design.tab, from: movedPoint(design.tab.from, by) },
   piece,
-  ...(core && { core }),
-  ...(byHand.length === 0 ? {} : { byHand }),
-  ...(corner && { corner: { ...corner, at: movedPoint(corner.at, by) } }),
+  core,
+  byHand: byHand.length === 0 ? undefined : byHand,
+  corner: corner && { ...corner, at: movedPoint(corner.at, by) },
   // Moved here when they are asked for: thousands of openings of a few shapes would each keep their own.
   get comesOut() {
     return comesOut.map((c) => movedContour(c, by));

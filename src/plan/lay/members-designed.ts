@@ -22,7 +22,7 @@ export interface MemberDesigned {
   readonly member: Member;
   /** As the first of its shape has it: to be moved by the member's own way. */
   readonly design: Design;
-  readonly burnt?: CoreBurnt;
+  readonly burnt?: CoreBurnt | undefined;
   readonly byHand: NonNullable<ContourPlan['byHand']>;
 }
 
@@ -48,7 +48,7 @@ export const membersDesigned = (asked: DesignAsked, core: CoreAsked): MembersDes
     }
     const { designed, burnt } = own?.designed ?? free();
     if (designed.kind === 'not laid') continue;
-    members.push({ member, design: designed.design, ...(burnt && { burnt }), byHand: said === undefined ? [] : setOf(said) });
+    members.push({ member, design: designed.design, burnt, byHand: said === undefined ? [] : setOf(said) });
   }
   return { members, findings };
 };
@@ -103,9 +103,9 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
 };
 
 const movedHand = ({ entry, hole, tab }: ByHand, by: Point): ByHand => ({
-  ...(entry && { entry: movedPoint(entry, by) }),
-  ...(hole && { hole: { ...hole, at: movedPoint(hole.at, by) } }),
-  ...(tab === undefined ? {} : { tab }),
+  entry: entry && movedPoint(entry, by),
+  hole: hole && { ...hole, at: movedPoint(hole.at, by) },
+  tab,
 });
 
 /** Its places move with its spot. */
@@ -113,7 +113,7 @@ const movedFinding = (finding: Finding, by: Point): Finding => {
   if (by.x === 0 && by.y === 0) return finding;
   const { place } = finding;
   const text = placesMapped(finding.text, (p) => ({ ...p, x: p.x + by.x, y: p.y + by.y }));
-  return { ...finding, text, ...(place?.kind === 'spot' ? { place: { ...place, x: place.x + by.x, y: place.y + by.y } } : {}) };
+  return { ...finding, text, place: place?.kind === 'spot' ? { ...place, x: place.x + by.x, y: place.y + by.y } : place };
 };
 
 const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, by: Point): Finding => {

@@ -9,10 +9,14 @@ export type DesignStep =
   | Exclude<Step, { readonly kind: 'stop' | 'contour begins' | 'travel' | 'end' }>
   | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly text: Text };
 
-export const cut = (pass: number, part: Cut['part'], pieces: { readonly programmed?: Segment; readonly centre?: Segment }): DesignStep => ({
+export const cut = (
+  pass: number,
+  part: Cut['part'],
+  pieces: { readonly programmed?: Segment | undefined; readonly centre?: Segment | undefined },
+): DesignStep => ({
   kind: 'cut',
-  ...(pieces.programmed && { programmed: pieces.programmed }),
-  ...(pieces.centre && { centre: pieces.centre }),
+  programmed: pieces.programmed,
+  centre: pieces.centre,
   pass,
   part,
 });

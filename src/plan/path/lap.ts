@@ -16,13 +16,13 @@ import { loopAt } from './outside-corners.ts';
 
 export interface LapPiece {
   /** None for what the wire centre runs at an outside corner by itself; a loop there is programmed. */
-  readonly programmed?: Segment;
-  readonly centre?: Segment;
+  readonly programmed?: Segment | undefined;
+  readonly centre?: Segment | undefined;
   /** Length travelled along the programmed contour, mm; the same twice for a corner. */
   readonly start: number;
   readonly end: number;
   /** The contour turns at its end: a corner, not a smooth joint. */
-  readonly turns?: true;
+  readonly turns?: true | undefined;
 }
 
 export interface Lap {
@@ -63,7 +63,7 @@ export const lapOf = (contour: Chain, options: LapOptions): Lap => {
   roundPairs(contour.segments).forEach(([programmed, next], i) => {
     const end = travelled + lengthOf(programmed);
     const turns = !isEnd(contour, i) && Math.abs(cornerTurn(programmed, next)) > SMOOTH;
-    pieces.push({ programmed, centre: itemAt(shifted, i), start: travelled, end, ...(turns && { turns }) });
+    pieces.push({ programmed, centre: itemAt(shifted, i), start: travelled, end, turns: turns || undefined });
     for (const beside of itemAt(corners, i)) pieces.push({ ...beside, start: end, end });
     travelled = end;
   });
@@ -226,8 +226,8 @@ const cutPiece = (lap: Lap, piece: LapPiece, lower: number, upper: number): LapP
 
 const turnedRound = (piece: LapPiece): LapPiece => ({
   ...piece,
-  ...(piece.programmed && { programmed: reverse(piece.programmed) }),
-  ...(piece.centre && { centre: reverse(piece.centre) }),
+  programmed: piece.programmed && reverse(piece.programmed),
+  centre: piece.centre && reverse(piece.centre),
 });
 
 /** Number of the first piece that ends beyond a length: by halving, as contours may have thousands of pieces. */

@@ -83,7 +83,7 @@ const layLine = (line: WantedLine, asked: LinesAsked): LaidLines => {
     to: ends.to,
     leads: line.kept === 'slit' ? leadsOf(line, ends, asked.block) : [],
     courses: made.courses,
-    ...(piece === undefined ? {} : { piece }),
+    piece,
   };
   return { lines: [{ plan, visits: made.visits, depth: depthOf(line, asked.cut) }], findings: said(plan, asked) };
 };
@@ -100,7 +100,7 @@ const endsFor = (line: WantedLine, { question, best, block, blockDrawn, cut, hol
   return endsOf({
     line,
     edge: lookupOf(block),
-    ...(others.length === 0 ? {} : { others: lookupOfSegments(others) }),
+    others: others.length === 0 ? undefined : lookupOfSegments(others),
     holes,
     rules: { diameter: question.startHole, roughOffset: best.rows[0].offset.value, height: question.height },
     halfKerf: kerfOf(best) / 2,
@@ -120,7 +120,7 @@ interface MadeLine {
 const slitMade = ({ path, before, after }: Extended, { from, to }: Found, loose: Loosened | undefined, asked: LinesAsked): MadeLine => {
   const { overlap } = measuresOf(asked.best.rows, asked.best.wire.diameter);
   const attended = asked.question.run === 'attended';
-  const visits = slitVisits({ path, from, to, before, after, overlap, attended, ...(loose === undefined ? {} : { loose }) });
+  const visits = slitVisits({ path, from, to, before, after, overlap, attended, loose });
   return { visits, courses: [{ pass: 1, programmed: path, centre: path }] };
 };
 
@@ -147,7 +147,7 @@ const lineMade = (
     after: extended.after,
     measures,
     attended,
-    ...(loose === undefined ? {} : { loose }),
+    loose,
   });
   if (!visits.every((v) => leadsLongEnough(v.steps, measures.offsets))) return undefined;
   return {

@@ -1,5 +1,7 @@
 /** What is told of a loose piece, and the tab it hangs on. */
+
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { findMaterial } from '../../physics/material/find-material.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -9,7 +11,7 @@ import type { ContourPlan, CutPlan } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { tabAgainstBending } from '../start/tab.ts';
 
-const cutOf = (plan: CutPlan, id: string): ContourPlan => plan.contours.find((c) => c.loop === id)!;
+const cutOf = (plan: CutPlan, id: string): ContourPlan => there(plan.contours.find((c) => c.loop === id));
 
 const stopsOf = (plan: CutPlan, id: string): readonly string[] =>
   plan.steps.flatMap((s) => (s.kind === 'stop' && s.loop === id ? [`${s.loop}: ${printPlain(s.text)}`] : []));
@@ -32,7 +34,7 @@ describe('a loose piece', () => {
     ] as const) {
       const { piece } = cutOf(plan, id);
       expect(distanceBetween(piece.balance, { x: x + 25 / 3, y: y + 25 / 3 })).toBeLessThan(1e-9);
-      const reach = plan.passes[0]!.offset.value + plan.wire.diameter / 2 + plan.passes[0]!.gap.value;
+      const reach = there(plan.passes[0]).offset.value + plan.wire.diameter / 2 + there(plan.passes[0]).gap.value;
       expect(piece.size.x).toBeCloseTo(20 - 2 * reach, 9);
       expect(piece.size.height).toBe(25);
     }
@@ -91,14 +93,14 @@ describe('a tab', () => {
   it('is longer where the piece is thin and wide, and says where that does not help', () => {
     const sheet = (height: number, changes: Partial<PlanQuestion> = {}): CutPlan =>
       planned(questionFor([loop('A', rectangle(0, 0, 300, 200))], { height, ...changes }));
-    const thick = cutOf(sheet(25), 'A').tab!;
+    const thick = there(cutOf(sheet(25), 'A').tab);
     expect(printPlain(thick.reason)).toContain('kg');
-    const thin = cutOf(sheet(3), 'A').tab!;
+    const thin = there(cutOf(sheet(3), 'A').tab);
     expect(printPlain(thin.reason)).toContain('would bend');
     expect(thin.length).toBeGreaterThan(thick.length / 2);
     const foil = sheet(0.5, { material: material('copper') });
     expect(foil.findings.map((f) => f.code)).toContain('tab-weak');
-    expect(cutOf(foil, 'A').tab!.length).toBeCloseTo(0.15 * 1000, 1);
+    expect(there(cutOf(foil, 'A').tab).length).toBeCloseTo(0.15 * 1000, 1);
   });
 
   it('of a heavy piece is near its weight', () => {

@@ -24,8 +24,8 @@ export const movedStep = (step: DesignStep, by: Point): DesignStep => {
   if (step.kind !== 'cut') return step;
   return {
     kind: 'cut',
-    ...(step.programmed && { programmed: movedSegment(step.programmed, by) }),
-    ...(step.centre && { centre: movedSegment(step.centre, by) }),
+    programmed: step.programmed && movedSegment(step.programmed, by),
+    centre: step.centre && movedSegment(step.centre, by),
     pass: step.pass,
     part: step.part,
   };

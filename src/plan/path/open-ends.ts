@@ -20,7 +20,7 @@ export interface EndsAsked {
   /** Edge of the block. */
   readonly edge: Lookup;
   /** Contours that are cut, and clamps, where there are any. */
-  readonly others?: Lookup;
+  readonly others?: Lookup | undefined;
   readonly holes: readonly GivenHole[];
   readonly rules: HoleRules;
   readonly halfKerf: number;

@@ -36,7 +36,7 @@ export interface LineLayout {
   /** mm of extension behind the line's end. */
   readonly after: number;
   readonly measures: Measures;
-  readonly loose?: Loosened;
+  readonly loose?: Loosened | undefined;
   readonly attended: boolean;
 }
 
@@ -183,7 +183,7 @@ export interface SlitLayout {
   readonly before: number;
   readonly after: number;
   readonly overlap: number;
-  readonly loose?: Loosened;
+  readonly loose?: Loosened | undefined;
   readonly attended: boolean;
 }
 

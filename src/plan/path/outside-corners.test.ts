@@ -1,6 +1,7 @@
 /** Sharp outside corners gone round out and back, and what wire lag does at corners and arcs. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { endDirection, lengthOf, startDirection } from '../../geometry/measure.ts';
 import { lookupOf } from '../../geometry/near/lookup.ts';
 import { point } from '../../geometry/segment.ts';
@@ -86,44 +87,44 @@ describe('a loop at an outside corner', () => {
 });
 
 describe('wire lag', () => {
-  const cornerIn = (question: PlanQuestion, id: string) => planned(question).contours.find((c) => c.loop === id)!;
+  const cornerIn = (question: PlanQuestion, id: string) => there(planned(question).contours.find((c) => c.loop === id));
 
   it('is smaller after every skim, as a figure that knows what it was made of', () => {
     const question = questionFor(plate(), { finish: 0.4, tolerance: 0.03 });
     const plan = planned(question);
     for (const contour of plan.contours) {
-      const errors = contour.corner!.errors;
+      const errors = there(contour.corner).errors;
       expect(errors).toHaveLength(plan.passes.length);
-      expect(errors.slice(1).every((e, i) => e <= errors[i]! + 0.01)).toBe(true);
+      expect(errors.slice(1).every((e, i) => e <= there(errors[i]) + 0.01)).toBe(true);
       const figures = cornerFigures(contour, plan.passes);
       expect(figures.map((f) => f.value)).toEqual(errors);
-      expect(figures.every((f, i) => f.unit === 'µm' && f.from.includes(plan.passes[i]!.formError))).toBe(true);
-      expect(figures[0]!.high).toBeGreaterThan(figures[0]!.value);
+      expect(figures.every((f, i) => f.unit === 'µm' && f.from.includes(there(plan.passes[i]).formError))).toBe(true);
+      expect(there(figures[0]).high).toBeGreaterThan(there(figures[0]).value);
     }
   });
 
   it('on a round hole is that of an arc with the radius of the wire path', () => {
     const plan = planned(questionFor(plate(), { finish: 3.2 }));
-    const { corner } = plan.contours.find((c) => c.loop === 'L3')!;
-    const { offset, formError } = plan.passes[0]!;
-    expect(corner!.what).toBe('inside arc');
-    expect(corner!.errors).toEqual([lagOnArc.compute({ lag: formError.value, radius: 8 - offset.value })]);
+    const { corner } = there(plan.contours.find((c) => c.loop === 'L3'));
+    const { offset, formError } = there(plan.passes[0]);
+    expect(there(corner).what).toBe('inside arc');
+    expect(there(corner).errors).toEqual([lagOnArc.compute({ lag: formError.value, radius: 8 - offset.value })]);
   });
 
   it('is worst in a sharp inside corner, and gone from outside corners that have a loop', () => {
-    expect(cornerIn(questionFor(plate()), 'L2').corner!.what).toBe('inside corner');
+    expect(there(cornerIn(questionFor(plate()), 'L2').corner).what).toBe('inside corner');
     const part = [loop('L1', rectangle(0, 0, 40, 30))];
-    expect(cornerIn(questionFor(part), 'L1').corner!.what).toBe('outside corner rolled round');
-    expect(cornerIn(questionFor(part, { outsideCorners: 'intersection' }), 'L1').corner!.errors.every((e) => e === 0)).toBe(true);
+    expect(there(cornerIn(questionFor(part), 'L1').corner).what).toBe('outside corner rolled round');
+    expect(there(cornerIn(questionFor(part, { outsideCorners: 'intersection' }), 'L1').corner).errors.every((e) => e === 0)).toBe(true);
     expect(cornerIn(looped(part), 'L1').corner).toBeUndefined();
   });
 
   it('is a warning with a remedy only where it is beyond the tolerance', () => {
     const lag = (tolerance: number) =>
       planned(questionFor(plate(), { finish: 3.2, tolerance, height: 60 })).findings.find((f) => f.code === 'corner-lag');
-    expect([lag(0.05)!.severity, lag(0.05)!.remedy]).toEqual(['note', undefined]);
+    expect([there(lag(0.05)).severity, there(lag(0.05)).remedy]).toEqual(['note', undefined]);
     const plan = planned(questionFor(plate(), { finish: 3.2, tolerance: 0.05, height: 60 }));
-    const worst = Math.max(...plan.contours.map((c) => c.corner!.errors.at(-1)!));
+    const worst = Math.max(...plan.contours.map((c) => there(there(c.corner).errors.at(-1))));
     expect(worst).toBeGreaterThan(5);
     expect(sentenceOf(lag(0.05))).toContain(`the single pass is off by ${worst.toFixed(1)} µm`);
   });

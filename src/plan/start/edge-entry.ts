@@ -15,7 +15,7 @@ export interface EdgeAsked extends EntryAsked {
   /** Edge of the block. */
   readonly edge: Lookup;
   /** Every contour but the own one, where there are others: the way in must keep clear of them. */
-  readonly others?: Lookup;
+  readonly others?: Lookup | undefined;
 }
 
 /** How far inside an opening the lead ends before it turns to the entry, mm: short, so that it parts no slug. */

@@ -41,7 +41,7 @@ export interface EntryAsked {
   /** Holes that are drilled anyway if a neighbour takes them too. */
   readonly shared: readonly GivenHole[];
   /** What the user sets of it. */
-  readonly hand?: Hand;
+  readonly hand?: Hand | undefined;
   readonly question: PlanQuestion;
 }
 

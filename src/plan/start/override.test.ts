@@ -1,6 +1,7 @@
 /** What is set by hand is followed, or refused with the field that asked for it; what the planner would choose anyway changes nothing. */
 
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { planCut } from '../cut/plan-cut.ts';
 import { disc, faultsOf, loop, planned, plate, questionFor, rectangle, slot } from '../plan.fixture.ts';
@@ -13,7 +14,7 @@ const free = planned(plateBlock());
 const setBy = (id: string, byHand: ByHand): Plan => planCut({ ...plateBlock(), byHand: { [id]: byHand } });
 const cutBy = (id: string, byHand: ByHand, more: Partial<PlanQuestion> = {}): CutPlan =>
   planned({ ...plateBlock(), byHand: { [id]: byHand }, ...more });
-const contourOf = (plan: CutPlan, id: string) => plan.contours.find((c) => c.loop === id)!;
+const contourOf = (plan: CutPlan, id: string) => there(plan.contours.find((c) => c.loop === id));
 const refusals = (plan: Plan) => plan.findings.filter((f) => f.severity === 'refusal').map((f) => [f.code, f.place]);
 
 describe('an entry set by hand', () => {
@@ -138,8 +139,8 @@ describe('passes and registers set by hand', () => {
     const off = offsets.map((o, i) => (i === offsets.length - 1 ? o + 0.01 : o));
     const plan = planned({ ...plateBlock(), wire: free.wire.id, offsets: off });
     expect(plan.passes.map((p) => p.offset.value)).toEqual(off);
-    expect(plan.shift?.value).toBeCloseTo(off.at(-1)! - free.passes.at(-1)!.offset.value, 9);
-    expect(plan.accuracy.value - free.accuracy.value).toBeCloseTo(plan.shift!.value, 9);
+    expect(plan.shift?.value).toBeCloseTo(there(off.at(-1)) - there(free.passes.at(-1)).offset.value, 9);
+    expect(plan.accuracy.value - free.accuracy.value).toBeCloseTo(there(plan.shift).value, 9);
     expect(plan.findings.find((f) => f.code === 'offset-far')?.place).toEqual({ kind: 'field', path: `offsets.${off.length - 1}` });
   });
 

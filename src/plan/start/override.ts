@@ -21,9 +21,9 @@ import { WANDER } from './holes.ts';
 
 /** What was set of one contour, as the design takes it. */
 export interface Hand {
-  readonly entry?: { readonly segment: number; readonly share: number };
-  readonly hole?: StartHole;
-  readonly tab?: number;
+  readonly entry?: { readonly segment: number; readonly share: number } | undefined;
+  readonly hole?: StartHole | undefined;
+  readonly tab?: number | undefined;
 }
 
 export interface HandAsked {
@@ -60,9 +60,9 @@ export const readHand = (asked: HandAsked): HandRead => {
   return {
     kind: 'set',
     hand: {
-      ...(entry.at === undefined ? {} : { entry: entry.at }),
-      ...(hole.drilled === undefined ? {} : { hole: hole.drilled }),
-      ...(said.tab === undefined ? {} : { tab: said.tab }),
+      entry: entry.at,
+      hole: hole.drilled,
+      tab: said.tab,
     },
     findings,
   };

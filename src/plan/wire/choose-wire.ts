@@ -29,13 +29,13 @@ export interface WireWithPasses {
   /** Minutes for one mm of contour. */
   readonly minutes: number;
   /** Why it drops out on the drawing, in a few words; none when it can do the job. */
-  readonly fault?: Text;
+  readonly fault?: Text | undefined;
   readonly findings: readonly Finding[];
   readonly fits: readonly Fit[];
   /** With as many passes as the user wants it does not reach what is asked: Ra or deviation against it, the worse, above 1. */
-  readonly short?: number;
+  readonly short?: number | undefined;
   /** mm by which a last register set by hand moves the finished face. */
-  readonly shift?: Figure;
+  readonly shift?: Figure | undefined;
 }
 
 /** A wire that drops out before it has passes, with the reason in a few words. */
@@ -51,7 +51,7 @@ export type WireTried = WireWithPasses | WireWithoutPasses;
 export type WireChoice =
   | { readonly kind: 'chosen'; readonly best: WireWithPasses; readonly findings: readonly Finding[] }
   /** `nearest`: the one with passes that comes nearest; none when none has any, or no wire could be tried at all. */
-  | { readonly kind: 'none'; readonly nearest?: WireWithPasses; readonly findings: readonly Finding[] };
+  | { readonly kind: 'none'; readonly nearest?: WireWithPasses | undefined; readonly findings: readonly Finding[] };
 
 /** Where the shop states no rate: an assumption that only weighs wires against each other. */
 const ASSUMED_RATE = 6000;
@@ -120,7 +120,7 @@ export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly S
 
 export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
   const { material, height, flush, machine, factors } = question;
-  return { wire, material, height, flush, machine, ...(factors && { factors }) };
+  return { wire, material, height, flush, machine, factors };
 };
 
 /** The cheapest ladder of a wire and what a millimetre of contour costs with it. */
@@ -142,8 +142,8 @@ const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
     cost: minutes * costPerMinute(wire, question),
     findings: [...checks, ...passed.findings, ...set.findings],
     fits: [],
-    ...(short === undefined ? {} : { short }),
-    ...(set.shift === undefined ? {} : { shift: set.shift }),
+    short,
+    shift: set.shift,
   };
 };
 
@@ -161,7 +161,7 @@ const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]
   const lines = (question.open ?? []).map((line) => fitOfLine(line, one.rows, one.wire, question));
   const findings = [...one.findings, ...fits.flatMap((f) => f.findings), ...lines.flatMap((l) => l.findings)];
   const fault = [...fits, ...lines].find((f) => f.fault !== undefined)?.fault;
-  return { ...one, fits, findings, ...(fault === undefined ? {} : { fault }) };
+  return { ...one, fits, findings, fault };
 };
 
 /** The one that fails on the drawing rather than on finish or size comes nearer; among those the finest wire. */

@@ -25,7 +25,7 @@ export interface Fit {
   readonly comesOut: readonly Contour[];
   readonly corners: readonly RoundedCorner[];
   /** Why this wire cannot make the shape, in a few words. */
-  readonly fault?: Text;
+  readonly fault?: Text | undefined;
   readonly findings: readonly Finding[];
 }
 

@@ -17,7 +17,7 @@ import { find } from '../findings.ts';
 export interface OffsetRows {
   readonly rows: NonEmpty<LadderRow>;
   /** mm by which the last register is off what was expected: the finished face is off the drawing by as much. None where it is not. */
-  readonly shift?: Figure;
+  readonly shift?: Figure | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -34,7 +34,7 @@ export const withOffsets = (rows: NonEmpty<LadderRow>, offsets: readonly number[
   const shift = Math.abs(lastItem(offsets) - last.offset.value);
   return {
     rows: set,
-    ...(shift <= SAME ? {} : { shift: apply(faceShift, { offset: lastOf(set).offset, expected: last.offset }, { key: 'offset.shift' }) }),
+    shift: shift <= SAME ? undefined : apply(faceShift, { offset: lastOf(set).offset, expected: last.offset }, { key: 'offset.shift' }),
     findings: [...farFindings(rows, offsets), ...idleFindings(offsets)],
   };
 };

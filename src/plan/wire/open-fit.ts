@@ -22,7 +22,7 @@ import { openedPath } from './open-path.ts';
 
 export interface LineFit {
   /** Why this wire cannot cut the line, in a few words. */
-  readonly fault?: Text;
+  readonly fault?: Text | undefined;
   readonly findings: readonly Finding[];
 }
 

@@ -22,7 +22,7 @@ export type Passed =
       /** For one mm of contour, all passes together. */
       readonly minutes: number;
       /** Set where they do not reach what is asked: Ra or deviation against it, the worse, above 1. */
-      readonly short?: number;
+      readonly short?: number | undefined;
       readonly findings: readonly Finding[];
     }
   /** Why the wire drops out, in a few words. */
