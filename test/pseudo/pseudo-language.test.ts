@@ -25,9 +25,7 @@ import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
 /** Layers that do not say texts yet: a line goes when the layer has moved, and none comes. */
 const NOT_MOVED: ReadonlySet<string> = new Set([
-  ...['sentence', 'assumed', 'clock', 'wall', 'passes', 'wires', 'budget', 'others', 'hours', 'costs', 'breaks', 'contours', 'shape'].map(
-    (part) => `sheet, ${part}`,
-  ),
+  ...['sentence', 'assumed', 'clock', 'wires', 'hours', 'costs', 'breaks'].map((part) => `sheet, ${part}`),
   ...PAPERS.map((name) => `paper, ${name}`),
   'printed answer',
 ]);
@@ -201,14 +199,16 @@ const GIVEN: Readonly<Record<string, readonly unknown[]>> = {
   'shape.key': ['teeth', 'pressureAngle'],
   'run.aside': [[SAMPLE, SAMPLE]],
 };
-/** Makers that take a label, as a text of its own. */
-const LABELLED = /^sheet\.(change|setField|changeField|help|suggestions|refused|step|stepBack|backToDefaultOf)$/;
+/** Makers that take a label or a reason, as a text of its own. */
+const LABELLED =
+  /^(sheet\.(change|setField|changeField|help|suggestions|refused|step|stepBack|backToDefaultOf)|typed\.notALength|picture\.typed\.wrong)$/;
 
 const pageWords = (table: unknown, path: string): readonly string[] => {
   if (isText(table)) return [print(table, reader)];
   if (typeof table === 'function') {
     const first = GIVEN[path] ?? (LABELLED.test(path) ? [messages.fields.label('height')] : [SAMPLE, 1, 2]);
-    return first.map((given) => print(table(given, path.endsWith('unclear') ? [SAMPLE] : SAMPLE, SAMPLE, SAMPLE), reader));
+    const second = path.endsWith('unclear') ? [SAMPLE] : path === 'sheet.refused' ? messages.fields.label('height') : SAMPLE;
+    return first.map((given) => print(table(given, second, SAMPLE, SAMPLE), reader));
   }
   return Object.entries(table as object).flatMap(([key, inner]) => pageWords(inner, path === '' ? key : `${path}.${key}`));
 };

@@ -37,7 +37,7 @@ export const OtherWalls = ({ wall, numbers, width }: OtherWallsProps): ReactNode
           <figure key={face.process} style={{ width: each }}>
             <Face face={face} width={each} sideways={scale * factor} />
             <figcaption>
-              <strong>{face.process}</strong>
+              <strong>{face.name}</strong>
               <br />
               {face.shape === 'barrel' ? words.barrel(micrometres(numbers, face.off)) : words.within(numbers.length(round(face.off)))}
               <br />

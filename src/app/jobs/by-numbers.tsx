@@ -1,13 +1,14 @@
 /** The list of what can be made by numbers: choosing one begins a job with numbers of its own. */
 import { type ReactNode, useState } from 'react';
 import { shapeExample, shapeForms } from '../../job/request/shape-keys.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { useWords } from '../words/use-words.ts';
+import { print } from '../../text/print/print.ts';
+import { useReader, useWords } from '../words/use-words.ts';
 import { useDoor } from './drop-anywhere.tsx';
 import '../look/shape.css';
 
 export const ByNumbers = (): ReactNode => {
   const words = useWords().shape;
+  const reader = useReader();
   const { bring } = useDoor();
   const [making, setMaking] = useState(false);
   const begin = (kind: Parameters<typeof shapeExample>[0]): void => {
@@ -23,9 +24,9 @@ export const ByNumbers = (): ReactNode => {
         {shapeForms().map(({ kind, title, what }) => (
           <li key={kind}>
             <button type="button" disabled={making} onClick={() => begin(kind)}>
-              {printPlain(title)}
+              {print(title, reader)}
             </button>{' '}
-            <span>{printPlain(what)}</span>
+            <span>{print(what, reader)}</span>
           </li>
         ))}
       </ul>

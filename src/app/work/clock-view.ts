@@ -3,10 +3,10 @@
 import { attendedWeek } from '../../job/pipeline/schedule.ts';
 import type { Shop } from '../../job/shop.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
+import { moment } from '../../text/part.ts';
+import { only } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ClockEventView, ClockView, Untold } from './views.ts';
-
-const DAY = 1440;
-const DAYS = ['Thu', 'Fri', 'Sat', 'Sun', 'Mon', 'Tue', 'Wed'] as const;
 
 export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView<Untold> | undefined =>
   clock === undefined
@@ -14,8 +14,8 @@ export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick
     : {
         start: clock.start,
         finish: clock.finish,
-        startText: momentText(clock.start),
-        finishText: momentText(clock.finish),
+        startText: oclock(clock.start),
+        finishText: oclock(clock.finish),
         events: clock.events.map(eventView),
         nights: clock.nights,
         week: attendedWeek(shifts),
@@ -28,14 +28,8 @@ const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][num
   what,
   ...(block !== undefined && { block }),
   ...(stop !== undefined && { stop }),
-  oclock: momentText(event.from),
+  oclock: oclock(event.from),
 });
 
-/** 'Thu 17:45'. Moments count minutes from 1970, whose first day was a Thursday. */
-export const momentText = (at: number): string => {
-  const whole = Math.round(at);
-  const day = Math.floor(whole / DAY);
-  const minute = whole - day * DAY;
-  const two = (n: number): string => String(n).padStart(2, '0');
-  return `${DAYS[((day % 7) + 7) % 7]} ${two(Math.floor(minute / 60))}:${two(minute % 60)}`;
-};
+/** 'Thu 17:45' */
+const oclock = (at: number): Text => only(moment(at, 'weekday and time'));

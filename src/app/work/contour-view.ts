@@ -2,8 +2,19 @@
 
 import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
-import { mass } from '../../text/print/phrases.ts';
+import { mass, type Part } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ContourView, Untold } from './views.ts';
+
+const states = phrases('page.contour-state', { right: say`right`, uncut: say`uncut`, 'out of tolerance': say`out of tolerance` });
+
+const pieces = phrases('page.contour-piece', {
+  slug: say`slug`,
+  part: say`part`,
+  loose: (role: Text, weight: Part) => say`${{ role }}, ${{ weight }}`,
+  burnt: say`burnt out, nothing comes loose`,
+});
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */
 export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
@@ -21,7 +32,7 @@ export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | und
         area: loop.area * drawing.units.millimetres ** 2,
         perimeter: loop.perimeter * drawing.units.millimetres,
         ...(c === undefined ? {} : cutFacts(c)),
-        ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        ...(p === undefined ? {} : { state: states[p.state], leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
         byHand: handOf(facts, loop.id),
       };
     });
@@ -37,7 +48,7 @@ const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Untold>>
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
   ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
-  piece: c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'burnt out, nothing comes loose',
+  piece: c.core === undefined ? pieces.loose(pieces[c.piece.role], mass(c.piece.mass.value)) : pieces.burnt,
 });
 
 const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
@@ -54,7 +65,7 @@ const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): r
         kept: cut?.kept ?? 'leave',
         area: 0,
         perimeter: line.length * drawing.units.millimetres,
-        ...(p === undefined ? {} : { state: p.state, leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        ...(p === undefined ? {} : { state: states[p.state], leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
         byHand: handOf(facts, line.id),
       };
     });

@@ -37,7 +37,9 @@ export const toldSheet = (sheet: Sheet<Untold>, tell: Tell): Sheet => ({
 
 export const toldClock = (clock: ClockView<Untold>, tell: Tell): ClockView => ({
   ...clock,
-  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what) })),
+  startText: tell(clock.startText),
+  finishText: tell(clock.finishText),
+  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what), oclock: tell(e.oclock) })),
 });
 
 const plainOf = (said: Untold): string => (typeof said === 'string' ? said : printPlain(said));
@@ -95,6 +97,7 @@ const toldPicture = (picture: PictureView<Untold>, tell: Tell): PictureView => (
   contours: picture.contours.map((c) => ({
     ...c,
     piece: c.piece && tell(c.piece),
+    state: c.state && tell(c.state),
     tab: c.tab && { ...c.tab, reason: tell(c.tab.reason) },
   })),
 });
@@ -108,13 +111,14 @@ const toldWall = (wall: WallView<Untold>, tell: Tell): WallView => ({
     stock: toldShown(p.stock, tell),
     gap: toldShown(p.gap, tell),
   })),
-  faces: wall.faces.map((f) => ({ ...f, sentence: tell(f.sentence) })),
+  faces: wall.faces.map((f) => ({ ...f, name: tell(f.name), sentence: tell(f.sentence) })),
   without: wall.without.map(tell),
 });
 
 export const toldWhy = (tree: WhyTree<Untold>, tell: Tell): WhyTree => ({
   ...tree,
   shown: toldShown(tree.shown, tell),
+  formula: tree.formula && tell(tree.formula),
   warnings: tree.warnings.map(tell),
   from: tree.from.map((f) => toldWhy(f, tell)),
 });

@@ -6,36 +6,79 @@ import type { Figure } from '../../quantity/figure.ts';
 import type { resultOf } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
 import type { WireTable } from '../../result/wires.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printMoney } from '../../text/print/money.ts';
+import { count, duration, fixed, limit, mm, money, name, type Part, quantities, quantity, term, um, upTo } from '../../text/part.ts';
 import { accuracy } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { only, phrases, say } from '../../text/say.ts';
 import { shown } from './figure-view.ts';
+import { processes } from './process-names.ts';
 import type { Shown, TableView, Untold } from './views.ts';
 
 type Estimate = HoursFacts['estimate'];
 type Budgets = NonNullable<CutFacts['budgets']>;
 type OtherWays = NonNullable<CutFacts['otherWays']>;
 type WireResult = NonNullable<ReturnType<typeof resultOf>>;
-type Column = TableView['columns'][number];
-type Cell = string | Shown;
+type Table = TableView<Untold>;
+type Column = Table['columns'][number];
+type Cell = Untold | Shown<Untold>;
 
-const left = (title: string): Column => ({ title, align: 'left' });
-const right = (title: string): Column => ({ title, align: 'right' });
+const left = (title: Untold): Column => ({ title, align: 'left' });
+const right = (title: Untold): Column => ({ title, align: 'right' });
 
-export const passesTable = ({ passes }: WireResult, estimate: Estimate | undefined): TableView => ({
-  columns: [left('Pass'), left('Condition'), left('Register'), ...['Offset', 'Gap', 'Feed', 'Ra after', 'Time'].map(right)],
+const columns = phrases('page.column', {
+  pass: say`Pass`,
+  condition: say`Condition`,
+  register: say`Register`,
+  offset: say`Offset`,
+  gap: say`Gap`,
+  feed: say`Feed`,
+  raAfter: say`Ra after`,
+  time: say`Time`,
+  error: say`Where the error comes from`,
+  kind: say`Kind`,
+  amount: say`Amount`,
+  size: say`Size`,
+  is: say`Is`,
+  asked: say`Asked`,
+  expected: say`To be expected within`,
+  wire: say`Wire`,
+  passes: say`Passes`,
+  machine: say`Machine`,
+  each: say`Each`,
+  ra: only(term('Ra')),
+  holds: say`Holds`,
+  process: say`Process`,
+  does: say`Would it do?`,
+  slope: say`Edge slope`,
+  edgeRa: say`Edge Ra`,
+});
+
+const cells = phrases('page.cell', {
+  rough: (pass: number) => say`${{ pass: count(pass) }} rough`,
+  skim: (pass: number) => say`${{ pass: count(pass) }} skim`,
+  all: say`In all`,
+  yes: (within: Part) => say`yes, ${{ within }}`,
+  from: (least: Part) => say`from ${{ least }}`,
+  offsets: say`Offset: from the wire’s centre to the finished surface, with the stock that later passes take off.`,
+});
+
+const kinds = phrases('page.error-kind', { systematic: say`systematic`, random: say`random` });
+
+export const passesTable = ({ passes }: WireResult, estimate: Estimate | undefined): Table => ({
+  columns: [
+    ...[columns.pass, columns.condition, columns.register].map(left),
+    ...[columns.offset, columns.gap, columns.feed, columns.raAfter, columns.time].map(right),
+  ],
   rows: passes.map((p, i): readonly Cell[] => {
     const time = estimate?.passes[i];
     return [
-      p.number === 1 ? '1 rough' : `${p.number} skim`,
-      String(p.condition),
-      `D${p.register}`,
+      p.number === 1 ? cells.rough(1) : cells.skim(p.number),
+      only(count(p.condition)),
+      only(term(`D${p.register}`)),
       ...[p.offset, p.gap, p.feed, p.ra].map(shown),
       time === undefined ? '' : shown(time.minutes),
     ];
   }),
-  note: 'Offset: from the wire’s centre to the finished surface, with the stock that later passes take off.',
+  note: cells.offsets,
 });
 
 /** A table of the papers with the figures it was printed from put back where they are known: one list of figures for each row. */
@@ -46,13 +89,13 @@ const withFigures = (
     readonly note?: string | undefined;
   },
   figures: readonly (readonly (Figure | undefined)[])[],
-): TableView => ({
+): Table => ({
   columns: table.columns.map(({ title, align }) => ({ title, align })),
   rows: table.rows.map((row, i) => row.map((text, j): Cell => (figures[i]?.[j] === undefined ? text : shown(figures[i]?.[j] as Figure)))),
   ...(table.note === undefined ? {} : { note: table.note }),
 });
 
-export const hoursView = (e: Estimate): TableView => {
+export const hoursView = (e: Estimate): Table => {
   const figures = [...e.passes.map((p) => p.minutes), e.threading, e.travel, e.stops, e.total, e.attended, e.unattended];
   return withFigures(
     hoursTable(e),
@@ -60,13 +103,13 @@ export const hoursView = (e: Estimate): TableView => {
   );
 };
 
-export const costView = (estimate: Estimate): TableView =>
+export const costView = (estimate: Estimate): Table =>
   withFigures(
     costTable(estimate),
     estimate.lines.map((l) => [undefined, undefined, l.cost]),
   );
 
-export const breaksView = (estimate: Estimate, quantity: number): TableView => ({
+export const breaksView = (estimate: Estimate, quantity: number): Table => ({
   ...withFigures(
     breakTable(estimate),
     estimate.breaks.map((b) => [undefined, b.each, b.total]),
@@ -75,66 +118,66 @@ export const breaksView = (estimate: Estimate, quantity: number): TableView => (
 });
 
 /** Where the error of the profile comes from, the biggest share first. */
-export const budgetView = ({ profile }: Budgets): TableView => ({
-  columns: [left('Where the error comes from'), left('Kind'), right('Amount')],
+export const budgetView = ({ profile }: Budgets): Table => ({
+  columns: [left(columns.error), left(columns.kind), right(columns.amount)],
   rows: [
-    ...profile.rows.map((r): readonly Cell[] => [printPlain(r.figure.name), r.kind, shown(r.figure)]),
-    ['In all', '', shown(profile.total)],
+    ...profile.rows.map((r): readonly Cell[] => [r.figure.name, kinds[r.kind], shown(r.figure)]),
+    [cells.all, '', shown(profile.total)],
   ],
-  note: printPlain(profile.biggest.sentence),
+  note: profile.biggest.sentence,
 });
 
 /** Sizes with limits of their own: what is asked of each, and within what it is to be expected. */
-export const sizesView = ({ sizes }: Budgets): TableView | undefined =>
+export const sizesView = ({ sizes }: Budgets): Table | undefined =>
   sizes.length === 0
     ? undefined
     : {
-        columns: [left('Size'), right('Is'), right('Asked'), right('To be expected within')],
+        columns: [left(columns.size), right(columns.is), right(columns.asked), right(columns.expected)],
         rows: sizes.map(({ of, tolerance, total }): readonly Cell[] => [
-          of.kind === 'size' ? of.name : '',
-          of.kind === 'size' ? `${Number(of.length.toFixed(4))} mm` : '',
-          `±${Number(tolerance.toFixed(5))} mm`,
+          of.kind === 'size' ? only(name(of.name)) : '',
+          of.kind === 'size' ? only(mm(of.length)) : '',
+          only(limit(tolerance, 'mm', upTo(5))),
           shown(total),
         ]),
       };
 
-export const othersView = (otherWays: OtherWays): TableView => ({
-  columns: [left('Process'), left('Would it do?'), right('Time'), right('Edge slope'), right('Edge Ra')],
+export const othersView = (otherWays: OtherWays): Table => ({
+  columns: [left(columns.process), left(columns.does), right(columns.time), right(columns.slope), right(columns.edgeRa)],
   rows: [
     ...(otherWays.wire === undefined
       ? []
       : [
           [
-            'wire',
-            `yes, ±${accuracy(otherWays.wire.deviation)} mm`,
-            `${otherWays.wire.minutes.toFixed(0)} min`,
-            `${otherWays.wire.slope.toFixed(2)}°`,
-            `${otherWays.wire.ra.toFixed(1)} µm`,
+            processes.wire,
+            cells.yes(limit(Number(accuracy(otherWays.wire.deviation)))),
+            only(quantity(otherWays.wire.minutes, 'min', fixed(0))),
+            only(quantity(otherWays.wire.slope, '°', fixed(2))),
+            only(um(otherWays.wire.ra, fixed(1))),
           ],
         ]),
     ...otherWays.ways.map((w): readonly Cell[] => [
-      w.process,
-      printPlain(w.sentence),
+      processes[w.process],
+      w.sentence,
       w.edge === undefined ? '' : shown(w.edge.minutes),
-      w.edge === undefined ? '' : `${w.edge.slope.value.toFixed(2)}°`,
-      w.edge === undefined ? '' : `${w.edge.ra.low.toFixed(0)} to ${w.edge.ra.high.toFixed(0)} µm`,
+      w.edge === undefined ? '' : only(quantity(w.edge.slope.value, '°', fixed(2))),
+      w.edge === undefined ? '' : only(quantities([w.edge.ra.low, w.edge.ra.high], 'to', 'µm', fixed(0))),
     ]),
   ],
-  note: printPlain(otherWays.verdict),
+  note: otherWays.verdict,
 });
 
 /** Every wire of the shop carried through the whole job, the one that was taken marked. */
-export const wiresView = (wires: WireTable): TableView<Untold> => ({
-  columns: [left('Wire'), ...['Passes', 'Machine', 'Each', 'Ra', 'Holds'].map(right), left('')],
-  rows: wires.rows.map((row): readonly (Untold | Shown)[] => {
-    if (row.kind === 'drops out') return [row.name, '', '', '', '', '', row.reason];
+export const wiresView = (wires: WireTable): Table => ({
+  columns: [left(columns.wire), ...[columns.passes, columns.machine, columns.each, columns.ra, columns.holds].map(right), left('')],
+  rows: wires.rows.map((row): readonly Cell[] => {
+    if (row.kind === 'drops out') return [only(name(row.name)), '', '', '', '', '', row.reason];
     const { passes, minutes, each, finish, accuracy: within } = row.outcome;
-    const from = row.kind === 'at least' ? 'from ' : '';
+    const time = duration(minutes);
     return [
-      row.name,
-      String(passes),
-      `${from}${printDuration(minutes)}`,
-      row.kind === 'worked out' ? shown(row.price) : `from ${printMoney(each, wires.currency)}`,
+      only(name(row.name)),
+      only(count(passes)),
+      row.kind === 'at least' ? cells.from(time) : only(time),
+      row.kind === 'worked out' ? shown(row.price) : cells.from(money(each, wires.currency)),
       shown(finish),
       shown(within),
       wireVerdict(row, wires),

@@ -116,7 +116,7 @@ export interface ContourView<Said = string> {
   readonly entry?: { readonly x: number; readonly y: number };
   readonly tab?: { readonly length: number; readonly reason: Said } | undefined;
   readonly piece?: Said | undefined;
-  readonly state?: string;
+  readonly state?: Said | undefined;
   readonly leftMost?: number;
   readonly gougeMost?: number;
   readonly byHand: readonly string[];
@@ -171,7 +171,7 @@ export interface ClockEventView<Said = string> {
   readonly block?: number;
   /** What the program stops for, and at which contour. */
   readonly stop?: { readonly purpose: StopPurpose; readonly loop?: string | undefined };
-  readonly oclock: string;
+  readonly oclock: Said;
   /** Which piece of the quantity it belongs to, from 1. */
   readonly piece: number;
 }
@@ -179,8 +179,8 @@ export interface ClockEventView<Said = string> {
 export interface ClockView<Said = string> {
   readonly start: number;
   readonly finish: number;
-  readonly startText: string;
-  readonly finishText: string;
+  readonly startText: Said;
+  readonly finishText: Said;
   readonly events: readonly ClockEventView<Said>[];
   readonly nights: readonly { readonly from: number; readonly to: number }[];
   /** When somebody is in the shop, minutes since Monday's midnight: so that another start can be looked at before it is asked. */
@@ -209,6 +209,7 @@ export interface WallView<Said = string> {
 
 export interface FaceView<Said = string> {
   readonly process: string;
+  readonly name: Said;
   /** mm that the face lies off the straight: at half its height where it is a barrel, at its lower edge where it leans. */
   readonly off: number;
   readonly shape: 'barrel' | 'leaning';
@@ -270,7 +271,7 @@ export interface WhyTree<Said = string> {
   readonly shown: Shown<Said>;
   readonly basis: Basis;
   readonly source: string;
-  readonly formula?: string | undefined;
+  readonly formula?: Said | undefined;
   readonly warnings: readonly Said[];
   readonly from: readonly WhyTree<Said>[];
 }

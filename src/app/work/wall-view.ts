@@ -3,13 +3,13 @@
 import { rzBand } from '../../quantity/finish.ts';
 import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
-import { printPlain } from '../../text/print/print.ts';
 import { shown } from './figure-view.ts';
-import type { FaceView, WallView } from './views.ts';
+import { processes } from './process-names.ts';
+import type { FaceView, Untold, WallView } from './views.ts';
 
 type Ways = NonNullable<CutFacts['otherWays']>;
 
-export const wallView = (facts: JobFacts): WallView | undefined => {
+export const wallView = (facts: JobFacts): WallView<Untold> | undefined => {
   const result = resultOf(facts);
   const otherWays = plannedOf(facts)?.otherWays;
   return (
@@ -23,39 +23,41 @@ export const wallView = (facts: JobFacts): WallView | undefined => {
         gap: shown(gap),
       })),
       faces: otherWays === undefined ? [] : [...wireFace(otherWays), ...otherWays.ways.flatMap(otherFace)],
-      without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => printPlain(w.sentence)),
+      without: (otherWays?.ways ?? []).filter((w) => w.edge === undefined).map((w) => w.sentence),
     }
   );
 };
 
-const wireFace = ({ wire, verdict }: Ways): readonly FaceView[] =>
+const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Untold>[] =>
   wire === undefined
     ? []
     : [
         {
           process: 'wire',
+          name: processes.wire,
           off: wire.formError / 1000,
           shape: 'barrel',
           rough: rzBand(wire.ra).nominal / 1000,
           ra: [wire.ra, wire.ra],
           tires: false,
-          sentence: printPlain(verdict),
+          sentence: verdict,
         },
       ];
 
-const otherFace = ({ process, edge, sentence }: Ways['ways'][number]): readonly FaceView[] => {
+const otherFace = ({ process, edge, sentence }: Ways['ways'][number]): readonly FaceView<Untold>[] => {
   if (edge === undefined) return [];
   // A jet's roughness is known as Ra, that of thermal cuts as Rz.
   const jet = process === 'water jet';
   return [
     {
       process,
+      name: processes[process],
       off: edge.perpendicularity.value,
       shape: 'leaning',
       rough: (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000,
       ra: [edge.ra.low, edge.ra.high],
       tires: jet,
-      sentence: printPlain(sentence),
+      sentence,
     },
   ];
 };

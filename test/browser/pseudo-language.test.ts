@@ -1,0 +1,123 @@
+/** The page in the pseudo-language: whatever is two fifths longer than English is neither cut off nor wider than the window, and no English is left in it. */
+import { mkdirSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { englishIn } from '../pseudo/english.ts';
+import { listedTemplates, pseudoLanguage } from '../pseudo/pseudo-language.ts';
+import { answered, brought, copyOfExample, fileOf } from './hands.ts';
+import { atRest, type Stand, stand } from './stand.ts';
+
+/** Where pictures of the pages are left for a look. */
+const SEEN = 'out/pseudo';
+
+const LANGUAGE = JSON.stringify(pseudoLanguage(listedTemplates()));
+
+/** The page has no control for a language: it takes what the browser keeps. */
+const speak = (page: Page): Promise<void> => page.evaluate(`localStorage.setItem('language', ${JSON.stringify(LANGUAGE)})`);
+
+const PAGES: Readonly<Record<string, (server: Stand, go: (path: string) => Promise<Page>) => Promise<Page>>> = {
+  sheet: async (server, go) => {
+    const page = await go(`/job/${await copyOfExample(server)}`);
+    await answered(page);
+    await page.locator('.suggestions, .field-row').first().waitFor();
+    return opened(page);
+  },
+  no: async (server, go) => {
+    const page = await go(`/job/${await copyOfExample(server, { tolerance: 0.0005 })}`);
+    await answered(page);
+    return opened(page);
+  },
+  'by-numbers': async (server, go) => {
+    const [id = ''] = await brought(server, [fileOf('gear.job.json', JSON.stringify({ shape: { kind: 'gear', module: 2, teeth: 20 } }))]);
+    const page = await go(`/job/${id}`);
+    await answered(page);
+    return opened(page);
+  },
+  jobs: async (server, go) => {
+    const [away = ''] = await brought(server, [fileOf('7.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
+    await fetch(`${server.address}/api/jobs/${away}`, { method: 'DELETE' });
+    const page = await go('/jobs');
+    await page.locator('.job-list').waitFor();
+    await page.locator('.bin').waitFor();
+    return opened(page);
+  },
+  machine: async (server, go) => {
+    const page = await go(`/run/${await copyOfExample(server)}`);
+    await page.locator('.stops').waitFor();
+    return opened(page);
+  },
+  shop: async (_, go) => {
+    const page = await go('/shop');
+    await page.locator('.shop td input').first().click();
+    await page.locator('.basis').waitFor();
+    return opened(page);
+  },
+};
+
+const opened = async (page: Page): Promise<Page> => {
+  await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
+  await atRest(page);
+  return page;
+};
+
+/** Elements that hide a part of their own words, each with what it says. */
+const CUT_OFF = `[...document.querySelectorAll('body *')].filter((e) => {
+  const style = getComputedStyle(e);
+  const hides = (overflow) => overflow === 'hidden' || overflow === 'clip';
+  const unseen = e.clientWidth <= 1 || e.closest('.unseen, .skip') !== null;
+  return e.getClientRects().length > 0 && !unseen && e.textContent.trim() !== '' &&
+    ((hides(style.overflowX) && e.scrollWidth > e.clientWidth + 1) || (hides(style.overflowY) && e.scrollHeight > e.clientHeight + 1));
+}).map((e) => e.tagName + '.' + e.className + ': ' + e.textContent.slice(0, 80))`;
+
+/** Fields whose words are longer than they are: what is chosen, or what stands in place of a value. Cells of the shop are as wide as its table has them. */
+const TOO_NARROW = `[...document.querySelectorAll('select, input[placeholder]')].filter((e) => {
+  const words = e.tagName === 'SELECT' ? (e.selectedOptions[0]?.textContent ?? '') : e.value === '' ? e.placeholder : '';
+  const style = getComputedStyle(e);
+  const pen = document.createElement('canvas').getContext('2d');
+  pen.font = style.font;
+  const room = e.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+  return e.getClientRects().length > 0 && e.closest('.shop td') === null && pen.measureText(words).width > room + 1;
+}).map((e) => e.tagName + ' ' + (e.closest('[data-path]')?.dataset.path ?? e.className))`;
+
+/** Every stretch of words on the page with where it stands, those that only a screen reader hears too. */
+const SAID = `[...document.querySelectorAll('body *')].filter((e) => !['SCRIPT', 'STYLE'].includes(e.tagName)).flatMap((e) => {
+  const where = (e.closest('[class]')?.className.baseVal ?? e.closest('[class]')?.className ?? '') + ' ' + e.tagName.toLowerCase();
+  const own = [...e.childNodes].filter((n) => n.nodeType === 3).map((n) => n.data);
+  return [...own, ...['aria-label', 'title', 'placeholder'].map((a) => e.getAttribute(a) ?? '')].filter((t) => t.trim() !== '').map((t) => [where, t]);
+})`;
+
+describe('the page in a longer language', () => {
+  let server: Stand;
+  beforeAll(async () => {
+    server = await stand();
+    mkdirSync(SEEN, { recursive: true });
+  });
+  afterAll(() => server.close());
+
+  for (const [name, show] of Object.entries(PAGES))
+    it(`${name}: nothing is cut off at 1280 and 820 pixels, nor wider than the window`, async () => {
+      const { page } = await server.open('/nowhere', { colorScheme: 'light', reducedMotion: 'reduce' });
+      await speak(page);
+      await show(server, async (path) => {
+        await page.goto(`${server.address}${path}`);
+        return page;
+      });
+      const found: Record<string, unknown> = {};
+      for (const width of [1280, 820]) {
+        await page.setViewportSize({ width, height: 800 });
+        await atRest(page);
+        await page.screenshot({ path: `${SEEN}/${name}-${width}.png`, fullPage: true });
+        found[width] = {
+          cut: await page.evaluate(CUT_OFF),
+          narrow: await page.evaluate(TOO_NARROW),
+          wider: (await page.evaluate('document.documentElement.scrollWidth - innerWidth')) as number,
+        };
+      }
+      const said = (await page.evaluate(SAID)) as readonly (readonly [string, string])[];
+      const english = said.filter(([, text]) => englishIn(text).length > 0).map(([where, text]) => `${where}: ${text.slice(0, 100)}`);
+      if (process.env['SHOW'] !== undefined) console.log(name, [...new Set(english)].join('\n'));
+      const whole = { cut: [], narrow: [], wider: 0 };
+      expect(found).toEqual({ 1280: whole, 820: whole });
+      await page.context().close();
+    });
+});
