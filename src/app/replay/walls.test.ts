@@ -4,7 +4,16 @@ import { describe, expect, it } from 'vitest';
 import { craterProfile } from '../chart/crater-profile.ts';
 import { faceLine, sidewaysFactor } from '../chart/cut-faces.ts';
 
-const face = { process: 'laser', off: 0.15, shape: 'leaning', rough: 0.06, ra: [8, 16], tires: false, sentence: '' } as const;
+const face = {
+  process: 'laser',
+  name: 'laser',
+  off: 0.15,
+  shape: 'leaning',
+  rough: 0.06,
+  ra: [8, 16],
+  tires: false,
+  sentence: '',
+} as const;
 
 describe('the wall under the glass', () => {
   it('has the roughness that is given', () => {
