@@ -64,7 +64,7 @@ export const RULES: readonly Rule[] = [
 
   { folder: 'src/picture', may: ['src/text', ...GEOMETRY, PRINT], why: 'strokes and labels know no drawing, plan or proof' },
 
-  { folder: 'src/drawing', may: ['src/text', ...GEOMETRY], packages: ['flatbush'], why: 'a drawing does not know how it will be cut' },
+  { folder: 'src/drawing', may: ['src/text', ...GEOMETRY], why: 'a drawing does not know how it will be cut' },
   { folder: 'src/drawing/curve', may: [], why: 'curves of a file come before anything is joined' },
   { folder: 'src/drawing/dxf', may: ['src/drawing/curve'], why: 'a reader of a format gives curves and knows no other format' },
   {
@@ -123,7 +123,6 @@ export const RULES: readonly Rule[] = [
   {
     folder: 'src/plan',
     may: [...BASE, ...GEOMETRY, ...SPARK_AND_SHOP],
-    packages: ['flatbush'],
     why: 'the plan decides; it neither writes nor reads programs',
   },
   { folder: 'src/plan/start', may: [], why: 'where a contour begins is asked before its way is laid' },
@@ -292,7 +291,6 @@ export const RULES: readonly Rule[] = [
   {
     folder: 'src/app/picture',
     may: ['work', 'state', 'words', 'look'].map((p) => `src/app/${p}`),
-    packages: ['flatbush'],
     why: 'views and places without a canvas',
   },
   { folder: 'src/app/picture/paint', may: [], why: 'the canvas, outside React' },

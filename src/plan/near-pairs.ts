@@ -1,7 +1,7 @@
 /** Loops that come near each other: which pairs, where, and whether metal stays between them. */
-import Flatbush from 'flatbush';
-import { boundsOfChain } from '../geometry/area.ts';
+import { boundsOfChain, widened } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
+import { boxIndexOf } from '../geometry/near/box-index.ts';
 import { closestBetweenChains } from '../geometry/near/closest.ts';
 import { midpoint, type Point } from '../geometry/segment.ts';
 import type { KeptLoop } from './kept-side.ts';
@@ -9,15 +9,10 @@ import type { KeptLoop } from './kept-side.ts';
 /** Numbers of loops whose boxes come within a distance. */
 export const pairsNear = (cut: readonly KeptLoop[], distance: number): readonly (readonly [number, number])[] => {
   if (cut.length < 2) return [];
-  const boxes = cut.map((k) => boundsOfChain(k.loop.contour));
-  const index = new Flatbush(cut.length);
-  for (const b of boxes) index.add(b.minX, b.minY, b.maxX, b.maxY);
-  index.finish();
-  return boxes.flatMap((b, i) =>
-    index
-      .search(b.minX - distance, b.minY - distance, b.maxX + distance, b.maxY + distance)
-      .filter((j) => j > i)
-      .map((j) => [i, j] as const),
+  const boxes = cut.map(({ loop }, number) => ({ number, box: boundsOfChain(loop.contour) }));
+  const index = boxIndexOf(boxes, ({ box }) => box);
+  return boxes.flatMap(({ number, box }) =>
+    index.search(widened(box, distance), (other) => other.number > number).map((other) => [number, other.number] as const),
   );
 };
 

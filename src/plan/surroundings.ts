@@ -1,11 +1,10 @@
 /** What belongs to each loop that is cut: the loops inside it, the holes it may start from, and what its leads must keep clear of. */
 
-import Flatbush from 'flatbush';
 import { areaOf, boundsOfChain, perimeterOf } from '../geometry/area.ts';
 import type { Contour } from '../geometry/contour.ts';
+import { type BoxIndex, boxIndexOf } from '../geometry/near/box-index.ts';
 import { windingOf } from '../geometry/near/inside.ts';
 import type { Point } from '../geometry/segment.ts';
-import { itemAt } from '../sequence/sequence.ts';
 import { grouped } from './grouped.ts';
 import type { KeptLoop } from './kept-side.ts';
 import type { GivenHole } from './question.ts';
@@ -25,19 +24,13 @@ export const surroundingsOf = (cut: readonly KeptLoop[], holes: readonly GivenHo
 /** By id of the innermost loop around them; '' for holes outside all loops. */
 const holesByLoop = (cut: readonly KeptLoop[], holes: readonly GivenHole[]): ReadonlyMap<string, readonly GivenHole[]> => {
   if (holes.length === 0 || cut.length === 0) return new Map();
-  const index = new Flatbush(cut.length);
-  for (const { loop } of cut) {
-    const b = boundsOfChain(loop.contour);
-    index.add(b.minX, b.minY, b.maxX, b.maxY);
-  }
-  index.finish();
-  return grouped(holes, (hole) => innermost(cut, index, hole.at));
+  const index = boxIndexOf(cut, ({ loop }) => boundsOfChain(loop.contour));
+  return grouped(holes, (hole) => innermost(index, hole.at));
 };
 
-const innermost = (cut: readonly KeptLoop[], index: Flatbush, at: Point): string => {
+const innermost = (index: BoxIndex<KeptLoop>, at: Point): string => {
   let found: KeptLoop | undefined;
-  for (const i of index.search(at.x, at.y, at.x, at.y)) {
-    const loop = itemAt(cut, i);
+  for (const loop of index.search({ minX: at.x, minY: at.y, maxX: at.x, maxY: at.y })) {
     if (windingOf(loop.loop.contour, at) !== 0 && (found === undefined || loop.loop.depth > found.loop.depth)) found = loop;
   }
   return found?.loop.id ?? '';

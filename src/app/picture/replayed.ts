@@ -1,6 +1,6 @@
 /** The wire's moves for the replay: in bundles that are drawn at once, and the block that a place belongs to. */
-import Flatbush from 'flatbush';
 import { nearestOn } from '../../geometry/measure.ts';
+import { type BoxIndex, boxIndexOf } from '../../geometry/near/box-index.ts';
 import type { ProgramView } from '../work/views.ts';
 import { boxOf, countOf, segmentAt } from './chain-segments.ts';
 import type { ChainStretch } from './chain-strokes.ts';
@@ -34,9 +34,9 @@ export const movesOfBlock = ({ block, segments }: Moves, wanted: number): readon
 };
 
 /** The block whose move comes nearest to a place, within `reach` mm; cutting moves before travels, the first of equals. */
-export const blockNear = (moves: Moves, index: Flatbush | undefined, p: Spot, reach: number): number | undefined => {
+export const blockNear = (moves: Moves, index: BoxIndex<number>, p: Spot, reach: number): number | undefined => {
   let best: { block: number; distance: number } | undefined;
-  for (const i of (index?.search(p.x - reach, p.y - reach, p.x + reach, p.y + reach) ?? []).sort((a, b) => a - b)) {
+  for (const i of index.search({ minX: p.x - reach, minY: p.y - reach, maxX: p.x + reach, maxY: p.y + reach }).sort((a, b) => a - b)) {
     const distance = nearestOn(segmentAt(moves.segments, i), p).distance + (moves.cutting[i] === 1 ? 0 : reach / 2);
     const block = moves.block[i];
     if (block !== undefined && distance <= reach && (best === undefined || distance < best.distance - 1e-9)) best = { block, distance };
@@ -44,14 +44,8 @@ export const blockNear = (moves: Moves, index: Flatbush | undefined, p: Spot, re
   return best?.block;
 };
 
-export const indexOfMoves = ({ segments }: Moves): Flatbush | undefined => {
-  const count = countOf(segments);
-  if (count === 0) return undefined;
-  const index = new Flatbush(count);
-  for (let i = 0; i < count; i += 1) {
-    const { minX, minY, maxX, maxY } = boxOf(segments, i);
-    index.add(minX, minY, maxX, maxY);
-  }
-  index.finish();
-  return index;
-};
+export const indexOfMoves = ({ segments }: Moves): BoxIndex<number> =>
+  boxIndexOf(
+    Array.from({ length: countOf(segments) }, (_, i) => i),
+    (i) => boxOf(segments, i),
+  );

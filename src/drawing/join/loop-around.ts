@@ -1,7 +1,7 @@
 /** Finds for each loop the smallest one around it. */
 
-import Flatbush from 'flatbush';
 import { pointAt } from '../../geometry/measure.ts';
+import { boxIndexOf } from '../../geometry/near/box-index.ts';
 import type { Containment } from '../../geometry/near/inside.ts';
 import { containsIn } from '../../geometry/near/inside.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
@@ -25,24 +25,25 @@ export interface Nested {
  * @param edge mm: what counts as on the edge
  */
 export const nestingOf = (loops: readonly FoundLoop[], edge: number, work: WorkLimit): Nested[] => {
-  if (loops.length === 0) return [];
-  const index = new Flatbush(loops.length);
-  for (const { bounds: b } of loops) index.add(b.minX, b.minY, b.maxX, b.maxY);
-  index.finish();
+  const numbered = loops.map((loop, number) => ({ loop, number }));
+  const index = boxIndexOf(numbered, ({ loop }) => loop.bounds);
   const lookups = new Map<number, Lookup>();
   const nested: Nested[] = [];
   loops.forEach((loop, i) => {
     const { minX, minY } = loop.bounds;
     // All boxes over one corner of this one, the smallest loop first: the first that holds it is its parent.
     const around = index
-      .search(minX - edge, minY - edge, minX + edge, minY + edge, (j) => j < i && covers(itemAt(loops, j), loop, edge))
-      .sort((p, q) => q - p);
+      .search(
+        { minX: minX - edge, minY: minY - edge, maxX: minX + edge, maxY: minY + edge },
+        (o) => o.number < i && covers(o.loop, loop, edge),
+      )
+      .sort((p, q) => q.number - p.number);
     spend(work, 1 + around.length);
-    const parent = around.find((j) => {
-      const lookup = lookups.get(j) ?? lookupOf(itemAt(loops, j).contour);
-      lookups.set(j, lookup);
+    const parent = around.find((outer) => {
+      const lookup = lookups.get(outer.number) ?? lookupOf(outer.loop.contour);
+      lookups.set(outer.number, lookup);
       return isWithin(loop, lookup, edge);
-    });
+    })?.number;
     nested.push(parent === undefined ? { parent: -1, depth: 0 } : { parent, depth: itemAt(nested, parent).depth + 1 });
   });
   return nested;

@@ -5,8 +5,9 @@
  * where one of those is read.
  */
 
-import Flatbush from 'flatbush';
+import { widened } from '../../geometry/area.ts';
 import { boundsOf, lengthOf } from '../../geometry/measure.ts';
+import { boxIndexOf } from '../../geometry/near/box-index.ts';
 import type { Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
@@ -44,24 +45,18 @@ interface NumberedSegment {
 
 /** Groups of two and more pieces that run along each other, directly or by way of a third. */
 const bundlesOf = (simple: readonly NumberedSegment[], within: number, work: WorkLimit): number[][] => {
-  const index = new Flatbush(simple.length);
-  for (const { segment } of simple) {
-    const b = boundsOf(segment);
-    index.add(b.minX - within, b.minY - within, b.maxX + within, b.maxY + within);
-  }
-  index.finish();
+  const placed = simple.map((one, place) => ({ ...one, place }));
+  const index = boxIndexOf(placed, ({ segment }) => widened(boundsOf(segment), within));
   const bundle = new Map<number, number[]>();
   const directions = directionsOf(simple.map(({ segment }) => segment));
-  simple.forEach(({ number, segment }, place) => {
-    const b = boundsOf(segment);
+  placed.forEach(({ number, segment, place }) => {
     let asked = 8;
-    const near = index.search(b.minX, b.minY, b.maxX, b.maxY, (other) => {
+    const near = index.search(boundsOf(segment), (other) => {
       asked += 1;
-      return other > place && directions.mayAgree(place, other, 2 * within);
+      return other.place > place && directions.mayAgree(place, other.place, 2 * within);
     });
     spend(work, asked / 8 + near.length);
-    for (const one of near) {
-      const other = itemAt(simple, one);
+    for (const other of near) {
       if (runAlong(segment, other.segment, within)) uniteBundles(bundle, number, other.number);
     }
   });

@@ -1,6 +1,6 @@
 /** Shortens a way until no turned or moved stretch helps, then disturbs it a little, again and again, and keeps what got shorter. */
 
-import { neighboursOf } from '../../geometry/near/point-grid.ts';
+import { neighboursOf } from '../../geometry/near/neighbours.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { Ring } from './ring.ts';

@@ -6,7 +6,7 @@
  * It runs over long arrays of plain numbers: `!` stands where one of those is read.
  */
 
-import { neighboursOf } from '../../geometry/near/point-grid.ts';
+import { neighboursOf } from '../../geometry/near/neighbours.ts';
 import type { Point } from '../../geometry/segment.ts';
 
 /** Points compared in all rounds together; more rounds hardly raise the bound. */

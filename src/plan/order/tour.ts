@@ -1,6 +1,6 @@
 /** The shortest way through points, open at its end: exact for few, near for many, with a length that no way can undercut. Lengths in mm. */
 
-import { neighboursOf } from '../../geometry/near/point-grid.ts';
+import { neighboursOf } from '../../geometry/near/neighbours.ts';
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { exactOrder } from './exact.ts';

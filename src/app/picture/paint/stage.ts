@@ -1,5 +1,5 @@
 /** The picture's canvas, outside React: keeps view, tool and pointer, and paints once a frame when any of them changed. */
-import type Flatbush from 'flatbush';
+import type { BoxIndex } from '../../../geometry/near/box-index.ts';
 import type { LayerView } from '../../work/views.ts';
 import { type Brush, inPixels } from '../brush.ts';
 import { type Colours, LIGHT } from '../colours.ts';
@@ -73,7 +73,7 @@ export class Stage {
   private pointerMoved = false;
   private hover: Hovered | undefined;
   private cross: Spot | undefined;
-  private moves: { readonly of: Moves; readonly index: Flatbush | undefined } | undefined;
+  private moves: { readonly of: Moves; readonly index: BoxIndex<number> } | undefined;
 
   private readonly canvas: HTMLCanvasElement;
   private readonly events: StageEvents;
