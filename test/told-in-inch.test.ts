@@ -3,15 +3,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { namesOf } from '../src/app/state/names.ts';
-import { type Tell, toldSheet } from '../src/app/work/sheet-for-reader.ts';
+import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
 import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
-import { asText } from '../src/text/legacy.ts';
-import { print } from '../src/text/print/print.ts';
 import { tellingFor } from '../src/text/print/reader.ts';
-import { HOUSE, type Reader } from '../src/text/reader.ts';
+import { HOUSE } from '../src/text/reader.ts';
 
 const JOBS: Readonly<Record<string, readonly [job: object, drawing: string]>> = {
   'the die plate': [{ height: 25, quantity: 2, tolerance: 0.01 }, 'examples/die-plate/die-plate.dxf'],
@@ -20,11 +18,6 @@ const JOBS: Readonly<Record<string, readonly [job: object, drawing: string]>> = 
 };
 
 const names = namesOf({});
-
-const tellIn =
-  (reader: Reader): Tell =>
-  (said) =>
-    print(asText(said), { ...reader, names });
 
 /** Every string of a view but what speaks its own language: program, ids, keys, layers, the one plain line that is kept. */
 const strings = (value: unknown, at = ''): readonly string[] => {
@@ -47,17 +40,16 @@ describe('a sheet told in inches', () => {
       });
       if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
       const sheet = { ...sheetOf(runUpTo(asked.run, 'answer'), asked.run), took: { core: 0, view: 0 } };
-      const told = toldSheet(sheet, tellIn(tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' })));
-      const house = toldSheet(sheet, tellIn(HOUSE));
-      // The pieces of the sentence that are results or inputs are printed from their numbers.
-      const said = strings({ ...told, sentence: told.sentence.filter((p) => p.kind === 'words') });
+      const told = toldSheet(sheet, { ...tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }), names });
+      const house = toldSheet(sheet, { ...HOUSE, names });
+      const said = strings(told);
       expect(said.length).toBeGreaterThan(20);
       const named = (text: string): string => names.reduce((rest, n) => rest.replaceAll(n, ''), text);
       expect(said.filter((text) => /\d\s?(mm|µm)(?![\p{L}])/u.test(named(text)))).toEqual([]);
       expect(said.filter((text) => /(?<![\d.])\d+\.\d+\s?(in|µin)/.test(named(text)))).toEqual([]);
       // What is ticked off at the machine is kept under what the core says, whoever reads it.
       expect((told.clock?.events ?? []).map((e) => e.plain)).toEqual((house.clock?.events ?? []).map((e) => e.what));
-      const plain = strings({ ...house, sentence: house.sentence.filter((p) => p.kind === 'words') });
+      const plain = strings(house);
       expect(said.length).toBe(plain.length);
       plain.forEach((text, i) => {
         if (!/mm|µm|\d\.\d/.test(text)) expect(said[i]).toBe(text);

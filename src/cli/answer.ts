@@ -1,4 +1,5 @@
 /** `kerfwright answer`: the whole job, from drawing to papers. */
+
 import { basename, extname } from 'node:path';
 import { paperFonts } from '../font-files/font-files.ts';
 import { answerJson } from '../job/handout/answer-json.ts';
@@ -6,6 +7,7 @@ import { answerText, jobFiles } from '../job/handout/papers.ts';
 import type { JobRun } from '../job/job-run.ts';
 import type { Answer } from '../job/pipeline/answer.ts';
 import { runUpTo } from '../job/pipeline/pipeline.ts';
+import { printPlain } from '../text/print/print.ts';
 import { BadInput, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
 import type { Out } from './out.ts';
@@ -43,7 +45,7 @@ export const answerRun = async (
 const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerCommand, written: readonly string[], out: Out): number => {
   if (given.kind === 'bad input') throw new BadInput(given.findings);
   if (options.json === true) out.print(JSON.stringify(answerJson(given, written), null, 2));
-  else if (given.kind === 'cannot') out.print(given.sentence);
+  else if (given.kind === 'cannot') out.print(printPlain(given.sentence));
   else
     out.print(
       [answerText(given.facts, run), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),

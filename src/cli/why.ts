@@ -1,7 +1,9 @@
 /** `kerfwright why`: the tree of one figure of a job. */
+
 import { runUpTo } from '../job/pipeline/pipeline.ts';
 import { list, name, term } from '../text/part.ts';
 import { type Explanation, explain, explainLines } from '../text/print/explain.ts';
+import { printPlain } from '../text/print/print.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput } from './files.ts';
@@ -17,7 +19,8 @@ export const why = (file: string, key: string | undefined, options: WhyCommand, 
   const answer = runUpTo({ ...jobRun(file, options, out.today), progress: out.progress.tell }, 'answer');
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
   if (answer.kind === 'cannot') {
-    out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence: answer.sentence }, null, 2) : answer.sentence);
+    const sentence = printPlain(answer.sentence);
+    out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence }, null, 2) : sentence);
     return 1;
   }
   const { outcome } = answer.facts;

@@ -1,6 +1,8 @@
 /** For tests: a job run to its answer, and the parts of that answer that the test cannot do without. */
+
 import { cutOf, hoursOf, type JobFacts, programOf } from '../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts } from '../result/outcome-facts.ts';
+import { printPlain } from '../text/print/print.ts';
 import type { JobRun } from './job-run.ts';
 import type { Answered, ProvenProgram } from './pipeline/answer.ts';
 import { runUpTo } from './pipeline/pipeline.ts';
@@ -14,7 +16,7 @@ export const answered = (run: JobRun): Answered => {
 export const factsOf = (run: JobRun): JobFacts => answered(run).facts;
 
 const there = <T>(part: T | undefined, facts: JobFacts): T => {
-  if (part === undefined) throw new Error(facts.sentence);
+  if (part === undefined) throw new Error(printPlain(facts.sentence));
   return part;
 };
 

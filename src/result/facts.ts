@@ -18,7 +18,7 @@ export interface JobFacts {
   readonly shape?: Pick<Shape, 'name' | 'sizes'>;
   readonly outcome: Outcome;
   /** The answer in one sentence. */
-  readonly sentence: string;
+  readonly sentence: Text;
   /** Of all layers, the gravest first. */
   readonly findings: readonly Finding[];
 }

@@ -1,7 +1,7 @@
 /** All that is said of some examples, printed in the pseudo-language: page, findings, papers, answer. No English is left, and no sentence is without a template. */
 import { describe, expect, it } from 'vitest';
 import { messages } from '../../src/app/words/messages.ts';
-import { type Tell, toldSheet } from '../../src/app/work/sheet-for-reader.ts';
+import { toldSheet } from '../../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../../src/app/work/sheet-of.ts';
 import { CHAPTERS } from '../../src/app/work/views.ts';
 import { jobRun } from '../../src/cli/inputs.ts';
@@ -16,7 +16,6 @@ import { namesOf } from '../../src/job/reader-of-papers.ts';
 import { lines, plain } from '../../src/nc/write/comment.ts';
 import { PAPERS } from '../../src/result/paper-names.ts';
 import type { Template } from '../../src/text/language.ts';
-import { asText } from '../../src/text/legacy.ts';
 import { print } from '../../src/text/print/print.ts';
 import { HOUSE, type Reader } from '../../src/text/reader.ts';
 import { isText } from '../../src/text/within.ts';
@@ -84,7 +83,6 @@ const NO_WORDS =
 
 /** What the page shows of a job, by part of the sheet. */
 const sheetLayers = ({ run, answer }: Ran): Layers => {
-  const tell: Tell = (said) => print(asText(said), reader);
   const {
     program,
     figures,
@@ -95,7 +93,7 @@ const sheetLayers = ({ run, answer }: Ran): Layers => {
     answer: _,
     currency,
     ...parts
-  } = toldSheet({ ...sheetOf(answer, run), took: { core: 0, view: 0 } }, tell);
+  } = toldSheet({ ...sheetOf(answer, run), took: { core: 0, view: 0 } }, reader);
   const told = { ...parts, contours: picture?.contours.map(({ piece, tab }) => ({ piece, tab })) };
   return Object.fromEntries(Object.entries(told).map(([part, value]) => [`sheet, ${part}`, strings(value)]));
 };

@@ -11,7 +11,6 @@ import { labelOf } from '../words/fields.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { SentencePart, Sheet, Shown } from '../work/views.ts';
-import { resultText } from './result-text.ts';
 
 export const Answer = (): ReactNode => {
   const words = useWords().sheet;
@@ -61,7 +60,7 @@ const Sentence = ({ parts }: { readonly parts: readonly SentencePart[] }): React
     <p className="sentence">
       {parts.map((part, i) => {
         const key = `${i} ${part.kind}`;
-        if (part.kind === 'words') return <Fragment key={key}>{part.text}</Fragment>;
+        if (part.kind === 'words' || part.kind === 'verdict') return <Fragment key={key}>{part.text}</Fragment>;
         if (part.kind === 'result') return <Result key={key} text={part.text} shown={part.shown} />;
         return (
           <InputWord
@@ -108,21 +107,19 @@ const wordFor = (path: string, inForce: string, answered: string | undefined, wo
   return path === 'tolerance' ? `±${inForce}` : inForce;
 };
 
-const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown | undefined }): ReactNode => {
+const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown }): ReactNode => {
   const words = useWords().sheet;
-  const { numbers, ask } = useTools();
+  const { ask } = useTools();
   const asking = useOnSheet((s) => s.asking);
-  const said = resultText(text, shown, numbers);
-  if (shown === undefined) return <strong>{said}</strong>;
   return (
     <button
       type="button"
       className="result-word"
-      aria-label={words.whyOf(said)}
+      aria-label={words.whyOf(text)}
       aria-expanded={asking === shown.key}
       onClick={(event) => ask(shown.key, 'answer', event.currentTarget)}
     >
-      {said}
+      {text}
     </button>
   );
 };
@@ -131,21 +128,20 @@ const Result = ({ text, shown }: { readonly text: string; readonly shown: Shown 
 const No = ({ answer }: { readonly answer: Sheet }): ReactNode => {
   const words = useWords().sheet;
   const refusals = answer.findings.filter((f) => f.severity === 'refusal');
-  const text = answer.sentence.map((p) => p.text).join('');
-  const [verdict, ...rest] = text.split(/(?<=^(?:No|Yes)\.)\s+/);
-  const [first] = refusals;
-  const reason = first !== undefined && rest.join(' ').includes(first.sentence) ? first.sentence : rest.join(' ');
+  const verdict = answer.sentence.find((p) => p.kind === 'verdict')?.text;
+  // The first reason stands in the sentence; what would help, and the others, in the list.
+  const reason = refusals[0]?.sentence ?? answer.sentence.flatMap((p) => (p.kind === 'words' ? [p.text] : [])).join('');
   return (
     <>
       <p className="sentence no">
-        {rest.length === 0 ? verdict : <strong>{verdict}</strong>} {reason}
+        {verdict !== undefined && <strong>{verdict}</strong>} {reason}
       </p>
       <Asked />
       {refusals.length > 0 && (
         <ul className="reasons" aria-label={words.reasons}>
           {refusals.map((f, i) => (
             <li key={f.id}>
-              <Note finding={f} told={i === 0 && text.includes(f.sentence)} />
+              <Note finding={f} told={i === 0} />
             </li>
           ))}
         </ul>

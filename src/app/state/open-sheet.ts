@@ -6,7 +6,7 @@ import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
-import type { Sheet, Untold } from '../work/views.ts';
+import type { UntoldSheet } from '../work/views.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
@@ -133,7 +133,7 @@ const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): P
 });
 
 /** Notes in the browser's own timeline how long the user waited for an answer, until it was painted, and how much of that the core took. */
-const noteShown = ({ took }: Sheet<Untold>, asked: number): void => {
+const noteShown = ({ took }: UntoldSheet, asked: number): void => {
   requestAnimationFrame(() => setTimeout(() => performance.measure('answer shown', { start: asked, detail: took })));
 };
 

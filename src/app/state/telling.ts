@@ -1,29 +1,25 @@
 /** Keeps the answer as the core told it, and shows it in the units that are chosen, again when others are. */
 import type { StoreApi } from 'zustand/vanilla';
-import { asText } from '../../text/legacy.ts';
-import { print } from '../../text/print/print.ts';
-import { type Tell, toldSheet } from '../work/sheet-for-reader.ts';
-import type { Sheet, Untold } from '../work/views.ts';
+import type { Reader } from '../../text/reader.ts';
+import { type Tell, tellIn, toldSheet } from '../work/sheet-for-reader.ts';
+import type { UntoldSheet } from '../work/views.ts';
 import { namesOf } from './names.ts';
 import { readerOf } from './preferences.ts';
 import type { SheetState } from './sheet-state.ts';
 
 export interface Telling {
   /** Together with what else changes with it, so that the page is drawn once. */
-  readonly show: (sheet: Sheet<Untold>, beside: Partial<SheetState>) => void;
+  readonly show: (sheet: UntoldSheet, beside: Partial<SheetState>) => void;
   readonly again: () => void;
   readonly tell: Tell;
 }
 
 export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<string, unknown>>): Telling => {
   const names = namesOf(shop);
-  let plain: Sheet<Untold> | undefined;
-  const teller = (): Tell => {
-    const reader = { ...readerOf(store.getState()), names, drawn: plain?.picture?.millimetres };
-    return (said) => print(asText(said), reader);
-  };
+  let plain: UntoldSheet | undefined;
+  const reader = (): Reader => ({ ...readerOf(store.getState()), names, drawn: plain?.picture?.millimetres });
   const again = (beside: Partial<SheetState> = {}): void => {
-    if (plain !== undefined) store.setState({ ...beside, sheet: toldSheet(plain, teller()) });
+    if (plain !== undefined) store.setState({ ...beside, sheet: toldSheet(plain, reader()) });
   };
   return {
     show: (sheet, beside) => {
@@ -31,6 +27,6 @@ export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<
       again(beside);
     },
     again: () => again(),
-    tell: (said) => teller()(said),
+    tell: (said) => tellIn(reader())(said),
   };
 };

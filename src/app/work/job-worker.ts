@@ -5,7 +5,7 @@ import type { AskedJob } from '../../job/request/run-from-data.ts';
 import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
 import type { Telling } from '../../text/print/restate.ts';
-import type { DeviationView, FoundView, Sheet, Untold, WhyTree } from './views.ts';
+import type { DeviationView, FoundView, Untold, UntoldSheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {
   readonly name: string;
@@ -41,7 +41,7 @@ export interface JobWorker {
   /** The drawing of all runs that follow; what was remembered of another one is forgotten. */
   open(drawing: DrawingFile): void;
   /** Runs the job; stages that did not change since the last run are not run again. A text first waits for its font. */
-  run(question: Question, tell: Tell): Sheet<Untold> | Promise<Sheet<Untold>>;
+  run(question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet>;
   /** All below speak of the last run. */
   why(key: string): WhyTree<Untold> | undefined;
   whatIfs(): Comparison;

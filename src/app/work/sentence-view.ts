@@ -1,53 +1,30 @@
-/** The answer sentence in pieces that can be edited or asked why. The words are the job's own; here they are only taken apart. */
+/** The answer sentence with what its holes are: inputs that can be edited, results that can be asked why. Its words are the job's own. */
 
 import type { Answered } from '../../job/pipeline/answer.ts';
-import type { Figure } from '../../quantity/figure.ts';
-import type { HoursFacts } from '../../result/outcome-facts.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printNumber } from '../../text/print/figure.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { accuracy, finish } from '../../text/print/phrases.ts';
 import { shown } from './figure-view.ts';
-import type { SentencePart, Untold } from './views.ts';
+import type { MarkedSentence, SentenceMark, Untold } from './views.ts';
 
-export const sentenceView = ({ facts, job }: Answered): readonly SentencePart<Untold>[] => {
-  const { outcome, asked } = facts;
-  if (outcome.answer === 'no') return [words(facts.sentence)];
-  const { plan, within, budgets } = outcome.cut;
+type Marks = Readonly<Record<string, SentenceMark<Untold>>>;
+
+export const sentenceView = ({ facts }: Answered): MarkedSentence => {
+  const { outcome, sentence: text } = facts;
+  if (outcome.answer === 'no') return noView(text);
+  const { plan, budgets } = outcome.cut;
   const { estimate } = outcome.hours;
-  return [
-    words(within <= job.tolerance ? 'Yes. A ' : 'Yes, but the tolerance is in doubt. A '),
-    input('wire', `${plan.wire.name} wire`),
-    words(' in '),
-    input('material', asked.material.name),
-    words(', '),
-    input('height', `${printNumber(job.height)} mm`),
-    words(' high, with '),
-    input('passes', plan.passes.length === 1 ? '1 pass' : `${plan.passes.length} passes`),
-    words(', holds '),
-    result(`±${accuracy(within)} mm`, budgets?.profile.total ?? plan.accuracy),
-    words(' where '),
-    input('tolerance', `±${printNumber(job.tolerance)} mm`),
-    words(' is asked, and '),
-    result(`Ra ${finish(plan.finish)} µm`, plan.finish),
-    words(' where '),
-    input('finish', `Ra ${printNumber(job.finish)} µm`),
-    words(' is; it runs '),
-    result(printDuration(estimate.total.value), estimate.total),
-    ...alone(estimate),
-    words(' and costs '),
-    result(printMoney(estimate.each.value, estimate.currency), estimate.each),
-    words(job.quantity === 1 ? ' for ' : ' each for '),
-    input('quantity', job.quantity === 1 ? 'one piece' : `${job.quantity} pieces`),
-    words('.'),
-  ];
+  const results = {
+    within: budgets?.profile.total ?? plan.accuracy,
+    ra: plan.finish,
+    minutes: estimate.total,
+    unattended: estimate.unattended,
+    each: estimate.each,
+  };
+  const marked = Object.entries(results).map(([hole, figure]) => [hole, { kind: 'result', shown: shown(figure) }] as const);
+  return { text, marks: { ...INPUTS, ...Object.fromEntries(marked) } };
 };
 
-const alone = ({ unattended }: HoursFacts['estimate']): readonly SentencePart<Untold>[] =>
-  unattended.value < 1
-    ? [words(', all of it with somebody there,')]
-    : [words(', of which '), result(printDuration(unattended.value), unattended), words(' need nobody,')];
+export const noView = (text: Untold): MarkedSentence => ({ text, marks: { verdict: { kind: 'verdict' } } });
 
-export const words = (text: Untold): SentencePart<Untold> => ({ kind: 'words', text });
-const input = (field: string, text: string): SentencePart<Untold> => ({ kind: 'input', field, text });
-const result = (text: string, figure: Figure): SentencePart<Untold> => ({ kind: 'result', text, shown: shown(figure) });
+/** Holes that bear the name of a field of the job file. */
+const INPUTS: Marks = Object.fromEntries(
+  ['wire', 'material', 'height', 'passes', 'tolerance', 'finish', 'quantity'].map((field) => [field, { kind: 'input', field }]),
+);

@@ -1,17 +1,22 @@
 /** The sheet in the words of its reader: every text of the core printed in his language, units and number marks. */
 import type { Comparison } from '../../result/comparison.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { asText } from '../../text/legacy.ts';
+import { print, printedParts, printPlain } from '../../text/print/print.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { Corrected, Judged } from './job-worker.ts';
 import type {
   ClockView,
   FindingView,
   FoundView,
+  MarkedSentence,
   PictureView,
+  SentenceMark,
   SentencePart,
   Sheet,
   Shown,
   TableView,
   Untold,
+  UntoldSheet,
   WallView,
   WhyTree,
 } from './views.ts';
@@ -19,9 +24,17 @@ import type {
 export type Tell = (said: Untold) => string;
 
 /** The program is left: it speaks as its control does. */
-export const toldSheet = (sheet: Sheet<Untold>, tell: Tell): Sheet => ({
+export const toldSheet = (sheet: UntoldSheet, reader: Reader): Sheet => toldIn(sheet, reader, tellIn(reader));
+
+/** Every text printed for a reader. */
+export const tellIn =
+  (reader: Reader): Tell =>
+  (said) =>
+    print(asText(said), reader);
+
+const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   ...sheet,
-  sentence: sheet.sentence.map((part) => toldPart(part, tell)),
+  sentence: toldSentence(sheet.sentence, reader, tell),
   findings: sheet.findings.map((f) => toldFinding(f, tell)),
   assumed: sheet.assumed.map(tell),
   figures: sheet.figures.map((f) => toldShown(f, tell)),
@@ -44,11 +57,21 @@ export const toldClock = (clock: ClockView<Untold>, tell: Tell): ClockView => ({
 
 const plainOf = (said: Untold): string => (typeof said === 'string' ? said : printPlain(said));
 
-/** Results and inputs within the answer sentence are printed where they stand, as what is typed over and asked why. */
-const toldPart = (part: SentencePart<Untold>, tell: Tell): SentencePart => {
-  if (part.kind === 'words') return { ...part, text: tell(part.text) };
-  if (part.kind === 'input') return { ...part, text: own(part.text, tell) };
-  return { ...part, text: own(part.text, tell), shown: part.shown && toldShown(part.shown, tell) };
+/** What fills a marked hole stands together, and so do the words between two of them. */
+const toldSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tell): readonly SentencePart[] => {
+  const stretches: { text: string; readonly hole: string | undefined }[] = [];
+  for (const part of printedParts(asText(text), reader)) {
+    const hole = part.holes.find((h) => Object.hasOwn(marks, h));
+    const last = stretches.at(-1);
+    if (last !== undefined && last.hole === hole) last.text += part.text;
+    else stretches.push({ text: part.text, hole });
+  }
+  return stretches.map((s) => toldPart(s.text, s.hole === undefined ? undefined : marks[s.hole], tell));
+};
+
+const toldPart = (text: string, mark: SentenceMark<Untold> | undefined, tell: Tell): SentencePart => {
+  if (mark === undefined) return { kind: 'words', text };
+  return mark.kind === 'result' ? { ...mark, text, shown: toldShown(mark.shown, tell) } : { ...mark, text };
 };
 
 const own = (said: Untold, tell: Tell): string => (typeof said === 'string' ? said : tell(said));
@@ -57,7 +80,7 @@ const toldShown = (shown: Shown<Untold>, tell: Tell): Shown => ({ ...shown, name
 
 const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'sizes', 'others'] as const;
 
-const tables = (sheet: Sheet<Untold>, tell: Tell): Record<(typeof TABLES)[number], TableView | undefined> =>
+const tables = (sheet: UntoldSheet, tell: Tell): Record<(typeof TABLES)[number], TableView | undefined> =>
   Object.fromEntries(
     TABLES.map((key) => {
       const table = sheet[key];

@@ -11,30 +11,30 @@ import { shown } from './figure-view.ts';
 import { findingViews } from './finding-view.ts';
 import { pictureView } from './picture-view.ts';
 import { programView } from './program-view.ts';
-import { words as plainPart, sentenceView } from './sentence-view.ts';
+import { noView, sentenceView } from './sentence-view.ts';
 import { shapeView } from './shape-view.ts';
 import { breaksView, budgetView, costView, hoursView, othersView, passesTable, sizesView, wiresView } from './table-view.ts';
-import type { Sheet, Untold } from './views.ts';
+import type { UntoldSheet } from './views.ts';
 import { wallView } from './wall-view.ts';
 
 const words = phrases('page.no-answer', { unusable: say`The inputs cannot be used.` });
 
 /** `took` is filled in by the worker. */
-export const sheetOf = (answer: Answer, run: JobRun): Omit<Sheet<Untold>, 'took'> => {
+export const sheetOf = (answer: Answer, run: JobRun): Omit<UntoldSheet, 'took'> => {
   if (answer.kind === 'answered') return answeredSheet(answer, run);
-  const line: Untold = answer.kind === 'cannot' ? answer.sentence : (answer.findings[0]?.text ?? words.unusable);
+  const line = answer.kind === 'cannot' ? answer.sentence : (answer.findings[0]?.text ?? words.unusable);
   return {
     answer: answer.kind,
-    sentence: [plainPart(line)],
+    sentence: noView(line),
     findings: findingViews(answer.findings, new Set(), 1),
-    line: typeof line === 'string' ? line : printPlain(line),
+    line: printPlain(line),
     assumed: [],
     figures: [],
     ...given('picture', pictureView(answer.drawing)),
   };
 };
 
-const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet<Untold>, 'took'> => {
+const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'> => {
   const { facts } = answer;
   const { drawing, asked, outcome, sentence, findings } = facts;
   const hours = hoursOf(facts);
@@ -44,7 +44,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<Sheet<Untold>, 'took
     findings: findingViews(findings, new Set(drawing.findings), drawing.units.millimetres),
     assumed: asked.assumed.map(printPlain),
     figures: [...answer.figures.values()].map(shown),
-    line: sentence,
+    line: printPlain(sentence),
     ...given('picture', pictureView(drawing, facts)),
     ...given('shape', shapeView(facts)),
     ...given('program', programView(answer, run)),
@@ -73,5 +73,5 @@ const hoursTables = (estimate: HoursFacts['estimate'], quantity: number) => ({
   currency: estimate.currency,
 });
 
-const given = <K extends keyof Sheet>(key: K, value: Sheet<Untold>[K] | undefined): Partial<Pick<Sheet<Untold>, K>> =>
-  value === undefined ? {} : ({ [key]: value } as unknown as Pick<Sheet<Untold>, K>);
+const given = <K extends keyof UntoldSheet>(key: K, value: UntoldSheet[K] | undefined): Partial<Pick<UntoldSheet, K>> =>
+  value === undefined ? {} : ({ [key]: value } as unknown as Pick<UntoldSheet, K>);

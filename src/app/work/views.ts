@@ -29,13 +29,20 @@ export interface Shown<Said = string> {
   readonly high: number;
 }
 
-/** The answer sentence in pieces: plain words, inputs that can be edited in place, results that can be asked why. */
-export type SentencePart<Said = string> =
-  | { readonly kind: 'words'; readonly text: Said }
-  /** `field` is the key of the job file. */
-  | { readonly kind: 'input'; readonly field: string; readonly text: Said }
-  /** `shown` is printed in the user's units where it is given, else `text`. */
-  | { readonly kind: 'result'; readonly text: Said; readonly shown?: Shown<Said> | undefined };
+/** What a stretch of the answer sentence is: an input that is edited in place by its key in the job file, a result that can be asked why, yes or no. */
+export type SentenceMark<Said = string> =
+  | { readonly kind: 'input'; readonly field: string }
+  | { readonly kind: 'result'; readonly shown: Shown<Said> }
+  | { readonly kind: 'verdict' };
+
+/** The answer sentence and what its holes are, by their names. */
+export interface MarkedSentence {
+  readonly text: Untold;
+  readonly marks: Readonly<Record<string, SentenceMark<Untold>>>;
+}
+
+/** The answer sentence as printed, in stretches. */
+export type SentencePart = { readonly text: string } & ({ readonly kind: 'words' } | SentenceMark);
 
 /** A finding with its words; `change` is the input that helps, and the value where one is known. */
 export interface FoundView<Said = string> {
@@ -234,9 +241,12 @@ export interface ShapeSizeView<Said = string> {
   readonly taking?: Taking;
 }
 
-export interface Sheet<Said = string> {
+/** As it comes from the worker. */
+export type UntoldSheet = Sheet<Untold, MarkedSentence>;
+
+export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
-  readonly sentence: readonly SentencePart<Said>[];
+  readonly sentence: Sentence;
   readonly findings: readonly FindingView<Said>[];
   readonly assumed: readonly Said[];
   readonly picture?: PictureView<Said> | undefined;

@@ -22,9 +22,9 @@ import { phrases, say, sentences } from '../../text/say.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews, foundView } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
-import { words as plainPart } from './sentence-view.ts';
+import { noView } from './sentence-view.ts';
 import { sheetOf } from './sheet-of.ts';
-import type { Sheet, Untold } from './views.ts';
+import type { UntoldSheet } from './views.ts';
 
 const words = phrases('page.worker', {
   noJob: say`There is no job yet.`,
@@ -41,7 +41,7 @@ let opened: { readonly drawing: DrawingFile; readonly memory: Memory } = {
 let last: { readonly run: JobRun; readonly answer: Answer } | undefined;
 
 /** Lettering alone needs a font and what can read it; nobody else waits for them. */
-const run = (question: Question, tell: Tell): Sheet<Untold> | Promise<Sheet<Untold>> => {
+const run = (question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet> => {
   const shape = question.input['shape'] as Readonly<Record<string, unknown>> | undefined;
   if (shape?.['kind'] !== 'lettering') return runWith(question, tell, {});
   // Without a server the shape itself says that there are no fonts.
@@ -51,7 +51,7 @@ const run = (question: Question, tell: Tell): Sheet<Untold> | Promise<Sheet<Unto
     .then((means) => runWith(question, tell, means));
 };
 
-const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet<Untold> => {
+const runWith = (question: Question, tell: Tell, means: ShapeMeans): UntoldSheet => {
   const start = performance.now();
   const { drawing, memory } = opened;
   const asked = askedRun({ ...question, drawing: drawing.bytes, drawingName: drawing.name }, { memory, progress: tell }, () => means);
@@ -61,7 +61,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet<Untol
     const line = first === undefined ? '' : printPlain(first.text);
     return {
       answer: 'bad input',
-      sentence: [plainPart(first?.text ?? '')],
+      sentence: noView(first?.text ?? ''),
       findings: findingViews(asked.findings, new Set(), 1),
       assumed: [],
       figures: [],
@@ -77,7 +77,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): Sheet<Untol
 };
 
 /** What may change threads instead of being copied: the numbers of pictures and moves. */
-const buffersOf = ({ picture, program }: Sheet<Untold>): ArrayBuffer[] => [
+const buffersOf = ({ picture, program }: UntoldSheet): ArrayBuffer[] => [
   ...(picture?.layers.flatMap((l) => l.chains.map((c) => c.segments.buffer as ArrayBuffer)) ?? []),
   ...(program === undefined ? [] : Object.values(program.moves).map((numbers) => numbers.buffer as ArrayBuffer)),
 ];

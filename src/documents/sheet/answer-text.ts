@@ -31,7 +31,7 @@ export const answerText = (facts: JobFacts, telling?: Telling): string => {
   const { wrapped } = printer;
   const [planned, hours, budgets] = [plannedOf(facts), hoursOf(facts), cutOf(facts)?.budgets];
   return [
-    wrapped(facts.sentence, ''),
+    wrapped(printPlain(facts.sentence), ''),
     section(
       'Assumed, because nobody said',
       facts.asked.assumed.map((a) => wrapped(printPlain(a), '  - ')),

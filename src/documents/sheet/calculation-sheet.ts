@@ -13,7 +13,7 @@ export const annex = (facts: JobFacts, cut: CutFacts): Paper => ({
   subtitle: subtitleOf(facts),
   foot: `${facts.head.name} · annex · Kerfwright`,
   blocks: [
-    { kind: 'text', text: facts.sentence, large: true },
+    { kind: 'text', text: printPlain(facts.sentence), large: true },
     {
       kind: 'text',
       text: 'Each figure of this answer, by which formula it was worked out, and what went into it, down to drawing, shop, handbook or assumption. Ranges are one standard deviation. A figure that goes in at several places is told once and pointed at after that.',

@@ -17,7 +17,7 @@ export const quotation = (facts: JobFacts, offer: Offer): Paper => {
     subtitle: `${head.name}${head.customer === undefined ? '' : ` · for ${head.customer}`} · ${head.shop} · ${head.day}`,
     foot: `${head.shop} · ${head.name} · ${head.day}`,
     blocks: [
-      { kind: 'text', text: facts.sentence, large: true },
+      { kind: 'text', text: printPlain(facts.sentence), large: true },
       ...pictureBlock(facts),
       ...(outcome.answer === 'yes' ? priceBlocks(asked, outcome, offer) : refusalBlocks(facts)),
       ...assumptionBlocks(facts),

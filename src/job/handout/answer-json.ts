@@ -14,12 +14,12 @@ import { wiresJson } from './wires-json.ts';
 /** `files` are the paths of what was written. */
 export const answerJson = (answer: Answer, files: readonly string[] = []): Json => {
   if (answer.kind === 'bad input') return { answer: 'bad input', findings: statedFindings(answer.findings) };
-  if (answer.kind === 'cannot') return { answer: 'no', sentence: answer.sentence, findings: statedFindings(answer.findings) };
+  if (answer.kind === 'cannot') return { answer: 'no', sentence: printPlain(answer.sentence), findings: statedFindings(answer.findings) };
   const { facts } = answer;
   const [cut, planned, program, hours] = [cutOf(facts), plannedOf(facts), programOf(facts), hoursOf(facts)];
   return {
     answer: facts.outcome.answer,
-    sentence: facts.sentence,
+    sentence: printPlain(facts.sentence),
     name: facts.head.name,
     day: facts.head.day,
     job: answer.job,

@@ -6,6 +6,7 @@ import type { ProofQuestion } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { JobFacts } from '../../result/facts.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { Text } from '../../text/text.ts';
 import type { SetupFile } from '../files/setup-file.ts';
 import type { Job } from '../job.ts';
 import type { BadInput } from './outcomes.ts';
@@ -32,6 +33,6 @@ export interface ProvenProgram {
 export type Answer =
   | Answered
   /** The wire cannot cut this at all, whatever the drawing: a non-conductor. */
-  | { readonly kind: 'cannot'; readonly sentence: string; readonly findings: readonly Finding[]; readonly drawing: Drawing }
+  | { readonly kind: 'cannot'; readonly sentence: Text; readonly findings: readonly Finding[]; readonly drawing: Drawing }
   /** The job could not be judged: the findings say which input is bad, and where. */
   | BadInput;

@@ -143,7 +143,7 @@ describe('a tolerance that the wire named cannot hold', () => {
     const { findings: _, ...plan } = outcome.refused.plan;
     expect(plan.nearest).toBeUndefined();
     expect(JSON.stringify(plan)).not.toMatch(/"(accuracy|passes|wire)":/);
-    expect(sentence).toMatch(/^No\. .*0\.25 mm brass wire/);
+    expect(printPlain(sentence)).toMatch(/^No\. .*0\.25 mm brass wire/);
   });
 
   it('is told from a corner that no wire in stock goes into, of which the nearest wire is known with what it does reach', () => {

@@ -1,4 +1,4 @@
-/** The answer in one plain sentence. */
+/** The answer in one plain sentence: the words of page, papers and command line are made here and nowhere else. */
 
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
@@ -6,11 +6,9 @@ import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/located.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printNumber } from '../../text/print/figure.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { accuracy, finish } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { count, duration, limit, money, name, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { cutHeight, type Job } from '../job.ts';
 
 export interface Said {
@@ -22,32 +20,65 @@ export interface Said {
   readonly within: number;
 }
 
-export const yesSentence = ({ job, material, plan, estimate, within }: Said): string => {
-  const passes = `${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`;
-  const profile =
-    within <= job.tolerance
-      ? `holds ±${accuracy(within)} mm`
-      : `is to be expected within ±${accuracy(within)} mm, where ±${printNumber(job.tolerance)} mm is asked,`;
-  const holds = `${profile} and Ra ${finish(plan.finish)} µm`;
-  const alone =
-    estimate.unattended.value >= 1
-      ? `, of which ${printDuration(estimate.unattended.value)} need nobody,`
-      : ', all of it with somebody there,';
-  const each = printMoney(estimate.each.value, estimate.currency);
-  const pieces = job.quantity === 1 ? `costs ${each} for one piece` : `costs ${each} each for ${job.quantity} pieces`;
-  return `${within <= job.tolerance ? 'Yes. A' : 'Yes, but the tolerance is in doubt. A'} ${plan.wire.name} wire in ${material.name}, ${printNumber(job.height)} mm high${stackSaid(job)}, with ${passes} ${holds}; it runs ${printDuration(estimate.total.value)}${alone} and ${pieces}.`;
-};
+/** A page marks its holes: what was asked bears the name of its field in the job file. */
+export const yesSentence = ({ job, material, plan, estimate, within }: Said): Text =>
+  (within <= job.tolerance ? words.yes : words.doubt)({
+    wire: words.wire(plan.wire.name),
+    material: name(material.name),
+    high: job.stack === 1 ? words.high(job.height) : words.stacked(job),
+    passes: count(plan.passes.length, 'pass'),
+    // Rounded up to whole thousandths: no more is promised than holds.
+    within: limit(Math.ceil(within * 1000 - 1e-6) / 1000, 'mm', upTo(3)),
+    tolerance: limit(job.tolerance),
+    ra: words.ra(um(plan.finish.value, significant(2))),
+    finish: words.ra(quantity(job.finish, 'µm')),
+    runs: (estimate.unattended.value >= 1 ? words.alone : words.attended)(estimate),
+    costs: (job.quantity === 1 ? words.forOne : words.forMany)(estimate, job.quantity),
+  });
 
-const stackSaid = (job: Job): string =>
-  job.stack === 1 ? '' : ` and ${job.stack} sheets in one stack of ${printNumber(cutHeight(job))} mm`;
+interface Yes {
+  readonly wire: Text;
+  readonly material: Part;
+  readonly high: Text;
+  readonly passes: Part;
+  readonly within: Part;
+  readonly tolerance: Part;
+  readonly ra: Text;
+  readonly finish: Text;
+  readonly runs: Text;
+  readonly costs: Text;
+}
 
 /** The gravest finding is the reason; the smallest change that would help follows it. */
-export const noSentence = (findings: readonly Finding[], proof?: Proof): string => {
-  const refusals = findings.filter((f) => f.severity === 'refusal');
-  const first = refusals[0];
-  if (first === undefined)
-    return proof?.verdict === 'not proven' ? 'No. The program could not be proven against the drawing.' : 'No. It cannot be cut as asked.';
-  const more =
-    refusals.length > 1 ? ` ${refusals.length - 1} more ${refusals.length === 2 ? 'reason is' : 'reasons are'} listed below.` : '';
-  return `No. ${printPlain(located(first))}${first.remedy === undefined ? '' : ` ${printPlain(first.remedy.text)}`}${more}`;
+export const noSentence = (findings: readonly Finding[], proof?: Proof): Text => {
+  const [first, ...more] = findings.filter((f) => f.severity === 'refusal');
+  if (first === undefined) return words.no(proof?.verdict === 'not proven' ? words.notProven : words.cannot);
+  const others = more.length === 0 ? undefined : more.length === 1 ? words.oneMore : words.more(more.length);
+  return words.no(sentences([located(first), first.remedy?.text, others]));
 };
+
+const short = phrases('answer-part', { no: say`No.`, onePiece: say`one piece` });
+
+const words = phrases('answer', {
+  yes: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
+    say`Yes. A ${{ wire }} in ${{ material }}, ${{ high }}, with ${{ passes }}, holds ${{ within }} where ${{ tolerance }} is asked, and ${{ ra }} where ${{ finish }} is; it runs ${{ runs }} and ${{ costs }}.`,
+  doubt: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
+    say`Yes, but the tolerance is in doubt. A ${{ wire }} in ${{ material }}, ${{ high }}, with ${{ passes }}, is to be expected within ${{ within }} where ${{ tolerance }} is asked, and ${{ ra }} where ${{ finish }} is; it runs ${{ runs }} and ${{ costs }}.`,
+  wire: (wire: string) => say`${{ name: name(wire) }} wire`,
+  high: (height: number) => say`${{ height: quantity(height, 'mm') }} high`,
+  stacked: (job: Job) =>
+    say`${{ height: quantity(job.height, 'mm') }} high and ${{ sheets: count(job.stack, 'sheet') }} in one stack of ${{ stack: quantity(cutHeight(job), 'mm') }}`,
+  ra: (roughness: Part) => say`Ra ${{ roughness }}`,
+  alone: ({ total, unattended }: Estimate) =>
+    say`${{ minutes: duration(total.value) }}, of which ${{ unattended: duration(unattended.value) }} need nobody,`,
+  attended: ({ total }: Estimate) => say`${{ minutes: duration(total.value) }}, all of it with somebody there,`,
+  forOne: ({ each, currency }: Estimate, _: number) =>
+    say`costs ${{ each: money(each.value, currency) }} for ${{ quantity: short.onePiece }}`,
+  forMany: ({ each, currency }: Estimate, pieces: number) =>
+    say`costs ${{ each: money(each.value, currency) }} each for ${{ quantity: count(pieces, 'piece') }}`,
+  no: (why: Text) => say`${{ verdict: short.no }} ${{ why }}`,
+  notProven: say`The program could not be proven against the drawing.`,
+  cannot: say`It cannot be cut as asked.`,
+  oneMore: say`1 more reason is listed below.`,
+  more: (reasons: number) => say`${{ reasons: count(reasons) }} more reasons are listed below.`,
+});

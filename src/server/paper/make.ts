@@ -6,8 +6,7 @@ import type { Answer } from '../../job/pipeline/answer.ts';
 import { runUpTo } from '../../job/pipeline/pipeline.ts';
 import { type AskedJob, askedRun } from '../../job/request/run-from-data.ts';
 import type { Finding } from '../../text/finding.ts';
-import { name } from '../../text/part.ts';
-import { only, sentences } from '../../text/say.ts';
+import { sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { nameOf } from './names.ts';
 
@@ -41,7 +40,7 @@ export const makeFiles = async (question: PaperQuestion, fonts: PaperFonts): Pro
 
 const sentenceOf = (answer: Answer): Text =>
   answer.kind === 'answered'
-    ? only(name(answer.facts.sentence))
+    ? answer.facts.sentence
     : answer.kind === 'cannot'
-      ? only(name(answer.sentence))
+      ? answer.sentence
       : sentences(answer.findings.map((f) => f.text));

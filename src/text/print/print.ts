@@ -32,6 +32,8 @@ export interface PrintedPart {
   readonly text: Printed;
   /** 'words' for those of the sentence itself. */
   readonly of: Part['kind'] | 'words';
+  /** Names of the holes that it fills, that of the text itself first; none for its own words. */
+  readonly holes: readonly string[];
   /** The contour it names. */
   readonly contour?: string | undefined;
 }
@@ -65,7 +67,7 @@ const templateFor = ({ key, template, holes }: TextBody, { language }: Reader): 
 const categoryOf = ({ code }: Language, n: number): string => new Intl.PluralRules(code).select(n);
 
 /** Words, or a hole with its part and the form in which a counted noun stands there. */
-type Chunk = string | { readonly part: Part; readonly form: string };
+type Chunk = string | { readonly part: Part; readonly form: string; readonly hole: string };
 
 const HOLE = /\{(\w+)(?::(\w+))?\}/g;
 
@@ -77,7 +79,7 @@ const chunksOf = (template: string, { holes, key }: TextBody): readonly Chunk[] 
     const part = holes[hollow];
     if (part === undefined) throw new Error(`The template of '${key}' has a hole '${hollow}' that nothing fills.`);
     if (found.index > at) chunks.push(template.slice(at, found.index));
-    chunks.push({ part, form });
+    chunks.push({ part, form, hole: hollow });
     at = found.index + whole.length;
   }
   if (at < template.length) chunks.push(template.slice(at));
@@ -85,11 +87,14 @@ const chunksOf = (template: string, { holes, key }: TextBody): readonly Chunk[] 
 };
 
 const printedChunk = (chunk: Chunk, reader: Reader): readonly PrintedPart[] => {
-  if (typeof chunk === 'string') return [{ text: chunk as Printed, of: 'words' }];
-  const { part, form } = chunk;
+  if (typeof chunk === 'string') return [{ text: chunk as Printed, of: 'words', holes: [] }];
+  return filled(chunk, reader).map((p) => ({ ...p, holes: [chunk.hole, ...p.holes] }));
+};
+
+const filled = ({ part, form }: Exclude<Chunk, string>, reader: Reader): readonly PrintedPart[] => {
   if (part.kind === 'text') return printedText(part, reader);
   if (part.kind === 'list') return printedList(part, reader);
-  return [{ text: printedPart(part, form, reader), of: part.kind, contour: part.kind === 'contour' ? part.id : undefined }];
+  return [{ text: printedPart(part, form, reader), of: part.kind, holes: [], contour: part.kind === 'contour' ? part.id : undefined }];
 };
 
 const printedText = ({ text, inside, clause }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
@@ -123,9 +128,9 @@ const printedList = ({ items, joined: by }: Extract<Part, { kind: 'list' }>, rea
   const between = SIGNS[by] ?? reader.language?.junctions.comma ?? ENGLISH_JUNCTIONS.comma;
   const last = by === 'and' || by === 'or' ? (reader.language?.junctions[by] ?? ENGLISH_JUNCTIONS[by]) : between;
   return items.flatMap((part, i) => {
-    const printed = printedChunk({ part, form: '' }, reader);
+    const printed = filled({ part, form: '', hole: '' }, reader);
     if (i === 0) return printed;
-    return [{ text: (i === items.length - 1 ? last : between) as Printed, of: 'words' as const }, ...printed];
+    return [{ text: (i === items.length - 1 ? last : between) as Printed, of: 'words' as const, holes: [] }, ...printed];
   });
 };
 
