@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { defineConfig } from 'vite';
 import { PATIENCE } from './test/browser/patience.ts';
-import { LongestFirst } from './test/order.ts';
+import { LONG, LongestFirst } from './test/order.ts';
 
 const tools = readdirSync('tools').filter((f) => f.endsWith('.ts') && !f.endsWith('.test.ts'));
 const entries = {
@@ -14,6 +14,9 @@ const entries = {
 
 /** Tests that start servers, browsers or threads: each file has a process of its own. All others share theirs, and what they import. */
 const APART = ['src/server/**/*.test.ts', 'test/browser/**/*.test.ts', 'test/cli.test.ts'];
+
+/** `npm run quick`: what tells most within a minute, for everyday work. */
+const QUICK = process.env['npm_lifecycle_event'] === 'quick' ? LONG : [];
 
 const WITHIN = { testTimeout: 4 * PATIENCE, hookTimeout: 4 * PATIENCE };
 
@@ -40,7 +43,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'pure', include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'], exclude: APART, isolate: false },
+        test: {
+          name: 'pure',
+          include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
+          exclude: [...APART, ...QUICK],
+          isolate: false,
+        },
       },
       // How fast the machine is decides nothing here: a test that waits in vain names what it waits for before its own time is over.
       { extends: true, test: { name: 'apart', include: APART, expect: { poll: { timeout: PATIENCE } }, ...WITHIN } },
