@@ -1,4 +1,5 @@
 /** The pages of docs/findings: one for each layer, written from what the layers' manuals say. */
+import { certain } from '../src/sequence/sequence.ts';
 import type { Severity } from '../src/text/finding.ts';
 import type { ManualChapter, ManualEntry } from '../src/text/manual.ts';
 
@@ -83,7 +84,7 @@ const page = (layer: Layer, chapters: readonly ManualChapter[]): string => {
 
 const entry = ({ catalogue, manual }: ManualChapter, code: string, level: string): string => {
   const { title, meaning, matters, remedy } = manual[code] as ManualEntry;
-  const severity = SEVERITIES[catalogue[code]!.severity];
+  const severity = SEVERITIES[certain(catalogue[code], 'every code is in its catalogue').severity];
   const text = [meaning, ...(matters === undefined ? [] : [matters]), `**What to do:** ${remedy}`];
   return [`<a id="${code}"></a>\n${level} ${title}`, `\`${code}\` · ${severity}`, ...text].join('\n\n');
 };

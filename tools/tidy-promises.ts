@@ -15,7 +15,7 @@ export const unlookedAt = (files: readonly SourceFile[]): readonly Untidy[] =>
     return found.length > 0 ? [] : [{ file: file.path, line: 1, what: "says that '!' stands in it, and none does" }];
   });
 
-/** Each spread in an object that is of something or of nothing: a field that may be missing is written as it is. */
+/** Each spread that decides of single keys whether they are there: a field that may be missing is written as it is. */
 export const conditionalSpreads = (files: readonly SourceFile[]): readonly Untidy[] =>
   files.flatMap((file) =>
     linesWith(file, isConditionalSpread).map((line) => ({ file: file.path, line, what: 'a spread decides whether a key is there' })),
@@ -32,7 +32,7 @@ const linesWith = (file: SourceFile, is: (node: Node) => boolean): readonly numb
 const isConditionalSpread = (node: Node): boolean => {
   if (node.type !== 'SpreadElement') return false;
   const what = bare(node['argument'] as Node);
-  if (what.type === 'LogicalExpression') return what['operator'] === '&&';
+  if (what.type === 'LogicalExpression') return what['operator'] === '&&' && bare(what['right'] as Node).type === 'ObjectExpression';
   return what.type === 'ConditionalExpression' && [what['consequent'], what['alternate']].some((one) => isEmptyObject(bare(one as Node)));
 };
 

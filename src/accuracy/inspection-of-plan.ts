@@ -26,7 +26,7 @@ export interface InspectAsked {
   readonly material: Material;
   /** Contours that are cut, as drawn. */
   readonly wanted: readonly Wanted[];
-  readonly budgets?: PlanBudgets;
+  readonly budgets?: PlanBudgets | undefined;
 }
 
 /** Of more contours than this only the profile is told: nobody measures hundreds of sizes by a sheet. */

@@ -27,7 +27,7 @@ export interface InspectionRow {
   readonly from?: { readonly x: number; readonly y: number };
   readonly to?: { readonly x: number; readonly y: number };
   /** As drawn, at 20 °C; none for what should be nothing, such as a deviation. */
-  readonly drawn?: number;
+  readonly drawn?: number | undefined;
   /** What the gauge should show at the temperature of measuring. */
   readonly reading?: number;
   /** Either side; `only up` where less is never wrong. */

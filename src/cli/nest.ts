@@ -78,8 +78,8 @@ const fromLine = (files: readonly string[], options: NestCommand): Asked => {
     const drawing = split?.[1] ?? text;
     return {
       drawing,
-      ...(split === null ? {} : { quantity: Number(split[2]) }),
-      ...(options.turns === undefined ? {} : { turns: turnsOf(options.turns) }),
+      quantity: split === null ? undefined : Number(split[2]),
+      turns: options.turns === undefined ? undefined : turnsOf(options.turns),
     };
   });
   return {
@@ -142,8 +142,8 @@ const hand = (answer: Extract<NestAnswer, { kind: 'laid' }>, { file, beside, ste
   return writeFiles(
     folder,
     nestFiles(answer.facts, file, stem, {
-      ...(shopPath === undefined ? {} : { shop: seen(shopPath) }),
-      ...(dialect === undefined ? {} : { dialect }),
+      shop: shopPath === undefined ? undefined : seen(shopPath),
+      dialect,
     }),
   );
 };

@@ -13,7 +13,7 @@ export interface JobRun {
   readonly drawing: Uint8Array;
   readonly drawingName: string;
   /** Where the job is by numbers: what was made of them; the drawing shows it. */
-  readonly shape?: Shape;
+  readonly shape?: Shape | undefined;
   readonly shop: Shop;
   readonly dialect: Dialect;
   /** Day of the answer, ISO 8601. */

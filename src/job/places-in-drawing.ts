@@ -18,7 +18,7 @@ export const inDrawingUnits = (findings: readonly Finding[], { name, millimetres
           (p) => placeIn(p, name, millimetres),
           (s) => spotsIn(s, name, millimetres),
         ),
-        ...(f.place?.kind === 'spot' ? { place: spotIn(f.place, millimetres) } : {}),
+        place: f.place?.kind === 'spot' ? spotIn(f.place, millimetres) : f.place,
       }));
 
 type PlacePart = Extract<Part, { kind: 'place' }>;
@@ -37,7 +37,7 @@ const spotIn = (spot: Spot, millimetres: number): Spot => ({
   ...spot,
   x: spot.x / millimetres,
   y: spot.y / millimetres,
-  ...(spot.reach === undefined ? {} : { reach: spot.reach / millimetres }),
+  reach: spot.reach === undefined ? undefined : spot.reach / millimetres,
 });
 
 /** Plan and proof write a spot as '(12.500, 3.000)' or 'x 12.5 mm, y 3 mm': what else a sentence measures stays in mm. */

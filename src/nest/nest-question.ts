@@ -36,7 +36,7 @@ export interface NestQuestion {
   /** Steps of work to spend on looking for better layouts, counted, not timed. `USUAL_WORK` when left out. */
   readonly work?: number;
   /** Told now and then how much of the work is done; its answer may end the search, and the best layout so far is given. */
-  readonly progress?: (share: number, note: Text) => 'go on' | 'stop';
+  readonly progress?: ((share: number, note: Text) => 'go on' | 'stop') | undefined;
 }
 
 /** Enough for 60 pieces; some ten seconds on one core of 2020. */

@@ -1,5 +1,6 @@
 /** Values of the plan that others printed, or that the trade agrees on. */
 
+import { there } from '../../test/there.ts';
 import { contour } from '../geometry/contour.ts';
 import { arc, line, point } from '../geometry/segment.ts';
 import { findMaterial } from '../physics/material/find-material.ts';
@@ -30,7 +31,7 @@ const pathRadius = (radius: number, offset: number): number => {
     line(point(10, 10), point(0, 10)),
     line(point(0, 10), point(0, 0)),
   ]);
-  const centre = lapOf(eased, { side: 1, offset, outsideCorners: 'arc' }).pieces[1]!.centre!;
+  const centre = there(there(lapOf(eased, { side: 1, offset, outsideCorners: 'arc' }).pieces[1]).centre);
   return centre.kind === 'arc' ? centre.radius : 0;
 };
 
@@ -38,7 +39,7 @@ const yes = (holds: boolean): string => (holds ? 'yes' : 'no');
 
 const rough = (): { readonly offset: number; readonly hole: number } => {
   const plan = planned(questionFor(plate()));
-  return { offset: plan.passes[0]!.offset.value, hole: plan.contours.find((c) => c.loop === 'L3')!.hole.diameter };
+  return { offset: there(plan.passes[0]).offset.value, hole: there(plan.contours.find((c) => c.loop === 'L3')).hole.diameter };
 };
 
 export const checks: readonly CheckRow[] = [
@@ -66,7 +67,7 @@ export const checks: readonly CheckRow[] = [
     printed: 'yes',
     ours: () => {
       const lengths = [0.01, 0.1, 1, 3, 6].map((mass) => tabFor({ mass, area: 10000, perimeter: 400 }).length);
-      return yes(lengths.every((l, i) => l >= 1 && l <= 6 && (i === 0 || l > lengths[i - 1]!)));
+      return yes(lengths.every((l, i) => l >= 1 && l <= 6 && (i === 0 || l > there(lengths[i - 1]))));
     },
   },
   {

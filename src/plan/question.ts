@@ -16,7 +16,7 @@ export interface WantedLoop {
   readonly contour: Contour;
   /** 0 for an outermost loop, 1 for an opening in it, 2 for an island in that. */
   readonly depth: number;
-  readonly parent?: string;
+  readonly parent?: string | undefined;
 }
 
 /** A hole that is in the block already, or is to be drilled where the drawing marks it. */
@@ -53,7 +53,7 @@ export interface Stock {
 export interface PlanQuestion {
   readonly loops: readonly WantedLoop[];
   /** Open lines that are to be cut. */
-  readonly open?: readonly WantedLine[];
+  readonly open?: readonly WantedLine[] | undefined;
   readonly holes: readonly GivenHole[];
   /** Spots that the drawing marks: a start hole of the asked diameter is drilled there. */
   readonly marks: readonly Point[];
@@ -62,7 +62,7 @@ export interface PlanQuestion {
   /** By loop id: overrules what the nesting suggests. */
   readonly kept: Readonly<Record<string, KeptChoice>>;
   /** Ids in `kept` of which the shape of the job says so, and not the user. */
-  readonly keptByShape?: readonly string[];
+  readonly keptByShape?: readonly string[] | undefined;
   /** From the outermost contour to the edge of the block, where the drawing has no block. */
   readonly blockMargin: number;
   /** The piece of metal, where the drawing has no block: its sides along x and y, and where its lower left corner lies. */
@@ -94,7 +94,7 @@ export interface PlanQuestion {
   /** By id of loop or line: begun from a hole, as loops are when nothing is said, or from the edge of the block. */
   readonly start?: Readonly<Record<string, 'hole' | 'edge'>> | undefined;
   /** Sharp outside corners: left to the control, as when nothing is said, or gone round out and back by a small loop in the waste. */
-  readonly sharpOutside?: 'control' | 'loop';
+  readonly sharpOutside?: 'control' | 'loop' | undefined;
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
   /** Rectangles over the block that no cut may run into. */
@@ -104,11 +104,11 @@ export interface PlanQuestion {
   /** By loop id: what the user sets in place of what the planner would choose. */
   readonly byHand?: Readonly<Record<string, ByHand>> | undefined;
   /** Ids in the order in which they are to be first cut; those not named follow as the planner likes. */
-  readonly order?: readonly string[];
+  readonly order?: readonly string[] | undefined;
   /** As many passes, the rough cut counted; the planner's number where nothing is said. */
-  readonly passes?: number;
+  readonly passes?: number | undefined;
   /** Registers, one for each pass. */
-  readonly offsets?: readonly number[];
+  readonly offsets?: readonly number[] | undefined;
   /** What one stop for a slug takes, min, and a person's hour, minor money units: to weigh a slug against burning it all. */
   readonly person?: { readonly stopMinutes: number; readonly hour: number };
   /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */

@@ -41,12 +41,12 @@ export interface ProofQuestion {
   /** Inside corners of the drawing sharper than this may come out with this radius. */
   readonly insideCorner: number;
   /** Zero of the program in the frame of all these places: they are told as drawn. The zero of the drawing when left out. */
-  readonly datum?: Point;
+  readonly datum?: Point | undefined;
   /**
    * The program is scaled for temperature: every place above is told as it is at 20 °C and grown by this factor about the datum
    * before anything is compared. 1e-6/K and °C say what the factor must be.
    */
-  readonly scaled?: { readonly factor: number; readonly expansion: number; readonly temperature: number };
+  readonly scaled?: { readonly factor: number; readonly expansion: number; readonly temperature: number } | undefined;
 }
 
 export interface LooseFinding {

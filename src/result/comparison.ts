@@ -26,7 +26,7 @@ export type Compared<Said = Text> =
       readonly sentence: Said;
       readonly outcome: Outcome;
       readonly saves: number;
-      readonly change?: JobChange;
+      readonly change?: JobChange | undefined;
     }
   | { readonly kind: 'cannot'; readonly what: string; readonly sentence: Said; readonly reason: Said };
 

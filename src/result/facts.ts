@@ -15,7 +15,7 @@ export interface JobFacts {
   readonly asked: Asked;
   readonly drawing: Drawing;
   /** Where the job is by numbers: what it is called, and the sizes one would measure. */
-  readonly shape?: Pick<Shape, 'name' | 'sizes'>;
+  readonly shape?: Pick<Shape, 'name' | 'sizes'> | undefined;
   readonly outcome: Outcome;
   /** The answer in one sentence. */
   readonly sentence: Text;
@@ -26,7 +26,7 @@ export interface JobFacts {
 /** What stands at the head of every paper. */
 export interface Head {
   readonly name: string;
-  readonly customer?: string;
+  readonly customer?: string | undefined;
   readonly shop: string;
   /** Day of the answer, ISO 8601. */
   readonly day: string;
@@ -42,9 +42,9 @@ export interface Asked {
   readonly tolerance: number;
   readonly insideCorner: number;
   /** Zero of the program in the drawing; left out where it is the zero of the drawing. */
-  readonly datum?: Point;
+  readonly datum?: Point | undefined;
   /** What was set by hand in place of what the planner would choose; left out where nothing was. */
-  readonly byHand?: SetByHand;
+  readonly byHand?: SetByHand | undefined;
   /** What nobody said and the house took for granted, each as a sentence. */
   readonly assumed: readonly Text[];
 }
@@ -60,7 +60,7 @@ export interface SetByHand {
 export type Outcome =
   | Yes
   /** Not proven, without hours, or with something else against it. */
-  | (MadeFacts & { readonly answer: 'no'; readonly kind: 'program'; readonly hours?: HoursFacts })
+  | (MadeFacts & { readonly answer: 'no'; readonly kind: 'program'; readonly hours?: HoursFacts | undefined })
   /** The dialect cannot spell what was planned. */
   | { readonly answer: 'no'; readonly kind: 'plan'; readonly cut: CutFacts }
   | { readonly answer: 'no'; readonly kind: 'refused'; readonly refused: RefusedFacts }

@@ -24,7 +24,7 @@ export interface PieceRow {
   readonly left: number;
   readonly mass: Figure;
   /** Its share of the price of the plate, scrap and all, by its metal. None where nobody knows a price. */
-  readonly share?: Figure;
+  readonly share?: Figure | undefined;
 }
 
 export interface NestFacts {
@@ -44,9 +44,9 @@ export interface NestFacts {
   readonly piecesMass: Figure;
   readonly scrapMass: Figure;
   /** Of the metal of one plate. */
-  readonly platePrice?: Figure;
-  readonly suppliedBy?: 'shop' | 'customer';
-  readonly currency?: string;
+  readonly platePrice?: Figure | undefined;
+  readonly suppliedBy?: 'shop' | 'customer' | undefined;
+  readonly currency?: string | undefined;
   readonly stack: { readonly sheets: number; readonly most: number; readonly height: Figure; readonly gap: Figure };
   readonly findings: readonly Finding[];
 }

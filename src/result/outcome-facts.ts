@@ -13,9 +13,9 @@ import type { WireTable } from './wires.ts';
 /** What stands beside a plan. */
 interface BesidePlan {
   /** The same job by flame, plasma, laser and water jet; left out where only open lines are cut. */
-  readonly otherWays?: OtherWays;
+  readonly otherWays?: OtherWays | undefined;
   /** Every wire of the shop carried through the job; left out where no rates hold on the day. */
-  readonly wires?: WireTable;
+  readonly wires?: WireTable | undefined;
 }
 
 export interface CutFacts extends BesidePlan {
@@ -25,7 +25,7 @@ export interface CutFacts extends BesidePlan {
   /** How far the profile is to be expected from the drawing, with everything counted, mm. */
   readonly within: number;
   /** Where the error of the profile, and of the sizes that the job names, comes from; left out where only open lines are cut. */
-  readonly budgets?: PlanBudgets;
+  readonly budgets?: PlanBudgets | undefined;
 }
 
 export interface RefusedFacts extends BesidePlan {
@@ -41,7 +41,7 @@ export interface ProgramFacts {
   /** Gaps the proof took for granted, mm, by condition. */
   readonly gaps: ReadonlyMap<number, number>;
   /** It was scaled for the temperature of the work piece, °C. */
-  readonly scaled?: { readonly factor: number; readonly temperature: number };
+  readonly scaled?: { readonly factor: number; readonly temperature: number } | undefined;
   readonly proof: Proof;
   /** What is to be measured of a finished piece. */
   readonly inspection: Inspection;
@@ -56,5 +56,5 @@ export interface MadeFacts {
 export interface HoursFacts {
   readonly estimate: Estimate;
   /** The run on the clock of the shop; left out where it cannot be laid. */
-  readonly clock?: Clock;
+  readonly clock?: Clock | undefined;
 }

@@ -32,9 +32,9 @@ export type WireRow = { readonly id: string; readonly name: string; readonly inS
 export interface WireTable {
   readonly rows: readonly WireRow[];
   /** The wire of the plan; none where no wire does the job. */
-  readonly chosen?: string;
+  readonly chosen?: string | undefined;
   /** The next cheapest in stock. */
-  readonly runnerUp?: string;
+  readonly runnerUp?: string | undefined;
   /** The user named the wire. */
   readonly named: boolean;
   readonly currency: string;

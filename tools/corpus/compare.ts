@@ -1,5 +1,7 @@
 /** Holds a drawing as we read it against what another program found in it. */
+
 import type { Drawing } from '../../src/drawing/drawing.ts';
+import { sideBySide } from '../../src/sequence/sequence.ts';
 import { flagged } from './flags.ts';
 import type { Truth } from './truth.ts';
 
@@ -69,8 +71,8 @@ const perimetersOf = (drawing: Drawing, truth: Truth): number[] => drawing.loops
 const listDiffers = (what: string, ours: readonly number[], theirs: readonly number[] | undefined, within: number): string[] => {
   if (theirs === undefined || ours.length !== theirs.length) return [];
   const [a, b] = [[...ours].sort((p, q) => q - p), [...theirs].sort((p, q) => q - p)];
-  const wrong = a.flatMap((value, i) =>
-    Math.abs(value - b[i]!) <= within * Math.abs(b[i]!) ? [] : [`${what} ${value.toPrecision(8)}, expected ${b[i]}`],
+  const wrong = sideBySide(a, b).flatMap(([value, wanted]) =>
+    Math.abs(value - wanted) <= within * Math.abs(wanted) ? [] : [`${what} ${value.toPrecision(8)}, expected ${wanted}`],
   );
   return wrong.length > 5 ? [...wrong.slice(0, 5), `and ${wrong.length - 5} more of ${what}`] : wrong;
 };
@@ -94,7 +96,8 @@ const unitDiffers = (drawing: Drawing, truth: Truth): string[] => {
       ? []
       : [`the missing unit is not asked about (${drawing.units.name}, ${drawing.units.basis})`];
   }
-  const known = UNITS.find(([pattern]) => pattern.test(truth.units!));
+  const { units } = truth;
+  const known = units === undefined ? undefined : UNITS.find(([pattern]) => pattern.test(units));
   if (!known || drawing.format === 'svg') return [];
   return Math.abs(drawing.units.millimetres - known[1]) <= 1e-12 ? [] : [`unit ${drawing.units.name}, expected ${truth.units}`];
 };

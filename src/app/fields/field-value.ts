@@ -154,7 +154,8 @@ const readSpot = (text: string, numbers: Numbers, typed: Words['typed']): Typed 
 export const changeOf = (field: FieldSpec, value: unknown): Input => {
   if (field.path !== 'size') return { [field.path]: value };
   const [width, depth] = (value as readonly unknown[] | undefined) ?? [];
-  return { 'stock.width': width, 'stock.depth': depth, ...(value === undefined ? { 'stock.corner': undefined } : {}) };
+  const size = { 'stock.width': width, 'stock.depth': depth };
+  return value === undefined ? { ...size, 'stock.corner': undefined } : size;
 };
 
 /** Why the job file does not allow the change; nothing when it does. Faults of other fields are not this one's matter. */

@@ -21,7 +21,7 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
     tell(id, undefined);
     await worker.open({ name: record.value.drawingName, bytes: drawing.value });
     const { dialect } = shop.value;
-    const question = { input: inputOf(record.value), shop: shop.value.shop, day: today(), ...(dialect === undefined ? {} : { dialect }) };
+    const question = { input: inputOf(record.value), shop: shop.value.shop, day: today(), dialect };
     const { line } = await worker.run(
       question,
       proxy(() => undefined),

@@ -11,8 +11,8 @@ export interface Stop {
   readonly oclock: string;
   readonly atNight: boolean;
   /** Line of the program, from 1. */
-  readonly line?: number;
-  readonly ticked?: string;
+  readonly line?: number | undefined;
+  readonly ticked?: string | undefined;
 }
 
 /** A stop ticked an even number of times is not done: a tick can be taken back, and the log keeps both. */
@@ -29,8 +29,8 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
         what: sentence(e.what),
         oclock: e.oclock,
         atNight: e.atNight,
-        ...(e.block === undefined ? {} : { line: e.block + 1 }),
-        ...(ticks.length % 2 === 1 && last !== undefined ? { ticked: last.at } : {}),
+        line: e.block === undefined ? undefined : e.block + 1,
+        ticked: ticks.length % 2 === 1 && last !== undefined ? last.at : undefined,
       };
     });
 };

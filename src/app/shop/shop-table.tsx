@@ -144,8 +144,11 @@ const headOf = (path: string): string =>
 const nameOf = (row: Input, index: number): string => String(row['name'] ?? row['id'] ?? row['from'] ?? index + 1);
 
 /** A new row begins as the last one, under another key. */
-const copyOf = (row: Input): Input =>
-  'id' in row ? { ...row, id: `${String(row['id'])}-2`, ...('name' in row ? { name: `${String(row['name'])} 2` } : {}) } : row;
+const copyOf = (row: Input): Input => {
+  if (!('id' in row)) return row;
+  const copy = { ...row, id: `${String(row['id'])}-2` };
+  return 'name' in row ? { ...copy, name: `${String(row['name'])} 2` } : copy;
+};
 
 interface CellProps {
   readonly column: Column;

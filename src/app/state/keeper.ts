@@ -123,7 +123,7 @@ class RecordKeeper implements Keeper {
     // A server that was gone may be so still: that stays told until it answers.
     if (this.told !== 'waiting for the server') this.tell('saving');
     const { name, steps, cursor, line } = record;
-    const told = { revision: this.revision, name, steps, cursor, ...(line === undefined ? {} : { line }) };
+    const told = { revision: this.revision, name, steps, cursor, line };
     const answer = await saveJob(record.id, told);
     if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
     if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();
@@ -186,5 +186,5 @@ export const unsaved = (record: JobRecord): JobRecord | undefined => {
   const draft = draftOf(record.id);
   if (draft === undefined || alike([draft.steps, draft.cursor], [record.steps, record.cursor])) return undefined;
   const { log, programs } = record;
-  return { ...draft, log, ...(programs === undefined ? {} : { programs }) };
+  return { ...draft, log, programs: programs ?? draft.programs };
 };

@@ -79,7 +79,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     input: inputOf(record),
     shop: shop.shop,
     day: today(),
-    ...(shop.dialect === undefined ? {} : { dialect: shop.dialect }),
+    dialect: shop.dialect,
   });
   let question = questionOf(mine ?? base);
   const [aside, prover] = [startAside(drawing, () => question), startAside(drawing, () => question)];

@@ -150,7 +150,7 @@ class JobPrograms implements ProgramKeeper {
       const { trouble: _, ...rest } = c;
       return { ...rest, number: programs.length };
     });
-    this.store.setState({ coming, ...(record === undefined ? {} : { record: { ...record, programs } }) });
+    this.store.setState(record === undefined ? { coming } : { coming, record: { ...record, programs } });
   }
 
   heard({ programs = [] }: JobRecord): void {

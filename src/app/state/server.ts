@@ -34,10 +34,7 @@ const ask = <T>(path: string): Promise<Answered<T>> => answered(fetch(path), (r)
 
 const send = <T>(method: string, path: string, body?: unknown): Promise<Answered<T>> =>
   answered(
-    fetch(path, {
-      method,
-      ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
-    }),
+    fetch(path, body === undefined ? { method } : { method, body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
     (r) => (r.status === 204 ? Promise.resolve(undefined as T) : (r.json() as Promise<T>)),
   );
 

@@ -12,7 +12,7 @@ interface Chained {
 export const chainView = (chain: Chained, owner?: string): ChainView => ({
   closed: chain.closed,
   segments: segmentsView(chain.segments),
-  ...(owner === undefined ? {} : { owner }),
+  owner,
 });
 
 export const segmentsView = (segments: readonly Segment[]): Float64Array => {
@@ -29,7 +29,7 @@ export const segmentsView = (segments: readonly Segment[]): Float64Array => {
 export const circleView = (x: number, y: number, radius: number, owner?: string): ChainView => ({
   closed: true,
   segments: Float64Array.of(x + radius, y, x + radius, y, x, y, radius, 2 * Math.PI),
-  ...(owner === undefined ? {} : { owner }),
+  owner,
 });
 
 /** Corners joined by straight lines. */
@@ -40,5 +40,5 @@ export const polygonView = (points: readonly { readonly x: number; readonly y: n
     const [a, b] = [ends[i] as { x: number; y: number }, ends[i + 1] as { x: number; y: number }];
     numbers.set([a.x, a.y, b.x, b.y], i * PER_SEGMENT);
   }
-  return { closed, segments: numbers, ...(owner === undefined ? {} : { owner }) };
+  return { closed, segments: numbers, owner };
 };

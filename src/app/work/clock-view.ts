@@ -26,8 +26,8 @@ type Clock = NonNullable<HoursFacts['clock']>;
 const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Untold> => ({
   ...event,
   what,
-  ...(block !== undefined && { block }),
-  ...(stop !== undefined && { stop }),
+  block,
+  stop,
   oclock: oclock(event.from),
 });
 

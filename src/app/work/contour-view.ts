@@ -31,8 +31,10 @@ export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | und
         kept: c?.kept ?? 'leave',
         area: loop.area * drawing.units.millimetres ** 2,
         perimeter: loop.perimeter * drawing.units.millimetres,
-        ...(c === undefined ? {} : cutFacts(c)),
-        ...(p === undefined ? {} : { state: states[p.state], leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        ...(c && cutFacts(c)),
+        state: p && states[p.state],
+        leftMost: p?.leftMost.amount,
+        gougeMost: p?.gougeMost.amount,
         byHand: handOf(facts, loop.id),
       };
     });
@@ -47,7 +49,7 @@ const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
 const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Untold>> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
-  ...(c.tab === undefined ? {} : { tab: { length: c.tab.length, reason: c.tab.reason } }),
+  tab: c.tab && { length: c.tab.length, reason: c.tab.reason },
   piece: c.core === undefined ? pieces.loose(pieces[c.piece.role], mass(c.piece.mass.value)) : pieces.burnt,
 });
 
@@ -65,7 +67,9 @@ const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): r
         kept: cut?.kept ?? 'leave',
         area: 0,
         perimeter: line.length * drawing.units.millimetres,
-        ...(p === undefined ? {} : { state: states[p.state], leftMost: p.leftMost.amount, gougeMost: p.gougeMost.amount }),
+        state: p && states[p.state],
+        leftMost: p?.leftMost.amount,
+        gougeMost: p?.gougeMost.amount,
         byHand: handOf(facts, line.id),
       };
     });

@@ -38,16 +38,10 @@ export const findingViews = (
     ...foundView(f),
     id: `f${i + 1}`,
     chapter: chapterOf(f, drawn),
-    ...(f.place?.kind === 'spot'
-      ? {
-          at: {
-            x: f.place.x * millimetres,
-            y: f.place.y * millimetres,
-            reach: (f.place.reach ?? 0) * millimetres,
-            ...(f.place.loop === undefined ? {} : { loop: f.place.loop }),
-          },
-        }
-      : {}),
+    at:
+      f.place?.kind === 'spot'
+        ? { x: f.place.x * millimetres, y: f.place.y * millimetres, reach: (f.place.reach ?? 0) * millimetres, loop: f.place.loop }
+        : undefined,
   }));
 
 /** A finding as it crosses to the page, its words not printed yet. */

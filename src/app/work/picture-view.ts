@@ -28,7 +28,7 @@ export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): Pic
   return {
     low: { x: minX, y: minY },
     high: { x: maxX, y: maxY },
-    ...(drawn === undefined ? {} : { drawn: { width: drawn.maxX - drawn.minX, depth: drawn.maxY - drawn.minY } }),
+    drawn: drawn === undefined ? undefined : { width: drawn.maxX - drawn.minX, depth: drawn.maxY - drawn.minY },
     layers: layers.filter((l) => l.chains.length > 0),
     contours: contourViews(drawing, facts),
     places: cut === undefined ? [] : placesOf(cut),

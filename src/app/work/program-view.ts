@@ -26,7 +26,7 @@ export const programView = ({ facts, proven }: Answered, run: JobRun): ProgramVi
       begins: Float64Array.from(replay.moves, (m) => m.begins),
       pass: Uint8Array.from(replay.moves, (m) => m.pass),
     },
-    falls: program.proof.loose.map(({ block, role, loop }) => ({ block, role, ...(loop === undefined ? {} : { loop }) })),
+    falls: program.proof.loose.map(({ block, role, loop }) => ({ block, role, loop })),
     minutes: replay.minutes,
     kerf: replay.kerf,
   };

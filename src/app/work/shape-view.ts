@@ -10,7 +10,7 @@ export const shapeView = ({ shape }: JobFacts): ShapeView<Untold> | undefined =>
         name: shape.name,
         sizes: shape.sizes.map(({ figure, limits, taking }) => ({
           shown: shown(figure),
-          ...(limits === undefined ? {} : { limits }),
-          ...(taking === undefined ? {} : { taking }),
+          limits,
+          taking,
         })),
       };

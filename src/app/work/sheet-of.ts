@@ -51,7 +51,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'>
     ...given('clock', hours && clockView(hours, run.shop)),
     ...given('wall', wallView(facts)),
     ...planTables(facts),
-    ...(hours === undefined ? {} : hoursTables(hours.estimate, asked.quantity)),
+    ...(hours && hoursTables(hours.estimate, asked.quantity)),
   };
 };
 

@@ -92,7 +92,7 @@ const withFigures = (
 ): Table => ({
   columns: table.columns.map(({ title, align }) => ({ title, align })),
   rows: table.rows.map((row, i) => row.map((text, j): Cell => (figures[i]?.[j] === undefined ? text : shown(figures[i]?.[j] as Figure)))),
-  ...(table.note === undefined ? {} : { note: table.note }),
+  note: table.note,
 });
 
 export const hoursView = (e: Estimate): Table => {

@@ -61,13 +61,13 @@ export interface FindingView<Said = string> extends FoundView<Said> {
   readonly id: string;
   readonly chapter: Chapter;
   /** Where it lies in the picture, mm. */
-  readonly at?: { readonly x: number; readonly y: number; readonly reach: number; readonly loop?: string } | undefined;
+  readonly at?: { readonly x: number; readonly y: number; readonly reach: number; readonly loop?: string | undefined } | undefined;
 }
 
 /** Segments in one array, eight numbers each: x, y of both ends, centre x, y, radius, sweep (rad, counter-clockwise positive); a line has radius 0. */
 export interface ChainView {
   /** 'L2', 'O1': the loop or open line it belongs to. */
-  readonly owner?: string;
+  readonly owner?: string | undefined;
   readonly closed: boolean;
   readonly segments: Float64Array;
 }
@@ -95,7 +95,7 @@ export interface PictureView<Said = string> {
   readonly low: { readonly x: number; readonly y: number };
   readonly high: { readonly x: number; readonly y: number };
   /** How far the drawing itself reaches, without the block. */
-  readonly drawn?: { readonly width: number; readonly depth: number };
+  readonly drawn?: { readonly width: number; readonly depth: number } | undefined;
   readonly layers: readonly LayerView[];
   readonly contours: readonly ContourView<Said>[];
   /** Places with a name: start holes by number, tabs, stops. */
@@ -124,8 +124,8 @@ export interface ContourView<Said = string> {
   readonly tab?: { readonly length: number; readonly reason: Said } | undefined;
   readonly piece?: Said | undefined;
   readonly state?: Said | undefined;
-  readonly leftMost?: number;
-  readonly gougeMost?: number;
+  readonly leftMost?: number | undefined;
+  readonly gougeMost?: number | undefined;
   readonly byHand: readonly string[];
 }
 
@@ -162,7 +162,7 @@ export interface ProgramView {
   /** Width that the wire burns, mm. */
   readonly kerf: number;
   /** What comes loose, with the block whose move sets it free. */
-  readonly falls: readonly { readonly block: number; readonly role: 'slug' | 'part' | 'scrap'; readonly loop?: string }[];
+  readonly falls: readonly { readonly block: number; readonly role: 'slug' | 'part' | 'scrap'; readonly loop?: string | undefined }[];
 }
 
 export interface ClockEventView<Said = string> {
@@ -175,9 +175,9 @@ export interface ClockEventView<Said = string> {
   readonly plain?: string | undefined;
   readonly needsPerson: boolean;
   readonly atNight: boolean;
-  readonly block?: number;
+  readonly block?: number | undefined;
   /** What the program stops for, and at which contour. */
-  readonly stop?: { readonly purpose: StopPurpose; readonly loop?: string | undefined };
+  readonly stop?: { readonly purpose: StopPurpose; readonly loop?: string | undefined } | undefined;
   readonly oclock: Said;
   /** Which piece of the quantity it belongs to, from 1. */
   readonly piece: number;
@@ -236,9 +236,9 @@ export interface ShapeView<Said = string> {
 
 export interface ShapeSizeView<Said = string> {
   readonly shown: Shown<Said>;
-  readonly limits?: { readonly low: number; readonly high: number };
+  readonly limits?: { readonly low: number; readonly high: number } | undefined;
   /** How it is taken, to be drawn in the picture, mm. */
-  readonly taking?: Taking;
+  readonly taking?: Taking | undefined;
 }
 
 /** As it comes from the worker. */
@@ -269,7 +269,7 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   /** Every figure that can be asked why, by key. */
   readonly figures: readonly Shown<Said>[];
   /** ISO 4217, of every figure of money. */
-  readonly currency?: string;
+  readonly currency?: string | undefined;
   /** One plain line for the list of jobs. */
   readonly line: string;
   /** Milliseconds the core took, and all that came on top in the worker. */

@@ -8,7 +8,7 @@ import { type Task, words } from './tasks.ts';
 export interface SequenceQuestion {
   readonly wire: Wire;
   /** Wire on the machine at the start; a full spool when left out. */
-  readonly spoolLeft?: SpoolLeft;
+  readonly spoolLeft?: SpoolLeft | undefined;
   readonly quantity: number;
   readonly minutes: Rates['minutes'];
 }

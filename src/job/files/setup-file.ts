@@ -100,8 +100,8 @@ export const proofQuestion = (
   density: setup.density,
   tolerance: setup.tolerance,
   insideCorner: setup.insideCorner,
-  ...(setup.datum === undefined ? {} : { datum: setup.datum }),
-  ...(setup.scaled === undefined ? {} : { scaled: setup.scaled }),
+  datum: setup.datum,
+  scaled: setup.scaled,
 });
 
 /** Lines as the drawing has them, and the slits of their leads as the set-up has them. */

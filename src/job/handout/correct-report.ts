@@ -14,22 +14,22 @@ export const correctText = (answer: Corrected): string => correctionText(answer)
 export const correctJson = ({ correction, changed, registers, inControl, passTable }: Corrected): Json => ({
   registersBefore: Object.fromEntries(registers),
   inControl,
-  ...(changed === undefined ? {} : { changed }),
-  ...(passTable === undefined ? {} : { passTable }),
-  ...(correction === undefined
-    ? {}
-    : {
-        metalLeft: figure(correction.left),
-        worth: correction.worth,
-        safe: correction.safe,
-        registers: correction.registers.map((r) => ({ pass: r.pass, register: r.register, before: r.before, after: figure(r.after) })),
-        sizes: correction.sizes.map(({ deviation, salvage, next }) => ({
-          ...deviation.measured,
-          sizeAt20: figure(deviation.size),
-          metalLeft: figure(deviation.left),
-          salvage: { ...salvage, sentence: printPlain(salvage.sentence) },
-          next,
-        })),
-        findings: correction.findings.map((f) => stated(f)),
-      }),
+  changed,
+  passTable,
+  ...(correction && correctionJson(correction)),
+});
+
+const correctionJson = (correction: NonNullable<Corrected['correction']>): Json => ({
+  metalLeft: figure(correction.left),
+  worth: correction.worth,
+  safe: correction.safe,
+  registers: correction.registers.map((r) => ({ pass: r.pass, register: r.register, before: r.before, after: figure(r.after) })),
+  sizes: correction.sizes.map(({ deviation, salvage, next }) => ({
+    ...deviation.measured,
+    sizeAt20: figure(deviation.size),
+    metalLeft: figure(deviation.left),
+    salvage: { ...salvage, sentence: printPlain(salvage.sentence) },
+    next,
+  })),
+  findings: correction.findings.map((f) => stated(f)),
 });

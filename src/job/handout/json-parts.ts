@@ -44,15 +44,11 @@ export const otherWaysJson = ({ otherWays }: Pick<CutFacts, 'otherWays'>): Json 
             process,
             kind,
             sentence: printPlain(sentence),
-            ...(edge === undefined
-              ? {}
-              : {
-                  perpendicularity: figure(edge.perpendicularity),
-                  slope: figure(edge.slope),
-                  roughness: figure(edge.roughness),
-                  ra: edge.ra,
-                  minutes: figure(edge.minutes),
-                }),
+            perpendicularity: edge && figure(edge.perpendicularity),
+            slope: edge && figure(edge.slope),
+            roughness: edge && figure(edge.roughness),
+            ra: edge?.ra,
+            minutes: edge && figure(edge.minutes),
           })),
         },
       };

@@ -18,8 +18,9 @@ import { cheaperWays } from '../what-if/cheaper.ts';
 /** One paper, told as job and shop want numbers told, or as `telling` says; nothing where there is none. Places on papers count as the program does. */
 export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, telling = tellingOf(run)): Paper | undefined => {
   const written = writtenPaper(name, facts, run);
+  const told = { ...telling, names: namesOf(run) };
   const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
-  return written && toldPaper(written, { ...telling, ...(isUsual(telling) ? {} : places), names: namesOf(run) });
+  return written && toldPaper(written, isUsual(telling) ? told : { ...told, ...places });
 };
 
 /** Every paper that there is of this job. */

@@ -37,11 +37,11 @@ export const pictureFiles = (answer: Answer, stem: string): Readonly<Record<stri
   if (answer.kind !== 'answered') return {};
   const { facts, proven } = answer;
   const otherWays = plannedOf(facts)?.otherWays;
-  return {
+  const pictures = {
     [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }),
     ...proofFiles(facts, proven, stem),
-    ...(otherWays === undefined ? {} : { [`${stem}.edges.svg`]: edgePicture(otherWays) }),
   };
+  return otherWays === undefined ? pictures : { ...pictures, [`${stem}.edges.svg`]: edgePicture(otherWays) };
 };
 
 /** What drawing, plan and proof found wrong, and what was noted of the drawing itself. */

@@ -12,11 +12,11 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   verdict: proof.verdict,
   resolution: proof.resolution,
   contours: proof.contours.map(({ loop, leftMost, gougeMost, rounded, state }) => ({ loop, leftMost, gougeMost, rounded, state })),
-  ...(proof.open === undefined ? {} : { open: proof.open }),
+  open: proof.open,
   loose: proof.loose,
   stops: proof.stops,
   findings: proof.findings.map((f) => stated(f)),
-  ...(files.length === 0 ? {} : { files }),
+  files: files.length === 0 ? undefined : files,
 });
 
 export const proofText = (proof: Proof): string =>

@@ -32,14 +32,14 @@ export const shapeJson = ({ name, sizes }: Pick<Shape, 'name' | 'sizes'>): Json 
     ...figure(s.figure),
     key: s.figure.key,
     name: s.figure.name,
-    ...(s.limits === undefined ? {} : { limits: s.limits }),
+    limits: s.limits,
   })),
 });
 
 export const wholeShapeJson = (shape: Shape): Json => ({
   ...shapeJson(shape),
   fitDeviation: shape.fitDeviation,
-  ...(shape.insideRadius === undefined ? {} : { insideRadius: shape.insideRadius }),
+  insideRadius: shape.insideRadius,
   starts: shape.starts,
   findings: shape.findings.map((f) => stated(f)),
   outlines: shape.outlines,

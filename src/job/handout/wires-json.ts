@@ -26,7 +26,7 @@ const outcomeJson = (row: Exclude<WireRow, { kind: 'drops out' }>): Json => {
   const { accuracy, finish, form, ...rest } = row.outcome;
   return {
     ...rest,
-    ...(row.kind === 'worked out' ? { unattended: row.unattended } : {}),
+    unattended: row.kind === 'worked out' ? row.unattended : undefined,
     accuracy: figure(accuracy),
     finish: figure(finish),
     form: figure(form),

@@ -16,8 +16,8 @@ const OPENING = 'OPENING';
 
 /** Where shop and dialect lie as seen from the folder the job is written to. */
 export interface Beside {
-  readonly shop?: string;
-  readonly dialect?: string;
+  readonly shop?: string | undefined;
+  readonly dialect?: string | undefined;
 }
 
 export const nestFiles = (facts: NestFacts, file: NestFile, stem: string, beside: Beside): Readonly<Record<string, string>> => {
@@ -47,23 +47,17 @@ export const plateJob = (facts: NestFacts, file: NestFile, drawingName: string, 
     name: facts.name,
     drawing: drawingName,
     ...beside,
-    ...(file.date === undefined ? {} : { date: file.date }),
+    date: file.date,
     material: file.material,
     height: file.thickness,
     ...file.cut,
     quantity: sheets,
-    ...(sheets === 1 ? {} : { stack: sheets, stackGap: Number(gap.value.toFixed(4)) }),
+    stack: sheets === 1 ? undefined : sheets,
+    stackGap: sheets === 1 ? undefined : Number(gap.value.toFixed(4)),
     outline: 'block',
     kept: keptOf(readDrawing(new TextEncoder().encode(drawing), drawingName, {})),
-    ...(file.forbidden.length === 0 ? {} : { clamps: file.forbidden }),
-    ...(file.price === undefined && file.suppliedBy === undefined
-      ? {}
-      : {
-          stock: {
-            ...(file.price === undefined ? {} : { price: file.price }),
-            ...(file.suppliedBy === undefined ? {} : { suppliedBy: file.suppliedBy }),
-          },
-        }),
+    clamps: file.forbidden.length === 0 ? undefined : file.forbidden,
+    stock: file.price === undefined && file.suppliedBy === undefined ? undefined : { price: file.price, suppliedBy: file.suppliedBy },
   };
 };
 

@@ -32,7 +32,7 @@ export interface NestRun {
   /** ISO 8601 */
   readonly day: string;
   /** Told now and then; 'stop' ends the search with the best layout so far. */
-  readonly progress?: NestQuestion['progress'];
+  readonly progress?: NestQuestion['progress'] | undefined;
 }
 
 export type NestAnswer =
@@ -66,7 +66,7 @@ const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestP
   web: file.web,
   manner: file.manner,
   work: Math.round(file.effort * USUAL_WORK),
-  ...(progress === undefined ? {} : { progress }),
+  progress,
 });
 
 /** Pieces were laid as if they had no openings: what is missing in them is no metal. */
@@ -131,16 +131,16 @@ const factsOf = (
         laid: count,
         left: piece.quantity - count,
         mass: each,
-        ...(perKg === undefined ? {} : { share: shareOf(`nest.piece.${piece.id}.price`, names.share(piece.id), each, perKg) }),
+        share: perKg === undefined ? undefined : shareOf(`nest.piece.${piece.id}.price`, names.share(piece.id), each, perKg),
       };
     }),
     nest: laid,
     plateMass,
     piecesMass: weigh('nest.pieces', names.pieces, metal),
     scrapMass: weigh('nest.scrap', names.scrap, Math.max(0, area([plate, ...holes]) - metal)),
-    ...(platePrice === undefined ? {} : { platePrice }),
-    ...(file.suppliedBy === undefined ? {} : { suppliedBy: file.suppliedBy }),
-    ...(platePrice === undefined || rates === undefined ? {} : { currency: rates.currency }),
+    platePrice,
+    suppliedBy: file.suppliedBy,
+    currency: platePrice === undefined || rates === undefined ? undefined : rates.currency,
     stack,
     findings,
   };

@@ -57,12 +57,12 @@ export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): A
   ]);
   const program = programFacts(run, made, { proven, proof, cut });
   const known: HoursFacts | undefined =
-    hours.kind === 'timed' ? { estimate: hours.estimate, ...(laid?.kind === 'laid' ? { clock: laid.clock } : {}) } : undefined;
+    hours.kind === 'timed' ? { estimate: hours.estimate, clock: laid?.kind === 'laid' ? laid.clock : undefined } : undefined;
   const yes = proof.verdict === 'proven' && !findings.some((f) => f.severity === 'refusal');
   const outcome: Outcome =
     yes && known !== undefined
       ? { answer: 'yes', kind: 'program', cut, program, hours: known }
-      : { answer: 'no', kind: 'program', cut, program, ...(known === undefined ? {} : { hours: known }) };
+      : { answer: 'no', kind: 'program', cut, program, hours: known };
   const sentence =
     outcome.answer === 'yes'
       ? yesSentence({ job: run.job, material: asked.material, plan, estimate: outcome.hours.estimate, within: cut.within })
@@ -88,7 +88,7 @@ export const refusedAnswer = (run: JobRun, stopped: NotRequested | Refused | Not
 
 const planRefused = (run: JobRun, { asked, plan }: Refused, { wires, findings: chosen }: Choice): Answer => {
   const beside = besideRefused(besideAsked(run, asked));
-  const refused: RefusedFacts = { plan, ...beside.facts, ...(wires === undefined ? {} : { wires }) };
+  const refused: RefusedFacts = { plan, ...beside.facts, wires };
   const findings = findingsOf(asked, [...asked.findings, ...chosen, ...plan.findings, ...shapeFindings(run), ...beside.findings]);
   return answered(run, asked, { outcome: { answer: 'no', kind: 'refused', refused }, sentence: noSentence(findings), findings });
 };
@@ -116,7 +116,7 @@ const answered = (run: JobRun, { drawing, material }: Judged, said: Pick<JobFact
     head: headOf(run),
     asked: askedOf(run, drawing, material),
     drawing,
-    ...(shape === undefined ? {} : { shape: { name: shape.name, sizes: shape.sizes } }),
+    shape: shape === undefined ? undefined : { name: shape.name, sizes: shape.sizes },
     ...said,
   };
   return { kind: 'answered', facts, job, figures: figuresOf(facts) };
@@ -124,7 +124,7 @@ const answered = (run: JobRun, { drawing, material }: Judged, said: Pick<JobFact
 
 const headOf = ({ job, shop, day, drawingName }: JobRun): Head => ({
   name: job.name ?? drawingName,
-  ...(job.customer === undefined ? {} : { customer: job.customer }),
+  customer: job.customer,
   shop: shop.name,
   day,
   drawingName,
@@ -140,8 +140,8 @@ const askedOf = (run: JobRun, drawing: Drawing, material: Material): Asked => {
     finish,
     tolerance,
     insideCorner,
-    ...(datum === undefined ? {} : { datum }),
-    ...(byHand === undefined ? {} : { byHand }),
+    datum,
+    byHand,
     assumed: assumptions(run, drawing, material),
   };
 };
@@ -158,7 +158,7 @@ const cutFacts = (plan: CutPlan, beside: Pick<CutFacts, 'budgets' | 'otherWays'>
   contours: numbered(plan),
   within: expectedWithin(plan, beside.budgets),
   ...beside,
-  ...(wires === undefined ? {} : { wires }),
+  wires,
 });
 
 /** The question that the program puts to the proof, and what else it takes to put it again. */
@@ -179,7 +179,7 @@ const programFacts = (
   units: dialect.units,
   registers: written.registers,
   gaps: written.gaps,
-  ...(proven.setup.scaled === undefined ? {} : { scaled: proven.setup.scaled }),
+  scaled: proven.setup.scaled,
   proof: { ...proof, findings: inDrawingUnits(proof.findings, asked.drawing.units) },
   inspection: inspectionOf({
     finish: job.finish,
@@ -190,7 +190,7 @@ const programFacts = (
     plan,
     material: asked.material,
     wanted: asked.wish.wanted,
-    ...(cut.budgets === undefined ? {} : { budgets: cut.budgets }),
+    budgets: cut.budgets,
   }),
 });
 

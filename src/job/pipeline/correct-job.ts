@@ -19,16 +19,18 @@ export interface CorrectQuestion {
   /** As typed: 'L2: 24.006 of 24 at 22'. */
   readonly measured: readonly string[];
   /** mm by which all registers would change. */
-  readonly change?: number;
+  readonly change?: number | undefined;
 }
 
 export type CorrectAnswer =
   | {
       readonly kind: 'corrected';
       /** None when nothing was measured. */
-      readonly correction?: Correction;
+      readonly correction?: Correction | undefined;
       /** What would come of the change asked about; sizes at 20 °C of what was measured, mm. */
-      readonly changed?: { readonly change: number; readonly sizes: readonly { readonly loop: string; readonly size: number }[] };
+      readonly changed?:
+        | { readonly change: number; readonly sizes: readonly { readonly loop: string; readonly size: number }[] }
+        | undefined;
       /** Registers as the program was written for, mm by number. */
       readonly registers: ReadonlyMap<number, number>;
       /** Not where the dialect writes the wire's centre out: then the program must be written anew. */
@@ -36,7 +38,7 @@ export type CorrectAnswer =
       /** In which the program counts: registers are told as they are typed into the control. */
       readonly unit: ControlUnit;
       /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured or no gap is left. */
-      readonly passTable?: PassTable;
+      readonly passTable?: PassTable | undefined;
     }
   | { readonly kind: 'cannot'; readonly sentence: string }
   | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
@@ -58,8 +60,9 @@ export const correctJob = (asked: JobRun, question: CorrectQuestion): CorrectAns
   const correction = measuredCorrection(run, made, measured);
   return {
     kind: 'corrected',
-    ...(correction === undefined ? {} : { correction, ...passTableOf(run, plan, correction) }),
-    ...(question.change === undefined ? {} : { changed: changedBy(question.change, correction) }),
+    correction,
+    ...(correction && passTableOf(run, plan, correction)),
+    changed: question.change === undefined ? undefined : changedBy(question.change, correction),
     registers,
     inControl: run.dialect.compensation === 'control',
     unit: run.dialect.units === 'inch' ? INCHES : MILLIMETRES,
@@ -94,7 +97,11 @@ const measuredCorrection = (
 const rounded = (value: number): number => Number(value.toFixed(5));
 
 /** No program helps against registers that leave the wire no gap: then there is no table. */
-const passTableOf = ({ job }: JobRun, plan: CutPlan, { registers, findings }: Correction): { readonly passTable?: PassTable } => {
+const passTableOf = (
+  { job }: JobRun,
+  plan: CutPlan,
+  { registers, findings }: Correction,
+): { readonly passTable?: PassTable | undefined } => {
   if (findings.some((f) => f.code === 'register-below-gap')) return {};
   const passes = sideBySide(plan.passes, registers).map(([pass, register]) => {
     const offset = rounded(register.after.value);

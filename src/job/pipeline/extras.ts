@@ -62,7 +62,7 @@ const otherQuestion = ({ job, material, wanted }: BesideAsked, own: WireOwn | un
     contours: wanted.length,
     // A corner drawn sharper may come out with the radius that the job accepts.
     insideRadius: Math.max(smallest, job.insideCorner),
-    ...(own === undefined ? {} : { wire: own }),
+    wire: own,
   };
 };
 

@@ -64,8 +64,8 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
 
 /** As it was read when the program was made, unless the user says another unit now. */
 const readAs = (setup: SetupFile, units: string | undefined = setup.units): Parameters<typeof readDrawing>[2] => ({
-  ...(units === undefined ? {} : { units }),
-  ...(setup.join === undefined ? {} : { join: setup.join }),
+  units,
+  join: setup.join,
 });
 
 const linesOf = (

@@ -50,7 +50,7 @@ const clockQuestion = (run: JobRun, { made, program, estimate }: Timed, { minute
     machine: machineOf(shop),
     minutes,
     wire: made.plan.wire,
-    ...(job.spoolLeft === undefined ? {} : { spoolLeft: { unit: 'kg', amount: job.spoolLeft } }),
+    spoolLeft: job.spoolLeft === undefined ? undefined : { unit: 'kg', amount: job.spoolLeft },
     // A run of the program gives all sheets of a stack.
     quantity: Math.ceil(job.quantity / job.stack),
     shifts: shop.shifts,

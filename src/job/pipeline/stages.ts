@@ -24,7 +24,7 @@ import type { Written } from './outcomes.ts';
 
 export const drawingOf = (run: JobRun): Drawing => {
   const { drawing, drawingName, job, memory = noMemory } = run;
-  const options = { join: job.join, ...(job.units === undefined ? {} : { units: job.units }) };
+  const options = { join: job.join, units: job.units };
   return memory.recall('drawing', drawingKey(run), () => readDrawing(drawing, drawingName, options));
 };
 
@@ -102,6 +102,6 @@ export const estimateOf = (run: JobRun, plan: CutPlan, program: ReadProgram): Es
     day: run.day,
     quantity: run.job.quantity,
     breaks: run.job.quantityBreaks,
-    ...(run.job.stack === 1 ? {} : { stack: run.job.stack }),
+    stack: run.job.stack === 1 ? undefined : run.job.stack,
     ...metalFor(run, plan),
   });

@@ -28,9 +28,9 @@ import { wireTableOf } from './wire-table.ts';
 export interface ChosenProgram {
   readonly made: Made;
   /** Where it was read back already. */
-  readonly program?: ReadProgram;
+  readonly program?: ReadProgram | undefined;
   /** Only where the table was asked for and rates hold on the day. */
-  readonly wires?: WireTable;
+  readonly wires?: WireTable | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -70,7 +70,7 @@ export const chosenProgram = (run: JobRun, wish: Wish, want: 'table' | 'program'
   const { made, program } = { program: undefined, ...own };
   const asChosen = made.kind === 'made' && chosen !== undefined ? { chosen } : {};
   const wires = wireTableOf({ rows: trial.rows, ...asChosen, named, currency: onDay.rates.currency });
-  return { made, ...(program === undefined ? {} : { program }), wires, findings: [find('wire-by-whole-job', wires.sentence)] };
+  return { made, program, wires, findings: [find('wire-by-whole-job', wires.sentence)] };
 };
 
 /** Trials that are remembered: each holds a whole plan. */
@@ -88,16 +88,16 @@ const withWire = (wish: Wish, id: string): Wish => ({ ...wish, question: { ...wi
 const withoutOffsets = (wish: Wish): Wish => {
   const { offsets, ...question } = wish.question;
   const passes = passCount(wish.question);
-  return offsets === undefined ? wish : { ...wish, question: { ...question, ...(passes === undefined ? {} : { passes }) } };
+  return offsets === undefined ? wish : { ...wish, question: { ...question, passes } };
 };
 
 interface Trial {
   readonly rows: readonly WireRow[];
   /** The cheapest in stock, and its program. */
-  readonly chosen?: string;
+  readonly chosen?: string | undefined;
   readonly made?: Made;
   /** As read back. */
-  readonly program?: ReadProgram;
+  readonly program?: ReadProgram | undefined;
 }
 
 /** A wire that fits every contour, with what the job costs at least with it. */
@@ -195,7 +195,11 @@ const judgedWire = (wire: Wire, { run, wish, shapes }: Asked): Judged => {
 };
 
 /** Plan, program, hours and price; of a wire that is not taken nothing else is kept. */
-const workedOut = (wire: Wire, run: JobRun, wish: Wish): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram } => {
+const workedOut = (
+  wire: Wire,
+  run: JobRun,
+  wish: Wish,
+): { readonly row: WireRow; readonly made: Made; readonly program?: ReadProgram | undefined } => {
   const made = madeOf(run, withWire(wish, wire.id));
   const said = { id: wire.id, name: wire.name, inStock: wire.inStock };
   if (made.kind !== 'made') return { made, row: { ...said, ...dropOutOf(refusalsOf(made)) } };

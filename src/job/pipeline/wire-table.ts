@@ -9,7 +9,7 @@ import type { Text } from '../../text/text.ts';
 
 export interface WireTableAsked {
   readonly rows: readonly WireRow[];
-  readonly chosen?: string;
+  readonly chosen?: string | undefined;
   readonly named: boolean;
   readonly currency: string;
 }
@@ -25,8 +25,8 @@ export const wireTableOf = ({ rows, chosen, named, currency }: WireTableAsked): 
     rows: ordered,
     named,
     currency,
-    ...(chosen === undefined ? {} : { chosen }),
-    ...(runnerUp === undefined ? {} : { runnerUp }),
+    chosen,
+    runnerUp,
   };
   return { ...table, sentence: sentenceOf(table) };
 };

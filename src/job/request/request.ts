@@ -25,12 +25,12 @@ export interface Wish {
   /** Open lines that are cut. */
   readonly lines: readonly WantedLine[];
   /** Loop that is the edge of the block, where the drawing shows it. */
-  readonly blockLoop?: { readonly id: string; readonly contour: Contour };
+  readonly blockLoop?: { readonly id: string; readonly contour: Contour } | undefined;
   /** Of the work piece as warm as it is cut, where the program is to be scaled for that. */
   readonly question: PlanQuestion;
-  readonly scaled?: Scaled;
+  readonly scaled?: Scaled | undefined;
   /** Zero of the program in the drawing, mm; left out where it is the zero of the drawing. */
-  readonly datum?: Point;
+  readonly datum?: Point | undefined;
   readonly findings: readonly Finding[];
 }
 
@@ -50,7 +50,7 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
         }),
       ],
     };
-  const question = { ...questionOf(drawing, run, material, loops), ...(open.lines.length === 0 ? {} : { open: open.lines }) };
+  const question = { ...questionOf(drawing, run, material, loops), open: open.lines.length === 0 ? undefined : open.lines };
   const sorted = sortLoops(question);
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
   if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
@@ -65,16 +65,11 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
     wish: {
       wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
       lines: open.lines,
-      ...(block === undefined ? {} : { blockLoop: { id: block.id, contour: block.contour } }),
+      blockLoop: block === undefined ? undefined : { id: block.id, contour: block.contour },
       question: scaledQuestion({ ...question, loops: eased.loops }, scaled),
-      ...(scaled === undefined ? {} : { scaled }),
-      ...(datum === undefined ? {} : { datum }),
-      findings: [
-        ...open.findings,
-        ...eased.findings,
-        ...datumNote(datum),
-        ...scaleFindings(job, material, drawn, { lastDigit, ...(datum && { datum }) }),
-      ],
+      scaled,
+      datum,
+      findings: [...open.findings, ...eased.findings, ...datumNote(datum), ...scaleFindings(job, material, drawn, { lastDigit, datum })],
     },
   };
 };
@@ -83,7 +78,7 @@ const asWanted = (loop: Loop): WantedLoop => ({
   id: loop.id,
   contour: loop.contour,
   depth: loop.depth,
-  ...(loop.parent === undefined ? {} : { parent: loop.parent }),
+  parent: loop.parent,
 });
 
 const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: readonly WantedLoop[]): PlanQuestion => {
@@ -94,19 +89,18 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     material,
     holes: job.holes.map((h) => ({ at: { x: h.at.x * scale, y: h.at.y * scale }, diameter: h.diameter })),
     marks: drawing.marks.map((m) => m.at),
-    ...(job.clamps.length === 0
-      ? {}
-      : { clamps: job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })) }),
+    clamps:
+      job.clamps.length === 0 ? undefined : job.clamps.map(({ low, high }) => ({ low: scaled(low, scale), high: scaled(high, scale) })),
     outline: job.outline,
     ...keptOf(drawing, run),
-    ...(Object.keys(job.core).length === 0 ? {} : { core: job.core }),
-    ...(Object.keys(job.start).length === 0 ? {} : { start: job.start }),
+    core: Object.keys(job.core).length === 0 ? undefined : job.core,
+    start: Object.keys(job.start).length === 0 ? undefined : job.start,
     ...byHandOf(job, scale),
     blockMargin: job.block.margin,
     ...stockOf(job, scale),
     wires: shop.wires,
     passTables: shop.passTables,
-    ...(job.wire === undefined ? {} : { wire: job.wire }),
+    wire: job.wire,
     machine: shop.machines[0] as PlanQuestion['machine'],
     height: cutHeight(job),
     flush: job.flush,
@@ -116,7 +110,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     startHole: job.startHole,
     run: job.run,
     outsideCorners: dialect.outsideCorners,
-    ...(job.outsideCorners === 'control' ? {} : { sharpOutside: job.outsideCorners }),
+    sharpOutside: job.outsideCorners === 'control' ? undefined : job.outsideCorners,
     ...ratesOf(run),
     resolution: { unit: dialect.units === 'inch' ? 25.4 : 1, decimals: dialect.decimals },
   };
@@ -132,7 +126,7 @@ const keptOf = (drawing: Drawing, { job, shape }: JobRun): Pick<PlanQuestion, 'k
 const stockOf = ({ stock }: Job, scale: number): Pick<PlanQuestion, 'stock'> => {
   if (stock?.width === undefined || stock.depth === undefined) return {};
   const { width, depth, corner } = stock;
-  return { stock: { width, depth, ...(corner === undefined ? {} : { corner: scaled(corner, scale) }) } };
+  return { stock: { width, depth, corner: corner === undefined ? undefined : scaled(corner, scale) } };
 };
 
 const scaled = ({ x, y }: Point, by: number): Point => ({ x: x * by, y: y * by });
@@ -161,16 +155,16 @@ const byHandOf = (
   const set = Object.entries(byHand).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
     id,
     {
-      ...(entry && { entry: scaled(entry, scale) }),
-      ...(hole && { hole: { at: scaled(hole, scale), ...(hole.diameter === undefined ? {} : { diameter: hole.diameter }) } }),
-      ...(tab === undefined ? {} : { tab }),
+      entry: entry && scaled(entry, scale),
+      hole: hole && { at: scaled(hole, scale), diameter: hole.diameter },
+      tab,
     },
   ]);
   return {
-    ...(set.length === 0 ? {} : { byHand: Object.fromEntries(set) }),
-    ...(order.length === 0 ? {} : { order }),
-    ...(passes === undefined ? {} : { passes }),
-    ...(offsets === undefined || offsets.length === 0 ? {} : { offsets }),
+    byHand: set.length === 0 ? undefined : Object.fromEntries(set),
+    order: order.length === 0 ? undefined : order,
+    passes,
+    offsets: offsets === undefined || offsets.length === 0 ? undefined : offsets,
   };
 };
 

@@ -19,7 +19,7 @@ export interface Scaled {
   readonly expansion: number;
   readonly temperature: number;
   /** Place that stays where it is, mm: the datum, where it is not the zero of the drawing. */
-  readonly about?: Point;
+  readonly about?: Point | undefined;
 }
 
 /** Factor 1, as at 20 °C, is no scale: the program is then the same to the last character. */
@@ -27,7 +27,7 @@ export const scaledFor = ({ temperature }: Pick<Job, 'temperature'>, material: M
   if (temperature?.scale !== true) return undefined;
   const { value: expansion } = material.expansion;
   const factor = programScale.compute({ expansion, temperature: temperature.cutting });
-  return factor === 1 ? undefined : { factor, expansion, temperature: temperature.cutting, ...(about === undefined ? {} : { about }) };
+  return factor === 1 ? undefined : { factor, expansion, temperature: temperature.cutting, about };
 };
 
 /**
@@ -41,10 +41,10 @@ export const scaledQuestion = (question: PlanQuestion, scaled: Scaled | undefine
   return {
     ...question,
     loops: question.loops.map((l) => ({ ...l, contour: transformChain(grown, l.contour) })),
-    ...(question.open === undefined ? {} : { open: question.open.map((l) => ({ ...l, path: transformChain(grown, l.path) })) }),
+    open: question.open?.map((l) => ({ ...l, path: transformChain(grown, l.path) })),
     holes: question.holes.map((h) => ({ ...h, at: transformPoint(grown, h.at) })),
     marks: question.marks.map((at) => transformPoint(grown, at)),
-    ...(question.byHand === undefined ? {} : { byHand: grownHands(question.byHand, grown) }),
+    byHand: question.byHand && grownHands(question.byHand, grown),
   };
 };
 
@@ -53,8 +53,8 @@ const grownHands = (byHand: NonNullable<PlanQuestion['byHand']>, grown: Similari
     Object.entries(byHand).map(([id, { entry, hole, ...tab }]) => [
       id,
       {
-        ...(entry && { entry: transformPoint(grown, entry) }),
-        ...(hole && { hole: { ...hole, at: transformPoint(grown, hole.at) } }),
+        entry: entry && transformPoint(grown, entry),
+        hole: hole && { ...hole, at: transformPoint(grown, hole.at) },
         ...tab,
       },
     ]),
@@ -68,7 +68,7 @@ export const scaleFindings = (
   job: Job,
   material: Material,
   drawn: readonly Chain[],
-  { lastDigit, datum = { x: 0, y: 0 } }: { readonly lastDigit: number; readonly datum?: Point },
+  { lastDigit, datum = { x: 0, y: 0 } }: { readonly lastDigit: number; readonly datum?: Point | undefined },
 ): readonly Finding[] => {
   const { temperature } = job;
   if (temperature === undefined || drawn.length === 0) return [];

@@ -47,8 +47,8 @@ export const drawShape = (request: ShapeRequest, means: ShapeMeans): DrawnShape 
 
 const inJob = ({ place, remedy, ...finding }: Finding): Finding => ({
   ...finding,
-  ...(place && { place: place.kind === 'field' ? { kind: 'field', path: `shape.${place.path}` } : place }),
-  ...(remedy && { remedy: remedy.field === undefined ? remedy : { ...remedy, field: `shape.${remedy.field}` } }),
+  place: place?.kind === 'field' ? { kind: 'field', path: `shape.${place.path}` } : place,
+  remedy: remedy?.field === undefined ? remedy : { ...remedy, field: `shape.${remedy.field}` },
 });
 
 /** Renames a figure and all it is made of, each only once, so that leaves stay the same leaves. */

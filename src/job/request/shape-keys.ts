@@ -13,8 +13,8 @@ export interface ShapeKey {
   readonly about: string;
   /** `length` is in mm; `choice` is one of `choices`; `data` is written as JSON. */
   readonly takes: 'length' | 'number' | 'whole number' | 'choice' | 'text' | 'yes or no' | 'data';
-  readonly choices?: readonly string[];
-  readonly usual?: unknown;
+  readonly choices?: readonly string[] | undefined;
+  readonly usual?: unknown | undefined;
   readonly needed: boolean;
 }
 
@@ -54,8 +54,8 @@ const keyOf = (key: string, property: Property, needed: boolean): ShapeKey => {
     about,
     takes,
     needed,
-    ...(takes === 'choice' ? { choices: (property.enum as readonly unknown[]).map(String) } : {}),
-    ...(property.default === undefined ? {} : { usual: property.default }),
+    choices: takes === 'choice' ? (property.enum as readonly unknown[]).map(String) : undefined,
+    usual: property.default,
   };
 };
 

@@ -42,7 +42,7 @@ const compared = (run: JobRun, change: WhatIf, now: Timed): Compared => {
     ...said,
     outcome,
     saves: outcomeOf(now, false).each - outcome.each,
-    ...(Object.keys(change.job).length === 0 ? {} : { change: change.job }),
+    change: Object.keys(change.job).length === 0 ? undefined : change.job,
   };
 };
 

@@ -86,7 +86,7 @@ export const setOf = (said: ByHand): readonly ('entry' | 'hole' | 'tab')[] =>
 const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `byHand.${id}.${what}` }) as const;
 
 interface EntryRead {
-  readonly at?: NonNullable<Hand['entry']>;
+  readonly at?: NonNullable<Hand['entry']> | undefined;
   readonly findings: readonly Finding[];
 }
 

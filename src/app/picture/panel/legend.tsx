@@ -56,7 +56,7 @@ interface SampleProps {
   readonly style: LineStyle;
   readonly colours: Colours;
   /** A second, thinner line within. */
-  readonly core?: 'paper';
+  readonly core?: 'paper' | undefined;
 }
 
 const Sample = ({ style, colours, core }: SampleProps): ReactNode => (

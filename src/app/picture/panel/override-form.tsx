@@ -216,10 +216,12 @@ const HoleRow = (props: ByHandProps): ReactNode => {
   const words = useWords().picture;
   const { contour, lengths, millimetres, onHand, onPick } = props;
   const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
-  const set = (at: Spot, diameter?: number): void =>
+  const set = (at: Spot, diameter?: number): void => {
+    const place = inDrawing(at, millimetres);
     onHand(words.step.hole(contour.id), {
-      [holeKey(contour.id)]: { ...inDrawing(at, millimetres), ...(diameter === undefined ? {} : { diameter: tidy(diameter) }) },
+      [holeKey(contour.id)]: diameter === undefined ? place : { ...place, diameter: tidy(diameter) },
     });
+  };
   const diameter = hole?.diameter || contour.hole?.diameter || undefined;
   return (
     <Row title={words.startHole} {...stateOf(props, holeKey(contour.id), words.startHole, words)}>
