@@ -1,4 +1,5 @@
 /** Room for the numbers and words of a picture, so that none hides another: in the order in which they matter. */
+import type { Point } from '../geometry/segment.ts';
 
 /** What a number or a word covers: a box by half its width and height, or a disc by its radius. In the unit of the picture. */
 export interface Patch {
@@ -27,7 +28,7 @@ export const placed = (wanted: readonly Wanted[], taken: readonly Patch[] = []):
   });
 };
 
-export const discAt = ({ x, y }: Spot, radius: number): Patch => ({ x, y, across: radius, up: radius, round: true });
+export const discAt = ({ x, y }: Point, radius: number): Patch => ({ x, y, across: radius, up: radius, round: true });
 
 /** Touching is not hiding. */
 const hides = (a: Patch, b: Patch): boolean => {
@@ -53,11 +54,6 @@ const gridOf = (all: readonly Patch[]) => {
   };
 };
 
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
-
 /** Below this share of their usual size numbers cannot be read. */
 const SMALLEST = 0.6;
 
@@ -69,7 +65,7 @@ export interface Crowd {
 }
 
 /** Numbers that cannot move aside get smaller where they stand close. `reach`: half the width of a number at its usual size. */
-export const crowdOf = (spots: readonly Spot[], reach: number): Crowd => {
+export const crowdOf = (spots: readonly Point[], reach: number): Crowd => {
   const shown = (radius: number): readonly number[] =>
     placed(spots.map((s) => ({ tries: [discAt(s, radius)] }))).flatMap((patch, i) => (patch === undefined ? [] : [i]));
   const all = shown(reach);

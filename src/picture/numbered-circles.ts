@@ -1,5 +1,6 @@
 /** Finds room for numbered circles near the places they belong to, so that none hides another. */
-import { discAt, type Patch, placed, type Spot } from './label-room.ts';
+import type { Point } from '../geometry/segment.ts';
+import { discAt, type Patch, placed } from './label-room.ts';
 
 /** Between two circles, px. */
 const AIR = 1.5;
@@ -12,8 +13,8 @@ export const placeLabels = (targets: readonly (readonly [number, number])[], rad
   return placed(wanted, points).map((patch) => [(patch as Patch).x, (patch as Patch).y]);
 };
 
-const spotsAround = ({ x, y }: Spot, radius: number): Spot[] => {
-  const spots: Spot[] = [];
+const spotsAround = ({ x, y }: Point, radius: number): Point[] => {
+  const spots: Point[] = [];
   for (const far of [2.2, 3.4, 5, 7, 9.5, 12.5])
     for (let i = 0; i < 16; i += 1) {
       // Up to the right first, then by turns to both sides.

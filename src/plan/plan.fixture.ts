@@ -89,7 +89,7 @@ export const plate = (): readonly WantedLoop[] => [
   loop('L5', star(30, 55, 7, 16, 10), 1, 'L1'),
 ];
 
-type Cut = Extract<Step, { readonly kind: 'cut' }>;
+type CutStep = Extract<Step, { readonly kind: 'cut' }>;
 
 /** Everything that is wrong with a plan, in sentences; none when it is right. */
 export const faultsOf = (plan: CutPlan, question: PlanQuestion): readonly string[] => [
@@ -162,7 +162,7 @@ const coverage = (plan: CutPlan): string[] => {
   return plan.contours.flatMap(({ loop: id, kept, courses, tab }) =>
     courses.flatMap(({ pass, programmed }) => {
       const round = programmed.segments.reduce((sum, s) => sum + lengthOf(s), 0);
-      const sum = (part: Cut['part']): number => travelled.get(`${id} ${pass} ${part}`) ?? 0;
+      const sum = (part: CutStep['part']): number => travelled.get(`${id} ${pass} ${part}`) ?? 0;
       const faults: string[] = [];
       if (pass === 1 && Math.abs(sum('contour') + sum('tab') - round) > 0.005) faults.push(`${id}: the rough does not close`);
       if (pass === 1 && Math.abs(sum('tab') - (tab?.length ?? 0)) > 0.05) faults.push(`${id}: the tab has another length`);

@@ -16,7 +16,7 @@ export interface Surroundings {
   readonly core?: CoreChoice | undefined;
 }
 
-export interface Shape {
+export interface LikeLoops {
   /** The one that is worked out. */
   readonly first: Surroundings;
   /** All of them, the first included, with the way from the first to each. */
@@ -28,7 +28,7 @@ export interface Shape {
  * program resolves. Parts (punch type) stand alone, and so do loops that are begun from the edge of the block: what is around
  * them differs from one to the next.
  */
-export const shapesOf = (all: readonly Surroundings[], fromEdge: (id: string) => boolean = () => false): readonly Shape[] => {
+export const shapesOf = (all: readonly Surroundings[], fromEdge: (id: string) => boolean = () => false): readonly LikeLoops[] => {
   const groups = new Map<string, { first: Surroundings; members: { loop: KeptLoop; by: Point }[] }>();
   for (const one of all) {
     const key = one.loop.kept === 'punch' || fromEdge(one.loop.loop.id) ? `alone ${one.loop.loop.id}` : keyOf(one);
@@ -45,7 +45,7 @@ export const shapesOf = (all: readonly Surroundings[], fromEdge: (id: string) =>
 };
 
 /** How a shape is called in a sentence. */
-export const shapeName = ({ first, members }: Shape): Part | Text => {
+export const shapeName = ({ first, members }: LikeLoops): Part | Text => {
   const { id } = first.loop.loop;
   return members.length === 1 ? contour(id) : words.alike(id, members.length - 1);
 };

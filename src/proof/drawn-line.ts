@@ -9,7 +9,7 @@ import type { Arc, Point, Segment } from '../geometry/segment.ts';
 
 /** Built once a chain by `drawnLine`. A heap of boxes over its pieces in the order of travel: node 1 is the whole, 2n and 2n + 1 are the halves of n. */
 export interface DrawnLine {
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly MonotonePiece[];
   /** Number of the first node that is a piece; a power of two. */
   readonly leaves: number;
   /** Least x, least y, greatest x, greatest y of each node; nodes without a piece have the box of nothing. */
@@ -17,7 +17,7 @@ export interface DrawnLine {
 }
 
 /** A line, or a stretch of an arc that goes only up or only down. */
-interface Piece {
+interface MonotonePiece {
   readonly of: Segment;
   /** Number of that segment in the chain. */
   readonly segment: number;
@@ -42,7 +42,7 @@ export const drawnLine = (chain: Chain): DrawnLine => {
 };
 
 /** Arcs end a stretch where they are highest and lowest. */
-const piecesOf = (s: Segment, segment: number): readonly Piece[] => {
+const piecesOf = (s: Segment, segment: number): readonly MonotonePiece[] => {
   if (s.kind === 'line') return [{ of: s, segment, fromY: s.from.y, toY: s.to.y, side: 1 }];
   const start = Math.atan2(s.from.y - s.centre.y, s.from.x - s.centre.x);
   const sense = Math.sign(s.sweep);
@@ -74,7 +74,7 @@ const extremes = (start: number, sweep: number): readonly number[] => {
 
 const extremeY = ({ centre, radius }: Arc, angle: number): number => centre.y + (Math.sin(angle) > 0 ? radius : -radius);
 
-const boxOf = ({ of, fromY, toY, side }: Piece): readonly [number, number, number, number] => {
+const boxOf = ({ of, fromY, toY, side }: MonotonePiece): readonly [number, number, number, number] => {
   const [low, high] = [Math.min(fromY, toY), Math.max(fromY, toY)];
   if (of.kind === 'line') return [Math.min(of.from.x, of.to.x), low, Math.max(of.from.x, of.to.x), high];
   const { centre, radius } = of;

@@ -4,7 +4,7 @@ import type { Figure } from '../quantity/figure.ts';
 import type { Text } from '../text/text.ts';
 import type { TimeComparison } from './comparison-time.ts';
 
-export interface Outcome {
+export interface ComparedOutcome {
   /** Minor money units for one piece. */
   readonly each: number;
   readonly minutes: number;
@@ -24,7 +24,7 @@ export type Compared<Said = Text> =
       readonly kind: 'can';
       readonly what: string;
       readonly sentence: Said;
-      readonly outcome: Outcome;
+      readonly outcome: ComparedOutcome;
       readonly saves: number;
       readonly change?: JobChange | undefined;
     }
@@ -34,7 +34,7 @@ export type Comparison<Said = Text> =
   | {
       readonly kind: 'compared';
       readonly currency: string;
-      readonly now: Outcome;
+      readonly now: ComparedOutcome;
       readonly rows: readonly Compared<Said>[];
       /** Other starts and orders; none where the job cannot be laid on the clock. */
       readonly time?: TimeComparison;

@@ -16,7 +16,7 @@ export interface JobFacts {
   readonly drawing: Drawing;
   /** Where the job is by numbers: what it is called, and the sizes one would measure. */
   readonly shape?: Pick<Shape, 'name' | 'sizes'> | undefined;
-  readonly outcome: Outcome;
+  readonly outcome: JobOutcome;
   /** The answer in one sentence. */
   readonly sentence: Text;
   /** Of all layers, the gravest first. */
@@ -57,7 +57,7 @@ export interface SetByHand {
 }
 
 /** How far the job came: only what is cut has an accuracy and a wire, only a program has a proof, and without both there is no yes. */
-export type Outcome =
+export type JobOutcome =
   | Yes
   /** Not proven, without hours, or with something else against it. */
   | (MadeFacts & { readonly answer: 'no'; readonly kind: 'program'; readonly hours?: HoursFacts | undefined })

@@ -1,6 +1,6 @@
 /** What would it cost if: the whole job under small changes, what saves most first, each to be tried with one press. */
 import { type ReactNode, useRef } from 'react';
-import type { Compared, Comparison, Outcome } from '../../result/comparison.ts';
+import type { Compared, ComparedOutcome, Comparison } from '../../result/comparison.ts';
 import type { Numbers } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
 import { useAsked } from '../look/use-asked.ts';
@@ -40,7 +40,7 @@ export const WhatIfs = ({ about, ask, numbers, onTry }: WhatIfsProps): ReactNode
 };
 
 interface RankedProps extends Pick<WhatIfsProps, 'numbers' | 'onTry'> {
-  readonly now: Outcome;
+  readonly now: ComparedOutcome;
   readonly rows: readonly Able[];
 }
 
@@ -102,7 +102,7 @@ const savesText = (saves: number, numbers: WhatIfsProps['numbers'], words: Words
   return saves > 0 ? words.saves(numbers.money(saves)) : words.costsMore(numbers.money(-saves));
 };
 
-const Cells = ({ outcome, numbers }: { readonly outcome: Outcome; readonly numbers: WhatIfsProps['numbers'] }): ReactNode => (
+const Cells = ({ outcome, numbers }: { readonly outcome: ComparedOutcome; readonly numbers: WhatIfsProps['numbers'] }): ReactNode => (
   <>
     <td data-align="right">{numbers.money(outcome.each)}</td>
     <td data-align="right">{numbers.duration(outcome.minutes)}</td>

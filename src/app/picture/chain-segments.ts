@@ -1,11 +1,11 @@
 /** The segments of a chain out of its plain numbers, and what can be asked of them without making objects of all. */
 
 import { boundsOf, nearestOn, pointAt } from '../../geometry/measure.ts';
-import type { Segment } from '../../geometry/segment.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
 import { neighbours } from '../../sequence/sequence.ts';
 import { PER_SEGMENT } from '../work/chain-view.ts';
 import type { ChainView } from '../work/views.ts';
-import type { Spot, Window } from './view.ts';
+import type { Window } from './view.ts';
 
 export const countOf = (numbers: Float64Array): number => Math.floor(numbers.length / PER_SEGMENT);
 
@@ -43,9 +43,9 @@ export const boxAround = (boxes: Iterable<Window>): Window | undefined => {
 /** The place of a chain nearest to a point, over all its segments. A chain without segments has none. */
 export const nearestOnChain = (
   chain: ChainView,
-  p: Spot,
-): { readonly at: Spot; readonly distance: number; readonly segment: number } | undefined => {
-  let best: { at: Spot; distance: number; segment: number } | undefined;
+  p: Point,
+): { readonly at: Point; readonly distance: number; readonly segment: number } | undefined => {
+  let best: { at: Point; distance: number; segment: number } | undefined;
   for (let i = 0; i < countOf(chain.segments); i += 1) {
     const { at, distance } = nearestOn(segmentAt(chain.segments, i), p);
     if (best === undefined || distance < best.distance) best = { at, distance, segment: i };
@@ -54,7 +54,7 @@ export const nearestOnChain = (
 };
 
 /** Whether a point lies inside a closed chain: an odd number of its segments lie to the right of it. */
-export const isInside = ({ closed, segments }: ChainView, p: Spot): boolean => {
+export const isInside = ({ closed, segments }: ChainView, p: Point): boolean => {
   if (!closed) return false;
   let crossings = 0;
   for (let i = 0; i < countOf(segments); i += 1) crossings += crossingsRightOf(segments, i, p);
@@ -62,7 +62,7 @@ export const isInside = ({ closed, segments }: ChainView, p: Spot): boolean => {
 };
 
 /** How often the ray from `p` to the right crosses segment `i`; an end counts with the half above it, so that corners count once. */
-const crossingsRightOf = (numbers: Float64Array, i: number, p: Spot): number => {
+const crossingsRightOf = (numbers: Float64Array, i: number, p: Point): number => {
   const eight = eightAt(numbers, i);
   const [x1, y1, x2, y2, , , radius] = eight;
   if (radius > 0) return arcCrossings(eight, p);
@@ -71,7 +71,7 @@ const crossingsRightOf = (numbers: Float64Array, i: number, p: Spot): number => 
 };
 
 /** An arc cut at its highest and lowest point rises or falls all along, like a line. */
-const arcCrossings = ([x1, y1, , y2, cx, cy, radius, sweep]: Eight, p: Spot): number => {
+const arcCrossings = ([x1, y1, , y2, cx, cy, radius, sweep]: Eight, p: Point): number => {
   if (p.y < cy - radius || p.y > cy + radius || p.x > cx + radius) return 0;
   const start = Math.atan2(y1 - cy, x1 - cx);
   const turnings = turningsWithin(start, sweep).map((angle) => ({ angle, y: cy + radius * Math.sin(angle) }));
@@ -92,7 +92,9 @@ const turningsWithin = (start: number, sweep: number): readonly number[] => {
 };
 
 /** Places along a chain worth snapping to: named as a person would name them. */
-export const remarkable = (segment: Segment): readonly { readonly kind: 'end' | 'middle' | 'centre' | 'quadrant'; readonly at: Spot }[] => {
+export const remarkable = (
+  segment: Segment,
+): readonly { readonly kind: 'end' | 'middle' | 'centre' | 'quadrant'; readonly at: Point }[] => {
   const ends = [segment.from, segment.to].map((at) => ({ kind: 'end' as const, at }));
   const full = segment.kind === 'arc' && Math.abs(segment.sweep) > 2 * Math.PI - 1e-9;
   const middle = { kind: 'middle' as const, at: pointAt(segment, 0.5) };
@@ -110,7 +112,7 @@ const QUARTERS = [
 ] as const;
 
 /** East, north, west and south of the centre, as far as the arc passes them. */
-const quadrantsOf = ({ from, centre, radius, sweep }: Extract<Segment, { kind: 'arc' }>): readonly Spot[] => {
+const quadrantsOf = ({ from, centre, radius, sweep }: Extract<Segment, { kind: 'arc' }>): readonly Point[] => {
   const start = Math.atan2(from.y - centre.y, from.x - centre.x);
   const turn = 2 * Math.PI;
   return QUARTERS.flatMap(([x, y], quarter) => {

@@ -2,10 +2,11 @@
  * Draws chains with a pen: whole with what is too small to see left out, or only the pieces that lie in a window. Thousands of segments
  * go by in each frame, so they are read as plain numbers, eight for each: `!` stands where one is read.
  */
+
 import { boundsOf, pointAt } from '../../geometry/measure.ts';
-import type { Segment } from '../../geometry/segment.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
 import { segmentAt } from './chain-segments.ts';
-import { meets, type Spot, type Window } from './view.ts';
+import { meets, type Window } from './view.ts';
 
 /** What a path of the canvas understands of the pen's strokes; coordinates in mm, y up. */
 export interface StrokePen {
@@ -51,7 +52,7 @@ const arcTo = (pen: StrokePen, numbers: Float64Array, at: number): void => {
  * Pieces come from halving, so they stay the same while the window moves and dashes do not crawl.
  */
 export const traceWithin = (pen: StrokePen, { numbers, from, to }: ChainStretch, window: Window, longest: number): void => {
-  let last: Spot | undefined;
+  let last: Point | undefined;
   for (let i = from; i < to; i += 1) {
     const segment = segmentAt(numbers, i);
     last = piecesOf(pen, segment, window, longest, last);
@@ -59,7 +60,7 @@ export const traceWithin = (pen: StrokePen, { numbers, from, to }: ChainStretch,
 };
 
 /** Draws the pieces of a segment; gives where the pen is, so that what hangs together is one line. */
-const piecesOf = (pen: StrokePen, segment: Segment, window: Window, longest: number, last: Spot | undefined): Spot | undefined => {
+const piecesOf = (pen: StrokePen, segment: Segment, window: Window, longest: number, last: Point | undefined): Point | undefined => {
   if (!meets(boundsOf(segment), window)) return undefined;
   const long =
     segment.kind === 'arc'

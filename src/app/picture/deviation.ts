@@ -1,9 +1,9 @@
 /** The deviation along a contour made visible: how many times magnified, on which side, in which step of the colour scale. */
 
+import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
 import { indexOfLeast, isFilled, lastOf, neighbours, roundPairs, sideBySide } from '../../sequence/sequence.ts';
 import type { ContourView, DeviationView } from '../work/views.ts';
-import type { Spot } from './view.ts';
 
 /** Steps of the scale on either side of the middle one: to a quarter, to half, to the whole of the span, and beyond. */
 export const STEPS = 3;
@@ -78,8 +78,8 @@ export const stepRows = ({
 
 /** A place of a profile with the unit vector towards the side that was cut away, where metal left stands. */
 export interface Standing {
-  readonly at: Spot;
-  readonly out: Spot;
+  readonly at: Point;
+  readonly out: Point;
   readonly deviation: number;
 }
 
@@ -114,7 +114,7 @@ const sideOf = (places: readonly Omit<Standing, 'out'>[], kept: ContourView['kep
 };
 
 export interface Extreme {
-  readonly at: Spot;
+  readonly at: Point;
   readonly deviation: number;
   readonly index: number;
 }

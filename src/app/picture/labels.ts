@@ -1,12 +1,13 @@
 /** Finds room for short texts beside their places, so that none covers another. */
 
+import type { Point } from '../../geometry/segment.ts';
 import { type Patch, placed } from '../../picture/label-room.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
-import type { Spot, Window } from './view.ts';
+import type { Window } from './view.ts';
 
 export interface Label {
   readonly key: string;
-  readonly at: Spot;
+  readonly at: Point;
   readonly width: number;
   readonly height: number;
   /** Pixels between the place and the text. */
@@ -21,7 +22,7 @@ export interface PlacedLabel<L extends Label> {
 }
 
 /** East first, then round about, near before far. */
-const DIRECTIONS: readonly Spot[] = [
+const DIRECTIONS: readonly Point[] = [
   { x: 1, y: -0.6 },
   { x: -1, y: -0.6 },
   { x: 1, y: 0.6 },
@@ -42,7 +43,7 @@ export const placedLabels = <L extends Label>(labels: readonly L[], taken: reado
   );
 };
 
-const patchAt = ({ at, width, height, away }: Label, d: Spot, far: number): Patch => ({
+const patchAt = ({ at, width, height, away }: Label, d: Point, far: number): Patch => ({
   x: at.x + d.x * (away * far + width / 2),
   y: at.y + d.y * (away * far + height / 2),
   across: width / 2,

@@ -2,10 +2,9 @@
 
 import { nearestOn } from '../../geometry/measure.ts';
 import { type BoxIndex, boxIndexOf } from '../../geometry/near/box-index.ts';
-import type { Segment } from '../../geometry/segment.ts';
+import type { Point, Segment } from '../../geometry/segment.ts';
 import type { ChainView, LayerView } from '../work/views.ts';
 import { boxOf, countOf, remarkable, segmentAt } from './chain-segments.ts';
-import type { Spot } from './view.ts';
 
 /** One segment of a chain of a layer. */
 interface Entry {
@@ -17,14 +16,14 @@ interface Entry {
 export interface Indexed {
   readonly boxes: BoxIndex<Entry>;
   /** Centres of arcs lie away from their boxes: a tree of their own. */
-  readonly centres: BoxIndex<Entry & { readonly centre: Spot }>;
+  readonly centres: BoxIndex<Entry & { readonly centre: Point }>;
 }
 
 export interface Near {
   readonly layer: LayerView;
   readonly chain: ChainView;
   readonly segment: number;
-  readonly at: Spot;
+  readonly at: Point;
   /** mm */
   readonly distance: number;
 }
@@ -33,7 +32,7 @@ export type SnapKind = 'end' | 'middle' | 'centre' | 'quadrant' | 'on the line' 
 
 export interface Snapped {
   readonly kind: SnapKind;
-  readonly at: Spot;
+  readonly at: Point;
 }
 
 export const indexOf = (layers: readonly LayerView[]): Indexed => {
@@ -56,7 +55,7 @@ const segmentOf = ({ chain, number }: Entry): Segment => segmentAt(chain.segment
 const MOST_NEAR = 500;
 
 /** The segments of the layers that `shown` lets pass and that come within `reach` mm of a point, nearest first. */
-export const near = (index: Indexed, p: Spot, reach: number, shown: (layer: LayerView) => boolean): readonly Near[] => {
+export const near = (index: Indexed, p: Point, reach: number, shown: (layer: LayerView) => boolean): readonly Near[] => {
   const all: Near[] = [];
   for (const entry of index.boxes.nearest(p, MOST_NEAR, reach, ({ layer }) => shown(layer))) {
     const { at, distance } = nearestOn(segmentOf(entry), p);
@@ -69,7 +68,7 @@ export const near = (index: Indexed, p: Spot, reach: number, shown: (layer: Laye
 const ORDER: readonly SnapKind[] = ['end', 'centre', 'quadrant', 'middle', 'on the line'];
 
 /** The remarkable place within `reach` mm of a point, else the nearest place on a line, else the point itself. */
-export const snapped = (index: Indexed, p: Spot, reach: number, shown: (layer: LayerView) => boolean): Snapped => {
+export const snapped = (index: Indexed, p: Point, reach: number, shown: (layer: LayerView) => boolean): Snapped => {
   const close = near(index, p, reach, shown).slice(0, 64);
   const places: Snapped[] = [
     ...close.flatMap((n) => remarkable(segmentAt(n.chain.segments, n.segment))),
@@ -81,7 +80,7 @@ export const snapped = (index: Indexed, p: Spot, reach: number, shown: (layer: L
   return within.reduce<Snapped>((best, s) => (best.kind === 'free' || strength(s) < strength(best) ? s : best), { kind: 'free', at: p });
 };
 
-const centresNear = (index: Indexed, p: Spot, reach: number, shown: (layer: LayerView) => boolean): readonly Snapped[] =>
+const centresNear = (index: Indexed, p: Point, reach: number, shown: (layer: LayerView) => boolean): readonly Snapped[] =>
   index.centres
     .search({ minX: p.x - reach, minY: p.y - reach, maxX: p.x + reach, maxY: p.y + reach }, ({ layer }) => shown(layer))
     .map(({ centre }) => ({ kind: 'centre', at: centre }));

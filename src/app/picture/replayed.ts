@@ -1,10 +1,11 @@
 /** The wire's moves for the replay: in bundles that are drawn at once, and the block that a place belongs to. */
+
 import { nearestOn } from '../../geometry/measure.ts';
 import { type BoxIndex, boxIndexOf } from '../../geometry/near/box-index.ts';
+import type { Point } from '../../geometry/segment.ts';
 import type { ProgramView } from '../work/views.ts';
 import { boxOf, countOf, segmentAt } from './chain-segments.ts';
 import type { ChainStretch } from './chain-strokes.ts';
-import type { Spot } from './view.ts';
 
 export type Moves = ProgramView['moves'];
 
@@ -34,7 +35,7 @@ export const movesOfBlock = ({ block, segments }: Moves, wanted: number): readon
 };
 
 /** The block whose move comes nearest to a place, within `reach` mm; cutting moves before travels, the first of equals. */
-export const blockNear = (moves: Moves, index: BoxIndex<number>, p: Spot, reach: number): number | undefined => {
+export const blockNear = (moves: Moves, index: BoxIndex<number>, p: Point, reach: number): number | undefined => {
   let best: { block: number; distance: number } | undefined;
   for (const i of index.search({ minX: p.x - reach, minY: p.y - reach, maxX: p.x + reach, maxY: p.y + reach }).sort((a, b) => a - b)) {
     const distance = nearestOn(segmentAt(moves.segments, i), p).distance + (moves.cutting[i] === 1 ? 0 : reach / 2);

@@ -1,6 +1,6 @@
 /** The scale bar, a measured distance, and how fine a coordinate is worth saying: lengths made fit for the eye, in mm or inch. */
+import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
-import type { Spot } from './view.ts';
 
 export type PictureUnit = 'mm' | 'inch';
 
@@ -25,7 +25,7 @@ export interface Measured {
   readonly distance: number;
 }
 
-export const measured = (from: Spot, to: Spot): Measured => {
+export const measured = (from: Point, to: Point): Measured => {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   return { dx, dy, distance: Math.hypot(dx, dy) };
 };

@@ -1,15 +1,15 @@
 /** Measuring and picking as a state that clicks move on: what was taken so far, and what comes out. */
+import type { Point } from '../../geometry/segment.ts';
 import type { Snapped } from './places-index.ts';
-import type { Spot } from './view.ts';
 
 export type Tool =
   | { readonly kind: 'none' }
   | { readonly kind: 'measure'; readonly from?: Snapped; readonly to?: Snapped }
-  | { readonly kind: 'pick'; readonly wanted: 'place' | 'rectangle'; readonly first?: Spot };
+  | { readonly kind: 'pick'; readonly wanted: 'place' | 'rectangle'; readonly first?: Point };
 
 export type Picked =
-  | { readonly kind: 'place'; readonly at: Spot }
-  | { readonly kind: 'rectangle'; readonly low: Spot; readonly high: Spot };
+  | { readonly kind: 'place'; readonly at: Point }
+  | { readonly kind: 'rectangle'; readonly low: Point; readonly high: Point };
 
 /** A place was taken. A measure that is complete begins anew; a rectangle without area waits for another corner. */
 export const taken = (tool: Tool, snap: Snapped): { readonly tool: Tool; readonly picked?: Picked } => {

@@ -1,9 +1,5 @@
 /** Which part of the drawing is seen, and how large: from mm with y up to pixels of the screen with y down, and back. */
-
-export interface Spot {
-  readonly x: number;
-  readonly y: number;
-}
+import type { Point } from '../../geometry/segment.ts';
 
 /** `scale` in pixels per mm; the drawing's zero lies at pixel (x, y) of the canvas. */
 export interface View {
@@ -30,9 +26,9 @@ export interface ZoomLimits {
   readonly most: number;
 }
 
-export const toPixel = (view: View, p: Spot): Spot => ({ x: view.x + p.x * view.scale, y: view.y - p.y * view.scale });
+export const toPixel = (view: View, p: Point): Point => ({ x: view.x + p.x * view.scale, y: view.y - p.y * view.scale });
 
-export const toPlace = (view: View, pixel: Spot): Spot => ({ x: (pixel.x - view.x) / view.scale, y: (view.y - pixel.y) / view.scale });
+export const toPlace = (view: View, pixel: Point): Point => ({ x: (pixel.x - view.x) / view.scale, y: (view.y - pixel.y) / view.scale });
 
 /** All of a box in the middle of the canvas, `margin` pixels free around it. A box without size is shown at 1 mm across. */
 export const fitted = (box: Window, size: Size, margin: number): View => {
@@ -50,7 +46,7 @@ export const fitted = (box: Window, size: Size, margin: number): View => {
 };
 
 /** What lies under `pixel` stays there. */
-export const zoomedAt = (view: View, pixel: Spot, factor: number, { least, most }: ZoomLimits): View => {
+export const zoomedAt = (view: View, pixel: Point, factor: number, { least, most }: ZoomLimits): View => {
   const scale = Math.min(most, Math.max(least, view.scale * factor));
   const by = scale / view.scale;
   return { scale, x: pixel.x + (view.x - pixel.x) * by, y: pixel.y + (view.y - pixel.y) * by };
@@ -59,7 +55,7 @@ export const zoomedAt = (view: View, pixel: Spot, factor: number, { least, most 
 export const panned = (view: View, dx: number, dy: number): View => ({ ...view, x: view.x + dx, y: view.y + dy });
 
 /** A view at the same scale with a place in the middle of the canvas. */
-export const centredOn = (view: View, p: Spot, size: Size): View => ({
+export const centredOn = (view: View, p: Point, size: Size): View => ({
   ...view,
   x: size.width / 2 - p.x * view.scale,
   y: size.height / 2 + p.y * view.scale,
@@ -74,9 +70,9 @@ export const keptInSight = (view: View, box: Window, size: Size, least: number):
 };
 
 /** Two fingers went from `before` to `after`: pan with their middle, zoom with their distance. */
-export const pinched = (view: View, before: readonly [Spot, Spot], after: readonly [Spot, Spot], limits: ZoomLimits): View => {
-  const middle = ([a, b]: readonly [Spot, Spot]): Spot => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
-  const apart = ([a, b]: readonly [Spot, Spot]): number => Math.max(1, Math.hypot(a.x - b.x, a.y - b.y));
+export const pinched = (view: View, before: readonly [Point, Point], after: readonly [Point, Point], limits: ZoomLimits): View => {
+  const middle = ([a, b]: readonly [Point, Point]): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
+  const apart = ([a, b]: readonly [Point, Point]): number => Math.max(1, Math.hypot(a.x - b.x, a.y - b.y));
   const [from, to] = [middle(before), middle(after)];
   return zoomedAt(panned(view, to.x - from.x, to.y - from.y), to, apart(after) / apart(before), limits);
 };

@@ -1,10 +1,11 @@
 /** What lies under the pointer, and how it is said: 'L3, opening, cut third; start hole Ø 2 mm at X 28, Y 90'. */
+import type { Point } from '../../geometry/segment.ts';
 import type { Words } from '../words/words-for.ts';
 import type { ContourView, LayerView, PictureView } from '../work/views.ts';
 import { boxAround, boxOf, countOf, isInside } from './chain-segments.ts';
 import type { Lengths } from './lengths.ts';
 import { type Indexed, near } from './places-index.ts';
-import type { Spot, Window } from './view.ts';
+import type { Window } from './view.ts';
 
 export type Here =
   | { readonly kind: 'nothing' }
@@ -38,7 +39,7 @@ export const insidesOf = (picture: PictureView): Insides => {
 };
 
 /** The line within `reach` mm that matters most, else the smallest contour around the place. */
-export const hereAt = (index: Indexed, insides: Insides, p: Spot, reach: number, shown: (layer: LayerView) => boolean): Here => {
+export const hereAt = (index: Indexed, insides: Insides, p: Point, reach: number, shown: (layer: LayerView) => boolean): Here => {
   const lines = near(index, p, reach, (l) => l.role !== 'block' && shown(l));
   const rank = (role: LayerView['role']): number => (FIRST.includes(role) ? FIRST.indexOf(role) : FIRST.length);
   const first = lines.toSorted((a, b) => rank(a.layer.role) - rank(b.layer.role) || a.distance - b.distance)[0];

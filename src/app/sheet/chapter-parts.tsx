@@ -49,7 +49,7 @@ const ReplayOf = ({
   locale,
 }: {
   readonly sheet: OpenSheet;
-  readonly run: Run;
+  readonly run: ReplayedRun;
   readonly locale: string | undefined;
 }): ReactNode => {
   const moment = useSheet(sheet, (s) => s.moment);
@@ -87,13 +87,13 @@ const usePlayed = (sheet: OpenSheet, timeline: Timeline | undefined): void => {
   });
 };
 
-interface Run {
+interface ReplayedRun {
   readonly program: ProgramView;
   readonly clock: ClockView;
   readonly timeline: Timeline;
 }
 
-const whole = (run: ReturnType<typeof useRun>): Run | undefined =>
+const whole = (run: ReturnType<typeof useRun>): ReplayedRun | undefined =>
   run.program === undefined || run.clock === undefined || run.timeline === undefined || run.program.moves.begins.length === 0
     ? undefined
     : { program: run.program, clock: run.clock, timeline: run.timeline };

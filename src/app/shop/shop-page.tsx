@@ -7,11 +7,11 @@ import { TABLES } from './columns.ts';
 import { DialectField } from './dialect-field.tsx';
 import { ShopTable } from './shop-table.tsx';
 import './shop.css';
-import type { Fault } from './shop-state.ts';
+import type { ShopFault } from './shop-state.ts';
 
 type Saved =
   | { readonly kind: 'as loaded' | 'saved' | 'unsaved' | 'gone' | 'elsewhere' }
-  | { readonly kind: 'faults'; readonly faults: readonly Fault[] };
+  | { readonly kind: 'faults'; readonly faults: readonly ShopFault[] };
 
 export const ShopPage = (): ReactNode => {
   const words = useWords().shop;
@@ -133,7 +133,7 @@ const useShop = () => {
 const faultsOf = (error: {
   readonly sentence: string;
   readonly findings?: readonly { readonly sentence: string; readonly place?: unknown }[] | undefined;
-}): readonly Fault[] =>
+}): readonly ShopFault[] =>
   error.findings === undefined || error.findings.length === 0
     ? [{ path: '', sentence: error.sentence }]
     : error.findings.map((f) => ({ sentence: f.sentence, path: String((f.place as { readonly path?: string } | undefined)?.path ?? '') }));

@@ -3,7 +3,7 @@ import type { ShopRecord } from '../../server/message/answers.ts';
 import type { Input } from '../state/input.ts';
 import type { TableKey } from './columns.ts';
 
-export interface Fault {
+export interface ShopFault {
   readonly path: string;
   readonly sentence: string;
 }

@@ -6,16 +6,16 @@ import { today } from '../state/open-sheet.ts';
 import { useWords } from '../words/use-words.ts';
 import { cellText, withCell, withPaste } from './cells.ts';
 import { type Column, columnsOf, type TableKey } from './columns.ts';
-import { basisKey, type Fault, faultAt, rowsOf, withRows } from './shop-state.ts';
+import { basisKey, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
 
 export interface ShopTableProps {
   readonly table: TableKey;
   readonly record: ShopRecord;
-  readonly faults: readonly Fault[];
+  readonly faults: readonly ShopFault[];
   readonly onEdit: (record: ShopRecord) => void;
 }
 
-interface Spot {
+interface CellAt {
   readonly row: number;
   readonly column: number;
 }
@@ -27,11 +27,11 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
   const title = useId();
   const columns = columnsOf(table);
   const rows = rowsOf(record, table);
-  const [at, setAt] = useState<Spot>();
+  const [at, setAt] = useState<CellAt>();
   const [told, setTold] = useState('');
   const put = (next: readonly Input[], cells: readonly { readonly row: number; readonly column: string }[], basis: string): void =>
     onEdit(withRows(record, table, { rows: next, cells, basis: { on: today(), basis } }));
-  const paste = (event: ClipboardEvent, spot: Spot): void => {
+  const paste = (event: ClipboardEvent, spot: CellAt): void => {
     const text = event.clipboardData.getData('text/plain');
     if (!/[\t\n]/.test(text.trimEnd())) return;
     event.preventDefault();
@@ -102,7 +102,7 @@ interface RowProps {
   readonly columns: readonly Column[];
   readonly row: Input;
   readonly index: number;
-  readonly faults: readonly Fault[];
+  readonly faults: readonly ShopFault[];
   readonly onFocus: (column: number) => void;
   readonly onPaste: (event: ClipboardEvent, column: number) => void;
   readonly onKeep: (column: Column, text: string) => void;
@@ -192,7 +192,7 @@ interface BasisProps {
   readonly table: TableKey;
   readonly record: ShopRecord;
   readonly row: Input;
-  readonly at: Spot;
+  readonly at: CellAt;
   readonly column: Column;
   readonly onEdit: (record: ShopRecord) => void;
 }

@@ -2,25 +2,29 @@
 
 import { crowdOf } from '../../picture/label-room.ts';
 import { type Label, type Picture, scaleBar } from '../../picture/strokes.ts';
-import { grey, INK, MM, need, PAGE, PENCIL, type Pen, put, WIDTH, write } from './pen.ts';
+import { grey, INK, MM, need, PAGE, type PdfPen, PENCIL, put, WIDTH, write } from './pen.ts';
 
 const HIGHEST = 78 * MM;
 const LABEL = 6.6;
 const RING = 5;
 
-interface Frame {
+interface PictureOnPage {
   readonly scale: number;
   readonly x: number;
   readonly y: number;
 }
 
 /** Draws the picture as large as the width and a third of the page allow, and says the scale. */
-export const drawPicture = (pen: Pen, picture: Picture, caption: string): void => {
+export const drawPicture = (pen: PdfPen, picture: Picture, caption: string): void => {
   const wide = picture.high.x - picture.low.x;
   const high = picture.high.y - picture.low.y;
   const scale = Math.min(WIDTH / wide, HIGHEST / high);
   need(pen, high * scale + 30);
-  const frame: Frame = { scale, x: PAGE.margin + (WIDTH - wide * scale) / 2 - picture.low.x * scale, y: pen.y + picture.high.y * scale };
+  const frame: PictureOnPage = {
+    scale,
+    x: PAGE.margin + (WIDTH - wide * scale) / 2 - picture.low.x * scale,
+    y: pen.y + picture.high.y * scale,
+  };
   for (const stroke of picture.strokes) drawStroke(pen, frame, stroke);
   drawLabels(pen, frame, picture.labels);
   pen.y += high * scale + 6;
@@ -28,7 +32,7 @@ export const drawPicture = (pen: Pen, picture: Picture, caption: string): void =
   write(pen, caption, { size: 7.4, colour: PENCIL, x: PAGE.margin }, 8);
 };
 
-const drawStroke = (pen: Pen, frame: Frame, stroke: Picture['strokes'][number]): void => {
+const drawStroke = (pen: PdfPen, frame: PictureOnPage, stroke: Picture['strokes'][number]): void => {
   const { doc } = pen;
   const onPaper = MM / frame.scale;
   doc.save().translate(frame.x, frame.y).scale(frame.scale, -frame.scale);
@@ -44,7 +48,7 @@ const drawStroke = (pen: Pen, frame: Frame, stroke: Picture['strokes'][number]):
   doc.undash().restore();
 };
 
-const drawLabels = (pen: Pen, frame: Frame, labels: readonly Label[]): void => {
+const drawLabels = (pen: PdfPen, frame: PictureOnPage, labels: readonly Label[]): void => {
   const ringed = labels.filter((l) => l.ring);
   const spots = ringed.map(({ at }) => ({ x: at.x * frame.scale, y: at.y * frame.scale }));
   const { share, shown } = crowdOf(spots, ringed.length > 99 ? RING * 1.6 : RING);
@@ -52,7 +56,7 @@ const drawLabels = (pen: Pen, frame: Frame, labels: readonly Label[]): void => {
   for (const label of labels) if (!label.ring) drawLabel(pen, frame, label, 1);
 };
 
-const drawLabel = (pen: Pen, frame: Frame, label: Label, share: number): void => {
+const drawLabel = (pen: PdfPen, frame: PictureOnPage, label: Label, share: number): void => {
   const { doc } = pen;
   const x = frame.x + label.at.x * frame.scale;
   const y = frame.y - label.at.y * frame.scale;
@@ -67,7 +71,7 @@ const drawLabel = (pen: Pen, frame: Frame, label: Label, share: number): void =>
   doc.fillColor(INK).text(label.text, centre - width / 2, middle - size * 0.58, { lineBreak: false });
 };
 
-const drawScaleBar = (pen: Pen, scale: number, { mm: length, text }: ReturnType<typeof scaleBar>): void => {
+const drawScaleBar = (pen: PdfPen, scale: number, { mm: length, text }: ReturnType<typeof scaleBar>): void => {
   const y = pen.y + 4;
   pen.doc
     .lineWidth(0.8)

@@ -2,7 +2,7 @@
 import PDFDocument from 'pdfkit';
 import type { Paper, PaperBlock } from '../paper.ts';
 import { drawPicture } from './drawing.ts';
-import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, rule, WIDTH, write } from './pen.ts';
+import { heightOf, INK, need, newPage, PAGE, type PdfPen, PENCIL, put, rule, WIDTH, write } from './pen.ts';
 import { drawPairs, drawTable } from './table.ts';
 
 /** TrueType files of the three faces; they are brought in, since the core opens no files. */
@@ -26,7 +26,7 @@ export const paperPdf = async (paper: Paper, fonts: Fonts, day: string): Promise
   });
   const bytes = collect(doc);
   doc.registerFont('plain', fonts.plain).registerFont('bold', fonts.bold).registerFont('mono', fonts.mono);
-  const pen: Pen = { doc, y: PAGE.margin };
+  const pen: PdfPen = { doc, y: PAGE.margin };
   newPage(pen);
   drawHead(pen, paper);
   for (const block of paper.blocks) drawBlock(pen, block);
@@ -35,14 +35,14 @@ export const paperPdf = async (paper: Paper, fonts: Fonts, day: string): Promise
   return bytes;
 };
 
-const drawHead = (pen: Pen, paper: Paper): void => {
+const drawHead = (pen: PdfPen, paper: Paper): void => {
   write(pen, paper.title, { face: 'bold', size: 17 }, 2);
   write(pen, paper.subtitle, { size: 9, colour: PENCIL }, 5);
   rule(pen, pen.y);
   pen.y += 9;
 };
 
-const drawBlock = (pen: Pen, block: PaperBlock): void => {
+const drawBlock = (pen: PdfPen, block: PaperBlock): void => {
   if (block.kind === 'heading') drawHeading(pen, block.text);
   else if (block.kind === 'text') write(pen, block.text, { size: block.large ? 11.5 : 9 }, 8);
   else if (block.kind === 'pairs') drawPairs(pen, block.rows);
@@ -52,13 +52,13 @@ const drawBlock = (pen: Pen, block: PaperBlock): void => {
 };
 
 /** A heading keeps some room for what follows it. */
-const drawHeading = (pen: Pen, text: string): void => {
+const drawHeading = (pen: PdfPen, text: string): void => {
   need(pen, 60);
   pen.y += 3;
   write(pen, text, { face: 'bold', size: 11 }, 5);
 };
 
-const drawList = (pen: Pen, items: readonly string[], marker: 'dash' | 'warning'): void => {
+const drawList = (pen: PdfPen, items: readonly string[], marker: 'dash' | 'warning'): void => {
   const style = { size: 8.6, x: PAGE.margin + 15, width: WIDTH - 15 };
   for (const item of items) {
     // The marker stays with its item: both go to the next page where the item does not fit.
@@ -69,7 +69,7 @@ const drawList = (pen: Pen, items: readonly string[], marker: 'dash' | 'warning'
   pen.y += 5;
 };
 
-const drawFeet = (pen: Pen, foot: string): void => {
+const drawFeet = (pen: PdfPen, foot: string): void => {
   const { start, count } = pen.doc.bufferedPageRange();
   for (let i = 0; i < count; i++) {
     pen.doc.switchToPage(start + i);

@@ -16,7 +16,7 @@ export const INK = grey(0.08);
 export const PENCIL = grey(0.38);
 export const RULE = grey(0.72);
 
-export interface Pen {
+export interface PdfPen {
   readonly doc: PDFDocument;
   /** Where the next block starts, points from the top. */
   y: number;
@@ -25,15 +25,15 @@ export interface Pen {
 const BOTTOM = PAGE.height - PAGE.margin - PAGE.foot;
 
 /** Space left on the page, points. */
-export const roomLeft = (pen: Pen): number => BOTTOM - pen.y;
+export const roomLeft = (pen: PdfPen): number => BOTTOM - pen.y;
 
-export const newPage = (pen: Pen): void => {
+export const newPage = (pen: PdfPen): void => {
   pen.doc.addPage();
   pen.y = PAGE.margin;
 };
 
 /** Starts a new page unless so much room is left. */
-export const need = (pen: Pen, height: number): void => {
+export const need = (pen: PdfPen, height: number): void => {
   if (height > roomLeft(pen)) newPage(pen);
 };
 
@@ -46,14 +46,14 @@ export interface Written {
   readonly align?: 'left' | 'right';
 }
 
-export const heightOf = (pen: Pen, text: string, style: Written): number =>
+export const heightOf = (pen: PdfPen, text: string, style: Written): number =>
   pen.doc
     .font(style.face ?? 'plain')
     .fontSize(style.size)
     .heightOfString(text, { width: style.width ?? WIDTH, lineGap: 1 });
 
 /** Writes text at a height without moving the pen. */
-export const put = (pen: Pen, text: string, y: number, style: Written): void => {
+export const put = (pen: PdfPen, text: string, y: number, style: Written): void => {
   pen.doc
     .font(style.face ?? 'plain')
     .fontSize(style.size)
@@ -62,14 +62,14 @@ export const put = (pen: Pen, text: string, y: number, style: Written): void => 
 };
 
 /** Writes a paragraph and moves the pen below it. */
-export const write = (pen: Pen, text: string, style: Written, after = 0): void => {
+export const write = (pen: PdfPen, text: string, style: Written, after = 0): void => {
   const height = heightOf(pen, text, style);
   need(pen, height);
   put(pen, text, pen.y, style);
   pen.y += height + after;
 };
 
-export const rule = (pen: Pen, y: number, x = PAGE.margin, width = WIDTH): void => {
+export const rule = (pen: PdfPen, y: number, x = PAGE.margin, width = WIDTH): void => {
   pen.doc
     .lineWidth(0.5)
     .strokeColor(RULE)

@@ -1,6 +1,6 @@
 /** Tables and label-value pairs on a page. */
 import type { Column, PaperBlock } from '../paper.ts';
-import { heightOf, INK, need, newPage, PAGE, PENCIL, type Pen, put, roomLeft, rule, WIDTH, type Written, write } from './pen.ts';
+import { heightOf, INK, need, newPage, PAGE, type PdfPen, PENCIL, put, roomLeft, rule, WIDTH, type Written, write } from './pen.ts';
 
 const SIZE = 8.2;
 const GAP = 10;
@@ -28,7 +28,7 @@ const cellsOf = (columns: readonly Column[]): readonly Cell[] => {
 };
 
 /** A table; its head is repeated on every page it runs onto, and no row is split. */
-export const drawTable = (pen: Pen, table: Extract<PaperBlock, { kind: 'table' }>): void => {
+export const drawTable = (pen: PdfPen, table: Extract<PaperBlock, { kind: 'table' }>): void => {
   const cells = cellsOf(table.columns);
   const titles = table.columns.map((c) => c.title);
   const head = (): void => {
@@ -51,10 +51,10 @@ export const drawTable = (pen: Pen, table: Extract<PaperBlock, { kind: 'table' }
   pen.y += 6;
 };
 
-const rowHeight = (pen: Pen, cells: readonly Cell[], row: readonly string[], hand: Hand): number =>
+const rowHeight = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], hand: Hand): number =>
   Math.max(...cells.map((c, i) => heightOf(pen, row[i] ?? '', { ...hand, width: c.width }))) + 2 * PAD;
 
-const drawRow = (pen: Pen, cells: readonly Cell[], row: readonly string[], hand: Hand): void => {
+const drawRow = (pen: PdfPen, cells: readonly Cell[], row: readonly string[], hand: Hand): void => {
   const height = rowHeight(pen, cells, row, hand);
   cells.forEach((c, i) => {
     put(pen, row[i] ?? '', pen.y + PAD, { ...hand, x: c.x, width: c.width, align: c.align });
@@ -63,7 +63,7 @@ const drawRow = (pen: Pen, cells: readonly Cell[], row: readonly string[], hand:
 };
 
 /** Labels with their values, in two columns of pairs. */
-export const drawPairs = (pen: Pen, rows: readonly (readonly [string, string])[]): void => {
+export const drawPairs = (pen: PdfPen, rows: readonly (readonly [string, string])[]): void => {
   const half = Math.ceil(rows.length / 2);
   const columnWidth = (WIDTH - 14) / 2;
   const label = columnWidth * 0.36;

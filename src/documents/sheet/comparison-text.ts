@@ -1,6 +1,6 @@
 /** How a comparison is told: the job as asked, its changes ranked by what they save, price over finish. */
 
-import type { Comparison, Outcome, PricePoint } from '../../result/comparison.ts';
+import type { ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
 import { printDuration } from '../../text/print/duration.ts';
 import { printMoney } from '../../text/print/money.ts';
 import { accuracy, finish } from '../../text/print/phrases.ts';
@@ -65,7 +65,7 @@ export const comparisonText = (comparison: Comparison, curve: readonly PricePoin
     .join('\n\n');
 };
 
-const cells = (o: Outcome, money: (minor: number) => string): readonly string[] => [
+const cells = (o: ComparedOutcome, money: (minor: number) => string): readonly string[] => [
   money(o.each),
   printDuration(o.minutes),
   String(o.passes),

@@ -24,12 +24,12 @@ export const usualShifts: readonly Shift[] = [{ days: ['Mon', 'Tue', 'Wed', 'Thu
 
 /** Stretches of the week in which somebody is there, minutes since Monday's midnight, in order and apart from each other. */
 export interface Calendar {
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly AttendedStretch[];
   /** Minutes of one week. */
   readonly perWeek: number;
 }
 
-interface Stretch {
+interface AttendedStretch {
   readonly from: number;
   readonly to: number;
   /** Attended minutes of the week before it. */
@@ -103,7 +103,7 @@ const attendedInWeek = (calendar: Calendar, minute: number): number => {
 };
 
 /** The last stretch that begins at a minute of the week or before. */
-const stretchAt = ({ stretches }: Calendar, minute: number): Stretch | undefined =>
+const stretchAt = ({ stretches }: Calendar, minute: number): AttendedStretch | undefined =>
   stretches[firstFrom(stretches, ({ from }) => from > minute) - 1];
 
 type Span = readonly [from: number, to: number];

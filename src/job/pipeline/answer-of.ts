@@ -8,7 +8,7 @@ import type { Material } from '../../physics/material/material.ts';
 import { numbered } from '../../plan/numbered.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
-import type { Asked, Head, JobFacts, Outcome } from '../../result/facts.ts';
+import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import type { Finding } from '../../text/finding.ts';
 import { proofQuestion } from '../files/setup-file.ts';
@@ -59,7 +59,7 @@ export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): A
   const known: HoursFacts | undefined =
     hours.kind === 'timed' ? { estimate: hours.estimate, clock: laid?.kind === 'laid' ? laid.clock : undefined } : undefined;
   const yes = proof.verdict === 'proven' && !findings.some((f) => f.severity === 'refusal');
-  const outcome: Outcome =
+  const outcome: JobOutcome =
     yes && known !== undefined
       ? { answer: 'yes', kind: 'program', cut, program, hours: known }
       : { answer: 'no', kind: 'program', cut, program, hours: known };

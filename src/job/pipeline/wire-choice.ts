@@ -5,7 +5,7 @@ import type { ReadProgram } from '../../nc/read/program.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { laidBound, wireBound } from '../../plan/cut/least-of-wire.ts';
 import { shapesIn } from '../../plan/cut/plan-cut.ts';
-import type { Shape } from '../../plan/same-shape.ts';
+import type { LikeLoops } from '../../plan/same-shape.ts';
 import { conditionsOf, wireTried } from '../../plan/wire/choose-wire.ts';
 import { accuracyFigure } from '../../plan/wire/deviation-of-passes.ts';
 import { passCount } from '../../plan/wire/passes-for.ts';
@@ -114,7 +114,7 @@ interface Asked {
   readonly run: JobRun;
   /** With no wire named. */
   readonly wish: Wish;
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly LikeLoops[];
 }
 
 const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => {

@@ -1,7 +1,7 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
 
 import type { Estimate } from '../../estimate/estimate.ts';
-import type { Compared, Comparison, Outcome, PricePoint } from '../../result/comparison.ts';
+import type { Compared, ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';
@@ -52,7 +52,7 @@ const PASSES_FOLLOW: ReadonlySet<WhatIf['kind']> = new Set(['finish', 'tolerance
 const passesFree = ({ passes: _, offsets: __, ...job }: Job): Job => job;
 
 /** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
-const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): Outcome => {
+const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): ComparedOutcome => {
   const margin = marginOf(estimate);
   const sheets = estimate.stack ?? 1;
   const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;

@@ -13,11 +13,11 @@ import { saidMass } from '../loose-piece-mass.ts';
 import type { CoreBurnt } from '../plan.ts';
 import type { PlanQuestion } from '../question.ts';
 import { thousandths } from '../said.ts';
-import { type Shape, type Surroundings, shapeName } from '../same-shape.ts';
+import { type LikeLoops, type Surroundings, shapeName } from '../same-shape.ts';
 import { costPerMinute } from '../wire/choose-wire.ts';
 
 export interface CoreAsked {
-  readonly shape: Shape;
+  readonly shape: LikeLoops;
   /** kg of the slug there would be, and mm² of it. */
   readonly piece: { readonly mass: number; readonly area: number };
   /** From the contour to the slug, mm. */

@@ -14,7 +14,7 @@ import type { StartHole } from '../plan.ts';
 import { spot } from '../said.ts';
 
 /** All that the wire does for one contour, and where from: as designed, and how far it was moved from there. */
-export interface Run {
+export interface DesignedCut {
   readonly loop: string;
   readonly by: Point;
   readonly hole: StartHole;
@@ -25,7 +25,7 @@ export interface Run {
 const NEAR = 5;
 
 /** @param halfKerf from the wire's centre to the edge of its cut, mm. */
-export const clampFindings = (clamps: readonly Clamp[], runs: readonly Run[], halfKerf: number): readonly Finding[] => {
+export const clampFindings = (clamps: readonly Clamp[], runs: readonly DesignedCut[], halfKerf: number): readonly Finding[] => {
   if (clamps.length === 0) return [];
   // Equal openings share their visits, moved.
   const boxes = new Map<readonly Visit[], Bounds>();
@@ -39,7 +39,7 @@ export const clampFindings = (clamps: readonly Clamp[], runs: readonly Run[], ha
 const centresOf = (visits: readonly Visit[]): readonly Segment[] =>
   visits.flatMap((v) => v.steps.flatMap((s) => (s.kind === 'cut' && s.centre !== undefined ? [s.centre] : [])));
 
-const boundsAsDesigned = ({ visits, hole, by }: Run): Bounds => {
+const boundsAsDesigned = ({ visits, hole, by }: DesignedCut): Bounds => {
   const r = hole.diameter / 2;
   const at = { x: hole.at.x - by.x, y: hole.at.y - by.y };
   const boxes = [...centresOf(visits).map(boundsOf), { minX: at.x - r, minY: at.y - r, maxX: at.x + r, maxY: at.y + r }];
@@ -54,7 +54,7 @@ const boundsAsDesigned = ({ visits, hole, by }: Run): Bounds => {
 const isFar = (box: Bounds, by: Point, { low, high }: Clamp): boolean =>
   box.minX + by.x > high.x + NEAR || box.maxX + by.x < low.x - NEAR || box.minY + by.y > high.y + NEAR || box.maxY + by.y < low.y - NEAR;
 
-const clampFinding = ({ loop, by, hole, visits }: Run, clamp: Clamp, number: number, halfKerf: number): Finding[] => {
+const clampFinding = ({ loop, by, hole, visits }: DesignedCut, clamp: Clamp, number: number, halfKerf: number): Finding[] => {
   const cut = nearestOfAll(visits, by, clamp);
   const drilled = hole.origin === 'block edge' ? Number.POSITIVE_INFINITY : distanceTo(clamp, hole.at) - hole.diameter / 2;
   const [room, at] = drilled < cut.distance - halfKerf ? [drilled, hole.at] : [cut.distance - halfKerf, cut.at];

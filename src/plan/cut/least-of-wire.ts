@@ -10,7 +10,7 @@ import { sortLoops } from '../kept-side.ts';
 import { layOut } from '../lay/lay-out.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
 import { kerfOf, reachOf } from '../rough-cut.ts';
-import type { Shape } from '../same-shape.ts';
+import type { LikeLoops } from '../same-shape.ts';
 import { pieceArea } from '../surroundings.ts';
 import type { WireWithPasses } from '../wire/choose-wire.ts';
 import { blockFor } from './block.ts';
@@ -29,7 +29,7 @@ export interface WireBound {
  * Every pass goes once round every contour. Its path is parallel to what it leaves: shorter by 2π offsets inside an opening, no
  * shorter round a part. Ways in and out, overlaps, travel and the rings of a burnt core come on top and are left out.
  */
-export const wireBound = (tried: WireWithPasses, shapes: readonly Shape[], question: PlanQuestion): WireBound => {
+export const wireBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], question: PlanQuestion): WireBound => {
   const sum = { sparking: 0, threadings: 0, stops: 0, drilled: 0 };
   for (const [shape, { opened }] of sideBySide(shapes, tried.fits)) {
     const { loop, holes } = shape.first;
@@ -56,7 +56,7 @@ export type LaidBound =
  * A much closer bound, at the price of laying out one opening of each shape: all that the wire cuts, threads and stops for in
  * it, as often as the shape is there. Travel and open lines are still left out.
  */
-export const laidBound = (tried: WireWithPasses, shapes: readonly Shape[], question: PlanQuestion): LaidBound => {
+export const laidBound = (tried: WireWithPasses, shapes: readonly LikeLoops[], question: PlanQuestion): LaidBound => {
   // What is around a part, or in the way from the edge of the block, is not the same for all: then nothing is left out.
   const alone = shapes.every((s) => s.first.loop.kept === 'die' && !isFromEdge(question, s.first.loop.loop.id));
   const few = alone ? shapes.map((s) => ({ ...s, members: s.members.slice(0, 1) })) : shapes;
@@ -81,7 +81,7 @@ export const laidBound = (tried: WireWithPasses, shapes: readonly Shape[], quest
 /** A program rounds its places, and a hair of contour may be passed over at a corner. */
 const ROUNDING = 0.999;
 
-const isBurnt = (shape: Shape, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
+const isBurnt = (shape: LikeLoops, { rows, wire }: WireWithPasses, question: PlanQuestion): boolean => {
   const [reach, kerf] = [reachOf({ rows, wire }), kerfOf({ rows, wire })];
   const area = pieceArea(shape.first, reach);
   const mass = pieceMass.compute({ area, height: question.height, density: question.material.density.value });

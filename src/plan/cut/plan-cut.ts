@@ -17,7 +17,7 @@ import { movedContour } from '../path/moved.ts';
 import type { NearestWire, Plan, RefusedPlan, WireResult } from '../plan.ts';
 import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
 import { kerfOf, reachOf } from '../rough-cut.ts';
-import { type Shape, shapesOf } from '../same-shape.ts';
+import { type LikeLoops, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
 import { holeFindings } from '../start/hole-findings.ts';
 import { handOfUnknown, setFindings } from '../start/override.ts';
@@ -91,7 +91,7 @@ export const planCut = (question: PlanQuestion): Plan => {
 };
 
 /** The shapes of the loops that are cut, each with what lies in it. */
-export const shapesIn = (question: PlanQuestion, sorted = sortLoops(question)): readonly Shape[] => {
+export const shapesIn = (question: PlanQuestion, sorted = sortLoops(question)): readonly LikeLoops[] => {
   const around = surroundingsOf(sorted.cut, holesOf(question, sorted.drawnHoles)).map((s) => withCore(s, question));
   return shapesOf(around, (id) => isFromEdge(question, id));
 };
@@ -143,7 +143,7 @@ const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses)
 };
 
 /** What the wire that comes nearest would leave of each contour. */
-const nearestWire = (question: PlanQuestion, best: WireWithPasses | undefined, shapes: readonly Shape[]): NearestWire | undefined => {
+const nearestWire = (question: PlanQuestion, best: WireWithPasses | undefined, shapes: readonly LikeLoops[]): NearestWire | undefined => {
   if (best === undefined) return undefined;
   const result = resultOf(question, best);
   return {

@@ -16,13 +16,13 @@ import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import { metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
 import { spot, thousandths } from '../said.ts';
-import type { Shape } from '../same-shape.ts';
+import type { LikeLoops } from '../same-shape.ts';
 import { type ThinWall, wallsBetween, wallsWithin } from './thin-walls.ts';
 import { betweenLoops, type Pair, type WebLimits, within } from './webs.ts';
 
 export interface ThinAsked {
   readonly cut: readonly KeptLoop[];
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly LikeLoops[];
   readonly block: Contour;
   readonly limits: WebLimits;
 }
@@ -41,21 +41,21 @@ export const thinFindings = (asked: ThinAsked): readonly Finding[] => [
 ];
 
 /** The worst fin of a shape that is too thin, and the worst that is too long. */
-const fins = (shape: Shape): Finding[] => {
+const fins = (shape: LikeLoops): Finding[] => {
   const { loop, kept } = shape.first.loop;
   return wallFindings(wallsWithin(loop.contour, kept, thinBelow).map((wall) => ({ wall, where: within(shape), loop: loop.id })));
 };
 
-interface Placed {
+interface PlacedWall {
   readonly wall: ThinWall;
   readonly where: Text;
   readonly loop: string;
 }
 
 /** A wall much shorter than it is thick is only the mouth of something. */
-const isWall = ({ wall }: Placed): boolean => wall.length >= wall.thickness / 2;
+const isWall = ({ wall }: PlacedWall): boolean => wall.length >= wall.thickness / 2;
 
-const wallFindings = (walls: readonly Placed[]): Finding[] => {
+const wallFindings = (walls: readonly PlacedWall[]): Finding[] => {
   const judged = walls.filter(isWall).map((p) => ({ ...p, verdict: judgeWall(p.wall.thickness, p.wall.length) }));
   const thin = judged.filter((j) => j.verdict.kind === 'too thin');
   const long = judged.filter((j) => j.verdict.kind === 'too long');
@@ -92,7 +92,7 @@ const alongWall = ({ at, thickness, length }: ThinWall, loop: string): Finding['
 /** Walls and webs between two openings, and waste between two parts. Pairs nearer than a kerf are told by `webs.ts`. */
 const betweenCuts = ({ cut, limits }: ThinAsked): Finding[] => {
   const most = Math.max(limits.kerf + WEB, 2 * limits.reach + WEB);
-  const walls: Placed[] = [];
+  const walls: PlacedWall[] = [];
   const webs: NearPair[] = [];
   const waste: NearPair[] = [];
   for (const [i, j] of pairsNear(cut, most)) {
@@ -153,8 +153,8 @@ const wasteThin = (waste: readonly NearPair[], { reach }: WebLimits): Finding[] 
 const frames = ({ cut, block, limits }: ThinAsked): Finding[] => {
   const edge = lookupOf(block);
   const ids = new Set(cut.map((c) => c.loop.id));
-  const weak: Frame[] = [];
-  const near: Frame[] = [];
+  const weak: StandingFrame[] = [];
+  const near: StandingFrame[] = [];
   for (const one of cut) {
     if (one.loop.parent !== undefined && ids.has(one.loop.parent)) continue;
     const frame = frameOf(one, block, edge, limits);
@@ -165,7 +165,7 @@ const frames = ({ cut, block, limits }: ThinAsked): Finding[] => {
   return [...near.map(nearEdge), ...weakFrames(weak)];
 };
 
-interface Frame {
+interface StandingFrame {
   readonly one: KeptLoop;
   readonly at: Point;
   /** mm of block that stays between the kerf and the edge. */
@@ -175,7 +175,7 @@ interface Frame {
   readonly beyond: boolean;
 }
 
-const frameOf = (one: KeptLoop, block: Contour, edge: Lookup, { reach }: WebLimits): Frame | undefined => {
+const frameOf = (one: KeptLoop, block: Contour, edge: Lookup, { reach }: WebLimits): StandingFrame | undefined => {
   const b = boundsOfChain(one.loop.contour);
   const least = Math.max(FRAME, FRAME_SHARE * Math.max(b.maxX - b.minX, b.maxY - b.minY));
   if (segmentsNear(edge, b, least + reach).length === 0) return undefined;
@@ -185,7 +185,7 @@ const frameOf = (one: KeptLoop, block: Contour, edge: Lookup, { reach }: WebLimi
   return { one, at: first.at, standing: one.kept === 'die' ? distance : distance - reach, least, beyond };
 };
 
-const nearEdge = ({ one, at, standing, beyond }: Frame): Finding => {
+const nearEdge = ({ one, at, standing, beyond }: StandingFrame): Finding => {
   const { id } = one.loop;
   return find('near-block-edge', beyond ? words.beyondEdge(id, at) : words.nearEdge(id, at, Math.max(0, standing)), {
     place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: id },
@@ -193,7 +193,7 @@ const nearEdge = ({ one, at, standing, beyond }: Frame): Finding => {
   });
 };
 
-const weakFrames = (weak: readonly Frame[]): Finding[] => {
+const weakFrames = (weak: readonly StandingFrame[]): Finding[] => {
   if (weak.length === 0) return [];
   const worst = weak.reduce((a, b) => (b.standing / b.least < a.standing / a.least ? b : a));
   const { one, at, standing } = worst;
@@ -208,9 +208,9 @@ const weakFrames = (weak: readonly Frame[]): Finding[] => {
 };
 
 const words = phrases('thin-place', {
-  thin: ({ where, wall }: Placed) =>
+  thin: ({ where, wall }: PlacedWall) =>
     say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands at ${{ at: spot(wall.at) }}; the thinnest that came out whole in tests on tool steel had ${{ tested: mm(0.117) }}.`,
-  long: ({ where, wall }: Placed) =>
+  long: ({ where, wall }: PlacedWall) =>
     say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands out over ${{ length: mm(wall.length, fixed(1)) }} at ${{ at: spot(wall.at) }}; in tests walls below ${{ thin: mm(0.5) }} kept their shape up to ${{ long: mm(2) }}.`,
   others: say`There are more of the kind.`,
   web: ({ loops, at, width }: NearPair, kerf: number) =>
@@ -226,7 +226,7 @@ const words = phrases('thin-place', {
     say`${{ loop: contour(loop) }} reaches over the edge of the block at ${{ at: spot(at) }}: there is no metal for all of it.`,
   nearEdge: (loop: string, at: Point, left: number) =>
     say`Between ${{ loop: contour(loop) }} and the edge of the block ${{ left: thousandths(left) }} of metal are left at ${{ at: spot(at) }}: too little to hold anything.`,
-  frame: ({ one, at, standing, least }: Frame) =>
+  frame: ({ one, at, standing, least }: StandingFrame) =>
     say`Round ${{ loop: contour(one.loop.id) }} the ring of block is only ${{ ring: mm(standing, fixed(2)) }} thick at ${{ at: spot(at) }}; ${{ least: mm(least, fixed(1)) }} is the least for a contour of this size, by a rule of thumb (common practice, no source).`,
   oneFrameMore: say`1 more contour has a weak frame.`,
   framesMore: (more: number) => say`${{ more: count(more) }} more contours have a weak frame.`,

@@ -13,7 +13,7 @@ import { find } from '../findings.ts';
 import type { KeptLoop } from '../kept-side.ts';
 import { isNested, metalStaysBetween, type Near, nearestPlace, pairsNear } from '../near-pairs.ts';
 import { spot, thousandths } from '../said.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from '../wire/narrow.ts';
 
 export interface WebLimits {
@@ -22,7 +22,7 @@ export interface WebLimits {
   readonly reach: number;
 }
 
-export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], limits: WebLimits): readonly Finding[] => [
+export const webFindings = (cut: readonly KeptLoop[], shapes: readonly LikeLoops[], limits: WebLimits): readonly Finding[] => [
   ...shapes.flatMap((shape) => ownWeb(shape, limits)),
   ...pairsNear(cut, 2 * limits.reach).flatMap(([a, b]) => between(itemAt(cut, a), itemAt(cut, b), limits)),
 ];
@@ -31,7 +31,7 @@ export const webFindings = (cut: readonly KeptLoop[], shapes: readonly Shape[], 
 const TIP = 8;
 
 /** Metal that stays, between two stretches of one contour. */
-const ownWeb = (shape: Shape, { kerf }: WebLimits): Finding[] => {
+const ownWeb = (shape: LikeLoops, { kerf }: WebLimits): Finding[] => {
   const { loop, kept } = shape.first.loop;
   const wayBetween = waysAlong(loop.contour);
   const place = narrowestPlace(loop.contour, kept === 'die' ? 'punch' : 'die', kerf, ({ sides, width }) => wayBetween(sides) > TIP * width);
@@ -40,7 +40,7 @@ const ownWeb = (shape: Shape, { kerf }: WebLimits): Finding[] => {
 };
 
 const words = phrases('web', {
-  within: (shape: Shape) => say`Within ${{ shape: shapeName(shape) }}`,
+  within: (shape: LikeLoops) => say`Within ${{ shape: shapeName(shape) }}`,
   between: ([one, other]: Pair) => say`Between ${{ one: contour(one) }} and ${{ other: contour(other) }}`,
 });
 

@@ -31,12 +31,12 @@ export interface LagAsked {
   readonly looped: readonly Point[];
 }
 
-type Spot = Omit<WorstCorner, 'errors'>;
+type LagPlace = Omit<WorstCorner, 'errors'>;
 
 /** None where the contour has neither corner nor arc. */
 export const worstCorner = (asked: LagAsked): WorstCorner | undefined => {
   const last = lastOf(asked.passes);
-  let worst: { readonly spot: Spot; readonly error: number } | undefined;
+  let worst: { readonly spot: LagPlace; readonly error: number } | undefined;
   for (const spot of spotsOf(asked)) {
     const error = errorOf(spot, last);
     if (worst === undefined || error > worst.error + 1e-9) worst = { spot, error };
@@ -47,17 +47,17 @@ export const worstCorner = (asked: LagAsked): WorstCorner | undefined => {
 };
 
 /** Arcs turned the way that lag spoils, and corners: an arc is told by its middle. */
-const spotsOf = ({ contour, kept, outsideCorners: way, looped }: LagAsked): readonly Spot[] => {
+const spotsOf = ({ contour, kept, outsideCorners: way, looped }: LagAsked): readonly LagPlace[] => {
   const inner = kept === 'die' ? 1 : -1;
-  const arcs = contour.segments.flatMap((s): Spot[] =>
+  const arcs = contour.segments.flatMap((s): LagPlace[] =>
     s.kind === 'line'
       ? []
       : [{ what: s.sweep * inner > 0 ? 'inside arc' : 'outside arc', at: pointAt(s, 0.5), radius: s.radius, turn: Math.abs(s.sweep) }],
   );
-  const inside = insideTurns(contour, kept).map(({ at, turn }): Spot => ({ what: 'inside corner', at, radius: 0, turn }));
+  const inside = insideTurns(contour, kept).map(({ at, turn }): LagPlace => ({ what: 'inside corner', at, radius: 0, turn }));
   const outside = outsideCorners(contour, kept)
     .filter(({ at }) => !looped.some((p) => distanceBetween(p, at) < 1e-6))
-    .map(({ at, turn }): Spot => {
+    .map(({ at, turn }): LagPlace => {
       const pointed = way === 'intersection' && 1 / Math.cos(turn / 2) <= POINTED;
       return { what: pointed ? 'outside corner run out to a point' : 'outside corner rolled round', at, radius: 0, turn };
     });
@@ -69,7 +69,7 @@ const SHARP = 0.01;
 
 type Lagging = Pick<Pass, 'offset' | 'formError'>;
 
-const errorOf = ({ what, radius, turn }: Spot, { offset, formError }: Lagging): number => {
+const errorOf = ({ what, radius, turn }: LagPlace, { offset, formError }: Lagging): number => {
   const [lag, away] = [formError.value, offset.value];
   if (what === 'inside corner') return lagAtSharpTurn.compute({ lag, turn });
   if (what === 'outside corner run out to a point') return lagAtPointedTurn.compute({ lag, turn, offset: away });

@@ -10,7 +10,7 @@ import { saidMass } from '../loose-piece-mass.ts';
 import { TACKLE } from '../path/loose-piece.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
 import { spot as spotOf } from '../said.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { type Candidate, type Candidates, cornerNeed } from '../start/entry.ts';
 import type { Measures } from '../start/lead-lengths.ts';
 import type { Hand } from '../start/override.ts';
@@ -30,7 +30,7 @@ export interface Laid {
 /** A slug that could fall between table and nozzle, mm across. */
 const TINY = 5;
 
-export const entryFindings = (shape: Shape, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
+export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
   const { spot, hole } = candidate;
   const name = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
@@ -94,7 +94,7 @@ const cornerFindings = (name: Part | Text, { spot }: Candidate, laid: Laid, plac
   ];
 };
 
-const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Finding['place']): Finding[] => {
+const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place: Finding['place']): Finding[] => {
   const { kept, loop } = shape.first.loop;
   const findings: Finding[] = [];
   const across = kept === 'die' && meanWidth(loop.contour) < TINY ? widthOf(loop.contour) : TINY;
@@ -124,7 +124,7 @@ const pieceFindings = (shape: Shape, { piece, weak, tab, hand }: Laid, place: Fi
   return findings;
 };
 
-export const holeFinding = (shape: Shape, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: PlanQuestion): Finding => {
+export const holeFinding = (shape: LikeLoops, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: PlanQuestion): Finding => {
   const { id } = shape.first.loop.loop;
   const short = none.needed - none.room;
   const field = `kept.${id}`;
@@ -141,7 +141,7 @@ export const holeFinding = (shape: Shape, none: Extract<Candidates, { readonly k
   );
 };
 
-export const leadFinding = (shape: Shape, measures: Measures): Finding => {
+export const leadFinding = (shape: LikeLoops, measures: Measures): Finding => {
   const { loop } = shape.first.loop;
   const at = loop.contour.segments[0].from;
   return find(
@@ -158,7 +158,7 @@ export const leadFinding = (shape: Shape, measures: Measures): Finding => {
 };
 
 /** Holes around a part that are no good for it are nobody's mistake; those in an opening were meant for it. */
-export const unusableFindings = (shape: Shape, holes: readonly GivenHole[]): Finding[] =>
+export const unusableFindings = (shape: LikeLoops, holes: readonly GivenHole[]): Finding[] =>
   shape.first.loop.kept === 'punch'
     ? []
     : holes.map(({ at, diameter }) =>

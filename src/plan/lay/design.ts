@@ -25,7 +25,7 @@ import { spokenPiece } from '../path/piece-stops.ts';
 import { punchAttended, punchUnattended } from '../path/punch.ts';
 import type { Course, Entry, Kept, LoosePiece, StartHole, Tab } from '../plan.ts';
 import type { GivenHole, PlanQuestion } from '../question.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { besideBlock, noWayIn } from '../start/block-edge.ts';
 import { type EdgeAsked, edgeCandidates } from '../start/edge-entry.ts';
 import { type Candidate, type Candidates, candidatesFor, type EntryAsked } from '../start/entry.ts';
@@ -58,7 +58,7 @@ export type Designed =
 export type WeighedPiece = Omit<LoosePiece, 'mass'> & { readonly mass: number };
 
 export interface DesignAsked {
-  readonly shape: Shape;
+  readonly shape: LikeLoops;
   readonly fit: Fit;
   readonly rows: NonEmpty<LadderRow>;
   readonly wireDiameter: number;

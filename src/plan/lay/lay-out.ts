@@ -15,7 +15,7 @@ import { movedContour, movedPoint } from '../path/moved.ts';
 import type { ContourPlan, CoreBurnt, WorstCorner } from '../plan.ts';
 import { isFromEdge, type PlanQuestion } from '../question.ts';
 import { kerfOf } from '../rough-cut.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { openedFrame } from '../start/block-edge.ts';
 import { sharedFindings, sharedHoles } from '../start/shared-holes.ts';
 import { pieceArea } from '../surroundings.ts';
@@ -33,7 +33,7 @@ export interface LaidOut {
 }
 
 export interface LayOutAsked {
-  readonly shapes: readonly Shape[];
+  readonly shapes: readonly LikeLoops[];
   readonly best: WireWithPasses;
   readonly block: Contour;
   readonly question: PlanQuestion;
@@ -96,7 +96,7 @@ export const layOut = (asked: LayOutAsked): LaidOut => {
 };
 
 /** A part's leads keep clear of everything; an opening's of itself and of what stands in it. */
-const clearFor = (shape: Shape, everything: Lookup | undefined, asked: LayOutAsked): Pick<DesignAsked, 'clear' | 'edge'> => {
+const clearFor = (shape: LikeLoops, everything: Lookup | undefined, asked: LayOutAsked): Pick<DesignAsked, 'clear' | 'edge'> => {
   const { loop, inside } = shape.first;
   const own = () =>
     openingLookup(
@@ -116,7 +116,7 @@ const holesToShare = ({ shapes, best, question }: LayOutAsked): ReturnType<typeo
   return sharedHoles(parts, { diameter: question.startHole, roughOffset: best.rows[0].offset.value, height: question.height });
 };
 
-const cornerOf = ({ first }: Shape, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>
+const cornerOf = ({ first }: LikeLoops, { outside }: Design, { best, question }: LayOutAsked): WorstCorner | undefined =>
   worstCorner({
     contour: first.loop.loop.contour,
     kept: first.loop.kept,

@@ -11,12 +11,12 @@ import { movedPoint } from '../path/moved.ts';
 import type { ContourPlan, CoreBurnt } from '../plan.ts';
 import { type ByHand, handOf, isFromEdge } from '../question.ts';
 import { spot } from '../said.ts';
-import type { Shape } from '../same-shape.ts';
+import type { LikeLoops } from '../same-shape.ts';
 import { agrees, idleTab, noWayByHand, readHand, setOf } from '../start/override.ts';
 import { type CoreDesigned, designWithCore } from './core-design.ts';
 import type { Design, DesignAsked } from './design.ts';
 
-type Member = Shape['members'][number];
+type Member = LikeLoops['members'][number];
 
 export interface MemberDesigned {
   readonly member: Member;
@@ -73,7 +73,7 @@ const ownDesign = (member: Member, told: ByHand, { asked, core }: Both, free: Co
   const there = { x: -member.by.x, y: -member.by.y };
   const fromEdge = isFromEdge(asked.question, id);
   const around = { ...asked.shape.first, loop: { ...asked.shape.first.loop, loop: { ...asked.shape.first.loop.loop, id } } };
-  const shape: Shape = { first: around, members: [{ loop: around.loop, by: { x: 0, y: 0 } }] };
+  const shape: LikeLoops = { first: around, members: [{ loop: around.loop, by: { x: 0, y: 0 } }] };
   const read = readHand({
     around,
     said: movedHand(told, there),

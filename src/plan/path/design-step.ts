@@ -3,7 +3,7 @@ import type { Segment } from '../../geometry/segment.ts';
 import type { Text } from '../../text/text.ts';
 import type { PlannedStop, Step } from '../plan.ts';
 
-type Cut = Extract<Step, { readonly kind: 'cut' }>;
+type CutStep = Extract<Step, { readonly kind: 'cut' }>;
 
 export type DesignStep =
   | Exclude<Step, { readonly kind: 'stop' | 'contour begins' | 'travel' | 'end' }>
@@ -11,7 +11,7 @@ export type DesignStep =
 
 export const cut = (
   pass: number,
-  part: Cut['part'],
+  part: CutStep['part'],
   pieces: { readonly programmed?: Segment | undefined; readonly centre?: Segment | undefined },
 ): DesignStep => ({
   kind: 'cut',

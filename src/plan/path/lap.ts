@@ -6,7 +6,7 @@
 import { turnBetween } from '../../geometry/angle.ts';
 import { type Chain, type Contour, contour, type Path, path } from '../../geometry/contour.ts';
 import { reverse, slice } from '../../geometry/cut.ts';
-import { besides, type Frame } from '../../geometry/frame.ts';
+import { besides, type ContourFrame } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, pointAt, startDirection, tangentAt } from '../../geometry/measure.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
@@ -128,7 +128,7 @@ const cornerTurn = (before: Segment, after: Segment): number => {
 };
 
 /** Where a lap is after `travelled` mm, any multiple of its length more or less, with the direction forward. */
-export const frameAt = (lap: Lap, travelled: number): Frame => {
+export const frameAt = (lap: Lap, travelled: number): ContourFrame => {
   const { inside } = settled(lap, travelled);
   const piece = itemAt(lap.pieces, firstAfter(lap, inside));
   const share = Math.min(1, (inside - piece.start) / (piece.end - piece.start));

@@ -3,7 +3,7 @@
  * right angles to the start of what follows, and goes off over the straight move away.
  */
 
-import { type Frame, from, sideOf, turned } from '../../geometry/frame.ts';
+import { type ContourFrame, from, sideOf, turned } from '../../geometry/frame.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { Step } from '../plan.ts';
@@ -22,7 +22,7 @@ export type Way = 1 | -1;
 type Part = Extract<Step, { readonly kind: 'cut' }>['part'];
 
 /** The frame at a place for travel in the given way. */
-export const facing = ({ lap }: PassLap, at: number, way: Way): Frame => {
+export const facing = ({ lap }: PassLap, at: number, way: Way): ContourFrame => {
   const frame = frameAt(lap, at);
   return way === 1 ? frame : turned(frame);
 };
@@ -83,7 +83,7 @@ export const arcOut = (p: PassLap, at: number, way: Way, lead: number, end: Poin
 export const plain = (pass: number, start: Point, end: Point, part: Part): DesignStep[] =>
   distanceBetween(start, end) < 1e-9 ? [] : [cut(pass, part, { programmed: straight(start, end), centre: straight(start, end) })];
 
-export const compensate = (p: PassLap, frame: Frame): DesignStep => ({
+export const compensate = (p: PassLap, frame: ContourFrame): DesignStep => ({
   kind: 'compensate',
   side: sideOf(frame) === 1 ? 'left' : 'right',
   register: p.pass,
@@ -92,7 +92,7 @@ export const compensate = (p: PassLap, frame: Frame): DesignStep => ({
 const straight = (start: Point, end: Point): Segment => ({ kind: 'line', from: start, to: end });
 
 /** A quarter turn about the point `lead` beside the contour, towards the wire's side of travel. */
-const quarter = (frame: Frame, lead: number, start: Point, end: Point): Arc => {
+const quarter = (frame: ContourFrame, lead: number, start: Point, end: Point): Arc => {
   const centre = from(frame, 0, lead);
   return { kind: 'arc', from: start, to: end, centre, radius: distanceBetween(start, centre), sweep: (sideOf(frame) * Math.PI) / 2 };
 };

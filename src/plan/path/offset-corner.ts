@@ -13,7 +13,7 @@ export interface CornerOptions {
   readonly apart: number;
 }
 
-export interface Corner {
+export interface OffsetCorner {
   /** Where the piece before ends and the one after begins. */
   readonly leave: Point;
   readonly enter: Point;
@@ -26,7 +26,7 @@ const JOIN = 2e-6;
 /** Meetings further from the corner than this many offsets are given up for an arc, as a careful control does. */
 export const POINTED = 2;
 
-export const cornerOf = (before: Segment, after: Segment, corner: Point, options: CornerOptions): Corner => {
+export const cornerOf = (before: Segment, after: Segment, corner: Point, options: CornerOptions): OffsetCorner => {
   const { side, offset, outsideCorners, turn, apart } = options;
   if (apart <= JOIN) return { leave: after.from, enter: after.from, beside: [] };
   if (turn * side > 0) {
@@ -40,7 +40,7 @@ export const cornerOf = (before: Segment, after: Segment, corner: Point, options
 };
 
 /** Both run on straight until they meet; a line simply gets longer, an arc is followed by a line of its own. */
-const runningOn = (before: Segment, after: Segment, { offset, turn }: CornerOptions): Corner => {
+const runningOn = (before: Segment, after: Segment, { offset, turn }: CornerOptions): OffsetCorner => {
   const along = endDirection(before);
   const reach = offset * Math.tan(Math.abs(turn) / 2);
   const at = { x: before.to.x + along.x * reach, y: before.to.y + along.y * reach };

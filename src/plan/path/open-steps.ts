@@ -6,7 +6,7 @@
 import { reverseChain } from '../../geometry/chain.ts';
 import { type Path, path } from '../../geometry/contour.ts';
 import { slice } from '../../geometry/cut.ts';
-import { besides, type Frame, from as placed, turned } from '../../geometry/frame.ts';
+import { besides, type ContourFrame, from as placed, turned } from '../../geometry/frame.ts';
 import { endDirection, lengthOf, startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { certain, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
@@ -163,13 +163,13 @@ const standAt = (layout: LineLayout, side: Side): Point => {
 /** From the rough's path to where compensation is off, mm. */
 const BESIDE = 0.5;
 
-const startFrame = ({ lap }: PassLap): Frame => {
+const startFrame = ({ lap }: PassLap): ContourFrame => {
   const first = certain(lap.pieces[0]?.programmed, 'a lap begins with what is programmed');
   const way = startDirection(first);
   return { at: first.from, along: way, aside: besides(way, lap.side) };
 };
 
-const endFrame = ({ lap }: PassLap): Frame => {
+const endFrame = ({ lap }: PassLap): ContourFrame => {
   const last = certain(lap.pieces.findLast((p) => p.programmed !== undefined)?.programmed, 'a lap ends with what is programmed');
   const way = endDirection(last);
   return { at: last.to, along: way, aside: besides(way, lap.side) };

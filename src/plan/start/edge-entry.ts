@@ -1,6 +1,6 @@
 /** Where a contour is begun when the wire comes in from beside the block: all likely entries with a straight way out of it. */
 
-import { type Frame, from } from '../../geometry/frame.ts';
+import { type ContourFrame, from } from '../../geometry/frame.ts';
 import { boundsOf } from '../../geometry/measure.ts';
 import { closestBetween } from '../../geometry/near/closest.ts';
 import { type Lookup, lookupOf, segmentsNear } from '../../geometry/near/lookup.ts';
@@ -8,7 +8,7 @@ import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import { line, type Point } from '../../geometry/segment.ts';
 import { besideBlock, wayOutOfBlock } from './block-edge.ts';
 import { type Candidate, type EntryAsked, spotCost, spotsFor } from './entry.ts';
-import type { Effort, Spot } from './entry-places.ts';
+import type { Effort, EntryPlace } from './entry-places.ts';
 import { splitsSlug } from './splitting.ts';
 
 export interface EdgeAsked extends EntryAsked {
@@ -34,7 +34,7 @@ export const edgeCandidates = (asked: EdgeAsked, effort: Effort): readonly Candi
     .slice(0, 2 * effort.segments);
 };
 
-const candidateAt = (spot: Spot, own: Lookup, asked: EdgeAsked): readonly Candidate[] => {
+const candidateAt = (spot: EntryPlace, own: Lookup, asked: EdgeAsked): readonly Candidate[] => {
   const { shape, edge, others, measures } = asked;
   const die = shape.first.loop.kept === 'die';
   const out = die ? { x: -spot.aside.x, y: -spot.aside.y } : spot.aside;
@@ -60,10 +60,10 @@ const isClear = (a: Point, b: Point, others: Lookup, need: number): boolean => {
 };
 
 /** In the middle of what room there is, but not far in. */
-const placeInside = (spot: Spot, { clear, measures }: EdgeAsked): Point | undefined => {
+const placeInside = (spot: EntryPlace, { clear, measures }: EdgeAsked): Point | undefined => {
   const rough = measures.offsets[0];
   const room = touchingDisc(clear, spot.at, spot.aside, INSIDE).radius;
-  const frame: Frame = spot;
+  const frame: ContourFrame = spot;
   return room < rough + LEAST ? undefined : from(frame, 0, room);
 };
 

@@ -9,7 +9,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, roundPairs } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
 
-export interface Spot {
+export interface EntryPlace {
   readonly segment: number;
   readonly share: number;
   readonly at: Point;
@@ -46,7 +46,7 @@ export const QUICK: Effort = { segments: 12, outward: 8 };
 /** Before a contour is given up. */
 export const THOROUGH: Effort = { segments: 80, outward: 40 };
 
-export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, effort: Effort, towards?: Point): readonly Spot[] => {
+export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, effort: Effort, towards?: Point): readonly EntryPlace[] => {
   const side = kept === 'die' ? 1 : -1;
   const walls = wallsOf(contour, side, wanted.tightest);
   const all = contour.segments.map((s, i) => ({ s, i, length: lengthOf(s) }));
@@ -66,7 +66,7 @@ export const spotAtPlace = (
   kept: Kept,
   { tightest }: StretchWanted,
   { segment, share }: { readonly segment: number; readonly share: number },
-): Spot => {
+): EntryPlace => {
   const side = kept === 'die' ? 1 : -1;
   const s = itemAt(contour.segments, segment);
   return spotAt(s, segment, share, lengthOf(s), wallsOf(contour, side, tightest), side);
@@ -116,7 +116,7 @@ const sharesOf = (s: Segment, length: number, wanted: StretchWanted, towards: Po
   return [Math.min(high, Math.max(low, foot)), ...shares];
 };
 
-const spotAt = (s: Segment, segment: number, share: number, length: number, walls: Walls, side: 1 | -1): Spot => ({
+const spotAt = (s: Segment, segment: number, share: number, length: number, walls: Walls, side: 1 | -1): EntryPlace => ({
   segment,
   share,
   at: pointAt(s, share),

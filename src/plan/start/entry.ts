@@ -6,15 +6,15 @@ import type { Point } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import type { Kept, StartHole } from '../plan.ts';
 import { type GivenHole, originOf, type PlanQuestion } from '../question.ts';
-import type { Shape } from '../same-shape.ts';
-import { type Effort, type Spot, type StretchWanted, spotAtPlace, spotsOf } from './entry-places.ts';
-import { FARTHEST, type HoleRules, isUsable, type Placed, placedBeyond, placedFor, roomFor } from './holes.ts';
+import type { LikeLoops } from '../same-shape.ts';
+import { type Effort, type EntryPlace, type StretchWanted, spotAtPlace, spotsOf } from './entry-places.ts';
+import { FARTHEST, type HoleRules, isUsable, type PlacedHole, placedBeyond, placedFor, roomFor } from './holes.ts';
 import { beyondTab, type Measures } from './lead-lengths.ts';
 import type { Hand } from './override.ts';
 import { splitsSlug } from './splitting.ts';
 
 export interface Candidate {
-  readonly spot: Spot;
+  readonly spot: EntryPlace;
   readonly hole: StartHole;
   /** mm worth: the smaller the better. */
   readonly cost: number;
@@ -30,7 +30,7 @@ export type Candidates =
   | { readonly kind: 'no hole'; readonly room: number; readonly at: Point; readonly needed: number };
 
 export interface EntryAsked {
-  readonly shape: Shape;
+  readonly shape: LikeLoops;
   readonly clear: Lookup;
   readonly measures: Measures;
   readonly tab: number;
@@ -81,7 +81,7 @@ export const candidatesFor = (asked: EntryAsked, effort: Effort): Candidates => 
 };
 
 /** All likely entries, or the one that is set by hand. */
-export const spotsFor = (asked: EntryAsked, effort: Effort, towards?: Point): readonly Spot[] => {
+export const spotsFor = (asked: EntryAsked, effort: Effort, towards?: Point): readonly EntryPlace[] => {
   const { loop, kept } = asked.shape.first.loop;
   const wanted = stretchWanted(asked);
   const set = asked.hand?.entry;
@@ -139,7 +139,7 @@ export const stretchWanted = ({ shape, measures, tab }: EntryAsked): StretchWant
 /** An entry nearer to a corner than this, mm, is said. */
 export const cornerNeed = ({ kerf }: Measures): number => 4 * kerf;
 
-const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate => {
+const withGiven = (spot: EntryPlace, hole: GivenHole, asked: EntryAsked): Candidate => {
   const away = distanceBetween(hole.at, spot.at);
   const square = ((hole.at.x - spot.at.x) * spot.aside.x + (hole.at.y - spot.at.y) * spot.aside.y) / away;
   const cost = 0.2 * away + 3 * (1 - square) + spotCost(spot, asked);
@@ -149,13 +149,13 @@ const withGiven = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate =>
 /** A hole that serves two is worth a longer way to it, mm. */
 const SAVED_HOLE = 3;
 
-const withShared = (spot: Spot, hole: GivenHole, asked: EntryAsked): Candidate => {
+const withShared = (spot: EntryPlace, hole: GivenHole, asked: EntryAsked): Candidate => {
   const one = withGiven(spot, hole, asked);
   return { ...one, hole: { ...one.hole, origin: 'placed' }, cost: one.cost - SAVED_HOLE };
 };
 
 /** In an opening within the disc that touches there; around a part also further out. */
-const placed = (spot: Spot, kept: Kept, clear: Lookup, rules: HoleRules): Placed => {
+const placed = (spot: EntryPlace, kept: Kept, clear: Lookup, rules: HoleRules): PlacedHole => {
   const near = placedFor(spot, clear, rules);
   if (kept === 'die' || (near.kind === 'fits' && near.hole.diameter === rules.diameter)) return near;
   const beyond = placedBeyond(spot, clear, rules);
@@ -163,8 +163,8 @@ const placed = (spot: Spot, kept: Kept, clear: Lookup, rules: HoleRules): Placed
 };
 
 const withPlaced = (
-  spot: Spot,
-  { hole, room, lead }: Extract<Placed, { kind: 'fits' }>,
+  spot: EntryPlace,
+  { hole, room, lead }: Extract<PlacedHole, { kind: 'fits' }>,
   asked: EntryAsked,
   rules: HoleRules,
 ): Candidate => {
@@ -177,7 +177,7 @@ const withPlaced = (
 /** A heavy piece hangs best near its weight: each mm of lever is worth this much of a way, mm. */
 const LEVER = 0.05;
 
-export const spotCost = (spot: Spot, { measures, tab, balance }: EntryAsked): number => {
+export const spotCost = (spot: EntryPlace, { measures, tab, balance }: EntryAsked): number => {
   const short = (have: number, need: number): number => Math.max(0, need - have);
   const corner = cornerNeed(measures);
   // To 5 mm, so that of places as good as equal none is preferred for the noise of a fitted curve.

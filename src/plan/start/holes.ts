@@ -6,7 +6,7 @@ import { touchingDisc } from '../../geometry/near/touching-disc.ts';
 import type { Point } from '../../geometry/segment.ts';
 import type { StartHole } from '../plan.ts';
 import type { GivenHole } from '../question.ts';
-import type { Spot } from './entry-places.ts';
+import type { EntryPlace } from './entry-places.ts';
 
 export interface HoleRules {
   /** Diameter asked for. */
@@ -44,7 +44,7 @@ export const diameterFor = (room: number, rules: HoleRules): number => {
   return tenths >= Math.min(LEAST_DIAMETER, rules.diameter) ? tenths : 0;
 };
 
-export type Placed =
+export type PlacedHole =
   | { readonly kind: 'fits'; readonly hole: StartHole; readonly room: number; readonly lead: number }
   | { readonly kind: 'does not fit'; readonly room: number };
 
@@ -54,7 +54,7 @@ export type Placed =
  *
  * @param lookup every contour that the drill must keep clear of.
  */
-export const placedFor = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed => {
+export const placedFor = (spot: EntryPlace, lookup: Lookup, rules: HoleRules): PlacedHole => {
   const wanted = roomFor(rules.diameter, rules);
   const far = Math.max(LEAD, wanted);
   const room = touchingDisc(lookup, spot.at, spot.aside, far).radius;
@@ -70,7 +70,7 @@ export const FARTHEST = 40;
  * A hole further out on the normal, beyond what stands on both sides of the way: for parts with teeth or bays, in the open
  * waste around them. Steps outward by what is missing, so that it never passes a place that is good by much.
  */
-export const placedBeyond = (spot: Spot, lookup: Lookup, rules: HoleRules): Placed => {
+export const placedBeyond = (spot: EntryPlace, lookup: Lookup, rules: HoleRules): PlacedHole => {
   const wanted = roomFor(rules.diameter, rules);
   let most = 0;
   for (let lead = wanted; lead <= FARTHEST; ) {
@@ -83,7 +83,7 @@ export const placedBeyond = (spot: Spot, lookup: Lookup, rules: HoleRules): Plac
   return { kind: 'does not fit', room: most };
 };
 
-const onNormal = (spot: Spot, lead: number): Point => ({ x: spot.at.x + spot.aside.x * lead, y: spot.at.y + spot.aside.y * lead });
+const onNormal = (spot: EntryPlace, lead: number): Point => ({ x: spot.at.x + spot.aside.x * lead, y: spot.at.y + spot.aside.y * lead });
 
 /** Whether the wire can start from a hole that is there: its middle clear of every contour by the rough offset, its edge not in one. */
 export const isUsable = (hole: GivenHole, lookup: Lookup, { roughOffset }: HoleRules): boolean => {

@@ -6,7 +6,7 @@ import type { Lookup } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point, type Segment } from '../../geometry/segment.ts';
 import { itemAt, lastItem } from '../../sequence/sequence.ts';
 import type { GivenHole } from '../question.ts';
-import type { Spot } from './entry-places.ts';
+import type { EntryPlace } from './entry-places.ts';
 import type { Measures } from './lead-lengths.ts';
 
 /** Metal thinner than this (mm) between two cuts does not hold a slug. */
@@ -21,11 +21,11 @@ const AT_ENTRY = 0.9;
  *
  * @param own the opening's contour. @param tab mm behind the entry.
  */
-export const splitsSlug = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): boolean =>
+export const splitsSlug = (hole: GivenHole, spot: EntryPlace, own: Lookup, measures: Measures, tab: number): boolean =>
   placesCutThrough(hole, spot, own, measures, tab).length > 0;
 
 /** The same places, mm forward from the entry by the shorter way round, so that those behind it are below 0. */
-export const placesCutThrough = (hole: GivenHole, spot: Spot, own: Lookup, measures: Measures, tab: number): readonly number[] => {
+export const placesCutThrough = (hole: GivenHole, spot: EntryPlace, own: Lookup, measures: Measures, tab: number): readonly number[] => {
   const told = lengthsTo(own.segments);
   const entry = itemAt(told, spot.segment) + spot.share * lengthOf(itemAt(own.segments, spot.segment));
   const round = lastItem(told);
@@ -57,7 +57,7 @@ const rim = (hole: GivenHole, least: number): Point[] => {
 };
 
 /** Places on both sides of the lead's kerf, away from the entry. */
-const sides = (hole: GivenHole, spot: Spot, half: number): Point[] => {
+const sides = (hole: GivenHole, spot: EntryPlace, half: number): Point[] => {
   const length = distanceBetween(hole.at, spot.at);
   const [x, y] = [(hole.at.x - spot.at.x) / length, (hole.at.y - spot.at.y) / length];
   const places: Point[] = [];

@@ -13,7 +13,7 @@ import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
-import type { Shape } from '../same-shape.ts';
+import type { LikeLoops } from '../same-shape.ts';
 import { type Fit, fitOf } from './fit-of-shape.ts';
 import { type OffsetRows, withOffsets } from './offsets-override.ts';
 import { fitOfLine } from './open-fit.ts';
@@ -56,7 +56,7 @@ export type WireChoice =
 /** Where the shop states no rate: an assumption that only weighs wires against each other. */
 const ASSUMED_RATE = 6000;
 
-export const chooseWire = (question: PlanQuestion, shapes: readonly Shape[]): WireChoice => {
+export const chooseWire = (question: PlanQuestion, shapes: readonly LikeLoops[]): WireChoice => {
   const asked = candidatesOf(question);
   if (asked.wires.length === 0) return { kind: 'none', findings: asked.findings };
   const priced = asked.wires.map((wire) => pricedWire(wire, question)).sort(byCost);
@@ -115,7 +115,7 @@ const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]
 };
 
 /** One wire by itself, carried to passes and held against every shape: with a fault where it cannot do what is asked. */
-export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly Shape[]): WireTried =>
+export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried =>
   fitted(pricedWire(wire, question), question, shapes);
 
 export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
@@ -155,7 +155,7 @@ const offsetsFor = (rows: NonEmpty<LadderRow>, { offsets = [] }: PlanQuestion, w
 export const costPerMinute = (wire: Wire, { machineRate = ASSUMED_RATE }: PlanQuestion): number =>
   cuttingMinuteCost.compute({ ...wire, machine: machineRate });
 
-const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly Shape[]): WireTried => {
+const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried => {
   if (one.kind === 'no passes') return one;
   const fits = shapes.map((shape) => fitOf(shape, one.rows, one.wire, question));
   const lines = (question.open ?? []).map((line) => fitOfLine(line, one.rows, one.wire, question));
@@ -208,7 +208,7 @@ const words = phrases('wire-choice', {
 });
 
 /** When the user insisted on a wire that fails: which of the stock would do. */
-const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly Shape[]): Finding[] => {
+const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly LikeLoops[]): Finding[] => {
   if (question.wire === undefined) return [];
   const { wire: _, ...free } = question;
   const other = chooseWire(free, shapes);

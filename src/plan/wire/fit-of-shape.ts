@@ -12,7 +12,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { PlanQuestion } from '../question.ts';
 import { spot, thousandths } from '../said.ts';
-import { type Shape, shapeName } from '../same-shape.ts';
+import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from './narrow.ts';
 import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedBy } from './opened-contour.ts';
@@ -32,7 +32,7 @@ export interface Fit {
 /** Corners that leave less than this (mm) are not worth a word. */
 const WORTH_SAYING = 0.001;
 
-export const fitOf = (shape: Shape, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): Fit => {
+export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): Fit => {
   const { loop, kept } = shape.first.loop;
   const margin = marginOf(question);
   const opened: Contour[] = [];
@@ -68,7 +68,7 @@ export const fitOf = (shape: Shape, rows: NonEmpty<LadderRow>, wire: Wire, quest
 export const marginOf = ({ resolution }: PlanQuestion): number => 4 * resolution.unit * 10 ** -resolution.decimals;
 
 /** A contour that meets itself has no inside and outside to go by: no wire can help. */
-const unsound = (shape: Shape, { why, at }: { readonly why: NotFollowed; readonly at: Point }): Fit => {
+const unsound = (shape: LikeLoops, { why, at }: { readonly why: NotFollowed; readonly at: Point }): Fit => {
   const { id } = shape.first.loop.loop;
   const finding = find(
     'contour-unsound',
@@ -79,7 +79,7 @@ const unsound = (shape: Shape, { why, at }: { readonly why: NotFollowed; readonl
 };
 
 const tooNarrow = (
-  shape: Shape,
+  shape: LikeLoops,
   distance: number,
   wire: Wire,
   comesOut: readonly Contour[],
@@ -109,7 +109,7 @@ const tooNarrow = (
   };
 };
 
-const tightFindings = (shape: Shape, tight: readonly RoundedCorner[], wire: Wire, question: PlanQuestion): Finding[] => {
+const tightFindings = (shape: LikeLoops, tight: readonly RoundedCorner[], wire: Wire, question: PlanQuestion): Finding[] => {
   const worst = tight.reduce((a, b) => (b.left > a.left ? b : a));
   const drawn = worst.wanted === 0 ? words.sharp : words.round(worst.wanted);
   const allow = Math.ceil(worst.radius * 1000) / 1000;
@@ -131,7 +131,7 @@ export const cornerFault = (id: string, radius: number): Text => words.corner(id
 
 export const acceptCorners = (radius: number): Remedy => remedy(words.accept(radius), { field: 'insideCorner', value: radius });
 
-const cornerNotes = (shape: Shape, corners: readonly RoundedCorner[], wire: Wire): Finding[] => {
+const cornerNotes = (shape: LikeLoops, corners: readonly RoundedCorner[], wire: Wire): Finding[] => {
   const seen = corners.filter((c) => c.left > WORTH_SAYING);
   if (seen.length === 0) return [];
   const worst = seen.reduce((a, b) => (b.left > a.left ? b : a));

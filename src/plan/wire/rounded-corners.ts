@@ -57,13 +57,13 @@ const neighbour = (home: readonly number[], i: number, step: 1 | -1): number | u
   return undefined;
 };
 
-interface Run {
+interface CornerRun {
   readonly before: number;
   readonly after: number;
 }
 
 /** What of the wanted contour lies between two of its segments, against the fillet that stands there instead. */
-const cornerOf = (wanted: Contour, run: Run, fillet: Arc, sense: number): RoundedCorner | undefined => {
+const cornerOf = (wanted: Contour, run: CornerRun, fillet: Arc, sense: number): RoundedCorner | undefined => {
   const count = wanted.segments.length;
   const steps = (run.after - run.before + count) % count || count;
   let at: Point | undefined;

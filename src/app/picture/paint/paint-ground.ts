@@ -1,4 +1,5 @@
 /** Paints block, drawing, ways of the wire and deviation; gives way after each bundle, so that a large picture never holds up a frame. */
+import type { Point } from '../../../geometry/segment.ts';
 import { roundPairs } from '../../../sequence/sequence.ts';
 import type { DeviationView } from '../../work/views.ts';
 import { type Brush, bundlePath, inMillimetres, penOf, seen, wholePath } from '../brush.ts';
@@ -7,7 +8,7 @@ import { boxAround } from '../chain-segments.ts';
 import { mixed } from '../colours.ts';
 import { deviationScale, HIGHEST, STEPS, type Standing, stepOf, towardsCut } from '../deviation.ts';
 import type { PictureGround } from '../scene.ts';
-import { meets, type Spot, type Window } from '../view.ts';
+import { meets, type Window } from '../view.ts';
 
 /** How far the span of the scale stands off, pixels; and how far off lines of tolerance are still drawn. */
 export const SPAN_OFF = 12;
@@ -105,7 +106,7 @@ const paintDeviation = (
     for (const side of [1, -1]) around(brush, places, side * ground.tolerance * factor, { colour: 'muted', width: 0.8, dash: [2, 3] });
 };
 
-const off = ({ at, out }: Standing, by: number): Spot => ({ x: at.x + out.x * by, y: at.y + out.y * by });
+const off = ({ at, out }: Standing, by: number): Point => ({ x: at.x + out.x * by, y: at.y + out.y * by });
 
 const around = (brush: Brush, places: readonly Standing[], by: number, style: Parameters<typeof penOf>[1]): void => {
   const path = new Path2D();
@@ -128,7 +129,7 @@ const spaced = (profile: DeviationView, ground: PictureGround, apart: number): r
   standings.set(profile, all);
   const places: Standing[] = [];
   let worst = 0;
-  let last: Spot | undefined;
+  let last: Point | undefined;
   for (const { at, out, deviation } of all) {
     if (Math.abs(deviation) > Math.abs(worst)) worst = deviation;
     if (last !== undefined && Math.abs(at.x - last.x) + Math.abs(at.y - last.y) < apart) continue;

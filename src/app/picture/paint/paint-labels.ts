@@ -1,11 +1,12 @@
 /** Paints the numbers of holes, the pencil marks of findings and the numbers of the deviation, none upon another. */
+import type { Point } from '../../../geometry/segment.ts';
 import { type Brush, haloed, seen } from '../brush.ts';
 import { extremes } from '../deviation.ts';
 import { type Label, placedLabels } from '../labels.ts';
 import { numbersShown } from '../layers.ts';
 import type { PencilMark } from '../marks.ts';
 import type { PictureGround, Upon } from '../scene.ts';
-import { meets, type Spot, toPixel, type Window } from '../view.ts';
+import { meets, toPixel, type Window } from '../view.ts';
 import { isUpon, placeOf } from './paint-takings.ts';
 
 /** Where a finding stands in the canvas, pixels. */
@@ -51,7 +52,7 @@ export const paintLabels = (brush: Brush, ground: PictureGround, upon: Upon): re
   return hits;
 };
 
-const around = ({ x, y }: Spot, by: number): Window => ({ minX: x - by, minY: y - by, maxX: x + by, maxY: y + by });
+const around = ({ x, y }: Point, by: number): Window => ({ minX: x - by, minY: y - by, maxX: x + by, maxY: y + by });
 
 const datumBox = ({ view }: Brush, { picture }: PictureGround): Window => {
   const { x, y } = toPixel(view, picture.datum);
@@ -126,7 +127,7 @@ const paintTag = (brush: Brush, mark: PencilMark, { at, text }: Said, box: Windo
   context.fillText(text, middle.x, middle.y + 0.5);
 };
 
-const circle = (context: CanvasRenderingContext2D, { x, y }: Spot, radius: number): void => {
+const circle = (context: CanvasRenderingContext2D, { x, y }: Point, radius: number): void => {
   context.beginPath();
   context.arc(x, y, radius, 0, 2 * Math.PI);
   context.stroke();
@@ -153,7 +154,7 @@ const paintPlain = (brush: Brush, { text, at, led }: Said, box: Window): void =>
 const holeLabels = (brush: Brush, { picture, chapter }: PictureGround): readonly Said[] => {
   if (!numbersShown(chapter)) return [];
   const window = seen(brush);
-  const byPlace = new Map<string, { at: Spot; texts: string[] }>();
+  const byPlace = new Map<string, { at: Point; texts: string[] }>();
   for (const p of picture.places) {
     if (p.kind !== 'start hole' || p.text === '' || !meets({ minX: p.x, minY: p.y, maxX: p.x, maxY: p.y }, window)) continue;
     const key = `${p.x} ${p.y}`;
@@ -184,7 +185,7 @@ const takingLabels = (brush: Brush, { lengths }: PictureGround, { takings, point
       return [{ ...plain(brush, toPixel(brush.view, placeOf(taking)), text, 8), key: shown.key, needed: shown.key === pointed }];
     });
 
-const plain = (brush: Brush, at: Spot, text: string, away: number): Said => ({
+const plain = (brush: Brush, at: Point, text: string, away: number): Said => ({
   key: text,
   at,
   text,

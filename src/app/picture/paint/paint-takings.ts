@@ -1,8 +1,9 @@
 /** Draws how the sizes of a part by numbers are taken: over pins, over teeth, across flats; the one pointed at alone and strong. */
+import type { Point } from '../../../geometry/segment.ts';
 import type { ShapeSizeView, Taking } from '../../work/views.ts';
 import type { Brush } from '../brush.ts';
 import type { Upon } from '../scene.ts';
-import { type Spot, toPixel } from '../view.ts';
+import { toPixel } from '../view.ts';
 
 export const paintTakings = (brush: Brush, { takings, pointed }: Upon): void => {
   const alone = isUpon(takings, pointed);
@@ -14,7 +15,7 @@ export const isUpon = (takings: readonly ShapeSizeView[], pointed: string | unde
   takings.some((t) => t.shown.key === pointed);
 
 /** Where its number stands, mm. */
-export const placeOf = (taking: Taking): Spot => {
+export const placeOf = (taking: Taking): Point => {
   if (taking.kind === 'circle') {
     const by = taking.radius * Math.SQRT1_2;
     return { x: taking.centre.x + by, y: taking.centre.y + by };
@@ -39,7 +40,7 @@ const paint = (brush: Brush, taking: Taking, strong: boolean): void => {
   context.setLineDash([]);
 };
 
-const ring = ({ context, view }: Brush, centre: Spot, radius: number): void => {
+const ring = ({ context, view }: Brush, centre: Point, radius: number): void => {
   const { x, y } = toPixel(view, centre);
   context.beginPath();
   context.arc(x, y, radius * view.scale, 0, 2 * Math.PI);
@@ -49,7 +50,7 @@ const ring = ({ context, view }: Brush, centre: Spot, radius: number): void => {
 /** Half the length of the strokes across the ends, pixels. */
 const TICK = 6;
 
-const stroke = ({ context, view }: Brush, from: Spot, to: Spot, ticks: 'one tick' | 'two ticks'): void => {
+const stroke = ({ context, view }: Brush, from: Point, to: Point, ticks: 'one tick' | 'two ticks'): void => {
   const [a, b] = [toPixel(view, from), toPixel(view, to)];
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   if (length === 0) return;

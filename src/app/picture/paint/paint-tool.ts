@@ -1,13 +1,14 @@
 /** Paints what the tool in hand shows: the sign of a snap, the measured distance with its legs, the rectangle being drawn, the cross. */
+import type { Point } from '../../../geometry/segment.ts';
 import { type Brush, haloed } from '../brush.ts';
 import type { Lengths } from '../lengths.ts';
 import type { Snapped } from '../places-index.ts';
 import { measured } from '../scale-bar.ts';
 import type { Tool } from '../tool.ts';
-import { type Spot, toPixel } from '../view.ts';
+import { toPixel } from '../view.ts';
 
 /** `snap` is where the pointer would take a place now; `cross` where the keys have put the cross, pixels. */
-export const paintTool = (brush: Brush, tool: Tool, snap: Snapped | undefined, cross: Spot | undefined, lengths: Lengths): void => {
+export const paintTool = (brush: Brush, tool: Tool, snap: Snapped | undefined, cross: Point | undefined, lengths: Lengths): void => {
   if (tool.kind === 'none') return;
   const { context, colours } = brush;
   context.setLineDash([]);
@@ -24,7 +25,7 @@ export const paintTool = (brush: Brush, tool: Tool, snap: Snapped | undefined, c
   if (snap !== undefined) paintSnap(brush, snap);
 };
 
-const paintMeasure = (brush: Brush, from: Spot, to: Spot, lengths: Lengths): void => {
+const paintMeasure = (brush: Brush, from: Point, to: Point, lengths: Lengths): void => {
   const { context, colours, view, family } = brush;
   const [a, b] = [toPixel(view, from), toPixel(view, to)];
   context.strokeStyle = colours.accent;
@@ -47,7 +48,7 @@ const paintMeasure = (brush: Brush, from: Spot, to: Spot, lengths: Lengths): voi
   haloed(brush, lengths.full(measured(from, to).distance), (a.x + b.x) / 2, (a.y + b.y) / 2 - 6, 'accent');
 };
 
-const paintRectangle = ({ context, view, colours }: Brush, first: Spot, second: Spot): void => {
+const paintRectangle = ({ context, view, colours }: Brush, first: Point, second: Point): void => {
   const [a, b] = [toPixel(view, first), toPixel(view, second)];
   context.setLineDash([6, 3]);
   context.strokeStyle = colours.accent;
@@ -55,7 +56,7 @@ const paintRectangle = ({ context, view, colours }: Brush, first: Spot, second: 
   context.setLineDash([]);
 };
 
-const paintCross = ({ context, colours }: Brush, { x, y }: Spot): void => {
+const paintCross = ({ context, colours }: Brush, { x, y }: Point): void => {
   context.strokeStyle = colours.accent;
   context.lineWidth = 1.5;
   context.beginPath();

@@ -1,6 +1,7 @@
 /** Mouse, pen, fingers, wheel and keys of the canvas, each led to what the stage does. */
 
-import { pinched, type Spot } from '../view.ts';
+import type { Point } from '../../../geometry/segment.ts';
+import { pinched } from '../view.ts';
 import { down, moved, untouched, up } from './gestures.ts';
 import type { Stage } from './stage.ts';
 
@@ -23,7 +24,7 @@ export const listen = (canvas: HTMLCanvasElement, stage: Stage): (() => void) =>
   return () => stop.abort();
 };
 
-const pixelOf = (event: MouseEvent, canvas: HTMLCanvasElement): Spot => {
+const pixelOf = (event: MouseEvent, canvas: HTMLCanvasElement): Point => {
   const box = canvas.getBoundingClientRect();
   return { x: event.clientX - box.left - canvas.clientLeft, y: event.clientY - box.top - canvas.clientTop };
 };

@@ -1,5 +1,7 @@
 /** The picture's canvas, outside React: keeps view, tool and pointer, and paints once a frame when any of them changed. */
+
 import type { BoxIndex } from '../../../geometry/near/box-index.ts';
+import type { Point } from '../../../geometry/segment.ts';
 import type { LayerView } from '../../work/views.ts';
 import { type Brush, inPixels } from '../brush.ts';
 import { type Colours, LIGHT } from '../colours.ts';
@@ -9,20 +11,7 @@ import { type Snapped, snapped } from '../places-index.ts';
 import { blockNear, indexOfMoves, type Moves } from '../replayed.ts';
 import { finderOf, type PictureGround, type Upon } from '../scene.ts';
 import { type Picked, type Tool, taken } from '../tool.ts';
-import {
-  centredOn,
-  fitted,
-  keptInSight,
-  limitsFor,
-  panned,
-  type Size,
-  type Spot,
-  sameView,
-  toPixel,
-  toPlace,
-  type View,
-  zoomedAt,
-} from '../view.ts';
+import { centredOn, fitted, keptInSight, limitsFor, panned, type Size, sameView, toPixel, toPlace, type View, zoomedAt } from '../view.ts';
 import { type Here, hereAt } from '../what-is-here.ts';
 import { GroundBitmap } from './ground-bitmap.ts';
 import type { HitBox } from './paint-labels.ts';
@@ -32,7 +21,7 @@ import { paintUpon } from './paint-upon.ts';
 export interface Hovered {
   readonly here: Here;
   readonly mark?: PencilMark;
-  readonly pixel: Spot;
+  readonly pixel: Point;
 }
 
 export interface StageEvents {
@@ -68,11 +57,11 @@ export class Stage {
   private told = 0;
   /** Follows the size of the canvas until somebody moves or zooms. */
   private fits = true;
-  private pointer: Spot | undefined;
+  private pointer: Point | undefined;
   private reach = REACH.mouse;
   private pointerMoved = false;
   private hover: Hovered | undefined;
-  private cross: Spot | undefined;
+  private cross: Point | undefined;
   private moves: { readonly of: Moves; readonly index: BoxIndex<number> } | undefined;
 
   private readonly canvas: HTMLCanvasElement;
@@ -133,7 +122,7 @@ export class Stage {
   }
 
   /** At a pixel of the canvas; in its middle when left out. */
-  zoom(factor: number, at: Spot = { x: this.size.width / 2, y: this.size.height / 2 }): void {
+  zoom(factor: number, at: Point = { x: this.size.width / 2, y: this.size.height / 2 }): void {
     this.move(zoomedAt(this.view, at, factor, this.limits()));
   }
 
@@ -151,7 +140,7 @@ export class Stage {
   }
 
   /** Brings a place into sight without changing the scale, if it is not there already. */
-  reveal(place: Spot): void {
+  reveal(place: Point): void {
     const { x, y } = toPixel(this.view, place);
     const inside = x > 24 && y > 24 && x < this.size.width - 24 && y < this.size.height - 24;
     if (!inside && this.size.width > 0) this.move(centredOn(this.view, place, this.size));
@@ -171,7 +160,7 @@ export class Stage {
     this.canvas.closest('figure')?.firstElementChild?.scrollIntoView({ block: 'nearest' });
   }
 
-  point(pixel: Spot | undefined, kind: 'mouse' | 'touch' = 'mouse'): void {
+  point(pixel: Point | undefined, kind: 'mouse' | 'touch' = 'mouse'): void {
     this.pointer = pixel;
     this.reach = REACH[kind];
     if (pixel !== undefined) this.cross = undefined;
@@ -195,7 +184,7 @@ export class Stage {
     this.click(this.cross ?? { x: this.size.width / 2, y: this.size.height / 2 });
   }
 
-  click(pixel: Spot): void {
+  click(pixel: Point): void {
     if (this.ground === undefined) return;
     if (this.tool.kind !== 'none') {
       const { tool, picked } = taken(this.tool, this.snapAt(pixel));
@@ -256,25 +245,25 @@ export class Stage {
     this.events.hovered(next);
   }
 
-  private hoverAt(pixel: Spot): Hovered | undefined {
+  private hoverAt(pixel: Point): Hovered | undefined {
     const mark = this.markAt(pixel);
     if (mark !== undefined) return { here: { kind: 'nothing' }, mark, pixel };
     const here = this.hereAt(pixel);
     return here.kind === 'nothing' ? undefined : { here, pixel };
   }
 
-  private markAt({ x, y }: Spot): PencilMark | undefined {
+  private markAt({ x, y }: Point): PencilMark | undefined {
     const more = this.reach === REACH.touch ? 8 : 2;
     return this.hits.find(({ box }) => x >= box.minX - more && x <= box.maxX + more && y >= box.minY - more && y <= box.maxY + more)?.mark;
   }
 
-  private hereAt(pixel: Spot): Here {
+  private hereAt(pixel: Point): Here {
     if (this.ground === undefined) return { kind: 'nothing' };
     const { index, insides } = finderOf(this.ground.picture);
     return hereAt(index, insides, toPlace(this.view, pixel), this.reach / this.view.scale, this.shown());
   }
 
-  private snapAt(pixel: Spot): Snapped {
+  private snapAt(pixel: Point): Snapped {
     const at = toPlace(this.view, pixel);
     if (this.ground === undefined || this.tool.kind === 'none') return { kind: 'free', at };
     return snapped(finderOf(this.ground.picture).index, at, (this.reach + 2) / this.view.scale, this.shown());
@@ -285,7 +274,7 @@ export class Stage {
     return (layer) => shown.has(layer);
   }
 
-  private blockAt(pixel: Spot): number | undefined {
+  private blockAt(pixel: Point): number | undefined {
     const moves = this.upon?.moves;
     if (moves === undefined) return undefined;
     if (this.moves?.of !== moves) this.moves = { of: moves, index: indexOfMoves(moves) };

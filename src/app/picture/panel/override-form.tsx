@@ -1,11 +1,13 @@
 /** The chosen contour set by hand: kept side, beginning, slug, tab, entry, hole and turn; each can be given back to the planner. */
+
 import type { ReactNode } from 'react';
+import type { Point } from '../../../geometry/segment.ts';
 import { valueAt } from '../../state/input.ts';
 import { useWords } from '../../words/use-words.ts';
 import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
-import type { Spot } from '../view.ts';
+
 import {
   coreKey,
   entryKey,
@@ -33,7 +35,7 @@ export interface HandProps {
   /** `name` is the step that undo shows. */
   readonly onHand: (name: string, change: HandChange) => void;
   /** Asks for a place in the picture. */
-  readonly onPick: (what: string, then: (at: Spot) => void) => void;
+  readonly onPick: (what: string, then: (at: Point) => void) => void;
 }
 
 export interface ByHandProps extends HandProps {
@@ -187,15 +189,15 @@ const typedTab = ({ input, contour }: ByHandProps): number | undefined => {
   return typeof value === 'number' ? value : undefined;
 };
 
-const typedPlace = ({ input, millimetres }: HandProps, key: string): (Spot & { readonly diameter?: number }) | undefined => {
-  const value = valueAt(input, key) as (Spot & { readonly diameter?: number }) | undefined;
+const typedPlace = ({ input, millimetres }: HandProps, key: string): (Point & { readonly diameter?: number }) | undefined => {
+  const value = valueAt(input, key) as (Point & { readonly diameter?: number }) | undefined;
   return value === undefined ? undefined : { ...value, ...inMm(value, millimetres) };
 };
 
 const EntryRow = (props: ByHandProps): ReactNode => {
   const words = useWords().picture;
   const { contour, lengths, millimetres, onHand, onPick } = props;
-  const set = (at: Spot): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
+  const set = (at: Point): void => onHand(words.step.entry(contour.id), { [entryKey(contour.id)]: inDrawing(at, millimetres) });
   return (
     <Row title={words.entry} {...stateOf(props, entryKey(contour.id), words.entry, words)}>
       <TypedFields
@@ -216,7 +218,7 @@ const HoleRow = (props: ByHandProps): ReactNode => {
   const words = useWords().picture;
   const { contour, lengths, millimetres, onHand, onPick } = props;
   const hole = typedPlace(props, holeKey(contour.id)) ?? contour.hole;
-  const set = (at: Spot, diameter?: number): void => {
+  const set = (at: Point, diameter?: number): void => {
     const place = inDrawing(at, millimetres);
     onHand(words.step.hole(contour.id), {
       [holeKey(contour.id)]: diameter === undefined ? place : { ...place, diameter: tidy(diameter) },
@@ -243,7 +245,7 @@ const HoleRow = (props: ByHandProps): ReactNode => {
   );
 };
 
-export const xy = (at: Spot | undefined) =>
+export const xy = (at: Point | undefined) =>
   [
     { label: 'X', mm: at?.x },
     { label: 'Y', mm: at?.y },

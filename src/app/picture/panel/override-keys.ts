@@ -1,21 +1,21 @@
 /** What is set by hand as keys of the job file: the same words the command line reads, so that either can do what the other did. */
+import type { Point } from '../../../geometry/segment.ts';
 import { parseLength } from '../../../quantity/typed-length.ts';
 import type { Words } from '../../words/words-for.ts';
 import type { ContourView } from '../../work/views.ts';
 import type { Lengths } from '../lengths.ts';
-import type { Spot } from '../view.ts';
 
 /** Dotted paths into the job file with their new values; undefined gives a choice back to the planner. */
 export type HandChange = Readonly<Record<string, unknown>>;
 
 export interface Hole {
-  readonly at: Spot;
+  readonly at: Point;
   readonly diameter: number;
 }
 
 export interface Clamp {
-  readonly low: Spot;
-  readonly high: Spot;
+  readonly low: Point;
+  readonly high: Point;
 }
 
 /** An open line has no inside. */
@@ -32,9 +32,9 @@ export const DATUM_KEY = 'datum';
 export const CORNER_KEY = 'stock.corner';
 
 /** A place of the picture, mm, as the job file gives it: in units of the drawing of so many mm, to a tenth of a nanometre. */
-export const inDrawing = ({ x, y }: Spot, millimetres: number): Spot => ({ x: tidy(x / millimetres), y: tidy(y / millimetres) });
+export const inDrawing = ({ x, y }: Point, millimetres: number): Point => ({ x: tidy(x / millimetres), y: tidy(y / millimetres) });
 
-export const inMm = ({ x, y }: Spot, millimetres: number): Spot => ({ x: x * millimetres, y: y * millimetres });
+export const inMm = ({ x, y }: Point, millimetres: number): Point => ({ x: x * millimetres, y: y * millimetres });
 
 /** Digits beyond these come of arithmetic, not of anybody's wish. */
 export const tidy = (n: number): number => Math.round(n * 1e7) / 1e7 || 0;

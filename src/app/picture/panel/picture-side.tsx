@@ -1,9 +1,11 @@
 /** The picture with what belongs to it: the list of contours, the chosen one set by hand, holes and clamps; and the picking between them. */
+
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import type { Point } from '../../../geometry/segment.ts';
 import { useWords } from '../../words/use-words.ts';
 import { lengthsIn } from '../lengths.ts';
 import type { Picked } from '../tool.ts';
-import type { Spot } from '../view.ts';
+
 import { ContourList } from './contour-list.tsx';
 import { ByHand } from './override-form.tsx';
 import type { HandChange } from './override-keys.ts';
@@ -26,10 +28,10 @@ export const PictureSide = ({ input, onHand, ...props }: PictureSideProps): Reac
   const { picture, chosen } = props;
   const contours = picture?.contours ?? [];
   const contour = contours.find((c) => c.id === chosen);
-  const onPick = useCallback((prompt: string, then: (at: Spot) => void): void => {
+  const onPick = useCallback((prompt: string, then: (at: Point) => void): void => {
     setWaiting({ wanted: 'place', prompt, use: (what) => what.kind === 'place' && then(what.at) });
   }, []);
-  const onPickRectangle = useCallback((then: (low: Spot, high: Spot) => void): void => {
+  const onPickRectangle = useCallback((then: (low: Point, high: Point) => void): void => {
     setWaiting({ wanted: 'rectangle', prompt: '', use: (what) => what.kind === 'rectangle' && then(what.low, what.high) });
   }, []);
   const hand = { input, millimetres: picture?.millimetres ?? 1, lengths, onHand, onPick };

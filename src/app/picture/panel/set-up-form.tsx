@@ -1,16 +1,18 @@
 /** Holes that are there already, clamps, and where the block lies: typed, or taken from the picture. */
+
 import type { ReactNode } from 'react';
+import type { Point } from '../../../geometry/segment.ts';
 import { valueAt } from '../../state/input.ts';
 import { useWords } from '../../words/use-words.ts';
 import type { Words } from '../../words/words-for.ts';
-import type { Spot } from '../view.ts';
+
 import { type HandProps, xy } from './override-form.tsx';
 import { type Clamp, CORNER_KEY, DATUM_KEY, type Hole, inDrawing, inMm, tidy } from './override-keys.ts';
 import { TypedFields } from './typed-fields.tsx';
 
 export interface SetUpProps extends HandProps {
   /** Asks for two corners in the picture. */
-  readonly onPickRectangle: (then: (low: Spot, high: Spot) => void) => void;
+  readonly onPickRectangle: (then: (low: Point, high: Point) => void) => void;
 }
 
 export const SetUpByHand = (props: SetUpProps): ReactNode => {
@@ -38,7 +40,7 @@ const Clamps = (props: SetUpProps): ReactNode => {
   const words = useWords().picture;
   const { millimetres, lengths, onHand, onPickRectangle } = props;
   const clamps = listAt<Clamp>(props, 'clamps');
-  const asTyped = (low: Spot, high: Spot): Clamp => ({ low: inDrawing(low, millimetres), high: inDrawing(high, millimetres) });
+  const asTyped = (low: Point, high: Point): Clamp => ({ low: inDrawing(low, millimetres), high: inDrawing(high, millimetres) });
   const put = (name: string, next: readonly Clamp[]): void => onHand(name, { clamps: listed(next) });
   const set = (at: number, [lowX, lowY, highX, highY]: Corners): void =>
     put(words.step.addClamp, clamps.toSpliced(at, 1, asTyped({ x: lowX, y: lowY }, { x: highX, y: highY })));
@@ -87,7 +89,7 @@ type Corners = readonly [number, number, number, number];
 const corners = (clamp: Clamp | undefined, millimetres: number, words: Words['picture']) => {
   const low = clamp === undefined ? undefined : inMm(clamp.low, millimetres);
   const high = clamp === undefined ? undefined : inMm(clamp.high, millimetres);
-  const named = (corner: string, at: Spot | undefined) => {
+  const named = (corner: string, at: Point | undefined) => {
     const [x, y] = xy(at);
     return [
       { ...x, label: `${corner} ${x.label}` },
@@ -102,7 +104,7 @@ const Holes = (props: SetUpProps): ReactNode => {
   const { millimetres, lengths, onHand, onPick } = props;
   const holes = listAt<Hole>(props, 'holes');
   const put = (name: string, next: readonly Hole[]): void => onHand(name, { holes: listed(next) });
-  const asTyped = (at: Spot, diameter: number): Hole => ({ at: inDrawing(at, millimetres), diameter: tidy(diameter / millimetres) });
+  const asTyped = (at: Point, diameter: number): Hole => ({ at: inDrawing(at, millimetres), diameter: tidy(diameter / millimetres) });
   const set = (at: number, [x, y, diameter]: readonly [number, number, number]): void =>
     put(words.step.addHole, holes.toSpliced(at, 1, asTyped({ x, y }, diameter)));
   const fields = (hole: Hole | undefined) =>
@@ -183,8 +185,8 @@ interface OnePlaceProps extends SetUpProps {
 /** A single place that is a key of its own. */
 const OnePlace = ({ title, path, step, input, millimetres, lengths, onHand, onPick }: OnePlaceProps): ReactNode => {
   const words = useWords().picture;
-  const at = valueAt(input, path) as Spot | undefined;
-  const set = (place: Spot): void => onHand(step, { [path]: inDrawing(place, millimetres) });
+  const at = valueAt(input, path) as Point | undefined;
+  const set = (place: Point): void => onHand(step, { [path]: inDrawing(place, millimetres) });
   const fields = xy(at === undefined ? undefined : inMm(at, millimetres));
   return (
     <div className="hand-list">
