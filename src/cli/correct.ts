@@ -2,6 +2,7 @@
 
 import { correctJson, correctText } from '../job/handout/correct-report.ts';
 import { correctJob } from '../job/pipeline/correct-job.ts';
+import { printPlain } from '../text/print/print.ts';
 import { say } from '../text/say.ts';
 import { BadInput, badInput } from './files.ts';
 import { type AnswerOptions, jobRun, millimetres } from './inputs.ts';
@@ -26,7 +27,8 @@ export const correct = (file: string, options: CorrectCommand, out: Out): number
   const answer = correctJob(run, { measured, ...change });
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
   if (answer.kind === 'cannot') {
-    out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence: answer.sentence }, null, 2) : answer.sentence);
+    const sentence = printPlain(answer.sentence);
+    out.print(options.json === true ? JSON.stringify({ answer: 'no', sentence }, null, 2) : sentence);
     return 1;
   }
   out.print(options.json === true ? JSON.stringify(correctJson(answer), null, 2) : correctText(answer));

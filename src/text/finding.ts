@@ -1,6 +1,5 @@
 /** A finding: something a user must know, with a code, a sentence as data and the place it concerns. */
 import { keyed } from './body.ts';
-import { asText } from './legacy.ts';
 import type { Text } from './text.ts';
 
 /**
@@ -63,8 +62,8 @@ export type Catalogue = Readonly<Record<string, FindingKind>>;
 /** What a finding may carry beside its sentence. */
 interface More {
   readonly place?: Place | undefined;
-  readonly done?: string | Text | undefined;
-  readonly remedy?: string | Text | Remedy | undefined;
+  readonly done?: Text | undefined;
+  readonly remedy?: Text | Remedy | undefined;
   readonly severity?: Severity | undefined;
 }
 
@@ -74,15 +73,15 @@ interface More {
  */
 export const finder =
   <C extends Catalogue>(catalogue: C) =>
-  (named: (keyof C & string) | `${keyof C & string}/${string}`, sentence: string | Text, more: More = {}): Finding => {
+  (named: (keyof C & string) | `${keyof C & string}/${string}`, sentence: Text, more: More = {}): Finding => {
     const code = codeOf(named);
     const { severity = (catalogue[code] as FindingKind).severity, place, done, remedy: help } = more;
     return {
       code,
       severity,
-      text: keyed(asText(sentence), named),
+      text: keyed(sentence, named),
       place,
-      done: done === undefined ? undefined : keyed(asText(done), `${named}.done`),
+      done: done === undefined ? undefined : keyed(done, `${named}.done`),
       remedy: help === undefined ? undefined : remedyOf(help, named),
     };
   };
@@ -90,7 +89,7 @@ export const finder =
 /** The code of a finding or sentence key: what stands before the slash. */
 export const codeOf = (key: string): string => key.split('/', 1)[0] as string;
 
-const remedyOf = (given: string | Text | Remedy, key: string): Remedy => {
-  const help = typeof given === 'object' && 'text' in given ? given : remedy(asText(given));
+const remedyOf = (given: Text | Remedy, key: string): Remedy => {
+  const help = typeof given === 'object' && 'text' in given ? given : remedy(given);
   return { ...help, text: keyed(help.text, `${key}.remedy`) };
 };

@@ -162,7 +162,7 @@ const compared = (run: JobRun, stem: string): string => {
 const corrected = (run: JobRun, measured: readonly string[]): string => {
   const answer = correctJob(run, { measured, change: -0.003 });
   if (answer.kind === 'bad input') throw new Error(answer.findings.map((f) => printPlain(f.text)).join(' '));
-  return answer.kind === 'cannot' ? answer.sentence : correctText(answer);
+  return answer.kind === 'cannot' ? printPlain(answer.sentence) : correctText(answer);
 };
 
 const shapeFile = ({ shape }: JobRun, stem: string): Files =>

@@ -7,7 +7,9 @@ import type { CutPlan, Kept } from '../../plan/plan.ts';
 import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
 import type { Finding } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { contour, count, list, name, type Part } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { JobRun } from '../job-run.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
@@ -40,7 +42,7 @@ export type CorrectAnswer =
       /** The corrected passes as the shop file takes them, for a program written anew; none when nothing was measured or no gap is left. */
       readonly passTable?: PassTable | undefined;
     }
-  | { readonly kind: 'cannot'; readonly sentence: string }
+  | { readonly kind: 'cannot'; readonly sentence: Text }
   | { readonly kind: 'bad input'; readonly findings: readonly Finding[] };
 
 /** The proof is not asked: the program it is about has been cut already. */
@@ -119,24 +121,25 @@ const keptOf = (plan: CutPlan, loop: string): Kept | undefined => plan.contours.
 
 const cannot = (stopped: Stopped): CorrectAnswer => ({
   kind: 'cannot',
-  sentence: `There is no program to correct. ${reasonIn(againstOf(stopped))}`,
+  sentence: sentences([words.noProgram, reasonIn(againstOf(stopped))]),
 });
 
 const NAMED = 12;
 
 const unknownLoop = ({ loop }: MeasuredText, plan: CutPlan): Finding => {
-  const names = plan.contours.slice(0, NAMED).map((c) => c.loop);
-  const more = plan.contours.length - names.length;
+  const named = list(plan.contours.slice(0, NAMED).map((c) => contour(c.loop)));
+  const more = plan.contours.length - NAMED;
   return find(
     'measured-loop-unknown',
-    `No contour ${loop} is cut in this job; there are ${names.join(', ')}${more > 0 ? ` and ${more} more` : ''}.`,
-    {
-      place: { kind: 'field', path: 'measured' },
-    },
+    say`No contour ${{ loop: name(loop) }} is cut in this job; there are ${{ loops: more > 0 ? words.more(named, more) : named }}.`,
+    { place: { kind: 'field', path: 'measured' } },
   );
 };
 
-const reasonIn = (findings: readonly Finding[]): string => {
-  const refused = findings.find((f) => f.severity === 'refusal');
-  return refused === undefined ? 'The job cannot be cut as asked.' : printPlain(refused.text);
-};
+const reasonIn = (findings: readonly Finding[]): Text => findings.find((f) => f.severity === 'refusal')?.text ?? words.cannot;
+
+const words = phrases('correct-job', {
+  noProgram: say`There is no program to correct.`,
+  cannot: say`The job cannot be cut as asked.`,
+  more: (named: Part, more: number) => say`${{ named }} and ${{ more: count(more) }} more`,
+});

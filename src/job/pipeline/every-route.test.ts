@@ -3,6 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
 import { programOf } from '../../result/facts.ts';
+import { sentenceOf } from '../../text/finding.fixture.ts';
 import type { Finding } from '../../text/finding.ts';
 import { printPlain } from '../../text/print/print.ts';
 import type { Text } from '../../text/text.ts';
@@ -48,17 +49,12 @@ const stoppedAt = (run: JobRun, stage: (typeof ORDER)[number]): Stopped | undefi
   return done ? undefined : outcome;
 };
 
-type Told = { readonly findings: readonly Finding[] } | { readonly reason: string | Text } | { readonly sentence: string | Text };
+type Told = { readonly findings: readonly Finding[] } | { readonly reason: Text } | { readonly sentence: Text };
 
 const said = (told: Told): string => {
-  if ('findings' in told) return printed(gravest(told.findings));
-  return printed('reason' in told ? told.reason : told.sentence);
+  if ('findings' in told) return sentenceOf(told.findings.find((f) => f.severity === 'refusal') ?? told.findings[0]);
+  return printPlain('reason' in told ? told.reason : told.sentence);
 };
-
-const gravest = (findings: readonly Finding[]): Text | string =>
-  (findings.find((f) => f.severity === 'refusal') ?? findings[0])?.text ?? '';
-
-const printed = (words: string | Text): string => (typeof words === 'string' ? words : printPlain(words));
 
 /** A job that cannot be, the stage at which every route has to stop, and what it says there. */
 const CANNOT: readonly (readonly [what: string, run: JobRun, stage: (typeof ORDER)[number], reason: RegExp])[] = [

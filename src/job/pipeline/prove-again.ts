@@ -6,6 +6,8 @@ import type { WantedLine } from '../../plan/open-line.ts';
 import type { Proof, ProofQuestion } from '../../proof/proof.ts';
 import { proveProgram } from '../../proof/prove/prove.ts';
 import type { Finding } from '../../text/finding.ts';
+import { name } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
 import { proofQuestion, rectangleOf, type SetupFile } from '../files/setup-file.ts';
 import { find } from '../findings.ts';
 import { toldOnce } from '../listed-once.ts';
@@ -52,7 +54,7 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
     return {
       kind: 'bad input',
       findings: [
-        find('file-not-valid', 'The set-up file names neither a block nor the loop that is its edge.', {
+        find('file-not-valid/no-block', say`The set-up file names neither a block nor the loop that is its edge.`, {
           place: { kind: 'field', path: 'block' },
         }),
       ],
@@ -80,7 +82,7 @@ const linesOf = (
 };
 
 const noSuchLoop = (id: string): Finding =>
-  find('file-not-valid', `The set-up file speaks of ${id}, which the drawing does not have.`, {
+  find('file-not-valid/loop-missing', say`The set-up file speaks of ${{ loop: name(id) }}, which the drawing does not have.`, {
     place: { kind: 'field', path: `kept.${id}` },
-    remedy: 'Prove the program against the drawing it was made for.',
+    remedy: say`Prove the program against the drawing it was made for.`,
   });

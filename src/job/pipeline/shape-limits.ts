@@ -2,8 +2,9 @@
 
 import type { Shape, ShapeSize } from '../../shapes/shape.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
-import { fixed, mm, type Part, um } from '../../text/part.ts';
+import { fixed, limit, mm, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 
 /** What may be off, each wall to either side of where it is drawn, mm. */
@@ -32,33 +33,32 @@ export const shapeLimitsFindings = (
   const narrowest = shape === undefined ? undefined : narrowestOf(shape);
   if (narrowest === undefined || Math.max(within, tolerance) <= narrowest.wall) return [];
   const { size, wall } = narrowest;
-  const narrow = words.narrow(size, wall);
+  const limits = words.apart(size.figure.name, (size.limits?.high ?? 0) - (size.limits?.low ?? 0), wall);
   const place = { kind: 'field', path: 'tolerance' } as const;
-  const asked = suggested(wall);
-  const [held, allowed] = [within, tolerance].map(micrometres) as [Part, Part];
+  // Rounded down to a tenth of a micrometre, so that it is no wider than the limits.
+  const value = Math.floor(wall * 10000) / 10000;
+  const change = { field: 'tolerance', value };
   return [
     within > wall
-      ? find('shape-limits-narrow', say`${{ limits: narrow }} this cut is expected within ±${{ within: held }}.`, {
+      ? find('shape-limits-narrow', say`${{ limits }}; this cut is expected within ${{ within: eitherSide(within) }}.`, {
           place,
-          remedy: remedy(say`A tolerance of ${{ tolerance: mm(asked, fixed(4)) }}, so that passes are chosen for it, or wider limits.`, {
-            field: 'tolerance',
-            value: asked,
-          }),
+          remedy: remedy(
+            say`A tolerance of ${{ tolerance: mm(value, fixed(4)) }}, so that passes are chosen for it, or wider limits.`,
+            change,
+          ),
         })
       : find(
           'shape-limits-unasked',
-          say`${{ limits: narrow }} the job allows ±${{ tolerance: allowed }}. This cut is expected within ±${{ within: held }}, but it was not chosen for the limits.`,
-          { place, remedy: remedy(say`A tolerance of ${{ tolerance: mm(asked, fixed(4)) }}.`, { field: 'tolerance', value: asked }) },
+          say`${{ limits }}; the job allows ${{ allowed: eitherSide(tolerance) }}. This cut is expected within ${{ within: eitherSide(within) }}, but it was not chosen for the limits.`,
+          { place, remedy: remedy(say`A tolerance of ${{ tolerance: mm(value, fixed(4)) }}.`, change) },
         ),
   ];
 };
 
+/** '±3.2 µm' of millimetres. */
+const eitherSide = (millimetres: number): Part => limit(1000 * millimetres, 'µm', fixed(1));
+
 const words = phrases('shape-limits', {
-  narrow: ({ figure, limits }: ShapeSize, wall: number) =>
-    say`The limits of the ${{ size: figure.name }} are ${{ apart: mm((limits?.high ?? 0) - (limits?.low ?? 0), fixed(4)) }} apart, which leaves each wall ±${{ room: micrometres(wall) }};`,
+  apart: (size: Text, apart: number, wall: number) =>
+    say`The limits of the ${{ size }} are ${{ apart: mm(apart, fixed(4)) }} apart, which leaves each wall ${{ wall: eitherSide(wall) }}`,
 });
-
-const micrometres = (millimetres: number): Part => um(1000 * millimetres, fixed(1));
-
-/** Rounded down to a tenth of a micrometre, so that it is no wider than the limits. */
-const suggested = (wall: number): number => Math.floor(wall * 10000) / 10000;
