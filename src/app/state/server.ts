@@ -1,6 +1,10 @@
 /** What the page asks of the server; every answer is a named case, a server that is gone included. */
 import { type Bin, type BinnedJob, paths, type Saving, type ServerError, type ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord, JobSummary, LogEntry } from '../../server/message/job-record.ts';
+import { count } from '../../text/part.ts';
+import { print } from '../../text/print/print.ts';
+import { phrases, say } from '../../text/say.ts';
+import { preferences, readerOf } from './preferences.ts';
 
 export type Answered<T> =
   | { readonly kind: 'ok'; readonly value: T }
@@ -48,6 +52,8 @@ const answered = async <T>(asking: Promise<Response>, read: (response: Response)
   }
 };
 
+const words = phrases('page.server', { status: (status: number) => say`The server answered with ${{ status: count(status) }}.` });
+
 const errorOf = async (response: Response): Promise<ServerError> => {
   try {
     const body = (await response.json()) as Partial<ServerError>;
@@ -55,5 +61,5 @@ const errorOf = async (response: Response): Promise<ServerError> => {
   } catch {
     // A proxy or a server that is shutting down answers with a page instead of data.
   }
-  return { error: 'not-said', sentence: `The server answered with ${response.status}.` };
+  return { error: 'not-said', sentence: print(words.status(response.status), readerOf(preferences())) };
 };
