@@ -79,8 +79,26 @@ const TOO_NARROW = `[...document.querySelectorAll('select, input[placeholder]')]
   return e.getClientRects().length > 0 && e.closest('.shop td') === null && pen.measureText(words).width > room + 1;
 }).map((e) => e.tagName + ' ' + (e.closest('[data-path]')?.dataset.path ?? e.className))`;
 
+/** What speaks a language of its own: programs, keys of files, days as the browser writes them, the line that is kept with a job as the house writes it. */
+const OWN_WORDS = [
+  '.program-lines',
+  '.job-line',
+  '.strip-quiet',
+  '.stop-scroll small',
+  '.shop table',
+  '.shop textarea',
+  '.basis legend',
+  '.bin-place code',
+];
+
+/** What layers say that do not say texts yet, and choices that are keys of a file: none is added here. */
+const NOT_MOVED = ['.sentence', '.assumed li', '.table-scroll', '.table-note', '.stops', '.run .what', '.run .big', '.editor option'];
+
+/** What people named, and days of the browser in a sentence of the page. */
+const NAMES = ['Blanking die plate', 'die-plate', 'gear', 'toolroom', 'came in', ...'Mon Tue Wed Thu Fri Sat Sun Nov Dec'.split(' ')];
+
 /** Every stretch of words on the page with where it stands, those that only a screen reader hears too. */
-const SAID = `[...document.querySelectorAll('body *')].filter((e) => !['SCRIPT', 'STYLE'].includes(e.tagName)).flatMap((e) => {
+const SAID = `[...document.querySelectorAll('body *')].filter((e) => !['SCRIPT', 'STYLE'].includes(e.tagName) && e.closest('${[...OWN_WORDS, ...NOT_MOVED].join()}') === null).flatMap((e) => {
   const where = (e.closest('[class]')?.className.baseVal ?? e.closest('[class]')?.className ?? '') + ' ' + e.tagName.toLowerCase();
   const own = [...e.childNodes].filter((n) => n.nodeType === 3).map((n) => n.data);
   return [...own, ...['aria-label', 'title', 'placeholder'].map((a) => e.getAttribute(a) ?? '')].filter((t) => t.trim() !== '').map((t) => [where, t]);
@@ -95,7 +113,7 @@ describe('the page in a longer language', () => {
   afterAll(() => server.close());
 
   for (const [name, show] of Object.entries(PAGES))
-    it(`${name}: nothing is cut off at 1280 and 820 pixels, nor wider than the window`, async () => {
+    it(`${name}: nothing is cut off at 1280 and 820 pixels, nor wider than the window, and no English is left`, async () => {
       const { page } = await server.open('/nowhere', { colorScheme: 'light', reducedMotion: 'reduce' });
       await speak(page);
       await show(server, async (path) => {
@@ -114,8 +132,8 @@ describe('the page in a longer language', () => {
         };
       }
       const said = (await page.evaluate(SAID)) as readonly (readonly [string, string])[];
-      const english = said.filter(([, text]) => englishIn(text).length > 0).map(([where, text]) => `${where}: ${text.slice(0, 100)}`);
-      if (process.env['SHOW'] !== undefined) console.log(name, [...new Set(english)].join('\n'));
+      expect(said.length).toBeGreaterThan(20);
+      expect(said.filter(([, text]) => englishIn(text, NAMES).length > 0)).toEqual([]);
       const whole = { cut: [], narrow: [], wider: 0 };
       expect(found).toEqual({ 1280: whole, 820: whole });
       await page.context().close();
