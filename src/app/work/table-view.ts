@@ -6,7 +6,22 @@ import type { Figure } from '../../quantity/figure.ts';
 import type { resultOf } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
 import type { WireTable } from '../../result/wires.ts';
-import { count, duration, fixed, limit, mm, money, name, type Part, quantities, quantity, term, um, upTo } from '../../text/part.ts';
+import {
+  count,
+  duration,
+  fixed,
+  limit,
+  mm,
+  money,
+  name,
+  number,
+  type Part,
+  quantities,
+  quantity,
+  term,
+  um,
+  upTo,
+} from '../../text/part.ts';
 import { accuracy } from '../../text/print/phrases.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import { shown } from './figure-view.ts';
@@ -56,6 +71,7 @@ const cells = phrases('page.cell', {
   rough: (pass: number) => say`${{ pass: count(pass) }} rough`,
   skim: (pass: number) => say`${{ pass: count(pass) }} skim`,
   all: say`In all`,
+  degrees: (slope: number) => say`${{ slope: number(slope, fixed(2)) }}°`,
   yes: (within: Part) => say`yes, ${{ within }}`,
   from: (least: Part) => say`from ${{ least }}`,
   offsets: say`Offset: from the wire’s centre to the finished surface, with the stock that later passes take off.`,
@@ -151,7 +167,7 @@ export const othersView = (otherWays: OtherWays): Table => ({
             processes.wire,
             cells.yes(limit(Number(accuracy(otherWays.wire.deviation)))),
             only(quantity(otherWays.wire.minutes, 'min', fixed(0))),
-            only(quantity(otherWays.wire.slope, '°', fixed(2))),
+            cells.degrees(otherWays.wire.slope),
             only(um(otherWays.wire.ra, fixed(1))),
           ],
         ]),
@@ -159,7 +175,7 @@ export const othersView = (otherWays: OtherWays): Table => ({
       processes[w.process],
       w.sentence,
       w.edge === undefined ? '' : shown(w.edge.minutes),
-      w.edge === undefined ? '' : only(quantity(w.edge.slope.value, '°', fixed(2))),
+      w.edge === undefined ? '' : cells.degrees(w.edge.slope.value),
       w.edge === undefined ? '' : only(quantities([w.edge.ra.low, w.edge.ra.high], 'to', 'µm', fixed(0))),
     ]),
   ],
