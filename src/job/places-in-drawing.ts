@@ -13,11 +13,7 @@ export const inDrawingUnits = (findings: readonly Finding[], { name, millimetres
     ? findings
     : findings.map((f) => ({
         ...f,
-        text: placesMapped(
-          f.text,
-          (p) => placeIn(p, name, millimetres),
-          (s) => spotsIn(s, name, millimetres),
-        ),
+        text: placesMapped(f.text, (p) => placeIn(p, name, millimetres)),
         place: f.place?.kind === 'spot' ? spotIn(f.place, millimetres) : f.place,
       }));
 
@@ -39,14 +35,3 @@ const spotIn = (spot: Spot, millimetres: number): Spot => ({
   y: spot.y / millimetres,
   reach: spot.reach === undefined ? undefined : spot.reach / millimetres,
 });
-
-/** Plan and proof write a spot as '(12.500, 3.000)' or 'x 12.5 mm, y 3 mm': what else a sentence measures stays in mm. */
-const spotsIn = (sentence: string, name: string, millimetres: number): string => {
-  const one = (text: string): string => String(Number((Number(text) / millimetres).toFixed(4)));
-  return sentence
-    .replace(/\((-?\d+\.\d{3}), (-?\d+\.\d{3})\)/g, (_, x: string, y: string) => `(${one(x)}, ${one(y)})`)
-    .replace(
-      /\bx (-?[\d.]+) mm, y (-?[\d.]+) mm/gi,
-      (whole, x: string, y: string) => `${whole.slice(0, 1)} ${one(x)} ${name}, y ${one(y)} ${name}`,
-    );
-};

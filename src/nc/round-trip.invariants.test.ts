@@ -5,6 +5,7 @@ import { digitOf, endsApart, lapsRead, pathsApart, type ReadMove, unsound } from
 import { everyDialect } from '../../test/nc/dialects.ts';
 import { type TestPlan, testPlan } from '../../test/nc/plans.ts';
 import { seeded } from '../../test/seeded.ts';
+import { say } from '../text/say.ts';
 import { type Dialect, standardDialect } from './dialect/dialect.ts';
 import { parseDialect } from './dialect/parse.ts';
 import type { Action, ReadProgram } from './read/program.ts';
@@ -15,7 +16,7 @@ import { writeProgram } from './write/write.ts';
 const header = {
   name: 'Round trip',
   date: '2026-03-04',
-  notes: ['A note (in brackets) that goes on for quite a while so that it has to be broken into lines'],
+  notes: [say('test.note')`A note (in brackets) that goes on for quite a while so that it has to be broken into lines`],
 };
 
 /**

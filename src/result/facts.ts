@@ -33,6 +33,13 @@ export interface Head {
   readonly drawingName: string;
 }
 
+/** What nobody said and the house took for granted. */
+export interface Assumption {
+  readonly text: Text;
+  /** Key of the job file that says otherwise; none where another file has to. */
+  readonly field?: string | undefined;
+}
+
 /** What was asked. Lengths in mm, Ra in µm. */
 export interface Asked {
   readonly material: Material;
@@ -46,7 +53,7 @@ export interface Asked {
   /** What was set by hand in place of what the planner would choose; left out where nothing was. */
   readonly byHand?: SetByHand | undefined;
   /** What nobody said and the house took for granted, each as a sentence. */
-  readonly assumed: readonly Text[];
+  readonly assumed: readonly Assumption[];
 }
 
 export interface SetByHand {

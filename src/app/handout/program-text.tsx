@@ -1,5 +1,6 @@
 /** The program as text, with what can be done with it and what a line means in plain words. */
 import { type ReactNode, useMemo, useState } from 'react';
+import { blockMeaning } from '../../job/handout/block-meaning.ts';
 import { useWords } from '../words/use-words.ts';
 import type { ProgramView } from '../work/views.ts';
 import { ProgramLines } from './program-lines.tsx';
@@ -22,14 +23,19 @@ export const ProgramText = ({ program, block, locale, download, onBlock }: Progr
   const count = (n: number): string => new Intl.NumberFormat(locale).format(n);
   const [looked, setLooked] = useState<number | undefined>();
   const said = looked ?? block;
-  const meaning = said === undefined ? undefined : program.meaning[said] || words.nothing;
+  const line = said === undefined ? undefined : lines[said];
+  const meaning = useMemo(() => (line === undefined ? undefined : blockMeaning(line, program.words)), [line, program.words]);
   return (
     <section className="program" aria-label={words.title}>
       <p className="fact">{words.about(count(lines.length), program.dialect, program.units)}</p>
       <ProgramTools lines={lines} text={program.text} download={download} block={block} count={count} onBlock={onBlock} />
       <ProgramLines label={words.text} lines={lines} block={block} onBlock={onBlock} onLook={setLooked} looked={looked} />
       <p className="program-meaning" aria-live="polite">
-        {said === undefined ? words.help : words.meaning(count(said + 1), meaning ?? '')}
+        {said === undefined
+          ? words.help
+          : meaning === undefined
+            ? words.saysNothing(count(said + 1))
+            : words.meaning(count(said + 1), meaning)}
       </p>
     </section>
   );

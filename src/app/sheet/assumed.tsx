@@ -4,23 +4,9 @@ import { goToField } from '../fields/margin.tsx';
 import { useOnSheet } from '../fields/tools.ts';
 import { labelOf } from '../words/fields.ts';
 import { useWords } from '../words/use-words.ts';
+import type { Sheet } from '../work/views.ts';
 
-/** The field an assumption speaks of, told by the words the job says it with. */
-const FIELD_OF: readonly (readonly [begins: RegExp, path: string])[] = [
-  [/^The material /, 'material'],
-  [/^The block is /, 'height'],
-  [/^A finish /, 'finish'],
-  [/^The profile /, 'tolerance'],
-  [/^Inside corners /, 'insideCorner'],
-  [/pieces? (is|are) wanted/, 'quantity'],
-  [/^The outermost contours? /, 'outline'],
-  [/start hole/, 'startHole'],
-  [/nozzles/i, 'flush'],
-  [/^The drawing is in /, 'units'],
-  [/^The block stands /, 'block.margin'],
-];
-
-const NOTHING: readonly string[] = [];
+const NOTHING: Sheet['assumed'] = [];
 
 export const Assumed = (): ReactNode => {
   const words = useWords().sheet;
@@ -30,19 +16,16 @@ export const Assumed = (): ReactNode => {
     <div className="assumed">
       <h3>{words.assumed}</h3>
       <ul>
-        {assumed.map((sentence) => {
-          const path = FIELD_OF.find(([begins]) => begins.test(sentence))?.[1];
-          return (
-            <li key={sentence}>
-              {sentence}{' '}
-              {path !== undefined && (
-                <button type="button" className="plain" onClick={() => goToField(path)}>
-                  {words.changeField(labelOf(path))}
-                </button>
-              )}
-            </li>
-          );
-        })}
+        {assumed.map(({ text, field }) => (
+          <li key={text}>
+            {text}{' '}
+            {field !== undefined && (
+              <button type="button" className="plain" onClick={() => goToField(field)}>
+                {words.changeField(labelOf(field))}
+              </button>
+            )}
+          </li>
+        ))}
       </ul>
     </div>
   );

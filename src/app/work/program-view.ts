@@ -1,5 +1,4 @@
 /** The program block by block: its text, what its words mean, and where the wire is, when. */
-import { blockMeanings } from '../../job/handout/block-meaning.ts';
 import { replayOf } from '../../job/handout/replay.ts';
 import type { JobRun } from '../../job/job-run.ts';
 import type { Answered } from '../../job/pipeline/answer.ts';
@@ -18,7 +17,7 @@ export const programView = ({ facts, proven }: Answered, run: JobRun): ProgramVi
     units: program.units,
     dialect: program.dialect,
     registers: [...program.registers],
-    meaning: blockMeanings(replay.lines, run.dialect),
+    words: run.dialect.words,
     moves: {
       block: Uint32Array.from(replay.moves, (m) => m.block),
       segments: segmentsView(replay.moves.map((m) => m.centre)),

@@ -36,7 +36,7 @@ const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   ...sheet,
   sentence: toldSentence(sheet.sentence, reader, tell),
   findings: sheet.findings.map((f) => toldFinding(f, tell)),
-  assumed: sheet.assumed.map(tell),
+  assumed: sheet.assumed.map(({ text, field }) => ({ text: tell(text), field })),
   figures: sheet.figures.map((f) => toldShown(f, tell)),
   ...tables(sheet, tell),
   picture: sheet.picture && toldPicture(sheet.picture, tell),

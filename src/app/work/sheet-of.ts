@@ -42,7 +42,7 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'>
     answer: outcome.answer,
     sentence: sentenceView(answer),
     findings: findingViews(findings, new Set(drawing.findings), drawing.units.millimetres),
-    assumed: asked.assumed.map(printPlain),
+    assumed: asked.assumed,
     figures: [...answer.figures.values()].map(shown),
     line: printPlain(sentence),
     ...given('picture', pictureView(drawing, facts)),

@@ -3,6 +3,7 @@
  * when they come from the worker, printed for the reader once they are shown.
  */
 
+import type { Dialect } from '../../job/files/dialects.ts';
 import type { Basis } from '../../quantity/figure.ts';
 import type { Taking } from '../../shapes/shape.ts';
 import type { Place, Severity } from '../../text/finding.ts';
@@ -144,8 +145,8 @@ export interface ProgramView {
   readonly units: 'mm' | 'inch';
   readonly dialect: string;
   readonly registers: readonly (readonly [number: number, mm: number])[];
-  /** Per block (line of text): what its words mean, told on hover. */
-  readonly meaning: readonly string[];
+  /** The words of its control, by which a block can be explained. */
+  readonly words: Dialect['words'];
   /** The wire's moves in order. */
   readonly moves: {
     readonly block: Uint32Array;
@@ -248,7 +249,8 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
   readonly sentence: Sentence;
   readonly findings: readonly FindingView<Said>[];
-  readonly assumed: readonly Said[];
+  /** What was taken for granted, with the field of the job that says otherwise. */
+  readonly assumed: readonly { readonly text: Said; readonly field?: string | undefined }[];
   readonly picture?: PictureView<Said> | undefined;
   /** Where the job is by numbers. */
   readonly shape?: ShapeView<Said> | undefined;

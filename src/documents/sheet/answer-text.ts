@@ -34,7 +34,7 @@ export const answerText = (facts: JobFacts, telling?: Telling): string => {
     wrapped(printPlain(facts.sentence), ''),
     section(
       'Assumed, because nobody said',
-      facts.asked.assumed.map((a) => wrapped(printPlain(a), '  - ')),
+      facts.asked.assumed.map((a) => wrapped(printPlain(a.text), '  - ')),
     ),
     section(`Findings${placesIn(facts, telling)}`, findingLines(facts, printer)),
     section(

@@ -90,7 +90,7 @@ const refusalBlocks = (facts: JobFacts): readonly PaperBlock[] => [
 
 const assumptionBlocks = (facts: JobFacts): readonly PaperBlock[] => {
   const doubts = facts.findings.filter((f) => f.severity === 'doubt' || f.severity === 'repair').slice(0, 12);
-  const items = [...facts.asked.assumed.map(printPlain), ...doubts.map(findingText)];
+  const items = [...facts.asked.assumed.map((a) => printPlain(a.text)), ...doubts.map(findingText)];
   const corners = facts.findings
     .filter((f) => f.code === 'corner-rounded')
     .slice(0, 8)

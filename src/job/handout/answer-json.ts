@@ -23,7 +23,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     name: facts.head.name,
     day: facts.head.day,
     job: answer.job,
-    assumed: facts.asked.assumed.map(printPlain),
+    assumed: facts.asked.assumed.map((a) => printPlain(a.text)),
     findings: facts.findings,
     scaled: program?.scaled,
     shape: facts.shape && shapeJson(facts.shape),

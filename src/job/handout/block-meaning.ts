@@ -1,89 +1,109 @@
 /** What the words of a program mean, block by block, in plain sentences: for whoever stands before the text and did not write it. */
 import type { Dialect, WordName } from '../../nc/dialect/dialect.ts';
+import { asGiven, count, list, name, type Part, term } from '../../text/part.ts';
+import { calmed } from '../../text/print/phrases.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 /** Words of ISO 6983-1 and RS274NGC that keep their meaning in every dialect. */
-const COMMON: Readonly<Record<string, string>> = {
-  G0: 'travel without cutting',
-  G1: 'straight cut',
-  G2: 'arc, clockwise',
-  G3: 'arc, counter-clockwise',
-  G40: 'offset off',
-  G41: 'wire left of the contour',
-  G42: 'wire right of the contour',
-  G17: 'arcs lie in the plane of the table',
-  G90: 'places counted from the zero',
-  G91: 'places counted from where the wire is',
-  G92: 'the zero is set from here',
-  M0: 'stop until somebody starts again',
-  M1: 'stop where the operator wants it',
-  M2: 'end of the program',
-  M30: 'end of the program',
+const COMMON: Readonly<Record<string, Text>> = phrases('program-word', {
+  G0: say`travel without cutting`,
+  G1: say`straight cut`,
+  G2: say`arc, clockwise`,
+  G3: say`arc, counter-clockwise`,
+  G40: say`offset off`,
+  G41: say`wire left of the contour`,
+  G42: say`wire right of the contour`,
+  G17: say`arcs lie in the plane of the table`,
+  G90: say`places counted from the zero`,
+  G91: say`places counted from where the wire is`,
+  G92: say`the zero is set from here`,
+  M0: say`stop until somebody starts again`,
+  M1: say`stop where the operator wants it`,
+  M2: say`end of the program`,
+  M30: say`end of the program`,
+});
+
+const units = phrases('program-unit', { inches: say`inches`, millimetres: say`millimetres` });
+const UNITS: Readonly<Record<string, Text>> = {
+  G20: units.inches,
+  G21: units.millimetres,
+  G70: units.inches,
+  G71: units.millimetres,
 };
 
-const UNITS: Readonly<Record<string, string>> = { G20: 'inches', G21: 'millimetres', G70: 'inches', G71: 'millimetres' };
+const OF_DIALECT: Readonly<Record<Exclude<WordName, 'condition'>, Text>> = phrases('dialect-word', {
+  thread: say`thread the wire`,
+  cutWire: say`cut the wire`,
+  wireOn: say`wire runs`,
+  wireOff: say`wire stands`,
+  flushOn: say`flushing on`,
+  flushOff: say`flushing off`,
+  powerOn: say`sparking on`,
+  powerOff: say`sparking off`,
+});
 
-const OF_DIALECT: Readonly<Record<Exclude<WordName, 'condition'>, string>> = {
-  thread: 'thread the wire',
-  cutWire: 'cut the wire',
-  wireOn: 'wire runs',
-  wireOff: 'wire stands',
-  flushOn: 'flushing on',
-  flushOff: 'flushing off',
-  powerOn: 'sparking on',
-  powerOff: 'sparking off',
-};
+const words = phrases('program-block-says', {
+  tape: say`begin or end of the tape`,
+  note: (comment: string) => say`note: ${{ comment: name(comment) }}`,
+  condition: (number: number) => say`condition ${{ number: count(number) }}`,
+  register: (number: number) => say`offset register ${{ number: count(number) }}`,
+  feed: (feed: number) => say`feed ${{ feed: asGiven(feed) }}`,
+  ofControl: (word: string) => say`${{ word: term(word) }}: a word of this control`,
+  to: (place: Part) => say`to ${{ place }}`,
+  centre: (place: Part) => say`centre off by ${{ place }}`,
+  radius: (radius: number) => say`radius ${{ radius: asGiven(radius) }}`,
+  axis: (letter: string, value: number) => say`${{ letter: term(letter) }} ${{ value: asGiven(value) }}`,
+});
 
-/** One text for each line; empty where a line says nothing. */
-export const blockMeanings = (lines: readonly string[], dialect: Dialect): readonly string[] => {
-  const known = wordsOf(dialect);
-  return lines.map((line) => meaningOf(line, dialect, known));
+/** What one line of a program says; undefined where it says nothing. */
+export const blockMeaning = (line: string, spelled: Dialect['words']): Text | undefined => {
+  const comments = [...line.matchAll(/\(([^)]*)\)|;(.*)$/g)].map((m) => (m[1] ?? m[2] ?? '').trim()).filter((t) => t !== '');
+  const block = line.replace(/\([^)]*\)|;.*$/g, ' ').trim();
+  if (block === '%') return words.tape;
+  const known = wordsOf(spelled);
+  const condition = spelled.condition?.charAt(0);
+  const parts = [...block.matchAll(/([A-Z])\s*(-?\d*\.?\d+)/g)].flatMap(([, letter = '', number = '']) =>
+    partOf(letter, number, known, condition),
+  );
+  const all = [...parts, ...placeOf(block), ...comments.map((c) => words.note(calmed(c)))];
+  return all.length === 0 ? undefined : only(list(all, 'semicolon'));
 };
 
 /** Numbers without leading zeros, so that G01 and G1 are one word. */
 const plain = (word: string): string => word.replace(/^([A-Z])0+(?=\d)/, '$1');
 
-const wordsOf = ({ words }: Dialect): ReadonlyMap<string, string> => {
+const wordsOf = (spelled: Dialect['words']): ReadonlyMap<string, Text> => {
   const known = new Map(Object.entries({ ...COMMON, ...UNITS }));
-  for (const [name, meaning] of Object.entries(OF_DIALECT)) {
-    const word = words[name as WordName];
-    if (word !== undefined) known.set(plain(word), meaning);
+  for (const [meaning, said] of Object.entries(OF_DIALECT)) {
+    const word = spelled[meaning as WordName];
+    if (word !== undefined) known.set(plain(word), said);
   }
   return known;
 };
 
-const meaningOf = (line: string, dialect: Dialect, known: ReadonlyMap<string, string>): string => {
-  const comments = [...line.matchAll(/\(([^)]*)\)|;(.*)$/g)].map((m) => (m[1] ?? m[2] ?? '').trim()).filter((t) => t !== '');
-  const text = line.replace(/\([^)]*\)|;.*$/g, ' ').trim();
-  if (text === '%') return 'begin or end of the tape';
-  const condition = dialect.words.condition?.charAt(0);
-  const parts = [...text.matchAll(/([A-Z])\s*(-?\d*\.?\d+)/g)].flatMap(([, letter, number]) =>
-    partOf(letter as string, number as string, known, condition),
-  );
-  const at = placeOf(text);
-  return [...parts, ...(at === '' ? [] : [at]), ...comments.map((c) => `note: ${calm(c)}`)].join('; ');
-};
-
-/** Comments of a program know only capitals; names of contours, lines and registers keep theirs. */
-const calm = (comment: string): string => comment.toLowerCase().replace(/\b[lod]\d+\b/g, (name) => name.toUpperCase());
-
-const partOf = (letter: string, number: string, known: ReadonlyMap<string, string>, condition: string | undefined): readonly string[] => {
+const partOf = (letter: string, number: string, known: ReadonlyMap<string, Text>, condition: string | undefined): readonly Text[] => {
   const word = known.get(plain(`${letter}${number}`));
   if (word !== undefined) return [word];
-  if (letter === condition) return [`condition ${Number(number)}`];
-  if (letter === 'D') return [`offset register ${Number(number)}`];
-  if (letter === 'F') return [`feed ${Number(number)}`];
-  return letter === 'G' || letter === 'M' ? [`${letter}${number}: a word of this control`] : [];
+  if (letter === condition) return [words.condition(Number(number))];
+  if (letter === 'D') return [words.register(Number(number))];
+  if (letter === 'F') return [words.feed(Number(number))];
+  return letter === 'G' || letter === 'M' ? [words.ofControl(`${letter}${number}`)] : [];
 };
 
-const placeOf = (text: string): string => {
-  const words = [...text.matchAll(/([XYIJR])\s*(-?\d*\.?\d+)/g)].map((m) => [m[1], m[2]] as const);
-  const named = (letters: string): string =>
-    words
-      .filter(([letter]) => letters.includes(letter as string))
-      .map(([letter, number]) => `${letter} ${Number(number)}`)
-      .join(' ');
-  const [to, centre, radius] = [named('XY'), named('IJ'), named('R')];
-  return [to === '' ? '' : `to ${to}`, centre === '' ? '' : `centre off by ${centre}`, radius === '' ? '' : `radius ${radius.slice(2)}`]
-    .filter((t) => t !== '')
-    .join(', ');
+/** Where the block leads: one part for all its coordinates. */
+const placeOf = (block: string): readonly Text[] => {
+  const found = [...block.matchAll(/([XYIJR])\s*(-?\d*\.?\d+)/g)].map((m) => ({ letter: m[1] as string, value: Number(m[2]) }));
+  const named = (letters: string): Part | undefined => {
+    const axes = found.filter(({ letter }) => letters.includes(letter));
+    return axes.length === 0
+      ? undefined
+      : list(
+          axes.map(({ letter, value }) => words.axis(letter, value)),
+          'blank',
+        );
+  };
+  const [to, centre, radius] = [named('XY'), named('IJ'), found.find(({ letter }) => letter === 'R')];
+  const parts = [to && words.to(to), centre && words.centre(centre), radius && words.radius(radius.value)].filter((t) => t !== undefined);
+  return parts.length === 0 ? [] : [only(list(parts))];
 };

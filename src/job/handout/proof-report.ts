@@ -1,9 +1,12 @@
 /** A proof as text and as plain data. */
 
 import type { ContourProof, OpenProof, Proof } from '../../proof/proof.ts';
-import { printMass } from '../../text/print/mass.ts';
+import { contour, count, fixed, mass, type Part, um } from '../../text/part.ts';
 import { findingText } from '../../text/print/phrases.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 
 export { proofPicture } from '../../proof/picture/proof-picture.ts';
 
@@ -21,26 +24,69 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
 
 export const proofText = (proof: Proof): string =>
   [
-    proof.verdict === 'proven' ? 'Proven: the program makes the drawing.' : 'Not proven.',
+    printPlain(proof.verdict === 'proven' ? words.proven : words.notProven),
     ...proof.findings.map((f) => `  ${f.severity}: ${findingText(f)}`),
-    `Deviations are read to ${micrometres(proof.resolution)}; plus is metal left, minus is metal gone.`,
-    ...proof.contours.map(contourLine),
-    ...(proof.open ?? []).map(openLine),
-    ...proof.loose.map(
-      (l) =>
-        `  Line ${l.block + 1} sets ${l.role === 'scrap' ? 'scrap' : `the ${l.role}${l.loop === undefined ? '' : ` of ${l.loop}`}`} free: ${printMass(l.mass)}, ${l.held ? 'secured before' : 'not secured'}.`,
-    ),
-    `  ${proof.stops.length} ${proof.stops.length === 1 ? 'stop' : 'stops'}.`,
+    printPlain(words.resolution(micrometres(proof.resolution))),
+    ...[
+      ...proof.contours.map(contourLine),
+      ...(proof.open ?? []).map(openLine),
+      ...proof.loose.map(freeLine),
+      words.stops(proof.stops.length),
+    ].map((line) => `  ${printPlain(line)}`),
   ].join('\n');
 
-const contourLine = (c: ContourProof): string => {
-  const rounder =
-    c.rounded.length === 0 ? '' : `, ${c.rounded.length} ${c.rounded.length === 1 ? 'corner comes' : 'corners come'} out rounder`;
-  return `  ${c.loop}: ${c.state}, ${signed(c.leftMost.amount)} to ${signed(c.gougeMost.amount)}${rounder}`;
+const contourLine = ({ loop, state, leftMost, gougeMost, rounded }: ContourProof): Text => {
+  const line = words.contour(loop, states[state], signed(leftMost.amount), signed(gougeMost.amount));
+  if (rounded.length === 0) return line;
+  return rounded.length === 1 ? words.rounder(line) : words.rounderOften(line, rounded.length);
 };
 
-const openLine = ({ chain, kept, state, leftMost, gougeMost }: OpenProof): string =>
-  `  ${chain}, ${kept === 'slit' ? 'a slit' : `its ${kept} side kept`}: ${state}, ${signed(leftMost.amount)} to ${signed(gougeMost.amount)}`;
+const openLine = ({ chain, kept, state, leftMost, gougeMost }: OpenProof): Text =>
+  words.line(chain, sides[kept], states[state], signed(leftMost.amount), signed(gougeMost.amount));
 
-const micrometres = (mm: number): string => `${(mm * 1000).toFixed(2)} µm`;
-const signed = (mm: number): string => `${mm >= 0 ? '+' : '−'}${(Math.abs(mm) * 1000).toFixed(2)} µm`;
+const freeLine = ({ block, role, loop, mass: kilograms, held }: Proof['loose'][number]): Text =>
+  words.free(block + 1, whatIs(role, loop), mass(kilograms, 4), held ? words.secured : words.notSecured);
+
+const whatIs = (role: Proof['loose'][number]['role'], loop: string | undefined): Text => {
+  if (role === 'scrap') return words.scrap;
+  if (loop === undefined) return role === 'slug' ? words.slug : words.part;
+  return role === 'slug' ? words.slugOf(loop) : words.partOf(loop);
+};
+
+const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(2));
+const signed = (millimetres: number): Text => (millimetres >= 0 ? words.plus : words.minus)(micrometres(Math.abs(millimetres)));
+
+const states: Readonly<Record<ContourProof['state'], Text>> = phrases('proof-state', {
+  right: say`right`,
+  uncut: say`uncut`,
+  'out of tolerance': say`out of tolerance`,
+});
+
+const sides: Readonly<Record<OpenProof['kept'], Text>> = phrases('proof-side', {
+  slit: say`a slit`,
+  left: say`its left side kept`,
+  right: say`its right side kept`,
+});
+
+const words = phrases('proof-report', {
+  proven: say`Proven: the program makes the drawing.`,
+  notProven: say`Not proven.`,
+  resolution: (read: Part) => say`Deviations are read to ${{ read }}; plus is metal left, minus is metal gone.`,
+  contour: (loop: string, state: Text, left: Text, gone: Text) => say`${{ loop: contour(loop) }}: ${{ state }}, ${{ left }} to ${{ gone }}`,
+  rounder: (line: Text) => say`${{ line }}, 1 corner comes out rounder`,
+  rounderOften: (line: Text, corners: number) => say`${{ line }}, ${{ corners: count(corners, 'corner') }} come out rounder`,
+  line: (chain: string, kept: Text, state: Text, left: Text, gone: Text) =>
+    say`${{ chain: contour(chain) }}, ${{ kept }}: ${{ state }}, ${{ left }} to ${{ gone }}`,
+  plus: (amount: Part) => say`+${{ amount }}`,
+  minus: (amount: Part) => say`−${{ amount }}`,
+  free: (line: number, what: Text, mass: Part, held: Text) =>
+    say`Line ${{ line: count(line) }} sets ${{ what }} free: ${{ mass }}, ${{ held }}.`,
+  scrap: say`scrap`,
+  slug: say`the slug`,
+  part: say`the part`,
+  slugOf: (loop: string) => say`the slug of ${{ loop: contour(loop) }}`,
+  partOf: (loop: string) => say`the part of ${{ loop: contour(loop) }}`,
+  secured: say`secured before`,
+  notSecured: say`not secured`,
+  stops: (stops: number) => say`${{ stops: count(stops, 'stop') }}.`,
+});

@@ -5,9 +5,12 @@ import { tableText, wrapped } from '../../documents/text.ts';
 import type { WriteUnit } from '../../drawing/write/drawn.ts';
 import type { Shape } from '../../shapes/shape.ts';
 import { INCHES, MILLIMETRES } from '../../text/control-unit.ts';
+import { count, fixed, type Part, um } from '../../text/part.ts';
 import { findingText } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { figure, type Json } from './json-parts.ts';
 
 export const shapeText = (shape: Shape, unit: WriteUnit): string =>
@@ -15,15 +18,20 @@ export const shapeText = (shape: Shape, unit: WriteUnit): string =>
     printPlain(shape.name),
     ...(shape.findings.length === 0 ? [] : [shape.findings.map((f) => wrapped(findingText(f), '  - ')).join('\n')]),
     tableText(shapeTable(shape.sizes, unit === 'inch' ? INCHES : MILLIMETRES, 'only told')),
-    wrapped(
-      `${shape.outlines.length === 1 ? 'One contour' : `${shape.outlines.length} contours`}${
-        shape.fitDeviation > 0
-          ? `, its true curves met within ${(shape.fitDeviation * 1000).toFixed(2)} µm by arcs`
-          : ', all of lines and arcs'
-      }.`,
-      '  ',
-    ),
+    wrapped(printPlain(outlinesOf(shape)), '  '),
   ].join('\n\n');
+
+const outlinesOf = ({ outlines, fitDeviation }: Shape): Text => {
+  const contours = outlines.length === 1 ? words.one : words.several(outlines.length);
+  return fitDeviation > 0 ? words.curved(contours, um(fitDeviation * 1000, fixed(2))) : words.exact(contours);
+};
+
+const words = phrases('shape-report', {
+  one: say`One contour`,
+  several: (contours: number) => say`${{ contours: count(contours, 'contour') }}`,
+  curved: (contours: Text, within: Part) => say`${{ contours }}, its true curves met within ${{ within }} by arcs.`,
+  exact: (contours: Text) => say`${{ contours }}, all of lines and arcs.`,
+});
 
 /** Lengths in mm. */
 export const shapeJson = ({ name, sizes }: Pick<Shape, 'name' | 'sizes'>): Json => ({
@@ -31,7 +39,7 @@ export const shapeJson = ({ name, sizes }: Pick<Shape, 'name' | 'sizes'>): Json 
   sizes: sizes.map((s) => ({
     ...figure(s.figure),
     key: s.figure.key,
-    name: s.figure.name,
+    name: printPlain(s.figure.name),
     limits: s.limits,
   })),
 });

@@ -60,7 +60,7 @@ describe('a job', () => {
     expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).asked.assumed).toEqual([]);
     const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
     for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
-      expect(bare.asked.assumed.map(printPlain).join(' ')).toContain(word);
+      expect(bare.asked.assumed.map((a) => printPlain(a.text)).join(' ')).toContain(word);
   });
 
   it('promises no more than the budget of errors leaves', () => {

@@ -13,10 +13,14 @@ import type { CutPlan, RefusedPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { proveRead } from '../../proof/prove/prove.ts';
 import type { Finding } from '../../text/finding.ts';
+import { asGiven, fixed, number, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 import { noMemory } from '../memory.ts';
 import type { Wish } from '../request/request.ts';
+import type { Scaled } from '../request/scale.ts';
 import { machineOf } from '../shop.ts';
 import type { ProvenProgram } from './answer.ts';
 import { metalFor } from './metal.ts';
@@ -63,15 +67,20 @@ export const programKey = (run: JobRun, wish: Wish): string =>
 export const madeOf = (run: JobRun, wish: Wish): Made => {
   const plan = planCut(wish.question);
   if (plan.kind === 'refused') return { kind: 'refused', plan };
-  const notes = wish.scaled === undefined ? [] : [`Scaled by ${wish.scaled.factor.toFixed(7)} for a part of ${wish.scaled.temperature} C`];
+  const notes = wish.scaled === undefined ? [] : [words.scaled(wish.scaled)];
   const header = { name: run.job.name ?? run.drawingName, date: run.day, notes: [...notes, ...datumNotes(wish.datum)] };
   const written = writeProgram(fromDatum(plan, wish.datum), run.dialect, header);
   if (written.kind === 'refused') return { kind: 'not written', plan, findings: written.findings };
   return { kind: 'made', plan, written };
 };
 
-const datumNotes = (datum: Point | undefined): readonly string[] =>
-  datum === undefined ? [] : [`Zero at X ${Number(datum.x.toFixed(4))} Y ${Number(datum.y.toFixed(4))} mm of the drawing`];
+const datumNotes = (datum: Point | undefined): readonly Text[] => (datum === undefined ? [] : [words.zero(datum)]);
+
+const words = phrases('program-note', {
+  scaled: ({ factor, temperature }: Scaled) =>
+    say`Scaled by ${{ factor: number(factor, fixed(7)) }} for a part of ${{ celsius: asGiven(temperature) }} C`,
+  zero: ({ x, y }: Point) => say`Zero at X ${{ x: number(x, upTo(4)) }} Y ${{ y: number(y, upTo(4)) }} mm of the drawing`,
+});
 
 /** The program counts from its datum; the plan stays where the drawing has it. */
 const fromDatum = (plan: CutPlan, datum: Point | undefined): Pick<CutPlan, 'steps' | 'passes'> =>

@@ -1,6 +1,7 @@
 /** What nobody said and the house took for granted, as sentences a customer can correct. */
 import type { Drawing } from '../../drawing/drawing.ts';
 import type { Material } from '../../physics/material/material.ts';
+import type { Assumption } from '../../result/facts.ts';
 import { count, limit, mm, name, term, um } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -50,10 +51,11 @@ export const assumptions = (
   { job, said, shop }: Pick<JobRun, 'job' | 'said' | 'shop'>,
   drawing: Drawing,
   material: Material,
-): readonly Text[] => {
-  const silent = SENTENCES.filter(([key]) => !said.has(key)).map(([, sentence]) => sentence(job, material));
-  const units = drawing.units.basis === 'assumed' ? [words.units(drawing.units.name)] : [];
-  const block = job.outline === 'cut' && job.stock?.width === undefined ? [words.margin(job.block.margin)] : [];
-  const rates = shop === houseShop ? [words.house] : [];
+): readonly Assumption[] => {
+  const silent = SENTENCES.filter(([key]) => !said.has(key)).map(([field, text]): Assumption => ({ field, text: text(job, material) }));
+  const units = drawing.units.basis === 'assumed' ? [{ field: 'units', text: words.units(drawing.units.name) }] : [];
+  const block =
+    job.outline === 'cut' && job.stock?.width === undefined ? [{ field: 'block.margin', text: words.margin(job.block.margin) }] : [];
+  const rates = shop === houseShop ? [{ text: words.house }] : [];
   return [...units, ...silent, ...(said.has('block') ? [] : block), ...rates];
 };

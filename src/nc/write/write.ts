@@ -23,7 +23,7 @@ export interface ProgramHeader {
   readonly name: string;
   /** As it is to be printed; the writer has no clock. */
   readonly date: string;
-  readonly notes: readonly string[];
+  readonly notes: readonly Text[];
 }
 
 /**
@@ -121,7 +121,7 @@ const offsetTable = (plan: ProgramPlan, dialect: Dialect, grid: Grid): Offsets =
 /** Start mark, name, date, notes and offset table in comments, then the words that say how everything else is meant. */
 const begin = (plan: ProgramPlan, dialect: Dialect, header: ProgramHeader, grid: Grid, page: Sheet): void => {
   page.percent();
-  for (const text of [header.name, header.date, ...header.notes]) page.remark(text);
+  for (const text of [header.name, header.date, ...header.notes.map(printPlain)]) page.remark(text);
   page.remark(printPlain(remarks.units(dialect.units)));
   for (const { number: pass, condition, register, offset } of plan.passes) {
     const said =

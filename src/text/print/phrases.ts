@@ -38,6 +38,9 @@ export const counted = (count: number, what: string): string => `${count} ${what
 export const mass = (kilograms: number): string =>
   kilograms >= 1 ? `${Number(kilograms.toPrecision(3))} kg` : `${Number((kilograms * 1000).toPrecision(3))} g`;
 
+/** A comment of a program in small letters; names of contours, lines and registers keep theirs. */
+export const calmed = (comment: string): string => comment.toLowerCase().replace(/\b[lod]\d+\b/g, (id) => id.toUpperCase());
+
 /** A comment of a program, which knows only capitals, as a person would write it. */
 export const spoken = (comment: string): string =>
   comment
