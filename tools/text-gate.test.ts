@@ -6,7 +6,11 @@ import { idle, NUMBERS, readSentences, SENTENCES, writtenNumbers } from './text-
 const files = sourceFiles('.', ['src']).filter(({ path }) => !isTest(path) && !path.endsWith('.d.ts'));
 
 /** What is left of both, by folder: may only shrink. */
-const LEFT: Readonly<Record<string, { readonly numbers: number; readonly sentences: number }>> = {};
+const LEFT: Readonly<Record<string, { readonly numbers: number; readonly sentences: number }>> = {
+  'src/app': { numbers: 25, sentences: 0 },
+  'src/documents': { numbers: 35, sentences: 0 },
+  'src/proof': { numbers: 1, sentences: 0 },
+};
 
 const folderOf = (path: string): string => path.split('/').slice(0, 2).join('/');
 
@@ -53,7 +57,7 @@ describe('the tool that finds written numbers', () => {
   });
 
   it('does not look where numbers are printed', () => {
-    expect(writtenNumbers(planted('const a = x.toFixed(2);', 'src/nc/write/planted.ts'))).toEqual([]);
+    expect(writtenNumbers(planted('const a = x.toFixed(2);', 'src/text/print/planted.ts'))).toEqual([]);
   });
 });
 

@@ -11,7 +11,6 @@ export interface Exempt {
 /** Who writes numbers out beside the printer. */
 export const NUMBERS: readonly Exempt[] = [
   { path: 'src/text/', why: 'it prints for readers' },
-  { path: 'src/nc/write/', why: 'it spells the words of a program' },
   { path: 'src/drawing/write/', why: 'it writes drawing files' },
   { path: 'src/picture/strokes.ts', why: 'it writes the paths of an SVG picture' },
   { path: 'src/proof/picture/picture-frame.ts', why: 'it writes the coordinates of an SVG picture' },

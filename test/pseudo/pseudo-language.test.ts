@@ -24,7 +24,7 @@ import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
 /** Layers that do not say texts yet: a line goes when the layer has moved, and none comes. */
 const NOT_MOVED: ReadonlySet<string> = new Set([
-  ...['assumed', 'clock', 'wires', 'hours', 'costs', 'breaks'].map((part) => `sheet, ${part}`),
+  ...['clock', 'wires', 'hours', 'costs', 'breaks'].map((part) => `sheet, ${part}`),
   ...PAPERS.map((name) => `paper, ${name}`),
   'printed answer',
 ]);
@@ -200,12 +200,14 @@ const GIVEN: Readonly<Record<string, readonly unknown[]>> = {
 /** Makers that take a label or a reason, as a text of its own. */
 const LABELLED =
   /^(sheet\.(change|setField|changeField|help|suggestions|refused|step|stepBack|backToDefaultOf)|typed\.notALength|picture\.typed\.wrong)$/;
+/** And those that take a text second. */
+const GIVEN_A_TEXT = /^(sheet\.refused|program\.meaning)$/;
 
 const pageWords = (table: unknown, path: string): readonly string[] => {
   if (isText(table)) return [print(table, reader)];
   if (typeof table === 'function') {
     const first = GIVEN[path] ?? (LABELLED.test(path) ? [messages.fields.label('height')] : [SAMPLE, 1, 2]);
-    const second = path.endsWith('unclear') ? [SAMPLE] : path === 'sheet.refused' ? messages.fields.label('height') : SAMPLE;
+    const second = GIVEN_A_TEXT.test(path) ? messages.fields.label('height') : path.endsWith('unclear') ? [SAMPLE] : SAMPLE;
     return first.map((given) => print(table(given, second, SAMPLE, SAMPLE), reader));
   }
   return Object.entries(table as object).flatMap(([key, inner]) => pageWords(inner, path === '' ? key : `${path}.${key}`));
