@@ -92,7 +92,7 @@ const OWN_WORDS = [
 ];
 
 /** What layers say that do not say texts yet, and choices that are keys of a file: none is added here. */
-const NOT_MOVED = ['.sentence', '.assumed li', '.table-scroll', '.table-note', '.stops', '.run .what', '.run .big', '.editor option'];
+const NOT_MOVED = ['.assumed li', '.table-scroll', '.table-note', '.stops', '.run .what', '.run .big', '.editor option'];
 
 /** What people named, and days of the browser in a sentence of the page. */
 const NAMES = ['Blanking die plate', 'die-plate', 'gear', 'toolroom', 'came in', ...'Mon Tue Wed Thu Fri Sat Sun Nov Dec'.split(' ')];
