@@ -41,7 +41,6 @@ export const BREACHES: readonly Breaches[] = [
       'src/documents/part/shape-table.ts -> src/shapes/shape.ts',
       'src/documents/part/shift-strip.ts -> src/estimate/clock/clock.ts',
       'src/documents/part/shift-strip.ts -> src/estimate/clock/moment.ts',
-      'src/documents/part/stops-on-clock.ts -> src/estimate/clock/moment.ts',
       'src/documents/sheet/answer-text.ts -> src/estimate/estimate.ts',
       'src/documents/sheet/calculation-sheet.ts -> src/quantity/figure.ts',
       'src/documents/sheet/cautions.ts -> src/physics/material/material.ts',

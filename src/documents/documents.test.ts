@@ -4,7 +4,7 @@ import { paperFonts } from '../font-files/font-files.ts';
 import { contour, path } from '../geometry/contour.ts';
 import { circle, line, point } from '../geometry/segment.ts';
 import { circleData, pathData, scaleBar } from '../picture/strokes.ts';
-import { column, type Paper } from './paper.ts';
+import type { Paper } from './paper.ts';
 import { paperText } from './paper-text.ts';
 import { paperPdf } from './pdf/pdf.ts';
 
@@ -24,7 +24,10 @@ const paper: Paper = {
     },
     {
       kind: 'table',
-      columns: [column('No.', 1), column('Value', 1, 'right')],
+      columns: [
+        { title: 'No.', width: 1, align: 'left' },
+        { title: 'Value', width: 1, align: 'right' },
+      ],
       rows: Array.from({ length: 120 }, (_, i) => [String(i + 1), String(i * i)]),
     },
     { kind: 'list', items: ['First point', 'Second point'], marker: 'warning' },

@@ -1,63 +1,67 @@
-/** Papers for readers of inches and commas: amounts follow them, what is typed into the control does not. */
+/** Papers for readers of inches and commas: amounts follow them, what is typed into the control does not, names are nobody's to change. */
 import { describe, expect, it } from 'vitest';
-import type { Telling } from '../text/print/restate.ts';
-import { column, controlColumn, type Paper } from './paper.ts';
+import { bare, fixed, limit, mm, name, number, type Part, quantity, um, unitName, upTo } from '../text/part.ts';
+import { HOUSE, type Reader } from '../text/reader.ts';
+import { say } from '../text/say.ts';
+import { column, type WrittenPaper } from './paper.ts';
 import { toldPaper } from './paper-for-reader.ts';
 
-const INCH: Telling = { length: 'inch', finish: 'µin', decimalMark: ',', groupMark: '.', names: ['0.30 mm brass'] };
+const INCH: Reader = { length: 'inch', finish: 'µin', decimalMark: ',', groupMark: '.', names: [] };
 
-const paper: Paper = {
-  title: 'Set-up sheet',
-  subtitle: 'A job · 2026-11-25',
+const paper: WrittenPaper = {
+  title: say`Set-up sheet`,
+  subtitle: name('Bracket 2.5 mm'),
   foot: '',
   blocks: [
-    { kind: 'text', text: 'Set the registers before the start: D1 = 0.2069, D2 = 0.1665 mm.', control: true },
-    { kind: 'pairs', rows: [['Wire', '0.30 mm brass, 16 N, 10 m/min']] },
-    { kind: 'list', items: ['hangs on a tab of 1.5 mm'], marker: 'warning' },
+    { kind: 'text', text: say`Set the registers: D1 = ${{ register: number(0.2069, fixed(4)) }} mm.` },
+    { kind: 'pairs', rows: [['Wire', say`${{ wire: name('0.30 mm brass') }}, ${{ speed: quantity(10, 'm/min') }}`]] },
+    { kind: 'list', items: [say`hangs on a tab of ${{ tab: mm(1.5) }}`, 'a sentence of before: 25.4 mm'], marker: 'warning' },
     {
       kind: 'table',
-      columns: [column('Pass', 1), controlColumn('Offset mm', 1), column('Gap mm', 1, 'right'), column('Ra after µm', 1, 'right')],
-      rows: [['1 rough', '0.2069', '0.037', '2.80']],
+      columns: [column('Offset mm', 1), column(say`Gap ${{ unit: unitName('mm') }}`, 1), column(say`Ra ${{ unit: unitName('µm') }}`, 1)],
+      rows: [[number(0.2069, fixed(4)), bare(0.037, 'mm', fixed(3)), bare(2.8, 'µm', fixed(2))]],
+      note: say`Lengths in ${{ unit: unitName('mm') }}.`,
     },
     {
       kind: 'table',
-      columns: [column('What', 1), { ...column('Allowed', 1), holds: 'amount' }, { ...column('Where, mm', 1), holds: 'amount' }],
+      columns: [column('Allowed', 1), column('Where', 1)],
       rows: [
-        ['profile', '±0.0080', 'X 0 to 36'],
-        ['Ra', 'up to 1.6', 'every cut face'],
+        [{ ...limit(0.008), bare: true } as Part, say`X ${{ from: bare(0, 'mm') }} to ${{ to: bare(36, 'mm', upTo(3)) }}`],
+        [um(1.6), ''],
       ],
-      units: ['mm', 'µm'],
-      note: 'Lengths in mm, Ra in µm.',
     },
-    { kind: 'picture', caption: 'Plan view, mm.', picture: { low: { x: 0, y: 0 }, high: { x: 100, y: 50 }, strokes: [], labels: [] } },
+    {
+      kind: 'picture',
+      caption: say`Plan view, ${{ unit: unitName('mm') }}.`,
+      picture: { low: { x: 0, y: 0 }, high: { x: 100, y: 50 }, strokes: [], labels: [] },
+    },
   ],
 };
 
 describe('a paper told for its reader', () => {
-  const [registers, pairs, list, passes, sizes, picture] = toldPaper(paper, INCH).blocks;
+  const { subtitle, blocks } = toldPaper(paper, INCH);
+  const [registers, pairs, list, passes, sizes, picture] = blocks;
 
   it('keeps registers and offsets in the unit of the program, with the marks of the reader', () => {
-    expect(registers).toMatchObject({ text: 'Set the registers before the start: D1 = 0,2069, D2 = 0,1665 mm.' });
-    expect(passes).toMatchObject({ columns: [{}, { title: 'Offset mm' }, {}, {}], rows: [['1 rough', '0,2069', '0,00146', '110']] });
+    expect(registers).toMatchObject({ text: 'Set the registers: D1 = 0,2069 mm.' });
+    expect(passes).toMatchObject({ rows: [['0,2069', '0,00146', '110']] });
   });
 
-  it('tells amounts, headings, notes and the scale bar in inch', () => {
-    expect(pairs).toMatchObject({ rows: [['Wire', '0.30 mm brass, 16 N, 32,8 ft/min']] });
-    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591 in'] });
-    expect(passes).toMatchObject({ columns: [{}, {}, { title: 'Gap inch' }, { title: 'Ra after µin' }] });
+  it('tells amounts, headings, notes and the scale bar in inch, and leaves names alone', () => {
+    expect(subtitle).toBe('Bracket 2.5 mm');
+    expect(pairs).toMatchObject({ rows: [['Wire', '0.30 mm brass, 32,8 ft/min']] });
+    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591 in', 'a sentence of before: 1 in'] });
+    expect(passes).toMatchObject({ columns: [{}, { title: 'Gap inch' }, { title: 'Ra µin' }], note: 'Lengths in inch.' });
     expect(sizes).toMatchObject({
-      columns: [{}, {}, { title: 'Where, inch' }],
       rows: [
-        ['profile', '±0,000315', 'X 0 to 1,42'],
-        ['Ra', 'up to 63', 'every cut face'],
+        ['±0,000315', 'X 0 to 1,42'],
+        ['63 µin', ''],
       ],
-      note: 'Lengths in inch, Ra in µin.',
     });
     expect(picture).toMatchObject({ caption: 'Plan view, inch.', picture: { bar: { unit: 'inch', decimal: ',' } } });
   });
 
-  it('is the same paper for whoever reads mm and points', () => {
-    const usual = toldPaper(paper, { length: 'mm', finish: 'µm', decimalMark: '.', groupMark: ',', names: [] });
-    expect(usual.blocks.slice(0, 5)).toEqual(paper.blocks.slice(0, 5));
+  it('says mm and points to whoever reads those', () => {
+    expect(toldPaper(paper, HOUSE).blocks[3]).toMatchObject({ rows: [['0.2069', '0.037', '2.80']], note: 'Lengths in mm.' });
   });
 });

@@ -1,15 +1,16 @@
 /** A paper as plain text: for the terminal, for reading it in a mail, and to see in a diff what changed on paper. */
 import type { Paper, PaperBlock } from './paper.ts';
-import { tableText, wrapped } from './text.ts';
+import { brokenInto, inColumns } from './text.ts';
 
 export const paperText = (paper: Paper): string =>
   [paper.title.toUpperCase(), paper.subtitle, '', ...paper.blocks.map(blockText)].join('\n');
 
 const blockText = (block: PaperBlock): string => {
   if (block.kind === 'heading') return `\n${block.text}\n${'-'.repeat(block.text.length)}`;
-  if (block.kind === 'text') return `${wrapped(block.text, '')}\n`;
-  if (block.kind === 'list') return `${block.items.map((item) => wrapped(item, block.marker === 'warning' ? ' ! ' : ' - ')).join('\n')}\n`;
-  if (block.kind === 'table') return `${tableText(block)}\n`;
+  if (block.kind === 'text') return `${brokenInto(block.text, '')}\n`;
+  if (block.kind === 'list')
+    return `${block.items.map((item) => brokenInto(item, block.marker === 'warning' ? ' ! ' : ' - ')).join('\n')}\n`;
+  if (block.kind === 'table') return `${inColumns(block)}\n`;
   if (block.kind === 'picture') return `[picture: ${block.caption}]\n`;
   const width = Math.max(...block.rows.map(([label]) => label.length));
   return `${block.rows.map(([label, value]) => `${label.padEnd(width)}  ${value}`).join('\n')}\n`;

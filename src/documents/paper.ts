@@ -1,50 +1,56 @@
 /** A paper before it is set: headings, texts, tables and pictures in order. Printed as PDF, shown as text, later on screen. */
 import type { Picture } from '../picture/strokes.ts';
+import type { Part } from '../text/part.ts';
+import { list, name, term } from '../text/part.ts';
+import { only } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
 
-export interface Paper {
-  readonly title: string;
+/** Words and numbers before they are printed for a reader; a string is a sentence of a layer that does not say texts yet. */
+export type Said = string | Text | Part;
+
+/** As it is written, of what is said; or as it is printed, of strings. */
+export interface Paper<S = string> {
+  readonly title: S;
   /** Small line under the title: job, day, shop. */
-  readonly subtitle: string;
+  readonly subtitle: S;
   /** Foot of every page. */
-  readonly foot: string;
-  readonly blocks: readonly PaperBlock[];
+  readonly foot: S;
+  readonly blocks: readonly PaperBlock<S>[];
 }
 
-export type PaperBlock =
-  | { readonly kind: 'heading'; readonly text: string }
-  /** `control`: what is to be typed into the control as it stands, in the unit of the program. */
-  | { readonly kind: 'text'; readonly text: string; readonly large?: boolean; readonly control?: true }
-  | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: string, value: string])[] }
+export type PaperBlock<S = string> =
+  | { readonly kind: 'heading'; readonly text: S }
+  | { readonly kind: 'text'; readonly text: S; readonly large?: boolean }
+  | { readonly kind: 'pairs'; readonly rows: readonly (readonly [label: S, value: S])[] }
   | {
       readonly kind: 'table';
-      readonly columns: readonly Column[];
-      readonly rows: readonly (readonly string[])[];
-      readonly note?: string | undefined;
-      /** The unit of each row's bare amounts, where they have none of their own. */
-      readonly units?: readonly ('mm' | 'µm' | undefined)[] | undefined;
+      readonly columns: readonly Column<S>[];
+      readonly rows: readonly (readonly S[])[];
+      readonly note?: S | undefined;
     }
-  | { readonly kind: 'list'; readonly items: readonly string[]; readonly marker: 'dash' | 'warning' }
-  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: string };
+  | { readonly kind: 'list'; readonly items: readonly S[]; readonly marker: 'dash' | 'warning' }
+  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: S };
 
-export interface Column {
-  readonly title: string;
+export type WrittenPaper = Paper<Said>;
+export type WrittenBlock = PaperBlock<Said>;
+export type WrittenTable = Extract<WrittenBlock, { kind: 'table' }>;
+export type TableBlock = Extract<PaperBlock, { kind: 'table' }>;
+
+export interface Column<S = string> {
+  readonly title: S;
   readonly align: 'left' | 'right';
   /** Share of the width against the other columns. */
   readonly width: number;
-  /** What is in it: `control` counts in the unit of the program whatever the reader's; `amount` in the unit of its row. Words when left out. */
-  readonly holds?: 'control' | 'amount';
+}
+
+interface Headed {
+  readonly head: { readonly name: string; readonly shop: string; readonly day: string };
 }
 
 /** Job, shop and day, for papers of the shop's own. */
-export const subtitleOf = ({ head }: { readonly head: { readonly name: string; readonly shop: string; readonly day: string } }): string =>
-  `${head.name} · ${head.shop} · ${head.day}`;
+export const subtitleOf = ({ head }: Headed): Text => only(list([name(head.name), name(head.shop), term(head.day)], 'dot'));
 
-export const column = (title: string, width: number, align: Column['align'] = 'left'): Column => ({ title, width, align });
+/** Job and paper, on every page. */
+export const footOf = ({ head }: Headed, paper: Text): Text => only(list([name(head.name), paper, term('Kerfwright')], 'dot'));
 
-/** A column in the unit of the program. */
-export const controlColumn = (title: string, width: number, align: Column['align'] = 'right'): Column => ({
-  title,
-  width,
-  align,
-  holds: 'control',
-});
+export const column = (title: Said, width: number, align: Column['align'] = 'left'): Column<Said> => ({ title, width, align });

@@ -9,7 +9,9 @@ import { jobSchema } from '../job/job.ts';
 import { plateOf } from '../job/plate.fixture.ts';
 import type { JobFacts } from '../result/facts.ts';
 import type { MadeFacts } from '../result/outcome-facts.ts';
-import type { Paper, PaperBlock } from './paper.ts';
+import { HOUSE } from '../text/reader.ts';
+import type { TableBlock, WrittenPaper } from './paper.ts';
+import { toldPaper } from './paper-for-reader.ts';
 import { annex } from './sheet/calculation-sheet.ts';
 import { holeSheet } from './sheet/hole-sheet.ts';
 import { inspectionSheet } from './sheet/inspection-sheet.ts';
@@ -27,8 +29,8 @@ const factsFor = (more: object): JobFacts => {
   };
   return factsOf(run);
 };
-const tablesOf = (paper: Paper): readonly Extract<PaperBlock, { kind: 'table' }>[] =>
-  paper.blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
+const tablesOf = (paper: WrittenPaper): readonly TableBlock[] =>
+  toldPaper(paper, HOUSE).blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
 const made = (of: JobFacts): MadeFacts => ({ cut: cut(of), program: program(of) });
 const facts = factsFor({});
 

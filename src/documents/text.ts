@@ -1,26 +1,26 @@
 /** Plain text in columns and paragraphs. */
-import { AS_WRITTEN, restated, type Telling } from '../text/print/restate.ts';
-import type { PaperBlock } from './paper.ts';
-import { toldTable } from './paper-for-reader.ts';
+import { HOUSE, type Reader } from '../text/reader.ts';
+import type { Said, TableBlock, WrittenTable } from './paper.ts';
+import { told, toldTable } from './paper-for-reader.ts';
 
 const WIDTH = 100;
 const MOST_ROWS = 40;
 
 /** Paragraphs and tables as somebody reads numbers. */
 export interface Printer {
-  readonly wrapped: typeof wrapped;
-  readonly tableText: typeof tableText;
+  readonly said: (said: Said) => string;
+  readonly wrapped: (said: Said, lead: string) => string;
+  readonly tableText: (table: WrittenTable) => string;
 }
 
-export const printerIn = (telling: Telling): Printer => ({
-  wrapped: (text, lead) => wrapped(restated(text, telling), lead),
-  tableText: (table) => tableText(toldTable(table, telling)),
+export const printerIn = (reader: Reader): Printer => ({
+  said: (said) => told(said, reader),
+  wrapped: (said, lead) => brokenInto(told(said, reader), lead),
+  tableText: (table) => inColumns(toldTable(table, reader)),
 });
 
-export const AS_IT_IS: Printer = printerIn(AS_WRITTEN);
-
 /** Breaks a text into lines, the first led by `lead`, the others by as many blanks. */
-export const wrapped = (text: string, lead: string): string => {
+export const brokenInto = (text: string, lead: string): string => {
   const lines: string[] = [];
   let current = lead;
   for (const word of text.split(' ')) {
@@ -34,7 +34,7 @@ export const wrapped = (text: string, lead: string): string => {
 };
 
 /** A table in columns just wide enough. */
-export const tableText = (table: Extract<PaperBlock, { kind: 'table' }>): string => {
+export const inColumns = (table: TableBlock): string => {
   const titles = table.columns.map((c) => c.title);
   const rows = table.rows.slice(0, MOST_ROWS);
   const all = titles.some((t) => t !== '') ? [titles, ...rows] : rows;
@@ -43,5 +43,10 @@ export const tableText = (table: Extract<PaperBlock, { kind: 'table' }>): string
     `  ${row.map((cell, i) => (table.columns[i]?.align === 'right' ? cell.padStart(widths[i] as number) : cell.padEnd(widths[i] as number))).join('  ')}`.trimEnd(),
   );
   const cut = table.rows.length - rows.length;
-  return [...lines, ...(cut > 0 ? [`  and ${cut} more`] : []), ...(table.note === undefined ? [] : [wrapped(table.note, '  ')])].join('\n');
+  return [...lines, ...(cut > 0 ? [`  and ${cut} more`] : []), ...(table.note === undefined ? [] : [brokenInto(table.note, '  ')])].join(
+    '\n',
+  );
 };
+
+export const AS_IT_IS: Printer = printerIn(HOUSE);
+export const { tableText, wrapped } = AS_IT_IS;

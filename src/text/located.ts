@@ -1,7 +1,7 @@
 /** A finding's sentence with its place, for readers that have no picture to point into. */
 import type { Finding, Place } from './finding.ts';
 import { clause, contour, count, placeByLetters, term, upTo } from './part.ts';
-import { phrases, say } from './say.ts';
+import { phrases, say, sentences } from './say.ts';
 import type { Text } from './text.ts';
 import { namesPlace } from './within.ts';
 
@@ -13,6 +13,9 @@ export const located = ({ text, place }: Pick<Finding, 'text' | 'place'>): Text 
   const { line, text: content } = place;
   return content === undefined ? words.line(text, line) : words.lineOf(text, line, content.trim().slice(0, 60));
 };
+
+/** One finding in full: sentence, place, what was done, what would help. */
+export const findingInFull = (finding: Finding): Text => sentences([located(finding), finding.done, finding.remedy?.text]);
 
 type Spot = Extract<Place, { kind: 'spot' }>;
 

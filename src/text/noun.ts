@@ -19,6 +19,7 @@ export const nouns = {
   sheet: ['sheet', 'sheets'],
   stack: ['stack', 'stacks'],
   row: ['row', 'rows'],
+  'loose piece': ['loose piece', 'loose pieces'],
   end: ['end', 'ends'],
   curve: ['curve', 'curves'],
   arc: ['arc', 'arcs'],

@@ -41,7 +41,11 @@ export type Part =
       readonly limit?: true | undefined;
       /** It is smaller than that: 'less than 0.001 µm'. */
       readonly below?: true | undefined;
+      /** Its unit stands elsewhere: in the heading of its column, or behind the next number. */
+      readonly bare?: true | undefined;
     }
+  /** A unit without a number, as in a heading: 'inch', since 'in' would be read as a word. */
+  | { readonly kind: 'unit'; readonly unit: Unit }
   /** A number without a unit. */
   | { readonly kind: 'number'; readonly amount: Amount }
   /** Things that are counted: '1 contour', '3 contours'; the number alone without a noun. */
@@ -66,8 +70,17 @@ export type Part =
   | { readonly kind: 'moment'; readonly at: number; readonly shown: ShownMoment }
   | { readonly kind: 'money'; readonly minor: number; readonly currency: string; readonly per?: Unit | undefined }
   | { readonly kind: 'mass'; readonly kilograms: number; readonly digits: 3 | 4 }
-  /** `inside`: a heading or label within a sentence, where English begins it with a small letter. `clause`: without its closing stop. */
-  | { readonly kind: 'text'; readonly text: Text; readonly inside?: true | undefined; readonly clause?: true | undefined }
+  /**
+   * `inside`: a heading or label within a sentence, where English begins it with a small letter. `clause`: without its closing stop.
+   * `begins`: what is small elsewhere begins a cell or a line, where English takes a capital.
+   */
+  | {
+      readonly kind: 'text';
+      readonly text: Text;
+      readonly inside?: true | undefined;
+      readonly clause?: true | undefined;
+      readonly begins?: true | undefined;
+    }
   | {
       readonly kind: 'list';
       readonly items: readonly Part[];
@@ -133,6 +146,16 @@ export const figured = ({ value, low, high, unit }: Ranged): Part => {
     ? { kind: 'quantity', amounts: [amount, { value: deviation, digits: deviating(deviation) }], joint: '±', unit }
     : { kind: 'quantity', amounts: [amount], unit };
 };
+
+/** The number of a quantity alone, in the unit of its reader, which is named elsewhere. */
+export const bare = (value: number, unit: Unit, digits: Digits = deviating(0)): Part => ({
+  kind: 'quantity',
+  amounts: [{ value, digits }],
+  unit,
+  bare: true,
+});
+/** 'mm', 'inch': the unit in which a reader is shown what is in this one. */
+export const unitName = (unit: Unit): Part => ({ kind: 'unit', unit });
 
 /** A number without a unit; six digits that count unless told otherwise. */
 export const number = (value: number, digits: Digits = deviating(0)): Part => ({ kind: 'number', amount: { value, digits } });
@@ -207,6 +230,9 @@ export const inside = (label: Text): Part => ({ kind: 'text', text: label, insid
 
 /** A whole sentence within another: its closing stop is left out. */
 export const clause = (text: Text): Part => ({ kind: 'text', text, clause: true });
+
+/** At the beginning of a cell or a line: 'Swings of temperature'. */
+export const beginning = (text: Text): Part => ({ kind: 'text', text, begins: true });
 
 /** A text is itself a part; a part stays what it is. */
 export const asPart = (given: Part | Text): Part => ('kind' in given ? given : { kind: 'text', text: given });

@@ -25,7 +25,7 @@ export const englishIn = (said: string, names: readonly string[] = []): readonly
 };
 
 /** What a part may hold without being translated: data that people or files gave, and numbers. */
-const OWN = new Set(['name', 'term', 'contour', 'number', 'quantity', 'money', 'mass', 'duration']);
+const OWN = new Set(['name', 'term', 'contour', 'number', 'quantity', 'unit', 'money', 'mass', 'duration']);
 
 /** The words of a text for this reader, without what stands in it by name. */
 export const wordsOf = (text: Text, reader: Reader): Printed =>

@@ -141,6 +141,7 @@ const toldWall = (wall: WallView<Untold>, tell: Tell): WallView => ({
 export const toldWhy = (tree: WhyTree<Untold>, tell: Tell): WhyTree => ({
   ...tree,
   shown: toldShown(tree.shown, tell),
+  source: tell(tree.source),
   formula: tree.formula && tell(tree.formula),
   warnings: tree.warnings.map(tell),
   from: tree.from.map((f) => toldWhy(f, tell)),

@@ -1,5 +1,6 @@
 /** The tables of the sheet; a cell that is a figure can be asked why. */
 
+import type { Said, WrittenTable } from '../../documents/paper.ts';
 import { breakTable, costTable, hoursTable } from '../../documents/part/job-tables.ts';
 import { wireVerdict } from '../../documents/part/wire-lines.ts';
 import type { Figure } from '../../quantity/figure.ts';
@@ -98,18 +99,19 @@ export const passesTable = ({ passes }: WireResult, estimate: Estimate | undefin
 });
 
 /** A table of the papers with the figures it was printed from put back where they are known: one list of figures for each row. */
-const withFigures = (
-  table: {
-    readonly columns: readonly { readonly title: string; readonly align: 'left' | 'right' }[];
-    readonly rows: readonly (readonly string[])[];
-    readonly note?: string | undefined;
-  },
-  figures: readonly (readonly (Figure | undefined)[])[],
-): Table => ({
-  columns: table.columns.map(({ title, align }) => ({ title, align })),
-  rows: table.rows.map((row, i) => row.map((text, j): Cell => (figures[i]?.[j] === undefined ? text : shown(figures[i]?.[j] as Figure)))),
-  note: table.note,
+const withFigures = (table: WrittenTable, figures: readonly (readonly (Figure | undefined)[])[]): Table => ({
+  columns: table.columns.map(({ title, align }) => ({ title: asUntold(title), align })),
+  rows: table.rows.map((row, i) =>
+    row.map((said, j): Cell => {
+      const figure = figures[i]?.[j];
+      return figure === undefined ? asUntold(said) : shown(figure);
+    }),
+  ),
+  note: table.note === undefined ? undefined : asUntold(table.note),
 });
+
+/** A part of its own is a text of that part alone. */
+const asUntold = (said: Said): Untold => (typeof said === 'object' && 'kind' in said ? only(said) : said);
 
 export const hoursView = (e: Estimate): Table => {
   const figures = [...e.passes.map((p) => p.minutes), e.threading, e.travel, e.stops, e.total, e.attended, e.unattended];

@@ -282,7 +282,7 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
 export interface WhyTree<Said = string> {
   readonly shown: Shown<Said>;
   readonly basis: Basis;
-  readonly source: string;
+  readonly source: Said;
   readonly formula?: Said | undefined;
   readonly warnings: readonly Said[];
   readonly from: readonly WhyTree<Said>[];

@@ -2,48 +2,62 @@
 
 import type { Budget } from '../../accuracy/budget.ts';
 import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column } from '../paper.ts';
+import { bare, beginning, count, fixed, limit, mm, name, type Part, quantity, um, unitName } from '../../text/part.ts';
+import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type WrittenTable } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 
 /** Shares below this (µm) are printed as nothing. */
-const NOTHING = 0.05;
+const LEAST = 0.05;
 
 const MOST_SIZES = 12;
 
 export const budgetLines = ({ profile, sizes }: PlanBudgets, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => [
   tableText(budgetTable(profile)),
-  wrapped(printPlain(profile.biggest.sentence), '  '),
+  wrapped(profile.biggest.sentence, '  '),
   ...sizes.slice(0, MOST_SIZES).map((s) => wrapped(sizeLine(s), '  ')),
-  ...(sizes.length > MOST_SIZES ? [`  and ${sizes.length - MOST_SIZES} more sizes; --json lists them all`] : []),
+  ...(sizes.length > MOST_SIZES ? [wrapped(words.moreSizes(sizes.length - MOST_SIZES), '  ')] : []),
 ];
 
-export const budgetTable = (budget: Budget) =>
-  ({
-    kind: 'table',
-    columns: [
-      column('Error of the profile', 4),
-      column('Kind', 1.5),
-      column('µm', 1, 'right'),
-      { ...column('Share', 1, 'right'), holds: 'amount' },
-    ],
-    rows: [
-      ...budget.rows
-        .filter((r) => r.figure.value >= NOTHING)
-        .map((r) => [capital(printPlain(r.figure.name)), r.kind, r.figure.value.toFixed(1), percent(r.share)]),
-      ['In all, of the tolerance', '', budget.total.value.toFixed(1), `±${(budget.tolerance * 1000).toFixed(1)}`],
-    ],
+export const budgetTable = (budget: Budget): WrittenTable => ({
+  kind: 'table',
+  columns: [column(words.error, 4), column(words.kind, 1.5), column(unitName('µm'), 1, 'right'), column(words.share, 1, 'right')],
+  rows: [
+    ...budget.rows
+      .filter((r) => r.figure.value >= LEAST)
+      .map((r) => [beginning(r.figure.name), words[r.kind], bare(r.figure.value, 'µm', fixed(1)), percent(r.share)]),
     // The last share is the tolerance itself.
-    units: [...budget.rows.filter((r) => r.figure.value >= NOTHING).map(() => undefined), 'µm'],
-    note: `Systematic errors go the same way every time and are added (${budget.systematic.value.toFixed(1)} µm); random ones count by root of squares, one standard deviation (${budget.random.value.toFixed(1)} µm).`,
-  }) as const;
+    [words.all, NOTHING, bare(budget.total.value, 'µm', fixed(1)), { ...allowed(budget), bare: true } as Part],
+  ],
+  note: words.note(um(budget.systematic.value, fixed(1)), um(budget.random.value, fixed(1))),
+});
 
-const sizeLine = (budget: Budget): string => {
+const allowed = ({ tolerance }: Budget): Part => limit(tolerance * 1000, 'µm', fixed(1));
+
+const sizeLine = (budget: Budget): Text => {
   const { of, total, tolerance, biggest } = budget;
-  const name = of.kind === 'size' ? `${of.name}, ${Number(of.length.toFixed(4))} mm` : 'The profile';
-  const holds = total.value <= tolerance * 1000 ? 'is held' : 'is not sure to be held';
-  return `${name}: ${total.value.toFixed(1)} µm are to be expected, so that ±${(tolerance * 1000).toFixed(1)} µm ${holds}. ${printPlain(biggest.sentence)}`;
+  const holds = total.value <= tolerance * 1000;
+  const error = um(total.value, fixed(1));
+  const what = of.kind === 'size' ? words.size(of.name, of.length) : words.profile;
+  return sentences([(holds ? words.held : words.notSure)(what, error, allowed(budget)), biggest.sentence]);
 };
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
+const percent = (share: number): Part => quantity(Math.round(share * 100), '%', fixed(0));
+
+const words = phrases('budget-table', {
+  error: say`Error of the profile`,
+  kind: say`Kind`,
+  share: say`Share`,
+  systematic: say`systematic`,
+  random: say`random`,
+  all: say`In all, of the tolerance`,
+  note: (systematic: Part, random: Part) =>
+    say`Systematic errors go the same way every time and are added (${{ systematic }}); random ones count by root of squares, one standard deviation (${{ random }}).`,
+  moreSizes: (sizes: number) => say`and ${{ sizes: count(sizes) }} more sizes; --json lists them all`,
+  size: (size: string, length: number) => say`${{ size: name(size) }}, ${{ length: mm(length) }}`,
+  profile: say`The profile`,
+  held: (what: Text, error: Part, tolerance: Part) => say`${{ what }}: ${{ error }} are to be expected, so that ${{ tolerance }} is held.`,
+  notSure: (what: Text, error: Part, tolerance: Part) =>
+    say`${{ what }}: ${{ error }} are to be expected, so that ${{ tolerance }} is not sure to be held.`,
+});

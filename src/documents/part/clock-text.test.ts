@@ -1,8 +1,11 @@
 /** What papers and terminal say of a run on the clock. */
+
 import { describe, expect, it } from 'vitest';
 import { at, cut, question, stop } from '../../estimate/clock/clock.fixture.ts';
 import { type Clock, layOnClock } from '../../estimate/clock/clock.ts';
-import { clockSentences, oclockText, visitsOf } from './clock-text.ts';
+import { printPlain } from '../../text/print/print.ts';
+import { only } from '../../text/say.ts';
+import { clockText, oclockText, visitsOf } from './clock-text.ts';
 import { shiftStrip } from './shift-strip.ts';
 
 const laid = (...asked: Parameters<typeof question>): Clock => {
@@ -11,12 +14,14 @@ const laid = (...asked: Parameters<typeof question>): Clock => {
   return result.clock;
 };
 
+const saidOf = (clock: Clock): readonly string[] => clockText(clock).map(printPlain);
+
 describe('a run in words', () => {
   it('tells the end with its range, the visits with their contours, and what waits', () => {
     const clock = laid([cut(60), stop('L4, THE SLUG HANGS'), cut(2), stop('L4, THE SLUG IS LOOSE'), cut(600), stop('L5, OUT'), cut(30)], {
       spread: 0.1,
     });
-    expect(clockSentences(clock)).toEqual([
+    expect(saidOf(clock)).toEqual([
       'Started Thu 26 Nov 07:00 it is done Fri 27 Nov 07:35 (likely between 07:32 and 07:38).',
       'Somebody must be there at Thu 26 Nov 08:00 (L4), Fri 27 Nov 07:00 (L5).',
       'It cuts 11 h 32 min, 2 h 12 min of it while nobody is in the shop. The machine waits 12 h 48 min for somebody to come.',
@@ -24,16 +29,16 @@ describe('a run in words', () => {
   });
 
   it('says so when nobody is needed, and keeps long lists short', () => {
-    expect(clockSentences(laid([cut(60)]))[1]).toBe('Nobody need be there on the way.');
+    expect(saidOf(laid([cut(60)]))[1]).toBe('Nobody need be there on the way.');
     const many = laid(Array.from({ length: 30 }, () => [cut(40), stop('L2, OUT')]).flat());
     expect(visitsOf(many).length).toBe(30);
-    expect(clockSentences(many)[1]).toMatch(/ and 22 more times\.$/);
+    expect(saidOf(many)[1]).toMatch(/ and 22 more times\.$/);
   });
 
   it("gives an o'clock its date once it is a week away", () => {
     const start = at('2026-11-26T07:00');
-    expect(oclockText(start + 100, start)).toBe('Thu 08:40');
-    expect(oclockText(start + 8 * 1440, start)).toBe('Fri 4 Dec 07:00');
+    expect(printPlain(only(oclockText(start + 100, start)))).toBe('Thu 08:40');
+    expect(printPlain(only(oclockText(start + 8 * 1440, start)))).toBe('Fri 4 Dec 07:00');
   });
 });
 
@@ -50,12 +55,12 @@ describe('a shift strip', () => {
       }
     expect(picture.labels.map((l) => l.text)).toEqual(expect.arrayContaining(['Thu 26 Nov', 'Fri 27 Nov', '00:00']));
     expect(picture.scaled).toBe(false);
-    expect(caption).not.toContain('first');
+    expect(printPlain(caption)).not.toContain('first');
   });
 
   it('shows the first fortnight of a longer run, and says so', () => {
     const { picture, caption } = shiftStrip(laid(Array.from({ length: 40 }, () => [cut(900), stop()]).flat()));
-    expect(caption).toContain('The first 14 days');
+    expect(printPlain(caption)).toContain('The first 14 days');
     expect(picture.labels.length).toBeLessThan(40);
   });
 });

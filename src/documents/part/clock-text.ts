@@ -1,61 +1,62 @@
 /** A run on the clock in a few sentences: when it is done, when somebody must be there, when the machine waits. */
+
 import type { Clock, ClockEvent } from '../../estimate/clock/clock.ts';
-import { DAY, type Moment, printDay, printMoment, printOclock } from '../../estimate/clock/moment.ts';
-import { printDuration } from '../../text/print/duration.ts';
+import { DAY, type Moment } from '../../estimate/clock/moment.ts';
+import { contour, count, duration, list, moment, type Part } from '../../text/part.ts';
+import { NOTHING, only, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { same } from '../../text/within.ts';
 
 /** Visits to the machine that are told one by one. */
 const MOST_VISITS = 8;
 /** Whoever is needed again so soon stays at the machine, minutes. */
 const STAYS = 15;
 
-export const clockSentences = (clock: Clock): readonly string[] => [doneSentence(clock), visitsSentence(clock), aloneSentence(clock)];
+export const clockText = (clock: Clock): readonly Text[] => [doneSentence(clock), visitsSentence(clock), aloneSentence(clock)];
 
-const doneSentence = ({ start, finish, early, late, pieces }: Clock): string => {
-  const what = pieces.laid === 1 ? 'it is done' : `${pieces.laid} pieces are done`;
-  const sameDay = [early, late].every((at) => printDay(at) === printDay(finish));
-  const ends = [early, late].map(sameDay ? printOclock : printMoment).join(' and ');
-  const range = late - early < 2 ? '' : ` (likely between ${ends})`;
-  return `Started ${printMoment(start)} ${what} ${printMoment(finish)}${range}.`;
+const doneSentence = ({ start, finish, early, late, pieces }: Clock): Text => {
+  const [began, done] = [moment(start), moment(finish)];
+  const sameDay = [early, late].every((at) => dayOf(at) === dayOf(finish));
+  const [first, last] = [early, late].map((at) => moment(at, sameDay ? 'time' : 'day and time'));
+  const likely = late - early < 2 || first === undefined || last === undefined ? NOTHING : words.likely(first, last);
+  return pieces.laid === 1 ? words.done(began, done, likely) : words.allDone(began, pieces.laid, done, likely);
 };
 
-const visitsSentence = (clock: Clock): string => {
+const visitsSentence = (clock: Clock): Text => {
   const visits = visitsOf(clock);
-  if (visits.length === 0) return 'Nobody need be there on the way.';
-  let day = '';
+  if (visits.length === 0) return words.nobody;
+  let day = -1;
   const told = visits.slice(0, MOST_VISITS).map(({ from, to, names }) => {
-    const when = printDay(from) === day ? '' : `${printDay(from)} `;
-    day = printDay(from);
-    const until = to - from > STAYS ? ` to ${printOclock(to)}` : '';
-    return `${when}${printOclock(from)}${until} (${namesText(names)})`;
+    const when = moment(from, dayOf(from) === day ? 'time' : 'day and time');
+    day = dayOf(from);
+    return to - from > STAYS ? words.visitUntil(when, moment(to, 'time'), namesText(names)) : words.visit(when, namesText(names));
   });
   const more = visits.length - told.length;
-  const cut = clock.left > 0 ? ' or more' : '';
-  return `Somebody must be there at ${told.join(', ')}${more > 0 ? ` and ${more}${cut} more times` : ''}.`;
+  if (more <= 0) return words.visits(list(told));
+  return (clock.left > 0 ? words.visitsOrMore : words.visitsMore)(list(told), more);
 };
 
-const namesText = (names: readonly string[]): string =>
-  names.length <= 3 ? names.join(', ') : `${names.slice(0, 2).join(', ')} and ${names.length - 2} more`;
+const dayOf = (at: Moment): number => Math.floor(at / DAY);
 
-const aloneSentence = ({ totals }: Clock): string => {
-  const night =
-    totals.cuttingAtNight < 1
-      ? 'all of it while somebody is in the shop'
-      : `${printDuration(totals.cuttingAtNight)} of it while nobody is in the shop`;
-  const waits =
-    totals.waiting < 1 ? 'The machine waits for nobody.' : `The machine waits ${printDuration(totals.waiting)} for somebody to come.`;
-  return `It cuts ${printDuration(totals.cutting)}, ${night}. ${waits}`;
-};
+const namesText = (names: readonly Text[]): Part | Text =>
+  names.length <= 3 ? list(names) : words.andMore(list(names.slice(0, 2)), names.length - 2);
+
+const aloneSentence = ({ totals }: Clock): Text =>
+  sentences([
+    totals.cuttingAtNight < 1 ? words.byDay(totals.cutting) : words.atNight(totals.cutting, totals.cuttingAtNight),
+    totals.waiting < 1 ? words.noWait : words.waits(totals.waiting),
+  ]);
 
 export interface Visit {
   readonly from: Moment;
   readonly to: Moment;
   /** What it is about, each once: contours, threading, loading, the spool. */
-  readonly names: readonly string[];
+  readonly names: readonly Text[];
 }
 
 /** Times at which somebody is at the machine; what follows within a quarter of an hour is one visit. */
 export const visitsOf = ({ events }: Clock): readonly Visit[] => {
-  const visits: { from: Moment; to: Moment; names: string[] }[] = [];
+  const visits: { from: Moment; to: Moment; names: Text[] }[] = [];
   for (const event of events) {
     if (!event.needsPerson) continue;
     const last = visits.at(-1);
@@ -63,20 +64,43 @@ export const visitsOf = ({ events }: Clock): readonly Visit[] => {
     if (last === undefined || event.from - last.to > STAYS) visits.push({ from: event.from, to: event.to, names: [name] });
     else {
       last.to = event.to;
-      if (!last.names.includes(name)) last.names.push(name);
+      if (!last.names.some((known) => same(known, name))) last.names.push(name);
     }
   }
   return visits;
 };
 
 /** A stop at a contour is named by it, everything else by its kind: a line that is cut open is a stop like others. */
-const nameOf = ({ kind, piece, stop }: ClockEvent): string => {
-  if (kind === 'loading') return `load piece ${piece}`;
-  if (kind === 'spool change') return 'new spool';
-  if (kind === 'threading') return 'thread the wire';
-  return stop?.loop?.startsWith('L') === true ? stop.loop : 'stop';
+const nameOf = ({ kind, piece, stop }: ClockEvent): Text => {
+  if (kind === 'loading') return words.load(piece);
+  if (kind === 'spool change') return words.spool;
+  if (kind === 'threading') return words.thread;
+  return stop?.loop?.startsWith('L') === true ? only(contour(stop.loop)) : words.stop;
 };
 
 /** 'Thu 08:40', and with the date where it lies a week or more behind the start. */
-export const oclockText = (at: Moment, start: Moment): string =>
-  at - start < 7 * DAY ? `${printDay(at).slice(0, 3)} ${printOclock(at)}` : printMoment(at);
+export const oclockText = (at: Moment, start: Moment): Part => moment(at, at - start < 7 * DAY ? 'weekday and time' : 'day and time');
+
+const words = phrases('on-the-clock', {
+  done: (start: Part, done: Part, likely: Text) => say`Started ${{ start }} it is done ${{ done }}${{ likely }}.`,
+  allDone: (start: Part, pieces: number, done: Part, likely: Text) =>
+    say`Started ${{ start }} ${{ pieces: count(pieces) }} pieces are done ${{ done }}${{ likely }}.`,
+  likely: (early: Part, late: Part) => say` (likely between ${{ early }} and ${{ late }})`,
+  nobody: say`Nobody need be there on the way.`,
+  visit: (at: Part, what: Part | Text) => say`${{ at }} (${{ what }})`,
+  visitUntil: (at: Part, until: Part, what: Part | Text) => say`${{ at }} to ${{ until }} (${{ what }})`,
+  visits: (visits: Part) => say`Somebody must be there at ${{ visits }}.`,
+  visitsMore: (visits: Part, more: number) => say`Somebody must be there at ${{ visits }} and ${{ more: count(more) }} more times.`,
+  visitsOrMore: (visits: Part, more: number) =>
+    say`Somebody must be there at ${{ visits }} and ${{ more: count(more) }} or more more times.`,
+  andMore: (names: Part, more: number) => say`${{ names }} and ${{ more: count(more) }} more`,
+  byDay: (cutting: number) => say`It cuts ${{ cutting: duration(cutting) }}, all of it while somebody is in the shop.`,
+  atNight: (cutting: number, night: number) =>
+    say`It cuts ${{ cutting: duration(cutting) }}, ${{ night: duration(night) }} of it while nobody is in the shop.`,
+  noWait: say`The machine waits for nobody.`,
+  waits: (minutes: number) => say`The machine waits ${{ waits: duration(minutes) }} for somebody to come.`,
+  load: (piece: number) => say`load piece ${{ piece: count(piece) }}`,
+  spool: say`new spool`,
+  thread: say`thread the wire`,
+  stop: say`stop`,
+});

@@ -7,130 +7,197 @@ import type { ContourPlan, Pass } from '../../plan/plan.ts';
 import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
-import { duration, mass, money, moneyRange, place, setting, spoken, value } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column, controlColumn, type PaperBlock } from '../paper.ts';
-
-type Table = Extract<PaperBlock, { kind: 'table' }>;
+import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
+import { spoken } from '../../text/print/phrases.ts';
+import { NOTHING, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type WrittenTable } from '../paper.ts';
+import { amountOf, moneyRange, onBlock, setting, timeOf, whole } from './numbers.ts';
 
 /** What each pass is set to and what it leaves. */
-export const passTable = (passes: readonly Pass[], estimate: Estimate | undefined, unit = MILLIMETRES): Table => ({
+export const passTable = (passes: readonly Pass[], estimate: Estimate | undefined, unit = MILLIMETRES): WrittenTable => ({
   kind: 'table',
   columns: [
-    column('Pass', 0.8),
-    column('Condition', 1.1),
-    column('Register', 1),
-    controlColumn(`Offset ${unit.name}`, 1.2),
-    column('Gap mm', 1, 'right'),
-    column('Feed mm/min', 1.4, 'right'),
-    column('Ra after µm', 1.35, 'right'),
-    column('Time', 3, 'right'),
+    column(ofPasses.pass, 0.8),
+    column(ofPasses.condition, 1.1),
+    column(ofPasses.register, 1),
+    column(ofPasses.offset(unit), 1.2, 'right'),
+    column(ofPasses.gap, 1, 'right'),
+    column(ofPasses.feed, 1.4, 'right'),
+    column(ofPasses.finish, 1.35, 'right'),
+    column(ofPasses.time, 3, 'right'),
   ],
   rows: passes.map((p, i) => {
     const time = estimate?.passes[i];
     return [
-      p.number === 1 ? '1 rough' : `${p.number} skim`,
-      String(p.condition),
-      `D${p.register}`,
+      p.number === 1 ? ofPasses.rough(p.number) : ofPasses.skim(p.number),
+      term(String(p.condition)),
+      term(`D${p.register}`),
       setting(p.offset.value, unit),
-      p.gap.value.toFixed(3),
-      value(p.feed),
-      value(p.ra),
-      time === undefined ? '' : duration(time.minutes),
+      bare(p.gap.value, 'mm', fixed(3)),
+      amountOf(p.feed),
+      amountOf(p.ra),
+      time === undefined ? NOTHING : timeOf(time.minutes),
     ];
   }),
-  note: 'Offset: from the wire’s centre to the finished surface, with the stock that later passes take off. A trial cut in this material settles the last thousandth.',
+  note: ofPasses.note,
+});
+
+const ofPasses = phrases('pass-table', {
+  pass: say`Pass`,
+  condition: say`Condition`,
+  register: say`Register`,
+  offset: ({ name }: ControlUnit) => say`Offset ${{ unit: term(name) }}`,
+  gap: say`Gap ${{ unit: unitName('mm') }}`,
+  feed: say`Feed ${{ unit: unitName('mm/min') }}`,
+  finish: say`Ra after ${{ unit: unitName('µm') }}`,
+  time: say`Time`,
+  rough: (number: number) => say`${{ pass: count(number) }} rough`,
+  skim: (number: number) => say`${{ pass: count(number) }} skim`,
+  note: say`Offset: from the wire’s centre to the finished surface, with the stock that later passes take off. A trial cut in this material settles the last thousandth.`,
 });
 
 /** Where each contour starts. */
-export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = MILLIMETRES, datum?: Point): Table => {
+export const holeTable = (rows: readonly NumberedContour[], unit: ControlUnit = MILLIMETRES, datum?: Point): WrittenTable => {
   const first = new Map(rows.toReversed().map((c) => [holeKey(c), c.number]));
   return {
     kind: 'table',
     columns: [
-      column('No.', 0.6),
-      column('Contour', 1),
-      column('Kept', 1.6),
-      controlColumn('X', 1),
-      controlColumn('Y', 1),
-      controlColumn('Hole Ø', 1),
-      column('Hole', 1.4),
-      controlColumn(`Tab ${unit.name}`, 0.9),
-      column('Loose piece', 1.7, 'right'),
+      column(ofHoles.number, 0.6),
+      column(ofHoles.contour, 1),
+      column(ofHoles.kept, 1.6),
+      column(term('X'), 1, 'right'),
+      column(term('Y'), 1, 'right'),
+      column(ofHoles.diameter, 1, 'right'),
+      column(ofHoles.hole, 1.4),
+      column(ofHoles.tab(unit), 0.9, 'right'),
+      column(ofHoles.loose, 1.7, 'right'),
     ],
     rows: rows.map((c) => [
-      String(c.number),
-      c.loop,
-      c.kept === 'die' ? 'the block' : 'the piece inside',
+      count(c.number),
+      contour(c.loop),
+      c.kept === 'die' ? ofHoles.block : ofHoles.inside,
       ...placesOf(c.hole.at, unit, datum),
-      c.hole.origin === 'block edge' ? 'none' : place(c.hole.diameter, unit),
-      holeWords(c, first.get(holeKey(c)) as number),
-      c.tab === undefined ? 'none' : place(c.tab.length, unit),
-      c.core === undefined ? `${c.piece.role}, ${mass(c.piece.mass.value)}` : 'none, burnt out',
+      c.hole.origin === 'block edge' ? ofHoles.none : onBlock(c.hole.diameter, unit),
+      holeWords(c, first.get(holeKey(c)) ?? c.number),
+      c.tab === undefined ? ofHoles.none : onBlock(c.tab.length, unit),
+      c.core === undefined ? ofHoles[c.piece.role](c.piece.mass.value) : ofHoles.burnt,
     ]),
-    note: `X, Y and Ø in ${unit.name} from ${zeroName(datum)}. Holes are drilled before clamping; clean and free of burrs.`,
+    note: datum === undefined ? ofHoles.fromZero(unit) : ofHoles.fromDatum(unit),
   };
 };
 
-/** X and Y as the program counts them. */
-export const placesOf = (at: Point, unit: ControlUnit, datum: Point | undefined): readonly [x: string, y: string] => {
-  const { x, y } = fromDatum(datum === undefined ? {} : { datum }, at);
-  return [place(x, unit), place(y, unit)];
-};
+const ofHoles = phrases('hole-table', {
+  number: say`No.`,
+  contour: say`Contour`,
+  kept: say`Kept`,
+  diameter: say`Hole Ø`,
+  hole: say`Hole`,
+  tab: ({ name }: ControlUnit) => say`Tab ${{ unit: term(name) }}`,
+  loose: say`Loose piece`,
+  block: say`the block`,
+  inside: say`the piece inside`,
+  none: say`none`,
+  part: (kilograms: number) => say`part, ${{ mass: mass(kilograms) }}`,
+  slug: (kilograms: number) => say`slug, ${{ mass: mass(kilograms) }}`,
+  burnt: say`none, burnt out`,
+  fromZero: ({ name }: ControlUnit) =>
+    say`X, Y and Ø in ${{ unit: term(name) }} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
+  fromDatum: ({ name }: ControlUnit) =>
+    say`X, Y and Ø in ${{ unit: term(name) }} from the datum. Holes are drilled before clamping; clean and free of burrs.`,
+  fromEdge: say`from the edge`,
+  that: (number: number) => say`that of ${{ number: count(number) }}`,
+  toDrill: say`to be drilled`,
+  drawn: say`as drawn`,
+});
 
-const zeroName = (datum: Point | undefined): string => (datum === undefined ? 'the zero of the drawing' : 'the datum');
+/** X and Y as the program counts them. */
+export const placesOf = (at: Point, unit: ControlUnit, datum: Point | undefined): readonly [x: Part, y: Part] => {
+  const { x, y } = fromDatum(datum === undefined ? {} : { datum }, at);
+  return [onBlock(x, unit), onBlock(y, unit)];
+};
 
 const holeKey = ({ hole: { at } }: ContourPlan): string => `${at.x} ${at.y}`;
 
 /** A hole that an earlier contour was begun from is there already. */
-const holeWords = ({ hole, number }: NumberedContour, first: number): string => {
-  if (hole.origin === 'block edge') return 'from the edge';
-  if (first < number) return `that of ${first}`;
-  return hole.origin === 'placed' ? 'to be drilled' : 'as drawn';
+const holeWords = ({ hole, number }: NumberedContour, first: number): Text => {
+  if (hole.origin === 'block edge') return ofHoles.fromEdge;
+  if (first < number) return ofHoles.that(first);
+  return hole.origin === 'placed' ? ofHoles.toDrill : ofHoles.drawn;
 };
 
 /** Where the hours go. */
-export const hoursTable = (estimate: Estimate): Table => ({
+export const hoursTable = (estimate: Estimate): WrittenTable => ({
   kind: 'table',
-  columns: [column(`Time for one ${estimate.stack === undefined ? 'piece' : `stack of ${estimate.stack}`}`, 4), column('', 2.4, 'right')],
+  columns: [column(estimate.stack === undefined ? ofHours.onePiece : ofHours.oneStack(estimate.stack), 4), column(NOTHING, 2.4, 'right')],
   rows: [
-    ...estimate.passes.map((p) => [`Pass ${p.pass}, ${Math.round(p.length.value).toLocaleString('en')} mm of path`, duration(p.minutes)]),
-    ['Threading', duration(estimate.threading)],
-    ['Travel', duration(estimate.travel)],
-    ['Stops', duration(estimate.stops)],
-    ['Machine, in all', duration(estimate.total)],
-    ['of which somebody must be there', duration(estimate.attended)],
-    ['of which it runs alone', duration(estimate.unattended)],
+    ...estimate.passes.map((p) => [ofHours.pass(p.pass, p.length.value), timeOf(p.minutes)]),
+    [ofHours.threading, timeOf(estimate.threading)],
+    [ofHours.travel, timeOf(estimate.travel)],
+    [ofHours.stops, timeOf(estimate.stops)],
+    [ofHours.machine, timeOf(estimate.total)],
+    [ofHours.attended, timeOf(estimate.attended)],
+    [ofHours.alone, timeOf(estimate.unattended)],
   ],
-  note: `Besides: start holes ${duration(estimate.drilling)} a ${estimate.stack === undefined ? 'piece' : 'stack'}; set-up ${duration(estimate.setUp)} and programming ${duration(estimate.programming)} once. Ranges are one standard deviation.`,
+  note: (estimate.stack === undefined ? ofHours.besides : ofHours.besidesStack)(
+    timeOf(estimate.drilling),
+    timeOf(estimate.setUp),
+    timeOf(estimate.programming),
+  ),
+});
+
+const ofHours = phrases('hours-table', {
+  onePiece: say`Time for one piece`,
+  oneStack: (sheets: number) => say`Time for one stack of ${{ sheets: count(sheets) }}`,
+  pass: (number: number, path: number) => say`Pass ${{ pass: count(number) }}, ${{ path: whole(path, 'mm') }} of path`,
+  threading: say`Threading`,
+  travel: say`Travel`,
+  stops: say`Stops`,
+  machine: say`Machine, in all`,
+  attended: say`of which somebody must be there`,
+  alone: say`of which it runs alone`,
+  besides: (holes: Text, setUp: Text, programming: Text) =>
+    say`Besides: start holes ${{ holes }} a piece; set-up ${{ setUp }} and programming ${{ programming }} once. Ranges are one standard deviation.`,
+  besidesStack: (holes: Text, setUp: Text, programming: Text) =>
+    say`Besides: start holes ${{ holes }} a stack; set-up ${{ setUp }} and programming ${{ programming }} once. Ranges are one standard deviation.`,
 });
 
 /** What the price is made of. */
-export const costTable = (estimate: Estimate): Table => ({
+export const costTable = (estimate: Estimate): WrittenTable => ({
   kind: 'table',
-  columns: [column('Cost', 4), column('', 1.5), column('', 2, 'right')],
-  rows: estimate.lines.map((l) => [
-    printPlain(l.cost.name),
-    l.per === 'job' ? 'once' : l.per === 'run' ? 'each stack' : 'each piece',
-    money(l.cost, estimate.currency),
-  ]),
+  columns: [column(ofCosts.cost, 4), column(NOTHING, 1.5), column(NOTHING, 2, 'right')],
+  rows: estimate.lines.map((l) => [l.cost.name, ofCosts[l.per], money(l.cost.value, estimate.currency)]),
+});
+
+const ofCosts = phrases('cost-table', {
+  cost: say`Cost`,
+  job: say`once`,
+  run: say`each stack`,
+  piece: say`each piece`,
 });
 
 /** Price by quantity. */
-export const breakTable = (estimate: Estimate): Table => ({
+export const breakTable = (estimate: Estimate): WrittenTable => ({
   kind: 'table',
   columns: [
-    column('Pieces', 1),
-    column('Price each', 1.6, 'right'),
-    column('In all', 1.6, 'right'),
-    column('Likely range, each', 3, 'right'),
+    column(ofBreaks.pieces, 1),
+    column(ofBreaks.each, 1.6, 'right'),
+    column(ofBreaks.all, 1.6, 'right'),
+    column(ofBreaks.range, 3, 'right'),
   ],
   rows: estimate.breaks.map((b) => [
-    String(b.quantity),
-    money(b.each, estimate.currency),
-    money(b.total, estimate.currency),
+    count(b.quantity),
+    money(b.each.value, estimate.currency),
+    money(b.total.value, estimate.currency),
     moneyRange(b.each, estimate.currency),
   ]),
+});
+
+const ofBreaks = phrases('price-table', {
+  pieces: say`Pieces`,
+  each: say`Price each`,
+  all: say`In all`,
+  range: say`Likely range, each`,
 });
 
 /** Every stop of the program, or the first of them when there are very many. */
@@ -139,13 +206,26 @@ export const stopTable = (
   unit: ControlUnit,
   datum: Point | undefined,
   most = 60,
-): Table | undefined => {
+): (WrittenTable & { readonly note?: Text | undefined }) | undefined => {
   if (stops.length === 0) return undefined;
-  const rows = stops.slice(0, most).map((s, i) => [String(i + 1), String(s.block + 1), ...placesOf(s.at, unit, datum), spoken(s.comment)]);
   return {
     kind: 'table',
-    columns: [column('Stop', 0.6), column('Line', 0.8), controlColumn('X', 0.9), controlColumn('Y', 0.9), column('What to do', 5)],
-    rows,
-    note: stops.length > most ? `${stops.length - most} more stops follow in the program.` : undefined,
+    columns: [
+      column(ofStops.stop, 0.6),
+      column(ofStops.line, 0.8),
+      column(term('X'), 0.9, 'right'),
+      column(term('Y'), 0.9, 'right'),
+      column(ofStops.what, 5),
+    ],
+    // What is to be done stands in the program in English, as its control shows it.
+    rows: stops.slice(0, most).map((s, i) => [count(i + 1), count(s.block + 1), ...placesOf(s.at, unit, datum), term(spoken(s.comment))]),
+    note: stops.length > most ? ofStops.more(stops.length - most) : undefined,
   };
 };
+
+const ofStops = phrases('stop-table', {
+  stop: say`Stop`,
+  line: say`Line`,
+  what: say`What to do`,
+  more: (stops: number) => say`${{ stops: count(stops) }} more stops follow in the program.`,
+});

@@ -2,37 +2,59 @@
 import type { Point } from '../../geometry/segment.ts';
 import type { OpenCutPlan, OpenEnd } from '../../plan/open-line.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
-import { mass, place } from '../../text/print/phrases.ts';
-import { column, controlColumn, type PaperBlock } from '../paper.ts';
+import { contour, mass, type Part, term } from '../../text/part.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type WrittenTable } from '../paper.ts';
 import { placesOf } from './job-tables.ts';
+import { onBlock } from './numbers.ts';
 
-type Table = Extract<PaperBlock, { kind: 'table' }>;
-
-export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MILLIMETRES, datum?: Point): Table => ({
+export const openTable = (lines: readonly OpenCutPlan[], unit: ControlUnit = MILLIMETRES, datum?: Point): WrittenTable => ({
   kind: 'table',
   columns: [
-    column('Line', 0.7),
-    column('Kept', 1.5),
-    controlColumn('Comes in', 3, 'left'),
-    controlColumn('Goes out', 3, 'left'),
-    controlColumn(`Tab ${unit.name}`, 0.9),
-    column('Comes off', 1.7, 'right'),
+    column(words.line, 0.7),
+    column(words.kept, 1.5),
+    column(words.comesIn, 3),
+    column(words.goesOut, 3),
+    column(words.tab(unit), 0.9, 'right'),
+    column(words.comesOff, 1.7, 'right'),
   ],
   rows: lines.map(({ chain, kept, from, to, piece }) => [
-    chain,
-    kept === 'slit' ? 'both sides' : `its ${kept} side`,
+    contour(chain),
+    words[kept],
     endSaid(from, unit, datum),
     endSaid(to, unit, datum),
-    piece === undefined ? 'none' : place(piece.tab, unit),
-    piece === undefined ? 'nothing' : `${piece.role}, ${mass(piece.mass.value)}`,
+    piece === undefined ? words.none : onBlock(piece.tab, unit),
+    piece === undefined ? words.nothing : words[piece.role](piece.mass.value),
   ]),
-  note: 'Left and right as the line runs in the drawing, from the first place to the second. Beside the block: threaded in the open.',
+  note: words.note,
 });
 
-const endSaid = (end: OpenEnd, unit: ControlUnit, datum: Point | undefined): string => {
+const endSaid = (end: OpenEnd, unit: ControlUnit, datum: Point | undefined): Text => {
   const [x, y] = placesOf(end.at, unit, datum);
-  const at = `X ${x} Y ${y}`;
-  if (end.kind === 'edge') return `beside the block, ${at}`;
-  if (end.kind === 'blind') return `blind end, ${at}`;
-  return `hole Ø ${place(end.diameter, unit)}${end.origin === 'placed' ? ', to be drilled' : ''}, ${at}`;
+  const at = symbols`X ${x} Y ${y}`;
+  if (end.kind === 'edge') return words.beside(at);
+  if (end.kind === 'blind') return words.blind(at);
+  return (end.origin === 'placed' ? words.toDrill : words.hole)(onBlock(end.diameter, unit), at);
 };
+
+const words = phrases('open-table', {
+  line: say`Line`,
+  kept: say`Kept`,
+  comesIn: say`Comes in`,
+  goesOut: say`Goes out`,
+  tab: ({ name }: ControlUnit) => say`Tab ${{ unit: term(name) }}`,
+  comesOff: say`Comes off`,
+  slit: say`both sides`,
+  left: say`its left side`,
+  right: say`its right side`,
+  none: say`none`,
+  nothing: say`nothing`,
+  part: (kilograms: number) => say`part, ${{ mass: mass(kilograms) }}`,
+  waste: (kilograms: number) => say`waste, ${{ mass: mass(kilograms) }}`,
+  beside: (at: Text) => say`beside the block, ${{ at }}`,
+  blind: (at: Text) => say`blind end, ${{ at }}`,
+  hole: (diameter: Part, at: Text) => say`hole Ø ${{ diameter }}, ${{ at }}`,
+  toDrill: (diameter: Part, at: Text) => say`hole Ø ${{ diameter }}, to be drilled, ${{ at }}`,
+  note: say`Left and right as the line runs in the drawing, from the first place to the second. Beside the block: threaded in the open.`,
+});

@@ -1,7 +1,11 @@
 /** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
+
 import type { Clock } from '../../estimate/clock/clock.ts';
 import { DAY, type Moment, minuteOfWeek, printDay, printOclock } from '../../estimate/clock/moment.ts';
 import { circleData, type Label, type Picture, type Stroke } from '../../picture/strokes.ts';
+import { count } from '../../text/part.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { visitsOf } from './clock-text.ts';
 
 /** mm on the strip. */
@@ -20,7 +24,7 @@ interface Strip {
 }
 
 /** The first fortnight where the run is longer; `caption` says so. */
-export const shiftStrip = (clock: Clock): { readonly picture: Picture; readonly caption: string } => {
+export const shiftStrip = (clock: Clock): { readonly picture: Picture; readonly caption: Text } => {
   const strip = stripOf(clock);
   const ticks = ticksOf(strip);
   const strokes: Stroke[] = [
@@ -51,10 +55,13 @@ const stripOf = ({ start, finish }: Clock): Strip => {
   return { from, to, x: (at) => ((Math.min(Math.max(at, from), to) - from) / (to - from)) * WIDTH };
 };
 
-const captionFor = (clock: Clock, strip: Strip): string => {
-  const rest = clock.finish > strip.to ? ` The first ${MOST_DAYS} days are shown.` : '';
-  return `The run on the clock. Grey: nobody is there. Bars: cutting. Broken line: waiting. Pins: somebody must come.${rest}`;
-};
+const captionFor = (clock: Clock, strip: Strip): Text =>
+  sentences([words.caption, clock.finish > strip.to ? words.firstDays(MOST_DAYS) : undefined]);
+
+const words = phrases('shift-strip', {
+  caption: say`The run on the clock. Grey: nobody is there. Bars: cutting. Broken line: waiting. Pins: somebody must come.`,
+  firstDays: (days: number) => say`The first ${{ days: count(days) }} days are shown.`,
+});
 
 /** Stretches of one kind within the strip, those that nearly touch joined: a strip has room for few. */
 const barsOf = (clock: Clock, strip: Strip, kind: Clock['events'][number]['kind']): readonly (readonly [Moment, Moment])[] => {

@@ -1,9 +1,10 @@
 /** The table of stops with the o'clock at which each comes up. */
 
-import { printMoment } from '../../estimate/clock/moment.ts';
 import { controlUnit, hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { filled, sideBySide } from '../../sequence/sequence.ts';
+import { moment, type Part } from '../../text/part.ts';
+import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import { column } from '../paper.ts';
 import { oclockText } from './clock-text.ts';
 import { stopTable } from './job-tables.ts';
@@ -18,11 +19,17 @@ export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proo
   const first = clock.events.filter((e) => e.needsPerson && e.piece === 1 && e.kind !== 'spool change');
   const oclock = new Map(first.map((e) => [e.block, oclockText(e.from, clock.start)]));
   const [stop, ...others] = filled(table.columns, 'a table has a column');
-  const note = `O’clock with a start on ${printMoment(clock.start)}${quantity > 1 ? ', for the first piece' : ''}: estimated, the later the less sure.`;
+  const note = (quantity > 1 ? words.firstPiece : words.estimated)(moment(clock.start));
   return {
     ...table,
-    columns: [stop, column('O’clock', 1.1), ...others],
-    rows: sideBySide(table.rows, stops).map(([row, { block }]) => [...row.slice(0, 1), oclock.get(block) ?? '', ...row.slice(1)]),
-    note: table.note === undefined ? note : `${note} ${table.note}`,
+    columns: [stop, column(words.oclock, 1.1), ...others],
+    rows: sideBySide(table.rows, stops).map(([row, { block }]) => [...row.slice(0, 1), oclock.get(block) ?? NOTHING, ...row.slice(1)]),
+    note: sentences([note, table.note]),
   };
 };
+
+const words = phrases('stops-on-clock', {
+  oclock: say`O’clock`,
+  estimated: (start: Part) => say`O’clock with a start on ${{ start }}: estimated, the later the less sure.`,
+  firstPiece: (start: Part) => say`O’clock with a start on ${{ start }}, for the first piece: estimated, the later the less sure.`,
+});

@@ -1,69 +1,90 @@
 /** Every wire of the shop carried through the whole job: a table, and why the one was taken and the others not. */
 
 import type { WireRow, WireTable } from '../../result/wires.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { accuracy, finish } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column, type PaperBlock } from '../paper.ts';
+import { bare, clause, count, duration, fixed, list, money, name, type Part, quantity, significant, unitName } from '../../text/part.ts';
+import { NOTHING, only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type Said, type WrittenTable } from '../paper.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
+import { promised } from './numbers.ts';
 
-export const wireLines = (wires: WireTable, { tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
+export const wireLines = (wires: WireTable, { said, tableText, wrapped }: Printer = AS_IT_IS): readonly string[] => {
   const able = wires.rows.flatMap((row) => (row.kind === 'drops out' ? [] : [cells(row, wires)]));
-  const out = wires.rows.flatMap((r) =>
-    r.kind === 'drops out' ? [wrapped(`${r.name}${stock(r)}: ${printPlain(r.reason)}.`, '  - ')] : [],
-  );
+  const out = wires.rows.flatMap((r) => (r.kind === 'drops out' ? [wrapped(dropOut(r, r.reason), '  - ')] : []));
   const bounded = wires.rows.some((r) => r.kind === 'at least');
-  return [...(able.length === 0 ? [] : [tableText(tableOf(able, bounded))]), ...(out.length === 0 ? [] : ['  These drop out:', ...out])];
+  return [
+    ...(able.length === 0 ? [] : [tableText(tableOf(able, bounded))]),
+    ...(out.length === 0 ? [] : [`  ${said(words.dropOut)}`, ...out]),
+  ];
 };
 
-const tableOf = (rows: readonly (readonly string[])[], bounded: boolean): Extract<PaperBlock, { kind: 'table' }> => ({
+const dropOut = ({ name: wire, inStock }: WireRow, reason: Text): Text => (inStock ? words.out : words.outNoStock)(wire, reason);
+
+const tableOf = (rows: readonly (readonly Said[])[], bounded: boolean): WrittenTable => ({
   kind: 'table',
   columns: [
-    column('Wire', 3),
-    column('Passes', 1, 'right'),
-    column('Machine', 1.5, 'right'),
-    column('Alone', 1.5, 'right'),
-    column('Each', 1.5, 'right'),
-    column('Ra µm', 1, 'right'),
-    column('Holds mm', 1, 'right'),
-    column('Form µm', 1, 'right'),
-    column('', 4),
+    column(words.wire, 3),
+    column(words.passes, 1, 'right'),
+    column(words.machine, 1.5, 'right'),
+    column(words.alone, 1.5, 'right'),
+    column(words.each, 1.5, 'right'),
+    column(words.finish, 1, 'right'),
+    column(words.holds, 1, 'right'),
+    column(words.form, 1, 'right'),
+    column(NOTHING, 4),
   ],
   rows,
-  note: bounded
-    ? 'From: what its passes, threadings, stops and holes cost at least is already more than the whole job with the wire taken, so no more was worked out.'
-    : undefined,
+  note: bounded ? words.bounded : undefined,
 });
 
-const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): readonly string[] => {
-  const { passes, minutes, each, accuracy: within, finish: ra, form } = row.outcome;
-  const from = row.kind === 'at least' ? 'from ' : '';
+const cells = (row: Exclude<WireRow, { kind: 'drops out' }>, wires: WireTable): readonly Said[] => {
+  const { passes, minutes, each, accuracy: within, finish, form } = row.outcome;
+  const atLeast = (part: Part): Said => (row.kind === 'at least' ? words.from(part) : part);
   return [
-    row.name,
-    String(passes),
-    `${from}${printDuration(minutes)}`,
-    row.kind === 'at least' ? '' : printDuration(row.unattended),
-    `${from}${printMoney(each, wires.currency)}`,
-    finish(ra),
-    `±${accuracy(within.value)}`,
-    form.value.toFixed(1),
+    name(row.name),
+    count(passes),
+    atLeast(duration(minutes)),
+    row.kind === 'at least' ? NOTHING : duration(row.unattended),
+    atLeast(money(each, wires.currency)),
+    bare(finish.value, 'µm', significant(2)),
+    { ...promised(within.value), bare: true } as Part,
+    bare(form.value, 'µm', fixed(1)),
     wireVerdict(row, wires),
   ];
 };
 
 /** In a few words: taken, runner-up, what it lacks. */
-export const wireVerdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): string => {
-  if (row.id === chosen) return `${named ? 'as asked' : 'taken'}${stock(row)}`;
-  return [...(row.id === runnerUp ? ['runner-up'] : []), ...(row.inStock ? [] : ['not in stock']), ...slower(row, rows, chosen)].join(', ');
+export const wireVerdict = (row: WireRow, { rows, chosen, runnerUp, named }: WireTable): Text => {
+  const lacks = row.inStock ? [] : [words.noStock];
+  if (row.id === chosen) return only(list([named ? words.asAsked : words.taken, ...lacks]));
+  return only(list([...(row.id === runnerUp ? [words.runnerUp] : []), ...lacks, ...slower(row, rows, chosen)]));
 };
 
 /** A finer wire stands less current, and what it loses by that is the feed of its rough cut. */
-const slower = (row: WireRow, rows: readonly WireRow[], chosen: string | undefined): readonly string[] => {
+const slower = (row: WireRow, rows: readonly WireRow[], chosen: string | undefined): readonly Text[] => {
   const taken = rows.find((r) => r.id === chosen);
   if (row.kind === 'drops out' || taken === undefined || taken.kind === 'drops out') return [];
   const loss = 1 - row.outcome.rough / taken.outcome.rough;
-  return loss < 0.005 ? [] : [`less current: ${(loss * 100).toFixed(0)} % slower rough`];
+  return loss < 0.005 ? [] : [words.slower(loss)];
 };
 
-const stock = ({ inStock }: Pick<WireRow, 'inStock'>): string => (inStock ? '' : ', not in stock');
+const words = phrases('wire-table', {
+  dropOut: say`These drop out:`,
+  out: (wire: string, reason: Text) => say`${{ wire: name(wire) }}: ${{ reason: clause(reason) }}.`,
+  outNoStock: (wire: string, reason: Text) => say`${{ wire: name(wire) }}, not in stock: ${{ reason: clause(reason) }}.`,
+  wire: say`Wire`,
+  passes: say`Passes`,
+  machine: say`Machine`,
+  alone: say`Alone`,
+  each: say`Each`,
+  finish: say`Ra ${{ unit: unitName('µm') }}`,
+  holds: say`Holds ${{ unit: unitName('mm') }}`,
+  form: say`Form ${{ unit: unitName('µm') }}`,
+  bounded: say`From: what its passes, threadings, stops and holes cost at least is already more than the whole job with the wire taken, so no more was worked out.`,
+  from: (amount: Part) => say`from ${{ amount }}`,
+  taken: say`taken`,
+  asAsked: say`as asked`,
+  runnerUp: say`runner-up`,
+  noStock: say`not in stock`,
+  slower: (loss: number) => say`less current: ${{ loss: quantity(loss * 100, '%', fixed(0)) }} slower rough`,
+});

@@ -3,103 +3,151 @@ import type { Estimate } from '../../estimate/estimate.ts';
 import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { Severity } from '../../text/finding.ts';
-import { counted, findingText, mass } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { AS_WRITTEN, type Telling } from '../../text/print/restate.ts';
+import { findingInFull } from '../../text/located.ts';
+import { count, fixed, mass, name, term, um } from '../../text/part.ts';
+import { HOUSE, type Reader } from '../../text/reader.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { budgetLines } from '../part/budget-text.ts';
-import { clockSentences } from '../part/clock-text.ts';
+import { clockText } from '../part/clock-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { otherWaysLines } from '../part/other-ways-text.ts';
 import { shapeTable } from '../part/shape-table.ts';
 import { wireLines } from '../part/wire-lines.ts';
-import { AS_IT_IS, type Printer, printerIn } from '../text.ts';
+import { type Printer, printerIn } from '../text.ts';
 
 const MOST_FINDINGS = 30;
 
-const MARKS: Readonly<Record<Severity, string>> = {
-  refusal: 'No:      ',
-  doubt: 'Doubt:   ',
-  warning: 'Warning: ',
-  repair: 'Mended:  ',
-  note: 'Note:    ',
-};
+const marks: Readonly<Record<Severity, Text>> = phrases('severity-mark', {
+  refusal: say`No:`,
+  doubt: say`Doubt:`,
+  warning: say`Warning:`,
+  repair: say`Mended:`,
+  note: say`Note:`,
+});
 
-/** `telling` is how its reader wants numbers told; as the house writes them when left out. */
-export const answerText = (facts: JobFacts, telling?: Telling): string => {
-  const printer = telling === undefined ? AS_IT_IS : printerIn(telling);
+/** As its reader wants words and numbers; as the house writes them when left out. */
+export const answerText = (facts: JobFacts, reader: Reader = HOUSE): string => {
+  const printer = printerIn(reader);
   const { wrapped } = printer;
+  const section = sectionBy(printer);
   const [planned, hours, budgets] = [plannedOf(facts), hoursOf(facts), cutOf(facts)?.budgets];
   return [
-    wrapped(printPlain(facts.sentence), ''),
+    wrapped(facts.sentence, ''),
     section(
-      'Assumed, because nobody said',
-      facts.asked.assumed.map((a) => wrapped(printPlain(a.text), '  - ')),
+      words.assumed,
+      facts.asked.assumed.map((a) => wrapped(a.text, '  - ')),
     ),
-    section(`Findings${placesIn(facts, telling)}`, findingLines(facts, printer)),
-    section(
-      `Sizes of the shape: ${facts.shape === undefined ? '' : printPlain(facts.shape.name)}`,
-      facts.shape === undefined ? [] : [printer.tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))],
-    ),
-    section('Wires of the shop, the whole job with each', planned?.wires === undefined ? [] : wireLines(planned.wires, printer)),
+    section(placesAsDrawn(facts, reader) ? words.findingsAsDrawn(facts.drawing.units.name) : words.findings, findingLines(facts, printer)),
+    ...(facts.shape === undefined
+      ? []
+      : [section(words.shape(facts.shape.name), [printer.tableText(shapeTable(facts.shape.sizes, controlUnit(facts), 'only told'))])]),
+    section(words.wires, planned?.wires === undefined ? [] : wireLines(planned.wires, printer)),
     ...planSections(facts, printer),
     ...hoursSections(hours, printer),
-    section('Where the error comes from', budgets === undefined ? [] : budgetLines(budgets, printer)),
-    section('Other ways to cut it', planned?.otherWays === undefined ? [] : otherWaysLines(planned.otherWays, printer)),
+    section(words.errors, budgets === undefined ? [] : budgetLines(budgets, printer)),
+    section(words.others, planned?.otherWays === undefined ? [] : otherWaysLines(planned.otherWays, printer)),
     proofLine(facts, printer),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
 };
 
-const planSections = (facts: JobFacts, { tableText }: Printer): readonly string[] => {
+const planSections = (facts: JobFacts, printer: Printer): readonly string[] => {
   const result = resultOf(facts);
   if (result === undefined) return [];
+  const { tableText } = printer;
+  const section = sectionBy(printer);
   const [cut, unit, { datum }] = [cutOf(facts), controlUnit(facts), facts.asked];
   return [
-    section(`Passes with ${result.wire.name}`, [tableText(passTable(result.passes, hoursOf(facts)?.estimate, unit))]),
-    section('Contours', cut === undefined || cut.contours.length === 0 ? [] : [tableText(holeTable(cut.contours, unit, datum))]),
-    section('Open lines', cut?.plan.openCuts === undefined ? [] : [tableText(openTable(cut.plan.openCuts, unit, datum))]),
+    section(words.passes(result.wire.name), [tableText(passTable(result.passes, hoursOf(facts)?.estimate, unit))]),
+    section(words.contours, cut === undefined || cut.contours.length === 0 ? [] : [tableText(holeTable(cut.contours, unit, datum))]),
+    section(words.openLines, cut?.plan.openCuts === undefined ? [] : [tableText(openTable(cut.plan.openCuts, unit, datum))]),
   ];
 };
 
-const hoursSections = (hours: HoursFacts | undefined, { tableText, wrapped }: Printer): readonly string[] => {
+const hoursSections = (hours: HoursFacts | undefined, printer: Printer): readonly string[] => {
   if (hours === undefined) return [];
+  const { tableText, wrapped } = printer;
+  const section = sectionBy(printer);
   const { estimate, clock } = hours;
   return [
-    section('Hours', [tableText(hoursTable(estimate))]),
-    section(`Price in ${estimate.currency}, rates from ${estimate.ratesFrom}`, [
+    section(words.hours, [tableText(hoursTable(estimate))]),
+    section(words.price(estimate.currency, estimate.ratesFrom), [
       tableText(costTable(estimate)),
       ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal), '  ')]),
       tableText(breakTable(estimate)),
     ]),
-    section(onClockTitle(estimate), clock === undefined ? [] : clockSentences(clock).map((s) => wrapped(s, '  '))),
+    section(
+      estimate.stack === undefined ? words.clock : words.clockOfStack(estimate.stack),
+      clock === undefined ? [] : clockText(clock).map((s) => wrapped(s, '  ')),
+    ),
   ];
 };
 
-const onClockTitle = ({ stack }: Estimate): string =>
-  stack === undefined ? 'On the clock' : `On the clock, where a piece is a stack of ${stack}`;
-
-const metalSentence = ({ mass: metal, suppliedBy }: NonNullable<Estimate['metal']>): string =>
-  `Metal of one piece: ${mass(metal.value)}, slugs and scrap and all, ${suppliedBy === 'customer' ? 'brought by the customer' : 'in the price'}.`;
+const metalSentence = ({ mass: { value }, suppliedBy }: NonNullable<Estimate['metal']>): Text =>
+  (suppliedBy === 'customer' ? words.metalBrought : words.metalPaid)(value);
 
 /** Findings point at the drawing in its own unit, the tables of the machine count in that of the program. */
-const placesIn = ({ drawing }: JobFacts, { length } = AS_WRITTEN): string =>
-  drawing.units.millimetres === 1 && length === 'mm' ? '' : `, places in ${drawing.units.name} as drawn`;
+const placesAsDrawn = ({ drawing }: JobFacts, { length }: Reader): boolean => drawing.units.millimetres !== 1 || length !== 'mm';
 
-const findingLines = (facts: JobFacts, { wrapped }: Printer): readonly string[] => {
-  const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingText(f), `  ${MARKS[f.severity]}`));
+/** The marks stand in a column of their own. */
+const findingLines = (facts: JobFacts, { said, wrapped }: Printer): readonly string[] => {
+  const width = Math.max(...Object.values(marks).map((mark) => said(mark).length)) + 1;
+  const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingInFull(f), `  ${said(marks[f.severity]).padEnd(width)}`));
   const more = facts.findings.length - shown.length;
-  return more > 0 ? [...shown, `  and ${more} more; --json lists them all`] : shown;
+  return more > 0 ? [...shown, wrapped(words.moreFindings(more), '  ')] : shown;
 };
 
-const proofLine = (facts: JobFacts, { wrapped }: Printer): string => {
+const proofLine = (facts: JobFacts, printer: Printer): string => {
   const proof = programOf(facts)?.proof;
   if (proof === undefined) return '';
   const worst = Math.max(0, ...proof.contours.flatMap((c) => [c.leftMost.amount, -c.gougeMost.amount]));
-  const loose = proof.loose.filter((l) => l.role !== 'scrap').length;
-  const summary = `The program was read back and cut in the computer: ${counted(proof.contours.length, 'contour')}, ${counted(loose, 'loose piece')}, worst deviation ${(worst * 1000).toFixed(1)} µm outside the rounded corners (read to ${(proof.resolution * 1000).toFixed(2)} µm).`;
-  return section('Proof', [wrapped(`${proof.verdict === 'proven' ? 'Proven. ' : 'Not proven. '}${summary}`, '  ')]);
+  const told = {
+    contours: proof.contours.length,
+    loose: proof.loose.filter((l) => l.role !== 'scrap').length,
+    worst: worst * 1000,
+    resolution: proof.resolution * 1000,
+  };
+  return sectionBy(printer)(words.proof, [printer.wrapped(proof.verdict === 'proven' ? words.proven(told) : words.notProven(told), '  ')]);
 };
 
-const section = (title: string, lines: readonly string[]): string => (lines.length === 0 ? '' : [title, ...lines].join('\n'));
+const sectionBy =
+  ({ said }: Printer) =>
+  (title: Text, lines: readonly string[]): string =>
+    lines.length === 0 ? '' : [said(title), ...lines].join('\n');
+
+interface Proven {
+  readonly contours: number;
+  readonly loose: number;
+  /** µm */
+  readonly worst: number;
+  readonly resolution: number;
+}
+
+const words = phrases('answer-text', {
+  assumed: say`Assumed, because nobody said`,
+  findings: say`Findings`,
+  findingsAsDrawn: (unit: string) => say`Findings, places in ${{ unit: term(unit) }} as drawn`,
+  moreFindings: (more: number) => say`and ${{ findings: count(more) }} more; --json lists them all`,
+  shape: (shape: Text) => say`Sizes of the shape: ${{ shape }}`,
+  wires: say`Wires of the shop, the whole job with each`,
+  passes: (wire: string) => say`Passes with ${{ wire: name(wire) }}`,
+  contours: say`Contours`,
+  openLines: say`Open lines`,
+  hours: say`Hours`,
+  price: (currency: string, from: string) => say`Price in ${{ currency: term(currency) }}, rates from ${{ day: term(from) }}`,
+  metalBrought: (kilograms: number) =>
+    say`Metal of one piece: ${{ mass: mass(kilograms) }}, slugs and scrap and all, brought by the customer.`,
+  metalPaid: (kilograms: number) => say`Metal of one piece: ${{ mass: mass(kilograms) }}, slugs and scrap and all, in the price.`,
+  clock: say`On the clock`,
+  clockOfStack: (sheets: number) => say`On the clock, where a piece is a stack of ${{ sheets: count(sheets) }}`,
+  errors: say`Where the error comes from`,
+  others: say`Other ways to cut it`,
+  proof: say`Proof`,
+  proven: ({ contours, loose, worst, resolution }: Proven) =>
+    say`Proven. The program was read back and cut in the computer: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, worst deviation ${{ worst: um(worst, fixed(1)) }} outside the rounded corners (read to ${{ resolution: um(resolution, fixed(2)) }}).`,
+  notProven: ({ contours, loose, worst, resolution }: Proven) =>
+    say`Not proven. The program was read back and cut in the computer: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, worst deviation ${{ worst: um(worst, fixed(1)) }} outside the rounded corners (read to ${{ resolution: um(resolution, fixed(2)) }}).`,
+});

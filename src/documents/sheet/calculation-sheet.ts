@@ -1,30 +1,27 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
-
-import type { Figure } from '../../quantity/figure.ts';
+import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
-import { identityOf, printSource } from '../../text/print/explain.ts';
-import { printFigure } from '../../text/print/figure.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
+import { count, figured, list, money, term } from '../../text/part.ts';
+import { identityOf } from '../../text/print/explain.ts';
+import { NOTHING, only, phrases, say, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
 
-export const annex = (facts: JobFacts, cut: CutFacts): Paper => ({
-  title: 'Annex: why these figures',
+export const annex = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
+  title: words.title,
   subtitle: subtitleOf(facts),
-  foot: `${facts.head.name} · annex · Kerfwright`,
+  foot: footOf(facts, words.foot),
   blocks: [
-    { kind: 'text', text: printPlain(facts.sentence), large: true },
-    {
-      kind: 'text',
-      text: 'Each figure of this answer, by which formula it was worked out, and what went into it, down to drawing, shop, handbook or assumption. Ranges are one standard deviation. A figure that goes in at several places is told once and pointed at after that.',
-    },
+    { kind: 'text', text: facts.sentence, large: true },
+    { kind: 'text', text: words.about },
     ...trees(cut, hoursOf(facts)?.estimate),
   ],
 });
 
-const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): readonly PaperBlock[] => {
+const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): readonly WrittenBlock[] => {
   const told = new Map<unknown, number>();
-  return questionsOf(cut, estimate).flatMap(({ title, figure }): readonly PaperBlock[] => [
+  return questionsOf(cut, estimate).flatMap(({ title, figure }): readonly WrittenBlock[] => [
     { kind: 'heading', text: title },
     table(rowsOf(figure, 0, told, estimate?.currency)),
   ]);
@@ -33,50 +30,76 @@ const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): rea
 const questionsOf = (
   { plan, budgets }: CutFacts,
   estimate: HoursFacts['estimate'] | undefined,
-): readonly { readonly title: string; readonly figure: Figure }[] => [
-  ...(budgets === undefined ? [] : [{ title: 'How near to the drawing, with everything counted', figure: budgets.profile.total }]),
-  { title: 'How near the passes come', figure: plan.accuracy },
-  { title: 'How smooth', figure: plan.finish },
+): readonly { readonly title: Text; readonly figure: Figure }[] => [
+  ...(budgets === undefined ? [] : [{ title: words.counted, figure: budgets.profile.total }]),
+  { title: words.passes, figure: plan.accuracy },
+  { title: words.smooth, figure: plan.finish },
   ...(estimate === undefined
     ? []
     : [
-        { title: 'How long', figure: estimate.total },
-        { title: 'Of which alone', figure: estimate.unattended },
-        { title: 'How much for each piece', figure: estimate.each },
+        { title: words.long, figure: estimate.total },
+        { title: words.alone, figure: estimate.unattended },
+        { title: words.much, figure: estimate.each },
       ]),
 ];
 
-const table = (rows: readonly (readonly string[])[]): PaperBlock => ({
+const table = (rows: readonly (readonly Said[])[]): WrittenBlock => ({
   kind: 'table',
-  columns: [
-    column('No.', 0.5, 'right'),
-    column('Figure', 4),
-    column('Value', 2, 'right'),
-    { ...column('By, or whence', 4), holds: 'control' },
-  ],
+  columns: [column(words.number, 0.5, 'right'), column(words.figure, 4), column(words.value, 2, 'right'), column(words.whence, 4)],
   rows,
 });
 
 /** What went into a figure stands under it, a dot further in; each figure has its number, by which it is pointed at later. */
-const rowsOf = (
-  figure: Figure,
-  depth: number,
-  told: Map<unknown, number>,
-  currency: string | undefined,
-): readonly (readonly string[])[] => {
+const rowsOf = (figure: Figure, depth: number, told: Map<unknown, number>, currency: string | undefined): readonly (readonly Said[])[] => {
   const before = told.get(identityOf(figure));
-  const name = `${'· '.repeat(depth)}${printPlain(figure.name)}`;
-  const value = printFigure(figure, currency === undefined ? {} : { currency });
-  if (before !== undefined) return [['', name, value, `as number ${before}`]];
+  const name = symbols`${term('· '.repeat(depth))}${figure.name}`;
+  const value = shownOf(figure, currency);
+  if (before !== undefined) return [[NOTHING, name, value, words.as(before)]];
   const number = told.size + 1;
   told.set(identityOf(figure), number);
-  return [[String(number), name, value, whence(figure)], ...figure.from.flatMap((f) => rowsOf(f, depth + 1, told, currency))];
+  return [[count(number), name, value, whence(figure)], ...figure.from.flatMap((f) => rowsOf(f, depth + 1, told, currency))];
 };
 
-const whence = ({ basis, source, formula, warnings }: Figure): string =>
-  [
-    basis === 'computed'
-      ? `${formula === undefined ? 'computed' : printPlain(formula)} (${printSource(source)})`
-      : `${basis}: ${printSource(source)}`,
-    ...warnings.map((w) => `note: ${printPlain(w)}`),
-  ].join('; ');
+/** '5.6 ± 1.7 mm/min'; '12.40 EUR/h ± 3.10 EUR/h' for money. */
+const shownOf = (figure: Figure, currency: string | undefined): Said => {
+  const { value, unit } = figure;
+  if (currency === undefined || !(unit === 'money' || unit.startsWith('money/'))) return figured(figure);
+  const deviation = deviationOf(figure);
+  const amount = money(value, currency, unit);
+  return deviation > 0 ? symbols`${amount} ± ${money(deviation, currency, unit)}` : amount;
+};
+
+const whence = (figure: Figure): Said => only(list([origin(figure), ...figure.warnings.map(words.note)], 'semicolon'));
+
+const origin = ({ basis, source, formula }: Pick<Figure, 'basis' | 'source' | 'formula'>): Text => {
+  const by = 'file' in source ? only(term(source.file)) : source;
+  return basis === 'computed' ? symbols`${formula ?? bases.computed} (${by})` : symbols`${bases[basis]}: ${by}`;
+};
+
+const bases: Readonly<Record<Basis, Text>> = phrases('basis', {
+  drawing: say`drawing`,
+  shop: say`shop`,
+  published: say`published`,
+  measured: say`measured`,
+  'common practice': say`common practice`,
+  assumed: say`assumed`,
+  computed: say`computed`,
+});
+
+const words = phrases('annex', {
+  title: say`Annex: why these figures`,
+  foot: say`annex`,
+  about: say`Each figure of this answer, by which formula it was worked out, and what went into it, down to drawing, shop, handbook or assumption. Ranges are one standard deviation. A figure that goes in at several places is told once and pointed at after that.`,
+  counted: say`How near to the drawing, with everything counted`,
+  passes: say`How near the passes come`,
+  smooth: say`How smooth`,
+  long: say`How long`,
+  alone: say`Of which alone`,
+  much: say`How much for each piece`,
+  number: say`No.`,
+  figure: say`Figure`,
+  value: say`Value`,
+  whence: say`By, or whence`,
+  as: (number: number) => say`as number ${{ number: count(number) }}`,
+  note: (warning: Text) => say`note: ${{ warning }}`,
+});

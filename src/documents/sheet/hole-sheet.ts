@@ -2,45 +2,49 @@
 
 import { controlUnit, type JobFacts, programOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
-import { counted, place } from '../../text/print/phrases.ts';
-import { column, controlColumn, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
+import type { ControlUnit } from '../../text/control-unit.ts';
+import { bare, contour, count, list, name, type Part, term, unitName, upTo } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
 import { placesOf } from '../part/job-tables.ts';
+import { length, onBlock } from '../part/numbers.ts';
 import { openTable } from '../part/open-table.ts';
 import { planPicture } from '../part/plan-picture.ts';
 
-export const holeSheet = (facts: JobFacts, cut: CutFacts): Paper => ({
-  title: 'Hole table',
+export const holeSheet = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
+  title: words.title,
   subtitle: subtitleOf(facts),
-  foot: `${facts.head.name} · hole table · Kerfwright`,
+  foot: footOf(facts, words.foot),
   blocks: [
-    ...(facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be drilled yet. ${facts.sentence}`, large: true } as const]),
+    ...(facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: words.notYet(facts.sentence), large: true } as const]),
     { kind: 'pairs', rows: pairs(facts, cut) },
     ...picture(facts),
     ...tables(facts, cut),
-    { kind: 'list', items: ADVICE, marker: 'dash' },
+    { kind: 'list', items: Object.values(ADVICE), marker: 'dash' },
   ],
 });
 
 /** Common practice, no source. */
-const ADVICE: readonly string[] = [
-  'Drill before the block is hardened, where the material allows it; in hard metal start holes are eroded.',
-  'Through from face to face, clean and free of burrs and chips: a chip in the hole shorts the wire while it is threaded.',
-  'Where the drill wanders, tell the number of the hole and by how much, so that the way in can be planned anew.',
-];
+const ADVICE = phrases('hole-sheet-advice', {
+  soft: say`Drill before the block is hardened, where the material allows it; in hard metal start holes are eroded.`,
+  clean: say`Through from face to face, clean and free of burrs and chips: a chip in the hole shorts the wire while it is threaded.`,
+  wandered: say`Where the drill wanders, tell the number of the hole and by how much, so that the way in can be planned anew.`,
+});
 
 interface Hole {
   readonly at: { readonly x: number; readonly y: number };
   readonly diameter: number;
   readonly origin: 'placed' | 'drawing';
   /** Numbers of the contours, or names of the open lines, as the picture has them. */
-  readonly marks: readonly string[];
-  readonly for: readonly string[];
+  readonly marks: readonly Part[];
+  readonly for: readonly Part[];
 }
 
 /** Each hole once, in the order in which it is first threaded, with all that are begun from it. */
 const holesOf = ({ plan, contours }: CutFacts): readonly Hole[] => {
   const holes = new Map<string, Hole>();
-  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string, mark: string): void => {
+  const add = (at: Hole['at'], diameter: number, origin: Hole['origin'], who: string, mark: Part): void => {
     const key = `${at.x} ${at.y}`;
     const before = holes.get(key);
     holes.set(key, {
@@ -48,81 +52,93 @@ const holesOf = ({ plan, contours }: CutFacts): readonly Hole[] => {
       diameter,
       origin: before?.origin ?? origin,
       marks: [...(before?.marks ?? []), mark],
-      for: [...(before?.for ?? []), who],
+      for: [...(before?.for ?? []), contour(who)],
     });
   };
   for (const c of contours)
     if (c.hole.origin !== 'block edge')
-      add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop, String(c.number));
+      add(c.hole.at, c.hole.diameter, c.hole.origin === 'placed' ? 'placed' : 'drawing', c.loop, count(c.number));
   for (const line of plan.openCuts ?? [])
     for (const end of [line.from, line.to])
-      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain, line.chain);
+      if (end.kind === 'hole') add(end.at, end.diameter, end.origin === 'placed' ? 'placed' : 'drawing', line.chain, contour(line.chain));
   return [...holes.values()];
 };
 
-const pairs = (facts: JobFacts, cut: CutFacts): readonly (readonly [string, string])[] => {
+const pairs = (facts: JobFacts, cut: CutFacts): readonly (readonly [Said, Said])[] => {
   const { datum, material } = facts.asked;
   const holes = holesOf(cut);
-  const drilled = holes.filter((h) => h.origin === 'placed').length;
   return [
-    ['Drawing', facts.head.drawingName],
-    ['Material', material.name],
-    ['Depth', `through, ${place(cut.plan.height)} mm`],
-    ['Holes', `${counted(holes.length, 'hole')}, ${drilled} to be drilled`],
-    [
-      'X and Y from',
-      datum === undefined ? 'the zero of the drawing' : `the datum, X ${place(datum.x)}, Y ${place(datum.y)} mm of the drawing`,
-    ],
-    ...(programOf(facts)?.scaled === undefined
-      ? []
-      : [['Temperature', 'the program is scaled for warmth; holes by this table are near enough'] as const]),
+    [words.drawing, name(facts.head.drawingName)],
+    [words.material, name(material.name)],
+    [words.depth, words.through(cut.plan.height)],
+    [words.holes, words.toDrill(holes.length, holes.filter((h) => h.origin === 'placed').length)],
+    [words.from, datum === undefined ? words.zero : words.datum(datum)],
+    ...(programOf(facts)?.scaled === undefined ? [] : [[words.temperature, words.scaled] as const]),
   ];
 };
 
-const picture = (facts: JobFacts): readonly PaperBlock[] => {
+const picture = (facts: JobFacts): readonly WrittenBlock[] => {
   const drawn = planPicture(facts);
-  return drawn === undefined
-    ? []
-    : [
-        {
-          kind: 'picture',
-          picture: drawn,
-          caption: 'Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes.',
-        },
-      ];
+  return drawn === undefined ? [] : [{ kind: 'picture', picture: drawn, caption: words.caption }];
 };
 
-const tables = (facts: JobFacts, cut: CutFacts): readonly PaperBlock[] => {
+const tables = (facts: JobFacts, cut: CutFacts): readonly WrittenBlock[] => {
   const unit = controlUnit(facts);
   const { datum } = facts.asked;
   const holes = holesOf(cut);
   const lines = cut.plan.openCuts;
-  const table: PaperBlock = {
+  const table: WrittenBlock = {
     kind: 'table',
     columns: [
-      column('No.', 0.6),
-      controlColumn('X', 1),
-      controlColumn('Y', 1),
-      controlColumn('Ø', 0.8),
-      column('Hole', 1.4),
-      column('For', 2),
-      column('Done', 1),
+      column(words.number, 0.6),
+      column(term('X'), 1, 'right'),
+      column(term('Y'), 1, 'right'),
+      column(term('Ø'), 0.8, 'right'),
+      column(words.hole, 1.4),
+      column(words.for, 2),
+      column(words.done, 1),
     ],
     rows: holes.map((h) => [
-      h.marks.join(', '),
+      list(h.marks),
       ...placesOf(h.at, unit, datum),
-      place(h.diameter, unit),
-      h.origin === 'placed' ? 'to be drilled' : 'as drawn',
-      h.for.join(', '),
-      '________',
+      onBlock(h.diameter, unit),
+      h.origin === 'placed' ? words.drill : words.drawn,
+      only(list(h.for)),
+      term('________'),
     ]),
-    note: `X, Y and Ø in ${unit.name}.`,
+    note: words.units(unit),
   };
   return [
-    { kind: 'heading', text: 'Start holes' },
-    ...(holes.length === 0
-      ? [{ kind: 'text', text: 'No hole is needed: everything is begun from the edge of the block.' } as const]
-      : [table]),
-    ...(lines === undefined ? [] : [{ kind: 'heading', text: 'Open lines' } as const, openTable(lines, unit, datum)]),
+    { kind: 'heading', text: words.startHoles },
+    ...(holes.length === 0 ? [{ kind: 'text', text: words.none } as const] : [table]),
+    ...(lines === undefined ? [] : [{ kind: 'heading', text: words.openLines } as const, openTable(lines, unit, datum)]),
   ];
 };
+
+const words = phrases('hole-sheet', {
+  title: say`Hole table`,
+  foot: say`hole table`,
+  notYet: (why: Text) => say`Not to be drilled yet. ${{ why }}`,
+  drawing: say`Drawing`,
+  material: say`Material`,
+  depth: say`Depth`,
+  through: (height: number) => say`through, ${{ depth: length(height) }}`,
+  holes: say`Holes`,
+  toDrill: (all: number, drilled: number) => say`${{ holes: count(all, 'hole') }}, ${{ drilled: count(drilled) }} to be drilled`,
+  from: say`X and Y from`,
+  zero: say`the zero of the drawing`,
+  datum: ({ x, y }: Hole['at']) => say`the datum, X ${{ x: bare(x, 'mm', upTo(3)) }}, Y ${{ y: length(y) }} of the drawing`,
+  temperature: say`Temperature`,
+  scaled: say`the program is scaled for warmth; holes by this table are near enough`,
+  caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: datum, where it lies in view. Numbered: start holes.`,
+  number: say`No.`,
+  hole: say`Hole`,
+  for: say`For`,
+  done: say`Done`,
+  drill: say`to be drilled`,
+  drawn: say`as drawn`,
+  units: ({ name: unit }: ControlUnit) => say`X, Y and Ø in ${{ unit: term(unit) }}.`,
+  startHoles: say`Start holes`,
+  none: say`No hole is needed: everything is begun from the edge of the block.`,
+  openLines: say`Open lines`,
+});

@@ -1,161 +1,233 @@
 /** The inspection sheet: what to measure on the finished piece, where, at which temperature, and room for what was found. */
 
 import type { Inspection, InspectionRow } from '../../accuracy/inspection.ts';
-import { controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
+import { type Asked, controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, MadeFacts } from '../../result/outcome-facts.ts';
-import type { ControlUnit } from '../../text/control-unit.ts';
-import { place, setting } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { type Column, column, type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
+import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
+import {
+  bare,
+  contour,
+  count,
+  type Digits,
+  fixed,
+  limit,
+  name,
+  number,
+  type Part,
+  quantity,
+  significant,
+  term,
+  um,
+  unitName,
+  upTo,
+} from '../../text/part.ts';
+import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
+import { length } from '../part/numbers.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shapeTable } from '../part/shape-table.ts';
 
-export const inspectionSheet = (facts: JobFacts, { cut, program }: MadeFacts): Paper => ({
-  title: 'Inspection sheet',
+export const inspectionSheet = (facts: JobFacts, { cut, program }: MadeFacts): WrittenPaper => ({
+  title: words.title,
   subtitle: subtitleOf(facts),
-  foot: `${facts.head.name} · inspection sheet · Kerfwright`,
+  foot: footOf(facts, words.foot),
   blocks: [
-    ...(facts.outcome.answer === 'yes'
-      ? []
-      : [{ kind: 'text', text: `Not proven: nothing of this was cut yet. ${facts.sentence}`, large: true } as const]),
+    ...(facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: words.notProven(facts.sentence), large: true } as const]),
     { kind: 'pairs', rows: pairs(facts, program.inspection) },
     ...picture(facts),
-    { kind: 'heading', text: 'To be measured' },
+    { kind: 'heading', text: words.toMeasure },
     measureTable(facts, program.inspection),
     ...shapeBlocks(facts),
-    { kind: 'heading', text: 'How' },
+    { kind: 'heading', text: words.how },
     { kind: 'list', items: advice(cut, program.inspection), marker: 'dash' },
     { kind: 'pairs', rows: SIGNED },
   ],
 });
 
 /** What a part by numbers is measured by: over pins, over teeth, across flats. */
-const shapeBlocks = (facts: JobFacts): readonly PaperBlock[] =>
+const shapeBlocks = (facts: JobFacts): readonly WrittenBlock[] =>
   facts.shape === undefined
     ? []
-    : [
-        { kind: 'heading', text: `Sizes of the shape: ${printPlain(facts.shape.name)}` },
-        shapeTable(facts.shape.sizes, controlUnit(facts), 'with room to write'),
-      ];
+    : [{ kind: 'heading', text: words.sizesOf(facts.shape.name) }, shapeTable(facts.shape.sizes, controlUnit(facts), 'with room to write')];
 
-const SIGNED: readonly (readonly [string, string])[] = [
-  ['Piece number', '________________'],
-  ['Measured by', '________________'],
-  ['Gauge and its number', '________________'],
-  ['Day and hour', '________________'],
-  ['Temperature of the piece', '________ °C'],
-  ['Good, rework or scrap', '________________'],
+const pairs = ({ head, asked }: JobFacts, { temperature }: Inspection): readonly (readonly [Said, Said])[] => [
+  [words.drawing, name(head.drawingName)],
+  [words.material, name(asked.material.name)],
+  [words.pieces, count(asked.quantity)],
+  [words.asked, words.profileAnd(limit(asked.tolerance), um(asked.finish, { as: 'given' }))],
+  [words.measuredAt, temperature === 20 ? words.reference : words.warm(temperature)],
+  [words.from, asked.datum === undefined ? words.zero : words.datum(asked.datum)],
 ];
 
-const pairs = (facts: JobFacts, { temperature }: Inspection): readonly (readonly [string, string])[] => [
-  ['Drawing', facts.head.drawingName],
-  ['Material', facts.asked.material.name],
-  ['Pieces', String(facts.asked.quantity)],
-  ['Asked for', `profile ±${facts.asked.tolerance} mm, Ra ${facts.asked.finish} µm`],
-  [
-    'To be measured at',
-    temperature === 20
-      ? '20 °C, as the sizes of the drawing hold (ISO 1)'
-      : `${temperature} °C; what the gauge shows then stands in its own column`,
-  ],
-  [
-    'Places count from',
-    facts.asked.datum === undefined
-      ? 'the zero of the drawing'
-      : `the datum, X ${place(facts.asked.datum.x)}, Y ${place(facts.asked.datum.y)} mm of the drawing`,
-  ],
-];
-
-const picture = (facts: JobFacts): readonly PaperBlock[] => {
+const picture = (facts: JobFacts): readonly WrittenBlock[] => {
   const drawn = planPicture(facts);
-  return drawn === undefined
-    ? []
-    : [{ kind: 'picture', picture: drawn, caption: 'Plan view, mm. Numbers: contours in the order of cutting, as in the table.' }];
+  return drawn === undefined ? [] : [{ kind: 'picture', picture: drawn, caption: words.caption }];
 };
 
-const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspection): PaperBlock => {
-  const unit = controlUnit(facts);
+const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspection): WrittenBlock => {
+  const shown = numbersIn(controlUnit(facts));
   const warm = temperature !== 20;
   return {
     kind: 'table',
     columns: [
-      column('No.', 0.5),
-      column('Contour', 1.1),
-      column('What', 2),
-      amount(`Where, ${unit.name}`, 2.2, 'left'),
-      amount('As drawn', 1.1),
-      ...(warm ? [amount(`At ${temperature} °C`, 1.1)] : []),
-      amount('Allowed', 1.5),
-      amount('Expected', 1.2),
-      column('Measured', 1.3),
+      column(words.number, 0.5),
+      column(words.contour, 1.1),
+      column(words.what, 2),
+      column(words.where(shown.unit), 2.2),
+      column(words.drawn, 1.1, 'right'),
+      ...(warm ? [column(words.at(temperature), 1.1, 'right')] : []),
+      column(words.allowed, 1.5, 'right'),
+      column(words.expected, 1.2, 'right'),
+      column(words.measured, 1.3),
     ],
     rows: rows.map((r) => [
-      r.number === 0 ? '' : String(r.number),
-      r.contour,
-      r.what === 'named size' ? (r.name ?? '') : WORDS[r.what],
-      whereOf(r, facts, unit),
-      r.drawn === undefined ? '' : r.what === 'smallest inside radius' && r.drawn === 0 ? 'sharp' : setting(r.drawn, unit),
-      ...(warm ? [r.reading === undefined ? '' : setting(r.reading, unit)] : []),
-      allowedOf(r, unit),
-      expectedOf(r, unit),
+      r.number === 0 ? NOTHING : count(r.number),
+      r.contour === '' ? NOTHING : contour(r.contour),
+      r.what === 'named size' ? name(r.name ?? '') : what[r.what],
+      whereOf(r, facts, shown),
+      r.drawn === undefined ? NOTHING : r.what === 'smallest inside radius' && r.drawn === 0 ? words.sharp : shown.setting(r.drawn),
+      ...(warm ? [r.reading === undefined ? NOTHING : shown.setting(r.reading)] : []),
+      allowedOf(r, shown),
+      expectedOf(r, shown),
       BLANK,
     ]),
-    units: unit.name === 'mm' ? rows.map((r) => (r.what === 'finish' ? 'µm' : 'mm')) : undefined,
-    note: `Lengths in ${unit.name}, Ra in µm. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, what is systematic and one standard deviation of what is random.${
-      passedOver > 0 ? ` ${passedOver} more contours are cut; their profile is asked for as that of all.` : ''
-    }`,
+    note: sentences([words.note(shown.unit), passedOver > 0 ? words.more(passedOver) : undefined]),
   };
 };
 
-/** Where a gauge of the reader's unit is read: the sizes follow the reader where the program counts in mm. */
-const amount = (title: string, width: number, align: Column['align'] = 'right'): Column => ({ title, width, align, holds: 'amount' });
+/** Lengths where a gauge is read: those of a program in mm follow the reader, an inch program counts inches for everybody. */
+interface Shown {
+  readonly unit: Part;
+  readonly place: (millimetres: number) => Part;
+  readonly setting: (millimetres: number) => Part;
+  /** '±0.008' of a length that is promised. */
+  readonly within: (millimetres: number, digits: Digits) => Part;
+}
+
+const numbersIn = ({ name: unit, millimetres }: ControlUnit): Shown =>
+  unit === INCHES.name
+    ? {
+        unit: term(unit),
+        place: (mm) => number(mm / millimetres, upTo(4)),
+        setting: (mm) => number(mm / millimetres, fixed(5)),
+        within: (mm, digits) => ({ ...limit(mm / millimetres, '1', digits === PLACE ? upTo(4) : fixed(5)) }),
+      }
+    : {
+        unit: unitName('mm'),
+        place: (mm) => bare(mm, 'mm', PLACE),
+        setting: (mm) => bare(mm, 'mm', SETTING),
+        within: (mm, digits) => ({ ...limit(mm, 'mm', digits), bare: true }) as Part,
+      };
+
+const PLACE = upTo(3);
+const SETTING = fixed(4);
 
 /** Room to write in. */
-const BLANK = '__________';
+const BLANK = term('__________');
 
-const WORDS: Readonly<Record<Exclude<InspectionRow['what'], 'named size'>, string>> = {
-  profile: 'profile, all round',
-  diameter: 'diameter',
-  'size along X': 'size along X',
-  'size along Y': 'size along Y',
-  'smallest inside radius': 'smallest inside radius',
-  finish: 'Ra, across the lay',
-  'straightness over the height': 'straightness, top to bottom',
-};
-
-const whereOf = ({ what, from, to }: InspectionRow, facts: JobFacts, unit: ControlUnit): string => {
+const whereOf = ({ what: size, from, to }: InspectionRow, facts: JobFacts, { place }: Shown): Text => {
   if (from === undefined)
-    return what === 'named size'
-      ? 'as the drawing names it'
-      : what === 'straightness over the height'
-        ? 'top, middle, bottom'
-        : 'every cut face';
+    return size === 'named size' ? words.asNamed : size === 'straightness over the height' ? words.topToBottom : words.everyFace;
   const a = fromDatum(facts.asked, from);
-  if (to === undefined) return `about X ${place(a.x, unit)}, Y ${place(a.y, unit)}`;
+  if (to === undefined) return words.about(place(a.x), place(a.y));
   const b = fromDatum(facts.asked, to);
-  return what === 'size along X' ? `X ${place(a.x, unit)} to ${place(b.x, unit)}` : `Y ${place(a.y, unit)} to ${place(b.y, unit)}`;
+  return size === 'size along X' ? words.alongX(place(a.x), place(b.x)) : words.alongY(place(a.y), place(b.y));
 };
 
-const allowedOf = (r: InspectionRow, unit: ControlUnit): string => {
-  if (r.what === 'finish') return `up to ${r.tolerance}`;
-  const amount = place(r.tolerance, unit);
-  return r.onlyUp === true ? `up to ${amount}` : `±${amount}`;
+const allowedOf = (r: InspectionRow, { place, within }: Shown): Said => {
+  if (r.what === 'finish') return words.upTo(bare(r.tolerance, 'µm', { as: 'given' }));
+  return r.onlyUp === true ? words.upTo(place(r.tolerance)) : within(r.tolerance, PLACE);
 };
 
-const expectedOf = (r: InspectionRow, unit: ControlUnit): string => {
-  if (r.what === 'finish') return Number(r.expected.toPrecision(2)).toString();
-  if (r.what === 'smallest inside radius') return place(r.expected, unit);
-  const amount = setting(r.expected, unit);
-  return r.onlyUp === true ? amount : `±${amount}`;
+const expectedOf = (r: InspectionRow, { place, setting, within }: Shown): Said => {
+  if (r.what === 'finish') return bare(r.expected, 'µm', significant(2));
+  if (r.what === 'smallest inside radius') return place(r.expected);
+  return r.onlyUp === true ? setting(r.expected) : within(r.expected, SETTING);
 };
 
 /** Common practice, no source, but for the temperature of reference. */
-const advice = ({ plan }: CutFacts, { temperature }: Inspection): readonly string[] => [
-  `Let the piece lie beside the gauge until both are at ${temperature} °C, longer the heavier it is; degrease and dry it, and stone off the trace of the entry before measuring across it.`,
-  'Measure each size at the top, in the middle and at the bottom: the middle tells of the barrel, the ends of the taper.',
-  'Keep away from entry and tab by a millimetre on either side, and measure them on their own.',
-  ...(plan.contours.some((c) => c.kept === 'die')
-    ? ['Inside sizes with pins or a bore gauge; a smaller size than drawn means metal left, a larger one metal gone.']
-    : []),
-  'What was measured goes back as “L2: 24.006 of 24 at 22”: it gives the new offset registers and says whether the piece can be saved.',
+const advice = ({ plan }: CutFacts, { temperature }: Inspection): readonly Text[] => [
+  hints.settle(temperature),
+  hints.heights,
+  hints.entry,
+  ...(plan.contours.some((c) => c.kept === 'die') ? [hints.pins] : []),
+  hints.back,
+];
+
+const hints = phrases('inspection-advice', {
+  settle: (temperature: number) =>
+    say`Let the piece lie beside the gauge until both are at ${{ temperature: quantity(temperature, '°C', { as: 'given' }) }}, longer the heavier it is; degrease and dry it, and stone off the trace of the entry before measuring across it.`,
+  heights: say`Measure each size at the top, in the middle and at the bottom: the middle tells of the barrel, the ends of the taper.`,
+  entry: say`Keep away from entry and tab by a millimetre on either side, and measure them on their own.`,
+  pins: say`Inside sizes with pins or a bore gauge; a smaller size than drawn means metal left, a larger one metal gone.`,
+  back: say`What was measured goes back as “${{ example: term('L2: 24.006 of 24 at 22') }}”: it gives the new offset registers and says whether the piece can be saved.`,
+});
+
+const what: Readonly<Record<Exclude<InspectionRow['what'], 'named size'>, Text>> = phrases('inspected', {
+  profile: say`profile, all round`,
+  diameter: say`diameter`,
+  'size along X': say`size along X`,
+  'size along Y': say`size along Y`,
+  'smallest inside radius': say`smallest inside radius`,
+  finish: say`Ra, across the lay`,
+  'straightness over the height': say`straightness, top to bottom`,
+});
+
+const words = phrases('inspection-sheet', {
+  title: say`Inspection sheet`,
+  foot: say`inspection sheet`,
+  notProven: (why: Text) => say`Not proven: nothing of this was cut yet. ${{ why }}`,
+  toMeasure: say`To be measured`,
+  sizesOf: (shape: Text) => say`Sizes of the shape: ${{ shape }}`,
+  how: say`How`,
+  drawing: say`Drawing`,
+  material: say`Material`,
+  pieces: say`Pieces`,
+  asked: say`Asked for`,
+  profileAnd: (tolerance: Part, ra: Part) => say`profile ${{ tolerance }}, Ra ${{ finish: ra }}`,
+  measuredAt: say`To be measured at`,
+  reference: say`20 °C, as the sizes of the drawing hold (ISO 1)`,
+  warm: (temperature: number) =>
+    say`${{ temperature: quantity(temperature, '°C', { as: 'given' }) }}; what the gauge shows then stands in its own column`,
+  from: say`Places count from`,
+  zero: say`the zero of the drawing`,
+  datum: ({ x, y }: NonNullable<Asked['datum']>) => say`the datum, X ${{ x: bare(x, 'mm', PLACE) }}, Y ${{ y: length(y) }} of the drawing`,
+  caption: say`Plan view, ${{ unit: unitName('mm') }}. Numbers: contours in the order of cutting, as in the table.`,
+  number: say`No.`,
+  contour: say`Contour`,
+  what: say`What`,
+  where: (unit: Part) => say`Where, ${{ unit }}`,
+  drawn: say`As drawn`,
+  at: (temperature: number) => say`At ${{ temperature: quantity(temperature, '°C', { as: 'given' }) }}`,
+  allowed: say`Allowed`,
+  expected: say`Expected`,
+  measured: say`Measured`,
+  sharp: say`sharp`,
+  note: (unit: Part) =>
+    say`Lengths in ${{ unit }}, Ra in ${{ finish: unitName('µm') }}. A size lies between two faces: twice what the profile may be off. Expected: how far off it is to be looked for, what is systematic and one standard deviation of what is random.`,
+  more: (contours: number) => say`${{ contours: count(contours) }} more contours are cut; their profile is asked for as that of all.`,
+  asNamed: say`as the drawing names it`,
+  topToBottom: say`top, middle, bottom`,
+  everyFace: say`every cut face`,
+  about: (x: Part, y: Part) => say`about X ${{ x }}, Y ${{ y }}`,
+  alongX: (from: Part, to: Part) => say`X ${{ from }} to ${{ to }}`,
+  alongY: (from: Part, to: Part) => say`Y ${{ from }} to ${{ to }}`,
+  upTo: (most: Part) => say`up to ${{ most }}`,
+  piece: say`Piece number`,
+  by: say`Measured by`,
+  gauge: say`Gauge and its number`,
+  day: say`Day and hour`,
+  temperature: say`Temperature of the piece`,
+  verdict: say`Good, rework or scrap`,
+});
+
+const LINE = term('________________');
+const SIGNED: readonly (readonly [Said, Said])[] = [
+  [words.piece, LINE],
+  [words.by, LINE],
+  [words.gauge, LINE],
+  [words.day, LINE],
+  [words.temperature, term('________ °C')],
+  [words.verdict, LINE],
 ];

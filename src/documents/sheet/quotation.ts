@@ -2,121 +2,136 @@
 
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
-import type { Offer } from '../../result/offer.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { accuracy, findingText, finish, mass, money, place } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import type { Paper, PaperBlock } from '../paper.ts';
+import type { Cheaper, Offer } from '../../result/offer.ts';
+import { findingInFull } from '../../text/located.ts';
+import { count, limit, list, mass, money, name, type Part, term, um, unitName } from '../../text/part.ts';
+import { only, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
 import { breakTable } from '../part/job-tables.ts';
+import { finish, length, promised } from '../part/numbers.ts';
 import { planPicture } from '../part/plan-picture.ts';
 
-export const quotation = (facts: JobFacts, offer: Offer): Paper => {
-  const { head, asked, outcome } = facts;
+export const quotation = (facts: JobFacts, offer: Offer): WrittenPaper => {
+  const { head, outcome } = facts;
+  const customer = head.customer === undefined ? [] : [words.for(head.customer)];
   return {
-    title: outcome.answer === 'yes' ? 'Quotation' : 'Reply to your inquiry',
-    subtitle: `${head.name}${head.customer === undefined ? '' : ` · for ${head.customer}`} · ${head.shop} · ${head.day}`,
-    foot: `${head.shop} · ${head.name} · ${head.day}`,
+    title: outcome.answer === 'yes' ? words.quotation : words.reply,
+    subtitle: only(list([name(head.name), ...customer, name(head.shop), term(head.day)], 'dot')),
+    foot: only(list([name(head.shop), name(head.name), term(head.day)], 'dot')),
     blocks: [
-      { kind: 'text', text: printPlain(facts.sentence), large: true },
+      { kind: 'text', text: facts.sentence, large: true },
       ...pictureBlock(facts),
-      ...(outcome.answer === 'yes' ? priceBlocks(asked, outcome, offer) : refusalBlocks(facts)),
+      ...(outcome.answer === 'yes' ? priceBlocks(facts.asked, outcome, offer) : refusalBlocks(facts)),
       ...assumptionBlocks(facts),
       ...closing(facts, offer),
     ],
   };
 };
 
-const pictureBlock = (facts: JobFacts): readonly PaperBlock[] => {
+const pictureBlock = (facts: JobFacts): readonly WrittenBlock[] => {
   const picture = planPicture(facts);
-  return picture === undefined
-    ? []
-    : [
-        {
-          kind: 'picture',
-          picture,
-          caption: `Your drawing ${facts.head.drawingName}, as we read it. Dimensions in mm.${facts.outcome.answer === 'no' ? ' Heavy rings: what stands in the way.' : ''}`,
-        },
-      ];
+  if (picture === undefined) return [];
+  const inTheWay = facts.outcome.answer === 'no' ? words.inTheWay : undefined;
+  return [{ kind: 'picture', picture, caption: sentences([words.asWeRead(facts.head.drawingName), inTheWay]) }];
 };
 
-const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly PaperBlock[] => {
+const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly WrittenBlock[] => {
   const { plan, within } = cut;
   const { estimate } = hours;
   const own = estimate.breaks.find((b) => b.quantity === asked.quantity) ?? estimate.breaks[0];
-  const price: PaperBlock[] = [{ kind: 'heading', text: 'Price' }, breakTable(estimate)];
-  if (own !== undefined)
-    price.push({
-      kind: 'text',
-      text: `For ${own.quantity} ${own.quantity === 1 ? 'piece' : 'pieces'}: ${money(own.total, estimate.currency)}, without tax and carriage; ${metalSaid(estimate)}.`,
-    });
-  const get: PaperBlock = {
-    kind: 'pairs',
-    rows: [
-      ['Material', `${asked.material.name}, ${place(asked.height)} mm high`],
-      ['Cut with', `${plan.wire.name}, ${plan.passes.length} ${plan.passes.length === 1 ? 'pass' : 'passes'}`],
-      ['Accuracy expected', `±${accuracy(within)} mm (asked for: ±${asked.tolerance} mm)`],
-      ['Finish expected', `Ra ${finish(plan.finish)} µm (asked for: Ra ${asked.finish} µm)`],
-    ],
-  };
-  return [{ kind: 'heading', text: 'What you get' }, get, ...price, ...cheaperBlocks(offer)];
+  const rows: readonly (readonly [Said, Said])[] = [
+    [words.material, words.high(asked.material.name, asked.height)],
+    [words.cutWith, words.passes(plan.wire.name, plan.passes.length)],
+    [words.accuracy, words.of(promised(within), limit(asked.tolerance))],
+    [words.finish, words.ofFinish(finish(plan.finish), um(asked.finish, { as: 'given' }))],
+  ];
+  return [
+    { kind: 'heading', text: words.whatYouGet },
+    { kind: 'pairs', rows },
+    { kind: 'heading', text: words.price },
+    breakTable(estimate),
+    ...(own === undefined
+      ? []
+      : [{ kind: 'text', text: priceSaid(own.quantity, money(own.total.value, estimate.currency), estimate) } as const]),
+    ...cheaperBlocks(offer),
+  ];
 };
 
-const metalSaid = ({ metal }: Estimate): string =>
-  metal === undefined || metal.suppliedBy === 'customer' ? 'material supplied by you' : `with ${mass(metal.mass.value)} of material each`;
+const priceSaid = (quantity: number, total: Part, { metal }: Estimate): Text =>
+  metal === undefined || metal.suppliedBy === 'customer'
+    ? words.withoutMetal(quantity, total)
+    : words.withMetal(quantity, total, metal.mass.value);
 
-const cheaperBlocks = (offer: Offer): readonly PaperBlock[] =>
-  offer.cheaper.length === 0
+const cheaperBlocks = ({ cheaper }: Offer): readonly WrittenBlock[] =>
+  cheaper.length === 0
     ? []
     : [
-        { kind: 'heading', text: 'What would make it cheaper' },
-        {
-          kind: 'list',
-          items: offer.cheaper.map((c) => `${printPlain(c.sentence)}: saves ${printMoney(c.saves, c.currency)} each.`),
-          marker: 'dash',
-        },
+        { kind: 'heading', text: words.cheaper },
+        { kind: 'list', items: cheaper.map((c) => words.saves(c)), marker: 'dash' },
       ];
 
-const refusalBlocks = (facts: JobFacts): readonly PaperBlock[] => [
-  { kind: 'heading', text: 'What stands in the way' },
+const refusalBlocks = (facts: JobFacts): readonly WrittenBlock[] => [
+  { kind: 'heading', text: words.standsInTheWay },
   {
     kind: 'list',
     items: facts.findings
       .filter((f) => f.severity === 'refusal')
       .slice(0, 20)
-      .map(findingText),
+      .map(findingInFull),
     marker: 'dash',
   },
 ];
 
-const assumptionBlocks = (facts: JobFacts): readonly PaperBlock[] => {
+const assumptionBlocks = (facts: JobFacts): readonly WrittenBlock[] => {
   const doubts = facts.findings.filter((f) => f.severity === 'doubt' || f.severity === 'repair').slice(0, 12);
-  const items = [...facts.asked.assumed.map((a) => printPlain(a.text)), ...doubts.map(findingText)];
-  const corners = facts.findings
-    .filter((f) => f.code === 'corner-rounded')
-    .slice(0, 8)
-    .map(findingText);
+  const corners = facts.findings.filter((f) => f.code === 'corner-rounded').slice(0, 8);
   return [
-    ...(items.length === 0
-      ? []
-      : [{ kind: 'heading', text: 'What we assumed' } as const, { kind: 'list', items, marker: 'dash' } as const]),
-    ...(corners.length === 0
-      ? []
-      : [
-          { kind: 'heading', text: 'Where the wire rounds your drawing' } as const,
-          { kind: 'list', items: corners, marker: 'dash' } as const,
-        ]),
+    ...listed(words.assumed, [...facts.asked.assumed.map((a) => a.text), ...doubts.map(findingInFull)]),
+    ...listed(words.rounded, corners.map(findingInFull)),
   ];
 };
 
-const closing = (facts: JobFacts, offer: Offer): readonly PaperBlock[] => {
-  const fatigue = facts.asked.material.cautions.includes('recast layer')
-    ? ' A recast layer of a few thousandths stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.'
-    : '';
-  const validity = facts.outcome.answer === 'yes' ? `Valid until ${offer.until}. ` : '';
-  return [
-    {
-      kind: 'text',
-      text: `${validity}Times and prices are estimates with the range given; sizes are measured at 20 °C (ISO 1).${fatigue}`,
-    },
-  ];
+const listed = (heading: Text, items: readonly Said[]): readonly WrittenBlock[] =>
+  items.length === 0
+    ? []
+    : [
+        { kind: 'heading', text: heading },
+        { kind: 'list', items, marker: 'dash' },
+      ];
+
+const closing = (facts: JobFacts, offer: Offer): readonly WrittenBlock[] => {
+  const validity = facts.outcome.answer === 'yes' ? words.validUntil(offer.until) : undefined;
+  const fatigue = facts.asked.material.cautions.includes('recast layer') ? words.fatigue : undefined;
+  return [{ kind: 'text', text: sentences([validity, words.estimates, fatigue]) }];
 };
+
+const words = phrases('quotation', {
+  quotation: say`Quotation`,
+  reply: say`Reply to your inquiry`,
+  for: (customer: string) => say`for ${{ customer: name(customer) }}`,
+  asWeRead: (drawing: string) => say`Your drawing ${{ drawing: name(drawing) }}, as we read it. Dimensions in ${{ unit: unitName('mm') }}.`,
+  inTheWay: say`Heavy rings: what stands in the way.`,
+  whatYouGet: say`What you get`,
+  price: say`Price`,
+  material: say`Material`,
+  high: (material: string, height: number) => say`${{ material: name(material) }}, ${{ height: length(height) }} high`,
+  cutWith: say`Cut with`,
+  passes: (wire: string, passes: number) => say`${{ wire: name(wire) }}, ${{ passes: count(passes, 'pass') }}`,
+  accuracy: say`Accuracy expected`,
+  of: (expected: Part, asked: Part) => say`${{ expected }} (asked for: ${{ asked }})`,
+  finish: say`Finish expected`,
+  ofFinish: (expected: Part, asked: Part) => say`Ra ${{ expected }} (asked for: Ra ${{ asked }})`,
+  withoutMetal: (quantity: number, total: Part) =>
+    say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, without tax and carriage; material supplied by you.`,
+  withMetal: (quantity: number, total: Part, kilograms: number) =>
+    say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, without tax and carriage; with ${{ mass: mass(kilograms) }} of material each.`,
+  cheaper: say`What would make it cheaper`,
+  saves: ({ sentence, saves, currency }: Cheaper) => say`${{ change: sentence }}: saves ${{ saves: money(saves, currency) }} each.`,
+  standsInTheWay: say`What stands in the way`,
+  assumed: say`What we assumed`,
+  rounded: say`Where the wire rounds your drawing`,
+  validUntil: (day: string) => say`Valid until ${{ day: term(day) }}.`,
+  estimates: say`Times and prices are estimates with the range given; sizes are measured at 20 °C (ISO 1).`,
+  fatigue: say`A recast layer of a few thousandths stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.`,
+});

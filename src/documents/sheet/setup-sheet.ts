@@ -3,145 +3,181 @@
 import { type Asked, controlUnit, hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, MadeFacts, ProgramFacts } from '../../result/outcome-facts.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
-import { accuracy, duration, findingText, finish, place, setting, value } from '../../text/print/phrases.ts';
-import { type Paper, type PaperBlock, subtitleOf } from '../paper.ts';
-import { clockSentences } from '../part/clock-text.ts';
+import { findingInFull } from '../../text/located.ts';
+import { bare, count, fixed, limit, list, name, number, type Part, quantity, term, um, unitName, upTo } from '../../text/part.ts';
+import { only, phrases, say, sentences, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
+import { clockText } from '../part/clock-text.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
+import { figureOf, finish, length, promised, setting, timeOf, whole } from '../part/numbers.ts';
 import { openTable } from '../part/open-table.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shiftStrip } from '../part/shift-strip.ts';
 import { stopsOnClock } from '../part/stops-on-clock.ts';
 import { cautionsFor } from './cautions.ts';
 
-export const setupSheet = (facts: JobFacts, made: MadeFacts): Paper => ({
-  title: 'Set-up sheet',
+export const setupSheet = (facts: JobFacts, made: MadeFacts): WrittenPaper => ({
+  title: words.title,
   subtitle: subtitleOf(facts),
-  foot: `${facts.head.name} · set-up sheet · Kerfwright`,
+  foot: footOf(facts, words.foot),
   blocks: [
     ...standing(facts),
     { kind: 'pairs', rows: pairs(facts, made) },
     ...pictureBlock(facts, made.cut),
     ...planBlocks(facts, made),
     ...pencilMarks(facts),
-    { kind: 'heading', text: 'Cautions' },
+    { kind: 'heading', text: words.cautions },
     { kind: 'list', items: cautionsFor(facts.asked.material, made.cut.plan.contours), marker: 'warning' },
   ],
 });
 
 /** A sheet of a job that is not proven must not look like one that is. */
-const standing = (facts: JobFacts): readonly PaperBlock[] =>
-  facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: `Not to be run. ${facts.sentence}`, large: true }];
+const standing = (facts: JobFacts): readonly WrittenBlock[] =>
+  facts.outcome.answer === 'yes' ? [] : [{ kind: 'text', text: words.notToRun(facts.sentence), large: true }];
 
-const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly [string, string])[] => {
+const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly [Said, Said])[] => {
   const { head, asked } = facts;
   const { plan, within } = cut;
   const estimate = hoursOf(facts)?.estimate;
   return [
-    ['Drawing', head.drawingName],
-    ['Material', asked.material.name],
-    ['Height', heightSaid(asked, plan, estimate)],
-    ['Pieces', String(asked.quantity)],
-    ['Asked for', `±${asked.tolerance} mm, Ra ${asked.finish} µm`],
-    ['Wire', `${plan.wire.name}, ${place(plan.wire.tension)} N, ${place(plan.wire.speed)} m/min`],
-    ['Expected', `±${accuracy(within)} mm, Ra ${finish(plan.finish)} µm`],
-    ['Program', `${program.text.split('\n').length} lines in ${program.units}, dialect ${program.dialect}`],
+    [words.drawing, name(head.drawingName)],
+    [words.material, name(asked.material.name)],
+    [words.height, heightSaid(asked, plan, estimate)],
+    [words.pieces, count(asked.quantity)],
+    [words.asked, words.limits(limit(asked.tolerance), um(asked.finish, { as: 'given' }))],
+    [words.wire, words.wireSet(plan.wire)],
+    [words.expected, words.limits(promised(within), finish(plan.finish))],
+    [words.program, words.lines(program.text.split('\n').length, program.units, program.dialect)],
     ...scaledRow(program),
     ...(estimate === undefined ? [] : hoursRows(estimate)),
-    ['Datum', datumSaid(asked)],
-    ['Height of datum', 'lower face of the block on the supports'],
+    [words.datum, datumSaid(asked)],
+    [words.heightOfDatum, words.lowerFace],
   ];
 };
 
-const hoursRows = (estimate: HoursFacts['estimate']): readonly (readonly [string, string])[] => [
-  ['Machine time', duration(estimate.total)],
-  ['Alone', duration(estimate.unattended)],
-  ['Wire used', `${Math.round(estimate.wireLength.value).toLocaleString('en')} m, ${value(estimate.wireMass)} kg`],
+const hoursRows = (estimate: HoursFacts['estimate']): readonly (readonly [Said, Said])[] => [
+  [words.machineTime, timeOf(estimate.total)],
+  [words.alone, timeOf(estimate.unattended)],
+  [words.wireUsed, only(list([whole(estimate.wireLength.value, 'm'), figureOf(estimate.wireMass)]))],
 ];
 
 /** In mm, as the drawing is measured. */
-const datumSaid = ({ datum }: Asked): string =>
-  datum === undefined
-    ? 'zero of the drawing, X and Y as drawn'
-    : `X ${place(datum.x)}, Y ${place(datum.y)} mm of the drawing: every X and Y of program and tables counts from there`;
+const datumSaid = ({ datum }: Asked): Text => (datum === undefined ? words.zero : words.datumAt(datum));
 
-const scaledRow = ({ scaled }: ProgramFacts): readonly (readonly [string, string])[] =>
-  scaled === undefined
-    ? []
-    : [
-        [
-          'Scaled',
-          `by ${scaled.factor.toFixed(7)} about the datum for a part of ${scaled.temperature} °C; registers as listed, not scaled`,
-        ],
-      ];
+const scaledRow = ({ scaled }: ProgramFacts): readonly (readonly [Said, Said])[] =>
+  scaled === undefined ? [] : [[words.scaled, words.scaledBy(scaled.factor, scaled.temperature)]];
 
-const heightSaid = ({ height }: Asked, plan: CutFacts['plan'], estimate: HoursFacts['estimate'] | undefined): string =>
-  estimate?.stack === undefined
-    ? `${place(height)} mm`
-    : `${estimate.stack} sheets of ${place(height)} mm in one stack, ${place(plan.height)} mm in all`;
+const heightSaid = ({ height }: Asked, plan: CutFacts['plan'], estimate: HoursFacts['estimate'] | undefined): Said =>
+  estimate?.stack === undefined ? length(height) : words.stacked(estimate.stack, height, plan.height);
 
-const pictureBlock = (facts: JobFacts, cut: CutFacts): readonly PaperBlock[] => {
+const pictureBlock = (facts: JobFacts, cut: CutFacts): readonly WrittenBlock[] => {
   const picture = planPicture(facts);
-  if (picture === undefined) return [];
-  return [
-    {
-      kind: 'picture',
-      picture,
-      caption: `Plan view, mm. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.${captionMore(cut)}`,
-    },
-  ];
+  return picture === undefined ? [] : [{ kind: 'picture', picture, caption: sentences([caption.plan, ...captionMore(cut)]) }];
 };
 
 /** Only what this plan has. */
-const captionMore = ({ plan }: CutFacts): string => {
+const captionMore = ({ plan }: CutFacts): readonly Text[] => {
   const { clamps = [], contours, openCuts = [] } = plan;
   return [
-    ...(contours.some((c) => c.core !== undefined) ? [' Grey rings: burnt out without a core.'] : []),
-    ...(openCuts.length > 0 ? [` ${openCuts.length === 1 ? 'Named C: an open line' : 'Named C: open lines'} that the wire cuts.`] : []),
-    ...(contours.some((c) => c.hole.origin === 'block edge') ? [' Numbered beside the block: threaded in the open.'] : []),
-    ...(clamps.length > 0 ? [' Grey crossed box: clamp.'] : []),
-  ].join('');
+    ...(contours.some((c) => c.core !== undefined) ? [caption.rings] : []),
+    ...(openCuts.length > 0 ? [openCuts.length === 1 ? caption.openLine : caption.openLines] : []),
+    ...(contours.some((c) => c.hole.origin === 'block edge') ? [caption.inTheOpen] : []),
+    ...(clamps.length > 0 ? [caption.clamp] : []),
+  ];
 };
 
-const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly PaperBlock[] => {
+const planBlocks = (facts: JobFacts, { cut, program }: MadeFacts): readonly WrittenBlock[] => {
   const { plan, contours } = cut;
   const unit = controlUnit(facts);
   const { datum } = facts.asked;
   const stops = stopsOnClock(facts, program.proof);
   const hours = hoursOf(facts);
   return [
-    { kind: 'heading', text: 'Passes and offsets' },
+    { kind: 'heading', text: words.passes },
     passTable(plan.passes, hours?.estimate, unit),
-    { kind: 'text', text: `Set the registers before the start: ${registers(program, unit)}.`, control: true },
-    ...(contours.length === 0
-      ? []
-      : [{ kind: 'heading', text: 'Start holes, tabs and loose pieces' } as const, holeTable(contours, unit, datum)]),
-    ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: 'Open lines' } as const, openTable(plan.openCuts, unit, datum)]),
+    { kind: 'text', text: registers(program, unit) },
+    ...(contours.length === 0 ? [] : [{ kind: 'heading', text: words.holes } as const, holeTable(contours, unit, datum)]),
+    ...(plan.openCuts === undefined ? [] : [{ kind: 'heading', text: words.openLines } as const, openTable(plan.openCuts, unit, datum)]),
     ...clockBlocks(hours?.clock),
-    ...(stops === undefined ? [] : [{ kind: 'heading', text: 'Stops, in the order in which they come' } as const, stops]),
+    ...(stops === undefined ? [] : [{ kind: 'heading', text: words.stops } as const, stops]),
   ];
 };
 
 /** In the unit of the program: a register of an inch program counts inches. */
-const registers = (program: ProgramFacts, unit: ControlUnit): string => {
-  const set = [...program.registers].map(([n, mm]) => `D${n} = ${setting(mm, unit)}`);
-  return set.length === 0 ? 'none are used, the path is written out' : `${set.join(', ')} ${unit.name}`;
+const registers = (program: ProgramFacts, unit: ControlUnit): Text => {
+  const set = [...program.registers].map(([n, mm]) => symbols`${term(`D${n}`)} = ${setting(mm, unit)}`);
+  return set.length === 0 ? words.noRegisters : words.registers(list(set), unit);
 };
 
-const clockBlocks = (clock: HoursFacts['clock']): readonly PaperBlock[] =>
+const clockBlocks = (clock: HoursFacts['clock']): readonly WrittenBlock[] =>
   clock === undefined
     ? []
     : [
-        { kind: 'heading', text: 'On the clock' },
-        { kind: 'text', text: clockSentences(clock).join(' ') },
+        { kind: 'heading', text: words.clock },
+        { kind: 'text', text: sentences(clockText(clock)) },
         { kind: 'picture', ...shiftStrip(clock) },
       ];
 
 /** Findings that whoever stands at the machine should know. */
-const pencilMarks = (facts: JobFacts): readonly PaperBlock[] => {
+const pencilMarks = (facts: JobFacts): readonly WrittenBlock[] => {
   const telling = facts.findings.filter((f) => f.severity !== 'note').slice(0, 25);
   if (telling.length === 0) return [];
   return [
-    { kind: 'heading', text: 'To know before the start' },
-    { kind: 'list', items: telling.map(findingText), marker: 'dash' },
+    { kind: 'heading', text: words.toKnow },
+    { kind: 'list', items: telling.map(findingInFull), marker: 'dash' },
   ];
 };
+
+const caption = phrases('set-up-caption', {
+  plan: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: datum, where it lies in view. Numbered: start holes in the order of cutting. Broken line: the way in. Heavy bar: the tab.`,
+  rings: say`Grey rings: burnt out without a core.`,
+  openLine: say`Named C: an open line that the wire cuts.`,
+  openLines: say`Named C: open lines that the wire cuts.`,
+  inTheOpen: say`Numbered beside the block: threaded in the open.`,
+  clamp: say`Grey crossed box: clamp.`,
+});
+
+type Wire = CutFacts['plan']['wire'];
+
+const words = phrases('set-up-sheet', {
+  title: say`Set-up sheet`,
+  foot: say`set-up sheet`,
+  cautions: say`Cautions`,
+  notToRun: (why: Text) => say`Not to be run. ${{ why }}`,
+  drawing: say`Drawing`,
+  material: say`Material`,
+  height: say`Height`,
+  pieces: say`Pieces`,
+  asked: say`Asked for`,
+  wire: say`Wire`,
+  expected: say`Expected`,
+  program: say`Program`,
+  scaled: say`Scaled`,
+  machineTime: say`Machine time`,
+  alone: say`Alone`,
+  wireUsed: say`Wire used`,
+  datum: say`Datum`,
+  heightOfDatum: say`Height of datum`,
+  lowerFace: say`lower face of the block on the supports`,
+  limits: (tolerance: Part, ra: Part) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
+  wireSet: (wire: Wire) =>
+    say`${{ wire: name(wire.name) }}, ${{ tension: quantity(wire.tension, 'N', upTo(3)) }}, ${{ speed: quantity(wire.speed, 'm/min', upTo(3)) }}`,
+  lines: (lines: number, units: string, dialect: string) =>
+    say`${{ lines: count(lines) }} lines in ${{ unit: term(units) }}, dialect ${{ dialect: name(dialect) }}`,
+  zero: say`zero of the drawing, X and Y as drawn`,
+  datumAt: ({ x, y }: NonNullable<Asked['datum']>) =>
+    say`X ${{ x: bare(x, 'mm', upTo(3)) }}, Y ${{ y: length(y) }} of the drawing: every X and Y of program and tables counts from there`,
+  scaledBy: (factor: number, temperature: number) =>
+    say`by ${{ factor: number(factor, fixed(7)) }} about the datum for a part of ${{ temperature: quantity(temperature, '°C', { as: 'given' }) }}; registers as listed, not scaled`,
+  stacked: (sheets: number, each: number, all: number) =>
+    say`${{ sheets: count(sheets) }} sheets of ${{ each: length(each) }} in one stack, ${{ all: length(all) }} in all`,
+  passes: say`Passes and offsets`,
+  holes: say`Start holes, tabs and loose pieces`,
+  openLines: say`Open lines`,
+  stops: say`Stops, in the order in which they come`,
+  registers: (set: Part, unit: ControlUnit) => say`Set the registers before the start: ${{ registers: set }} ${{ unit: term(unit.name) }}.`,
+  noRegisters: say`Set the registers before the start: none are used, the path is written out.`,
+  clock: say`On the clock`,
+  toKnow: say`To know before the start`,
+});

@@ -1,6 +1,6 @@
 /** The papers of a job before they are set: the same for the printer and the screen. */
 
-import type { Paper } from '../../documents/paper.ts';
+import type { Paper, WrittenPaper } from '../../documents/paper.ts';
 import { toldPaper } from '../../documents/paper-for-reader.ts';
 import { annex } from '../../documents/sheet/calculation-sheet.ts';
 import { holeSheet } from '../../documents/sheet/hole-sheet.ts';
@@ -33,7 +33,7 @@ export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name
 const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
 
 /** Without a program there is nothing to set up. */
-const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): Paper | undefined => {
+const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): WrittenPaper | undefined => {
   if (name === 'quotation') return quotation(facts, offerOf(facts, run));
   const [cut, program] = [cutOf(facts), programOf(facts)];
   if (cut === undefined || program === undefined) return undefined;

@@ -3,9 +3,11 @@
 import { describe, expect, it } from 'vitest';
 import { readText } from '../../cli/files.ts';
 import { jobRun } from '../../cli/inputs.ts';
+import { toldPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
+import { HOUSE } from '../../text/reader.ts';
 import { cut, factsOf, program } from '../answered.fixture.ts';
 import { readDialectFile } from '../files/dialects.ts';
 import type { JobRun } from '../job-run.ts';
@@ -14,7 +16,7 @@ const insert: JobRun = jobRun('examples/form-insert/form-insert-eased.job.json',
 
 const sheetOf = (run: JobRun): string => {
   const facts = factsOf(run);
-  return paperText(setupSheet(facts, { cut: cut(facts), program: program(facts) }));
+  return paperText(toldPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
 };
 
 describe('papers', () => {

@@ -1,11 +1,14 @@
 /** A job laid on the clock: start and spool as the job says, shifts as the shop says, told on every paper. */
+
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../../cli/inputs.ts';
+import { toldPaper } from '../../documents/paper-for-reader.ts';
 import { paperText } from '../../documents/paper-text.ts';
 import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import type { Clock } from '../../estimate/clock/clock.ts';
 import { isoOf } from '../../estimate/clock/moment.ts';
 import type { JobFacts } from '../../result/facts.ts';
+import { HOUSE } from '../../text/reader.ts';
 import { cut, factsOf, hours, program } from '../answered.fixture.ts';
 import { answerJson } from '../handout/answer-json.ts';
 import { jobSchema } from '../job.ts';
@@ -50,7 +53,7 @@ describe('a job on the clock', () => {
   });
 
   it('is told by the set-up sheet at every stop, and as data', () => {
-    const sheet = paperText(setupSheet(facts, { cut: cut(facts), program: program(facts) }));
+    const sheet = paperText(toldPaper(setupSheet(facts, { cut: cut(facts), program: program(facts) }), HOUSE));
     expect(sheet).toContain('O’clock');
     const rows = sheet.split('\n').filter((l) => /^ {2}\d+ +Thu \d\d:\d\d {2}\d+ /.test(l));
     expect(rows.length).toBe(program(facts).proof.stops.length);

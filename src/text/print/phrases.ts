@@ -1,12 +1,9 @@
 /** How the papers word the numbers that come up everywhere. */
 
-import { deviationOf, type Figure } from '../../quantity/figure.ts';
+import type { Figure } from '../../quantity/figure.ts';
 import { MILLIMETRES } from '../control-unit.ts';
 import type { Finding } from '../finding.ts';
-import { located } from '../located.ts';
-import { printDuration } from './duration.ts';
-import { printNumber } from './figure.ts';
-import { printMoney } from './money.ts';
+import { findingInFull } from '../located.ts';
 import { printPlain } from './print.ts';
 
 /** '0.1420' : lengths a machine is set to, four digits behind the point, five of an inch. */
@@ -16,14 +13,6 @@ export const setting = (millimetres: number, unit = MILLIMETRES): string =>
 /** '12.35' : places on the block. */
 export const place = (millimetres: number, unit = MILLIMETRES): string =>
   Number((millimetres / unit.millimetres).toFixed(unit.name === 'inch' ? 4 : 3)).toString();
-
-/** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
-export const duration = (minutes: Figure): string => {
-  const deviation = deviationOf(minutes);
-  const step = deviation > 30 ? 5 : 1;
-  const rounded = (m: number): string => printDuration(m < 1 ? m : Math.max(step, Math.round(m / step) * step));
-  return deviation < 0.5 ? rounded(minutes.value) : `${rounded(minutes.value)} ± ${rounded(deviation)}`;
-};
 
 /** '0.004' : an accuracy promised, rounded up to whole thousandths. */
 export const accuracy = (millimetres: number): string => (Math.ceil(millimetres * 1000 - 1e-6) / 1000).toString();
@@ -48,17 +37,5 @@ export const spoken = (comment: string): string =>
     .replace(/\b[ld](\d+)\b/g, (id) => id.toUpperCase())
     .replace(/(^|[.!?] )([a-z])/g, (_, before: string, letter: string) => before + letter.toUpperCase());
 
-export const money = (amount: Figure, currency: string): string => printMoney(amount.value, currency);
-
-export const moneyRange = (amount: Figure, currency: string): string =>
-  `${printMoney(amount.low, currency)} to ${printMoney(amount.high, currency)}`;
-
-/** A figure's value alone, with as many digits as it deserves. */
-export const value = (figure: Figure): string => printNumber(figure.value, deviationOf(figure));
-
 /** One finding in full: sentence, place, what was done, what would help. */
-export const findingText = (finding: Finding): string =>
-  [located(finding), finding.done, finding.remedy?.text]
-    .flatMap((t) => (t === undefined ? [] : [printPlain(t)]))
-    .filter((part) => part !== '')
-    .join(' ');
+export const findingText = (finding: Finding): string => printPlain(findingInFull(finding));

@@ -6,7 +6,8 @@ import { nouns } from '../noun.ts';
 import type { Joint, Part } from '../part.ts';
 import { HOUSE, type Reader } from '../reader.ts';
 import type { Text } from '../text.ts';
-import { amountText, digitsOf, marked, quantityNumbers } from './amount.ts';
+import type { Unit } from '../unit.ts';
+import { amountText, digitsOf, marked, quantityNumbers, scaleOf } from './amount.ts';
 import { printDuration } from './duration.ts';
 import { printMoment } from './moment.ts';
 import { printMoney } from './money.ts';
@@ -97,16 +98,19 @@ const filled = ({ part, form }: Exclude<Chunk, string>, reader: Reader): readonl
   return [{ text: printedPart(part, form, reader), of: part.kind, holes: [], contour: part.kind === 'contour' ? part.id : undefined }];
 };
 
-const printedText = ({ text, inside, clause }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
+const printedText = ({ text, inside, clause, begins }: Extract<Part, { kind: 'text' }>, reader: Reader): readonly PrintedPart[] => {
   const parts = printedParts(text, reader);
-  const begun = inside === undefined || reader.language !== undefined ? parts : withSmallInitial(parts);
+  const english = reader.language === undefined;
+  const begun = english && inside ? withInitial(parts, 'small') : english && begins ? withInitial(parts, 'capital') : parts;
   return clause === undefined ? begun : withoutStop(begun);
 };
 
-const withSmallInitial = ([first, ...more]: readonly PrintedPart[]): readonly PrintedPart[] =>
-  first === undefined ? [] : [{ ...first, text: smallInitial(first.text) as Printed }, ...more];
-
-const smallInitial = (words: string): string => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+const withInitial = ([first, ...more]: readonly PrintedPart[], initial: 'small' | 'capital'): readonly PrintedPart[] => {
+  if (first === undefined) return [];
+  const letter = first.text.charAt(0);
+  const text = `${initial === 'small' ? letter.toLowerCase() : letter.toUpperCase()}${(first.text as string).slice(1)}` as Printed;
+  return [{ ...first, text }, ...more];
+};
 
 const withoutStop = (parts: readonly PrintedPart[]): readonly PrintedPart[] => {
   const last = parts.at(-1);
@@ -153,6 +157,8 @@ const wordsOf = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, r
       return countText(part, form, reader);
     case 'place':
       return placeText(part, reader);
+    case 'unit':
+      return unitText(part.unit, reader);
     case 'duration':
       return printDuration(part.minutes);
     case 'moment':
@@ -181,7 +187,12 @@ const quantityText = (part: Extract<Part, { kind: 'quantity' }>, reader: Reader)
   const { numbers, unit } = quantityNumbers(part, reader);
   const joint = part.joint === undefined ? '' : (reader.language?.joints[part.joint] ?? ENGLISH_JOINTS[part.joint]);
   const below = part.below === true ? (reader.language?.below ?? 'less than ') : '';
-  return `${below}${part.limit === true ? '±' : ''}${numbers.join(joint)}${unit === '' ? '' : ` ${unit}`}`;
+  return `${below}${part.limit === true ? '±' : ''}${numbers.join(joint)}${unit === '' || part.bare === true ? '' : ` ${unit}`}`;
+};
+
+const unitText = (unit: Unit, reader: Reader): string => {
+  const shown = scaleOf(unit, reader)?.name ?? unit;
+  return shown === 'in' ? 'inch' : shown;
 };
 
 const countText = ({ count, noun }: Extract<Part, { kind: 'count' }>, form: string, reader: Reader): string => {

@@ -12,21 +12,6 @@ export const restated = (sentence: string, telling: Telling): string =>
 /** As the house itself writes: told so, every sentence stays as it is. */
 export const AS_WRITTEN: Telling = HOUSE;
 
-/** A bare number of so many of a unit, as a cell under a heading that names the unit: '0.037' becomes '0.00146'. */
-export const restatedAmount = (amount: string, unit: SaidUnit, telling: Telling): string => {
-  const told = restated(`${amount} ${unit}`, telling);
-  return told.slice(0, told.lastIndexOf(' '));
-};
-
-/** Units that stand in a heading without a number: 'Gap mm' becomes 'Gap inch', since 'Gap in' would be read as a word. */
-export const restatedUnits = (heading: string, telling: Telling): string =>
-  heading.replace(BARE_UNIT, (unit) => {
-    const name = scaleOf(unit as SaidUnit, telling)?.name ?? unit;
-    return name === 'in' ? 'inch' : name;
-  });
-
-const BARE_UNIT = /(?<![\p{L}\p{N}])(?<!\d[ \u00a0])(?:mm²\/min|mm\/min|m\/min|mm²|mm³|mm|µm)(?![\p{L}\p{N}²³/])/gu;
-
 const isAsWritten = ({ length, finish, decimalMark, groupMark, drawn = 1 }: Telling): boolean =>
   length === 'mm' && finish === 'µm' && drawn === 1 && decimalMark === '.' && groupMark === ',';
 

@@ -1,0 +1,60 @@
+/** How the papers show the numbers that come up everywhere, as parts. */
+import type { ControlUnit } from '../../text/control-unit.ts';
+import { MILLIMETRES } from '../../text/control-unit.ts';
+import { bare, deviating, duration, fixed, limit, mm, money, number, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import type { Unit } from '../../text/unit.ts';
+
+/** A figure as papers lay it out. */
+interface Ranged {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: Unit;
+}
+
+/** '0.1420' : lengths a machine is set to, in its own unit whoever reads: four digits behind the point, five of an inch. */
+export const setting = (millimetres: number, unit: ControlUnit = MILLIMETRES): Part =>
+  number(millimetres / unit.millimetres, fixed(unit.name === 'inch' ? 5 : 4));
+
+/** '12.35' : places on the block, as the program counts them. */
+export const onBlock = (millimetres: number, unit: ControlUnit = MILLIMETRES): Part =>
+  number(millimetres / unit.millimetres, upTo(unit.name === 'inch' ? 4 : 3));
+
+/** '±0.004 mm' : an accuracy promised, rounded up to whole thousandths. */
+export const promised = (millimetres: number): Part => limit(Math.ceil(millimetres * 1000 - 1e-6) / 1000);
+
+/** '0.39 µm' : a finish, in two digits. */
+export const finish = ({ value }: Ranged): Part => um(value, significant(2));
+
+/** A length of the job, to a thousandth. */
+export const length = (millimetres: number): Part => mm(millimetres, upTo(3));
+
+/** A figure's number alone, with as many digits as it deserves; its unit stands in the heading. */
+export const amountOf = ({ value, low, high, unit }: Ranged): Part => bare(value, unit, deviating((high - low) / 2));
+
+/** '2.36 kg': with as many digits as it deserves. */
+export const figureOf = ({ value, low, high, unit }: Ranged): Part => quantity(value, unit, deviating((high - low) / 2));
+
+/** '1,234 m': whole. */
+export const whole = (value: number, unit: Unit): Part => ({
+  kind: 'quantity',
+  amounts: [{ value: Math.round(value), digits: fixed(0), grouped: true }],
+  unit,
+});
+
+export const moneyRange = ({ low, high }: Ranged, currency: string): Text => words.range(money(low, currency), money(high, currency));
+
+/** '9 h 40 min ± 1 h 10 min', in whole minutes from a minute on; without the deviation where it is less than half a minute. */
+export const timeOf = ({ value, low, high }: Ranged): Text => {
+  const deviation = (high - low) / 2;
+  const step = deviation > 30 ? 5 : 1;
+  const rounded = (m: number): Part => duration(m < 1 ? m : Math.max(step, Math.round(m / step) * step));
+  return deviation < 0.5 ? only(rounded(value)) : words.sure(rounded(value), rounded(deviation));
+};
+
+const words = phrases('paper-number', {
+  range: (low: Part, high: Part) => say`${{ low }} to ${{ high }}`,
+  sure: (time: Part, deviation: Part) => say`${{ time }} ± ${{ deviation }}`,
+});
