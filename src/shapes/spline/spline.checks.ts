@@ -1,5 +1,6 @@
 /** What standards and handbooks print of splines (CHECKS H-08): basic sizes, deviations, factors and tolerances of the classes. */
 import type { CheckRow } from '../../quantity/check.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { over, teeth } from '../gear/examples.checks.ts';
 import { isoHubMinor, splineSizes } from './basic-sizes.ts';
 import { fundamentalDeviation } from './fundamental-deviations.ts';
@@ -164,7 +165,7 @@ export const checks: readonly CheckRow[] = [
         id: `H-33-${pitch}-${i + 1}`,
         source: 'ansi-b92-1',
         place: 'handbook table of class 5',
-        question: `pitch ${pitch}, ${count} teeth: ${formula.name}, 1/10,000 in`,
+        question: `pitch ${pitch}, ${count} teeth: ${printPlain(formula.name)}, 1/10,000 in`,
         printed: value,
         ours: () => formula.compute({ pitch: Number(pitch), teeth: count, share: 1 }) / 25.4e-4,
       };
