@@ -1,5 +1,5 @@
 /** Who says a number. */
-import { name } from '../text/part.ts';
+import { name, term } from '../text/part.ts';
 import { only, phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 
@@ -26,6 +26,9 @@ export const saidBy = phrases('said-by', {
   job: say`the job`,
   shopFile: say`the shop file`,
 });
+
+/** Who says it, in words: the file that is cited, or whoever gave the number. */
+export const sourceText = (source: Source): Text => ('file' in source ? only(term(source.file)) : source);
 
 /** A wire, a machine: what the shop says of the thing that bears this name. */
 export const saidOf = (given: string): Text => only(name(given));

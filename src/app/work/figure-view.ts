@@ -1,9 +1,8 @@
 /** Figures as the page shows them, and the tree behind one of them. */
 
 import type { Figure } from '../../quantity/figure.ts';
-import { term } from '../../text/part.ts';
+import { sourceText } from '../../quantity/source.ts';
 import { identityOf } from '../../text/print/explain.ts';
-import { only } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Shown, WhyTree } from './views.ts';
 
@@ -16,7 +15,7 @@ export const whyTree = (figure: Figure, told = new Set<unknown>()): WhyTree<Text
   return {
     shown: shown(figure),
     basis: figure.basis,
-    source: 'file' in figure.source ? only(term(figure.source.file)) : figure.source,
+    source: sourceText(figure.source),
     formula: figure.formula,
     warnings: figure.warnings,
     from: again ? [] : figure.from.map((f) => whyTree(f, told)),

@@ -1,6 +1,6 @@
 /** The why of a figure, printed: a tree of what it is, how sure it is, the formula with its numbers, and where each leaf comes from. */
 import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
-import type { Source } from '../../quantity/source.ts';
+import { type Source, sourceText } from '../../quantity/source.ts';
 import { HOUSE, type Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
 import { type Printing, printFigure } from './figure.ts';
@@ -25,7 +25,7 @@ export interface Explanation {
 }
 
 /** A citation by its name, which is a proper one; whoever gave the number in the words of the reader. */
-export const printSource = (source: Source, reader: Reader = HOUSE): string => ('file' in source ? source.file : print(source, reader));
+export const printSource = (source: Source, reader: Reader = HOUSE): string => print(sourceText(source), reader);
 
 /** By which a figure is known again: an exact leaf may be made wherever it is needed, and is the same by what it says. */
 export const identityOf = (figure: Figure): unknown =>
