@@ -8,10 +8,6 @@ export interface Breaches {
 
 export const BREACHES: readonly Breaches[] = [
   {
-    ends: 'the text step: findings and answers hold text as data, and print no more',
-    faults: ['src/job/reader-of-papers.ts -> src/text/print/restate.ts'],
-  },
-  {
     ends: 'the union step: papers take what they lay out from result',
     faults: [
       'src/documents/part/job-tables.ts -> src/plan/numbered.ts',
@@ -45,7 +41,6 @@ export const BREACHES: readonly Breaches[] = [
       'src/documents/sheet/calculation-sheet.ts -> src/quantity/figure.ts',
       'src/documents/sheet/cautions.ts -> src/physics/material/material.ts',
       'src/documents/sheet/cautions.ts -> src/plan/plan.ts',
-      'src/documents/sheet/comparison-time-text.ts -> src/estimate/clock/moment.ts',
       'src/documents/sheet/correction-text.ts -> src/accuracy/correction.ts',
       'src/documents/sheet/correction-text.ts -> src/quantity/figure.ts',
       'src/documents/sheet/inspection-sheet.ts -> src/accuracy/inspection.ts',

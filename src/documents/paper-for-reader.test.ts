@@ -1,8 +1,8 @@
 /** Papers for readers of inches and commas: amounts follow them, what is typed into the control does not, names are nobody's to change. */
 import { describe, expect, it } from 'vitest';
-import { bare, fixed, limit, mm, name, number, type Part, quantity, um, unitName, upTo } from '../text/part.ts';
+import { bare, fixed, limit, mm, name, number, type Part, quantity, term, um, unitName, upTo } from '../text/part.ts';
 import { HOUSE, type Reader } from '../text/reader.ts';
-import { say } from '../text/say.ts';
+import { NOTHING, say } from '../text/say.ts';
 import { column, type WrittenPaper } from './paper.ts';
 import { toldPaper } from './paper-for-reader.ts';
 
@@ -11,23 +11,27 @@ const INCH: Reader = { length: 'inch', finish: 'µin', decimalMark: ',', groupMa
 const paper: WrittenPaper = {
   title: say`Set-up sheet`,
   subtitle: name('Bracket 2.5 mm'),
-  foot: '',
+  foot: NOTHING,
   blocks: [
     { kind: 'text', text: say`Set the registers: D1 = ${{ register: number(0.2069, fixed(4)) }} mm.` },
-    { kind: 'pairs', rows: [['Wire', say`${{ wire: name('0.30 mm brass') }}, ${{ speed: quantity(10, 'm/min') }}`]] },
-    { kind: 'list', items: [say`hangs on a tab of ${{ tab: mm(1.5) }}`, 'a sentence of before: 25.4 mm'], marker: 'warning' },
+    { kind: 'pairs', rows: [[say`Wire`, say`${{ wire: name('0.30 mm brass') }}, ${{ speed: quantity(10, 'm/min') }}`]] },
+    { kind: 'list', items: [say`hangs on a tab of ${{ tab: mm(1.5) }}`, name('Plate 25.4 mm')], marker: 'warning' },
     {
       kind: 'table',
-      columns: [column('Offset mm', 1), column(say`Gap ${{ unit: unitName('mm') }}`, 1), column(say`Ra ${{ unit: unitName('µm') }}`, 1)],
+      columns: [
+        column(say`Offset ${{ unit: term('mm') }}`, 1),
+        column(say`Gap ${{ unit: unitName('mm') }}`, 1),
+        column(say`Ra ${{ unit: unitName('µm') }}`, 1),
+      ],
       rows: [[number(0.2069, fixed(4)), bare(0.037, 'mm', fixed(3)), bare(2.8, 'µm', fixed(2))]],
       note: say`Lengths in ${{ unit: unitName('mm') }}.`,
     },
     {
       kind: 'table',
-      columns: [column('Allowed', 1), column('Where', 1)],
+      columns: [column(say`Allowed`, 1), column(say`Where`, 1)],
       rows: [
         [{ ...limit(0.008), bare: true } as Part, say`X ${{ from: bare(0, 'mm') }} to ${{ to: bare(36, 'mm', upTo(3)) }}`],
-        [um(1.6), ''],
+        [um(1.6), NOTHING],
       ],
     },
     {
@@ -50,7 +54,7 @@ describe('a paper told for its reader', () => {
   it('tells amounts, headings, notes and the scale bar in inch, and leaves names alone', () => {
     expect(subtitle).toBe('Bracket 2.5 mm');
     expect(pairs).toMatchObject({ rows: [['Wire', '0.30 mm brass, 32,8 ft/min']] });
-    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591 in', 'a sentence of before: 1 in'] });
+    expect(list).toMatchObject({ items: ['hangs on a tab of 0,0591 in', 'Plate 25.4 mm'] });
     expect(passes).toMatchObject({ columns: [{}, { title: 'Gap inch' }, { title: 'Ra µin' }], note: 'Lengths in inch.' });
     expect(sizes).toMatchObject({
       rows: [

@@ -1,5 +1,4 @@
 /** A paper in the words, units and marks of whoever reads it. What is to be typed into the control has no unit of its own and stays. */
-import { asText } from '../text/legacy.ts';
 import { print } from '../text/print/print.ts';
 import type { Reader } from '../text/reader.ts';
 import { only } from '../text/say.ts';
@@ -12,10 +11,7 @@ export const toldPaper = ({ title, subtitle, foot, blocks }: WrittenPaper, reade
   blocks: blocks.map((block) => toldBlock(block, reader)),
 });
 
-export const told = (said: Said, reader: Reader): string => {
-  if (typeof said === 'string') return print(asText(said), reader);
-  return print('kind' in said ? only(said) : said, reader);
-};
+export const told = (said: Said, reader: Reader): string => print('kind' in said ? only(said) : said, reader);
 
 const toldBlock = (block: WrittenBlock, reader: Reader): PaperBlock => {
   if (block.kind === 'heading') return { ...block, text: told(block.text, reader) };

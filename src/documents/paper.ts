@@ -5,8 +5,8 @@ import { list, name, term } from '../text/part.ts';
 import { only } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 
-/** Words and numbers before they are printed for a reader; a string is a sentence of a layer that does not say texts yet. */
-export type Said = string | Text | Part;
+/** Words and numbers before they are printed for a reader. */
+export type Said = Text | Part;
 
 /** As it is written, of what is said; or as it is printed, of strings. */
 export interface Paper<S = string> {

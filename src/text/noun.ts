@@ -43,6 +43,7 @@ export const nouns = {
   'closed loop': ['closed loop', 'closed loops'],
   letter: ['letter', 'letters'],
   entry: ['entry', 'entries'],
+  kind: ['kind', 'kinds'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

@@ -1,5 +1,6 @@
 /** Words that are left in English where all was printed in the pseudo-language, and what may stay as it is. */
 import { materialRows, wireRows } from '../../src/job/files/catalogue.ts';
+import type { JobRun } from '../../src/job/job-run.ts';
 import { type Printed, printedParts } from '../../src/text/print/print.ts';
 import type { Reader } from '../../src/text/reader.ts';
 import type { Text } from '../../src/text/text.ts';
@@ -15,6 +16,12 @@ const EXEMPT: ReadonlySet<string> = new Set([
 const NAMES: readonly string[] = [...wireRows(), ...materialRows()]
   .flatMap(({ id, name }) => [name, id])
   .toSorted((a, b) => b.length - a.length);
+
+/** What shop and customer named. */
+export const namesIn = ({ shop, job, drawingName }: Pick<JobRun, 'shop' | 'job' | 'drawingName'>): readonly string[] => [
+  ...[...shop.wires, ...shop.materials].map(({ name }) => name),
+  ...[job.name ?? '', job.customer ?? '', shop.name, drawingName].filter((name) => name !== ''),
+];
 
 const WORD = /(?<![\p{L}\p{M}\p{N}_])[A-Za-z]{2,}(?![\p{L}\p{M}\p{N}_])/gu;
 

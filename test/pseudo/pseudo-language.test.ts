@@ -12,14 +12,13 @@ import type { JobRun } from '../../src/job/job-run.ts';
 import { memoryOf } from '../../src/job/memory.ts';
 import type { Answered } from '../../src/job/pipeline/answer.ts';
 import { runUpTo } from '../../src/job/pipeline/pipeline.ts';
-import { namesOf } from '../../src/job/reader-of-papers.ts';
 import { lines, plain } from '../../src/nc/write/comment.ts';
 import { PAPERS } from '../../src/result/paper-names.ts';
 import type { Template } from '../../src/text/language.ts';
 import { print } from '../../src/text/print/print.ts';
 import { HOUSE, type Reader } from '../../src/text/reader.ts';
 import { isText } from '../../src/text/within.ts';
-import { englishIn, wordsOf } from './english.ts';
+import { englishIn, namesIn, wordsOf } from './english.ts';
 import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
 /** Layers that do not say texts yet: a line goes when the layer has moved, and none comes. */
@@ -67,7 +66,7 @@ const ran = (path: string): Ran => {
   const answer = runUpTo(run, 'answer');
   if (answer.kind !== 'answered') throw new Error(`${path} has no answer`);
   const layers = answer.facts.drawing.layers.map((l) => l.name);
-  return { run, answer, names: [...namesOf(run), answer.facts.head.name, ...layers].toSorted((a, b) => b.length - a.length) };
+  return { run, answer, names: [...namesIn(run), answer.facts.head.name, ...layers].toSorted((a, b) => b.length - a.length) };
 };
 
 const all = EXAMPLES.map(ran);
@@ -117,8 +116,8 @@ const findingLayer = ({ answer }: Ran): Layers => ({
   ),
 });
 
-const answerLayer = ({ run, answer }: Ran): Layers => ({
-  'printed answer': answerText(answer.facts, { ...reader, names: namesOf(run) }).split('\n'),
+const answerLayer = ({ answer }: Ran): Layers => ({
+  'printed answer': answerText(answer.facts, reader).split('\n'),
 });
 
 type Layers = Readonly<Record<string, readonly string[]>>;

@@ -4,7 +4,7 @@ import type { Paper } from '../../documents/paper.ts';
 import type { AskedJob } from '../../job/request/run-from-data.ts';
 import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
-import type { Telling } from '../../text/print/restate.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { DeviationView, FoundView, Untold, UntoldSheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {
@@ -48,7 +48,7 @@ export interface JobWorker {
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
   /** As its reader wants numbers told; what is typed into the control stays in the unit of the program. */
-  paper(name: PaperName, telling: Telling): Paper | undefined;
+  paper(name: PaperName, reader: Reader): Paper | undefined;
   /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
   shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */

@@ -26,7 +26,6 @@ import {
 import { accuracy } from '../../text/print/phrases.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import { shown } from './figure-view.ts';
-import { processes } from './process-names.ts';
 import type { Shown, TableView, Untold } from './views.ts';
 
 type Estimate = HoursFacts['estimate'];
@@ -166,7 +165,7 @@ export const othersView = (otherWays: OtherWays): Table => ({
       ? []
       : [
           [
-            processes.wire,
+            otherWays.wire.name,
             cells.yes(limit(Number(accuracy(otherWays.wire.deviation)))),
             only(quantity(otherWays.wire.minutes, 'min', fixed(0))),
             cells.degrees(otherWays.wire.slope),
@@ -174,7 +173,7 @@ export const othersView = (otherWays: OtherWays): Table => ({
           ],
         ]),
     ...otherWays.ways.map((w): readonly Cell[] => [
-      processes[w.process],
+      w.name,
       w.sentence,
       w.edge === undefined ? '' : shown(w.edge.minutes),
       w.edge === undefined ? '' : cells.degrees(w.edge.slope.value),

@@ -4,7 +4,6 @@ import { rzBand } from '../../quantity/finish.ts';
 import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
 import { shown } from './figure-view.ts';
-import { processes } from './process-names.ts';
 import type { FaceView, Untold, WallView } from './views.ts';
 
 type Ways = NonNullable<CutFacts['otherWays']>;
@@ -34,7 +33,7 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Untold>[] =>
     : [
         {
           process: 'wire',
-          name: processes.wire,
+          name: wire.name,
           off: wire.formError / 1000,
           shape: 'barrel',
           rough: rzBand(wire.ra).nominal / 1000,
@@ -44,14 +43,14 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Untold>[] =>
         },
       ];
 
-const otherFace = ({ process, edge, sentence }: Ways['ways'][number]): readonly FaceView<Untold>[] => {
+const otherFace = ({ process, name, edge, sentence }: Ways['ways'][number]): readonly FaceView<Untold>[] => {
   if (edge === undefined) return [];
   // A jet's roughness is known as Ra, that of thermal cuts as Rz.
   const jet = process === 'water jet';
   return [
     {
       process,
-      name: processes[process],
+      name,
       off: edge.perpendicularity.value,
       shape: 'leaning',
       rough: (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000,

@@ -2,21 +2,46 @@
 
 import { boundsOfChain } from '../../geometry/area.ts';
 import type { NestFacts } from '../../result/nest-facts.ts';
-import { place } from '../../text/print/phrases.ts';
+import { count, fixed, name, type Part, quantities, quantity, upTo } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { length } from './numbers.ts';
 
-/** '14 pieces of 5 kinds lie on the plate of 300 by 200 mm; ...' */
-export const nestSentence = ({ nest, pieces, rows, plate, material, thickness }: NestFacts): string => {
+/** 'All 14 pieces lie on the plate of 1.2379, 300 by 200 mm and 20 mm thick; ...' */
+export const nestSentence = ({ nest, pieces, rows, plate, material, thickness }: NestFacts): Text => {
   const { minX, minY, maxX, maxY } = boundsOfChain(plate);
   const left = nest.left.reduce((sum, l) => sum + l.quantity, 0);
-  const kinds = rows.filter((r) => r.laid > 0).length;
-  const all = left === 0 ? 'All' : `${pieces.length} of`;
-  return `${all} ${pieces.length + left} pieces ${left === 0 ? 'lie' : 'have room'} on the plate of ${material}, ${place(maxX - minX)} by ${place(maxY - minY)} mm and ${place(thickness)} mm thick, ${kinds} ${kinds === 1 ? 'kind' : 'kinds'}, ${nest.manner === 'rows' ? 'in rows' : 'each where it fits best'}: ${percent(nest.yield)} of it becomes pieces${outlook(nest)}.`;
+  const laid: Laid = {
+    laid: pieces.length,
+    asked: pieces.length + left,
+    plate: words.plate(name(material), quantities([maxX - minX, maxY - minY], 'by', 'mm', upTo(3)), length(thickness)),
+    kinds: rows.filter((r) => r.laid > 0).length,
+    manner: nest.manner === 'rows' ? words.inRows : words.whereBest,
+    share: percent(nest.yield),
+  };
+  return left === 0 ? words.all(laid, used(nest)) : words.some(laid, percent(nest.bound));
 };
 
-/** What is left of the plate where all lie on it; else how much more could have had room. */
-const outlook = ({ left, used, bound }: NestFacts['nest']): string =>
-  left.length === 0
-    ? `, and they take ${place(Math.round((used.maxX - used.minX) * 10) / 10)} by ${place(Math.round((used.maxY - used.minY) * 10) / 10)} mm of it`
-    : `, where the areas of the pieces alone would allow ${percent(bound)}`;
+/** What is left of the plate where all lie on it, to a tenth. */
+const used = ({ used }: NestFacts['nest']): Part => quantities([used.maxX - used.minX, used.maxY - used.minY], 'by', 'mm', upTo(1));
 
-const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
+const percent = (share: number): Part => quantity(100 * share, '%', fixed(1));
+
+interface Laid {
+  readonly laid: number;
+  readonly asked: number;
+  readonly plate: Text;
+  readonly kinds: number;
+  readonly manner: Text;
+  readonly share: Part;
+}
+
+const words = phrases('nest', {
+  plate: (material: Part, size: Part, thickness: Part) => say`${{ material }}, ${{ size }} and ${{ thickness }} thick`,
+  inRows: say`in rows`,
+  whereBest: say`each where it fits best`,
+  all: ({ asked, plate, kinds, manner, share }: Laid, used: Part) =>
+    say`All ${{ pieces: count(asked) }} pieces lie on the plate of ${{ plate }}, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, and they take ${{ used }} of it.`,
+  some: ({ laid, asked, plate, kinds, manner, share }: Laid, bound: Part) =>
+    say`${{ laid: count(laid) }} of ${{ asked: count(asked) }} pieces have room on the plate of ${{ plate }}, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, where the areas of the pieces alone would allow ${{ bound }}.`,
+});

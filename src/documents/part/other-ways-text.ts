@@ -18,7 +18,7 @@ export const otherWaysLines = (ways: OtherWays, { tableText, wrapped }: Printer 
       column(words.finish, 1, 'right'),
       column(words.time, 1.2, 'right'),
     ],
-    rows: [...wireRow(ways), ...ways.ways.map((w) => [words[w.process], words[w.kind], ...cells(w.edge)])],
+    rows: [...wireRow(ways), ...ways.ways.map((w) => [w.name, words[w.kind], ...cells(w.edge)])],
     note: words.note,
   }),
   ...ways.ways.map((w) => wrapped(w.sentence, '  - ')),
@@ -28,7 +28,7 @@ const wireRow = ({ wire }: OtherWays): readonly (readonly Said[])[] => {
   if (wire === undefined) return [];
   return [
     [
-      words.wire,
+      wire.name,
       words.planned,
       bare(wire.formError / 1000, 'mm', THREE),
       bare(wire.slope, '°', TWO),
@@ -58,12 +58,7 @@ const words = phrases('other-ways', {
   slope: say`Slope ${{ unit: unitName('°') }}`,
   finish: say`Ra ${{ unit: unitName('µm') }}`,
   time: say`Time`,
-  wire: say`wire`,
   planned: say`planned`,
-  oxyfuel: say`oxyfuel`,
-  plasma: say`plasma`,
-  laser: say`laser`,
-  'water jet': say`water jet`,
   'cannot cut it': say`cannot cut it`,
   'out of scope': say`out of scope`,
   'out of square': say`out of square`,

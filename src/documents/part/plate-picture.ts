@@ -8,8 +8,13 @@ import { type Point, point } from '../../geometry/segment.ts';
 import { scaleBar } from '../../picture/scale-bar.ts';
 import { escaped, INK, METAL, PAPER, pathOf, px, QUIET, RUST, text, type View, wrapped } from '../../picture/svg.ts';
 import type { LaidPiece, NestFacts } from '../../result/nest-facts.ts';
-import { place } from '../../text/print/phrases.ts';
+import type { Part } from '../../text/part.ts';
+import { print } from '../../text/print/print.ts';
+import { HOUSE, type Reader } from '../../text/reader.ts';
+import { only, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { nestSentence } from './nest-sentence.ts';
+import { length } from './numbers.ts';
 
 const LEFT = 60;
 const TOP = 84;
@@ -17,7 +22,7 @@ const MOST_WIDE = 900;
 const MOST_HIGH = 620;
 const BELOW = 96;
 
-export const platePicture = (facts: NestFacts): string => {
+export const platePicture = (facts: NestFacts, reader: Reader = HOUSE): string => {
   const { minX, minY, maxX, maxY } = boundsOfChain(facts.plate);
   const scale = Math.min(MOST_WIDE / (maxX - minX), MOST_HIGH / (maxY - minY));
   const [wide, high] = [maxX - minX, maxY - minY];
@@ -25,7 +30,7 @@ export const platePicture = (facts: NestFacts): string => {
   const at = (p: Point): readonly [number, number] => [LEFT + (p.x - minX) * scale, bottom - (p.y - minY) * scale];
   const view: View = { empty: false, wide, high, scale, top: TOP, bottom, at };
   const width = Math.max(LEFT + wide * scale + 40, 520);
-  const lines = wrapped(nestSentence(facts), Math.floor((width - LEFT - 20) / 6.4));
+  const lines = wrapped(print(nestSentence(facts), reader), Math.floor((width - LEFT - 20) / 6.4));
   const height = bottom + BELOW;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${px(width)}" height="${px(height)}" viewBox="0 0 ${px(width)} ${px(height)}" font-family="sans-serif">`,
@@ -38,15 +43,21 @@ export const platePicture = (facts: NestFacts): string => {
     ...facts.pieces.flatMap((p) => pieceShapes(p, view)),
     ...facts.forbidden.flatMap((zone) => clampShapes(zone, view)),
     ...datum(view),
-    ...sizes(view, { minX, minY, maxX, maxY }),
+    ...sizes(view, { minX, minY, maxX, maxY }, reader),
     scaleBar(view, { name: 'mm', millimetres: 1 }, LEFT, bottom + 54),
-    text(LEFT, bottom + 78, legend(facts), { size: 11, colour: QUIET }),
+    text(LEFT, bottom + 78, print(legend(facts), reader), { size: 11, colour: QUIET }),
     '</svg>\n',
   ].join('\n');
 };
 
-const legend = ({ margin, web, forbidden }: NestFacts): string =>
-  `Broken line: margin of ${place(margin)} mm. Web between pieces: ${place(web)} mm. Ring with cross: datum, zero of the drawing.${forbidden.length === 0 ? '' : ' Crossed box: clamp or forbidden zone.'}`;
+const legend = ({ margin, web, forbidden }: NestFacts): Text =>
+  sentences([words.legend(length(margin), length(web)), forbidden.length === 0 ? undefined : words.forbidden]);
+
+const words = phrases('plate-picture', {
+  legend: (margin: Part, web: Part) =>
+    say`Broken line: margin of ${{ margin }}. Web between pieces: ${{ web }}. Ring with cross: datum, zero of the drawing.`,
+  forbidden: say`Crossed box: clamp or forbidden zone.`,
+});
 
 /** Drawn where the plate is an upright rectangle; along any other outline the legend says it. */
 const marginLine = ({ plate, margin }: NestFacts, view: View): readonly string[] => {
@@ -113,12 +124,14 @@ const datum = (view: View): readonly string[] => {
 const sizes = (
   view: View,
   b: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number },
+  reader: Reader,
 ): readonly string[] => {
   const [left, bottom] = view.at({ x: b.minX, y: b.minY });
   const [right, top] = view.at({ x: b.maxX, y: b.maxY });
   const middle = (top + bottom) / 2;
+  const shown = (millimetres: number): string => print(only(length(millimetres)), reader);
   return [
-    text((left + right) / 2, bottom + 20, `${place(b.maxX - b.minX)} mm`, { size: 12, colour: INK, anchor: 'middle' }),
-    `<g transform="rotate(-90 ${px(left - 16)} ${px(middle)})">${text(left - 16, middle, `${place(b.maxY - b.minY)} mm`, { size: 12, colour: INK, anchor: 'middle' })}</g>`,
+    text((left + right) / 2, bottom + 20, shown(b.maxX - b.minX), { size: 12, colour: INK, anchor: 'middle' }),
+    `<g transform="rotate(-90 ${px(left - 16)} ${px(middle)})">${text(left - 16, middle, shown(b.maxY - b.minY), { size: 12, colour: INK, anchor: 'middle' })}</g>`,
   ];
 };

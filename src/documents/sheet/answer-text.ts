@@ -2,7 +2,6 @@
 import type { Estimate } from '../../estimate/estimate.ts';
 import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
-import type { Severity } from '../../text/finding.ts';
 import { findingInFull } from '../../text/located.ts';
 import { count, fixed, mass, name, term, um } from '../../text/part.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
@@ -13,19 +12,12 @@ import { clockText } from '../part/clock-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { otherWaysLines } from '../part/other-ways-text.ts';
+import { severityMarks } from '../part/severity-marks.ts';
 import { shapeTable } from '../part/shape-table.ts';
 import { wireLines } from '../part/wire-lines.ts';
 import { type Printer, printerIn } from '../text.ts';
 
 const MOST_FINDINGS = 30;
-
-const marks: Readonly<Record<Severity, Text>> = phrases('severity-mark', {
-  refusal: say`No:`,
-  doubt: say`Doubt:`,
-  warning: say`Warning:`,
-  repair: say`Mended:`,
-  note: say`Note:`,
-});
 
 /** As its reader wants words and numbers; as the house writes them when left out. */
 export const answerText = (facts: JobFacts, reader: Reader = HOUSE): string => {
@@ -94,8 +86,10 @@ const placesAsDrawn = ({ drawing }: JobFacts, { length }: Reader): boolean => dr
 
 /** The marks stand in a column of their own. */
 const findingLines = (facts: JobFacts, { said, wrapped }: Printer): readonly string[] => {
-  const width = Math.max(...Object.values(marks).map((mark) => said(mark).length)) + 1;
-  const shown = facts.findings.slice(0, MOST_FINDINGS).map((f) => wrapped(findingInFull(f), `  ${said(marks[f.severity]).padEnd(width)}`));
+  const width = Math.max(...Object.values(severityMarks).map((mark) => said(mark).length)) + 1;
+  const shown = facts.findings
+    .slice(0, MOST_FINDINGS)
+    .map((f) => wrapped(findingInFull(f), `  ${said(severityMarks[f.severity]).padEnd(width)}`));
   const more = facts.findings.length - shown.length;
   return more > 0 ? [...shown, wrapped(words.moreFindings(more), '  ')] : shown;
 };

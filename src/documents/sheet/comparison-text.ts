@@ -1,77 +1,101 @@
 /** How a comparison is told: the job as asked, its changes ranked by what they save, price over finish. */
 
-import type { ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { accuracy, finish } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column } from '../paper.ts';
-import { tableText, wrapped } from '../text.ts';
+import type { Compared, ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
+import { bare, count, duration, money, type Part, significant, unitName } from '../../text/part.ts';
+import { NOTHING, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type Said, type WrittenTable } from '../paper.ts';
+import { promised } from '../part/numbers.ts';
+import { AS_IT_IS, type Printer } from '../text.ts';
 import { timeText } from './comparison-time-text.ts';
 
-export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[]): string => {
-  if (comparison.kind === 'cannot') return wrapped(`Nothing to compare: ${printPlain(comparison.reason)}`, '');
-  const { currency, now, rows } = comparison;
-  const money = (minor: number): string => printMoney(minor, currency);
-  const able = rows.flatMap((r) =>
-    r.kind === 'can' ? [[printPlain(r.sentence), ...cells(r.outcome, money), signed(r.saves, money)]] : [],
-  );
-  const table = tableText({
-    kind: 'table',
-    columns: [
-      column('What would it cost if', 5),
-      column('Each', 1, 'right'),
-      column('Machine', 1, 'right'),
-      column('Passes', 1, 'right'),
-      column('Holds mm', 1, 'right'),
-      column('Ra µm', 1, 'right'),
-      column('Saves', 1, 'right'),
-    ],
-    rows: [['As asked', ...cells(now, money), ''], ...able],
-  });
-  const cannot = rows.flatMap((r) =>
-    r.kind === 'cannot' ? [wrapped(`${printPlain(r.sentence)}: no. ${printPlain(r.reason)}`, '  - ')] : [],
-  );
-  const steps = curve.map((p, i) => [
-    `Ra ${p.finish}`,
-    money(p.each),
-    String(p.passes),
-    `Ra ${Number(p.reached.toPrecision(2))}`,
-    p.lastOfStep === true
-      ? `the finest with ${p.passes === 1 ? '1 pass' : `${p.passes} passes`}`
-      : p.passes > (curve[i - 1]?.passes ?? p.passes)
-        ? `${p.passes} passes from here`
-        : '',
-  ]);
-  const prices = tableText({
-    kind: 'table',
-    columns: [
-      column('Finish asked for, µm', 2),
-      column('Each', 1, 'right'),
-      column('Passes', 1, 'right'),
-      column('Comes out, µm', 1, 'right'),
-      column('Step', 2),
-    ],
-    rows: steps,
-  });
-  const { time } = comparison;
+export const comparisonText = (comparison: Comparison, curve: readonly PricePoint[], printer: Printer = AS_IT_IS): string => {
+  const { said, tableText, wrapped } = printer;
+  if (comparison.kind === 'cannot') return wrapped(words.cannotCompare(comparison.reason), '');
+  const { currency, rows, time } = comparison;
+  const cannot = rows.flatMap((r) => (r.kind === 'cannot' ? [wrapped(words.cannot(r.sentence, r.reason), '  - ')] : []));
   return [
-    table,
-    time === undefined ? '' : timeText(time),
-    cannot.length === 0 ? '' : `Not possible\n${cannot.join('\n')}`,
-    curve.length === 0 ? '' : `Price against finish\n${prices}`,
+    tableText(changesTable(comparison)),
+    time === undefined ? '' : timeText(time, printer),
+    cannot.length === 0 ? '' : [said(words.notPossible), ...cannot].join('\n'),
+    curve.length === 0 ? '' : [said(words.priceAgainstFinish), tableText(priceTable(curve, currency))].join('\n'),
   ]
     .filter((p) => p !== '')
     .join('\n\n');
 };
 
-const cells = (o: ComparedOutcome, money: (minor: number) => string): readonly string[] => [
-  money(o.each),
-  printDuration(o.minutes),
-  String(o.passes),
-  `±${accuracy(o.accuracy.value)}`,
-  finish(o.finish),
+const changesTable = ({ currency, now, rows }: Extract<Comparison, { kind: 'compared' }>): WrittenTable => ({
+  kind: 'table',
+  columns: [
+    column(words.change, 5),
+    column(words.each, 1, 'right'),
+    column(words.machine, 1, 'right'),
+    column(words.passes, 1, 'right'),
+    column(words.holds, 1, 'right'),
+    column(words.ra, 1, 'right'),
+    column(words.saves, 1, 'right'),
+  ],
+  rows: [[words.asAsked, ...cells(now, currency), NOTHING], ...rows.flatMap((r) => ableRow(r, currency))],
+});
+
+const ableRow = (row: Compared, currency: string): readonly (readonly Said[])[] =>
+  row.kind === 'can' ? [[row.sentence, ...cells(row.outcome, currency), saved(row.saves, currency)]] : [];
+
+const cells = ({ each, minutes, passes, accuracy, finish }: ComparedOutcome, currency: string): readonly Said[] => [
+  money(each, currency),
+  duration(minutes),
+  count(passes),
+  { ...promised(accuracy.value), bare: true } as Part,
+  bare(finish.value, 'µm', significant(2)),
 ];
 
-const signed = (minor: number, money: (minor: number) => string): string =>
-  Math.abs(minor) < 0.5 ? 'nothing' : minor > 0 ? money(minor) : `costs ${money(-minor)} more`;
+const saved = (minor: number, currency: string): Said => {
+  if (Math.abs(minor) < 0.5) return words.nothing;
+  return minor > 0 ? money(minor, currency) : words.costsMore(money(-minor, currency));
+};
+
+const priceTable = (curve: readonly PricePoint[], currency: string): WrittenTable => ({
+  kind: 'table',
+  columns: [
+    column(words.asked, 2),
+    column(words.each, 1, 'right'),
+    column(words.passes, 1, 'right'),
+    column(words.reached, 1, 'right'),
+    column(words.step, 2),
+  ],
+  rows: curve.map((p, i) => [
+    words.finish(bare(p.finish, 'µm', { as: 'given' })),
+    money(p.each, currency),
+    count(p.passes),
+    words.finish(bare(p.reached, 'µm', significant(2))),
+    stepOf(p, curve[i - 1]),
+  ]),
+});
+
+const stepOf = ({ passes, lastOfStep }: PricePoint, before: PricePoint | undefined): Text => {
+  if (lastOfStep === true) return words.finest(passes);
+  return before !== undefined && passes > before.passes ? words.fromHere(passes) : NOTHING;
+};
+
+const words = phrases('comparison', {
+  cannotCompare: (reason: Text) => say`Nothing to compare: ${{ reason }}`,
+  change: say`What would it cost if`,
+  each: say`Each`,
+  machine: say`Machine`,
+  passes: say`Passes`,
+  holds: say`Holds ${{ unit: unitName('mm') }}`,
+  ra: say`Ra ${{ unit: unitName('µm') }}`,
+  saves: say`Saves`,
+  asAsked: say`As asked`,
+  nothing: say`nothing`,
+  costsMore: (price: Part) => say`costs ${{ price }} more`,
+  cannot: (change: Text, reason: Text) => say`${{ change }}: no. ${{ reason }}`,
+  notPossible: say`Not possible`,
+  priceAgainstFinish: say`Price against finish`,
+  asked: say`Finish asked for, ${{ unit: unitName('µm') }}`,
+  reached: say`Comes out, ${{ unit: unitName('µm') }}`,
+  step: say`Step`,
+  finish: (finish: Part) => say`Ra ${{ finish }}`,
+  finest: (passes: number) => say`the finest with ${{ passes: count(passes, 'pass') }}`,
+  fromHere: (passes: number) => say`${{ passes: count(passes, 'pass') }} from here`,
+});

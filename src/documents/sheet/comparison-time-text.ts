@@ -1,42 +1,59 @@
 /** What-ifs that are about time: the table of starts and orders, with when each is done and whom it needs. */
-import { printMoment } from '../../estimate/clock/moment.ts';
 import type { TimeComparison, TimeOutcome } from '../../result/comparison-time.ts';
-import { printDuration } from '../../text/print/duration.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { column } from '../paper.ts';
-import { tableText, wrapped } from '../text.ts';
+import { count, duration, moment, money, type Part } from '../../text/part.ts';
+import { NOTHING, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type Said, type WrittenTable } from '../paper.ts';
+import { AS_IT_IS, type Printer } from '../text.ts';
 
-export const timeText = ({ currency, now, rows, advice }: TimeComparison): string => {
-  const table = tableText({
-    kind: 'table',
-    columns: [
-      column('When would it be done if', 3),
-      column('Start', 2),
-      column('Done', 2),
-      column('Cuts at night', 1, 'right'),
-      column('Somebody there', 1, 'right'),
-      column('Of the shift', 1, 'right'),
-      column('Worth', 1, 'right'),
-    ],
-    rows: [
-      ['As asked', ...cells(now), ''],
-      ...rows.map((r, i) => [`${i + 1}  ${r.what}`, ...cells(r.outcome), worthText(r.worth, currency)]),
-    ],
-    note: 'Of the shift: how long the machine is taken up while somebody is in the shop. Worth: those hours and those of people, at your rates; it is not in the price.',
-  });
-  return [table, ...rows.map((r, i) => wrapped(`${printPlain(r.sentence)}.`, `  ${i + 1}  `)), wrapped(printPlain(advice), '  ')].join(
-    '\n',
-  );
-};
+export const timeText = (comparison: TimeComparison, { tableText, wrapped }: Printer = AS_IT_IS): string =>
+  [
+    tableText(timeTable(comparison)),
+    ...comparison.rows.map((r, i) => wrapped(words.sentence(r.sentence), `  ${i + 1}  `)),
+    wrapped(comparison.advice, '  '),
+  ].join('\n');
 
-const worthText = (minor: number, currency: string): string =>
-  minor < 0 ? `costs ${printMoney(-minor, currency)}` : printMoney(minor, currency);
+const timeTable = ({ currency, now, rows }: TimeComparison): WrittenTable => ({
+  kind: 'table',
+  columns: [
+    column(words.change, 3),
+    column(words.start, 2),
+    column(words.done, 2),
+    column(words.atNight, 1, 'right'),
+    column(words.attended, 1, 'right'),
+    column(words.inShift, 1, 'right'),
+    column(words.worth, 1, 'right'),
+  ],
+  rows: [
+    [words.asAsked, ...cells(now), NOTHING],
+    ...rows.map((r, i) => [words.row(i + 1, words[r.what]), ...cells(r.outcome), worthOf(r.worth, currency)]),
+  ],
+  note: words.note,
+});
 
-const cells = (o: TimeOutcome): readonly string[] => [
-  printMoment(o.start),
-  printMoment(o.done),
-  printDuration(Math.round(o.atNight)),
-  printDuration(Math.round(o.attended)),
-  printDuration(Math.round(o.inShift)),
+const worthOf = (minor: number, currency: string): Said => (minor < 0 ? words.costs(money(-minor, currency)) : money(minor, currency));
+
+const cells = (o: TimeOutcome): readonly Said[] => [
+  moment(o.start),
+  moment(o.done),
+  duration(Math.round(o.atNight)),
+  duration(Math.round(o.attended)),
+  duration(Math.round(o.inShift)),
 ];
+
+const words = phrases('time-comparison', {
+  change: say`When would it be done if`,
+  start: say`Start`,
+  done: say`Done`,
+  atNight: say`Cuts at night`,
+  attended: say`Somebody there`,
+  inShift: say`Of the shift`,
+  worth: say`Worth`,
+  asAsked: say`As asked`,
+  row: (number: number, what: Text) => say`${{ number: count(number) }}  ${{ what }}`,
+  'run order': say`run order`,
+  'night start': say`night start`,
+  costs: (price: Part) => say`costs ${{ price }}`,
+  sentence: (sentence: Text) => say`${{ sentence }}.`,
+  note: say`Of the shift: how long the machine is taken up while somebody is in the shop. Worth: those hours and those of people, at your rates; it is not in the price.`,
+});

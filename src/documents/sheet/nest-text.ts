@@ -1,81 +1,113 @@
 /** A nest told in words and tables: what was laid, what is left over, yield, mass, price, stack. */
 
-import type { NestFacts } from '../../result/nest-facts.ts';
+import type { NestFacts, PieceRow } from '../../result/nest-facts.ts';
 import type { Finding } from '../../text/finding.ts';
-import { printMoney } from '../../text/print/money.ts';
-import { findingText, mass, place } from '../../text/print/phrases.ts';
-import { column } from '../paper.ts';
+import { findingInFull } from '../../text/located.ts';
+import { count, list, mass, mm, money, name, type Part, term, upTo } from '../../text/part.ts';
+import { NOTHING, phrases, say, sentences, symbols } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { column, type Said, type WrittenTable } from '../paper.ts';
 import { nestSentence } from '../part/nest-sentence.ts';
-import { tableText, wrapped } from '../text.ts';
+import { length } from '../part/numbers.ts';
+import { severityMarks } from '../part/severity-marks.ts';
+import { AS_IT_IS, type Printer } from '../text.ts';
 
-export const nestText = (facts: NestFacts): string =>
-  [
+export const nestText = (facts: NestFacts, printer: Printer = AS_IT_IS): string => {
+  const { said, tableText, wrapped } = printer;
+  return [
     wrapped(nestSentence(facts), ''),
-    findingLines(facts.findings),
-    `Pieces\n${piecesTable(facts)}`,
-    `Metal\n${metalLines(facts)
-      .map((l) => wrapped(l, '  '))
-      .join('\n')}`,
-    `Stack\n${wrapped(stackSentence(facts), '  ')}`,
+    findingLines(facts.findings, printer),
+    [said(words.pieces), tableText(piecesTable(facts))].join('\n'),
+    [said(words.metal), ...metalSentences(facts).map((s) => wrapped(s, '  '))].join('\n'),
+    [said(words.stack), wrapped(stackSentence(facts), '  ')].join('\n'),
   ]
     .filter((part) => part !== '')
     .join('\n\n');
+};
 
-const piecesTable = ({ rows, currency, pieces }: NestFacts): string =>
-  tableText({
+const piecesTable = (facts: NestFacts): WrittenTable => {
+  const { rows, currency } = facts;
+  const columns = [
+    column(words.piece, 3),
+    column(words.numbers, 2),
+    column(words.laid, 1, 'right'),
+    column(words.leftOver, 1, 'right'),
+    column(words.massEach, 1, 'right'),
+  ];
+  if (currency === undefined) return { kind: 'table', columns, rows: rows.map((r) => cells(r, facts)) };
+  return {
     kind: 'table',
-    columns: [
-      column('Piece', 3),
-      column('Numbers', 2),
-      column('Laid', 1, 'right'),
-      column('Left over', 1, 'right'),
-      column('Mass each', 1, 'right'),
-      ...(currency === undefined ? [] : [column('Metal each', 1, 'right')]),
-    ],
-    rows: rows.map((r) => [
-      r.piece,
-      ranges(pieces.filter((p) => p.piece === r.piece).map((p) => p.number)),
-      String(r.laid),
-      r.left === 0 ? '' : String(r.left),
-      mass(r.mass.value),
-      ...(currency === undefined ? [] : [r.share === undefined || r.laid === 0 ? '' : printMoney(r.share.value, currency)]),
-    ]),
-    note: currency === undefined ? undefined : 'Metal each: the share of the whole plate, scrap and all, by the mass of the piece.',
-  });
+    columns: [...columns, column(words.metalEach, 1, 'right')],
+    rows: rows.map((r) => [...cells(r, facts), r.share === undefined || r.laid === 0 ? NOTHING : money(r.share.value, currency)]),
+    note: words.note,
+  };
+};
 
-/** '1-3, 7' for 1, 2, 3, 7. */
-const ranges = (numbers: readonly number[]): string =>
-  numbers
-    .reduce<[number, number][]>((found, n) => {
-      const last = found.at(-1);
-      if (last !== undefined && last[1] === n - 1) last[1] = n;
-      else found.push([n, n]);
-      return found;
-    }, [])
-    .map(([from, to]) => (from === to ? String(from) : `${from}-${to}`))
-    .join(', ');
-
-const metalLines = ({ plateMass, piecesMass, scrapMass, platePrice, currency, suppliedBy }: NestFacts): readonly string[] => [
-  `The plate weighs ${mass(plateMass.value)}: ${mass(piecesMass.value)} of pieces, ${mass(scrapMass.value)} of kerf, slugs and scrap.`,
-  suppliedBy === 'customer'
-    ? 'The customer brings the metal.'
-    : platePrice === undefined || currency === undefined
-      ? 'Nobody has said what the metal costs: give price in the nest file, or materialPrices in the rates of the shop, per kg.'
-      : `Its metal costs ${printMoney(platePrice.value, currency)}.`,
+const cells = (row: PieceRow, { pieces }: NestFacts): readonly Said[] => [
+  name(row.piece),
+  ranges(pieces.filter((p) => p.piece === row.piece).map((p) => p.number)),
+  count(row.laid),
+  row.left === 0 ? NOTHING : count(row.left),
+  mass(row.mass.value),
 ];
 
+/** '1-3, 7' for 1, 2, 3, 7. */
+const ranges = (numbers: readonly number[]): Part =>
+  list(
+    numbers
+      .reduce<[number, number][]>((found, n) => {
+        const last = found.at(-1);
+        if (last !== undefined && last[1] === n - 1) last[1] = n;
+        else found.push([n, n]);
+        return found;
+      }, [])
+      .map(([from, to]) => (from === to ? count(from) : symbols`${count(from)}-${count(to)}`)),
+  );
+
+const metalSentences = (facts: NestFacts): readonly Text[] => [words.weighs(facts), metalPrice(facts)];
+
+const metalPrice = ({ platePrice, currency, suppliedBy }: NestFacts): Text => {
+  if (suppliedBy === 'customer') return words.brought;
+  return platePrice === undefined || currency === undefined ? words.noPrice : words.costs(money(platePrice.value, currency));
+};
+
 /** How many sheets, how high, and what they could be. */
-const stackSentence = ({ stack, thickness }: NestFacts): string => {
+const stackSentence = ({ stack, thickness }: NestFacts): Text => {
   const { sheets, most, height, gap } = stack;
-  const could = most > sheets ? ` Up to ${most} would go under the upper guide.` : '';
-  if (sheets === 1) return `One plate at a time, ${place(thickness)} mm high.${could}`;
-  return `${sheets} sheets in one stack, ${Number(height.value.toFixed(2))} mm high with ${Number(gap.value.toFixed(3))} mm between two of them for bow and burr.${could}`;
+  const laid = sheets === 1 ? words.onePlate(length(thickness)) : words.sheets(sheets, mm(height.value, upTo(2)), length(gap.value));
+  return sentences([laid, most > sheets ? words.couldBe(most) : undefined]);
 };
 
 /** Nothing was laid. */
-export const nestRefusedText = (findings: readonly Finding[]): string => `No. ${findings.map(findingText).join(' ')}`;
+export const nestRefusedText = (findings: readonly Finding[], { said }: Printer = AS_IT_IS): string =>
+  said(words.refused(sentences(findings.map(findingInFull))));
 
-const findingLines = (findings: readonly Finding[]): string =>
-  findings.length === 0
-    ? ''
-    : `Findings\n${findings.map((f) => wrapped(findingText(f), `  ${f.severity === 'refusal' ? 'No' : f.severity === 'warning' ? 'Warning' : 'Note'}: `)).join('\n')}`;
+const findingLines = (findings: readonly Finding[], { said, wrapped }: Printer): string => {
+  if (findings.length === 0) return '';
+  const mark = ({ severity }: Finding): Text => severityMarks[severity === 'refusal' || severity === 'warning' ? severity : 'note'];
+  return [said(words.findings), ...findings.map((f) => wrapped(findingInFull(f), `  ${said(mark(f))} `))].join('\n');
+};
+
+const words = phrases('nest-text', {
+  findings: say`Findings`,
+  pieces: say`Pieces`,
+  metal: say`Metal`,
+  stack: say`Stack`,
+  piece: say`Piece`,
+  numbers: say`Numbers`,
+  laid: say`Laid`,
+  leftOver: say`Left over`,
+  massEach: say`Mass each`,
+  metalEach: say`Metal each`,
+  note: say`Metal each: the share of the whole plate, scrap and all, by the mass of the piece.`,
+  weighs: ({ plateMass, piecesMass, scrapMass }: NestFacts) =>
+    say`The plate weighs ${{ plate: mass(plateMass.value) }}: ${{ pieces: mass(piecesMass.value) }} of pieces, ${{ scrap: mass(scrapMass.value) }} of kerf, slugs and scrap.`,
+  brought: say`The customer brings the metal.`,
+  noPrice: say`Nobody has said what the metal costs: give ${{ price: term('price') }} in the nest file, or ${{ prices: term('materialPrices') }} in the rates of the shop, per kg.`,
+  costs: (price: Part) => say`Its metal costs ${{ price }}.`,
+  onePlate: (high: Part) => say`One plate at a time, ${{ high }} high.`,
+  sheets: (sheets: number, high: Part, gap: Part) =>
+    say`${{ sheets: count(sheets, 'sheet') }} in one stack, ${{ high }} high with ${{ gap }} between two of them for bow and burr.`,
+  couldBe: (sheets: number) => say`Up to ${{ sheets: count(sheets) }} would go under the upper guide.`,
+  refused: (why: Text) => say`No. ${{ why }}`,
+});

@@ -10,17 +10,16 @@ import { setupSheet } from '../../documents/sheet/setup-sheet.ts';
 import { cutOf, type JobFacts, programOf } from '../../result/facts.ts';
 import type { Offer } from '../../result/offer.ts';
 import { PAPERS, type PaperName } from '../../result/paper-names.ts';
-import type { Telling } from '../../text/print/restate.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { JobRun } from '../job-run.ts';
-import { namesOf, tellingOf } from '../reader-of-papers.ts';
+import { readerOfPapers } from '../reader-of-papers.ts';
 import { cheaperWays } from '../what-if/cheaper.ts';
 
-/** One paper, told as job and shop want numbers told, or as `telling` says; nothing where there is none. Places on papers count as the program does. */
-export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, telling = tellingOf(run)): Paper | undefined => {
+/** One paper, told as job and shop want numbers told, or as `reader` reads them; nothing where there is none. Places on papers count as the program does. */
+export const paperOf = (name: PaperName, facts: JobFacts, run: JobRun, reader = readerOfPapers(run)): Paper | undefined => {
   const written = writtenPaper(name, facts, run);
-  const told = { ...telling, names: namesOf(run) };
   const places = { drawn: facts.drawing.units.millimetres, places: run.dialect.units };
-  return written && toldPaper(written, isUsual(telling) ? told : { ...told, ...places });
+  return written && toldPaper(written, isUsual(reader) ? reader : { ...reader, ...places });
 };
 
 /** Every paper that there is of this job. */
@@ -30,7 +29,7 @@ export const papersOf = (facts: JobFacts, run: JobRun): readonly (readonly [name
     return paper === undefined ? [] : [[name, paper] as const];
   });
 
-const isUsual = ({ length, finish, decimalMark }: Telling): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
+const isUsual = ({ length, finish, decimalMark }: Reader): boolean => length === 'mm' && finish === 'µm' && decimalMark === '.';
 
 /** Without a program there is nothing to set up. */
 const writtenPaper = (name: PaperName, facts: JobFacts, run: JobRun): WrittenPaper | undefined => {

@@ -8,7 +8,7 @@ import { proofPicture } from '../../proof/picture/proof-picture.ts';
 import { type JobFacts, plannedOf, programOf } from '../../result/facts.ts';
 import type { JobRun } from '../job-run.ts';
 import type { Answer, ProvenProgram } from '../pipeline/answer.ts';
-import { tellingOf } from '../reader-of-papers.ts';
+import { readerOfPapers } from '../reader-of-papers.ts';
 import { papersOf } from './papers-of.ts';
 
 export type Handout = JobRun & {
@@ -17,7 +17,7 @@ export type Handout = JobRun & {
   readonly fonts: Fonts;
 };
 
-export const answerText = (facts: JobFacts, run: Pick<JobRun, 'job' | 'shop' | 'drawingName'>): string => textOf(facts, tellingOf(run));
+export const answerText = (facts: JobFacts, run: Pick<JobRun, 'job' | 'shop'>): string => textOf(facts, readerOfPapers(run));
 
 /** The files by name. A job that could not be judged has none; one answered with no has no program to run. */
 export const jobFiles = async (answer: Answer, handout: Handout): Promise<Readonly<Record<string, string | Uint8Array>>> => {

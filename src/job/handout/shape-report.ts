@@ -5,8 +5,8 @@ import { tableText, wrapped } from '../../documents/text.ts';
 import type { WriteUnit } from '../../drawing/write/drawn.ts';
 import type { Shape } from '../../shapes/shape.ts';
 import { INCHES, MILLIMETRES } from '../../text/control-unit.ts';
+import { findingInFull } from '../../text/located.ts';
 import { count, fixed, type Part, um } from '../../text/part.ts';
-import { findingText } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -16,9 +16,9 @@ import { figure, type Json } from './json-parts.ts';
 export const shapeText = (shape: Shape, unit: WriteUnit): string =>
   [
     printPlain(shape.name),
-    ...(shape.findings.length === 0 ? [] : [shape.findings.map((f) => wrapped(findingText(f), '  - ')).join('\n')]),
+    ...(shape.findings.length === 0 ? [] : [shape.findings.map((f) => wrapped(findingInFull(f), '  - ')).join('\n')]),
     tableText(shapeTable(shape.sizes, unit === 'inch' ? INCHES : MILLIMETRES, 'only told')),
-    wrapped(printPlain(outlinesOf(shape)), '  '),
+    wrapped(outlinesOf(shape), '  '),
   ].join('\n\n');
 
 const outlinesOf = ({ outlines, fitDeviation }: Shape): Text => {

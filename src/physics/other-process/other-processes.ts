@@ -23,7 +23,7 @@ export const otherProcesses = (question: OtherQuestion): OtherWays => {
   const { kind, verdict } = otherVerdict(ways, question);
   const { wire, thickness } = question;
   const slope = edgeSlope.compute({ u: (wire?.formError ?? 0) / 1000, thickness });
-  return { kind, verdict, ways, thickness, wire: wire === undefined ? undefined : { ...wire, slope } };
+  return { kind, verdict, ways, thickness, wire: wire === undefined ? undefined : { ...wire, name: processWords.wire, slope } };
 };
 
 /** Worth a line of its own only where it is so. */
@@ -32,13 +32,14 @@ export const otherFindings = ({ kind, verdict }: OtherWays): readonly Finding[] 
 
 const wayOf = (row: ProcessRow, question: OtherQuestion): OtherWay => {
   const { material, thickness } = question;
+  const own = { process: row.name, name: processWords[row.name] };
   const why = row.not[material.family];
-  if (why !== undefined) return { process: row.name, kind: 'cannot cut it', sentence: words.cannot(heads[row.name], material, why) };
+  if (why !== undefined) return { ...own, kind: 'cannot cut it', sentence: words.cannot(heads[row.name], material, why) };
   const outside = outsideOf(row, thickness);
-  if (outside !== undefined) return { process: row.name, kind: 'out of scope', sentence: outside };
+  if (outside !== undefined) return { ...own, kind: 'out of scope', sentence: outside };
   const edge = edgeOf(row, question);
   const { kind, said } = judged(row, question, edge);
-  return { process: row.name, kind, sentence: said(heads[row.name]), within: said(inside(heads[row.name])), edge };
+  return { ...own, kind, sentence: said(heads[row.name]), within: said(inside(heads[row.name])), edge };
 };
 
 const outsideOf = (row: ProcessRow, thickness: number): Text | undefined => {

@@ -45,6 +45,7 @@ export interface OtherEdge {
 
 export interface OtherWay {
   readonly process: ProcessName;
+  readonly name: Text;
   readonly kind: 'would do' | 'too rough' | 'out of square' | 'out of size' | 'corners too round' | 'out of scope' | 'cannot cut it';
   readonly sentence: Text;
   /** The same as it stands within another sentence; none where it is out of scope or cannot cut it. */
@@ -58,6 +59,6 @@ export interface OtherWays {
   readonly verdict: Text;
   readonly ways: readonly OtherWay[];
   /** The wire's own, to stand beside the others; its slope in degrees. */
-  readonly wire?: (WireOwn & { readonly slope: number }) | undefined;
+  readonly wire?: (WireOwn & { readonly name: Text; readonly slope: number }) | undefined;
   readonly thickness: number;
 }

@@ -1,9 +1,10 @@
-/** What other processes are called, and the figures of a cut by one of them. */
+/** What the processes are called, the wire among them, and the figures of a cut by another than the wire. */
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { ProcessName } from './process-table.ts';
 
-export const processWords: Readonly<Record<ProcessName, Text>> = phrases('process', {
+export const processWords: Readonly<Record<ProcessName | 'wire', Text>> = phrases('process', {
+  wire: say`wire`,
   oxyfuel: say`oxyfuel`,
   plasma: say`plasma`,
   laser: say`laser`,
