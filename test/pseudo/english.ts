@@ -1,6 +1,7 @@
 /** Words that are left in English where all was printed in the pseudo-language, and what may stay as it is. */
 import { materialRows, wireRows } from '../../src/job/files/catalogue.ts';
 import type { JobRun } from '../../src/job/job-run.ts';
+import { materials } from '../../src/physics/material/materials.ts';
 import { type Printed, printedParts } from '../../src/text/print/print.ts';
 import type { Reader } from '../../src/text/reader.ts';
 import type { Text } from '../../src/text/text.ts';
@@ -19,7 +20,7 @@ const NAMES: readonly string[] = [...wireRows(), ...materialRows()]
 
 /** What shop and customer named. */
 export const namesIn = ({ shop, job, drawingName }: Pick<JobRun, 'shop' | 'job' | 'drawingName'>): readonly string[] => [
-  ...[...shop.wires, ...shop.materials].map(({ name }) => name),
+  ...[...shop.wires, ...materials, ...shop.materials].map(({ name }) => name),
   ...[job.name ?? '', job.customer ?? '', shop.name, drawingName].filter((name) => name !== ''),
 ];
 
