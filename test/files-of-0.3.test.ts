@@ -7,7 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { stopsOf } from '../src/app/run/stops-of-run.ts';
 import { clockView } from '../src/app/work/clock-view.ts';
-import { toldClock } from '../src/app/work/sheet-for-reader.ts';
+import { tellIn, toldClock } from '../src/app/work/sheet-for-reader.ts';
 import { jobRun } from '../src/cli/inputs.ts';
 import { houseLetters } from '../src/font-files/letters-on-disk.ts';
 import { readDialectFile } from '../src/job/files/dialects.ts';
@@ -28,8 +28,6 @@ import { shopRecordSchema } from '../src/server/message/answers.ts';
 import { type JobRecord, recordSchema } from '../src/server/message/job-record.ts';
 import { closeAll, testServer } from '../src/server/serve.fixture.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
-import { asText } from '../src/text/legacy.ts';
-import { print } from '../src/text/print/print.ts';
 import { HOUSE } from '../src/text/reader.ts';
 import { layNest } from '../tools/goldens/examples.ts';
 
@@ -205,7 +203,7 @@ describe('the folder of a server of 0.3', () => {
     if (answer.kind !== 'answered') throw new Error('the job has no answer');
     const hours = hoursOf(answer.facts);
     const view = hours && clockView(hours, now.shop);
-    const clock = view && toldClock(view, (said) => print(asText(said), HOUSE));
+    const clock = view && toldClock(view, tellIn(HOUSE));
     const ticked = clock === undefined ? [] : stopsOf(clock, record.log).map((s) => s.ticked !== undefined);
     // The last one was ticked and opened again.
     expect(ticked).toEqual([...Array(16).fill(true), false]);

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
+import { toldTable } from '../src/documents/paper-for-reader.ts';
 import { holeTable } from '../src/documents/part/job-tables.ts';
 import { openTable } from '../src/documents/part/open-table.ts';
 import { planPicture } from '../src/documents/part/plan-picture.ts';
@@ -16,6 +17,7 @@ import { proveAgain } from '../src/job/pipeline/prove-again.ts';
 import type { JobFacts } from '../src/result/facts.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
 import { printPlain } from '../src/text/print/print.ts';
+import { HOUSE } from '../src/text/reader.ts';
 import { asciiDxf, type Tag } from './dxf-writer.ts';
 import { there } from './there.ts';
 
@@ -109,7 +111,7 @@ describe('a job with an open line', () => {
     expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
     expect(there(planPicture(facts)).labels.map((l) => l.text)).toContain('C1');
     expect(JSON.stringify(setupSheet(facts, { cut: cut(facts), program: program(facts) }))).toContain('Grey crossed box: clamp.');
-    expect(openTable(there(cut(facts).plan.openCuts)).rows[0]).toEqual(
+    expect(toldTable(openTable(there(cut(facts).plan.openCuts)), HOUSE).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
     );
     expect(holeTable(cut(facts).contours).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));

@@ -2,9 +2,9 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { namesOf } from '../src/app/state/names.ts';
 import { toldSheet } from '../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../src/app/work/sheet-of.ts';
+import { materialRows, wireRows } from '../src/job/files/catalogue.ts';
 import { runUpTo } from '../src/job/pipeline/pipeline.ts';
 import { askedRun } from '../src/job/request/run-from-data.ts';
 import { sentenceOf } from '../src/text/finding.fixture.ts';
@@ -17,7 +17,8 @@ const JOBS: Readonly<Record<string, readonly [job: object, drawing: string]>> = 
   'a part by numbers': [{ shape: { kind: 'gear', module: 2, teeth: 9, bore: 8 } }, 'examples/die-plate/die-plate.dxf'],
 };
 
-const names = namesOf({});
+/** Numbers in them are no quantities. */
+const names = [...wireRows(), ...materialRows()].map((r) => r.name);
 
 /** Every string of a view but what speaks its own language: program, ids, keys, layers, the one plain line that is kept. */
 const strings = (value: unknown, at = ''): readonly string[] => {
@@ -40,8 +41,8 @@ describe('a sheet told in inches', () => {
       });
       if (asked.kind === 'bad') throw new Error(sentenceOf(asked.findings[0]));
       const sheet = { ...sheetOf(runUpTo(asked.run, 'answer'), asked.run), took: { core: 0, view: 0 } };
-      const told = toldSheet(sheet, { ...tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }), names });
-      const house = toldSheet(sheet, { ...HOUSE, names });
+      const told = toldSheet(sheet, tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' }));
+      const house = toldSheet(sheet, HOUSE);
       const said = strings(told);
       expect(said.length).toBeGreaterThan(20);
       const named = (text: string): string => names.reduce((rest, n) => rest.replaceAll(n, ''), text);

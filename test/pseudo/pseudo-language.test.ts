@@ -22,11 +22,7 @@ import { englishIn, namesIn, wordsOf } from './english.ts';
 import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
 /** Layers that do not say texts yet: a line goes when the layer has moved, and none comes. */
-const NOT_MOVED: ReadonlySet<string> = new Set([
-  ...['clock'].map((part) => `sheet, ${part}`),
-  ...PAPERS.map((name) => `paper, ${name}`),
-  'printed answer',
-]);
+const NOT_MOVED: ReadonlySet<string> = new Set(['sheet, clock', ...PAPERS.map((name) => `paper, ${name}`), 'printed answer']);
 
 const SEVERITIES = ['refusal', 'doubt', 'warning', 'repair', 'note'] as const;
 const ROLES = ['block', 'drawing', 'open line', 'clamp', 'start hole', 'lead', 'tab', 'comes out', 'core', 'slug', 'metal left', 'pass'];

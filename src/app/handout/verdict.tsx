@@ -37,12 +37,12 @@ export const Verdict = ({ name, lines, judged, count, onLine }: VerdictProps): R
           ))}
         </ol>
       )}
-      {judged.text !== '' && (
+      {judged.report.length > 0 && (
         <details>
           <summary>{words.whole}</summary>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a text that scrolls must be reached by keyboard */}
           <pre className="judged-text" tabIndex={0}>
-            {judged.text}
+            {judged.report.join('\n')}
           </pre>
         </details>
       )}

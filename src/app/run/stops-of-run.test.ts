@@ -1,7 +1,10 @@
 /** Stops at the machine and their ticks. */
 import { describe, expect, it } from 'vitest';
 import type { LogEntry } from '../../server/message/job-record.ts';
-import { tellerOf } from '../../text/print/reader.ts';
+import { contour, mass, mm, quantities } from '../../text/part.ts';
+import { print, printPlain } from '../../text/print/print.ts';
+import { tellingFor } from '../../text/print/reader.ts';
+import { say } from '../../text/say.ts';
 import type { ClockEventView } from '../work/views.ts';
 import { stopsOf } from './stops-of-run.ts';
 
@@ -66,11 +69,12 @@ describe('stops at the machine', () => {
   });
 
   it('stay done for whoever reads them in other units or with a comma', () => {
-    const what = 'L1, THE PART OF 2.4 KG, 78 X 78 X 90 MM, HANGS ON A TAB OF 5.1 MM';
-    const plain = { ...clock, events: [event(what, true)] };
-    const told = (units: Parameters<typeof tellerOf>[0]) => {
-      const tell = tellerOf(units, []);
-      return { ...plain, events: plain.events.map((e) => ({ ...e, what: tell(e.what), plain: e.what })) };
+    const size = quantities([78, 78, 90], 'x', 'mm');
+    const what = say`${{ loop: contour('L1') }}, the part of ${{ mass: mass(2.4) }}, ${{ size }}, hangs on a tab of ${{ tab: mm(5.1) }}`;
+    const plain = { ...clock, events: [event(printPlain(what), true)] };
+    const told = (units: Parameters<typeof tellingFor>[0]) => {
+      const said = print(what, tellingFor(units));
+      return { ...plain, events: plain.events.map((e) => ({ ...e, what: said, plain: e.what })) };
     };
     const inch = told({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'en-US' });
     const log = [tick(stopsOf(inch, [])[0]?.id ?? '', '2026-11-26T07:10:00Z')];

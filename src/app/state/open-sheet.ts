@@ -73,7 +73,7 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
     mine,
   );
   const drawing = { name: base.drawingName, bytes };
-  const told = startTelling(store, shop.shop);
+  const told = startTelling(store);
   const runner = startRunner(drawing, eventsOf(store, keeper, told), warm);
   const questionOf = (record: JobRecord): Question => ({
     input: inputOf(record),

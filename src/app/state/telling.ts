@@ -3,7 +3,6 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { Reader } from '../../text/reader.ts';
 import { type Tell, tellIn, toldSheet } from '../work/sheet-for-reader.ts';
 import type { UntoldSheet } from '../work/views.ts';
-import { namesOf } from './names.ts';
 import { readerOf } from './preferences.ts';
 import type { SheetState } from './sheet-state.ts';
 
@@ -14,10 +13,9 @@ export interface Telling {
   readonly tell: Tell;
 }
 
-export const startTelling = (store: StoreApi<SheetState>, shop: Readonly<Record<string, unknown>>): Telling => {
-  const names = namesOf(shop);
+export const startTelling = (store: StoreApi<SheetState>): Telling => {
   let plain: UntoldSheet | undefined;
-  const reader = (): Reader => ({ ...readerOf(store.getState()), names, drawn: plain?.picture?.millimetres });
+  const reader = (): Reader => ({ ...readerOf(store.getState()), drawn: plain?.picture?.millimetres });
   const again = (beside: Partial<SheetState> = {}): void => {
     if (plain !== undefined) store.setState({ ...beside, sheet: toldSheet(plain, reader()) });
   };

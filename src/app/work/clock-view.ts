@@ -6,9 +6,9 @@ import type { HoursFacts } from '../../result/outcome-facts.ts';
 import { moment } from '../../text/part.ts';
 import { only } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import type { ClockEventView, ClockView, Untold } from './views.ts';
+import type { ClockEventView, ClockView } from './views.ts';
 
-export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView<Untold> | undefined =>
+export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick<Shop, 'shifts'>): ClockView<Text> | undefined =>
   clock === undefined
     ? undefined
     : {
@@ -23,7 +23,7 @@ export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick
 
 type Clock = NonNullable<HoursFacts['clock']>;
 
-const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Untold> => ({
+const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Text> => ({
   ...event,
   what,
   block,

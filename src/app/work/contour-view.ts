@@ -5,7 +5,7 @@ import type { CutFacts } from '../../result/outcome-facts.ts';
 import { mass, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import type { ContourView, Untold } from './views.ts';
+import type { ContourView } from './views.ts';
 
 const states = phrases('page.contour-state', { right: say`right`, uncut: say`uncut`, 'out of tolerance': say`out of tolerance` });
 
@@ -17,12 +17,12 @@ const pieces = phrases('page.contour-piece', {
 });
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */
-export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
+export const contourViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Text>[] => {
   const planned = new Map((facts && cutOf(facts)?.contours)?.map((c) => [c.loop, c]));
   const proven = new Map((facts && programOf(facts)?.proof.contours)?.map((c) => [c.loop, c]));
   const loops = drawing.loops
     .filter((l) => !l.hidden)
-    .map((loop): ContourView<Untold> => {
+    .map((loop): ContourView<Text> => {
       const c = planned.get(loop.id);
       const p = proven.get(loop.id);
       return {
@@ -46,19 +46,19 @@ const handOf = (facts: JobFacts | undefined, id: string): readonly string[] => {
   return byHand !== undefined && Object.hasOwn(byHand, id) ? (byHand[id] ?? []) : [];
 };
 
-const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Untold>> => ({
+const cutFacts = (c: CutFacts['contours'][number]): Partial<ContourView<Text>> => ({
   hole: { x: c.hole.at.x, y: c.hole.at.y, diameter: c.hole.diameter, origin: c.hole.origin },
   entry: c.entry.at,
   tab: c.tab && { length: c.tab.length, reason: c.tab.reason },
   piece: c.core === undefined ? pieces.loose(pieces[c.piece.role], mass(c.piece.mass.value)) : pieces.burnt,
 });
 
-const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Untold>[] => {
+const openViews = (drawing: JobFacts['drawing'], facts: JobFacts | undefined): readonly ContourView<Text>[] => {
   const cuts = new Map((facts && cutOf(facts)?.plan.openCuts)?.map((o, i) => [o.chain, { ...o, number: i + 1 }]));
   const proven = new Map((facts && programOf(facts)?.proof.open)?.map((o) => [o.chain, o]));
   return drawing.openChains
     .filter((o) => !o.hidden)
-    .map((line): ContourView<Untold> => {
+    .map((line): ContourView<Text> => {
       const cut = cuts.get(line.id);
       const p = proven.get(line.id);
       return {

@@ -5,7 +5,8 @@ import type { AskedJob } from '../../job/request/run-from-data.ts';
 import type { Comparison, PricePoint } from '../../result/comparison.ts';
 import type { PaperName } from '../../result/paper-names.ts';
 import type { Reader } from '../../text/reader.ts';
-import type { DeviationView, FoundView, Untold, UntoldSheet, WhyTree } from './views.ts';
+import type { Text } from '../../text/text.ts';
+import type { DeviationView, FoundView, UntoldSheet, WhyTree } from './views.ts';
 
 export interface DrawingFile {
   readonly name: string;
@@ -22,7 +23,8 @@ export type Judged<Said = string> =
       readonly kind: 'judged';
       readonly verdict: 'proven' | 'not proven';
       readonly findings: readonly FoundView<Said>[];
-      readonly text: Said;
+      /** The whole report, line by line; none where the program could not be read. */
+      readonly report: readonly Said[];
     }
   | { readonly kind: 'cannot'; readonly sentence: Said };
 
@@ -43,7 +45,7 @@ export interface JobWorker {
   /** Runs the job; stages that did not change since the last run are not run again. A text first waits for its font. */
   run(question: Question, tell: Tell): UntoldSheet | Promise<UntoldSheet>;
   /** All below speak of the last run. */
-  why(key: string): WhyTree<Untold> | undefined;
+  why(key: string): WhyTree<Text> | undefined;
   whatIfs(): Comparison;
   curve(): readonly PricePoint[];
   deviation(loop: string): DeviationView | undefined;
@@ -52,7 +54,7 @@ export interface JobWorker {
   /** The drawing of a part by numbers as a file; nothing where the job has a drawing of its own. */
   shapeFile(format: 'dxf' | 'svg', unit: 'mm' | 'inch'): string | undefined;
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */
-  prove(program: string): Judged<Untold>;
+  prove(program: string): Judged<Text>;
   /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */
-  correct(measured: readonly string[]): Corrected<Untold>;
+  correct(measured: readonly string[]): Corrected<Text>;
 }

@@ -3,12 +3,13 @@
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { cutOf, type JobFacts, plannedOf, programOf } from '../../result/facts.ts';
 import type { CutFacts, ProgramFacts } from '../../result/outcome-facts.ts';
+import type { Text } from '../../text/text.ts';
 import { chainView, circleView, polygonView } from './chain-view.ts';
 import { contourViews } from './contour-view.ts';
-import type { ChainView, LayerView, PictureView, Untold } from './views.ts';
+import type { ChainView, LayerView, PictureView } from './views.ts';
 
 /** A drawing alone can be shown, and what is known of its cut besides. None where the drawing holds nothing that could be shown. */
-export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): PictureView<Untold> | undefined => {
+export const pictureView = (drawing: JobFacts['drawing'], facts?: JobFacts): PictureView<Text> | undefined => {
   const plan = facts && plannedOf(facts)?.plan;
   const cut = facts && cutOf(facts);
   const loops = drawing.loops.filter((l) => !l.hidden);

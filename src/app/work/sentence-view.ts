@@ -1,10 +1,11 @@
 /** The answer sentence with what its holes are: inputs that can be edited, results that can be asked why. Its words are the job's own. */
 
 import type { Answered } from '../../job/pipeline/answer.ts';
+import type { Text } from '../../text/text.ts';
 import { shown } from './figure-view.ts';
-import type { MarkedSentence, SentenceMark, Untold } from './views.ts';
+import type { MarkedSentence, SentenceMark } from './views.ts';
 
-type Marks = Readonly<Record<string, SentenceMark<Untold>>>;
+type Marks = Readonly<Record<string, SentenceMark<Text>>>;
 
 export const sentenceView = ({ facts }: Answered): MarkedSentence => {
   const { outcome, sentence: text } = facts;
@@ -22,7 +23,7 @@ export const sentenceView = ({ facts }: Answered): MarkedSentence => {
   return { text, marks: { ...INPUTS, ...Object.fromEntries(marked) } };
 };
 
-export const noView = (text: Untold): MarkedSentence => ({ text, marks: { verdict: { kind: 'verdict' } } });
+export const noView = (text: Text): MarkedSentence => ({ text, marks: { verdict: { kind: 'verdict' } } });
 
 /** Holes that bear the name of a field of the job file. */
 const INPUTS: Marks = Object.fromEntries(

@@ -1,8 +1,9 @@
 /** The sheet in the words of its reader: every text of the core printed in his language, units and number marks. */
+
 import type { Comparison } from '../../result/comparison.ts';
-import { asText } from '../../text/legacy.ts';
 import { print, printedParts, printPlain } from '../../text/print/print.ts';
 import type { Reader } from '../../text/reader.ts';
+import type { Text } from '../../text/text.ts';
 import type { Corrected, Judged } from './job-worker.ts';
 import type {
   ClockView,
@@ -15,13 +16,12 @@ import type {
   Sheet,
   Shown,
   TableView,
-  Untold,
   UntoldSheet,
   WallView,
   WhyTree,
 } from './views.ts';
 
-export type Tell = (said: Untold) => string;
+export type Tell = (said: Text) => string;
 
 /** The program is left: it speaks as its control does. */
 export const toldSheet = (sheet: UntoldSheet, reader: Reader): Sheet => toldIn(sheet, reader, tellIn(reader));
@@ -30,7 +30,7 @@ export const toldSheet = (sheet: UntoldSheet, reader: Reader): Sheet => toldIn(s
 export const tellIn =
   (reader: Reader): Tell =>
   (said) =>
-    print(asText(said), reader);
+    print(said, reader);
 
 const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   ...sheet,
@@ -48,19 +48,17 @@ const toldIn = (sheet: UntoldSheet, reader: Reader, tell: Tell): Sheet => ({
   },
 });
 
-export const toldClock = (clock: ClockView<Untold>, tell: Tell): ClockView => ({
+export const toldClock = (clock: ClockView<Text>, tell: Tell): ClockView => ({
   ...clock,
   startText: tell(clock.startText),
   finishText: tell(clock.finishText),
-  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: plainOf(e.what), oclock: tell(e.oclock) })),
+  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: printPlain(e.what), oclock: tell(e.oclock) })),
 });
-
-const plainOf = (said: Untold): string => (typeof said === 'string' ? said : printPlain(said));
 
 /** What fills a marked hole stands together, and so do the words between two of them. */
 const toldSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tell): readonly SentencePart[] => {
   const stretches: { text: string; readonly hole: string | undefined }[] = [];
-  for (const part of printedParts(asText(text), reader)) {
+  for (const part of printedParts(text, reader)) {
     const hole = part.holes.find((h) => Object.hasOwn(marks, h));
     const last = stretches.at(-1);
     if (last !== undefined && last.hole === hole) last.text += part.text;
@@ -69,14 +67,12 @@ const toldSentence = ({ text, marks }: MarkedSentence, reader: Reader, tell: Tel
   return stretches.map((s) => toldPart(s.text, s.hole === undefined ? undefined : marks[s.hole], tell));
 };
 
-const toldPart = (text: string, mark: SentenceMark<Untold> | undefined, tell: Tell): SentencePart => {
+const toldPart = (text: string, mark: SentenceMark<Text> | undefined, tell: Tell): SentencePart => {
   if (mark === undefined) return { kind: 'words', text };
   return mark.kind === 'result' ? { ...mark, text, shown: toldShown(mark.shown, tell) } : { ...mark, text };
 };
 
-const own = (said: Untold, tell: Tell): string => (typeof said === 'string' ? said : tell(said));
-
-const toldShown = (shown: Shown<Untold>, tell: Tell): Shown => ({ ...shown, name: tell(shown.name) });
+const toldShown = (shown: Shown<Text>, tell: Tell): Shown => ({ ...shown, name: tell(shown.name) });
 
 const TABLES = ['passes', 'wires', 'contours', 'hours', 'costs', 'breaks', 'budget', 'sizes', 'others'] as const;
 
@@ -88,16 +84,16 @@ const tables = (sheet: UntoldSheet, tell: Tell): Record<(typeof TABLES)[number],
     }),
   ) as Record<(typeof TABLES)[number], TableView | undefined>;
 
-export const toldTable = (table: TableView<Untold>, tell: Tell): TableView => ({
+export const toldTable = (table: TableView<Text>, tell: Tell): TableView => ({
   ...table,
-  columns: table.columns.map((c) => ({ ...c, title: own(c.title, tell) })),
+  columns: table.columns.map((c) => ({ ...c, title: tell(c.title) })),
   rows: table.rows.map((row) => row.map((cell) => (isShown(cell) ? toldShown(cell, tell) : tell(cell)))),
   note: table.note && tell(table.note),
 });
 
-const isShown = (cell: Untold | Shown<Untold>): cell is Shown<Untold> => typeof cell === 'object' && 'key' in cell && 'unit' in cell;
+const isShown = (cell: Text | Shown<Text>): cell is Shown<Text> => typeof cell === 'object' && 'key' in cell && 'unit' in cell;
 
-const toldFound = ({ code, severity, sentence, place, done, remedy, change, stands }: FoundView<Untold>, tell: Tell): FoundView => ({
+const toldFound = ({ code, severity, sentence, place, done, remedy, change, stands }: FoundView<Text>, tell: Tell): FoundView => ({
   code,
   severity,
   sentence: tell(sentence),
@@ -108,14 +104,14 @@ const toldFound = ({ code, severity, sentence, place, done, remedy, change, stan
   stands,
 });
 
-const toldFinding = (finding: FindingView<Untold>, tell: Tell): FindingView => ({
+const toldFinding = (finding: FindingView<Text>, tell: Tell): FindingView => ({
   id: finding.id,
   chapter: finding.chapter,
   at: finding.at,
   ...toldFound(finding, tell),
 });
 
-const toldPicture = (picture: PictureView<Untold>, tell: Tell): PictureView => ({
+const toldPicture = (picture: PictureView<Text>, tell: Tell): PictureView => ({
   ...picture,
   contours: picture.contours.map((c) => ({
     ...c,
@@ -125,7 +121,7 @@ const toldPicture = (picture: PictureView<Untold>, tell: Tell): PictureView => (
   })),
 });
 
-const toldWall = (wall: WallView<Untold>, tell: Tell): WallView => ({
+const toldWall = (wall: WallView<Text>, tell: Tell): WallView => ({
   ...wall,
   passes: wall.passes.map((p) => ({
     ...p,
@@ -138,7 +134,7 @@ const toldWall = (wall: WallView<Untold>, tell: Tell): WallView => ({
   without: wall.without.map(tell),
 });
 
-export const toldWhy = (tree: WhyTree<Untold>, tell: Tell): WhyTree => ({
+export const toldWhy = (tree: WhyTree<Text>, tell: Tell): WhyTree => ({
   ...tree,
   shown: toldShown(tree.shown, tell),
   source: tell(tree.source),
@@ -160,12 +156,12 @@ export const toldComparison = (comparison: Comparison, tell: Tell): Comparison<s
         ),
       };
 
-export const toldJudged = (judged: Judged<Untold>, tell: Tell): Judged =>
+export const toldJudged = (judged: Judged<Text>, tell: Tell): Judged =>
   judged.kind === 'cannot'
     ? { ...judged, sentence: tell(judged.sentence) }
-    : { ...judged, text: tell(judged.text), findings: judged.findings.map((f) => toldFound(f, tell)) };
+    : { ...judged, report: judged.report.map(tell), findings: judged.findings.map((f) => toldFound(f, tell)) };
 
-export const toldCorrected = (corrected: Corrected<Untold>, tell: Tell): Corrected => {
+export const toldCorrected = (corrected: Corrected<Text>, tell: Tell): Corrected => {
   if (corrected.kind === 'corrected') return corrected;
   if (corrected.kind === 'cannot') return { ...corrected, sentence: tell(corrected.sentence) };
   return { ...corrected, findings: corrected.findings.map((f) => toldFound(f, tell)) };

@@ -24,20 +24,21 @@ import {
   upTo,
 } from '../../text/part.ts';
 import { accuracy } from '../../text/print/phrases.ts';
-import { only, phrases, say } from '../../text/say.ts';
+import { NOTHING, only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { shown } from './figure-view.ts';
-import type { Shown, TableView, Untold } from './views.ts';
+import type { Shown, TableView } from './views.ts';
 
 type Estimate = HoursFacts['estimate'];
 type Budgets = NonNullable<CutFacts['budgets']>;
 type OtherWays = NonNullable<CutFacts['otherWays']>;
 type WireResult = NonNullable<ReturnType<typeof resultOf>>;
-type Table = TableView<Untold>;
+type Table = TableView<Text>;
 type Column = Table['columns'][number];
-type Cell = Untold | Shown<Untold>;
+type Cell = Text | Shown<Text>;
 
-const left = (title: Untold): Column => ({ title, align: 'left' });
-const right = (title: Untold): Column => ({ title, align: 'right' });
+const left = (title: Text): Column => ({ title, align: 'left' });
+const right = (title: Text): Column => ({ title, align: 'right' });
 
 const columns = phrases('page.column', {
   pass: say`Pass`,
@@ -91,7 +92,7 @@ export const passesTable = ({ passes }: WireResult, estimate: Estimate | undefin
       only(count(p.condition)),
       only(term(`D${p.register}`)),
       ...[p.offset, p.gap, p.feed, p.ra].map(shown),
-      time === undefined ? '' : shown(time.minutes),
+      time === undefined ? NOTHING : shown(time.minutes),
     ];
   }),
   note: cells.offsets,
@@ -99,18 +100,18 @@ export const passesTable = ({ passes }: WireResult, estimate: Estimate | undefin
 
 /** A table of the papers with the figures it was printed from put back where they are known: one list of figures for each row. */
 const withFigures = (table: WrittenTable, figures: readonly (readonly (Figure | undefined)[])[]): Table => ({
-  columns: table.columns.map(({ title, align }) => ({ title: asUntold(title), align })),
+  columns: table.columns.map(({ title, align }) => ({ title: asText(title), align })),
   rows: table.rows.map((row, i) =>
     row.map((said, j): Cell => {
       const figure = figures[i]?.[j];
-      return figure === undefined ? asUntold(said) : shown(figure);
+      return figure === undefined ? asText(said) : shown(figure);
     }),
   ),
-  note: table.note === undefined ? undefined : asUntold(table.note),
+  note: table.note === undefined ? undefined : asText(table.note),
 });
 
 /** A part of its own is a text of that part alone. */
-const asUntold = (said: Said): Untold => (typeof said === 'object' && 'kind' in said ? only(said) : said);
+const asText = (said: Said): Text => ('kind' in said ? only(said) : said);
 
 export const hoursView = (e: Estimate): Table => {
   const figures = [...e.passes.map((p) => p.minutes), e.threading, e.travel, e.stops, e.total, e.attended, e.unattended];
@@ -139,7 +140,7 @@ export const budgetView = ({ profile }: Budgets): Table => ({
   columns: [left(columns.error), left(columns.kind), right(columns.amount)],
   rows: [
     ...profile.rows.map((r): readonly Cell[] => [r.figure.name, kinds[r.kind], shown(r.figure)]),
-    [cells.all, '', shown(profile.total)],
+    [cells.all, NOTHING, shown(profile.total)],
   ],
   note: profile.biggest.sentence,
 });
@@ -151,8 +152,8 @@ export const sizesView = ({ sizes }: Budgets): Table | undefined =>
     : {
         columns: [left(columns.size), right(columns.is), right(columns.asked), right(columns.expected)],
         rows: sizes.map(({ of, tolerance, total }): readonly Cell[] => [
-          of.kind === 'size' ? only(name(of.name)) : '',
-          of.kind === 'size' ? only(mm(of.length)) : '',
+          of.kind === 'size' ? only(name(of.name)) : NOTHING,
+          of.kind === 'size' ? only(mm(of.length)) : NOTHING,
           only(limit(tolerance, 'mm', upTo(5))),
           shown(total),
         ]),
@@ -175,9 +176,9 @@ export const othersView = (otherWays: OtherWays): Table => ({
     ...otherWays.ways.map((w): readonly Cell[] => [
       w.name,
       w.sentence,
-      w.edge === undefined ? '' : shown(w.edge.minutes),
-      w.edge === undefined ? '' : cells.degrees(w.edge.slope.value),
-      w.edge === undefined ? '' : only(quantities([w.edge.ra.low, w.edge.ra.high], 'to', 'µm', fixed(0))),
+      w.edge === undefined ? NOTHING : shown(w.edge.minutes),
+      w.edge === undefined ? NOTHING : cells.degrees(w.edge.slope.value),
+      w.edge === undefined ? NOTHING : only(quantities([w.edge.ra.low, w.edge.ra.high], 'to', 'µm', fixed(0))),
     ]),
   ],
   note: otherWays.verdict,
@@ -185,9 +186,9 @@ export const othersView = (otherWays: OtherWays): Table => ({
 
 /** Every wire of the shop carried through the whole job, the one that was taken marked. */
 export const wiresView = (wires: WireTable): Table => ({
-  columns: [left(columns.wire), ...[columns.passes, columns.machine, columns.each, columns.ra, columns.holds].map(right), left('')],
+  columns: [left(columns.wire), ...[columns.passes, columns.machine, columns.each, columns.ra, columns.holds].map(right), left(NOTHING)],
   rows: wires.rows.map((row): readonly Cell[] => {
-    if (row.kind === 'drops out') return [only(name(row.name)), '', '', '', '', '', row.reason];
+    if (row.kind === 'drops out') return [only(name(row.name)), NOTHING, NOTHING, NOTHING, NOTHING, NOTHING, row.reason];
     const { passes, minutes, each, finish, accuracy: within } = row.outcome;
     const time = duration(minutes);
     return [

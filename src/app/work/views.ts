@@ -13,9 +13,6 @@ import type { Unit } from '../../text/unit.ts';
 
 export type { Taking } from '../../shapes/shape.ts';
 
-/** What comes from the worker: texts, and sentences of layers that do not say texts yet. */
-export type Untold = Text | string;
-
 /** The chapters of the sheet in order. */
 export const CHAPTERS = ['drawing', 'asked', 'passes', 'way', 'proof', 'hours', 'price', 'papers', 'log'] as const;
 export type Chapter = (typeof CHAPTERS)[number];
@@ -38,8 +35,8 @@ export type SentenceMark<Said = string> =
 
 /** The answer sentence and what its holes are, by their names. */
 export interface MarkedSentence {
-  readonly text: Untold;
-  readonly marks: Readonly<Record<string, SentenceMark<Untold>>>;
+  readonly text: Text;
+  readonly marks: Readonly<Record<string, SentenceMark<Text>>>;
 }
 
 /** The answer sentence as printed, in stretches. */
@@ -243,7 +240,7 @@ export interface ShapeSizeView<Said = string> {
 }
 
 /** As it comes from the worker. */
-export type UntoldSheet = Sheet<Untold, MarkedSentence>;
+export type UntoldSheet = Sheet<Text, MarkedSentence>;
 
 export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';

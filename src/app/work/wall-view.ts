@@ -3,12 +3,13 @@
 import { rzBand } from '../../quantity/finish.ts';
 import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
+import type { Text } from '../../text/text.ts';
 import { shown } from './figure-view.ts';
-import type { FaceView, Untold, WallView } from './views.ts';
+import type { FaceView, WallView } from './views.ts';
 
 type Ways = NonNullable<CutFacts['otherWays']>;
 
-export const wallView = (facts: JobFacts): WallView<Untold> | undefined => {
+export const wallView = (facts: JobFacts): WallView<Text> | undefined => {
   const result = resultOf(facts);
   const otherWays = plannedOf(facts)?.otherWays;
   return (
@@ -27,7 +28,7 @@ export const wallView = (facts: JobFacts): WallView<Untold> | undefined => {
   );
 };
 
-const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Untold>[] =>
+const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Text>[] =>
   wire === undefined
     ? []
     : [
@@ -43,7 +44,7 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Untold>[] =>
         },
       ];
 
-const otherFace = ({ process, name, edge, sentence }: Ways['ways'][number]): readonly FaceView<Untold>[] => {
+const otherFace = ({ process, name, edge, sentence }: Ways['ways'][number]): readonly FaceView<Text>[] => {
   if (edge === undefined) return [];
   // A jet's roughness is known as Ra, that of thermal cuts as Rz.
   const jet = process === 'water jet';

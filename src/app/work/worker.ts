@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Paper } from '../../documents/paper.ts';
 import { correctText } from '../../job/handout/correct-report.ts';
 import { paperOf } from '../../job/handout/papers-of.ts';
-import { proofText } from '../../job/handout/proof-report.ts';
+import { proofLines } from '../../job/handout/proof-report.ts';
 import type { JobRun } from '../../job/job-run.ts';
 import { type Memory, memoryOf } from '../../job/memory.ts';
 import type { Answer } from '../../job/pipeline/answer.ts';
@@ -18,7 +18,7 @@ import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
 import { programOf } from '../../result/facts.ts';
 import { setting } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
-import { phrases, say, sentences } from '../../text/say.ts';
+import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews, foundView } from './finding-view.ts';
 import type { DrawingFile, JobWorker, Question, Tell } from './job-worker.ts';
@@ -61,7 +61,7 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): UntoldSheet
     const line = first === undefined ? '' : printPlain(first.text);
     return {
       answer: 'bad input',
-      sentence: noView(first?.text ?? ''),
+      sentence: noView(first?.text ?? NOTHING),
       findings: findingViews(asked.findings, new Set(), 1),
       assumed: [],
       figures: [],
@@ -127,9 +127,9 @@ const worker: JobWorker = {
     const setup = answered()?.proven?.setup;
     if (last === undefined || setup === undefined) return { kind: 'cannot', sentence: words.noProgram };
     const proven = proveAgain({ program, drawing: last.run.drawing, drawingName: last.run.drawingName, setup });
-    if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map(foundView), text: '' };
+    if (proven.kind === 'bad input') return { kind: 'judged', verdict: 'not proven', findings: proven.findings.map(foundView), report: [] };
     const { verdict, findings } = proven.proof;
-    return { kind: 'judged', verdict, findings: findings.map(foundView), text: proofText(proven.proof) };
+    return { kind: 'judged', verdict, findings: findings.map(foundView), report: proofLines(proven.proof) };
   },
   correct: (measured) => {
     if (last === undefined) return { kind: 'cannot', sentence: words.noJob };

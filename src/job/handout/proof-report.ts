@@ -1,11 +1,12 @@
 /** A proof as text and as plain data. */
 
 import type { ContourProof, OpenProof, Proof } from '../../proof/proof.ts';
+import type { Severity } from '../../text/finding.ts';
+import { findingInFull } from '../../text/located.ts';
 import { contour, count, fixed, mass, type Part, um } from '../../text/part.ts';
-import { findingText } from '../../text/print/phrases.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 
 export { proofPicture } from '../../proof/picture/proof-picture.ts';
@@ -22,18 +23,27 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   files: files.length === 0 ? undefined : files,
 });
 
-export const proofText = (proof: Proof): string =>
-  [
-    printPlain(proof.verdict === 'proven' ? words.proven : words.notProven),
-    ...proof.findings.map((f) => `  ${f.severity}: ${findingText(f)}`),
-    printPlain(words.resolution(micrometres(proof.resolution))),
-    ...[
-      ...proof.contours.map(contourLine),
-      ...(proof.open ?? []).map(openLine),
-      ...proof.loose.map(freeLine),
-      words.stops(proof.stops.length),
-    ].map((line) => `  ${printPlain(line)}`),
-  ].join('\n');
+export const proofText = (proof: Proof): string => proofLines(proof).map(printPlain).join('\n');
+
+export const proofLines = (proof: Proof): readonly Text[] => [
+  proof.verdict === 'proven' ? words.proven : words.notProven,
+  ...proof.findings.map((f) => symbols`  ${severities[f.severity]}: ${findingInFull(f)}`),
+  words.resolution(micrometres(proof.resolution)),
+  ...[
+    ...proof.contours.map(contourLine),
+    ...(proof.open ?? []).map(openLine),
+    ...proof.loose.map(freeLine),
+    words.stops(proof.stops.length),
+  ].map((line) => symbols`  ${line}`),
+];
+
+const severities: Readonly<Record<Severity, Text>> = phrases('proof-severity', {
+  refusal: say`refusal`,
+  doubt: say`doubt`,
+  warning: say`warning`,
+  repair: say`repair`,
+  note: say`note`,
+});
 
 const contourLine = ({ loop, state, leftMost, gougeMost, rounded }: ContourProof): Text => {
   const line = words.contour(loop, states[state], signed(leftMost.amount), signed(gougeMost.amount));
