@@ -114,7 +114,7 @@ describe('a job with an open line', () => {
     expect(toldTable(openTable(there(cut(facts).plan.openCuts)), HOUSE).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),
     );
-    expect(holeTable(cut(facts).contours).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
+    expect(toldTable(holeTable(cut(facts).contours), HOUSE).rows[0]).toEqual(expect.arrayContaining(['L2', 'none', 'from the edge']));
   });
 
   it('is refused when a clamp stands in the way of the line', () => {
