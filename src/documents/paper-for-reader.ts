@@ -21,7 +21,8 @@ const toldBlock = (block: WrittenBlock, reader: Reader): PaperBlock => {
   if (block.kind === 'list') return { ...block, items: block.items.map((item) => told(item, reader)) };
   if (block.kind === 'table') return toldTable(block, reader);
   const bar = { unit: reader.length, decimal: reader.decimalMark };
-  return { ...block, picture: { ...block.picture, bar }, caption: told(block.caption, reader) };
+  const labels = block.picture.labels.map((label) => ({ ...label, text: told(label.text, reader) }));
+  return { ...block, picture: { ...block.picture, labels, bar }, caption: told(block.caption, reader) };
 };
 
 export const toldTable = ({ columns, rows, note, ...table }: WrittenTable, reader: Reader): TableBlock => ({

@@ -1,5 +1,5 @@
 /** A paper before it is set: headings, texts, tables and pictures in order. Printed as PDF, shown as text, later on screen. */
-import type { Picture } from '../picture/strokes.ts';
+import type { Label, Picture } from '../picture/strokes.ts';
 import type { Part } from '../text/part.ts';
 import { list, name, term } from '../text/part.ts';
 import { only } from '../text/say.ts';
@@ -29,10 +29,12 @@ export type PaperBlock<S = string> =
       readonly note?: S | undefined;
     }
   | { readonly kind: 'list'; readonly items: readonly S[]; readonly marker: 'dash' | 'warning' }
-  | { readonly kind: 'picture'; readonly picture: Picture; readonly caption: S };
+  | { readonly kind: 'picture'; readonly picture: Picture<S>; readonly caption: S };
 
 export type WrittenPaper = Paper<Said>;
 export type WrittenBlock = PaperBlock<Said>;
+export type WrittenPicture = Picture<Said>;
+export type WrittenLabel = Label<Said>;
 export type WrittenTable = Extract<WrittenBlock, { kind: 'table' }>;
 export type TableBlock = Extract<PaperBlock, { kind: 'table' }>;
 

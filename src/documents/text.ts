@@ -1,5 +1,7 @@
 /** Plain text in columns and paragraphs. */
+import { count } from '../text/part.ts';
 import { HOUSE, type Reader } from '../text/reader.ts';
+import { phrases, say } from '../text/say.ts';
 import type { Said, TableBlock, WrittenTable } from './paper.ts';
 import { told, toldTable } from './paper-for-reader.ts';
 
@@ -16,7 +18,7 @@ export interface Printer {
 export const printerIn = (reader: Reader): Printer => ({
   said: (said) => told(said, reader),
   wrapped: (said, lead) => brokenInto(told(said, reader), lead),
-  tableText: (table) => inColumns(toldTable(table, reader)),
+  tableText: (table) => inColumns(toldTable(table, reader), reader),
 });
 
 /** Breaks a text into lines, the first led by `lead`, the others by as many blanks. */
@@ -34,7 +36,7 @@ export const brokenInto = (text: string, lead: string): string => {
 };
 
 /** A table in columns just wide enough. */
-export const inColumns = (table: TableBlock): string => {
+export const inColumns = (table: TableBlock, reader: Reader = HOUSE): string => {
   const titles = table.columns.map((c) => c.title);
   const rows = table.rows.slice(0, MOST_ROWS);
   const all = titles.some((t) => t !== '') ? [titles, ...rows] : rows;
@@ -43,10 +45,14 @@ export const inColumns = (table: TableBlock): string => {
     `  ${row.map((cell, i) => (table.columns[i]?.align === 'right' ? cell.padStart(widths[i] as number) : cell.padEnd(widths[i] as number))).join('  ')}`.trimEnd(),
   );
   const cut = table.rows.length - rows.length;
-  return [...lines, ...(cut > 0 ? [`  and ${cut} more`] : []), ...(table.note === undefined ? [] : [brokenInto(table.note, '  ')])].join(
-    '\n',
-  );
+  return [
+    ...lines,
+    ...(cut > 0 ? [`  ${told(words.more(cut), reader)}`] : []),
+    ...(table.note === undefined ? [] : [brokenInto(table.note, '  ')]),
+  ].join('\n');
 };
+
+const words = phrases('table', { more: (rows: number) => say`and ${{ rows: count(rows) }} more` });
 
 export const AS_IT_IS: Printer = printerIn(HOUSE);
 export const { tableText, wrapped } = AS_IT_IS;

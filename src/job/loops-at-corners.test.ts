@@ -2,11 +2,13 @@
 
 import { describe, expect, it } from 'vitest';
 import { there } from '../../test/there.ts';
+import { told } from '../documents/paper-for-reader.ts';
 import { planPicture } from '../documents/part/plan-picture.ts';
 import { numbered } from '../plan/numbered.ts';
 import { disc, loop, planned, questionFor, rectangle } from '../plan/plan.fixture.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
+import { HOUSE } from '../text/reader.ts';
 import { proved } from './core.fixture.ts';
 
 const squares = [loop('L1', rectangle(0, 0, 50, 16)), loop('L2', rectangle(0, 22, 50, 16))];
@@ -33,7 +35,7 @@ describe('a part with loops at its corners', () => {
     const plain = picture(planned(questionFor(squares)));
     const looped = picture(planned(questionFor(squares, { sharpOutside: 'loop' })));
     expect(looped.strokes.length - plain.strokes.length).toBe(8);
-    expect(plain.labels.map((l) => l.text)).toEqual(['1, 2']);
+    expect(plain.labels.map((l) => told(l.text, HOUSE))).toEqual(['1, 2']);
     const bore = [loop('L1', rectangle(-20, -20, 40, 40)), loop('L2', disc(0, 0, 2), 1, 'L1')];
     const plan = planned(questionFor(bore, { outline: 'block', core: { L2: 'burn' } }));
     const rings = picture(plan).strokes.filter((s) => s.width === 0.1).length;

@@ -17,20 +17,21 @@ export interface Stroke {
   readonly fill?: number;
 }
 
-export interface Label {
+/** Its words as they are said, or as they are printed. */
+export interface Label<S = string> {
   readonly at: Point;
-  readonly text: string;
+  readonly text: S;
   /** Where the text stands from its point. */
   readonly side: 'centre' | 'right' | 'above';
   /** Draws a small ring around the text, for numbers that tables refer to. */
   readonly ring: boolean;
 }
 
-export interface Picture {
+export interface Picture<S = string> {
   readonly low: Point;
   readonly high: Point;
   readonly strokes: readonly Stroke[];
-  readonly labels: readonly Label[];
+  readonly labels: readonly Label<S>[];
   /** False where lengths are no lengths, as along a time axis: there is no scale bar then. */
   readonly scaled?: boolean;
   /** The unit and decimal mark of its scale bar; mm and a point when left out. */

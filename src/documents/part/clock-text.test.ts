@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { at, cut, question, stop } from '../../estimate/clock/clock.fixture.ts';
 import { type Clock, layOnClock } from '../../estimate/clock/clock.ts';
 import { printPlain } from '../../text/print/print.ts';
+import { HOUSE } from '../../text/reader.ts';
 import { only } from '../../text/say.ts';
+import { told } from '../paper-for-reader.ts';
 import { clockText, oclockText, visitsOf } from './clock-text.ts';
 import { shiftStrip } from './shift-strip.ts';
 
@@ -53,7 +55,7 @@ describe('a shift strip', () => {
         expect(Number(x[1])).toBeGreaterThanOrEqual(picture.low.x);
         expect(Number(x[1])).toBeLessThanOrEqual(picture.high.x);
       }
-    expect(picture.labels.map((l) => l.text)).toEqual(expect.arrayContaining(['Thu 26 Nov', 'Fri 27 Nov', '00:00']));
+    expect(picture.labels.map((l) => told(l.text, HOUSE))).toEqual(expect.arrayContaining(['Thu 26 Nov', 'Fri 27 Nov', '00:00']));
     expect(picture.scaled).toBe(false);
     expect(printPlain(caption)).not.toContain('first');
   });

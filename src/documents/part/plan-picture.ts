@@ -2,11 +2,13 @@
 import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
 import { type Contour, contour, path } from '../../geometry/contour.ts';
 import { line, midpoint, type Point, point } from '../../geometry/segment.ts';
-import { circleData, type Label, type Picture, pathData, type Stroke } from '../../picture/strokes.ts';
+import { circleData, pathData, type Stroke } from '../../picture/strokes.ts';
 import type { NumberedContour } from '../../plan/numbered.ts';
 import type { OpenCutPlan } from '../../plan/open-line.ts';
 import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
 import { type Asked, cutOf, type JobFacts, plannedOf } from '../../result/facts.ts';
+import { contour as contourNamed, count, list, type Part } from '../../text/part.ts';
+import type { WrittenLabel, WrittenPicture } from '../paper.ts';
 
 export interface Pictured extends Pick<JobFacts, 'findings' | 'outcome'> {
   readonly drawing: Pick<JobFacts['drawing'], 'loops' | 'units'>;
@@ -14,7 +16,7 @@ export interface Pictured extends Pick<JobFacts, 'findings' | 'outcome'> {
 }
 
 /** None when there is no plan and no loop to show. */
-export const planPicture = (facts: Pictured): Picture | undefined => {
+export const planPicture = (facts: Pictured): WrittenPicture | undefined => {
   const { drawing } = facts;
   const plan = plannedOf(facts)?.plan;
   const cut = cutOf(facts);
@@ -63,12 +65,12 @@ const clampStrokes = (box: Contour): readonly Stroke[] => {
 };
 
 /** One label a hole: contours that are begun from the same one are named together. */
-const holeLabels = (cuts: readonly NumberedContour[]): readonly Label[] => {
-  const byHole = new Map<string, Label>();
+const holeLabels = (cuts: readonly NumberedContour[]): readonly WrittenLabel[] => {
+  const byHole = new Map<string, WrittenLabel & { readonly text: Part }>();
   for (const { hole, number } of cuts) {
     const { x, y } = hole.at;
     const before = byHole.get(`${x} ${y}`);
-    const text = before === undefined ? String(number) : `${before.text}, ${number}`;
+    const text = before === undefined ? count(number) : list([before.text, count(number)]);
     byHole.set(`${x} ${y}`, { at: { x: x + hole.diameter / 2, y }, text, side: 'right', ring: true });
   }
   return [...byHole.values()];
@@ -89,11 +91,11 @@ const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] =
 };
 
 /** In the middle of the line, beside it: at its end the name would stand on the edge of the block. */
-const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): Label => {
+const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): WrittenLabel => {
   const middle = segments[segments.length >> 1];
-  if (middle === undefined) return { at: from.at, text: chain, side: 'right', ring: false };
+  if (middle === undefined) return { at: from.at, text: contourNamed(chain), side: 'right', ring: false };
   const level = Math.abs(middle.to.x - middle.from.x) > Math.abs(middle.to.y - middle.from.y);
-  return { at: midpoint(middle.from, middle.to), text: chain, side: level ? 'above' : 'right', ring: false };
+  return { at: midpoint(middle.from, middle.to), text: contourNamed(chain), side: level ? 'above' : 'right', ring: false };
 };
 
 /** Plans with more steps are drawn without: there neither rings nor loops could be told apart. */

@@ -1,11 +1,12 @@
 /** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
 
 import type { Clock } from '../../estimate/clock/clock.ts';
-import { DAY, type Moment, minuteOfWeek, printDay, printOclock } from '../../estimate/clock/moment.ts';
-import { circleData, type Label, type Picture, type Stroke } from '../../picture/strokes.ts';
-import { count } from '../../text/part.ts';
+import { DAY, type Moment, minuteOfWeek } from '../../estimate/clock/moment.ts';
+import { circleData, type Stroke } from '../../picture/strokes.ts';
+import { count, moment } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import type { WrittenLabel, WrittenPicture } from '../paper.ts';
 import { visitsOf } from './clock-text.ts';
 
 /** mm on the strip. */
@@ -24,7 +25,7 @@ interface Strip {
 }
 
 /** The first fortnight where the run is longer; `caption` says so. */
-export const shiftStrip = (clock: Clock): { readonly picture: Picture; readonly caption: Text } => {
+export const shiftStrip = (clock: Clock): { readonly picture: WrittenPicture; readonly caption: Text } => {
   const strip = stripOf(clock);
   const ticks = ticksOf(strip);
   const strokes: Stroke[] = [
@@ -106,10 +107,10 @@ const ticksOf = ({ from, to }: Strip): readonly Moment[] => {
 };
 
 /** The o'clock, and below it the day where one begins. */
-const labelsOf = (strip: Strip, at: Moment, first: boolean): readonly Label[] => {
+const labelsOf = (strip: Strip, at: Moment, first: boolean): readonly WrittenLabel[] => {
   const x = strip.x(at);
-  const oclock: Label = { at: { x, y: -2.8 }, text: printOclock(at), side: 'centre', ring: false };
-  return first || minuteOfWeek(at) % DAY === 0 ? [oclock, { ...oclock, at: { x, y: -6 }, text: printDay(at) }] : [oclock];
+  const oclock: WrittenLabel = { at: { x, y: -2.8 }, text: moment(at, 'time'), side: 'centre', ring: false };
+  return first || minuteOfWeek(at) % DAY === 0 ? [oclock, { ...oclock, at: { x, y: -6 }, text: moment(at, 'day') }] : [oclock];
 };
 
 const short = (x: number): string => String(Number(x.toFixed(3)));
