@@ -10,8 +10,13 @@ import type { Text } from '../../src/text/text.ts';
 const EXEMPT: ReadonlySet<string> = new Set([
   ...['mm', 'µm', 'in', 'inch', 'µin', 'min', 'kg', 'deg', 'EUR', 'MB', 'ms', 'rad', 'ft'],
   ...['Ra', 'Rz', 'ISO', 'DIN', 'ASME', 'ANSI', 'VDI', 'DXF', 'SVG', 'PDF', 'JSON', 'CSV', 'dxf', 'svg', 'nc', 'json', 'txt'],
+  // Fields of the job file.
+  ...['kept', 'outsideCorners'],
   ...['Kerfwright', 'Esc', 'Ctrl', 'Shift', 'Enter', 'Tab', 'WEDM'],
 ]);
+
+/** As it is typed on the command line. */
+const TYPED = ['L2: 24.006 of 24 at 22'];
 
 /** Names of wires and materials as the house has them. */
 const NAMES: readonly string[] = [...wireRows(), ...materialRows()]
@@ -28,7 +33,7 @@ const WORD = /(?<![\p{L}\p{M}\p{N}_])[A-Za-z]{2,}(?![\p{L}\p{M}\p{N}_])/gu;
 
 /** Words in plain letters that nothing exempts; `names` are those of this job: its layers, files, customer. */
 export const englishIn = (said: string, names: readonly string[] = []): readonly string[] => {
-  const bare = [...names, ...NAMES].reduce((rest, name) => (name === '' ? rest : rest.replaceAll(name, ' ')), said);
+  const bare = [...TYPED, ...names, ...NAMES].reduce((rest, name) => (name === '' ? rest : rest.replaceAll(name, ' ')), said);
   return [...bare.matchAll(WORD)].map(([word]) => word).filter((word) => !EXEMPT.has(word));
 };
 

@@ -22,7 +22,7 @@ import { englishIn, namesIn, wordsOf } from './english.ts';
 import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
 /** Layers that do not say texts yet: a line goes when the layer has moved, and none comes. */
-const NOT_MOVED: ReadonlySet<string> = new Set(['sheet, clock', ...PAPERS.map((name) => `paper, ${name}`), 'printed answer']);
+const NOT_MOVED: ReadonlySet<string> = new Set(['sheet, clock', 'paper, set-up-sheet', 'paper, annex']);
 
 const SEVERITIES = ['refusal', 'doubt', 'warning', 'repair', 'note'] as const;
 const ROLES = ['block', 'drawing', 'open line', 'clamp', 'start hole', 'lead', 'tab', 'comes out', 'core', 'slug', 'metal left', 'pass'];
@@ -74,7 +74,7 @@ const strings = (value: unknown, key = ''): readonly string[] => {
   return Object.entries(value).flatMap(([inner, v]) => strings(v, Array.isArray(value) ? key : inner));
 };
 const NO_WORDS =
-  /^(code|id|key|unit|loop|owner|kind|chapter|field|path|severity|role|align|plain|purpose|holds|marker|process|shape|byHand)$/;
+  /^(code|id|key|unit|loop|owner|kind|chapter|field|path|severity|role|align|plain|purpose|holds|marker|process|shape|side|byHand)$/;
 
 /** What the page shows of a job, by part of the sheet. */
 const sheetLayers = ({ run, answer }: Ran): Layers => {

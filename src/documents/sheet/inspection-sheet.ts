@@ -83,7 +83,7 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
     ],
     rows: rows.map((r) => [
       r.number === 0 ? NOTHING : count(r.number),
-      r.contour === '' ? NOTHING : contour(r.contour),
+      contourOf(r),
       r.what === 'named size' ? name(r.name ?? '') : what[r.what],
       whereOf(r, facts, shown),
       r.drawn === undefined ? NOTHING : r.what === 'smallest inside radius' && r.drawn === 0 ? words.sharp : shown.setting(r.drawn),
@@ -94,6 +94,11 @@ const measureTable = (facts: JobFacts, { temperature, rows, passedOver }: Inspec
     ]),
     note: sentences([words.note(shown.unit), passedOver > 0 ? words.more(passedOver) : undefined]),
   };
+};
+
+const contourOf = ({ contour: id }: InspectionRow): Said => {
+  if (id === 'all') return words.all;
+  return id === '' ? NOTHING : contour(id);
 };
 
 /** Lengths where a gauge is read: those of a program in mm follow the reader, an inch program counts inches for everybody. */
@@ -179,6 +184,7 @@ const words = phrases('inspection-sheet', {
   foot: say`inspection sheet`,
   notProven: (why: Text) => say`Not proven: nothing of this was cut yet. ${{ why }}`,
   toMeasure: say`To be measured`,
+  all: say`all`,
   sizesOf: (shape: Text) => say`Sizes of the shape: ${{ shape }}`,
   how: say`How`,
   drawing: say`Drawing`,
