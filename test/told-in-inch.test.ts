@@ -23,7 +23,7 @@ const names = [...wireRows(), ...materialRows()].map((r) => r.name);
 /** Every string of a view but what speaks its own language: program, ids, keys, layers, the one plain line that is kept. */
 const strings = (value: unknown, at = ''): readonly string[] => {
   if (typeof value === 'string')
-    return /(^|\.)(code|id|key|unit|loop|owner|kind|chapter|field|source|path|severity|line|role|align|plain)$/.test(at) ? [] : [value];
+    return /(^|\.)(code|id|key|unit|loop|owner|kind|chapter|field|source|path|severity|role|align|plain)$/.test(at) ? [] : [value];
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return [];
   return Object.entries(value).flatMap(([key, inner]) =>
     ['program', 'layers', 'places', 'figures', 'took'].includes(key) ? [] : strings(inner, Array.isArray(value) ? at : `${at}.${key}`),

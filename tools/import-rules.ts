@@ -250,7 +250,7 @@ export const RULES: readonly Rule[] = [
     why: 'no formula and no geometry: it keeps, serves and asks the core',
     entry: true,
   },
-  { folder: 'src/server/message', may: [], why: 'what page and server say to each other, nothing more' },
+  { folder: 'src/server/message', may: ['src/text'], why: 'what page and server say to each other, nothing more' },
   { folder: 'src/server/answer', may: [], why: 'how anything is answered or refused, whatever was asked' },
   { folder: 'src/server/keep', may: ['src/server/answer'], why: 'keeping knows no routes, only how to refuse' },
   { folder: 'src/server/paper', may: ['src/server/answer'], why: 'papers are worked out in a thread that knows no routes' },

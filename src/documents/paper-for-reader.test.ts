@@ -6,7 +6,7 @@ import { NOTHING, say } from '../text/say.ts';
 import { column, type WrittenPaper } from './paper.ts';
 import { toldPaper } from './paper-for-reader.ts';
 
-const INCH: Reader = { length: 'inch', finish: 'µin', decimalMark: ',', groupMark: '.', names: [] };
+const INCH: Reader = { length: 'inch', finish: 'µin', decimalMark: ',', groupMark: '.' };
 
 const paper: WrittenPaper = {
   title: say`Set-up sheet`,

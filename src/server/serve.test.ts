@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { readDialectFile } from '../job/files/dialects.ts';
 import { jobSchema } from '../job/job.ts';
 import { shopSchema } from '../job/shop.ts';
+import { mm } from '../text/part.ts';
 import { errorSchema, shopRecordSchema, summarySchema } from './message/answers.ts';
 import { recordSchema } from './message/job-record.ts';
 import { closeAll, EXAMPLE, form, SQUARE, square, testServer } from './serve.fixture.ts';
@@ -90,6 +91,19 @@ describe('jobs', () => {
     const record = (await server.inject(`/api/jobs/${first.id}`)).json();
     expect(record).toMatchObject({ ...payload, revision: 1 });
     expect((await server.inject('/api/jobs')).json()[0]).toMatchObject({ id: first.id, line: 'Yes.', name: 'a square' });
+  });
+
+  it('keep their answer as data, for whoever reads it, and take no other data for one', async () => {
+    const { server } = await testServer();
+    const { id, steps } = await square(server);
+    const url = `/api/jobs/${id}`;
+    const line = { key: 'answer.high', template: '{height} high.', holes: { height: mm(25) } };
+    const saving = { revision: 0, name: 'a square', steps, cursor: 0, line };
+    expect((await server.inject({ method: 'PUT', url, payload: saving })).statusCode).toBe(200);
+    const [row] = (await server.inject('/api/jobs')).json();
+    expect([(await server.inject(url)).json().line, row.line]).toEqual([line, line]);
+    const hollow = { ...saving, revision: 1, line: { ...line, holes: {} } };
+    expect((await server.inject({ method: 'PUT', url, payload: hollow })).statusCode).toBe(400);
   });
 
   it('take log entries beside whoever edits, and say when', async () => {

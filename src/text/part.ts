@@ -85,9 +85,7 @@ export type Part =
       readonly kind: 'list';
       readonly items: readonly Part[];
       readonly joined: 'and' | 'or' | 'comma' | 'semicolon' | 'blank' | 'dot' | 'plus';
-    }
-  /** A finished English sentence of before the rebuild: read again by the printer. Goes with the last of them. */
-  | { readonly kind: 'legacy'; readonly sentence: string };
+    };
 
 export const upTo = (decimals: number): Digits => ({ upTo: decimals });
 export const fixed = (decimals: number): Digits => ({ fixed: decimals });

@@ -8,8 +8,6 @@ export interface Reader {
   readonly decimalMark: string;
   /** Between groups of three digits, as in 1,234: '' where the language has none. */
   readonly groupMark: string;
-  /** Names that happen to look like quantities, as '0.25 mm brass': left as they are in sentences of before the rebuild. */
-  readonly names: readonly string[];
   /** mm in one unit of the drawing, in which places are written; they stay as drawn when it is left out. */
   readonly drawn?: number | undefined;
   /** Places in another unit than lengths: that of the control, on papers for the machine. */
@@ -19,4 +17,4 @@ export interface Reader {
 }
 
 /** English, mm, µm and a point: as the house works things out. */
-export const HOUSE: Reader = { length: 'mm', finish: 'µm', decimalMark: '.', groupMark: ',', names: [] };
+export const HOUSE: Reader = { length: 'mm', finish: 'µm', decimalMark: '.', groupMark: ',' };

@@ -11,16 +11,16 @@ export const isText = (value: unknown): value is Text =>
   typeof value === 'object' && value !== null && 'template' in value && 'holes' in value;
 
 /** The same text with each place moved; nothing else of it changes. */
-export const placesMapped = (text: Text, move: (place: PlacePart) => PlacePart, old: (sentence: string) => string = (s) => s): Text => {
+export const placesMapped = (text: Text, move: (place: PlacePart) => PlacePart): Text => {
   const { holes, ...rest } = bodyOf(text);
-  return textOf({ ...rest, holes: Object.fromEntries(Object.entries(holes).map(([hole, part]) => [hole, moved(part, move, old)])) });
+  return textOf({ ...rest, holes: Object.fromEntries(Object.entries(holes).map(([hole, part]) => [hole, moved(part, move)])) });
 };
 
-const moved = (part: Part, move: (place: PlacePart) => PlacePart, old: (sentence: string) => string): Part => {
+const moved = (part: Part, move: (place: PlacePart) => PlacePart): Part => {
   if (part.kind === 'place') return move(part);
-  if (part.kind === 'text') return { ...part, text: placesMapped(part.text, move, old) };
-  if (part.kind === 'list') return { ...part, items: part.items.map((item) => moved(item, move, old)) };
-  return part.kind === 'legacy' ? { ...part, sentence: old(part.sentence) } : part;
+  if (part.kind === 'text') return { ...part, text: placesMapped(part.text, move) };
+  if (part.kind === 'list') return { ...part, items: part.items.map((item) => moved(item, move)) };
+  return part;
 };
 
 /** All parts of a text in the order of its holes, those of texts and lists within it too. */
@@ -33,10 +33,8 @@ const flattened = (part: Part): readonly Part[] => {
 
 /** Ids of the contours a text names, each once. */
 export const contoursIn = (text: Text): readonly string[] => [
-  ...new Set(partsOf(text).flatMap((p) => (p.kind === 'contour' ? [p.id] : p.kind === 'legacy' ? oldIds(p.sentence) : []))),
+  ...new Set(partsOf(text).flatMap((p) => (p.kind === 'contour' ? [p.id] : []))),
 ];
-
-const oldIds = (sentence: string): readonly string[] => sentence.match(/\b[LC]\d+\b/g) ?? [];
 
 /** The same words about the same things, but for the contours that are named. */
 export const sameBut = (text: Text, rename: (id: string) => string): Text => {
@@ -48,20 +46,14 @@ const renamed = (part: Part, rename: (id: string) => string): Part => {
   if (part.kind === 'contour') return { ...part, id: rename(part.id) };
   if (part.kind === 'text') return { ...part, text: sameBut(part.text, rename) };
   if (part.kind === 'list') return { ...part, items: part.items.map((item) => renamed(item, rename)) };
-  return part.kind === 'legacy' ? { ...part, sentence: part.sentence.replace(/\b[LC]\d+\b/g, rename) } : part;
+  return part;
 };
 
 /** True where the text names this place itself. */
 export const namesPlace = (text: Text, { x, y }: { readonly x: number; readonly y: number }): boolean =>
-  partsOf(text).some((p) => {
-    if (p.kind === 'place') return near(p.x, x) && near(p.y, y);
-    return p.kind === 'legacy' && oldPlaces(p.sentence).some(([across, up]) => near(across, x) && near(up, y));
-  });
+  partsOf(text).some((p) => p.kind === 'place' && near(p.x, x) && near(p.y, y));
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) < 0.002;
-
-const oldPlaces = (sentence: string): readonly (readonly [number, number])[] =>
-  [...sentence.matchAll(/(-?\d+(?:\.\d+)?)(?: [a-zµ]+)?, (?:y )?(-?\d+(?:\.\d+)?)/g)].map((m) => [Number(m[1]), Number(m[2])] as const);
 
 /** The contours a sentence is about: those it names before its first colon, where it goes on to quote or to explain. */
 export const subjectsIn = (text: Text): readonly string[] => {
@@ -69,7 +61,6 @@ export const subjectsIn = (text: Text): readonly string[] => {
   const before = template.split(':', 1)[0] ?? '';
   return Object.entries(holes).flatMap(([hole, part]) => {
     if (!before.includes(`{${hole}}`)) return [];
-    if (part.kind === 'legacy') return oldIds(part.sentence.split(':', 1)[0] ?? '');
     return flattened(part).flatMap((p) => (p.kind === 'contour' ? [p.id] : []));
   });
 };
@@ -77,9 +68,7 @@ export const subjectsIn = (text: Text): readonly string[] => {
 /** True where the text quotes the other whole at its end. */
 export const quotes = (text: Text, other: Text): boolean => {
   const last = Object.values(bodyOf(text).holes).at(-1);
-  if (last?.kind === 'text') return same(last.text, other);
-  const [old, quoted] = [last, Object.values(bodyOf(other).holes)[0]];
-  return old?.kind === 'legacy' && quoted?.kind === 'legacy' && old.sentence.endsWith(`: ${quoted.sentence}`);
+  return last?.kind === 'text' && same(last.text, other);
 };
 
 /** The same words about the same things. */

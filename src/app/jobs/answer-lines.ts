@@ -1,6 +1,7 @@
 /** One-line answers for jobs that were never opened: worked out one by one beside the page, and kept with the job. */
 import { proxy, wrap } from 'comlink';
 import type { JobSummary } from '../../server/message/job-record.ts';
+import { type Line, lineOf } from '../state/answer-line.ts';
 import { inputOf } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
 import { fetchDrawing, fetchJob, fetchShop, saveJob } from '../state/server.ts';
@@ -11,7 +12,7 @@ export interface Lines {
 }
 
 /** `tell` is told of each line as soon as it is there, and of the job that is being worked out. */
-export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line: string | undefined) => void): Lines => {
+export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line: Line | undefined) => void): Lines => {
   const thread = new Worker(new URL('../work/worker.ts', import.meta.url), { type: 'module' });
   const worker = wrap<JobWorker>(thread);
   let stopped = false;
@@ -22,14 +23,15 @@ export const answerLines = (jobs: readonly JobSummary[], tell: (id: string, line
     await worker.open({ name: record.value.drawingName, bytes: drawing.value });
     const { dialect } = shop.value;
     const question = { input: inputOf(record.value), shop: shop.value.shop, day: today(), dialect };
-    const { line } = await worker.run(
+    const { sentence } = await worker.run(
       question,
       proxy(() => undefined),
     );
     if (stopped) return;
+    const line = lineOf(sentence.text);
     tell(id, line);
     const { revision, name, steps, cursor } = record.value;
-    await saveJob(id, { revision, name, steps, cursor, line: line.slice(0, 500) });
+    await saveJob(id, { revision, name, steps, cursor, line });
   };
   void (async () => {
     for (const { id } of jobs) if (!stopped) await answerOne(id).catch(() => undefined);

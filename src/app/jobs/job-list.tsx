@@ -2,11 +2,11 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { toldLine } from '../state/answer-line.ts';
+import { type Line, toldLine } from '../state/answer-line.ts';
 import { useWords } from '../words/use-words.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
 
-export type LinesById = Readonly<Record<string, string | undefined>>;
+export type LinesById = Readonly<Record<string, Line | undefined>>;
 
 interface JobListProps {
   readonly jobs: readonly JobSummary[];
@@ -42,7 +42,7 @@ export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
 
 interface JobRowProps {
   readonly job: JobSummary;
-  readonly line: string | undefined;
+  readonly line: Line | undefined;
   readonly away: PutAway;
 }
 

@@ -1,11 +1,32 @@
-/** The answer of a job in one line, in the units and number marks of the user. */
-import { legacy } from '../../text/legacy.ts';
-import { print } from '../../text/print/print.ts';
-import { namesOf } from './names.ts';
+/** The answer of a job in one line, kept with it as data and printed for its user. */
+import { isKeptText } from '../../text/kept.ts';
+import { name } from '../../text/part.ts';
+import { print, printPlain } from '../../text/print/print.ts';
+import { only } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+import { same } from '../../text/within.ts';
 import { preferences, readerOf } from './preferences.ts';
 
-/** The shop of a job that is not open is not at hand: names are those of the house. */
-const names = namesOf({});
+/** Words where 0.3 kept it. */
+export type Line = Text | string;
 
-/** The line is kept with the job as the house writes it. */
-export const toldLine = (line: string): string => print(legacy(line), { ...readerOf(preferences()), names });
+/** What the server takes; an answer with more to say is cut. */
+export const lineOf = (text: Text): Line => {
+  const data: unknown = text;
+  const words: string = printPlain(text);
+  return isKeptText(data) ? data : words.slice(0, 500);
+};
+
+export const sameLine = (one: Line | undefined, other: Line): boolean =>
+  typeof one === 'object' && typeof other === 'object' ? same(one, other) : one === other;
+
+export const toldLine = (line: Line): string => {
+  const reader = readerOf(preferences());
+  const text = typeof line === 'string' ? only(name(line)) : line;
+  try {
+    return print(text, reader);
+  } catch {
+    // It may be older than the other language's template, which then asks for what it does not hold: its English is with it.
+    return print(text, { ...reader, language: undefined });
+  }
+};

@@ -7,6 +7,7 @@ import type { JobRecord } from '../../server/message/job-record.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
 import type { UntoldSheet } from '../work/views.ts';
+import { lineOf, sameLine } from './answer-line.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
 import { inputOf, redone, undone, withStep } from './input.ts';
@@ -124,8 +125,9 @@ const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): P
     const { record } = store.getState();
     told.show(sheet, { running: undefined, fault: undefined });
     noteShown(sheet, asked);
-    if (record === undefined || record.line === sheet.line) return;
-    const lined = { ...record, line: sheet.line.slice(0, 500) };
+    const line = lineOf(sheet.sentence.text);
+    if (record === undefined || sameLine(record.line, line)) return;
+    const lined = { ...record, line };
     store.setState({ record: lined });
     keeper.keep(lined);
   },

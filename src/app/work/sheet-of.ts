@@ -4,7 +4,6 @@ import type { JobRun } from '../../job/job-run.ts';
 import type { Answer, Answered } from '../../job/pipeline/answer.ts';
 import { cutOf, hoursOf, type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
-import { printPlain } from '../../text/print/print.ts';
 import { phrases, say } from '../../text/say.ts';
 import { clockView } from './clock-view.ts';
 import { shown } from './figure-view.ts';
@@ -27,7 +26,6 @@ export const sheetOf = (answer: Answer, run: JobRun): Omit<UntoldSheet, 'took'> 
     answer: answer.kind,
     sentence: noView(line),
     findings: findingViews(answer.findings, new Set(), 1),
-    line: printPlain(line),
     assumed: [],
     figures: [],
     ...given('picture', pictureView(answer.drawing)),
@@ -36,7 +34,7 @@ export const sheetOf = (answer: Answer, run: JobRun): Omit<UntoldSheet, 'took'> 
 
 const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'> => {
   const { facts } = answer;
-  const { drawing, asked, outcome, sentence, findings } = facts;
+  const { drawing, asked, outcome, findings } = facts;
   const hours = hoursOf(facts);
   return {
     answer: outcome.answer,
@@ -44,7 +42,6 @@ const answeredSheet = (answer: Answered, run: JobRun): Omit<UntoldSheet, 'took'>
     findings: findingViews(findings, new Set(drawing.findings), drawing.units.millimetres),
     assumed: asked.assumed,
     figures: [...answer.figures.values()].map(shown),
-    line: printPlain(sentence),
     ...given('picture', pictureView(drawing, facts)),
     ...given('shape', shapeView(facts)),
     ...given('program', programView(answer, run)),

@@ -269,8 +269,6 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   readonly figures: readonly Shown<Said>[];
   /** ISO 4217, of every figure of money. */
   readonly currency?: string | undefined;
-  /** One plain line for the list of jobs. */
-  readonly line: string;
   /** Milliseconds the core took, and all that came on top in the worker. */
   readonly took: { readonly core: number; readonly view: number };
 }

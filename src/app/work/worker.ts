@@ -17,7 +17,6 @@ import { type ShapeMeans, shapeDxf, shapeSvg } from '../../job/request/shape-dra
 import { compareJob, priceCurve } from '../../job/what-if/compare.ts';
 import { programOf } from '../../result/facts.ts';
 import { setting } from '../../text/print/phrases.ts';
-import { printPlain } from '../../text/print/print.ts';
 import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import { whyTree } from './figure-view.ts';
 import { findingViews, foundView } from './finding-view.ts';
@@ -58,14 +57,12 @@ const runWith = (question: Question, tell: Tell, means: ShapeMeans): UntoldSheet
   if (asked.kind === 'bad') {
     last = undefined;
     const [first] = asked.findings;
-    const line = first === undefined ? '' : printPlain(first.text);
     return {
       answer: 'bad input',
       sentence: noView(first?.text ?? NOTHING),
       findings: findingViews(asked.findings, new Set(), 1),
       assumed: [],
       figures: [],
-      line,
       took: { core: 0, view: performance.now() - start },
     };
   }

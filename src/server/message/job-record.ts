@@ -1,5 +1,7 @@
 /** A job as the server keeps it and the page edits it: the inputs, every named step of undo, what was written down at the machine. */
 import { z } from 'zod';
+import { isKeptText } from '../../text/kept.ts';
+import type { Text } from '../../text/text.ts';
 
 /** The inputs of a job as its job file would hold them, kept as they were typed; `jobSchema` judges them when the job is run. */
 const inputSchema = z.record(z.string(), z.unknown());
@@ -15,6 +17,12 @@ export const logEntrySchema = z.strictObject({
   about: z.string().max(120).describe('Contour, stop or pass it concerns; empty for the whole run'),
   text: z.string().max(4000),
 });
+
+/** Data that is looked at and not copied, so that a line compares with the one it was. A record of 0.3 has it in words. */
+const lineSchema = z
+  .unknown()
+  .refine((line) => (typeof line === 'string' ? line.length <= 500 : isKeptText(line)), 'A line is a text with all its holes filled.')
+  .describe('The answer in one line: a template with its holes, or words of 0.3') as unknown as z.ZodType<Text | string>;
 
 export const recordSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9]{8,40}$/),
@@ -40,7 +48,7 @@ export const recordSchema = z.strictObject({
     .max(1000)
     .optional(),
   /** The answer in one line as the page last saw it, for the list of jobs. */
-  line: z.string().max(500).optional(),
+  line: lineSchema.optional(),
 });
 
 export type JobRecord = z.infer<typeof recordSchema>;

@@ -11,7 +11,6 @@ import { amountText, digitsOf, marked, quantityNumbers, scaleOf } from './amount
 import { printDuration } from './duration.ts';
 import { printMoment } from './moment.ts';
 import { printMoney } from './money.ts';
-import { restated } from './restate.ts';
 
 type NotForPrinted =
   | 'replace'
@@ -114,7 +113,7 @@ const withInitial = ([first, ...more]: readonly PrintedPart[], initial: 'small' 
 
 const withoutStop = (parts: readonly PrintedPart[]): readonly PrintedPart[] => {
   const last = parts.at(-1);
-  if ((last?.of !== 'words' && last?.of !== 'legacy') || !(last.text as string).endsWith('.')) return parts;
+  if (last?.of !== 'words' || !(last.text as string).endsWith('.')) return parts;
   return [...parts.slice(0, -1), { ...last, text: (last.text as string).slice(0, -1) as Printed }];
 };
 
@@ -167,8 +166,6 @@ const wordsOf = (part: Exclude<Part, { kind: 'text' | 'list' }>, form: string, r
       return moneyText(part, reader);
     case 'mass':
       return massText(part, reader);
-    case 'legacy':
-      return restated(part.sentence, reader);
   }
 };
 

@@ -1,10 +1,10 @@
 /** Numbers with their units as the user reads them: units by preference, digits by how sure the number is, marks of the user's language. */
 
+import type { Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
 import { currencyDecimals } from './money.ts';
-import { restated, type Telling } from './restate.ts';
 
 export interface Units {
   readonly lengthUnit: 'mm' | 'inch';
@@ -123,19 +123,12 @@ const formatsOf = (locale: string | undefined) => {
 /** Rounded up to one part of `parts`; what is there already but for the last bits of a number stays. */
 const upTo = (value: number, parts: number): number => Math.ceil(value * parts - 1e-6) / parts;
 
-/** A sentence of the core in the user's units and number marks; `names` of wires and materials stay as the shop wrote them; places are told where it is known how many mm one unit of the drawing has. */
-export const tellerOf = (units: Units, names: readonly string[], drawn?: number): ((text: string) => string) => {
-  const telling = { ...tellingFor(units), names, drawn };
-  return (text) => restated(text, telling);
-};
-
 /** How this user wants numbers told, on papers too. */
-export const tellingFor = (units: Units): Telling => ({
+export const tellingFor = (units: Units): Reader => ({
   length: units.lengthUnit,
   finish: units.finishUnit,
   decimalMark: decimalMark(units.locale),
   groupMark: groupMark(units.locale),
-  names: [],
 });
 
 const groupMark = (locale?: string): string =>
