@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { jobRun } from '../src/cli/inputs.ts';
-import { toldTable } from '../src/documents/paper-for-reader.ts';
+import { told, toldTable } from '../src/documents/paper-for-reader.ts';
 import { holeTable } from '../src/documents/part/job-tables.ts';
 import { openTable } from '../src/documents/part/open-table.ts';
 import { planPicture } from '../src/documents/part/plan-picture.ts';
@@ -109,7 +109,7 @@ describe('a job with an open line', () => {
     const without = run(stepped, { ...JOB, clamps: [] }).facts;
     const boxes = (f: JobFacts): number => there(planPicture(f)).strokes.filter((s) => s.fill === 0.75).length;
     expect([boxes(facts), boxes(without)]).toEqual([1, 0]);
-    expect(there(planPicture(facts)).labels.map((l) => l.text)).toContain('C1');
+    expect(there(planPicture(facts)).labels.map(({ text }) => told(text, HOUSE))).toContain('C1');
     expect(JSON.stringify(setupSheet(facts, { cut: cut(facts), program: program(facts) }))).toContain('Grey crossed box: clamp.');
     expect(toldTable(openTable(there(cut(facts).plan.openCuts)), HOUSE).rows[0]).toEqual(
       expect.arrayContaining(['C1', 'its left side', expect.stringMatching(/^waste, /)]),

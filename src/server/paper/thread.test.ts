@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { build } from 'vite';
 import { afterAll, describe, expect, it } from 'vitest';
 import { houseShop } from '../../job/house-shop.ts';
+import { printPlain } from '../../text/print/print.ts';
 import { SQUARE } from '../serve.fixture.ts';
 import type { PaperQuestion } from './make.ts';
 import { nameOf, plainStem, typeOf } from './names.ts';
@@ -50,7 +51,7 @@ describe('papers', () => {
     expect(Object.keys(made.files)).toEqual(
       expect.arrayContaining(['program', 'setup', 'set-up-sheet', 'quotation', 'drawing-picture', 'answer']),
     );
-    expect(made.sentence).toMatch(/^Yes\. /);
+    expect(printPlain(made.sentence)).toMatch(/^Yes\. /);
     expect(made.files['program']).toMatchObject({ fileName: 'square.nc', content: expect.stringContaining('G41') });
     const pdf = made.files['quotation']?.content as Uint8Array;
     expect(Buffer.from(pdf.slice(0, 5)).toString()).toBe('%PDF-');
