@@ -8,7 +8,7 @@ import { say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
-import { innermostAround } from '../sweep/loose.ts';
+import { innermostOf } from '../sweep/release.ts';
 import type { Evidence } from './evidence.ts';
 import { reason, spot } from './evidence.ts';
 
@@ -42,7 +42,7 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
 
 /** Inside a part, or outside everything on a block that is kept for its openings. */
 const mustStay = ({ question }: Evidence, at: { readonly x: number; readonly y: number }): boolean => {
-  const around = innermostAround(at, question);
+  const around = innermostOf(question.wanted, at);
   if (around !== undefined) return itemAt(question.wanted, around).kept === 'punch';
   return question.wanted.some((w) => w.kept === 'die') && !question.wanted.some((w) => w.kept === 'punch');
 };

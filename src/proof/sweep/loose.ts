@@ -1,14 +1,13 @@
 /** The pieces that come loose, in program order: how heavy, whose they are, and whether somebody held them. */
 
-import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { firstFrom, itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire } from '../../text/stop-purpose.ts';
-import { drawnLine, turnsRound } from '../drawn-line.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
 import type { GroupOutcome, Proven } from './proven-group.ts';
+import { innermostOf } from './release.ts';
 import type { Stop, Trace } from './wire-doings.ts';
 
 export interface Loose {
@@ -37,7 +36,7 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
       const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => itemAt(proven, n))]));
       const bored = drilled.reduce((sum, h) => sum + (Math.PI * itemAt(question.holes, h).diameter ** 2) / 4, 0);
       const area = Math.max(piece.area - inner - bored, 0);
-      const owner = piece.inside === undefined ? innermostAround(at, question) : p.group.wanted[piece.inside];
+      const owner = piece.inside === undefined ? innermostOf(question.wanted, at) : p.group.wanted[piece.inside];
       const line =
         owner === undefined && piece.beside !== undefined ? question.wantedOpen?.[itemAt(p.group.open, piece.beside)] : undefined;
       const finding: LooseFinding = {
@@ -137,17 +136,5 @@ const removedBefore = (p: Proven, cut: number): number => {
 /** A hole that cuts have run into is counted with its group. */
 const touched = (hole: number, groups: readonly Proven[]): boolean =>
   groups.some((p) => p.group.cuts.length > 0 && p.group.holes.includes(hole));
-
-/** The smallest wanted contour round a place, over the whole drawing. */
-export const innermostAround = (at: Point, question: ProofQuestion): number | undefined => {
-  let found: { index: number; area: number } | undefined;
-  question.wanted.forEach(({ contour }, index) => {
-    const b = boundsOfChain(contour);
-    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || turnsRound(drawnLine(contour), at) === 0) return;
-    const area = Math.abs(areaOf(contour));
-    if (found === undefined || area < found.area) found = { index, area };
-  });
-  return found?.index;
-};
 
 export const moved = (p: Point, by: Point): Point => ({ x: p.x + by.x, y: p.y + by.y });

@@ -153,7 +153,7 @@ const isKept = (work: GroupWork, { inside, beside }: Pick<FreedPiece, 'inside' |
 
 /** Metal no larger than the part it lies in: a block from which that part is not cut yet is no part, wherever one looks into it. */
 const isCutPart = (work: GroupWork, loop: Path64, loops: Paths64): boolean => {
-  const inside = innermost(work, millimetres(placeInside(loop, loops)));
+  const inside = innermostOf(work.wanted, millimetres(placeInside(loop, loops)));
   if (inside === undefined || !isPart(work, inside)) return false;
   const { contour } = itemAt(work.wanted, inside);
   return -areaOfLoop(loop) <= Math.abs(areaOf(contour)) + perimeterOf(contour) * 2 * halfKerfOf(work);
@@ -162,10 +162,12 @@ const isCutPart = (work: GroupWork, loop: Path64, loops: Paths64): boolean => {
 const isPart = (work: GroupWork, inside: number | undefined): boolean =>
   inside !== undefined && itemAt(work.wanted, inside).kept === 'punch';
 
-const innermost = (work: GroupWork, at: Point): number | undefined => {
+/** Number of the innermost of some wanted contours around a place, none where it lies in none of them. */
+export const innermostOf = (wanted: GroupWork['wanted'], at: Point): number | undefined => {
   let found: { index: number; area: number } | undefined;
-  work.wanted.forEach(({ contour }, index) => {
-    if (turnsRound(drawnLine(contour), at) === 0) return;
+  wanted.forEach(({ contour }, index) => {
+    const b = boundsOfChain(contour);
+    if (at.x < b.minX || at.x > b.maxX || at.y < b.minY || at.y > b.maxY || turnsRound(drawnLine(contour), at) === 0) return;
     const area = Math.abs(areaOf(contour));
     if (found === undefined || area < found.area) found = { index, area };
   });
@@ -191,7 +193,7 @@ const pieceOf = (work: GroupWork, { before, after, chain, anchors }: Parting, lo
     else [high, loop, loops] = [middle, parted, then];
   }
   const at = millimetres(place);
-  const inside = innermost(work, at);
+  const inside = innermostOf(work.wanted, at);
   const beside = keptPlaces(work).find((k) => isHeldIn(loop, loops, unitsOf(k.at.x, k.at.y)))?.line;
   return {
     cut: high,
