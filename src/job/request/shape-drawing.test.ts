@@ -86,6 +86,15 @@ describe('a job by numbers', () => {
     expect(codes(spline, room - 0.001)).toEqual([]);
     expect(codes({ kind: 'keyway-hub', shaft: 10, boreZone: 'H6' })).toEqual(['shape-limits-narrow']);
     expect(codes({ kind: 'polygon', acrossFlats: 24 })).toEqual([]);
+    const [narrow] = factsOf({ ...runOf(spline), job: { ...runOf(spline).job, tolerance: 0.05 } }).findings.filter(
+      (f) => f.code === 'shape-limits-unasked',
+    );
+    // What it offers leaves out no more than the last tenth of a micrometre.
+    expect(narrow?.remedy).toMatchObject({ field: 'tolerance', value: expect.closeTo(room - 0.00005, 4) });
+    expect(narrow?.remedy?.value).toBeLessThanOrEqual(room);
+    // A bore of 10 H6 has 9 µm (ISO 286-2), which two walls share to either side: 2.25 µm, rounded down.
+    const bore = runOf({ kind: 'keyway-hub', shaft: 10, boreZone: 'H6' });
+    expect(factsOf(bore).findings.find((f) => f.code === 'shape-limits-narrow')?.remedy?.value).toBe(0.0022);
   });
 
   it('is drawn alike in mm and in inches', () => {
