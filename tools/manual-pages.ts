@@ -84,7 +84,7 @@ const page = (layer: Layer, chapters: readonly ManualChapter[]): string => {
 
 const entry = ({ catalogue, manual }: ManualChapter, code: string, level: string): string => {
   const { title, meaning, matters, remedy } = manual[code] as ManualEntry;
-  const severity = SEVERITIES[certain(catalogue[code], 'every code is in its catalogue').severity];
+  const severity = SEVERITIES[certain(catalogue[code], 'every code is in its catalogue')];
   const text = [meaning, ...(matters === undefined ? [] : [matters]), `**What to do:** ${remedy}`];
   return [`<a id="${code}"></a>\n${level} ${title}`, `\`${code}\` · ${severity}`, ...text].join('\n\n');
 };

@@ -2,11 +2,11 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'budget-over-tolerance': { severity: 'warning' },
-  'correction-suspicious': { severity: 'warning' },
-  'correction-arc-too-tight': { severity: 'refusal' },
-  'register-below-gap': { severity: 'refusal' },
-  'corrections-disagree': { severity: 'warning' },
+  'budget-over-tolerance': 'warning',
+  'correction-suspicious': 'warning',
+  'correction-arc-too-tight': 'refusal',
+  'register-below-gap': 'refusal',
+  'corrections-disagree': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

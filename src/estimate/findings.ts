@@ -2,14 +2,14 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'rates-not-yet': { severity: 'refusal' },
-  'pass-unknown': { severity: 'refusal' },
-  'spool-runs-out': { severity: 'warning' },
-  'spool-ends-at-night': { severity: 'warning' },
-  'stop-at-night': { severity: 'note' },
-  'clock-cut-short': { severity: 'note' },
-  'nobody-comes': { severity: 'warning' },
-  'better-start': { severity: 'note' },
+  'rates-not-yet': 'refusal',
+  'pass-unknown': 'refusal',
+  'spool-runs-out': 'warning',
+  'spool-ends-at-night': 'warning',
+  'stop-at-night': 'note',
+  'clock-cut-short': 'note',
+  'nobody-comes': 'warning',
+  'better-start': 'note',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

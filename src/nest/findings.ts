@@ -2,18 +2,18 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'nest-value-unusable': { severity: 'refusal' },
-  'nest-outline-unusable': { severity: 'refusal' },
-  'plate-too-small': { severity: 'refusal' },
-  'piece-too-large': { severity: 'warning' },
-  'pieces-left': { severity: 'warning' },
-  'pieces-too-many': { severity: 'refusal' },
-  'nest-stopped': { severity: 'note' },
-  'stack-sheets': { severity: 'note' },
-  'stack-too-high': { severity: 'refusal' },
-  'stack-flush': { severity: 'warning' },
-  'stack-value-unusable': { severity: 'refusal' },
-  'stack-uneven': { severity: 'warning' },
+  'nest-value-unusable': 'refusal',
+  'nest-outline-unusable': 'refusal',
+  'plate-too-small': 'refusal',
+  'piece-too-large': 'warning',
+  'pieces-left': 'warning',
+  'pieces-too-many': 'refusal',
+  'nest-stopped': 'note',
+  'stack-sheets': 'note',
+  'stack-too-high': 'refusal',
+  'stack-flush': 'warning',
+  'stack-value-unusable': 'refusal',
+  'stack-uneven': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

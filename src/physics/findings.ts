@@ -2,15 +2,15 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'material-unknown': { severity: 'refusal' },
-  'material-not-conducting': { severity: 'refusal' },
-  'material-index-estimated': { severity: 'warning' },
-  'wire-out-of-range': { severity: 'refusal' },
-  'wire-not-for-machine': { severity: 'refusal' },
-  'height-out-of-range': { severity: 'refusal' },
-  'pass-table-inconsistent': { severity: 'refusal' },
-  'another-process-would-do': { severity: 'note' },
-  'height-hardly-known': { severity: 'warning' },
+  'material-unknown': 'refusal',
+  'material-not-conducting': 'refusal',
+  'material-index-estimated': 'warning',
+  'wire-out-of-range': 'refusal',
+  'wire-not-for-machine': 'refusal',
+  'height-out-of-range': 'refusal',
+  'pass-table-inconsistent': 'refusal',
+  'another-process-would-do': 'note',
+  'height-hardly-known': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -2,7 +2,7 @@
 import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
-  'corner-below-any-wire': { severity: 'warning' },
+  'corner-below-any-wire': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

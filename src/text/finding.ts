@@ -52,12 +52,8 @@ export interface Remedy {
 
 export const remedy = (text: Text, change: Pick<Remedy, 'field' | 'value'> = {}): Remedy => ({ text, ...change });
 
-/** One entry of a layer's catalogue of findings; what it is called and means stands in the manual beside it. */
-export interface FindingKind {
-  readonly severity: Severity;
-}
-
-export type Catalogue = Readonly<Record<string, FindingKind>>;
+/** How grave each finding of a layer is, by its code; what it is called and means stands in the manual beside it. */
+export type Catalogue = Readonly<Record<string, Severity>>;
 
 /** What a finding may carry beside its sentence. */
 interface More {
@@ -75,7 +71,7 @@ export const finder =
   <C extends Catalogue>(catalogue: C) =>
   (named: (keyof C & string) | `${keyof C & string}/${string}`, sentence: Text, more: More = {}): Finding => {
     const code = codeOf(named);
-    const { severity = (catalogue[code] as FindingKind).severity, place, done, remedy: help } = more;
+    const { severity = catalogue[code] as Severity, place, done, remedy: help } = more;
     return {
       code,
       severity,

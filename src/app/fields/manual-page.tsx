@@ -1,14 +1,11 @@
 /** What a finding means, at length: its entry in the manual, opened in place. */
 import { type ReactNode, useEffect, useState } from 'react';
-import type { FindingKind } from '../../text/finding.ts';
 import { type ManualEntry, stretchesOf } from '../../text/manual.ts';
 import { useWords } from '../words/use-words.ts';
 
-type Page = FindingKind & ManualEntry;
-
 export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
   const words = useWords().sheet;
-  const [page, setPage] = useState<Page | 'gone'>();
+  const [page, setPage] = useState<ManualEntry | 'gone'>();
   useEffect(() => {
     let wanted = true;
     // The manual is longer than all else that the page says: it is fetched when the first of it is asked for.
@@ -23,7 +20,7 @@ export const ManualPage = ({ code }: { readonly code: string }): ReactNode => {
   return <div className="manual">{page === 'gone' ? <p>{words.manualGone}</p> : page !== undefined && <Entry page={page} />}</div>;
 };
 
-const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: Page }): ReactNode => {
+const Entry = ({ page: { title, meaning, matters, remedy } }: { readonly page: ManualEntry }): ReactNode => {
   const words = useWords().sheet;
   return (
     <>

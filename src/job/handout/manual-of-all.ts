@@ -20,7 +20,6 @@ import { manual as planManual } from '../../plan/manual.ts';
 import { catalogue as proofCatalogue } from '../../proof/findings.ts';
 import { manual as proofManual } from '../../proof/manual.ts';
 import { chapters as shapeChapters } from '../../shapes/list/manual-of-shapes.ts';
-import type { FindingKind } from '../../text/finding.ts';
 import { chapter, type ManualChapter, type ManualEntry } from '../../text/manual.ts';
 import { catalogue as jobCatalogue } from '../findings.ts';
 import { manual as jobManual } from '../manual.ts';
@@ -41,9 +40,4 @@ export const chapters: readonly ManualChapter[] = [
 ];
 
 /** None where no layer has the code. */
-export const manualOf = (code: string): (FindingKind & ManualEntry) | undefined => {
-  const owner = chapters.find(({ catalogue }) => Object.hasOwn(catalogue, code));
-  const kind = owner?.catalogue[code];
-  const entry = owner?.manual[code];
-  return kind === undefined || entry === undefined ? undefined : { ...kind, ...entry };
-};
+export const manualOf = (code: string): ManualEntry | undefined => chapters.find(({ manual }) => Object.hasOwn(manual, code))?.manual[code];

@@ -3,14 +3,14 @@ import type { Catalogue } from '../../text/finding.ts';
 import { finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'operator-not-told': { severity: 'refusal' },
-  'stop-unexplained': { severity: 'warning' },
-  'path-not-joined': { severity: 'refusal' },
-  'compensation-needs-a-straight-move': { severity: 'refusal' },
-  'coordinate-unusable': { severity: 'refusal' },
-  'register-shared': { severity: 'refusal' },
-  'pass-not-planned': { severity: 'refusal' },
-  'sequence-starts-again': { severity: 'note' },
+  'operator-not-told': 'refusal',
+  'stop-unexplained': 'warning',
+  'path-not-joined': 'refusal',
+  'compensation-needs-a-straight-move': 'refusal',
+  'coordinate-unusable': 'refusal',
+  'register-shared': 'refusal',
+  'pass-not-planned': 'refusal',
+  'sequence-starts-again': 'note',
 } satisfies Catalogue;
 
 export type WriteCode = keyof typeof catalogue;

@@ -1,7 +1,9 @@
 /** Inside corners of the wanted metal: where a round wire leaves more than the drawing says, and how round they came out. */
 
 import type { Path64, Paths64 } from 'clipper2-ts';
-import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from 'clipper2-ts';
+import { ClipType, FillRule } from 'clipper2-ts/dist/Core.js';
+import { Clipper64 } from 'clipper2-ts/dist/Engine.js';
+import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js';
 import { turnBetween } from '../../geometry/angle.ts';
 import { areaOf } from '../../geometry/area.ts';
 import type { Contour } from '../../geometry/contour.ts';

@@ -1,7 +1,8 @@
 /** Unions of swept outlines, and the loops they leave: places without metal, and the pieces of metal enclosed by them. */
 
 import type { Path64, Paths64 } from 'clipper2-ts';
-import { Clipper64, ClipType, FillRule } from 'clipper2-ts';
+import { ClipType, FillRule } from 'clipper2-ts/dist/Core.js';
+import { Clipper64 } from 'clipper2-ts/dist/Engine.js';
 import type { Bounds } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';

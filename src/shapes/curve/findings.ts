@@ -2,15 +2,15 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'rotor-impossible': { severity: 'refusal' },
-  'rotor-undercut': { severity: 'refusal' },
-  'rotor-pins-meet': { severity: 'refusal' },
-  'rotor-wall-thin': { severity: 'warning' },
-  'rotor-ring-fouls': { severity: 'refusal' },
-  'spiral-impossible': { severity: 'refusal' },
-  'spiral-turns-touch': { severity: 'refusal' },
-  'spiral-wall-thin': { severity: 'warning' },
-  'spiral-springs': { severity: 'warning' },
+  'rotor-impossible': 'refusal',
+  'rotor-undercut': 'refusal',
+  'rotor-pins-meet': 'refusal',
+  'rotor-wall-thin': 'warning',
+  'rotor-ring-fouls': 'refusal',
+  'spiral-impossible': 'refusal',
+  'spiral-turns-touch': 'refusal',
+  'spiral-wall-thin': 'warning',
+  'spiral-springs': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

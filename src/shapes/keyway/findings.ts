@@ -2,11 +2,11 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'shaft-not-in-table': { severity: 'refusal' },
-  'keyway-impossible': { severity: 'refusal' },
-  'keyway-corner-beyond-standard': { severity: 'warning' },
-  'bore-wall-thin': { severity: 'warning' },
-  'shaft-at-step': { severity: 'note' },
+  'shaft-not-in-table': 'refusal',
+  'keyway-impossible': 'refusal',
+  'keyway-corner-beyond-standard': 'warning',
+  'bore-wall-thin': 'warning',
+  'shaft-at-step': 'note',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -2,17 +2,17 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'font-unusable': { severity: 'refusal' },
-  'letter-missing': { severity: 'refusal' },
-  'letters-need-shaping': { severity: 'refusal' },
-  'text-without-letters': { severity: 'refusal' },
-  'letter-without-room': { severity: 'refusal' },
-  'letters-too-fine': { severity: 'refusal' },
-  'letter-islands-fall': { severity: 'warning' },
-  'letter-bridge-impossible': { severity: 'warning' },
-  'letter-bridge-wide': { severity: 'warning' },
-  'letters-run-together': { severity: 'warning' },
-  'letters-in-parts': { severity: 'note' },
+  'font-unusable': 'refusal',
+  'letter-missing': 'refusal',
+  'letters-need-shaping': 'refusal',
+  'text-without-letters': 'refusal',
+  'letter-without-room': 'refusal',
+  'letters-too-fine': 'refusal',
+  'letter-islands-fall': 'warning',
+  'letter-bridge-impossible': 'warning',
+  'letter-bridge-wide': 'warning',
+  'letters-run-together': 'warning',
+  'letters-in-parts': 'note',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

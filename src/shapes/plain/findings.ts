@@ -2,7 +2,7 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'shape-without-room': { severity: 'refusal' },
+  'shape-without-room': 'refusal',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -2,16 +2,16 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'spline-impossible': { severity: 'refusal' },
-  'spline-root-form': { severity: 'refusal' },
-  'spline-helical': { severity: 'refusal' },
-  'spline-class-not-in-table': { severity: 'refusal' },
-  'spline-class-without-room': { severity: 'refusal' },
-  'straight-spline-impossible': { severity: 'refusal' },
-  'straight-pin-off-flank': { severity: 'warning' },
-  'spline-corner-clash': { severity: 'warning' },
-  'serration-impossible': { severity: 'refusal' },
-  'serration-tip-meets-root': { severity: 'warning' },
+  'spline-impossible': 'refusal',
+  'spline-root-form': 'refusal',
+  'spline-helical': 'refusal',
+  'spline-class-not-in-table': 'refusal',
+  'spline-class-without-room': 'refusal',
+  'straight-spline-impossible': 'refusal',
+  'straight-pin-off-flank': 'warning',
+  'spline-corner-clash': 'warning',
+  'serration-impossible': 'refusal',
+  'serration-tip-meets-root': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -2,12 +2,12 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'form-tool-incomplete': { severity: 'refusal' },
-  'form-tool-impossible': { severity: 'refusal' },
-  'form-tool-front-clearance': { severity: 'note' },
-  'form-tool-side-rubs': { severity: 'warning' },
-  'form-tool-rake-skews': { severity: 'warning' },
-  'form-tool-nose-round': { severity: 'warning' },
+  'form-tool-incomplete': 'refusal',
+  'form-tool-impossible': 'refusal',
+  'form-tool-front-clearance': 'note',
+  'form-tool-side-rubs': 'warning',
+  'form-tool-rake-skews': 'warning',
+  'form-tool-nose-round': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);

@@ -2,11 +2,11 @@
 import { type Catalogue, finder } from '../../text/finding.ts';
 
 export const catalogue = {
-  'form-impossible': { severity: 'refusal' },
-  'sprocket-pointed': { severity: 'warning' },
-  'ratchet-throws-pawl': { severity: 'warning' },
-  'ratchet-pawl-out-of-reach': { severity: 'warning' },
-  'ratchet-pointed': { severity: 'warning' },
+  'form-impossible': 'refusal',
+  'sprocket-pointed': 'warning',
+  'ratchet-throws-pawl': 'warning',
+  'ratchet-pawl-out-of-reach': 'warning',
+  'ratchet-pointed': 'warning',
 } satisfies Catalogue;
 
 export const find = finder(catalogue);
