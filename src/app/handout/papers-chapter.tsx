@@ -3,11 +3,12 @@ import type { Remote } from 'comlink';
 import { type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import type { Paper } from '../../documents/paper.ts';
 import { PAPERS, type PaperName } from '../../result/paper-names.ts';
-import { paths } from '../../server/message/answers.ts';
 import { tellingFor } from '../../text/print/reader.ts';
 import { AskedState } from '../look/asked-state.tsx';
+import { handOver } from '../look/hand-over.ts';
 import { type Asked, useAsked } from '../look/use-asked.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
+import { fetchFile } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
 import type { JobWorker } from '../work/job-worker.ts';
 import { PaperPage } from './paper-page.tsx';
@@ -56,19 +57,27 @@ const usePaper = (sheet: OpenSheet, name: PaperName, place: RefObject<HTMLElemen
   });
 };
 
+/** `making` while the server makes the file that was asked for, then nothing or why there is none. */
+type Taking = { readonly kind: 'making'; readonly file: string } | { readonly kind: 'none'; readonly why: string };
+
 const Files = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
   const words = useWords().papers;
   const record = useSheet(sheet, (s) => s.record);
   const yes = useSheet(sheet, (s) => s.sheet?.answer === 'yes');
-  const [trouble, setTrouble] = useState(false);
+  const [taking, setTaking] = useState<Taking>();
   if (record === undefined) return null;
+  const making = taking?.kind === 'making' ? taking.file : undefined;
   const take = async (file: string): Promise<void> => {
-    const saved = await sheet.flush();
-    setTrouble(!saved);
-    if (saved) window.location.assign(paths.file(record.id, file));
+    if (making !== undefined) return;
+    setTaking({ kind: 'making', file });
+    if (!(await sheet.flush())) return setTaking({ kind: 'none', why: words.notSaved });
+    const answer = await fetchFile(record.id, file);
+    if (answer.kind !== 'ok') return setTaking({ kind: 'none', why: answer.kind === 'gone' ? words.gone : answer.error.sentence });
+    handOver(answer.value.name, answer.value.content);
+    setTaking(undefined);
   };
   const button = (file: string, label: string): ReactNode => (
-    <button key={file} type="button" onClick={() => void take(file)}>
+    <button key={file} type="button" aria-disabled={making !== undefined} aria-busy={making === file} onClick={() => void take(file)}>
       {label}
     </button>
   );
@@ -78,7 +87,8 @@ const Files = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => {
         {yes ? [button('program', words.program), button('setup', words.setup)] : null}
         {PAPERS.map((p) => button(p, words.download(p)))}
       </p>
-      {trouble ? <p role="alert">{words.notSaved}</p> : null}
+      {making !== undefined ? <p role="status">{words.making}</p> : null}
+      {taking?.kind === 'none' ? <p role="alert">{taking.why}</p> : null}
     </>
   );
 };

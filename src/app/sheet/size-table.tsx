@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { WhyPlace } from '../fields/calculation.tsx';
 import { FigureButton } from '../fields/figure-table.tsx';
 import { useOnSheet, useTools } from '../fields/tools.ts';
+import { handOver } from '../look/hand-over.ts';
 import { useWords } from '../words/use-words.ts';
 import type { ShapeSizeView } from '../work/views.ts';
 
@@ -71,7 +72,7 @@ const SaveDrawing = (): ReactNode => {
   const name = useOnSheet((s) => s.record?.name) ?? '';
   const save = async (format: 'dxf' | 'svg'): Promise<void> => {
     const text = await sheet.worker().shapeFile(format, numbers.lengthUnit);
-    if (text !== undefined) hand(`${name.replace(/[^\p{L}\p{N} ._-]/gu, '_')}.${format}`, text);
+    if (text !== undefined) handOver(`${name.replace(/[^\p{L}\p{N} ._-]/gu, '_')}.${format}`, new Blob([text]));
   };
   return (
     <p className="save-drawing">
@@ -83,13 +84,4 @@ const SaveDrawing = (): ReactNode => {
       ))}
     </p>
   );
-};
-
-const hand = (name: string, text: string): void => {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/octet-stream' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(url);
 };

@@ -32,6 +32,18 @@ export const returnProgram = (id: string, number: number): Promise<Answered<JobR
 export const fetchDrawing = (id: string): Promise<Answered<Uint8Array>> => bytesAt(paths.drawing(id));
 export const fetchProgram = (id: string, number: number): Promise<Answered<Uint8Array>> => bytesAt(paths.program(id, number));
 
+export interface ServedFile {
+  readonly name: string;
+  readonly content: Blob;
+}
+
+/** A file that the job is handed out as, under the name the server gives it. */
+export const fetchFile = (id: string, file: string): Promise<Answered<ServedFile>> =>
+  answered(fetch(paths.file(id, file)), async (r) => ({
+    name: /filename="([^"]+)"/.exec(r.headers.get('content-disposition') ?? '')?.[1] ?? file,
+    content: await r.blob(),
+  }));
+
 const bytesAt = (path: string): Promise<Answered<Uint8Array>> => answered(fetch(path), async (r) => new Uint8Array(await r.arrayBuffer()));
 
 const ask = <T>(path: string): Promise<Answered<T>> => answered(fetch(path), (r) => r.json() as Promise<T>);

@@ -19,5 +19,7 @@ export const paperWords = phrases('page.papers', {
   download: (name: PaperName) => say`${{ paper: NAMES[name] }} as PDF`,
   program: say`Program`,
   setup: say`Set-up file`,
+  making: say`The file is being made…`,
+  gone: say`The server does not answer; try again once it is back.`,
   notSaved: say`The server does not have the newest inputs yet; the files would be of older ones. Try again once it is back.`,
 });
