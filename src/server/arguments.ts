@@ -17,7 +17,7 @@ export const HELP = `Starts the server of the worksheet and prints its address.
   --port <number>    4173, or the next that is free, when left out
   --folder <path>    where jobs and the shop are kept; KERFWRIGHT_FOLDER, or .kerfwright in your own folder, when left out
   --host <address>   127.0.0.1 when left out: only this computer. Another address opens the server to whoever can reach it
-  --shop <file>      a shop file to begin with, where no shop is kept yet
+  --shop <file>      a shop file to start with, where no shop is kept yet
   --help             this text`;
 
 type Environment = Readonly<Record<string, string | undefined>>;

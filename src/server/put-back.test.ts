@@ -44,7 +44,7 @@ describe('programs from elsewhere', () => {
     const away = recordSchema.parse((await server.inject({ method: 'DELETE', url: `${url}/1` })).json());
     expect(away.programs?.map((p) => p.away)).toEqual(['2026-11-25T08:00:00.000Z', undefined]);
     const gone = await server.inject(`${url}/1`);
-    expect([gone.statusCode, gone.json().sentence]).toEqual([404, 'The program first.nc was taken away from this job.']);
+    expect([gone.statusCode, gone.json().sentence]).toEqual([404, 'The program first.nc was removed from this job.']);
     expect((await server.inject({ method: 'DELETE', url: `${url}/1` })).statusCode).toBe(404);
     await bring('third.nc');
     const second = await server.inject(`${url}/2`);

@@ -155,8 +155,8 @@ const guard = async (server: Server, { host, most = MOST_REQUESTS }: ServeOption
 };
 
 const words = phrases('server', {
-  tooMany: say`Too many requests came within a minute; wait a moment.`,
-  sent: say`What was sent`,
+  tooMany: say`Too many requests within a minute; wait a moment.`,
+  sent: say`The request`,
 });
 
 const describe = async (server: Server, version: string): Promise<void> => {

@@ -60,11 +60,11 @@ describe('by keyboard alone', () => {
 
   it('a word of the sentence is reached, opened, typed over and kept, and the next one follows', async () => {
     await page.keyboard.press('Tab');
-    expect((await focused(page)).name).toContain('To the content');
+    expect((await focused(page)).name).toContain('Skip to content');
     await page.keyboard.press('Enter');
     await toField('height');
     await page.keyboard.press('Enter');
-    expect((await focused(page)).name).toMatch(/^input Height/);
+    expect((await focused(page)).name).toMatch(/^input Thickness/);
     await page.keyboard.type('40');
     await page.keyboard.press('Enter');
     expect(await answered(page)).toContain('40 mm high');

@@ -18,7 +18,7 @@ describe('a part by numbers', () => {
 
   it('is begun from the list, answers, and follows its numbers', async () => {
     const { page, errors } = await server.open('/jobs');
-    await page.getByText('A part by numbers').click();
+    await page.getByText('Standard shapes').click();
     await page.getByRole('button', { name: 'Spur gear', exact: true }).click();
     await page.waitForURL(/\/job\//);
     expect(await answered(page)).toMatch(/^Yes\./);
@@ -49,7 +49,7 @@ describe('a part by numbers', () => {
     });
     const begin = async (title: string): Promise<string> => {
       await page.goto(`${server.address}/jobs`);
-      await page.getByText('A part by numbers').click();
+      await page.getByText('Standard shapes').click();
       await page.getByRole('button', { name: title, exact: true }).click();
       await page.waitForURL(/\/job\//);
       return answered(page);
@@ -70,7 +70,7 @@ describe('a part by numbers', () => {
 
   it('that cannot be is refused at its number, and mended there', async () => {
     const { page } = await server.open('/jobs');
-    await page.getByText('A part by numbers').click();
+    await page.getByText('Standard shapes').click();
     await page.getByRole('button', { name: 'Involute spline', exact: true }).click();
     await page.waitForURL(/\/job\//);
     await answered(page);

@@ -96,7 +96,7 @@ describe('hostile files', () => {
     await putInput(server, id, { material: 'd2', wire: undefined });
     await watched.page.goto(`${server.address}/run/${id}`);
     await watched.page.locator('input[name="text"]').last().fill(IMAGE);
-    await watched.page.getByRole('button', { name: 'Write down', exact: true }).click();
+    await watched.page.getByRole('button', { name: 'Add note', exact: true }).click();
     await watched.page.locator('.entries', { hasText: '<img' }).waitFor();
     expect(await watched.ran()).toEqual([]);
   });

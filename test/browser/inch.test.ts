@@ -60,7 +60,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     expect(text.length).toBeGreaterThan(200);
     const named = (t: string): string => t.replace(/\d[.,]\d\d mm (coated brass|brass|molybdenum|tungsten)( wire)?/g, '');
     // The unit of the program is its own, in its comments too, by which its stops are called; the steps of undo are called as they were typed.
-    const own = /^\d+ lines in the words of|^L\d: the slug of .* hangs on a tab|^height 13 mm( in force)?$/;
+    const own = /^\d+ lines, control dialect|^L\d: the slug of .* hangs on a tab|^thickness 13 mm( current)?$/;
     expect([...new Set(text.map(named))].filter((t) => !own.test(t)).filter((t) => /(?<![\p{L}])(mm|µm)(?![\p{L}])/u.test(t))).toEqual([]);
   });
 

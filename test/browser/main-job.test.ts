@@ -41,7 +41,7 @@ describe('the main job', () => {
       const row = page.locator('.job-row').filter({ has: page.getByRole('link', { name, exact: true }) });
       await row.locator('.job-line', { hasText: /^(Yes|No)/ }).waitFor();
     }
-    await page.locator('.uploads .fault', { hasText: 'letter.txt is neither' }).waitFor();
+    await page.locator('.uploads .fault', { hasText: 'letter.txt is not a DXF' }).waitFor();
     expect(await page.locator('.job-row', { hasText: 'letter' }).count()).toBe(0);
     await page.context().close();
   });
@@ -64,7 +64,7 @@ describe('a job of a dropped drawing', () => {
   afterAll(() => server.close());
 
   it('answers anew to each word that is typed over', async () => {
-    await page.selectOption('.chapter [data-path="outline"] select', { label: 'are cut' });
+    await page.selectOption('.chapter [data-path="outline"] select', { label: 'cut' });
     await answered(page);
     expect(await edit(page, 'height', '22')).toContain('22 mm high');
     expect(await edit(page, 'finish', 'N7')).toContain('where Ra 1.6 µm is');
@@ -88,9 +88,9 @@ describe('a job of a dropped drawing', () => {
     await price.click();
     const why = page.locator('.answer .why');
     await why.locator('.why-tree').waitFor();
-    expect(await why.locator('h3').textContent()).toMatch(/^Why .*\?$/);
+    expect(await why.locator('h3').textContent()).toMatch(/^Calculation: ./);
     expect(await why.locator('.why-value').first().textContent()).toBe(await price.textContent());
-    expect(await why.locator('summary').first().textContent()).toMatch(/^made of ./);
+    expect(await why.locator('summary').first().textContent()).toMatch(/^calculated from ./);
     await page.keyboard.press('Escape');
     await why.waitFor({ state: 'detached' });
   });

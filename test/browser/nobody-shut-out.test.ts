@@ -9,7 +9,7 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
   'the sheet with all of its notes, helps and details open': async (server, example) => {
     const page = await sheetOf(server, example);
     await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
-    for (const name of ['About height', 'About wire', 'What this means'])
+    for (const name of ['About thickness', 'About wire', 'What this means'])
       await page.getByRole('button', { name, exact: true }).first().click();
     return page;
   },
@@ -35,8 +35,8 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     const { page } = await server.open('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
     await page.locator('.bin summary').click();
-    await page.getByRole('button', { name: 'Put away away' }).click();
-    await page.getByRole('button', { name: 'Put back away' }).waitFor();
+    await page.getByRole('button', { name: 'Move away to bin' }).click();
+    await page.getByRole('button', { name: 'Restore away' }).waitFor();
     await page.locator('.by-numbers summary').click();
     return page;
   },
@@ -45,7 +45,7 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
     await page.waitForSelector('.stops');
     await page.locator('input[name="size"]').fill('24.006');
     await page.locator('input[name="wanted"]').fill('24');
-    await page.getByRole('button', { name: 'What now?' }).click();
+    await page.getByRole('button', { name: 'Work out correction' }).click();
     await page.locator('.run table').waitFor();
     return page;
   },
@@ -58,7 +58,7 @@ const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise
   'no such page': async (server) => (await server.open('/nowhere')).page,
   'no such job': async (server) => {
     const { page } = await server.open('/job/aaaaaaaaaaaa');
-    await page.locator('h1', { hasText: 'There is no such job' }).waitFor();
+    await page.locator('h1', { hasText: 'No such job' }).waitFor();
     return page;
   },
 };
@@ -89,7 +89,7 @@ const PARTS: Readonly<Record<string, { within: string; make: (page: Page) => Pro
       await page.waitForSelector('.in-sentence .fault');
     },
   },
-  'the keys': { within: 'dialog', make: (page) => page.getByRole('button', { name: 'Keys' }).click() },
+  'the keys': { within: 'dialog', make: (page) => page.getByRole('button', { name: 'Shortcuts' }).click() },
   'a server that is gone': {
     within: '.column',
     make: async (page) => {

@@ -38,7 +38,7 @@ describe('the picture', () => {
       await canvas.hover();
       await page.mouse.wheel(0, by);
     };
-    for (const closer of [() => page.getByRole('button', { name: 'Closer' }).click(), () => wheel(-300)])
+    for (const closer of [() => page.getByRole('button', { name: 'Zoom in' }).click(), () => wheel(-300)])
       await expect.poll(() => closerAndBack(page, closer)).toEqual({ closer: 'another picture', back: 'the same picture' });
     await page.context().close();
   });
@@ -46,7 +46,7 @@ describe('the picture', () => {
 
 /** What the canvas shows after coming closer and after showing all again, beside what it showed before. */
 const closerAndBack = async (page: Page, closer: () => Promise<void>): Promise<{ readonly closer: string; readonly back: string }> => {
-  const all = () => page.getByRole('button', { name: 'Show all' }).click();
+  const all = () => page.getByRole('button', { name: 'Fit', exact: true }).click();
   const shown = async (): Promise<Buffer> => {
     await page.mouse.move(0, 0);
     await atRest(page);

@@ -13,7 +13,7 @@ beforeEach(async () => {
 afterEach(() => server.close());
 
 const notice = (page: Page, text: string) => page.locator('.notice', { hasText: text });
-const gone = (page: Page) => notice(page, 'The server is gone');
+const gone = (page: Page) => notice(page, 'The server does not answer');
 
 /** Whether the script of a page is there, with all that it asks for, in the words of the browser. */
 const fetched = (script: string): string => `(() => {
@@ -30,7 +30,7 @@ describe('a server that goes and comes back', () => {
     await gone(page).waitFor();
     expect(await edit(page, 'quantity', '4')).toContain('for 4 pieces');
     await drop(page, [fileOf('sent.nc', 'G21 G90\nM02\n')]);
-    const notKept = page.locator('.other-program [role="alert"]', { hasText: 'Not kept yet' });
+    const notKept = page.locator('.other-program [role="alert"]', { hasText: 'Not saved yet' });
     await notKept.waitFor();
     await server.restart();
     await saved(page);
@@ -85,9 +85,9 @@ describe('a server that goes and comes back', () => {
     const again = await context.newPage();
     await again.goto(`${server.address}/job/${id}`);
     expect(await answered(again)).toContain('21 mm high');
-    await notice(again, 'Another tab has changed this job').waitFor();
+    await notice(again, 'This job was changed in another tab').waitFor();
     expect(await keptInput(server, id)).toMatchObject({ height: 33 });
-    await again.getByRole('button', { name: 'Take the other one' }).click();
+    await again.getByRole('button', { name: 'Use the other version' }).click();
     expect(await answered(again)).toContain('33 mm high');
   });
 
@@ -107,7 +107,7 @@ describe('a server that goes and comes back', () => {
     await page.locator('.stops input').first().waitFor();
     await server.crash();
     await page.locator('.stops input').first().check();
-    await page.locator('[role="status"]', { hasText: '1 not yet with the server' }).waitFor();
+    await page.locator('[role="status"]', { hasText: '1 not sent yet' }).waitFor();
     await server.restart();
     await expect.poll(async () => (await recordOf(server, id)).log.map((e) => e.kind)).toEqual(['tick']);
   });
@@ -153,22 +153,22 @@ describe('two tabs on one job', () => {
     await edit(one, 'height', first);
     await saved(one);
     await edit(other, 'height', second);
-    await notice(other, 'Another tab has changed this job').waitFor();
+    await notice(other, 'This job was changed in another tab').waitFor();
     expect(await keptInput(server, id)).toMatchObject({ height: Number(first) });
   };
 
   it('the later one is told, and may take what the other saved', async () => {
     await contest('30', '20');
-    await other.getByRole('button', { name: 'Take the other one' }).click();
+    await other.getByRole('button', { name: 'Use the other version' }).click();
     expect(await answered(other)).toContain('30 mm high');
-    expect(await notice(other, 'Another tab').count()).toBe(0);
+    expect(await notice(other, 'another tab').count()).toBe(0);
     expect(await edit(other, 'quantity', '3')).toContain('for 3 pieces');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 30, quantity: 3 });
   });
 
   it('or keeps its own, which is then in force for both', async () => {
     await contest('26', '22');
-    await other.getByRole('button', { name: 'Keep mine' }).click();
+    await other.getByRole('button', { name: 'Keep my version' }).click();
     await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 22 });
     await one.reload();
     await answered(one);

@@ -71,15 +71,15 @@ describe('the pages of the shop', () => {
 
   it('two who edit the shop do not overwrite each other silently', async () => {
     const { page: other } = await server.open('/shop');
-    await other.getByLabel('Name of the shop on its papers').fill('The other shop');
+    await other.getByLabel('Shop name on papers').fill('The other shop');
     await other.getByRole('button', { name: 'Save the shop' }).click();
     await other.locator('.saving [role="status"]', { hasText: 'Saved.' }).waitFor();
-    await page.getByLabel('Name of the shop on its papers').fill('This shop');
+    await page.getByLabel('Shop name on papers').fill('This shop');
     await save();
     await told('changed elsewhere');
     expect((await kept()).shop['name']).toBe('The other shop');
-    await page.getByRole('button', { name: 'Load it anew' }).click();
-    await expect.poll(() => page.getByLabel('Name of the shop on its papers').inputValue()).toBe('The other shop');
+    await page.getByRole('button', { name: 'Reload' }).click();
+    await expect.poll(() => page.getByLabel('Shop name on papers').inputValue()).toBe('The other shop');
   });
 });
 

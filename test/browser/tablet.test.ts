@@ -43,7 +43,7 @@ describe('on a tablet, by touch', () => {
     await measured(page, '23,994', '24');
     const registers = page.locator('.run table', { hasText: 'New offset registers' });
     await registers.waitFor();
-    await page.locator('.run .safe', { hasText: 'may be set' }).waitFor();
+    await page.locator('.run .safe', { hasText: 'Safe to set' }).waitFor();
     const [before = 0, after = 0] = (await registers.locator('tbody tr').first().locator('td').allTextContents()).map((t) =>
       parseFloat(t.replace(',', '.')),
     );
@@ -65,10 +65,10 @@ describe('on a tablet, by touch', () => {
 
   it('notes, times and a broken wire stay with the job', async () => {
     await page.getByLabel('Note', { exact: true }).fill('flushing weak on L4');
-    await page.getByRole('button', { name: 'Write down', exact: true }).tap();
-    await page.getByLabel('Minutes it really took').fill('312');
-    await page.getByRole('button', { name: 'Write down the time' }).tap();
-    await page.getByRole('button', { name: 'The wire broke' }).tap();
+    await page.getByRole('button', { name: 'Add note', exact: true }).tap();
+    await page.getByLabel('Actual time, min').fill('312');
+    await page.getByRole('button', { name: 'Log time' }).tap();
+    await page.getByRole('button', { name: 'Wire broke' }).tap();
     await expect
       .poll(async () => (await log()).map((e) => [e.kind, e.text]))
       .toEqual([
@@ -106,5 +106,5 @@ describe('on a tablet, by touch', () => {
 const measured = async (page: Page, size: string, wanted: string): Promise<void> => {
   await page.locator('input[name="size"]').fill(size);
   await page.locator('input[name="wanted"]').fill(wanted);
-  await page.getByRole('button', { name: 'What now?' }).tap();
+  await page.getByRole('button', { name: 'Work out correction' }).tap();
 };

@@ -25,8 +25,8 @@ describe('what a remedy fills in', () => {
   it('is its value in its field, as a step of undo with a name', () => {
     expect(fillingOf(found('height', 40), means)).toEqual({
       path: 'height',
-      said: 'Set height to 40 mm',
-      step: 'height 40 mm',
+      said: 'Set thickness to 40 mm',
+      step: 'thickness 40 mm',
       change: { height: 40 },
     });
   });

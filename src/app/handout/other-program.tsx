@@ -58,10 +58,10 @@ export const OtherProgramRow = (props: OtherProgramProps): ReactNode => {
             type="button"
             className="plain"
             disabled={trouble?.kind === 'on its way'}
-            aria-label={words.awayOf(name)}
+            aria-label={words.removeOf(name)}
             onClick={onAway}
           >
-            {words.away}
+            {words.remove}
           </button>
         </span>
       </div>

@@ -160,7 +160,7 @@ const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode => {
         {programs.map((program) => (
           <li key={program.key} className="other-head">
             <span>{program.name}</span>
-            <span className="other-came">{words.wentAway(whenOf(locale).format(new Date(program.away ?? 0)))}</span>
+            <span className="other-came">{words.removedAt(whenOf(locale).format(new Date(program.away ?? 0)))}</span>
             <PutBack program={program} onBack={() => onBack(program)} />
           </li>
         ))}

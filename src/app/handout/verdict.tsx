@@ -58,11 +58,11 @@ interface JudgementProps extends Pick<VerdictProps, 'lines' | 'count' | 'onLine'
 const LONGEST = 120;
 
 const Judgement = ({ finding, lines, count, onLine }: JudgementProps): ReactNode => {
-  const words = useWords().program;
+  const { program: words, sheet } = useWords();
   const { place } = finding;
   return (
     <>
-      <strong>{words.severity(finding.severity)}.</strong> {finding.sentence}
+      <strong>{sheet.severity(finding.severity)}.</strong> {finding.sentence}
       {finding.remedy !== undefined && ` ${finding.remedy}`}
       {place?.kind === 'line' && (
         <span className="judged-line">

@@ -91,33 +91,36 @@ const turningsWithin = (start: number, sweep: number): readonly number[] => {
   return sweep > 0 ? found : found.reverse();
 };
 
+export interface Remarkable {
+  readonly kind: 'end' | 'midpoint' | 'centre' | 'top' | 'bottom' | 'left' | 'right';
+  readonly at: Point;
+}
+
 /** Places along a chain worth snapping to: named as a person would name them. */
-export const remarkable = (
-  segment: Segment,
-): readonly { readonly kind: 'end' | 'middle' | 'centre' | 'quadrant'; readonly at: Point }[] => {
+export const remarkable = (segment: Segment): readonly Remarkable[] => {
   const ends = [segment.from, segment.to].map((at) => ({ kind: 'end' as const, at }));
   const full = segment.kind === 'arc' && Math.abs(segment.sweep) > 2 * Math.PI - 1e-9;
-  const middle = { kind: 'middle' as const, at: pointAt(segment, 0.5) };
-  if (segment.kind === 'line') return [...ends, middle];
-  const quadrants = quadrantsOf(segment).map((at) => ({ kind: 'quadrant' as const, at }));
+  const midpoint = { kind: 'midpoint' as const, at: pointAt(segment, 0.5) };
+  if (segment.kind === 'line') return [...ends, midpoint];
+  const sides = sidesOf(segment);
   const centre = { kind: 'centre' as const, at: segment.centre };
-  return full ? [...quadrants, centre] : [...ends, ...quadrants, middle, centre];
+  return full ? [...sides, centre] : [...ends, ...sides, midpoint, centre];
 };
 
 const QUARTERS = [
-  [1, 0],
-  [0, 1],
-  [-1, 0],
-  [0, -1],
+  ['right', 1, 0],
+  ['top', 0, 1],
+  ['left', -1, 0],
+  ['bottom', 0, -1],
 ] as const;
 
-/** East, north, west and south of the centre, as far as the arc passes them. */
-const quadrantsOf = ({ from, centre, radius, sweep }: Extract<Segment, { kind: 'arc' }>): readonly Point[] => {
+/** Right, top, left and bottom of the circle, as far as the arc passes them. */
+const sidesOf = ({ from, centre, radius, sweep }: Extract<Segment, { kind: 'arc' }>): readonly Remarkable[] => {
   const start = Math.atan2(from.y - centre.y, from.x - centre.x);
   const turn = 2 * Math.PI;
-  return QUARTERS.flatMap(([x, y], quarter) => {
+  return QUARTERS.flatMap(([kind, x, y], quarter) => {
     const away = (quarter * Math.PI) / 2 - start;
     const along = sweep > 0 ? ((away % turn) + turn) % turn : ((-away % turn) + turn) % turn;
-    return along <= Math.abs(sweep) + 1e-9 ? [{ x: centre.x + radius * x, y: centre.y + radius * y }] : [];
+    return along <= Math.abs(sweep) + 1e-9 ? [{ kind, at: { x: centre.x + radius * x, y: centre.y + radius * y } }] : [];
   });
 };

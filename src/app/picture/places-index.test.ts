@@ -38,16 +38,17 @@ describe('snapping in the picture', () => {
     expect(snapped(index, { x: 0.3, y: 0.2 }, 1, all)).toEqual({ kind: 'end', at: { x: 0, y: 0 } });
   });
 
-  it('takes the middle of a side', () => {
-    expect(snapped(index, { x: 5.2, y: -0.3 }, 1, all)).toEqual({ kind: 'middle', at: { x: 5, y: 0 } });
+  it('takes the midpoint of a side', () => {
+    expect(snapped(index, { x: 5.2, y: -0.3 }, 1, all)).toEqual({ kind: 'midpoint', at: { x: 5, y: 0 } });
   });
 
   it('takes the centre of a circle, far from its line', () => {
     expect(snapped(index, { x: 5.2, y: 4.9 }, 0.5, all)).toEqual({ kind: 'centre', at: { x: 5, y: 5 } });
   });
 
-  it('takes the quadrants of a circle, and only those that an arc passes', () => {
-    expect(snapped(index, { x: 5.1, y: 8.3 }, 0.5, (l) => l.role === 'drawing')).toEqual({ kind: 'quadrant', at: { x: 5, y: 8 } });
+  it('takes top, bottom and sides of a circle by name, and only those that an arc passes', () => {
+    expect(snapped(index, { x: 5.1, y: 8.3 }, 0.5, (l) => l.role === 'drawing')).toEqual({ kind: 'top', at: { x: 5, y: 8 } });
+    expect(snapped(index, { x: 1.9, y: 5.1 }, 0.5, (l) => l.role === 'drawing')).toEqual({ kind: 'left', at: { x: 2, y: 5 } });
     expect(snapped(index, { x: 16, y: 4 }, 0.5, all).kind).toBe('free');
     expect(snapped(index, { x: 24, y: 4 }, 0.5, all)).toEqual({ kind: 'end', at: { x: 24, y: 4 } });
   });
@@ -119,7 +120,7 @@ describe('what lies near a place of the picture', () => {
       'L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
     );
     expect(saidOf(hereAt(index, insides, { x: 7.8, y: 5 }, 0.1, all), contours, lengths, WORDS)).toBe(
-      'way of the wire, pass 2 of L2. L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
+      'wire path of L2, pass 2 (first skim). L2, opening, cut third; start hole Ø\u00a02\u00a0mm at X\u00a05\u00a0mm, Y\u00a05\u00a0mm',
     );
     expect(saidOf(hereAt(index, insides, { x: 50, y: 50 }, 0.3, all), contours, lengths, WORDS)).toBe('');
   });

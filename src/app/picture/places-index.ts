@@ -4,7 +4,7 @@ import { nearestOn } from '../../geometry/measure.ts';
 import { type BoxIndex, boxIndexOf } from '../../geometry/near/box-index.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import type { ChainView, LayerView } from '../work/views.ts';
-import { boxOf, countOf, remarkable, segmentAt } from './chain-segments.ts';
+import { boxOf, countOf, type Remarkable, remarkable, segmentAt } from './chain-segments.ts';
 
 /** One segment of a chain of a layer. */
 interface Entry {
@@ -28,7 +28,7 @@ export interface Near {
   readonly distance: number;
 }
 
-export type SnapKind = 'end' | 'middle' | 'centre' | 'quadrant' | 'on the line' | 'free';
+export type SnapKind = Remarkable['kind'] | 'on the line' | 'free';
 
 export interface Snapped {
   readonly kind: SnapKind;
@@ -64,8 +64,18 @@ export const near = (index: Indexed, p: Point, reach: number, shown: (layer: Lay
   return all.sort((a, b) => a.distance - b.distance);
 };
 
-/** Ends come before middles and these before a mere place on a line, when all are within reach. */
-const ORDER: readonly SnapKind[] = ['end', 'centre', 'quadrant', 'middle', 'on the line'];
+/** Ends come before midpoints and these before a mere place on a line, when all are within reach. */
+const RANK: Readonly<Record<SnapKind, number>> = {
+  end: 0,
+  centre: 1,
+  top: 2,
+  bottom: 2,
+  left: 2,
+  right: 2,
+  midpoint: 3,
+  'on the line': 4,
+  free: 5,
+};
 
 /** The remarkable place within `reach` mm of a point, else the nearest place on a line, else the point itself. */
 export const snapped = (index: Indexed, p: Point, reach: number, shown: (layer: LayerView) => boolean): Snapped => {
@@ -76,7 +86,7 @@ export const snapped = (index: Indexed, p: Point, reach: number, shown: (layer: 
     ...close.slice(0, 1).map((n) => ({ kind: 'on the line' as const, at: n.at })),
   ];
   const within = places.filter(({ at }) => Math.hypot(at.x - p.x, at.y - p.y) <= reach);
-  const strength = ({ kind, at }: Snapped): number => ORDER.indexOf(kind) * reach + Math.hypot(at.x - p.x, at.y - p.y);
+  const strength = ({ kind, at }: Snapped): number => RANK[kind] * reach + Math.hypot(at.x - p.x, at.y - p.y);
   return within.reduce<Snapped>((best, s) => (best.kind === 'free' || strength(s) < strength(best) ? s : best), { kind: 'free', at: p });
 };
 

@@ -5,7 +5,7 @@ import { boxAround } from './chain-segments.ts';
 import { layersOf } from './layers.ts';
 import type { Lengths } from './lengths.ts';
 import type { PencilMark } from './marks.ts';
-import { type Indexed, indexOf } from './places-index.ts';
+import { type Indexed, indexOf, type SnapKind } from './places-index.ts';
 import type { Window } from './view.ts';
 import { type Insides, insidesOf } from './what-is-here.ts';
 
@@ -35,6 +35,8 @@ export interface Upon {
   /** Contours whose slug is out already. */
   readonly fallen: readonly string[];
   readonly datumWord: string;
+  /** What a place that is snapped to is called. */
+  readonly snapWords: Readonly<Record<SnapKind, string>>;
   /** How the sizes of a part by numbers are taken; none in chapters that show other things. */
   readonly takings: readonly ShapeSizeView[];
 }

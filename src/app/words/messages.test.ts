@@ -16,7 +16,7 @@ const language: Language = {
   code: 'de',
   templates: {
     'page.jobs.bin': { by: 'jobs', forms: { one: 'Im Papierkorb liegt {jobs}', other: 'Im Papierkorb liegen {jobs}' } },
-    'page.field.height': 'Höhe',
+    'page.field.height': 'Dicke',
     'page.sheet.help': 'Über „{label}“',
   },
   nouns: { job: { '': { one: 'Auftrag', other: 'Aufträge' } } },
@@ -48,10 +48,10 @@ describe('the words for one reader', () => {
   it('take templates, plurals and nouns of his language, and English for what it lacks', () => {
     const { jobs, sheet } = wordsFor(german);
     expect([jobs.bin(1), jobs.bin(2), jobs.title]).toEqual(['Im Papierkorb liegt 1 Auftrag', 'Im Papierkorb liegen 2 Aufträge', 'Jobs']);
-    expect(sheet.help(messages.fields.label('height'))).toBe('Über „Höhe“');
+    expect(sheet.help(messages.fields.label('height'))).toBe('Über „Dicke“');
   });
 
   it('begin a label within a sentence with a small letter in English', () => {
-    expect(wordsFor(HOUSE).sheet.help(messages.fields.label('height'))).toBe('About height');
+    expect(wordsFor(HOUSE).sheet.help(messages.fields.label('height'))).toBe('About thickness');
   });
 });

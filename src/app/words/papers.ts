@@ -8,18 +8,18 @@ const NAMES: Readonly<Record<PaperName, Text>> = phrases('page.paper', {
   'hole-table': say`Hole table`,
   'inspection-sheet': say`Inspection sheet`,
   quotation: say`Quotation`,
-  annex: say`Annex of whys`,
+  annex: say`Calculation sheet`,
 });
 
 export const paperWords = phrases('page.papers', {
   name: (name: PaperName) => NAMES[name],
-  choose: say`Paper on screen`,
-  working: say`Setting the paper…`,
-  none: say`This paper needs a program, and there is none yet.`,
+  choose: say`Paper shown`,
+  working: say`Preparing the paper…`,
+  none: say`This paper needs a program; there is none yet.`,
   download: (name: PaperName) => say`${{ paper: NAMES[name] }} as PDF`,
   program: say`Program`,
   setup: say`Set-up file`,
   making: say`The file is being made…`,
-  gone: say`The server does not answer; try again once it is back.`,
-  notSaved: say`The server does not have the newest inputs yet; the files would be of older ones. Try again once it is back.`,
+  gone: say`The server does not answer; try again when it is back.`,
+  notSaved: say`The server does not have your latest inputs yet, so the files would be out of date. Try again when it is back.`,
 });

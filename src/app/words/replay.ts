@@ -1,8 +1,8 @@
 /** What strip, replay, program text, deviation, wall, price curve and what-ifs say. */
-import type { Severity } from '../../text/finding.ts';
 import { contour, count, name as given } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import { skimOf } from './pass.ts';
 import { ready } from './ready.ts';
 
 type MarkKind = 'thread' | 'slug' | 'tab' | 'spool' | 'load' | 'stop';
@@ -17,13 +17,13 @@ const MARKS: Readonly<Record<MarkKind, Text>> = phrases('page.strip-mark', {
 });
 
 const runs = phrases('page.strip-run', {
-  alone: (start: string, finish: string) => say`The run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: nobody is needed.`,
+  alone: (start: string, finish: string) => say`Run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: no attendance needed.`,
   byDay: (start: string, finish: string, stops: number) =>
-    say`The run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: somebody is needed at ${{ stops: count(stops, 'stop') }}, none of them at night.`,
+    say`Run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: operator needed at ${{ stops: count(stops, 'stop') }}, none outside shift hours.`,
   byNight: (start: string, finish: string, stops: number, night: number) =>
-    say`The run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: somebody is needed at ${{ stops: count(stops, 'stop') }}, ${{ night: count(night) }} at night.`,
+    say`Run from ${{ start: ready(start) }} to ${{ finish: ready(finish) }}: operator needed at ${{ stops: count(stops, 'stop') }}, ${{ night: count(night) }} outside shift hours.`,
   preview: (start: string, night: Text) =>
-    say`Preview, start ${{ start: ready(start) }}: all shifted alike, ${{ night }} at night. Let go, and it is worked out with its waits.`,
+    say`Preview, start ${{ start: ready(start) }}: every stop moved alike, ${{ night }} outside shift hours. Release to recalculate with waiting times.`,
   stops: (n: number) => say`${{ n: count(n, 'stop') }}`,
   noStop: say`no stop`,
 });
@@ -34,152 +34,142 @@ const runOf = (start: string, finish: string, needed: number, night: number): Te
 };
 
 const strip = phrases('page.strip', {
-  title: say`The run on the clock`,
+  title: say`Run schedule`,
   mark: (kind: MarkKind) => MARKS[kind],
-  night: say`nobody there`,
+  night: say`unattended`,
   cutting: say`cutting`,
-  atNight: say`at night`,
+  atNight: say`outside shift hours`,
   picture: runOf,
-  start: say`Start of the run`,
+  start: say`Run start`,
   startAt: (day: string, oclock: string) => say`${{ day: ready(day) }} ${{ oclock: ready(oclock) }}`,
-  startHelp: say`Drag the start along the strip, or use the arrow keys on it; a quarter of an hour each, an hour with Shift.`,
+  startHelp: say`Drag the start along the strip, or use the arrow keys: 15 minutes each, an hour with Shift.`,
   preview: (start: string, night: number) => runs.preview(start, night === 0 ? runs.noStop : runs.stops(night)),
-  moment: say`Moment of the replay`,
-  stops: (n: number) => say`All ${{ stops: count(n, 'stop') }} with their time`,
-  noStops: say`Nobody is needed between start and finish.`,
+  moment: say`Simulation time`,
+  stops: (n: number) => say`All ${{ stops: count(n, 'stop') }} with times`,
+  noStops: say`No attendance needed during the run.`,
   show: (oclock: string) => say`Show ${{ oclock: ready(oclock) }} in the picture`,
   more: (n: number) => say`and ${{ n: count(n) }} more`,
-  near: (n: number) => say`${{ n: count(n) }} more close by.`,
-  step: say`start of the run`,
-  first: say`The first fortnight is shown.`,
+  near: (n: number) => say`${{ n: count(n) }} more nearby.`,
+  step: say`run start`,
+  first: say`The first two weeks are shown.`,
 });
 
 export const stripWords = {
   ...strip,
-  columns: phrases('page.strip-column', { oclock: say`When`, kind: say`What for`, what: say`What`, show: say`Show` }),
+  columns: phrases('page.strip-column', { oclock: say`Time`, kind: say`Stop`, what: say`Action`, show: say`Show` }),
 };
 
 export const replayWords = phrases('page.replay', {
-  title: say`The cut replayed`,
+  title: say`Cut simulation`,
   play: say`Play`,
   pause: say`Pause`,
   again: say`Play again`,
-  back: say`Block back`,
-  forward: say`Block on`,
-  leave: say`Leave`,
-  leaveIt: say`Leave the replay`,
-  speed: say`Minutes a second`,
+  back: say`Previous block`,
+  forward: say`Next block`,
+  leave: say`Close`,
+  leaveIt: say`Close the simulation`,
+  speed: say`Speed, min per s`,
   says: (oclock: string, what: string) => say`${{ oclock: ready(oclock) }} · ${{ what: ready(what) }}`,
   cutting: (pass: number, line: string, share: string) =>
-    say`pass ${{ pass: count(pass) }}, line ${{ line: ready(line) }}, ${{ share: ready(share) }} of its way`,
-  travel: (line: string) => say`travels without the wire, line ${{ line: ready(line) }}`,
-  stands: (what: string) => say`stands: ${{ what: ready(what) }}`,
+    say`pass ${{ pass: count(pass) }}, line ${{ line: ready(line) }}, ${{ share: ready(share) }} of its length`,
+  travel: (line: string) => say`rapid, wire out, line ${{ line: ready(line) }}`,
+  stands: (what: string) => say`stopped: ${{ what: ready(what) }}`,
   piece: (n: number) => say` · piece ${{ n: count(n) }}`,
-  waits: say`waits for somebody`,
-  ended: say`done`,
-  none: say`There is no proven program to be replayed yet.`,
-  shortened: say`Stops and waits are passed over quickly.`,
-  stepped: say`Your system asks for less motion: it goes on block by block.`,
+  waits: say`waiting for an operator`,
+  ended: say`finished`,
+  none: say`No proven program to simulate yet.`,
+  shortened: say`Stops and waiting times are shortened.`,
+  stepped: say`Your system asks for reduced motion: the cut advances block by block.`,
 });
 
 const takings = phrases('page.program-taken', {
-  one: say`1 program was taken away`,
-  more: (n: number) => say`${{ n: count(n) }} programs were taken away`,
+  one: say`1 program removed`,
+  more: (n: number) => say`${{ n: count(n) }} programs removed`,
 });
 
 const texts = phrases('page.program-text', {
-  one: say`Its text, one line`,
-  more: (lines: string) => say`Its text, ${{ lines: ready(lines) }} lines`,
-});
-
-const GRAVITY: Readonly<Record<Severity, Text>> = phrases('page.program-gravity', {
-  refusal: say`Wrong`,
-  doubt: say`To be asked`,
-  warning: say`Take care`,
-  repair: say`Mended`,
-  note: say`Note`,
+  one: say`Program text, one line`,
+  more: (lines: string) => say`Program text, ${{ lines: ready(lines) }} lines`,
 });
 
 const program = phrases('page.program', {
   title: say`Program`,
   about: (lines: string, dialect: string, units: string) =>
-    say`${{ lines: ready(lines) }} lines in the words of ${{ dialect: ready(dialect) }}, in ${{ units: ready(units) }}.`,
+    say`${{ lines: ready(lines) }} lines, control dialect ${{ dialect: ready(dialect) }}, in ${{ units: ready(units) }}.`,
   text: say`Program text`,
-  help: say`Arrow keys go from line to line, Enter shows the line in the picture.`,
+  help: say`Arrow keys move from line to line, Enter shows the line in the picture.`,
   find: say`Find in the program`,
   next: say`Next`,
-  before: say`Before`,
+  before: say`Previous`,
   found: (n: string, of: string) => say`${{ n: ready(n) }} of ${{ of: ready(of) }}`,
   notFound: say`not found`,
   copy: say`Copy`,
   copied: say`Copied`,
-  notCopied: say`The browser did not let it be copied.`,
+  notCopied: say`The browser did not allow copying.`,
   download: say`Download`,
   meaning: (line: string, meaning: Text) => say`Line ${{ line: ready(line) }}: ${{ meaning }}`,
-  saysNothing: (line: string) => say`Line ${{ line: ready(line) }}: nothing to be done`,
-  none: say`There is no program yet.`,
-  other: say`Programs from elsewhere`,
-  otherLead: say`Drop programs anywhere on this sheet, or choose their files: each is read word by word, held against this drawing with the set-up of this job, and kept with the job.`,
+  saysNothing: (line: string) => say`Line ${{ line: ready(line) }}: no action`,
+  none: say`No program yet.`,
+  other: say`Programs from other sources`,
+  otherLead: say`Drop programs anywhere on this sheet, or choose files: each is read word by word, checked against this drawing with the set-up of this job, and kept with the job.`,
   choose: say`Choose programs…`,
-  came: (when: string) => say`came ${{ when: ready(when) }}`,
-  reading: say`being read…`,
+  came: (when: string) => say`added ${{ when: ready(when) }}`,
+  reading: say`reading…`,
   unread: say`could not be read`,
-  unreadHelp: say`The server did not hand it out, or the reading broke off. Nothing is lost: try again.`,
+  unreadHelp: say`The server did not send it, or reading failed. Nothing is lost: try again.`,
   again: say`Try again`,
-  notKeptYet: say`Not kept yet: the server does not answer. It is sent again by itself; until then it is in this tab alone.`,
-  refused: (sentence: string) => say`Not kept: ${{ sentence: ready(sentence) }}`,
+  notKeptYet: say`Not saved yet: the server does not answer. It is sent again automatically; until then it is in this tab only.`,
+  refused: (sentence: string) => say`Not saved: ${{ sentence: ready(sentence) }}`,
   downloadOf: (name: string) => say`Download ${{ name: given(name) }}`,
-  away: say`Take away`,
-  awayOf: (name: string) => say`Take away ${{ name: given(name) }}`,
-  wasTaken: (name: string) => say`${{ name: given(name) }} was taken away from this job.`,
-  putBack: say`Put back`,
-  putBackOf: (name: string) => say`Put back ${{ name: given(name) }}`,
+  remove: say`Remove`,
+  removeOf: (name: string) => say`Remove ${{ name: given(name) }}`,
+  wasTaken: (name: string) => say`${{ name: given(name) }} was removed from this job.`,
+  putBack: say`Restore`,
+  putBackOf: (name: string) => say`Restore ${{ name: given(name) }}`,
   taken: (n: number) => (n === 1 ? takings.one : takings.more(n)),
-  wentAway: (when: string) => say`taken away ${{ when: ready(when) }}`,
+  removedAt: (when: string) => say`removed ${{ when: ready(when) }}`,
   serverGone: say`The server does not answer; nothing was changed. Try again.`,
   itsText: (n: number, lines: string) => (n === 1 ? texts.one : texts.more(lines)),
   emptyLine: say`empty line`,
   textOf: (name: string) => say`Text of ${{ name: given(name) }}`,
-  noProgram: (name: string) =>
-    say`${{ name: given(name) }} is a drawing or a job file, no program. Drop it anywhere, and it becomes a job of its own.`,
-  proven: (name: string) => say`${{ name: given(name) }} is proven: it cuts what the drawing asks.`,
+  noProgram: (name: string) => say`${{ name: given(name) }} is a drawing or a job file, not a program. Drop it anywhere to make it a job.`,
+  proven: (name: string) => say`${{ name: given(name) }} is proven: it cuts the part to drawing.`,
   notProven: (name: string) => say`${{ name: given(name) }} is not proven.`,
-  cannot: (name: string) => say`${{ name: given(name) }} could not be judged.`,
-  whole: say`What was found, in full`,
-  findings: say`What was found`,
+  cannot: (name: string) => say`${{ name: given(name) }} could not be checked.`,
+  whole: say`All findings`,
+  findings: say`Findings`,
   line: (n: string) => say`line ${{ n: ready(n) }}`,
   tooLarge: (name: string, most: string) => say`${{ name: given(name) }} is larger than ${{ most: ready(most) }} MB.`,
   readingFailed: (name: string) => say`${{ name: given(name) }} could not be read.`,
-  severity: (severity: Severity) => GRAVITY[severity],
 });
 
 export const programWords = {
   ...program,
-  verdicts: phrases('page.verdict', { proven: say`proven`, 'not proven': say`not proven`, cannot: say`not judged` }),
+  verdicts: phrases('page.verdict', { proven: say`proven`, 'not proven': say`not proven`, cannot: say`not checked` }),
 };
 
 const peaks = phrases('page.deviation-peaks', {
   one: (left: string) =>
-    say`Peaks that leave the chart stand in an inside corner that may come out round: up to ${{ left: ready(left) }} stays there and is not counted.`,
+    say`Peaks beyond the chart are at an inside corner that may stay rounded: up to ${{ left: ready(left) }} of stock is left there and does not count.`,
   more: (n: number, left: string) =>
-    say`Peaks that leave the chart stand in ${{ n: count(n) }} inside corners that may come out round: up to ${{ left: ready(left) }} stays there and is not counted.`,
+    say`Peaks beyond the chart are at ${{ n: count(n) }} inside corners that may stay rounded: up to ${{ left: ready(left) }} of stock is left there and does not count.`,
 });
 
 const deviation = phrases('page.deviation', {
   title: say`Deviation from the drawing`,
   choose: (id: string) => say`Show the deviation of ${{ loop: contour(id) }}`,
   chart: (id: string, left: string, deep: string) =>
-    say`Deviation along ${{ loop: contour(id) }}: at most ${{ left: ready(left) }} left on and ${{ deep: ready(deep) }} cut too deep.`,
+    say`Deviation along ${{ loop: contour(id) }}: max. stock left ${{ left: ready(left) }}, max. overcut ${{ deep: ready(deep) }}.`,
   along: (id: string, length: string) => say`${{ loop: contour(id) }} is ${{ length: ready(length) }} long`,
   rounded: (n: number, left: string) => (n === 1 ? peaks.one(left) : peaks.more(n, left)),
-  above: say`left on`,
-  below: say`cut too deep`,
-  allowed: say`allowed`,
-  magnified: (factor: string) => say`Drawn across ${{ factor: ready(factor) }} times as large as along.`,
+  above: say`stock left`,
+  below: say`overcut`,
+  allowed: say`tolerance`,
+  magnified: (factor: string) => say`Deviation scale ${{ factor: ready(factor) }} × length scale.`,
   outOfView: (tolerance: string) =>
-    say`The tolerance of ±${{ tolerance: ready(tolerance) }} lies outside of the chart: all deviation is far smaller.`,
+    say`The tolerance of ±${{ tolerance: ready(tolerance) }} is outside the chart: every deviation is far smaller.`,
   working: say`Measuring along the contour…`,
-  none: say`Nothing was measured on this contour.`,
+  none: say`No deviation measured on this contour.`,
   at: (share: string, deviation: string) => say`at ${{ share: ready(share) }}: ${{ deviation: ready(deviation) }}`,
   place: say`Place along the contour`,
 });
@@ -189,34 +179,34 @@ export const deviationWords = {
   columns: phrases('page.deviation-column', {
     contour: say`Contour`,
     state: say`State`,
-    left: say`Left on, at most`,
-    deep: say`Cut too deep, at most`,
-    tolerance: say`Allowed either side`,
+    left: say`Max. stock left`,
+    deep: say`Max. overcut`,
+    tolerance: say`Tolerance, either side`,
   }),
 };
 
 const cuts = phrases('page.glass-pass', {
   rough: say`after the rough cut`,
-  skim: (n: number) => say`after skim ${{ n: count(n) }}`,
+  skim: (n: number) => say`after the ${{ skim: skimOf(n) }}`,
 });
 
 export const glassWords = phrases('page.glass', {
-  title: say`Under the glass`,
-  lead: say`The wall of the cut, seen along the wire, after each pass. All to one scale.`,
+  title: say`Cut surface, magnified`,
+  lead: say`The cut wall, seen along the wire, after each pass. All to one scale.`,
   pass: (n: number) => (n === 1 ? cuts.rough : cuts.skim(n - 1)),
   ra: say`roughness`,
-  damage: say`layer`,
-  stock: say`to come off`,
-  nothing: say`nothing`,
-  wanted: say`wanted surface`,
+  damage: say`recast layer`,
+  stock: say`stock for later passes`,
+  nothing: say`none`,
+  wanted: say`finished surface`,
   metal: say`metal`,
-  layer: say`molten once, frozen again`,
-  stockWord: say`still to come off`,
-  picture: (passes: number) => say`The cut wall after each of ${{ passes: count(passes) }} passes, to scale; the numbers stand below.`,
-  caption: say`Drawn from the roughness Ra and the depth of the layer of each pass. The shape of the craters is invented, their size is to scale.`,
-  others: (thickness: string) => say`The wall of other processes, ${{ thickness: ready(thickness) }} thick`,
+  layer: say`recast layer`,
+  stockWord: say`stock for later passes`,
+  picture: (passes: number) => say`The cut wall after each of ${{ passes: count(passes) }} passes, to scale; the figures are below.`,
+  caption: say`Drawn from the Ra and the recast depth of each pass. Crater shapes are illustrative, their sizes to scale.`,
+  others: (thickness: string) => say`Cut wall of other processes, ${{ thickness: ready(thickness) }} thick`,
   othersCaption: (factor: string) =>
-    say`Height to scale; sideways ${{ factor: ready(factor) }} times as large, for all alike. The waviness is invented, its height is not.`,
+    say`Height to scale; sideways ${{ factor: ready(factor) }} × that, for all alike. Waviness is illustrative, its depth to scale.`,
   within: (text: string) => say`within ${{ text: ready(text) }}`,
   barrel: (text: string) => say`barrel ${{ text: ready(text) }}`,
   raRange: (low: string, high: string) => say`${{ low: ready(low) }} to ${{ high: ready(high) }}`,
@@ -225,27 +215,27 @@ export const glassWords = phrases('page.glass', {
 const price = phrases('page.price', {
   curve: say`Price against finish`,
   curvePicture: (from: string, to: string) =>
-    say`Price of one piece over the finish asked for, from ${{ from: ready(from) }} to ${{ to: ready(to) }}; the numbers are in the table below.`,
+    say`Price each against required finish, from ${{ from: ready(from) }} to ${{ to: ready(to) }}; the numbers are in the table below.`,
   passes: (n: number) => say`${{ passes: count(n, 'pass') }}`,
-  finish: say`Finish asked for, coarse to fine`,
+  finish: say`Required finish, coarse to fine`,
   each: say`Each`,
-  chosen: say`asked for`,
-  choose: (finish: string) => say`Ask for ${{ finish: ready(finish) }}`,
+  chosen: say`required`,
+  choose: (finish: string) => say`Require ${{ finish: ready(finish) }}`,
   point: (finish: string, money: string, passes: number) =>
     say`${{ finish: ready(finish) }}: ${{ money: ready(money) }}, ${{ passes: count(passes, 'pass') }}`,
   table: say`The curve as a table`,
-  working: say`Working out the price at every finish: the whole job is run again for each…`,
-  noCurve: say`There is a price once the answer is yes.`,
+  working: say`Pricing every finish: the whole job is run again for each…`,
+  noCurve: say`Prices follow once the part can be made.`,
   step: (finish: string) => say`finish ${{ finish: ready(finish) }}`,
   failed: say`This could not be worked out.`,
   again: say`Try again`,
-  older: say`For the inputs before the last change.`,
+  older: say`Out of date: inputs have changed.`,
   whatIf: say`What would it cost if`,
-  whatIfWorking: say`Running the whole job again under each change…`,
-  asAsked: say`as asked`,
+  whatIfWorking: say`Running the whole job again with each change…`,
+  asAsked: say`as required`,
   saves: (money: string) => only(ready(money)),
   costsMore: (money: string) => say`costs ${{ money: ready(money) }} more`,
-  same: say`nothing`,
+  same: say`no change`,
   tryIt: say`Try it`,
   tryItOf: (sentence: string) => say`Try it: ${{ sentence: ready(sentence) }}`,
   notPossible: say`Not possible`,
@@ -259,8 +249,8 @@ export const priceWords = {
     finish: say`Finish`,
     each: say`Each`,
     passes: say`Passes`,
-    reached: say`Comes out`,
-    choose: say`Ask for it`,
+    reached: say`Expected`,
+    choose: say`Require it`,
   }),
   rows: phrases('page.price-row', {
     change: say`Change`,

@@ -7,13 +7,13 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { ContourView } from './views.ts';
 
-const states = phrases('page.contour-state', { right: say`right`, uncut: say`uncut`, 'out of tolerance': say`out of tolerance` });
+const states = phrases('page.contour-state', { right: say`in tolerance`, uncut: say`not cut`, 'out of tolerance': say`out of tolerance` });
 
 const pieces = phrases('page.contour-piece', {
   slug: say`slug`,
   part: say`part`,
   loose: (role: Text, weight: Part) => say`${{ role }}, ${{ weight }}`,
-  burnt: say`burnt out, nothing comes loose`,
+  burnt: say`no-core cut, no slug`,
 });
 
 /** A drawing alone has contours too; what is known of their cut comes with the facts. */

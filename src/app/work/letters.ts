@@ -36,8 +36,8 @@ export const lettersFor = async (shape: Readonly<Record<string, unknown>>): Prom
 };
 
 const missing = phrases('page-font', {
-  own: say`Font files of your own are read on the command line only; here there are the fonts that come along.`,
-  unknown: say`There is no such font.`,
+  own: say`Your own font files are read on the command line only; here the built-in fonts are available.`,
+  unknown: say`No such font.`,
   answered: (status: number) => say`The font did not come from the server: it answered ${{ status: count(status) }}.`,
   silent: say`The font did not come from the server: it does not answer.`,
 });

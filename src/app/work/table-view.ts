@@ -49,13 +49,13 @@ const columns = phrases('page.column', {
   feed: say`Feed`,
   raAfter: say`Ra after`,
   time: say`Time`,
-  error: say`Where the error comes from`,
+  error: say`Source of error`,
   kind: say`Kind`,
   amount: say`Amount`,
-  size: say`Size`,
-  is: say`Is`,
-  asked: say`Asked`,
-  expected: say`To be expected within`,
+  size: say`Dimension`,
+  is: say`Nominal`,
+  asked: say`Required`,
+  expected: say`Expected`,
   wire: say`Wire`,
   passes: say`Passes`,
   machine: say`Machine`,
@@ -63,7 +63,7 @@ const columns = phrases('page.column', {
   ra: only(term('Ra')),
   holds: say`Holds`,
   process: say`Process`,
-  does: say`Would it do?`,
+  does: say`Suitable?`,
   slope: say`Edge slope`,
   edgeRa: say`Edge Ra`,
 });
@@ -71,11 +71,11 @@ const columns = phrases('page.column', {
 const cells = phrases('page.cell', {
   rough: (pass: number) => say`${{ pass: count(pass) }} rough`,
   skim: (pass: number) => say`${{ pass: count(pass) }} skim`,
-  all: say`In all`,
+  all: say`Total`,
   degrees: (slope: number) => say`${{ slope: number(slope, fixed(2)) }}°`,
   yes: (within: Part) => say`yes, ${{ within }}`,
   from: (least: Part) => say`from ${{ least }}`,
-  offsets: say`Offset: from the wire’s centre to the finished surface, with the stock that later passes take off.`,
+  offsets: say`Offset: wire centre to finished surface, including the stock for later passes.`,
 });
 
 const kinds = phrases('page.error-kind', { systematic: say`systematic`, random: say`random` });

@@ -26,8 +26,8 @@ import { sheetOf } from './sheet-of.ts';
 import type { UntoldSheet } from './views.ts';
 
 const words = phrases('page.worker', {
-  noJob: say`There is no job yet.`,
-  noProgram: say`A program can be proven once the job itself has one: its set-up is taken.`,
+  noJob: say`No job yet.`,
+  noProgram: say`A program can be checked once the job itself has one: it is checked with the set-up of that.`,
 });
 
 // The page's policy forbids code made from text, which the checker of schemas would otherwise use to be faster.

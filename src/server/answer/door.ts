@@ -13,7 +13,7 @@ export interface Caller {
 const HERE = ['127.0.0.1', 'localhost', '::1'];
 const EVERYWHERE = ['0.0.0.0', '::'];
 
-const anotherPage = say('server.unknown-origin')`Another page asked for this. Only the pages of this server may speak to it.`;
+const anotherPage = say('server.unknown-origin')`The request came from another page. Only the pages of this server may use it.`;
 
 /**
  * Throws a refusal. A page elsewhere can give its own name the address of this computer (DNS rebinding) and would then read the
@@ -26,7 +26,7 @@ export const mustBeKnown = (caller: Caller, listening: string, data: boolean): v
     throw new Refusal(
       403,
       'unknown-host',
-      say('server.unknown-host')`This server is asked under a name it does not know. Open it by the address it printed at its start.`,
+      say('server.unknown-host')`The request uses a name this server does not know. Open it by the address it printed when it started.`,
     );
   if (caller.origin !== undefined && caller.origin !== `http://${caller.host}`) throw new Refusal(403, 'unknown-origin', anotherPage);
   if (data && caller.site !== undefined && caller.site !== 'same-origin' && caller.site !== 'none')

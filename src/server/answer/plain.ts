@@ -10,8 +10,8 @@ const MOST_VALUES = 500_000;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
 const words = phrases('server-data', {
-  tooMany: (what: Text) => say`${{ what }} holds more than ${{ most: count(MOST_VALUES) }} values.`,
-  tooLarge: (what: Text, path: string) => say`${{ what }}: ${{ field: name(path) }} is too large a number.`,
+  tooMany: (what: Text) => say`${{ what }} has more than ${{ most: count(MOST_VALUES) }} values.`,
+  tooLarge: (what: Text, path: string) => say`${{ what }}: the number ${{ field: name(path) }} is too large.`,
   tooDeep: (what: Text) => say`${{ what }} is nested deeper than ${{ most: count(DEEPEST) }} levels.`,
   key: (what: Text, key: string) => say`${{ what }}: a key may not be called '${{ key: name(key) }}'.`,
 });

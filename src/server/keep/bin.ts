@@ -20,9 +20,9 @@ export interface BinKeeper {
 
 /** Shares its turns with whatever else changes a job: what is being saved is saved before it goes. */
 const words = phrases('server-bin', {
-  none: say`There is no such job in the bin.`,
-  noMore: say`There is no such job in the bin any more.`,
-  thereAlready: say`This job is among the jobs already; the one in the bin was left there.`,
+  none: say`No such job in the bin.`,
+  noMore: say`This job is no longer in the bin.`,
+  thereAlready: say`A job of this number is in the list already; the one in the bin was left there.`,
 });
 
 export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeeper => {

@@ -18,7 +18,7 @@ export const shopFileIn = (folder: string): string => join(folder, 'shop.json');
 
 export const isId = (id: string): boolean => recordSchema.shape.id.safeParse(id).success;
 
-export const noSuchJob = say('server-job.none')`There is no such job.`;
+export const noSuchJob = say('server-job.none')`No such job.`;
 
 /** Throws a refusal for anything that is not the id of a job or leads out of the folder. */
 export const jobFolder = (folder: string, id: string): string => {

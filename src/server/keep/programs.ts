@@ -71,9 +71,9 @@ const words = phrases('server-program', {
   missing: (program: string, id: string) =>
     say`The program ${{ program: asName(program) }} of this job is missing in the folder ${{ folder: term(`jobs/${id}`) }}.`,
   none: (number: number) => say`This job has no program ${{ number: count(number) }}.`,
-  full: say`This job keeps ${{ most: count(MOST_PROGRAMS) }} programs from elsewhere already; take some away first.`,
-  enough: say`This job was given ${{ most: count(MOST_EVER) }} programs from elsewhere, and more it does not keep.`,
-  away: (program: string) => say`The program ${{ program: asName(program) }} was taken away from this job.`,
+  full: say`This job has ${{ most: count(MOST_PROGRAMS) }} programs from other sources already; remove some first.`,
+  enough: say`This job has been given ${{ most: count(MOST_EVER) }} programs from other sources, the most it can keep.`,
+  away: (program: string) => say`The program ${{ program: asName(program) }} was removed from this job.`,
 });
 
 const mustHaveRoom = (programs: Programs): void => {

@@ -49,10 +49,10 @@ export const shopIn = (folder: string): ShopKeeper => {
 };
 
 const words = phrases('server-shop', {
-  damaged: (fault: Text) => say`The file of the shop is damaged and was left as it is: ${{ fault }}`,
+  damaged: (fault: Text) => say`The shop file is damaged and was left as it is: ${{ fault }}`,
   changed: (from: number, now: number) =>
-    say`The shop was changed elsewhere in the meantime: this page began from revision ${{ from: count(from) }}, and ${{ now: count(now) }} is in force.`,
-  notKept: say`The shop was not kept: some of its values cannot be used.`,
+    say`The shop was changed elsewhere in the meantime: this page started from revision ${{ from: count(from) }}, the current one is ${{ now: count(now) }}.`,
+  notKept: say`The shop was not saved: some of its values cannot be used.`,
 });
 
 export const theShop = say('shop-file')`The shop`;

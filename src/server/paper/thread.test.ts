@@ -73,7 +73,7 @@ describe('papers', () => {
     const ask = (stem: string) => papers.make({ ...question({}), stem });
     await expect(ask('exit')).rejects.toMatchObject({ status: 500, answer: { error: 'papers-failed' } });
     await expect(ask('throw')).rejects.toThrow('out of memory');
-    await expect(ask('fail')).rejects.toThrow('our mistake, not yours. (Error: no)');
+    await expect(ask('fail')).rejects.toThrow('a fault in the program, not in your job. (Error: no)');
     expect(await ask('good')).toMatchObject({ kind: 'made' });
     await papers.close();
   });

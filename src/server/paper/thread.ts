@@ -79,8 +79,8 @@ export const papersInThread = (worker: string | URL): Papers => {
 };
 
 const words = phrases('server-papers', {
-  busy: say`Too many papers are being worked out at once; ask again in a moment.`,
-  failed: (why: string) => say`The papers could not be worked out; this is our mistake, not yours. (${{ why: name(why) }})`,
+  busy: say`Too many papers are being made at once; try again in a moment.`,
+  failed: (why: string) => say`The papers could not be made; this is a fault in the program, not in your job. (${{ why: name(why) }})`,
 });
 
 const failure = (why: string): Refusal => new Refusal(500, 'papers-failed', words.failed(why.split('\n', 1)[0] ?? ''));

@@ -9,7 +9,7 @@ export const binRoutes = (server: Server, { jobs, folder }: Room): void => {
     paths.bin,
     {
       schema: {
-        summary: 'The jobs that were thrown away, the last one first, and where they lie; nothing is deleted',
+        summary: 'The jobs in the bin, the latest first, and the folder they are in; nothing is deleted',
         response: { 200: binSchema, ...errors() },
       },
     },
@@ -19,7 +19,7 @@ export const binRoutes = (server: Server, { jobs, folder }: Room): void => {
     paths.jobBack(':bin'),
     {
       schema: {
-        summary: 'Puts a job back from the bin, as it was; answers with its row in the list of jobs',
+        summary: 'Restores a job from the bin, as it was; answers with its row in the job list',
         params: z.strictObject({ bin: binnedSchema.shape.bin }),
         response: { 200: summarySchema, ...errors(404, 409) },
       },

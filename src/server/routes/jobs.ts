@@ -8,7 +8,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
   const job = paths.job(':id');
   server.get(
     paths.jobs,
-    { schema: { summary: 'All jobs, the one that changed last first', response: { 200: z.array(summarySchema), ...errors() } } },
+    { schema: { summary: 'All jobs, the latest change first', response: { 200: z.array(summarySchema), ...errors() } } },
     () => jobs.list(),
   );
   server.get(
@@ -21,7 +21,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
     {
       bodyLimit: 16 * MB,
       schema: {
-        summary: 'Saves a job; whoever began from another revision than the one in force is refused and told what is in force',
+        summary: 'Saves a job; a save that started from another revision than the current one is refused and answered with the current one',
         params: idParams,
         body: savingSchema,
         response: { 200: savedSchema, ...errors(400, 404, 409, 413) },
@@ -36,7 +36,7 @@ export const jobRoutes = (server: Server, { jobs }: Room): void => {
     job,
     {
       schema: {
-        summary: 'Moves a job into the bin, from which it can be put back; answers with what it is called there',
+        summary: 'Moves a job to the bin, from which it can be restored; answers with its name there',
         params: idParams,
         response: { 200: binnedSchema, ...errors(404) },
       },

@@ -26,11 +26,11 @@ export const filesBody = {
   body: z.strictObject({ files: z.array(z.string().meta({ format: 'binary' })).max(MOST_FILES) }),
 };
 
-export const noFile = say('server-upload.none')`No file came.`;
+export const noFile = say('server-upload.none')`No file was sent.`;
 
 const words = phrases('server-upload', {
-  brokenOff: say`The files did not come whole, or not as the files of a form.`,
-  tooLarge: say`The files are larger than ${{ most: count(LARGEST_UPLOAD / MB) }} MB together; bring in fewer at once.`,
+  brokenOff: say`The files did not arrive complete, or not as the files of a form.`,
+  tooLarge: say`The files are larger than ${{ most: count(LARGEST_UPLOAD / MB) }} MB together; add fewer at once.`,
 });
 
 /** Throws a refusal. What cannot be read as a form at all is the sender's fault, and so is a form that breaks off. */

@@ -16,7 +16,7 @@ export const programRoutes = (server: Server, room: Room): void => {
     paths.program(':id', ':number'),
     {
       schema: {
-        summary: 'A program from elsewhere, byte for byte as it came; the first one is number 1',
+        summary: 'A program from another source, byte for byte as it came; the first one is number 1',
         params: oneOf,
         produces: ['application/octet-stream'],
         response: { 200: bytesAnswer, ...errors(404) },
@@ -31,7 +31,7 @@ export const programRoutes = (server: Server, room: Room): void => {
     paths.program(':id', ':number'),
     {
       schema: {
-        summary: 'Takes a program from elsewhere out of the job; its file stays, and it can be put back',
+        summary: 'Removes a program from another source from the job; its file stays, and it can be restored',
         params: oneOf,
         response: { 200: recordSchema, ...errors(404) },
       },
@@ -42,7 +42,7 @@ export const programRoutes = (server: Server, room: Room): void => {
     paths.programBack(':id', ':number'),
     {
       schema: {
-        summary: 'Puts a program that was taken away back into the job',
+        summary: 'Restores a program that was removed from the job',
         params: oneOf,
         response: { 200: recordSchema, ...errors(404, 409) },
       },
@@ -58,7 +58,7 @@ const keepRoute = (server: Server, { jobs }: Room): void => {
     {
       bodyLimit: LARGEST_UPLOAD,
       schema: {
-        summary: 'Keeps programs from elsewhere with the job',
+        summary: 'Saves programs from other sources with the job',
         params: idParams,
         ...form,
         response: { 201: recordSchema, ...errors(400, 404, 409, 413, 415) },

@@ -6,13 +6,13 @@ import { healthSchema, paths, shopRecordSchema } from '../message/answers.ts';
 import { errors, MB, type Room, type Server } from './room.ts';
 
 export const shopRoutes = (server: Server, { shop, version, folder }: Room): void => {
-  server.get(paths.shop, { schema: { summary: 'The shop in force', response: { 200: shopRecordSchema, ...errors() } } }, () => shop.open());
+  server.get(paths.shop, { schema: { summary: 'The current shop', response: { 200: shopRecordSchema, ...errors() } } }, () => shop.open());
   server.put(
     paths.shop,
     {
       bodyLimit: 8 * MB,
       schema: {
-        summary: 'Keeps the shop, once every value of it can be used; faults are told with their fields',
+        summary: 'Saves the shop, once every value of it can be used; faults are listed with their fields',
         body: shopRecordSchema,
         response: { 200: shopRecordSchema, ...errors(400, 409, 413) },
       },

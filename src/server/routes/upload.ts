@@ -21,7 +21,7 @@ export const uploadRoutes = (server: Server, { jobs }: Room): void => {
       bodyLimit: LARGEST_UPLOAD,
       validatorCompiler: filesBody.validatorCompiler,
       schema: {
-        summary: 'Brings in drawings (DXF, SVG; each becomes a job) or a job file together with its drawing; all of them or none',
+        summary: 'Adds drawings (DXF, SVG; each becomes a job) or a job file together with its drawing; all of them or none',
         consumes: filesBody.consumes,
         body: filesBody.body,
         response: { 201: z.array(recordSchema), ...errors(400, 413, 415) },
@@ -51,13 +51,12 @@ const jobsOf = (parts: readonly Part[]): readonly NewJob[] => {
 };
 
 const words = phrases('server-upload', {
-  neither: (file: Text) =>
-    say`${{ file }} is neither a DXF nor an SVG drawing nor a job file. Save the drawing as DXF or SVG and bring that.`,
+  neither: (file: Text) => say`${{ file }} is not a DXF or SVG drawing or a job file. Save the drawing as DXF or SVG and add that.`,
   unnamed: say`A file without a name`,
   empty: (file: string) => say`${{ file: asName(file) }} is empty.`,
-  tooLargeJob: (file: string) => say`${{ file: asName(file) }} is larger than a job file can be.`,
+  tooLargeJob: (file: string) => say`${{ file: asName(file) }} is too large for a job file.`,
   drawingMissing: (file: string, drawing: string) =>
-    say`${{ file: asName(file) }} asks for the drawing ${{ drawing: asName(drawing) }}, which is not among the files. Bring both in together.`,
+    say`${{ file: asName(file) }} names the drawing ${{ drawing: asName(drawing) }}, which is not among the files. Add both together.`,
 });
 
 const isJobFile = (name: string): boolean => name.toLowerCase().endsWith('.json');

@@ -1,14 +1,28 @@
-/** Paints what the tool in hand shows: the sign of a snap, the measured distance with its legs, the rectangle being drawn, the cross. */
+/** Paints what the tool in hand shows: the mark of a snap with its word, the measured distance with its legs, the rectangle being drawn, the cross. */
 import type { Point } from '../../../geometry/segment.ts';
 import { type Brush, haloed } from '../brush.ts';
 import type { Lengths } from '../lengths.ts';
-import type { Snapped } from '../places-index.ts';
+import type { SnapKind, Snapped } from '../places-index.ts';
 import { measured } from '../scale-bar.ts';
 import type { Tool } from '../tool.ts';
 import { toPixel } from '../view.ts';
 
-/** `snap` is where the pointer would take a place now; `cross` where the keys have put the cross, pixels. */
-export const paintTool = (brush: Brush, tool: Tool, snap: Snapped | undefined, cross: Point | undefined, lengths: Lengths): void => {
+/** Half a snap's cross, pixels. */
+const SNAP = 6;
+
+type SnapWords = Readonly<Record<SnapKind, string>>;
+
+export interface ToolShown {
+  readonly tool: Tool;
+  /** Where the pointer would take a place now. */
+  readonly snap: Snapped | undefined;
+  /** Where the keys have put the cross, pixels. */
+  readonly cross: Point | undefined;
+  readonly lengths: Lengths;
+  readonly words: SnapWords;
+}
+
+export const paintTool = (brush: Brush, { tool, snap, cross, lengths, words }: ToolShown): void => {
   if (tool.kind === 'none') return;
   const { context, colours } = brush;
   context.setLineDash([]);
@@ -17,12 +31,12 @@ export const paintTool = (brush: Brush, tool: Tool, snap: Snapped | undefined, c
   if (tool.kind === 'measure' && tool.from !== undefined) {
     const to = tool.to ?? snap;
     if (to !== undefined) paintMeasure(brush, tool.from.at, to.at, lengths);
-    paintSnap(brush, tool.from);
-    if (tool.to !== undefined) paintSnap(brush, tool.to);
+    paintSnap(brush, tool.from, words);
+    if (tool.to !== undefined) paintSnap(brush, tool.to, words);
   }
   if (tool.kind === 'pick' && tool.first !== undefined && snap !== undefined) paintRectangle(brush, tool.first, snap.at);
   if (cross !== undefined) paintCross(brush, cross);
-  if (snap !== undefined) paintSnap(brush, snap);
+  if (snap !== undefined) paintSnap(brush, snap, words);
 };
 
 const paintMeasure = (brush: Brush, from: Point, to: Point, lengths: Lengths): void => {
@@ -72,37 +86,22 @@ const paintCross = ({ context, colours }: Brush, { x, y }: Point): void => {
   context.stroke();
 };
 
-/** Square for an end, triangle for a middle, ring for a centre, diamond for a quadrant, dot on a line. */
-const paintSnap = ({ context, colours, view }: Brush, { kind, at }: Snapped): void => {
+/** One cross for every kind, the word beside it; a free point needs neither. */
+const paintSnap = (brush: Brush, { kind, at }: Snapped, words: SnapWords): void => {
+  if (kind === 'free') return;
+  const { context, colours, view, family } = brush;
   const { x, y } = toPixel(view, at);
   context.setLineDash([]);
   context.strokeStyle = colours.accent;
-  context.fillStyle = colours.accent;
   context.lineWidth = 2;
   context.beginPath();
-  if (kind === 'end') context.rect(x - 5, y - 5, 10, 10);
-  else if (kind === 'centre') context.arc(x, y, 6, 0, 2 * Math.PI);
-  else if (kind === 'on the line' || kind === 'free') context.arc(x, y, kind === 'free' ? 1.5 : 3, 0, 2 * Math.PI);
-  else {
-    const corners: readonly (readonly [number, number])[] =
-      kind === 'middle'
-        ? [
-            [0, -6],
-            [6, 5],
-            [-6, 5],
-          ]
-        : [
-            [0, -7],
-            [7, 0],
-            [0, 7],
-            [-7, 0],
-          ];
-    corners.forEach(([dx, dy], i) => {
-      if (i === 0) context.moveTo(x + dx, y + dy);
-      else context.lineTo(x + dx, y + dy);
-    });
-    context.closePath();
-  }
-  if (kind === 'on the line' || kind === 'free') context.fill();
-  else context.stroke();
+  context.moveTo(x - SNAP, y - SNAP);
+  context.lineTo(x + SNAP, y + SNAP);
+  context.moveTo(x - SNAP, y + SNAP);
+  context.lineTo(x + SNAP, y - SNAP);
+  context.stroke();
+  context.font = `600 12px ${family}`;
+  context.textAlign = 'left';
+  context.textBaseline = 'top';
+  haloed(brush, words[kind], x + SNAP + 4, y + SNAP, 'accent');
 };

@@ -229,7 +229,8 @@ export class Stage {
     this.hits = paintUpon(brush, ground, { ...upon, pointed });
     inPixels(brush);
     const cursor = this.cross ?? this.pointer;
-    paintTool(brush, this.tool, cursor === undefined ? undefined : this.snapAt(cursor), this.cross, ground.lengths);
+    const snap = cursor === undefined ? undefined : this.snapAt(cursor);
+    paintTool(brush, { tool: this.tool, snap, cross: this.cross, lengths: ground.lengths, words: upon.snapWords });
     return done;
   }
 

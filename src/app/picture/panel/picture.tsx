@@ -212,7 +212,20 @@ const useShown = (stage: StageRef, props: PictureProps, ground: PictureGround | 
   const takings = chapter === 'drawing' ? sizes : NONE;
   const marks = useMemo(() => marksOf(findings, chapter, pointed), [findings, chapter, pointed]);
   useEffect(() => {
-    const upon: Upon = { marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, datumWord: words.datum, takings };
+    const upon: Upon = {
+      marks,
+      chosen,
+      pointed,
+      moves,
+      cutUpTo,
+      kerf,
+      wire,
+      currentBlock,
+      fallen,
+      datumWord: words.datum,
+      snapWords: words.snapNames,
+      takings,
+    };
     stage.current?.show(ground, upon);
   }, [stage, ground, marks, chosen, pointed, moves, cutUpTo, kerf, wire, currentBlock, fallen, takings, words]);
   useEffect(() => {
