@@ -39,7 +39,6 @@ export default defineConfig({
     // One more than the cores usual here: a test in the browser waits at times; with four the browsers are in each other's way.
     maxWorkers: 3,
     sequence: { sequencer: LongestFirst },
-    globalSetup: ['test/browser/unpack.ts'],
     projects: [
       {
         extends: true,
@@ -48,10 +47,22 @@ export default defineConfig({
           include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
           exclude: [...APART, ...QUICK],
           isolate: false,
+          // Node's own imports instead of the bundler's runner, see there.
+          execArgv: ['--import', './test/natively.mjs'],
+          experimental: { viteModuleRunner: false, nodeLoader: false },
         },
       },
       // How fast the machine is decides nothing here: a test that waits in vain names what it waits for before its own time is over.
-      { extends: true, test: { name: 'apart', include: APART, expect: { poll: { timeout: PATIENCE } }, ...WITHIN } },
+      {
+        extends: true,
+        test: {
+          name: 'apart',
+          include: APART,
+          globalSetup: ['test/browser/unpack.ts'],
+          expect: { poll: { timeout: PATIENCE } },
+          ...WITHIN,
+        },
+      },
     ],
     testTimeout: 120_000,
     hookTimeout: 60_000,

@@ -19,8 +19,8 @@ const collection = (rows: readonly CheckRow[], more: Partial<CheckCollection> = 
 const kinds = (c: CheckCollection, floor = 0): readonly string[] => judgeChecks(c, floor).map((p) => p.kind);
 
 describe('check rows of the house', () => {
-  it('agree with what others printed, name sources that are there, and never become fewer', () => {
-    const problems = judgeChecks(collectChecks(), leastRows);
+  it('agree with what others printed, name sources that are there, and never become fewer', async () => {
+    const problems = judgeChecks(await collectChecks(), leastRows);
     if (problems.length > 0) console.error(problems.map((p) => `${p.kind.padEnd(18)} ${p.sentence}`).join('\n'));
     expect(problems).toEqual([]);
   });

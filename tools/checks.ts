@@ -1,7 +1,8 @@
 /** Reads every check row of the house, holds it against our code, and says which sources, rows or formulas do not hold together. */
-/// <reference types="vite/client" />
+import { readdirSync } from 'node:fs';
 import type { CheckRow } from '../src/quantity/check.ts';
 import type { Formula } from '../src/quantity/formula.ts';
+import { isTest, modulesAt, sourceFiles } from './source-files.ts';
 
 /** All that is judged; made by collectChecks, or by hand in the test of the judge itself. */
 export interface CheckCollection {
@@ -36,23 +37,21 @@ export interface Problem {
   readonly sentence: string;
 }
 
-export const collectChecks = (): CheckCollection => {
-  const rows = import.meta.glob<{ checks?: readonly CheckRow[] }>('../src/**/*.checks.ts', { eager: true });
-  const texts = import.meta.glob<string>('../src/**/*.ts', { eager: true, query: '?raw', import: 'default' });
-  const sources = import.meta.glob<string>('../sources/*.md', { eager: true, query: '?raw', import: 'default' });
-  const modules = import.meta.glob<Record<string, unknown>>(
-    ['../src/{quantity,physics,shapes,plan,estimate,learn}/**/*.ts', '!../src/**/*.{test,checks,bench,fixture}.ts'],
-    {
-      eager: true,
-    },
-  );
-  const plain = Object.entries(texts).filter(([file]) => !file.endsWith('.test.ts'));
+/** Folders of the core whose formulas must be held against a source. */
+const CALCULATING = /^src\/(quantity|physics|shapes|plan|estimate|learn)\//;
+
+export const collectChecks = async (): Promise<CheckCollection> => {
+  const plain = sourceFiles('.', ['src']).filter(({ path }) => path.endsWith('.ts') && !path.endsWith('.test.ts'));
+  const checks = plain.filter(({ path }) => path.endsWith('.checks.ts'));
+  const rows = await modulesAt<{ readonly checks?: readonly CheckRow[] }>(checks.map(({ path }) => path));
+  const core = plain.flatMap(({ path }) => (CALCULATING.test(path) && !isTest(path) ? [path] : []));
+  const modules = await modulesAt<Readonly<Record<string, unknown>>>(core);
   return {
     rows: Object.entries(rows).flatMap(([file, module]) => rowsOf(file, module)),
-    sources: Object.keys(sources).map((file) => file.replace(/^.*\/(.*)\.md$/, '$1')),
-    named: plain.flatMap(([file, text]) => namedSources(text).map((source) => ({ source, file }))),
+    sources: readdirSync('sources').flatMap((file) => (file.endsWith('.md') ? [file.slice(0, -3)] : [])),
+    named: plain.flatMap(({ path, text }) => namedSources(text).map((source) => ({ source, file: path }))),
     formulas: Object.entries(modules).flatMap(([file, module]) => formulasOf(file, module)),
-    checkTexts: plain.filter(([file]) => file.endsWith('.checks.ts')).map(([, text]) => text),
+    checkTexts: checks.map(({ text }) => text),
   };
 };
 
@@ -66,7 +65,7 @@ const rowsOf = (file: string, module: { checks?: readonly CheckRow[] }): readonl
 const namedSources = (text: string): readonly string[] =>
   [...text.matchAll(/\bsource(?:\s*:|\s*=)\s*'([^']+)'/g)].map(([, id]) => id ?? '').filter((id) => /^[a-z0-9-]+$/.test(id));
 
-const formulasOf = (file: string, module: Record<string, unknown>): CheckCollection['formulas'] =>
+const formulasOf = (file: string, module: Readonly<Record<string, unknown>>): CheckCollection['formulas'] =>
   Object.entries(module).flatMap(([identifier, value]) =>
     [value, ...(Array.isArray(value) ? value : typeof value === 'object' && value !== null ? Object.values(value) : [])]
       .filter(isFormula)

@@ -6,9 +6,11 @@ import type { Catalogue } from '../src/text/finding.ts';
 import { stretchesOf } from '../src/text/manual.ts';
 import { manualPages } from './manual-pages.ts';
 import { unprovoked } from './provoked.ts';
-import { sourceFiles } from './source-files.ts';
+import { modulesAt, sourceFiles } from './source-files.ts';
 
-const modules = import.meta.glob<{ catalogue: Catalogue }>('../src/**/findings.ts', { eager: true });
+const modules = await modulesAt<{ readonly catalogue: Catalogue }>(
+  sourceFiles('.', ['src']).flatMap(({ path }) => (path.endsWith('/findings.ts') ? [path] : [])),
+);
 const codes = Object.values(modules).flatMap((module) => Object.keys(module.catalogue));
 const entries = chapters.flatMap(({ manual }) => Object.entries(manual).map(([code, entry]) => ({ code, ...entry })));
 
@@ -27,8 +29,8 @@ const faults = ({ title, texts }: { readonly title: string; readonly texts: read
 
 describe('the catalogue of findings', () => {
   it('has every layer in the list of chapters, with its own codes', () => {
-    expect(chapters.map((c) => `../src/${c.folder}/findings.ts`).toSorted()).toEqual(Object.keys(modules).toSorted());
-    for (const { folder, catalogue } of chapters) expect(catalogue).toBe(modules[`../src/${folder}/findings.ts`]?.catalogue);
+    expect(chapters.map((c) => `src/${c.folder}/findings.ts`).toSorted()).toEqual(Object.keys(modules).toSorted());
+    for (const { folder, catalogue } of chapters) expect(catalogue).toBe(modules[`src/${folder}/findings.ts`]?.catalogue);
   });
 
   it('gives each code once and in plain words', () => {

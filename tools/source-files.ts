@@ -1,6 +1,7 @@
 /** Reads our own source for the gates: every TypeScript file with its text, and what it imports. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { join, posix } from 'node:path';
+import { join, posix, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { parseAst } from 'vite';
 
 export interface SourceFile {
@@ -18,6 +19,10 @@ export const sourceFiles = (root: string, folders: readonly string[]): readonly 
     .filter((path) => /\.tsx?$/.test(path))
     .sort()
     .map((path) => ({ path, text: readFileSync(join(root, path), 'utf8') }));
+
+/** What the modules at these paths export. */
+export const modulesAt = async <M>(paths: readonly string[]): Promise<Readonly<Record<string, M>>> =>
+  Object.fromEntries(await Promise.all(paths.map(async (path) => [path, (await import(pathToFileURL(resolve(path)).href)) as M] as const)));
 
 export const isTest = (path: string): boolean => /\.(test|checks|bench|fixture)\.tsx?$/.test(path);
 
