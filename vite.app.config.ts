@@ -1,6 +1,18 @@
 /** Builds the worksheet for the browser into dist/app, where the server finds it. */
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Rolldown } from 'vite';
+import { withoutHelp } from './tools/without-help.ts';
+
+/** Help for a field is shown by the page, which has its own copy: the worker checks what was typed, and would carry it in vain. */
+const noHelp: Rolldown.Plugin = {
+  name: 'no-help',
+  transform: {
+    filter: { code: /\.describe\(/ },
+    handler(code) {
+      return { code: withoutHelp(code, this.parse(code)), map: null };
+    },
+  },
+};
 
 /** Making a text does nothing else: formulas and tables that nobody in the page reads are left out, and so is what they say. */
 const treeshake = { manualPureFunctions: ['say', 'symbols', 'phrases', 'sentences'] };
@@ -10,7 +22,11 @@ export default defineConfig({
   base: '/',
   plugins: [react()],
   // The worker's notes for bundlers are of no use once it is bundled; licences stay.
-  worker: { format: 'es', rolldownOptions: { treeshake, output: { comments: { annotation: false, jsdoc: false, legal: true } } } },
+  worker: {
+    format: 'es',
+    plugins: () => [noHelp],
+    rolldownOptions: { treeshake, output: { comments: { annotation: false, jsdoc: false, legal: true } } },
+  },
   build: {
     target: 'es2022',
     outDir: '../../dist/app',
