@@ -1,3 +1,4 @@
+/** Help texts leave a bundle, and nothing else does. */
 import { parseAst } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { withoutHelp } from './without-help.ts';

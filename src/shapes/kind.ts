@@ -9,7 +9,8 @@ export interface ShapeMeans {
   readonly finestWire: number;
 }
 
-export interface ShapeKind<S extends z.ZodObject = z.ZodObject, Means = ShapeMeans> {
+/** What is asked of a kind, without how it is made: a form to fill in needs no more. */
+export interface ShapeQuestion<S extends z.ZodObject = z.ZodObject> {
   /** As the user sees it in a list: 'Spur gear'. */
   readonly title: Text;
   /** One line on what it is for. */
@@ -18,8 +19,14 @@ export interface ShapeKind<S extends z.ZodObject = z.ZodObject, Means = ShapeMea
   readonly schema: S;
   /** A request that a shop could have had, to begin with; `kind` is left out. */
   readonly example: Omit<z.input<S>, 'kind'>;
+}
+
+export interface ShapeKind<S extends z.ZodObject = z.ZodObject, Means = ShapeMeans> extends ShapeQuestion<S> {
   readonly make: (request: z.output<S>, means: Means) => MadeShape;
 }
+
+/** Keeps the schema and the example of one kind in agreement. */
+export const shapeQuestion = <S extends z.ZodObject>(question: ShapeQuestion<S>): ShapeQuestion<S> => question;
 
 /** Keeps the schema and the making of one kind in agreement. */
 export const shapeKind = <S extends z.ZodObject, Means = ShapeMeans>(kind: ShapeKind<S, Means>): ShapeKind<S, Means> => kind;

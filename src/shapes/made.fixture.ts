@@ -1,6 +1,7 @@
 /** Shapes made and asked about, for tests only. */
 import { wires } from '../physics/wire/wires.ts';
-import { makeShape, type ShapeInput, shapeSchema } from './list/make.ts';
+import { makeShape } from './list/make.ts';
+import { type ShapeInput, shapeSchema } from './list/questions.ts';
 import type { MadeShape, Shape, ShapeSize } from './shape.ts';
 
 /** Without fonts. */

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
-import type { ShapeInput } from '../../shapes/list/make.ts';
+import type { ShapeInput } from '../../shapes/list/questions.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { answered, cut, factsOf, program, proven } from '../answered.fixture.ts';
 import { parseValue } from '../files/parse.ts';

@@ -5,12 +5,13 @@ import { writeDxf } from '../../drawing/write/dxf.ts';
 import { writeSvg } from '../../drawing/write/svg.ts';
 import { wires } from '../../physics/wire/wires.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { type Means, makeShape, type ShapeRequest } from '../../shapes/list/make.ts';
+import { type Means, makeShape } from '../../shapes/list/make.ts';
+import type { ShapeRequest } from '../../shapes/list/questions.ts';
 import type { Outline, Shape } from '../../shapes/shape.ts';
 import type { Finding } from '../../text/finding.ts';
 import type { JobRun } from '../job-run.ts';
 
-export { type ShapeRequest, shapeSchema } from '../../shapes/list/make.ts';
+export { type ShapeRequest, shapeSchema } from '../../shapes/list/questions.ts';
 
 /** What a shape may need besides its numbers; read by whoever has a disk or a network. */
 export type ShapeMeans = Omit<Means, 'finestWire'>;

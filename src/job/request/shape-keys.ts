@@ -1,11 +1,10 @@
 /** The numbers that each kind of shape asks for, as data: for the options of the command and the form of the page. */
 import { z } from 'zod';
-import type { ShapeKind } from '../../shapes/kind.ts';
-import { KINDS, type KindName } from '../../shapes/list/kinds.ts';
-import type { ShapeInput } from '../../shapes/list/make.ts';
+import type { ShapeQuestion } from '../../shapes/kind.ts';
+import { type KindName, QUESTIONS, type ShapeInput } from '../../shapes/list/questions.ts';
 import type { Text } from '../../text/text.ts';
 
-export type { KindName } from '../../shapes/list/kinds.ts';
+export type { KindName } from '../../shapes/list/questions.ts';
 
 export interface ShapeKey {
   /** Key of the request: 'pressureAngle'. */
@@ -25,15 +24,15 @@ export interface ShapeForm {
   readonly keys: readonly ShapeKey[];
 }
 
-export const shapeForms = (): readonly ShapeForm[] => (Object.keys(KINDS) as KindName[]).map(shapeForm);
+export const shapeForms = (): readonly ShapeForm[] => (Object.keys(QUESTIONS) as KindName[]).map(shapeForm);
 
-export const isShapeKind = (word: string): word is KindName => Object.hasOwn(KINDS, word);
+export const isShapeKind = (word: string): word is KindName => Object.hasOwn(QUESTIONS, word);
 
 /** Numbers to begin with. */
-export const shapeExample = (kind: KindName): ShapeInput => ({ ...(KINDS[kind] as ShapeKind).example, kind }) as ShapeInput;
+export const shapeExample = (kind: KindName): ShapeInput => ({ ...(QUESTIONS[kind] as ShapeQuestion).example, kind }) as ShapeInput;
 
 export const shapeForm = (kind: KindName): ShapeForm => {
-  const { title, what, schema } = KINDS[kind] as ShapeKind;
+  const { title, what, schema } = QUESTIONS[kind] as ShapeQuestion;
   const { properties = {}, required = [] } = z.toJSONSchema(schema, { io: 'input' });
   const keys = Object.entries(properties).filter(([key]) => key !== 'kind');
   return { kind, title, what, keys: keys.map(([key, about]) => keyOf(key, about as Property, required.includes(key))) };

@@ -1,7 +1,7 @@
 /** Rotors that roll on round pins or teeth: the disc of a cycloidal drive, and both rotors of a gerotor pump. */
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm, number, quantities, upTo } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { say } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
@@ -9,18 +9,11 @@ import type { MadeShape } from '../shape.ts';
 import { find } from './findings.ts';
 import { leastPathRadius, type PinRing, pathRadius, pinCentre } from './pin-ring.ts';
 import { ringShape } from './ring-shape.ts';
-import { type RotorRequest, rotorSchema } from './rotor-request.ts';
+import { cycloidRotorQuestion, type RotorRequest } from './rotor-request.ts';
 import { rotorShape } from './rotor-shape.ts';
 
-const words = phrases('cycloid-rotor', {
-  title: say`Cycloid rotor`,
-  what: say`Disc of a cycloidal drive, or inner or outer rotor of a gerotor pump`,
-});
-
 export const cycloidRotor = shapeKind({
-  ...words,
-  schema: rotorSchema,
-  example: { pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2, bore: 26, outputPins: 6, outputCircle: 48, outputPin: 6 },
+  ...cycloidRotorQuestion,
   make: (request): MadeShape => {
     const ring: PinRing = { pins: request.pins, radius: request.pinCircle / 2, eccentricity: request.eccentricity };
     const fault = faultOf(request, ring);

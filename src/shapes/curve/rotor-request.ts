@@ -1,8 +1,10 @@
 /** What may be asked of a rotor that rolls on round pins or teeth, and what its making hands on. Lengths in mm. */
 import { z } from 'zod';
 import type { Point } from '../../geometry/segment.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 
 export const rotorSchema = z.strictObject({
   kind: z.literal('cycloid-rotor'),
@@ -37,6 +39,15 @@ export const rotorSchema = z.strictObject({
     .optional()
     .describe('Ring only: radius between tooth and root circle, mm; as much as has room, up to half the radius of a tooth, when left out'),
   ...commonKeys,
+});
+
+export const cycloidRotorQuestion = shapeQuestion({
+  ...phrases('cycloid-rotor', {
+    title: say`Cycloid rotor`,
+    what: say`Disc of a cycloidal drive, or inner or outer rotor of a gerotor pump`,
+  }),
+  schema: rotorSchema,
+  example: { pins: 12, pinCircle: 80, pinDiameter: 8, eccentricity: 2, bore: 26, outputPins: 6, outputCircle: 48, outputPin: 6 },
 });
 
 export type RotorRequest = z.output<typeof rotorSchema>;

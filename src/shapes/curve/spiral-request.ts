@@ -1,6 +1,8 @@
 /** What may be asked of a spiral. Lengths in mm. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 
 export const spiralSchema = z.strictObject({
   kind: z.literal('spiral'),
@@ -25,6 +27,15 @@ export const spiralSchema = z.strictObject({
   metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a strip that stands; outside: a slot'),
   turning: z.enum(['counter-clockwise', 'clockwise']).default('counter-clockwise').describe('Which way it winds outwards'),
   ...commonKeys,
+});
+
+export const spiralQuestion = shapeQuestion({
+  ...phrases('spiral', {
+    title: say`Spiral`,
+    what: say`Slot or standing strip along a spiral, as a flat spring or a scroll`,
+  }),
+  schema: spiralSchema,
+  example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
 });
 
 export type SpiralRequest = z.output<typeof spiralSchema>;

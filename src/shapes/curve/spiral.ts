@@ -14,11 +14,9 @@ import { find } from './findings.ts';
 import { type SpiralMade, spiralContour } from './spiral-contour.ts';
 import { archimedean, involuteSpiral, logarithmic, type SpiralLine } from './spiral-lines.ts';
 import { spiralFindings, spiralSizes } from './spiral-report.ts';
-import { type SpiralRequest, spiralSchema } from './spiral-request.ts';
+import { type SpiralRequest, spiralQuestion } from './spiral-request.ts';
 
 const words = phrases('spiral', {
-  title: say`Spiral`,
-  what: say`Slot or standing strip along a spiral, as a flat spring or a scroll`,
   slot: (form: Text, turns: number, width: number) =>
     say`${{ form }} slot, ${{ turns: number(turns) }} turns, ${{ width: mm(width) }} wide`,
   strip: (form: Text, turns: number, width: number) =>
@@ -29,9 +27,7 @@ const words = phrases('spiral', {
 });
 
 export const spiral = shapeKind({
-  ...words,
-  schema: spiralSchema,
-  example: { innerRadius: 6, pitch: 4, turns: 3, width: 1.2, eyeDiameter: 3 },
+  ...spiralQuestion,
   make: (request): MadeShape => {
     const incomplete = missing(request);
     if (incomplete !== undefined) return refusedWith(incomplete);

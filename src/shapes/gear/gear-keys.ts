@@ -1,7 +1,9 @@
 /** What may be asked of an external gear. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
 import { wheelBoreKeys } from '../keyway/bore-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { spanTeethKey, toothKeys } from '../teeth/tooth-keys.ts';
 
 export const gearSchema = z.strictObject({
@@ -21,6 +23,15 @@ export const gearSchema = z.strictObject({
   spanTeeth: spanTeethKey,
   ...wheelBoreKeys,
   ...commonKeys,
+});
+
+export const gearQuestion = shapeQuestion({
+  ...phrases('gear', {
+    title: say`Spur gear`,
+    what: say`External involute gear by module or diametral pitch, with bore and keyway if wanted`,
+  }),
+  schema: gearSchema,
+  example: { module: 2, teeth: 20, bore: 12 },
 });
 
 export type GearRequest = z.output<typeof gearSchema>;

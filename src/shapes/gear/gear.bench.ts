@@ -1,7 +1,8 @@
 /** How long making a gear takes, beside a plain loop that samples the same teeth into a polyline of the same tolerance. */
 import type { BenchRow } from '../../../tools/bench-row.ts';
 import { type Point, point } from '../../geometry/segment.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
+import { makeShape } from '../list/make.ts';
+import { type ShapeInput, shapeSchema } from '../list/questions.ts';
 import { MEANS } from '../made.fixture.ts';
 import { inv, involutePoint } from '../teeth/involute.ts';
 

@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { soundness } from '../../geometry/soundness.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
+import { makeShape } from '../list/make.ts';
+import { type ShapeInput, shapeSchema } from '../list/questions.ts';
 import { MEANS } from '../made.fixture.ts';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -7,7 +7,7 @@ import { distanceToSegment, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
 import { remedyTextOf } from '../../text/finding.fixture.ts';
-import type { ShapeInput } from '../list/make.ts';
+import type { ShapeInput } from '../list/questions.ts';
 import { codesOf, make, refusal, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
 import { distanceFromInvolute, inv } from '../teeth/involute.ts';

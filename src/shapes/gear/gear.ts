@@ -13,21 +13,17 @@ import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
 import { type ToothForm, toothed } from '../teeth/tooth-form.ts';
 import { sizeOf } from '../teeth/tooth-keys.ts';
 import { spanned } from '../teeth/tooth-sizes.ts';
-import { type GearRequest, gearSchema } from './gear-keys.ts';
+import { type GearRequest, gearQuestion } from './gear-keys.ts';
 import { faultsOf, flankedOf, flankTop, type Limits, limitsOf } from './gear-limits.ts';
 import { type DrawnGear, gearReport } from './gear-report.ts';
 import { type Rooted, rootOf } from './gear-root.ts';
 
 const words = phrases('gear', {
-  title: say`Spur gear`,
-  what: say`External involute gear by module or diametral pitch, with bore and keyway if wanted`,
   name: (size: Text, teeth: number) => say`Spur gear, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
 });
 
 export const gear = shapeKind({
-  ...words,
-  schema: gearSchema,
-  example: { module: 2, teeth: 20, bore: 12 },
+  ...gearQuestion,
   make: (request) => {
     const sized = sizeOf(request);
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };

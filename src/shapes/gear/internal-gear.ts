@@ -1,6 +1,5 @@
 /** Internal spur gears: an opening whose spaces have the form of external teeth, with round roots; with an outside diameter the whole ring. */
 
-import { z } from 'zod';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
@@ -9,7 +8,6 @@ import { type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { commonKeys } from '../common-keys.ts';
 import { found } from '../figures.ts';
 import { shapeKind } from '../kind.ts';
 import { insideSizes } from '../refused.ts';
@@ -20,42 +18,20 @@ import { pinned } from '../teeth/pin-choice.ts';
 import { type Flanked, reliefBegin, reliefFault } from '../teeth/relief.ts';
 import { internalOutline } from '../teeth/space-form.ts';
 import { type ToothFigures, toothFigures } from '../teeth/tooth-figures.ts';
-import { sizeOf, toothKeys } from '../teeth/tooth-keys.ts';
+import { sizeOf } from '../teeth/tooth-keys.ts';
 import { circleSizes } from '../teeth/tooth-sizes.ts';
 import { type Limits, limitsOf } from './gear-limits.ts';
 import { sharpRoot, thinTip } from './gear-report.ts';
+import { type InternalGearRequest, internalGearQuestion } from './internal-gear-request.ts';
 import { FULL_DEPTH, type Paired, pairOf } from './mate.ts';
 import { wheelOf } from './rolling.ts';
 
-const schema = z.strictObject({
-  kind: z.literal('internal-gear'),
-  ...toothKeys,
-  root: z
-    .enum(['radius', 'full'])
-    .default('radius')
-    .describe('radius: arcs of rootRadius between flanks and root circle; full: one round from flank to flank'),
-  rootRadius: z
-    .number()
-    .min(0)
-    .max(50)
-    .optional()
-    .describe('Radius between flank and root circle, mm, for root radius; as a shaper of 0.25 modules leaves it when left out'),
-  outside: z.number().positive().max(4000).optional().describe('Outside diameter of the ring, mm, where it is cut as well'),
-  ...commonKeys,
-});
-
-type Request = z.output<typeof schema>;
-
 const words = phrases('internal-gear', {
-  title: say`Internal gear`,
-  what: say`Ring with involute teeth inside, by module or diametral pitch`,
   name: (size: Text, teeth: number) => say`Internal gear, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
 });
 
 export const internalGear = shapeKind({
-  ...words,
-  schema,
-  example: { module: 2, teeth: 40 },
+  ...internalGearQuestion,
   make: (request) => {
     const sized = sizeOf(request);
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };
@@ -72,7 +48,7 @@ export const internalGear = shapeKind({
 
 const impossible = (path: string, text: Text): Finding => find('gear-impossible', text, { place: { kind: 'field', path } });
 
-const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { tip, root }: Limits): Finding | undefined => {
+const faultOf = (request: InternalGearRequest, { thickness, module, base }: ToothFigures, { tip, root }: Limits): Finding | undefined => {
   const foot = base.value / 2;
   if (!(thickness.value > 0) || thickness.value >= Math.PI * module.value)
     return impossible(
@@ -118,7 +94,7 @@ const faultOf = (request: Request, { thickness, module, base }: ToothFigures, { 
 };
 
 /** The involute may end a little before the root circle, where its round begins. */
-const flankedOf = ({ tipChamfer }: Request, { base }: ToothFigures, { tip, root }: Limits): Flanked => ({
+const flankedOf = ({ tipChamfer }: InternalGearRequest, { base }: ToothFigures, { tip, root }: Limits): Flanked => ({
   tip,
   rootSide: root,
   tipSide: tip + tipChamfer,
@@ -136,7 +112,7 @@ const tipThickness = (figures: ToothFigures, tip: number): Figure => {
   );
 };
 
-const pointedFault = (request: Request, figures: ToothFigures, { tip }: Limits): Finding | undefined =>
+const pointedFault = (request: InternalGearRequest, figures: ToothFigures, { tip }: Limits): Finding | undefined =>
   tipThickness(figures, tip).value > 0
     ? undefined
     : find('gear-pointed/ring', say`The flanks of a tooth meet outside of the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}.`, {
@@ -146,7 +122,7 @@ const pointedFault = (request: Request, figures: ToothFigures, { tip }: Limits):
 
 const SHAPER = 0.25;
 
-const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Text): MadeShape => {
+const drawn = (request: InternalGearRequest, figures: ToothFigures, limits: Limits, name: Text): MadeShape => {
   const { tip, root, tipFigure, rootFigure } = limits;
   const radius = request.root === 'full' ? 'full' : (request.rootRadius ?? (`at most ${SHAPER * figures.module.value}` as const));
   const flank = flankedOf(request, figures, limits);
@@ -199,7 +175,7 @@ const drawn = (request: Request, figures: ToothFigures, limits: Limits, name: Te
 };
 
 const paired = (
-  request: Request,
+  request: InternalGearRequest,
   figures: ToothFigures,
   { tip, root }: Limits,
   { half, formRadius }: Extract<ReturnType<typeof internalOutline>, { kind: 'made' }>,

@@ -1,6 +1,8 @@
 /** What may be asked of a rack. Lengths in mm. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { toothKeys } from '../teeth/tooth-keys.ts';
 
 const { shift: _, tipDiameter: __, ...keys } = toothKeys;
@@ -17,6 +19,15 @@ export const rackSchema = z.strictObject({
     .describe('Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out'),
   back: z.number().positive().max(1000).optional().describe('From the reference line down to the back, mm; four modules when left out'),
   ...commonKeys,
+});
+
+export const rackQuestion = shapeQuestion({
+  ...phrases('rack', {
+    title: say`Rack`,
+    what: say`Straight toothed bar by module or diametral pitch`,
+  }),
+  schema: rackSchema,
+  example: { module: 2, teeth: 10 },
 });
 
 export type RackRequest = z.output<typeof rackSchema>;

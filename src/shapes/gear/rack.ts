@@ -16,21 +16,17 @@ import { moduleOf } from '../teeth/tooth-figures.ts';
 import { sizeOf } from '../teeth/tooth-keys.ts';
 import { formHeight, fullRound, halfTip, type RackForm, rackContour } from './rack-form.ts';
 import { rackReport } from './rack-report.ts';
-import { type RackRequest, rackSchema } from './rack-request.ts';
+import { type RackRequest, rackQuestion } from './rack-request.ts';
 
 /** Common practice, no source: as the standard basic rack has it, and a back that holds the teeth. */
 const [USUAL_ROUND, USUAL_BACK] = [0.38, 4];
 
 const words = phrases('rack', {
-  title: say`Rack`,
-  what: say`Straight toothed bar by module or diametral pitch`,
   name: (size: Text, teeth: number) => say`Rack, ${{ size }}, ${{ teeth: count(teeth, 'tooth') }}`,
 });
 
 export const rack = shapeKind({
-  ...words,
-  schema: rackSchema,
-  example: { module: 2, teeth: 10 },
+  ...rackQuestion,
   make: (request) => {
     const sized = sizeOf(request, 'rack');
     if (sized.kind === 'refused') return { kind: 'refused', findings: [sized.finding] };

@@ -5,7 +5,7 @@ import { there } from '../../../test/there.ts';
 import { areaOf, boundsOfChain } from '../../geometry/area.ts';
 import { insideCorners } from '../../geometry/joints.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import type { ShapeInput } from '../list/make.ts';
+import type { ShapeInput } from '../list/questions.ts';
 import { codesOf, make, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import { ASME_B17 } from './asme-b17.ts';
 import { DIN_6885 } from './din-6885.ts';

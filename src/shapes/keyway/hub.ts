@@ -1,50 +1,34 @@
 /** The bore of a hub with keyways for parallel keys, cut at the middle of its tolerances; with an outside diameter the whole ring. */
-import { z } from 'zod';
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { fixed, mm, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { shapeKind } from '../kind.ts';
 import { refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
-import { hubKeys } from './bore-keys.ts';
 import { find } from './findings.ts';
+import { type HubRequest, keywayHubQuestion } from './hub-request.ts';
 import { type Key, keyOf, type Limits, limitsOf, middle } from './key.ts';
 import { boreWith, type KeywayForm, reachOf, roomFor } from './keyway-contour.ts';
 import { cornerDoubt, keywaySizes } from './keyway-sizes.ts';
 import { cornerWithoutRoom } from './wheel-bore.ts';
 
-const schema = z.strictObject({
-  kind: z.literal('keyway-hub'),
-  ...hubKeys,
-  keyways: z.int().min(1).max(2).default(1).describe('How many keyways'),
-  between: z.number().min(60).max(180).default(180).describe('Angle between two keyways, °'),
-  outside: z.number().positive().max(2000).optional().describe('Outside diameter, mm, where the hub itself is cut as well'),
-  ...commonKeys,
-});
-
-type Request = z.output<typeof schema>;
-
 const words = phrases('keyway-hub', {
-  title: say`Hub with keyway`,
-  what: say`Bore with keyways for parallel keys by DIN 6885-1 (ISO 773) or ASME B17.1`,
   name: (shaft: number, standard: string, key: Text) =>
     say`Hub for a shaft of ${{ shaft: mm(shaft) }}, ${{ standard: term(standard) }}, ${{ key }}`,
 });
 
 export const keywayHub = shapeKind({
-  ...words,
-  schema,
-  example: { shaft: 40 },
+  ...keywayHubQuestion,
   make: (request) => {
     const key = keyOf({ ...request, field: 'shaft', flatKey: request.flatKey });
     return key.kind === 'refused' ? key : drawn(request, key, limitsOf(request.boreZone, request.shaft));
   },
 });
 
-const drawn = (request: Request, key: Key, bore: Limits): MadeShape => {
+const drawn = (request: HubRequest, key: Key, bore: Limits): MadeShape => {
   const back = standBack(request);
   const across: Limits = { low: key.across.value, high: key.across.value + key.larger };
   const form: KeywayForm = {

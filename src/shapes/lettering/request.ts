@@ -1,6 +1,8 @@
 /** What may be asked of lettering. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import type { MadeShape } from '../shape.ts';
 import { FACES, USUAL_FACE } from './typefaces.ts';
 
@@ -43,6 +45,15 @@ export const letteringSchema = z.strictObject({
     .default('upright')
     .describe('Bridges run up and down, to both sides, or where they cross less of the letter'),
   ...commonKeys,
+});
+
+export const letteringQuestion = shapeQuestion({
+  ...phrases('lettering', {
+    title: say`Lettering`,
+    what: say`Text cut with the wire: letters as openings in a plate, with or without bridges, or as pieces`,
+  }),
+  schema: letteringSchema,
+  example: { text: 'ROAD 8', letterHeight: 30, bridge: 2 },
 });
 
 export type LetteringRequest = z.output<typeof letteringSchema>;

@@ -9,8 +9,10 @@ import { saidBy } from '../../quantity/source.ts';
 import { printSource } from '../../text/print/explain.ts';
 import { makeLettering } from '../lettering/make-lettering.ts';
 import { MEANS } from '../made.fixture.ts';
-import { KINDS, type KindName } from './kinds.ts';
-import { makeShape, type ShapeInput, type ShapeRequest, shapeSchema } from './make.ts';
+import { KINDS } from './kinds.ts';
+import { makeShape } from './make.ts';
+import type { KindName } from './questions.ts';
+import { type ShapeInput, type ShapeRequest, shapeSchema } from './questions.ts';
 
 const PLAIN = ['definition', 'plane-geometry'];
 const GEAR = [...PLAIN, 'iso-21771', 'inch', 'common-practice'];

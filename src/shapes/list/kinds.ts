@@ -1,4 +1,4 @@
-/** All kinds of shapes, by the word that asks for them. */
+/** How each kind of shape is made, by the word that asks for it. */
 import { cycloidRotor } from '../curve/cycloid-rotor.ts';
 import { spiral } from '../curve/spiral.ts';
 import { gear } from '../gear/gear.ts';
@@ -14,6 +14,7 @@ import { straightSpline } from '../spline/straight-spline.ts';
 import { formTool } from '../tool/form-tool.ts';
 import { ratchet } from '../wheel/ratchet.ts';
 import { sprocket } from '../wheel/sprocket.ts';
+import type { KindName } from './questions.ts';
 
 export const KINDS = {
   gear,
@@ -31,6 +32,4 @@ export const KINDS = {
   spiral,
   'form-tool': formTool,
   lettering,
-};
-
-export type KindName = keyof typeof KINDS;
+} satisfies Readonly<Record<KindName, unknown>>;

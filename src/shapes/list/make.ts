@@ -1,17 +1,9 @@
-/** A shape by numbers: what may be asked, and what comes of it. */
-import { z } from 'zod';
+/** A shape by numbers: what comes of what was asked. */
 import type { ShapeKind, ShapeMeans } from '../kind.ts';
 import type { LetteringMeans } from '../lettering/request.ts';
 import type { MadeShape } from '../shape.ts';
-import { KINDS, type KindName } from './kinds.ts';
-
-type Schemas = { [K in KindName]: (typeof KINDS)[K]['schema'] }[KindName];
-
-/** Every kind with its keys; `kind` tells which. */
-export const shapeSchema = z.discriminatedUnion('kind', Object.values(KINDS).map((k) => k.schema) as [Schemas, ...Schemas[]]);
-
-export type ShapeRequest = z.output<typeof shapeSchema>;
-export type ShapeInput = z.input<typeof shapeSchema>;
+import { KINDS } from './kinds.ts';
+import type { ShapeRequest } from './questions.ts';
 
 /** What the kinds need, all together. */
 export type Means = ShapeMeans & LetteringMeans;

@@ -1,12 +1,11 @@
 /** Regular polygons across flats: squares, hexagons and the like, as a piece or as an opening. */
 
-import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { count, mm } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
@@ -15,15 +14,7 @@ import { millimetres, refusedWith } from '../refused.ts';
 import { rounded } from '../rounded.ts';
 import type { Outline } from '../shape.ts';
 import { find } from './findings.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('polygon'),
-  sides: z.int().min(3).max(64).default(6).describe('How many sides'),
-  acrossFlats: z.number().positive().max(1000).describe('Between two opposite sides, or twice the distance from the middle to a side, mm'),
-  cornerRadius: z.number().min(0).max(500).default(0).describe('Radius of the corners, mm; 0 for sharp ones'),
-  metal: z.enum(['inside', 'outside']).default('inside').describe('inside: a piece of this form; outside: an opening of this form'),
-  ...commonKeys,
-});
+import { polygonQuestion } from './polygon-request.ts';
 
 export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
   name: say('plain.across-corners')`across sharp corners`,
@@ -35,8 +26,6 @@ export const acrossCorners: Formula<'acrossFlats' | 'sides'> = {
 };
 
 const words = phrases('polygon', {
-  title: say`Polygon`,
-  what: say`Square, hexagon or another regular form by its size across flats`,
   acrossFlats: say`across flats`,
   ofSides: say`sides`,
   acrossCorners: say`across corners`,
@@ -63,9 +52,7 @@ const FORMS: Readonly<Record<number, Text>> = {
 
 /** A polygon with its first side at right angles to X. */
 export const polygon = shapeKind({
-  ...words,
-  schema,
-  example: { sides: 6, acrossFlats: 24 },
+  ...polygonQuestion,
   make: ({ sides, acrossFlats, cornerRadius, metal, ...common }) => {
     const half = acrossFlats / 2 + (metal === 'inside' ? -1 : 1) * standBack(common);
     if (!(half > 0))

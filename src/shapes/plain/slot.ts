@@ -1,10 +1,9 @@
 /** Slots with round ends and rectangles with rounded corners, as a piece or as an opening. */
 
-import { z } from 'zod';
 import { point } from '../../geometry/segment.ts';
 import { mm, quantities, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { asked, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -12,20 +11,9 @@ import { millimetres, refusedWith } from '../refused.ts';
 import { rounded } from '../rounded.ts';
 import type { Outline } from '../shape.ts';
 import { find } from './findings.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('slot'),
-  length: z.number().positive().max(2000).describe('Over all, along X, mm'),
-  breadth: z.number().positive().max(2000).describe('Across, along Y, mm'),
-  ends: z.enum(['round', 'corners']).default('round').describe('round: half circles at both ends; corners: a rectangle'),
-  cornerRadius: z.number().min(0).max(500).default(0).describe('Radius of the corners of a rectangle, mm'),
-  metal: z.enum(['inside', 'outside']).default('outside').describe('inside: a piece of this form; outside: an opening of this form'),
-  ...commonKeys,
-});
+import { slotQuestion } from './slot-request.ts';
 
 const words = phrases('slot', {
-  title: say`Slot or rectangle`,
-  what: say`Slot with round ends, or a rectangle with or without corner radii`,
   round: (length: number, breadth: number) => say`Slot ${{ size: quantities([length, breadth], '×', 'mm', upTo(4)) }}`,
   ofEnds: say`radius of the ends`,
   halfBreadth: say`half the breadth`,
@@ -34,9 +22,7 @@ const words = phrases('slot', {
 });
 
 export const slot = shapeKind({
-  ...words,
-  schema,
-  example: { length: 30, breadth: 8 },
+  ...slotQuestion,
   make: ({ length, breadth, ends, cornerRadius, metal, ...common }) => {
     const grown = (metal === 'inside' ? -1 : 1) * standBack(common);
     const [x, y] = [length / 2 + grown, breadth / 2 + grown];

@@ -8,6 +8,7 @@ import { count, fixed, mm, number, quantities, term, upTo } from '../../text/par
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { DIN_5481, DIN_5481_ANGLE, type SerrationRow, USUAL_ROOT } from './din-5481.ts';
 import { find } from './findings.ts';
 
@@ -45,6 +46,15 @@ export const serrationSchema = z.strictObject({
   pin: z.number().positive().max(100).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
   outside: z.number().positive().max(3000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
   ...commonKeys,
+});
+
+export const serrationQuestion = shapeQuestion({
+  ...phrases('serration', {
+    title: say`Serration`,
+    what: say`Shaft or hub with V-shaped teeth by the sizes of DIN 5481, or by free numbers`,
+  }),
+  schema: serrationSchema,
+  example: { size: '15x17' },
 });
 
 export type SerrationRequest = z.output<typeof serrationSchema>;

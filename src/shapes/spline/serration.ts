@@ -17,20 +17,16 @@ import { insideSizes, millimetres } from '../refused.ts';
 import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, onFlank, type StraightForm, type StraightTeeth, straightTeeth } from '../teeth/straight-teeth.ts';
 import { find } from './findings.ts';
-import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationSchema } from './serration-request.ts';
+import { refused, type SerrationNominal, type SerrationRequest, serrationNominal, serrationQuestion } from './serration-request.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
 
 const words = phrases('serration', {
-  title: say`Serration`,
-  what: say`Shaft or hub with V-shaped teeth by the sizes of DIN 5481, or by free numbers`,
   shaft: (size: Text) => say`Serration, shaft, ${{ size }}`,
   hub: (size: Text) => say`Serration, hub, ${{ size }}`,
 });
 
 export const serration = shapeKind({
-  ...words,
-  schema: serrationSchema,
-  example: { size: '15x17' },
+  ...serrationQuestion,
   make: (request, { finestWire }) => {
     const nominal = serrationNominal(request);
     return nominal.kind === 'refused' ? nominal : drawn(request, nominal, finestWire);

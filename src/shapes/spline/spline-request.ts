@@ -1,6 +1,8 @@
 /** What may be asked of an involute spline. Lengths in mm. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { spanTeethKey } from '../teeth/tooth-keys.ts';
 
 export const splineSchema = z.strictObject({
@@ -41,6 +43,15 @@ export const splineSchema = z.strictObject({
   spanTeeth: spanTeethKey,
   outside: z.number().positive().max(2000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
   ...commonKeys,
+});
+
+export const splineQuestion = shapeQuestion({
+  ...phrases('spline', {
+    title: say`Involute spline`,
+    what: say`Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit, with tolerance classes`,
+  }),
+  schema: splineSchema,
+  example: { module: 2, teeth: 20 },
 });
 
 export type SplineRequest = z.output<typeof splineSchema>;

@@ -7,7 +7,7 @@ import type { Contour } from '../../geometry/contour.ts';
 import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import type { ShapeInput } from '../list/make.ts';
+import type { ShapeInput } from '../list/questions.ts';
 import { make, refusal, refusedField, shaped, sizeIn, sizeOf } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
 import { distanceFromInvolute, inv } from '../teeth/involute.ts';

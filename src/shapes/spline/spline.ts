@@ -16,18 +16,11 @@ import { isoHubMinor, type SplineAngle, type SplineSizes, splineSizes } from './
 import { type ClassRoom, classRoom } from './classes.ts';
 import { find } from './findings.ts';
 import { reported } from './spline-report.ts';
-import { type SplineRequest, splineSchema } from './spline-request.ts';
+import { type SplineRequest, splineQuestion } from './spline-request.ts';
 import { splineFigures, type TeethAsked } from './spline-teeth.ts';
 
-const words = phrases('spline', {
-  title: say`Involute spline`,
-  what: say`Shaft or hub with involute splines by ISO 4156 or ANSI B92.1, side fit, with tolerance classes`,
-});
-
 export const spline = shapeKind({
-  ...words,
-  schema: splineSchema,
-  example: { module: 2, teeth: 20 },
+  ...splineQuestion,
   make: (request) => {
     const module = request.standard === 'ISO 4156' ? request.module : request.pitch === undefined ? undefined : 25.4 / request.pitch;
     const degrees = Number(request.pressureAngle) as SplineAngle;

@@ -7,6 +7,7 @@ import { count, mm, number, term, upTo } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { find } from './findings.ts';
 import { hubZones, ISO_14, SHAFT_ZONES, symmetryOf, usualCorners, type Zones } from './iso-14.ts';
 import { SAE_CORNER, SAE_FITS, saeSizes } from './sae-j499.ts';
@@ -53,6 +54,15 @@ export const straightSchema = z.strictObject({
     .describe('Diameter of the measuring pins of a shaft, mm; the best is chosen when left out'),
   outside: z.number().positive().max(3000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
   ...commonKeys,
+});
+
+export const straightSplineQuestion = shapeQuestion({
+  ...phrases('straight-spline', {
+    title: say`Straight-sided spline`,
+    what: say`Shaft or hub with parallel-sided splines by ISO 14 or SAE J499, or by free numbers`,
+  }),
+  schema: straightSchema,
+  example: { size: '8x36x40' },
 });
 
 export type StraightRequest = z.output<typeof straightSchema>;

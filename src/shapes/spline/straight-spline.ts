@@ -19,19 +19,15 @@ import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { alongAt, type StraightForm, straightTeeth } from '../teeth/straight-teeth.ts';
 import { find } from './findings.ts';
 import { bestStraightPin, pinFault, type StraightFlanks, straightPinSize } from './straight-pins.ts';
-import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSchema } from './straight-request.ts';
+import { nominalOf, refused, type StraightNominal, type StraightRequest, straightSplineQuestion } from './straight-request.ts';
 
 const words = phrases('straight-spline', {
-  title: say`Straight-sided spline`,
-  what: say`Shaft or hub with parallel-sided splines by ISO 14 or SAE J499, or by free numbers`,
   shaft: (size: Text) => say`Straight-sided spline shaft, ${{ size }}`,
   hub: (size: Text) => say`Straight-sided spline hub, ${{ size }}`,
 });
 
 export const straightSpline = shapeKind({
-  ...words,
-  schema: straightSchema,
-  example: { size: '8x36x40' },
+  ...straightSplineQuestion,
   make: (request, { finestWire }) => {
     const nominal = nominalOf(request);
     return nominal.kind === 'refused' ? nominal : drawn(request, nominal, cutOf(request, nominal), finestWire);

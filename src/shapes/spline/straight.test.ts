@@ -8,7 +8,7 @@ import { flatten } from '../../geometry/flatten.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import type { ShapeInput } from '../list/make.ts';
+import type { ShapeInput } from '../list/questions.ts';
 import { codesOf, refusedField as field, make, refusal, shaped as shape, sizeIn as size } from '../made.fixture.ts';
 import type { MadeShape, Shape } from '../shape.ts';
 import { DIN_5481 } from './din-5481.ts';

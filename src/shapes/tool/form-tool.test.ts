@@ -8,7 +8,8 @@ import { pointAt } from '../../geometry/measure.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import { makeShape, type ShapeInput, shapeSchema } from '../list/make.ts';
+import { makeShape } from '../list/make.ts';
+import { type ShapeInput, shapeSchema } from '../list/questions.ts';
 import { codesOf, MEANS, shaped, sizeIn } from '../made.fixture.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 

@@ -14,18 +14,14 @@ import { corrected, type Setting } from './tool-correction.ts';
 import { type AskedPoint, askedPoint } from './tool-point.ts';
 import { edges, flatLeft, pointProfile, type Tool, type ToolPoint, toolContour } from './tool-profile.ts';
 import { type ToolMade, toolFindings, toolSizes } from './tool-report.ts';
-import { type ToolRequest, toolSchema } from './tool-request.ts';
+import { formToolQuestion, type ToolRequest } from './tool-request.ts';
 
 const words = phrases('form-tool', {
-  title: say`Form tool`,
-  what: say`Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves`,
   name: (point: Text) => say`Form tool, ${{ point }}`,
 });
 
 export const formTool = shapeKind({
-  ...words,
-  schema: toolSchema,
-  example: { form: 'acme', threadsPerInch: 5 },
+  ...formToolQuestion,
   make: (request): MadeShape => {
     const point = askedPoint(request);
     if ('finding' in point) return refusedWith(point.finding);

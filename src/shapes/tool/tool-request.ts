@@ -1,6 +1,8 @@
 /** What may be asked of a form tool. Lengths in mm. */
 import { z } from 'zod';
+import { phrases, say } from '../../text/say.ts';
 import { commonKeys } from '../common-keys.ts';
+import { shapeQuestion } from '../kind.ts';
 import { FORM_NAMES } from './thread-forms.ts';
 
 export const toolSchema = z.strictObject({
@@ -67,6 +69,15 @@ export const toolSchema = z.strictObject({
     .optional()
     .describe('Radius between point and shoulders, mm; 1 mm, or as much as has room, when left out'),
   ...commonKeys,
+});
+
+export const formToolQuestion = shapeQuestion({
+  ...phrases('form-tool', {
+    title: say`Form tool`,
+    what: say`Blank of a tool for Acme, trapezoidal, square, buttress or v-shaped grooves`,
+  }),
+  schema: toolSchema,
+  example: { form: 'acme', threadsPerInch: 5 },
 });
 
 export type ToolRequest = z.output<typeof toolSchema>;

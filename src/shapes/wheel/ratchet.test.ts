@@ -10,7 +10,7 @@ import { cornerAt } from '../../geometry/joints.ts';
 import { distanceToSegment } from '../../geometry/measure.ts';
 import { selfCrossings } from '../../geometry/near/crossings.ts';
 import { soundness } from '../../geometry/soundness.ts';
-import type { ShapeInput } from '../list/make.ts';
+import type { ShapeInput } from '../list/questions.ts';
 import { codesOf, refusedField as field, make, refusal, shaped as shape, sizeIn as size } from '../made.fixture.ts';
 import type { Shape } from '../shape.ts';
 

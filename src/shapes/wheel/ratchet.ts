@@ -1,6 +1,5 @@
 /** Ratchet wheels: faces radial or undercut, backs straight or curved, either way round. */
 
-import { z } from 'zod';
 import { reverseChain } from '../../geometry/chain.ts';
 import { contour } from '../../geometry/contour.ts';
 import { circle, midpoint, type Point, point } from '../../geometry/segment.ts';
@@ -11,7 +10,7 @@ import { count, fixed, mm, number, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { belowAnyWire } from '../below-any-wire.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
 import { shapeKind } from '../kind.ts';
@@ -21,43 +20,11 @@ import type { MadeShape, Outline, ShapeSize } from '../shape.ts';
 import { find } from './findings.ts';
 import { drawOf, type Pawl, pivotOf } from './pawl.ts';
 import { type Ratchet, type RatchetForm, ratchetRing } from './ratchet-profile.ts';
+import { type RatchetRequest, ratchetQuestion } from './ratchet-request.ts';
 
-const schema = z.strictObject({
-  kind: z.literal('ratchet'),
-  teeth: z.int().min(4).max(400).describe('How many teeth'),
-  outerDiameter: z.number().positive().max(2000).describe('Diameter over the tips, mm'),
-  depth: z.number().positive().max(200).describe('From the tip circle to the deepest place of a space, along a radius, mm'),
-  turns: z
-    .enum(['counter-clockwise', 'clockwise'])
-    .default('counter-clockwise')
-    .describe('Which way the wheel turns freely, as it is drawn; the pawl locks it the other way'),
-  undercut: z
-    .number()
-    .min(-30)
-    .max(45)
-    .default(0)
-    .describe('How far the face leans over its space against a radius through its tip, °; 0 radial, below 0 it leans away'),
-  back: z.enum(['straight', 'curved']).default('straight').describe('Back of the teeth'),
-  backRadius: z
-    .number()
-    .positive()
-    .max(5000)
-    .optional()
-    .describe('Radius of a curved back, bulging outwards, mm; leaving the tip circle smoothly when left out'),
-  rootRadius: z.number().min(0).max(50).default(0.5).describe('Radius between face and back at the bottom of a space, mm'),
-  land: z.number().min(0).max(100).optional().describe('Flat of a tip, along the tip circle, mm; a twentieth of the pitch when left out'),
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm; a keyway is not drawn with it'),
-  pawlPivot: z.number().positive().max(5000).optional().describe('From the middle of the wheel to the pivot of the pawl, mm'),
-  pawlLength: z.number().positive().max(5000).optional().describe('From the pivot of the pawl to its nose at the middle of a face, mm'),
-  ...commonKeys,
-});
-
-type Request = z.output<typeof schema>;
 type Drawn = Extract<Ratchet, { kind: 'ratchet' }>;
 
 const words = phrases('ratchet', {
-  title: say`Ratchet wheel`,
-  what: say`Wheel for a pawl, with radial or undercut faces and straight or curved backs`,
   counterClockwise: (teeth: number, over: number) =>
     say`Ratchet wheel, ${{ teeth: count(teeth, 'tooth') }}, ${{ size: mm(over) }}, free counter-clockwise`,
   clockwise: (teeth: number, over: number) =>
@@ -65,9 +32,7 @@ const words = phrases('ratchet', {
 });
 
 export const ratchet = shapeKind({
-  ...words,
-  schema,
-  example: { teeth: 24, outerDiameter: 60, depth: 4, undercut: 5, bore: 20 },
+  ...ratchetQuestion,
   make: (request, { finestWire }) => {
     const { outerDiameter, depth, bore, clearance } = request;
     if (depth >= outerDiameter / 2)
@@ -102,7 +67,7 @@ const refused = (text: Text, path: string): Extract<MadeShape, { kind: 'refused'
 /** Common practice, no source: a sharp tip chips, and a land of this part of the pitch costs little. */
 const USUAL_LAND = 0.05;
 
-const formOf = (request: Request): RatchetForm => {
+const formOf = (request: RatchetRequest): RatchetForm => {
   const { teeth, outerDiameter, depth, back, backRadius } = request;
   return {
     teeth,
@@ -117,7 +82,11 @@ const formOf = (request: Request): RatchetForm => {
 };
 
 /** Names the number whose change would make room. */
-const noRoom = (request: Request, form: RatchetForm, where: Extract<Ratchet, { kind: 'no room' }>['where']): ReturnType<typeof refused> => {
+const noRoom = (
+  request: RatchetRequest,
+  form: RatchetForm,
+  where: Extract<Ratchet, { kind: 'no room' }>['where'],
+): ReturnType<typeof refused> => {
   const fits = (change: Partial<RatchetForm>): boolean => ratchetRing({ ...form, standBack: 0, ...change }).kind === 'ratchet';
   if (where === 'back radius')
     return refused(
@@ -146,7 +115,7 @@ const noRoom = (request: Request, form: RatchetForm, where: Extract<Ratchet, { k
   );
 };
 
-const finished = (request: Request, form: RatchetForm, made: Drawn, finestWire: number): MadeShape => {
+const finished = (request: RatchetRequest, form: RatchetForm, made: Drawn, finestWire: number): MadeShape => {
   const { teeth, outerDiameter, bore, turns } = request;
   // A mirrored contour runs the other way round.
   const over = mirroring(0);
@@ -172,7 +141,7 @@ const finished = (request: Request, form: RatchetForm, made: Drawn, finestWire: 
 };
 
 /** The push of a tooth is square to its face; it has to pass the pivot on the wheel's side. */
-const pawlDoubts = ({ undercut, pawlPivot, pawlLength }: Request, { top, foot }: Drawn): readonly Finding[] => {
+const pawlDoubts = ({ undercut, pawlPivot, pawlLength }: RatchetRequest, { top, foot }: Drawn): readonly Finding[] => {
   const pawl: Pawl | undefined = pawlPivot === undefined || pawlLength === undefined ? undefined : { pivot: pawlPivot, length: pawlLength };
   const contact = midpoint(top, foot);
   const pivot = pivotOf(contact, pawl);
@@ -236,7 +205,7 @@ const points = (angle: Part, land: number): Text =>
     : say('ratchet-pointed')`The teeth end in points of ${{ angle }}°: they chip and wear under the pawl.`;
 
 const sizesOf = (
-  { teeth, bore, backRadius }: Request,
+  { teeth, bore, backRadius }: RatchetRequest,
   form: RatchetForm,
   made: Drawn,
   place: (p: Point) => Point,

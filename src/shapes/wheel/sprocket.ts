@@ -1,6 +1,5 @@
 /** Sprockets for roller chains of ISO 606: roller seating arcs, flank arcs and tip circle between the smallest and the largest gap. */
 
-import { z } from 'zod';
 import { type Contour, contour } from '../../geometry/contour.ts';
 import { arc, type Point, point, type Segment } from '../../geometry/segment.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
@@ -9,11 +8,10 @@ import { saidBy } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, fixed, mm, term, upTo } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
-import { commonKeys, standBack } from '../common-keys.ts';
+import { standBack } from '../common-keys.ts';
 import { askedOrFound, found } from '../figures.ts';
 import { inMm, plain } from '../inputs.ts';
 import { insideRadiusOf } from '../inside-radius.ts';
-import { wheelBoreKeys } from '../keyway/bore-keys.ts';
 import { type WheelBore, wheelBore } from '../keyway/wheel-bore.ts';
 import { shapeKind } from '../kind.ts';
 import { turned } from '../linked.ts';
@@ -22,24 +20,7 @@ import { millimetres, refusedWith } from '../refused.ts';
 import type { MadeShape, Outline } from '../shape.ts';
 import { find } from './findings.ts';
 import { ROLLER_CHAINS } from './roller-chains.ts';
-
-const schema = z.strictObject({
-  kind: z.literal('sprocket'),
-  chain: z
-    .enum([...ROLLER_CHAINS.keys()] as [string, ...string[]])
-    .default('08B')
-    .describe('Number of the chain in ISO 606'),
-  teeth: z.int().min(6).max(300).describe('How many teeth'),
-  gap: z.enum(['smallest', 'middle', 'largest']).default('middle').describe('Tooth gap between the two limits that the standard gives'),
-  tipDiameter: z
-    .number()
-    .positive()
-    .max(5000)
-    .optional()
-    .describe('Tip diameter, mm; midway between the limits of the standard when left out'),
-  ...wheelBoreKeys,
-  ...commonKeys,
-});
+import { type SprocketRequest, sprocketQuestion } from './sprocket-request.ts';
 
 export const pitchDiameter: Formula<'pitch' | 'teeth'> = {
   name: say('wheel.pitch-diameter')`pitch diameter`,
@@ -59,8 +40,6 @@ export const overRollers: Formula<'reference' | 'teeth' | 'pin'> = {
   unchecked: 'the standard prints the formula; no table of sizes over pins was at hand',
   compute: ({ reference, teeth, pin }) => reference * (teeth % 2 === 0 ? 1 : Math.cos(Math.PI / (2 * teeth))) + pin,
 };
-
-type Request = z.output<typeof schema>;
 
 interface Gap {
   /** Radius of the seating arc, its whole angle (rad), radius of the flank. */
@@ -84,15 +63,11 @@ export const gapOf = (roller: number, teeth: number, share: number): Gap => {
 const SHARES = { smallest: 0, middle: 0.5, largest: 1 } as const;
 
 const words = phrases('sprocket', {
-  title: say`Sprocket`,
-  what: say`Chain wheel for a roller chain of ISO 606, with bore and keyway if wanted`,
   name: (chain: string, teeth: number) => say`Sprocket for chain ${{ chain: term(chain) }}, ${{ teeth: count(teeth, 'tooth') }}`,
 });
 
 export const sprocket = shapeKind({
-  ...words,
-  schema,
-  example: { chain: '08B', teeth: 17, bore: 20 },
+  ...sprocketQuestion,
   make: (request) => {
     const { pitch, roller } = ROLLER_CHAINS.get(request.chain) as { pitch: number; roller: number };
     const { teeth } = request;
@@ -139,7 +114,7 @@ interface Wheel {
 }
 
 const finished = (
-  { chain, teeth, tipDiameter }: Request,
+  { chain, teeth, tipDiameter }: SprocketRequest,
   { reference, number, roller, tip, root, gap, back, bore }: Wheel,
   made: Ring,
 ): MadeShape => {
