@@ -48,8 +48,8 @@ describe('a sheet told in inches', () => {
       const named = (text: string): string => names.reduce((rest, n) => rest.replaceAll(n, ''), text);
       expect(said.filter((text) => /\d\s?(mm|µm)(?![\p{L}])/u.test(named(text)))).toEqual([]);
       expect(said.filter((text) => /(?<![\d.])\d+\.\d+\s?(in|µin)/.test(named(text)))).toEqual([]);
-      // What is ticked off at the machine is kept under what the core says, whoever reads it.
-      expect((told.clock?.events ?? []).map((e) => e.plain)).toEqual((house.clock?.events ?? []).map((e) => e.what));
+      // What was ticked off at the machine is found by the comment of the program, whoever reads it.
+      expect((told.clock?.events ?? []).map((e) => e.plain)).toEqual((house.clock?.events ?? []).map((e) => e.plain));
       const plain = strings(house);
       expect(said.length).toBe(plain.length);
       plain.forEach((text, i) => {

@@ -81,7 +81,7 @@ describe('an error budget', () => {
   it('can be asked why, down to the drawing and the trade', () => {
     const lines = explainLines(explain(errorBudget(ask()).total)).join('\n');
     expect(lines).toMatch(/budget\.random/);
-    expect(lines).toMatch(/common practice: common-practice/);
+    expect(lines).toMatch(/common practice: common practice/);
     expect(lines).toMatch(/drawing: the drawing/);
   });
 

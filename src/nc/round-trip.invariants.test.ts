@@ -11,7 +11,7 @@ import { parseDialect } from './dialect/parse.ts';
 import type { Action, ReadProgram } from './read/program.ts';
 import { readProgram } from './read/read.ts';
 import { plain } from './write/comment.ts';
-import { writeProgram } from './write/write.ts';
+import { type WrittenProgram, writeProgram } from './write/write.ts';
 
 const header = {
   name: 'Round trip',
@@ -26,6 +26,7 @@ const header = {
 const CENTRE_WITHIN = 3;
 
 interface Trip {
+  readonly written: Extract<WrittenProgram, { kind: 'written' }>;
   readonly program: ReadProgram;
   readonly moves: readonly ReadMove[];
 }
@@ -35,15 +36,15 @@ const trip = (planned: TestPlan, dialect: Dialect): Trip => {
   if (written.kind === 'refused') throw new Error(JSON.stringify(written.findings));
   const program = readProgram(written.text, dialect, written.registers);
   if (program.state === 'refused') throw new Error(`${JSON.stringify(program.findings)}\n${written.text}`);
-  return { program, moves: program.actions.filter((action) => action.kind === 'move') };
+  return { written, program, moves: program.actions.filter((action) => action.kind === 'move') };
 };
 
 /** All that is wrong with a trip, in words; nothing when it is right. */
 const wrong = (planned: TestPlan, dialect: Dialect): string[] => {
-  const { program, moves } = trip(planned, dialect);
+  const { written, program, moves } = trip(planned, dialect);
   const digit = digitOf(dialect);
   const inControl = dialect.compensation === 'control';
-  const found = [...unsound(moves), ...wrongWords(planned, dialect, program.actions)];
+  const found = [...unsound(moves), ...wrongWords(planned, dialect, program.actions), ...untold(written, program)];
   const laps = lapsRead(moves, planned.laps, digit);
   if (laps.length !== planned.laps.length) return [...found, `${laps.length} laps for ${planned.laps.length}`];
   for (const [index, lap] of planned.laps.entries()) {
@@ -86,6 +87,13 @@ const wrongWords = (planned: TestPlan, dialect: Dialect, actions: readonly Actio
   if (count('cut wire', /^CUT THE WIRE/) !== holes) found.push('wire cuts');
   if (actions.at(-1)?.kind !== 'end') found.push('end');
   return found;
+};
+
+/** What the writer says of its stops, the wire's too, is what is read back there, one by one. */
+const untold = (written: Trip['written'], program: ReadProgram): readonly string[] => {
+  const read = program.actions.flatMap((action) => (action.kind === 'stop' ? [action.comment] : []));
+  const told = written.stops.map((stop) => stop.comment);
+  return JSON.stringify(read) === JSON.stringify(told) ? [] : [`stops: ${JSON.stringify(read)} for ${JSON.stringify(told)}`];
 };
 
 const plans = (outsideCorners: 'arc' | 'intersection'): readonly TestPlan[] =>

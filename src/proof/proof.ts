@@ -5,6 +5,7 @@ import type { Point, Segment } from '../geometry/segment.ts';
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Registers } from '../nc/read/program.ts';
 import type { Finding } from '../text/finding.ts';
+import type { Text } from '../text/text.ts';
 
 /** A wanted contour of the drawing and which side of it is metal that must stay. */
 export interface Wanted {
@@ -105,6 +106,14 @@ export interface Reason {
   readonly at?: Point | undefined;
 }
 
+/** Where a program stops. `text` is what the stop says; of a program by others it is the comment. */
+export interface ProvenStop {
+  readonly block: number;
+  readonly comment: string;
+  readonly text: Text;
+  readonly at: Point;
+}
+
 export interface Proof {
   readonly verdict: 'proven' | 'not proven';
   /** Greatest error of any deviation stated here, mm. */
@@ -113,7 +122,7 @@ export interface Proof {
   /** Same order as the open lines of the question; left out where it has none. */
   readonly open?: readonly OpenProof[] | undefined;
   readonly loose: readonly LooseFinding[];
-  readonly stops: readonly { readonly block: number; readonly comment: string; readonly at: Point }[];
+  readonly stops: readonly ProvenStop[];
   readonly findings: readonly Finding[];
   /** The findings of this layer again, each with its block and place. */
   readonly reasons: readonly Reason[];

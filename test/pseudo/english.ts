@@ -1,6 +1,8 @@
 /** Words that are left in English where all was printed in the pseudo-language, and what may stay as it is. */
+import { readdirSync } from 'node:fs';
 import { materialRows, wireRows } from '../../src/job/files/catalogue.ts';
 import type { JobRun } from '../../src/job/job-run.ts';
+import { machineOf } from '../../src/job/shop.ts';
 import { materials } from '../../src/physics/material/materials.ts';
 import { type Printed, printedParts } from '../../src/text/print/print.ts';
 import type { Reader } from '../../src/text/reader.ts';
@@ -8,7 +10,7 @@ import type { Text } from '../../src/text/text.ts';
 
 /** The same in every language: units, symbols, standards, file formats, words of a program, currencies, the name of the house. */
 const EXEMPT: ReadonlySet<string> = new Set([
-  ...['mm', 'µm', 'in', 'inch', 'µin', 'min', 'kg', 'deg', 'EUR', 'MB', 'ms', 'rad', 'ft'],
+  ...['mm', 'µm', 'in', 'inch', 'µin', 'min', 'kg', 'kW', 'kWh', 'deg', 'EUR', 'MB', 'ms', 'rad', 'ft'],
   ...['Ra', 'Rz', 'ISO', 'DIN', 'ASME', 'ANSI', 'VDI', 'DXF', 'SVG', 'PDF', 'JSON', 'CSV', 'dxf', 'svg', 'nc', 'json', 'txt'],
   // Fields of the job file.
   ...['kept', 'outsideCorners'],
@@ -24,16 +26,26 @@ const NAMES: readonly string[] = [...wireRows(), ...materialRows()]
   .toSorted((a, b) => b.length - a.length);
 
 /** What shop and customer named. */
-export const namesIn = ({ shop, job, drawingName }: Pick<JobRun, 'shop' | 'job' | 'drawingName'>): readonly string[] => [
+export const namesIn = ({
+  shop,
+  job,
+  drawingName,
+  dialect,
+}: Pick<JobRun, 'shop' | 'job' | 'drawingName' | 'dialect'>): readonly string[] => [
   ...[...shop.wires, ...materials, ...shop.materials].map(({ name }) => name),
-  ...[job.name ?? '', job.customer ?? '', shop.name, drawingName].filter((name) => name !== ''),
+  ...[job.name ?? '', job.customer ?? '', shop.name, drawingName, dialect.name, machineOf(shop).name].filter((name) => name !== ''),
 ];
 
 const WORD = /(?<![\p{L}\p{M}\p{N}_])[A-Za-z]{2,}(?![\p{L}\p{M}\p{N}_])/gu;
 
+/** What is cited has a proper name in every language: files of `sources/` that are not of the house. */
+const SOURCES: readonly string[] = readdirSync('sources')
+  .map((file) => file.replace(/\.md$/, ''))
+  .filter((file) => !['definition', 'starting-model', 'common-practice'].includes(file));
+
 /** Words in plain letters that nothing exempts; `names` are those of this job: its layers, files, customer. */
 export const englishIn = (said: string, names: readonly string[] = []): readonly string[] => {
-  const bare = [...TYPED, ...names, ...NAMES].reduce((rest, name) => (name === '' ? rest : rest.replaceAll(name, ' ')), said);
+  const bare = [...TYPED, ...names, ...NAMES, ...SOURCES].reduce((rest, name) => (name === '' ? rest : rest.replaceAll(name, ' ')), said);
   return [...bare.matchAll(WORD)].map(([word]) => word).filter((word) => !EXEMPT.has(word));
 };
 

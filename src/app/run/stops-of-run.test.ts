@@ -29,14 +29,14 @@ const clock = {
   week: [],
   events: [
     event('pass 1', false),
-    event('SLUG OF L3: SECURE IT', true, 41, { purpose: 'secure slug', loop: 'L3' }),
+    event('slug of L3: secure it', true, 41, { purpose: 'secure slug', loop: 'L3' }),
     event('load the block', true),
   ],
 };
 const tick = (about: string, at: string): LogEntry => ({ at, kind: 'tick', about, text: '' });
 
 describe('stops at the machine', () => {
-  it('are the moments that need a person, with their line, in calm letters', () => {
+  it('are the moments that need a person, with their line', () => {
     expect(stopsOf(clock, [])).toMatchObject([{ what: 'Slug of L3: secure it', line: 42 }, { what: 'Load the block' }]);
   });
 
@@ -63,9 +63,10 @@ describe('stops at the machine', () => {
   });
 
   it('are done by a tick of 0.3, which was kept under their words, until it is taken back', () => {
-    const old = tick('1 SLUG OF L3: SECURE IT', '2026-11-26T07:10:00Z');
-    expect(stopsOf(clock, [old])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
-    expect(stopsOf(clock, [old, tick('secure slug L3', '2026-11-26T07:12:00Z')])[0]?.ticked).toBeUndefined();
+    const old = tick('1 L3, SECURE THE SLUG.', '2026-11-26T07:10:00Z');
+    const now = { ...clock, events: clock.events.map((e) => (e.block === 41 ? { ...e, plain: 'L3, SECURE THE SLUG.' } : e)) };
+    expect(stopsOf(now, [old])[0]?.ticked).toBe('2026-11-26T07:10:00Z');
+    expect(stopsOf(now, [old, tick('secure slug L3', '2026-11-26T07:12:00Z')])[0]?.ticked).toBeUndefined();
   });
 
   it('stay done for whoever reads them in other units or with a comma', () => {

@@ -1,7 +1,6 @@
 /** The stops of a run in the order in which they come, and which of them are ticked off. */
 
 import type { LogEntry } from '../../server/message/job-record.ts';
-import { spoken } from '../../text/print/phrases.ts';
 import type { ClockEventView, ClockView } from '../work/views.ts';
 
 export interface Stop {
@@ -26,7 +25,7 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
       const last = ticks.at(-1);
       return {
         id,
-        what: sentence(e.what),
+        what: begun(e.what),
         oclock: e.oclock,
         atNight: e.atNight,
         line: e.block === undefined ? undefined : e.block + 1,
@@ -53,11 +52,5 @@ const numbered = (): ((about: string) => string) => {
   };
 };
 
-/** Comments of a program know only capitals; what the house itself says begins small. */
-const sentence = (what: string): string => {
-  const calm = what === what.toUpperCase() ? spoken(what) : what;
-  return (calm.charAt(0).toUpperCase() + calm.slice(1)).replace(
-    /([.!?] )([a-z])/g,
-    (_, end: string, letter: string) => end + letter.toUpperCase(),
-  );
-};
+/** What stands on the clock beside other things begins small. */
+const begun = (what: string): string => what.charAt(0).toUpperCase() + what.slice(1);

@@ -26,8 +26,9 @@ type Clock = NonNullable<HoursFacts['clock']>;
 const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Text> => ({
   ...event,
   what,
+  plain: stop?.comment,
   block,
-  stop,
+  stop: stop && { purpose: stop.purpose, loop: stop.loop },
   oclock: oclock(event.from),
 });
 

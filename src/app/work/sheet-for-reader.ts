@@ -52,7 +52,7 @@ export const toldClock = (clock: ClockView<Text>, tell: Tell): ClockView => ({
   ...clock,
   startText: tell(clock.startText),
   finishText: tell(clock.finishText),
-  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: printPlain(e.what), oclock: tell(e.oclock) })),
+  events: clock.events.map((e) => ({ ...e, what: tell(e.what), plain: e.plain ?? printPlain(e.what), oclock: tell(e.oclock) })),
 });
 
 /** What fills a marked hole stands together, and so do the words between two of them. */

@@ -169,7 +169,7 @@ export interface ClockEventView<Said = string> {
   readonly from: number;
   readonly to: number;
   readonly what: Said;
-  /** As the house writes it, where `what` is told for a reader: what is kept under its name must not change with who reads it. */
+  /** The comment of the program, else `what` as the house writes it: what is kept under its name must not change with who reads it. */
   readonly plain?: string | undefined;
   readonly needsPerson: boolean;
   readonly atNight: boolean;

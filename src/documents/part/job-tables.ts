@@ -8,7 +8,6 @@ import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
-import { spoken } from '../../text/print/phrases.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type WrittenTable } from '../paper.ts';
@@ -217,8 +216,7 @@ export const stopTable = (
       column(term('Y'), 0.9, 'right'),
       column(ofStops.what, 5),
     ],
-    // What is to be done stands in the program in English, as its control shows it.
-    rows: stops.slice(0, most).map((s, i) => [count(i + 1), count(s.block + 1), ...placesOf(s.at, unit, datum), term(spoken(s.comment))]),
+    rows: stops.slice(0, most).map((s, i) => [count(i + 1), count(s.block + 1), ...placesOf(s.at, unit, datum), s.text]),
     note: stops.length > most ? ofStops.more(stops.length - most) : undefined,
   };
 };

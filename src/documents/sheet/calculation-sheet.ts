@@ -1,5 +1,6 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
 import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
+import { sourceText } from '../../quantity/source.ts';
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
 import { count, figured, list, money, term } from '../../text/part.ts';
@@ -72,7 +73,7 @@ const shownOf = (figure: Figure, currency: string | undefined): Said => {
 const whence = (figure: Figure): Said => only(list([origin(figure), ...figure.warnings.map(words.note)], 'semicolon'));
 
 const origin = ({ basis, source, formula }: Pick<Figure, 'basis' | 'source' | 'formula'>): Text => {
-  const by = 'file' in source ? only(term(source.file)) : source;
+  const by = sourceText(source);
   return basis === 'computed' ? symbols`${formula ?? bases.computed} (${by})` : symbols`${bases[basis]}: ${by}`;
 };
 

@@ -1,5 +1,4 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
-import type { StopSaid } from '../../nc/read/stop-purpose.ts';
 import type { Finding } from '../../text/finding.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -7,7 +6,7 @@ import { find } from '../findings.ts';
 import type { Moment } from './moment.ts';
 import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARow } from './sequence.ts';
 import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
-import { type Task, type TaskKind, type TasksQuestion, tasksOf, words } from './tasks.ts';
+import { type StopOfTask, type Task, type TaskKind, type TasksQuestion, tasksOf, words } from './tasks.ts';
 
 export interface ClockQuestion extends TasksQuestion, SequenceQuestion {
   readonly shifts: readonly Shift[];
@@ -22,7 +21,7 @@ export interface ClockEvent {
   readonly kind: TaskKind | 'waiting for a person';
   readonly from: Moment;
   readonly to: Moment;
-  /** In the words of the program where it says something, else in ours. */
+  /** What is done; at a stop of a program by others its comment. */
   readonly what: Text;
   /** The pass that cuts. */
   readonly pass?: number | undefined;
@@ -32,8 +31,8 @@ export interface ClockEvent {
   readonly piece: number;
   /** Block of the program it begins with; none for what no program says. */
   readonly block?: number | undefined;
-  /** What the program stops for, and at which contour; none for what is no stop of the program. */
-  readonly stop?: StopSaid | undefined;
+  /** None for what is no stop of the program. */
+  readonly stop?: StopOfTask | undefined;
 }
 
 /** Minutes. busy + waiting = total, attended + unattended = total. */

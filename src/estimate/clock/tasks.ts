@@ -17,15 +17,19 @@ export type TaskKind = 'cutting' | 'stop' | 'threading' | 'travel' | 'spool chan
 export interface Task {
   readonly kind: TaskKind;
   readonly minutes: number;
-  /** In the words of the program where it says something, else in ours. */
+  /** What is done; at a stop of a program by others its comment. */
   readonly what: Text;
   /** The pass that cuts. */
   readonly pass?: number | undefined;
   readonly needsPerson: boolean;
   /** Block of the program it begins with; none for what no program says. */
   readonly block?: number | undefined;
-  /** What the program stops for there, and at which contour. */
-  readonly stop?: StopSaid | undefined;
+  readonly stop?: StopOfTask | undefined;
+}
+
+/** What the program stops for, at which contour, and what its comment says. */
+export interface StopOfTask extends StopSaid {
+  readonly comment: string;
 }
 
 export type Tasks = { readonly kind: 'tasks'; readonly tasks: readonly Task[] } | { readonly kind: 'refused'; readonly finding: Finding };
@@ -91,9 +95,9 @@ const taskFor = (action: Exclude<Action, { kind: 'move' }>, { machine, minutes }
   if (action.kind === 'thread')
     return { kind: 'threading', minutes: machine.threadMinutes, what: words.thread, needsPerson: !machine.threadsItself, block };
   if (action.kind !== 'stop') return undefined;
-  const { comment, purpose, loop } = action;
+  const { comment, said = only(name(comment)), purpose, loop } = action;
   const kind = kindOfStop(purpose);
-  const asked = { what: only(name(comment)), needsPerson: true, block, stop: { purpose, loop } };
+  const asked = { what: said, needsPerson: true, block, stop: { purpose, loop, comment } };
   if (kind === 'handThreads') return { kind: 'threading', minutes: minutes.handThread, ...asked };
   return { kind: 'stop', minutes: kind === 'handConditions' ? minutes.condition : minutes.stop, ...asked };
 };

@@ -18,7 +18,7 @@ export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly
   contours: proof.contours.map(({ loop, leftMost, gougeMost, rounded, state }) => ({ loop, leftMost, gougeMost, rounded, state })),
   open: proof.open,
   loose: proof.loose,
-  stops: proof.stops,
+  stops: proof.stops.map(({ block, comment, at }) => ({ block, comment, at })),
   findings: proof.findings.map((f) => stated(f)),
   files: files.length === 0 ? undefined : files,
 });

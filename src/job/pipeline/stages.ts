@@ -25,6 +25,7 @@ import { machineOf } from '../shop.ts';
 import type { ProvenProgram } from './answer.ts';
 import { metalFor } from './metal.ts';
 import type { Written } from './outcomes.ts';
+import { withStopsTold } from './stops-told.ts';
 
 export const drawingOf = (run: JobRun): Drawing => {
   const { drawing, drawingName, job, memory = noMemory } = run;
@@ -88,7 +89,7 @@ const fromDatum = (plan: CutPlan, datum: Point | undefined): Pick<CutPlan, 'step
 
 /** The program as its control would read it, moved to where its zero lies in the drawing: proof, hours and price all start from here. */
 export const readBack = (run: JobRun, written: Written, { datum }: Pick<Wish, 'datum'>): ReadProgram =>
-  placedProgram(readProgram(written.text, run.dialect, written.registers), datum);
+  withStopsTold(placedProgram(readProgram(written.text, run.dialect, written.registers), datum), written.stops);
 
 /** Proofs that are remembered: they weigh much, and only inputs that leave the program as it is ask for one again. */
 const PROOFS = 2;

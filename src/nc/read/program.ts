@@ -2,6 +2,7 @@
 
 import type { Segment } from '../../geometry/segment.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { Text } from '../../text/text.ts';
 import type { StopSaid } from './stop-purpose.ts';
 
 /** One line of the program text. */
@@ -35,7 +36,14 @@ export type Action =
       readonly register?: number | undefined;
       readonly side?: 'left' | 'right' | undefined;
     }
-  | ({ readonly kind: 'stop'; readonly block: number; readonly optional: boolean; readonly comment: string } & StopSaid)
+  | ({
+      readonly kind: 'stop';
+      readonly block: number;
+      readonly optional: boolean;
+      readonly comment: string;
+      /** The comment as data where the program is known to be of our own writing; it decides nothing. */
+      readonly said?: Text | undefined;
+    } & StopSaid)
   | { readonly kind: 'thread'; readonly block: number }
   | { readonly kind: 'cut wire'; readonly block: number }
   | { readonly kind: 'condition'; readonly block: number; readonly condition: number }

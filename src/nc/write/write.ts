@@ -8,6 +8,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
 import type { Dialect } from '../dialect/dialect.ts';
+import { plain } from './comment.ts';
 import { find } from './findings.ts';
 import { type Grid, gridOf, isWritable, printed, toGrid } from './grid.ts';
 import { type ProgramPen, pen, roundedOffset, type Written } from './pen.ts';
@@ -37,9 +38,17 @@ export type WrittenProgram =
       readonly registers: ReadonlyMap<number, number>;
       readonly gaps: ReadonlyMap<number, number>;
       readonly blocks: number;
+      /** What it says at each of its stops, in order. */
+      readonly stops: readonly ToldStop[];
       readonly findings: readonly Finding[];
     }
   | { readonly kind: 'refused'; readonly findings: readonly Finding[] };
+
+/** What a stop says: as data, and as it stands in the program; empty where the dialect has no comments. */
+export interface ToldStop {
+  readonly text: Text;
+  readonly comment: string;
+}
 
 export const writeProgram = (plan: ProgramPlan, dialect: Dialect, header: ProgramHeader): WrittenProgram => {
   const grid = gridOf(dialect);
@@ -47,7 +56,8 @@ export const writeProgram = (plan: ProgramPlan, dialect: Dialect, header: Progra
   const offsets = offsetTable(plan, dialect, grid);
   if (offsets.kind === 'refused') return { kind: 'refused', findings: [offsets.finding] };
   begin(plan, dialect, header, grid, page);
-  const state: Writing = { dialect, plan, page, pen: pen(dialect, grid, page), condition: 'none chosen', contour: undefined, findings: [] };
+  const wire = pen(dialect, grid, page);
+  const state: Writing = { dialect, plan, page, pen: wire, condition: 'none chosen', contour: undefined, stops: [], findings: [] };
   for (const step of plan.steps) {
     const written = writeStep(step, state);
     if (written.kind === 'refused') return { kind: 'refused', findings: [...state.findings, written.finding] };
@@ -69,6 +79,7 @@ export const writeProgram = (plan: ProgramPlan, dialect: Dialect, header: Progra
     registers: offsets.registers,
     gaps: new Map(plan.passes.map((pass) => [pass.condition, pass.gap.value])),
     blocks: page.blocks(),
+    stops: state.stops,
     findings: state.findings,
   };
 };
@@ -80,6 +91,7 @@ interface Writing {
   readonly pen: ProgramPen;
   condition: number | 'none chosen';
   contour: Text | undefined;
+  readonly stops: ToldStop[];
   readonly findings: Finding[];
 }
 
@@ -258,15 +270,21 @@ const wordOrStop = (word: string | undefined, purpose: ForTheWire, comment: Text
       }),
     });
     return { kind: 'refused', finding };
-  } else state.page.told('M00', printPlain(comment));
+  } else tell('M00', comment, state);
   return done;
+};
+
+const tell = (word: 'M00' | 'M01', text: Text, { dialect, page, stops }: Writing): void => {
+  const words = printPlain(text);
+  page.told(word, words);
+  stops.push({ text, comment: dialect.comments === 'none' ? '' : plain(words) });
 };
 
 /** Where the operator may run on without doing anything. */
 const optional: ReadonlySet<PlannedStop> = new Set(['check']);
 
 const stop = (step: Extract<Step, { kind: 'stop' }>, state: Writing): Written => {
-  const { dialect, page, findings } = state;
+  const { dialect, findings } = state;
   // It begins with its contour, so that nobody takes it for the choice of a condition.
   const comment = comments.planned(step.loop, step.text);
   if (dialect.comments === 'none' && !findings.some((f) => f.code === 'stop-unexplained')) {
@@ -276,6 +294,6 @@ const stop = (step: Extract<Step, { kind: 'stop' }>, state: Writing): Written =>
       }),
     );
   }
-  page.told(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', printPlain(comment));
+  tell(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', comment, state);
   return done;
 };

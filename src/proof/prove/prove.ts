@@ -4,7 +4,8 @@ import { placedProgram } from '../../nc/read/placed-program.ts';
 import type { Action, Block, ReadProgram } from '../../nc/read/program.ts';
 import { readProgram } from '../../nc/read/read.ts';
 import type { Finding } from '../../text/finding.ts';
-import { phrases, say } from '../../text/say.ts';
+import { name } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { measuresOf } from '../sweep/deviation.ts';
@@ -61,7 +62,7 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
     contours: judged.contours,
     open: judged.open.length === 0 ? undefined : judged.open,
     loose: loose.map((l) => l.finding),
-    stops: trace.stops.map(({ block, comment, at }) => ({ block, comment, at })),
+    stops: trace.stops.map(({ block, comment, said = only(name(comment)), at }) => ({ block, comment, text: said, at })),
     findings: judged.reasons.map((r) => r.finding),
     reasons: judged.reasons,
     openings: proven.flatMap((p) => p.outcome.openings.map((outline) => placedAt(outline, p.origin))),

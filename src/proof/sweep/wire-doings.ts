@@ -4,6 +4,7 @@ import type { Point, Segment } from '../../geometry/segment.ts';
 import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
+import type { Text } from '../../text/text.ts';
 
 /** One cutting move of the wire's centre. */
 export interface SweptCut {
@@ -23,6 +24,7 @@ export interface Stop {
   readonly action: number;
   readonly block: number;
   readonly comment: string;
+  readonly said?: Text | undefined;
   readonly purpose: StopPurpose;
   readonly at: Point;
   /** Cut before and after it in the list of cuts, -1 and the count of cuts where there is none. */
@@ -142,11 +144,12 @@ const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonl
   for (const s of pending) travelAfter.add(s);
   return stops.map((s, n) => {
     const a = itemAt(actions, s.action);
-    const { comment, purpose } = a.kind === 'stop' ? a : NO_STOP;
+    const { comment, said, purpose } = a.kind === 'stop' ? a : NO_STOP;
     return {
       ...s,
       block: a.block,
       comment,
+      said,
       purpose,
       after: Math.min(s.before + 1, cuts.length),
       travelAfter: travelAfter.has(n),
@@ -154,7 +157,7 @@ const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonl
   });
 };
 
-const NO_STOP = { comment: '', purpose: 'other' } as const;
+const NO_STOP = { comment: '', said: undefined, purpose: 'other' } as const;
 
 const doingAt = (purpose: StopPurpose): Exclude<WireDoing, number> | 'condition' => {
   if (!isForTheWire(purpose)) return 'anything';

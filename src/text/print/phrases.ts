@@ -14,10 +14,3 @@ export const counted = (count: number, what: string): string => `${count} ${what
 
 /** A comment of a program in small letters; names of contours, lines and registers keep theirs. */
 export const calmed = (comment: string): string => comment.toLowerCase().replace(/\b[lod]\d+\b/g, (id) => id.toUpperCase());
-
-/** A comment of a program, which knows only capitals, as a person would write it. */
-export const spoken = (comment: string): string =>
-  comment
-    .toLowerCase()
-    .replace(/\b[ld](\d+)\b/g, (id) => id.toUpperCase())
-    .replace(/(^|[.!?] )([a-z])/g, (_, before: string, letter: string) => before + letter.toUpperCase());
