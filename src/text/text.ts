@@ -5,9 +5,21 @@
 
 declare const hidden: unique symbol;
 
-/** Plain data underneath, so that it crosses threads and is kept in files; only `src/text` may look inside (`body.ts`). */
-export interface Text {
+/**
+ * Plain data underneath, so that it crosses threads and is kept in files; only `src/text` may look inside (`body.ts`). To the compiler it
+ * is a symbol as well: of all types that one alone may neither stand in a template literal nor be added to a string.
+ */
+export type Text = symbol & {
   readonly [hidden]: 'printed by text/print alone';
+  readonly description: never;
   readonly toString: never;
   readonly valueOf: never;
+};
+
+declare global {
+  // biome-ignore lint/style/useShorthandFunctionType: one more way to call what is there
+  interface StringConstructor {
+    /** A text is printed for a reader, never turned into a string: what comes of it is of no use anywhere. */
+    (text: Text): symbol;
+  }
 }

@@ -37,7 +37,7 @@ export const parseValue = <S extends z.ZodType>(schema: S, value: unknown, file:
   if (result.success)
     return { kind: 'parsed', value: result.data, said: new Set(typeof value === 'object' && value !== null ? Object.keys(value) : []) };
   const findings = result.error.issues.slice(0, MOST_FAULTS).map((issue) => {
-    const path = issue.path.map(String).join('.');
+    const path = issue.path.map((key) => String(key)).join('.');
     return fileFault(path, path === '' ? words.whole(file, faultOf(issue)) : words.field(file, path, faultOf(issue)));
   });
   return { kind: 'bad', findings };

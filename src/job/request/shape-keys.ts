@@ -53,7 +53,7 @@ const keyOf = (key: string, property: Property, needed: boolean): ShapeKey => {
     about,
     takes,
     needed,
-    choices: takes === 'choice' ? (property.enum as readonly unknown[]).map(String) : undefined,
+    choices: takes === 'choice' ? (property.enum as readonly unknown[]).map((choice) => String(choice)) : undefined,
     usual: property.default,
   };
 };

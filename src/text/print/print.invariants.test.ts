@@ -21,10 +21,10 @@ import {
   term,
 } from '../part.ts';
 import { HOUSE, type Reader } from '../reader.ts';
-import { say } from '../say.ts';
+import { only, say } from '../say.ts';
 import type { Text } from '../text.ts';
 import { contoursIn, placesMapped, sameBut } from '../within.ts';
-import { print, printedParts, printPlain } from './print.ts';
+import { type Printed, type PrintedPart, print, printedParts, printPlain } from './print.ts';
 
 /** Words apart from the holes, so that what they hold can be told from the sentence. */
 const TURNED: Language = {
@@ -67,23 +67,49 @@ const measured: fc.Arbitrary<Part> = fc.oneof(
 const three = (first: Part | Text, second: Part | Text, third: Part | Text): Text =>
   say('test/three')`First ${{ first }}, then ${{ second }} and ${{ third }}.`;
 
-describe('a printed text', () => {
-  it('holds each name byte for byte, for every reader', () => {
-    fc.assert(
-      fc.property(given, given, measured, reader, (layer, job, part, whom) => {
-        const parts = printedParts(three(name(layer), part, list([name(job), term('G41')], 'and')), whom);
-        const names = parts.filter((p) => p.of === 'name').map((p) => String(p.text));
-        expect(names.toSorted()).toEqual([layer, job].toSorted());
-      }),
-    );
+type Printer = (text: Text, whom: Reader) => readonly Pick<PrintedPart, 'of' | 'text'>[];
+
+/** Names and quantities of what a printer makes of a text. */
+const heldBy = (printer: Printer, text: Text, whom: Reader) => {
+  const parts = printer(text, whom);
+  const of = (kind: PrintedPart['of']) => parts.filter((p) => p.of === kind).map((p) => String(p.text));
+  return { names: of('name').toSorted(), quantities: of('quantity').toSorted() };
+};
+
+const holdsNames = (printer: Printer) =>
+  fc.property(given, given, measured, reader, (layer, job, part, whom) => {
+    const text = three(name(layer), part, list([name(job), term('G41')], 'and'));
+    expect(heldBy(printer, text, whom).names).toEqual([layer, job].toSorted());
   });
 
-  it('holds each quantity once', () => {
-    fc.assert(
-      fc.property(measured, measured, measured, reader, (a, b, c, whom) => {
-        expect(printedParts(three(a, b, c), whom).filter((p) => p.of === 'quantity')).toHaveLength(3);
-      }),
-    );
+const holdsQuantities = (printer: Printer) =>
+  fc.property(measured, measured, measured, reader, (a, b, c, whom) => {
+    const alone = [a, b, c].map((part) => String(print(only(part), whom)));
+    expect(heldBy(printer, three(a, b, c), whom).quantities).toEqual(alone.toSorted());
+  });
+
+/** Finished words read again, as was done once: whatever looks like a number with a unit is turned into another. */
+const rereads: Printer = (text, whom) =>
+  printedParts(text, whom).map(({ of, text: words }) => ({
+    of,
+    text: `${words}`.replace(/\d+\.\d+ (?=mm)/g, (n) => `${Number(n) / 25.4} `) as Printed,
+  }));
+const repeats: Printer = (text, whom) => printedParts(text, whom).flatMap((part) => (part.of === 'quantity' ? [part, part] : [part]));
+
+describe('a printed text', () => {
+  it('holds each name byte for byte, for every reader', () => {
+    fc.assert(holdsNames(printedParts));
+  });
+
+  it('holds each quantity once, as it is printed alone', () => {
+    fc.assert(holdsQuantities(printedParts));
+  });
+
+  it('would be seen to lose a name or to say a quantity twice', () => {
+    expect(fc.check(holdsNames(rereads), { numRuns: 1000 }).failed).toBe(true);
+    expect(fc.check(holdsQuantities(repeats)).failed).toBe(true);
+    const dropped: Language = { ...TURNED, templates: { 'test/three': '{first}' } };
+    expect(fc.check(holdsQuantities((text, whom) => printedParts(text, { ...whom, language: dropped }))).failed).toBe(true);
   });
 
   it('is what its parts say, joined', () => {
@@ -162,10 +188,20 @@ describe('a text is opaque', () => {
     const replaced = (): unknown => text.replace('a', 'b');
     // @ts-expect-error nor does it turn into a string by itself
     const turned = (): unknown => text.toString();
+    // @ts-expect-error nor when it is added to a string
+    // biome-ignore lint/style/useTemplate: the compiler is asked about both
+    const added = (): unknown => 'See ' + text;
+    // @ts-expect-error nor in a template literal
+    const written = (): unknown => `See ${text}`;
+    // @ts-expect-error nor when it may be missing
+    const perhaps = (given: Text | undefined): unknown => `See ${given}`;
+    // @ts-expect-error nor by being told to: what comes of it is no string
+    const told = (): string => String(text);
     // @ts-expect-error what was printed may be joined and laid out, not taken apart again
     const reread = (): unknown => printPlain(text).replace('a', 'b');
     // @ts-expect-error a hole is a part or a text, never a finished string
     const hole = (): unknown => say`${{ word: 'finished' }}`;
-    expect([replaced, turned, reread, hole]).toHaveLength(4);
+    expect([replaced, turned, perhaps, reread, hole]).toHaveLength(5);
+    for (const forced of [added, written, told]) expect(forced).toThrow('printed for a reader');
   });
 });
