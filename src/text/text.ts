@@ -17,9 +17,9 @@ export type Text = symbol & {
 };
 
 declare global {
-  // biome-ignore lint/style/useShorthandFunctionType: one more way to call what is there
   interface StringConstructor {
     /** A text is printed for a reader, never turned into a string: what comes of it is of no use anywhere. */
+    // biome-ignore lint/style/useShorthandFunctionType: one more way to call what is there
     (text: Text): symbol;
   }
 }
