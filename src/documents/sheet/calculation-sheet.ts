@@ -1,10 +1,9 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
 import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
-import { sourceText } from '../../quantity/source.ts';
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
 import { count, figured, list, money, term } from '../../text/part.ts';
-import { identityOf } from '../../text/print/explain.ts';
+import { identityOf, sourceOf } from '../../text/print/explain.ts';
 import { NOTHING, only, phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
@@ -72,8 +71,9 @@ const shownOf = (figure: Figure, currency: string | undefined): Said => {
 
 const whence = (figure: Figure): Said => only(list([origin(figure), ...figure.warnings.map(words.note)], 'semicolon'));
 
-const origin = ({ basis, source, formula }: Pick<Figure, 'basis' | 'source' | 'formula'>): Text => {
-  const by = sourceText(source);
+const origin = (figure: Pick<Figure, 'basis' | 'source' | 'formula'>): Text => {
+  const { basis, formula } = figure;
+  const by = sourceOf(figure);
   return basis === 'computed' ? symbols`${formula ?? bases.computed} (${by})` : symbols`${bases[basis]}: ${by}`;
 };
 

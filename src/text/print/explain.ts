@@ -2,6 +2,7 @@
 import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
 import { type Source, sourceText } from '../../quantity/source.ts';
 import { HOUSE, type Reader } from '../reader.ts';
+import type { Text } from '../text.ts';
 import type { Unit } from '../unit.ts';
 import { type Printing, printFigure } from './figure.ts';
 import { print, printPlain } from './print.ts';
@@ -26,6 +27,9 @@ export interface Explanation {
 
 /** A citation by its name, which is a proper one; whoever gave the number in the words of the reader. */
 export const printSource = (source: Source, reader: Reader = HOUSE): string => print(sourceText(source), reader);
+
+/** Who says a figure, in words. */
+export const sourceOf = ({ source }: Pick<Figure, 'source'>): Text => sourceText(source);
 
 /** By which a figure is known again: an exact leaf may be made wherever it is needed, and is the same by what it says. */
 export const identityOf = (figure: Figure): unknown =>
