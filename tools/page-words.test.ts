@@ -1,7 +1,7 @@
 /** The page says nothing that is not in its table of messages: no bare text in its components, so that another language is one more table. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { parseAst } from 'vite';
 import { describe, expect, it } from 'vitest';
+import { treeOf } from './source-files.ts';
 
 const files = readdirSync('src/app', { recursive: true, encoding: 'utf8' })
   .filter((f) => f.endsWith('.tsx'))
@@ -28,7 +28,7 @@ const bareTexts = (source: string): readonly string[] => {
       found.push(value.value.value);
     Object.values(value).forEach(visit);
   };
-  visit(parseAst(source, { lang: 'tsx' }));
+  visit(treeOf({ path: 'component.tsx', text: source }));
   return found;
 };
 

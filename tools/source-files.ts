@@ -28,9 +28,16 @@ export const isTest = (path: string): boolean => /\.(test|checks|bench|fixture)\
 
 export type Node = { readonly type: string; readonly start: number; readonly end: number } & Record<string, unknown>;
 
+/** Gates of one process ask for the same trees: each text is parsed once. */
+const trees = new Map<string, Node>();
+
 /** The syntax tree of a file (ESTree, with TypeScript nodes). */
-export const treeOf = (file: SourceFile): Node =>
-  parseAst(file.text, { lang: file.path.endsWith('x') ? 'tsx' : 'ts' }, file.path) as unknown as Node;
+export const treeOf = ({ path, text }: SourceFile): Node => {
+  const lang = path.endsWith('x') ? 'tsx' : 'ts';
+  const tree = trees.get(lang + text) ?? (parseAst(text, { lang }, path) as unknown as Node);
+  trees.set(lang + text, tree);
+  return tree;
+};
 
 /** Calls `visit` for every node of a tree, parents first. */
 export const walk = (node: Node, visit: (node: Node) => void): void => {
