@@ -108,7 +108,7 @@ describe('a run on the clock', () => {
 
   it('threads by hand only where the machine cannot', () => {
     const byHand = question([thread, cut(60)]);
-    const clock = laid({ ...byHand, machine: { ...byHand.machine, threadsItself: false } });
+    const clock = laid({ ...byHand, machine: { ...byHand.machine, autoThreading: false } });
     expect(clock.totals.attended).toBe(2);
     expect(laid(question([stop('THREAD THE WIRE'), cut(60)])).totals).toMatchObject({ attended: 3, threadings: 1 });
     expect(laid(question([stop('CONDITION 2'), cut(60)])).totals).toMatchObject({ attended: 1, threadings: 0 });
