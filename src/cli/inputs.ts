@@ -9,7 +9,6 @@ import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
 import { parseLength, readingsPart, type TypedReading } from '../quantity/typed-length.ts';
-import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -44,9 +43,8 @@ const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
   if (file === '') throw badInput(words.nothingNamed);
-  const { fields, notes } = extname(file).toLowerCase() === '.json' ? jobFile(file) : { fields: { drawing: basename(file) }, notes: [] };
-  const run = runWith(fields, basename(file), (path) => resolve(dirname(file), path), options, today);
-  return { ...run, notes: [...notes, ...(run.notes ?? [])] };
+  const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
+  return runWith(fromFile, basename(file), (path) => resolve(dirname(file), path), options, today);
 };
 
 /** The same of the fields of a job file; `beside` finds the files that it names. */
@@ -61,12 +59,11 @@ export const runWith = (
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
-  const { shop, notes } = shopAt(shopPath);
+  const shop = shopAt(shopPath);
   const drawn = job.shape === undefined && job.drawing !== undefined;
   const run = {
     job,
     said: parsed.said,
-    notes,
     drawing: drawn ? readBytes(beside(job.drawing as string)) : new Uint8Array(),
     drawingName: drawn ? basename(job.drawing as string) : '',
     shop,
@@ -83,31 +80,21 @@ const shaped = (run: JobRun, beside: (path: string) => string): JobRun => {
   return made.run;
 };
 
-interface JobFields {
-  readonly fields: object;
-  readonly notes: readonly Finding[];
-}
-
-const jobFile = (file: string): JobFields => {
+const jobFile = (file: string): object => {
   const text = readText(file);
   // The defaults come later, together with the options; here only the shape of the file is of interest.
   const parsed = parseFile(jobSchema, text, basename(file));
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  return { fields: parsed.given as object, notes: parsed.notes };
+  return JSON.parse(text.replace(/^\uFEFF/, '')) as object;
 };
 
-interface ShopRead {
-  readonly shop: Shop;
-  readonly notes: readonly Finding[];
-}
-
 /** The shop of a file, or the invented one where none is named. */
-export const shopAt = (path: string | undefined): ShopRead => (path === undefined ? { shop: houseShop, notes: [] } : shopFile(path));
+export const shopAt = (path: string | undefined): Shop => (path === undefined ? houseShop : shopFile(path));
 
-const shopFile = (path: string): ShopRead => {
+const shopFile = (path: string): Shop => {
   const parsed = parseFile(shopSchema, readText(path), basename(path));
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  return { shop: parsed.value, notes: parsed.notes };
+  return parsed.value;
 };
 
 /** An option beats the job, the job beats the shop; without any the standard words are used. */

@@ -17,11 +17,12 @@ export const catalogue = {
   'stray-cut': 'warning',
   'piece-falls-unheld': 'refusal',
   'crumb-falls': 'warning',
-  'slug-not-taken-out': 'warning',
+  'slug-not-taken-out': 'refusal',
   'kept-metal-falls': 'refusal',
   'cut-in-fallen-piece': 'refusal',
   'wire-drawn-through-metal': 'refusal',
   'threaded-in-metal': 'refusal',
+  'wire-left-threaded': 'refusal',
   'cut-without-wire': 'refusal',
 } satisfies Catalogue;
 

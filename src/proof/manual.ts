@@ -144,6 +144,12 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'Compare the rapid move before the cut with the hole drawing. Correct the move, or drill the hole and name it in the set-up with its place and diameter. A set-up that names no holes at all leaves only starts outside the edge of the block; when the block has holes, name them.',
   },
+  'wire-left-threaded': {
+    title: 'The program ends with the wire still threaded',
+    meaning: 'The dialect has a word that cuts the wire, and the program ends without it behind the last cut.',
+    matters: 'Whoever lifts the part pulls it over a wire that is still through it: the face that was just finished gets the mark.',
+    remedy: 'Write the word that cuts the wire, or a stop that says so, behind the last cut.',
+  },
   'cut-without-wire': {
     title: 'A cut begins with no wire threaded',
     meaning:

@@ -55,6 +55,13 @@ export const changeOf = (good: Good, actions: readonly Action[]): Truth => {
   };
 };
 
+/** Whether what comes loose hangs on less than the squares can show: with kerfs a little narrower something is amiss. */
+export const hangsOnLittle = ({ job }: Good, actions: readonly Action[]): boolean => {
+  const question = { ...job.question, program: '' };
+  const narrow = cutsOf(actions, question).map((c) => ({ ...c, radius: c.radius - 0.75 * SQUARE }));
+  return looseFaults(actions, narrow, question, rasterOfCuts(job, narrow)).faults.length > 0;
+};
+
 /** A bridge of metal thinner than the squares can show may hold or not: what comes loose must do so with narrower kerfs too. */
 const certainlyLoose = (job: PlannedJob, actions: readonly Action[], cuts: readonly TruthCut[], raster: Raster) => {
   const question = { ...job.question, program: '' };

@@ -172,6 +172,46 @@ const wrongRegister: Make = (good, random) => {
   return { name: `register ${number} by ${by}`, registers };
 };
 
+/** The program is cut short behind a block that moves. */
+const endEarly: Make = (good, random) => {
+  const moves = linesWith(good, /(^| )G0[1-3] /);
+  const line = pick(moves.slice(Math.floor(moves.length / 4)), random);
+  if (line === undefined) return undefined;
+  const end = there(good.lines.find((l) => /^M(02|30)/.test(l)));
+  return { name: `${end} behind line ${line + 1}`, lines: [...good.lines.slice(0, line + 1), end, '%'] };
+};
+
+const behindTheMark: Make = (good, random) => {
+  const line = pick(linesWith(good, /(^| )G0[0-3] /), random);
+  return line === undefined
+    ? undefined
+    : { name: `line ${line + 1} again behind the last %`, lines: [...good.lines, there(good.lines[line])] };
+};
+
+/** M00 becomes a stop that a switch may pass over. */
+const maybeStop: Make = (good, random) => {
+  const line = pick(linesWith(good, /^M00/), random);
+  if (line === undefined) return undefined;
+  const text = there(good.lines[line]);
+  return changed(good, line, random() < 0.5 ? text.replace('M00', 'M01') : `/${text}`);
+};
+
+const bareStop: Make = (good, random) => {
+  const line = pick(linesWith(good, /^(M7|M00 \(THREAD|M00 \(CUT THE WIRE)/), random);
+  return line === undefined ? undefined : changed(good, line, 'M00');
+};
+
+const skipped: Make = (good, random) => {
+  const line = pick(linesWith(good, /^(G0[0-3]|G4|M7|E)/), random);
+  return line === undefined ? undefined : changed(good, line, `/${there(good.lines[line])}`);
+};
+
+const shifted: Make = (good, random) => {
+  const first = good.lines.findIndex((l) => /(^| )G0[0-3] /.test(l));
+  const by = there(pick(['G92 X0.5 Y0.', 'G92 X0. Y-3.'], random));
+  return first < 0 ? undefined : { name: `${by} before line ${first + 1}`, lines: good.lines.toSpliced(first, 0, by) };
+};
+
 const KINDS: readonly (readonly [string, Make])[] = [
   ['coordinate', moveNumber('XY')],
   ['stop dropped', dropStop],
@@ -191,4 +231,10 @@ const KINDS: readonly (readonly [string, Make])[] = [
   ['blocks changed round', swapBlocks],
   ['condition', replaceWord(/E\d/, (e, random) => `E${1 + ((Number(e[1]) + Math.floor(random() * 2)) % 3)}`)],
   ['pass or contour dropped', dropStretch],
+  ['early end', endEarly],
+  ['stop that may not stop', maybeStop],
+  ['bare stop for a word', bareStop],
+  ['words behind the last %', behindTheMark],
+  ['block that may be skipped', skipped],
+  ['zero moved', shifted],
 ];

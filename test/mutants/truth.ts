@@ -173,6 +173,11 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
     const held = isHeld(actions, cuts, question, raster, cut, whose < 0 ? contourOfCut(there(cuts[cut]), question) : whose);
     if (held === 'either') unclear = true;
     else if (!held) faults.push(`a piece of contour ${whose} falls unheld with cut ${cut}`);
+    if (question.wanted[whose]?.kept !== 'punch') {
+      const further = goesOn(actions, cuts, cut);
+      if (further === 'to the end') faults.push(`a piece of contour ${whose} is never taken out`);
+      else unclear ||= further === 'a little';
+    }
     const off = brokenOff(actions, cuts, question, raster, { cut, squares, left, whose });
     faults.push(...off.faults);
     unclear ||= off.unclear;
@@ -184,6 +189,18 @@ export const looseFaults = (actions: readonly Action[], cuts: readonly TruthCut[
       faults.push(`the block falls apart with cut ${cut}`);
   }
   return { faults, unclear, broken };
+};
+
+/** How the wire goes on behind a freeing cut before somebody stops to take the piece out: the rest of a tab and the way out are little. */
+const goesOn = (actions: readonly Action[], cuts: readonly TruthCut[], cut: number): 'no further' | 'a little' | 'to the end' => {
+  const free = there(cuts[cut]);
+  const stop = actions.findIndex(
+    (a, i) => i > free.action && a.kind === 'stop' && !a.optional && !/THREAD|CUT THE WIRE|CONDITION/.test(a.comment),
+  );
+  const before = cuts.slice(cut + 1).filter((c) => stop < 0 || c.action < stop);
+  if (stop < 0 || before.some((c) => c.run !== free.run)) return 'to the end';
+  const way = before.reduce((sum, c) => sum + lengthOf(c.segment), 0);
+  return way < 2.5 ? 'no further' : 'a little';
 };
 
 /**
@@ -299,7 +316,10 @@ const isHeld = (
     if (
       actions
         .slice(there(cuts[c]).action, end)
-        .some((a, i, between) => a.kind === 'stop' && isForHands(a.comment) && besideIt(between, i, mine, c, cuts, question, whose))
+        .some(
+          (a, i, between) =>
+            a.kind === 'stop' && !a.optional && isForHands(a.comment) && besideIt(between, i, mine, c, cuts, question, whose),
+        )
     )
       return true;
     end = there(cuts[c]).action;

@@ -1,7 +1,7 @@
 /** Faults put into the programs of planned jobs, each judged by the proof and by what it changes. */
 import { readProgram } from '../../src/nc/read/read.ts';
 import { proveProgram } from '../../src/proof/prove/prove.ts';
-import { changeOf, type Good, goodOf } from './change.ts';
+import { changeOf, type Good, goodOf, hangsOnLittle } from './change.ts';
 import { textOf } from './good-programs.ts';
 import { type Mutant, mutantsOf } from './mutate.ts';
 import type { PlannedJob } from './planned-jobs.ts';
@@ -49,5 +49,6 @@ const judged = (good: Good, mutant: Mutant): Tried => {
   const near = Math.abs(off - question.tolerance) < TOO_NEAR || (change.unclear && off <= question.tolerance);
   if (change.faults.length === 0 && near) return tell('too near to tell', said);
   if (proven) return tell(wrong ? 'missed' : 'passed', said);
+  if (!wrong && hangsOnLittle(good, read.actions)) return tell('too near to tell', said);
   return tell(wrong ? 'caught' : 'blamed wrongly', said);
 };

@@ -9,10 +9,10 @@ import type { TruthCut } from './truth.ts';
 
 export const wireFaults = (actions: readonly Action[], question: ProofQuestion, raster: Raster): readonly string[] => {
   const faults: string[] = [];
-  let wire: 'out' | 'in' | 'either' = 'out';
+  let wire: Wire = 'out';
   let last = -1;
   actions.forEach((a, i) => {
-    if (a.kind === 'stop') wire = /THREAD/.test(a.comment) ? 'in' : /CUT THE WIRE/.test(a.comment) ? 'out' : 'either';
+    if (a.kind === 'stop' && !a.optional) wire = afterStop(a.comment, wire, question);
     if (a.kind === 'thread') wire = 'in';
     if (a.kind === 'cut wire') wire = 'out';
     if (a.kind !== 'move') return;
@@ -26,7 +26,23 @@ export const wireFaults = (actions: readonly Action[], question: ProofQuestion, 
     if (wire === 'in' && last >= 0) faults.push(`action ${i} draws the wire through metal`);
     wire = 'out';
   });
+  if (last >= 0 && (wire as Wire) === 'in' && question.dialect.words.cutWire !== undefined)
+    faults.push('the program ends with the wire in');
   return faults;
+};
+
+const mayThread = (comment: string, { dialect }: ProofQuestion): boolean =>
+  dialect.words.thread === undefined && !/CUT THE WIRE|CONDITION/.test(comment);
+
+type Wire = 'out' | 'in' | 'either';
+
+/** A stop that does not say what it is for may be for what the control cannot do by itself. */
+const afterStop = (comment: string, wire: Wire, { dialect: { words } }: ProofQuestion): Wire => {
+  if (/THREAD/.test(comment)) return 'in';
+  if (/CUT THE WIRE/.test(comment)) return 'out';
+  if (/CONDITION/.test(comment)) return wire;
+  const byHand = wire === 'in' ? words.cutWire === undefined : words.thread === undefined;
+  return byHand ? 'either' : wire;
 };
 
 /**
@@ -39,8 +55,9 @@ export const startFaults = (actions: readonly Action[], cuts: readonly TruthCut[
   let [moved, threaded] = [true, true];
   let last = -1;
   for (const a of actions) {
-    if (a.kind === 'thread' || (a.kind === 'stop' && !/CUT THE WIRE|CONDITION/.test(a.comment))) threaded = true;
-    if (a.kind === 'cut wire' || (a.kind === 'stop' && /CUT THE WIRE/.test(a.comment))) [moved, threaded] = [true, false];
+    if (a.kind === 'thread' || (a.kind === 'stop' && !a.optional && (/THREAD/.test(a.comment) || mayThread(a.comment, question))))
+      threaded = true;
+    if (a.kind === 'cut wire' || (a.kind === 'stop' && !a.optional && /CUT THE WIRE/.test(a.comment))) [moved, threaded] = [true, false];
     if (a.kind !== 'move') continue;
     if (a.rapid) [moved, threaded] = [true, false];
     else {

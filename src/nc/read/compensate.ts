@@ -3,7 +3,6 @@
  * its successor, and whatever stands between the two in the program waits behind it. The rules are those of CHECKS I:
  * switched on and off on a straight move, square to the path there; inside corners are entered or refused, never rounded.
  */
-import { startDirection } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { count } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
@@ -141,7 +140,8 @@ const end = (move: Move, state: Extract<State, { kind: 'ending' }>, track: Track
   const { programmed } = move;
   if (programmed.kind === 'arc') return notStraight(move.block, 'off');
   const { element, kind } = state.waiting;
-  const from = settle(state, kind === 'entry' ? startDirection(programmed) : element.endDirection, track);
+  if (kind === 'entry') return nothingBetween(move.block);
+  const from = settle(state, element.endDirection, track);
   if (from.x !== programmed.to.x || from.y !== programmed.to.y) track.emit(plain(move, { kind: 'line', from, to: programmed.to }));
   track.state = { kind: 'off' };
   return done;
@@ -185,6 +185,15 @@ const plain = (move: Move, centre: Segment): Action => ({
   centre,
   condition: move.condition,
 });
+
+/** Some controls end the approach square to the leaving move, others in the programmed point: the offset apart. */
+const nothingBetween = (block: Block): BlockOutcome =>
+  fault(
+    'compensation-without-contour',
+    block,
+    (named) => say`${{ block: named }} switches compensation off in the move behind the one that switched it on: no contour lies between.`,
+    { remedy: say`Cut the contour between G41 or G42 and G40, or take both out.` },
+  );
 
 const notStraight = (block: Block, way: 'on' | 'off'): BlockOutcome =>
   way === 'on'

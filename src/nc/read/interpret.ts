@@ -59,6 +59,12 @@ const pointMissing = (block: Block): Finding =>
     { remedy: say`Write 10. where 10 is meant.` },
   );
 
+const mayNotStop = (block: Block): Finding =>
+  at('stop-may-not-stop', block, (named) => say`${{ block: named }} has M01, which stops only when a switch at the control says so.`, {
+    done: say`It was read as a stop that secures nothing and asks for nothing.`,
+    remedy: say`Write M00 where the operator has to do something.`,
+  });
+
 /** Each code once: the sentence is made for the first of its kind only. */
 const remark = (code: ReadCode, made: () => Finding, { remarks }: Machine): void => {
   if (!remarks.some((other) => other.code === code)) remarks.push(made());
@@ -73,8 +79,10 @@ const finishBlock = (block: Block, statement: Readonly<Statement>, comment: stri
   const { memory, path, emit } = machine;
   if (statement.stop === undefined) return done;
   if (statement.stop !== 'end') {
-    path.pass({ kind: 'stop', block: block.index, optional: statement.stop === 'optional stop', comment, ...stopSaid(comment) });
-    const chosen = machine.conditionByComment ? /^CONDITION (\d{1,6})\b/i.exec(comment) : undefined;
+    const optional = statement.stop === 'optional stop' || block.skippable === true;
+    if (statement.stop === 'optional stop') remark('stop-may-not-stop', () => mayNotStop(block), machine);
+    path.pass({ kind: 'stop', block: block.index, optional, comment, ...stopSaid(comment) });
+    const chosen = machine.conditionByComment && !optional ? /^CONDITION (\d{1,6})\b/i.exec(comment) : undefined;
     if (chosen) choose(block, Number(chosen[1]), machine);
     return done;
   }
@@ -146,9 +154,22 @@ const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): 
       );
     }
     memory.system = s.system;
+    remark('zero-of-control', () => zeroOfControl(block, s.system ?? 0), machine);
   }
   return done;
 };
+
+const zeroOfControl = (block: Block, system: number): Finding =>
+  at(
+    'zero-of-control',
+    block,
+    (named) =>
+      say`${{ block: named }} takes the zero that the control keeps under ${{ system: term(`G${system}`) }}, which the program does not state.`,
+    {
+      done: say`It was read as the datum of the set-up sheet.`,
+      remedy: say`See that the control keeps the datum of the set-up sheet there.`,
+    },
+  );
 
 const statedTooLate = (block: Block, what: 'datum' | 'unit'): BlockOutcome => {
   const remedy = say('compensation-forbids.remedy')`Switch compensation off first.`;

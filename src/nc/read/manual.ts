@@ -22,6 +22,14 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'The control never runs them. If they were meant to be cut, the end stands in the wrong place.',
     remedy: 'Move the end word, or delete what is left behind it.',
   },
+  'words-behind-percent': {
+    title: 'Words stand behind the second % mark',
+    meaning:
+      'A % mark begins the program and the next one ends it. Behind the second one there are more words; blank lines and comments there are harmless.',
+    matters:
+      'Some controls stop reading at the mark, others read on and run what they find there. Which of the two happens is not in the text.',
+    remedy: 'Delete what stands behind the mark, or keep it in a file of its own.',
+  },
   'percent-missing': {
     title: 'The % lines that the dialect asks for are missing',
     meaning: 'The dialect asks for a line with % at both ends of the program.',
@@ -39,6 +47,20 @@ export const manual: Manual<typeof catalogue> = {
     meaning: 'A switch at the control says whether blocks that begin with / run. The block is read as if it runs.',
     matters: 'The program is two programs in one, and only one of them can be proven at a time.',
     remedy: 'Take out the /, or the block, and prove the program that you mean to run.',
+  },
+  'move-may-be-skipped': {
+    title: 'A block that moves or switches begins with /',
+    meaning: 'A switch at the control says whether blocks that begin with / run. This one does more than stop or wait.',
+    matters:
+      'With the switch set one way the wire cuts something else than with it set the other way, and a proof holds for one of them only.',
+    remedy: 'Take out the / where the block belongs to the cut, and the block where it does not.',
+  },
+  'stop-may-not-stop': {
+    title: 'M01 stops only when a switch at the control says so',
+    meaning:
+      'The program has an optional stop. It is read as one that may not stop: it secures no piece, takes none out, threads nothing and sets no condition.',
+    matters: 'A slug that only an optional stop secures falls when the switch stands the other way.',
+    remedy: 'Write M00 wherever the operator has to do something.',
   },
   'sign-unknown': {
     title: 'A sign that no program may contain',
@@ -142,8 +164,16 @@ export const manual: Manual<typeof catalogue> = {
   'datum-moved': {
     title: 'The datum changes after the wire has moved',
     meaning: 'After the wire has moved the program sets another datum (G92) or chooses another one (G54 to G59).',
-    matters: 'Where the new datum lies is not in the text, so it cannot be known where the cut goes.',
+    matters:
+      'Where the new datum lies is not in the text, so it cannot be known where the cut goes. The same holds for a G92 at the start that puts the datum elsewhere than where the wire stands.',
     remedy: 'Keep one datum for the whole program.',
+  },
+  'zero-of-control': {
+    title: 'The program takes its zero from the control',
+    meaning:
+      'G54 to G59 choose one of the datums that the control keeps. Where that one lies is entered at the machine and is not in the text.',
+    matters: 'Everything is cut from there: an old value moves the whole part.',
+    remedy: 'See that the datum of the set-up sheet is entered under that number before the program runs.',
   },
   'feed-zero': {
     title: 'A cut with the feed set to zero',
@@ -224,6 +254,13 @@ export const manual: Manual<typeof catalogue> = {
     meaning: 'The program ends without G40.',
     matters: 'The next program starts with the offset on, and its first contour is wrong.',
     remedy: 'Write G40 on the lead-out of the last contour.',
+  },
+  'compensation-without-contour': {
+    title: 'Compensation is switched off in the move behind the one that switched it on',
+    meaning: 'Between G41 or G42 and G40 no contour is cut.',
+    matters:
+      'Where the approach ends depends on the move behind it. When that one leaves again, some controls end in the programmed point and others beside it, the offset apart: one of the two gouges.',
+    remedy: 'Cut the contour between the two, or take both out.',
   },
   'compensation-on-an-arc': {
     title: 'Compensation begins or ends on an arc',

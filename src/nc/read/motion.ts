@@ -55,8 +55,14 @@ const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): BlockOu
     return fault('datum-moved/datum', block, (named) => say`${{ block: named }} sets the datum by G92 after the wire has moved.`, {
       remedy: say`Keep to one datum.`,
     });
-  memory.x = s.x ?? memory.x;
-  memory.y = s.y ?? memory.y;
+  if ((s.x ?? memory.x) !== memory.x || (s.y ?? memory.y) !== memory.y)
+    return fault(
+      'datum-moved/shifted',
+      block,
+      (named) =>
+        say`${{ block: named }} moves the datum by G92 to where the wire does not stand: the program begins with the wire at X0 Y0.`,
+      { remedy: say`Write G92 X0 Y0 or nothing, and give every place from the datum.` },
+    );
   return done;
 };
 

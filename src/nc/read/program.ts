@@ -14,6 +14,8 @@ export interface Block {
   readonly text: string;
   readonly sequence?: number;
   readonly comments: readonly string[];
+  /** It begins with a slash: a switch at the control decides whether it runs. */
+  readonly skippable?: boolean;
 }
 
 /** Offset registers of the control, mm, by number. Register 0 is always 0. */
@@ -39,6 +41,7 @@ export type Action =
   | ({
       readonly kind: 'stop';
       readonly block: number;
+      /** A switch at the control decides whether the wire stops there. */
       readonly optional: boolean;
       readonly comment: string;
       /** The comment as data where the program is known to be of our own writing; it decides nothing. */

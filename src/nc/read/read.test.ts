@@ -56,8 +56,14 @@ describe('reading words', () => {
   });
 
   it('sets the datum by G92 before the first move and not after it', () => {
-    expect(ends(read('G21 G91 G92 X5. Y2.\nG00 X1. Y0.\nM02'))).toEqual([[6, 2]]);
+    expect(ends(read('G21 G91 G92 X0. Y0.\nG00 X1. Y0.\nM02'))).toEqual([[1, 0]]);
+    expect(codes(read('G21 G90 G92 X5. Y0.\nG00 X1. Y0.\nM02'))).toEqual(['datum-moved']);
     expect(codes(body('G01 X1. Y0.\nG92 X0. Y0.'))).toEqual(['datum-moved']);
+  });
+
+  it('says of a datum that the control keeps that it is not in the program', () => {
+    expect(codes(read('G21 G90 G54\nG00 X1. Y0.\nM02'))).toEqual(['zero-of-control']);
+    expect(codes(read('G21 G90 G55\nG00 X1. Y0.\nG56\nM02'))).toEqual(['zero-of-control', 'datum-moved']);
   });
 
   it('gives blocks with line, sequence number and comments', () => {
@@ -265,6 +271,7 @@ describe('what the reader refuses', () => {
     ['compensation-on-an-arc', 'G41 D1 G01 X5. Y0.\nG01 X5. Y5.\nG40 G03 X7. Y7. I0. J2.'],
     ['compensation-left-on', 'G41 D1 G01 X5. Y0.\nG01 X5. Y5.'],
     ['compensation-forbids', 'G41 D1 G01 X5. Y0.\nG54'],
+    ['compensation-without-contour', 'G42 D1 G01 X5. Y0.\nG40 G01 X0. Y5.'],
     ['inside-corner-not-entered', 'G41 D2 G01 X5. Y0.\nG01 X9. Y0.\nG01 X9. Y0.5\nG01 X5. Y0.5\nG40 G01 X0. Y0.5'],
     ['path-turns-back', 'G41 D1 G01 X5. Y0.\nG01 X9. Y0.\nG01 X6. Y0.\nG40 G01 X0. Y0.5'],
     ['block-too-long', `(${'A'.repeat(1200)})`],
@@ -312,11 +319,32 @@ describe('what the reader remarks', () => {
     expect(codes(read('%\nG21 G90\nM02\n%', standardDialect))).toEqual([]);
     expect(codes(body('G01 X10 Y0\nG01 X20 Y0'))).toEqual(['decimal-point-missing']);
     expect(codes(read('G21 G90\nM02\nG00 X1. Y1.'))).toEqual(['program-text-after-end']);
+    expect(codes(read('G21 G90\nM02\n\n(THAT IS ALL)\nN7'))).toEqual([]);
   });
 
-  it('reads a block with a slash as if it ran, and says so', () => {
-    const program = body('/G01 X1. Y0.');
-    expect(program.findings[0]).toMatchObject({ code: 'block-may-be-skipped', severity: 'doubt' });
-    expect(moves(program)).toHaveLength(1);
+  it('refuses words behind the second % mark, before the end of the program or after it, and passes blanks and comments', () => {
+    for (const late of ['M50', 'G00 X9. Y9.', 'N9 M30', 'nonsense'])
+      expect(codes(read(`%\nG21 G90\nM02\n%\n${late}`))).toContain('words-behind-percent');
+    expect(codes(read('%\nG21 G90\n%\nG00 X9. Y9.\nM02'))).toEqual(['words-behind-percent']);
+    expect(codes(read('G21 G90\nM02\n%\nM02'))).toEqual(['words-behind-percent']);
+    expect(codes(read('%\nG21 G90\nM02\n%\n\n  \n(NEXT TAPE)\n%'))).toEqual([]);
+  });
+
+  it('reads a stop that may be skipped as one that may not stop, and refuses a move that may be', () => {
+    const stopped = body('/M00 (CONDITION 3)\nG01 X1. Y0.');
+    expect(stopped.findings.map((f) => [f.code, f.severity])).toEqual([['block-may-be-skipped', 'doubt']]);
+    expect(stopped.actions.find((a) => a.kind === 'stop')).toMatchObject({ optional: true });
+    expect(moves(stopped).at(-1)?.condition).toBe(undefined);
+    const switched = body('/M50', { ...bare, words: { flushOn: 'M50' } });
+    for (const refused of [body('/G01 X1. Y0.'), body('/G41 D1'), body('/G91'), switched])
+      expect([refused.state, codes(refused)]).toEqual(['refused', ['move-may-be-skipped']]);
+    expect(codes(body('/G04 P1.'))).toEqual(['block-may-be-skipped']);
+  });
+
+  it('takes M01 for a stop that may not stop', () => {
+    const program = body('M01 (CONDITION 3)\nG01 X1. Y0.');
+    expect(codes(program)).toEqual(['stop-may-not-stop']);
+    expect(moves(program).at(-1)?.condition).toBe(undefined);
+    expect(moves(body('M00 (CONDITION 3)\nG01 X1. Y0.')).at(-1)?.condition).toBe(3);
   });
 });

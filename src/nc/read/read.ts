@@ -52,21 +52,29 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
     findings: [...findings, ...machine.remarks, finding],
   });
   if (text.length > limits.characters) return refused(tooManyCharacters(text.length, limits));
-  let percents = 0;
+  const marks = { percents: 0, words: false, closed: false };
   let carried = '';
   for (const { line, source } of linesOf(text)) {
     if (isBlank(source)) continue;
-    if (machine.hasEnded()) {
-      percents += source.trimStart().startsWith('%') ? 1 : 0;
-      if (!source.trimStart().startsWith('%')) findings.push(textAfterEnd(line, source));
-      break;
+    if (machine.hasEnded() || marks.closed) {
+      if (isPercent(source)) closeBy(marks);
+      else if (speaks(source, dialect, limits)) {
+        if (marks.closed) return refused(wordsBehindPercent(line, source));
+        if (!findings.some((f) => f.code === 'program-text-after-end')) findings.push(textAfterEnd(line, source));
+      }
+      continue;
     }
     if (blocks.length >= limits.blocks) return refused(tooManyBlocks(line, limits));
     const read = readLine(source, line, blocks.length, dialect, own, limits);
     blocks.push(read.block);
     if (read.kind === 'refused') return refused(read.finding);
-    if (read.line.percent) percents += 1;
-    if (read.line.skippable && !findings.some((f) => f.code === 'block-may-be-skipped')) findings.push(mayBeSkipped(read.block));
+    if (read.line.percent) closeBy(marks);
+    if (read.line.words.length > 0) marks.words = true;
+    if (read.line.skippable) {
+      const skipped = skippedFinding(read);
+      if (skipped.severity === 'refusal') return refused(skipped);
+      if (!findings.some((f) => f.code === skipped.code)) findings.push(skipped);
+    }
     const comment = [carried, ...read.block.comments].join(' ').trim();
     if (comment.length > limits.charactersInComment) return refused(endlessComment(read.block, limits));
     const outcome = machine.run(read.block, read.statement, comment);
@@ -74,11 +82,39 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
     carried = carriedOn(read, comment);
   }
   if (!machine.hasEnded()) return refused(endMissing(blocks));
-  if (dialect.percent && percents < 2)
+  if (dialect.percent && marks.percents < 2)
     findings.push(
       find('percent-missing', say`The dialect asks for a line with % at both ends of the program, and one or both are missing.`),
     );
   return { state: 'read', blocks, actions, findings: [...findings, ...machine.remarks] };
+};
+
+interface Marks {
+  percents: number;
+  /** A block with words stood before. */
+  words: boolean;
+  /** A % behind the words: whatever comes later is another tape. */
+  closed: boolean;
+}
+
+const closeBy = (marks: Marks): void => {
+  marks.percents += 1;
+  marks.closed ||= marks.words;
+};
+
+const isPercent = (source: string): boolean => source.trimStart().startsWith('%');
+
+/** Whether a line behind the end says anything to a control; a comment and a number of the block do not. */
+const speaks = (source: string, { comments }: Dialect, limits: ProgramLimits): boolean => {
+  const split = splitLine(source.slice(0, limits.charactersInBlock), comments);
+  return split.kind === 'bad' || split.line.words.some(({ letter }) => letter !== 'N');
+};
+
+/** What may be skipped without a change of the cut: a stop, which is then not relied upon, a wait, and what says nothing. */
+const skippedFinding = ({ block, statement, line }: Extract<ReadLine, { kind: 'read' }>): Finding => {
+  const harmless = line.words.every(({ letter }) => letter === 'N' || letter === 'P' || letter === 'M' || letter === 'G');
+  const only = statement.stop === 'stop' || statement.stop === 'optional stop' || statement.dwell !== undefined || line.words.length === 0;
+  return harmless && only && statement.events.length === 0 ? mayBeSkipped(block) : moveMayBeSkipped(block);
 };
 
 /** A comment that ends in ... goes on in the next line; the stop behind it gets the whole of it. */
@@ -113,7 +149,8 @@ const readLine = (source: string, line: number, index: number, dialect: Dialect,
   const { words, comments } = split.line;
   const first = words[0];
   const numbered = first?.letter === 'N' && own.condition !== 'N';
-  const block: Block = numbered ? { index, line, text: source, sequence: first.value, comments } : { index, line, text: source, comments };
+  const plain: Block = numbered ? { index, line, text: source, sequence: first.value, comments } : { index, line, text: source, comments };
+  const block: Block = split.line.skippable ? { ...plain, skippable: true } : plain;
   if (numbered && (!Number.isInteger(first.value) || first.value < 0 || first.value > LARGEST_SEQUENCE)) {
     return refusal(bare, sequenceBad(bare, first.value));
   }
@@ -151,6 +188,16 @@ const textAfterEnd = (line: number, source: string): Finding =>
     place: { kind: 'line', line, text: source.slice(0, 200) },
   });
 
+const wordsBehindPercent = (line: number, source: string): Finding =>
+  find(
+    'words-behind-percent',
+    say`Line ${{ line: count(line) }} has words behind the second % mark, where the program is over for some controls and goes on for others.`,
+    {
+      place: { kind: 'line', line, text: source.slice(0, 200) },
+      remedy: say`Delete what stands behind the second % mark, or give it a file of its own.`,
+    },
+  );
+
 const tooManyBlocks = (line: number, limits: ProgramLimits): Finding =>
   find('program-too-long/blocks', say`The program has more than ${{ most: count(limits.blocks, 'block') }}.`, {
     place: { kind: 'line', line },
@@ -161,7 +208,15 @@ const mayBeSkipped = (block: Block): Finding =>
     'block-may-be-skipped',
     block,
     (named) => say`${{ block: named }} begins with / and is skipped or not, as a switch at the control says.`,
-    { done: say`It was read as if the switch were off, so that the block runs.` },
+    { done: say`It was read as if the switch were off, so that the block runs; a stop in it secures nothing.` },
+  );
+
+const moveMayBeSkipped = (block: Block): Finding =>
+  at(
+    'move-may-be-skipped',
+    block,
+    (named) => say`${{ block: named }} begins with / and does more than stop: skipped or not, the rest of the program is another one.`,
+    { remedy: say`Take out the /, or the block.` },
   );
 
 const endlessComment = (block: Block, limits: ProgramLimits): Finding =>

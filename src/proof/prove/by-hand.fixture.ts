@@ -79,6 +79,9 @@ export const script = () => {
   };
 };
 
+/** What is more than a note. */
+export const faults = (proof: Proof): readonly string[] => proof.findings.filter((f) => f.severity !== 'note').map((f) => f.code);
+
 export const codes = (proof: Proof): readonly string[] => proof.findings.map((f) => f.code);
 
 /** Cuts a box of the wire's centre from its lower middle, all but a tab of 2 mm, then the tab after a stop. */

@@ -10,6 +10,7 @@ import {
   box,
   codes,
   cutBox,
+  faults,
   openingOf,
   PART,
   PART_HOLE,
@@ -42,9 +43,42 @@ describe('a piece that comes loose', () => {
     const left = s.actions.with(first, { ...there(s.actions[first]), comment: 'CUT THE WIRE', purpose: 'cut the wire' } as Action);
     const proof = proveActions(left, question(wanted));
     expect(proof.findings.filter((f) => f.code === 'slug-not-taken-out').map((f) => [f.severity, f.place])).toEqual([
-      ['warning', expect.objectContaining({ loop: 'at 10' })],
+      ['refusal', expect.objectContaining({ loop: 'at 10' })],
     ]);
     expect(codes(proveActions(s.actions, question(wanted)))).not.toContain('slug-not-taken-out');
+  });
+
+  it('misses that stop at the end of the program too, and behind a finishing pass of the same run', () => {
+    const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+    const whole = openingOf(10, 10);
+    whole.end();
+    expect(proveActions(whole.actions, question(wanted)).verdict).toBe('proven');
+    const stop = whole.actions.findLastIndex((a) => a.kind === 'stop');
+    const without = proveActions(whole.actions.toSpliced(stop, 1), question(wanted));
+    expect([without.verdict, faults(without)]).toEqual(['not proven', ['slug-not-taken-out']]);
+    expect(sentenceOf(without.findings.find((f) => f.code === 'slug-not-taken-out'))).toContain('before the program ends');
+    const onward = openingOf(10, 10);
+    const back = onward.actions.pop();
+    for (const [x, y] of [
+      [20, 10],
+      [20, 20],
+      [10, 20],
+      [10, 10],
+    ] as const)
+      onward.cut(x + (x < 15 ? RADIUS : -RADIUS), y + (y < 15 ? RADIUS : -RADIUS));
+    onward.actions.push(there(back));
+    onward.end();
+    expect(faults(proveActions(onward.actions, question(wanted)))).toEqual(['slug-not-taken-out']);
+  });
+
+  it('is neither secured nor taken out at a stop that a switch may pass over', () => {
+    const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+    const whole = openingOf(10, 10);
+    whole.end();
+    const optional = (comment: RegExp): readonly Action[] =>
+      whole.actions.map((a) => (a.kind === 'stop' && comment.test(a.comment) ? { ...a, optional: true } : a));
+    expect(faults(proveActions(optional(/^SECURE/), question(wanted)))).toEqual(['piece-falls-unheld']);
+    expect(faults(proveActions(optional(/^TAKE/), question(wanted)))).toEqual(['slug-not-taken-out']);
   });
 
   it('sees an opening fall with the slug of the opening round it', () => {

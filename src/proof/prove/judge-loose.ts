@@ -1,15 +1,16 @@
 /** Judges what comes loose: held or not, taken out or not, and whether anything wanted fell with it. */
 
-import { firstItem, itemAt } from '../../sequence/sequence.ts';
+import { lengthOf } from '../../geometry/measure.ts';
+import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import { contour, mm } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
-import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
 import { blockName, gram } from '../block-name.ts';
 import { find } from '../findings.ts';
-import type { Reason } from '../proof.ts';
+import type { LooseFinding, Reason } from '../proof.ts';
 import type { Loose } from '../sweep/loose.ts';
 import { isWithin } from '../sweep/outline.ts';
+import { tendsToWork } from '../sweep/wire-doings.ts';
 import type { Evidence } from './evidence.ts';
 import { reason, spot } from './evidence.ts';
 
@@ -17,7 +18,7 @@ import { reason, spot } from './evidence.ts';
 const CRUMB_MASS = 5e-5;
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
-  const stopsAfter = new Set(evidence.trace.stops.filter((s) => !isForTheWire(s.purpose)).map((s) => s.before));
+  const stopsAfter = new Set(evidence.trace.stops.filter(tendsToWork).map((s) => s.before));
   return evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l, stopsAfter), ...wantedWithin(evidence, l)]);
 };
 
@@ -39,16 +40,30 @@ const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[
   return [reason(find(crumb ? 'crumb-falls' : 'piece-falls-unheld', text, more), evidence.blocks, block, at)];
 };
 
-/** A slug that fell must come out before the wire goes on; a wanted part may be finished while it is held. */
+/**
+ * How far the wire may go on, mm, while a slug that was held still lies there: the rest of the tab and the way out. A finishing pass is
+ * further. Common practice, no source.
+ */
+const wayOut = ({ outline }: LooseFinding): number => 3 + perimeterOf(outline) / 4;
+
+const perimeterOf = ({ points }: LooseFinding['outline']): number =>
+  roundPairs(points).reduce((sum, [p, q]) => sum + Math.hypot(q.x - p.x, q.y - p.y), 0);
+
+/** A slug that fell must come out before the wire goes on, or before the program ends; a wanted part may be finished while it is held. */
 const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: ReadonlySet<number>): readonly Reason[] => {
   const { trace, blocks } = evidence;
-  if (piece.role === 'part' || piece.mass <= CRUMB_MASS) return [];
+  // One that nobody held has fallen, which is said already.
+  if (piece.role === 'part' || piece.mass <= CRUMB_MASS || !piece.held) return [];
   const freed = itemAt(trace.cuts, cut);
-  let next = cut + 1;
-  while (next < trace.cuts.length && itemAt(trace.cuts, next).run === freed.run) next += 1;
-  if (stopsAfter.has(next - 1)) return [];
+  const most = wayOut(piece);
+  let [next, way] = [cut + 1, 0];
+  for (; trace.cuts[next]?.run === freed.run; next += 1) {
+    way += lengthOf(itemAt(trace.cuts, next).segment);
+    if (way > most) break;
+  }
+  if (way <= most && stopsAfter.has(next - 1)) return [];
   const later = trace.cuts[next];
-  if (later === undefined) return [];
+  if (later === undefined) return [leftAtEnd(evidence, piece)];
   const text = say(
     'slug-not-taken-out',
   )`The ${{ piece: roles[piece.role] }} of ${{ mass: gram(piece.mass) }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} is not taken out before cutting goes on in ${{ later: blockName(blocks, later.block) }}: no stop stands between.`;
@@ -56,13 +71,28 @@ const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: 
     reason(
       find('slug-not-taken-out', text, {
         place: spot(piece.at, piece.loop),
-        remedy: say`Stop after the tab and take the piece out.`,
+        remedy: say('slug-not-taken-out.remedy')`Stop after the tab and take the piece out.`,
       }),
       blocks,
       later.block,
       piece.at,
     ),
   ];
+};
+
+const leftAtEnd = ({ blocks }: Evidence, piece: LooseFinding): Reason => {
+  const text = say(
+    'slug-not-taken-out/end',
+  )`The ${{ piece: roles[piece.role] }} of ${{ mass: gram(piece.mass) }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} is not taken out before the program ends: no stop stands between.`;
+  return reason(
+    find('slug-not-taken-out/end', text, {
+      place: spot(piece.at, piece.loop),
+      remedy: say('slug-not-taken-out.remedy')`Stop after the tab and take the piece out.`,
+    }),
+    blocks,
+    piece.block,
+    piece.at,
+  );
 };
 
 /** Cuts in a piece that is already loose, and contours whose metal fell with a piece that nobody wants. */

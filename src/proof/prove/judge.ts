@@ -110,6 +110,12 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
           block,
         );
       }
+      if (kind === 'left threaded') {
+        const text = say(
+          'wire-left-threaded',
+        )`Behind the last cut in ${{ block: name }} the program ends with the wire still threaded, although the dialect has a word that cuts it.`;
+        return reason(find('wire-left-threaded', text, { ...place, remedy: say`Cut the wire behind the last cut.` }), blocks, block);
+      }
       const text = say(
         'cut-without-wire',
       )`The cut in ${{ block: name }} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;

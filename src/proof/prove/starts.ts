@@ -32,7 +32,7 @@ export const startsOf = ({ travels, cuts }: Trace): ReadonlyMap<number, readonly
 const ledWay = ({ doings, rapids }: Travel): readonly Segment[] | undefined => {
   const since = doings.slice(doings.lastIndexOf('cut wire') + 1);
   const word = since.lastIndexOf('thread');
-  const at = word >= 0 ? word : since.lastIndexOf('anything');
+  const at = word >= 0 ? word : since.lastIndexOf('thread or not');
   return at < 0 ? undefined : since.slice(at + 1).flatMap((d) => (typeof d === 'number' ? [itemAt(rapids, d).segment] : []));
 };
 

@@ -12,11 +12,13 @@ export type WireFault =
   /** A rapid leads the threaded wire through metal. */
   | { readonly kind: 'drawn through metal'; readonly action: number; readonly block: number }
   /** Cutting begins although the wire was cut or taken out and nobody threaded it. */
-  | { readonly kind: 'not threaded'; readonly action: number; readonly block: number };
+  | { readonly kind: 'not threaded'; readonly action: number; readonly block: number }
+  /** The program ends with the wire in, although the dialect has a word that cuts it. */
+  | { readonly kind: 'left threaded'; readonly action: number; readonly block: number };
 
 /**
  * A rapid through metal needs the wire out before it (a word that cuts it, or a stop) and in again behind it; one that keeps clear of metal may lead
- * the threaded wire. A stop for anything may be for either.
+ * the threaded wire. A stop that does not say what it is for may be for what the dialect has no word for.
  */
 export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: ProofQuestion): readonly WireFault[] => {
   const known = new Map<number, readonly boolean[]>();
@@ -25,7 +27,7 @@ export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: 
     for (const [i, after] of travels.entries()) known.set(itemAt(group.cuts, after), outcome.throughMetal[i] ?? []);
     for (const { cut, way } of outcome.starts) led.set(itemAt(group.cuts, cut), way);
   }
-  return trace.travels.flatMap((t) => {
+  const onTheWay = trace.travels.flatMap((t) => {
     const metal = known.get(t.before);
     const way = led.get(t.after) ?? [];
     // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
@@ -33,6 +35,14 @@ export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: 
       way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(itemAt(t.rapids, rapid).segment, question);
     return faultsOn(t, trace, (rapid) => (metal === undefined ? between(rapid) : (metal[rapid] ?? true)));
   });
+  return [...onTheWay, ...faultAtEnd(trace, question)];
+};
+
+/** Where the dialect has a word that cuts the wire, the last cut is followed by it, or by a stop that says so. */
+const faultAtEnd = ({ cuts, atEnd }: Trace, { dialect }: ProofQuestion): readonly WireFault[] => {
+  const last = cuts.at(-1);
+  if (last === undefined || dialect.words.cutWire === undefined || atEnd.includes('cut wire')) return [];
+  return [{ kind: 'left threaded', action: last.action, block: last.block }];
 };
 
 /** Before the first cut nobody knows whether the wire is in: the machine may have been made ready by hand. */
@@ -42,7 +52,8 @@ const faultsOn = (t: Travel, trace: Trace, isThroughMetal: (rapid: number) => bo
   for (const doing of t.doings) {
     if (doing === 'thread') wire = 'in';
     else if (doing === 'cut wire') wire = 'out';
-    else if (doing === 'anything') wire = 'either';
+    else if (doing === 'thread or not') wire = wire === 'out' ? 'either' : wire;
+    else if (doing === 'cut or not') wire = wire === 'in' ? 'either' : wire;
     else if (isThroughMetal(doing)) {
       const { action, block } = itemAt(t.rapids, doing);
       if (wire === 'in') faults.push({ kind: 'drawn through metal', action, block });

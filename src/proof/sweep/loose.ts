@@ -2,13 +2,13 @@
 
 import type { Point } from '../../geometry/segment.ts';
 import { firstFrom, itemAt } from '../../sequence/sequence.ts';
-import { isForTheWire } from '../../text/stop-purpose.ts';
 import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
 import type { GroupOutcome, Proven } from './proven-group.ts';
 import { innermostOf } from './release.ts';
 import type { Stop, Trace } from './wire-doings.ts';
+import { tendsToWork } from './wire-doings.ts';
 
 export interface Loose {
   readonly finding: LooseFinding;
@@ -76,7 +76,7 @@ const isHeld = (p: Proven, piece: RememberedPiece, stops: readonly Stop[], trace
   const end = actionOf(p, trace, runs.indexOf(freeing));
   for (let run = freeing - 1; run >= 0; run -= 1) {
     const start = actionOf(p, trace, runs.lastIndexOf(run));
-    if (stops.some((s) => s.action > start && s.action < end && !isForTheWire(s.purpose))) return true;
+    if (stops.some((s) => s.action > start && s.action < end && tendsToWork(s))) return true;
     if (fresh[run] === true) return false;
   }
   return false;

@@ -6,6 +6,7 @@ import { line, type Point, point } from '../../geometry/segment.ts';
 import { standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import type { Proof, ProofQuestion, WantedOpen } from '../proof.ts';
+import { faults } from '../prove/by-hand.fixture.ts';
 import { proveActions } from '../prove/prove.ts';
 
 const box = (x0: number, y0: number, x1: number, y1: number): Contour =>
@@ -49,8 +50,6 @@ const cutting = (...way: readonly (Point | string)[]): readonly Action[] => {
   });
   return [...actions, { kind: 'end', block: way.length }];
 };
-
-const faults = (proof: Proof): readonly string[] => proof.findings.filter((f) => f.severity !== 'note').map((f) => f.code);
 
 /** Across the block from left to right at a height of 15; the metal above stays, so the wire runs below. */
 const across: WantedOpen = { chain: 'C1', path: polyline([point(0, 15), point(60, 15)]), kept: 'left' };

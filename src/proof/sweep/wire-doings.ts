@@ -1,6 +1,7 @@
 /** The wire's doings as the proof needs them: every cutting move with the radius it sweeps, the stops, and the travels between cuts. */
 
 import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Dialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
@@ -26,6 +27,8 @@ export interface Stop {
   readonly comment: string;
   readonly said?: Text | undefined;
   readonly purpose: StopPurpose;
+  /** A switch at the control decides whether the wire stops there: nothing may rest on it. */
+  readonly optional: boolean;
   readonly at: Point;
   /** Cut before and after it in the list of cuts, -1 and the count of cuts where there is none. */
   readonly before: number;
@@ -35,7 +38,8 @@ export interface Stop {
   readonly travelAfter: boolean;
 }
 
-export type WireDoing = number | 'thread' | 'cut wire' | 'anything';
+/** `'thread or not'`: a stop that does not say what it is for, where the dialect has no word to thread by; `'cut or not'` the same for cutting the wire. */
+export type WireDoing = number | 'thread' | 'cut wire' | 'thread or not' | 'cut or not';
 
 /** All rapids between two cuts, with what happened to the wire on the way. */
 export interface Travel {
@@ -52,6 +56,8 @@ export interface Trace {
   readonly cuts: readonly SweptCut[];
   readonly stops: readonly Stop[];
   readonly travels: readonly Travel[];
+  /** What is done to the wire behind the last cut. */
+  readonly atEnd: readonly WireDoing[];
   /** Cuts for which neither condition nor register gives a gap: their actions. */
   readonly withoutGap: readonly number[];
 }
@@ -60,6 +66,7 @@ export interface Gaps {
   readonly wireDiameter: number;
   /** mm by condition, or by register where the program chooses no condition. */
   readonly gaps: ReadonlyMap<number, number>;
+  readonly dialect: { readonly words: Pick<Dialect['words'], 'thread' | 'cutWire'> };
 }
 
 export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
@@ -93,7 +100,8 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
   return {
     cuts,
     stops: stopsOf(actions, cuts),
-    travels: travelsOf(actions, cuts),
+    travels: travelsOf(actions, cuts, asksOf(gaps)),
+    atEnd: travelOf(actions, (cuts.at(-1)?.action ?? -1) + 1, actions.length, cuts.length - 1, asksOf(gaps)).doings,
     withoutGap,
   };
 };
@@ -144,39 +152,52 @@ const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonl
   for (const s of pending) travelAfter.add(s);
   return stops.map((s, n) => {
     const a = itemAt(actions, s.action);
-    const { comment, said, purpose } = a.kind === 'stop' ? a : NO_STOP;
+    const { comment, said, purpose, optional } = a.kind === 'stop' ? a : NO_STOP;
     return {
       ...s,
       block: a.block,
       comment,
       said,
       purpose,
+      optional,
       after: Math.min(s.before + 1, cuts.length),
       travelAfter: travelAfter.has(n),
     };
   });
 };
 
-const NO_STOP = { comment: '', said: undefined, purpose: 'other' } as const;
+const NO_STOP = { comment: '', said: undefined, purpose: 'other', optional: false } as const;
 
-const doingAt = (purpose: StopPurpose): Exclude<WireDoing, number> | 'condition' => {
-  if (!isForTheWire(purpose)) return 'anything';
-  if (purpose === 'cut the wire') return 'cut wire';
-  return purpose === 'thread' ? 'thread' : 'condition';
+/** At which a piece may be secured or taken out. */
+export const tendsToWork = ({ purpose, optional }: Stop): boolean => !optional && !isForTheWire(purpose);
+
+/** What a stop that does not say what it is for may ask of the operator: only what the dialect has no word for. */
+const asksOf = ({ dialect: { words } }: Gaps): readonly WireDoing[] => [
+  ...(words.thread === undefined ? ['thread or not' as const] : []),
+  ...(words.cutWire === undefined ? ['cut or not' as const] : []),
+];
+
+/** A stop that may not stop does nothing. */
+const doingsAt = (a: Action, asks: readonly WireDoing[]): readonly WireDoing[] => {
+  if (a.kind === 'thread' || a.kind === 'cut wire') return [a.kind];
+  if (a.kind !== 'stop' || a.optional) return [];
+  if (a.purpose === 'cut the wire') return ['cut wire'];
+  if (a.purpose === 'thread') return ['thread'];
+  return isForTheWire(a.purpose) ? [] : asks;
 };
 
-const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonly Travel[] => {
+const travelsOf = (actions: readonly Action[], cuts: readonly SweptCut[], asks: readonly WireDoing[]): readonly Travel[] => {
   const travels: Travel[] = [];
   let start = 0;
   for (let c = 0; c <= cuts.length; c += 1) {
     const end = c < cuts.length ? itemAt(cuts, c).action : actions.length;
-    if (end > start) travels.push(travelOf(actions, start, end, c - 1));
+    if (end > start) travels.push(travelOf(actions, start, end, c - 1, asks));
     start = end + 1;
   }
   return travels.filter((t) => t.rapids.length > 0 || t.wireCut);
 };
 
-const travelOf = (actions: readonly Action[], start: number, end: number, before: number): Travel => {
+const travelOf = (actions: readonly Action[], start: number, end: number, before: number, asks: readonly WireDoing[]): Travel => {
   const rapids: { action: number; block: number; segment: Segment }[] = [];
   const doings: WireDoing[] = [];
   let wireCut = false;
@@ -186,9 +207,9 @@ const travelOf = (actions: readonly Action[], start: number, end: number, before
       doings.push(rapids.length);
       rapids.push({ action: i, block: a.block, segment: a.centre });
     }
-    const what = a.kind === 'stop' ? doingAt(a.purpose) : a.kind;
-    if (what === 'cut wire') wireCut = true;
-    if (what === 'thread' || what === 'anything' || what === 'cut wire') doings.push(what);
+    const here = doingsAt(a, asks);
+    if (here.includes('cut wire')) wireCut = true;
+    doings.push(...here);
   }
   return { before, after: before + 1, rapids, doings, wireCut };
 };
