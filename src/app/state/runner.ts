@@ -100,10 +100,10 @@ class OneRunner implements Runner {
     this.running = mine;
     this.events.began();
     /** Of a run that was given up nothing is heard any more. */
-    const done = (say: () => void): void => {
+    const done = (hear: () => void): void => {
       if (this.running !== mine) return;
       this.running = undefined;
-      if (this.next === undefined) say();
+      if (this.next === undefined) hear();
       else this.beginNext();
     };
     remote
