@@ -1,6 +1,6 @@
 /** Files that version 0.3 wrote are read by today's readers and come to the same verdict; nothing they say is lost. */
 
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -122,6 +122,40 @@ describe('jobs of 0.3', () => {
   });
 });
 
+describe('keys of 0.3', () => {
+  const notesOf = (schema: z.ZodType, name: string): readonly string[] => {
+    const read = parseFile(schema, text(name), basename(name));
+    return read.kind === 'parsed' ? read.notes.map(sentenceOf) : read.findings.map(sentenceOf);
+  };
+
+  it('are read with one note for a file, which lists them', () => {
+    expect(notesOf(jobSchema, 'more/by-hand.job.json')).toEqual([
+      'by-hand.job.json has keys of version 0.3: byHand (now overrides). They were read; files written now have the new ones.',
+    ]);
+    expect(notesOf(shopSchema, 'workshop/shop.json')).toEqual([
+      'shop.json has keys of version 0.3: rungs (now energySettings), formFloor (now bestFormError), threadsItself (now autoThreading) and margin (now markup). They were read; files written now have the new ones.',
+    ]);
+    expect(notesOf(nestSchema, 'mixed-plate/mixed-plate.nest.json')).toHaveLength(1);
+    expect(notesOf(jobSchema, 'die-plate/die-plate.job.json')).toEqual([]);
+  });
+
+  it('stand in the answer once for each file that has them, and change nothing but that', () => {
+    const of = (path: string) => runUpTo(jobRun(path, { wire: 'brass-0.25' }, '2026-11-25'), 'answer');
+    const [old, now] = [of(`${OLD}/die-plate/die-plate.job.json`), of('examples/die-plate/die-plate.job.json')];
+    if (old.kind !== 'answered' || now.kind !== 'answered') throw new Error('the die plate has no answer');
+    const codes = ({ facts }: typeof old) => facts.findings.map((f) => f.code);
+    expect(codes(old).filter((code) => code === 'old-keys')).toHaveLength(1);
+    expect(codes(old).filter((code) => code !== 'old-keys')).toEqual(codes(now));
+    expect(hoursOf(old.facts)?.estimate.each.value).toBe(hoursOf(now.facts)?.estimate.each.value);
+  });
+
+  it('are refused beside the new ones', () => {
+    const both = { ...data('more/by-hand.job.json'), overrides: {} };
+    const read = parseValue(jobSchema, both, 'both.job.json');
+    expect(read.kind === 'bad' && read.findings.map(sentenceOf)).toEqual(["both.job.json: the file has no field 'byHand'."]);
+  });
+});
+
 describe('programs of 0.3', () => {
   it.each([
     ['by-hand', 'die-plate/die-plate.dxf', { 'secure slug': 3, 'take out slug': 3 }],
@@ -153,32 +187,51 @@ describe('the folder of a server of 0.3', () => {
     await closeAll();
     for (const copy of copies) rmSync(copy, { recursive: true, force: true });
   });
-  const served = async () => {
+  const served = async (more: Readonly<Record<string, unknown>> = {}) => {
     const folder = join(mkdtempSync(join(tmpdir(), 'kerfwright-old-')), 'kept');
     copies.push(folder);
     cpSync(join(OLD, 'kept'), folder, { recursive: true });
+    const shop = data('kept/shop.json');
+    writeFileSync(join(folder, 'shop.json'), JSON.stringify({ ...shop, said: { ...shop.said, ...more } }));
     return (await testServer({ folder })).server;
   };
   const [id = ''] = readdirSync(join(OLD, 'kept', 'jobs'));
-  const record: JobRecord = recordSchema.parse(data(`kept/jobs/${id}/record.json`));
+  const opened = async (server: Awaited<ReturnType<typeof served>>): Promise<JobRecord> =>
+    recordSchema.parse((await server.inject(`/api/jobs/${id}`)).json());
 
   it('is listed and opened: jobs, bin, shop and programs', async () => {
     const server = await served();
     const rows = (await server.inject('/api/jobs')).json();
     expect(rows).toMatchObject([{ id, name: 'Split clamping jaw', revision: 1 }]);
     expect(rows[0]).not.toHaveProperty('fault');
-    expect((await server.inject(`/api/jobs/${id}`)).json()).toEqual(record);
+    const kept = new Set(valuesIn(await opened(server)));
+    expect(valuesIn(data(`kept/jobs/${id}/record.json`)).filter((v) => !kept.has(v))).toEqual([]);
     const bin = (await server.inject('/api/bin')).json().jobs;
     expect(bin).toMatchObject([{ name: 'Hexagon punch' }]);
     expect(bin[0]).not.toHaveProperty('fault');
     const shop = (await server.inject('/api/shop')).json();
     expect(lost(shopRecordSchema, shop)).toEqual([]);
+    const values = new Set(valuesIn(shop));
+    expect(valuesIn(data('kept/shop.json')).filter((v) => !values.has(v))).toEqual([]);
     expect((await server.inject({ method: 'PUT', url: '/api/shop', payload: shop })).statusCode).toBe(200);
     expect((await server.inject(`/api/jobs/${id}/programs/1`)).body).toBe(text('programs/stack.nc'));
   });
 
-  it('gives every step of a job that can be run, and the log is read by it', () => {
-    const kept = shopRecordSchema.parse(data('kept/shop.json'));
+  it('is written under the new keys, and says of every value still where it comes from', async () => {
+    const server = await served({ 'rates/2026-07-01/margin': { on: '2026-11-01', basis: 'owner' } });
+    const shop = shopRecordSchema.parse((await server.inject('/api/shop')).json());
+    expect(shop.sources).toEqual({
+      'wires/brass-0.25/price': { on: '2026-10-01', basis: 'invoice' },
+      'rates/2026-07-01/markup': { on: '2026-11-01', basis: 'owner' },
+    });
+    expect(shopSchema.parse(shop.shop).rates.map((r) => r.markup)).toEqual([0.18, 0.18]);
+    expect((await opened(server)).programs?.map((p) => p.removed)).toEqual([undefined, '2026-11-25T08:54:00.000Z']);
+  });
+
+  it('gives every step of a job that can be run, and the log is read by it', async () => {
+    const server = await served();
+    const record = await opened(server);
+    const kept = shopRecordSchema.parse((await server.inject('/api/shop')).json());
     const drawing = readFileSync(join(OLD, 'kept', 'jobs', id, 'drawing.dxf'));
     const runs = record.steps.map(({ input }) => {
       const asked = askedRun({

@@ -43,9 +43,9 @@ const NEARLY_OWN = 1.2;
 
 const skimMore = (value: number, { passes, machine, of }: BudgetQuestion): Text => {
   const sides = of.kind === 'size' ? of.sides : 1;
-  const floor = machine.formFloor * sides;
+  const floor = machine.bestFormError * sides;
   const { value: form } = lastOf(passes).formError;
-  if (form <= machine.formFloor * NEARLY_OWN) return words.ownForm(µm(floor));
+  if (form <= machine.bestFormError * NEARLY_OWN) return words.ownForm(µm(floor));
   return words.oneSkim(µm(Math.max(value * formLeft.value, floor)));
 };
 

@@ -158,7 +158,7 @@ const nestOptions = (program: Command): Command =>
     .option('--plate <size>', 'as in 300x200, or the drawing of a plate')
     .option('--thickness <length>', 'of the plate, or of one sheet of a stack')
     .option('--material <key>', 'see: kerfwright list materials')
-    .option('--margin <length>', 'kept free along the edge')
+    .option('--border <length>', 'kept free along the edge')
     .option('--web <length>', 'between two pieces')
     .option('--turns <how>', 'of drawings on the line: none, half turns, quarter turns, or a step in degrees')
     .addOption(new Option('--manner <how>', 'how they are laid').choices(['rows', 'free', 'best']))

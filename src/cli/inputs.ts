@@ -9,6 +9,7 @@ import type { JobRun } from '../job/job-run.ts';
 import { withShape } from '../job/request/shape-drawing.ts';
 import { type Shop, shopSchema } from '../job/shop.ts';
 import { parseLength, readingsPart, type TypedReading } from '../quantity/typed-length.ts';
+import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -43,8 +44,9 @@ const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */
 export const jobRun = (file: string, options: AnswerOptions, today: string): Omit<JobRun, 'progress'> => {
   if (file === '') throw badInput(words.nothingNamed);
-  const fromFile = extname(file).toLowerCase() === '.json' ? jobFile(file) : { drawing: basename(file) };
-  return runWith(fromFile, basename(file), (path) => resolve(dirname(file), path), options, today);
+  const { fields, notes } = extname(file).toLowerCase() === '.json' ? jobFile(file) : { fields: { drawing: basename(file) }, notes: [] };
+  const run = runWith(fields, basename(file), (path) => resolve(dirname(file), path), options, today);
+  return { ...run, notes: [...notes, ...(run.notes ?? [])] };
 };
 
 /** The same of the fields of a job file; `beside` finds the files that it names. */
@@ -59,11 +61,12 @@ export const runWith = (
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
   const job = parsed.value;
   const shopPath = options.shop ?? (job.shop === undefined ? undefined : beside(job.shop));
-  const shop = shopAt(shopPath);
+  const { shop, notes } = shopAt(shopPath);
   const drawn = job.shape === undefined && job.drawing !== undefined;
   const run = {
     job,
     said: parsed.said,
+    notes,
     drawing: drawn ? readBytes(beside(job.drawing as string)) : new Uint8Array(),
     drawingName: drawn ? basename(job.drawing as string) : '',
     shop,
@@ -80,21 +83,31 @@ const shaped = (run: JobRun, beside: (path: string) => string): JobRun => {
   return made.run;
 };
 
-const jobFile = (file: string): object => {
+interface JobFields {
+  readonly fields: object;
+  readonly notes: readonly Finding[];
+}
+
+const jobFile = (file: string): JobFields => {
   const text = readText(file);
   // The defaults come later, together with the options; here only the shape of the file is of interest.
   const parsed = parseFile(jobSchema, text, basename(file));
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  return JSON.parse(text.replace(/^\uFEFF/, '')) as object;
+  return { fields: parsed.given as object, notes: parsed.notes };
 };
 
-/** The shop of a file, or the invented one where none is named. */
-export const shopAt = (path: string | undefined): Shop => (path === undefined ? houseShop : shopFile(path));
+interface ShopRead {
+  readonly shop: Shop;
+  readonly notes: readonly Finding[];
+}
 
-const shopFile = (path: string): Shop => {
+/** The shop of a file, or the invented one where none is named. */
+export const shopAt = (path: string | undefined): ShopRead => (path === undefined ? { shop: houseShop, notes: [] } : shopFile(path));
+
+const shopFile = (path: string): ShopRead => {
   const parsed = parseFile(shopSchema, readText(path), basename(path));
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  return parsed.value;
+  return { shop: parsed.value, notes: parsed.notes };
 };
 
 /** An option beats the job, the job beats the shop; without any the standard words are used. */

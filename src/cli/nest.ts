@@ -5,6 +5,7 @@ import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
 import { type FileName, parseFile, parseValue } from '../job/files/parse.ts';
 import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
 import { firstItem, itemAt } from '../sequence/sequence.ts';
+import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
 import { printPlain } from '../text/print/print.ts';
 import { phrases, say } from '../text/say.ts';
@@ -18,7 +19,7 @@ export interface NestCommand {
   readonly plate?: string;
   readonly thickness?: string;
   readonly material?: string;
-  readonly margin?: string;
+  readonly border?: string;
   readonly web?: string;
   readonly turns?: string | undefined;
   readonly manner?: string;
@@ -33,13 +34,15 @@ export interface NestCommand {
 /** Exit code: 0 all pieces are laid, 1 some are left over or nothing can be laid. */
 export const nestCommand = (files: readonly string[], options: NestCommand, out: Out): number => {
   const only = files.length === 1 && extname(firstItem(files)).toLowerCase() === '.json' ? firstItem(files) : undefined;
-  const { file, beside, stem } = only === undefined ? fromLine(files, options) : fromFile(only, options);
+  const { file, notes, beside, stem } = only === undefined ? fromLine(files, options) : fromFile(only, options);
   const shopPath = options.shop ?? (file.shop === undefined ? undefined : beside(file.shop));
+  const { shop, notes: ofShop } = shopAt(shopPath);
   const answer = runNest({
     file,
+    notes: [...notes, ...ofShop],
     name: stem,
     drawingOf: (drawing) => readBytes(beside(drawing)),
-    shop: shopAt(shopPath),
+    shop,
     day: file.date ?? out.today,
     progress: onlooker(options.within, out),
   });
@@ -52,18 +55,18 @@ export const nestCommand = (files: readonly string[], options: NestCommand, out:
 
 interface Asked {
   readonly file: NestFile;
+  readonly notes: readonly Finding[];
   readonly beside: (path: string) => string;
   readonly stem: string;
 }
 
 /** A nest file; options overrule it. */
 const fromFile = (path: string, options: NestCommand): Asked => {
-  const text = readText(path);
-  const parsed = parseFile(nestSchema, text, basename(path));
+  const parsed = parseFile(nestSchema, readText(path), basename(path));
   if (parsed.kind === 'bad') throw new BadInput(parsed.findings);
-  const given = JSON.parse(text.replace(/^\uFEFF/, '')) as object;
   return {
-    file: checked({ ...given, ...typed(options, parsed.value) }, basename(path)),
+    file: checked({ ...(parsed.given as object), ...typed(options, parsed.value) }, basename(path)),
+    notes: parsed.notes,
     beside: (drawing) => resolve(dirname(path), drawing),
     stem: basename(path).replace(/(\.nest)?\.json$/i, ''),
   };
@@ -84,6 +87,7 @@ const fromLine = (files: readonly string[], options: NestCommand): Asked => {
   });
   return {
     file: checked({ pieces, ...typed(options) }, words.line),
+    notes: [],
     beside: (drawing) => resolve(drawing),
     stem: options.name ?? 'nest',
   };
@@ -104,7 +108,7 @@ const checked = (value: unknown, file: FileName): NestFile => {
 
 const typed = (options: NestCommand, file?: NestFile): Record<string, unknown> => {
   const values: Record<string, unknown> = {};
-  for (const key of ['thickness', 'margin', 'web'] as const) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
+  for (const key of ['thickness', 'border', 'web'] as const) if (options[key] !== undefined) values[key] = millimetres(key, options[key]);
   for (const key of ['name', 'material', 'manner', 'date'] as const) if (options[key] !== undefined) values[key] = options[key];
   if (options.plate !== undefined) values.plate = plateOf(options.plate);
   if (options.stack !== undefined) values.sheets = { ...file?.sheets, stack: numberOf('stack', options.stack) };
@@ -130,7 +134,7 @@ const onlooker = (within: string | undefined, out: Out): ((share: number, note: 
   };
 };
 
-interface Handout extends Asked {
+interface Handout extends Omit<Asked, 'notes'> {
   readonly shopPath: string | undefined;
   readonly folder: string;
 }

@@ -30,7 +30,7 @@ const rates: Rates = {
   resinHour: 50,
   power: 6,
   powerPrice: 30,
-  margin: 0.2,
+  markup: 0.2,
   minutes: { setUp: 40, programming: 20, programmingContour: 5, load: 10, inspection: 15, stop: 5, handThread: 3, condition: 1 },
   spread: 0,
 };
@@ -52,13 +52,13 @@ const machine: Machine = {
   travel: { x: 400, y: 300 },
   height: 300,
   wire: { low: 0.1, high: 0.3 },
-  rungs: [1, 0.5],
-  formFloor: 1.5,
+  energySettings: [1, 0.5],
+  bestFormError: 1.5,
   positioning: 2,
   servoLimit: 12,
   travelFeed: 600,
   threadMinutes: 2,
-  threadsItself: true,
+  autoThreading: true,
 };
 const pass = (number: number, feed: number, deviation = 0): Pass => {
   const zero = leaf('zero', 0, '1');
@@ -172,7 +172,7 @@ describe('hours', () => {
   });
 
   it('count threading as attended where the machine cannot do it', () => {
-    const byHand = estimated(question({ machine: { ...machine, threadsItself: false } }));
+    const byHand = estimated(question({ machine: { ...machine, autoThreading: false } }));
     expect(byHand.attended.value).toBe(1 + 5 + 3 + 2);
     expect(byHand.total.value).toBe(e.total.value);
   });
@@ -189,7 +189,7 @@ describe('hours', () => {
 });
 
 describe('price', () => {
-  it('is the sum of its lines with the margin, done by hand', () => {
+  it('is the sum of its lines with the markup, done by hand', () => {
     const e = estimated(question());
     const once = ((20 + 5) / 60) * 4800 + (40 / 60) * 4800;
     const wireMass = (20 * 10 * Math.PI * 0.125 ** 2 * 8.5) / 1000;

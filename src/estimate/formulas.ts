@@ -74,18 +74,18 @@ export const massCost: Formula<'mass' | 'price'> = {
   compute: ({ mass, price }) => mass * price,
 };
 
-export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'margin'> = {
+export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'markup'> = {
   name: say('estimate.price-each')`price of one piece`,
-  text: say('estimate.price-each.by')`price = (once / quantity + per piece) × (1 + margin)`,
+  text: say('estimate.price-each.by')`price = (once / quantity + per piece) × (1 + markup)`,
   source: SOURCE,
   unit: 'money',
   inputs: {
     once: { unit: 'money', name: 'cost once for the job' },
     piece: { unit: 'money', name: 'cost of each piece' },
     quantity: { unit: '1', name: 'quantity' },
-    margin: { unit: '1', name: 'margin' },
+    markup: { unit: '1', name: 'markup' },
   },
-  compute: ({ once, piece, quantity, margin }) => (once / quantity + piece) * (1 + margin),
+  compute: ({ once, piece, quantity, markup }) => (once / quantity + piece) * (1 + markup),
 };
 
 export const stackShare: Formula<'own' | 'run' | 'runs' | 'quantity'> = {

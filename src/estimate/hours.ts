@@ -93,8 +93,8 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
   );
   const stops = sumOf([conditions, pieces], 'min', { key: 'hours.stops', name: names.hoursStops });
   const threading = sumOf([byMachine, byHand], 'min', { key: 'hours.threading', name: names.hoursThreading });
-  const watched = machine.threadsItself ? [byHand, stops] : [byHand, byMachine, stops];
-  const alone = machine.threadsItself ? [sparking, travel, byMachine] : [sparking, travel];
+  const watched = machine.autoThreading ? [byHand, stops] : [byHand, byMachine, stops];
+  const alone = machine.autoThreading ? [sparking, travel, byMachine] : [sparking, travel];
   return {
     passes,
     threading,

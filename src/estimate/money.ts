@@ -126,7 +126,7 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
   const once = of('job', say('estimate.job')`cost once for the job`);
   const own = of('piece', say('estimate.piece')`cost of each piece`);
   const run = of('run', say('estimate.run')`cost of each stack`);
-  const margin = fromShop(rates, 'shop.margin', say('estimate.shop-margin')`margin`, rates.margin, '1');
+  const markup = fromShop(rates, 'shop.markup', say('estimate.shop-markup')`markup`, rates.markup, '1');
   return [...new Set(quantities)]
     .toSorted((a, b) => a - b)
     .map((count) => {
@@ -139,7 +139,7 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
         source: saidBy.job,
       });
       const piece = stack === 1 ? own : withShare(own, run, quantity, stack);
-      const each = apply(priceEach, { once, piece, quantity, margin }, { key: `price.${count}.each`, name: names.each(count) });
+      const each = apply(priceEach, { once, piece, quantity, markup }, { key: `price.${count}.each`, name: names.each(count) });
       return {
         quantity: count,
         each,

@@ -22,7 +22,7 @@ export const ratesSchema = z
     power: z.number().min(0).describe('Mean power of machine, chiller and pumps, kW'),
     powerPrice: money.describe('Minor units per kWh'),
     materialPrices: z.record(z.string(), money).optional().describe('By key of a material: minor units per kg'),
-    margin: z.number().min(0).max(10).describe('Added to the cost: 0.2 is 20 %'),
+    markup: z.number().min(0).max(10).describe('Added to the cost: 0.2 is 20 %'),
     minutes: z
       .strictObject({
         setUp: minutes.describe('Clamping, picking up the datum and a trial, once for the job'),

@@ -127,7 +127,7 @@ describe('a job that sets things by hand', () => {
     const plan = planOf(plain);
     const first = there(plan.contours[0]);
     const others = plan.order.filter((id) => id !== first.loop);
-    const ran = withJob({ byHand: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan.order], passes: 2 });
+    const ran = withJob({ overrides: { [first.loop]: { entry: first.entry.at, tab: 6 } }, order: [...plan.order], passes: 2 });
     expect(ran.facts.asked.byHand).toEqual({
       contours: { [first.loop]: ['entry', 'tab', 'order'], ...Object.fromEntries(others.map((id) => [id, ['order']])) },
       whole: ['passes', 'order'],
@@ -136,9 +136,9 @@ describe('a job that sets things by hand', () => {
   });
 
   it('reads its keys with their faults located', () => {
-    const bad = jobSchema.safeParse({ drawing: 'a.dxf', byHand: { L1: { tab: -1 } }, passes: 0, offsets: [0] });
-    expect(bad.error?.issues.map((i) => i.path.join('.'))).toEqual(['byHand.L1.tab', 'passes', 'offsets.0']);
-    expect(jobSchema.parse({ drawing: 'a.dxf' })).toMatchObject({ byHand: {}, order: [] });
+    const bad = jobSchema.safeParse({ drawing: 'a.dxf', overrides: { L1: { tab: -1 } }, passes: 0, offsets: [0] });
+    expect(bad.error?.issues.map((i) => i.path.join('.'))).toEqual(['overrides.L1.tab', 'passes', 'offsets.0']);
+    expect(jobSchema.parse({ drawing: 'a.dxf' })).toMatchObject({ overrides: {}, order: [] });
   });
 });
 

@@ -3,6 +3,7 @@ import { type Catalogue, finder } from '../text/finding.ts';
 
 export const catalogue = {
   'file-not-valid': 'refusal',
+  'old-keys': 'note',
   'layer-unknown': 'refusal',
   'no-closed-contour': 'refusal',
   'open-of-unknown-line': 'warning',

@@ -9,7 +9,7 @@ const LARGEST = 2000;
 
 export const houseShop: Shop = {
   name: 'A shop without a file of its own (invented rates)',
-  machines: [{ ...standardMachine, rungs: [...standardMachine.rungs], travel: { x: LARGEST, y: LARGEST } }],
+  machines: [{ ...standardMachine, energySettings: [...standardMachine.energySettings], travel: { x: LARGEST, y: LARGEST } }],
   wires: [...wires],
   materials: [],
   passTables: [],
@@ -26,7 +26,7 @@ export const houseShop: Shop = {
       resinHour: 60,
       power: 6,
       powerPrice: 30,
-      margin: 0.2,
+      markup: 0.2,
       minutes: { setUp: 45, programming: 30, programmingContour: 3, load: 15, inspection: 20, stop: 5, handThread: 4, condition: 1 },
       spread: 0.25,
     },

@@ -2,6 +2,7 @@
 
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Shape } from '../shapes/shape.ts';
+import type { Finding } from '../text/finding.ts';
 import type { Job } from './job.ts';
 import type { Memory } from './memory.ts';
 import type { Shop } from './shop.ts';
@@ -10,6 +11,8 @@ export interface JobRun {
   readonly job: Job;
   /** Keys that the user or the job file gave; what is missing here was assumed. */
   readonly said: ReadonlySet<string>;
+  /** What was found on reading its files. */
+  readonly notes?: readonly Finding[] | undefined;
   readonly drawing: Uint8Array;
   readonly drawingName: string;
   /** Where the job is by numbers: what was made of them; the drawing shows it. */

@@ -52,8 +52,8 @@ export const jobSchema = z
       .describe('By loop id: whether an opening gives a slug or is burnt out without a core; chosen when left out'),
     layers: z.array(z.string()).optional().describe('Only loops on these layers are cut'),
     block: z
-      .strictObject({ margin: positive.max(500).default(10) })
-      .default({ margin: 10 })
+      .strictObject({ border: positive.max(500).default(10) })
+      .default({ border: 10 })
       .describe('Metal around the outermost contour when the drawing does not show the block'),
     stock: z
       .strictObject({
@@ -90,7 +90,7 @@ export const jobSchema = z
       .default([])
       .describe('Rectangles over the block that no cut may run into: clamps and other forbidden zones, by two corners, drawing units'),
     startHole: positive.max(10).default(2).describe('Diameter of the start holes to drill, mm'),
-    byHand: z
+    overrides: z
       .record(
         z.string(),
         z.strictObject({

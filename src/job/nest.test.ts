@@ -162,8 +162,8 @@ describe('the metal of a job', () => {
   it('shares the run of a stack among its pieces, also where the last stack is not full', () => {
     const { estimate } = hours(answerTo(part, 'part.dxf', { ...base, stack: 3, stackGap: 0.1, quantity: 4, quantityBreaks: [6] }));
     const of = (per: string): number => estimate.lines.filter((l) => l.per === per).reduce((sum, l) => sum + l.cost.value, 0);
-    const margin = there(houseShop.rates[0]).margin;
-    for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + margin), 6);
+    const { markup } = there(houseShop.rates[0]);
+    for (const { total } of estimate.breaks) expect(total.value).toBeCloseTo((of('job') + 2 * of('run')) * (1 + markup), 6);
     expect(estimate.breaks.map((b) => b.quantity)).toEqual([4, 6]);
   });
 });

@@ -142,7 +142,7 @@ const faults = phrases('nest-outline-fault', {
 
 const tooSmall = ({ margin }: NestQuestion): Finding =>
   find('plate-too-small', say`With a margin of ${{ margin: mm(margin) }} nothing is left of the plate.`, {
-    remedy: remedy(say`Take a larger plate or a smaller margin.`, { field: 'margin' }),
+    remedy: remedy(say`Take a larger plate or a smaller margin.`, { field: 'border' }),
   });
 
 const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Finding[] => {

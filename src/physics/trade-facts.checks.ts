@@ -37,7 +37,7 @@ export const checks: readonly CheckRow[] = [
     yes(!refused(wireRange.low) && !refused(0.356) && diameters.every((d) => !refused(d)) && refused(0.0249) && refused(0.3561)),
   ),
   practice('finish-15-microinch', 'is a finish better than 15 µin RMS reached by skims in steel?', () =>
-    yes(standardMachine.rungs.some((e) => rqFromRa.compute({ ra: model().ra(e), ratio: rqPerRa.gaussian }) < 15 * 0.0254)),
+    yes(standardMachine.energySettings.some((e) => rqFromRa.compute({ ra: model().ra(e), ratio: rqPerRa.gaussian }) < 15 * 0.0254)),
   ),
   practice('finer-never-faster', 'is a finer wire never faster?', () =>
     yes(
@@ -69,7 +69,7 @@ export const checks: readonly CheckRow[] = [
     yes(energies.every((e) => model({ height: 10 }).ra(e) === model({ height: 1000 }).ra(e))),
   ),
   practice('gap-positive', 'is the gap larger than 0 in every pass of every wire?', () =>
-    yes(diameters.every((d) => standardMachine.rungs.every((e) => model({ wire: plain(d) }).gap(e) > 0))),
+    yes(diameters.every((d) => standardMachine.energySettings.every((e) => model({ wire: plain(d) }).gap(e) > 0))),
   ),
   practice('more-passes-never-worse', 'do further passes never leave a worse finish or form?', () =>
     yes(

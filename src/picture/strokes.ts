@@ -1,7 +1,7 @@
 /** A picture to scale: strokes and labels in mm of the work, y up, for PDF and SVG alike. */
 
-import type { Chain } from '../geometry/contour.ts';
-import type { Point, Segment } from '../geometry/segment.ts';
+import { type Chain, path, polygon } from '../geometry/contour.ts';
+import { line, type Point, type Segment } from '../geometry/segment.ts';
 import { roundBelow } from './round-length.ts';
 
 export interface Stroke {
@@ -44,6 +44,14 @@ export const pathData = (chain: Chain): string => {
   if (first === undefined) return '';
   return `M${numbers(first.from)}${chain.segments.map(segmentData).join('')}${chain.closed ? 'Z' : ''}`;
 };
+
+/** Of a stretch of a way that has no end of its own. */
+export const stretchData = (segment: Segment): string => pathData(path([segment]));
+
+export const lineData = (from: Point, to: Point): string => stretchData(line(from, to));
+
+/** Straight from corner to corner and back to the first. */
+export const polygonData = (corners: readonly Point[]): string => pathData(polygon(corners));
 
 const segmentData = (segment: Segment): string => {
   if (segment.kind === 'line') return `L${numbers(segment.to)}`;

@@ -200,7 +200,7 @@ export const manualOfCut = {
       'Between a contour and the edge of the block less metal stays than a rule of thumb asks: 3 mm, and a twentieth of the longer side of the contour (common practice, no source).',
     matters:
       'The block has stress in it. A thin ring gives way to it when the contour is roughed, the opening changes its shape by hundredths, and a part that hangs on such a ring moves with it.',
-    remedy: 'Take a larger block or set `block.margin` higher; otherwise rough first, let the block move, and finish then.',
+    remedy: 'Take a larger block or set `block.border` higher; otherwise rough first, let the block move, and finish then.',
   },
   'outside-stock': {
     title: 'A contour reaches over the edge of the stock',
@@ -208,7 +208,7 @@ export const manualOfCut = {
       'The job names the piece of metal that is clamped (`stock`) and where its lower left corner lies in the drawing; a contour that is to be cut reaches over its edge. The finding states over which edge, by how much and where.',
     matters: 'The part would come out with a piece missing, or the wire would run in open water where the program expects metal.',
     remedy:
-      'Take a larger piece of metal, or move it: `stock.corner` is its lower left corner in the units of the drawing. Without a corner it lies below and left of the outermost contours by `block.margin`.',
+      'Take a larger piece of metal, or move it: `stock.corner` is its lower left corner in the units of the drawing. Without a corner it lies below and left of the outermost contours by `block.border`.',
   },
   'stock-not-as-drawn': {
     title: 'The stock of the job is not the block of the drawing',

@@ -1,5 +1,5 @@
 /** What-ifs that are about time: other starts and orders, with when each is done and whom it needs. */
-import type { Moment } from '../estimate/clock/moment.ts';
+import type { Moment } from '../text/moment.ts';
 import type { Text } from '../text/text.ts';
 
 /** Moments on the clock of the shop; all else min, for all pieces together. */

@@ -42,7 +42,7 @@ describe('programs from elsewhere', () => {
     const bring = (name: string) => server.inject({ method: 'POST', url, ...form({ name, content: `(${name})` }) });
     for (const name of ['first.nc', 'Lochplatte Ø8 (2).nc']) await bring(name);
     const away = recordSchema.parse((await server.inject({ method: 'DELETE', url: `${url}/1` })).json());
-    expect(away.programs?.map((p) => p.away)).toEqual(['2026-11-25T08:00:00.000Z', undefined]);
+    expect(away.programs?.map((p) => p.removed)).toEqual(['2026-11-25T08:00:00.000Z', undefined]);
     const gone = await server.inject(`${url}/1`);
     expect([gone.statusCode, gone.json().sentence]).toEqual([404, 'The program first.nc was removed from this job.']);
     expect((await server.inject({ method: 'DELETE', url: `${url}/1` })).statusCode).toBe(404);
@@ -54,13 +54,13 @@ describe('programs from elsewhere', () => {
     );
     expect((await server.inject(`${url}/3`)).body).toBe('(third.nc)');
     const back = await server.inject({ method: 'POST', url: `${url}/1/put-back` });
-    expect(recordSchema.parse(back.json()).programs?.every((p) => p.away === undefined)).toBe(true);
+    expect(recordSchema.parse(back.json()).programs?.every((p) => p.removed === undefined)).toBe(true);
     expect((await server.inject(`${url}/1`)).body).toBe('(first.nc)');
     expect((await server.inject({ method: 'POST', url: `${url}/9/put-back` })).statusCode).toBe(404);
   });
 });
 
-describe('jobs that are thrown away', () => {
+describe('jobs that are binned', () => {
   it('are moved into the bin whole, never deleted', async () => {
     const { server, folder } = await testServer();
     const { id } = await square(server);
@@ -88,7 +88,7 @@ describe('jobs that are thrown away', () => {
       [damaged.id, false],
       [one.id, true],
     ]);
-    for (const { id, thrown, bin } of jobs) expect(bin).toBe(`${id}.${thrown.replaceAll(/\D/g, '')}`);
+    for (const { id, binnedAt, bin } of jobs) expect(bin).toBe(`${id}.${binnedAt.replaceAll(/\D/g, '')}`);
     expect(jobs[0]?.fault).toContain(`bin/${jobs[0]?.bin}/record.json`);
     expect(jobs[1]).toMatchObject({ name: 'square', drawingName: 'square.svg', changed: before.changed });
     const back = (bin = '') => server.inject({ method: 'POST', url: `/api/bin/${bin}/put-back` });

@@ -96,7 +96,7 @@ describe('programs from elsewhere', () => {
     await way('Restore spoilt.dxf').press('Enter');
     await way('Remove spoilt.dxf').waitFor();
     await expect.poll(() => focused(page)).toBe('spoilt.dxf');
-    expect((await recordOf(server, id)).programs?.filter((p) => p.away !== undefined)).toEqual([]);
+    expect((await recordOf(server, id)).programs?.filter((p) => p.removed !== undefined)).toEqual([]);
     expect(errors).toEqual([]);
   });
 });

@@ -30,8 +30,8 @@ describe('the pages of the shop', () => {
     const after = await wires();
     expect(after.map((w) => w['price'])).toEqual([1125, 1095.5, ...before.slice(2).map((w) => w['price'])]);
     expect(after.map(({ price: _, ...rest }) => rest)).toEqual(before.map(({ price: _, ...rest }) => rest));
-    const { said = {} } = await kept();
-    expect(said[`wires/${String(after[0]?.['id'])}/price`]).toMatchObject({
+    const { sources = {} } = await kept();
+    expect(sources[`wires/${String(after[0]?.['id'])}/price`]).toMatchObject({
       basis: 'pasted',
       on: expect.stringMatching(/^\d{4}-\d\d-\d\d$/),
     });

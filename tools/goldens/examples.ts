@@ -74,7 +74,7 @@ export const layNest = (path: string) => {
   const beside = (name: string): string => join(dirname(path), name);
   const shopPath = file.shop === undefined ? undefined : beside(file.shop);
   const drawingOf = (name: string): Uint8Array => readBytes(beside(name));
-  const answer = runNest({ file, name: stemOf(path), drawingOf, shop: shopAt(shopPath), day: file.date ?? DAY });
+  const answer = runNest({ file, name: stemOf(path), drawingOf, shop: shopAt(shopPath).shop, day: file.date ?? DAY });
   if (answer.kind !== 'laid') throw new Error(`${path} cannot be laid: ${answer.findings.map((f) => printPlain(f.text)).join(' ')}`);
   return { file, shopPath, answer };
 };

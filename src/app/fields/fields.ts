@@ -65,7 +65,7 @@ export const FIELDS: Readonly<Record<Chapter, readonly FieldSpec[]>> = {
   ],
   way: [
     field('size', 'size', { none: 'size' }),
-    field('block.margin', 'length'),
+    field('block.border', 'length'),
     field('stack', 'count'),
     field('stackGap', 'length'),
     field('startHole', 'length'),

@@ -33,7 +33,7 @@ export const OtherPrograms = (props: OtherProgramsProps): ReactNode => {
     focus(shown, true);
     onShown();
   }, [shown, focus, onShown]);
-  const isThere = (p: OtherProgram): boolean => p.away === undefined;
+  const isThere = (p: OtherProgram): boolean => p.removed === undefined;
   const inList = programs.filter((p) => isThere(p) || gone.has(p.key));
   return (
     <section ref={section} className="prove-other" aria-label={words.other}>
@@ -160,7 +160,7 @@ const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode => {
         {programs.map((program) => (
           <li key={program.key} className="other-head">
             <span>{program.name}</span>
-            <span className="other-came">{words.removedAt(whenOf(locale).format(new Date(program.away ?? 0)))}</span>
+            <span className="other-came">{words.removedAt(whenOf(locale).format(new Date(program.removed ?? 0)))}</span>
             <PutBack program={program} onBack={() => onBack(program)} />
           </li>
         ))}

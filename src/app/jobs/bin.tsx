@@ -54,7 +54,7 @@ const BinRow = ({ job, away }: { readonly job: BinnedJob; readonly away: PutAway
         <strong>{job.name}</strong>
         <span className="job-about">
           {job.drawingName === '' ? '' : `${job.drawingName}, `}
-          {words.putAway(whenOf(job.thrown))}
+          {words.putAway(whenOf(job.binnedAt))}
         </span>
         <button type="button" aria-label={words.putBackOf(job.name)} onClick={() => away.putBack(job)}>
           {words.putBack}

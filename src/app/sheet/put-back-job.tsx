@@ -22,7 +22,7 @@ export const PutBackJob = ({ id, onBack }: PutBackJobProps): ReactNode => {
   };
   return (
     <p>
-      {words.inBin(job.name, whenOf(job.thrown))}{' '}
+      {words.inBin(job.name, whenOf(job.binnedAt))}{' '}
       <button type="button" onClick={() => void putBack()}>
         {words.putBack}
       </button>

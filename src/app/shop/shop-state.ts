@@ -8,7 +8,7 @@ export interface ShopFault {
   readonly sentence: string;
 }
 
-export type Basis = NonNullable<ShopRecord['said']>[string];
+export type Basis = NonNullable<ShopRecord['sources']>[string];
 
 /** Where values come from is kept by the key of their row, not its place: rows come and go. */
 export const basisKey = (table: TableKey, row: Input, index: number, column: string): string =>
@@ -29,8 +29,8 @@ export interface CellsChanged {
 export const withRows = (record: ShopRecord, table: TableKey, { rows, cells, basis }: CellsChanged): ShopRecord => ({
   ...record,
   shop: { ...record.shop, [table]: rows },
-  said: {
-    ...record.said,
+  sources: {
+    ...record.sources,
     ...Object.fromEntries(cells.map((c) => [basisKey(table, rows[c.row] ?? {}, c.row, c.column), basis])),
   },
 });

@@ -201,9 +201,9 @@ interface BasisProps {
 const BasisLine = ({ table, record, row, at, column, onEdit }: BasisProps): ReactNode => {
   const words = useWords().shop;
   const key = basisKey(table, row, at.row, column.path);
-  const said = record.said?.[key];
+  const said = record.sources?.[key];
   const put = (change: Partial<{ on: string; basis: string }>): void =>
-    onEdit({ ...record, said: { ...record.said, [key]: { on: said?.on ?? today(), basis: said?.basis ?? '', ...change } } });
+    onEdit({ ...record, sources: { ...record.sources, [key]: { on: said?.on ?? today(), basis: said?.basis ?? '', ...change } } });
   return (
     <fieldset className="basis">
       <legend>{words.basisOf(`${nameOf(row, at.row)}, ${headOf(column.path)}`)}</legend>

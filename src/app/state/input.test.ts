@@ -44,10 +44,10 @@ describe('named steps of undo', () => {
 
 describe('values by dotted path', () => {
   it('reach into groups, make them where they are missing, and take them away when they are empty', () => {
-    const one = changed({}, { 'byHand.L2.tab': 2 });
-    expect(one).toEqual({ byHand: { L2: { tab: 2 } } });
-    expect(valueAt(one, 'byHand.L2.tab')).toBe(2);
-    expect(changed(one, { 'byHand.L2.tab': undefined })).toEqual({});
+    const one = changed({}, { 'overrides.L2.tab': 2 });
+    expect(one).toEqual({ overrides: { L2: { tab: 2 } } });
+    expect(valueAt(one, 'overrides.L2.tab')).toBe(2);
+    expect(changed(one, { 'overrides.L2.tab': undefined })).toEqual({});
   });
 
   it('keep the order of the keys', () => {

@@ -9,8 +9,8 @@ export interface OtherProgram {
   readonly at: string;
   /** The number the server keeps it under; none before it does. */
   readonly number?: number;
-  /** When it was taken away, ISO 8601. */
-  readonly away?: string | undefined;
+  /** When it was removed, ISO 8601. */
+  readonly removed?: string | undefined;
   /** Why it is not kept. */
   readonly trouble?: Trouble;
 }

@@ -114,7 +114,8 @@ class JobPrograms implements ProgramKeeper {
   private async same(name: string, text: string): Promise<OtherProgram | undefined> {
     const { record } = this.store.getState();
     for (const program of programsOf(record, this.coming()))
-      if (program.name === name && program.away === undefined && (await this.text(program).catch(() => undefined)) === text) return program;
+      if (program.name === name && program.removed === undefined && (await this.text(program).catch(() => undefined)) === text)
+        return program;
     return undefined;
   }
 

@@ -34,7 +34,7 @@ const LABELS: Readonly<Record<string, Text>> = phrases('page.field', {
   'temperature.swing': say`Temperature variation ±`,
   'temperature.scale': say`Scale program for temperature`,
   size: say`Block size`,
-  'block.margin': say`Stock around contours`,
+  'block.border': say`Stock around contours`,
   startHole: say`Start holes to drill, Ø`,
   outsideCorners: say`Sharp outside corners`,
   datum: say`Program zero (datum)`,

@@ -11,7 +11,7 @@ const OF_FIELD: Readonly<Record<string, Chapter>> = {
   tolerance: 'passes',
   passes: 'passes',
   offsets: 'passes',
-  byHand: 'way',
+  overrides: 'way',
   order: 'way',
   datum: 'way',
   kept: 'way',

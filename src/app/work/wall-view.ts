@@ -1,6 +1,5 @@
 /** The cut wall for drawing it to scale: what each pass leaves, and what other processes would leave at the same thickness. */
 
-import { rzBand } from '../../quantity/finish.ts';
 import { type JobFacts, plannedOf, resultOf } from '../../result/facts.ts';
 import type { CutFacts } from '../../result/outcome-facts.ts';
 import type { Text } from '../../text/text.ts';
@@ -37,7 +36,7 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Text>[] =>
           name: wire.name,
           off: wire.formError / 1000,
           shape: 'barrel',
-          rough: rzBand(wire.ra).nominal / 1000,
+          rough: wire.rz / 1000,
           ra: [wire.ra, wire.ra],
           tires: false,
           sentence: verdict,
@@ -46,7 +45,6 @@ const wireFace = ({ wire, verdict }: Ways): readonly FaceView<Text>[] =>
 
 const otherFace = ({ process, name, edge, sentence }: Ways['ways'][number]): readonly FaceView<Text>[] => {
   if (edge === undefined) return [];
-  // A jet's roughness is known as Ra, that of thermal cuts as Rz.
   const jet = process === 'water jet';
   return [
     {
@@ -54,7 +52,7 @@ const otherFace = ({ process, name, edge, sentence }: Ways['ways'][number]): rea
       name,
       off: edge.perpendicularity.value,
       shape: 'leaning',
-      rough: (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000,
+      rough: edge.rz / 1000,
       ra: [edge.ra.low, edge.ra.high],
       tires: jet,
       sentence,

@@ -1,7 +1,6 @@
 /** The error budget as text: what each share comes to, the biggest one, and what would lower it. */
 
-import type { Budget } from '../../accuracy/budget.ts';
-import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
+import type { Budget, PlanBudgets } from '../../result/shown.ts';
 import { bare, beginning, count, fixed, limit, mm, name, type Part, quantity, um, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';

@@ -1,7 +1,7 @@
 /** A run on the clock in a few sentences: when it is done, when somebody must be there, when the machine waits. */
 
-import type { Clock, ClockEvent } from '../../estimate/clock/clock.ts';
-import { DAY, type Moment } from '../../estimate/clock/moment.ts';
+import type { Clock, ClockEvent } from '../../result/shown.ts';
+import { DAY, type Moment } from '../../text/moment.ts';
 import { contour, count, duration, list, moment, type Part } from '../../text/part.ts';
 import { NOTHING, only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';

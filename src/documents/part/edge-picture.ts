@@ -3,10 +3,9 @@
  * stated factor, the same for all.
  */
 
-import type { OtherWay, OtherWays } from '../../physics/other-process/other-question.ts';
 import { roundBelow } from '../../picture/round-length.ts';
 import { escaped, INK, METAL, PAPER, px, QUIET } from '../../picture/svg.ts';
-import { rzBand } from '../../quantity/finish.ts';
+import type { OtherWay, OtherWays } from '../../result/shown.ts';
 import { bare, deviating, mm, number, type Part, quantities, significant, um } from '../../text/part.ts';
 import { print } from '../../text/print/print.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
@@ -57,7 +56,7 @@ const facesOf = (ways: OtherWays): readonly Face[] => [...wireFace(ways), ...way
 const wireFace = ({ wire }: OtherWays): readonly Face[] => {
   if (wire === undefined) return [];
   const barrel = wire.formError / 1000;
-  const rough = rzBand(wire.ra).nominal / 1000;
+  const rough = wire.rz / 1000;
   return [
     {
       name: wire.name,
@@ -73,7 +72,7 @@ const otherFace = ({ process, name, edge }: OtherWay): readonly Face[] => {
   if (edge === undefined) return [];
   const zone = edge.perpendicularity.value;
   const jet = process === 'water jet';
-  const rz = (jet ? rzBand(edge.roughness.value).nominal : edge.roughness.value) / 1000;
+  const rz = edge.rz / 1000;
   return [
     {
       name,

@@ -1,11 +1,8 @@
 /** The tables that set-up sheet, quotation and terminal share. */
 
-import type { Estimate } from '../../estimate/estimate.ts';
-import type { Point } from '../../geometry/segment.ts';
-import type { NumberedContour } from '../../plan/numbered.ts';
-import type { ContourPlan, Pass } from '../../plan/plan.ts';
 import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
+import type { ContourPlan, Estimate, NumberedContour, Pass, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';

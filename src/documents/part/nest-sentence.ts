@@ -1,6 +1,6 @@
 /** A nest in one sentence: what was laid, and how much of the plate becomes pieces. */
 
-import { boundsOfChain } from '../../geometry/area.ts';
+import { extentOf } from '../../picture/extent.ts';
 import type { NestFacts } from '../../result/nest-facts.ts';
 import { count, fixed, name, type Part, quantities, quantity, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -9,7 +9,7 @@ import { length } from './numbers.ts';
 
 /** 'All 14 pieces lie on the plate of 1.2379, 300 by 200 mm and 20 mm thick; ...' */
 export const nestSentence = ({ nest, pieces, rows, plate, material, thickness }: NestFacts): Text => {
-  const { minX, minY, maxX, maxY } = boundsOfChain(plate);
+  const { minX, minY, maxX, maxY } = extentOf([plate]);
   const left = nest.left.reduce((sum, l) => sum + l.quantity, 0);
   const laid: Laid = {
     laid: pieces.length,

@@ -1,6 +1,5 @@
 /** The table of open lines on the set-up sheet: where the wire comes in and goes out, and what comes off. */
-import type { Point } from '../../geometry/segment.ts';
-import type { OpenCutPlan, OpenEnd } from '../../plan/open-line.ts';
+import type { OpenCutPlan, OpenEnd, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { contour, mass, type Part, term } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';

@@ -1,6 +1,6 @@
 /** Other processes as text: the verdict, and each beside the wire. */
 
-import type { OtherEdge, OtherWays } from '../../physics/other-process/other-question.ts';
+import type { OtherEdge, OtherWays } from '../../result/shown.ts';
 import { bare, type Digits, duration, type Part, quantities, significant, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import { column, type Said } from '../paper.ts';

@@ -1,12 +1,8 @@
 /** The plan view of a job: block, contours, start holes with their numbers, tabs and the datum. */
-import { boundsOfChain, mergedBounds } from '../../geometry/area.ts';
-import { type Contour, contour, path } from '../../geometry/contour.ts';
-import { line, midpoint, type Point, point } from '../../geometry/segment.ts';
-import { circleData, pathData, type Stroke } from '../../picture/strokes.ts';
-import type { NumberedContour } from '../../plan/numbered.ts';
-import type { OpenCutPlan } from '../../plan/open-line.ts';
-import type { ContourPlan, CutPlan } from '../../plan/plan.ts';
+import { besideMiddle, extentOf } from '../../picture/extent.ts';
+import { circleData, lineData, pathData, polygonData, type Stroke, stretchData } from '../../picture/strokes.ts';
 import { type Asked, cutOf, type JobFacts, plannedOf } from '../../result/facts.ts';
+import type { Contour, ContourPlan, CutPlan, NumberedContour, OpenCutPlan, Point } from '../../result/shown.ts';
 import { contour as contourNamed, count, list, type Part } from '../../text/part.ts';
 import type { WrittenLabel, WrittenPicture } from '../paper.ts';
 
@@ -21,15 +17,13 @@ export const planPicture = (facts: Pictured): WrittenPicture | undefined => {
   const plan = plannedOf(facts)?.plan;
   const cut = cutOf(facts);
   const loops = drawing.loops.filter((l) => !l.hidden).map((l) => l.contour);
-  const outline = plan === undefined ? loops : [plan.block, ...loops, ...clampsOf(plan)];
+  const outline = plan === undefined ? loops : [plan.block, ...loops];
   if (outline.length === 0) return undefined;
-  const { minX, minY, maxX, maxY } = mergedBounds(outline.map(boundsOfChain));
-  const low = { x: minX, y: minY };
-  const high = { x: maxX, y: maxY };
+  const { low, high } = boxRound(outline, plan?.clamps ?? []);
   const size = Math.hypot(high.x - low.x, high.y - low.y);
   const strokes: Stroke[] = loops.map((c) => ({ data: pathData(c), width: 0.3, grey: 0.08 }));
   if (plan !== undefined) strokes.unshift({ data: pathData(plan.block), width: 0.5, grey: 0.35, fill: 0.95 });
-  if (plan !== undefined) strokes.push(...clampsOf(plan).flatMap(clampStrokes));
+  if (plan !== undefined) strokes.push(...(plan.clamps ?? []).flatMap(clampStrokes));
   const cuts = cut?.contours ?? [];
   const lines = cut?.plan.openCuts ?? [];
   const margin = size * 0.025;
@@ -48,19 +42,27 @@ export const planPicture = (facts: Pictured): WrittenPicture | undefined => {
   };
 };
 
-const clampsOf = ({ clamps = [] }: Pick<CutPlan, 'clamps'>): readonly Contour[] =>
-  clamps.map(({ low, high }) => {
-    const corners = [low, point(high.x, low.y), high, point(low.x, high.y)];
-    return contour(corners.map((c, i) => line(c, corners[(i + 1) % 4] as Point)));
-  });
+type Box = NonNullable<CutPlan['clamps']>[number];
+
+const boxRound = (outline: readonly Contour[], boxes: readonly Box[]): Box => {
+  const { minX, minY, maxX, maxY } = extentOf(outline);
+  const [lows, highs] = [boxes.map((b) => b.low), boxes.map((b) => b.high)];
+  return {
+    low: { x: Math.min(minX, ...lows.map((p) => p.x)), y: Math.min(minY, ...lows.map((p) => p.y)) },
+    high: { x: Math.max(maxX, ...highs.map((p) => p.x)), y: Math.max(maxY, ...highs.map((p) => p.y)) },
+  };
+};
 
 /** A grey box with its diagonals: nothing may be cut there. */
-const clampStrokes = (box: Contour): readonly Stroke[] => {
-  const [a, b, c, d] = box.segments.map((s) => s.from) as [Point, Point, Point, Point];
+const clampStrokes = ({ low, high }: Box): readonly Stroke[] => {
+  const [right, left] = [
+    { x: high.x, y: low.y },
+    { x: low.x, y: high.y },
+  ];
   return [
-    { data: pathData(box), width: 0.4, grey: 0.2, fill: 0.75 },
-    { data: pathData(path([line(a, c)])), width: 0.2, grey: 0.2 },
-    { data: pathData(path([line(b, d)])), width: 0.2, grey: 0.2 },
+    { data: polygonData([low, right, high, left]), width: 0.4, grey: 0.2, fill: 0.75 },
+    { data: lineData(low, high), width: 0.2, grey: 0.2 },
+    { data: lineData(right, left), width: 0.2, grey: 0.2 },
   ];
 };
 
@@ -84,7 +86,7 @@ const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] =
     ...[from, to].flatMap((end, i): Stroke[] => {
       const tip = tips[i];
       if (end.kind === 'blind' || tip === undefined) return [];
-      const way: Stroke = { data: pathData(path([{ kind: 'line', from: end.at, to: tip }])), width: 0.18, grey: 0.45, dash: [1, 0.7] };
+      const way: Stroke = { data: lineData(end.at, tip), width: 0.18, grey: 0.45, dash: [1, 0.7] };
       return end.kind === 'hole' ? [{ data: circleData(end.at, end.diameter / 2), width: 0.25, grey: 0.08 }, way] : [way];
     }),
   ];
@@ -94,8 +96,7 @@ const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] =
 const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): WrittenLabel => {
   const middle = segments[segments.length >> 1];
   if (middle === undefined) return { at: from.at, text: contourNamed(chain), side: 'right', ring: false };
-  const level = Math.abs(middle.to.x - middle.from.x) > Math.abs(middle.to.y - middle.from.y);
-  return { at: midpoint(middle.from, middle.to), text: contourNamed(chain), side: level ? 'above' : 'right', ring: false };
+  return { ...besideMiddle(middle), text: contourNamed(chain), ring: false };
 };
 
 /** Plans with more steps are drawn without: there neither rings nor loops could be told apart. */
@@ -111,11 +112,11 @@ const wayStrokes = ({ steps }: Pick<CutPlan, 'steps'>): readonly Stroke[] => {
   return steps.flatMap((step): Stroke[] => {
     if (step.kind !== 'cut' || step.pass !== first) return [];
     const { part, centre, programmed } = step;
-    if (part === 'core' && centre !== undefined) return [{ data: pathData(path([centre])), width: 0.1, grey: 0.45 }];
+    if (part === 'core' && centre !== undefined) return [{ data: stretchData(centre), width: 0.1, grey: 0.45 }];
     // A contour's own arc of that kind is drawn over itself.
     const loop =
       part === 'contour' && programmed?.kind === 'arc' && Math.abs(programmed.sweep) > Math.PI && programmed.radius < LARGEST_LOOP;
-    return loop ? [{ data: pathData(path([programmed])), width: 0.2, grey: 0.08 }] : [];
+    return loop ? [{ data: stretchData(programmed), width: 0.2, grey: 0.08 }] : [];
   });
 };
 
@@ -132,7 +133,7 @@ const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
   const { at, diameter } = cut.hole;
   const arm = diameter;
   const cross = `M${at.x - arm} ${at.y}H${at.x + arm}M${at.x} ${at.y - arm}V${at.y + arm}`;
-  const lead = pathData(path([line(at, cut.entry.at)]));
+  const lead = lineData(at, cut.entry.at);
   // Begun from the edge of the block there is no hole, only the lead.
   const hole: readonly Stroke[] =
     diameter === 0
@@ -142,7 +143,7 @@ const holeStrokes = (cut: ContourPlan): readonly Stroke[] => {
           { data: cross, width: 0.12, grey: 0.35 },
         ];
   const strokes: Stroke[] = [...hole, { data: lead, width: 0.18, grey: 0.45, dash: [1, 0.7] }];
-  if (cut.tab !== undefined) strokes.push({ data: pathData(path([line(cut.tab.from, cut.entry.at)])), width: 0.9, grey: 0.08 });
+  if (cut.tab !== undefined) strokes.push({ data: lineData(cut.tab.from, cut.entry.at), width: 0.9, grey: 0.08 });
   return strokes;
 };
 

@@ -1,13 +1,10 @@
 /** A plate with its pieces, as SVG and to scale: margin, clamps, datum, every piece with its number, and a bar to measure by. */
 
-import { areaOf, boundsOfChain } from '../../geometry/area.ts';
-import { reverseChain } from '../../geometry/chain.ts';
-import type { Contour } from '../../geometry/contour.ts';
-import { roomiestPoint } from '../../geometry/near/roomiest.ts';
-import { type Point, point } from '../../geometry/segment.ts';
+import { extentOf, roomIn } from '../../picture/extent.ts';
 import { scaleBar } from '../../picture/scale-bar.ts';
 import { escaped, INK, METAL, PAPER, pathOf, px, QUIET, RUST, text, type View, wrapped } from '../../picture/svg.ts';
 import type { LaidPiece, NestFacts } from '../../result/nest-facts.ts';
+import type { Point } from '../../result/shown.ts';
 import type { Part } from '../../text/part.ts';
 import { print } from '../../text/print/print.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
@@ -23,7 +20,7 @@ const MOST_HIGH = 620;
 const BELOW = 96;
 
 export const platePicture = (facts: NestFacts, reader: Reader = HOUSE): string => {
-  const { minX, minY, maxX, maxY } = boundsOfChain(facts.plate);
+  const { minX, minY, maxX, maxY } = extentOf([facts.plate]);
   const scale = Math.min(MOST_WIDE / (maxX - minX), MOST_HIGH / (maxY - minY));
   const [wide, high] = [maxX - minX, maxY - minY];
   const bottom = TOP + high * scale;
@@ -64,10 +61,10 @@ const marginLine = ({ plate, margin }: NestFacts, view: View): readonly string[]
   const upright =
     plate.segments.length === 4 && plate.segments.every((s) => s.kind === 'line' && (s.from.x === s.to.x || s.from.y === s.to.y));
   if (!upright || margin === 0) return [];
-  const { minX, minY, maxX, maxY } = boundsOfChain(plate);
+  const { minX, minY, maxX, maxY } = extentOf([plate]);
   return [
     box(
-      { low: point(minX + margin, minY + margin), high: point(maxX - margin, maxY - margin) },
+      { low: { x: minX + margin, y: minY + margin }, high: { x: maxX - margin, y: maxY - margin } },
       view,
       `fill="none" stroke="${QUIET}" stroke-width="0.8" stroke-dasharray="6 4"`,
     ),
@@ -97,7 +94,7 @@ const clampShapes = (zone: Zone, view: View): readonly string[] => {
 /** The number stands in the roomiest place of the piece. */
 const pieceShapes = (piece: LaidPiece, view: View): readonly string[] => {
   const outline = [piece.outline, ...piece.holes].map((c) => pathOf(c, view)).join('');
-  const { at, distance } = roomiestPoint(regionOf(piece), Math.max(0.05, 1 / view.scale));
+  const { at, distance } = roomIn(piece.outline, piece.holes, Math.max(0.05, 1 / view.scale));
   const [x, y] = view.at(at);
   const size = Math.max(6, Math.min(12, distance * view.scale * 1.1));
   return [
@@ -105,10 +102,6 @@ const pieceShapes = (piece: LaidPiece, view: View): readonly string[] => {
     text(x, y + size * 0.36, String(piece.number), { size: Math.round(size * 10) / 10, colour: INK, anchor: 'middle' }),
   ];
 };
-
-const regionOf = ({ outline, holes }: LaidPiece) => ({ outer: turned(outline, 1), holes: holes.map((h) => turned(h, -1)) });
-
-const turned = (contour: Contour, sense: 1 | -1): Contour => (areaOf(contour) * sense > 0 ? contour : reverseChain(contour));
 
 /** Zero of the drawing, where the plate lies round it. */
 const datum = (view: View): readonly string[] => {

@@ -1,6 +1,6 @@
 /** The sizes that a part by numbers would be measured by, as a table for the terminal and the papers. */
 
-import type { ShapeSize } from '../../shapes/shape.ts';
+import type { ShapeSize } from '../../result/shown.ts';
 import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
 import { fixed, number, type Part, significant, term } from '../../text/part.ts';
 import { NOTHING, only, phrases, say } from '../../text/say.ts';

@@ -1,8 +1,8 @@
 /** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
 
-import type { Clock } from '../../estimate/clock/clock.ts';
-import { DAY, type Moment, minuteOfWeek } from '../../estimate/clock/moment.ts';
 import { circleData, type Stroke } from '../../picture/strokes.ts';
+import type { Clock } from '../../result/shown.ts';
+import { DAY, type Moment, minuteOfWeek } from '../../text/moment.ts';
 import { count, moment } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';

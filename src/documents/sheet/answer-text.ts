@@ -1,7 +1,8 @@
 /** The answer as text for a terminal: the same facts as the papers, in the order in which an owner asks. */
-import type { Estimate } from '../../estimate/estimate.ts';
+
 import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
+import type { Estimate } from '../../result/shown.ts';
 import { findingInFull } from '../../text/located.ts';
 import { count, fixed, mass, name, term, um } from '../../text/part.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';

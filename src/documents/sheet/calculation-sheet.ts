@@ -1,7 +1,8 @@
 /** The annex of whys: every figure of the answer sentence, down to what it was made of, numbered so that one can point at it. */
-import { type Basis, deviationOf, type Figure } from '../../quantity/figure.ts';
+
 import { hoursOf, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts } from '../../result/outcome-facts.ts';
+import { type Basis, deviationOf, type Figure } from '../../result/shown.ts';
 import { count, figured, list, money, term } from '../../text/part.ts';
 import { identityOf, sourceOf } from '../../text/print/explain.ts';
 import { NOTHING, only, phrases, say, symbols } from '../../text/say.ts';

@@ -1,7 +1,6 @@
 /** The cautions that a job calls for, in the order in which they matter at the machine. */
 
-import type { Caution, Material } from '../../physics/material/material.ts';
-import type { ContourPlan } from '../../plan/plan.ts';
+import type { Caution, ContourPlan, Material } from '../../result/shown.ts';
 import { fixed, type Part, quantity } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';

@@ -1,8 +1,8 @@
 /** A correction from measurement as text: what was measured, what the registers become, what can be saved, what the next piece will be. */
 
-import type { Correction } from '../../accuracy/correction.ts';
-import { deviationOf } from '../../quantity/figure.ts';
 import type { CorrectionFacts } from '../../result/correction-facts.ts';
+import type { Correction } from '../../result/shown.ts';
+import { deviationOf } from '../../result/shown.ts';
 import { lastItem } from '../../sequence/sequence.ts';
 import type { ControlUnit } from '../../text/control-unit.ts';
 import { findingInFull } from '../../text/located.ts';

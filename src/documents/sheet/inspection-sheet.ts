@@ -1,8 +1,8 @@
 /** The inspection sheet: what to measure on the finished piece, where, at which temperature, and room for what was found. */
 
-import type { Inspection, InspectionRow } from '../../accuracy/inspection.ts';
 import { type Asked, controlUnit, fromDatum, type JobFacts } from '../../result/facts.ts';
 import type { CutFacts, MadeFacts } from '../../result/outcome-facts.ts';
+import type { Inspection, InspectionRow } from '../../result/shown.ts';
 import { type ControlUnit, INCHES } from '../../text/control-unit.ts';
 import {
   bare,

@@ -1,8 +1,8 @@
 /** The quotation: what the customer gets, for how much, on which assumptions. */
 
-import type { Estimate } from '../../estimate/estimate.ts';
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
+import type { Estimate } from '../../result/shown.ts';
 import { findingInFull } from '../../text/located.ts';
 import { count, limit, list, mass, money, name, type Part, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';

@@ -1,12 +1,12 @@
 /** Proposes when to start, and which of several programs to run, so that most of the cutting falls into hours in which nobody is there. */
 import { firstItem } from '../../sequence/sequence.ts';
 import type { Finding } from '../../text/finding.ts';
+import type { Moment } from '../../text/moment.ts';
 import { duration, moment } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { type ClockQuestion, type LaidOnClock, prepareClock, type RunThrough, runThrough } from './clock.ts';
-import type { Moment } from './moment.ts';
 import type { Turn } from './sequence.ts';
 import { type Calendar, isAttended } from './shifts.ts';
 

@@ -71,7 +71,7 @@ export const programOf = (actions: readonly Action[]): ReadProgram => ({ state: 
 export const question = (actions: readonly Action[], more: Partial<ClockQuestion> = {}): ClockQuestion => ({
   program: programOf(actions),
   passes: [pass(1), pass(2)],
-  machine: { ...standardMachine, threadMinutes: 2, threadsItself: true, travelFeed: 600 },
+  machine: { ...standardMachine, threadMinutes: 2, autoThreading: true, travelFeed: 600 },
   minutes: { setUp: 40, programming: 20, programmingContour: 5, load: 10, inspection: 15, stop: 5, handThread: 3, condition: 1 },
   wire,
   quantity: 1,

@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Action } from '../../nc/read/program.ts';
+import { printMoment } from '../../text/print/moment.ts';
 import { bestStart } from './best-start.ts';
 import { at, cut, question, stop, thread } from './clock.fixture.ts';
 import { type Clock, type ClockQuestion, layOnClock } from './clock.ts';
-import { printOclock, WEEKDAYS } from './moment.ts';
+import { WEEKDAYS } from './moment.ts';
 import { attendedBetween, calendarOf, isAttended, type Shift } from './shifts.ts';
 
 const fixed = { seed: 20261125, numRuns: 80 };
@@ -18,7 +19,7 @@ const action: fc.Arbitrary<Action> = fc.oneof(
   fc.constant(stop('THREAD THE WIRE')),
   fc.constant(thread),
 );
-const oclock = fc.integer({ min: 0, max: 95 }).map((quarter) => printOclock(quarter * 15));
+const oclock = fc.integer({ min: 0, max: 95 }).map((quarter) => printMoment(quarter * 15, 'time'));
 const shift: fc.Arbitrary<Shift> = fc.record({
   days: fc.uniqueArray(fc.constantFrom(...WEEKDAYS), { minLength: 1, maxLength: 7 }),
   from: oclock,

@@ -2,11 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { remedyTextOf, sentenceOf } from '../../text/finding.fixture.ts';
+import { printMoment } from '../../text/print/moment.ts';
 import { bestStart, startFindings } from './best-start.ts';
 import { at, cut, question, stop, thread } from './clock.fixture.ts';
 import { type Clock, type ClockQuestion, layOnClock } from './clock.ts';
 import { clockFindings } from './clock-findings.ts';
-import { isoOf, printDay, printMoment, readMoment } from './moment.ts';
+import { isoOf, readMoment } from './moment.ts';
 import { spoolMetres } from './sequence.ts';
 import { attendedBetween, calendarOf, isAttended, nextAttended, nightsBetween } from './shifts.ts';
 
@@ -20,7 +21,7 @@ const told = (clock: Clock) => clock.events.map((e) => `${e.kind} ${printMoment(
 describe('a moment', () => {
   it('is read and printed with its day of the week', () => {
     expect(printMoment(at('2026-11-26T07:05'))).toBe('Thu 26 Nov 07:05');
-    expect(printDay(at('2028-02-29T23:59'))).toBe('Tue 29 Feb');
+    expect(printMoment(at('2028-02-29T23:59'), 'day')).toBe('Tue 29 Feb');
     expect(isoOf(at('1999-12-31T23:59') + 1)).toBe('2000-01-01T00:00');
   });
 
@@ -108,7 +109,7 @@ describe('a run on the clock', () => {
 
   it('threads by hand only where the machine cannot', () => {
     const byHand = question([thread, cut(60)]);
-    const clock = laid({ ...byHand, machine: { ...byHand.machine, threadsItself: false } });
+    const clock = laid({ ...byHand, machine: { ...byHand.machine, autoThreading: false } });
     expect(clock.totals.attended).toBe(2);
     expect(laid(question([stop('THREAD THE WIRE'), cut(60)])).totals).toMatchObject({ attended: 3, threadings: 1 });
     expect(laid(question([stop('CONDITION 2'), cut(60)])).totals).toMatchObject({ attended: 1, threadings: 0 });

@@ -1,9 +1,9 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
 import type { Finding } from '../../text/finding.ts';
+import type { Moment } from '../../text/moment.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { Moment } from './moment.ts';
 import { type Sequence, type SequenceQuestion, sequenceOf, type Turn, turnsInARow } from './sequence.ts';
 import { attendedBetween, type Calendar, calendarOf, isAttended, nextAttended, nightsBetween, type Shift } from './shifts.ts';
 import { type StopOfTask, type Task, type TaskKind, type TasksQuestion, tasksOf, words } from './tasks.ts';

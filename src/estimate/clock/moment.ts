@@ -1,12 +1,8 @@
-/** Days and o'clocks as plain minutes, by the wall clock of the shop: no zone, no summer time, no clock of our own. */
+/** Moments as job and shop file have them: ISO 8601, and the days of the week. */
 
-/** Minutes since the midnight that began 1 January 1970, as the clock on the shop's wall would have counted them. */
-export type Moment = number;
+import type { Moment } from '../../text/moment.ts';
 
 export type ReadMoment = { readonly kind: 'moment'; readonly at: Moment } | { readonly kind: 'not a moment'; readonly text: string };
-
-export const DAY = 1440;
-export const WEEK = 7 * DAY;
 
 /** Reads '2026-11-26T07:00' (ISO 8601, local). A day that the calendar does not have is no moment. */
 export const readMoment = (text: string): ReadMoment => {
@@ -28,21 +24,5 @@ export const midnightOf = (day: string): Moment => {
 /** '2026-11-26T07:00', to the nearest minute. */
 export const isoOf = (at: Moment): string => new Date(Math.round(at) * 60_000).toISOString().slice(0, 16);
 
-/** 'Thu 26 Nov 07:00', to the nearest minute. */
-export const printMoment = (at: Moment): string => `${printDay(at)} ${printOclock(at)}`;
-
-/** 'Thu 26 Nov' */
-export const printDay = (at: Moment): string => {
-  const date = new Date(Math.round(at) * 60_000);
-  return `${WEEKDAYS[(date.getUTCDay() + 6) % 7]} ${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}`;
-};
-
-/** '07:00' */
-export const printOclock = (at: Moment): string => isoOf(at).slice(11);
-
-/** Minutes since Monday's midnight. 1 January 1970 was a Thursday. */
-export const minuteOfWeek = (at: Moment): number => at + 3 * DAY - Math.floor((at + 3 * DAY) / WEEK) * WEEK;
-
 /** Monday first, as ISO 8601 has the week. */
 export const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'] as const;
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;

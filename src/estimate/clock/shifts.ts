@@ -2,7 +2,8 @@
 
 import { z } from 'zod';
 import { certain, firstFrom, firstItem } from '../../sequence/sequence.ts';
-import { DAY, type Moment, minuteOfWeek, WEEK, WEEKDAYS } from './moment.ts';
+import { DAY, type Moment, minuteOfWeek, WEEK } from '../../text/moment.ts';
+import { WEEKDAYS } from './moment.ts';
 
 const oclock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "an o'clock is written like 07:00");
 

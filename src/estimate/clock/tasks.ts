@@ -93,7 +93,7 @@ const moved = (kind: 'cutting' | 'travel', pass: number, minutes: number, block:
 const taskFor = (action: Exclude<Action, { kind: 'move' }>, { machine, minutes }: TasksQuestion): Task | undefined => {
   const { block } = action;
   if (action.kind === 'thread')
-    return { kind: 'threading', minutes: machine.threadMinutes, what: words.thread, needsPerson: !machine.threadsItself, block };
+    return { kind: 'threading', minutes: machine.threadMinutes, what: words.thread, needsPerson: !machine.autoThreading, block };
   if (action.kind !== 'stop') return undefined;
   const { comment, said = only(name(comment)), purpose, loop } = action;
   const kind = kindOfStop(purpose);

@@ -30,7 +30,7 @@ export const nestSchema = z
         }),
       ])
       .describe('The plate as a rectangle with its lower left corner at zero, or as drawn'),
-    margin: z.number().min(0).max(500).default(6).describe('Kept free along the edge of the plate, mm'),
+    border: z.number().min(0).max(500).default(6).describe('Kept free along the edge of the plate, mm'),
     web: z
       .number()
       .min(0)

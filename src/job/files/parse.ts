@@ -6,9 +6,18 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { faultOf } from './fault.ts';
+import { oldKeysNote, type Renamed, renamedIn, underNewKeys } from './old-keys.ts';
 
 export type Parsed<T> =
-  | { readonly kind: 'parsed'; readonly value: T; readonly said: ReadonlySet<string> }
+  | {
+      readonly kind: 'parsed';
+      readonly value: T;
+      readonly said: ReadonlySet<string>;
+      /** What the file itself gives, before defaults, under the keys of today. */
+      readonly given: unknown;
+      /** That it has keys of an earlier version. */
+      readonly notes: readonly Finding[];
+    }
   | { readonly kind: 'bad'; readonly findings: readonly Finding[] };
 
 const MOST_FAULTS = 20;
@@ -16,8 +25,13 @@ const MOST_FAULTS = 20;
 /** The name of a file, or what it is where it has none. */
 export type FileName = string | Text;
 
-/** `said` are the top-level keys that the file itself gives, before defaults. */
-export const parseFile = <S extends z.ZodType>(schema: S, text: string, file: FileName): Parsed<z.output<S>> => {
+/** `said` are the top-level keys that the file itself gives, before defaults; `renamed` are the keys that files of 0.3 have otherwise. */
+export const parseFile = <S extends z.ZodType>(
+  schema: S,
+  text: string,
+  file: FileName,
+  renamed: readonly Renamed[] = renamedIn(schema),
+): Parsed<z.output<S>> => {
   const json = jsonOf(text);
   if (json.kind === 'bad')
     return {
@@ -29,13 +43,25 @@ export const parseFile = <S extends z.ZodType>(schema: S, text: string, file: Fi
         }),
       ],
     };
-  return parseValue(schema, json.value, file);
+  return parseValue(schema, json.value, file, renamed);
 };
 
-export const parseValue = <S extends z.ZodType>(schema: S, value: unknown, file: FileName): Parsed<z.output<S>> => {
-  const result = schema.safeParse(value, { reportInput: true });
+export const parseValue = <S extends z.ZodType>(
+  schema: S,
+  value: unknown,
+  file: FileName,
+  renamed: readonly Renamed[] = renamedIn(schema),
+): Parsed<z.output<S>> => {
+  const { value: given, old } = underNewKeys(value, renamed);
+  const result = schema.safeParse(given, { reportInput: true });
   if (result.success)
-    return { kind: 'parsed', value: result.data, said: new Set(typeof value === 'object' && value !== null ? Object.keys(value) : []) };
+    return {
+      kind: 'parsed',
+      value: result.data,
+      said: new Set(typeof given === 'object' && given !== null ? Object.keys(given) : []),
+      given,
+      notes: oldKeysNote(called(file), old),
+    };
   const findings = result.error.issues.slice(0, MOST_FAULTS).map((issue) => {
     const path = issue.path.map((key) => String(key)).join('.');
     return fileFault(path, path === '' ? words.whole(file, faultOf(issue)) : words.field(file, path, faultOf(issue)));

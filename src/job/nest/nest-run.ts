@@ -27,6 +27,8 @@ export interface NestRun {
   readonly file: NestFile;
   /** What the nest is called where the file says nothing. */
   readonly name: string;
+  /** What was found on reading its files. */
+  readonly notes?: readonly Finding[] | undefined;
   readonly drawingOf: DrawingOf;
   readonly shop: Shop;
   /** ISO 8601 */
@@ -53,14 +55,14 @@ export const runNest = (run: NestRun): NestAnswer => {
   const laid = nest(questionOf(run, read));
   if (laid.kind === 'refused') return { kind: 'refused', findings: laid.findings };
   const nested = file.inHoles ? laid : openingsTaken(laid, read.pieces);
-  const findings = [...read.findings, ...found.findings, ...laid.findings, ...sheets.findings];
+  const findings = [...(run.notes ?? []), ...read.findings, ...found.findings, ...laid.findings, ...sheets.findings];
   return { kind: 'laid', facts: factsOf(run, read, found.material, nested, sheets.stack, findings) };
 };
 
 /** Openings of pieces are laid full only when asked: a part that lies in the slug of another has to be cut and taken out first. */
 const questionOf = ({ file, progress }: NestRun, { pieces, plate, holes }: NestPieces): NestQuestion => ({
   plate,
-  margin: file.margin,
+  margin: file.border,
   forbidden: [...holes, ...file.forbidden.map((c) => rectangleOf(c.low, c.high))],
   pieces: file.inHoles ? pieces : pieces.map(({ holes: _, ...piece }) => piece),
   web: file.web,
@@ -115,7 +117,7 @@ const factsOf = (
     day,
     material: material.name,
     thickness: file.thickness,
-    margin: file.margin,
+    margin: file.border,
     web: file.web,
     plate,
     plateHoles: holes,

@@ -52,7 +52,7 @@ export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): A
     ...proof.findings,
     ...(hours.kind === 'timed' ? hours.estimate.findings : hours.findings),
     ...(laid === undefined ? [] : scheduleFindings(run, laid)),
-    ...shapeFindings(run, cut),
+    ...inputFindings(run, cut),
     ...beside.findings,
   ]);
   const program = programFacts(run, made, { proven, proof, cut });
@@ -76,7 +76,7 @@ export const refusedAnswer = (run: JobRun, stopped: NotRequested | Refused | Not
   if (stopped.kind === 'non-conductor')
     return { kind: 'cannot', sentence: noSentence(stopped.findings), findings: stopped.findings, drawing: stopped.drawing };
   if (stopped.kind === 'nothing to cut') {
-    const findings = findingsOf(stopped, [...stopped.findings, ...shapeFindings(run)]);
+    const findings = findingsOf(stopped, [...stopped.findings, ...inputFindings(run)]);
     return answered(run, stopped, {
       outcome: { answer: 'no', kind: 'nothing to cut' },
       sentence: noSentence(findings),
@@ -89,7 +89,7 @@ export const refusedAnswer = (run: JobRun, stopped: NotRequested | Refused | Not
 const planRefused = (run: JobRun, { asked, plan }: Refused, { wires, findings: chosen }: Choice): Answer => {
   const beside = besideRefused(besideAsked(run, asked));
   const refused: RefusedFacts = { plan, ...beside.facts, wires };
-  const findings = findingsOf(asked, [...asked.findings, ...chosen, ...plan.findings, ...shapeFindings(run), ...beside.findings]);
+  const findings = findingsOf(asked, [...asked.findings, ...chosen, ...plan.findings, ...inputFindings(run), ...beside.findings]);
   return answered(run, asked, { outcome: { answer: 'no', kind: 'refused', refused }, sentence: noSentence(findings), findings });
 };
 
@@ -101,7 +101,7 @@ const notWritten = (run: JobRun, { asked, plan, findings: unspelled }: NotWritte
     ...choice.findings,
     ...unspelled,
     ...plan.findings,
-    ...shapeFindings(run, cut),
+    ...inputFindings(run, cut),
     ...beside.findings,
   ]);
   return answered(run, asked, { outcome: { answer: 'no', kind: 'plan', cut }, sentence: noSentence(findings), findings });
@@ -194,8 +194,9 @@ const programFacts = (
   }),
 });
 
-/** Of a part by numbers: what was found when it was made, and once it is known how well it will be cut, whether its limits are kept. */
-const shapeFindings = ({ job, shape }: JobRun, cut?: CutFacts): readonly Finding[] => [
+/** Of its files, and of a part by numbers: what was found when it was made, and once it is known how well it will be cut, whether its limits are kept. */
+const inputFindings = ({ job, shape, notes }: JobRun, cut?: CutFacts): readonly Finding[] => [
+  ...(notes ?? []),
   ...(shape?.findings ?? []),
   ...(cut === undefined ? [] : shapeLimitsFindings(shape, { within: cut.within, tolerance: job.tolerance })),
 ];

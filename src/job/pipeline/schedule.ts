@@ -2,11 +2,12 @@
 import { bestStart, startFindings } from '../../estimate/clock/best-start.ts';
 import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
 import { clockFindings } from '../../estimate/clock/clock-findings.ts';
-import { DAY, type Moment, midnightOf, readMoment } from '../../estimate/clock/moment.ts';
+import { midnightOf, readMoment } from '../../estimate/clock/moment.ts';
 import { calendarOf, nextAttended, type Shift } from '../../estimate/clock/shifts.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
 import { deviationOf } from '../../quantity/figure.ts';
 import type { Finding } from '../../text/finding.ts';
+import { DAY, type Moment } from '../../text/moment.ts';
 import type { JobRun } from '../job-run.ts';
 import { machineOf } from '../shop.ts';
 import type { Timed } from './outcomes.ts';

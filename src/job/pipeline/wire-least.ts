@@ -24,7 +24,7 @@ export const leastOf = (bound: WireBound, { wire, run, contours }: LeastAsked): 
   const threading = bound.threadings * (byMachine ? machine.threadMinutes : rates.minutes.handThread);
   const stops = bound.stops * rates.minutes.stop;
   const minutes = bound.sparking + threading + stops;
-  const attended = stops + (byMachine && machine.threadsItself ? 0 : threading);
+  const attended = stops + (byMachine && machine.autoThreading ? 0 : threading);
   const people = attended + rates.minutes.load + run.job.stack * rates.minutes.inspection;
   const drilling = bound.drilled * (run.job.height / rates.drillingFeed + rates.drillingHole);
   const once = rates.minutes.programming + rates.minutes.programmingContour * contours + rates.minutes.setUp;
@@ -36,5 +36,5 @@ export const leastOf = (bound: WireBound, { wire, run, contours }: LeastAsked): 
     kilograms * wire.price;
   const { quantity, stack } = run.job;
   // A stack that is not full costs as much as a full one; the metal is the same with every wire and left out.
-  return { minutes, each: (((once * rates.labourHour) / 60 + one * Math.ceil(quantity / stack)) / quantity) * (1 + rates.margin) };
+  return { minutes, each: (((once * rates.labourHour) / 60 + one * Math.ceil(quantity / stack)) / quantity) * (1 + rates.markup) };
 };

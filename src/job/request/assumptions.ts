@@ -55,7 +55,7 @@ export const assumptions = (
   const silent = SENTENCES.filter(([key]) => !said.has(key)).map(([field, text]): Assumption => ({ field, text: text(job, material) }));
   const units = drawing.units.basis === 'assumed' ? [{ field: 'units', text: words.units(drawing.units.name) }] : [];
   const block =
-    job.outline === 'cut' && job.stock?.width === undefined ? [{ field: 'block.margin', text: words.margin(job.block.margin) }] : [];
+    job.outline === 'cut' && job.stock?.width === undefined ? [{ field: 'block.border', text: words.margin(job.block.border) }] : [];
   const rates = shop === houseShop ? [{ text: words.house }] : [];
   return [...units, ...silent, ...(said.has('block') ? [] : block), ...rates];
 };

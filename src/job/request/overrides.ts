@@ -8,7 +8,7 @@ export const setByHand = (job: Job): SetByHand | undefined => {
   const add = (ids: readonly string[], what: string): void => {
     for (const id of ids) contours[id] = [...(Object.hasOwn(contours, id) ? (contours[id] ?? []) : []), what];
   };
-  const hands = Object.entries(job.byHand);
+  const hands = Object.entries(job.overrides);
   const having = (what: 'entry' | 'hole' | 'tab'): readonly string[] => hands.filter(([, h]) => h[what] !== undefined).map(([id]) => id);
   add(having('entry'), 'entry');
   add(having('hole'), 'hole');

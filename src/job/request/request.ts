@@ -96,7 +96,7 @@ const questionOf = (drawing: Drawing, run: JobRun, material: Material, loops: re
     core: Object.keys(job.core).length === 0 ? undefined : job.core,
     start: Object.keys(job.start).length === 0 ? undefined : job.start,
     ...byHandOf(job, scale),
-    blockMargin: job.block.margin,
+    blockMargin: job.block.border,
     ...stockOf(job, scale),
     wires: shop.wires,
     passTables: shop.passTables,
@@ -149,10 +149,10 @@ const datumNote = (datum: Point | undefined): readonly Finding[] =>
 
 /** Each key only where it says something, so that a job without them asks what it always asked. */
 const byHandOf = (
-  { byHand, order, passes, offsets }: Job,
+  { overrides, order, passes, offsets }: Job,
   scale: number,
 ): Pick<PlanQuestion, 'byHand' | 'order' | 'passes' | 'offsets'> => {
-  const set = Object.entries(byHand).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
+  const set = Object.entries(overrides).map(([id, { entry, hole, tab }]): readonly [string, ByHand] => [
     id,
     {
       entry: entry && scaled(entry, scale),

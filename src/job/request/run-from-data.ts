@@ -35,11 +35,22 @@ export const askedRun = (
 ): AskedRun => {
   const job = parseValue(jobSchema, input, called.job);
   if (job.kind === 'bad') return job;
-  const parsed = shop === undefined ? { kind: 'parsed' as const, value: houseShop } : parseValue(shopSchema, shop, called.shop);
+  const parsed = shop === undefined ? { kind: 'parsed' as const, value: houseShop, notes: [] } : parseValue(shopSchema, shop, called.shop);
   if (parsed.kind === 'bad') return parsed;
   const words = dialect === undefined ? { kind: 'dialect' as const, dialect: standardDialect } : readDialectFile(dialect);
   if (words.kind === 'bad') return words;
   const { value, said } = job;
-  const run = { job: value, said, drawing, drawingName, shop: parsed.value, dialect: words.dialect, day: value.date ?? day, ...more };
+  const notes = [...job.notes, ...parsed.notes];
+  const run = {
+    job: value,
+    said,
+    notes,
+    drawing,
+    drawingName,
+    shop: parsed.value,
+    dialect: words.dialect,
+    day: value.date ?? day,
+    ...more,
+  };
   return withShape(run, means);
 };

@@ -1,8 +1,8 @@
 /** A job planned both ways, each opening to the end and all roughs first, and laid on the clock: for the advice which to run. */
 
 import { type BestStart, bestStart } from '../../estimate/clock/best-start.ts';
-import { DAY } from '../../estimate/clock/moment.ts';
 import { ratesOn } from '../../estimate/rates.ts';
+import { DAY } from '../../text/moment.ts';
 import type { Text } from '../../text/text.ts';
 import type { JobRun } from '../job-run.ts';
 import { memoryOf } from '../memory.ts';

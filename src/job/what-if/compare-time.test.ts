@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import { jobRun } from '../../cli/inputs.ts';
 import { timeText } from '../../documents/sheet/comparison-time-text.ts';
-import { printMoment } from '../../estimate/clock/moment.ts';
+import { printMoment } from '../../text/print/moment.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { memoryOf } from '../memory.ts';
 import { runUpTo } from '../pipeline/pipeline.ts';

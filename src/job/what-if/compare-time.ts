@@ -2,9 +2,9 @@
 
 import { bestStart } from '../../estimate/clock/best-start.ts';
 import { type Clock, type ClockQuestion, layOnClock } from '../../estimate/clock/clock.ts';
-import { DAY } from '../../estimate/clock/moment.ts';
 import { type Rates, ratesOn } from '../../estimate/rates.ts';
 import type { TimeComparison, TimeOutcome, TimeRow } from '../../result/comparison-time.ts';
+import { DAY } from '../../text/moment.ts';
 import { duration, inside, list, moment } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';

@@ -53,9 +53,9 @@ const passesFree = ({ passes: _, offsets: __, ...job }: Job): Job => job;
 
 /** Price and hours of one piece: the sheets of a stack share the run. Holes that the customer brings cost nothing. */
 const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): ComparedOutcome => {
-  const margin = marginOf(estimate);
+  const markup = markupOf(estimate);
   const sheets = estimate.stack ?? 1;
-  const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * margin : 0;
+  const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * markup : 0;
   return {
     each: estimate.each.value - drilling / sheets,
     minutes: estimate.total.value / sheets,
@@ -68,7 +68,7 @@ const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): Compa
 };
 
 /** What the price is above the cost, as a factor. */
-const marginOf = (estimate: Estimate): number => 1 + (estimate.each.from.find((f) => f.key === 'shop.margin')?.value ?? 0);
+const markupOf = (estimate: Estimate): number => 1 + (estimate.each.from.find((f) => f.key === 'shop.markup')?.value ?? 0);
 
 const FINISHES = [3.2, 2.4, 1.6, 1.2, 0.8, 0.6, 0.4, 0.3, 0.2, 0.15, 0.1] as const;
 

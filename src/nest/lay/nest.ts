@@ -133,7 +133,7 @@ const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding
     say`Piece '${{ piece: name(piece) }}', ${{ size: size(b) }} as drawn, has no room even on the empty plate of ${{ plate: size(p) }}, in none of the ways it may be turned.`,
     {
       place: { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 },
-      remedy: remedy(say`Take a larger plate, a smaller margin, or allow more turns.`, { field: 'margin' }),
+      remedy: remedy(say`Take a larger plate, a smaller margin, or allow more turns.`, { field: 'border' }),
     },
   );
 };

@@ -84,9 +84,9 @@ describe('what a shop file may say of wires and machines', () => {
   });
 
   it.each([
-    [{ ...standardMachine, rungs: [1, 0.5, 0.5] }],
-    [{ ...standardMachine, rungs: [0.9, 0.5] }],
-    [{ ...standardMachine, rungs: [1, 0.01] }],
+    [{ ...standardMachine, energySettings: [1, 0.5, 0.5] }],
+    [{ ...standardMachine, energySettings: [0.9, 0.5] }],
+    [{ ...standardMachine, energySettings: [1, 0.01] }],
     [{ ...standardMachine, wire: { low: 0.3, high: 0.1 } }],
     [{ ...standardMachine, height: 0 }],
     [{ ...standardMachine, servoLimit: Number.POSITIVE_INFINITY }],

@@ -12,7 +12,7 @@ export const formFloorOf = (machine: Machine): Figure =>
   leafOf(machine, {
     key: 'machine.form-floor',
     name: say('machine.form-floor')`the machine's own form error`,
-    value: machine.formFloor,
+    value: machine.bestFormError,
     unit: 'µm',
     ...by(machine),
   });

@@ -11,17 +11,17 @@ export interface Machine {
   readonly height: number;
   /** Wires it can thread, mm. */
   readonly wire: { readonly low: number; readonly high: number };
-  /** Energy rungs: cube root of pulse energy against the rough, falling, the first is 1. */
-  readonly rungs: readonly number[];
+  /** Energy settings: cube root of pulse energy against the rough, falling, the first is 1. */
+  readonly energySettings: readonly number[];
   /** Form error that skims cannot get below, µm, and positioning error of one size, µm (one standard deviation). */
-  readonly formFloor: number;
+  readonly bestFormError: number;
   readonly positioning: number;
   /** Fastest feed along the contour while sparking, and travel without the wire cutting, mm/min. */
   readonly servoLimit: number;
   readonly travelFeed: number;
   /** Minutes to thread by itself, or by hand when it cannot. */
   readonly threadMinutes: number;
-  readonly threadsItself: boolean;
+  readonly autoThreading: boolean;
 }
 
 const positive = z.number().positive().finite();
@@ -38,18 +38,18 @@ export const machineSchema = z
       .strictObject({ low: positive, high: positive })
       .refine((w) => w.low <= w.high, { error: 'the finest wire must not be thicker than the thickest' })
       .describe('Wires it can thread, mm'),
-    rungs: z
+    energySettings: z
       .array(z.number().min(0.03).max(1))
       .min(1)
       .max(60)
-      .refine(falling, { error: 'energy rungs must begin with 1 and fall' })
+      .refine(falling, { error: 'energy settings must begin with 1 and fall' })
       .describe('Cube root of pulse energy against the rough'),
-    formFloor: z.number().min(0).max(100).describe('Form error that skims cannot get below, µm'),
+    bestFormError: z.number().min(0).max(100).describe('Form error that skims cannot get below, µm'),
     positioning: z.number().min(0).max(100).describe('Positioning error of one size, one standard deviation, µm'),
     servoLimit: positive.max(1000).describe('Fastest feed while sparking, mm/min'),
     travelFeed: positive.max(100000).describe('Travel without cutting, mm/min'),
     threadMinutes: z.number().min(0).max(120).describe('Minutes to thread the wire'),
-    threadsItself: z.boolean(),
+    autoThreading: z.boolean(),
   })
   .describe('A wire machine of the shop');
 
@@ -63,11 +63,11 @@ export const standardMachine: Machine = {
   travel: { x: 550, y: 350 },
   height: 300,
   wire: { low: 0.1, high: 0.3 },
-  rungs: preferred,
-  formFloor: 1.5,
+  energySettings: preferred,
+  bestFormError: 1.5,
   positioning: 1,
   servoLimit: 12,
   travelFeed: 600,
   threadMinutes: 1.5,
-  threadsItself: true,
+  autoThreading: true,
 };

@@ -27,7 +27,7 @@ const conditions: fc.Arbitrary<CutConditions> = fc.record({
 const energy = fc.double({ min: 0.03, max: 1, noNaN: true });
 /** A falling ladder that begins with the rough. */
 const ladder = fc
-  .uniqueArray(fc.constantFrom(...machine.rungs.slice(1)), { maxLength: 8 })
+  .uniqueArray(fc.constantFrom(...machine.energySettings.slice(1)), { maxLength: 8 })
   .map((rungs): NonEmpty<number> => [1, ...rungs.toSorted((a, b) => b - a)]);
 
 describe('laws of the starting model', () => {

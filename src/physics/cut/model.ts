@@ -64,7 +64,7 @@ export const cutModel = (conditions: CutConditions): CutModel => {
     ra,
     damage,
     recast: (e) => recastLayer.compute({ ra: ra(e), share: model.recastPerFinish.value }),
-    formErrorAfter: (before) => formErrorLeft.compute({ before, left: model.formLeft.value, floor: machine.formFloor }),
+    formErrorAfter: (before) => formErrorLeft.compute({ before, left: model.formLeft.value, floor: machine.bestFormError }),
     stock: (e, formError) => skimStock.compute({ damage: damage(e), formError, share: model.formTaken.value }),
     skimFeed: (e, stock) => skimFeed.compute({ removal, energy: e, power: model.skimPower.value, height, stock, limit }),
     energyFor: (wanted) => wanted / ra(1),
@@ -96,7 +96,7 @@ const formErrorStart = ({ wire, height, machine }: CutConditions, push: number):
     referenceSpan: span(model.formHeight.value),
     tension: wire.tension,
     referenceTension: model.formTension.value,
-    floor: machine.formFloor,
+    floor: machine.bestFormError,
   });
 };
 

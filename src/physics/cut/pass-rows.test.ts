@@ -51,7 +51,7 @@ describe('the pass ladder that the starting model supports', () => {
     [0.2, 6, 6.5],
   ])('reaches Ra %f in %i passes and %f times the rough time', (ra, passes, times) => {
     const model = cutModel(steel());
-    const ladder = cheapest(model, standardMachine.rungs, ra);
+    const ladder = cheapest(model, standardMachine.energySettings, ra);
     expect(ladder.passes).toBe(passes);
     expect((ladder.time * model.roughFeed).toFixed(1)).toBe(times.toFixed(1));
   });

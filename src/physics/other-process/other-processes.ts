@@ -23,7 +23,8 @@ export const otherProcesses = (question: OtherQuestion): OtherWays => {
   const { kind, verdict } = otherVerdict(ways, question);
   const { wire, thickness } = question;
   const slope = edgeSlope.compute({ u: (wire?.formError ?? 0) / 1000, thickness });
-  return { kind, verdict, ways, thickness, wire: wire === undefined ? undefined : { ...wire, name: processWords.wire, slope } };
+  const own = wire === undefined ? undefined : { ...wire, name: processWords.wire, slope, rz: rzBand(wire.ra).nominal };
+  return { kind, verdict, ways, thickness, wire: own };
 };
 
 /** Worth a line of its own only where it is so. */
@@ -62,12 +63,10 @@ const edgeOf = (row: ProcessRow, question: OtherQuestion): OtherEdge => {
   const key = (what: string): string => `other.${row.name.replace(' ', '-')}.${what}`;
   const thickness = workHeight(question.thickness);
   const zone = zoneOf(row, thickness, key('perpendicularity'));
-  const { roughness, ra } = roughnessOf(row, thickness, key('roughness'));
   return {
     perpendicularity: zone,
     slope: apply(edgeSlope, { u: zone, thickness }, { key: key('slope'), name: cuts.slope(processWords[row.name]) }),
-    roughness,
-    ra,
+    ...roughnessOf(row, thickness, key('roughness')),
     minutes: row.name === 'water jet' ? jetFeedFor(question, thickness, row) : thermalFeedFor(question, thickness, row),
   };
 };
@@ -83,10 +82,10 @@ const zoneOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): F
         { key, name: cuts.perpendicularity(processWords[name]), warnings: [BEST] },
       );
 
-const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Pick<OtherEdge, 'roughness' | 'ra'> => {
+const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Pick<OtherEdge, 'roughness' | 'rz' | 'ra'> => {
   if (ranges === undefined) {
     const roughness = apply(jetRoughness, { base: jetEdge.roughBase, slope: jetEdge.roughSlope, thickness }, { key });
-    return { roughness, ra: { low: roughness.low, high: roughness.high } };
+    return { roughness, rz: rzBand(roughness.value).nominal, ra: { low: roughness.low, high: roughness.high } };
   }
   const roughness = apply(
     thermalRoughness[ranges.roughness],
@@ -94,7 +93,7 @@ const roughnessOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: strin
     { key, name: cuts.roughness(processWords[name]), warnings: [BEST] },
   );
   const band = rzBand(1);
-  return { roughness, ra: { low: roughness.value / band.high, high: roughness.value / band.low } };
+  return { roughness, rz: roughness.value, ra: { low: roughness.value / band.high, high: roughness.value / band.low } };
 };
 
 interface Judgement {

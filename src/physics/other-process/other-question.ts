@@ -39,6 +39,8 @@ export interface OtherEdge {
   readonly ra: { readonly low: number; readonly high: number };
   /** Rz5 of thermal cuts, Ra of the jet, µm. */
   readonly roughness: Figure;
+  /** Height of the roughness as a picture shows it, µm: Rz, for the jet that which its Ra gives as a rule. */
+  readonly rz: number;
   /** Cutting and piercing, min. */
   readonly minutes: Figure;
 }
@@ -58,7 +60,7 @@ export interface OtherWays {
   readonly kind: 'not for the wire' | 'only the wire' | 'none of them';
   readonly verdict: Text;
   readonly ways: readonly OtherWay[];
-  /** The wire's own, to stand beside the others; its slope in degrees. */
-  readonly wire?: (WireOwn & { readonly name: Text; readonly slope: number }) | undefined;
+  /** The wire's own, to stand beside the others; its slope in degrees, and the Rz, µm, that its Ra gives as a rule. */
+  readonly wire?: (WireOwn & { readonly name: Text; readonly slope: number; readonly rz: number }) | undefined;
   readonly thickness: number;
 }

@@ -33,7 +33,7 @@ describe('choices by hand', () => {
             const fields = plan.findings
               .filter((f) => f.severity === 'refusal')
               .map((f) => (f.place?.kind === 'field' ? f.place.path : ''));
-            expect(fields.every((path) => path.startsWith(`byHand.${id}.`))).toBe(true);
+            expect(fields.every((path) => path.startsWith(`overrides.${id}.`))).toBe(true);
             return;
           }
           const made = there(plan.contours.find((c) => c.loop === id));

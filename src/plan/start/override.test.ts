@@ -30,11 +30,13 @@ describe('an entry set by hand', () => {
   });
 
   it('is refused where it is not on the contour', () => {
-    expect(refusals(setBy('L2', { entry: { x: 20, y: 17 } }))).toEqual([['entry-off-contour', { kind: 'field', path: 'byHand.L2.entry' }]]);
+    expect(refusals(setBy('L2', { entry: { x: 20, y: 17 } }))).toEqual([
+      ['entry-off-contour', { kind: 'field', path: 'overrides.L2.entry' }],
+    ]);
   });
 
   it('is refused where no way leads in, as in a corner', () => {
-    expect(refusals(setBy('L2', { entry: { x: 10, y: 10 } }))).toEqual([['no-way-by-hand', { kind: 'field', path: 'byHand.L2.entry' }]]);
+    expect(refusals(setBy('L2', { entry: { x: 10, y: 10 } }))).toEqual([['no-way-by-hand', { kind: 'field', path: 'overrides.L2.entry' }]]);
   });
 
   it('leaves equal openings where they are', () => {
@@ -57,10 +59,10 @@ describe('a hole set by hand', () => {
 
   it('is refused in metal that stays and too near to the contour, and told where a drill may wander into it', () => {
     expect(refusals(setBy('L2', { hole: { at: { x: 5, y: 5 } } }))).toEqual([
-      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+      ['hand-hole-unusable', { kind: 'field', path: 'overrides.L2.hole' }],
     ]);
     expect(refusals(setBy('L2', { hole: { at: { x: 20, y: 10.9 } } }))).toEqual([
-      ['hand-hole-unusable', { kind: 'field', path: 'byHand.L2.hole' }],
+      ['hand-hole-unusable', { kind: 'field', path: 'overrides.L2.hole' }],
     ]);
     expect(cutBy('L2', { hole: { at: { x: 20, y: 11.2 } } }).findings.some((f) => f.code === 'hand-hole-near')).toBe(true);
   });
@@ -69,7 +71,7 @@ describe('a hole set by hand', () => {
     const plan = planned(
       questionFor([loop('L1', rectangle(0, 0, 30, 20))], { start: { L1: 'edge' }, byHand: { L1: { hole: { at: { x: -5, y: 10 } } } } }),
     );
-    expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'byHand.L1.hole' });
+    expect(plan.findings.find((f) => f.code === 'by-hand-idle')?.place).toEqual({ kind: 'field', path: 'overrides.L1.hole' });
   });
 });
 
@@ -82,7 +84,7 @@ describe('a tab set by hand', () => {
   });
 
   it('is refused where it is more than half of the contour', () => {
-    expect(refusals(setBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'byHand.L2.tab' }]]);
+    expect(refusals(setBy('L2', { tab: 36 }))).toEqual([['tab-by-hand', { kind: 'field', path: 'overrides.L2.tab' }]]);
   });
 
   it('has nothing to hold in an opening that is burnt out', () => {
@@ -118,7 +120,7 @@ describe('what is set by hand as the planner chose it', () => {
   it('of a loop that is not cut is told', () => {
     expect(cutBy('L9', { tab: 2 }).findings.find((f) => f.code === 'by-hand-of-unknown-loop')?.place).toEqual({
       kind: 'field',
-      path: 'byHand.L9',
+      path: 'overrides.L9',
     });
   });
 });
@@ -130,7 +132,7 @@ describe('passes and registers set by hand', () => {
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
     expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
-    const rungs = plateBlock().machine.rungs.length;
+    const rungs = plateBlock().machine.energySettings.length;
     expect(refusals(planCut({ ...plateBlock(), passes: rungs + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
   });
 

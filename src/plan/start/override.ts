@@ -83,7 +83,7 @@ export const agrees = (chosen: Pick<ContourPlan, 'entry' | 'hole' | 'tab'>, said
 export const setOf = (said: ByHand): readonly ('entry' | 'hole' | 'tab')[] =>
   (['entry', 'hole', 'tab'] as const).filter((what) => said[what] !== undefined);
 
-const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `byHand.${id}.${what}` }) as const;
+const field = (id: string, what: keyof ByHand) => ({ kind: 'field', path: `overrides.${id}.${what}` }) as const;
 
 interface EntryRead {
   readonly at?: NonNullable<Hand['entry']> | undefined;
@@ -239,7 +239,7 @@ export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly
       return find(
         'by-hand-of-unknown-loop',
         say`${{ set }} set by hand for ${{ loop: name(id) }}, but no loop that is cut has that name.`,
-        { place: { kind: 'field', path: `byHand.${id}` } },
+        { place: { kind: 'field', path: `overrides.${id}` } },
       );
     });
 };

@@ -24,13 +24,13 @@ describe('the pass ladder', () => {
   });
 
   it('is no dearer than any other sequence over a few rungs', () => {
-    const machine = { ...conditions.machine, rungs: [1, 0.8, 0.6, 0.4, 0.3, 0.2] };
+    const machine = { ...conditions.machine, energySettings: [1, 0.8, 0.6, 0.4, 0.3, 0.2] };
     const few = { ...conditions, machine };
     const model = cutModel(few);
     const asked = { finish: 0.9, tolerance: 0.008 };
     let best = Number.POSITIVE_INFINITY;
     for (let choice = 0; choice < 32; choice += 1) {
-      const energies = [1, ...machine.rungs.slice(1).filter((_, i) => (choice >> i) & 1)];
+      const energies = [1, ...machine.energySettings.slice(1).filter((_, i) => (choice >> i) & 1)];
       let [minutes, formError] = [1 / model.roughFeed, model.formErrorStart];
       energies.slice(1).forEach((e, i) => {
         minutes += 1 / model.skimFeed(e, model.stock(there(energies[i]), formError));

@@ -47,7 +47,7 @@ export interface Way {
 /** The conditions must have passed checkCut without a refusal. */
 export const findLadder = (conditions: CutConditions, asked: LadderAsked): Ladder => {
   const model = cutModel(conditions);
-  const rungs = conditions.machine.rungs;
+  const rungs = conditions.machine.energySettings;
   let row: readonly Way[] = [roughOnly(model)];
   let formError = model.formErrorStart;
   let found: { readonly way: Way; readonly passes: number } | undefined;

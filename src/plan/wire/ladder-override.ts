@@ -23,7 +23,7 @@ const SLACK = 1 + 1e-9;
 /** The cheapest that reaches finish and tolerance; where none does, the one that comes nearest. */
 export const ladderOf = (passes: number, conditions: CutConditions, asked: LadderAsked): HandLadder => {
   const model = cutModel(conditions);
-  const { rungs } = conditions.machine;
+  const { energySettings: rungs } = conditions.machine;
   if (passes > rungs.length) return { kind: 'too many', most: rungs.length };
   let row: readonly Way[] = [roughOnly(model)];
   let formError = model.formErrorStart;

@@ -1,4 +1,4 @@
-/** The bin: jobs that were thrown away, each whole in a folder named by its id and the moment. Nothing is ever deleted here. */
+/** The bin: jobs that were binned, each whole in a folder named by its id and the moment. Nothing is ever deleted here. */
 import { lstat, mkdir, rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { phrases, say } from '../../text/say.ts';
@@ -11,7 +11,7 @@ import type { Turns } from './turns.ts';
 import { settleFolder } from './whole-file.ts';
 
 export interface BinKeeper {
-  /** The one that was thrown away last comes first. */
+  /** The one that was binned last comes first. */
   list(): Promise<BinnedJob[]>;
   throwAway(id: string): Promise<BinnedJob>;
   /** Back among the jobs, byte for byte as it was. `bin` is the name of its folder in the bin. */
@@ -28,7 +28,7 @@ const words = phrases('server-bin', {
 export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeeper => {
   const place = binFolder(folder);
   const [rowIn, rowOut] = [rowsIn(place), rowsIn(jobsFolder(folder))];
-  const binned = async ({ bin, id, thrown }: Named): Promise<BinnedJob> => ({ ...(await rowIn(bin, id)), bin, thrown });
+  const binned = async ({ bin, id, binnedAt }: Named): Promise<BinnedJob> => ({ ...(await rowIn(bin, id)), bin, binnedAt });
   return {
     list: async () => {
       const rows: BinnedJob[] = [];
@@ -36,17 +36,17 @@ export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeep
         const named = namedBy(name);
         if (named !== undefined) rows.push(await binned(named));
       }
-      return rows.sort((a, b) => (a.thrown < b.thrown ? 1 : a.thrown > b.thrown ? -1 : a.id < b.id ? -1 : 1));
+      return rows.sort((a, b) => (a.binnedAt < b.binnedAt ? 1 : a.binnedAt > b.binnedAt ? -1 : a.id < b.id ? -1 : 1));
     },
     throwAway: (id) =>
       inTurn(id, async () => {
         const from = jobFolder(folder, id);
         if (!(await isThere(from))) throw notFound(noSuchJob);
         await mkdir(place, { recursive: true, mode: 0o700 });
-        const thrown = new Date(now()).toISOString();
-        const bin = `${id}.${thrown.replaceAll(/[^0-9]/g, '')}`;
+        const binnedAt = new Date(now()).toISOString();
+        const bin = `${id}.${binnedAt.replaceAll(/[^0-9]/g, '')}`;
         await moved(from, join(place, bin));
-        return binned({ bin, id, thrown });
+        return binned({ bin, id, binnedAt });
       }),
     putBack: (bin) => {
       const named = namedBy(bin);
@@ -65,15 +65,15 @@ export const binIn = (folder: string, inTurn: Turns, now: () => string): BinKeep
 interface Named {
   readonly bin: string;
   readonly id: string;
-  readonly thrown: string;
+  readonly binnedAt: string;
 }
 
 /** What the name of a folder in the bin says; none where it is not one of ours. */
 const namedBy = (bin: string): Named | undefined => {
   const [id = '', digits = ''] = bin.split('.');
-  const thrown = digits.replace(/^(\d{4})(\d\d)(\d\d)(\d\d)(\d\d)(\d\d)(\d{3})$/, '$1-$2-$3T$4:$5:$6.$7Z');
-  const ours = binnedSchema.pick({ bin: true, thrown: true }).safeParse({ bin, thrown }).success;
-  return ours ? { bin, id, thrown } : undefined;
+  const binnedAt = digits.replace(/^(\d{4})(\d\d)(\d\d)(\d\d)(\d\d)(\d\d)(\d{3})$/, '$1-$2-$3T$4:$5:$6.$7Z');
+  const ours = binnedSchema.pick({ bin: true, binnedAt: true }).safeParse({ bin, binnedAt }).success;
+  return ours ? { bin, id, binnedAt } : undefined;
 };
 
 const isThere = async (path: string): Promise<boolean> => (await lstat(path).catch(() => undefined))?.isDirectory() === true;

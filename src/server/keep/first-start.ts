@@ -53,11 +53,7 @@ const takeShop = async (folder: string, path: string): Promise<void> => {
   if (parsed.kind === 'bad') throw notValid(sentences(parsed.findings.map((f) => f.text)), parsed.findings);
   const words = parsed.value.dialect;
   const dialect = words === undefined || words === 'standard' ? undefined : await readFile(join(dirname(path), words), 'utf8');
-  const record = {
-    revision: 0,
-    shop: JSON.parse(text.replace(/^\uFEFF/, '')) as Record<string, unknown>,
-    dialect,
-  };
+  const record = { revision: 0, shop: parsed.given as Record<string, unknown>, dialect };
   mustBeShop(record);
   await writeWhole(shopFileIn(folder), `${JSON.stringify(record, null, 1)}\n`);
 };

@@ -27,7 +27,7 @@ const words = phrases('server-job-file', {
 export const jobFileOf = (text: string, fileName: string): JobFile => {
   const parsed = parseFile(jobSchema, text, fileName);
   if (parsed.kind === 'bad') throw notValid(words.unusable(fileName), parsed.findings);
-  const raw = JSON.parse(text.replace(/^\uFEFF/, '')) as Record<string, unknown>;
+  const raw = parsed.given as Record<string, unknown>;
   mustBePlain(raw, only(name(fileName)));
   const { shop, dialect: _, $schema: __, ...input } = raw;
   // Job files may come from a system that writes paths the other way round.

@@ -47,13 +47,13 @@ export const programsIn = (folder: string, inTurn: Turns, now: () => string): Pr
     takeAway: (id, number) =>
       change(id, (programs) => {
         const { name, at } = kept(programs, number);
-        return programs.with(number - 1, { name, at, away: now() });
+        return programs.with(number - 1, { name, at, removed: now() });
       }),
     putBack: (id, number) =>
       change(id, (programs) => {
         const there = programs[number - 1];
         if (there === undefined) throw notFound(words.none(number));
-        if (there.away !== undefined) mustHaveRoom(programs);
+        if (there.removed !== undefined) mustHaveRoom(programs);
         return programs.with(number - 1, { name: there.name, at: there.at });
       }),
   };
@@ -73,17 +73,17 @@ const words = phrases('server-program', {
   none: (number: number) => say`This job has no program ${{ number: count(number) }}.`,
   full: say`This job has ${{ most: count(MOST_PROGRAMS) }} programs from other sources already; remove some first.`,
   enough: say`This job has been given ${{ most: count(MOST_EVER) }} programs from other sources, the most it can keep.`,
-  away: (program: string) => say`The program ${{ program: asName(program) }} was removed from this job.`,
+  removed: (program: string) => say`The program ${{ program: asName(program) }} was removed from this job.`,
 });
 
 const mustHaveRoom = (programs: Programs): void => {
-  if (programs.filter((p) => p.away === undefined).length >= MOST_PROGRAMS) throw new Refusal(409, 'too-many', words.full);
+  if (programs.filter((p) => p.removed === undefined).length >= MOST_PROGRAMS) throw new Refusal(409, 'too-many', words.full);
   if (programs.length >= MOST_EVER) throw new Refusal(409, 'too-many', words.enough);
 };
 
 const kept = (programs: Programs = [], number: number): Programs[number] => {
   const there = programs[number - 1];
   if (there === undefined) throw notFound(words.none(number));
-  if (there.away !== undefined) throw notFound(words.away(there.name));
+  if (there.removed !== undefined) throw notFound(words.removed(there.name));
   return there;
 };

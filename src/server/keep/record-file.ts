@@ -2,7 +2,9 @@
 
 import { mkdir, readFile, rename } from 'node:fs/promises';
 import { join } from 'node:path';
+import { type Renamed, renamedIn } from '../../job/files/old-keys.ts';
 import { parseFile } from '../../job/files/parse.ts';
+import { jobSchema } from '../../job/job.ts';
 import { count, name } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -21,7 +23,7 @@ export const readRecordIn = async (path: string, id: string, called: string): Pr
     if (error.code === 'ENOENT' || error.code === 'ENOTDIR') throw notFound(noSuchJob);
     throw error;
   });
-  const parsed = parseFile(recordSchema, text, RECORD);
+  const parsed = parseFile(recordSchema, text, RECORD, RENAMED);
   const fault = parsed.kind === 'bad' ? (parsed.findings[0]?.text ?? NOTHING) : strangeness(parsed.value, id);
   if (fault === undefined && parsed.kind === 'parsed') return parsed.value;
   throw new Refusal(
@@ -31,6 +33,9 @@ export const readRecordIn = async (path: string, id: string, called: string): Pr
     parsed.kind === 'bad' ? said(parsed.findings) : {},
   );
 };
+
+/** What version 0.3 called otherwise: taken over without a word, since the record is the server's own. */
+const RENAMED: readonly Renamed[] = [[['programs', '*', 'away'], 'removed'], ...renamedIn(jobSchema, ['steps', '*', 'input'])];
 
 const words = phrases('server-record', {
   damaged: (path: string, fault: Text) =>

@@ -2,6 +2,7 @@
 
 import { readFile } from 'node:fs/promises';
 import { readDialectFile } from '../../job/files/dialects.ts';
+import { type Renamed, renamedIn } from '../../job/files/old-keys.ts';
 import { parseFile, parseValue } from '../../job/files/parse.ts';
 import { houseShop } from '../../job/house-shop.ts';
 import { shopSchema } from '../../job/shop.ts';
@@ -29,8 +30,8 @@ export const shopIn = (folder: string): ShopKeeper => {
       throw error;
     });
     if (text === undefined) return { revision: 0, shop: { ...houseShop } };
-    const parsed = parseFile(shopRecordSchema, text, 'shop.json');
-    if (parsed.kind === 'parsed') return parsed.value;
+    const parsed = parseFile(shopRecordSchema, text, 'shop.json', RENAMED);
+    if (parsed.kind === 'parsed') return withSources(parsed.value);
     throw new Refusal(500, 'damaged', words.damaged(parsed.findings[0]?.text ?? NOTHING), said(parsed.findings));
   };
   return {
@@ -47,6 +48,22 @@ export const shopIn = (folder: string): ShopKeeper => {
       }),
   };
 };
+
+/** What version 0.3 called otherwise: taken over without a word, since the record is the server's own. */
+const OF_SHOP = renamedIn(shopSchema);
+const RENAMED: readonly Renamed[] = [[['said'], 'sources'], ...renamedIn(shopSchema, ['shop'])];
+
+/** Where values come from is kept by table, row and column: 'rates/2025-01-01/markup'. */
+const withSources = ({ sources, ...record }: ShopRecord): ShopRecord =>
+  sources === undefined
+    ? record
+    : { ...record, sources: Object.fromEntries(Object.entries(sources).map(([cell, source]) => [cellToday(cell), source])) };
+
+const cellToday = (cell: string): string =>
+  OF_SHOP.reduce((named, [[table = '', , column = ''], now]) => {
+    const [ofTable, row, ofColumn] = named.split('/');
+    return ofTable === table && ofColumn === column ? [table, row, now].join('/') : named;
+  }, cell);
 
 const words = phrases('server-shop', {
   damaged: (fault: Text) => say`The shop file is damaged and was left as it is: ${{ fault }}`,

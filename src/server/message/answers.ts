@@ -8,13 +8,13 @@ export const summarySchema = recordSchema
     fault: z.string().optional().describe('Why the job cannot be opened; its files are left as they are'),
   });
 
-/** A job that was thrown away: whole, in a folder of its own in the bin. */
+/** A job that was binned: whole, in a folder of its own in the bin. */
 export const binnedSchema = summarySchema.extend({
   bin: z
     .string()
     .regex(/^[a-z0-9]{8,40}\.\d{17}$/)
     .describe('Name of its folder in the bin'),
-  thrown: z.iso.datetime().describe('When it was thrown away'),
+  binnedAt: z.iso.datetime().describe('When it was moved to the bin'),
 });
 
 export const binSchema = z.strictObject({
@@ -39,7 +39,7 @@ export const shopRecordSchema = z.strictObject({
   /** Text of the dialect file the shop uses; none where it uses the standard words. */
   dialect: z.string().max(200_000).optional(),
   /** Since when a value holds and where it comes from, by 'wires/brass-0.25/price'. */
-  said: z.record(z.string().max(200), z.strictObject({ on: z.iso.date(), basis: z.string().max(200) })).optional(),
+  sources: z.record(z.string().max(200), z.strictObject({ on: z.iso.date(), basis: z.string().max(200) })).optional(),
 });
 
 const placeSchema = z.record(z.string(), z.unknown());
@@ -73,7 +73,7 @@ export const paths = {
   programs: (id: string): string => `/api/jobs/${id}/programs`,
   program: (id: string, number: number | string): string => `/api/jobs/${id}/programs/${number}`,
   programBack: (id: string, number: number | string): string => `/api/jobs/${id}/programs/${number}/put-back`,
-  /** Jobs that were thrown away, by the name of their folder in the bin. */
+  /** Jobs that were binned, by the name of their folder in the bin. */
   bin: '/api/bin',
   jobBack: (bin: string): string => `/api/bin/${bin}/put-back`,
   /** A file of the handout: 'program', 'set-up-sheet', 'quotation' ... of the revision that is saved. */

@@ -36,13 +36,13 @@ export const recordSchema = z.strictObject({
   steps: z.array(stepSchema).min(1).max(400),
   cursor: z.int().min(0),
   log: z.array(logEntrySchema).max(5000),
-  /** Programs from elsewhere that were held against the drawing, by the number they are kept under, counted from 1. */
+  /** Programs from other sources that were checked against the drawing, by the number they are kept under, counted from 1. */
   programs: z
     .array(
       z.strictObject({
         name: z.string().max(200),
         at: z.string().max(40).describe('When it came, ISO 8601'),
-        away: z.string().max(40).optional().describe('When it was taken away, ISO 8601; its file stays, and it can be put back'),
+        removed: z.string().max(40).optional().describe('When it was removed, ISO 8601; its file stays, and it can be restored'),
       }),
     )
     .max(1000)

@@ -24,9 +24,9 @@ export const isOpenLine = ({ area }: Pick<ContourView, 'area'>): boolean => area
 export const keptKey = (c: ContourView): string => `${isOpenLine(c) ? 'open' : 'kept'}.${c.id}`;
 export const startKey = (id: string): string => `start.${id}`;
 export const coreKey = (id: string): string => `core.${id}`;
-export const tabKey = (id: string): string => `byHand.${id}.tab`;
-export const entryKey = (id: string): string => `byHand.${id}.entry`;
-export const holeKey = (id: string): string => `byHand.${id}.hole`;
+export const tabKey = (id: string): string => `overrides.${id}.tab`;
+export const entryKey = (id: string): string => `overrides.${id}.entry`;
+export const holeKey = (id: string): string => `overrides.${id}.hole`;
 export const ORDER_KEY = 'order';
 export const DATUM_KEY = 'datum';
 export const CORNER_KEY = 'stock.corner';

@@ -1,0 +1,16 @@
+/** What papers lay out, under the names of those who worked it out: nothing else of those rooms is for a paper. */
+export type { Budget } from '../accuracy/budget.ts';
+export type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
+export type { Correction } from '../accuracy/correction.ts';
+export type { Inspection, InspectionRow } from '../accuracy/inspection.ts';
+export type { Clock, ClockEvent } from '../estimate/clock/clock.ts';
+export type { Estimate } from '../estimate/estimate.ts';
+export type { Contour } from '../geometry/contour.ts';
+export type { Point } from '../geometry/segment.ts';
+export type { Caution, Material } from '../physics/material/material.ts';
+export type { OtherEdge, OtherWay, OtherWays } from '../physics/other-process/other-question.ts';
+export type { NumberedContour } from '../plan/numbered.ts';
+export type { OpenCutPlan, OpenEnd } from '../plan/open-line.ts';
+export type { ContourPlan, CutPlan, Pass } from '../plan/plan.ts';
+export { type Basis, deviationOf, type Figure } from '../quantity/figure.ts';
+export type { ShapeSize } from '../shapes/shape.ts';
