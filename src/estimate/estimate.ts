@@ -41,7 +41,8 @@ export type Estimated =
   | { readonly kind: 'estimate'; readonly estimate: Estimate }
   | { readonly kind: 'refused'; readonly finding: Finding };
 
-export interface Estimate {
+/** Where the time of one run goes, and what a person gives besides; minutes. */
+export interface EstimatedHours {
   readonly passes: readonly PassTime[];
   readonly threading: Figure;
   readonly travel: Figure;
@@ -53,18 +54,27 @@ export interface Estimate {
   readonly attended: Figure;
   readonly unattended: Figure;
   readonly total: Figure;
+  /** Pieces of one run, where that is more than one: hours, wire and spools are those of the run. */
+  readonly stack?: number | undefined;
+}
+
+export interface EstimatedWire {
   readonly wireLength: Figure;
   readonly wireMass: Figure;
   readonly spools: Figure;
+}
+
+export interface EstimatedPrice {
   readonly lines: readonly PriceLine[];
-  /** Pieces of one run, where that is more than one: hours, wire and spools are those of the run. */
-  readonly stack?: number | undefined;
   readonly metal?: Metal | undefined;
   readonly each: Figure;
   readonly breaks: readonly PriceBreak[];
   readonly currency: string;
   /** Day from which the rates used hold, ISO 8601. */
   readonly ratesFrom: string;
+}
+
+export interface Estimate extends EstimatedHours, EstimatedWire, EstimatedPrice {
   readonly findings: readonly Finding[];
 }
 

@@ -50,13 +50,18 @@ export interface Stock {
   readonly corner?: Point | undefined;
 }
 
-export interface PlanQuestion {
+/** What the drawing holds. */
+export interface DrawnWork {
   readonly loops: readonly WantedLoop[];
   /** Open lines that are to be cut. */
   readonly open?: readonly WantedLine[] | undefined;
   readonly holes: readonly GivenHole[];
   /** Spots that the drawing marks: a start hole of the asked diameter is drilled there. */
   readonly marks: readonly Point[];
+}
+
+/** The metal: which side of each loop is kept, how far the block reaches, where nothing may be cut. */
+export interface BlockAsked {
   /** What the outermost loops are: contours to cut, or the edge of the block. */
   readonly outline: 'cut' | 'block';
   /** By loop id: overrules what the nesting suggests. */
@@ -67,6 +72,12 @@ export interface PlanQuestion {
   readonly blockMargin: number;
   /** The piece of metal, where the drawing has no block: its sides along x and y, and where its lower left corner lies. */
   readonly stock?: Stock;
+  /** Rectangles over the block that no cut may run into. */
+  readonly clamps?: readonly Clamp[] | undefined;
+}
+
+/** What the shop cuts with, and what it costs. */
+export interface ShopAsked {
   /** The shop's wires. */
   readonly wires: readonly Wire[];
   /** Key of the wire the user insists on. */
@@ -74,18 +85,30 @@ export interface PlanQuestion {
   /** Key of the wire that the whole job was found cheapest with, where the user insists on none: no other is tried then. */
   readonly settled?: string;
   readonly machine: Machine;
-  readonly material: Material;
-  readonly height: number;
-  readonly flush: Flush;
   readonly factors?: ShopFactors | undefined;
   /** Passes as the shop runs them, for some wires, materials and heights. */
   readonly passTables?: readonly PassTable[];
+  /** What one stop for a slug takes, min, and a person's hour, minor money units: to weigh a slug against burning it all. */
+  readonly person?: { readonly stopMinutes: number; readonly hour: number };
+  /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
+  readonly machineRate?: number;
+}
+
+/** What is cut, and how well it has to come out. */
+export interface WorkAsked {
+  readonly material: Material;
+  readonly height: number;
+  readonly flush: Flush;
   /** Ra asked for, µm. */
   readonly finish: number;
   /** Profile tolerance either side of the drawing. */
   readonly tolerance: number;
   /** Inside corners drawn sharper than this may come out with up to this radius. */
   readonly insideCorner: number;
+}
+
+/** How contours are begun, run and written. */
+export interface WayAsked {
   /** Diameter of the start holes to drill. */
   readonly startHole: number;
   readonly run: 'attended' | 'unattended first';
@@ -97,11 +120,13 @@ export interface PlanQuestion {
   readonly sharpOutside?: 'control' | 'loop' | undefined;
   /** How coarsely the program will be written: unit of one coordinate in mm, and digits behind the point. */
   readonly resolution: { readonly unit: number; readonly decimals: number };
-  /** Rectangles over the block that no cut may run into. */
-  readonly clamps?: readonly Clamp[] | undefined;
   /** By loop id: whether an opening gives a slug or is burnt out without a core; where nothing is said the planner chooses. */
   readonly core?: Readonly<Record<string, CoreChoice>> | undefined;
-  /** By loop id: what the user sets in place of what the planner would choose. */
+}
+
+/** What the user sets in place of what the planner would choose. */
+export interface OverridesAsked {
+  /** By loop id. */
   readonly byHand?: Readonly<Record<string, ByHand>> | undefined;
   /** Ids in the order in which they are to be first cut; those not named follow as the planner likes. */
   readonly order?: readonly string[] | undefined;
@@ -109,18 +134,17 @@ export interface PlanQuestion {
   readonly passes?: number | undefined;
   /** Registers, one for each pass. */
   readonly offsets?: readonly number[] | undefined;
-  /** What one stop for a slug takes, min, and a person's hour, minor money units: to weigh a slug against burning it all. */
-  readonly person?: { readonly stopMinutes: number; readonly hour: number };
-  /** Minor money units per machine hour, to weigh a slower cheap wire against a faster dear one. */
-  readonly machineRate?: number;
 }
 
+/** All of it. A part of the planner takes of it what it needs, by the names above. */
+export interface PlanQuestion extends DrawnWork, BlockAsked, ShopAsked, WorkAsked, WayAsked, OverridesAsked {}
+
 /** What is set by hand of a loop; only own keys of the record say something. */
-export const handOf = ({ byHand = {} }: Pick<PlanQuestion, 'byHand'>, id: string): ByHand | undefined => {
+export const handOf = ({ byHand = {} }: Pick<OverridesAsked, 'byHand'>, id: string): ByHand | undefined => {
   const said = Object.hasOwn(byHand, id) ? byHand[id] : undefined;
   return said === undefined || (said.entry === undefined && said.hole === undefined && said.tab === undefined) ? undefined : said;
 };
 
 /** Whether a loop is to be begun from the edge of the block; only own keys of the record say something. */
-export const isFromEdge = ({ start = {} }: Pick<PlanQuestion, 'start'>, id: string): boolean =>
+export const isFromEdge = ({ start = {} }: Pick<WayAsked, 'start'>, id: string): boolean =>
   Object.hasOwn(start, id) && start[id] === 'edge';

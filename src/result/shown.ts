@@ -4,7 +4,7 @@ export type { PlanBudgets } from '../accuracy/budget-of-plan.ts';
 export type { Correction } from '../accuracy/correction.ts';
 export type { Inspection, InspectionRow } from '../accuracy/inspection.ts';
 export type { Clock, ClockEvent } from '../estimate/clock/clock.ts';
-export type { Estimate } from '../estimate/estimate.ts';
+export type { Estimate, EstimatedHours, EstimatedPrice } from '../estimate/estimate.ts';
 export type { Contour } from '../geometry/contour.ts';
 export type { Point } from '../geometry/segment.ts';
 export type { Caution, Material } from '../physics/material/material.ts';

@@ -242,15 +242,8 @@ export interface ShapeSizeView<Said = string> {
 /** As it comes from the worker. */
 export type UntoldSheet = Sheet<Text, MarkedSentence>;
 
-export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
-  readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
-  readonly sentence: Sentence;
-  readonly findings: readonly FindingView<Said>[];
-  /** What was taken for granted, with the field of the job that says otherwise. */
-  readonly assumed: readonly { readonly text: Said; readonly field?: string | undefined }[];
-  readonly picture?: PictureView<Said> | undefined;
-  /** Where the job is by numbers. */
-  readonly shape?: ShapeView<Said> | undefined;
+/** The tables of a sheet; each stands where the job came so far. */
+export interface SheetTables<Said = string> {
   readonly passes?: TableView<Said> | undefined;
   readonly wires?: TableView<Said> | undefined;
   readonly contours?: TableView<Said> | undefined;
@@ -262,6 +255,17 @@ export interface Sheet<Said = string, Sentence = readonly SentencePart[]> {
   /** Sizes with limits of their own. */
   readonly sizes?: TableView<Said> | undefined;
   readonly others?: TableView<Said> | undefined;
+}
+
+export interface Sheet<Said = string, Sentence = readonly SentencePart[]> extends SheetTables<Said> {
+  readonly answer: 'yes' | 'no' | 'cannot' | 'bad input';
+  readonly sentence: Sentence;
+  readonly findings: readonly FindingView<Said>[];
+  /** What was taken for granted, with the field of the job that says otherwise. */
+  readonly assumed: readonly { readonly text: Said; readonly field?: string | undefined }[];
+  readonly picture?: PictureView<Said> | undefined;
+  /** Where the job is by numbers. */
+  readonly shape?: ShapeView<Said> | undefined;
   readonly program?: ProgramView | undefined;
   readonly clock?: ClockView<Said> | undefined;
   readonly wall?: WallView<Said> | undefined;

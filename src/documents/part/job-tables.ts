@@ -2,7 +2,7 @@
 
 import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
-import type { ContourPlan, Estimate, NumberedContour, Pass, Point } from '../../result/shown.ts';
+import type { ContourPlan, EstimatedHours, EstimatedPrice, NumberedContour, Pass, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
@@ -11,7 +11,11 @@ import { column, type WrittenTable } from '../paper.ts';
 import { amountOf, moneyRange, onBlock, setting, timeOf, whole } from './numbers.ts';
 
 /** What each pass is set to and what it leaves. */
-export const passTable = (passes: readonly Pass[], estimate: Estimate | undefined, unit = MILLIMETRES): WrittenTable => ({
+export const passTable = (
+  passes: readonly Pass[],
+  estimate: Pick<EstimatedHours, 'passes'> | undefined,
+  unit = MILLIMETRES,
+): WrittenTable => ({
   kind: 'table',
   columns: [
     column(ofPasses.pass, 0.8),
@@ -123,7 +127,7 @@ const holeWords = ({ hole, number }: NumberedContour, first: number): Text => {
 };
 
 /** Where the hours go. */
-export const hoursTable = (estimate: Estimate): WrittenTable => ({
+export const hoursTable = (estimate: EstimatedHours): WrittenTable => ({
   kind: 'table',
   columns: [column(estimate.stack === undefined ? ofHours.onePiece : ofHours.oneStack(estimate.stack), 4), column(NOTHING, 2.4, 'right')],
   rows: [
@@ -159,7 +163,7 @@ const ofHours = phrases('hours-table', {
 });
 
 /** What the price is made of. */
-export const costTable = (estimate: Estimate): WrittenTable => ({
+export const costTable = (estimate: EstimatedPrice): WrittenTable => ({
   kind: 'table',
   columns: [column(ofCosts.cost, 4), column(NOTHING, 1.5), column(NOTHING, 2, 'right')],
   rows: estimate.lines.map((l) => [l.cost.name, ofCosts[l.per], money(l.cost.value, estimate.currency)]),
@@ -173,7 +177,7 @@ const ofCosts = phrases('cost-table', {
 });
 
 /** Price by quantity. */
-export const breakTable = (estimate: Estimate): WrittenTable => ({
+export const breakTable = (estimate: EstimatedPrice): WrittenTable => ({
   kind: 'table',
   columns: [
     column(ofBreaks.pieces, 1),

@@ -11,7 +11,7 @@ import { find } from '../findings.ts';
 import type { Sorted } from '../kept-side.ts';
 import { saidMass } from '../loose-piece-mass.ts';
 import type { CoreBurnt } from '../plan.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { PlanQuestion, ShopAsked, WayAsked } from '../question.ts';
 import { thousandths } from '../said.ts';
 import { type LikeLoops, type Surroundings, shapeName } from '../same-shape.ts';
 import { costPerMinute } from '../wire/choose-wire.ts';
@@ -90,7 +90,7 @@ const minutesOf = ({ rough }: CoreAsked, length: number): number => length / rou
 const PERSON = { stopMinutes: 5, hour: 5000 };
 
 /** A slug is secured and taken out; alone at night it also takes a threading more, for its tab. */
-const slugNeeds = ({ run, machine, person = PERSON }: PlanQuestion) => ({
+const slugNeeds = ({ run, machine, person = PERSON }: ShopAsked & WayAsked) => ({
   ...person,
   stops: 2,
   threading: run === 'attended' ? 0 : machine.threadMinutes,

@@ -12,10 +12,10 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { Sorted } from '../kept-side.ts';
-import type { PlanQuestion, WantedLoop } from '../question.ts';
+import type { BlockAsked, DrawnWork, ShopAsked, WantedLoop } from '../question.ts';
 import { spot } from '../said.ts';
 
-export const blockFor = (sorted: Sorted, question: PlanQuestion): Contour => {
+export const blockFor = (sorted: Sorted, question: DrawnWork & BlockAsked): Contour => {
   const drawn = sorted.block[0];
   if (drawn !== undefined) return drawn.contour;
   const lines = (question.open ?? []).map((l) => l.path);
@@ -34,7 +34,7 @@ export const blockFor = (sorted: Sorted, question: PlanQuestion): Contour => {
 const NOTHING: Bounds = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
 
 /** Contours for which the stock has no metal; and a stock of another size than the block that is drawn. */
-export const stockFindings = (block: Contour, { cut, block: drawn }: Sorted, { stock }: PlanQuestion): readonly Finding[] => {
+export const stockFindings = (block: Contour, { cut, block: drawn }: Sorted, { stock }: BlockAsked): readonly Finding[] => {
   if (stock === undefined) return [];
   const b = boundsOfChain(block);
   if (drawn.length > 0) {
@@ -94,7 +94,7 @@ const box = (left: number, low: number, right: number, high: number): Contour =>
 };
 
 /** A block may stand over the table's edge as long as the wire reaches all of its cuts. */
-export const travelFindings = (block: Contour, cut: Sorted['cut'], { machine, open = [] }: PlanQuestion): readonly Finding[] => {
+export const travelFindings = (block: Contour, cut: Sorted['cut'], { machine, open = [] }: DrawnWork & ShopAsked): readonly Finding[] => {
   const cuts = [...cut.map((k) => k.loop.contour), ...open.map((l) => l.path)];
   const beyond = cuts.length === 0 ? undefined : beyondTravel(mergedBounds(cuts.map(boundsOfChain)), machine);
   if (beyond !== undefined)

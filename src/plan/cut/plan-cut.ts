@@ -15,7 +15,16 @@ import type { VisitsOf } from '../path/contour-layout.ts';
 import { type LaidLines, layLines } from '../path/lay-out-lines.ts';
 import { movedContour } from '../path/moved.ts';
 import type { NearestWire, Plan, RefusedPlan, WireResult } from '../plan.ts';
-import { type GivenHole, isFromEdge, type PlanQuestion } from '../question.ts';
+import {
+  type BlockAsked,
+  type DrawnWork,
+  type GivenHole,
+  isFromEdge,
+  type PlanQuestion,
+  type ShopAsked,
+  type WayAsked,
+  type WorkAsked,
+} from '../question.ts';
 import { kerfOf, reachOf } from '../rough-cut.ts';
 import { type LikeLoops, shapesOf } from '../same-shape.ts';
 import { besideBlock } from '../start/block-edge.ts';
@@ -101,12 +110,7 @@ const NOWHERE = { x: 0, y: 0 };
 const visitsOfLines = ({ lines }: LaidLines): readonly VisitsOf[] =>
   lines.map(({ plan, visits, depth }) => ({ loop: { loop: { id: plan.chain, depth }, kept: plan.kept }, by: NOWHERE, visits }));
 
-const clampsOf = (
-  { contours, visits }: LaidOut,
-  { lines }: LaidLines,
-  { clamps = [] }: PlanQuestion,
-  halfKerf: number,
-): readonly Finding[] =>
+const clampsOf = ({ contours, visits }: LaidOut, { lines }: LaidLines, { clamps = [] }: BlockAsked, halfKerf: number): readonly Finding[] =>
   clampFindings(
     clamps,
     clamps.length === 0
@@ -118,20 +122,20 @@ const clampsOf = (
     halfKerf,
   );
 
-const holesOf = (question: PlanQuestion, drawn: readonly GivenHole[]): readonly GivenHole[] => [
+const holesOf = (question: DrawnWork & WayAsked, drawn: readonly GivenHole[]): readonly GivenHole[] => [
   ...question.holes,
   ...drawn,
   ...question.marks.map((at) => ({ at, diameter: question.startHole, toDrill: true as const })),
 ];
 
 /** What is known of any plan, cut or refused. */
-const plannedOf = ({ height, clamps = [] }: PlanQuestion, block: Contour) => ({
+const plannedOf = ({ height, clamps = [] }: BlockAsked & WorkAsked, block: Contour) => ({
   height,
   block,
   clamps: clamps.length === 0 ? undefined : clamps,
 });
 
-const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses): WireResult => {
+const resultOf = (question: ShopAsked & WorkAsked, { wire, rows, shift }: WireWithPasses): WireResult => {
   const last = lastOf(rows);
   return {
     wire,
@@ -143,7 +147,11 @@ const resultOf = (question: PlanQuestion, { wire, rows, shift }: WireWithPasses)
 };
 
 /** What the wire that comes nearest would leave of each contour. */
-const nearestWire = (question: PlanQuestion, best: WireWithPasses | undefined, shapes: readonly LikeLoops[]): NearestWire | undefined => {
+const nearestWire = (
+  question: ShopAsked & WorkAsked,
+  best: WireWithPasses | undefined,
+  shapes: readonly LikeLoops[],
+): NearestWire | undefined => {
   if (best === undefined) return undefined;
   const result = resultOf(question, best);
   return {

@@ -8,7 +8,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { saidMass } from '../loose-piece-mass.ts';
 import { TACKLE } from '../path/loose-piece.ts';
-import type { GivenHole, PlanQuestion } from '../question.ts';
+import type { GivenHole, WayAsked, WorkAsked } from '../question.ts';
 import { spot as spotOf } from '../said.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { type Candidate, type Candidates, cornerNeed } from '../start/entry.ts';
@@ -30,7 +30,7 @@ export interface Laid {
 /** A slug that could fall between table and nozzle, mm across. */
 const TINY = 5;
 
-export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid, question: PlanQuestion): Finding[] => {
+export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid, question: WayAsked): Finding[] => {
   const { spot, hole } = candidate;
   const name = shapeName(shape);
   const place = { kind: 'spot', x: spot.at.x, y: spot.at.y, reach: 2, loop: shape.first.loop.loop.id } as const;
@@ -124,7 +124,11 @@ const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place
   return findings;
 };
 
-export const holeFinding = (shape: LikeLoops, none: Extract<Candidates, { readonly kind: 'no hole' }>, question: PlanQuestion): Finding => {
+export const holeFinding = (
+  shape: LikeLoops,
+  none: Extract<Candidates, { readonly kind: 'no hole' }>,
+  question: WorkAsked & WayAsked,
+): Finding => {
   const { id } = shape.first.loop.loop;
   const short = none.needed - none.room;
   const field = `kept.${id}`;

@@ -24,7 +24,7 @@ import { cornersToLoop, loopRadius, type OutsideCorner, outsideCorners } from '.
 import { spokenPiece } from '../path/piece-stops.ts';
 import { punchAttended, punchUnattended } from '../path/punch.ts';
 import type { Course, Entry, Kept, LoosePiece, StartHole, Tab } from '../plan.ts';
-import type { GivenHole, PlanQuestion } from '../question.ts';
+import type { GivenHole, PlanQuestion, WayAsked } from '../question.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { besideBlock, noWayIn } from '../start/block-edge.ts';
 import { type EdgeAsked, edgeCandidates } from '../start/edge-entry.ts';
@@ -236,13 +236,13 @@ const turningOf = (kept: Kept, own: Lookup, laps: Layout['laps'], measures: Meas
   return { lead: Math.min(measures.kerfLead, room - 1e-6), turning: 'in the kerf' };
 };
 
-const visitsOf = (kept: Kept, question: PlanQuestion, layout: Layout): readonly Visit[] => {
+const visitsOf = (kept: Kept, question: WayAsked, layout: Layout): readonly Visit[] => {
   const attended = question.run === 'attended';
   if (kept === 'die') return attended ? dieAttended(layout) : dieUnattended(layout);
   return attended ? punchAttended(layout) : punchUnattended(layout);
 };
 
-const burntVisits = (question: PlanQuestion, layout: Layout, core: CorePath): readonly Visit[] =>
+const burntVisits = (question: WayAsked, layout: Layout, core: CorePath): readonly Visit[] =>
   question.run === 'attended' ? burntAttended(layout, core) : burntUnattended(layout, core);
 
 /** For openings: what stands inside, and the contour itself. */

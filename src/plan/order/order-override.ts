@@ -10,7 +10,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { grouped } from '../grouped.ts';
 import type { VisitsOf } from '../path/contour-layout.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { DrawnWork, OverridesAsked, WayAsked } from '../question.ts';
 import { someLoops } from '../said.ts';
 
 export interface Batches {
@@ -28,7 +28,7 @@ const depthOf = (v: VisitsOf): number => v.loop.loop.depth;
 const nameOf = (v: VisitsOf): string => v.loop.loop.id;
 
 /** Alone at night every rough of a depth comes before its tabs and skims, so the depths stay together and the order holds within each. */
-export const batchesOf = (all: readonly VisitsOf[], question: PlanQuestion): Batches => {
+export const batchesOf = (all: readonly VisitsOf[], question: DrawnWork & WayAsked & OverridesAsked): Batches => {
   const rank = rankOf(all, question);
   if (rank.size === 0 || question.run !== 'attended') return { batches: levelsOf(all), rank };
   const rules = rulesOf(all, question);
@@ -49,7 +49,7 @@ export const batchesOf = (all: readonly VisitsOf[], question: PlanQuestion): Bat
 };
 
 /** What the order asks that cannot be, names that nothing goes by, and what is cut earlier for its sake. */
-export const orderFindings = (all: readonly VisitsOf[], question: PlanQuestion): readonly Finding[] => {
+export const orderFindings = (all: readonly VisitsOf[], question: DrawnWork & WayAsked & OverridesAsked): readonly Finding[] => {
   const { order = [] } = question;
   if (order.length === 0) return [];
   const known = new Map(all.map((v) => [nameOf(v), v]));
@@ -68,7 +68,7 @@ const impossibleAt = (early: string, rank: ReadonlyMap<string, number>, rules: R
 };
 
 /** Each id once, where it is first named. */
-const rankOf = (all: readonly VisitsOf[], { order = [] }: PlanQuestion): ReadonlyMap<string, number> => {
+const rankOf = (all: readonly VisitsOf[], { order = [] }: OverridesAsked): ReadonlyMap<string, number> => {
   const known = new Set(all.map(nameOf));
   return new Map([...new Set(order)].filter((id) => known.has(id)).map((id, i) => [id, i]));
 };
@@ -79,7 +79,7 @@ interface Rules {
   readonly why: (one: string, other: string) => Text;
 }
 
-const rulesOf = (all: readonly VisitsOf[], question: PlanQuestion): Rules => {
+const rulesOf = (all: readonly VisitsOf[], question: DrawnWork): Rules => {
   const around = aroundOf(question);
   const inside = new Map<string, string[]>();
   for (const { loop } of all)
@@ -98,7 +98,7 @@ const rulesOf = (all: readonly VisitsOf[], question: PlanQuestion): Rules => {
 };
 
 /** Ids of the loops round a loop or an open line, cut or not. */
-const aroundOf = (question: PlanQuestion): ((id: string) => readonly string[]) => {
+const aroundOf = (question: DrawnWork): ((id: string) => readonly string[]) => {
   const parents = new Map(question.loops.map((l) => [l.id, l.parent]));
   const lines = new Map((question.open ?? []).map((l) => [l.id, l.path]));
   const ancestors = (id: string): readonly string[] => {
@@ -126,7 +126,7 @@ const impossibleOrder = (early: string, late: string, why: Text, order: readonly
     }),
   });
 
-const depthsKept = (named: readonly VisitsOf[], { run }: PlanQuestion): readonly Finding[] => {
+const depthsKept = (named: readonly VisitsOf[], { run }: WayAsked): readonly Finding[] => {
   const at = named.findIndex((v, i) => i > 0 && depthOf(v) > depthOf(itemAt(named, i - 1)));
   if (run === 'attended' || at < 0) return [];
   const [early, late] = [nameOf(itemAt(named, at)), nameOf(itemAt(named, at - 1))];
@@ -139,7 +139,7 @@ const depthsKept = (named: readonly VisitsOf[], { run }: PlanQuestion): readonly
   ];
 };
 
-const pulled = (rank: ReadonlyMap<string, number>, rules: Rules, { run }: PlanQuestion): readonly Finding[] => {
+const pulled = (rank: ReadonlyMap<string, number>, rules: Rules, { run }: WayAsked): readonly Finding[] => {
   if (run !== 'attended') return [];
   const early = [...new Set([...rank.keys()].flatMap((id) => rules.before(id)))].filter((id) => !rank.has(id));
   if (early.length === 0) return [];

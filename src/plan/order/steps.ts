@@ -8,7 +8,7 @@ import type { Text } from '../../text/text.ts';
 import type { Visit, Visited, VisitsOf } from '../path/contour-layout.ts';
 import { movedPoint, movedStep } from '../path/moved.ts';
 import type { Step } from '../plan.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { DrawnWork, OverridesAsked, WayAsked } from '../question.ts';
 import { batchesOf } from './order-override.ts';
 import { travelOrder } from './travel-order.ts';
 
@@ -24,7 +24,7 @@ export interface Stay {
  * Inner loops before those around them, open lines in no loop last, all from one datum. Within a level each opening to the end, or, alone at night, first
  * every rough, then every tab, then every skim; nearest next hole first. An order set by hand rules when each is first visited.
  */
-export const itineraryOf = (all: readonly VisitsOf[], question: PlanQuestion): readonly Stay[] => {
+export const itineraryOf = (all: readonly VisitsOf[], question: DrawnWork & WayAsked & OverridesAsked): readonly Stay[] => {
   const stays: Stay[] = [];
   const { batches, rank } = batchesOf(all, question);
   for (const batch of batches) {
@@ -70,7 +70,7 @@ export const stepsFor = (itinerary: readonly Stay[]): readonly Step[] => {
   return steps;
 };
 
-const phasesOf = ({ run }: PlanQuestion): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
+const phasesOf = ({ run }: WayAsked): readonly Visit['kind'][] => (run === 'attended' ? ['whole'] : ['rough', 'tab', 'skims']);
 
 const holeOf = (visit: Visit, by: Point): Point => {
   const thread = visit.steps.find((s) => s.kind === 'thread');

@@ -14,7 +14,7 @@ import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import type { KeptLoop, Sorted } from '../kept-side.ts';
 import type { ContourPlan, StartHole } from '../plan.ts';
-import { type ByHand, type GivenHole, handOf, originOf, type PlanQuestion } from '../question.ts';
+import { type ByHand, type GivenHole, handOf, type OverridesAsked, originOf, type PlanQuestion } from '../question.ts';
 import { someLoops, spot } from '../said.ts';
 import type { Surroundings } from '../same-shape.ts';
 import { WANDER } from './holes.ts';
@@ -227,7 +227,7 @@ export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
 };
 
 /** Loops that are not cut. */
-export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly Finding[] => {
+export const handOfUnknown = (question: OverridesAsked, { cut }: Sorted): readonly Finding[] => {
   const known = new Set(cut.map((c) => c.loop.id));
   return Object.keys(question.byHand ?? {})
     .filter((id) => !known.has(id))
@@ -245,7 +245,7 @@ export const handOfUnknown = (question: PlanQuestion, { cut }: Sorted): readonly
 };
 
 /** What is set by hand of the job as a whole, beside what the wire is said with. */
-export const setFindings = ({ offsets = [], order = [] }: PlanQuestion): readonly Finding[] => [
+export const setFindings = ({ offsets = [], order = [] }: OverridesAsked): readonly Finding[] => [
   ...(offsets.length === 0 ? [] : [offsetsSet(offsets)]),
   ...(order.length === 0
     ? []

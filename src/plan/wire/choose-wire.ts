@@ -12,7 +12,7 @@ import { clause, count, fixed, list, name, type Part, quantity, term } from '../
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { OverridesAsked, PlanQuestion, ShopAsked, WorkAsked } from '../question.ts';
 import type { LikeLoops } from '../same-shape.ts';
 import { type Fit, fitOf } from './fit-of-shape.ts';
 import { type OffsetRows, withOffsets } from './offsets-override.ts';
@@ -82,7 +82,7 @@ const byCost = (a: WireTried, b: WireTried): number => shortOf(a) - shortOf(b) |
 const shortOf = (tried: WireTried): number => (tried.kind === 'passes' ? (tried.short ?? 1) : 1);
 const costOf = (tried: WireTried): number => (tried.kind === 'passes' ? tried.cost : Infinity);
 
-const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
+const candidatesOf = (question: ShopAsked): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
   const place = { kind: 'field', path: 'wire' } as const;
   if (question.wire === undefined && question.settled !== undefined)
     return { wires: question.wires.filter((w) => w.id === question.settled), findings: [] };
@@ -118,13 +118,13 @@ const candidatesOf = (question: PlanQuestion): { readonly wires: readonly Wire[]
 export const wireTried = (wire: Wire, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried =>
   fitted(pricedWire(wire, question), question, shapes);
 
-export const conditionsOf = (wire: Wire, question: PlanQuestion): CutConditions => {
+export const conditionsOf = (wire: Wire, question: ShopAsked & WorkAsked): CutConditions => {
   const { material, height, flush, machine, factors } = question;
   return { wire, material, height, flush, machine, factors };
 };
 
 /** The cheapest ladder of a wire and what a millimetre of contour costs with it. */
-const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
+const pricedWire = (wire: Wire, question: ShopAsked & WorkAsked & OverridesAsked): WireTried => {
   const conditions = conditionsOf(wire, question);
   const none = { kind: 'no passes', wire } as const;
   const checks = checkCut(conditions);
@@ -148,11 +148,11 @@ const pricedWire = (wire: Wire, question: PlanQuestion): WireTried => {
 };
 
 /** Registers set by hand in place of those of the passes; as many as there are passes, or they were refused before. */
-const offsetsFor = (rows: NonEmpty<LadderRow>, { offsets = [] }: PlanQuestion, wire: Wire): OffsetRows =>
+const offsetsFor = (rows: NonEmpty<LadderRow>, { offsets = [] }: OverridesAsked, wire: Wire): OffsetRows =>
   offsets.length === rows.length ? withOffsets(rows, offsets, wire) : { rows, findings: [] };
 
 /** Machine and wire, minor money units per minute. */
-export const costPerMinute = (wire: Wire, { machineRate = ASSUMED_RATE }: PlanQuestion): number =>
+export const costPerMinute = (wire: Wire, { machineRate = ASSUMED_RATE }: ShopAsked): number =>
   cuttingMinuteCost.compute({ ...wire, machine: machineRate });
 
 const fitted = (one: WireTried, question: PlanQuestion, shapes: readonly LikeLoops[]): WireTried => {
@@ -172,7 +172,7 @@ const chosenFinding = (
   chosen: WireWithPasses,
   judged: readonly WireTried[],
   tried: readonly WireTried[],
-  question: PlanQuestion,
+  question: ShopAsked & OverridesAsked,
 ): Finding[] => {
   // Whoever settled on it by the whole job says why.
   if (question.wire === undefined && question.settled !== undefined) return [];

@@ -10,7 +10,7 @@ import { contour, count, fixed, mm, name, type Part, quantity } from '../../text
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { ShopAsked, WayAsked, WorkAsked } from '../question.ts';
 import { spot, thousandths } from '../said.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from './narrow.ts';
@@ -32,7 +32,7 @@ export interface Fit {
 /** Corners that leave less than this (mm) are not worth a word. */
 const WORTH_SAYING = 0.001;
 
-export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): Fit => {
+export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, question: ShopAsked & WorkAsked & WayAsked): Fit => {
   const { loop, kept } = shape.first.loop;
   const margin = marginOf(question);
   const opened: Contour[] = [];
@@ -65,7 +65,7 @@ export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, q
  * Programmed inside arcs must stay larger than the register after both are rounded to the last digit of the program:
  * ends, centre and register are off by half a digit each, which adds to at most two and a half; four leaves room.
  */
-export const marginOf = ({ resolution }: PlanQuestion): number => 4 * resolution.unit * 10 ** -resolution.decimals;
+export const marginOf = ({ resolution }: WayAsked): number => 4 * resolution.unit * 10 ** -resolution.decimals;
 
 /** A contour that meets itself has no inside and outside to go by: no wire can help. */
 const unsound = (shape: LikeLoops, { why, at }: { readonly why: NotFollowed; readonly at: Point }): Fit => {
@@ -83,7 +83,7 @@ const tooNarrow = (
   distance: number,
   wire: Wire,
   comesOut: readonly Contour[],
-  question: PlanQuestion,
+  question: ShopAsked,
   lost?: RoundedCorner,
 ): Fit => {
   const { loop, kept } = shape.first.loop;
@@ -109,7 +109,7 @@ const tooNarrow = (
   };
 };
 
-const tightFindings = (shape: LikeLoops, tight: readonly RoundedCorner[], wire: Wire, question: PlanQuestion): Finding[] => {
+const tightFindings = (shape: LikeLoops, tight: readonly RoundedCorner[], wire: Wire, question: WorkAsked): Finding[] => {
   const worst = tight.reduce((a, b) => (b.left > a.left ? b : a));
   const drawn = worst.wanted === 0 ? words.sharp : words.round(worst.wanted);
   const allow = Math.ceil(worst.radius * 1000) / 1000;

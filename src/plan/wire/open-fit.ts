@@ -14,7 +14,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
 import { type WantedLine, wireSide } from '../open-line.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { WayAsked, WorkAsked } from '../question.ts';
 import { spot, thousandths } from '../said.ts';
 import { acceptCorners, cornerFault, marginOf } from './fit-of-shape.ts';
 import { type NotFollowed, notFollowed } from './not-followed.ts';
@@ -27,7 +27,7 @@ export interface LineFit {
 }
 
 /** A slit is as wide as its kerf, so every wire fits. */
-export const fitOfLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: PlanQuestion): LineFit => {
+export const fitOfLine = (line: WantedLine, rows: NonEmpty<LadderRow>, wire: Wire, question: WorkAsked & WayAsked): LineFit => {
   if (line.kept === 'slit') return { findings: [] };
   const margin = marginOf(question);
   const opened: Path[] = [];
@@ -74,7 +74,7 @@ const worstLeft = ({ path, kept }: WantedLine, comesOut: Path, radius: number): 
 /** Less than this, mm, is rounding. */
 const LEAST = 1e-5;
 
-const cornersJudged = (line: WantedLine, all: readonly Left[], radius: number, wire: Wire, question: PlanQuestion): LineFit => {
+const cornersJudged = (line: WantedLine, all: readonly Left[], radius: number, wire: Wire, question: WorkAsked): LineFit => {
   const worst = all[0];
   if (worst === undefined || worst.left < 0.001) return { findings: [] };
   const place = { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: radius * 3, loop: line.id } as const;

@@ -9,7 +9,7 @@ import { count, fixed, limit, mm, name, quantity, um } from '../../text/part.ts'
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
-import type { PlanQuestion } from '../question.ts';
+import type { OverridesAsked, PlanQuestion, ShopAsked, WorkAsked } from '../question.ts';
 import { deviationNow } from './deviation-of-passes.ts';
 import { findLadder } from './find-ladder.ts';
 import { ladderOf } from './ladder-override.ts';
@@ -43,14 +43,14 @@ export const countFindings = ({ passes, offsets }: Pick<PlanQuestion, 'passes' |
   ];
 };
 
-export const passesFor = (conditions: CutConditions, question: PlanQuestion): Passed => {
+export const passesFor = (conditions: CutConditions, question: ShopAsked & WorkAsked & OverridesAsked): Passed => {
   const passes = passCount(question);
   const own = shopPasses(conditions, question.passTables ?? [], question, passes);
   if (own.best !== undefined) return { kind: 'passes', ...own.best, findings: own.findings };
   return passes === undefined ? cheapest(conditions, question, own.findings) : counted(passes, conditions, question, own.findings);
 };
 
-const cheapest = (conditions: CutConditions, question: PlanQuestion, told: readonly Finding[]): Passed => {
+const cheapest = (conditions: CutConditions, question: WorkAsked, told: readonly Finding[]): Passed => {
   const ladder = findLadder(conditions, question);
   const { wire } = conditions;
   if (ladder.kind === 'finish out of reach')
@@ -69,7 +69,12 @@ const cheapest = (conditions: CutConditions, question: PlanQuestion, told: reado
 };
 
 /** What falls short is said and cut all the same: so many passes are the user's choice. */
-const counted = (passes: number, conditions: CutConditions, question: PlanQuestion, told: readonly Finding[]): Passed => {
+const counted = (
+  passes: number,
+  conditions: CutConditions,
+  question: ShopAsked & WorkAsked & OverridesAsked,
+  told: readonly Finding[],
+): Passed => {
   const ladder = ladderOf(passes, conditions, question);
   if (ladder.kind === 'too many')
     return {
@@ -93,7 +98,7 @@ const tooMany = (passes: number, most: number): Finding =>
     },
   );
 
-const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, question: PlanQuestion): Finding => {
+const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, question: WorkAsked & OverridesAsked): Finding => {
   const last = lastOf(rows);
   const within = deviationNow(conditions, last.formError.value, last.gap.value);
   const free = findLadder(conditions, question);
@@ -124,7 +129,7 @@ const words = phrases('passes', {
   wouldReach: (passes: number) => say`${{ passes: count(passes) }} would reach it.`,
 });
 
-const finishFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
+const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'finish-out-of-reach',
     say`Ra ${{ asked: quantity(question.finish, 'µm') }} is asked for; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy.`,
@@ -137,7 +142,7 @@ const finishFinding = (wire: Wire, best: number, question: PlanQuestion): Findin
     },
   );
 
-const toleranceFinding = (wire: Wire, best: number, question: PlanQuestion): Finding =>
+const toleranceFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'tolerance-out-of-reach',
     say`${{ asked: limit(question.tolerance) }} is asked for; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best that can be expected is ${{ best: limit(best, 'mm', fixed(4)) }}.`,

@@ -22,7 +22,34 @@ export interface Picking {
   readonly prompt: string;
 }
 
-export interface PictureProps {
+/** How far the program is replayed in the picture. */
+interface Replayed {
+  /** The program's moves, for the replay and to find the block of a place. */
+  readonly moves?: ProgramView['moves'] | undefined;
+  /** Width the wire burns, mm. */
+  readonly kerf?: number | undefined;
+  /** So many moves are done; nothing is replayed when left out. */
+  readonly cutUpTo?: number | undefined;
+  /** Where the wire is, mm. */
+  readonly wire?: { readonly x: number; readonly y: number; readonly kerf: number } | undefined;
+  /** Contours whose slug is out. */
+  readonly fallen?: readonly string[] | undefined;
+  readonly currentBlock?: number | undefined;
+}
+
+/** What is done with the picture. */
+interface PictureHandlers {
+  readonly onChoose: (owner: string | undefined) => void;
+  readonly onPoint: (id: string | undefined) => void;
+  /** The mark of a finding was clicked. */
+  readonly onMark?: ((finding: string) => void) | undefined;
+  readonly onBlock?: ((block: number) => void) | undefined;
+  readonly onPicked?: ((what: Picked) => void) | undefined;
+  /** Picking was given up by Escape or its button. */
+  readonly onPickingEnded?: (() => void) | undefined;
+}
+
+export interface PictureProps extends Replayed, PictureHandlers {
   readonly picture?: PictureView | undefined;
   /** The chapter in view: decides what is shown. */
   readonly chapter: Chapter;
@@ -38,26 +65,7 @@ export interface PictureProps {
   readonly tolerance?: number | undefined;
   /** Sizes of a part by numbers; drawn in the chapter of the drawing. */
   readonly sizes?: readonly ShapeSizeView[] | undefined;
-  /** The program's moves, for the replay and to find the block of a place. */
-  readonly moves?: ProgramView['moves'] | undefined;
-  /** Width the wire burns, mm. */
-  readonly kerf?: number | undefined;
-  /** So many moves are done; nothing is replayed when left out. */
-  readonly cutUpTo?: number | undefined;
-  /** Where the wire is, mm. */
-  readonly wire?: { readonly x: number; readonly y: number; readonly kerf: number } | undefined;
-  /** Contours whose slug is out. */
-  readonly fallen?: readonly string[] | undefined;
-  readonly currentBlock?: number | undefined;
   readonly picking?: Picking | undefined;
-  readonly onChoose: (owner: string | undefined) => void;
-  readonly onPoint: (id: string | undefined) => void;
-  /** The mark of a finding was clicked. */
-  readonly onMark?: ((finding: string) => void) | undefined;
-  readonly onBlock?: ((block: number) => void) | undefined;
-  readonly onPicked?: ((what: Picked) => void) | undefined;
-  /** Picking was given up by Escape or its button. */
-  readonly onPickingEnded?: (() => void) | undefined;
 }
 
 const NONE: readonly never[] = [];
