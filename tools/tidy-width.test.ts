@@ -3,10 +3,29 @@ import { describe, expect, it } from 'vitest';
 import { sourceFiles } from './source-files.ts';
 import { longLists, wideObjects } from './tidy-width.ts';
 
-const house = sourceFiles('.', ['src', 'tools']);
+const house = sourceFiles('.', ['src', 'tools']).filter(({ path }) => !/\.(test|bench|checks|fixture)\.tsx?$/.test(path));
 
 /** Lists that are longer today, by file: each may only go, or become shorter. */
-const STANDING: Readonly<Record<string, number>> = {};
+const STANDING: Readonly<Record<string, number>> = {
+  'src/accuracy/budget.ts': 1,
+  'src/accuracy/inspection-of-plan.ts': 1,
+  'src/accuracy/salvage.ts': 2,
+  'src/drawing/dxf/place.ts': 2,
+  'src/estimate/hours.ts': 1,
+  'src/geometry/make/fillet.ts': 1,
+  'src/geometry/meeting.ts': 2,
+  'src/job/handout/drawing-report.ts': 1,
+  'src/job/nest/nest-run.ts': 1,
+  'src/nc/read/read.ts': 1,
+  'src/nest/lay/by-shape.ts': 2,
+  'src/nest/lay/fill-rows.ts': 1,
+  'src/physics/cut/cut-figures.ts': 1,
+  'src/physics/other-process/other-feeds.ts': 1,
+  'src/plan/wire/fit-of-shape.ts': 1,
+  'src/plan/wire/narrow.ts': 1,
+  'src/shapes/figures.ts': 1,
+  'src/shapes/gear/gear.ts': 1,
+};
 
 describe('what is handed over', () => {
   it('is no object of very many fields', () => {

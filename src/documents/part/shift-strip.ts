@@ -29,8 +29,8 @@ export const shiftStrip = (clock: Clock): { readonly picture: WrittenPicture; re
   const strip = stripOf(clock);
   const ticks = ticksOf(strip);
   const strokes: Stroke[] = [
-    ...clock.nights.flatMap((n) => box(strip, n.from, n.to, 0, HEIGHT, 0.87)),
-    ...barsOf(clock, strip, 'cutting').flatMap(([from, to]) => box(strip, from, to, 2, 7, 0.4)),
+    ...clock.nights.flatMap((n) => box(strip, n, { low: 0, high: HEIGHT, grey: 0.87 })),
+    ...barsOf(clock, strip, 'cutting').flatMap(([from, to]) => box(strip, { from, to }, { low: 2, high: 7, grey: 0.4 })),
     ...barsOf(clock, strip, 'waiting for a person').map(([from, to]) => waitStroke(strip, from, to)),
     ...ticks.map((at) => line(`M${short(strip.x(at))} 0V-1`, 0.2)),
     line(`M0 0H${WIDTH}`, 0.35),
@@ -77,10 +77,16 @@ const barsOf = (clock: Clock, strip: Strip, kind: Clock['events'][number]['kind'
   return bars;
 };
 
-const box = (strip: Strip, from: Moment, to: Moment, low: number, high: number, fill: number): readonly Stroke[] => {
+interface Bar {
+  readonly low: number;
+  readonly high: number;
+  readonly grey: number;
+}
+
+const box = (strip: Strip, { from, to }: Pick<Strip, 'from' | 'to'>, { low, high, grey }: Bar): readonly Stroke[] => {
   const [left, right] = [strip.x(from), strip.x(to)];
   if (right <= left) return [];
-  return [{ data: `M${short(left)} ${low}H${short(right)}V${high}H${short(left)}Z`, width: 0.02, grey: fill, fill }];
+  return [{ data: `M${short(left)} ${low}H${short(right)}V${high}H${short(left)}Z`, width: 0.02, grey, fill: grey }];
 };
 
 const line = (data: string, width: number): Stroke => ({ data, width, grey: 0.1 });

@@ -75,11 +75,17 @@ const rectangleShape: Maker = (element, around) => {
   // One corner radius alone stands for both, and none is more than half a side.
   const rx = Math.min(has('rx') ? givenX : givenY, width / 2);
   const ry = Math.min(has('ry') ? givenY : givenX, height / 2);
-  return closed(roundedRectangle(x, y, width, height, Math.max(rx, 0), Math.max(ry, 0)));
+  return closed(roundedRectangle({ x, y }, { width, height }, { rx: Math.max(rx, 0), ry: Math.max(ry, 0) }));
 };
 
+interface Radii {
+  readonly rx: number;
+  readonly ry: number;
+}
+
 /** From the upper left, with y pointing down: along the top, then down the right side. */
-const roundedRectangle = (x: number, y: number, width: number, height: number, rx: number, ry: number): readonly Curve[] => {
+const roundedRectangle = ({ x, y }: Point, { width, height }: Size, radii: Radii): readonly Curve[] => {
+  const { rx, ry } = radii;
   const [right, bottom] = [x + width, y + height];
   const round = rx > 0 && ry > 0;
   const [sideX, sideY] = round ? [rx, ry] : [0, 0];
@@ -93,13 +99,13 @@ const roundedRectangle = (x: number, y: number, width: number, height: number, r
   let at: Point = { x: x + sideX, y };
   for (const [from, to, centre, quarter] of corners) {
     if (at.x !== from.x || at.y !== from.y) curves.push(line(at, from));
-    if (round) curves.push(corner(from, to, centre, rx, ry, quarter));
+    if (round) curves.push(corner([from, to], centre, radii, quarter));
     at = to;
   }
   return curves;
 };
 
-const corner = (from: Point, to: Point, centre: Point, rx: number, ry: number, quarter: number): Curve => {
+const corner = ([from, to]: readonly [Point, Point], centre: Point, { rx, ry }: Radii, quarter: number): Curve => {
   if (rx === ry) return arc(from, to, centre, Math.PI / 2);
   const start = (quarter * Math.PI) / 2;
   return { kind: 'ellipse', centre, major: { x: rx, y: 0 }, minor: { x: 0, y: ry }, start, end: start + Math.PI / 2 };

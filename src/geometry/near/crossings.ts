@@ -38,7 +38,7 @@ export const selfCrossings = (chain: Chain, within: number): readonly ChainConta
     for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
       if (other.index <= index) continue;
       for (const contact of intersect(segment, other.segment, within)) {
-        if (isSamePlace(chain, one, other, contact, within) || isSeen(seen, chain, chain, one, other, contact)) continue;
+        if (isSamePlace(chain, one, other, contact, within) || isSeen(seen, [chain, chain], [one, other], contact)) continue;
         found.push(told(chain, chain, one, other, contact));
       }
     }
@@ -59,7 +59,7 @@ export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number
     const one = { segment, index };
     for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
       for (const contact of intersect(segment, other.segment, within)) {
-        if (!isSeen(seen, a, b, one, other, contact)) found.push(told(a, b, one, other, contact));
+        if (!isSeen(seen, [a, b], [one, other], contact)) found.push(told(a, b, one, other, contact));
       }
     }
   });
@@ -72,13 +72,16 @@ export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number
  */
 const isSamePlace = (chain: Chain, one: Numbered, other: Numbered, contact: Contact, within: number): boolean => {
   const most = 4 * within;
-  if (contact.kind !== 'overlap') return wayIsShort(chain, one, contact.first, other, contact.second, most);
+  if (contact.kind !== 'overlap') return wayIsShort(chain, [one, contact.first], [other, contact.second], most);
   const stretch = (contact.first[1] - contact.first[0]) * lengthOf(one.segment);
-  return stretch <= most && wayIsShort(chain, one, contact.first[0], other, contact.second[0], most);
+  return stretch <= most && wayIsShort(chain, [one, contact.first[0]], [other, contact.second[0]], most);
 };
 
+/** A segment and a share of it. */
+type Share = readonly [segment: Numbered, share: number];
+
 /** Whether the way along the chain from a share of one segment to a share of a later one is at most `most` mm, one way or the other. */
-const wayIsShort = ({ segments, closed }: Chain, one: Numbered, first: number, other: Numbered, second: number, most: number): boolean => {
+const wayIsShort = ({ segments, closed }: Chain, [one, first]: Share, [other, second]: Share, most: number): boolean => {
   const [size, otherSize] = [lengthOf(one.segment), lengthOf(other.segment)];
   const isShort = (ends: number, from: number, to: number): boolean => {
     let way = ends;
@@ -93,7 +96,12 @@ const wayIsShort = ({ segments, closed }: Chain, one: Numbered, first: number, o
  * Meetings at one corner are seen by up to four pairs of segments, and are told once: `seen` holds the pairs of places, a
  * place being a corner (even numbers) or the inside of a segment (odd ones).
  */
-const isSeen = (seen: Set<number>, a: Chain, b: Chain, one: Numbered, other: Numbered, contact: Contact): boolean => {
+const isSeen = (
+  seen: Set<number>,
+  [a, b]: readonly [Chain, Chain],
+  [one, other]: readonly [Numbered, Numbered],
+  contact: Contact,
+): boolean => {
   if (contact.kind !== 'touching end') return false;
   const p = placeOf(a, one.index, contact.first);
   const q = placeOf(b, other.index, contact.second);

@@ -27,7 +27,7 @@ export const segmentsOf = (
   const segments = stretches.map((s, i): Segment => {
     const next = stretches[i + 1];
     const to = next === undefined ? last : shifted(next);
-    const segment = s.sweep === 0 ? lineOf(from, to, reversed) : arcOf(curves, s, from, to, shift, reversed);
+    const segment = s.sweep === 0 ? lineOf(from, to, reversed) : arcOf(circleOf(curves, s), s, [from, to], shift, reversed);
     from = to;
     return segment;
   });
@@ -36,8 +36,13 @@ export const segmentsOf = (
 
 const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'line', from: reversed ? b : a, to: reversed ? a : b });
 
-const arcOf = (curves: Curves, s: LoopStretch, a: Point, b: Point, shift: Point, reversed: boolean): Segment => {
-  const given = circleOf(curves, s);
+const arcOf = (
+  given: ReturnType<typeof circleOf>,
+  s: LoopStretch,
+  [a, b]: readonly [Point, Point],
+  shift: Point,
+  reversed: boolean,
+): Segment => {
   const fitted = agreeing(a, b, { x: given.x + shift.x, y: given.y + shift.y }, given.radius, s.sweep);
   return {
     kind: 'arc',

@@ -80,22 +80,19 @@ const outsideCorner = (first: Element, second: Element, turn: number, compensati
   const enter = ownStart(second, signed);
   const stretch = 1 / Math.cos(turn / 2);
   if (outsideCorners === 'intersection' && stretch <= FARTHEST_INTERSECTION) {
-    return runningOn(first, leave, second, enter, turn, compensation);
+    return runningOn([first, leave], [second, enter], Math.abs(signed) * Math.tan(Math.abs(turn) / 2));
   }
   const centre = second.programmed.from;
   const arc: Arc = { kind: 'arc', from: leave, to: enter, centre, radius: offset, sweep: turn };
   return { kind: 'joined', leave, extra: [arc], enter };
 };
 
+/** Straight on by `reach` to where both parallels meet. */
 const runningOn = (
-  first: Element,
-  leave: Point,
-  second: Element,
-  enter: Point,
-  turn: number,
-  { signed }: Compensation,
+  [first, leave]: readonly [Element, Point],
+  [second, enter]: readonly [Element, Point],
+  reach: number,
 ): CompensatedCorner => {
-  const reach = Math.abs(signed) * Math.tan(Math.abs(turn) / 2);
   const meet = { x: leave.x + first.endDirection.x * reach, y: leave.y + first.endDirection.y * reach };
   const extra: Line[] = [];
   if (first.programmed.kind === 'arc') extra.push({ kind: 'line', from: leave, to: meet });

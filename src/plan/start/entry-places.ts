@@ -56,7 +56,7 @@ export const spotsOf = (contour: Contour, kept: Kept, wanted: StretchWanted, eff
   const outward = kept === 'punch' && usable.length > effort.segments ? mostOutward(usable, centroidOf(contour)) : [];
   const chosen = new Set([...best.slice(0, effort.segments), ...outward.slice(0, effort.outward)]);
   return [...chosen].flatMap(({ s, i, length }) =>
-    sharesOf(s, length, wanted, towards).map((share) => spotAt(s, i, share, length, walls, side)),
+    sharesOf(s, length, wanted, towards).map((share) => spotAt({ s, i, length }, share, walls, side)),
   );
 };
 
@@ -69,7 +69,7 @@ export const spotAtPlace = (
 ): EntryPlace => {
   const side = kept === 'die' ? 1 : -1;
   const s = itemAt(contour.segments, segment);
-  return spotAt(s, segment, share, lengthOf(s), wallsOf(contour, side, tightest), side);
+  return spotAt({ s, i: segment, length: lengthOf(s) }, share, wallsOf(contour, side, tightest), side);
 };
 
 /** Nothing is begun on a segment shorter than this, mm, while there are longer ones. */
@@ -116,7 +116,7 @@ const sharesOf = (s: Segment, length: number, wanted: StretchWanted, towards: Po
   return [Math.min(high, Math.max(low, foot)), ...shares];
 };
 
-const spotAt = (s: Segment, segment: number, share: number, length: number, walls: Walls, side: 1 | -1): EntryPlace => ({
+const spotAt = ({ s, i: segment, length }: Usable, share: number, walls: Walls, side: 1 | -1): EntryPlace => ({
   segment,
   share,
   at: pointAt(s, share),
