@@ -23,7 +23,7 @@ describe('the pages of the shop', () => {
 
   it('cells that a spreadsheet copied are pasted, each with its day and where it comes from', async () => {
     const before = await wires();
-    await paste(page, cell('Wires', 1, 'price'), '1125\n1095,5');
+    await paste(page, cell('Wires', 1, 'Price, EUR/kg'), '11.25\n10,955');
     await page.getByText('2 cells pasted.').waitFor();
     await save();
     await told('Saved.');
@@ -39,12 +39,12 @@ describe('the pages of the shop', () => {
 
   it('a value that cannot be used is not saved, and told at its cell', async () => {
     const before = await kept();
-    await cell('Wires', 2, 'diameter').fill('thick');
-    await cell('Wires', 2, 'diameter').press('Enter');
+    await cell('Wires', 2, 'Diameter, mm').fill('thick');
+    await cell('Wires', 2, 'Diameter, mm').press('Enter');
     await told('Not saved yet.');
     await save();
     await told('these values cannot be used');
-    const wrong = cell('Wires', 2, 'diameter');
+    const wrong = cell('Wires', 2, 'Diameter, mm');
     await expect.poll(() => wrong.getAttribute('aria-invalid')).toBe('true');
     expect(await wrong.getAttribute('title')).toMatch(/number|thick/);
     expect(await page.locator('[aria-invalid="true"]').count()).toBe(1);
@@ -59,9 +59,9 @@ describe('the pages of the shop', () => {
     const before = await sheetOf(server, id);
     const price = priceIn(await answered(before.page));
     await before.page.context().close();
-    const rate = cell('Rates', 2, 'machine hour');
-    expect(await rate.inputValue()).toBe('4400');
-    await rate.fill('8800');
+    const rate = cell('Rates', 2, 'Machine, EUR/h');
+    expect(await rate.inputValue()).toBe('44.00');
+    await rate.fill('88');
     await rate.press('Enter');
     await save();
     await told('Saved.');

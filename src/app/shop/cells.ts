@@ -2,27 +2,105 @@
 import { changed, type Input, valueAt } from '../state/input.ts';
 import type { Column } from './columns.ts';
 
-/** As a cell shows it. */
-export const cellText = (row: Input, { path, kind }: Column, decimalMark: string): string => {
-  const value = valueAt(row, path);
-  if (value === undefined) return '';
-  if (kind === 'json') return JSON.stringify(value);
-  if (kind === 'yes') return value === true ? 'yes' : 'no';
-  return typeof value === 'number' ? String(value).replace('.', decimalMark) : String(value);
+type Row = Readonly<Record<string, unknown>>;
+
+/** As a cell shows it: money in the currency, shares in percent, lists with semicolons. */
+export const cellText = (row: Input, column: Column, decimalMark: string): string => {
+  const value = valueAt(row, column.path);
+  return value === undefined ? '' : WRITERS[column.kind](value, column, decimalMark);
+};
+
+type Writer = (value: unknown, column: Column, mark: string) => string;
+
+const numberText: Writer = (value, { scale, decimals }, mark) => {
+  if (typeof value !== 'number') return String(value);
+  const [whole = '', more = ''] = String(settled(value / scale)).split('.');
+  const behind = more.padEnd(decimals, '0');
+  return behind === '' ? whole : `${whole}${mark}${behind}`;
+};
+
+/** What is no list or no record stands as it is, for the schema to judge. */
+const WRITERS: Readonly<Record<Column['kind'], Writer>> = {
+  number: numberText,
+  text: String,
+  choice: String,
+  yes: (value) => (value === true ? 'yes' : 'no'),
+  numbers: (value, column, mark) => (Array.isArray(value) ? value.map((v) => numberText(v, column, mark)).join(BETWEEN) : String(value)),
+  words: (value) => (Array.isArray(value) ? value.join(BETWEEN) : String(value)),
+  rows: (value, column, mark) =>
+    Array.isArray(value) ? value.map((entry: Row) => entryText(entry, column, mark)).join(BETWEEN) : String(value),
+  prices: (value, column, mark) =>
+    typeof value === 'object' && value !== null
+      ? Object.entries(value)
+          .map(([key, price]) => `${key} ${numberText(price, column, mark)}`)
+          .join(BETWEEN)
+      : String(value),
+};
+
+const BETWEEN = '; ';
+const BESIDE = ' / ';
+
+/** Values that are left out at the end leave no bar behind. */
+const entryText = (entry: Row, column: Column, mark: string): string => {
+  const texts = column.parts.map(({ key }) => (entry[key] === undefined ? '' : numberText(entry[key], column, mark)));
+  const last = texts.findLastIndex((text) => text !== '');
+  return texts.slice(0, last + 1).join(BESIDE);
 };
 
 /** The row with one cell changed. A text that is no number stays a text, so that the schema can say what is wrong and nothing is lost. */
-export const withCell = (row: Input, column: Column, text: string): Input => changed(row, { [column.path]: cellValue(column, text) });
+export const withCell = (row: Input, column: Column, text: string): Input =>
+  changed(row, { [column.path]: cellValue(column, text.trim(), valueAt(row, column.path)) });
 
-const cellValue = ({ kind }: Column, text: string): unknown => {
-  const trimmed = text.trim();
-  if (trimmed === '') return undefined;
-  if (kind === 'number') return numberIn(trimmed) ?? trimmed;
-  if (kind === 'yes') return YES.has(trimmed.toLowerCase());
-  return kind === 'json' ? jsonIn(trimmed) : trimmed;
+/** A list that was emptied stays a list. */
+const cellValue = (column: Column, text: string, before: unknown): unknown => {
+  if (text === '') return Array.isArray(before) ? [] : undefined;
+  return READERS[column.kind](text, column);
+};
+
+type Reading = (text: string, column: Column) => unknown;
+
+const scaled: Reading = (text, { scale }) => {
+  const value = numberIn(text);
+  return value === undefined ? text : settled(value * scale);
+};
+
+const entriesIn = (text: string): readonly string[] =>
+  text
+    .split(';')
+    .map((entry) => entry.trim())
+    .filter((entry) => entry !== '');
+
+const READERS: Readonly<Record<Column['kind'], Reading>> = {
+  number: scaled,
+  text: (text) => text,
+  choice: (text) => text,
+  yes: (text) => YES.has(text.toLowerCase()),
+  numbers: (text, column) => entriesIn(text).map((entry) => scaled(entry, column)),
+  words: entriesIn,
+  rows: (text, column) => entriesIn(text).map((entry) => entryIn(entry, column)),
+  prices: (text, column) =>
+    Object.fromEntries(
+      entriesIn(text).map((entry) => {
+        const at = entry.lastIndexOf(' ');
+        return at < 0 ? [entry, ''] : [entry.slice(0, at).trim(), scaled(entry.slice(at + 1), column)];
+      }),
+    ),
+};
+
+const entryIn = (text: string, column: Column): Row => {
+  const values = text.split('/').map((value) => value.trim());
+  const entries = column.parts.flatMap(({ key, isNumber }, i): readonly (readonly [string, unknown])[] => {
+    const value = values[i] ?? '';
+    if (value === '') return [];
+    return [[key, isNumber ? scaled(value, column) : value]];
+  });
+  return Object.fromEntries(entries);
 };
 
 const YES = new Set(['yes', 'y', 'true', '1', 'x']);
+
+/** Without the last bits that a change of unit leaves. */
+const settled = (value: number): number => Number(value.toPrecision(12));
 
 /** '1,5' and '1.5'; with both marks the last one is the decimal mark. */
 const numberIn = (text: string): number | undefined => {
@@ -30,14 +108,6 @@ const numberIn = (text: string): number | undefined => {
   const plain = last < 0 ? text : `${text.slice(0, last).replace(/[.,\s]/g, '')}.${text.slice(last + 1)}`;
   const value = Number(plain.replace(/\s/g, ''));
   return plain.trim() === '' || !Number.isFinite(value) ? undefined : value;
-};
-
-const jsonIn = (text: string): unknown => {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return text;
-  }
 };
 
 /** Rows and cells of what a spreadsheet copied: tabs between cells, quotation marks round those that hold tabs or line breaks. */

@@ -1,13 +1,23 @@
-/** The columns of a table of the shop, taken from the schema of the shop file, so that page and file cannot drift apart. */
+/** The columns of a table of the shop, taken from the schema of the shop file, so that page and file cannot drift apart; and in which unit a cell shows its value. */
 import { schemaOf } from '../../job/files/catalogue.ts';
+import { currencyDecimals } from '../../text/print/money.ts';
 
 export interface Column {
   /** 'diameter', 'minutes.load': within a row. */
   readonly path: string;
-  readonly kind: 'number' | 'text' | 'choice' | 'yes' | 'json';
+  /** 'numbers' and 'words' are lists; 'rows' a list of values side by side; 'prices' one price by key. */
+  readonly kind: 'number' | 'text' | 'choice' | 'yes' | 'numbers' | 'words' | 'rows' | 'prices';
   readonly choices: readonly string[];
   readonly help: string;
   readonly required: boolean;
+  /** As it stands in the head; '' without one. */
+  readonly unit: string;
+  /** What the file holds for 1 in the cell: 100 where a price is kept in cents, 0.01 where a share is shown in percent. */
+  readonly scale: number;
+  /** Decimals that are written in any case, as of money. */
+  readonly decimals: number;
+  /** Keys of one entry of 'rows', in order; numbers are typed as such. */
+  readonly parts: readonly { readonly key: string; readonly isNumber: boolean }[];
 }
 
 /** What is used of JSON Schema here. */
@@ -23,23 +33,92 @@ interface Schema {
 export const TABLES = ['wires', 'materials', 'machines', 'rates', 'shifts', 'passTables'] as const;
 export type TableKey = (typeof TABLES)[number];
 
-export const columnsOf = (table: TableKey): readonly Column[] => {
+/** `currency` is that of the shop, an ISO 4217 code. */
+export const columnsOf = (table: TableKey, currency: string): readonly Column[] => {
   const shop = schemaOf('shop') as Schema;
   const item = shop.properties?.[table]?.items;
-  return item === undefined ? [] : columnsIn(item, '', true);
+  return item === undefined ? [] : columnsIn(item, '', true).map((column) => ({ ...column, ...shownAs(table, column.path, currency) }));
 };
 
-const columnsIn = ({ properties = {}, required = [] }: Schema, before: string, needed: boolean): readonly Column[] =>
+type Plain = Omit<Column, keyof Shown>;
+
+const columnsIn = ({ properties = {}, required = [] }: Schema, before: string, needed: boolean): readonly Plain[] =>
   Object.entries(properties).flatMap(([key, schema]) => {
     const path = `${before}${key}`;
     const must = needed && required.includes(key);
     if (schema.type === 'object' && schema.properties !== undefined) return columnsIn(schema, `${path}.`, must);
-    return [{ path, kind: kindOf(schema), choices: schema.enum ?? [], help: schema.description ?? '', required: must }];
+    const parts = Object.entries(schema.items?.properties ?? {}).map(([part, { type }]) => ({ key: part, isNumber: type === 'number' }));
+    return [{ path, kind: kindOf(schema), choices: schema.enum ?? [], help: schema.description ?? '', required: must, parts }];
   });
 
-const kindOf = (schema: Schema): Column['kind'] => {
-  if (schema.enum !== undefined) return 'choice';
-  if (schema.type === 'number' || schema.type === 'integer') return 'number';
-  if (schema.type === 'boolean') return 'yes';
-  return schema.type === 'string' ? 'text' : 'json';
+const kindOf = ({ enum: choices, type, items }: Schema): Column['kind'] => {
+  if (choices !== undefined) return 'choice';
+  if (type === 'number' || type === 'integer') return 'number';
+  if (type === 'boolean') return 'yes';
+  if (type === 'object') return 'prices';
+  if (type !== 'array') return 'text';
+  if (items?.type === 'number') return 'numbers';
+  return items?.properties === undefined ? 'words' : 'rows';
+};
+
+type Shown = Pick<Column, 'unit' | 'scale' | 'decimals'>;
+
+const shownAs = (table: TableKey, path: string, currency: string): Shown => {
+  const unit = UNITS[`${table}.${path}`] ?? '';
+  if (unit === '%') return { unit, scale: 0.01, decimals: 0 };
+  if (!unit.startsWith(MONEY)) return { unit, scale: 1, decimals: 0 };
+  const decimals = currencyDecimals(currency);
+  return { unit: `${currency}${unit.slice(MONEY.length)}`, scale: 10 ** decimals, decimals };
+};
+
+const MONEY = 'money';
+
+const UNITS: Readonly<Record<string, string>> = {
+  'wires.diameter': 'mm',
+  'wires.density': 'g/cm³',
+  'wires.tension': 'N',
+  'wires.speed': 'm/min',
+  'wires.price': 'money/kg',
+  'wires.spool': 'kg',
+  'materials.density': 'g/cm³',
+  'materials.expansion': '10⁻⁶/K',
+  'materials.solidus': '°C',
+  'materials.conductivity': 'W/mK',
+  'materials.heat': 'J/kgK',
+  'materials.fusion': 'kJ/kg',
+  'materials.resistivity': 'µΩm',
+  'machines.travel.x': 'mm',
+  'machines.travel.y': 'mm',
+  'machines.height': 'mm',
+  'machines.wire.low': 'mm',
+  'machines.wire.high': 'mm',
+  'machines.bestFormError': 'µm',
+  'machines.positioning': 'µm',
+  'machines.servoLimit': 'mm/min',
+  'machines.travelFeed': 'mm/min',
+  'machines.threadMinutes': 'min',
+  'rates.machineHour': 'money/h',
+  'rates.labourHour': 'money/h',
+  'rates.drillingHour': 'money/h',
+  'rates.drillingFeed': 'mm/min',
+  'rates.drillingHole': 'min',
+  'rates.filtersHour': 'money/h',
+  'rates.resinHour': 'money/h',
+  'rates.power': 'kW',
+  'rates.powerPrice': 'money/kWh',
+  'rates.materialPrices': 'money/kg',
+  'rates.markup': '%',
+  'rates.minutes.setUp': 'min',
+  'rates.minutes.programming': 'min',
+  'rates.minutes.programmingContour': 'min',
+  'rates.minutes.load': 'min',
+  'rates.minutes.inspection': 'min',
+  'rates.minutes.stop': 'min',
+  'rates.minutes.handThread': 'min',
+  'rates.minutes.spool': 'min',
+  'rates.minutes.condition': 'min',
+  'rates.spread': '%',
+  'passTables.height.low': 'mm',
+  'passTables.height.high': 'mm',
+  'passTables.spread': '%',
 };

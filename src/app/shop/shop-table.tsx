@@ -6,7 +6,7 @@ import { today } from '../state/open-sheet.ts';
 import { useWords } from '../words/use-words.ts';
 import { cellText, withCell, withPaste } from './cells.ts';
 import { type Column, columnsOf, type TableKey } from './columns.ts';
-import { basisKey, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
+import { basisKey, currencyOf, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
 
 export interface ShopTableProps {
   readonly table: TableKey;
@@ -25,7 +25,7 @@ const MARK = new Intl.NumberFormat().formatToParts(1.5).find((p) => p.type === '
 export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
   const words = useWords().shop;
   const title = useId();
-  const columns = columnsOf(table);
+  const columns = columnsOf(table, currencyOf(record));
   const rows = rowsOf(record, table);
   const [at, setAt] = useState<CellAt>();
   const [told, setTold] = useState('');
@@ -49,7 +49,7 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
       {/* biome-ignore lint/a11y/useSemanticElements: a field set would promise fields of one kind */}
       <div className="scrolls" tabIndex={0} role="group" aria-label={words.cells(words.table(table))}>
         <table>
-          <Head columns={columns} />
+          <Head table={table} columns={columns} />
           <tbody>
             {keyed(rows).map(({ key, item: row }) => (
               <Row
@@ -83,19 +83,21 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
   );
 };
 
-const Head = ({ columns }: { readonly columns: readonly Column[] }): ReactNode => (
-  <thead>
-    <tr>
-      {columns.map((c) => (
-        <th key={c.path} scope="col" title={c.help}>
-          {headOf(c.path)}
-          <span className="help">{c.help}</span>
-        </th>
-      ))}
-      <td />
-    </tr>
-  </thead>
-);
+const Head = ({ table, columns }: Pick<RowProps, 'table' | 'columns'>): ReactNode => {
+  const words = useWords().shop;
+  return (
+    <thead>
+      <tr>
+        {columns.map((c) => (
+          <th key={c.path} scope="col" title={c.help}>
+            {words.head(table, c.path, c.unit)}
+          </th>
+        ))}
+        <td />
+      </tr>
+    </thead>
+  );
+};
 
 interface RowProps {
   readonly table: TableKey;
@@ -117,7 +119,7 @@ const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onR
         <td key={column.path}>
           <Cell
             column={column}
-            label={`${words.table(table)}, ${words.row} ${index + 1}, ${headOf(column.path)}`}
+            label={`${words.table(table)}, ${words.row} ${index + 1}, ${words.head(table, column.path, column.unit)}`}
             text={cellText(row, column, MARK)}
             fault={faultAt(faults, table, index, column.path)}
             onFocus={() => onFocus(j)}
@@ -136,10 +138,6 @@ const Row = ({ table, columns, row, index, faults, onFocus, onPaste, onKeep, onR
 };
 
 const keyed = <T,>(items: readonly T[]) => items.map((item, key) => ({ key, item }));
-
-/** 'minutes.load' as 'minutes, load'; 'threadMinutes' as 'thread minutes'. */
-const headOf = (path: string): string =>
-  path.replace('.', ', ').replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
 
 const nameOf = (row: Input, index: number): string => String(row['name'] ?? row['id'] ?? row['from'] ?? index + 1);
 
@@ -162,7 +160,7 @@ interface CellProps {
 
 const Cell = ({ column, label, text, fault, onFocus, onPaste, onKeep }: CellProps): ReactNode => {
   const words = useWords().shop;
-  const common = { 'aria-label': label, 'aria-invalid': fault !== undefined, title: fault ?? column.help, onFocus };
+  const common = { 'aria-label': label, 'aria-invalid': fault !== undefined, title: fault, onFocus };
   if (column.kind === 'choice' || column.kind === 'yes')
     return (
       <select {...common} value={text} onChange={(e) => onKeep(e.target.value)}>
@@ -206,7 +204,7 @@ const BasisLine = ({ table, record, row, at, column, onEdit }: BasisProps): Reac
     onEdit({ ...record, sources: { ...record.sources, [key]: { on: said?.on ?? today(), basis: said?.basis ?? '', ...change } } });
   return (
     <fieldset className="basis">
-      <legend>{words.basisOf(`${nameOf(row, at.row)}, ${headOf(column.path)}`)}</legend>
+      <legend>{words.basisOf(`${nameOf(row, at.row)}, ${words.head(table, column.path, column.unit)}`)}</legend>
       <label>
         {words.on}
         <input type="date" value={said?.on ?? ''} onChange={(e) => e.target.value !== '' && put({ on: e.target.value })} />

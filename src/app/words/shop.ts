@@ -3,6 +3,7 @@ import { count, name as given } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { ready } from './ready.ts';
+import { columnHead } from './shop-columns.ts';
 
 const TABLES: Readonly<Record<string, Text>> = phrases('page.shop-table', {
   wires: say`Wires`,
@@ -54,5 +55,5 @@ export const shopWords = phrases('page.shop', {
   loadDialect: say`Load a dialect file`,
   yes: say`yes`,
   no: say`no`,
-  json: say`as JSON`,
+  head: columnHead,
 });

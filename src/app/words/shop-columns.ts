@@ -1,0 +1,83 @@
+/** Names of the columns of the shop's tables; the unit is set behind it by whoever draws the head. */
+import { name as given, term } from '../../text/part.ts';
+import { only, phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
+
+const NAMES: Readonly<Record<string, Text>> = phrases('page.shop-column', {
+  id: say`Key`,
+  name: say`Name`,
+  'wires.diameter': say`Diameter`,
+  'wires.kind': say`Kind`,
+  'wires.density': say`Density`,
+  'wires.tension': say`Tension`,
+  'wires.speed': say`Wire speed`,
+  'wires.price': say`Price`,
+  'wires.spool': say`Full spool`,
+  'wires.inStock': say`In stock`,
+  'materials.family': say`Family`,
+  'materials.density': say`Density`,
+  'materials.expansion': say`Thermal expansion`,
+  'materials.solidus': say`Solidus`,
+  'materials.conductivity': say`Thermal conductivity`,
+  'materials.heat': say`Specific heat`,
+  'materials.fusion': say`Heat of fusion`,
+  'materials.resistivity': say`Resistivity`,
+  'materials.index': say`Cutting rate, tool steel = 1`,
+  'materials.fineness': say`Ra, tool steel = 1`,
+  'materials.cautions': say`Cautions`,
+  'machines.travel.x': say`Travel X`,
+  'machines.travel.y': say`Travel Y`,
+  'machines.height': say`Largest height`,
+  'machines.wire.low': say`Thinnest wire`,
+  'machines.wire.high': say`Thickest wire`,
+  'machines.energySettings': say`Energy settings, rough = 1`,
+  'machines.bestFormError': say`Best form error`,
+  'machines.positioning': say`Positioning error`,
+  'machines.servoLimit': say`Fastest cutting feed`,
+  'machines.travelFeed': say`Rapid`,
+  'machines.threadMinutes': say`Threading`,
+  'machines.autoThreading': say`Auto-threading`,
+  'rates.from': say`From day`,
+  'rates.currency': say`Currency`,
+  'rates.machineHour': say`Machine`,
+  'rates.labourHour': say`Labour`,
+  'rates.drillingHour': say`Hole drilling`,
+  'rates.drillingFeed': say`Drilling feed`,
+  'rates.drillingHole': say`Setting one hole`,
+  'rates.filtersHour': say`Filters`,
+  'rates.resinHour': say`Resin`,
+  'rates.power': say`Mean power`,
+  'rates.powerPrice': say`Electricity`,
+  'rates.materialPrices': say`Material prices`,
+  'rates.markup': say`Markup`,
+  'rates.minutes.setUp': say`Set-up`,
+  'rates.minutes.programming': say`Programming`,
+  'rates.minutes.programmingContour': say`Programming per contour`,
+  'rates.minutes.load': say`Loading one piece`,
+  'rates.minutes.inspection': say`Inspection per piece`,
+  'rates.minutes.stop': say`One stop`,
+  'rates.minutes.handThread': say`Threading by hand`,
+  'rates.minutes.spool': say`Changing the spool`,
+  'rates.minutes.condition': say`Setting a condition by hand`,
+  'rates.spread': say`Spread of times`,
+  'shifts.days': say`Days`,
+  'shifts.from': say`From`,
+  'shifts.to': say`To`,
+  'shifts.breaks': say`Breaks, from / to`,
+  'passTables.machine': say`Machine`,
+  'passTables.wire': say`Wire`,
+  'passTables.material': say`Material`,
+  'passTables.height.low': say`Height from`,
+  'passTables.height.high': say`Height to`,
+  'passTables.flush': say`Nozzles`,
+  'passTables.spread': say`Spread of feed and Ra`,
+  'passTables.passes': say`Passes: offset mm / feed mm/min / Ra µm / gap mm`,
+});
+
+const heads = phrases('page.shop-head', { inUnit: (column: Text, unit: string) => say`${{ column }}, ${{ unit: term(unit) }}` });
+
+/** A column without a name of its own is called as the shop file calls it. */
+export const columnHead = (table: string, path: string, unit: string): Text => {
+  const name = NAMES[`${table}.${path}`] ?? NAMES[path] ?? only(given(path));
+  return unit === '' ? name : heads.inUnit(name, unit);
+};
