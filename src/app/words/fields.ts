@@ -40,7 +40,7 @@ const LABELS: Readonly<Record<string, Text>> = phrases('page.field', {
   datum: say`Program zero (datum)`,
   run: say`Cutting order`,
   startAt: say`Run starts`,
-  spoolLeft: say`Wire left on the spool`,
+  spoolLeft: say`Wire remaining on the spool`,
   'stock.price': say`Material price per kg`,
   'stock.suppliedBy': say`Material supplied by`,
 });

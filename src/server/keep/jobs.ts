@@ -72,9 +72,9 @@ const words = phrases('server-job', {
   drawingMissing: (drawing: string, id: string) =>
     say`The drawing ${{ drawing: asName(drawing) }} of this job is missing in the folder ${{ folder: term(`jobs/${id}`) }}.`,
   changed: (from: number, now: number) =>
-    say`This job was changed elsewhere in the meantime: this page began from revision ${{ from: count(from) }}, and ${{ now: count(now) }} is in force.`,
+    say`This job was changed elsewhere in the meantime: this page started from revision ${{ from: count(from) }}, the current one is ${{ now: count(now) }}.`,
   noStep: (step: number, steps: number) =>
-    say`Step ${{ step: count(step) }} cannot be in force: there are only ${{ steps: count(steps) }}.`,
+    say`Step ${{ step: count(step) }} cannot be the current one: there are only ${{ steps: count(steps) }}.`,
   logFull: say`The log of this job is full: it holds ${{ most: count(MOST_ENTRIES) }} entries.`,
 });
 

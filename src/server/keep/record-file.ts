@@ -42,7 +42,7 @@ const words = phrases('server-record', {
     say`The record of this job, ${{ path: name(path) }}, is damaged and was left as it is: ${{ fault }}`,
   otherName: (id: string) => say`it calls itself ${{ id: name(id) }}.`,
   noStep: (step: number, steps: number) =>
-    say`step ${{ step: count(step) }} is said to be in force, but there are only ${{ steps: count(steps) }}.`,
+    say`step ${{ step: count(step) }} is marked as the current one, but there are only ${{ steps: count(steps) }}.`,
 });
 
 /** What a schema cannot see. */
