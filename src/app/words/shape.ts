@@ -120,7 +120,7 @@ const KEYS: Readonly<Record<string, Text>> = phrases('page.shape-key', {
 
 export const shapeWords = phrases('page.shape', {
   begin: say`Standard shapes`,
-  beginHelp: say`No drawing came, but a line of text: choose what it is. It begins with numbers of its own, which you then change.`,
+  beginHelp: say`No drawing needed: choose a shape. It starts with default dimensions, which you then change.`,
   sizes: say`Check dimensions`,
   sizesHelp: say`Point at a dimension, or step to it, to see how it is measured.`,
   saveDrawing: say`Save drawing as`,

@@ -12,7 +12,7 @@ const told = (text: string): readonly string[] => {
 
 describe('a job file', () => {
   it.each([
-    ['{}', 'drawing is not right: a drawing or a shape has to be given.'],
+    ['{}', 'drawing is not right: a drawing or a shape is required.'],
     ['{"drawing":""}', 'drawing must be at least 1 letter long.'],
     ['{"drawing":"a.dxf","height":"25"}', 'height must be a number.'],
     ['{"drawing":"a.dxf","height":-3}', 'height must be more than 0.'],

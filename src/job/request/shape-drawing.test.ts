@@ -111,7 +111,7 @@ describe('a job by numbers', () => {
       const parsed = parseValue(jobSchema, value, 'The job');
       return parsed.kind === 'bad' ? `${sentenceOf(parsed.findings[0])}` : 'right';
     };
-    expect(wrong({})).toBe('The job: drawing is not right: a drawing or a shape has to be given.');
+    expect(wrong({})).toBe('The job: drawing is not right: a drawing or a shape is required.');
     expect(wrong({ shape: { kind: 'polygon', acrossFlats: 24 }, units: 'inch' })).toBe(
       'The job: units is not right: they belong to a drawing; a shape is given in mm.',
     );
