@@ -12,13 +12,19 @@ const entries = {
   ...Object.fromEntries(tools.map((f) => [`tools/${f.slice(0, -3)}`, `tools/${f}`])),
 };
 
-/** Tests that start servers, browsers or threads: each file has a process of its own. All others share theirs, and what they import. */
-const APART = ['src/server/**/*.test.ts', 'test/browser/**/*.test.ts', 'test/cli.test.ts'];
+/** Tests in the browser, each file in a process of its own. */
+const BROWSER = ['test/browser/**/*.test.ts'];
+
+/** Tests that start servers, threads or the built program: each file has a process of its own too. All others share theirs, and what they import. */
+const SERVER = ['src/server/**/*.test.ts', 'test/cli.test.ts'];
+
+/** Node's own imports instead of the bundler's runner, see there. */
+const NATIVELY = { execArgv: ['--import', './test/natively.mjs'], experimental: { viteModuleRunner: false, nodeLoader: false } };
 
 /** `npm run quick`: what tells most within a minute, for everyday work. */
 const QUICK = process.env['npm_lifecycle_event'] === 'quick' ? LONG : [];
 
-const WITHIN = { testTimeout: 4 * PATIENCE, hookTimeout: 4 * PATIENCE };
+const PATIENTLY = { expect: { poll: { timeout: PATIENCE } }, testTimeout: 4 * PATIENCE, hookTimeout: 4 * PATIENCE };
 
 export default defineConfig({
   build: {
@@ -45,24 +51,14 @@ export default defineConfig({
         test: {
           name: 'pure',
           include: ['src/**/*.test.ts', 'tools/**/*.test.ts', 'test/**/*.test.ts'],
-          exclude: [...APART, ...QUICK],
+          exclude: [...BROWSER, ...SERVER, ...QUICK],
           isolate: false,
-          // Node's own imports instead of the bundler's runner, see there.
-          execArgv: ['--import', './test/natively.mjs'],
-          experimental: { viteModuleRunner: false, nodeLoader: false },
+          ...NATIVELY,
         },
       },
       // How fast the machine is decides nothing here: a test that waits in vain names what it waits for before its own time is over.
-      {
-        extends: true,
-        test: {
-          name: 'apart',
-          include: APART,
-          globalSetup: ['test/browser/unpack.ts'],
-          expect: { poll: { timeout: PATIENCE } },
-          ...WITHIN,
-        },
-      },
+      { extends: true, test: { name: 'server', include: SERVER, ...PATIENTLY, ...NATIVELY } },
+      { extends: true, test: { name: 'apart', include: BROWSER, globalSetup: ['test/browser/unpack.ts'], ...PATIENTLY } },
     ],
     testTimeout: 120_000,
     hookTimeout: 60_000,

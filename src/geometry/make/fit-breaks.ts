@@ -61,7 +61,7 @@ const lengthOver = (looks: Looks): number => neighbours(looks).reduce((sum, [a, 
 
 /** Corners nobody told of, and the extremes and zeros of the bend. */
 const found = (curve: FitCurve, looks: Looks, speed: number): CurveBreak[] => {
-  const seen = looks.map((l) => ({ ...l, ahead: directionAt(curve, l.t, 1, speed), behind: directionAt(curve, l.t, -1, speed) }));
+  const seen = looks.map(({ t, at }) => ({ t, at, ahead: directionAt(curve, t, 1, speed), behind: directionAt(curve, t, -1, speed) }));
   const steps = neighbours(seen).map(([from, to]) => ({
     from,
     to,

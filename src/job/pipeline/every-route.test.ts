@@ -10,6 +10,7 @@ import type { Text } from '../../text/text.ts';
 import { answered } from '../answered.fixture.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
+import { memoryOf } from '../memory.ts';
 import type { Shop } from '../shop.ts';
 import { adviseRun } from '../what-if/both-orders.ts';
 import { compareJob, priceCurve } from '../what-if/compare.ts';
@@ -23,8 +24,9 @@ const without = (text: string): JobRun => ({ ...jaw, drawing: new TextEncoder().
 const asked = (job: Partial<Job>): JobRun => ({ ...jaw, job: { ...jaw.job, ...job } });
 const at = (shop: Partial<Shop>): JobRun => ({ ...jaw, shop: { ...jaw.shop, ...shop } });
 
-/** Why each route came to nothing, in plain words; `undefined` for one that came to something. */
-const reasons = (run: JobRun): Readonly<Record<string, string | undefined>> => {
+/** Why each route came to nothing, in plain words; `undefined` for one that came to something. They share a memory, as in the page. */
+const reasons = (given: JobRun): Readonly<Record<string, string | undefined>> => {
+  const run: JobRun = { ...given, memory: memoryOf() };
   const stage = (name: (typeof ORDER)[number]): string | undefined => {
     const outcome = stoppedAt(run, name);
     return outcome === undefined ? undefined : printPlain(reasonOf(outcome));

@@ -21,14 +21,14 @@ export const faultsOf = (question: NestQuestion, { placed }: LaidNest): readonly
   const shapes = placed.map((p) => {
     const { outline, holes } = placedContours(there(pieces.get(p.piece)), p);
     const { outer, holes: inner } = regionOf(outline, holes);
-    return { name: `${p.piece} ${p.copy}`, polygons: [outer, ...inner].map((c) => polygonOf(c, CHORD)) };
+    return { name: `${p.piece} ${p.copy}`, polygons: boxed([outer, ...inner].map((c) => polygonOf(c, CHORD))) };
   });
-  const grown = shapes.map(({ polygons }) => grownBy(polygons, (web - SLACK) / 2));
+  const grown = shapes.map(({ polygons }) => boxed(grownBy(polygons.paths, (web - SLACK) / 2)));
   const inside = grownBy([ofContour(plate)], SLACK - margin);
-  const zones = forbidden.map((zone) => grownBy([ofContour(zone)], web - SLACK));
+  const zones = forbidden.map((zone) => boxed(grownBy([ofContour(zone)], web - SLACK)));
   return [
     ...shapes.flatMap(({ name, polygons }, i) => [
-      ...(areaOfPolygons(difference(polygons, inside, FillRule.NonZero)) > NOTHING
+      ...(areaOfPolygons(difference(polygons.paths, inside, FillRule.NonZero)) > NOTHING
         ? [`${name} is nearer to the edge than the margin`]
         : []),
       ...zones.flatMap((zone, k) => (shared(polygons, zone) ? [`${name} is nearer to zone ${k + 1} than the web`] : [])),
@@ -54,15 +54,21 @@ const ofContour = (c: Contour): Paths64[number] => polygonOf(counterClockwise(c)
 
 const grownBy = (polygons: Paths64, by: number): Paths64 => (by === 0 ? polygons : offsetByLibrary(polygons, by, CHORD));
 
-const shared = (a: Paths64, b: Paths64): boolean => boxesMeet(a, b) && areaOfPolygons(intersect(a, b, FillRule.NonZero)) > NOTHING;
+/** Polygons with the box around them, so that of many pairs only those are cut whose boxes meet. */
+interface Boxed {
+  readonly paths: Paths64;
+  readonly minX: number;
+  readonly maxX: number;
+  readonly minY: number;
+  readonly maxY: number;
+}
 
-const boxesMeet = (a: Paths64, b: Paths64): boolean => {
-  const [p, q] = [boxOf(a), boxOf(b)];
-  return p.minX < q.maxX && q.minX < p.maxX && p.minY < q.maxY && q.minY < p.maxY;
-};
-
-const boxOf = (paths: Paths64) => {
+const boxed = (paths: Paths64): Boxed => {
   const xs = paths.flatMap((path) => path.map((p) => p.x));
   const ys = paths.flatMap((path) => path.map((p) => p.y));
-  return { minX: Math.min(...xs), maxX: Math.max(...xs), minY: Math.min(...ys), maxY: Math.max(...ys) };
+  return { paths, minX: Math.min(...xs), maxX: Math.max(...xs), minY: Math.min(...ys), maxY: Math.max(...ys) };
 };
+
+const shared = (a: Boxed, b: Boxed): boolean => boxesMeet(a, b) && areaOfPolygons(intersect(a.paths, b.paths, FillRule.NonZero)) > NOTHING;
+
+const boxesMeet = (p: Boxed, q: Boxed): boolean => p.minX < q.maxX && q.minX < p.maxX && p.minY < q.maxY && q.minY < p.maxY;
