@@ -47,7 +47,7 @@ describe('kerfwright answer', () => {
     const { status, stdout } = started('answer', 'examples/die-plate/die-plate.job.json', '--out', out);
     expect(status).toBe(0);
     expect(stdout.replaceAll('\n', ' ')).toMatch(
-      /^Yes\. A 0\.\d\d mm .* wire in .*; it runs .*, of which .* need nobody, and costs [\d,.]+ EUR for one piece\./,
+      /^Yes\. A 0\.\d\d mm .* wire cuts .* It runs .*, .* of it unattended, and costs [\d,.]+ EUR for one piece\./,
     );
     expect(readdirSync(out).toSorted()).toEqual([
       'die-plate.annex.pdf',
@@ -67,7 +67,7 @@ describe('kerfwright answer', () => {
 
   it('takes a bare drawing, says what it assumed, and gives the same as JSON', async () => {
     const text = await kerfwright('answer', 'examples/thick-gear/thick-gear.dxf', '--height', '20', '--finish', '2');
-    expect(text.stdout).toContain('Assumed, because nobody said');
+    expect(text.stdout).toContain('Assumptions');
     const { status, stdout } = await kerfwright(
       'answer',
       'examples/thick-gear/thick-gear.dxf',
@@ -199,7 +199,7 @@ describe('kerfwright prove', () => {
     const program = inFolder('broken.nc', 'G21 G90\nthis is no program\nM02\n');
     const { status, stdout } = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
     expect(status).toBe(1);
-    expect(stdout.match(/refusal:/g)).toHaveLength(1);
+    expect(stdout.match(/not possible:/g)).toHaveLength(1);
     expect(stdout).toMatch(/in line 2 has the letter/);
   });
 

@@ -96,7 +96,7 @@ describe('a job with an open line', () => {
       proveAgain({ program: program(facts).text, drawing: stepped, drawingName: 'stepped.dxf', setup: changed });
     const good = again(setup);
     expect(good.kind === 'judged' && good.proof.verdict).toBe('proven');
-    expect(good.kind === 'judged' && proofText(good.proof)).toContain('C1, its left side kept: right');
+    expect(good.kind === 'judged' && proofText(good.proof)).toContain('C1, its left side kept: in tolerance');
     const other = again({ ...setup, open: { C1: 'right' } });
     expect(other.kind === 'judged' && other.proof.verdict).toBe('not proven');
     const bare = again({ ...setup, leads: [] });

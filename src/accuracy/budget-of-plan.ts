@@ -68,12 +68,12 @@ const overTolerance = ({ of, total, tolerance, biggest }: Budget): Finding => {
   if (of.kind === 'profile')
     return find(
       'budget-over-tolerance/profile',
-      say`With everything counted the profile is to be expected within ${{ expected }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+      say`All errors together: ${{ expected }} expected on the profile, ${{ asked }} required. ${{ biggest: biggest.sentence }}`,
       { place: { kind: 'field', path: 'tolerance' } },
     );
   return find(
     'budget-over-tolerance/size',
-    say`With everything counted ${{ size: name(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}, is to be expected within ${{ expected }}; ${{ asked }} is asked. ${{ biggest: biggest.sentence }}`,
+    say`All errors together: ${{ expected }} expected on ${{ size: name(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}; ${{ asked }} required. ${{ biggest: biggest.sentence }}`,
     { place: { kind: 'field', path: 'sizes' } },
   );
 };

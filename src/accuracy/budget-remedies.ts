@@ -13,29 +13,30 @@ export const remedyFor = (cause: Cause, value: number, question: BudgetQuestion)
 const µm = (value: number): Part => um(value, fixed(1));
 
 const words = phrases('budget-remedy', {
-  register: (share: Part) => say`Leave offsets out, or set the register that is expected: either takes all ${{ share }} away.`,
+  register: (share: Part) => say`Leave the offsets out, or set the expected register: either removes all ${{ share }}.`,
   ownForm: (floor: Part) =>
     say`No further skim gets below the machine's own ${{ floor }}: more tension, less flushing in the last pass or a better guide would.`,
-  oneSkim: (left: Part) => say`One skim more would leave ${{ left }} of it.`,
-  corner: (lag: Part) => say`A slower last pass round tight arcs, or a lag below today's ${{ lag }}, takes it away with its square.`,
+  oneSkim: (left: Part) => say`One more skim would leave ${{ left }} of it.`,
+  corner: (lag: Part) =>
+    say`A slower last pass round tight arcs, or less lag than today's ${{ lag }}, reduces it with the square of the lag.`,
   cutAtReference: say`Nothing to do: the block is cut at 20 °C.`,
   water: (share: Part, material: Part) =>
-    say`Water of 20 °C takes these ${{ share }} away; so does an expansion of ${{ material }} known better, from the certificate of its batch.`,
+    say`Water at 20 °C removes these ${{ share }}; so does a better known expansion of ${{ material }}, from the batch certificate.`,
   chill: (from: Part, material: Part, share: Part) =>
-    say`Chill the water from ${{ from }} to 20 °C, or scale the program for ${{ material }} (temperature.scale): either takes nearly all ${{ share }} away.`,
+    say`Chill the water from ${{ from }} to 20 °C, or scale the program for ${{ material }} (temperature.scale): either removes nearly all ${{ share }}.`,
   measuredAtReference: say`Nothing to do: it is measured at 20 °C.`,
   let: (from: Part, share: Part) =>
-    say`Let it come from ${{ from }} to 20 °C before measuring, or correct the reading: either takes all ${{ share }} away.`,
+    say`Let it come from ${{ from }} to 20 °C before measuring, or correct the reading: either removes all ${{ share }}.`,
   swing: (swing: Part, left: Part) =>
     say`Water and room held to half of ±${{ swing }} would leave ${{ left }}; soak the block in the tank before the skims.`,
   gap: (share: Part) =>
-    say`A trial cut or the first piece measured to 1 µm, and the registers corrected by it, would leave about 1 of these ${{ share }}.`,
-  skimAfter: (left: Part) => say`Rough first and skim after: one skim would leave ${{ left }}.`,
+    say`A trial cut, or the first piece measured to 1 µm and the registers corrected, would leave about 1 of these ${{ share }}.`,
+  skimAfter: (left: Part) => say`Add a skim after the rough: one skim would leave ${{ left }}.`,
   relieve: (left: Part) =>
-    say`Rough every opening before skimming any, and have the block stress-relieved: one skim more would leave ${{ left }}.`,
+    say`Rough every opening before skimming any, and have the block stress-relieved: one more skim would leave ${{ left }}.`,
   positioning: (share: Part) =>
-    say`Only the machine itself: have its axes measured and compensated, and cut near the middle of the table; ${{ share }} is what it has.`,
-  repeatability: say`Keep spool, tension, flushing and clamping the same, let the machine run warm, and measure every piece that matters.`,
+    say`Only the machine itself: have its axes measured and compensated, and cut near the middle of the table; ${{ share }} is its own.`,
+  repeatability: say`Keep spool, tension, flushing and clamping the same, let the machine warm up, and measure every piece that matters.`,
 });
 
 /** Form errors within this factor of the machine's own are not worth another skim. */

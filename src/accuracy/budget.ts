@@ -59,7 +59,7 @@ export const errorBudget = (question: BudgetQuestion): Budget => {
   const named = namer(question);
   const systematic = addedUp(only('systematic'), { key: named('systematic'), name: say('accuracy.systematic')`systematic errors, added` });
   const random = rootOfSquares(only('random'), { key: named('random'), name: say('accuracy.random')`random errors, root of squares` });
-  const total = addedUp([systematic, random], { key: named('total'), name: say('accuracy.total')`error to be expected` });
+  const total = addedUp([systematic, random], { key: named('total'), name: say('accuracy.total')`expected error` });
   const rows = shares
     .map((s) => ({ ...s, share: shareOf(s, random.value, total.value), remedy: remedyFor(s.what, s.figure.value, question) }))
     .toSorted((a, b) => b.share - a.share)
@@ -83,15 +83,15 @@ const sharesOf = (question: BudgetQuestion): readonly Share[] => {
   return [
     share(
       'barrel',
-      say('accuracy.barrel')`barrel and lag that the last pass leaves`,
+      say('accuracy.barrel')`bow and wire lag after the last pass`,
       'systematic',
       onSides(question, barrelOf(question), key('barrel')),
     ),
     ...registerOf(question).map((figure) => share('register', say('accuracy.register')`registers set by hand`, 'systematic', figure)),
     ...cornerOf(question).map((figure) => share('corner', say('accuracy.corner')`wire lag on the tightest arc`, 'systematic', figure)),
     ...heatOf(question).map(({ what, kind, figure }) => share(what, figure.name, kind, figure)),
-    share('gap', say('accuracy.gap')`error of offset and gap`, 'random', onSides(question, gapOf(question), key('gap'))),
-    share('stress', say('accuracy.stress')`stress let go in the block`, 'random', stressOf(question)),
+    share('gap', say('accuracy.gap')`offset and gap`, 'random', onSides(question, gapOf(question), key('gap'))),
+    share('stress', say('accuracy.stress')`stress relief in the block`, 'random', stressOf(question)),
     { what: 'positioning', kind: 'random', figure: positioningOf(question.machine) },
     { what: 'repeatability', kind: 'random', figure: repeatability },
   ];
@@ -167,8 +167,8 @@ const heatOf = (question: BudgetQuestion): readonly Share[] => {
   const together = apply(
     swingTogether,
     {
-      cutting: each('cutting-swing', say('accuracy.cutting-swing')`swing of water and part while cutting`),
-      measuring: each('measuring-swing', say('accuracy.measuring-swing')`swing of the room`),
+      cutting: each('cutting-swing', say('accuracy.cutting-swing')`temperature variation of water and part while cutting`),
+      measuring: each('measuring-swing', say('accuracy.measuring-swing')`temperature variation of the measuring room`),
     },
     { key: 'temperature.swing' },
   );
@@ -190,13 +190,13 @@ const heat = phrases('heat-share', {
   scaled: say`growth: what scaling the program leaves`,
   cut: say`growth: cut away from 20 °C`,
   measured: say`growth: measured away from 20 °C`,
-  swings: say`swings of temperature`,
+  swings: say`temperature variation`,
 });
 
 const expansionDoubt = (expansion: Figure): Figure =>
   given({
     key: 'material.expansion-doubt',
-    name: say('accuracy.material-expansion-doubt')`doubt about the expansion`,
+    name: say('accuracy.material-expansion-doubt')`uncertainty of the expansion`,
     value: deviationOf(expansion),
     unit: '1e-6/K',
     basis: 'assumed',
@@ -230,7 +230,7 @@ const stressOf = (question: BudgetQuestion): Figure =>
       length: lengthThatGrows(question),
       opened: shop(
         'budget.opened',
-        say('accuracy.budget-opened')`share of the block cut loose`,
+        say('accuracy.budget-opened')`share of the block cut free`,
         question.opened,
         '1',
         saidBy.drawing,
@@ -256,6 +256,6 @@ const biggestOf = (rows: readonly BudgetRow[], total: Figure): Budget['biggest']
     row,
     sentence: say(
       'accuracy.biggest',
-    )`The biggest share is ${{ row: row.figure.name }}: ${{ error: um(row.figure.value, fixed(1)) }}, ${{ percent: quantity(percent, '%', fixed(0)) }} of the ${{ total: um(total.value, fixed(1)) }} in all. ${{ remedy: row.remedy }}`,
+    )`Largest contributor: ${{ row: row.figure.name }}, ${{ error: um(row.figure.value, fixed(1)) }}, ${{ percent: quantity(percent, '%', fixed(0)) }} of the total of ${{ total: um(total.value, fixed(1)) }}. ${{ remedy: row.remedy }}`,
   };
 };

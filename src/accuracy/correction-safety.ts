@@ -33,8 +33,8 @@ const suspicious = (registers: readonly NewRegister[]): readonly Finding[] => {
   return [
     find(
       'correction-suspicious',
-      say`The registers would change by ${{ change: micrometres(change) }} per side; more than ${{ usual: micrometres(SUSPICIOUS) }} is hardly ever gap or wire.`,
-      { remedy: say`Measure again, and look whether the right size, the right register and the right wire were meant.` },
+      say`The registers would change by ${{ change: micrometres(change) }} per side; more than ${{ usual: micrometres(SUSPICIOUS) }} is rarely due to gap or wire.`,
+      { remedy: say`Measure again, and check that it was the right size, register and wire.` },
     ),
   ];
 };
@@ -49,7 +49,7 @@ const withoutGap = (plan: CutPlan, registers: readonly NewRegister[]): readonly 
   return [
     find(
       'register-below-gap',
-      say`${{ register: term(`D${lowest.register}`) }} would be ${{ value: mm(lowest.after.value, fixed(4)) }}, which leaves the wire centre ${{ reach: mm(lowest.reach, fixed(4)) }} from the finished face; the ${{ wire: name(plan.wire.name) }} wire needs ${{ least: mm(least, fixed(4)) }} with the least gap.`,
+      say`${{ register: term(`D${lowest.register}`) }} would be ${{ value: mm(lowest.after.value, fixed(4)) }}, which leaves the wire centre ${{ reach: mm(lowest.reach, fixed(4)) }} from the finished face; ${{ wire: name(plan.wire.name) }} wire needs ${{ least: mm(least, fixed(4)) }} with the smallest gap.`,
       { remedy: say`Do not set it: the wire would touch. Look for a worn guide, a wrong wire or a wrong measurement.` },
     ),
   ];
@@ -63,10 +63,10 @@ const tooTight = (contours: readonly ContourPlan[], registers: readonly NewRegis
     return [
       find(
         'correction-arc-too-tight',
-        say`With ${{ register: term(`D${r.register}`) }} at ${{ value: mm(r.after.value, fixed(4)) }} the wire cannot go round the inside arc of R ${{ radius: mm(arc.radius, fixed(4)) }} that the program has on ${{ loop: contour(loop) }}.`,
+        say`With ${{ register: term(`D${r.register}`) }} at ${{ value: mm(r.after.value, fixed(4)) }} the wire cannot follow the programmed inside arc of R ${{ radius: mm(arc.radius, fixed(4)) }} on ${{ loop: contour(loop) }}.`,
         {
           place: { kind: 'spot', x: arc.centre.x, y: arc.centre.y, reach: arc.radius * 3, loop },
-          remedy: say`Do not set it in this program: enter the offsets below as the shop's own passes and have the program written anew; its inside arcs then fit.`,
+          remedy: say`Do not set it in this program: enter the offsets below as the shop's own passes and have the program written again; its inside arcs then fit.`,
         },
       ),
     ];

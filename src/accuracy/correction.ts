@@ -67,8 +67,8 @@ export const correctionOf = ({ plan, registers, measured, expansion, tolerance }
 const meanOf = (figures: readonly Figure[]): Figure => {
   const keyed = figures.map((figure, i) => [`a${i}`, figure] as const);
   const mean: Formula<string> = {
-    name: say('accuracy.mean')`metal left per side`,
-    text: say('accuracy.mean.by')`left = mean over all that was measured`,
+    name: say('accuracy.mean')`stock left per side`,
+    text: say('accuracy.mean.by')`left = mean of all measurements`,
     source: 'definition',
     unit: 'mm',
     inputs: Object.fromEntries(keyed.map(([key, figure]) => [key, { unit: 'mm' as const, name: figure.key }])),
@@ -90,13 +90,13 @@ const disagreement = (deviations: readonly Deviation[], left: Figure, tolerance:
     far.rest > 0
       ? say(
           'corrections-disagree/left',
-        )`The sizes measured want different corrections: after the common one ${{ loop }} still has ${{ rest }} of metal per side left.`
+        )`The measurements call for different corrections: after the common one ${{ loop }} still has ${{ rest }} stock left per side.`
       : say(
           'corrections-disagree/gone',
-        )`The sizes measured want different corrections: after the common one ${{ loop }} still has ${{ rest }} of metal per side gone.`;
+        )`The measurements call for different corrections: after the common one ${{ loop }} is still ${{ rest }} overcut per side.`;
   return [
     find('corrections-disagree', text, {
-      remedy: say`Look for what differs between them: temperature, stress, a corner touched by the gauge; or correct and run them one by one.`,
+      remedy: say`Find what differs between them: temperature, stress, a corner caught by the gauge; or correct and run them one at a time.`,
     }),
   ];
 };

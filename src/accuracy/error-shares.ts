@@ -22,8 +22,8 @@ export const awayFromReference: Formula<'temperature'> = {
 
 /** Cutting and measuring swing each for itself. */
 export const swingTogether: Formula<'cutting' | 'measuring'> = {
-  name: say('accuracy.swing-together')`swing of cutting and measuring together`,
-  text: say('accuracy.swing-together.by')`swing = √(swing while cutting² + swing while measuring²)`,
+  name: say('accuracy.swing-together')`temperature variation, cutting and measuring together`,
+  text: say('accuracy.swing-together.by')`variation = √(variation while cutting² + variation while measuring²)`,
   source: 'definition',
   unit: 'K',
   inputs: { cutting: { unit: 'K', name: 'swing while cutting' }, measuring: { unit: 'K', name: 'swing while measuring' } },
@@ -41,8 +41,8 @@ export const overSides: Formula<'error' | 'sides'> = {
 };
 
 export const gapError: Formula<'gap' | 'doubt'> = {
-  name: say('accuracy.gap-error')`error of the offset`,
-  text: say('accuracy.gap-error.by')`error = doubt · spark gap of the last pass`,
+  name: say('accuracy.gap-error')`offset error`,
+  text: say('accuracy.gap-error.by')`error = uncertainty · spark gap of the last pass`,
   source: 'definition',
   unit: 'µm',
   inputs: { gap: { unit: 'mm', name: 'spark gap of the last pass' }, doubt: { unit: '1', name: 'doubt about the gap' } },
@@ -51,8 +51,8 @@ export const gapError: Formula<'gap' | 'doubt'> = {
 
 /** How far the metal moves when stress in the block is let go, of which every skim cuts most away again. */
 export const stressRelease: Formula<'rate' | 'length' | 'opened' | 'left' | 'skims'> = {
-  name: say('accuracy.stress-release')`movement by stress let go`,
-  text: say('accuracy.stress-release.by')`movement = rate · length · (1 + 2 · share of the block cut loose) · left^skims`,
+  name: say('accuracy.stress-release')`movement by stress relief`,
+  text: say('accuracy.stress-release.by')`movement = rate · length · (1 + 2 · share of the block cut free) · left^skims`,
   source: 'common-practice',
   unit: 'µm',
   inputs: {
@@ -92,7 +92,7 @@ export const stressRate = (family: Family): Figure => rates[family];
 const rateOf = (family: Family): Figure =>
   practice(
     'stress.rate',
-    say('stress.rate')`movement of ${{ family: familyWords[family] }} by stress, µm per mm`,
+    say('stress.rate')`movement of ${{ family: familyWords[family] }} by stress relief, µm per mm`,
     movement[family],
     '1',
     movement[family] / 2,
@@ -102,10 +102,10 @@ const rates = Object.fromEntries((Object.keys(movement) as Family[]).map((family
   Record<Family, Figure>
 >;
 
-export const stressLeft = practice('stress.left', say('accuracy.stress-left')`share of a movement that one skim leaves`, 0.3, '1', 0.1);
+export const stressLeft = practice('stress.left', say('accuracy.stress-left')`share of a movement left by one skim`, 0.3, '1', 0.1);
 
 /** From one piece to the next with nothing changed: wire diameter and tension, water, picking up. */
-export const repeatability = practice('repeatability', say('accuracy.repeatability')`from one piece to the next`, 0.8, 'µm', 0.4);
+export const repeatability = practice('repeatability', say('accuracy.repeatability')`repeatability`, 0.8, 'µm', 0.4);
 
 type Named = Applied & { readonly name: Text };
 

@@ -38,7 +38,7 @@ export const sizeAtReference: Formula<'size' | 'expansion' | 'temperature'> = {
 /** A scaled program leaves only what is not known of the metal's expansion; swings of temperature are counted elsewhere. */
 export const growthLeft: Formula<'doubt' | 'length' | 'rise'> = {
   name: say('accuracy.growth-left')`growth that scaling leaves`,
-  text: say('accuracy.growth-left.by')`growth left = doubt about the expansion · length · (temperature - 20 °C)`,
+  text: say('accuracy.growth-left.by')`growth left = uncertainty of the expansion · length · (temperature - 20 °C)`,
   source: 'definition',
   unit: 'µm',
   inputs: {

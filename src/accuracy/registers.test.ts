@@ -29,7 +29,7 @@ const codes = (c: Correction): readonly string[] => c.findings.map((f) => f.code
 describe('a measured piece', () => {
   it('that is within tolerance is good, with what is left or gone', () => {
     expect(there(of([{ size: 19.996 }]).sizes[0]).salvage).toMatchObject({ kind: 'good as it is' });
-    expect(printPlain(there(of([{ size: 19.996 }]).sizes[0]).salvage.sentence)).toMatch(/2\.0 µm of metal left per side/);
+    expect(printPlain(there(of([{ size: 19.996 }]).sizes[0]).salvage.sentence)).toMatch(/2\.0 µm stock left per side/);
   });
 
   it('with metal left is saved by another skim, and cleaned when enough is taken', () => {
@@ -39,7 +39,7 @@ describe('a measured piece', () => {
     const little = there(of([{ size: 19.998 }], questionFor(plate()), 0.0005).sizes[0]).salvage;
     expect(little).toMatchObject({ kind: 'another skim', cleans: false, from: planned(questionFor(plate())).passes.length });
     const part = there(of([{ loop: 'L1', size: 120.016, expected: 120 }]).sizes[0]).salvage;
-    expect(printPlain(part.sentence)).toMatch(/stands on its tab/);
+    expect(printPlain(part.sentence)).toMatch(/is still on its tab/);
   });
 
   it('with more left than the last skim bites is begun again with the pass before', () => {
@@ -51,13 +51,13 @@ describe('a measured piece', () => {
     const wire = { ...plan.wire, diameter: plan.wire.diameter - 0.1 };
     const salvage = salvageOf(deviation, { plan: { passes: plan.passes, wire }, registers, tolerance: 0.004 });
     expect(salvage).toMatchObject({ kind: 'another skim', from: 2, cleans: true });
-    expect(printPlain(salvage.sentence)).toMatch(/passes 2 to \d once more .* D2 at 0\.\d{4} mm, D3 at/);
+    expect(printPlain(salvage.sentence)).toMatch(/repeat passes 2 to \d .* D2 at 0\.\d{4} mm, D3 at/);
   });
 
   it('with more metal left than the wire can reach is looked into first', () => {
     const far = there(of([{ size: 19.9 }]).sizes[0]).salvage;
     expect(far.kind).toBe('out of reach');
-    expect(printPlain(far.sentence)).toMatch(/50\.0 µm of metal left per side, but/);
+    expect(printPlain(far.sentence)).toMatch(/50\.0 µm stock left per side, but/);
   });
 
   it('with metal gone is not', () => {

@@ -38,8 +38,8 @@ export interface Deviation {
 }
 
 export const metalLeft: Formula<'size' | 'expected' | 'sides' | 'sense'> = {
-  name: say('accuracy.metal-left')`metal left per side`,
-  text: say('accuracy.metal-left.by')`left = sense · (size at 20 °C - size of the drawing) / sides; sense 1 for a part, -1 for an opening`,
+  name: say('accuracy.metal-left')`stock left per side`,
+  text: say('accuracy.metal-left.by')`left = sense · (size at 20 °C - nominal size) / sides; sense 1 for a part, -1 for an opening`,
   source: 'definition',
   unit: 'mm',
   inputs: {
@@ -53,7 +53,7 @@ export const metalLeft: Formula<'size' | 'expected' | 'sides' | 'sense'> = {
 
 export const correctedRegister: Formula<'register' | 'left'> = {
   name: say('accuracy.corrected-register')`corrected register`,
-  text: say('accuracy.corrected-register.by')`new register = register - metal left per side`,
+  text: say('accuracy.corrected-register.by')`new register = register - stock left per side`,
   source: 'definition',
   unit: 'mm',
   inputs: { register: { unit: 'mm', name: 'register as it was' }, left: { unit: 'mm', name: 'metal left per side' } },
@@ -78,13 +78,13 @@ export const sizeAfterChange: Formula<'size' | 'change' | 'sides' | 'sense'> = {
 export const senseOfSize = (kept: Kept): 1 | -1 => (kept === 'punch' ? 1 : -1);
 
 const names = phrases('measured-size', {
-  measured: (loop: string) => say`size of ${{ loop: contour(loop) }} as measured`,
-  temperature: (loop: string) => say`temperature of ${{ loop: contour(loop) }} while measured`,
+  measured: (loop: string) => say`measurement of ${{ loop: contour(loop) }}`,
+  temperature: (loop: string) => say`temperature of ${{ loop: contour(loop) }} when measured`,
   size: (loop: string) => say`size of ${{ loop: contour(loop) }} at 20 °C`,
-  drawn: (loop: string) => say`size of ${{ loop: contour(loop) }} on the drawing`,
-  left: (loop: string) => say`metal left per side on ${{ loop: contour(loop) }}`,
-  before: (register: number) => say`register ${{ register: term(`D${register}`) }} as it was`,
-  corrected: (register: number) => say`register ${{ register: term(`D${register}`) }} corrected`,
+  drawn: (loop: string) => say`nominal size of ${{ loop: contour(loop) }}`,
+  left: (loop: string) => say`stock left per side on ${{ loop: contour(loop) }}`,
+  before: (register: number) => say`old register ${{ register: term(`D${register}`) }}`,
+  corrected: (register: number) => say`corrected register ${{ register: term(`D${register}`) }}`,
 });
 
 /** Reads a size in the shop: a micrometre; a hand on the part warms it by about a degree. */

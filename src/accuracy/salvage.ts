@@ -37,23 +37,22 @@ export interface SalvageQuestion {
 
 const words = phrases('salvage', {
   left: (loop: Part, left: Part, allowed: Part) =>
-    say`${{ loop }} is good as it is: ${{ left }} of metal left per side, ${{ allowed }} are allowed.`,
-  gone: (loop: Part, gone: Part, allowed: Part) =>
-    say`${{ loop }} is good as it is: ${{ gone }} of metal gone per side, ${{ allowed }} are allowed.`,
+    say`${{ loop }} is good as it is: ${{ left }} stock left per side, ${{ allowed }} allowed.`,
+  gone: (loop: Part, gone: Part, allowed: Part) => say`${{ loop }} is good as it is: ${{ gone }} overcut per side, ${{ allowed }} allowed.`,
   lost: (loop: Part, gone: Part) =>
-    say`${{ loop }} cannot be saved by cutting: ${{ gone }} of metal are gone per side. The correction is for the next piece.`,
+    say`${{ loop }} cannot be saved by cutting: ${{ gone }} overcut per side. The correction is for the next piece.`,
   outOfReach: (loop: Part, left: Part, register: Part, value: Part, least: Part) =>
-    say`${{ loop }} has ${{ left }} of metal left per side, but to reach it ${{ register }} would have to be ${{ value }}, and the wire with its least gap needs ${{ least }}. Look first why so much was left.`,
+    say`${{ loop }} has ${{ left }} stock left per side, but to remove it ${{ register }} would have to be ${{ value }}, and the wire with its smallest gap needs ${{ least }}. First find out why so much was left.`,
   lastAgain: (loop: Part, pass: Part, registers: Part, takes: Part, surface: Text, held: Text) =>
-    say`${{ loop }} can be saved: pass ${{ pass }} once more over the same path with ${{ registers }} takes ${{ takes }} per side. ${{ surface }} ${{ held }}`,
+    say`${{ loop }} can be saved: repeat pass ${{ pass }} on the same path with ${{ registers }}; it takes ${{ takes }} per side. ${{ surface }} ${{ held }}`,
   severalAgain: (loop: Part, passes: Part, registers: Part, takes: Part, surface: Text, held: Text) =>
-    say`${{ loop }} can be saved: passes ${{ passes }} once more over the same path with ${{ registers }} take ${{ takes }} per side. ${{ surface }} ${{ held }}`,
+    say`${{ loop }} can be saved: repeat passes ${{ passes }} on the same path with ${{ registers }}; they take ${{ takes }} per side. ${{ surface }} ${{ held }}`,
   set: (register: Part, value: Part) => say`${{ register }} at ${{ value }}`,
-  clean: (damage: Part) => say`That reaches below the ${{ damage }} of damage that the last pass left: the surface comes out clean.`,
+  clean: (damage: Part) => say`That goes below the ${{ damage }} of damage left by the last pass: the surface comes out clean.`,
   peaks: (damage: Part) =>
-    say`That is less than the ${{ damage }} of damage that the last pass left: the size comes right, but only the peaks are skimmed off the surface.`,
-  part: say`Only while the part still stands on its tab or in its clamp.`,
-  block: say`Only while the block still stands as it was clamped.`,
+    say`That is less than the ${{ damage }} of damage left by the last pass: the size comes right, but the surface only loses its peaks.`,
+  part: say`Only while the part is still on its tab or in its clamp.`,
+  block: say`Only while the block is still clamped as it was.`,
 });
 
 export const salvageOf = ({ measured, left }: Deviation, question: SalvageQuestion): Salvage => {

@@ -16,7 +16,7 @@ export interface CorrectCommand extends AnswerOptions {
 
 const nothing = say(
   'command-correct',
-)`Nothing was measured: say --measured "L2: 24.006 of 24 at 22", or --change -0.003 to see what a change does.`;
+)`No measurement given: use --measured "L2: 24.006 of 24 at 22", or --change -0.003 to see what a change does.`;
 
 /** Exit code: 0 registers that may be set, 1 not safe or no program to correct. */
 export const correct = (file: string, options: CorrectCommand, out: Out): number => {

@@ -152,9 +152,9 @@ const papersTyped = ({ paperLengths, paperFinish, paperDecimals }: AnswerOptions
 };
 
 const words = phrases('command-input', {
-  nothingNamed: say`No drawing and no job file is named.`,
+  nothingNamed: say`No drawing and no job file given.`,
   readings: (text: string, readings: readonly TypedReading[]) =>
-    say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}: say which.`,
+    say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}: specify which.`,
   noLength: (text: string, reason: Text) =>
     say`'${{ typed: name(text) }}' is not a length (${{ reason }}): write it like 0.25, 0.25 mm, .010 in or 10 thou.`,
   noNumber: (text: string) => say`'${{ typed: name(text) }}' is not a number.`,

@@ -94,8 +94,8 @@ const fromLine = (files: readonly string[], options: NestCommand): Asked => {
 };
 
 const words = phrases('command-nest', {
-  plate: say`Say how large the plate is, as in --plate 300x200, or name the drawing of a plate.`,
-  thickness: say`Say how thick the plate is, as in --thickness 10.`,
+  plate: say`Give the plate size, as in --plate 300x200, or name the drawing of a plate.`,
+  thickness: say`Give the plate thickness, as in --thickness 10.`,
   noPlate: (typed: string) => say`'${{ typed: name(typed) }}' is no plate: write it like 300x200, or name a drawing.`,
   line: say`the command line`,
 });

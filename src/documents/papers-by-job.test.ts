@@ -72,9 +72,9 @@ describe('the annex of whys', () => {
     const rows = tablesOf(annex(facts, cut(facts))).flatMap((t) => t.rows);
     const numbers = rows.map((r) => there(r[0])).filter((n) => n !== '');
     expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
-    const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^as number (\d+)$/.exec(there(r[3]))?.[1]));
+    const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^see number (\d+)$/.exec(there(r[3]))?.[1]));
     expect(pointed.length).toBeGreaterThan(0);
     expect(pointed.every((n) => n >= 1 && n <= numbers.length)).toBe(true);
-    expect(rows.filter((r) => !there(r[1]).startsWith('· ')).map((r) => r[1])).toContain('profile deviation to be expected');
+    expect(rows.filter((r) => !there(r[1]).startsWith('· ')).map((r) => r[1])).toContain('expected profile deviation');
   });
 });

@@ -12,14 +12,14 @@ export const passedOverFindings = (told: Ledger, passedOver: ReadonlyMap<string,
   const shapes = types.filter((type) => !HARMLESS.has(type));
   const counted = (types: readonly string[]): Part => list(types.map((type) => words.some(passedOver.get(type) ?? 0, type)));
   if (harmless.length > 0)
-    told.add('entities-passed-over', say`Passed over, because nothing is cut along them: ${{ kinds: counted(harmless) }}.`, {
+    told.add('entities-passed-over', say`Passed over, since nothing is cut along them: ${{ kinds: counted(harmless) }}.`, {
       place: firstPlace(firstItem(harmless)),
     });
   if (shapes.length > 0)
-    told.add('shapes-not-read', say`The drawing has shapes of kinds that are not read here: ${{ kinds: counted(shapes) }}.`, {
+    told.add('shapes-not-read', say`The drawing has shapes of kinds not supported here: ${{ kinds: counted(shapes) }}.`, {
       place: firstPlace(firstItem(shapes)),
       done: say`They were left out.`,
-      remedy: say`If they belong to the part, turn them into lines, arcs or polylines and save again.`,
+      remedy: say`If they belong to the part, convert them to lines, arcs or polylines and save again.`,
     });
 };
 

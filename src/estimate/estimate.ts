@@ -120,7 +120,7 @@ const spoolFindings = (spools: Figure, plan: CutPlan): readonly Finding[] =>
     : [
         find(
           'spool-runs-out',
-          say`One piece uses ${{ spools: number(spools.value, fixed(1)) }} spools of ${{ spool: quantity(plan.wire.spool, 'kg', { as: 'given' }) }}: the wire runs out on the way.`,
+          say`One piece uses ${{ spools: number(spools.value, fixed(1)) }} spools of ${{ spool: quantity(plan.wire.spool, 'kg', { as: 'given' }) }}: the wire runs out during the cut.`,
           {
             place: { kind: 'field', path: 'wire' },
             remedy: say`Plan the change of spool for an attended stop, or buy the wire on larger spools.`,

@@ -21,7 +21,7 @@ export const cuttingMinutes: Formula<'length' | 'feed'> = {
 
 export const repeated: Formula<'count' | 'minutes'> = {
   name: say('estimate.repeated')`repeated work`,
-  text: say('estimate.repeated.by')`time = how often × minutes each`,
+  text: say('estimate.repeated.by')`time = number × minutes each`,
   source: SOURCE,
   unit: 'min',
   inputs: { count: { unit: '1', name: 'how often' }, minutes: { unit: 'min', name: 'minutes each' } },
@@ -76,7 +76,7 @@ export const massCost: Formula<'mass' | 'price'> = {
 
 export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'markup'> = {
   name: say('estimate.price-each')`price of one piece`,
-  text: say('estimate.price-each.by')`price = (once / quantity + per piece) × (1 + markup)`,
+  text: say('estimate.price-each.by')`price = (per job / quantity + per piece) × (1 + markup)`,
   source: SOURCE,
   unit: 'money',
   inputs: {
@@ -90,7 +90,7 @@ export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'markup'> = {
 
 export const stackShare: Formula<'own' | 'run' | 'runs' | 'quantity'> = {
   name: say('estimate.stack-share')`share of a stack`,
-  text: say('estimate.stack-share.by')`per piece = own + each stack × stacks / quantity`,
+  text: say('estimate.stack-share.by')`per piece = own + per stack × stacks / quantity`,
   source: SOURCE,
   unit: 'money',
   inputs: {

@@ -55,7 +55,7 @@ export const hoursOf = (tally: Tally, plan: CutPlan, machine: Machine, rates: Ra
   const often = (key: string, name: Text, times: number, minutes: Figure): Figure =>
     apply(
       repeated,
-      { count: counted(`program.${key}`, say('estimate.how-often')`how often: ${{ what: name }}`, times, '1'), minutes },
+      { count: counted(`program.${key}`, say('estimate.how-often')`number: ${{ what: name }}`, times, '1'), minutes },
       { key: `hours.${key}`, name },
     );
 
@@ -119,15 +119,15 @@ const names = phrases('hours', {
   condition: say`setting one condition`,
   stopsPieces: say`stops for slugs and parts`,
   stop: say`one stop`,
-  programTravel: say`travel without the wire`,
-  machineTravel: say`travel feed`,
+  programTravel: say`rapids with the wire out`,
+  machineTravel: say`rapid feed`,
   hoursTravel: say`travel`,
   hoursSparking: say`cutting`,
   hoursStops: say`stops`,
   hoursThreading: say`threading`,
   setUp: say`set-up`,
-  hoursAttended: say`machine time with somebody there`,
-  hoursUnattended: say`machine time alone`,
+  hoursAttended: say`attended machine time`,
+  hoursUnattended: say`unattended machine time`,
   hoursTotal: say`machine time of one piece`,
 });
 
@@ -135,7 +135,7 @@ const passTimes = (tally: Tally, plan: CutPlan): readonly PassTime[] =>
   plan.passes.map((pass, i) => {
     const length = counted(
       `program.pass.${pass.number}.length`,
-      say('estimate.pass-length')`path of the wire in pass ${{ pass: count(pass.number) }}`,
+      say('estimate.pass-length')`wire path in pass ${{ pass: count(pass.number) }}`,
       tally.lengths[i] as number,
       'mm',
     );
@@ -175,7 +175,7 @@ const drillingOf = (plan: CutPlan, rates: Rates): Figure => {
     setting: fromShop(
       rates,
       'shop.drilling.hole',
-      say('estimate.shop-drilling-hole')`setting one hole`,
+      say('estimate.shop-drilling-hole')`set-up of one hole`,
       rates.drillingHole,
       'min',
       rates.spread,

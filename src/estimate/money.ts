@@ -123,9 +123,9 @@ export const priceBreaks = (lines: readonly PriceLine[], quantities: readonly nu
       'money',
       { key: `price.per-${per}`, name },
     );
-  const once = of('job', say('estimate.job')`cost once for the job`);
-  const own = of('piece', say('estimate.piece')`cost of each piece`);
-  const run = of('run', say('estimate.run')`cost of each stack`);
+  const once = of('job', say('estimate.job')`cost per job`);
+  const own = of('piece', say('estimate.piece')`cost per piece`);
+  const run = of('run', say('estimate.run')`cost per stack`);
   const markup = fromShop(rates, 'shop.markup', say('estimate.shop-markup')`markup`, rates.markup, '1');
   return [...new Set(quantities)]
     .toSorted((a, b) => a - b)
@@ -161,7 +161,7 @@ const withShare = (own: Figure, run: Figure, quantity: Figure, stack: number): F
   return apply(
     stackShare,
     { own, run, runs, quantity },
-    { key: `price.${quantity.value}.piece`, name: say('estimate.price-piece')`cost of each piece with its share of the stacks` },
+    { key: `price.${quantity.value}.piece`, name: say('estimate.price-piece')`cost per piece with its share of the stacks` },
   );
 };
 

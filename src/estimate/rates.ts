@@ -58,7 +58,7 @@ const noneYet = (day: string, first: string | undefined): Finding => {
     ? find('rates-not-yet/none', say`The shop has no rates for ${{ day: term(day) }}; it has none at all.`, { place })
     : find(
         'rates-not-yet/later',
-        say`The shop has no rates for ${{ day: term(day) }}; its first rates begin on ${{ first: term(first) }}.`,
+        say`The shop has no rates for ${{ day: term(day) }}; its first rates start on ${{ first: term(first) }}.`,
         {
           place,
         },

@@ -122,7 +122,7 @@ describe('a nest', () => {
     expect(open.kind === 'bad input' && open.findings.map((f) => f.code)).toEqual(['nest-drawing-unusable']);
     const island = laid({ pieces: [{ drawing: 'ring.dxf' }] }).answer;
     expect(island.kind === 'laid' && island.facts.findings.map((f) => f.code)).toContain('nest-island-left');
-    expect(island.kind === 'laid' && nestText(island)).toContain('Nobody has said what the metal costs');
+    expect(island.kind === 'laid' && nestText(island)).toContain('No metal price is given');
   });
 });
 

@@ -6,6 +6,7 @@ import type { LoosePiece, Step } from '../plan/plan.ts';
 import { standardDialect } from './dialect/dialect.ts';
 import { readProgram } from './read/read.ts';
 import { stopSaid } from './read/stop-purpose.ts';
+import { LONGEST_LINE } from './write/comment.ts';
 import { writeProgram } from './write/write.ts';
 
 const HANDLINGS: readonly LoosePiece['handling'][] = ['caught', 'lifted', 'held', 'tackle'];
@@ -33,6 +34,28 @@ describe('the purpose of a stop', () => {
     expect(read(steps).map(({ purpose, loop }) => ({ purpose, loop }))).toEqual(
       steps.map((s) => (s.kind === 'stop' ? { purpose: s.purpose, loop: s.loop } : undefined)),
     );
+  });
+
+  it('is said in one line that a control shows whole, whatever its piece weighs', () => {
+    const weighing = (mass: number) => ({ role: 'slug', magnetic: true, mass, lever: 120, size: { x: 380, y: 210, height: 90 } }) as const;
+    const steps = [0.0005, 0.0444, 0.54, 12.3].flatMap((mass) =>
+      (['slug', 'part'] as const).flatMap((role) =>
+        HANDLINGS.flatMap((handling) => {
+          const piece = { ...weighing(mass), role, handling };
+          return [secure(piece, 2.34, true), secure(piece, 2.34, false), takeOut(piece, true), secureHalf(piece, 12.3), takeHalf(piece)];
+        }),
+      ),
+    );
+    const program = writeProgram(
+      { steps: steps.flatMap((s): readonly Step[] => (s.kind === 'stop' ? [{ ...s, loop: 'L99' }] : [])), passes: [] },
+      standardDialect,
+      { name: 'Stops', date: '2026-03-04', notes: [] },
+    );
+    const comments = program.kind === 'written' ? [...program.text.matchAll(/\((.*)\)/g)].map((m) => m[1] ?? '') : [];
+    expect(comments.length).toBeGreaterThan(2 * steps.length);
+    expect(comments.filter((c) => c.length > LONGEST_LINE)).toEqual([]);
+    // No sentence is parted: a line that is a piece of one would begin or end in its midst.
+    expect(comments.filter((c) => /^(AND|OR|THEN|THE)\b|\.\.\.$/.test(c))).toEqual([]);
   });
 
   it('is the wire where a stop stands for a word of it', () => {

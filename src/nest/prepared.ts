@@ -117,7 +117,7 @@ const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: Tex
 const outlines = phrases('nest-outline', {
   plate: say`The plate`,
   piece: (id: string) => say`Piece ${{ piece: name(id) }}`,
-  zone: (n: number) => say`Forbidden zone ${{ zone: count(n) }}`,
+  zone: (n: number) => say`Keep-out zone ${{ zone: count(n) }}`,
   opening: (n: number, id: string) => say`Opening ${{ opening: count(n) }} of piece ${{ piece: name(id) }}`,
   noInside: say`It has no inside.`,
 });
@@ -142,7 +142,7 @@ const faults = phrases('nest-outline-fault', {
 
 const tooSmall = ({ margin }: NestQuestion): Finding =>
   find('plate-too-small', say`With a margin of ${{ margin: mm(margin) }} nothing is left of the plate.`, {
-    remedy: remedy(say`Take a larger plate or a smaller margin.`, { field: 'border' }),
+    remedy: remedy(say`Use a larger plate or a smaller margin.`, { field: 'border' }),
   });
 
 const badOutlines = ({ plate, forbidden, pieces }: NestQuestion): readonly Finding[] => {
@@ -187,21 +187,17 @@ const values = phrases('nest-value-unusable', {
   length: (field: string, value: number) =>
     say`The ${{ field: term(field) }} is a length of ${{ least: mm(0) }} or more, not ${{ value: number(value) }}.`,
   work: (work: number) => say`Work is counted from 0 up, not ${{ work: number(work) }}.`,
-  noPiece: say`No piece is asked for.`,
+  noPiece: say`No piece is listed.`,
   sameName: say`Two kinds of piece have the same name.`,
   quantity: (id: string, quantity: number) =>
-    say`Of piece ${{ piece: name(id) }} a whole number is wanted, not ${{ quantity: number(quantity) }}.`,
+    say`Piece ${{ piece: name(id) }} needs a whole number, not ${{ quantity: number(quantity) }}.`,
   turns: (id: string) => say`Piece ${{ piece: name(id) }} is turned by a step that does not divide 360°, or is below 1°.`,
 });
 
 const tooMany = (total: number): Finding =>
-  find(
-    'pieces-too-many',
-    say`${{ pieces: count(total, 'piece') }} are asked for; at most ${{ most: count(MOST_PIECES) }} are laid at once.`,
-    {
-      place: { kind: 'field', path: 'pieces' },
-      remedy: say`Ask for one plateful at a time.`,
-    },
-  );
+  find('pieces-too-many', say`${{ pieces: count(total, 'piece') }} are listed; at most ${{ most: count(MOST_PIECES) }} are laid at once.`, {
+    place: { kind: 'field', path: 'pieces' },
+    remedy: say`Lay one plateful at a time.`,
+  });
 
 const divides = (turns: Turns): boolean => typeof turns === 'string' || (turns.step >= 1 && Number.isInteger(360 / turns.step));

@@ -153,13 +153,12 @@ const findingsOf = (question: StackQuestion, { sheets, height, gap, limit }: Fou
       ? [
           find(
             'stack-flush',
-            say`Sheets of ${{ sheet: tidy(thickness) }} would lie ${{ gap: tidy(gap.value) }} apart; a stack is not flushed through gaps wider than about ${{ widest: tidy(WIDEST_GAP) }}, and the wire may break there.`,
+            say`Sheets of ${{ sheet: tidy(thickness) }} would be ${{ gap: tidy(gap.value) }} apart; flushing breaks down across gaps wider than about ${{ widest: tidy(WIDEST_GAP) }}, and the wire may break there.`,
             {
               done: say`They are cut one by one.`,
-              remedy: remedy(
-                say`Take the burrs off, or press the stack flat between plates and say what share of the bow that takes out.`,
-                { field: 'pressedOut' },
-              ),
+              remedy: remedy(say`Remove the burrs, or press the stack flat between plates and state what share of the bow that removes.`, {
+                field: 'pressedOut',
+              }),
             },
           ),
         ]
@@ -169,7 +168,7 @@ const findingsOf = (question: StackQuestion, { sheets, height, gap, limit }: Fou
           find(
             'stack-uneven',
             say`${{ share: quantity(share * 100, '%', fixed(0)) }} of the height of the stack is burr and bow, not sheet.`,
-            { remedy: remedy(say`Take the burrs off, or press the stack flat between plates.`, { field: 'pressedOut' }) },
+            { remedy: remedy(say`Remove the burrs, or press the stack flat between plates.`, { field: 'pressedOut' }) },
           ),
         ]
       : []),
@@ -181,10 +180,10 @@ const words = phrases('stack-sheets', {
     say`${{ sheets: count(sheets, 'sheet') }} is cut at a time, ${{ height: tidy(height) }} high with burrs and bow: ${{ why }}.`,
   stacked: (sheets: number, height: number, why: Text) =>
     say`${{ sheets: count(sheets, 'sheet') }} are cut in one stack, ${{ height: tidy(height) }} high with burrs and bow: ${{ why }}.`,
-  height: (tallest: number) => say`no more have room under ${{ most: tidy(tallest) }}`,
+  height: (tallest: number) => say`no more fit under ${{ most: tidy(tallest) }}`,
   gap: (gap: number) =>
-    say`sheets would lie ${{ gap: tidy(gap) }} apart, and beyond about ${{ widest: tidy(WIDEST_GAP) }} the flush breaks down between them`,
-  wanted: say`no more are wanted`,
+    say`sheets would be ${{ gap: tidy(gap) }} apart, and beyond about ${{ widest: tidy(WIDEST_GAP) }} flushing breaks down between them`,
+  wanted: say`no more are needed`,
   stacks: (wanted: number, stacks: number) => say`The ${{ sheets: count(wanted, 'sheet') }} take ${{ stacks: count(stacks, 'stack') }}.`,
 });
 
@@ -198,7 +197,7 @@ const wishes = phrases('stack-value', {
 const tooHigh = ({ thickness, tallest }: StackQuestion, each: number): Finding =>
   find(
     'stack-too-high',
-    say`One sheet of ${{ sheet: tidy(thickness) }} stands ${{ height: tidy(each) }} high with its burr and bow; the machine takes ${{ most: tidy(tallest) }}.`,
+    say`One sheet of ${{ sheet: tidy(thickness) }} is ${{ height: tidy(each) }} high with its burr and bow; the machine takes ${{ most: tidy(tallest) }}.`,
     { place: { kind: 'field', path: 'thickness' } },
   );
 

@@ -11,13 +11,13 @@ const remembered = (key: string, name: Text, value: number, unit: Unit, deviatio
 
 export const rateScale = remembered(
   'rate.scale',
-  say('physics.rate-scale')`area rate of an endlessly thick wire in tool steel at the best height`,
+  say('physics.rate-scale')`area rate of a very thick wire in tool steel at the best height`,
   266,
   'mm²/min',
 );
 export const wireScale = remembered(
   'rate.wire',
-  say('physics.rate-wire')`wire diameter at which the rate is half of what a thick wire cuts`,
+  say('physics.rate-wire')`wire diameter at which the rate is half that of a very thick wire`,
   0.13,
   'mm',
 );
@@ -31,9 +31,9 @@ export const thinScale = remembered('rate.thin', say('physics.rate-thin')`height
 export const tallScale = remembered('rate.tall', say('physics.rate-tall')`height at which flushing has halved the rate`, 350, 'mm');
 
 export const flushFactors = {
-  sealed: remembered('flush.sealed', say('physics.flush-sealed')`flush factor, both nozzles sealed on the work`, 1, '1'),
-  'one side': remembered('flush.one-side', say('physics.flush-one-side')`flush factor, one nozzle standing off`, 0.75, '1'),
-  lifted: remembered('flush.lifted', say('physics.flush-lifted')`flush factor, both nozzles standing off`, 0.5, '1'),
+  sealed: remembered('flush.sealed', say('physics.flush-sealed')`flush factor, both nozzles on the work`, 1, '1'),
+  'one side': remembered('flush.one-side', say('physics.flush-one-side')`flush factor, one nozzle raised`, 0.75, '1'),
+  lifted: remembered('flush.lifted', say('physics.flush-lifted')`flush factor, both nozzles raised`, 0.5, '1'),
 } as const;
 
 export const roughFinish = remembered(
@@ -42,12 +42,7 @@ export const roughFinish = remembered(
   2.8,
   'µm',
 );
-export const finishWire = remembered(
-  'finish.wire',
-  say('physics.finish-wire')`wire from which on a thicker one cuts no rougher`,
-  0.25,
-  'mm',
-);
+export const finishWire = remembered('finish.wire', say('physics.finish-wire')`wire above which a thicker one cuts no rougher`, 0.25, 'mm');
 export const damagePerFinish = remembered(
   'damage.per-finish',
   say('physics.damage-per-finish')`depth of crater and recast layer, in Ra`,
@@ -62,7 +57,7 @@ export const recastPerFinish = remembered(
 );
 
 export const gapLeast = remembered('gap.least', say('physics.gap-least')`spark gap at vanishing energy`, 3, 'µm');
-export const gapRise = remembered('gap.rise', say('physics.gap-rise')`how much wider the gap of a rough cut is`, 34, 'µm');
+export const gapRise = remembered('gap.rise', say('physics.gap-rise')`by how much the gap of a rough cut is wider`, 34, 'µm');
 
 export const skimPower = remembered(
   'skim.power',
@@ -71,11 +66,11 @@ export const skimPower = remembered(
   '1',
 );
 export const formTaken = remembered('skim.form', say('physics.skim-form')`share of the form error that a skim takes as stock`, 0.4, '1');
-export const formLeft = remembered('form.left', say('physics.form-left')`share of the form error that a skim leaves`, 0.35, '1');
+export const formLeft = remembered('form.left', say('physics.form-left')`share of the form error left by a skim`, 0.35, '1');
 
 export const formRough = remembered(
   'form.rough',
-  say('physics.form-rough')`lag and bow of a rough cut: 0.25 wire at 12 N, 50 mm high`,
+  say('physics.form-rough')`lag and bow of a rough cut: 0.25 wire at 12 N, 50 mm height`,
   20,
   'µm',
   6,
@@ -135,7 +130,7 @@ export const indexEstimate = {
 /** Resistivity above which nothing can be spark cut: about 100 ohm·cm. */
 export const conductorLimit = remembered(
   'conductor.limit',
-  say('physics.conductor-limit')`greatest resistivity that can be spark cut`,
+  say('physics.conductor-limit')`highest resistivity that can be spark cut`,
   1,
   'Ωm',
 );

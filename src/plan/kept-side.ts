@@ -67,13 +67,13 @@ const decide = (loop: WantedLoop, question: KeptQuestion): Decision => {
 
 /** Why a loop is taken for what it is taken for. */
 const reasons = phrases('kept-reason', {
-  shape: say`the shape says so`,
-  asked: say`you said so`,
-  edge: say`the outermost loops are the edge of the block in this job`,
+  shape: say`the shape defines it`,
+  asked: say`you specified it`,
+  edge: say`in this job the outermost contours are the block edge`,
   circle: say`a small circle inside an opening is where the wire is threaded`,
-  opening: say`an opening in a part or block leaves the metal around it standing`,
-  outside: say`an outermost loop is the outside of a part`,
-  island: say`an island in an opening is a part of its own`,
+  opening: say`an opening in a part or block`,
+  outside: say`an outermost contour is the outside of a part`,
+  island: say`an island in an opening is a separate part`,
 });
 
 /** A circle of just 3 mm is one as well in a drawing scaled for temperature, which moves sizes by less than this factor. */
@@ -112,7 +112,7 @@ const statement = ({ kind, reason, loops }: Decided): Finding => {
   const first = firstItem(loops);
   const one = loops.length === 1;
   const field = `kept.${first.id}`;
-  return find('kept-side', say`${{ decision: (one ? single : several)[kind](namesOf(loops)) }}. Reason: ${{ reason: reasons[reason] }}.`, {
+  return find('kept-side', say`${{ decision: (one ? single : several)[kind](namesOf(loops)) }}: ${{ reason: reasons[reason] }}.`, {
     place: one ? around(first) : undefined,
     remedy: remedy((one ? otherwise.one : otherwise.many)(field), { field }),
   });
@@ -124,23 +124,23 @@ const around = ({ id, contour }: WantedLoop): Finding['place'] => {
 };
 
 const otherwise = phrases('kept-otherwise', {
-  one: (field: string) => say`If that is not meant, set ${{ field: term(field) }} to die, punch or leave.`,
-  many: (field: string) => say`If that is not meant, set ${{ field: term(field) }} and the like to die, punch or leave.`,
+  one: (field: string) => say`If wrong, set ${{ field: term(field) }} to die, punch or leave.`,
+  many: (field: string) => say`If wrong, set ${{ field: term(field) }} (and the others likewise) to die, punch or leave.`,
 });
 
 const single = phrases('kept-one', {
-  die: (loop: Part | Text) => say`${{ loop }} is cut as an opening (die type): the block is kept, the piece inside is the slug`,
-  punch: (loop: Part | Text) => say`${{ loop }} is cut as a part (punch type): the piece inside is kept`,
-  block: (loop: Part | Text) => say`${{ loop }} is taken as the edge of the block and not cut`,
-  hole: (loop: Part | Text) => say`${{ loop }} is taken as a start hole already there`,
+  die: (loop: Part | Text) => say`${{ loop }} is an opening (die type): the block is kept, the slug is waste`,
+  punch: (loop: Part | Text) => say`${{ loop }} is a part (punch type): the piece inside is kept`,
+  block: (loop: Part | Text) => say`${{ loop }} is the block edge and not cut`,
+  hole: (loop: Part | Text) => say`${{ loop }} is an existing start hole`,
   leave: (loop: Part | Text) => say`${{ loop }} is not cut`,
 });
 
 const several = phrases('kept-many', {
-  die: (loops: Part | Text) => say`${{ loops }} are cut as openings (die type): the block is kept, the piece inside is the slug`,
-  punch: (loops: Part | Text) => say`${{ loops }} are cut as parts (punch type): the piece inside is kept`,
-  block: (loops: Part | Text) => say`${{ loops }} are taken as the edge of the block and not cut`,
-  hole: (loops: Part | Text) => say`${{ loops }} are taken as start holes already there`,
+  die: (loops: Part | Text) => say`${{ loops }} are openings (die type): the block is kept, the slugs are waste`,
+  punch: (loops: Part | Text) => say`${{ loops }} are parts (punch type): the pieces inside are kept`,
+  block: (loops: Part | Text) => say`${{ loops }} are block edges and not cut`,
+  hole: (loops: Part | Text) => say`${{ loops }} are existing start holes`,
   leave: (loops: Part | Text) => say`${{ loops }} are not cut`,
 });
 
@@ -154,11 +154,9 @@ const unknownOverrides = (question: KeptQuestion): Finding[] => {
   return Object.keys(question.kept)
     .filter((id) => !known.has(id))
     .map((id) =>
-      find(
-        'kept-of-unknown-loop',
-        say`A kept side is given for ${{ loop: name(id) }}, but no loop of the drawing that is to be cut has that name.`,
-        { place: { kind: 'field', path: `kept.${id}` } },
-      ),
+      find('kept-of-unknown-loop', say`A kept side is given for ${{ loop: name(id) }}, but no contour of that name is to be cut.`, {
+        place: { kind: 'field', path: `kept.${id}` },
+      }),
     );
 };
 
@@ -185,7 +183,7 @@ const inSlug = (slug: string, within: readonly WantedLoop[]): Finding => {
   if (within.length === 1)
     return find(
       'opening-in-slug/one',
-      say`${{ opening: openings }} is to be an opening in the slug of ${{ slug: loopNamed(slug) }}: the metal round it falls out with that slug.`,
+      say`${{ opening: openings }} would be an opening in the slug of ${{ slug: loopNamed(slug) }}: the metal around it comes out with that slug.`,
       {
         place,
         remedy: asPunch(
@@ -195,11 +193,11 @@ const inSlug = (slug: string, within: readonly WantedLoop[]): Finding => {
     );
   return find(
     'opening-in-slug/many',
-    say`${{ openings }} are to be openings in the slug of ${{ slug: loopNamed(slug) }}: the metal round them falls out with that slug.`,
+    say`${{ openings }} would be openings in the slug of ${{ slug: loopNamed(slug) }}: the metal around them comes out with that slug.`,
     {
       place,
       remedy: asPunch(
-        say`If the piece inside ${{ slug: loopNamed(slug) }} is the part, set ${{ field: term(place.path) }} to punch; if it is waste, set ${{ opening: term(first) }} and the like to leave, or to punch where the inside is a part.`,
+        say`If the piece inside ${{ slug: loopNamed(slug) }} is the part, set ${{ field: term(place.path) }} to punch; if it is waste, set ${{ opening: term(first) }} (and the others likewise) to leave, or to punch where the inside is a part.`,
       ),
     },
   );

@@ -104,7 +104,7 @@ describe('several parts out of one block', () => {
     const [told, ...rest] = finding(questionFor(row(3, 8)), 'several-parts');
     expect(rest).toEqual([]);
     expect(sentenceOf(told)).toContain(
-      '3 parts come out of one block, all from one datum in one clamping: the 3 openings in them first, then P',
+      '3 parts come out of one block, all from one datum in one set-up: the 3 openings in them first, then P',
     );
     expect(sentenceOf(told)).toContain('are 8.000 mm apart');
     expect(finding(questionFor(row(1, 8)), 'several-parts')).toEqual([]);

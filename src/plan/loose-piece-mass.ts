@@ -10,4 +10,4 @@ export const saidMass = (kg: number): Part | Text => {
   return quantity(kg, 'kg', fixed(kg < 1 ? 2 : 1));
 };
 
-const words = phrases('piece-mass', { under: say`less than ${{ least: quantity(1, 'g') }}` });
+const words = phrases('piece-mass', { under: say`under ${{ least: quantity(1, 'g') }}` });

@@ -152,8 +152,14 @@ export type Step =
       /** `core`: inside an opening that is burnt out, where nothing is wanted of the path but that no metal is left. */
       readonly part: 'approach' | 'contour' | 'tab' | 'overlap' | 'leave' | 'core';
     }
-  /** `text` says what to do there and leaves it to the writer to name the contour. */
-  | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly loop: string; readonly text: Text }
+  /** `text` says what to do there and leaves it to the writer to name the contour; `details` stand before it on lines of their own. */
+  | {
+      readonly kind: 'stop';
+      readonly purpose: PlannedStop;
+      readonly loop: string;
+      readonly text: Text;
+      readonly details?: readonly Text[] | undefined;
+    }
   | { readonly kind: 'end' };
 
 /** How well passes with one wire would do: what is known of a wire as soon as it has passes, laid out or not. */

@@ -113,9 +113,9 @@ const outside = <K extends string>({ name: formula, inputs }: Formula<K>, k: K, 
 
 const words = phrases('formula', {
   above: (figure: Text, value: Part, high: Part, formula: Text) =>
-    say`${{ figure }} ${{ value }} is outside any to ${{ high }}, where ${{ formula }} is known to hold`,
+    say`${{ figure }} ${{ value }} is outside any to ${{ high }}, the range in which ${{ formula }} holds`,
   below: (figure: Text, value: Part, low: Part, formula: Text) =>
-    say`${{ figure }} ${{ value }} is outside ${{ low }} to any, where ${{ formula }} is known to hold`,
+    say`${{ figure }} ${{ value }} is outside ${{ low }} to any, the range in which ${{ formula }} holds`,
   outside: (figure: Text, value: Part, range: Part, formula: Text) =>
-    say`${{ figure }} ${{ value }} is outside ${{ range }}, where ${{ formula }} is known to hold`,
+    say`${{ figure }} ${{ value }} is outside ${{ range }}, the range in which ${{ formula }} holds`,
 });

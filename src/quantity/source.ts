@@ -13,15 +13,15 @@ export type Source = Citation | Text;
 
 export const saidBy = phrases('said-by', {
   drawing: say`the drawing`,
-  request: say`the request`,
+  request: say`the requirements`,
   plan: say`the plan`,
   stack: say`the stack`,
   program: say`the program`,
   programRead: say`the program as read back`,
   shopLog: say`the shop log`,
   jobOrShop: say`the job or the shop file`,
-  measurer: say`who measured it`,
-  passLadder: say`the pass ladder`,
+  measurer: say`the measurement`,
+  passLadder: say`the pass planner`,
   passTable: say`the shop's pass table`,
   job: say`the job`,
   shopFile: say`the shop file`,

@@ -67,9 +67,9 @@ describe('by keyboard alone', () => {
     expect((await focused(page)).name).toMatch(/^input Thickness/);
     await page.keyboard.type('40');
     await page.keyboard.press('Enter');
-    expect(await answered(page)).toContain('40 mm high');
+    expect(await answered(page)).toContain('40 mm thick');
     expect((await focused(page)).field).toBe('height');
-    expect(await type('36', 'Tab')).toContain('36 mm high');
+    expect(await type('36', 'Tab')).toContain('36 mm thick');
     expect((await focused(page)).name).toMatch(/^input Passes/);
     await page.keyboard.press('Escape');
     expect((await focused(page)).field).toBe('passes');
@@ -126,12 +126,12 @@ describe('by keyboard alone', () => {
 
   it('undo and redo have keys, and the keys are told by a key', async () => {
     await toField('height');
-    expect(await type('40')).toContain('40 mm high');
-    expect(await type('36')).toContain('36 mm high');
+    expect(await type('40')).toContain('40 mm thick');
+    expect(await type('36')).toContain('36 mm thick');
     await page.keyboard.press('Control+z');
-    expect(await answered(page)).toContain('40 mm high');
+    expect(await answered(page)).toContain('40 mm thick');
     await page.keyboard.press('Control+Shift+z');
-    expect(await answered(page)).toContain('36 mm high');
+    expect(await answered(page)).toContain('36 mm thick');
     await page.keyboard.press('?');
     await page.locator('dialog.keys[open]').waitFor();
     await page.keyboard.press('Escape');

@@ -13,7 +13,7 @@ describe('the first visit', () => {
   it('shows the example answered, without a fault in the page or against its policy', async () => {
     const { page, errors } = await server.open('/');
     const sentence = await answered(page);
-    expect(sentence).toMatch(/^Yes\. A 0\.\d\d mm \S+ wire in .*32 mm high, .*costs [\d,.]+ EUR for one piece\.$/);
+    expect(sentence).toMatch(/^Yes\. A 0\.\d\d mm \S+ wire cuts .*32 mm thick, .*costs [\d,.]+ EUR for one piece\.$/);
     expect(new URL(page.url()).pathname).toMatch(/^\/job\/[a-z0-9]+$/);
     await page.waitForSelector('.beside canvas');
     await page.locator('#papers').scrollIntoViewIfNeeded();

@@ -27,21 +27,21 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
   };
 
   it('half an inch is kept as 12.7 mm, typed with its unit or without', async () => {
-    expect(await edit(page, 'height', '1 in')).toContain('25,4 mm high');
+    expect(await edit(page, 'height', '1 in')).toContain('25,4 mm thick');
     await expect.poll(kept).toMatchObject({ height: 25.4 });
     await button('inch').click();
     expect(await word(page, 'height').textContent()).toBe('1 in');
-    expect(await edit(page, 'height', '0,75')).toContain('0,75 in high');
+    expect(await edit(page, 'height', '0,75')).toContain('0,75 in thick');
     await expect.poll(kept).toMatchObject({ height: 19.05 });
-    expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in high');
+    expect(await edit(page, 'height', '1/2 in')).toContain('0,5 in thick');
     await expect.poll(kept).toMatchObject({ height: 12.7 });
   });
 
   it('inputs and results alike are told in inch and microinch, and nothing that is kept changes', async () => {
     const before = await kept();
     const sentence = await inInch();
-    expect(sentence).toContain('0,5 in high');
-    expect(sentence).toMatch(/holds ±0,000\d+ in where ±0,000\d+ in is asked/);
+    expect(sentence).toContain('0,5 in thick');
+    expect(sentence).toMatch(/: ±0,000\d+ in expected, ±0,000\d+ in required/);
     expect(sentence).toMatch(/Ra \d+(,\d+)? µin where Ra 31,5 µin is/);
     expect(sentence).toMatch(/costs [\d.]+,\d\d EUR/);
     expect(sentence).not.toMatch(/\d (mm|µm)\b(?! brass| coated| wire)/);
@@ -76,7 +76,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
 
   it('thou and microinch are understood', async () => {
     await inInch();
-    expect(await edit(page, 'tolerance', '0,5 thou')).toContain('where ±0,0005 in is asked');
+    expect(await edit(page, 'tolerance', '0,5 thou')).toContain('±0,0005 in required');
     await expect.poll(kept).toMatchObject({ tolerance: 0.0127 });
     expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
     await expect.poll(kept).toMatchObject({ finish: 1.016 });
@@ -85,9 +85,9 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
   it('the units stay with the user over a reload', async () => {
     await inInch();
     await page.reload();
-    expect(await answered(page)).toMatch(/0,5 in high.* where Ra 31,5 µin is/);
+    expect(await answered(page)).toMatch(/0,5 in thick.* Ra 31,5 µin required/);
     await button('mm').click();
     await button('µm').click();
-    expect(await answered(page)).toMatch(/12,7 mm high.*where ±0,008 mm is asked, and .* where Ra 0,8 µm is/);
+    expect(await answered(page)).toMatch(/12,7 mm thick.*±0,008 mm required; .*, Ra 0,8 µm required/);
   });
 });

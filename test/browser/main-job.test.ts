@@ -23,7 +23,7 @@ describe('the main job', () => {
     await page.waitForSelector('.job-list');
     await drop(page, [fileAt(DRAWING)]);
     await page.waitForURL('**/job/*');
-    expect(await answered(page)).toMatch(/^Yes\. .*25 mm high/);
+    expect(await answered(page)).toMatch(/^Yes\. .*25 mm thick/);
     expect((await recordOf(server, jobIn(page))).drawingName).toBe('die-plate.dxf');
     expect(errors).toEqual([]);
     await page.context().close();
@@ -66,9 +66,9 @@ describe('a job of a dropped drawing', () => {
   it('answers anew to each word that is typed over', async () => {
     await page.selectOption('.chapter [data-path="outline"] select', { label: 'cut' });
     await answered(page);
-    expect(await edit(page, 'height', '22')).toContain('22 mm high');
+    expect(await edit(page, 'height', '22')).toContain('22 mm thick');
     expect(await edit(page, 'finish', 'N7')).toContain('where Ra 1.6 µm is');
-    expect(await edit(page, 'tolerance', '± 10 µm')).toContain('where ±0.01 mm is asked');
+    expect(await edit(page, 'tolerance', '± 10 µm')).toContain('±0.01 mm required');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ outline: 'cut', height: 22, finish: 1.6, tolerance: 0.01 });
   });
 
@@ -80,7 +80,7 @@ describe('a job of a dropped drawing', () => {
     expect(await page.textContent('.in-sentence .fault')).toMatch(/tall|length/);
     await input.press('Escape');
     expect(await word(page, 'height').textContent()).toBe('20 mm');
-    expect(await answered(page)).toContain('20 mm high');
+    expect(await answered(page)).toContain('20 mm thick');
   });
 
   it('tells why a result is what it is, down to what it was made of', async () => {
@@ -110,18 +110,18 @@ describe('a job of a dropped drawing', () => {
     await edit(page, 'finish', '0.6');
     await edit(page, 'tolerance', '0.01');
     await undo.click();
-    expect(await answered(page)).toContain('where ±0.02 mm is asked');
+    expect(await answered(page)).toContain('±0.02 mm required');
     await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
-    expect(await answered(page)).toContain('where ±0.01 mm is asked');
+    expect(await answered(page)).toContain('±0.01 mm required');
     await saved(page);
     await page.reload();
-    expect(await answered(page)).toContain('where ±0.01 mm is asked');
+    expect(await answered(page)).toContain('±0.01 mm required');
     await undo.click();
     await page.getByRole('button', { name: /^Undo: finish/i }).click();
     expect(await answered(page)).toContain('where Ra 0.8 µm is');
     await page.getByRole('button', { name: /^Redo: finish/i }).click();
     await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
-    expect(await answered(page)).toMatch(/20 mm high.*where ±0.01 mm is asked, .*where Ra 0.6 µm is/);
+    expect(await answered(page)).toMatch(/20 mm thick.*±0.01 mm required; .*Ra 0.6 µm required/);
   });
 
   it('an edit waits for nothing that nobody looks at: papers and what-ifs are not made again', async () => {

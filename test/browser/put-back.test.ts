@@ -150,6 +150,6 @@ describe('the bin', () => {
     await putAway();
     await page.reload();
     await page.getByRole('button', { name: 'Restore' }).press('Enter');
-    expect(await answered(page)).toContain('28 mm high');
+    expect(await answered(page)).toContain('28 mm thick');
   });
 });

@@ -26,7 +26,7 @@ describe('a server that goes and comes back', () => {
   it('work goes on while it is gone, is told to be unsaved, and saved when it is back', async () => {
     const { page } = await sheetOf(server, id);
     await server.crash();
-    expect(await edit(page, 'height', '30')).toContain('30 mm high');
+    expect(await edit(page, 'height', '30')).toContain('30 mm thick');
     await gone(page).waitFor();
     expect(await edit(page, 'quantity', '4')).toContain('for 4 pieces');
     await drop(page, [fileOf('sent.nc', 'G21 G90\nM02\n')]);
@@ -69,7 +69,7 @@ describe('a server that goes and comes back', () => {
     expect(await keptInput(server, id)).toMatchObject({ height: 32 });
     const again = await context.newPage();
     await again.goto(`${server.address}/job/${id}`);
-    expect(await answered(again)).toContain('28 mm high');
+    expect(await answered(again)).toContain('28 mm thick');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 28 });
   });
 
@@ -84,11 +84,11 @@ describe('a server that goes and comes back', () => {
     await putInput(server, id, { height: 33 });
     const again = await context.newPage();
     await again.goto(`${server.address}/job/${id}`);
-    expect(await answered(again)).toContain('21 mm high');
+    expect(await answered(again)).toContain('21 mm thick');
     await notice(again, 'This job was changed in another tab').waitFor();
     expect(await keptInput(server, id)).toMatchObject({ height: 33 });
     await again.getByRole('button', { name: 'Use the other version' }).click();
-    expect(await answered(again)).toContain('33 mm high');
+    expect(await answered(again)).toContain('33 mm thick');
   });
 
   it('a page that is opened meanwhile says so and opens by itself', async () => {
@@ -160,7 +160,7 @@ describe('two tabs on one job', () => {
   it('the later one is told, and may take what the other saved', async () => {
     await contest('30', '20');
     await other.getByRole('button', { name: 'Use the other version' }).click();
-    expect(await answered(other)).toContain('30 mm high');
+    expect(await answered(other)).toContain('30 mm thick');
     expect(await notice(other, 'another tab').count()).toBe(0);
     expect(await edit(other, 'quantity', '3')).toContain('for 3 pieces');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ height: 30, quantity: 3 });

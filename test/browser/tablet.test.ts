@@ -92,7 +92,7 @@ describe('on a tablet, by touch', () => {
     await word(sheet, 'height').tap();
     await sheet.locator('.in-sentence input').fill('30');
     await sheet.locator('.in-sentence input').press('Enter');
-    expect(await answered(sheet)).toContain('30 mm high');
+    expect(await answered(sheet)).toContain('30 mm thick');
     await sheet.locator('.answer .result-word').first().tap();
     await sheet.waitForSelector('.answer .why-tree');
     for (const width of [1180, 820]) {

@@ -65,7 +65,7 @@ export const testPlan = (random: Random, wish: PlanWish): TestPlan => {
       if (random() < 0.5) {
         const [purpose, loop] = [random() < 0.5 ? 'check' : 'secure slug', `L${index + 1}`] as const;
         const sentence = there(sentences[Math.floor(random() * sentences.length)]);
-        stops.push({ sentence: `${loop}: ${sentence}`, optional: purpose === 'check' });
+        stops.push({ sentence: `${loop} ${sentence}`, optional: purpose === 'check' });
         steps.push({ kind: 'stop', purpose, loop, text: only(name(sentence)) });
       }
       steps.push({ kind: 'cancel compensation' }, there(there(shape.cuts[k]).at(-1)));

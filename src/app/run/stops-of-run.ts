@@ -21,7 +21,7 @@ export const stopsOf = (clock: ClockView, log: readonly LogEntry[]): readonly St
     .filter((e) => e.needsPerson)
     .map((e, i) => {
       const id = ids(aboutOf(e));
-      const ticks = log.filter((l) => l.kind === 'tick' && (l.about === id || l.about === oldId(e, i)));
+      const ticks = log.filter((l) => l.kind === 'tick' && (l.about === id || isOf03(l.about, e, i)));
       const last = ticks.at(-1);
       return {
         id,
@@ -40,8 +40,15 @@ const aboutOf = ({ kind, stop }: ClockEventView): string => {
   return stop.loop === undefined ? stop.purpose : `${stop.purpose} ${stop.loop}`;
 };
 
-/** Ticks of 0.3 were kept under their place in the list and the words of the comment: a run that is half done goes on. */
-const oldId = ({ plain, what }: ClockEventView, i: number): string => `${i + 1} ${plain ?? what}`.slice(0, 120);
+/**
+ * Ticks of 0.3 were kept under their place in the list and the words of the comment: a run that is half done goes on. The words of today
+ * are others, so that place, contour and whether a piece hung there say which stop it was.
+ */
+const isOf03 = (about: string, { plain, what, stop }: ClockEventView, i: number): boolean => {
+  if (about === `${i + 1} ${plain ?? what}`.slice(0, 120)) return true;
+  if (stop?.loop === undefined || !about.startsWith(`${i + 1} ${stop.loop}, `)) return false;
+  return about.includes(' HANGS ') === stop.purpose.startsWith('secure');
+};
 
 const numbered = (): ((about: string) => string) => {
   const seen = new Map<string, number>();

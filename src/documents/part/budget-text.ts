@@ -45,18 +45,18 @@ const sizeLine = (budget: Budget): Text => {
 const percent = (share: number): Part => quantity(Math.round(share * 100), '%', fixed(0));
 
 const words = phrases('budget-table', {
-  error: say`Error of the profile`,
+  error: say`Profile error`,
   kind: say`Kind`,
   share: say`Share`,
   systematic: say`systematic`,
   random: say`random`,
-  all: say`In all, of the tolerance`,
+  all: say`Total, and the tolerance`,
   note: (systematic: Part, random: Part) =>
-    say`Systematic errors go the same way every time and are added (${{ systematic }}); random ones count by root of squares, one standard deviation (${{ random }}).`,
+    say`Systematic errors act in one direction and are added (${{ systematic }}); random ones are combined as root sum of squares, one standard deviation (${{ random }}).`,
   moreSizes: (sizes: number) => say`and ${{ sizes: count(sizes) }} more sizes; --json lists them all`,
   size: (size: string, length: number) => say`${{ size: name(size) }}, ${{ length: mm(length) }}`,
-  profile: say`The profile`,
-  held: (what: Text, error: Part, tolerance: Part) => say`${{ what }}: ${{ error }} are to be expected, so that ${{ tolerance }} is held.`,
+  profile: say`Profile`,
+  held: (what: Text, error: Part, tolerance: Part) => say`${{ what }}: ${{ error }} expected, ${{ tolerance }} required: held.`,
   notSure: (what: Text, error: Part, tolerance: Part) =>
-    say`${{ what }}: ${{ error }} are to be expected, so that ${{ tolerance }} is not sure to be held.`,
+    say`${{ what }}: ${{ error }} expected, ${{ tolerance }} required: not certain to be held.`,
 });

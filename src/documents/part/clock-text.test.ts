@@ -24,14 +24,14 @@ describe('a run in words', () => {
       spread: 0.1,
     });
     expect(saidOf(clock)).toEqual([
-      'Started Thu 26 Nov 07:00 it is done Fri 27 Nov 07:35 (likely between 07:32 and 07:38).',
-      'Somebody must be there at Thu 26 Nov 08:00 (L4), Fri 27 Nov 07:00 (L5).',
-      'It cuts 11 h 32 min, 2 h 12 min of it while nobody is in the shop. The machine waits 12 h 48 min for somebody to come.',
+      'Start Thu 26 Nov 07:00, finish Fri 27 Nov 07:35 (likely between 07:32 and 07:38).',
+      'Operator needed at Thu 26 Nov 08:00 (L4), Fri 27 Nov 07:00 (L5).',
+      'It cuts 11 h 32 min, 2 h 12 min of it outside the shifts. The machine waits 12 h 48 min for an operator.',
     ]);
   });
 
   it('says so when nobody is needed, and keeps long lists short', () => {
-    expect(saidOf(laid([cut(60)]))[1]).toBe('Nobody need be there on the way.');
+    expect(saidOf(laid([cut(60)]))[1]).toBe('No attendance needed during the run.');
     const many = laid(Array.from({ length: 30 }, () => [cut(40), stop('L2, OUT')]).flat());
     expect(visitsOf(many).length).toBe(30);
     expect(saidOf(many)[1]).toMatch(/ and 22 more times\.$/);

@@ -82,23 +82,22 @@ const nameOf = ({ kind, piece, stop }: ClockEvent): Text => {
 export const oclockText = (at: Moment, start: Moment): Part => moment(at, at - start < 7 * DAY ? 'weekday and time' : 'day and time');
 
 const words = phrases('on-the-clock', {
-  done: (start: Part, done: Part, likely: Text) => say`Started ${{ start }} it is done ${{ done }}${{ likely }}.`,
+  done: (start: Part, done: Part, likely: Text) => say`Start ${{ start }}, finish ${{ done }}${{ likely }}.`,
   allDone: (start: Part, pieces: number, done: Part, likely: Text) =>
-    say`Started ${{ start }} ${{ pieces: count(pieces) }} pieces are done ${{ done }}${{ likely }}.`,
+    say`Start ${{ start }}, finish ${{ done }} for ${{ pieces: count(pieces) }} pieces${{ likely }}.`,
   likely: (early: Part, late: Part) => say` (likely between ${{ early }} and ${{ late }})`,
-  nobody: say`Nobody need be there on the way.`,
+  nobody: say`No attendance needed during the run.`,
   visit: (at: Part, what: Part | Text) => say`${{ at }} (${{ what }})`,
   visitUntil: (at: Part, until: Part, what: Part | Text) => say`${{ at }} to ${{ until }} (${{ what }})`,
-  visits: (visits: Part) => say`Somebody must be there at ${{ visits }}.`,
-  visitsMore: (visits: Part, more: number) => say`Somebody must be there at ${{ visits }} and ${{ more: count(more) }} more times.`,
-  visitsOrMore: (visits: Part, more: number) =>
-    say`Somebody must be there at ${{ visits }} and ${{ more: count(more) }} or more more times.`,
+  visits: (visits: Part) => say`Operator needed at ${{ visits }}.`,
+  visitsMore: (visits: Part, more: number) => say`Operator needed at ${{ visits }} and ${{ more: count(more) }} more times.`,
+  visitsOrMore: (visits: Part, more: number) => say`Operator needed at ${{ visits }} and ${{ more: count(more) }} or more further times.`,
   andMore: (names: Part, more: number) => say`${{ names }} and ${{ more: count(more) }} more`,
-  byDay: (cutting: number) => say`It cuts ${{ cutting: duration(cutting) }}, all of it while somebody is in the shop.`,
+  byDay: (cutting: number) => say`It cuts ${{ cutting: duration(cutting) }}, all of it during shifts.`,
   atNight: (cutting: number, night: number) =>
-    say`It cuts ${{ cutting: duration(cutting) }}, ${{ night: duration(night) }} of it while nobody is in the shop.`,
-  noWait: say`The machine waits for nobody.`,
-  waits: (minutes: number) => say`The machine waits ${{ waits: duration(minutes) }} for somebody to come.`,
+    say`It cuts ${{ cutting: duration(cutting) }}, ${{ night: duration(night) }} of it outside the shifts.`,
+  noWait: say`No waiting for an operator.`,
+  waits: (minutes: number) => say`The machine waits ${{ waits: duration(minutes) }} for an operator.`,
   load: (piece: number) => say`load piece ${{ piece: count(piece) }}`,
   spool: say`new spool`,
   thread: say`thread the wire`,

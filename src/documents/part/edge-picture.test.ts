@@ -32,7 +32,7 @@ describe('the picture of cut faces', () => {
   it('states the factor by which it is larger sideways, and draws every face by it', () => {
     const svg = edgePicture(waysOf(20));
     expect(svg).toBe(edgePicture(waysOf(20)));
-    const factor = Number(/sideways (\d+) times/.exec(svg)?.[1]);
+    const factor = Number(/sideways × (\d+) /.exec(svg)?.[1]);
     expect([1, 2, 5, 10, 20, 50, 100, 200, 500]).toContain(factor);
     const perMillimetre = (260 / 20) * factor;
     const [wire, oxyfuel, , laser] = strays(svg);

@@ -141,9 +141,9 @@ const TWO = significant(2);
 
 const words = phrases('cut-faces', {
   caption: (thickness: number, factor: number) =>
-    say`Cut faces of ${{ thickness: thick(thickness) }}. Height to scale; sideways ${{ factor: number(factor) }} times as large, for all alike.`,
-  barrel: (barrel: Part) => say`barrel ${{ barrel }}`,
-  allTheWay: (finish: Part) => say`Ra ${{ finish }} all the way down`,
+    say`Cut faces of ${{ thickness: thick(thickness) }}. Height to scale; sideways × ${{ factor: number(factor) }} for all.`,
+  barrel: (barrel: Part) => say`bow ${{ barrel }}`,
+  allTheWay: (finish: Part) => say`Ra ${{ finish }} over the full height`,
   within: (zone: Part, slope: Part) => say`within ${{ zone }}, ${{ slope }}°`,
   finish: (range: Part) => say`Ra ${{ range }}`,
 });

@@ -5,6 +5,7 @@ import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import type { ContourPlan, EstimatedHours, EstimatedPrice, NumberedContour, Pass, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
 import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
+import { skimName } from '../../text/pass-name.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type WrittenTable } from '../paper.ts';
@@ -53,8 +54,8 @@ const ofPasses = phrases('pass-table', {
   finish: say`Ra after ${{ unit: unitName('µm') }}`,
   time: say`Time`,
   rough: (number: number) => say`${{ pass: count(number) }} rough`,
-  skim: (number: number) => say`${{ pass: count(number) }} skim`,
-  note: say`Offset: from the wire’s centre to the finished surface, with the stock that later passes take off. A trial cut in this material settles the last thousandth.`,
+  skim: (number: number) => say`${{ pass: count(number) }} ${{ skim: skimName(number) }}`,
+  note: say`Offset: wire centre to finished surface, including the stock for later passes. Confirm offsets with a trial cut in this material.`,
 });
 
 /** Where each contour starts. */
@@ -100,11 +101,11 @@ const ofHoles = phrases('hole-table', {
   none: say`none`,
   part: (kilograms: number) => say`part, ${{ mass: mass(kilograms) }}`,
   slug: (kilograms: number) => say`slug, ${{ mass: mass(kilograms) }}`,
-  burnt: say`none, burnt out`,
+  burnt: say`none, no-core cut`,
   fromZero: ({ name }: ControlUnit) =>
-    say`X, Y and Ø in ${{ unit: term(name) }} from the zero of the drawing. Holes are drilled before clamping; clean and free of burrs.`,
+    say`X, Y and Ø in ${{ unit: term(name) }} from the drawing origin. Drill the holes before clamping; clean and free of burrs.`,
   fromDatum: ({ name }: ControlUnit) =>
-    say`X, Y and Ø in ${{ unit: term(name) }} from the datum. Holes are drilled before clamping; clean and free of burrs.`,
+    say`X, Y and Ø in ${{ unit: term(name) }} from the program zero. Drill the holes before clamping; clean and free of burrs.`,
   fromEdge: say`from the edge`,
   that: (number: number) => say`that of ${{ number: count(number) }}`,
   toDrill: say`to be drilled`,
@@ -153,13 +154,13 @@ const ofHours = phrases('hours-table', {
   threading: say`Threading`,
   travel: say`Travel`,
   stops: say`Stops`,
-  machine: say`Machine, in all`,
-  attended: say`of which somebody must be there`,
-  alone: say`of which it runs alone`,
+  machine: say`Machine total`,
+  attended: say`attended`,
+  alone: say`unattended`,
   besides: (holes: Text, setUp: Text, programming: Text) =>
-    say`Besides: start holes ${{ holes }} a piece; set-up ${{ setUp }} and programming ${{ programming }} once. Ranges are one standard deviation.`,
+    say`Not included: start holes ${{ holes }} per piece; set-up ${{ setUp }} and programming ${{ programming }} per job. Ranges are one standard deviation.`,
   besidesStack: (holes: Text, setUp: Text, programming: Text) =>
-    say`Besides: start holes ${{ holes }} a stack; set-up ${{ setUp }} and programming ${{ programming }} once. Ranges are one standard deviation.`,
+    say`Not included: start holes ${{ holes }} per stack; set-up ${{ setUp }} and programming ${{ programming }} per job. Ranges are one standard deviation.`,
 });
 
 /** What the price is made of. */
@@ -171,9 +172,9 @@ export const costTable = (estimate: EstimatedPrice): WrittenTable => ({
 
 const ofCosts = phrases('cost-table', {
   cost: say`Cost`,
-  job: say`once`,
-  run: say`each stack`,
-  piece: say`each piece`,
+  job: say`per job`,
+  run: say`per stack`,
+  piece: say`per piece`,
 });
 
 /** Price by quantity. */
@@ -196,7 +197,7 @@ export const breakTable = (estimate: EstimatedPrice): WrittenTable => ({
 const ofBreaks = phrases('price-table', {
   pieces: say`Pieces`,
   each: say`Price each`,
-  all: say`In all`,
+  all: say`Total`,
   range: say`Likely range, each`,
 });
 

@@ -41,7 +41,7 @@ const words = phrases('nest', {
   inRows: say`in rows`,
   whereBest: say`each where it fits best`,
   all: ({ asked, plate, kinds, manner, share }: Laid, used: Part) =>
-    say`All ${{ pieces: count(asked) }} pieces lie on the plate of ${{ plate }}, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, and they take ${{ used }} of it.`,
+    say`All ${{ pieces: count(asked) }} pieces fit on the ${{ plate }} plate, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, and they occupy ${{ used }} of it.`,
   some: ({ laid, asked, plate, kinds, manner, share }: Laid, bound: Part) =>
-    say`${{ laid: count(laid) }} of ${{ asked: count(asked) }} pieces have room on the plate of ${{ plate }}, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, where the areas of the pieces alone would allow ${{ bound }}.`,
+    say`${{ laid: count(laid) }} of ${{ asked: count(asked) }} pieces fit on the ${{ plate }} plate, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces; by area alone ${{ bound }} would be possible.`,
 });

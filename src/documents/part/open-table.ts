@@ -40,8 +40,8 @@ const endSaid = (end: OpenEnd, unit: ControlUnit, datum: Point | undefined): Tex
 const words = phrases('open-table', {
   line: say`Line`,
   kept: say`Kept`,
-  comesIn: say`Comes in`,
-  goesOut: say`Goes out`,
+  comesIn: say`Wire enters`,
+  goesOut: say`Wire leaves`,
   tab: ({ name }: ControlUnit) => say`Tab ${{ unit: term(name) }}`,
   comesOff: say`Comes off`,
   slit: say`both sides`,
@@ -55,5 +55,5 @@ const words = phrases('open-table', {
   blind: (at: Text) => say`blind end, ${{ at }}`,
   hole: (diameter: Part, at: Text) => say`hole Ø ${{ diameter }}, ${{ at }}`,
   toDrill: (diameter: Part, at: Text) => say`hole Ø ${{ diameter }}, to be drilled, ${{ at }}`,
-  note: say`Left and right as the line runs in the drawing, from the first place to the second. Beside the block: threaded in the open.`,
+  note: say`Left and right as the line runs in the drawing, from the first end to the second. Beside the block: threaded clear of the block.`,
 });

@@ -66,5 +66,5 @@ const words = phrases('other-ways', {
   'corners too round': say`corners too round`,
   'too rough': say`too rough`,
   'would do': say`would do`,
-  note: say`Thermal cuts: ISO 9013 at the best range that a good machine can be expected to hold (common practice); Ra from Rz is only a band. Jet: published feed law at its best edge.`,
+  note: say`Thermal cuts: ISO 9013, the best range a good machine holds (common practice); Ra from Rz is only a band. Jet: published feed law at its best edge.`,
 });

@@ -52,8 +52,8 @@ const legend = ({ margin, web, forbidden }: NestFacts): Text =>
 
 const words = phrases('plate-picture', {
   legend: (margin: Part, web: Part) =>
-    say`Broken line: margin of ${{ margin }}. Web between pieces: ${{ web }}. Ring with cross: datum, zero of the drawing.`,
-  forbidden: say`Crossed box: clamp or forbidden zone.`,
+    say`Dashed: margin of ${{ margin }}. Web between pieces: ${{ web }}. Ring with cross: drawing origin.`,
+  forbidden: say`Crossed box: clamp or keep-out zone.`,
 });
 
 /** Drawn where the plate is an upright rectangle; along any other outline the legend says it. */

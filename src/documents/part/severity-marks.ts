@@ -4,9 +4,9 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 
 export const severityMarks: Readonly<Record<Severity, Text>> = phrases('severity-mark', {
-  refusal: say`No:`,
-  doubt: say`Doubt:`,
+  refusal: say`Not possible:`,
+  doubt: say`Query:`,
   warning: say`Warning:`,
-  repair: say`Mended:`,
+  repair: say`Repaired:`,
   note: say`Note:`,
 });

@@ -46,7 +46,7 @@ const sizeText = (value: number, unit: string, control: ControlUnit): Part => {
 
 const words = phrases('shape-table', {
   size: say`Size`,
-  is: say`Is`,
+  is: say`Value`,
   from: say`From`,
   to: say`To`,
   measured: say`Measured`,

@@ -60,7 +60,7 @@ const captionFor = (clock: Clock, strip: Strip): Text =>
   sentences([words.caption, clock.finish > strip.to ? words.firstDays(MOST_DAYS) : undefined]);
 
 const words = phrases('shift-strip', {
-  caption: say`The run on the clock. Grey: nobody is there. Bars: cutting. Broken line: waiting. Pins: somebody must come.`,
+  caption: say`Run schedule. Grey: unattended. Bars: cutting. Dashed: waiting. Pins: operator needed.`,
   firstDays: (days: number) => say`The first ${{ days: count(days) }} days are shown.`,
 });
 

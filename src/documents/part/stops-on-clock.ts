@@ -29,7 +29,7 @@ export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proo
 };
 
 const words = phrases('stops-on-clock', {
-  oclock: say`O’clock`,
-  estimated: (start: Part) => say`O’clock with a start on ${{ start }}: estimated, the later the less sure.`,
-  firstPiece: (start: Part) => say`O’clock with a start on ${{ start }}, for the first piece: estimated, the later the less sure.`,
+  oclock: say`Time`,
+  estimated: (start: Part) => say`Times for a start on ${{ start }}: estimated, less certain later in the run.`,
+  firstPiece: (start: Part) => say`Times for a start on ${{ start }}, first piece: estimated, less certain later in the run.`,
 });

@@ -122,27 +122,27 @@ interface Proven {
 }
 
 const words = phrases('answer-text', {
-  assumed: say`Assumed, because nobody said`,
+  assumed: say`Assumptions`,
   findings: say`Findings`,
-  findingsAsDrawn: (unit: string) => say`Findings, places in ${{ unit: term(unit) }} as drawn`,
+  findingsAsDrawn: (unit: string) => say`Findings, positions in ${{ unit: term(unit) }} as drawn`,
   moreFindings: (more: number) => say`and ${{ findings: count(more) }} more; --json lists them all`,
   shape: (shape: Text) => say`Sizes of the shape: ${{ shape }}`,
-  wires: say`Wires of the shop, the whole job with each`,
+  wires: say`Wires in the shop, each for the whole job`,
   passes: (wire: string) => say`Passes with ${{ wire: name(wire) }}`,
   contours: say`Contours`,
   openLines: say`Open lines`,
   hours: say`Hours`,
   price: (currency: string, from: string) => say`Price in ${{ currency: term(currency) }}, rates from ${{ day: term(from) }}`,
   metalBrought: (kilograms: number) =>
-    say`Metal of one piece: ${{ mass: mass(kilograms) }}, slugs and scrap and all, brought by the customer.`,
-  metalPaid: (kilograms: number) => say`Metal of one piece: ${{ mass: mass(kilograms) }}, slugs and scrap and all, in the price.`,
-  clock: say`On the clock`,
-  clockOfStack: (sheets: number) => say`On the clock, where a piece is a stack of ${{ sheets: count(sheets) }}`,
-  errors: say`Where the error comes from`,
-  others: say`Other ways to cut it`,
+    say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included, supplied by the customer.`,
+  metalPaid: (kilograms: number) => say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included in the price.`,
+  clock: say`Schedule`,
+  clockOfStack: (sheets: number) => say`Schedule, one piece being a stack of ${{ sheets: count(sheets) }}`,
+  errors: say`Error budget`,
+  others: say`Other processes`,
   proof: say`Proof`,
   proven: ({ contours, loose, worst, resolution }: Proven) =>
-    say`Proven. The program was read back and cut in the computer: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, worst deviation ${{ worst: um(worst, fixed(1)) }} outside the rounded corners (read to ${{ resolution: um(resolution, fixed(2)) }}).`,
+    say`Proven. The program was read back and cut in simulation: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, largest deviation ${{ worst: um(worst, fixed(1)) }} away from rounded corners (resolution ${{ resolution: um(resolution, fixed(2)) }}).`,
   notProven: ({ contours, loose, worst, resolution }: Proven) =>
-    say`Not proven. The program was read back and cut in the computer: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, worst deviation ${{ worst: um(worst, fixed(1)) }} outside the rounded corners (read to ${{ resolution: um(resolution, fixed(2)) }}).`,
+    say`Not proven. The program was read back and cut in simulation: ${{ contours: count(contours, 'contour') }}, ${{ loose: count(loose, 'loose piece') }}, largest deviation ${{ worst: um(worst, fixed(1)) }} away from rounded corners (resolution ${{ resolution: um(resolution, fixed(2)) }}).`,
 });

@@ -12,13 +12,13 @@ const HEAVY = 0.5;
 
 const OF_EVERY_JOB = phrases('caution', {
   voltage: say`High voltage at wire and table while sparking (ISO 28881:2022 covers the hazards of these machines). Never reach into a running cut.`,
-  sharp: say`The wire is sharp and so are the burrs: gloves and eye protection when threading and when taking pieces out.`,
+  sharp: say`Wire ends and burrs are sharp: gloves and eye protection when threading and when taking pieces out.`,
   mist: say`Water mist, hydrogen and fumes: run the extraction, keep flames and sparks away.`,
-  waste: say`Used filters, resin, wire and sludge are controlled waste: collect them apart.`,
+  waste: say`Used filters, resin, wire and sludge are controlled waste: collect them separately.`,
 });
 
 const OF_MATERIAL: Readonly<Record<Caution, Text>> = phrases('caution-of-material', {
-  'combustible fines': say`Fines of this metal can burn: keep them wet and apart from others, never sweep them dry, ventilate, class D extinguisher at hand (NFPA 660, formerly 484).`,
+  'combustible fines': say`Fines of this metal can burn: keep them wet and separate from others, never sweep them dry, ventilate, class D extinguisher at hand (NFPA 660, formerly 484).`,
   'water-reactive when burning': say`Once burning, these fines react with water: no water on the fire.`,
   hydrogen: say`This metal gives off hydrogen in water, also from wet sludge: leave containers vented.`,
   'cobalt leaching': say`Carbide loses its cobalt binder in poor water: watch the conductivity and do not leave the part lying in the tank.`,
@@ -31,7 +31,7 @@ const OF_MATERIAL: Readonly<Record<Caution, Text>> = phrases('caution-of-materia
 
 const LAST = say(
   'caution.last',
-)`The manual of the machine, local rules and the advice of qualified people come before this sheet. Its figures are estimates until the shop’s own log has confirmed them.`;
+)`The machine manual, local rules and the advice of qualified people take precedence over this sheet. Its figures are estimates until the shop’s own log has confirmed them.`;
 
 /** Sentences for the set-up sheet. */
 export const cautionsFor = ({ cautions }: Material, contours: readonly ContourPlan[]): readonly Text[] => [
@@ -51,8 +51,8 @@ const pieceCautions = (contours: readonly ContourPlan[]): readonly Text[] => {
 
 const heavy = phrases('caution-of-piece', {
   part: (weight: Part) =>
-    say`The part weighs ${{ weight }}: secure it before it is cut free, keep hands from under it, watch the lower nozzle.`,
+    say`The part weighs ${{ weight }}: secure it before it is cut free, keep hands clear below it, watch the lower nozzle.`,
   slug: (weight: Part) =>
-    say`The heaviest slug weighs ${{ weight }}: secure it before it is cut free, keep hands from under it, watch the lower nozzle.`,
+    say`The heaviest slug weighs ${{ weight }}: secure it before it is cut free, keep hands clear below it, watch the lower nozzle.`,
   lift: say`Use lifting gear.`,
 });

@@ -42,18 +42,18 @@ const cells = (o: TimeOutcome): readonly Said[] => [
 ];
 
 const words = phrases('time-comparison', {
-  change: say`When would it be done if`,
+  change: say`When it would finish if`,
   start: say`Start`,
-  done: say`Done`,
-  atNight: say`Cuts at night`,
-  attended: say`Somebody there`,
-  inShift: say`Of the shift`,
+  done: say`Finish`,
+  atNight: say`Cutting outside shifts`,
+  attended: say`Attended`,
+  inShift: say`Machine time in shifts`,
   worth: say`Worth`,
-  asAsked: say`As asked`,
+  asAsked: say`As specified`,
   row: (number: number, what: Text) => say`${{ number: count(number) }}  ${{ what }}`,
   'run order': say`run order`,
   'night start': say`night start`,
   costs: (price: Part) => say`costs ${{ price }}`,
   sentence: (sentence: Text) => say`${{ sentence }}.`,
-  note: say`Of the shift: how long the machine is taken up while somebody is in the shop. Worth: those hours and those of people, at your rates; it is not in the price.`,
+  note: say`Machine time in shifts: how long the job occupies the machine while it is attended. Worth: that time and the attendance, at your rates; not included in the price.`,
 });

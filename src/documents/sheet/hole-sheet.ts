@@ -27,9 +27,9 @@ export const holeSheet = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
 
 /** Common practice, no source. */
 const ADVICE = phrases('hole-sheet-advice', {
-  soft: say`Drill before the block is hardened, where the material allows it; in hard metal start holes are eroded.`,
-  clean: say`Through from face to face, clean and free of burrs and chips: a chip in the hole shorts the wire while it is threaded.`,
-  wandered: say`Where the drill wanders, tell the number of the hole and by how much, so that the way in can be planned anew.`,
+  soft: say`Drill before hardening where the material allows; in hardened material start holes are EDM-drilled.`,
+  clean: say`Right through, clean, free of burrs and chips: a chip in the hole shorts the wire during threading.`,
+  wandered: say`If a drill wanders, report the hole number and by how much, so that the lead-in can be replanned.`,
 });
 
 interface Hole {
@@ -118,7 +118,7 @@ const tables = (facts: JobFacts, cut: CutFacts): readonly WrittenBlock[] => {
 const words = phrases('hole-sheet', {
   title: say`Hole table`,
   foot: say`hole table`,
-  notYet: (why: Text) => say`Not to be drilled yet. ${{ why }}`,
+  notYet: (why: Text) => say`Do not drill yet. ${{ why }}`,
   drawing: say`Drawing`,
   material: say`Material`,
   depth: say`Depth`,
@@ -126,11 +126,11 @@ const words = phrases('hole-sheet', {
   holes: say`Holes`,
   toDrill: (all: number, drilled: number) => say`${{ holes: count(all, 'hole') }}, ${{ drilled: count(drilled) }} to be drilled`,
   from: say`X and Y from`,
-  zero: say`the zero of the drawing`,
-  datum: ({ x, y }: Hole['at']) => say`the datum, X ${{ x: bare(x, 'mm', upTo(3)) }}, Y ${{ y: length(y) }} of the drawing`,
+  zero: say`the drawing origin`,
+  datum: ({ x, y }: Hole['at']) => say`the program zero, X ${{ x: bare(x, 'mm', upTo(3)) }}, Y ${{ y: length(y) }} of the drawing`,
   temperature: say`Temperature`,
-  scaled: say`the program is scaled for warmth; holes by this table are near enough`,
-  caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: datum, where it lies in view. Numbered: start holes.`,
+  scaled: say`the program is scaled for temperature; holes by this table are close enough`,
+  caption: say`Plan view, ${{ unit: unitName('mm') }}. Ring with cross: program zero, if in view. Numbered: start holes.`,
   number: say`No.`,
   hole: say`Hole`,
   for: say`For`,
@@ -139,6 +139,6 @@ const words = phrases('hole-sheet', {
   drawn: say`as drawn`,
   units: ({ name: unit }: ControlUnit) => say`X, Y and Ø in ${{ unit: term(unit) }}.`,
   startHoles: say`Start holes`,
-  none: say`No hole is needed: everything is begun from the edge of the block.`,
+  none: say`No hole is needed: every contour starts from the block edge.`,
   openLines: say`Open lines`,
 });

@@ -35,7 +35,7 @@ describe('doubled edges', () => {
     const drawing = drawn().line([0, 0], [7, 0]).line([4, 0], [10, 0]).lines([10, 0], [10, 5], [0, 5], [0, 0]).read();
     expect(areasOf(drawing)).toEqual([50]);
     expect(codesOf(drawing)).toEqual(['doubled-edge-dropped']);
-    expect(sentenceOf(drawing.findings[0])).toContain('A stretch of 3 mm around (5.5, 0) is drawn twice');
+    expect(sentenceOf(drawing.findings[0])).toContain('A length of 3 mm around (5.5, 0) is drawn twice');
   });
 
   it('keeps once what is drawn again in pieces, and makes the line whole again', () => {

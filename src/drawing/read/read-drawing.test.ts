@@ -122,7 +122,7 @@ describe('judging loops', () => {
       .circle([3, 3], 1)
       .read();
     expect(codesOf(drawing)).toEqual(['loop-sliver']);
-    expect(sentenceOf(drawing.findings[0])).toContain('16.01 mm round and only 4 µm wide');
+    expect(sentenceOf(drawing.findings[0])).toContain('16.01 mm long and only 4 µm wide');
   });
 
   it('nests loops, and counts openings and islands by depth', () => {

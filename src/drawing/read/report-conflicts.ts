@@ -58,7 +58,7 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
       find('loops-cross', say`${{ both }} cross at ${{ where: whereOf(point(crossing[0].at, units), crossing.length) }}.`, {
         place: spot(crossing[0].at, units),
         done: words.keptBoth,
-        remedy: say`Leave out one of them, or draw the outline that is meant.`,
+        remedy: say`Remove one of them, or draw the intended outline.`,
       }),
     ];
   if (isFilled(along))

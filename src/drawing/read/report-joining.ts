@@ -32,7 +32,7 @@ const aboutPieces = (events: JoinEvents, units: DrawingUnits): Finding[] => [
   ...events.doubledEdges.map(({ at, size, copies }) =>
     find(
       'doubled-edge-dropped',
-      say`A stretch of ${{ length: length(size) }} around ${{ at: point(at, units) }} is drawn ${{ times: copies === 1 ? words.twice : words.times(copies + 1) }}.`,
+      say`A length of ${{ length: length(size) }} around ${{ at: point(at, units) }} is drawn ${{ times: copies === 1 ? words.twice : words.times(copies + 1) }}.`,
       {
         place: spot(at, units, size / 2),
         done: say`It was kept once.`,
@@ -66,7 +66,7 @@ const aboutEnds = (events: JoinEvents, units: DrawingUnits): Finding[] => [
           {
             place: spot(at, units),
             done: say`Loose branches were set aside, and the smallest closed loops were taken.`,
-            remedy: say`Draw each outline as one closed polyline, or leave out the lines that are not to be cut.`,
+            remedy: say`Draw each outline as one closed polyline, or remove the lines that are not to be cut.`,
           },
         ),
   ),
@@ -120,7 +120,7 @@ const toldFlat = (loop: FoundLoop, units: DrawingUnits): Finding => {
   const at = loop.contour.segments[0].from;
   return find(
     'loop-without-area',
-    say`A loop of ${{ round: length(loop.perimeter) }} at ${{ at: point(at, units) }} runs there and back and encloses nothing.`,
+    say`A loop ${{ round: length(loop.perimeter) }} long at ${{ at: point(at, units) }} runs out and back on itself and encloses nothing.`,
     {
       place: spot(at, units, reachOf(loop)),
       done: say`It was left out.`,
@@ -180,8 +180,8 @@ const words = phrases('joining', {
     say`${{ chain: contour(chain.id) }} on layer ${{ layer: name(chain.layer) }}, ${{ length: length(chain.length) }} long from ${{ from: point(chain.from, units) }} to ${{ to: point(chain.to, units) }}, does not close.`,
   apart: (apart: number, join: number) =>
     say`Its ends are ${{ apart: length(apart) }} apart, and only ${{ join: length(join) }} are closed.`,
-  hidden: say`It lies on a hidden layer and is left out.`,
+  hidden: say`It is on a hidden layer and is left out.`,
   notCut: say`It is not cut.`,
-  closeOrAllow: say`Close the outline, or allow a larger join distance.`,
+  closeOrAllow: say`Close the outline, or allow a larger gap to be joined.`,
   close: say`Close the outline if it is to be cut.`,
 });

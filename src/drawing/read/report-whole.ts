@@ -39,11 +39,11 @@ export const toldSlivers = (loops: readonly Loop[], units: DrawingUnits): Findin
     return [
       find(
         'loop-sliver',
-        say`${{ loop: contour(loop.id) }} at ${{ at: point(at, units) }} is ${{ round: length(loop.perimeter * units.millimetres) }} round and only ${{ width: length(width) }} wide on average.`,
+        say`${{ loop: contour(loop.id) }} at ${{ at: point(at, units) }} is ${{ round: length(loop.perimeter * units.millimetres) }} long and only ${{ width: length(width) }} wide on average.`,
         {
           place: { ...spot(at, units), loop: loop.id },
           done: say`It was kept as drawn.`,
-          remedy: say`Leave it out, unless it is meant.`,
+          remedy: say`Remove it, unless it is intended.`,
         },
       ),
     ];
@@ -83,7 +83,7 @@ export const tooMuchWork = (options: ReadOptions): Finding =>
     say('too-much-work/joining')`Joining the drawing needs more than ${{ limit: count(options.limits?.work ?? usualLimits.work) }} steps.`,
     {
       done: say('too-much-work/joining.done')`Nothing was joined.`,
-      remedy: say('too-much-work/joining.remedy')`Save only what is to be cut, check the unit, or allow a smaller join distance.`,
+      remedy: say('too-much-work/joining.remedy')`Save only what is to be cut, check the unit, or allow a smaller gap to be joined.`,
     },
   );
 

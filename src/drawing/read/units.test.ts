@@ -24,7 +24,7 @@ describe('units of a drawing', () => {
     expect(units).toEqual({ name: 'mm', millimetres: 1, basis: 'assumed' });
     expect(findings.map((f) => [f.code, f.severity, doneTextOf(f)])).toEqual([['units-missing', 'doubt', 'Millimetres were assumed.']]);
     expect(sentenceOf(findings[0])).toContain('Read as mm it measures 3 mm by 2 mm; read as inches it would be 76.2 mm by 50.8 mm.');
-    expect(sentenceOf(decideUnits({ ...file, unitless: true }, undefined, box(3)).findings[0])).toContain('says that its unit is none');
+    expect(sentenceOf(decideUnits({ ...file, unitless: true }, undefined, box(3)).findings[0])).toContain('gives its unit as none');
   });
 
   it('are doubted when the drawing would be larger than any machine or smaller than a wire', () => {
@@ -42,7 +42,7 @@ describe('units of a drawing', () => {
   it('say nothing of the size of an empty drawing', () => {
     const nothing = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
     expect(decideUnits({ ...file, units: inch }, undefined, nothing).findings).toEqual([]);
-    expect(sentenceOf(decideUnits(file, undefined, nothing).findings[0])).toBe('The file does not say in which unit it is drawn.');
+    expect(sentenceOf(decideUnits(file, undefined, nothing).findings[0])).toBe('The file does not specify the unit of the drawing.');
   });
 
   it('are known by the words people write', () => {

@@ -66,20 +66,16 @@ const unknownUnit = (asked: string, instead: DrawingUnits | undefined): Finding 
 const overruled = (wanted: { readonly name: string; readonly millimetres: number }, own: DrawingUnits | undefined): Finding[] =>
   own && own.millimetres !== wanted.millimetres
     ? [
-        find(
-          'units-overruled',
-          say`The file says it is drawn in ${{ own: term(own.name) }}, and ${{ wanted: term(wanted.name) }} was asked for.`,
-          {
-            done: say`Every number of the drawing was read as ${{ wanted: term(wanted.name) }}.`,
-          },
-        ),
+        find('units-overruled', say`The file is in ${{ own: term(own.name) }}, and ${{ wanted: term(wanted.name) }} was specified.`, {
+          done: say`Every number of the drawing was read as ${{ wanted: term(wanted.name) }}.`,
+        }),
       ]
     : [];
 
 const missing = (unitless: boolean, bounds: Bounds): Finding =>
   find('units-missing', sentences([unitless ? words.unitless : words.noUnit, sizes(bounds)]), {
     done: say`Millimetres were assumed.`,
-    remedy: remedy(say`Say which unit the drawing is in.`, { field: 'units' }),
+    remedy: remedy(say`Specify the unit of the drawing.`, { field: 'units' }),
   });
 
 /** 'Read as mm it measures 12 mm by 5 mm; read as inches …', nothing of a drawing without anything in it. */
@@ -115,13 +111,13 @@ const implausible = (unit: { readonly name: string; readonly millimetres: number
 const words = phrases('units-of-drawing', {
   kept: (unit: string) => say`The unit of the file, ${{ unit: term(unit) }}, was kept.`,
   asIfNone: say`The unit was decided as if none had been given.`,
-  unitless: say`The file says that its unit is none.`,
-  noUnit: say`The file does not say in which unit it is drawn.`,
+  unitless: say`The file gives its unit as none.`,
+  noUnit: say`The file does not specify the unit of the drawing.`,
   sizes: (asMm: Text, asInches: Text) => say`Read as mm it measures ${{ asMm }}; read as inches it would be ${{ asInches }}.`,
   size: (wide: number, high: number) => say`${{ wide: length(wide) }} by ${{ high: length(high) }}`,
   tooLarge: say`more than the ${{ largest: mm(LARGEST) }} that any machine is likely to take`,
   tooSmall: say`less than the ${{ smallest: mm(SMALLEST) }} of a thin wire's own cut`,
-  keptAsAsked: (unit: string) => say`${{ unit: term(unit) }} was kept, as asked.`,
-  keptAsFile: (unit: string) => say`${{ unit: term(unit) }} was kept, as the file says.`,
+  keptAsAsked: (unit: string) => say`${{ unit: term(unit) }} was kept, as specified.`,
+  keptAsFile: (unit: string) => say`${{ unit: term(unit) }} was kept, as the file has it.`,
   check: (other: string, size: Text) => say`Check the unit: read as ${{ other: term(other) }} it would measure ${{ size }}.`,
 });

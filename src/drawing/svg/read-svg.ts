@@ -66,7 +66,7 @@ const tellScale = ({ real, stretched }: Viewport, root: Element, told: Ledger): 
     told.add('pixels-assumed', say`The file gives its size in pixels, or not at all, and names no length of the world.`, {
       place,
       done: say`96 pixels were taken as ${{ inch: mm(25.4) }}, as the standard says.`,
-      remedy: say`Check one known length; programs have also written 72 or 90 pixels to the inch.`,
+      remedy: say`Check one known length; some programs wrote 72 or 90 pixels to the inch.`,
     });
   if (stretched)
     told.add('view-stretched', say('view-stretched/page')`The picture is stretched unevenly to fill its page.`, {

@@ -97,7 +97,7 @@ export const startFindings = (proposal: BestStart): readonly Finding[] =>
     ? [
         find('better-start', better(proposal.best, proposal.atOnce), {
           place: { kind: 'field', path: 'startAt' },
-          remedy: say`Start then, unless another job is to have the machine for the night.`,
+          remedy: say`Start then, unless the machine is needed for another job that night.`,
         }),
       ]
     : [];
@@ -107,7 +107,7 @@ const better = (best: Start, atOnce: Start): Text => {
   const end = Math.round(atOnce.finish) === Math.round(best.finish) ? words.asSoon : words.insteadOf(atOnce.finish);
   return say(
     'better-start',
-  )`Started ${{ start }}, ${{ night }} of the cutting run while nobody is in the shop, instead of ${{ instead }}; it is done ${{ finish }}, ${{ end }}.`;
+  )`Started ${{ start }}, ${{ night }} of the cutting runs outside the shifts, instead of ${{ instead }}; it finishes ${{ finish }}, ${{ end }}.`;
 };
 
 const words = phrases('better-start-end', {

@@ -19,7 +19,7 @@ const spoolFindings = ({ spools }: Clock): readonly Finding[] => {
   return [
     find('spool-ends-at-night', spoolEnds(first, atNight.length - 1), {
       place: { kind: 'field', path: 'spoolLeft' },
-      remedy: say`Put on a full spool at ${{ before: moment(first.before) }}, the last time before that somebody is at the machine.`,
+      remedy: say`Fit a full spool at ${{ before: moment(first.before) }}, the last time an operator is at the machine before that.`,
     }),
   ];
 };
@@ -29,10 +29,10 @@ const spoolEnds = ({ at, changed }: SpoolEnd, more: number): Text => {
   return more === 0
     ? say(
         'spool-ends-at-night/once',
-      )`The spool runs out ${{ at: when.at }}, when nobody is there; the machine stands until ${{ changed: when.changed }}.`
+      )`The spool runs out ${{ at: when.at }}, outside the shifts; the machine stands until ${{ changed: when.changed }}.`
     : say(
         'spool-ends-at-night/more',
-      )`The spool runs out ${{ at: when.at }}, when nobody is there; the machine stands until ${{ changed: when.changed }}. ${{ more: count(more) }} more run out at night after it.`;
+      )`The spool runs out ${{ at: when.at }}, outside the shifts; the machine stands until ${{ changed: when.changed }}. ${{ more: count(more) }} more run out at night after it.`;
 };
 
 /** Waits shorter than an hour are not worth a word. */
@@ -55,10 +55,10 @@ const waitFindings = ({ events, start, spools }: Clock): readonly Finding[] => {
   const [from, to] = [moment(first.from), moment(first.to)];
   const text =
     waits.length === 1
-      ? say('stop-at-night/once')`The machine waits once for somebody to come, ${{ all }} in all: first from ${{ from }} to ${{ to }}.`
+      ? say('stop-at-night/once')`The machine waits once for an operator, ${{ all }} in total: first from ${{ from }} to ${{ to }}.`
       : say(
           'stop-at-night/often',
-        )`The machine waits ${{ times: count(waits.length) }} times for somebody to come, ${{ all }} in all: first from ${{ from }} to ${{ to }}.`;
+        )`The machine waits ${{ times: count(waits.length) }} times for an operator, ${{ all }} in total: first from ${{ from }} to ${{ to }}.`;
   return [find('stop-at-night', text, { place, remedy })];
 };
 
@@ -68,7 +68,7 @@ const shortFindings = ({ pieces }: Clock): readonly Finding[] =>
     : [
         find(
           'clock-cut-short',
-          say`Only ${{ laid: count(pieces.laid) }} of ${{ asked: count(pieces.asked) }} pieces are laid on the clock: all of them would be too many events.`,
+          say`Only ${{ laid: count(pieces.laid) }} of ${{ asked: count(pieces.asked) }} pieces are scheduled: all of them would be too many events.`,
           {
             place: { kind: 'field', path: 'quantity' },
           },

@@ -189,7 +189,7 @@ describe('the best start', () => {
     const [told, ...more] = startFindings(found);
     expect(more).toEqual([]);
     expect(told?.code).toBe('better-start');
-    expect(sentenceOf(told)).toContain('9 h 50 min of the cutting run while nobody is in the shop, instead of 4 h 5 min');
+    expect(sentenceOf(told)).toContain('9 h 50 min of the cutting runs outside the shifts, instead of 4 h 5 min');
   });
 
   it('ends soonest when it begins at once', () => {

@@ -136,7 +136,7 @@ export const prepareClock = (question: ClockQuestion, most?: number): Prepared =
 };
 
 const nobodyComes = (): Finding =>
-  find('nobody-comes', say`The shop has no shift in which somebody could start the machine: the run cannot be laid on the clock.`, {
+  find('nobody-comes', say`The shop has no shift in which the machine could be started: the run cannot be scheduled.`, {
     place: { kind: 'field', path: 'shifts' },
     remedy: say`Give the shop file at least one shift, or leave shifts out for Monday to Friday, 07:00 to 16:00.`,
   });

@@ -73,11 +73,11 @@ export const tasksOf = (question: TasksQuestion): Tasks => {
 };
 
 export const words = phrases('clock', {
-  travel: say`travel without the wire`,
+  travel: say`rapid, wire out`,
   pass: (pass: number) => say`pass ${{ pass: count(pass) }}`,
   thread: say`thread the wire`,
   load: (piece: number) => say`load piece ${{ piece: count(piece) }}`,
-  spool: say`put on a full spool and thread again`,
+  spool: say`fit a full spool and rethread`,
   start: say`start the program`,
 });
 

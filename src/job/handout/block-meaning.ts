@@ -7,21 +7,21 @@ import type { Text } from '../../text/text.ts';
 
 /** Words of ISO 6983-1 and RS274NGC that keep their meaning in every dialect. */
 const COMMON: Readonly<Record<string, Text>> = phrases('program-word', {
-  G0: say`travel without cutting`,
+  G0: say`rapid move`,
   G1: say`straight cut`,
   G2: say`arc, clockwise`,
   G3: say`arc, counter-clockwise`,
-  G40: say`offset off`,
+  G40: say`compensation off`,
   G41: say`wire left of the contour`,
   G42: say`wire right of the contour`,
   G17: say`arcs lie in the plane of the table`,
-  G90: say`places counted from the zero`,
-  G91: say`places counted from where the wire is`,
-  G92: say`the zero is set from here`,
-  M0: say`stop until somebody starts again`,
-  M1: say`stop where the operator wants it`,
-  M2: say`end of the program`,
-  M30: say`end of the program`,
+  G90: say`coordinates from the program zero`,
+  G91: say`coordinates from the last position`,
+  G92: say`sets the program zero from here`,
+  M0: say`stop until cycle start`,
+  M1: say`optional stop`,
+  M2: say`end of program`,
+  M30: say`end of program`,
 });
 
 const units = phrases('program-unit', { inches: say`inches`, millimetres: say`millimetres` });
@@ -35,16 +35,16 @@ const UNITS: Readonly<Record<string, Text>> = {
 const OF_DIALECT: Readonly<Record<Exclude<WordName, 'condition'>, Text>> = phrases('dialect-word', {
   thread: say`thread the wire`,
   cutWire: say`cut the wire`,
-  wireOn: say`wire runs`,
-  wireOff: say`wire stands`,
+  wireOn: say`wire feed on`,
+  wireOff: say`wire feed off`,
   flushOn: say`flushing on`,
   flushOff: say`flushing off`,
-  powerOn: say`sparking on`,
-  powerOff: say`sparking off`,
+  powerOn: say`power on`,
+  powerOff: say`power off`,
 });
 
 const words = phrases('program-block-says', {
-  tape: say`begin or end of the tape`,
+  tape: say`start or end of tape`,
   note: (comment: string) => say`note: ${{ comment: name(comment) }}`,
   condition: (number: number) => say`condition ${{ number: count(number) }}`,
   register: (number: number) => say`offset register ${{ number: count(number) }}`,

@@ -15,7 +15,7 @@ const part = drawn()
 describe('telling a drawing', () => {
   it('as text gives unit, loops, chains and findings, the gravest first', () => {
     const text = describeDrawing(part.read(), 'part.dxf');
-    expect(text).toContain('part.dxf: DXF, read whole.\nUnit: mm, as the file says.\n3 closed loops:');
+    expect(text).toContain('part.dxf: DXF, complete.\nUnit: mm, from the file.\n3 closed loops:');
     expect(text).toContain('  L1: area 200 mm², perimeter 60 mm, layer 0, outermost');
     expect(text).toContain('  L2: area 3.141593 mm², perimeter 6.283185 mm, layer 0, in L1, an opening');
     expect(text).toContain('1 open chain:\n  C1: 5 mm from (30, 0) to (34, 3), layer 0');

@@ -26,8 +26,8 @@ describe('papers', () => {
     const sheet = sheetOf({ ...insert, dialect: inch.dialect });
     const millimetres = sheetOf(insert);
     const registers = (text: string): readonly number[] => [...text.matchAll(/D\d = ([\d.]+)/g)].map((m) => Number(m[1]));
-    expect(sheet).toMatch(/Set the registers before the start: D1 = 0\.0\d{4}.* inch\./);
-    expect(millimetres).toMatch(/Set the registers before the start: D1 = 0\.\d{4}.* mm\./);
+    expect(sheet).toMatch(/Set the offset registers: D1 = 0\.0\d{4}.* inch\./);
+    expect(millimetres).toMatch(/Set the offset registers: D1 = 0\.\d{4}.* mm\./);
     for (const [i, mm] of registers(millimetres).entries()) expect((registers(sheet)[i] as number) * 25.4).toBeCloseTo(mm, 3);
     expect(sheet).toContain('X, Y and Ø in inch');
   });

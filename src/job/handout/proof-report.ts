@@ -38,10 +38,10 @@ export const proofLines = (proof: Proof): readonly Text[] => [
 ];
 
 const severities: Readonly<Record<Severity, Text>> = phrases('proof-severity', {
-  refusal: say`refusal`,
-  doubt: say`doubt`,
+  refusal: say`not possible`,
+  doubt: say`query`,
   warning: say`warning`,
-  repair: say`repair`,
+  repair: say`repaired`,
   note: say`note`,
 });
 
@@ -67,7 +67,7 @@ const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(
 const signed = (millimetres: number): Text => (millimetres >= 0 ? words.plus : words.minus)(micrometres(Math.abs(millimetres)));
 
 const states: Readonly<Record<ContourProof['state'], Text>> = phrases('proof-state', {
-  right: say`right`,
+  right: say`in tolerance`,
   uncut: say`uncut`,
   'out of tolerance': say`out of tolerance`,
 });
@@ -79,24 +79,24 @@ const sides: Readonly<Record<OpenProof['kept'], Text>> = phrases('proof-side', {
 });
 
 const words = phrases('proof-report', {
-  proven: say`Proven: the program makes the drawing.`,
+  proven: say`Proven: the program cuts the part to drawing.`,
   notProven: say`Not proven.`,
-  resolution: (read: Part) => say`Deviations are read to ${{ read }}; plus is metal left, minus is metal gone.`,
+  resolution: (read: Part) => say`Resolution ${{ read }}; plus is stock left, minus is overcut.`,
   contour: (loop: string, state: Text, left: Text, gone: Text) => say`${{ loop: contour(loop) }}: ${{ state }}, ${{ left }} to ${{ gone }}`,
-  rounder: (line: Text) => say`${{ line }}, 1 corner comes out rounder`,
-  rounderOften: (line: Text, corners: number) => say`${{ line }}, ${{ corners: count(corners, 'corner') }} come out rounder`,
+  rounder: (line: Text) => say`${{ line }}, 1 corner rounder than drawn`,
+  rounderOften: (line: Text, corners: number) => say`${{ line }}, ${{ corners: count(corners, 'corner') }} rounder than drawn`,
   line: (chain: string, kept: Text, state: Text, left: Text, gone: Text) =>
     say`${{ chain: contour(chain) }}, ${{ kept }}: ${{ state }}, ${{ left }} to ${{ gone }}`,
   plus: (amount: Part) => say`+${{ amount }}`,
   minus: (amount: Part) => say`−${{ amount }}`,
   free: (line: number, what: Text, mass: Part, held: Text) =>
-    say`Line ${{ line: count(line) }} sets ${{ what }} free: ${{ mass }}, ${{ held }}.`,
+    say`Line ${{ line: count(line) }} cuts ${{ what }} free: ${{ mass }}, ${{ held }}.`,
   scrap: say`scrap`,
   slug: say`the slug`,
   part: say`the part`,
   slugOf: (loop: string) => say`the slug of ${{ loop: contour(loop) }}`,
   partOf: (loop: string) => say`the part of ${{ loop: contour(loop) }}`,
-  secured: say`secured before`,
+  secured: say`secured beforehand`,
   notSecured: say`not secured`,
   stops: (stops: number) => say`${{ stops: count(stops, 'stop') }}.`,
 });

@@ -29,7 +29,7 @@ const outlinesOf = ({ outlines, fitDeviation }: Shape): Text => {
 const words = phrases('shape-report', {
   one: say`One contour`,
   several: (contours: number) => say`${{ contours: count(contours, 'contour') }}`,
-  curved: (contours: Text, within: Part) => say`${{ contours }}, its true curves met within ${{ within }} by arcs.`,
+  curved: (contours: Text, within: Part) => say`${{ contours }}, true curves replaced by arcs within ${{ within }}.`,
   exact: (contours: Text) => say`${{ contours }}, all of lines and arcs.`,
 });
 

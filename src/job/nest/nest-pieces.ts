@@ -69,26 +69,22 @@ const piecesIn = (asked: NestFile['pieces'][number], index: number, drawing: Dra
 const childrenOf = (loop: Loop, loops: readonly Loop[]): readonly Loop[] => loops.filter((l) => l.depth === 1 && l.parent === loop.id);
 
 const unusable = (file: string, path: string, drawing: Drawing): Finding =>
-  find(
-    'nest-drawing-unusable',
-    say`${{ file: name(file) }} has no closed loop that could be laid: ${{ why: reasonOf(drawing.findings) }}`,
-    {
-      place: { kind: 'field', path },
-      remedy: remedy(say`Look at it with ${{ command: term('kerfwright read') }}.`, { field: path }),
-    },
-  );
+  find('nest-drawing-unusable', say`${{ file: name(file) }} has no closed loop to lay: ${{ why: reasonOf(drawing.findings) }}`, {
+    place: { kind: 'field', path },
+    remedy: remedy(say`Check it with ${{ command: term('kerfwright read') }}.`, { field: path }),
+  });
 
 const islandsLeft = (file: string, islands: readonly Loop[]): Finding =>
   find('nest-island-left', (islands.length === 1 ? words.island : words.islands)(file, islands), {
-    remedy: say`Draw what is wanted of the inside as a piece of its own.`,
+    remedy: say`Draw what is wanted from the inside as a separate piece.`,
   });
 
 const words = phrases('nest-pieces', {
   island: (file: string, islands: readonly Loop[]) =>
-    say`${{ file: name(file) }} has a loop inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): an opening and what is in it are cut away as one piece.`,
+    say`${{ file: name(file) }} has a loop inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): the opening and what is in it are cut away as one piece.`,
   islands: (file: string, islands: readonly Loop[]) =>
-    say`${{ file: name(file) }} has ${{ count: count(islands.length, 'loop') }} inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): an opening and what is in it are cut away as one piece.`,
-  nothing: say`there is nothing in it that closes.`,
+    say`${{ file: name(file) }} has ${{ count: count(islands.length, 'loop') }} inside an opening (${{ loops: list(islands.map((l) => loopNamed(l.id))) }}): the opening and what is in it are cut away as one piece.`,
+  nothing: say`nothing in it closes.`,
 });
 
 /** Two drawings of one name in different folders still give pieces that can be told apart. */

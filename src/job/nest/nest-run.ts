@@ -111,7 +111,7 @@ const factsOf = (
   const rates = onDay.kind === 'rates' ? onDay.rates : undefined;
   const price = file.suppliedBy === 'customer' ? undefined : (file.price ?? rates?.materialPrices?.[file.material]);
   const platePrice =
-    price === undefined ? undefined : shareOf('nest.plate.price', say('nest.plate-price')`metal of the plate`, plateMass, price);
+    price === undefined ? undefined : shareOf('nest.plate.price', say('nest.plate-price')`price of the plate`, plateMass, price);
   return {
     name: file.name ?? name,
     day,
@@ -164,5 +164,5 @@ const names = phrases('nest-metal', {
   plate: say`the plate`,
   pieces: say`the pieces laid`,
   scrap: say`the scrap`,
-  share: (piece: string) => say`metal of ${{ piece: asName(piece) }}, scrap shared out`,
+  share: (piece: string) => say`metal for ${{ piece: asName(piece) }}, its share of the scrap included`,
 });

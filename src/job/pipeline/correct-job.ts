@@ -140,6 +140,6 @@ const reasonIn = (findings: readonly Finding[]): Text => findings.find((f) => f.
 
 const words = phrases('correct-job', {
   noProgram: say`There is no program to correct.`,
-  cannot: say`The job cannot be cut as asked.`,
+  cannot: say`The job cannot be cut as specified.`,
   more: (named: Part, more: number) => say`${{ named }} and ${{ more: count(more) }} more`,
 });

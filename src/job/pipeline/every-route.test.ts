@@ -122,7 +122,7 @@ describe('every route through the pipeline', () => {
       laid.kind === 'scheduled' && laid.timed.made.written.text,
       programOf(answered(run).facts)?.text,
     ];
-    expect(texts[0]).toContain('(ZERO AT X 12.5 Y -3 MM OF THE DRAWING)');
+    expect(texts[0]).toContain('(PROGRAM ZERO AT X 12.5 Y -3 MM OF DRAWING)');
     expect(new Set(texts).size).toBe(1);
     expect(timed.kind === 'timed' && timed.program.actions.length).toBeGreaterThan(0);
     const plain = runUpTo(jaw, 'hours');

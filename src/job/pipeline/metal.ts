@@ -48,7 +48,7 @@ export const metalFor = ({ job, shop, day }: JobRun, plan: CutPlan): Pick<Estima
   if (found.kind !== 'material' || (price === undefined && suppliedBy !== 'customer')) return {};
   const mass = massOf({
     key: 'metal',
-    what: say('pipeline.metal')`the metal of one piece`,
+    what: say('pipeline.metal')`metal for one piece`,
     area: metalOf([plan.block]),
     height: workHeight(job.height),
     density: found.material.density,

@@ -59,19 +59,17 @@ describe('a job', () => {
   it('tells what nobody said and nothing that somebody did', () => {
     expect(factsOf({ ...die, said: new Set([...die.said, 'flush', 'startHole']) }).asked.assumed).toEqual([]);
     const bare = factsOf({ ...die, shop: houseShop, said: new Set(['drawing', 'outline']) });
-    for (const word of ['tool steel D2', 'high', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
+    for (const word of ['tool steel D2', 'thick', 'Ra', 'profile', 'radius', 'piece', 'nozzles', 'start hole', 'invented shop'])
       expect(bare.asked.assumed.map((a) => printPlain(a.text)).join(' ')).toContain(word);
   });
 
   it('promises no more than the budget of errors leaves', () => {
     const facts = factsOf(die);
     const expected = Math.ceil(there(cut(facts).budgets).profile.total.value) / 1000;
-    expect(printPlain(facts.sentence)).toContain(`holds ±${expected} mm`);
+    expect(printPlain(facts.sentence)).toContain(`: ±${expected} mm expected`);
     const tight = factsOf({ ...die, job: { ...die.job, temperature: { cutting: 50, measuring: 20, swing: 20 } } });
     expect(tight.outcome.answer).toBe('yes');
-    expect(printPlain(tight.sentence)).toMatch(
-      /^Yes, but the tolerance is in doubt\. .* is to be expected within ±0\.0\d+ mm where ±0\.008 mm is asked/,
-    );
+    expect(printPlain(tight.sentence)).toMatch(/^Yes, but the tolerance is in doubt\. .*: ±0\.0\d+ mm expected, ±0\.008 mm required;/);
   });
 
   it('keeps every figure under its key, with leaves', () => {

@@ -82,7 +82,7 @@ const linesOf = (
 };
 
 const noSuchLoop = (id: string): Finding =>
-  find('file-not-valid/loop-missing', say`The set-up file speaks of ${{ loop: name(id) }}, which the drawing does not have.`, {
+  find('file-not-valid/loop-missing', say`The set-up file names ${{ loop: name(id) }}, which is not in the drawing.`, {
     place: { kind: 'field', path: `kept.${id}` },
-    remedy: say`Prove the program against the drawing it was made for.`,
+    remedy: say`Prove the program against the drawing it was made from.`,
   });

@@ -61,24 +61,24 @@ const short = phrases('answer-part', { no: say`No.`, onePiece: say`one piece` })
 
 const words = phrases('answer', {
   yes: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
-    say`Yes. A ${{ wire }} in ${{ material }}, ${{ high }}, with ${{ passes }}, holds ${{ within }} where ${{ tolerance }} is asked, and ${{ ra }} where ${{ finish }} is; it runs ${{ runs }} and ${{ costs }}.`,
+    say`Yes. A ${{ wire }} cuts ${{ material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ tolerance }} required; ${{ ra }} expected, ${{ finish }} required. It runs ${{ runs }} and ${{ costs }}.`,
   doubt: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
-    say`Yes, but the tolerance is in doubt. A ${{ wire }} in ${{ material }}, ${{ high }}, with ${{ passes }}, is to be expected within ${{ within }} where ${{ tolerance }} is asked, and ${{ ra }} where ${{ finish }} is; it runs ${{ runs }} and ${{ costs }}.`,
+    say`Yes, but the tolerance is in doubt. A ${{ wire }} cuts ${{ material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ tolerance }} required; ${{ ra }} expected, ${{ finish }} required. It runs ${{ runs }} and ${{ costs }}.`,
   wire: (wire: string) => say`${{ name: name(wire) }} wire`,
-  high: (height: number) => say`${{ height: quantity(height, 'mm') }} high`,
+  high: (height: number) => say`${{ height: quantity(height, 'mm') }} thick`,
   stacked: (job: Job) =>
-    say`${{ height: quantity(job.height, 'mm') }} high and ${{ sheets: count(job.stack, 'sheet') }} in one stack of ${{ stack: quantity(cutHeight(job), 'mm') }}`,
+    say`${{ height: quantity(job.height, 'mm') }} thick, ${{ sheets: count(job.stack, 'sheet') }} in one stack of ${{ stack: quantity(cutHeight(job), 'mm') }}`,
   ra: (roughness: Part) => say`Ra ${{ roughness }}`,
   alone: ({ total, unattended }: Estimate) =>
-    say`${{ minutes: duration(total.value) }}, of which ${{ unattended: duration(unattended.value) }} need nobody,`,
-  attended: ({ total }: Estimate) => say`${{ minutes: duration(total.value) }}, all of it with somebody there,`,
+    say`${{ minutes: duration(total.value) }}, ${{ unattended: duration(unattended.value) }} of it unattended,`,
+  attended: ({ total }: Estimate) => say`${{ minutes: duration(total.value) }}, all attended,`,
   forOne: ({ each, currency }: Estimate, _: number) =>
     say`costs ${{ each: money(each.value, currency) }} for ${{ quantity: short.onePiece }}`,
   forMany: ({ each, currency }: Estimate, pieces: number) =>
     say`costs ${{ each: money(each.value, currency) }} each for ${{ quantity: count(pieces, 'piece') }}`,
   no: (why: Text) => say`${{ verdict: short.no }} ${{ why }}`,
   notProven: say`The program could not be proven against the drawing.`,
-  cannot: say`It cannot be cut as asked.`,
+  cannot: say`It cannot be cut as specified.`,
   oneMore: say`1 more reason is listed below.`,
   more: (reasons: number) => say`${{ reasons: count(reasons) }} more reasons are listed below.`,
 });

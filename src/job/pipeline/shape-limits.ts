@@ -40,17 +40,17 @@ export const shapeLimitsFindings = (
   const change = { field: 'tolerance', value };
   return [
     within > wall
-      ? find('shape-limits-narrow', say`${{ limits }}; this cut is expected within ${{ within: eitherSide(within) }}.`, {
+      ? find('shape-limits-narrow', say`${{ limits }}; ${{ within: eitherSide(within) }} expected for this cut.`, {
           place,
           remedy: remedy(
-            say`A tolerance of ${{ tolerance: mm(value, fixed(4)) }}, so that passes are chosen for it, or wider limits.`,
+            say`Set a tolerance of ${{ tolerance: mm(value, fixed(4)) }}, so that passes are chosen for it, or widen the limits.`,
             change,
           ),
         })
       : find(
           'shape-limits-unasked',
-          say`${{ limits }}; the job allows ${{ allowed: eitherSide(tolerance) }}. This cut is expected within ${{ within: eitherSide(within) }}, but it was not chosen for the limits.`,
-          { place, remedy: remedy(say`A tolerance of ${{ tolerance: mm(value, fixed(4)) }}.`, change) },
+          say`${{ limits }}; the job allows ${{ allowed: eitherSide(tolerance) }}. ${{ within: eitherSide(within) }} is expected, but passes were not chosen for these limits.`,
+          { place, remedy: remedy(say`Set a tolerance of ${{ tolerance: mm(value, fixed(4)) }}.`, change) },
         ),
   ];
 };

@@ -80,7 +80,7 @@ const datumNotes = (datum: Point | undefined): readonly Text[] => (datum === und
 const words = phrases('program-note', {
   scaled: ({ factor, temperature }: Scaled) =>
     say`Scaled by ${{ factor: number(factor, fixed(7)) }} for a part of ${{ celsius: asGiven(temperature) }} C`,
-  zero: ({ x, y }: Point) => say`Zero at X ${{ x: number(x, upTo(4)) }} Y ${{ y: number(y, upTo(4)) }} mm of the drawing`,
+  zero: ({ x, y }: Point) => say`Program zero at X ${{ x: number(x, upTo(4)) }} Y ${{ y: number(y, upTo(4)) }} mm of drawing`,
 });
 
 /** The program counts from its datum; the plan stays where the drawing has it. */

@@ -23,13 +23,13 @@ describe('stops of our own program', () => {
   it('are told in the units and marks of whoever reads them', () => {
     const reader = tellingFor({ lengthUnit: 'inch', finishUnit: 'µin', locale: 'de-DE' });
     expect(read().map((said) => said && print(said, reader))).toEqual([
-      'L3: the slug hangs on a tab of 0,063 in. Fix it, then run on; the tab is cut next.',
-      'L4: the slug hangs on a tab of 0,063 in. Fix it, then run on; the tab is cut next.',
+      'L3 the slug hangs on a tab of 0,063 in. Fix it, then run on; the tab is cut next.',
+      'L4 the slug hangs on a tab of 0,063 in. Fix it, then run on; the tab is cut next.',
     ]);
   });
 
   it('keep their comment alone where it is not ours', () => {
-    const said = read((program) => program.replace('L3, THE SLUG', 'L3, THE CORE'));
+    const said = read((program) => program.replace('L3 THE SLUG', 'L3 THE CORE'));
     expect(said.map((s) => s && printPlain(s).length > 0)).toEqual([undefined, true]);
   });
 });

@@ -134,7 +134,7 @@ describe('a wire that drops out', () => {
     ['corner', asked({ insideCorner: 0.1, tolerance: 0.01 }), 'brass-0.30', /inside corner .* R 0\.\d+ mm at \(/],
     ['finish', asked({ finish: 0.05 }), 'brass-0.30', /Ra 0\.\d+ µm at best/],
     ['tolerance', asked({ tolerance: 0.001 }), 'brass-0.30', /±0\.\d+ mm at best/],
-    ['height', asked({ height: 900 }), 'brass-0.30', /900 mm high/],
+    ['height', asked({ height: 900 }), 'brass-0.30', /height is 900 mm/],
   ] as const)('says that it is the %s, with its number', (why, run, id, reason) => {
     const out = row(tableOf(run), id);
     expect(out.kind === 'drops out' && out.why).toBe(why);
@@ -166,7 +166,7 @@ describe('a wire that drops out', () => {
     const none = tableOf({ ...die, shop: { ...die.shop, wires: die.shop.wires.map((w) => ({ ...w, inStock: false })) } });
     expect([none.chosen, printPlain(none.sentence)]).toEqual([
       undefined,
-      expect.stringMatching(/^No wire in stock does the job\. .* would do it/),
+      expect.stringMatching(/^No wire in stock is suitable\. .* would do, but is not in stock/),
     ]);
   });
 });
@@ -195,7 +195,7 @@ describe('the wires in an answer', () => {
   it('keep to the wire that was asked for and tell what another would cost', () => {
     const table = tableOf(asked({ wire: 'brass-0.20' }));
     expect([table.chosen, table.runnerUp]).toEqual(['brass-0.20', 'brass-0.30']);
-    expect(printPlain(table.sentence)).toMatch(/as you asked, costs .* the next is 0\.30 mm brass at .* % less/);
+    expect(printPlain(table.sentence)).toMatch(/as you specified, costs .* next cheapest is 0\.30 mm brass at .* % less/);
     const made = runUpTo(asked({ wire: 'brass-0.20' }), 'program');
     expect(made.kind === 'programmed' && made.plan.wire.id).toBe('brass-0.20');
   });

@@ -233,11 +233,11 @@ export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable 
   return [
     find(
       'wire-not-proven',
-      say`${{ wire: taken === undefined ? words.unnamed : words.named(taken.name) }} is the cheapest, but its program was not proven; no other wire was taken instead.`,
+      say`${{ wire: taken === undefined ? words.unnamed : words.named(taken.name) }} is the cheapest, but its program was not proven; no other wire was selected in its place.`,
       {
         place: { kind: 'field', path: 'wire' },
         remedy: remedy(
-          say`The next cheapest is ${{ wire: name(next.name) }}: ask for wire ${{ id: term(next.id) }} to see whether its program is.`,
+          say`The next cheapest is ${{ wire: name(next.name) }}: set the wire to ${{ id: term(next.id) }} and check whether its program is proven.`,
           {
             field: 'wire',
             value: next.id,
@@ -249,7 +249,7 @@ export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable 
 };
 
 const words = phrases('wire-trial', {
-  short: (passes: number) => say`with ${{ passes: count(passes, 'pass') }} it falls further short of what is asked`,
+  short: (passes: number) => say`with ${{ passes: count(passes, 'pass') }} it falls further short of the requirement`,
   named: (wire: string) => say`${{ wire: name(wire) }} wire`,
   unnamed: say`The wire`,
 });

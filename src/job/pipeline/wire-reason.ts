@@ -34,6 +34,6 @@ const withPlace = (said: Text, refusal: Finding | undefined): Text => {
 };
 
 const words = phrases('wire-drops-out', {
-  notLaid: say`it cannot be laid out`,
+  notLaid: say`no wire path is possible`,
   at: (why: Part, at: Part) => say`${{ why }} at ${{ at }}`,
 });

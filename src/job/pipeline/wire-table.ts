@@ -83,34 +83,34 @@ const toOrder = ({ rows, chosen, currency }: Omit<WireTable, 'sentence'>): Text 
 const out: Readonly<Record<WireDropOut, Text>> = phrases('wire-out', {
   corner: say`too thick for a corner`,
   slot: say`too thick for a slot`,
-  height: say`out by the height`,
-  machine: say`not for the machine`,
+  height: say`ruled out by the height`,
+  machine: say`not for this machine`,
   finish: say`short of the finish`,
   tolerance: say`short of the tolerance`,
-  layout: say`not to be laid out`,
+  layout: say`without a possible wire path`,
 });
 
 const words = phrases('wires', {
   choice: (clauses: readonly Text[]) => say`${{ clauses: list(clauses, 'semicolon') }}.`,
-  none: say`No wire in stock does the job`,
-  asAsked: (wire: string, each: Part) => say`${{ wire: name(wire) }} wire, as you asked, costs ${{ each }} each`,
+  none: say`No wire in stock is suitable`,
+  asAsked: (wire: string, each: Part) => say`${{ wire: name(wire) }} wire, as you specified, costs ${{ each }} each`,
   cheapest: (wire: string, each: Part) =>
-    say`${{ wire: name(wire) }} wire costs least of the wires in stock that do the job, ${{ each }} each with everything in it`,
-  noOther: say`no other wire in stock does it`,
-  next: (wire: string, each: Part | Text, than: Text) => say`the next is ${{ wire: name(wire) }} at ${{ each }}, ${{ than }}`,
+    say`${{ wire: name(wire) }} wire is the cheapest suitable wire in stock, ${{ each }} each, all costs included`,
+  noOther: say`no other wire in stock is suitable`,
+  next: (wire: string, each: Part | Text, than: Text) => say`next cheapest is ${{ wire: name(wire) }} at ${{ each }}, ${{ than }}`,
   atLeast: (each: Part) => say`at least ${{ each }}`,
   same: say`the same`,
   more: (by: Part) => say`${{ by }} more`,
   less: (by: Part) => say`${{ by }} less`,
   isOut: (wires: Part, by: Text) => say`${{ wires }} is ${{ by }}`,
   areOut: (wires: Part, by: Text) => say`${{ wires }} are ${{ by }}`,
-  wouldDo: (wire: string) => say`${{ wire: name(wire) }} wire would do it, but is not in stock.`,
+  wouldDo: (wire: string) => say`${{ wire: name(wire) }} wire would do, but is not in stock.`,
   wouldSave: (wire: string, saved: Part) => say`${{ wire: name(wire) }} wire would save ${{ saved }} each, but is not in stock.`,
 });
 
 const dearer: Formula<'other' | 'taken'> = {
-  name: say('pipeline.dearer')`what the runner-up costs more`,
-  text: say('pipeline.dearer.by')`more = price each with the runner-up - price each with the wire taken`,
+  name: say('pipeline.dearer')`extra cost of the next cheapest wire`,
+  text: say('pipeline.dearer.by')`extra = price each with the next cheapest wire - price each with the selected wire`,
   source: 'definition',
   unit: 'money',
   inputs: {

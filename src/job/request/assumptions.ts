@@ -14,22 +14,22 @@ const AS_GIVEN = { as: 'given' } as const;
 
 const words = phrases('assumed', {
   material: (material: string) => say`The material is ${{ material: name(material) }}.`,
-  height: (height: number) => say`The block is ${{ height: mm(height, AS_GIVEN) }} high.`,
-  finish: (ra: number) => say`A finish of Ra ${{ finish: um(ra, AS_GIVEN) }} is good enough.`,
-  tolerance: (tolerance: number) => say`The profile may be off by ${{ tolerance: limit(tolerance, 'mm', AS_GIVEN) }}.`,
+  height: (height: number) => say`The block is ${{ height: mm(height, AS_GIVEN) }} thick.`,
+  finish: (ra: number) => say`A finish of Ra ${{ finish: um(ra, AS_GIVEN) }} is sufficient.`,
+  tolerance: (tolerance: number) => say`The profile tolerance is ${{ tolerance: limit(tolerance, 'mm', AS_GIVEN) }}.`,
   insideCorner: (radius: number) =>
     say`Inside corners drawn sharper may come out with a radius of up to ${{ radius: mm(radius, AS_GIVEN) }}.`,
-  onePiece: say`One piece is wanted.`,
-  pieces: (pieces: number) => say`${{ pieces: count(pieces, 'piece') }} are wanted.`,
-  cut: say`The outermost contours are to be cut as well.`,
-  block: say`The outermost contour is the edge of the block.`,
+  onePiece: say`Quantity: one piece.`,
+  pieces: (pieces: number) => say`Quantity: ${{ pieces: count(pieces, 'piece') }}.`,
+  cut: say`The outermost contours are cut as well.`,
+  block: say`The outermost contour is the block edge.`,
   startHole: (hole: number) => say`Where the drawing shows no start hole, one of ${{ hole: mm(hole, AS_GIVEN) }} is drilled.`,
-  sealed: say`Both nozzles seal on flat faces.`,
-  oneSide: say`Nozzles: one side.`,
-  lifted: say`Nozzles: lifted.`,
-  units: (unit: string) => say`The drawing is in ${{ unit: term(unit) }}; it does not say so itself.`,
-  margin: (margin: number) => say`The block stands ${{ margin: mm(margin, AS_GIVEN) }} beyond the outermost contours.`,
-  house: say`Machine, wires and rates are those of an invented shop: name a shop file for prices that hold.`,
+  sealed: say`Both nozzles on the work, on flat faces.`,
+  oneSide: say`Nozzles: one raised.`,
+  lifted: say`Nozzles: both raised.`,
+  units: (unit: string) => say`The drawing is in ${{ unit: term(unit) }}; the file does not specify a unit.`,
+  margin: (margin: number) => say`The block leaves ${{ margin: mm(margin, AS_GIVEN) }} of stock around the outermost contours.`,
+  house: say`Machine, wires and rates are those of an invented shop: name a shop file for your own prices.`,
 });
 
 const NOZZLES: Readonly<Record<Job['flush'], Text>> = { sealed: words.sealed, 'one side': words.oneSide, lifted: words.lifted };

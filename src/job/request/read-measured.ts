@@ -47,8 +47,8 @@ const lengthIn = (text: string): Length => {
 };
 
 const words = phrases('measured', {
-  form: say`it does not say a contour, a size and what it should be`,
-  temperature: (celsius: number) => say`${{ temperature: quantity(celsius, '°C', { as: 'given' }) }} is no temperature to measure at`,
+  form: say`a contour, a size and a nominal size are needed`,
+  temperature: (celsius: number) => say`${{ temperature: quantity(celsius, '°C', { as: 'given' }) }} is no temperature for measuring`,
   readings: (text: string, readings: readonly TypedReading[]) =>
     say`'${{ typed: name(text) }}' can be read as ${{ readings: readingsPart(readings) }}`,
   noLength: (text: string, reason: Text) => say`'${{ typed: name(text) }}' is not a length (${{ reason }})`,
@@ -62,7 +62,7 @@ const bad = (text: string, reason: Text): MeasuredRead => ({
     say`'${{ typed: name(text.slice(0, LONGEST)) }}' cannot be read as a measurement: ${{ reason }}.`,
     {
       place: { kind: 'field', path: 'measured' },
-      remedy: say`Write it like L2: 24.006 of 24 at 22, with the contour, the size measured, the size drawn and the temperature in °C.`,
+      remedy: say`Write it like L2: 24.006 of 24 at 22: contour, measurement, nominal size and temperature in °C.`,
     },
   ),
 });

@@ -45,8 +45,8 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
       kind: 'nothing',
       findings: [
         ...open.findings,
-        find('no-closed-contour', say`The drawing has no closed contour that could be cut.`, {
-          remedy: say`Ask for a drawing whose contours close, or choose other layers.`,
+        find('no-closed-contour', say`The drawing has no closed contour to cut.`, {
+          remedy: say`Ask for a drawing with closed contours, or choose other layers.`,
         }),
       ],
     };
@@ -142,7 +142,7 @@ const datumNote = (datum: Point | undefined): readonly Finding[] =>
     : [
         find(
           'datum-set',
-          say`The program counts from ${{ datum: place(datum, fixed(3)) }} of the drawing, as set by hand: program, set-up sheet and hole table have their zero there.`,
+          say`Program zero is at ${{ datum: place(datum, fixed(3)) }} of the drawing, set by hand: program, set-up sheet and hole table count from there.`,
           { place: { kind: 'spot', x: datum.x, y: datum.y, reach: 2 } },
         ),
       ];

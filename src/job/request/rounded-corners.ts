@@ -34,10 +34,10 @@ export const easeLoops = (loops: readonly WantedLoop[], kept: ReadonlyMap<string
   if (failed.length > 0) return { kind: 'failed', findings: failed };
   const note = find(
     'corners-eased',
-    say`Inside corners of ${{ contours: count(changed, 'contour') }} were rounded to ${{ radius: mm(radius, { as: 'given' }) }} where they were sharper, as the job says.`,
+    say`Inside corners of ${{ contours: count(changed, 'contour') }} sharper than ${{ radius: mm(radius, { as: 'given' }) }} were eased to that radius, as specified in the job.`,
     {
       place: { kind: 'field', path: 'ease' },
-      done: say`Plan, program and proof hold to the eased contours.`,
+      done: say`Plan, program and proof use the eased contours.`,
     },
   );
   return { kind: 'eased', loops: eased, findings: changed === 0 ? [] : [note] };
@@ -47,10 +47,10 @@ const failure = (loop: WantedLoop, radius: number): Finding => {
   const from = loop.contour.segments[0]?.from ?? { x: 0, y: 0 };
   return find(
     'ease-failed',
-    say`Contour ${{ loop: contour(loop.id) }} does not stay in one piece when its inside corners are rounded to ${{ radius: mm(radius, { as: 'given' }) }}.`,
+    say`Contour ${{ loop: contour(loop.id) }} falls apart when its inside corners are eased to ${{ radius: mm(radius, { as: 'given' }) }}.`,
     {
       place: { kind: 'spot', x: from.x, y: from.y, loop: loop.id },
-      remedy: say`Ask for less than ${{ radius: mm(radius, { as: 'given' }) }}, or widen the narrowest place of ${{ loop: contour(loop.id) }}.`,
+      remedy: say`Specify less than ${{ radius: mm(radius, { as: 'given' }) }}, or widen the narrowest place of ${{ loop: contour(loop.id) }}.`,
     },
   );
 };

@@ -100,30 +100,30 @@ const growthFinding = ({ tolerance }: Job, material: Material, size: number, gro
 
 const words = phrases('thermal-growth-large', {
   longer: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
-    say`Over the ${{ size }} of the part ${{ material: name(material) }} is ${{ growth }} longer at ${{ cutting }} than at 20 °C, and ${{ asked }} is asked: a part cut to the drawing comes out small by that much.`,
+    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} longer at ${{ cutting }} than at 20 °C, and ${{ asked }} is required: a part cut to the drawing comes out small by that much.`,
   shorter: (size: Part, material: string, growth: Part, cutting: Part, asked: Part) =>
-    say`Over the ${{ size }} of the part ${{ material: name(material) }} is ${{ growth }} shorter at ${{ cutting }} than at 20 °C, and ${{ asked }} is asked: a part cut to the drawing comes out large by that much.`,
+    say`Over the ${{ size }} of the part, ${{ material: name(material) }} is ${{ growth }} shorter at ${{ cutting }} than at 20 °C, and ${{ asked }} is required: a part cut to the drawing comes out large by that much.`,
 });
 
 const scaledNote = (factor: number, size: number, cutting: number): Finding => {
   const said = factor > 1 ? scaledBy.more : scaledBy.less;
   return find('program-scaled', said(number(factor, fixed(7)), celsius(cutting), wide(size), µm((factor - 1) * size)), {
     place: { kind: 'field', path: 'temperature' },
-    done: say`The offset registers stay as they are: wire and gap are no part of the work piece.`,
+    done: say`The offset registers stay as they are: wire and gap do not scale with the workpiece.`,
   });
 };
 
 const scaledBy = phrases('program-scaled', {
   more: (factor: Part, cutting: Part, size: Part, growth: Part) =>
-    say`The program is scaled by ${{ factor }} about the datum for a work piece of ${{ cutting }}: over ${{ size }} that is ${{ growth }} more. At 20 °C the part has the sizes of the drawing.`,
+    say`The program is scaled by ${{ factor }} about the program zero for a workpiece at ${{ cutting }}: ${{ growth }} more over ${{ size }}. At 20 °C the part has the sizes of the drawing.`,
   less: (factor: Part, cutting: Part, size: Part, growth: Part) =>
-    say`The program is scaled by ${{ factor }} about the datum for a work piece of ${{ cutting }}: over ${{ size }} that is ${{ growth }} less. At 20 °C the part has the sizes of the drawing.`,
+    say`The program is scaled by ${{ factor }} about the program zero for a workpiece at ${{ cutting }}: ${{ growth }} less over ${{ size }}. At 20 °C the part has the sizes of the drawing.`,
 });
 
 const belowDigit = (farthest: number, lastDigit: number, cutting: number): Finding =>
   find(
     'scale-below-resolution',
-    say`Scaling for ${{ cutting: celsius(cutting) }} moves no place of the program by more than ${{ farthest: µm(farthest) }}, less than half of its last digit of ${{ digit: µm(lastDigit) }}: it changes nothing worth having.`,
+    say`Scaling for ${{ cutting: celsius(cutting) }} moves no point of the program by more than ${{ farthest: µm(farthest) }}, less than half its last digit of ${{ digit: µm(lastDigit) }}: not worth doing.`,
     { place: { kind: 'field', path: 'temperature' } },
   );
 

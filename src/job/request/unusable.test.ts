@@ -18,7 +18,7 @@ describe('a job that cannot be judged', () => {
       asking({ wire: 'gold-0.25' }),
       'wire',
       'file-not-valid',
-      /no wire called 'gold-0\.25'; it has brass-0\.30/,
+      /no wire named 'gold-0\.25'; it has brass-0\.30/,
     ],
     [
       'a layer that the drawing has not',

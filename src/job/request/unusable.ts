@@ -27,7 +27,7 @@ const unknownWire = ({ job, shop }: Pick<JobRun, 'job' | 'shop'>): readonly Find
     : [
         find(
           'file-not-valid/wire',
-          say`The shop has no wire called '${{ wire: name(job.wire) }}'; it has ${{ known: list(shop.wires.map((w) => name(w.id))) }}.`,
+          say`The shop has no wire named '${{ wire: name(job.wire) }}'; it has ${{ known: list(shop.wires.map((w) => name(w.id))) }}.`,
           {
             place: { kind: 'field', path: 'wire' },
           },

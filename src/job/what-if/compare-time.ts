@@ -41,7 +41,7 @@ interface Against {
 }
 
 const orders: Readonly<Record<RunKind, Text>> = phrases('run-order', {
-  attended: say`Each opening cut to its end before the next`,
+  attended: say`Each opening finished in turn`,
   'unattended first': say`All roughs first, then all skims`,
 });
 
@@ -92,13 +92,13 @@ const change = (now: number, then: number, what: Text): readonly Text[] =>
 const words = phrases('compare-time', {
   order: (order: Text, so: Text) => say`${{ order }}: ${{ so }}`,
   started: ({ start }: TimeOutcome, order: Text, so: Text) =>
-    say`Started ${{ start: moment(start) }}, ${{ order: inside(order) }}: ${{ so }}`,
+    say`Start ${{ start: moment(start) }}, ${{ order: inside(order) }}: ${{ so }}`,
   told: (changes: readonly Text[]) => say`${{ changes: list(changes) }}`,
-  doneAlike: ({ done }: TimeOutcome) => say`it is done ${{ done: moment(done) }} as well`,
-  done: (then: TimeOutcome, now: TimeOutcome) => say`it is done ${{ done: moment(then.done) }} instead of ${{ now: moment(now.done) }}`,
-  atNight: say`cut while nobody is in the shop`,
-  leftOfShift: say`of the shift left on the machine for other work`,
-  attended: say`with somebody at the machine`,
+  doneAlike: ({ done }: TimeOutcome) => say`finish ${{ done: moment(done) }}, unchanged`,
+  done: (then: TimeOutcome, now: TimeOutcome) => say`finish ${{ done: moment(then.done) }} instead of ${{ now: moment(now.done) }}`,
+  atNight: say`cut outside the shifts`,
+  leftOfShift: say`of machine time free in the shift for other work`,
+  attended: say`of attendance`,
   more: (minutes: number, what: Text) => say`${{ time: duration(minutes) }} more ${{ what }}`,
   less: (minutes: number, what: Text) => say`${{ time: duration(minutes) }} less ${{ what }}`,
 });

@@ -48,7 +48,7 @@ describe('a comparison', () => {
 
   it('is told as a table with the job as asked at its head', () => {
     const text = comparisonText(comparison, curve);
-    expect(text.split('\n')[1]).toMatch(/^ {2}As asked/);
+    expect(text.split('\n')[1]).toMatch(/^ {2}As specified/);
     expect(text).toContain('Price against finish');
   });
 

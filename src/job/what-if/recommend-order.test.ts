@@ -28,7 +28,7 @@ describe('the advice which run to take', () => {
   it('is all roughs first where a tight block of steel may move, whatever it costs', () => {
     expect(advised.advice).toMatchObject({ kind: 'stress', run: 'unattended first' });
     expect(printPlain(advised.advice.sentence)).toContain('8 openings');
-    expect(printPlain(advised.advice.sentence)).toMatch(/needs somebody for .* threads .* is done /);
+    expect(printPlain(advised.advice.sentence)).toMatch(/needs .* of attendance .* threads .* finishes /);
     expect(advised.options['unattended first'].clock.totals.threadings).toBeGreaterThan(advised.options.attended.clock.totals.threadings);
   });
 

@@ -58,8 +58,8 @@ export const recommendRun = (question: RunQuestion): RunAdvice => {
 };
 
 const runs: Readonly<Record<RunKind, Text>> = phrases('run-advice-run', {
-  attended: say`Cut each opening to the end`,
-  'unattended first': say`Cut all roughs first`,
+  attended: say`Finish each opening in turn`,
+  'unattended first': say`Rough all first`,
 });
 
 const fewerThreadings = (options: RunQuestion['options']): RunKind =>
@@ -97,20 +97,20 @@ const times = (threadings: number): Text => (threadings === 1 ? words.once : wor
 
 const words = phrases('run-advice', {
   stress: (run: Text, moving: Text, comparison: Text) => say`${{ run }}: ${{ moving }}. That ${{ comparison }}.`,
-  alike: (run: Text, comparison: Text) => say`${{ run }}: both cost about the same, and every threading can fail. It ${{ comparison }}.`,
-  cheaper: (run: Text, comparison: Text) => say`${{ run }}: people and machine together cost less. It ${{ comparison }}.`,
+  alike: (run: Text, comparison: Text) => say`${{ run }}: both cost about the same, and every threading is a risk. It ${{ comparison }}.`,
+  cheaper: (run: Text, comparison: Text) => say`${{ run }}: attendance and machine together cost less. It ${{ comparison }}.`,
   moves: (material: Material, openings: number, tolerance: number) =>
-    say`the block of ${{ material: name(material.name) }} may move when ${{ openings: count(openings, 'opening') }} come out of it, and ${{ tolerance: limit(tolerance) }} would show it`,
-  needsAlike: (minutes: number) => say`needs somebody for ${{ time: duration(minutes) }} either way`,
+    say`the ${{ material: name(material.name) }} block may move when ${{ openings: count(openings, 'opening') }} are cut out of it, and ${{ tolerance: limit(tolerance) }} would show it`,
+  needsAlike: (minutes: number) => say`needs ${{ time: duration(minutes) }} of attendance either way`,
   needs: (minutes: number, other: number) =>
-    say`needs somebody for ${{ time: duration(minutes) }} instead of ${{ other: duration(other) }}`,
+    say`needs ${{ time: duration(minutes) }} of attendance instead of ${{ other: duration(other) }}`,
   waitsAlike: (minutes: number) => say`waits ${{ time: duration(minutes) }} either way`,
   waits: (minutes: number, other: number) => say`waits ${{ time: duration(minutes) }} instead of ${{ other: duration(other) }}`,
   threadsAlike: (often: Text) => say`threads ${{ often }} either way`,
   threads: (often: Text, other: Text) => say`threads ${{ often }} instead of ${{ other }}`,
   once: say`once`,
   times: (threadings: number) => say`${{ threadings: count(threadings) }} times`,
-  doneAlike: (parts: readonly Text[], done: number) => say`${{ parts: list(parts) }}, and is done ${{ done: moment(done) }} as well`,
+  doneAlike: (parts: readonly Text[], done: number) => say`${{ parts: list(parts) }}, and finishes ${{ done: moment(done) }} as well`,
   done: (parts: readonly Text[], done: number, other: number) =>
-    say`${{ parts: list(parts) }}, and is done ${{ done: moment(done) }} instead of ${{ other: moment(other) }}`,
+    say`${{ parts: list(parts) }}, and finishes ${{ done: moment(done) }} instead of ${{ other: moment(other) }}`,
 });

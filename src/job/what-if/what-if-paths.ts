@@ -43,10 +43,10 @@ const namesOf = (which: readonly ContourPlan[]): Part => {
 };
 
 const words = phrases('what-if-path', {
-  slug: (loops: Part) => say`The slugs of ${{ loops }} left whole and taken out, instead of burnt away`,
-  burn: (loops: Part) => say`${{ loops }} burnt out whole, with no slug that somebody must take out`,
+  slug: (loops: Part) => say`Slugs of ${{ loops }} cut whole and taken out, instead of a no-core cut`,
+  burn: (loops: Part) => say`No-core cut of ${{ loops }}, with no slug to take out`,
   more: (more: number) => say`${{ more: count(more) }} more`,
-  control: say`Sharp outside corners as the control goes round them, instead of a loop at each`,
+  control: say`Sharp outside corners as the control rounds them, instead of a loop at each`,
 });
 
 const outside = ({ outsideCorners }: Job): readonly WhatIf[] =>

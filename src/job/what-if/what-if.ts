@@ -22,16 +22,16 @@ const CLASSES = [0.1, 0.2, 0.4, 0.8, 1.6, 3.2, 6.3] as const;
 const MOST_STACKED = 4;
 
 const words = phrases('what-if', {
-  drilled: say`You bring the block with the start holes drilled`,
-  coarser: (finish: Part, asked: Part) => say`A class coarser: Ra ${{ finish }} instead of ${{ asked }}`,
-  finer: (finish: Part, asked: Part) => say`A class finer: Ra ${{ finish }} instead of ${{ asked }}`,
+  drilled: say`You supply the block with the start holes drilled`,
+  coarser: (finish: Part, asked: Part) => say`One class coarser: Ra ${{ finish }} instead of ${{ asked }}`,
+  finer: (finish: Part, asked: Part) => say`One class finer: Ra ${{ finish }} instead of ${{ asked }}`,
   tolerance: (tolerance: number, asked: number) =>
     say`A profile tolerance of ${{ tolerance: limit(tolerance) }} instead of ${{ asked: limit(asked) }}`,
   corners: (radius: number, asked: number) =>
-    say`Inside corners with a radius of ${{ radius: quantity(radius, 'mm') }} allowed instead of ${{ asked: quantity(asked, 'mm') }}`,
+    say`Inside corner radius of ${{ radius: quantity(radius, 'mm') }} allowed instead of ${{ asked: quantity(asked, 'mm') }}`,
   wire: (wire: string) => say`With ${{ wire: name(wire) }} wire`,
-  wireToOrder: (wire: string) => say`With ${{ wire: name(wire) }} wire, which would have to be ordered`,
-  stack: (pieces: number) => say`${{ pieces: count(pieces, 'piece') }} on top of each other in one cut`,
+  wireToOrder: (wire: string) => say`With ${{ wire: name(wire) }} wire, to be ordered`,
+  stack: (pieces: number) => say`${{ pieces: count(pieces, 'piece') }} stacked in one cut`,
   quantity: (pieces: number, asked: number) => say`${{ pieces: count(pieces, 'piece') }} instead of ${{ asked: count(asked) }}`,
 });
 

@@ -139,7 +139,7 @@ const coarseDigits = (dialect: Dialect): Finding[] => {
   const [unit, digit] = [term(dialect.units), number(10 ** -dialect.decimals)];
   const said = say(
     'dialect-coarse',
-  )`With ${{ decimals: count(dialect.decimals) }} decimals in ${{ unit }} every point is rounded to ${{ digit }} ${{ unitOfDigit: unit }}; wire cutting wants at least ${{ fewest: count(fewest) }} decimals.`;
+  )`With ${{ decimals: count(dialect.decimals) }} decimals in ${{ unit }} every point is rounded to ${{ digit }} ${{ unitOfDigit: unit }}; wire cutting needs at least ${{ fewest: count(fewest) }} decimals.`;
   return [find('dialect-coarse', said, field('decimals'))];
 };
 

@@ -43,7 +43,7 @@ export const arcByRadius = (words: ArcWords, radius: number): ArcOutcome => {
   if (chord === 0)
     return broken(
       'arc-full-by-radius',
-      (block) => say`${{ block }} has an arc by R that ends where it starts, so its centre could be anywhere.`,
+      (block) => say`${{ block }} has an arc by R that ends where it starts, so its centre is undefined.`,
     );
   if (radius === 0) return broken('arc-radius-zero/radius', (block) => say`${{ block }} has an arc of radius 0.`);
   const size = Math.abs(radius);

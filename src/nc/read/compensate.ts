@@ -82,7 +82,7 @@ const finish = (block: Block, track: Track): BlockOutcome => {
   if (state.kind === 'on' || state.kind === 'ending') settle(state, state.waiting.element.endDirection, track);
   if (state.kind === 'off' || state.kind === 'ending') return done;
   return fault('compensation-left-on', block, (named) => say`${{ block: named }} ends the program while compensation is on.`, {
-    remedy: say`Write G40 on the way out of the last contour.`,
+    remedy: say`Write G40 on the lead-out of the last contour.`,
   });
 };
 
@@ -209,8 +209,8 @@ const shortApproach = (block: Block, length: number, { offset, register }: Compe
     'approach-too-short',
     block,
     (named) =>
-      say`${{ block: named }} switches compensation on over ${{ length: millimetres(length) }}, less than the offset of ${{ offset: millimetres(offset) }} in register ${{ register: count(register) }}, so the wire stands in the contour before it starts.`,
-    { remedy: say`Begin the approach further from the contour.` },
+      say`${{ block: named }} switches compensation on over ${{ length: millimetres(length) }}, less than the offset of ${{ offset: millimetres(offset) }} in register ${{ register: count(register) }}, so the wire is already in the contour.`,
+    { remedy: say`Start the lead-in further from the contour.` },
   );
 
 const tightArc = (block: Block, radius: number, { offset, register }: Compensation): BlockOutcome =>
@@ -227,7 +227,7 @@ const cornerFault = (kind: 'not entered' | 'turns back', first: Element, second:
     ? fault(
         'path-turns-back',
         second.block,
-        (named) => say`${{ block: named }} turns back along the move before it while compensation is on.`,
+        (named) => say`${{ block: named }} turns back along the move before it with compensation on.`,
         { remedy: say`Switch compensation off before turning round.` },
       )
     : fault(

@@ -116,7 +116,7 @@ const loneWords = (block: Block, s: Readonly<Statement>): BlockOutcome => {
       remedy: say`Write G04 in a block of its own.`,
     });
   if (s.datum !== undefined && s.motion !== undefined)
-    return fault('word-twice/datum', block, (named) => say`${{ block: named }} sets the datum and moves in one block.`, {
+    return fault('word-twice/datum', block, (named) => say`${{ block: named }} sets the program zero and moves in one block.`, {
       remedy: say`Write G92 in a block of its own.`,
     });
   if (s.events.length > 0 && moves) {
@@ -148,8 +148,7 @@ const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): 
       return fault(
         'datum-moved/system',
         block,
-        (named) =>
-          say`${{ block: named }} changes to ${{ system }} after the wire has moved, and the program does not say where that datum is.`,
+        (named) => say`${{ block: named }} changes to ${{ system }} after the wire has moved, and the program does not define that zero.`,
         { remedy: say`Keep to one datum.` },
       );
     }
@@ -174,7 +173,9 @@ const zeroOfControl = (block: Block, system: number): Finding =>
 const statedTooLate = (block: Block, what: 'datum' | 'unit'): BlockOutcome => {
   const remedy = say('compensation-forbids.remedy')`Switch compensation off first.`;
   return what === 'datum'
-    ? fault('compensation-forbids/datum', block, (named) => say`${{ block: named }} states the datum while compensation is on.`, { remedy })
+    ? fault('compensation-forbids/datum', block, (named) => say`${{ block: named }} sets the program zero with compensation on.`, {
+        remedy,
+      })
     : fault('compensation-forbids/unit', block, (named) => say`${{ block: named }} states the unit while compensation is on.`, { remedy });
 };
 
@@ -183,7 +184,7 @@ const unitsDiffer = (block: Block, stated: Dialect['units'], { units }: Dialect)
     'units-differ',
     block,
     (named) =>
-      say`${{ block: named }} states ${{ stated: term(stated) }} where the dialect writes ${{ own: term(units) }}; the program's word is followed.`,
+      say`${{ block: named }} states ${{ stated: term(stated) }} where the dialect writes ${{ own: term(units) }}; the program's word applies.`,
   );
 
 /** The place stays where it is when the unit changes. */

@@ -52,7 +52,7 @@ export const move = (block: Block, s: Readonly<Statement>, machine: Machine): Bl
 
 const setDatum = (block: Block, s: Readonly<Statement>, memory: Memory): BlockOutcome => {
   if (memory.moved)
-    return fault('datum-moved/datum', block, (named) => say`${{ block: named }} sets the datum by G92 after the wire has moved.`, {
+    return fault('datum-moved/datum', block, (named) => say`${{ block: named }} sets the program zero by G92 after the wire has moved.`, {
       remedy: say`Keep to one datum.`,
     });
   if ((s.x ?? memory.x) !== memory.x || (s.y ?? memory.y) !== memory.y)

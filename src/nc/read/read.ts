@@ -184,7 +184,7 @@ const sequenceBad = (block: Block, sequence: number): ReadFault =>
   );
 
 const textAfterEnd = (line: number, source: string): Finding =>
-  find('program-text-after-end', say`Line ${{ line: count(line) }} stands behind the end of the program and is never run.`, {
+  find('program-text-after-end', say`Line ${{ line: count(line) }} comes after the end of the program and is never run.`, {
     place: { kind: 'line', line, text: source.slice(0, 200) },
   });
 
@@ -204,18 +204,15 @@ const tooManyBlocks = (line: number, limits: ProgramLimits): Finding =>
   });
 
 const mayBeSkipped = (block: Block): Finding =>
-  at(
-    'block-may-be-skipped',
-    block,
-    (named) => say`${{ block: named }} begins with / and is skipped or not, as a switch at the control says.`,
-    { done: say`It was read as if the switch were off, so that the block runs; a stop in it secures nothing.` },
-  );
+  at('block-may-be-skipped', block, (named) => say`${{ block: named }} starts with / and is run or skipped by a switch at the control.`, {
+    done: say`It was read as if the switch were off, so that the block runs; a stop in it secures nothing.`,
+  });
 
 const moveMayBeSkipped = (block: Block): Finding =>
   at(
     'move-may-be-skipped',
     block,
-    (named) => say`${{ block: named }} begins with / and does more than stop: skipped or not, the rest of the program is another one.`,
+    (named) => say`${{ block: named }} starts with / and does more than stop: run or skipped, the rest of the program is another one.`,
     { remedy: say`Take out the /, or the block.` },
   );
 

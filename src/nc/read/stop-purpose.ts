@@ -11,7 +11,7 @@ export interface StopSaid {
 }
 
 export const stopSaid = (comment: string): StopSaid => {
-  const loop = /^[A-Z]\d+(?=[,:])/.exec(comment)?.[0];
+  const loop = /^(?:[A-Z]\d+(?=[,:])|[LC]\d+(?= ))/.exec(comment)?.[0];
   return { purpose: purposeOf(comment), loop };
 };
 
@@ -27,5 +27,5 @@ const purposeOf = (comment: string): StopPurpose => {
 };
 
 const SLUG = /\b(slug|waste|core|scrap)/i;
-const TAKE_OUT = /\b(take|lift)\b.*\b(out|away)\b/i;
-const SECURE = /\b(secure|hold|clamp|magnet|glue|wax|wedge|fix|catch)/i;
+const TAKE_OUT = /\b(take|lift|hoist)\b.*\b(out|away)\b/i;
+const SECURE = /\b(secure|hold|clamp|magnet|glue|wax|wedge|fix|catch|bars or props|tackle or bars)/i;

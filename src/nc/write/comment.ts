@@ -1,9 +1,7 @@
 /** Any text -> comments that every control can read: capital letters, plain signs, no bracket within a bracket, short lines. */
 
-const LONGEST_LINE = 60;
-
-/** At the end of a comment line: the comment goes on in the next one. */
-const GOES_ON = ' ...';
+/** Signs that a control is sure to show of a comment. */
+export const LONGEST_LINE = 60;
 
 /** Signs of the trade and of typing that have a plain spelling. */
 const spelled: Readonly<Record<string, string>> = {
@@ -58,10 +56,4 @@ export const lines = (text: string): readonly string[] => {
     for (; line.length > LONGEST_LINE; line = line.slice(LONGEST_LINE)) found.push(line.slice(0, LONGEST_LINE));
   }
   return line === '' ? found : [...found, line];
-};
-
-/** The same for a sentence that has to be read as one: every line but the last says that it goes on. */
-export const continuedLines = (text: string): readonly string[] => {
-  const parts = lines(text);
-  return parts.map((part, index) => (index < parts.length - 1 ? `${part}${GOES_ON}` : part));
 };

@@ -1,6 +1,6 @@
 /** The growing program text: numbers its blocks and spells its comments. */
 import type { Dialect } from '../dialect/dialect.ts';
-import { continuedLines, lines } from './comment.ts';
+import { lines, plain } from './comment.ts';
 
 const LARGEST_SEQUENCE = 99_999;
 
@@ -9,7 +9,7 @@ export interface Sheet {
   readonly block: (words: string, comment?: string) => void;
   /** Comment lines of their own. */
   readonly remark: (text: string) => void;
-  /** A block whose comment is said in full, in lines before it where one is too short. */
+  /** A stop with its comment in full on the block: the control may show no other line. */
   readonly told: (words: string, text: string) => void;
   readonly percent: () => void;
   readonly text: () => string;
@@ -53,11 +53,7 @@ export const sheet = (dialect: Dialect): Sheet => {
   return {
     block,
     remark: (text) => remarkLines(lines(text)),
-    told: (words, text) => {
-      const parts = continuedLines(text);
-      remarkLines(parts.slice(0, -1));
-      block(words, parts.at(-1) ?? '');
-    },
+    told: (words, text) => block(words, plain(text)),
     percent: () => {
       if (dialect.percent) rows.push('%');
     },

@@ -76,11 +76,11 @@ describe('a program in the standard dialect', () => {
       'N10 G17 G21 G90 G40',
       '(CONTOUR L1 DIE OPENING)',
       'N20 G00 X2. Y2.',
-      'N30 M00 (THREAD THE WIRE FOR L1 DIE OPENING. WIRE, FLUSH, POWER ON)',
+      'N30 M00 (THREAD THE WIRE, ALL ON, FOR L1 DIE OPENING)',
       'N40 M00 (CONDITION 11)',
       'N50 G41 D1 G01 X2. Y0.',
       'N60 G01 X4. Y0.',
-      'N70 M00 (L1, MEASURE, TWICE.)',
+      'N70 M00 (L1 MEASURE, TWICE.)',
       'N80 G03 X6. Y2. I0. J2.',
       'N90 G40 G01 X2. Y2.',
       'N100 M00 (CUT THE WIRE)',
@@ -154,7 +154,7 @@ describe('what a dialect changes', () => {
       'N80 G03 X0.071 Y0.071 R0.071',
       'N90 G01 X-0.149 Y0.000',
     ]);
-    expect(text).toContain('N70 M00 ; L1, MEASURE, TWICE.');
+    expect(text).toContain('N70 M00 ; L1 MEASURE, TWICE.');
     expect(written({ compensation: 'path' })).toMatchObject({ registers: new Map() });
   });
 
@@ -177,20 +177,19 @@ describe('what a dialect changes', () => {
     expect([turned(-2 * Math.PI, 'radius'), turned(-5, 'radius'), turned(1.5, 'radius')]).toEqual([4, 4, 1]);
   });
 
-  it('breaks long stops into lines that go on', () => {
-    const sentence =
-      'Hold the slug of 1.234 kg with the magnet, because it is heavy enough to break the wire, and press start when you are ready';
-    const text = textOf({}, withSteps([{ kind: 'stop', purpose: 'secure slug', loop: 'L1', text: only(name(sentence)) }]));
-    expect(text.slice(-5, -2)).toEqual([
-      '(L1, HOLD THE SLUG OF 1.234 KG WITH THE MAGNET, BECAUSE IT IS ...)',
-      '(HEAVY ENOUGH TO BREAK THE WIRE, AND PRESS START WHEN YOU ARE ...)',
-      'N20 M00 (READY)',
+  it('says a stop on its block, and what else there is to know on lines before it', () => {
+    const details = [only(name('Held by a tab of 2 mm')), only(name('It may split'))];
+    const stop = { kind: 'stop', purpose: 'secure slug', loop: 'L1', text: only(name('slug 9 g: magnet')), details } as const;
+    expect(textOf({}, withSteps([stop])).slice(-5, -2)).toEqual([
+      '(HELD BY A TAB OF 2 MM)',
+      '(IT MAY SPLIT)',
+      'N20 M00 (L1 SLUG 9 G, MAGNET)',
     ]);
   });
 
   it('keeps a stop of the plan from being taken for a condition', () => {
     expect(textOf({}, withSteps([{ kind: 'stop', purpose: 'check', loop: 'L1', text: only(name('condition 5 is rough')) }]))).toContain(
-      'N20 M00 (L1, CONDITION 5 IS ROUGH)',
+      'N20 M00 (L1 CONDITION 5 IS ROUGH)',
     );
   });
 });

@@ -215,10 +215,14 @@ const compensate = (step: Extract<Step, { kind: 'compensate' }>, state: Writing)
 const thread = (state: Writing): Written => {
   const { words } = state.dialect;
   const on = [words.wireOn, words.flushOn, words.powerOn].filter((word) => word !== undefined);
-  const where = state.contour === undefined ? comments.thread : comments.threadFor(state.contour);
-  const threaded = wordOrStop(words.thread, 'thread', on.length === 0 ? comments.withAllOn(where) : where, state);
+  const threaded = wordOrStop(words.thread, 'thread', threadComment(state.contour, on.length === 0), state);
   if (threaded.kind === 'done') for (const word of on) state.page.block(word);
   return threaded;
+};
+
+const threadComment = (contour: Text | undefined, allOn: boolean): Text => {
+  if (contour === undefined) return allOn ? comments.allOn : comments.thread;
+  return (allOn ? comments.allOnFor : comments.threadFor)(contour);
 };
 
 const cutWire = (state: Writing): Written => {
@@ -244,10 +248,11 @@ const chooseCondition = (number: number, state: Writing): Written => {
 const comments = phrases('stop-comment', {
   thread: say`Thread the wire`,
   threadFor: (contour: Text) => say`Thread the wire for ${{ contour }}`,
-  withAllOn: (thread: Text) => say`${{ thread }}. Wire, flush, power on`,
+  allOn: say`Thread the wire, all on`,
+  allOnFor: (contour: Text) => say`Thread the wire, all on, for ${{ contour }}`,
   cutWire: say`Cut the wire`,
   condition: (condition: number) => say`Condition ${{ condition: count(condition) }}`,
-  planned: (loop: string, text: Text) => say`${{ loop: contour(loop) }}: ${{ text }}`,
+  planned: (loop: string, text: Text) => say`${{ loop: contour(loop) }} ${{ text }}`,
 });
 
 type ForTheWire = Extract<StopPurpose, 'thread' | 'cut the wire' | 'set condition'>;
@@ -262,7 +267,7 @@ const unsaid: Readonly<Record<ForTheWire, Text>> = phrases('stop-unsaid', {
 const wordOrStop = (word: string | undefined, purpose: ForTheWire, comment: Text, state: Writing): Written => {
   if (word !== undefined) state.page.block(word);
   else if (state.dialect.comments === 'none') {
-    const finding = find('operator-not-told', say`The dialect has neither a word nor a comment to say: ${{ purpose: unsaid[purpose] }}.`, {
+    const finding = find('operator-not-told', say`The dialect has neither a word nor a comment for: ${{ purpose: unsaid[purpose] }}.`, {
       place: { kind: 'field', path: 'dialect.words' },
       remedy: remedy(say`Give the dialect comments, or the word that the manual of the control names for it.`, {
         field: 'dialect.comments',
@@ -284,16 +289,17 @@ const tell = (word: 'M00' | 'M01', text: Text, { dialect, page, stops }: Writing
 const optional: ReadonlySet<PlannedStop> = new Set(['check']);
 
 const stop = (step: Extract<Step, { kind: 'stop' }>, state: Writing): Written => {
-  const { dialect, findings } = state;
+  const { dialect, page, findings } = state;
   // It begins with its contour, so that nobody takes it for the choice of a condition.
   const comment = comments.planned(step.loop, step.text);
   if (dialect.comments === 'none' && !findings.some((f) => f.code === 'stop-unexplained')) {
     findings.push(
-      find('stop-unexplained', say`The program stops without a comment; the set-up sheet has to say: ${{ stop: comment }}`, {
+      find('stop-unexplained', say`The program stops without a comment; the set-up sheet must explain it: ${{ stop: comment }}`, {
         place: { kind: 'field', path: 'dialect.comments' },
       }),
     );
   }
+  if (dialect.comments !== 'none') for (const detail of step.details ?? []) page.remark(printPlain(detail));
   tell(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', comment, state);
   return done;
 };

@@ -120,8 +120,8 @@ const leftFindings = (question: NestQuestion, prepared: Prepared, ground: PlateG
 const tooFull = (piece: string, quantity: number, asked: number): Finding =>
   find(
     'pieces-left',
-    say`${{ left: count(quantity) }} of ${{ asked: count(asked) }} pieces '${{ piece: name(piece) }}' found no place on the plate.`,
-    { remedy: say`Take a further plate, or a larger one.` },
+    say`${{ left: count(quantity) }} of ${{ asked: count(asked) }} pieces '${{ piece: name(piece) }}' did not fit on the plate.`,
+    { remedy: say`Use another plate, or a larger one.` },
   );
 
 const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding => {
@@ -130,15 +130,15 @@ const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding
   const size = (box: typeof b): Part => quantities([box.maxX - box.minX, box.maxY - box.minY], '×', 'mm', upTo(1));
   return find(
     'piece-too-large',
-    say`Piece '${{ piece: name(piece) }}', ${{ size: size(b) }} as drawn, has no room even on the empty plate of ${{ plate: size(p) }}, in none of the ways it may be turned.`,
+    say`Piece '${{ piece: name(piece) }}', ${{ size: size(b) }} as drawn, does not fit even on the empty ${{ plate: size(p) }} plate in any permitted rotation.`,
     {
       place: { kind: 'spot', x: (b.minX + b.maxX) / 2, y: (b.minY + b.maxY) / 2 },
-      remedy: remedy(say`Take a larger plate, a smaller margin, or allow more turns.`, { field: 'border' }),
+      remedy: remedy(say`Use a larger plate, a smaller margin, or allow more rotations.`, { field: 'border' }),
     },
   );
 };
 
 const stoppedFinding = (pieces: number): Finding =>
-  find('nest-stopped', say`The search for a better layout was ended before its time.`, {
+  find('nest-stopped', say`The search for a better layout was stopped early.`, {
     done: say`The best layout so far is given, ${{ pieces: count(pieces, 'piece') }}.`,
   });

@@ -9,7 +9,7 @@ const diameter = { unit: 'mm', name: 'wire diameter', low: wireRange.low, high: 
 
 /** 1 for an endlessly thick wire; a finer wire stands less current. */
 export const wireShare: Formula<'d' | 'scale' | 'power'> = {
-  name: say('cut.wire-share')`share of the rate that the wire allows`,
+  name: say('cut.wire-share')`share of the rate by wire diameter`,
   text: say('cut.wire-share.by')`f(d) = 1 / (1 + (scale / d)^power)`,
   source: 'starting-model',
   unit: '1',
@@ -23,7 +23,7 @@ export const wireShare: Formula<'d' | 'scale' | 'power'> = {
 
 /** Rises with height to a flat top at 50 to 100 mm, and falls again where flushing gets hard. */
 export const heightShare: Formula<'height' | 'thin' | 'tall'> = {
-  name: say('cut.height-share')`share of the rate that the height allows`,
+  name: say('cut.height-share')`share of the rate by height`,
   text: say('cut.height-share.by')`f(H) = H / (H + thin) / (1 + (H / tall)²)`,
   source: 'starting-model',
   unit: '1',

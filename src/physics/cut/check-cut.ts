@@ -22,7 +22,7 @@ const checkWire = (diameter: number, machine: { readonly low: number; readonly h
     return [
       find(
         'wire-out-of-range',
-        say`A wire of ${{ wire: given(diameter) }} is asked for; wires are made from ${{ made: range(wireRange) }}.`,
+        say`A wire of ${{ wire: given(diameter) }} is specified; wires are made from ${{ made: range(wireRange) }}.`,
         {
           place,
           remedy: say`Choose a wire from ${{ made: range(wireRange) }}.`,
@@ -57,7 +57,7 @@ const checkHeight = (height: number, most: number): readonly Finding[] => {
     return [
       find(
         'height-out-of-range',
-        say`The work is ${{ height: given(height) }} high; the machine takes more than 0 and at most ${{ most: given(most) }}.`,
+        say`The cut height is ${{ height: given(height) }}; the machine takes more than 0 and at most ${{ most: given(most) }}.`,
         {
           place,
           remedy: height > most ? words.layers(given(most)) : words.giveHeight,
@@ -69,7 +69,7 @@ const checkHeight = (height: number, most: number): readonly Finding[] => {
     return [
       find(
         'height-hardly-known',
-        say`The work is ${{ height: given(height) }} high; cutting rates are known from ${{ known: range(heightRange) }}, so the hours are a guess.`,
+        say`The cut height is ${{ height: given(height) }}; cutting rates are known for ${{ known: range(heightRange) }}, so the machine time is a guess.`,
         { place },
       ),
     ];

@@ -22,7 +22,7 @@ export const lagAtSharpTurn: Formula<'lag' | 'turn'> = {
 
 /** Where the path runs on to a point further out, the wire may fall short of it by as much without touching the corner. */
 export const lagAtPointedTurn: Formula<'lag' | 'turn' | 'offset'> = {
-  name: say('cut.lag-at-pointed-turn')`error of an outside corner that the path runs round to a point`,
+  name: say('cut.lag-at-pointed-turn')`error of an outside corner taken to a point`,
   text: say('cut.lag-at-pointed-turn.by')`error = error of the sharp turn - offset · (1 / cos(turn / 2) - 1), at least 0`,
   source: 'plane-geometry',
   unit: 'µm',

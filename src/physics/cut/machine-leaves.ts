@@ -11,7 +11,7 @@ const by = ({ name }: Machine) => ({ basis: 'shop', source: saidOf(name) }) as c
 export const formFloorOf = (machine: Machine): Figure =>
   leafOf(machine, {
     key: 'machine.form-floor',
-    name: say('machine.form-floor')`the machine's own form error`,
+    name: say('machine.form-floor')`form error of the machine itself`,
     value: machine.bestFormError,
     unit: 'µm',
     ...by(machine),
@@ -30,7 +30,7 @@ export const servoLimitOf = (machine: Machine): Figure =>
 export const positioningOf = (machine: Machine): Figure =>
   leafOf(machine, {
     key: 'machine.positioning',
-    name: say('machine.positioning')`positioning of the machine`,
+    name: say('machine.positioning')`machine positioning`,
     value: machine.positioning,
     unit: 'µm',
     ...by(machine),

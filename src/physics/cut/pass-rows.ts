@@ -4,6 +4,7 @@ import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy, saidOf } from '../../quantity/source.ts';
 import { isFilled, lastOf, mapFilled, type NonEmpty, neighbours } from '../../sequence/sequence.ts';
+import { passName } from '../../text/pass-name.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import * as model from '../starting-model.ts';
@@ -11,7 +12,6 @@ import { areaRateFromFeed, removalRate, roughFeed } from './area-rate.ts';
 import type { CutConditions } from './conditions.ts';
 import { type CutFigures, cutFigures, told } from './cut-figures.ts';
 import { formErrorLeft } from './form-error.ts';
-import { passName } from './pass-name.ts';
 import { skimFeed, skimStock, stockLeft } from './skim.ts';
 import { kerf, sparkGap, wireOffset } from './spark-gap.ts';
 import { damageDepth, passFinish, recastLayer } from './surface.ts';
@@ -75,7 +75,7 @@ export const called = (index: number, key: keyof typeof names): { readonly key: 
 });
 
 const names = phrases('pass-figure', {
-  energy: (pass: Text) => say`energy rung of ${{ pass }}`,
+  energy: (pass: Text) => say`energy setting of ${{ pass }}`,
   gap: (pass: Text) => say`spark gap of ${{ pass }}`,
   ra: (pass: Text) => say`Ra after ${{ pass }}`,
   damage: (pass: Text) => say`damage depth after ${{ pass }}`,

@@ -58,7 +58,7 @@ describe("the shop's own pass table", () => {
   it.each([
     ['no spark gap', withPass(2, { offset: 0.12 })],
     ['too near', withPass(0, { gap: 0.08 })],
-    ['takes nothing off', withPass(1, { offset: 0.19 })],
+    ['removes nothing', withPass(1, { offset: 0.19 })],
   ])('is refused where a pass leaves %s', (words, wrong) => {
     const answer = tableRows(conditions(), wrong);
     if (answer.kind !== 'inconsistent') throw new Error(answer.kind);

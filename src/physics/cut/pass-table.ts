@@ -160,7 +160,7 @@ interface PassFault {
 const reasons = phrases('pass-table-fault', {
   noGap: say`its offset leaves no spark gap beside the wire`,
   tooNear: (by: Part) => say`it runs ${{ by }} too near for its spark gap`,
-  takesNothing: say`it takes nothing off what the pass before left`,
+  takesNothing: say`it removes nothing that the pass before left`,
 });
 
 const inconsistent = ({ wire, material }: PassTable, { pass, reason }: PassFault): Finding =>

@@ -15,7 +15,7 @@ export const estimatedIndex: Formula<'melt' | 'conductivity' | 'resistivity' | '
   name: say('material.estimated-index')`cutting rate against tool steel, estimated from material constants`,
   text: say(
     'material.estimated-index.by',
-  )`index = doubt · (h of steel / h)^${{ power: asGiven(meltPower) }} · r / r of steel, r = 1 / ((1 + conductivity / ${{ conductivity: asGiven(halvingConductivity) }}) (1 + resistivity / ${{ resistivity: asGiven(halvingResistivity) }}))`,
+  )`index = factor · (h of steel / h)^${{ power: asGiven(meltPower) }} · r / r of steel, r = 1 / ((1 + conductivity / ${{ conductivity: asGiven(halvingConductivity) }}) (1 + resistivity / ${{ resistivity: asGiven(halvingResistivity) }}))`,
   source: 'starting-model',
   unit: '1',
   inputs: {

@@ -41,7 +41,7 @@ const unknown = (id: string, more: readonly Material[]): Finding => {
   const shown = asName(id.length > 40 ? `${id.slice(0, 40)}…` : id);
   const keys = [...more, ...materials].map((m) => m.id);
   const near = keys.filter((k) => alike(plain(k), plain(id)));
-  return find('material-unknown', say`No material is known by the key '${{ key: shown }}'.`, {
+  return find('material-unknown', say`No material has the key '${{ key: shown }}'.`, {
     place: { kind: 'field', path: 'material' },
     remedy: near.length > 0 ? words.near(near) : words.known(keys),
   });

@@ -30,7 +30,7 @@ const properties: readonly Property[] = [
 export const names = phrases('material-constant', {
   density: (material: string) => say`density of ${{ material: asName(material) }}`,
   expansion: (material: string) => say`thermal expansion of ${{ material: asName(material) }}`,
-  solidus: (material: string) => say`melting begins of ${{ material: asName(material) }}`,
+  solidus: (material: string) => say`start of melting of ${{ material: asName(material) }}`,
   conductivity: (material: string) => say`heat conductivity of ${{ material: asName(material) }}`,
   heat: (material: string) => say`specific heat of ${{ material: asName(material) }}`,
   fusion: (material: string) => say`heat of fusion of ${{ material: asName(material) }}`,
@@ -60,7 +60,7 @@ const constant = (row: MaterialRow, property: Property, value: number): Figure =
     deviation: value * spread * (weak ? 3 : 1),
     basis: seen === undefined ? 'assumed' : 'published',
     source: { file: seen ?? 'material-handbooks' },
-    warnings: weak ? [say('material.weakly-known')`the ${{ constant: name }} is weakly known`] : [],
+    warnings: weak ? [say('material.weakly-known')`the ${{ constant: name }} is poorly known`] : [],
   });
 };
 

@@ -75,7 +75,7 @@ export type ShopMaterialAnswer =
 const names = phrases('shop-material', {
   density: (material: string) => say`density of ${{ material: asName(material) }}`,
   expansion: (material: string) => say`thermal expansion of ${{ material: asName(material) }}`,
-  solidus: (material: string) => say`melting begins, ${{ material: asName(material) }}`,
+  solidus: (material: string) => say`start of melting, ${{ material: asName(material) }}`,
   conductivity: (material: string) => say`heat conductivity of ${{ material: asName(material) }}`,
   heat: (material: string) => say`specific heat of ${{ material: asName(material) }}`,
   fusion: (material: string) => say`heat of fusion of ${{ material: asName(material) }}`,
@@ -128,14 +128,14 @@ const estimate = (
   const melt = apply(meltEnergy, { density, heat, rise, fusion }, { key: `material.${id}.melt-energy` });
   const doubt = given({
     key: `material.${id}.index-doubt`,
-    name: say('material.index-doubt')`doubt of an estimated cutting rate`,
+    name: say('material.index-doubt')`uncertainty of an estimated cutting rate`,
     value: 1,
     unit: '1',
     deviation: indexEstimate.doubt,
     basis: 'assumed',
     source: { file: 'starting-model' },
   });
-  const warnings = [say('material.estimated')`estimated from material constants; a trial cut would tell`];
+  const warnings = [say('material.estimated')`estimated from material constants; confirm by a trial cut`];
   return apply(estimatedIndex, { melt, conductivity, resistivity, doubt }, { key: `material.${id}.index`, warnings });
 };
 
@@ -151,7 +151,7 @@ const riseToMelting = {
 const estimated = ({ id, name, index }: Material): Finding =>
   find(
     'material-index-estimated',
-    say`How fast ${{ material: asName(name) }} cuts is not known; from its constants it was estimated at ${{ index: number(index.value, fixed(2)) }} of tool steel, give or take a third.`,
+    say`The cutting rate of ${{ material: asName(name) }} is not known; from its constants it is estimated at ${{ index: number(index.value, fixed(2)) }} of tool steel, within about a third.`,
     {
       place: { kind: 'field', path: `materials.${id}.index` },
       remedy: say`Make a trial cut and enter the cutting rate against tool steel.`,

@@ -67,7 +67,7 @@ export const jetFeedFor = (question: OtherQuestion, thickness: Figure, row: Proc
     deviation: value * (published ? 0.05 : 0.2),
     basis: published ? 'published' : 'assumed',
     source: { file: published ? 'zeng-kim' : 'common-practice' },
-    warnings: published ? [] : [say('other-process.from-memory')`from memory, or taken from a like metal`],
+    warnings: published ? [] : [say('other-process.from-memory')`from memory, or from a similar metal`],
   });
   const jet = (key: keyof typeof commonJet, name: Text, unit: Figure['unit']): Figure => practice(row, key, name, commonJet[key], unit);
   const feed = apply(

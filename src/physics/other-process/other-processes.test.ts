@@ -33,7 +33,7 @@ describe('other processes', () => {
   it('leave fine work to the wire and say what comes nearest', () => {
     const ways = otherProcesses(question());
     expect(ways.kind).toBe('only the wire');
-    expect(printPlain(ways.verdict)).toMatch(/^Only the wire, of these, holds ±0\.01 mm and Ra 0\.8 µm at 10 mm\. Nearest to it: /);
+    expect(printPlain(ways.verdict)).toMatch(/^Of these processes only wire EDM holds ±0\.01 mm and Ra 0\.8 µm at 10 mm\. Nearest is /);
     expect(otherFindings(ways)).toEqual([]);
   });
 
@@ -41,7 +41,7 @@ describe('other processes', () => {
     const ways = otherProcesses(question({ tolerance: 0.5, finish: 25 }));
     expect(ways.kind).toBe('not for the wire');
     expect(printPlain(ways.verdict)).toMatch(
-      /^Don't use the wire for this: a plasma cut holds ±0\.5 mm and Ra 25 µm in about .*, where the wire takes 4 h\./,
+      /^Not a job for wire EDM: a plasma cut holds ±0\.5 mm and Ra 25 µm in about .*; wire EDM takes 4 h\./,
     );
     expect(otherFindings(ways).map((f) => f.code)).toEqual(['another-process-would-do']);
   });
@@ -74,7 +74,7 @@ describe('other processes', () => {
     expect(there(laser.edge).ra.low).toBeLessThan(10);
     expect(there(laser.edge).ra.high).toBeGreaterThan(10);
     expect(laser?.kind).toBe('too rough');
-    expect(printPlain(there(laser).sentence)).toContain('nobody can promise');
+    expect(printPlain(there(laser).sentence)).toContain('cannot be promised');
   });
 
   it('say so when nothing holds what is asked', () => {

@@ -51,7 +51,7 @@ const outsideOf = (row: ProcessRow, thickness: number): Text | undefined => {
 };
 
 const edgeSlope: Formula<'u' | 'thickness'> = {
-  name: say('other-process.edge-slope')`slope of the cut face at most`,
+  name: say('other-process.edge-slope')`slope of the cut face, at most`,
   text: say('other-process.edge-slope.by')`slope = atan(u / a)`,
   source: 'definition',
   unit: '°',
@@ -71,7 +71,7 @@ const edgeOf = (row: ProcessRow, question: OtherQuestion): OtherEdge => {
   };
 };
 
-const BEST = say('other-process.best')`the best range that a good machine can be expected to hold: common practice, no source`;
+const BEST = say('other-process.best')`the best range a good machine holds: common practice, no source`;
 
 const zoneOf = ({ ranges, name }: ProcessRow, thickness: Figure, key: string): Figure =>
   ranges === undefined
@@ -124,19 +124,19 @@ const words = phrases('other-process', {
   tooThick: (thickness: number) =>
     say`Water jets are used up to about ${{ most: exactly(thickestJet) }}; ${{ thickness: plain(thickness) }} is thicker.`,
   outside: (process: Text, { low, high }: { readonly low: number; readonly high: number }, thickness: number) =>
-    say`ISO 9013 speaks of ${{ process }} cuts from ${{ scope: quantities([low, high], 'to', 'mm', { as: 'given' }) }}; for ${{ thickness: plain(thickness) }} nothing can be promised.`,
+    say`ISO 9013 covers ${{ process }} cuts from ${{ scope: quantities([low, high], 'to', 'mm', { as: 'given' }) }}; for ${{ thickness: plain(thickness) }} nothing can be promised.`,
   square: (process: Part | Text, thickness: number, u: number, tolerance: number) =>
-    say`${{ process }} leaves the face of ${{ thickness: plain(thickness) }} within ${{ zone: three(u) }} at best; ${{ tolerance: limit(tolerance) }} allows ${{ allowed: three(2 * tolerance) }}.`,
+    say`${{ process }}: cut face at best within ${{ zone: three(u) }} at ${{ thickness: plain(thickness) }}; ${{ tolerance: limit(tolerance) }} allows ${{ allowed: three(2 * tolerance) }}.`,
   size: (process: Part | Text, sizes: number, tolerance: number) =>
-    say`${{ process }} holds sizes to about ${{ sizes: limit(sizes, 'mm', { as: 'given' }) }}; ${{ tolerance: limit(tolerance) }} is asked.`,
+    say`${{ process }} holds sizes to about ${{ sizes: limit(sizes, 'mm', { as: 'given' }) }}; ${{ tolerance: limit(tolerance) }} required.`,
   round: (process: Part | Text, kerf: number, insideRadius: number) =>
-    say`${{ process }} cuts a kerf of about ${{ kerf: exactly(kerf) }} and rounds inside corners to R ${{ radius: exactly(kerf / 2) }}; R ${{ asked: plain(insideRadius) }} is asked.`,
+    say`${{ process }} has a kerf of about ${{ kerf: exactly(kerf) }} and rounds inside corners to R ${{ radius: exactly(kerf / 2) }}; R ${{ asked: plain(insideRadius) }} required.`,
   rough: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
-    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; Ra ${{ finish: quantity(finish, 'µm') }} is asked.`,
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; Ra ${{ finish: quantity(finish, 'µm') }} required.`,
   roughPerhaps: (process: Part | Text, ra: Part, thickness: number, finish: number) =>
-    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}: nobody can promise the Ra ${{ finish: quantity(finish, 'µm') }} that is asked.`,
+    say`${{ process }} leaves about Ra ${{ ra }} at ${{ thickness: plain(thickness) }}; the required Ra ${{ finish: quantity(finish, 'µm') }} cannot be promised.`,
   would: (process: Part | Text, u: number, ra: Part, tolerance: number, finish: number) =>
-    say`${{ process }} would do: its face lies within ${{ zone: three(u) }} with Ra ${{ ra }}, where ${{ tolerance: limit(tolerance) }} and Ra ${{ finish: quantity(finish, 'µm') }} are asked.`,
+    say`${{ process }} would do: face within ${{ zone: three(u) }} with Ra ${{ ra }}; ${{ tolerance: limit(tolerance) }} and Ra ${{ finish: quantity(finish, 'µm') }} required.`,
 });
 
 /** At the head of a sentence. */

@@ -39,15 +39,15 @@ const thick = ({ thickness }: Asked): Part => quantity(thickness, 'mm');
 
 const words = phrases('other-verdict', {
   only: (asked: Asked, near: Text) =>
-    say`Only the wire, of these, holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} at ${{ thickness: thick(asked) }}. ${{ nearest: near }}`,
+    say`Of these processes only wire EDM holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} at ${{ thickness: thick(asked) }}. ${{ nearest: near }}`,
   none: (asked: Asked, near: Text) =>
-    say`None of these holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} at ${{ thickness: thick(asked) }}, nor does the wire as asked. ${{ nearest: near }}`,
+    say`None of these processes holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} at ${{ thickness: thick(asked) }}, nor does wire EDM as specified. ${{ nearest: near }}`,
   without: (process: Text, asked: Asked, time: Part) =>
-    say`Don't use the wire for this: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}, and the wire cannot do it as asked.`,
+    say`Not a job for wire EDM: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}, and wire EDM cannot do it as specified.`,
   rather: (process: Text, asked: Asked, time: Part, wire: Part) =>
-    say`Don't use the wire for this: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}, where the wire takes ${{ wire }}.`,
+    say`Not a job for wire EDM: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}; wire EDM takes ${{ wire }}.`,
   ratherHeated: (process: Text, asked: Asked, time: Part, wire: Part) =>
-    say`Don't use the wire for this: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}, where the wire takes ${{ wire }}. Where the steel is hardened, mind the heated rim that it leaves.`,
-  noOther: say`None of the others cuts it at all.`,
-  nearest: (way: Text) => say`Nearest to it: ${{ way }}`,
+    say`Not a job for wire EDM: a ${{ process }} cut holds ${{ tolerance: within(asked) }} and Ra ${{ finish: ra(asked) }} in about ${{ time }}; wire EDM takes ${{ wire }}. If the steel is hardened, watch the heat-affected edge.`,
+  noOther: say`None of the others can cut it.`,
+  nearest: (way: Text) => say`Nearest is ${{ way }}`,
 });

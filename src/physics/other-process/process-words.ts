@@ -4,7 +4,7 @@ import type { Text } from '../../text/text.ts';
 import type { ProcessName } from './process-table.ts';
 
 export const processWords: Readonly<Record<ProcessName | 'wire', Text>> = phrases('process', {
-  wire: say`wire`,
+  wire: say`wire EDM`,
   oxyfuel: say`oxyfuel`,
   plasma: say`plasma`,
   laser: say`laser`,

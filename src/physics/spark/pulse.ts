@@ -75,7 +75,7 @@ export const craterVolume: Formula<'share' | 'energy' | 'melt'> = {
 };
 
 export const hemisphereRadius: Formula<'volume'> = {
-  name: say('spark.hemisphere-radius')`radius of a half-ball crater`,
+  name: say('spark.hemisphere-radius')`radius of a hemispherical crater`,
   text: symbols`r = (3 V / (2 π))^(1/3)`,
   source: 'plane-geometry',
   unit: 'µm',

@@ -33,7 +33,7 @@ describe('the core of an opening', () => {
     for (const run of ['attended', 'unattended first'] as const) {
       const plan = opening(disc(40, 40, 2.3), { run });
       const { tab, piece } = cutOf(plan);
-      expect(reasonOf(plan)).toContain('too small to be caught');
+      expect(reasonOf(plan)).toContain('too small to catch');
       expect(tab).toBeUndefined();
       expect(piece).toMatchObject({ area: 0, handling: 'burnt', size: { x: 0, y: 0, height: 0 } });
       expect(piece.mass.value).toBe(0);
@@ -60,7 +60,7 @@ describe('the core of an opening', () => {
     // What the finding says of the minutes is what the rings are long and the feed makes of it.
     const plan = opening(wide, dear);
     const minutes = there(cutOf(plan).core).length / there(plan.passes[0]).feed.value;
-    expect(sentence(plan, 'core-burnt')).toContain(`${minutes.toFixed(0)} min of cutting more`);
+    expect(sentence(plan, 'core-burnt')).toContain(`${minutes.toFixed(0)} min more unattended cutting`);
   });
 
   it('is never dearer than the slug where it was burnt for the cost', () => {
@@ -80,7 +80,7 @@ describe('the core of an opening', () => {
 
   it('is burnt of any size where the user says so', () => {
     const plan = opening(slot(25, 40, 20, 9), { core: { A: 'burn' } });
-    expect(reasonOf(plan)).toBe('you said so');
+    expect(reasonOf(plan)).toBe('you specified it');
     expect(stops(plan)).toBe(0);
   });
 
@@ -92,7 +92,7 @@ describe('the core of an opening', () => {
     expect(sentence(ring, 'core-not-burnt')).toContain('something else is cut inside it');
     expect(stops(ring)).toBe(2);
     const edge = opening(rectangle(5, 30, 20, 20), { core: { A: 'burn' }, start: { A: 'edge' } });
-    expect(sentence(edge, 'core-not-burnt')).toContain('edge of the block');
+    expect(sentence(edge, 'core-not-burnt')).toContain('block edge');
   });
 
   it('of a loop that is not there is told', () => {

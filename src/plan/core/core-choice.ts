@@ -67,10 +67,10 @@ const whyNot = ({ shape: { first }, question }: CoreAsked): NotBurnt | undefined
 const against = phrases('core-against', {
   part: say`the piece inside is the part`,
   inside: say`something else is cut inside it`,
-  edge: say`it is begun from the edge of the block`,
+  edge: say`it is started from the block edge`,
   tooMany: say`it would take thousands of rings`,
-  untraceable: say`its rings could not be followed`,
-  noWay: say`no way leads from a hole over its rings`,
+  untraceable: say`its rings could not be worked out`,
+  noWay: say`no wire path leads from a hole over its rings`,
 });
 
 /** mm of its longest way, less the kerf on both sides. */
@@ -110,12 +110,12 @@ export const burntFinding = (asked: CoreAsked, burnt: CoreBurnt): Finding => {
   const field = `core.${loop.id}`;
   return find(
     'core-burnt',
-    say`${{ shape: shapeName(asked.shape) }} is burnt out without a core because ${{ reason: burnt.reason }}: ${{ how: ringsSaid(burnt) }}. That takes ${{ more: quantity(more, 'min', fixed(more < 10 ? 1 : 0)) }} of cutting more, alone; a slug would need ${{ stops: count(stops, 'stop') }} of ${{ stop: quantity(stopMinutes, 'min') }} with somebody there.`,
+    say`${{ shape: shapeName(asked.shape) }} is cut without a core because ${{ reason: burnt.reason }}: ${{ how: ringsSaid(burnt) }}. ${{ more: quantity(more, 'min', fixed(more < 10 ? 1 : 0)) }} more unattended cutting, against ${{ stops: count(stops, 'stop') }} of ${{ stop: quantity(stopMinutes, 'min') }} attended for a slug.`,
     {
       place: { kind: 'spot', x, y, reach: 2, loop: loop.id },
       remedy:
         asked.shape.first.core === undefined
-          ? remedy(say`If a slug is wanted, set ${{ field: term(field) }} to slug.`, { field, value: 'slug' })
+          ? remedy(say`For a slug set ${{ field: term(field) }} to slug.`, { field, value: 'slug' })
           : undefined,
     },
   );
@@ -128,22 +128,22 @@ const ringsSaid = ({ rings, bites, kerf }: CoreBurnt): Text => {
 };
 
 const words = phrases('core-burnt', {
-  asked: say`you said so`,
-  cheaper: say`that costs less than the stops of a slug`,
+  asked: say`you specified it`,
+  cheaper: say`that costs less than the stops for a slug`,
   small: (slug: number, mass: number) =>
-    say`its slug would be only ${{ slug: mm(slug, fixed(1)) }} long (${{ mass: saidMass(mass) }}), too small to be caught`,
+    say`its slug would be only ${{ slug: mm(slug, fixed(1)) }} long (${{ mass: saidMass(mass) }}), too small to catch`,
   roughAlone: (kerf: number) => say`the rough cut alone leaves nothing standing in it (kerf ${{ kerf: thousandths(kerf) }})`,
   oneRing: (kerf: number, most: number) =>
-    say`1 ring inside the rough cut, the first as wide as the kerf of ${{ kerf: thousandths(kerf) }}, the rough cut then taking at most ${{ most: thousandths(most) }}`,
+    say`1 ring inside the rough cut, as wide as the kerf of ${{ kerf: thousandths(kerf) }}, the rough cut then taking at most ${{ most: thousandths(most) }}`,
   rings: (rings: number, kerf: number, most: number) =>
-    say`${{ rings: count(rings, 'ring') }} inside the rough cut, the first as wide as the kerf of ${{ kerf: thousandths(kerf) }}, then each taking at most ${{ most: thousandths(most) }}`,
+    say`${{ rings: count(rings, 'ring') }} inside the rough cut, the first as wide as the kerf of ${{ kerf: thousandths(kerf) }}, each of the rest taking at most ${{ most: thousandths(most) }}`,
 });
 
 /** Said only where the user asked for it, or where a slug too small to be caught is left because of it. */
 export const notBurntFinding = ({ shape }: CoreAsked, why: NotBurnt): Finding =>
   find(
     'core-not-burnt',
-    say`${{ shape: shapeName(shape) }} cannot be burnt out without a core: ${{ why: against[why] }}. The piece inside comes out whole.`,
+    say`${{ shape: shapeName(shape) }} cannot be cut without a core: ${{ why: against[why] }}. It comes out as a slug.`,
     { place: { kind: 'field', path: `core.${shape.first.loop.loop.id}` } },
   );
 
@@ -153,11 +153,9 @@ export const coresOfUnknown = ({ core = {} }: PlanQuestion, { cut }: Sorted): re
   return Object.keys(core)
     .filter((id) => !known.has(id))
     .map((id) =>
-      find(
-        'core-of-unknown-loop',
-        say`It is said what becomes of the core of ${{ loop: name(id) }}, but no loop that is cut has that name.`,
-        { place: { kind: 'field', path: `core.${id}` } },
-      ),
+      find('core-of-unknown-loop', say`A core setting is given for ${{ loop: name(id) }}, but no contour of that name is cut.`, {
+        place: { kind: 'field', path: `core.${id}` },
+      }),
     );
 };
 

@@ -43,7 +43,7 @@ export const stockFindings = (block: Contour, { cut, block: drawn }: Sorted, { s
     return [
       find(
         'stock-not-as-drawn',
-        say`The job says that the stock is ${{ given: size(stock.width, stock.depth) }}; the block of the drawing is ${{ drawn: size(width, depth) }}, and it is taken.`,
+        say`The job gives the stock as ${{ given: size(stock.width, stock.depth) }}; the block drawn is ${{ drawn: size(width, depth) }}, and the drawn one is used.`,
         {
           place: { kind: 'field', path: 'stock' },
           remedy: remedy(say`Leave the size out of ${{ field: term('stock') }}, or the block out of the drawing.`, { field: 'stock' }),
@@ -76,13 +76,12 @@ const outside = ({ id, contour: loop }: WantedLoop, stock: Bounds): readonly Fin
   return [
     find(
       'outside-stock',
-      say`${{ loop: loopNamed(id) }} reaches ${{ over: mm(Math.max(over, 0.01), upTo(2)) }} over ${{ edge: words[side] }}, at ${{ at: spot({ x, y }) }}.`,
+      say`${{ loop: loopNamed(id) }} extends ${{ over: mm(Math.max(over, 0.01), upTo(2)) }} beyond ${{ edge: words[side] }}, at ${{ at: spot({ x, y }) }}.`,
       {
         place: { kind: 'spot', x, y, reach: over, loop: id },
-        remedy: remedy(
-          say`Take a larger piece, or move its corner: ${{ field: term('stock.corner') }} says where it lies in the drawing.`,
-          { field: 'stock.corner' },
-        ),
+        remedy: remedy(say`Use a larger block, or move its corner: ${{ field: term('stock.corner') }} positions it in the drawing.`, {
+          field: 'stock.corner',
+        }),
       },
     ),
   ];
@@ -98,7 +97,7 @@ export const travelFindings = (block: Contour, cut: Sorted['cut'], { machine, op
   const cuts = [...cut.map((k) => k.loop.contour), ...open.map((l) => l.path)];
   const beyond = cuts.length === 0 ? undefined : beyondTravel(mergedBounds(cuts.map(boundsOfChain)), machine);
   if (beyond !== undefined)
-    return [find('cuts-beyond-travel', say`The cuts reach over ${{ sizes: beyond.sizes }}.`, { remedy: beyond.remedy })];
+    return [find('cuts-beyond-travel', say`The cuts extend over ${{ sizes: beyond.sizes }}.`, { remedy: beyond.remedy })];
   const over = beyondTravel(boundsOfChain(block), machine);
   return over === undefined ? [] : [find('block-beyond-travel', say`The block is ${{ sizes: over.sizes }}.`, { remedy: over.remedy })];
 };
@@ -116,12 +115,12 @@ const beyondTravel = (
 };
 
 const words = phrases('block', {
-  left: say`the left edge of the stock`,
-  right: say`the right edge of the stock`,
-  lower: say`the lower edge of the stock`,
-  upper: say`the upper edge of the stock`,
+  left: say`the left edge of the block`,
+  right: say`the right edge of the block`,
+  lower: say`the lower edge of the block`,
+  upper: say`the upper edge of the block`,
   travel: (reach: readonly [number, number], travel: readonly [number, number]) =>
-    say`${{ reach: quantities(reach, 'by', 'mm', fixed(1)) }}; the machine travels ${{ travel: quantities(travel, 'by', 'mm') }}`,
-  turn: say`Turn it by a quarter.`,
-  elsewhere: say`Cut it in two clampings, or on a larger machine.`,
+    say`${{ reach: quantities(reach, 'by', 'mm', fixed(1)) }}; machine travel is ${{ travel: quantities(travel, 'by', 'mm') }}`,
+  turn: say`Turn it by 90°.`,
+  elsewhere: say`Cut it in two set-ups, or on a larger machine.`,
 });

@@ -68,7 +68,7 @@ const clampFinding = ({ loop, by, hole, visits }: DesignedCut, clamp: Clamp, num
         say`The wire would run into ${{ clamp: which }} while it cuts ${{ loop: contour(loop) }}, at ${{ at: spot(at) }}.`,
         {
           place,
-          remedy: say`Move ${{ clamp: which }}, or hold the block from another side.`,
+          remedy: say`Move ${{ clamp: which }}, or clamp the block from another side.`,
         },
       ),
     ];
@@ -76,7 +76,7 @@ const clampFinding = ({ loop, by, hole, visits }: DesignedCut, clamp: Clamp, num
     find(
       'near-clamp',
       say`${{ loop: contour(loop) }} comes within ${{ room: mm(room, fixed(2)) }} of ${{ clamp: which }} at ${{ at: spot(at) }}; the nozzles need about ${{ need: mm(NEAR) }} (common practice).`,
-      { place, remedy: say`Look that the nozzles pass ${{ clamp: which }}, or move it.` },
+      { place, remedy: say`Check that the nozzles clear ${{ clamp: which }}, or move it.` },
     ),
   ];
 };

@@ -97,7 +97,7 @@ describe('a plan', () => {
     expect(codes(opening(rectangle(0, 0, 50, 61), { machine }))).toContain('cuts-beyond-travel');
     expect(codes(opening(rectangle(0, 0, 90, 50), { machine }))).toEqual(['block-beyond-travel']);
     const standing = planCut(opening(rectangle(0, 0, 50, 90), { machine })).findings.find((f) => f.code === 'cuts-beyond-travel');
-    expect(remedyTextOf(standing)).toBe('Turn it by a quarter.');
+    expect(remedyTextOf(standing)).toBe('Turn it by 90°.');
   });
 
   it('is made with a wire that is not in stock where the job insists on it, and says so', () => {

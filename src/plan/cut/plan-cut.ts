@@ -172,21 +172,19 @@ const refusedPlan = (
 
 /** @param edges outermost loops that are the edge of the block. */
 const nothingLeft = (edges: number): Finding => {
-  if (edges === 0) return find('nothing-to-cut', say`No loop of the drawing is left to be cut.`);
+  if (edges === 0) return find('nothing-to-cut', say`No contour of the drawing is left to cut.`);
   const more = {
     place: { kind: 'field', path: 'outline' },
     remedy: remedy(
-      say(
-        'nothing-to-cut/edges.remedy',
-      )`If the outermost loops are to be cut, set ${{ field: term('outline') }} to ${{ value: term('cut') }}.`,
+      say('nothing-to-cut/edges.remedy')`To cut the outermost contours, set ${{ field: term('outline') }} to ${{ value: term('cut') }}.`,
       { field: 'outline', value: 'cut' },
     ),
   } as const;
   return edges === 1
-    ? find('nothing-to-cut/edge', say`No loop of the drawing is left to be cut: its only outermost loop is the edge of the block.`, more)
+    ? find('nothing-to-cut/edge', say`No contour of the drawing is left to cut: its only outermost contour is the block edge.`, more)
     : find(
         'nothing-to-cut/edges',
-        say`No loop of the drawing is left to be cut: its ${{ loops: count(edges) }} outermost loops are the edge of the block.`,
+        say`No contour of the drawing is left to cut: its ${{ loops: count(edges) }} outermost contours are the block edge.`,
         more,
       );
 };

@@ -25,7 +25,7 @@ export const severalParts = (cut: readonly KeptLoop[], order: readonly string[])
   return [
     find(
       'several-parts',
-      say`${{ parts: count(parts.length, 'part') }} come out of one block, all from one datum in one clamping: ${{ order: sequence }}. ${{ apart: apartSaid(parts) }}`,
+      say`${{ parts: count(parts.length, 'part') }} come out of one block, all from one datum in one set-up: ${{ order: sequence }}. ${{ apart: apartSaid(parts) }}`,
     ),
   ];
 };
@@ -48,7 +48,7 @@ const words = phrases('several-parts', {
   openingFirst: (parts: Part | Text) => say`the opening in them first, then ${{ parts }}`,
   openingsFirst: (openings: number, parts: Part | Text) =>
     say`the ${{ openings: count(openings, 'opening') }} in them first, then ${{ parts }}`,
-  far: say`No two are nearer than ${{ far: mm(FAR) }}.`,
+  far: say`None are closer than ${{ far: mm(FAR) }}.`,
   nearest: ({ one, other, width, at }: Near & { readonly one: string; readonly other: string }) =>
-    say`The nearest two, ${{ one: contour(one) }} and ${{ other: contour(other) }}, are ${{ apart: thousandths(width) }} apart at ${{ at: spot(at) }}.`,
+    say`The closest two, ${{ one: contour(one) }} and ${{ other: contour(other) }}, are ${{ apart: thousandths(width) }} apart at ${{ at: spot(at) }}.`,
 });

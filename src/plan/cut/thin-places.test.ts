@@ -42,7 +42,7 @@ describe('thin walls', () => {
 
   it('says how thick, how long and where', () => {
     const [fin] = told(finned(0.3, 5));
-    expect(sentenceOf(fin)).toContain('a wall of 0.300 mm stands out over 4.9 mm');
+    expect(sentenceOf(fin)).toContain('a wall 0.300 mm thick stands out 4.9 mm');
     const { place } = there(fin);
     expect(place).toMatchObject({ kind: 'spot', loop: 'L1' });
     if (place?.kind === 'spot') expect([place.x, place.y > 20 && place.y < 25]).toEqual([expect.closeTo(15.15, 6), true]);
@@ -91,7 +91,7 @@ describe('webs and frames', () => {
   it('count the pairs that are as near, in one finding', () => {
     const row = Array.from({ length: 4 }, (_, i) => rectangle(12 + 21.2 * i, 20, 20, 20));
     const [web, ...rest] = told(block(row));
-    expect([there(web).code, sentenceOf(web).endsWith('2 more pairs are as near.'), rest]).toEqual(['web-thin', true, []]);
+    expect([there(web).code, sentenceOf(web).endsWith('2 more pairs are as close.'), rest]).toEqual(['web-thin', true, []]);
   });
 
   it('tell parts whose kerfs run together or leave a strip', () => {

@@ -63,13 +63,13 @@ const wallFindings = (walls: readonly PlacedWall[]): Finding[] => {
     ...worst(thin, (j) => -j.wall.thickness).map((j) =>
       find('wall-too-thin', sentences([words.thin(j), others(thin.length)]), {
         place: alongWall(j.wall, j.loop),
-        remedy: say`Make it at least ${{ least: mm(0.12) }} thick, or cut that place with little energy only and expect to lose it.`,
+        remedy: say`Make it at least ${{ least: mm(0.12) }} thick, or cut there at low energy only and expect to lose it.`,
       }),
     ),
     ...worst(long, (j) => j.wall.length / j.wall.thickness).map((j) =>
       find('wall-too-long', sentences([words.long(j), others(long.length)]), {
         place: alongWall(j.wall, j.loop),
-        remedy: say`Ask whether it may be thicker or shorter; otherwise rough it with low energy, skim both faces alike and measure it.`,
+        remedy: say`Ask whether it may be thicker or shorter; otherwise rough it at low energy, skim both faces alike and measure it.`,
       }),
     ),
   ];
@@ -129,7 +129,7 @@ const webThin = (webs: readonly NearPair[], { kerf }: WebLimits): Finding => {
   const { at, width, loops } = worst;
   return find('web-thin', sentences([words.web(worst, kerf), morePairs(webs)]), {
     place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop: loops[0] },
-    remedy: say`Rough both before either is finished, and measure the web.`,
+    remedy: say`Rough both before finishing either, and measure the web.`,
   });
 };
 
@@ -144,7 +144,7 @@ const wasteThin = (waste: readonly NearPair[], { reach }: WebLimits): Finding[] 
   return [
     find('parts-too-near', sentences([words.parts(worst, left <= 0 ? words.together : words.strip(left)), morePairs(near)]), {
       place: { kind: 'spot', x: at.x, y: at.y, reach: width, loop: loops[0] },
-      remedy: say`Lay them at least ${{ apart: mm(apart, fixed(1)) }} apart.`,
+      remedy: say`Place them at least ${{ apart: mm(apart, fixed(1)) }} apart.`,
     }),
   ];
 };
@@ -189,7 +189,7 @@ const nearEdge = ({ one, at, standing, beyond }: StandingFrame): Finding => {
   const { id } = one.loop;
   return find('near-block-edge', beyond ? words.beyondEdge(id, at) : words.nearEdge(id, at, Math.max(0, standing)), {
     place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: id },
-    remedy: say`Take a larger block, move the contour inward, or begin it from the edge of the block.`,
+    remedy: say`Use a larger block, move the contour inward, or start it from the block edge.`,
   });
 };
 
@@ -202,32 +202,31 @@ const weakFrames = (weak: readonly StandingFrame[]): Finding[] => {
   return [
     find('frame-weak', sentences([words.frame(worst), rest]), {
       place: { kind: 'spot', x: at.x, y: at.y, reach: Math.max(2, standing), loop: one.loop.id },
-      remedy: say`Take a larger block, or rough first, let it move, and finish then.`,
+      remedy: say`Use a larger block, or rough first, let it move, then finish.`,
     }),
   ];
 };
 
 const words = phrases('thin-place', {
   thin: ({ where, wall }: PlacedWall) =>
-    say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands at ${{ at: spot(wall.at) }}; the thinnest that came out whole in tests on tool steel had ${{ tested: mm(0.117) }}.`,
+    say`${{ where }} a wall is ${{ wall: thousandths(wall.thickness) }} thick at ${{ at: spot(wall.at) }}; the thinnest that came out whole in tests on tool steel was ${{ tested: mm(0.117) }}.`,
   long: ({ where, wall }: PlacedWall) =>
-    say`${{ where }} a wall of ${{ wall: thousandths(wall.thickness) }} stands out over ${{ length: mm(wall.length, fixed(1)) }} at ${{ at: spot(wall.at) }}; in tests walls below ${{ thin: mm(0.5) }} kept their shape up to ${{ long: mm(2) }}.`,
-  others: say`There are more of the kind.`,
+    say`${{ where }} a wall ${{ wall: thousandths(wall.thickness) }} thick stands out ${{ length: mm(wall.length, fixed(1)) }} at ${{ at: spot(wall.at) }}; in tests, walls below ${{ thin: mm(0.5) }} kept their shape up to ${{ long: mm(2) }}.`,
+  others: say`There are more like it.`,
   web: ({ loops, at, width }: NearPair, kerf: number) =>
-    say`${{ between: betweenLoops(loops) }} a web of ${{ web: thousandths(width) }} is left at ${{ at: spot(at) }}; a kerf and ${{ beside: mm(WEB) }}, ${{ least: thousandths(kerf + WEB) }}, is the least that surely keeps its size.`,
+    say`${{ between: betweenLoops(loops) }} a web of ${{ web: thousandths(width) }} is left at ${{ at: spot(at) }}; a kerf and ${{ beside: mm(WEB) }}, ${{ least: thousandths(kerf + WEB) }}, is the least that reliably keeps its size.`,
   parts: ({ loops: [one, other], at, width }: NearPair, what: Text) =>
     say`${{ one: contour(one) }} and ${{ other: contour(other) }} are ${{ apart: thousandths(width) }} apart at ${{ at: spot(at) }}: ${{ what }}.`,
   together: say`the two kerfs run together there and the waste comes apart`,
-  strip: (left: number) =>
-    say`between the two kerfs a strip of ${{ strip: thousandths(left) }} is left, which bends and may short the wire`,
-  onePairMore: say`1 more pair is as near.`,
-  pairsMore: (more: number) => say`${{ more: count(more) }} more pairs are as near.`,
+  strip: (left: number) => say`a strip of ${{ strip: thousandths(left) }} is left between the kerfs; it bends and may short the wire`,
+  onePairMore: say`1 more pair is as close.`,
+  pairsMore: (more: number) => say`${{ more: count(more) }} more pairs are as close.`,
   beyondEdge: (loop: string, at: Point) =>
-    say`${{ loop: contour(loop) }} reaches over the edge of the block at ${{ at: spot(at) }}: there is no metal for all of it.`,
+    say`${{ loop: contour(loop) }} extends beyond the block edge at ${{ at: spot(at) }}: the block does not hold all of it.`,
   nearEdge: (loop: string, at: Point, left: number) =>
-    say`Between ${{ loop: contour(loop) }} and the edge of the block ${{ left: thousandths(left) }} of metal are left at ${{ at: spot(at) }}: too little to hold anything.`,
+    say`Between ${{ loop: contour(loop) }} and the block edge ${{ left: thousandths(left) }} of metal is left at ${{ at: spot(at) }}: too little to hold anything.`,
   frame: ({ one, at, standing, least }: StandingFrame) =>
-    say`Round ${{ loop: contour(one.loop.id) }} the ring of block is only ${{ ring: mm(standing, fixed(2)) }} thick at ${{ at: spot(at) }}; ${{ least: mm(least, fixed(1)) }} is the least for a contour of this size, by a rule of thumb (common practice, no source).`,
+    say`The frame of block around ${{ loop: contour(one.loop.id) }} is only ${{ ring: mm(standing, fixed(2)) }} thick at ${{ at: spot(at) }}; ${{ least: mm(least, fixed(1)) }} is the least for a contour of this size, as a rule of thumb (common practice, no source).`,
   oneFrameMore: say`1 more contour has a weak frame.`,
   framesMore: (more: number) => say`${{ more: count(more) }} more contours have a weak frame.`,
 });

@@ -72,7 +72,7 @@ const tooThin = (where: Text, loop: string, { at, width }: Near, kerf: number): 
     say`${{ where }} a web of ${{ web: thousandths(width) }} is left at ${{ at: spot(at) }}, thinner than the kerf of ${{ kerf: thousandths(kerf) }}.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: kerf * 2, loop },
-      remedy: say`It may bend or burn through: ask whether it can be made thicker.`,
+      remedy: say`It may bend or be cut away by the spark gap: ask whether it can be thicker.`,
     },
   );
 
@@ -102,7 +102,7 @@ const TOUCHING = 0.001;
 const touching = ([one, other]: Pair, { at }: Near): Finding =>
   find(
     'contours-touch',
-    say`${{ one: contour(one) }} and ${{ other: contour(other) }} touch or cross at ${{ at: spot(at) }}: nothing stays between them.`,
+    say`${{ one: contour(one) }} and ${{ other: contour(other) }} touch or cross at ${{ at: spot(at) }}: nothing is left between them.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: one },
       remedy: say`Draw them as one contour, or move them apart.`,
@@ -113,9 +113,9 @@ const touching = ([one, other]: Pair, { at }: Near): Finding =>
 const thinWaste = ([one, other]: Pair, { at, width }: Near, { reach }: WebLimits): Finding =>
   find(
     'slug-splits/island',
-    say`Between ${{ one: contour(one) }} and ${{ other: contour(other) }} the waste is ${{ waste: thousandths(width) }} wide at ${{ at: spot(at) }}, and the kerfs on both sides take ${{ kerfs: thousandths(2 * reach) }}: the slug is cut through there and may come off in pieces; the program stops before it does.`,
+    say`Between ${{ one: contour(one) }} and ${{ other: contour(other) }} the waste is ${{ waste: thousandths(width) }} wide at ${{ at: spot(at) }}, and the two kerfs take ${{ kerfs: thousandths(2 * reach) }}: the slug is cut through there and may come off in pieces; the program stops first.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: reach * 2, loop: one },
-      remedy: say`Fix both pieces at that stop, or cut the two from different places of the block.`,
+      remedy: say`Secure both pieces at that stop, or enter the two contours at different places.`,
     },
   );

@@ -5,13 +5,13 @@ import { pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { lagAtPointedTurn, lagAtSharpTurn, lagOnArc, pathInsideArc, pathOutsideArc } from '../../physics/cut/corner-error.ts';
-import { passName } from '../../physics/cut/pass-name.ts';
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
 import { lastItem, lastOf, type NonEmpty } from '../../sequence/sequence.ts';
 import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { contour, count, fixed, limit, list, term, um } from '../../text/part.ts';
+import { passName } from '../../text/pass-name.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { find } from '../findings.ts';
@@ -90,8 +90,8 @@ const cornerWords: Readonly<Record<WorstCorner['what'], Text>> = phrases('worst-
   'inside corner': say`inside corner`,
   'inside arc': say`inside arc`,
   'outside arc': say`outside arc`,
-  'outside corner rolled round': say`outside corner rolled round`,
-  'outside corner run out to a point': say`outside corner run out to a point`,
+  'outside corner rolled round': say`outside corner rounded by the wire`,
+  'outside corner run out to a point': say`outside corner taken to a point`,
 });
 
 const names = phrases('corner-figure', {
@@ -153,7 +153,7 @@ const passesSaid = ([rough = 0, ...skims]: readonly number[]): Text =>
     ? words.single(rough)
     : words.roughAndSkims(
         rough,
-        skims.map((error, i) => words.skim(i + 1, error)),
+        skims.map((error, i) => words.skim(passName(i + 1), error)),
       );
 
 const remedyFor = ({ what }: WorstCorner): Remedy =>
@@ -163,12 +163,12 @@ const remedyFor = ({ what }: WorstCorner): Remedy =>
 
 const words = phrases('corner-lag', {
   worst: (loop: string, { what, at, errors }: WorstCorner, tolerance: number) =>
-    say`Wire lag is worst at the ${{ corner: cornerWords[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is asked for.`,
+    say`Wire lag is largest at the ${{ corner: cornerWords[what] }} of ${{ loop: contour(loop) }} at ${{ at: spotted(at) }}: ${{ passes: passesSaid(errors) }}; ${{ asked: limit(tolerance * 1000, 'µm', fixed(1)) }} is required.`,
   many: (contours: number) => say`${{ contours: count(contours, 'contour') }} have such a corner.`,
   single: (rough: number) => say`the single pass is off by ${{ rough: um(rough, fixed(1)) }} there`,
   roughAndSkims: (rough: number, skims: readonly Text[]) =>
     say`the rough cut is off by ${{ rough: um(rough, fixed(1)) }} there, ${{ skims: list(skims) }}`,
-  skim: (skim: number, error: number) => say`skim ${{ skim: count(skim) }} by ${{ error: um(error, fixed(1)) }}`,
-  loop: say`Go round sharp outside corners out and back (${{ change: term('outsideCorners: loop') }}), or ask for one more skim.`,
-  oneMore: say`Ask for one more skim, or for a larger radius in that corner.`,
+  skim: (skim: Text, error: number) => say`${{ skim }} by ${{ error: um(error, fixed(1)) }}`,
+  loop: say`Loop out and back at sharp outside corners (${{ change: term('outsideCorners: loop') }}), or add a skim.`,
+  oneMore: say`Add a skim, or ask for a larger radius in that corner.`,
 });

@@ -39,7 +39,7 @@ export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid
     findings.push(
       find(
         'hole-made-smaller',
-        say`${{ shape: name }} has room for a start hole of ${{ planned: mm(hole.diameter, fixed(1)) }} only, not the ${{ asked: quantity(question.startHole, 'mm') }} asked for.`,
+        say`${{ shape: name }} has room for a start hole of only ${{ planned: mm(hole.diameter, fixed(1)) }}, not the ${{ asked: quantity(question.startHole, 'mm') }} specified.`,
         {
           place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
           done: say`A hole of ${{ planned: mm(hole.diameter, fixed(1)) }} is planned.`,
@@ -54,7 +54,7 @@ export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid
         say`The start hole of ${{ hole: mm(hole.diameter, fixed(2)) }} in ${{ shape: name }} reaches nearly across the opening: the slug comes off in two, and the program stops for each half.`,
         {
           place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: hole.diameter, loop: shape.first.loop.loop.id },
-          remedy: say`Fix both halves at the first stop. A smaller hole, or one at the end of the opening, would leave one slug.`,
+          remedy: say`Secure both halves at the first stop. A smaller hole, or one at the end of the opening, would leave one slug.`,
         },
       ),
     );
@@ -62,7 +62,7 @@ export const entryFindings = (shape: LikeLoops, candidate: Candidate, laid: Laid
     findings.push(
       find(
         'entry-on-arc',
-        say`${{ shape: name }} is begun on a curve, ${{ why: entryByHand(laid) ? words.asSet : words.noStraight }}; the trace is harder to stone off there.`,
+        say`${{ shape: name }} starts on a curve (${{ why: entryByHand(laid) ? words.asSet : words.noStraight }}); the entry mark is harder to stone off.`,
         { place },
       ),
     );
@@ -88,7 +88,7 @@ const cornerFindings = (name: Part | Text, { spot }: Candidate, laid: Laid, plac
         )
       : find(
           'entry-near-corner',
-          say`${{ shape: name }} is begun ${{ from: mm(short, fixed(2)) }} from a corner, ${{ why: byHand ? words.asSet : words.noLonger }}; ${{ better: mm(need, fixed(1)) }} is better.`,
+          say`${{ shape: name }} starts ${{ from: mm(short, fixed(2)) }} from a corner (${{ why: byHand ? words.asSet : words.noLonger }}); ${{ better: mm(need, fixed(1)) }} is better.`,
           more,
         ),
   ];
@@ -102,7 +102,7 @@ const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place
     findings.push(
       find(
         'slug-tiny',
-        say`The slug of ${{ shape: shapeName(shape) }} is only ${{ across: mm(across, fixed(1)) }} across (${{ mass: saidMass(piece.mass) }}): it may slip into the lower nozzle when its tab is cut.`,
+        say`The slug of ${{ shape: shapeName(shape) }} is only ${{ across: mm(across, fixed(1)) }} across (${{ mass: saidMass(piece.mass) }}): it may drop into the lower nozzle when its tab is cut.`,
         { place, remedy: say`Catch it with a magnet or a plate under the work.` },
       ),
     );
@@ -110,8 +110,8 @@ const pieceFindings = (shape: LikeLoops, { piece, weak, tab, hand }: Laid, place
     findings.push(
       find(
         'tab-weak',
-        say`The loose piece of ${{ shape: shapeName(shape) }} (${{ mass: saidMass(piece.mass) }}) would bend its tab of ${{ tab: mm(tab, fixed(1)) }}, ${{ why: hand?.tab === undefined ? words.noLongerTab : words.tabSet }}: it sags while the cut goes on.`,
-        { place, remedy: say`Support it from below before the rough cut is half round, or give it more height to hang by.` },
+        say`The loose piece of ${{ shape: shapeName(shape) }} (${{ mass: saidMass(piece.mass) }}) would bend its tab of ${{ tab: mm(tab, fixed(1)) }}, ${{ why: hand?.tab === undefined ? words.noLongerTab : words.tabSet }}: it sags while cutting goes on.`,
+        { place, remedy: say`Support it from below before the rough cut is half way round, or start from thicker stock.` },
       ),
     );
   if (piece.mass >= TACKLE)
@@ -134,11 +134,11 @@ export const holeFinding = (
   const field = `kept.${id}`;
   return find(
     'hole-does-not-fit/shape',
-    say`${{ shape: shapeName(shape) }} has no room for a start hole: the smallest, ${{ hole: mm(Math.min(1, question.startHole), fixed(1)) }}, needs ${{ needed: mm(none.needed, fixed(2)) }} from its middle to the contour at ${{ height: quantity(question.height, 'mm') }} height, and the roomiest place found has ${{ room: mm(none.room, fixed(2)) }}.`,
+    say`${{ shape: shapeName(shape) }} has no room for a start hole: the smallest, ${{ hole: mm(Math.min(1, question.startHole), fixed(1)) }}, needs ${{ needed: mm(none.needed, fixed(2)) }} from its centre to the contour at ${{ height: quantity(question.height, 'mm') }} height; the roomiest place has ${{ room: mm(none.room, fixed(2)) }}.`,
     {
       place: { kind: 'spot', x: none.at.x, y: none.at.y, reach: none.needed, loop: id },
       remedy: remedy(
-        say`Make it ${{ wider: mm(2 * short, fixed(2)) }} wider, give a hole that is there already, or set ${{ field: term(field) }} to leave and make it another way.`,
+        say`Widen it by ${{ wider: mm(2 * short, fixed(2)) }}, give an existing hole, or set ${{ field: term(field) }} to leave and make it another way.`,
         { field, value: 'leave' },
       ),
     },
@@ -150,7 +150,7 @@ export const leadFinding = (shape: LikeLoops, measures: Measures): Finding => {
   const at = loop.contour.segments[0].from;
   return find(
     'no-room-for-lead/shape',
-    say`In ${{ shape: shapeName(shape) }} the wire has no room to come in and turn round: it needs about ${{ smooth: mm(2 * measures.runUp + measures.retreat, fixed(1)) }} of smooth contour.`,
+    say`In ${{ shape: shapeName(shape) }} the wire has no room for a lead-in and a turn: it needs about ${{ smooth: mm(2 * measures.runUp + measures.retreat, fixed(1)) }} of smooth contour.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: loop.id },
       remedy: remedy(say`Give a start hole in a wider place, or set ${{ field: term(`kept.${loop.id}`) }} to leave.`, {
@@ -168,7 +168,7 @@ export const unusableFindings = (shape: LikeLoops, holes: readonly GivenHole[]):
     : holes.map(({ at, diameter }) =>
         find(
           'hole-not-usable',
-          say`The hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} in ${{ shape: shapeName(shape) }} is too near the contour to start from.`,
+          say`The hole of ${{ hole: mm(diameter, fixed(2)) }} at ${{ at: spotOf(at) }} in ${{ shape: shapeName(shape) }} is too close to the contour to start from.`,
           {
             place: { kind: 'spot', x: at.x, y: at.y, reach: diameter, loop: shape.first.loop.loop.id },
             done: say`Another start hole is planned.`,
@@ -177,12 +177,12 @@ export const unusableFindings = (shape: LikeLoops, holes: readonly GivenHole[]):
       );
 
 const words = phrases('design', {
-  lookThere: say`Look at the trace there, or choose another side by hand.`,
-  entrySet: say`so its entry is set by hand`,
-  noStretch: say`no stretch is long enough for it`,
-  asSet: say`as it is set by hand`,
-  noLonger: say`since no stretch is longer`,
-  noStraight: say`since it has no straight stretch that is long enough`,
-  noLongerTab: say`and the contour allows no longer one`,
-  tabSet: say`which is set by hand`,
+  lookThere: say`Check the entry mark there, or set another entry by hand.`,
+  entrySet: say`its entry is set by hand`,
+  noStretch: say`no stretch is long enough`,
+  asSet: say`set by hand`,
+  noLonger: say`no stretch is longer`,
+  noStraight: say`no straight is long enough`,
+  noLongerTab: say`the contour allows no longer one`,
+  tabSet: say`set by hand`,
 });

@@ -124,7 +124,7 @@ const setFinding = (id: string, told: ByHand, { entry, hole, tab }: Pick<Contour
     told.hole === undefined ? [] : [words.hole(movedPoint(hole.at, by))],
     told.tab === undefined ? [] : [tabSet],
   ].flat();
-  return find('set-by-hand/contour', say`Of ${{ loop: contour(id) }} is set by hand: ${{ set: list(set) }}.`, {
+  return find('set-by-hand/contour', say`Set by hand on ${{ loop: contour(id) }}: ${{ set: list(set) }}.`, {
     place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop: id },
   });
 };

@@ -34,10 +34,13 @@ const controlNote = (shapes: readonly CornersOfShape[], asked: Asked): Finding =
   const where = shapesSaid(shapes);
   return find('outside-corners', (corners === 1 ? words.one : words.many)(corners, where, words[asked.outsideCorners]), {
     place: { kind: 'spot', x: first.x, y: first.y, reach: 1, loop: firstItem(shapes).loop },
-    remedy: remedy(say`For crisper edges set ${{ field: term('outsideCorners') }} to loop: the wire then runs out beyond each and back.`, {
-      field: 'outsideCorners',
-      value: 'loop',
-    }),
+    remedy: remedy(
+      say`For crisper edges set ${{ field: term('outsideCorners') }} to loop: the wire then runs out past each corner and back.`,
+      {
+        field: 'outsideCorners',
+        value: 'loop',
+      },
+    ),
   });
 };
 
@@ -68,16 +71,16 @@ const words = phrases('outside-corners', {
     say`${{ corners: count(corners) }} sharp outside corners (${{ where }}): ${{ way }}.`,
   inShape: (corners: number, shape: Part | Text) => say`${{ corners: count(corners) }} in ${{ shape }}`,
   moreShapes: (named: readonly Text[], more: number) => say`${{ named: list(named) }} and ${{ more: count(more) }} more shapes`,
-  arc: say`the wire rolls round on an arc about the corner`,
+  arc: say`the wire rounds the corner on an arc`,
   intersection: say`the wire runs on to where the sides of its path meet, and turns there`,
   ofShape: (shape: Part | Text, ways: Text) => say`Sharp outside corners of ${{ shape }}: ${{ ways }}.`,
   both: (round: Text, rest: Text) => say`${{ round }}; ${{ rest }}`,
   oneLooped: (corners: Corners, radius: number) =>
-    say`1 is gone round out and back by a loop of R ${{ radius: thousandths(radius) }}, at ${{ places: placesOf(corners) }}`,
+    say`1 cut with a loop out and back of R ${{ radius: thousandths(radius) }}, at ${{ places: placesOf(corners) }}`,
   manyLooped: (corners: Corners, radius: number) =>
-    say`${{ corners: count(corners.length) }} are gone round out and back by a loop of R ${{ radius: thousandths(radius) }}, at ${{ places: placesOf(corners) }}`,
+    say`${{ corners: count(corners.length) }} cut with a loop out and back of R ${{ radius: thousandths(radius) }}, at ${{ places: placesOf(corners) }}`,
   oneLeft: (corners: Corners, way: Text) =>
-    say`1 is without room for a loop or too blunt or pointed for one, at ${{ places: placesOf(corners) }}: ${{ way }}`,
+    say`1 has no room for a loop or too blunt or sharp an angle, at ${{ places: placesOf(corners) }}: ${{ way }}`,
   manyLeft: (corners: Corners, way: Text) =>
-    say`${{ corners: count(corners.length) }} are without room for a loop or too blunt or pointed for one, at ${{ places: placesOf(corners) }}: ${{ way }}`,
+    say`${{ corners: count(corners.length) }} have no room for a loop or too blunt or sharp an angle, at ${{ places: placesOf(corners) }}: ${{ way }}`,
 });

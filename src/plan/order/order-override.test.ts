@@ -56,7 +56,7 @@ describe('an order set by hand', () => {
   it('holds within each depth alone at night, and says so', () => {
     const plan = ordered(['L4', 'L3', 'L2', 'L1'], { run: 'unattended first' });
     expect(plan.order).toEqual(['L4', 'L2', 'L3', 'L1']);
-    expect(sentenceOf(plan.findings.find((f) => f.code === 'order-pulled-forward'))).toContain('L2 is begun before L3');
+    expect(sentenceOf(plan.findings.find((f) => f.code === 'order-pulled-forward'))).toContain('L2 is started before L3');
   });
 
   it('tells names that nothing goes by', () => {

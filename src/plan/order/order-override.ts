@@ -116,10 +116,10 @@ const aroundOf = (question: DrawnWork): ((id: string) => readonly string[]) => {
 const place = (i: number) => ({ kind: 'field', path: `order.${i}` }) as const;
 
 const ofUnknown = (id: string, i: number): Finding =>
-  find('order-of-unknown', say`The order names ${{ loop: name(id) }}, but nothing that is cut has that name.`, { place: place(i) });
+  find('order-of-unknown', say`The order names ${{ loop: name(id) }}, but nothing of that name is cut.`, { place: place(i) });
 
 const impossibleOrder = (early: string, late: string, why: Text, order: readonly string[]): Finding =>
-  find('order-impossible', say`${{ early: contour(early) }} is to be cut before ${{ late: contour(late) }}, and cannot be: ${{ why }}.`, {
+  find('order-impossible', say`${{ early: contour(early) }} cannot be cut before ${{ late: contour(late) }}: ${{ why }}.`, {
     place: place(order.indexOf(late)),
     remedy: remedy(say`Put ${{ late: contour(late) }} before ${{ early: contour(early) }}, or leave the order to the planner.`, {
       field: 'order',
@@ -133,7 +133,7 @@ const depthsKept = (named: readonly VisitsOf[], { run }: WayAsked): readonly Fin
   return [
     find(
       'order-pulled-forward/depth',
-      say`${{ early: contour(early) }} is begun before ${{ late: contour(late) }}, against the order: alone at night whatever lies deeper is roughed first, and the order holds within each depth.`,
+      say`${{ early: contour(early) }} is started before ${{ late: contour(late) }}, against the order: in an unattended run inner contours are roughed first, and the order holds within each depth.`,
       { place: { kind: 'field', path: 'order' } },
     ),
   ];
@@ -148,9 +148,9 @@ const pulled = (rank: ReadonlyMap<string, number>, rules: Rules, { run }: WayAsk
 };
 
 const words = phrases('order', {
-  parts: (line: string) => say`${{ line: contour(line) }} may part the block, so that every contour comes before it`,
+  parts: (line: string) => say`${{ line: contour(line) }} may part the block, so every contour comes before it`,
   inside: (inner: string, outer: string) =>
     say`${{ inner: contour(inner) }} lies inside ${{ outer: contour(outer) }}, and once that is cut through its metal is loose`,
-  comes: (loop: Part | Text) => say`${{ loop }}, not named in the order, comes before what lies around, which is named.`,
-  come: (loops: Part | Text) => say`${{ loops }}, not named in the order, come before what lies around, which is named.`,
+  comes: (loop: Part | Text) => say`${{ loop }}, not named in the order, comes before the contour around it, which is named.`,
+  come: (loops: Part | Text) => say`${{ loops }}, not named in the order, come before the contours around them, which are named.`,
 });

@@ -7,7 +7,7 @@ type CutStep = Extract<Step, { readonly kind: 'cut' }>;
 
 export type DesignStep =
   | Exclude<Step, { readonly kind: 'stop' | 'contour begins' | 'travel' | 'end' }>
-  | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly text: Text };
+  | { readonly kind: 'stop'; readonly purpose: PlannedStop; readonly text: Text; readonly details: readonly Text[] };
 
 export const cut = (
   pass: number,
@@ -21,4 +21,10 @@ export const cut = (
   part,
 });
 
-export const stop = (purpose: PlannedStop, text: Text): DesignStep => ({ kind: 'stop', purpose, text });
+/** `details` are comment lines of their own before it. */
+export const stop = (purpose: PlannedStop, text: Text, details: readonly Text[] = []): DesignStep => ({
+  kind: 'stop',
+  purpose,
+  text,
+  details,
+});

@@ -188,21 +188,21 @@ const depthOf = ({ path }: WantedLine, cut: readonly KeptLoop[]): number => {
 const noHole = ({ id }: WantedLine, { at, room, needed }: Extract<Ends, { kind: 'no hole' }>): Finding =>
   find(
     'hole-does-not-fit/line',
-    say`At the end of the line ${{ line: contour(id) }}, at ${{ at: spot(at) }}, there is no room for a start hole: it needs ${{ needed: mm(needed, fixed(2)) }} from its middle to the next contour, and has ${{ room: mm(room, fixed(2)) }}.`,
+    say`At the end of line ${{ line: contour(id) }}, at ${{ at: spot(at) }}, there is no room for a start hole: it needs ${{ needed: mm(needed, fixed(2)) }} from its centre to the next contour, and has ${{ room: mm(room, fixed(2)) }}.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: id },
-      remedy: remedy(
-        say`Give a hole that is there, or run the line on to the edge of the block (${{ change: term(`start.${id}: edge`) }}).`,
-        { field: `start.${id}`, value: 'edge' },
-      ),
+      remedy: remedy(say`Give an existing hole, or extend the line to the block edge (${{ change: term(`start.${id}: edge`) }}).`, {
+        field: `start.${id}`,
+        value: 'edge',
+      }),
     },
   );
 
 const noRoom = ({ id, path }: WantedLine): Finding => {
   const { x, y } = path.segments[0].from;
-  return find('no-room-for-lead/line', say`The wire has no room to come in to the line ${{ line: contour(id) }} or to leave it.`, {
+  return find('no-room-for-lead/line', say`The wire has no room to lead in to line ${{ line: contour(id) }} or out of it.`, {
     place: { kind: 'spot', x, y, reach: 2, loop: id },
-    remedy: remedy(say`Lengthen the line to the edge of the block, or set ${{ field: term(`open.${id}`) }} to slit.`, {
+    remedy: remedy(say`Extend the line to the block edge, or set ${{ field: term(`open.${id}`) }} to slit.`, {
       field: `open.${id}`,
       value: 'slit',
     }),
@@ -238,20 +238,20 @@ const saidEnd = (end: OpenEnd): Text => {
 
 const words = phrases('open-line', {
   slit: (kerf: number, ra: number) =>
-    say`as a slit ${{ slit: thousandths(kerf) }} wide in one pass, with the faces of a rough cut (Ra ${{ ra: um(ra, fixed(1)) }})`,
-  line: (passes: Text, side: Text) => say`as a line in ${{ passes }}, the metal on its ${{ side }} is kept`,
+    say`as a slit ${{ slit: thousandths(kerf) }} wide in one pass, with rough faces (Ra ${{ ra: um(ra, fixed(1)) }})`,
+  line: (passes: Text, side: Text) => say`as a line in ${{ passes }}, its ${{ side }} side kept`,
   onePass: say`one pass`,
   passes: (passes: number) => say`${{ passes: count(passes, 'pass') }}`,
   left: say`left`,
   right: say`right`,
   cut: (line: string, how: Text, [from, to]: readonly [Text, Text]) =>
     say`${{ line: contour(line) }} is cut ${{ how }}, from ${{ from }} to ${{ to }}.`,
-  waste: (mass: number) => say`It parts the block; the smaller piece of ${{ mass: saidMass(mass) }} is waste.`,
-  kept: (mass: number) => say`It parts the block; the smaller piece of ${{ mass: saidMass(mass) }} is kept.`,
+  waste: (mass: number) => say`It parts the block; the smaller piece, ${{ mass: saidMass(mass) }}, is waste.`,
+  kept: (mass: number) => say`It parts the block; the smaller piece, ${{ mass: saidMass(mass) }}, is kept.`,
   comesOff: (line: string, mass: number) =>
     say`The kept side of ${{ line: contour(line) }} is the smaller piece (${{ mass: saidMass(mass) }}): it comes off the clamped block.`,
   comesOffFinished: (line: string, mass: number) =>
-    say`The kept side of ${{ line: contour(line) }} is the smaller piece (${{ mass: saidMass(mass) }}): it comes off the clamped block and is finished while it is held by hand.`,
+    say`The kept side of ${{ line: contour(line) }} is the smaller piece (${{ mass: saidMass(mass) }}): it comes off the clamped block and is skimmed while it is only secured by hand.`,
   edge: (at: Point) => say`beside the block at ${{ at: spot(at) }}`,
   hole: (diameter: number, at: Point) => say`a hole of ${{ hole: mm(diameter, fixed(1)) }} at ${{ at: spot(at) }}`,
   blind: (at: Point) => say`its blind end at ${{ at: spot(at) }}`,

@@ -72,11 +72,15 @@ describe('a loose piece', () => {
         }),
       );
     const [hold, out] = stopsOf(opening(120), 'A');
-    expect(hold).toMatch(/the slug of 2\.7 kg, 119 x 119 x 25 mm, hangs on a tab of \d\.\d mm, its weight 6\d mm from there/);
-    expect(out).toContain('Lift it out upward');
-    expect(stopsOf(opening(40), 'A')[0]).toContain('a magnet or a clamp');
-    expect(stopsOf(opening(40, { material: material('copper') }), 'A')[0]).toContain('no magnet is sure to hold it');
-    expect(stopsOf(opening(14), 'A')[0]).toContain('to catch it');
+    expect(hold).toBe('A: slug 2.7 kg: bars or props, then cycle start cuts tab');
+    const heavy = opening(120).steps.find((s) => s.kind === 'stop' && s.purpose === 'secure slug');
+    expect(heavy?.kind === 'stop' && heavy.details?.map(printPlain).join('. ')).toMatch(
+      /^Held by a tab of \d\.\d mm\. Piece 119 x 119 x 25 mm, weight 6\d mm from the tab\. Secure it so it cannot drop or tilt$/,
+    );
+    expect(out).toContain('lift out slug 2.7 kg upward');
+    expect(stopsOf(opening(40), 'A')[0]).toContain('magnet or clamp');
+    expect(stopsOf(opening(40, { material: material('copper') }), 'A')[0]).toContain('clamp or glue');
+    expect(stopsOf(opening(14), 'A')[0]).toContain('magnet or plate');
   });
 });
 

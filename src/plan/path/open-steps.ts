@@ -245,20 +245,20 @@ const partOf = (line: Path, low: number, high: number): Path => {
 };
 
 const secure = (loose: Loosened, skims: boolean): DesignStep => {
-  if (loose.role === 'waste') return stop('secure slug', words.secureWaste(loose));
-  return stop('secure part', (skims ? words.secureFinished : words.securePart)(loose));
+  if (loose.role === 'waste') return stop('secure slug', words.secureWaste(loose), [words.stands(loose), words.steady]);
+  return stop('secure part', (skims ? words.secureFinished : words.securePart)(loose), [words.stands(loose), words.fast]);
 };
 
 const takeOut = (loose: Loosened): DesignStep =>
   loose.role === 'waste' ? stop('take out slug', words.takeWaste(loose)) : stop('take out part', words.takePart(loose));
 
 const words = phrases('line-stop', {
-  secureWaste: ({ mass, tab }: Loosened) =>
-    say`the waste piece of ${{ mass: saidMass(mass) }} hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Hold it so that it can neither drop nor tilt, then run on; it is cut off next.`,
-  securePart: ({ mass, tab }: Loosened) =>
-    say`the piece of ${{ mass: saidMass(mass) }} that is kept hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Clamp it so that it cannot move, then run on; it is cut off next.`,
-  secureFinished: ({ mass, tab }: Loosened) =>
-    say`the piece of ${{ mass: saidMass(mass) }} that is kept hangs on the last ${{ tab: mm(tab, fixed(1)) }} of the line. Clamp it so that it cannot move, also while it is finished, then run on; it is cut off next.`,
-  takeWaste: ({ mass }: Loosened) => say`the waste piece of ${{ mass: saidMass(mass) }} is loose. Take it away, then run on.`,
-  takePart: ({ mass }: Loosened) => say`the piece of ${{ mass: saidMass(mass) }} is cut off. Take it out.`,
+  secureWaste: ({ mass }: Loosened) => say`secure waste ${{ mass: saidMass(mass) }}, then cycle start cuts it off`,
+  securePart: ({ mass }: Loosened) => say`clamp part ${{ mass: saidMass(mass) }}, then cycle start cuts it off`,
+  secureFinished: ({ mass }: Loosened) => say`clamp part ${{ mass: saidMass(mass) }}, cycle start cuts it off and skims`,
+  takeWaste: ({ mass }: Loosened) => say`take away waste ${{ mass: saidMass(mass) }}, then cycle start`,
+  takePart: ({ mass }: Loosened) => say`take out part ${{ mass: saidMass(mass) }}, then cycle start`,
+  stands: ({ tab }: Loosened) => say`Held by the last ${{ tab: mm(tab, fixed(1)) }} of the line`,
+  steady: say`Secure it so it cannot drop or tilt`,
+  fast: say`Clamp it so it cannot move`,
 });

@@ -76,11 +76,9 @@ describe('a loop at an outside corner', () => {
     const note = (question: PlanQuestion) => planned(question).findings.filter((f) => f.code === 'outside-corners');
     const [told, ...none] = note(looped([loop('L1', polygon([0, 0], [40, 0], [40, 30], [20, 32], [0, 30]))]));
     expect(none).toEqual([]);
-    expect(sentenceOf(told)).toMatch(
-      /4 are gone round out and back by a loop of R 0\.\d{3} mm, at .*; 1 is without room.*\(20\.000, 32\.000\)/,
-    );
+    expect(sentenceOf(told)).toMatch(/4 cut with a loop out and back of R 0\.\d{3} mm, at .*; 1 has no room.*\(20\.000, 32\.000\)/);
     expect(note(questionFor(plate())).map((f) => sentenceOf(f))).toEqual([
-      expect.stringMatching(/^11 sharp outside corners \(4 in L1, 7 in L5\): the wire rolls/),
+      expect.stringMatching(/^11 sharp outside corners \(4 in L1, 7 in L5\): the wire rounds the corner/),
     ]);
     expect(note(questionFor([loop('L1', disc(0, 0, 10))]))).toEqual([]);
   });

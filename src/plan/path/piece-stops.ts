@@ -1,7 +1,7 @@
 /** What the program's stops say of a loose piece: how heavy and large, how it hangs, and what to hold or catch it with. */
 import type { Family } from '../../physics/material/material.ts';
 import { fixed, mm } from '../../text/part.ts';
-import { phrases, say, sentences } from '../../text/say.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { saidMass } from '../loose-piece-mass.ts';
 import type { LoosePiece } from '../plan.ts';
@@ -28,80 +28,94 @@ export const spokenPiece = (
 
 /** Before the tab is cut. */
 export const secure = (piece: SpokenPiece, tab: number, skims: boolean): DesignStep => {
-  const hangs = hanging[piece.role][isHeavy(piece) ? 'heavy' : 'light'](piece, tab);
-  if (piece.role === 'slug') return stop('secure slug', sentences([hangs, words.tabNext(slugHeld(piece))]));
-  return stop('secure part', sentences([hangs, (skims ? words.tabFinishedNext : words.tabNext)(partHeld(piece))]));
+  const heavy = isHeavy(piece);
+  const bears = heavy ? [details.size(piece), details.steady] : [details.steady];
+  if (piece.role === 'slug')
+    return stop('secure slug', slugs.held(called(piece), heldBy(piece)), heavy ? [details.tab(tab), ...bears] : [details.tab(tab)]);
+  const text = heavy
+    ? (skims ? parts.borneSkims : parts.borne)(called(piece), borne(piece))
+    : (skims ? parts.heldSkims : parts.held)(called(piece));
+  return stop('secure part', text, [details.tab(tab), ...bears]);
 };
 
 /** After it. */
-export const takeOut = (piece: SpokenPiece, skims: boolean): DesignStep =>
-  piece.role === 'slug'
-    ? stop('take out slug', (skims ? words.slugLooseSkims : words.slugLoose)(piece, lifted(piece)))
-    : stop('take out part', words.partFree(piece, lifted(piece)));
+export const takeOut = (piece: SpokenPiece, skims: boolean): DesignStep => {
+  const out = takes[takenBy(piece)](called(piece));
+  return piece.role === 'slug' ? stop('take out slug', (skims ? words.skims : words.next)(out)) : stop('take out part', words.next(out));
+};
 
 /** Before a place where a slug comes apart. */
-export const secureHalf = (piece: SpokenPiece, tab: number): DesignStep => stop('secure slug', words.comesApart(piece, tab));
+export const secureHalf = (piece: SpokenPiece, tab: number): DesignStep =>
+  stop('secure slug', slugs.comesApart(called({ ...piece, role: 'slug' })), [
+    (piece.magnetic ? details.splitsMagnet : details.splitsClamp)(tab),
+  ]);
 
 /** Behind it. */
-export const takeHalf = (piece: SpokenPiece): DesignStep => stop('take out slug', words.halfLoose(piece));
+export const takeHalf = (piece: SpokenPiece): DesignStep => stop('take out slug', slugs.halfLoose, [details.slug(piece.mass)]);
+
+/** 'slug 44 g': below a gram its mass is no news. */
+const called = ({ role, mass }: SpokenPiece): Text => (mass < 0.001 ? small : words)[role](mass);
 
 const isHeavy = ({ handling }: SpokenPiece): boolean => handling === 'held' || handling === 'tackle';
 
-const slugHeld = (piece: SpokenPiece): Text => {
+const heldBy = (piece: SpokenPiece): Text => {
   const { handling, magnetic } = piece;
   if (handling === 'caught') return magnetic ? holds.catchMagnet : holds.catch;
-  return handling === 'lifted' ? holds.fix(grip(piece)) : borne(piece);
+  if (handling === 'lifted') return magnetic ? holds.magnet : holds.clamp;
+  return borne(piece);
 };
-
-const partHeld = (piece: SpokenPiece): Text => (isHeavy(piece) ? borne(piece) : holds.hold);
 
 const borne = ({ handling }: SpokenPiece): Text => (handling === 'tackle' ? holds.tackle : holds.bars);
 
-const grip = ({ magnetic }: SpokenPiece): Text => (magnetic ? holds.magnet : holds.clamp);
-
-const lifted = ({ handling }: SpokenPiece): Text => {
-  if (handling === 'tackle') return holds.liftTackle;
-  return handling === 'held' ? holds.lift : holds.take;
+const takenBy = ({ handling }: SpokenPiece): keyof typeof takes => {
+  if (handling === 'tackle') return 'tackle';
+  return handling === 'held' ? 'lift' : 'hand';
 };
 
-const hanging = {
-  slug: phrases('piece-stop-slug', {
-    light: ({ mass }: SpokenPiece, tab: number) =>
-      say`the slug of ${{ mass: saidMass(mass) }} hangs on a tab of ${{ tab: mm(tab, fixed(1)) }}.`,
-    heavy: ({ mass, size, lever }: SpokenPiece, tab: number) =>
-      say`the slug of ${{ mass: saidMass(mass) }}, ${{ size: saidSize(size) }}, hangs on a tab of ${{ tab: mm(tab, fixed(1)) }}, its weight ${{ lever: mm(lever, fixed(0)) }} from there.`,
-  }),
-  part: phrases('piece-stop-part', {
-    light: ({ mass }: SpokenPiece, tab: number) =>
-      say`the part of ${{ mass: saidMass(mass) }} hangs on a tab of ${{ tab: mm(tab, fixed(1)) }}.`,
-    heavy: ({ mass, size, lever }: SpokenPiece, tab: number) =>
-      say`the part of ${{ mass: saidMass(mass) }}, ${{ size: saidSize(size) }}, hangs on a tab of ${{ tab: mm(tab, fixed(1)) }}, its weight ${{ lever: mm(lever, fixed(0)) }} from there.`,
-  }),
-};
+// One short line for each stop, what to do before anything else: the operator may see no more than the block itself.
+const slugs = phrases('slug-stop', {
+  held: (slug: Text, by: Text) => say`${{ slug }}: ${{ by }}, then cycle start cuts tab`,
+  comesApart: (slug: Text) => say`${{ slug }} may split: secure both pieces, cycle start`,
+  halfLoose: say`take out piece of slug if loose, keep rest, cycle start`,
+});
+
+const parts = phrases('part-stop', {
+  held: (part: Text) => say`secure ${{ part }}, then cycle start cuts tab`,
+  heldSkims: (part: Text) => say`secure ${{ part }}, cycle start cuts and skims tab`,
+  borne: (part: Text, by: Text) => say`${{ part }}: ${{ by }}, then cycle start cuts tab`,
+  borneSkims: (part: Text, by: Text) => say`${{ part }}: ${{ by }}, cycle start cuts/skims tab`,
+});
+
+const small = phrases('small-piece', { slug: (_: number) => say`small slug`, part: (_: number) => say`small part` });
 
 const words = phrases('piece-stop', {
-  tabNext: (held: Text) => say`${{ held }}, then run on; the tab is cut next.`,
-  tabFinishedNext: (held: Text) => say`${{ held }}, then run on; the tab is cut and finished next.`,
-  slugLoose: ({ mass }: SpokenPiece, lift: Text) => say`the slug of ${{ mass: saidMass(mass) }} is loose. ${{ lift }}, then run on.`,
-  slugLooseSkims: ({ mass }: SpokenPiece, lift: Text) =>
-    say`the slug of ${{ mass: saidMass(mass) }} is loose. ${{ lift }}, then run on with the finishing passes.`,
-  partFree: ({ mass }: SpokenPiece, lift: Text) => say`the part of ${{ mass: saidMass(mass) }} is free. ${{ lift }}.`,
-  comesApart: (piece: SpokenPiece, tab: number) =>
-    say`the slug of ${{ mass: saidMass(piece.mass) }} may come apart ${{ on: mm(tab, fixed(1)) }} further on, one piece of it before the rest. Fix both with ${{ grip: grip(piece) }}, then run on.`,
-  halfLoose: ({ mass }: SpokenPiece) =>
-    say`a piece of the slug of ${{ mass: saidMass(mass) }} may be loose now. Take it out if it is, leave the rest fixed, then run on.`,
+  slug: (mass: number) => say`slug ${{ mass: saidMass(mass) }}`,
+  part: (mass: number) => say`part ${{ mass: saidMass(mass) }}`,
+  next: (out: Text) => say`${{ out }}, then cycle start`,
+  skims: (out: Text) => say`${{ out }}, then cycle start skims`,
 });
 
 const holds = phrases('piece-hold', {
-  catchMagnet: say`Have a magnet or a plate under it to catch it`,
-  catch: say`Have a plate under it to catch it`,
-  fix: (means: Text) => say`Fix it with ${{ means }}`,
-  magnet: say`a magnet or a clamp`,
-  clamp: say`a clamp or glue, since no magnet is sure to hold it`,
-  hold: say`Hold it so that it can neither drop nor tilt`,
-  tackle: say`Hang it on tackle or clamp bars across so that it can neither drop nor tilt`,
-  bars: say`Clamp bars across or support it from below so that it can neither drop nor tilt`,
-  liftTackle: say`Lift it out upward with tackle`,
-  lift: say`Lift it out upward`,
-  take: say`Take it out`,
+  catchMagnet: say`magnet or plate`,
+  catch: say`catch on plate`,
+  magnet: say`magnet or clamp`,
+  clamp: say`clamp or glue`,
+  tackle: say`tackle or bars`,
+  bars: say`bars or props`,
+});
+
+const takes = phrases('piece-take', {
+  tackle: (piece: Text) => say`hoist out ${{ piece }}`,
+  lift: (piece: Text) => say`lift out ${{ piece }} upward`,
+  hand: (piece: Text) => say`take out ${{ piece }}`,
+});
+
+/** Comment lines of their own before the stop. */
+const details = phrases('stop-detail', {
+  tab: (tab: number) => say`Held by a tab of ${{ tab: mm(tab, fixed(1)) }}`,
+  size: ({ size, lever }: SpokenPiece) => say`Piece ${{ size: saidSize(size) }}, weight ${{ lever: mm(lever, fixed(0)) }} from the tab`,
+  steady: say`Secure it so it cannot drop or tilt`,
+  splitsMagnet: (on: number) => say`It may split ${{ on: mm(on, fixed(1)) }} further on: magnet or clamp on both`,
+  splitsClamp: (on: number) => say`It may split ${{ on: mm(on, fixed(1)) }} further on: clamp or glue both`,
+  slug: (mass: number) => say`A piece of the ${{ mass: saidMass(mass) }} slug may be loose here`,
 });

@@ -44,25 +44,25 @@ export const slitOf = ({ hole, entry, kept }: Pick<ContourPlan, 'hole' | 'entry'
 export const openedFrame = ({ loop, hole, kept }: Pick<ContourPlan, 'loop' | 'hole' | 'kept'>): Finding =>
   find(
     'frame-cut-open',
-    say`${{ loop: contour(loop) }} is begun from the edge of the block, at ${{ at: spot(hole.at) }}, as you asked. ${{ so: kept === 'die' ? words.slit : words.frame }}`,
+    say`${{ loop: contour(loop) }} is started from the block edge, at ${{ at: spot(hole.at) }}, as you specified. ${{ so: kept === 'die' ? words.slit : words.frame }}`,
     {
       place: { kind: 'spot', x: hole.at.x, y: hole.at.y, reach: 2, loop },
-      remedy: say`Begin it from a hole inside the block where accuracy matters: a closed frame is stiffer (common practice).`,
+      remedy: say`Start it from a hole inside the block where accuracy matters: a closed frame is stiffer (common practice).`,
     },
   );
 
 const words = phrases('frame-opened', {
-  slit: say`The lead stays as a slit in the block, and the ring around the opening is cut open there and springs.`,
-  frame: say`The frame around the part is cut open there and springs.`,
+  slit: say`The lead-in stays as a slit in the block; the ring around the opening is cut through there and springs.`,
+  frame: say`The frame around the part is cut through there and springs.`,
 });
 
 /** Nothing to start from on that side. */
 export const noWayIn = (shape: Part | Text, loop: string, at: Point): Finding =>
   find(
     'no-way-in-from-edge',
-    say`No straight way leads from the edge of the block to ${{ shape }} that keeps clear of everything else and leaves the loose piece whole.`,
+    say`No straight lead-in from the block edge to ${{ shape }} clears everything else and leaves the loose piece whole.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: 2, loop },
-      remedy: remedy(say`Leave ${{ field: term(`start.${loop}`) }} out, so that it is begun from a hole.`, { field: `start.${loop}` }),
+      remedy: remedy(say`Leave ${{ field: term(`start.${loop}`) }} out, so that it starts from a hole.`, { field: `start.${loop}` }),
     },
   );

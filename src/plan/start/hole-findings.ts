@@ -39,10 +39,10 @@ const tooFine = (contours: readonly ContourPlan[], wire: Wire): readonly Finding
   return [
     find(
       'hole-too-fine',
-      say`The start hole of ${{ loops }} is ${{ hole: bore(diameter) }} wide; ${{ wire: name(wire.name) }} wire wants at least ${{ least: mm(least, upTo(2)) }} to be threaded.`,
+      say`The start hole of ${{ loops }} is ${{ hole: bore(diameter) }}; ${{ wire: name(wire.name) }} wire needs at least ${{ least: mm(least, upTo(2)) }} to be threaded.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: least, loop: first.loop },
-        remedy: say`Drill it ${{ least: mm(least, upTo(2)) }} wide or more, or cut with a finer wire.`,
+        remedy: say`Drill it ${{ least: mm(least, upTo(2)) }} or larger, or use a finer wire.`,
       },
     ),
   ];
@@ -51,11 +51,11 @@ const tooFine = (contours: readonly ContourPlan[], wire: Wire): readonly Finding
 const bore = (diameter: number): Part => mm(diameter, upTo(3));
 
 const words = phrases('hole', {
-  andMore: (loop: string, more: number): Text => say`${{ loop: contour(loop) }} (and of ${{ more: count(more) }} more)`,
+  andMore: (loop: string, more: number): Text => say`${{ loop: contour(loop) }} (and ${{ more: count(more) }} more)`,
 });
 
 const notUsed = ({ at, diameter }: GivenHole): Finding =>
-  find('hole-not-used', say`Nothing is begun from the hole of ${{ hole: bore(diameter) }} that the job gives at ${{ at: spot(at) }}.`, {
+  find('hole-not-used', say`Nothing starts from the hole of ${{ hole: bore(diameter) }} that the job gives at ${{ at: spot(at) }}.`, {
     place: { kind: 'spot', x: at.x, y: at.y, reach: diameter / 2 },
-    remedy: say`Look whether it lies where it is meant, and whether it takes metal that must stay: the proof does not know it.`,
+    remedy: say`Check its position, and that it removes no metal that must stay: the proof does not know it.`,
   });

@@ -131,7 +131,7 @@ describe('passes and registers set by hand', () => {
     const one = planned({ ...plateBlock(), passes: 1 });
     const short = one.findings.find((f) => f.code === 'passes-fall-short');
     expect(short?.severity).toBe('warning');
-    expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm come out`);
+    expect(sentenceOf(short)).toContain(`Ra ${one.finish.value.toFixed(2)} µm and ±${one.accuracy.value.toFixed(4)} mm are expected`);
     const rungs = plateBlock().machine.energySettings.length;
     expect(refusals(planCut({ ...plateBlock(), passes: rungs + 1 }))).toEqual([['passes-too-many', { kind: 'field', path: 'passes' }]]);
   });

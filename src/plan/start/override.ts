@@ -102,7 +102,7 @@ const entryAt = (id: string, contour: Contour, at: Point): EntryRead => {
     findings: [
       find(
         'entry-off-contour',
-        say`The entry of ${{ loop: loopNamed(id) }} is set by hand to ${{ entry: spot(at) }}, ${{ off: mm(found.distance, fixed(2)) }} from its contour; the nearest place of the contour is ${{ nearest: spot(found.at) }}.`,
+        say`The entry of ${{ loop: loopNamed(id) }} is set by hand to ${{ entry: spot(at) }}, ${{ off: mm(found.distance, fixed(2)) }} off its contour; the nearest point of the contour is ${{ nearest: spot(found.at) }}.`,
         {
           place: field(id, 'entry'),
           remedy: remedy(say`Set it within ${{ near: mm(NEAR) }} of the contour, or leave it out.`, { field: field(id, 'entry').path }),
@@ -145,10 +145,10 @@ const holeAt = (asked: HandAsked, said: NonNullable<ByHand['hole']>): HoleRead =
     findings: [
       find(
         'hand-hole-near',
-        say`The hole of ${{ loop: loopNamed(id) }} set by hand at ${{ at: spot(hole.at) }} is ${{ room: mm(room, fixed(2)) }} from the nearest contour: a drill wanders by about ${{ wander: mm(question.height / 100, fixed(2)) }} on its way down ${{ height: quantity(question.height, 'mm') }}, and may come out in the contour.`,
+        say`The hole of ${{ loop: loopNamed(id) }} set by hand at ${{ at: spot(hole.at) }} is ${{ room: mm(room, fixed(2)) }} from the nearest contour: a drill wanders by about ${{ wander: mm(question.height / 100, fixed(2)) }} through ${{ height: quantity(question.height, 'mm') }}, and may break into the contour.`,
         {
           place: field(id, 'hole'),
-          remedy: remedy(say`Keep its middle ${{ safe: mm(safe, fixed(2)) }} away, or have it eroded instead of drilled.`, {
+          remedy: remedy(say`Keep its centre ${{ safe: mm(safe, fixed(2)) }} away, or have it EDM-drilled.`, {
             field: field(id, 'hole').path,
           }),
         },
@@ -171,7 +171,7 @@ const tabFindings = ({ loop }: KeptLoop, tab: number): readonly Finding[] => {
   return [
     find(
       'tab-by-hand',
-      say`The tab of ${{ loop: loopNamed(loop.id) }} is set to ${{ tab: quantity(tab, 'mm') }} by hand; its contour is ${{ round: mm(2 * most, fixed(1)) }} round, and at most half of it can be left standing.`,
+      say`The tab of ${{ loop: loopNamed(loop.id) }} is set to ${{ tab: quantity(tab, 'mm') }} by hand; its contour is ${{ round: mm(2 * most, fixed(1)) }} long, and at most half of it can be left standing.`,
       {
         place: field(loop.id, 'tab'),
         remedy: remedy(say`Set ${{ most: mm(floored, fixed(1)) }} or less, or leave it out.`, {
@@ -184,21 +184,17 @@ const tabFindings = ({ loop }: KeptLoop, tab: number): readonly Finding[] => {
 };
 
 const idleHole = (id: string): Finding =>
-  find(
-    'by-hand-idle/hole',
-    say`A hole is set by hand for ${{ loop: loopNamed(id) }}, which is begun from the edge of the block and needs none.`,
-    {
-      place: field(id, 'hole'),
-      remedy: remedy(say`Leave ${{ hole: term(field(id, 'hole').path) }} or ${{ start: term(`start.${id}`) }} out.`, {
-        field: field(id, 'hole').path,
-      }),
-    },
-  );
+  find('by-hand-idle/hole', say`A hole is set by hand for ${{ loop: loopNamed(id) }}, which starts from the block edge and needs none.`, {
+    place: field(id, 'hole'),
+    remedy: remedy(say`Leave ${{ hole: term(field(id, 'hole').path) }} or ${{ start: term(`start.${id}`) }} out.`, {
+      field: field(id, 'hole').path,
+    }),
+  });
 
 export const idleTab = (id: string): Finding =>
   find(
     'by-hand-idle/tab',
-    say`A tab is set by hand for ${{ loop: loopNamed(id) }}, which is burnt out without a core: nothing is left that it could hold.`,
+    say`A tab is set by hand for ${{ loop: loopNamed(id) }}, which is cut without a core: there is nothing for it to hold.`,
     {
       place: field(id, 'tab'),
       remedy: remedy(say`Leave ${{ tab: term(field(id, 'tab').path) }} out, or set ${{ core: term(`core.${id}`) }} to slug.`, {
@@ -216,10 +212,10 @@ export const noWayByHand = (id: string, said: ByHand, at: Point): Finding => {
   );
   return find(
     'no-way-by-hand',
-    say`With the ${{ set: names }} of ${{ loop: loopNamed(id) }} as set by hand the wire has no way in and round, at ${{ at: spot(at) }}: it would run into metal that stays, or has no room to turn.`,
+    say`With the ${{ set: names }} of ${{ loop: loopNamed(id) }} set by hand no wire path is possible, at ${{ at: spot(at) }}: the wire would cut metal that stays, or has no room to turn.`,
     {
       place: first,
-      remedy: remedy(say`Set another place, with a few millimetres of smooth contour on either side, or leave it to the planner.`, {
+      remedy: remedy(say`Set another position, with a few millimetres of smooth contour on either side, or leave it to the planner.`, {
         field: first.path,
       }),
     },
@@ -236,11 +232,9 @@ export const handOfUnknown = (question: OverridesAsked, { cut }: Sorted): readon
       if (hand === undefined) return [];
       const [first, ...rest] = setOf(hand);
       const set = list([...(first === undefined ? [] : [beginning[first]]), ...rest.map((what) => words[what])]);
-      return find(
-        'by-hand-of-unknown-loop',
-        say`${{ set }} set by hand for ${{ loop: name(id) }}, but no loop that is cut has that name.`,
-        { place: { kind: 'field', path: `overrides.${id}` } },
-      );
+      return find('by-hand-of-unknown-loop', say`${{ set }} set by hand for ${{ loop: name(id) }}, but no contour of that name is cut.`, {
+        place: { kind: 'field', path: `overrides.${id}` },
+      });
     });
 };
 
@@ -272,7 +266,7 @@ const words = phrases('set-by-hand', {
   register: (offset: number, pass: number) => say`${{ offset: quantity(offset, 'mm') }} for pass ${{ pass: count(pass) }}`,
   inMetal: say`it lies in metal that is kept`,
   tooNear: (room: number, needed: number) =>
-    say`the nearest contour is ${{ room: mm(room, fixed(2)) }} from its middle, and it needs more than ${{ needed: mm(needed, fixed(2)) }}`,
+    say`the nearest contour is ${{ room: mm(room, fixed(2)) }} from its centre, and it needs more than ${{ needed: mm(needed, fixed(2)) }}`,
 });
 
 /** Of a sentence. */

@@ -71,7 +71,7 @@ export const sharedFindings = (contours: readonly ContourPlan[]): readonly Findi
     return [
       find(
         'hole-shared',
-        say`${{ one: loopNamed(other.loop) }} and ${{ other: loopNamed(c.loop) }} are begun from one hole, at ${{ at: spot({ x, y }) }}.`,
+        say`${{ one: loopNamed(other.loop) }} and ${{ other: loopNamed(c.loop) }} start from one hole, at ${{ at: spot({ x, y }) }}.`,
         { place: { kind: 'spot', x, y, reach: c.hole.diameter, loop: c.loop } },
       ),
     ];

@@ -29,7 +29,7 @@ export const tabFor = (piece: { readonly mass: number; readonly area: number; re
 export const tabByHand = (length: number): TabSize => ({ length, reason: words.byHand(length) });
 
 const words = phrases('tab-reason', {
-  short: say`as much as a contour so short allows`,
+  short: say`as much as so short a contour allows`,
   slender: say`a slender piece sways`,
   enough: say`enough for its mass`,
   forMass: (tab: number, mass: number, why: Text) => say`${{ tab: mm(tab, fixed(1)) }} for ${{ mass: saidMass(mass) }}: ${{ why }}`,

@@ -91,7 +91,7 @@ const candidatesOf = (question: ShopAsked): { readonly wires: readonly Wire[]; r
     if (wires.length > 0) return { wires, findings: [] };
     return {
       wires: [],
-      findings: [find('no-wire-in-stock', say`The shop file has no wire in stock.`, { place, remedy: say`Mark a wire as in stock.` })],
+      findings: [find('no-wire-in-stock', say`The shop has no wire in stock.`, { place, remedy: say`Mark a wire as in stock.` })],
     };
   }
   const wire = question.wires.find((w) => w.id === question.wire);
@@ -99,16 +99,16 @@ const candidatesOf = (question: ShopAsked): { readonly wires: readonly Wire[]; r
     const known = list(question.wires.map((w) => name(w.id)));
     return {
       wires: [],
-      findings: [find('wire-unknown', say`The shop has no wire called ${{ wire: name(question.wire) }}; it has ${{ known }}.`, { place })],
+      findings: [find('wire-unknown', say`The shop has no wire named ${{ wire: name(question.wire) }}; it has ${{ known }}.`, { place })],
     };
   }
   if (wire.inStock) return { wires: [wire], findings: [] };
   return {
     wires: [wire],
     findings: [
-      find('wire-not-in-stock', say`${{ wire: name(wire.name) }} wire is asked for but not in stock.`, {
+      find('wire-not-in-stock', say`${{ wire: name(wire.name) }} wire is specified but not in stock.`, {
         place,
-        remedy: say`Order it before the job is promised.`,
+        remedy: say`Order it before promising the job.`,
       }),
     ],
   };
@@ -194,15 +194,15 @@ const chosenFinding = (
 };
 
 const words = phrases('wire-choice', {
-  wireAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire as you asked, in ${{ passes }}.`,
-  bothAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire in ${{ passes }}, both as you asked.`,
-  asAsked: (passes: Part) => say`${{ passes }} as you asked`,
+  wireAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire as you specified, in ${{ passes }}.`,
+  bothAsked: (wire: Wire, passes: Part) => say`${{ wire: name(wire.name) }} wire in ${{ passes }}, both as you specified.`,
+  asAsked: (passes: Part) => say`${{ passes }} as you specified`,
   cheapest: (wire: Wire, passes: Part | Text) =>
-    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the cheapest of the wires in stock that does the job.`,
+    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the cheapest suitable wire in stock.`,
   nearest: (wire: Wire, passes: Part | Text) =>
-    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the wire in stock that comes nearest to what is asked.`,
+    say`${{ wire: name(wire.name) }} wire in ${{ passes }} is the wire in stock that comes closest to the requirements.`,
   others: (others: readonly Text[]) => say`${{ others: list(others, 'semicolon') }}.`,
-  dropsOut: (wire: Wire, fault: Text) => say`${{ wire: name(wire.name) }} drops out: ${{ why: clause(fault) }}`,
+  dropsOut: (wire: Wire, fault: Text) => say`${{ wire: name(wire.name) }} is not suitable: ${{ why: clause(fault) }}`,
   dearer: (wire: Wire, percent: number) =>
     say`${{ wire: name(wire.name) }} would cost ${{ more: quantity(percent, '%', fixed(0)) }} more to cut`,
 });
@@ -216,10 +216,10 @@ const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly LikeLo
   return [
     find(
       'wire-chosen',
-      say`${{ asked: name(asked.name) }} wire was asked for and cannot do it; ${{ other: name(other.best.wire.name) }} wire from stock can, in ${{ passes: count(other.best.rows.length, 'pass') }}.`,
+      say`${{ asked: name(asked.name) }} wire was specified and cannot do it; ${{ other: name(other.best.wire.name) }} wire from stock can, in ${{ passes: count(other.best.rows.length, 'pass') }}.`,
       {
         place: { kind: 'field', path: 'wire' },
-        remedy: remedy(say`Ask for wire ${{ wire: term(other.best.wire.id) }}, or leave the choice to the planner.`, {
+        remedy: remedy(say`Set the wire to ${{ wire: term(other.best.wire.id) }}, or leave the choice to the planner.`, {
           field: 'wire',
           value: other.best.wire.id,
         }),

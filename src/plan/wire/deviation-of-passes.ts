@@ -9,8 +9,8 @@ import { apply, type Formula } from '../../quantity/formula.ts';
 import { say } from '../../text/say.ts';
 
 export const profileDeviation: Formula<'formError' | 'positioning' | 'gap' | 'doubt'> = {
-  name: say('wire.profile-deviation')`profile deviation to be expected`,
-  text: say('wire.profile-deviation.by')`deviation = form error + √(positioning² + (doubt · gap)²)`,
+  name: say('wire.profile-deviation')`expected profile deviation`,
+  text: say('wire.profile-deviation.by')`deviation = form error + √(positioning² + (uncertainty · gap)²)`,
   source: 'common-practice',
   unit: 'mm',
   inputs: {
@@ -42,8 +42,8 @@ export const accuracyFigure = (conditions: CutConditions, last: LadderRow): Figu
 
 /** With a register set by hand the finished face is off by as much more. */
 const shiftedDeviation: Formula<'deviation' | 'shift'> = {
-  name: say('wire.shifted-deviation')`profile deviation to be expected with registers set by hand`,
-  text: say('wire.shifted-deviation.by')`deviation = deviation expected + shift`,
+  name: say('wire.shifted-deviation')`expected profile deviation with registers set by hand`,
+  text: say('wire.shifted-deviation.by')`deviation = expected deviation + shift`,
   source: 'definition',
   unit: 'mm',
   inputs: { deviation: { unit: 'mm', name: 'deviation expected' }, shift: { unit: 'mm', name: 'shift of the finished face' } },
@@ -70,7 +70,7 @@ export const withShift = (accuracy: Figure, shift: Figure | undefined): Figure =
 export const gapDoubt = (factor: Figure | undefined): Figure =>
   given({
     key: 'gap.doubt',
-    name: say('wire.gap-doubt')`doubt about the gap`,
+    name: say('wire.gap-doubt')`uncertainty of the gap`,
     value: doubtOf(factor),
     unit: '1',
     basis: 'assumed',

@@ -73,7 +73,7 @@ const unsound = (shape: LikeLoops, { why, at }: { readonly why: NotFollowed; rea
   const finding = find(
     'contour-unsound',
     say`${{ shape: shapeName(shape) }} cannot be followed by a wire: ${{ why: notFollowed[why] }}, at ${{ at: spot(at) }}.`,
-    { place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id }, remedy: say`Mend the contour in the drawing.` },
+    { place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id }, remedy: say`Repair the contour in the drawing.` },
   );
   return { opened: [], comesOut: [], corners: [], fault: words.notFollowed(id), findings: [finding] };
 };
@@ -94,7 +94,7 @@ const tooNarrow = (
   const widen = mm(Math.ceil(needed * 100) / 100, fixed(2));
   const finding = find(
     'slot-too-narrow',
-    say`${{ shape: shapeName(shape) }} is ${{ width: wide }} at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire needs ${{ needed: thousandths(needed) }} to pass.`,
+    say`${{ shape: shapeName(shape) }} is ${{ width: wide }} at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire needs ${{ needed: thousandths(needed) }}.`,
     {
       place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: loop.id },
       remedy: question.wire === undefined ? words.widen(widen) : remedy(words.widenOrFiner(widen), { field: 'wire' }),
@@ -117,7 +117,7 @@ const tightFindings = (shape: LikeLoops, tight: readonly RoundedCorner[], wire: 
   return [
     find(
       'corner-too-tight',
-      say`${{ corners }} of ${{ shape: shapeName(shape) }} cannot be made: drawn ${{ drawn }} at ${{ at: spot(worst.at) }}, it comes out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire and leaves ${{ left: thousandths(worst.left) }} there; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is accepted.`,
+      say`${{ corners }} of ${{ shape: shapeName(shape) }} cannot be made: drawn ${{ drawn }} at ${{ at: spot(worst.at) }}, R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire, ${{ left: thousandths(worst.left) }} of stock left there; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is allowed.`,
       {
         place: { kind: 'spot', x: worst.at.x, y: worst.at.y, reach: worst.radius * 3, loop: shape.first.loop.loop.id },
         remedy: acceptCorners(allow),
@@ -155,18 +155,18 @@ const words = phrases('fit', {
   narrower: (needed: number) => say`narrower than ${{ needed: thousandths(needed) }}`,
   wide: (width: number) => say`${{ width: thousandths(width) }} wide`,
   widen: (to: Part) => say`Widen it to ${{ to }}.`,
-  widenOrFiner: (to: Part) => say`Widen it to ${{ to }}, or take a finer wire.`,
+  widenOrFiner: (to: Part) => say`Widen it to ${{ to }}, or use a finer wire.`,
   tooNarrow: (loop: string, width: Text, needed: number) =>
     say`${{ loop: contour(loop) }} is ${{ width }}, its rough cut needs ${{ needed: thousandths(needed) }}`,
   corner: (loop: string, radius: number) =>
-    say`${{ loop: contour(loop) }} has an inside corner that would come out with R ${{ radius: thousandths(radius) }}`,
+    say`${{ loop: contour(loop) }} has an inside corner that would come out at R ${{ radius: thousandths(radius) }}`,
   sharp: say`sharp`,
   round: (radius: number) => say`with R ${{ radius: thousandths(radius) }}`,
   anInsideCorner: say`An inside corner`,
   accept: (radius: number) =>
-    say`Accept inside corners of R ${{ radius: thousandths(radius) }}, or ease them to that radius in the drawing.`,
+    say`Allow inside corner radii of R ${{ radius: thousandths(radius) }}, or ease them to that radius in the drawing.`,
   oneRounded: ({ shape, worst, wire }: Rounded) =>
-    say`1 inside corner of ${{ shape }} comes out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; the most is left at ${{ at: spot(worst.at) }}, ${{ left: thousandths(worst.left) }} from the corner drawn.`,
+    say`1 inside corner of ${{ shape }} comes out at R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; most stock left ${{ left: thousandths(worst.left) }}, at ${{ at: spot(worst.at) }}.`,
   rounded: ({ corners, shape, worst, wire }: Rounded) =>
-    say`${{ corners: count(corners, 'inside corner') }} of ${{ shape }} come out with R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; the most is left at ${{ at: spot(worst.at) }}, ${{ left: thousandths(worst.left) }} from the corner drawn.`,
+    say`${{ corners: count(corners, 'inside corner') }} of ${{ shape }} come out at R ${{ radius: thousandths(worst.radius) }} with ${{ wire: name(wire.name) }} wire; most stock left ${{ left: thousandths(worst.left) }}, at ${{ at: spot(worst.at) }}.`,
 });

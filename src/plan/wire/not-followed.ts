@@ -8,11 +8,11 @@ export type NotFollowed = Unsound['what'] | 'crosses itself' | 'crosses or touch
 export const notFollowed: Readonly<Record<NotFollowed, Text>> = phrases('not-followed', {
   'crosses itself': say`it crosses itself`,
   'crosses or touches itself': say`it crosses or touches itself`,
-  'distance is not a number': say`its distance from the wire is no number`,
+  'distance is not a number': say`its offset is no number`,
   'not a number': say`it holds something that is no finite number`,
   'not joined': say`one of its pieces starts away from the end of the one before`,
   'zero-length segment': say`one of its pieces has no length`,
   'arc does not fit its ends': say`one of its arcs does not fit its ends`,
   'wrong winding': say`it runs the wrong way round`,
-  'result contradicts itself': say`its parallel could not be traced without contradiction`,
+  'result contradicts itself': say`its offset contradicts itself`,
 });

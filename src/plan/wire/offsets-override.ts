@@ -56,8 +56,8 @@ const rowWith = (row: LadderRow, value: number, isLast: boolean, d: Figure): Lad
 };
 
 const faceShift: Formula<'offset' | 'expected'> = {
-  name: say('wire.face-shift')`finished face off the drawing by a register set by hand`,
-  text: say('wire.face-shift.by')`shift = |offset - offset expected|`,
+  name: say('wire.face-shift')`shift of the finished face by a register set by hand`,
+  text: say('wire.face-shift.by')`shift = |offset - expected offset|`,
   source: 'definition',
   unit: 'mm',
   inputs: { offset: { unit: 'mm', name: 'offset set by hand' }, expected: { unit: 'mm', name: 'offset expected' } },
@@ -70,10 +70,10 @@ const place = (i: number) => ({ kind: 'field', path: `offsets.${i}` }) as const;
 const belowWire = (i: number, offset: number, wire: Wire): Finding =>
   find(
     'offset-below-wire',
-    say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(offset, 'mm') }} by hand; half of the ${{ wire: name(wire.name) }} wire alone is ${{ half: quantity(wire.diameter / 2, 'mm') }}.`,
+    say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(offset, 'mm') }} by hand; half the ${{ wire: name(wire.name) }} wire alone is ${{ half: quantity(wire.diameter / 2, 'mm') }}.`,
     {
       place: place(i),
-      remedy: remedy(say`Set half the wire, its gap and the stock of later passes, or leave ${{ field: term('offsets') }} out.`, {
+      remedy: remedy(say`Set half the wire, its gap and the stock for later passes, or leave ${{ field: term('offsets') }} out.`, {
         field: place(i).path,
       }),
     },
@@ -93,7 +93,7 @@ const farFindings = (rows: NonEmpty<LadderRow>, offsets: readonly number[]): rea
         say`The register of pass ${{ pass: count(i + 1) }} is set to ${{ offset: quantity(itemAt(offsets, i), 'mm') }} by hand, where ${{ expected: withDeviation(expected) }} is expected: ${{ so: so(1000 * Math.abs(off)) }}.`,
         {
           place: place(i),
-          remedy: remedy(say`Keep it if a trial cut said so; else leave ${{ field: term('offsets') }} out.`, { field: 'offsets' }),
+          remedy: remedy(say`Keep it if a trial cut gave it; otherwise leave ${{ field: term('offsets') }} out.`, { field: 'offsets' }),
         },
       ),
     ];
@@ -103,10 +103,10 @@ const farFindings = (rows: NonEmpty<LadderRow>, offsets: readonly number[]): rea
 const withDeviation = (figure: Figure): Part => quantities([figure.value, deviationOf(figure)], '±', 'mm', fixed(4));
 
 const words = phrases('offset', {
-  stays: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of metal stay on the finished face`,
-  missing: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of metal are missing from the finished face`,
-  more: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} more for the passes after it`,
-  less: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} less for the passes after it`,
+  stays: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of stock left on the finished face`,
+  missing: (off: number): Text => say`${{ metal: um(off, fixed(1)) }} of overcut on the finished face`,
+  more: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} more for the later passes`,
+  less: (off: number): Text => say`it leaves ${{ metal: um(off, fixed(1)) }} less for the later passes`,
 });
 
 const idleFindings = (offsets: readonly number[]): readonly Finding[] =>
@@ -117,7 +117,7 @@ const idleFindings = (offsets: readonly number[]): readonly Finding[] =>
       : [
           find(
             'pass-takes-nothing',
-            say`Pass ${{ pass: count(i + 1) }} runs ${{ where: offset === before ? where.alike : where.beyond }} ${{ before: count(i) }} ran, since its register is set to ${{ offset: quantity(offset, 'mm') }} by hand and that one to ${{ other: quantity(before, 'mm') }}: it takes no metal but what its own gap reaches.`,
+            say`Pass ${{ pass: count(i + 1) }} runs ${{ where: offset === before ? where.alike : where.beyond }} ${{ before: count(i) }} ran, since its register is set to ${{ offset: quantity(offset, 'mm') }} by hand and the other to ${{ other: quantity(before, 'mm') }}: it removes no more than its own gap reaches.`,
             { place: place(i) },
           ),
         ];

@@ -84,7 +84,7 @@ const cornersJudged = (line: WantedLine, all: readonly Left[], radius: number, w
       findings: [
         find(
           'corner-rounded/line',
-          say`An inside corner of the line ${{ line: contour(line.id) }} at ${{ at: spot(worst.at) }} ${{ so: comesOut }}.`,
+          say`An inside corner of line ${{ line: contour(line.id) }} at ${{ at: spot(worst.at) }} ${{ so: comesOut }}.`,
           { place },
         ),
       ],
@@ -92,7 +92,7 @@ const cornersJudged = (line: WantedLine, all: readonly Left[], radius: number, w
   const allow = Math.ceil(radius * 1000) / 1000;
   const finding = find(
     'corner-too-tight/line',
-    say`An inside corner of the line ${{ line: contour(line.id) }} cannot be made: at ${{ at: spot(worst.at) }} it ${{ so: comesOut }}; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is accepted.`,
+    say`An inside corner of line ${{ line: contour(line.id) }} cannot be made: at ${{ at: spot(worst.at) }} it ${{ so: comesOut }}; R ${{ accepted: quantity(question.insideCorner, 'mm') }} is allowed.`,
     { place, remedy: acceptCorners(allow) },
   );
   return { fault: cornerFault(line.id, radius), findings: [finding] };
@@ -103,7 +103,7 @@ const lost = ({ id }: WantedLine, wire: Wire, needed: number, at: Point): LineFi
   findings: [
     find(
       'slot-too-narrow/line',
-      say`The line ${{ line: contour(id) }} is narrower than ${{ needed: thousandths(needed) }} on the side of the wire, at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire cannot follow it there.`,
+      say`Line ${{ line: contour(id) }} is narrower than ${{ needed: thousandths(needed) }} on the wire side, at ${{ at: spot(at) }}; the rough cut with ${{ wire: name(wire.name) }} wire cannot follow it there.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: needed, loop: id },
         remedy: remedy(say`Widen it, keep the other side, or cut it as a slit (${{ field: term(`open.${id}`) }}).`, {
@@ -120,10 +120,10 @@ const unsound = ({ id }: WantedLine, { why, at }: { readonly why: NotFollowed; r
   findings: [
     find(
       'contour-unsound/line',
-      say`The line ${{ line: contour(id) }} cannot be followed by a wire: ${{ why: notFollowed[why] }}, at ${{ at: spot(at) }}.`,
+      say`Line ${{ line: contour(id) }} cannot be followed by a wire: ${{ why: notFollowed[why] }}, at ${{ at: spot(at) }}.`,
       {
         place: { kind: 'spot', x: at.x, y: at.y, reach: 1, loop: id },
-        remedy: say`Mend the line in the drawing.`,
+        remedy: say`Repair the line in the drawing.`,
       },
     ),
   ],
@@ -131,7 +131,7 @@ const unsound = ({ id }: WantedLine, { why, at }: { readonly why: NotFollowed; r
 
 const words = phrases('line-fit', {
   comesOut: (radius: number, wire: Wire, left: number) =>
-    say`comes out with R ${{ radius: thousandths(radius) }} with ${{ wire: name(wire.name) }} wire and leaves ${{ left: thousandths(left) }} there`,
+    say`comes out at R ${{ radius: thousandths(radius) }} with ${{ wire: name(wire.name) }} wire, ${{ left: thousandths(left) }} of stock left there`,
   narrow: (line: string, needed: number) => say`${{ line: contour(line) }} has a place narrower than ${{ needed: thousandths(needed) }}`,
   notFollowed: (line: string) => say`${{ line: contour(line) }} is not a line that can be followed`,
 });

@@ -91,10 +91,10 @@ const counted = (
 const tooMany = (passes: number, most: number): Finding =>
   find(
     'passes-too-many',
-    say`${{ passes: count(passes, 'pass') }} are asked for; each takes less energy than the one before it, and the machine has ${{ energies: count(most, 'energy') }}.`,
+    say`${{ passes: count(passes, 'pass') }} specified; each takes less energy than the one before it, and the machine has ${{ energies: count(most, 'energy') }}.`,
     {
       place: { kind: 'field', path: 'passes' },
-      remedy: remedy(say`Ask for ${{ most: count(most, 'pass') }} at most, or leave passes out.`, { field: 'passes', value: most }),
+      remedy: remedy(say`Specify ${{ most: count(most, 'pass') }} at most, or leave passes out.`, { field: 'passes', value: most }),
     },
   );
 
@@ -106,36 +106,38 @@ const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, ques
   const comesOut = words.comesOut(rows.length, conditions.wire, { ra: last.ra.value, within }, question);
   return find('passes-fall-short', sentences([comesOut, planned]), {
     place: { kind: 'field', path: 'passes' },
-    remedy: remedy(say`Leave passes out, so that as many are planned as it takes, or ask for what comes out.`, { field: 'passes' }),
+    remedy: remedy(say`Leave passes out, so that the planner chooses how many, or require no more than what comes out.`, {
+      field: 'passes',
+    }),
   });
 };
 
 const words = phrases('passes', {
   onePassAsked: (_: number, registers: number) =>
-    say`1 pass is asked for and ${{ registers: count(registers, 'register') }} set by hand: each pass wants one.`,
+    say`1 pass is specified and ${{ registers: count(registers, 'register') }} set by hand: one register per pass.`,
   passesAsked: (passes: number, registers: number) =>
-    say`${{ passes: count(passes, 'pass') }} are asked for and ${{ registers: count(registers, 'register') }} set by hand: each pass wants one.`,
+    say`${{ passes: count(passes, 'pass') }} are specified and ${{ registers: count(registers, 'register') }} set by hand: one register per pass.`,
   reaches: (ra: number) => say`it reaches Ra ${{ ra: um(ra, fixed(2)) }} at best`,
   holds: (within: number) => say`it holds ${{ within: limit(within, 'mm', fixed(4)) }} at best`,
   energies: (passes: number, most: number) =>
-    say`${{ passes: count(passes, 'pass') }} want as many energies, and the machine has ${{ energies: count(most) }}`,
+    say`${{ passes: count(passes, 'pass') }} need as many energy settings, and the machine has ${{ energies: count(most) }}`,
   comesOut: (
     passes: number,
     wire: Wire,
     { ra, within }: { readonly ra: number; readonly within: number },
     asked: Pick<PlanQuestion, 'finish' | 'tolerance'>,
   ) =>
-    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you asked, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} come out; Ra ${{ finish: quantity(asked.finish, 'µm') }} and ${{ tolerance: limit(asked.tolerance) }} are asked for.`,
+    say`With ${{ passes: count(passes, 'pass') }} of ${{ wire: name(wire.name) }} wire, as you specified, Ra ${{ ra: um(ra, fixed(2)) }} and ${{ within: limit(within, 'mm', fixed(4)) }} are expected; Ra ${{ finish: quantity(asked.finish, 'µm') }} and ${{ tolerance: limit(asked.tolerance) }} are required.`,
   wouldReach: (passes: number) => say`${{ passes: count(passes) }} would reach it.`,
 });
 
 const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'finish-out-of-reach',
-    say`Ra ${{ asked: quantity(question.finish, 'µm') }} is asked for; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy.`,
+    say`Ra ${{ asked: quantity(question.finish, 'µm') }} is required; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy setting.`,
     {
       place: { kind: 'field', path: 'finish' },
-      remedy: remedy(say`Ask for Ra ${{ finish: quantity(ceiling(best, 2), 'µm') }}, or polish afterwards.`, {
+      remedy: remedy(say`Require Ra ${{ finish: quantity(ceiling(best, 2), 'µm') }}, or polish afterwards.`, {
         field: 'finish',
         value: ceiling(best, 2),
       }),
@@ -145,10 +147,10 @@ const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =
 const toleranceFinding = (wire: Wire, best: number, question: WorkAsked): Finding =>
   find(
     'tolerance-out-of-reach',
-    say`${{ asked: limit(question.tolerance) }} is asked for; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best that can be expected is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
+    say`${{ asked: limit(question.tolerance) }} is required; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
     {
       place: { kind: 'field', path: 'tolerance' },
-      remedy: remedy(say`Ask for ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),
+      remedy: remedy(say`Require ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),
     },
   );
 

@@ -42,7 +42,7 @@ const uncut = ({ p, loop, measure }: Context): Reason => {
   const at = moved(measure.leftMost.at, p.origin);
   const stands = measure.standing.reduce((sum, s) => sum + s.length, 0);
   const much = p.group.cuts.length === 0 ? words.noCut : words.stands(stands);
-  const finding = find('contour-uncut', say`The contour ${{ loop: contour(loop) }} is not cut. ${{ much }}.`, {
+  const finding = find('contour-uncut', say`Contour ${{ loop: contour(loop) }} is not cut. ${{ much }}.`, {
     place: spot(at, loop),
     remedy: say`Cut it, or take it off the list.`,
   });
@@ -84,12 +84,12 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   }
   const text = say(
     'metal-left',
-  )`On the contour ${{ loop: contour(loop) }} ${{ amount: mm(amount) }} of metal is left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: mm(tolerance) }} is allowed, and ${{ share: percent(measure.outShare) }} of the contour is out of tolerance.`;
+  )`Contour ${{ loop: contour(loop) }}: ${{ amount: mm(amount) }} of stock left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: mm(tolerance) }} is allowed, and ${{ share: percent(measure.outShare) }} of the contour is out of tolerance.`;
   return [
     reason(
       find('metal-left', text, {
         place: spot(at, loop, amount),
-        remedy: say`Look at this block, its register, and the passes that run here.`,
+        remedy: say`Check this block, its register, and the passes here.`,
       }),
       evidence.blocks,
       block,
@@ -114,12 +114,12 @@ const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   if (depth > kerf) {
     const text = say(
       'kept-metal-cut/contour',
-    )`In ${{ block: name }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside the contour ${{ loop: contour(loop) }}, at ${{ at: whereIs(at) }}.`;
+    )`In ${{ block: name }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside contour ${{ loop: contour(loop) }}, at ${{ at: whereIs(at) }}.`;
     return [reason(find('kept-metal-cut', text, more), evidence.blocks, block, at)];
   }
   const text = say(
     'contour-gouged',
-  )`In ${{ block: name }} the wire gouges the contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: mm(tolerance) }} is allowed.`;
+  )`In ${{ block: name }} the wire gouges contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: mm(tolerance) }} is allowed.`;
   return [reason(find('contour-gouged', text, more), evidence.blocks, block, at)];
 };
 
@@ -141,16 +141,16 @@ interface Rounder {
 
 const words = phrases('contour-judged', {
   noCut: say`No cut comes near it`,
-  stands: (along: number) => say`Metal stands along ${{ along: mm(along) }} of it`,
+  stands: (along: number) => say`${{ along: mm(along) }} of it is uncut`,
   standing: (loop: string, over: number, at: Point) =>
-    say`On the contour ${{ loop: contour(loop) }} metal is left standing over ${{ over: mm(over) }} at ${{ at: whereIs(at) }}: the piece is not cut free there.`,
+    say`On contour ${{ loop: contour(loop) }} metal is left standing over ${{ over: mm(over) }} at ${{ at: whereIs(at) }}: the piece is not cut free there.`,
   tooRound: (loop: string, radius: number, allowed: number, left: number) =>
-    say`An inside corner of the contour ${{ loop: contour(loop) }} comes out with a radius of ${{ radius: mm(radius) }} where ${{ allowed: mm(allowed) }} is allowed: ${{ left: mm(left) }} of metal is left in it.`,
-  finer: say`Allow a larger radius, take a finer wire, or come nearer with the last pass.`,
-  look: say`Look at this block: its coordinates, the side of compensation and its register.`,
+    say`An inside corner of contour ${{ loop: contour(loop) }} comes out at R ${{ radius: mm(radius) }} where ${{ allowed: mm(allowed) }} is allowed: ${{ left: mm(left) }} of stock is left in it.`,
+  finer: say`Allow a larger radius, use a finer wire, or a smaller offset in the last pass.`,
+  look: say`Check this block: its coordinates, the side of compensation and its register.`,
   oneRounder: (loop: string, { radius, left }: Rounder) =>
-    say`One inside corner of the contour ${{ loop: contour(loop) }} comes out rounder than drawn, as allowed: the roundest with a radius of ${{ radius: mm(radius) }}, which leaves ${{ left: mm(left) }} of metal in it.`,
+    say`One inside corner of contour ${{ loop: contour(loop) }} comes out rounder than drawn, as allowed: R ${{ radius: mm(radius) }} at most, with ${{ left: mm(left) }} of stock left in it.`,
   manyRounder: (corners: number, loop: string, { radius, left }: Rounder) =>
-    say`${{ corners: count(corners) }} inside corners of the contour ${{ loop: contour(loop) }} come out rounder than drawn, as allowed: the roundest with a radius of ${{ radius: mm(radius) }}, which leaves ${{ left: mm(left) }} of metal in it.`,
+    say`${{ corners: count(corners) }} inside corners of contour ${{ loop: contour(loop) }} come out rounder than drawn, as allowed: R ${{ radius: mm(radius) }} at most, with ${{ left: mm(left) }} of stock left in it.`,
   underOne: say`under 1 %`,
 });

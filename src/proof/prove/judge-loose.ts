@@ -66,7 +66,7 @@ const leftIn = (evidence: Evidence, { finding: piece, cut }: Loose, stopsAfter: 
   if (later === undefined) return [leftAtEnd(evidence, piece)];
   const text = say(
     'slug-not-taken-out',
-  )`The ${{ piece: roles[piece.role] }} of ${{ mass: gram(piece.mass) }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} is not taken out before cutting goes on in ${{ later: blockName(blocks, later.block) }}: no stop stands between.`;
+  )`The ${{ piece: roles[piece.role] }} of ${{ mass: gram(piece.mass) }} cut free in ${{ freed: blockName(blocks, piece.block) }} is not taken out before cutting goes on in ${{ later: blockName(blocks, later.block) }}: there is no stop between.`;
   return [
     reason(
       find('slug-not-taken-out', text, {
@@ -106,7 +106,7 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
       const what = group.wanted[0] === undefined ? words.aCut : words.theContour(itemAt(question.wanted, group.wanted[0]).loop);
       const text = say(
         'cut-in-fallen-piece',
-      )`In ${{ block: blockName(blocks, itemAt(trace.cuts, late).block) }} ${{ what }} is cut in the ${{ piece: roles[piece.role] }} that has come loose in ${{ freed: blockName(blocks, piece.block) }}.`;
+      )`In ${{ block: blockName(blocks, itemAt(trace.cuts, late).block) }} ${{ what }} is cut in the ${{ piece: roles[piece.role] }} that was cut free in ${{ freed: blockName(blocks, piece.block) }}.`;
       reasons.push(
         reason(
           find('cut-in-fallen-piece', text, { place: spot(piece.at, piece.loop), remedy: say`Cut the inner contours first.` }),
@@ -123,12 +123,12 @@ const wantedWithin = (evidence: Evidence, { finding: piece, cut, within }: Loose
   if (first === undefined) return reasons;
   const text = say(
     'kept-metal-falls',
-  )`The ${{ piece: roles[piece.role] }} that comes loose in ${{ freed: blockName(blocks, piece.block) }} takes metal of the contour ${{ loop: contour(itemAt(question.wanted, first).loop) }} with it that must stay.`;
+  )`The ${{ piece: roles[piece.role] }} cut free in ${{ freed: blockName(blocks, piece.block) }} takes metal of contour ${{ loop: contour(itemAt(question.wanted, first).loop) }} with it that must stay.`;
   reasons.push(
     reason(
       find('kept-metal-falls', text, {
         place: spot(piece.at, piece.loop),
-        remedy: say`Look for the cut that parts it from the block.`,
+        remedy: say`Look for the cut that separates it from the block.`,
       }),
       blocks,
       piece.block,
@@ -154,13 +154,12 @@ const roles = phrases('role-of-piece', { slug: say`slug`, part: say`part`, scrap
 const words = phrases('loose-piece', {
   scrapPiece: say`scrap piece`,
   piece: (role: Text) => say`The ${{ role }}`,
-  pieceOf: (role: Text, loop: string) => say`The ${{ role }} of the contour ${{ loop: contour(loop) }}`,
-  what: (piece: Text, across: number, mass: number) =>
-    say`${{ piece }} (${{ across: mm(across) }} across in the mean, ${{ mass: gram(mass) }})`,
+  pieceOf: (role: Text, loop: string) => say`The ${{ role }} of contour ${{ loop: contour(loop) }}`,
+  what: (piece: Text, across: number, mass: number) => say`${{ piece }} (mean ${{ across: mm(across) }} across, ${{ mass: gram(mass) }})`,
   crumb: (what: Text, block: Text) => say`${{ what }} comes loose in ${{ block }}; it is light enough to be flushed away.`,
-  unheld: (what: Text, block: Text) => say`${{ what }} comes loose in ${{ block }}, and no stop stands before that cut to secure it.`,
-  noShort: say`Look that it does not short the wire.`,
+  unheld: (what: Text, block: Text) => say`${{ what }} is cut free in ${{ block }}, with no stop before that cut to secure it.`,
+  noShort: say`Check that it does not short the wire.`,
   leaveTab: say`Leave a tab, stop and secure the piece, then cut the tab.`,
   aCut: say`a cut`,
-  theContour: (loop: string) => say`the contour ${{ loop: contour(loop) }}`,
+  theContour: (loop: string) => say`contour ${{ loop: contour(loop) }}`,
 });

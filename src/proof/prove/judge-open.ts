@@ -56,7 +56,7 @@ const uncut = ({ p, wanted: { chain }, measure }: Context): Reason => {
   const at = moved(measure.standing.at, p.origin);
   const why = measure.length === 0 ? words.outside : p.group.cuts.length === 0 ? words.noCut : words.stands(measure.standing.length);
   return {
-    finding: find('contour-uncut/line', say`The line ${{ chain: contour(chain) }} is not cut. ${{ why }}.`, {
+    finding: find('contour-uncut/line', say`Line ${{ chain: contour(chain) }} is not cut. ${{ why }}.`, {
       place: spot(at, chain),
       remedy: say`Cut it, or take it off the list.`,
     }),
@@ -84,7 +84,7 @@ const left = (context: Context): Reason => {
     )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: mm(evidence.question.tolerance) }} is allowed.`;
     return find('metal-left/line', text, {
       place: spot(at, wanted.chain, amount),
-      remedy: say`Look at this block, its register, and the passes that run here.`,
+      remedy: say`Check this block, its register, and the passes here.`,
     });
   });
 };
@@ -111,13 +111,13 @@ const blamed = ({ evidence, p }: Context, local: Point, found: (at: Point, block
 const words = phrases('line-judged', {
   outside: say`No part of it lies in the block`,
   noCut: say`No cut comes near it`,
-  stands: (along: number) => say`Metal stands along ${{ along: mm(along) }} of it`,
+  stands: (along: number) => say`${{ along: mm(along) }} of it is uncut`,
   standing: (chain: string, over: number, at: Point) =>
-    say`On the line ${{ chain: contour(chain) }} metal is left standing over ${{ over: mm(over) }}, the longest piece at ${{ at: whereIs(at) }}.`,
+    say`On line ${{ chain: contour(chain) }} metal is left standing over ${{ over: mm(over) }}, the longest piece at ${{ at: whereIs(at) }}.`,
   slitShort: (chain: string, short: number) =>
-    say`the slit ${{ chain: contour(chain) }} is ${{ short: mm(short) }} short of its width or off its middle`,
-  leftOnLine: (chain: string, left: number) => say`${{ left: mm(left) }} of metal is left on the line ${{ chain: contour(chain) }}`,
+    say`slit ${{ chain: contour(chain) }} is ${{ short: mm(short) }} short of its width or off its centre line`,
+  leftOnLine: (chain: string, left: number) => say`${{ left: mm(left) }} of stock is left on line ${{ chain: contour(chain) }}`,
   intoLine: (chain: string, block: Text, depth: number, at: Point, allowed: number) =>
-    say`In ${{ block }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside the line ${{ chain: contour(chain) }}, at ${{ at: whereIs(at) }}; ${{ allowed: mm(allowed) }} is allowed.`,
-  look: say`Look at this block: its coordinates, the side of compensation and its register.`,
+    say`In ${{ block }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside line ${{ chain: contour(chain) }}, at ${{ at: whereIs(at) }}; ${{ allowed: mm(allowed) }} is allowed.`,
+  look: say`Check this block: its coordinates, the side of compensation and its register.`,
 });

@@ -29,13 +29,13 @@ export const strayReasons = (evidence: Evidence): readonly Reason[] => {
     if (through === undefined) {
       const text = say(
         'stray-cut',
-      )`A cut of ${{ length }} that begins in ${{ block: blockName(blocks, first.block) }} serves no wanted contour; it lies in metal that is waste anyway.`;
+      )`A cut of ${{ length }} starting in ${{ block: blockName(blocks, first.block) }} belongs to no wanted contour; it lies in waste.`;
       return [reason(find('stray-cut', text, { place: spot(at) }), blocks, first.block, at)];
     }
     const text = say(
       'kept-metal-cut/stray',
-    )`A cut of ${{ length }} that begins in ${{ block: blockName(blocks, first.block) }} goes through metal that must stay, and serves no wanted contour.`;
-    const more = { place: spot(through.segment.to), remedy: say('kept-metal-cut/stray.remedy')`Look at its coordinates.` };
+    )`A cut of ${{ length }} starting in ${{ block: blockName(blocks, first.block) }} goes through metal that must stay, and belongs to no wanted contour.`;
+    const more = { place: spot(through.segment.to), remedy: say('kept-metal-cut/stray.remedy')`Check its coordinates.` };
     return [reason(find('kept-metal-cut/stray', text, more), blocks, through.block, through.segment.to)];
   });
 };

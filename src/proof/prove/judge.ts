@@ -79,10 +79,10 @@ const programReasons = ({ trace, actions, blocks, question }: Evidence): readonl
     const known = question.gaps.size === 0 ? words.none : list([...question.gaps.keys()].map((n) => count(n)));
     const text = say(
       'gap-unknown',
-    )`In ${{ block: blockName(blocks, action.block) }} the wire cuts with ${{ what }}, for which no spark gap is known (known: ${{ known }}); ${{ moves: count(trace.withoutGap.length) }} moves are cut so.`;
+    )`In ${{ block: blockName(blocks, action.block) }} the wire cuts with ${{ what }}, for which no spark gap is known (known: ${{ known }}); ${{ moves: count(trace.withoutGap.length) }} such moves.`;
     reasons.push(
       reason(
-        find('gap-unknown', text, { remedy: say`Give the gap of every condition or register that the program uses.` }),
+        find('gap-unknown', text, { remedy: say`Give the gap of every condition or register used in the program.` }),
         blocks,
         action.block,
       ),
@@ -103,7 +103,7 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
       if (kind === 'drawn through metal') {
         const text = say(
           'wire-drawn-through-metal',
-        )`The rapid move in ${{ block: name }} draws the threaded wire through metal: nothing cuts the wire, and no stop stands, between this move and the last cut or threading before it.`;
+        )`The rapid move in ${{ block: name }} drags the threaded wire through metal: the wire is not cut, and there is no stop, between this move and the last cut or threading.`;
         return reason(
           find('wire-drawn-through-metal', text, { ...place, remedy: say`Cut the wire, or stop, before the move.` }),
           blocks,
@@ -118,9 +118,9 @@ const wireReasons = ({ trace, proven, question, blocks }: Evidence): readonly Re
       }
       const text = say(
         'cut-without-wire',
-      )`The cut in ${{ block: name }} begins without a wire: it was cut or taken out for the way here, and nothing threads it again.`;
+      )`The cut in ${{ block: name }} starts without a wire: it was cut or taken out for the rapid before, and not threaded again.`;
       return reason(
-        find('cut-without-wire', text, { ...place, remedy: say`Thread the wire, or stop for it, behind the rapid move.` }),
+        find('cut-without-wire', text, { ...place, remedy: say`Thread the wire, or stop for it, after the rapid.` }),
         blocks,
         block,
       );

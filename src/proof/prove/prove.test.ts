@@ -125,7 +125,7 @@ describe('the proof', () => {
     expect([finding.code, finding.severity, block, at]).toEqual(['threaded-in-metal', 'refusal', 0, point(13, 15)]);
     expect(sentenceOf(finding)).toContain('nearest hole (0.26 mm across) is 2 mm away');
     const none = startedAt(15, []).findings.find((f) => f.code === 'threaded-in-metal');
-    expect([sentenceOf(none).includes('no hole is known'), remedyTextOf(none).includes('name the holes')]).toEqual([true, true]);
+    expect([sentenceOf(none).includes('no hole is known'), remedyTextOf(none).includes('list the holes')]).toEqual([true, true]);
   });
 
   it('threads in a kerf, in the room of a slug that is out, and outside the block, but not where a slug still stands', () => {

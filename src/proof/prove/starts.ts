@@ -77,7 +77,7 @@ const startReason = ({ trace, question, blocks }: Evidence, cut: number): Reason
   const block = travel?.rapids[travel.rapids.length - led - 1]?.block ?? cutBlock;
   const text = say(
     'threaded-in-metal',
-  )`The wire of ${{ wire: mm(question.wireDiameter) }} that cuts from ${{ block: blockName(blocks, cutBlock) }} on would be threaded in full metal at ${{ at: placeAsWords(at) }}: ${{ hole: nearestHole(at, question) }}, and no kerf is there yet.`;
+  )`The ${{ wire: mm(question.wireDiameter) }} wire that cuts from ${{ block: blockName(blocks, cutBlock) }} on would be threaded in solid metal at ${{ at: placeAsWords(at) }}: ${{ hole: nearestHole(at, question) }}, and there is no kerf yet.`;
   return reason(find('threaded-in-metal', text, { place: spot(at), remedy: remedyFor(question) }), blocks, block, at);
 };
 
@@ -94,7 +94,7 @@ const remedyFor = ({ holes }: ProofQuestion): Text => (holes.length === 0 ? word
 const words = phrases('threaded-in-metal', {
   noHole: say`no hole is known in this block`,
   nearest: (across: number, away: number) =>
-    say`the middle of the nearest hole (${{ across: mm(across) }} across) is ${{ away: mm(away, upTo(3)) }} away`,
-  nameHoles: say`Nobody can thread in full metal: name the holes that are in the block, each with its place and diameter, or begin outside the edge of the block.`,
-  beginInHole: say`Begin in a hole, in a kerf that is cut by then, or outside the edge of the block; a hole that is there and not named must be named.`,
+    say`the centre of the nearest hole (${{ across: mm(across) }} across) is ${{ away: mm(away, upTo(3)) }} away`,
+  nameHoles: say`The wire cannot be threaded in solid metal: list the holes in the block, each with position and diameter, or start outside the block edge.`,
+  beginInHole: say`Start in a hole, in a kerf cut by then, or outside the block edge; every existing hole must be listed.`,
 });

@@ -74,7 +74,7 @@ const words = phrases('proof-question-unusable', {
     say`${{ field: term(path) }} is ${{ value: asGiven(value) }}, and the proof needs it between ${{ low: asGiven(low) }} and ${{ high: quantity(high, unit) }}.`,
   noArea: (whose: Text) => say`${{ whose }} encloses no area, or lies further than ${{ far: mm(FARTHEST) }} from zero.`,
   noLength: (whose: Text) => say`${{ whose }} has no length, or lies further than ${{ far: mm(FARTHEST) }} from zero.`,
-  edge: say`The edge of the block`,
-  contour: (loop: string) => say`The contour ${{ loop: contour(loop) }}`,
-  line: (chain: string) => say`The line ${{ chain: contour(chain) }}`,
+  edge: say`The block edge`,
+  contour: (loop: string) => say`Contour ${{ loop: contour(loop) }}`,
+  line: (chain: string) => say`Line ${{ chain: contour(chain) }}`,
 });
