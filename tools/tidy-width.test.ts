@@ -16,7 +16,6 @@ const STANDING: Readonly<Record<string, number>> = {
   'src/geometry/meeting.ts': 2,
   'src/job/handout/drawing-report.ts': 1,
   'src/job/nest/nest-run.ts': 1,
-  'src/nc/read/read.ts': 1,
   'src/nest/lay/by-shape.ts': 2,
   'src/nest/lay/fill-rows.ts': 1,
   'src/physics/cut/cut-figures.ts': 1,

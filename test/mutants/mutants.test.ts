@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { readProgram } from '../../src/nc/read/read.ts';
-import { proveProgram } from '../../src/proof/prove/prove.ts';
+import { limitsFor, proveProgram } from '../../src/proof/prove/prove.ts';
 import type { GoodProgram } from './good-programs.ts';
 import { goodPrograms, textOf } from './good-programs.ts';
 import type { Mutant } from './mutate.ts';
@@ -22,7 +22,7 @@ type Result = 'caught' | 'passed' | 'refused by the reader' | 'too near to tell'
 const judge = (good: GoodProgram, mutant: Mutant, surface: Surface): Result => {
   const question = { ...good.question, program: textOf(mutant.lines), registers: mutant.registers };
   const proof = proveProgram(question);
-  const read = readProgram(question.program, question.dialect, question.registers);
+  const read = readProgram(question.program, question.dialect, question.registers, limitsFor(question));
   if (read.state === 'refused') return proof.verdict === 'not proven' ? 'refused by the reader' : 'missed';
   const truth = truthOf(read.actions, question, surface);
   const off = Math.max(truth.left, truth.gouge);

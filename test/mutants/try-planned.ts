@@ -1,6 +1,6 @@
 /** Faults put into the programs of planned jobs, each judged by the proof and by what it changes. */
 import { readProgram } from '../../src/nc/read/read.ts';
-import { proveProgram } from '../../src/proof/prove/prove.ts';
+import { limitsFor, proveProgram } from '../../src/proof/prove/prove.ts';
 import { changeOf, type Good, goodOf, hangsOnLittle } from './change.ts';
 import { textOf } from './good-programs.ts';
 import { type Mutant, mutantsOf } from './mutate.ts';
@@ -32,7 +32,7 @@ const judged = (good: Good, mutant: Mutant): Tried => {
   const question = { ...job.question, program: textOf(mutant.lines), registers: mutant.registers };
   const proof = proveProgram(question);
   const proven = proof.verdict === 'proven';
-  const read = readProgram(question.program, question.dialect, question.registers);
+  const read = readProgram(question.program, question.dialect, question.registers, limitsFor(question));
   const tell = (result: Result, more = ''): Tried => ({
     result,
     what: `${job.name}, ${mutant.name}: ${more} proof: ${proof.findings

@@ -52,13 +52,13 @@ describe('the check of a dialect', () => {
     ]);
   });
 
-  it.each(['G01', 'M02', 'M00', 'G71', 'M06', 'M71 X1', 'D5', 'M71 G41'])('refuses %s as the word for threading', (thread) => {
+  it.each(['G01', 'M02', 'M00', 'G71', 'M30', 'M71 X1', 'D5', 'M71 G41'])('refuses %s as the word for threading', (thread) => {
     expect(codes(withWords({ thread, cutWire: 'M90' }))).toEqual(['dialect-word-taken']);
   });
 
-  it('lets flushing have the coolant words and nothing else have them', () => {
+  it('takes any machine word that neither stops nor ends a program, and no letter of the coordinates for the condition', () => {
     expect(codes(withWords({ flushOn: 'M08', flushOff: 'M09' }))).toEqual([]);
-    expect(codes(withWords({ powerOn: 'M08', powerOff: 'M77' }))).toEqual(['dialect-word-taken']);
+    for (const m of ['M03', 'M06', 'M08', 'M19', 'M60']) expect(codes(withWords({ thread: m, cutWire: 'M77' }))).toEqual([]);
     expect(codes(withWords({ condition: 'M{n}' }))).toEqual(['dialect-word-taken']);
     expect(codes(withWords({ condition: 'X{n}' }))).toEqual(['dialect-word-taken']);
   });

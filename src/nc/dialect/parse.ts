@@ -71,7 +71,7 @@ const takenWords = (dialect: Dialect): Finding[] => {
   const found: Finding[] = [];
   for (const [key, text] of fixedWords(dialect)) {
     for (const part of text.split(' ')) {
-      const meaning = standardMeaning(firstItem(part), Number(part.slice(1)), key);
+      const meaning = standardMeaning(firstItem(part), Number(part.slice(1)));
       if (meaning.kind === 'taken') {
         const said = say(
           'dialect-word-taken',
@@ -81,7 +81,7 @@ const takenWords = (dialect: Dialect): Finding[] => {
     }
   }
   const letter = conditionLetter(dialect);
-  if (letter === 'G' || letter === 'M' || (letter !== '' && standardMeaning(letter, 0, 'condition').kind === 'taken')) {
+  if (letter === 'G' || letter === 'M' || (letter !== '' && standardMeaning(letter, 0).kind === 'taken')) {
     const word = term(dialect.words.condition ?? '');
     const said = say(
       'dialect-word-taken/condition',

@@ -15,11 +15,8 @@ const gWords = new Set(
   ].map((g) => Math.round(g * 10)),
 );
 
-/** M words with a meaning in either standard. */
-const mWords = new Set([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 19, 30, 48, 49, 60]);
-
-/** Coolant on (mist, flood) and off: the standards' own words for what a wire machine calls flushing. */
-const coolant: Readonly<Record<string, ReadonlySet<number>>> = { flushOn: new Set([7, 8]), flushOff: new Set([9]) };
+/** M words that stop or end every program. What the standards use the others for (spindle, tool, coolant), a wire machine has not: builders give them away. */
+const mWords = new Set([0, 1, 2, 30]);
 
 /** Letters that carry coordinates, feed, offsets or block numbers and can therefore not be a word of their own. */
 const takenLetters = new Set('DFIJKNORUVWXYZ');
@@ -30,10 +27,10 @@ const meanings = phrases('standard-word', {
   address: (letter: string) => say`${{ letter: term(letter) }} is a standard address of coordinates, offsets, feed or block numbers`,
 });
 
-/** The meaning a word would be robbed of, or `free`. `name` is what the dialect wants it to mean. */
-export const standardMeaning = (letter: string, value: number, name: string): { kind: 'free' } | { kind: 'taken'; by: Text } => {
+/** The meaning a word would be robbed of, or `free`. */
+export const standardMeaning = (letter: string, value: number): { kind: 'free' } | { kind: 'taken'; by: Text } => {
   if (letter === 'G' && gWords.has(Math.round(value * 10))) return { kind: 'taken', by: meanings.preparatory(`G${value}`) };
-  if (letter === 'M' && mWords.has(value) && !coolant[name]?.has(value)) return { kind: 'taken', by: meanings.machine(`M${value}`) };
+  if (letter === 'M' && mWords.has(value)) return { kind: 'taken', by: meanings.machine(`M${value}`) };
   if (takenLetters.has(letter)) return { kind: 'taken', by: meanings.address(letter) };
   return { kind: 'free' };
 };

@@ -6,7 +6,8 @@ import { say } from '../../text/say.ts';
 import { type Broken, broken } from './read-outcome.ts';
 import { ARC_CLOSES, RADIUS_REACHES, SHORTEST_ARC } from './tolerance.ts';
 
-export type ArcOutcome = { readonly kind: 'arcs'; readonly arcs: readonly Segment[] } | Broken;
+/** `apart`: the ends lie differently far from the centre, by more than rounding makes. */
+export type ArcOutcome = { readonly kind: 'arcs'; readonly arcs: readonly Segment[]; readonly apart?: number | undefined } | Broken;
 
 export interface ArcWords {
   readonly from: Point;
@@ -14,6 +15,8 @@ export interface ArcWords {
   readonly counterClockwise: boolean;
   /** Last digit of the program, mm. */
   readonly digit: number;
+  /** mm by which the ends may lie differently far from the centre, where that is more than rounding. */
+  readonly slack: number;
 }
 
 /**
@@ -26,14 +29,19 @@ export const arcByCentre = (words: ArcWords, centre: Point): ArcOutcome => {
   const atEnd = distance(to, centre);
   if (atStart < digit / 2 || atEnd < digit / 2)
     return broken('arc-radius-zero/centre', (block) => say`${{ block }} has an arc whose centre lies on its start or its end.`);
-  if (Math.abs(atStart - atEnd) > ARC_CLOSES * digit) {
+  const apart = Math.abs(atStart - atEnd);
+  if (apart > Math.max(ARC_CLOSES * digit, words.slack)) {
     return broken(
       'arc-does-not-close',
       (block) =>
         say`${{ block }} has an arc that starts ${{ start: millimetres(atStart) }} from its centre and ends ${{ end: millimetres(atEnd) }} from it.`,
     );
   }
-  return { kind: 'arcs', arcs: arcsAbout(from, to, centre, counterClockwise, digit) };
+  return {
+    kind: 'arcs',
+    arcs: arcsAbout(from, to, centre, counterClockwise, digit),
+    apart: apart > ARC_CLOSES * digit ? apart : undefined,
+  };
 };
 
 /** An arc by its radius: the shorter one, or the longer one when R is negative. */

@@ -5,10 +5,9 @@ import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import { compensator } from './compensate.ts';
 import type { Meaning } from './dialect-words.ts';
-import type { ReadCode } from './findings.ts';
-import { freshMemory, INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
+import { freshMemory, INCH, lastDigit, type Machine, type Memory, remark, rounded, unitsNotStated } from './memory.ts';
 import { move } from './motion.ts';
-import type { Action, Block, Registers } from './program.ts';
+import type { Action, Block } from './program.ts';
 import { at, type BlockOutcome, done, fault } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 import { stopSaid } from './stop-purpose.ts';
@@ -21,9 +20,11 @@ export interface Control {
   readonly remarks: readonly Finding[];
 }
 
-export const control = (dialect: Dialect, registers: Registers, conditionByComment: boolean, emit: (action: Action) => void): Control => {
-  const memory = freshMemory(dialect);
-  const machine: Machine = { dialect, registers, conditionByComment, memory, path: compensator(emit), emit, remarks: [] };
+export type Ready = Pick<Machine, 'dialect' | 'registers' | 'conditionByComment' | 'decimals' | 'arcEnds' | 'emit'>;
+
+export const control = (ready: Ready): Control => {
+  const memory = freshMemory(ready.dialect);
+  const machine: Machine = { ...ready, memory, path: compensator(ready.emit), remarks: [] };
   return {
     run: (block, statement, comment) => run(block, statement, comment, machine),
     hasEnded: () => memory.ended,
@@ -64,11 +65,6 @@ const mayNotStop = (block: Block): Finding =>
     done: say`It was read as a stop that secures nothing and asks for nothing.`,
     remedy: say`Write M00 where the operator has to do something.`,
   });
-
-/** Each code once: the sentence is made for the first of its kind only. */
-const remark = (code: ReadCode, made: () => Finding, { remarks }: Machine): void => {
-  if (!remarks.some((other) => other.code === code)) remarks.push(made());
-};
 
 const choose = (block: Block, condition: number, { memory, path }: Machine): void => {
   memory.condition = condition;

@@ -31,7 +31,7 @@ const none: readonly never[] = [];
 const percentLine: LineOutcome = { kind: 'line', line: { words: none, comments: none, skippable: false, percent: true } };
 
 const isBlank = (code: number): boolean => code === 32 || code === 9;
-const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+export const isDigit = (code: number): boolean => code >= 48 && code <= 57;
 
 /** Spaces between and within words do not count, letters may be small. */
 export const splitLine = (text: string, style: Dialect['comments']): LineOutcome => {
@@ -81,11 +81,16 @@ const readComment = (text: string, at: number, style: Dialect['comments']): Comm
   return { kind: 'comment', text: inside.trim(), next: end + 1 };
 };
 
+/** A colon gives the number of a program as the letter O does. */
+const COLON = 58;
+const LETTER_O = 79;
+
 type WordOutcome = { readonly kind: 'word'; readonly word: Word; readonly next: number } | Broken;
 
 const readWord = (text: string, start: number): WordOutcome => {
-  const code = text.charCodeAt(start) & 0xdf;
-  if (code < 65 || code > 90 || text.charCodeAt(start) > 127) {
+  const sign = text.charCodeAt(start);
+  const code = sign === COLON ? LETTER_O : sign & 0xdf;
+  if (code < 65 || code > 90 || sign > 127) {
     return broken(
       'sign-unknown',
       (block) => say`${{ block }} has the sign '${{ sign: printable(text, start) }}', which no program may contain.`,

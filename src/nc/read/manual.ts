@@ -100,6 +100,13 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'If the control has this word, enter it in the dialect under its meaning. If it does something that two-axis cutting does not have, the program cannot be proven here.',
   },
+  subprogram: {
+    title: 'The program calls a subprogram, or has one in it',
+    meaning: 'A block with O or a colon begins another program behind the first, or M97, M98 or M99 goes to one and comes back.',
+    matters:
+      'What a subprogram cuts, and how often, depends on the control that calls it. Only what stands in the program itself is read and proven.',
+    remedy: 'Write out what the subprogram cuts, at every place where it is called, and give each program a file of its own.',
+  },
   'word-twice': {
     title: 'Two words of one block contradict each other',
     meaning: 'The block has, for example, G01 and G02, or two X words.',
@@ -204,6 +211,13 @@ export const manual: Manual<typeof catalogue> = {
     meaning: 'The two distances differ by more than rounding explains (two and a half last digits).',
     matters: 'The control stops, or jumps by the difference. Some number in the block, or the end of the block before, is wrong.',
     remedy: 'Check X, Y, I and J of this block and the end of the one before.',
+  },
+  'arc-ends-apart': {
+    title: 'The ends of an arc lie a little differently far from its centre',
+    meaning:
+      'The two distances differ by more than rounding explains, and by less than a quarter of the tolerance. The centre was moved along the chord until they agree, and the path is proven so.',
+    matters: 'The cut stays within the tolerance. Some controls refuse such an arc all the same.',
+    remedy: 'Write the arc with as many decimals as the control takes.',
   },
   'arc-radius-zero': {
     title: 'An arc of no radius',

@@ -5,6 +5,7 @@ import type { Finding } from '../../text/finding.ts';
 import { say } from '../../text/say.ts';
 import type { Dialect } from '../dialect/dialect.ts';
 import type { Compensator } from './compensate.ts';
+import type { ReadCode } from './findings.ts';
 import type { Action, Block, Registers } from './program.ts';
 import { type BlockOutcome, fault } from './read-outcome.ts';
 import { type Motion, unitPair } from './statement.ts';
@@ -37,6 +38,10 @@ export interface Machine {
   readonly dialect: Dialect;
   readonly registers: Registers;
   readonly conditionByComment: boolean;
+  /** The last digit that the program writes, or the dialect's where that is the coarser. */
+  readonly decimals: number;
+  /** mm by which the ends of an arc may lie differently far from its centre, where that is more than rounding. */
+  readonly arcEnds: number;
   readonly memory: Memory;
   readonly path: Compensator;
   readonly emit: (action: Action) => void;
@@ -58,7 +63,7 @@ export const freshMemory = (dialect: Dialect): Memory => ({
 });
 
 /** Last digit of the program, mm. */
-export const lastDigit = ({ memory, dialect }: Machine): number => 10 ** -dialect.decimals * (memory.units === 'inch' ? INCH : 1);
+export const lastDigit = ({ memory, decimals }: Machine): number => 10 ** -decimals * (memory.units === 'inch' ? INCH : 1);
 
 export const unitsNotStated = (block: Block, dialect: Dialect): BlockOutcome =>
   fault(
@@ -67,3 +72,8 @@ export const unitsNotStated = (block: Block, dialect: Dialect): BlockOutcome =>
     (named) => say`${{ block: named }} moves before the unit is stated by ${{ pair: unitPair(dialect.unitsWord) }}.`,
     { remedy: say`Write the unit word at the start of the program.` },
   );
+
+/** Each code once: the sentence is made for the first of its kind only. */
+export const remark = (code: ReadCode, made: () => Finding, { remarks }: Machine): void => {
+  if (!remarks.some((other) => other.code === code)) remarks.push(made());
+};

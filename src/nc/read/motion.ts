@@ -1,11 +1,12 @@
 /** Coordinates of a block -> exact segments, handed on to the compensation. */
 import type { Point, Segment } from '../../geometry/segment.ts';
+import type { Finding } from '../../text/finding.ts';
 import { asGiven, count } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { type ArcOutcome, type ArcWords, arcByCentre, arcByRadius, millimetres } from './arc.ts';
-import { INCH, lastDigit, type Machine, type Memory, rounded, unitsNotStated } from './memory.ts';
+import { INCH, lastDigit, type Machine, type Memory, remark, rounded, unitsNotStated } from './memory.ts';
 import type { Block } from './program.ts';
-import { type BlockOutcome, broken, done, fault, faultOf } from './read-outcome.ts';
+import { at, type BlockOutcome, broken, done, fault, faultOf } from './read-outcome.ts';
 import type { Statement } from './statement.ts';
 
 /** Beyond this many units no machine travels, and numbers begin to lose their last digits. */
@@ -81,9 +82,10 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Blo
   let segments: readonly Segment[];
   if (rapid || memory.motion === 'straight') segments = from === to ? [] : [{ kind: 'line', from, to }];
   else {
-    const words = { from, to, counterClockwise: memory.motion === 'counter-clockwise', digit: lastDigit(machine) };
+    const words = { from, to, counterClockwise: memory.motion === 'counter-clockwise', digit: lastDigit(machine), slack: machine.arcEnds };
     const made = arcOf(s, words, factor);
     if (made.kind === 'bad') return faultOf(made, block);
+    if (made.apart !== undefined) remark('arc-ends-apart', () => endsApart(block, made.apart ?? 0), machine);
     segments = made.arcs;
   }
   memory.x = x;
@@ -95,6 +97,15 @@ const segmentsOf = (block: Block, s: Readonly<Statement>, machine: Machine): Blo
   }
   return done;
 };
+
+const endsApart = (block: Block, apart: number): Finding =>
+  at(
+    'arc-ends-apart',
+    block,
+    (named) =>
+      say`${{ block: named }} has an arc whose ends lie ${{ apart: millimetres(apart) }} differently far from its centre, more than rounding makes; some controls refuse it.`,
+    { done: say`It was read with its centre moved along the chord, which changes the path by a share of the tolerance.` },
+  );
 
 const tooFar = (block: Block, farthest: number): BlockOutcome =>
   fault(

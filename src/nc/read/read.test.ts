@@ -5,7 +5,7 @@ import { inventedWords } from '../../../test/nc/dialects.ts';
 import { sentenceOf } from '../../text/finding.fixture.ts';
 import { type Dialect, standardDialect } from '../dialect/dialect.ts';
 import type { Action } from './program.ts';
-import { readProgram } from './read.ts';
+import { programLimits, readProgram } from './read.ts';
 
 const bare: Dialect = { ...standardDialect, percent: false };
 const table = new Map([
@@ -59,6 +59,23 @@ describe('reading words', () => {
     expect(ends(read('G21 G91 G92 X0. Y0.\nG00 X1. Y0.\nM02'))).toEqual([[1, 0]]);
     expect(codes(read('G21 G90 G92 X5. Y0.\nG00 X1. Y0.\nM02'))).toEqual(['datum-moved']);
     expect(codes(body('G01 X1. Y0.\nG92 X0. Y0.'))).toEqual(['datum-moved']);
+  });
+
+  it('passes over the number of the program at its start, and refuses subprograms by a sentence of their own', () => {
+    for (const number of ['O1234', ':17', 'N1 O8']) expect(codes(read(`${number}\nG21 G90\nM02`))).toEqual([]);
+    for (const call of ['M98 P1000', 'M99', 'O1000', ':1000']) expect(codes(body(call))).toEqual(['subprogram']);
+    expect(sentenceOf(body('M98 P1000').findings[0])).toContain('calls a subprogram');
+  });
+
+  it('judges arcs by the digits that the program writes, and by the share of the tolerance that a proof allows', () => {
+    const arc = 'G03 X10.002 Y10. I0. J10.';
+    const start = 'G21 G90\nG00 X0. Y0.\nG01 X0.001 Y0.\n';
+    expect(codes(read(`${start}${arc}\nM02`))).toEqual([]);
+    expect(codes(read(`${start}G01 X0.0005 Y0.\n${arc}\nM02`))).toEqual(['arc-does-not-close']);
+    expect(codes(read(`${start}G01 X0.001 Y0. (0.20735)\n${arc}\nM02`))).toEqual([]);
+    const off = 'G21 G90\nG00 X0. Y0.\nG03 X10.006 Y10. I0. J10.\nM02';
+    expect(codes(read(off))).toEqual(['arc-does-not-close']);
+    expect(codes(readProgram(off, bare, table, { ...programLimits, arcEnds: 0.01 }))).toEqual(['arc-ends-apart']);
   });
 
   it('says of a datum that the control keeps that it is not in the program', () => {

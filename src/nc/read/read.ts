@@ -7,10 +7,10 @@ import type { Dialect } from '../dialect/dialect.ts';
 import { type DialectWords, dialectWords } from './dialect-words.ts';
 import { find } from './findings.ts';
 import { control } from './interpret.ts';
-import { type Line, splitLine, type Word } from './line.ts';
+import { isDigit, type Line, splitLine, type Word } from './line.ts';
 import type { Action, Block, ReadProgram, Registers } from './program.ts';
 import { at, fault, faultOf, namedWithin, type ReadFault } from './read-outcome.ts';
-import { type Statement, understand } from './statement.ts';
+import { blankStatement, type Statement, understand } from './statement.ts';
 
 /** Beyond these a program is refused, by name. */
 export interface ProgramLimits {
@@ -19,6 +19,8 @@ export interface ProgramLimits {
   readonly charactersInBlock: number;
   /** Of one comment, all the lines over which it goes on. */
   readonly charactersInComment: number;
+  /** mm by which the ends of an arc may lie differently far from its centre beyond rounding; nothing when left out. */
+  readonly arcEnds?: number | undefined;
 }
 
 export const programLimits: ProgramLimits = {
@@ -44,7 +46,15 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
   const actions: Action[] = [];
   const findings: Finding[] = [];
   const own = dialectWords(dialect);
-  const machine = control(dialect, registers, own.conditionByComment, (action) => actions.push(action));
+  const rules: LineRules = { dialect, own, limits };
+  const machine = control({
+    dialect,
+    registers,
+    conditionByComment: own.conditionByComment,
+    decimals: decimalsOf(text, dialect),
+    arcEnds: limits.arcEnds ?? 0,
+    emit: (action) => actions.push(action),
+  });
   const refused = (finding: Finding): ReadProgram => ({
     state: 'refused',
     blocks,
@@ -65,7 +75,7 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
       continue;
     }
     if (blocks.length >= limits.blocks) return refused(tooManyBlocks(line, limits));
-    const read = readLine(source, line, blocks.length, dialect, own, limits);
+    const read = readLine(source, { line, index: blocks.length, atStart: !marks.words }, rules);
     blocks.push(read.block);
     if (read.kind === 'refused') return refused(read.finding);
     if (read.line.percent) closeBy(marks);
@@ -87,6 +97,31 @@ export const readProgram = (text: string, dialect: Dialect, registers: Registers
       find('percent-missing', say`The dialect asks for a line with % at both ends of the program, and one or both are missing.`),
     );
   return { state: 'read', blocks, actions, findings: [...findings, ...machine.remarks] };
+};
+
+/** Fewer than these no program of a wire machine writes by habit: one that happens to have whole coordinates is judged by them. */
+const FEWEST_DECIMALS = { mm: 3, inch: 4 } as const;
+
+/** How finely the program is written, by its longest fraction: one of 3 decimals is not judged by a dialect of 4. */
+const decimalsOf = (text: string, { decimals, units, comments }: Dialect): number => {
+  let most: number = FEWEST_DECIMALS[units];
+  for (let at = 0; at < text.length && most < decimals; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code === 40 && comments === 'round brackets') at = endOf(text, ')', at);
+    else if (code === 59 && comments === 'semicolon') at = endOf(text, '\n', at);
+    else if (code === 46) {
+      let behind = 0;
+      while (isDigit(text.charCodeAt(at + behind + 1))) behind += 1;
+      most = Math.max(most, behind);
+      at += behind;
+    }
+  }
+  return Math.min(most, decimals);
+};
+
+const endOf = (text: string, sign: string, from: number): number => {
+  const end = text.indexOf(sign, from);
+  return end < 0 ? text.length : end;
 };
 
 interface Marks {
@@ -139,7 +174,20 @@ const isBlank = (source: string): boolean => source.length === 0 || source.trim(
 
 const noWords: readonly Word[] = [];
 
-const readLine = (source: string, line: number, index: number, dialect: Dialect, own: DialectWords, limits: ProgramLimits): ReadLine => {
+interface LineRules {
+  readonly dialect: Dialect;
+  readonly own: DialectWords;
+  readonly limits: ProgramLimits;
+}
+
+interface LinePlace {
+  readonly line: number;
+  readonly index: number;
+  /** No block with words stands before: here the program may be given its number. */
+  readonly atStart: boolean;
+}
+
+const readLine = (source: string, { line, index, atStart }: LinePlace, { dialect, own, limits }: LineRules): ReadLine => {
   const bare: Block = { index, line, text: source, comments: noWords as readonly never[] };
   if (source.length > limits.charactersInBlock) {
     return refusal({ ...bare, text: source.slice(0, 200) }, tooManyInBlock(bare, limits));
@@ -154,7 +202,13 @@ const readLine = (source: string, line: number, index: number, dialect: Dialect,
   if (numbered && (!Number.isInteger(first.value) || first.value < 0 || first.value > LARGEST_SEQUENCE)) {
     return refusal(bare, sequenceBad(bare, first.value));
   }
-  const understood = understand(numbered ? words.slice(1) : words, dialect, own);
+  const said = numbered ? words.slice(1) : words;
+  const [lead] = said;
+  if (lead?.letter === 'O' && own.condition !== 'O' && !own.spellings.has('O')) {
+    if (!atStart || said.length > 1) return refusal(block, subprogram(block));
+    return { kind: 'read', block, statement: blankStatement(), line: { ...split.line, words: [] } };
+  }
+  const understood = understand(said, dialect, own);
   if (understood.kind === 'bad') return refusal(block, faultOf(understood, block));
   return { kind: 'read', block, statement: understood.statement, line: split.line };
 };
@@ -174,6 +228,11 @@ const tooManyInBlock = (block: Block, { charactersInBlock }: ProgramLimits): Rea
     (named) =>
       say`${{ block: named }} has ${{ characters: count(block.text.length) }} characters; the limit is ${{ most: count(charactersInBlock) }}.`,
   );
+
+const subprogram = (block: Block): ReadFault =>
+  fault('subprogram', block, (named) => say`${{ block: named }} begins a subprogram, or another program, within this one.`, {
+    remedy: say`Write out what the subprogram cuts, at every place where it is called, and give each program a file of its own.`,
+  });
 
 const sequenceBad = (block: Block, sequence: number): ReadFault =>
   fault(

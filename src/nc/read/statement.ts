@@ -113,7 +113,7 @@ export const understand = (words: readonly Word[], dialect: Dialect, own: Dialec
 const noEvents: readonly Meaning[] = [];
 
 /** All fields from the start: one shape for every block keeps reading fast. */
-const blankStatement = (): Statement => ({
+export const blankStatement = (): Statement => ({
   motion: undefined,
   dwell: undefined,
   datum: undefined,
@@ -143,7 +143,7 @@ const entryOf = (word: Word, dialect: Dialect, own: DialectWords): Entry | 'noth
   const plain = plainLetters[word.letter];
   if (plain !== undefined) return { field: plain, value: word.value };
   if (word.letter === 'G') return preparatory(word, dialect);
-  if (word.letter === 'M') return mWords.get(word.value) ?? unknownWord(word);
+  if (word.letter === 'M') return mWords.get(word.value) ?? (SUBPROGRAM.has(word.value) ? callsSubprogram(word) : unknownWord(word));
   if (word.letter === 'K')
     return broken('arc-by-k', (block) => say`${{ block }} has a K word, and arcs in the XY plane have only I and J.`, {
       remedy: say`Take K out, or write the arc with I and J.`,
@@ -158,6 +158,19 @@ const entryOf = (word: Word, dialect: Dialect, own: DialectWords): Entry | 'noth
   }
   return unknownWord(word);
 };
+
+/** Call of a subprogram and return from it; by common practice of controls, no standard read. */
+const SUBPROGRAM: ReadonlySet<number> = new Set([97, 98, 99]);
+
+const callsSubprogram = (word: Word): Broken =>
+  broken(
+    'subprogram/called',
+    (block) =>
+      say`${{ block }} calls a subprogram or returns from one by ${{ word: written(word) }}, and only what stands in the program itself is read.`,
+    {
+      remedy: say`Write out what the subprogram cuts, at every place where it is called.`,
+    },
+  );
 
 const unknownWord = (word: Word): Broken =>
   broken(

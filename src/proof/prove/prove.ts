@@ -2,7 +2,7 @@
 
 import { placedProgram } from '../../nc/read/placed-program.ts';
 import type { Action, Block, ReadProgram } from '../../nc/read/program.ts';
-import { readProgram } from '../../nc/read/read.ts';
+import { type ProgramLimits, programLimits, readProgram } from '../../nc/read/read.ts';
 import type { Finding } from '../../text/finding.ts';
 import { name } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
@@ -31,7 +31,16 @@ import { unusable } from './unusable.ts';
  * @returns deviations in mm to `resolution`; the verdict is `proven` only when no finding is a refusal.
  */
 export const proveProgram = (question: ProofQuestion): Proof =>
-  proveRead(placedProgram(readProgram(question.program, question.dialect, question.registers), question.datum), question);
+  proveRead(
+    placedProgram(readProgram(question.program, question.dialect, question.registers, limitsFor(question)), question.datum),
+    question,
+  );
+
+/** Share of the tolerance by which the ends of an arc may lie differently far from its centre: the proof measures the rest. */
+const ARC_SHARE = 0.25;
+
+/** With what limits a program is read that is held against this question. */
+export const limitsFor = ({ tolerance }: ProofQuestion): ProgramLimits => ({ ...programLimits, arcEnds: ARC_SHARE * tolerance });
 
 /** The same for a program that the caller has read from this very text, dialect and registers, and placed at the datum, so that it is not read twice. */
 export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => {
