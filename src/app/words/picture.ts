@@ -46,8 +46,8 @@ const KEPT: Readonly<Record<Kept, Text>> = phrases('page.metal', {
 });
 
 const KEPT_CHOICES: Readonly<Record<Kept, Text>> = phrases('page.metal-kept', {
-  die: say`outside: an opening (die)`,
-  punch: say`inside: a part (punch)`,
+  die: say`outside: die opening`,
+  punch: say`inside: punch or part`,
   leave: say`not cut`,
   left: say`left of the line`,
   right: say`right of the line`,
