@@ -10,7 +10,7 @@ import { line, type Point } from '../geometry/segment.ts';
 import { soundness } from '../geometry/soundness.ts';
 import { firstItem, roundPairs } from '../sequence/sequence.ts';
 import { type Finding, remedy } from '../text/finding.ts';
-import { count, mm, name, number, placeByLetters, term, upTo } from '../text/part.ts';
+import { count, length, mm, name, number, placeByLetters, quantity, term, upTo } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { find } from './findings.ts';
@@ -110,8 +110,10 @@ const unusable = (outcome: OffsetContourOutcome | OffsetRegionOutcome, what: Tex
     ];
   }
   if (outcome.kind === 'offset') return [];
-  const why = outcome.kind === 'unsound' ? unsound[outcome.what] : outlines.noInside;
-  return [find('nest-outline-unusable/offset', say`${{ outline: what }} cannot be used. ${{ why }}`)];
+  if (outcome.kind !== 'unsound')
+    return [find('nest-outline-unusable/offset', say`${{ outline: what }} cannot be used. ${{ why: outlines.noInside }}`)];
+  const why = unsound[outcome.what](outcome.amount ?? 0);
+  return [find('nest-outline-unusable/unsound', say`${{ outline: what }} cannot be used. ${{ why }}`)];
 };
 
 const outlines = phrases('nest-outline', {
@@ -123,13 +125,16 @@ const outlines = phrases('nest-outline', {
 });
 
 const unsound = phrases('nest-outline-unsound', {
-  'distance is not a number': say`The distance of an offset is a finite number of mm.`,
-  'not a number': say`A segment holds something that is not a finite number.`,
-  'not joined': say`A segment does not start at the end of the one before.`,
-  'zero-length segment': say`A line ends where it starts.`,
-  'arc does not fit its ends': say`The end of an arc is not where its centre and sweep put it.`,
-  'wrong winding': say`The outer contour of a region runs counter-clockwise, its holes clockwise.`,
-  'result contradicts itself': say`The offset by half a web could not be traced without contradiction.`,
+  'distance is not a number': (distance: number) =>
+    say`The distance of an offset is a finite number of mm, not ${{ distance: number(distance) }}.`,
+  'not a number': () => say`A segment holds something that is not a finite number.`,
+  'not joined': (gap: number) => say`A segment starts ${{ gap: length(gap) }} from the end of the one before.`,
+  'zero-length segment': () => say`A segment ends where it starts.`,
+  'arc does not fit its ends': (off: number) => say`The end of an arc is ${{ off: length(off) }} from where its centre and sweep put it.`,
+  'arc of more than a turn': (sweep: number) => say`An arc sweeps ${{ sweep: quantity(sweep, 'rad') }}, more than a full turn.`,
+  'wrong winding': () => say`The outer contour of a region runs counter-clockwise, its holes clockwise.`,
+  'result contradicts itself': (distance: number) =>
+    say`The offset by ${{ distance: length(Math.abs(distance)) }} could not be traced without contradiction.`,
 });
 
 const faults = phrases('nest-outline-fault', {

@@ -58,9 +58,9 @@ const segmentData = (segment: Segment): string => {
   const { centre, from, radius, sweep, to } = segment;
   const turn = sweep > 0 ? 1 : 0;
   if (Math.abs(sweep) <= Math.PI * 1.5)
-    return `A${short(radius)} ${short(radius)} 0 ${Math.abs(sweep) > Math.PI ? 1 : 0} ${turn} ${numbers(to)}`;
+    return `A${pathNumber(radius)} ${pathNumber(radius)} 0 ${Math.abs(sweep) > Math.PI ? 1 : 0} ${turn} ${numbers(to)}`;
   const half = turnAbout(from, centre, sweep / 2);
-  return `A${short(radius)} ${short(radius)} 0 0 ${turn} ${numbers(half)}A${short(radius)} ${short(radius)} 0 0 ${turn} ${numbers(to)}`;
+  return `A${pathNumber(radius)} ${pathNumber(radius)} 0 0 ${turn} ${numbers(half)}A${pathNumber(radius)} ${pathNumber(radius)} 0 0 ${turn} ${numbers(to)}`;
 };
 
 const turnAbout = (p: Point, centre: Point, angle: number): Point => {
@@ -69,12 +69,13 @@ const turnAbout = (p: Point, centre: Point, angle: number): Point => {
 };
 
 export const circleData = (at: Point, radius: number): string => {
-  const r = short(radius);
-  return `M${short(at.x - radius)} ${short(at.y)}A${r} ${r} 0 0 1 ${short(at.x + radius)} ${short(at.y)}A${r} ${r} 0 0 1 ${short(at.x - radius)} ${short(at.y)}Z`;
+  const r = pathNumber(radius);
+  return `M${pathNumber(at.x - radius)} ${pathNumber(at.y)}A${r} ${r} 0 0 1 ${pathNumber(at.x + radius)} ${pathNumber(at.y)}A${r} ${r} 0 0 1 ${pathNumber(at.x - radius)} ${pathNumber(at.y)}Z`;
 };
 
-const numbers = (p: Point): string => `${short(p.x)} ${short(p.y)}`;
-const short = (x: number): string => String(Number(x.toFixed(4)));
+const numbers = (p: Point): string => `${pathNumber(p.x)} ${pathNumber(p.y)}`;
+/** A number of path data. */
+export const pathNumber = (x: number): string => String(Number(x.toFixed(4)));
 
 /** A round length for the scale bar in its unit: 1, 2 or 5 times a power of ten, at most a quarter of the picture's width (mm). */
 export const scaleBar = (

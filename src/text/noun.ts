@@ -44,6 +44,7 @@ export const nouns = {
   letter: ['letter', 'letters'],
   entry: ['entry', 'entries'],
   kind: ['kind', 'kinds'],
+  fault: ['fault', 'faults'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 
 export type Noun = keyof typeof nouns;

@@ -7,6 +7,7 @@ import { CHAPTERS } from '../../src/app/work/views.ts';
 import { jobRun } from '../../src/cli/inputs.ts';
 import type { Paper } from '../../src/documents/paper.ts';
 import { answerText } from '../../src/documents/sheet/answer-text.ts';
+import { pictureFiles } from '../../src/job/handout/papers.ts';
 import { paperOf } from '../../src/job/handout/papers-of.ts';
 import type { JobRun } from '../../src/job/job-run.ts';
 import { memoryOf } from '../../src/job/memory.ts';
@@ -112,13 +113,22 @@ const answerLayer = ({ answer }: Ran): Layers => ({
   'printed answer': answerText(answer.facts, reader).split('\n'),
 });
 
+/** What stands in the pictures that are handed out as files. */
+const pictureLayers = ({ answer }: Ran): Layers =>
+  Object.fromEntries(
+    Object.entries(pictureFiles(answer, 'job', reader)).map(([file, svg]) => [
+      `picture, ${file}`,
+      [...svg.matchAll(/<(text|title)[^>]*>([^<]*)</g)].map(([, , words = '']) => words),
+    ]),
+  );
+
 type Layers = Readonly<Record<string, readonly string[]>>;
 
 /** English words left in each layer, each once. */
 const left = (): ReadonlyMap<string, readonly string[]> => {
   const found = new Map<string, Set<string>>();
   for (const one of all)
-    for (const layers of [sheetLayers, paperLayers, findingLayer, answerLayer].map((layersOf) => layersOf(one)))
+    for (const layers of [sheetLayers, paperLayers, findingLayer, answerLayer, pictureLayers].map((layersOf) => layersOf(one)))
       for (const [layer, said] of Object.entries(layers)) {
         const words = found.get(layer) ?? new Set();
         for (const text of said) for (const word of englishIn(text, one.names)) words.add(word);
@@ -151,7 +161,14 @@ describe('what is printed in it', () => {
 
   it('is of each layer that there is', () => {
     expect([...found.keys()]).toEqual(
-      expect.arrayContaining(['sheet, clock', 'paper, set-up-sheet', 'paper, annex', 'findings', 'printed answer']),
+      expect.arrayContaining([
+        'sheet, clock',
+        'paper, set-up-sheet',
+        'paper, annex',
+        'findings',
+        'printed answer',
+        'picture, job.proof.svg',
+      ]),
     );
   });
 

@@ -17,6 +17,7 @@ import { nestFiles, nestText, runNest } from '../../src/job/nest/nest-answer.ts'
 import type { Answered } from '../../src/job/pipeline/answer.ts';
 import { correctJob } from '../../src/job/pipeline/correct-job.ts';
 import { runUpTo } from '../../src/job/pipeline/pipeline.ts';
+import { readerOfPapers } from '../../src/job/reader-of-papers.ts';
 import { askedRun } from '../../src/job/request/run-from-data.ts';
 import { shapeDxf } from '../../src/job/request/shape-drawing.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../../src/job/what-if/comparing.ts';
@@ -111,7 +112,7 @@ const outcomeOf = (asked: JobRun, stem: string, measured: readonly string[]): Ou
   const answer = runUpTo(run, 'answer');
   if (answer.kind !== 'answered') throw new Error(`${stem} could not be judged: an example has an answer.`);
   const { facts, proven } = answer;
-  const pictures = pictureFiles(answer, stem);
+  const pictures = pictureFiles(answer, stem, readerOfPapers(run));
   const named = (files: Files): Files => Object.fromEntries(Object.entries(files).map(([name, text]) => [`${stem}.${name}`, `${text}\n`]));
   return {
     files: {

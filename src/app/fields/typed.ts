@@ -1,7 +1,8 @@
 /** What a user typed into a field, read as the kind of value the field holds: a value, a choice of readings, or why it is none. */
 import { parseFinish } from '../../quantity/finish.ts';
 import { parseLength } from '../../quantity/typed-length.ts';
-import { decimalMark, type Numbers } from '../../text/print/reader.ts';
+import { decimalMark } from '../../text/print/local.ts';
+import type { Numbers } from '../../text/print/reader.ts';
 import type { Words } from '../words/words-for.ts';
 
 export interface Reading {

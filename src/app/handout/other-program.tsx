@@ -1,5 +1,7 @@
 /** One program from elsewhere: its row with name, verdict and day, and when it is opened, its reasons and its text. */
+
 import { type ReactNode, useId, useMemo, useRef, useState } from 'react';
+import { localCount, localMoment } from '../../text/print/local.ts';
 import { type Asked, useAsked } from '../look/use-asked.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Judged } from '../work/job-worker.ts';
@@ -47,7 +49,7 @@ export const OtherProgramRow = (props: OtherProgramProps): ReactNode => {
           {name}
         </button>
         <ShortVerdict asked={asked} />
-        <span className="other-came">{words.came(whenOf(locale).format(new Date(program.at)))}</span>
+        <span className="other-came">{words.came(localMoment(program.at, locale))}</span>
         <span className="other-ways">
           {number !== undefined && (
             <a href={download(number)} download={name} aria-label={words.downloadOf(name)}>
@@ -81,9 +83,6 @@ export const OtherProgramRow = (props: OtherProgramProps): ReactNode => {
     </li>
   );
 };
-
-export const whenOf = (locale: string | undefined): Intl.DateTimeFormat =>
-  new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
 
 const ShortVerdict = ({ asked: { answer, older, working, failed, again } }: { readonly asked: Asked<Proof> }): ReactNode => {
   const words = useWords().program;
@@ -124,7 +123,7 @@ const Opened = ({ text, judged, name, older, locale }: OpenedProps): ReactNode =
   const lines = useMemo(() => text.replace(/\r?\n$/, '').split(/\r?\n/), [text]);
   const [marked, setMarked] = useState<number | undefined>();
   const [looked, setLooked] = useState<number | undefined>();
-  const count = (n: number): string => new Intl.NumberFormat(locale).format(n);
+  const count = (n: number): string => localCount(n, locale);
   return (
     <div className="other-opened" data-older={older}>
       <Verdict name={name} lines={lines} judged={judged} count={count} onLine={setMarked} />

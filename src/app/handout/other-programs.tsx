@@ -1,8 +1,10 @@
 /** Programs from elsewhere, kept with the job: each held anew against the drawing with every answer, opened, taken away, put back. */
+
 import { type ReactNode, type RefObject, useCallback, useEffect, useRef, useState } from 'react';
+import { localMoment } from '../../text/print/local.ts';
 import type { Answered } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
-import { OtherProgramRow, type Proving, whenOf } from './other-program.tsx';
+import { OtherProgramRow, type Proving } from './other-program.tsx';
 import '../look/replay.css';
 import type { OtherProgram } from '../state/kept-program.ts';
 
@@ -160,7 +162,7 @@ const TakenAway = ({ programs, locale, onBack }: TakenAwayProps): ReactNode => {
         {programs.map((program) => (
           <li key={program.key} className="other-head">
             <span>{program.name}</span>
-            <span className="other-came">{words.removedAt(whenOf(locale).format(new Date(program.removed ?? 0)))}</span>
+            <span className="other-came">{words.removedAt(localMoment(program.removed ?? 0, locale))}</span>
             <PutBack program={program} onBack={() => onBack(program)} />
           </li>
         ))}

@@ -1,6 +1,8 @@
 /** The program as text, with what can be done with it and what a line means in plain words. */
+
 import { type ReactNode, useMemo, useState } from 'react';
 import { blockMeaning } from '../../job/handout/block-meaning.ts';
+import { localCount } from '../../text/print/local.ts';
 import { useWords } from '../words/use-words.ts';
 import type { ProgramView } from '../work/views.ts';
 import { ProgramLines } from './program-lines.tsx';
@@ -20,7 +22,7 @@ export interface ProgramTextProps {
 export const ProgramText = ({ program, block, locale, download, onBlock }: ProgramTextProps): ReactNode => {
   const words = useWords().program;
   const lines = useMemo(() => program.text.replace(/\r?\n$/, '').split(/\r?\n/), [program]);
-  const count = (n: number): string => new Intl.NumberFormat(locale).format(n);
+  const count = (n: number): string => localCount(n, locale);
   const [looked, setLooked] = useState<number | undefined>();
   const said = looked ?? block;
   const line = said === undefined ? undefined : lines[said];

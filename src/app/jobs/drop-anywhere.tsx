@@ -1,5 +1,7 @@
 /** Files may be dropped on any page: drawings become jobs, programs go to the sheet that is open; how far each is stands in a corner. */
+
 import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
+import { localShare } from '../../text/print/local.ts';
 import { goTo } from '../state/route.ts';
 import { keepProgram } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
@@ -150,8 +152,6 @@ const useDrop = (dropped: (files: readonly File[]) => void): boolean => {
   return over;
 };
 
-const percent = new Intl.NumberFormat(undefined, { style: 'percent' });
-
 const Uploads = ({ uploads, onClose }: { readonly uploads: readonly Upload[]; readonly onClose: () => void }): ReactNode => {
   const words = useWords().jobs;
   return (
@@ -163,7 +163,7 @@ const Uploads = ({ uploads, onClose }: { readonly uploads: readonly Upload[]; re
             {state.kind === 'sending' && (
               <>
                 <progress max={1} value={state.share} aria-label={name} />{' '}
-                {state.share < 1 ? words.sending(percent.format(state.share)) : words.reading}
+                {state.share < 1 ? words.sending(localShare(state.share)) : words.reading}
               </>
             )}
             {state.kind === 'brought' && <a href={`/job/${state.job}`}>{words.openJob(state.jobName)}</a>}

@@ -1,7 +1,9 @@
 /** Jobs on their way into the bin and back: what is in it, what was just put away, and where the focus goes then. */
+
 import { useCallback, useEffect, useState } from 'react';
 import type { Bin, BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
+import { localMoment } from '../../text/print/local.ts';
 import { type Answered, fetchBin, removeJob, returnJob } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
@@ -61,6 +63,5 @@ const useBin = (jobs: unknown): { readonly bin: PutAway['bin']; readonly loadBin
 const without = <T>(all: ReadonlyMap<string, T>, id: string): ReadonlyMap<string, T> => new Map([...all].filter(([key]) => key !== id));
 
 /** When something happened, as the user writes it. */
-const format = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-export const whenOf = (iso: string): string => format.format(new Date(iso));
+export const whenOf = (iso: string): string => localMoment(iso);
 export const changedWhen = (job: JobSummary, words: Words['jobs']): string => words.changed(whenOf(job.changed));

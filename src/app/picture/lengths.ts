@@ -1,4 +1,5 @@
 /** Lengths of the picture in the user's unit and with the decimal mark of the user's language. */
+import { localNumber } from '../../text/print/local.ts';
 import { mmIn, type PictureUnit } from './scale-bar.ts';
 
 export interface Lengths {
@@ -25,13 +26,7 @@ const UNIT_WORDS: Readonly<Record<PictureUnit, string>> = { mm: 'mm', inch: 'in'
 
 /** `locale` as the browser names it; the user's own when left out. */
 export const lengthsIn = (unit: PictureUnit, locale?: string): Lengths => {
-  const formats = new Map<string, Intl.NumberFormat>();
-  const print = (value: number, options: Intl.NumberFormatOptions): string => {
-    const key = JSON.stringify(options);
-    const format = formats.get(key) ?? new Intl.NumberFormat(locale, options);
-    formats.set(key, format);
-    return format.format(value === 0 ? 0 : value).replace('-', '−');
-  };
+  const print = (value: number, options: Parameters<typeof localNumber>[1]): string => localNumber(value, options, locale);
   const bare = (mm: number, decimals: number): string =>
     print(rounded(mm / mmIn[unit], decimals), { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: false });
   const most = unit === 'mm' ? 4 : 5;

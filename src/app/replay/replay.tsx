@@ -1,10 +1,12 @@
 /** The cut replayed: play and pause, speed, block by block, and in words what happens at the moment. */
+
 import { type ReactNode, useId } from 'react';
+import { localCount } from '../../text/print/local.ts';
 import { useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { ClockView, ProgramView } from '../work/views.ts';
 import { SPEEDS } from './playing.ts';
-import { calm, oclockOf } from './strip-scale.ts';
+import { oclockOf } from './strip-scale.ts';
 import { nextStep, type Standing, stepBefore, type Timeline } from './timeline.ts';
 import { useLessMotion } from './use-playback.ts';
 import { useReplayed } from './use-replayed.ts';
@@ -57,7 +59,7 @@ export const Replay = (props: ReplayProps): ReactNode => {
           <select id={id} value={speed} onChange={(event) => onSpeed(Number(event.currentTarget.value))}>
             {SPEEDS.map((s) => (
               <option key={s} value={s}>
-                {new Intl.NumberFormat(locale).format(s)}
+                {localCount(s, locale)}
               </option>
             ))}
           </select>
@@ -87,8 +89,8 @@ const saidOf = (
   const { event } = stretch;
   const pieces = clock.events.at(-1)?.piece ?? 1;
   const tail = pieces > 1 ? words.piece(piece) : '';
-  if (!moving) return `${event.kind === 'waiting for a person' ? words.waits : words.stands(calm(event.what))}${tail}`;
-  const line = new Intl.NumberFormat(locale).format((block ?? move) + 1);
+  if (!moving) return `${event.kind === 'waiting for a person' ? words.waits : words.stands(event.what)}${tail}`;
+  const line = localCount((block ?? move) + 1, locale);
   if (event.kind === 'travel') return words.travel(line) + tail;
-  return words.cutting(Number(/\d+/.exec(event.what)?.[0] ?? 1), line, `${Math.floor(share * 100)} %`) + tail;
+  return words.cutting(event.pass ?? 1, line, `${Math.floor(share * 100)} %`) + tail;
 };

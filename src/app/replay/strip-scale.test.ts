@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
 import {
-  calm,
   clustered,
   DAY,
   isNight,
@@ -93,10 +92,6 @@ describe('marks on the shift strip', () => {
   it('stand together where they are near to each other', () => {
     const marks = [0, 3, 4, 20].map((from): StripMark => ({ kind: 'stop', from, to: from, what: '', atNight: false }));
     expect(clustered(marks, 10).map((c) => c.length)).toEqual([3, 1]);
-  });
-  it('speak in calm letters', () => {
-    expect(calm('L4, THE SLUG OF 84 G IS LOOSE. TAKE IT OUT.')).toBe('L4: the slug of 84 g is loose. Take it out.');
-    expect(calm('load piece 2')).toBe('load piece 2');
   });
   it('join bars that nearly touch', () => {
     const bars = [{ ...event('cutting', '', 0) }, { ...event('cutting', '', 5) }, { ...event('cutting', '', 30) }];

@@ -1,4 +1,5 @@
 /** What the shift strip draws where: its span of time, ticks at full hours, nights of the week, and bars that run together when they are fine. */
+import { localDay } from '../../text/print/local.ts';
 import type { StopPurpose } from '../../text/stop-purpose.ts';
 import type { ClockView } from '../work/views.ts';
 
@@ -83,7 +84,7 @@ export const marksOf = ({ events, week }: ClockView, shift = 0): readonly StripM
       kind: markKind(kind, stop?.purpose),
       from: from + shift,
       to: to + shift,
-      what: calm(what),
+      what,
       atNight: shift === 0 ? atNight : isNight(week, from + shift),
       block,
     }));
@@ -108,17 +109,6 @@ const MARKS: Readonly<Record<StopPurpose, MarkKind>> = {
   other: 'stop',
 };
 
-/** Comments of a program know only capitals: in calm letters, but names of contours and units as they are. */
-export const calm = (text: string): string => {
-  if (text !== text.toUpperCase()) return text;
-  const small = text
-    .toLowerCase()
-    .replace(/\b([lo])(\d+)\b/g, (_, letter: string, digits: string) => `${letter.toUpperCase()}${digits}`)
-    .replace(/(?<=[.!?] )[a-z]/g, (letter) => letter.toUpperCase());
-  const words = small.replace(/^(L\d+|O\d+), ([a-z])/, (_, name: string, letter: string) => `${name}: ${letter}`);
-  return words.charAt(0).toUpperCase() + words.slice(1);
-};
-
 /** Marks that stand nearer than `least` minutes become one with a count, so that each can be told apart. */
 export const clustered = (marks: readonly StripMark[], least: number): readonly (readonly StripMark[])[] => {
   const clusters: StripMark[][] = [];
@@ -139,5 +129,4 @@ export const momentOfIso = (text: string): number | undefined => {
 
 /** '07:00' and 'Thu 26 Nov'. */
 export const oclockOf = (at: number): string => isoOf(at).slice(11);
-export const dayOf = (at: number, locale?: string): string =>
-  new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' }).format(new Date(at * 60_000));
+export const dayOf = (at: number, locale?: string): string => localDay(at, locale);

@@ -1,6 +1,8 @@
 /** Real times, wire breaks and notes, and everything that was written down so far. */
+
 import { type FormEvent, type ReactNode, useId } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
+import { localMoment } from '../../text/print/local.ts';
 import { useWords } from '../words/use-words.ts';
 import type { WriteDown } from './write-down.ts';
 
@@ -61,7 +63,7 @@ const Entries = ({ log }: Pick<LogProps, 'log'>): ReactNode => {
         .toReversed()
         .map(({ number, entry }) => (
           <li key={number}>
-            <time dateTime={entry.at}>{new Date(entry.at).toLocaleString()}</time> {entry.kind === 'tick' ? '✓ ' : ''}
+            <time dateTime={entry.at}>{localMoment(entry.at)}</time> {entry.kind === 'tick' ? '✓ ' : ''}
             {[entry.about, entry.text].filter((t) => t !== '').join(': ')}
           </li>
         ))}

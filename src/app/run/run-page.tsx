@@ -1,6 +1,8 @@
 /** At the machine: which stop is next and at what o'clock, tick-offs, what was measured and the new registers, times, breaks, notes. */
+
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
+import { localTime } from '../../text/print/local.ts';
 import { startLogKeeper } from '../state/log-keeper.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
 import { useWords } from '../words/use-words.ts';
@@ -123,7 +125,5 @@ const Stops = ({ stops, writeDown }: StopsProps): ReactNode => {
 const asidesOf = (stop: Stop, words: Words['run']): readonly string[] => [
   ...(stop.atNight ? [words.night] : []),
   ...(stop.line === undefined ? [] : [words.line(stop.line)]),
-  ...(stop.ticked === undefined
-    ? []
-    : [words.tickedAt(new Date(stop.ticked).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' }))]),
+  ...(stop.ticked === undefined ? [] : [words.tickedAt(localTime(stop.ticked))]),
 ];

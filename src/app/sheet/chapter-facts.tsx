@@ -1,5 +1,7 @@
 /** What the chapters tell beside their inputs: the drawing, the contours on their way, the proof, the clock, the papers, the log. */
+
 import type { ReactNode } from 'react';
+import { localMoment } from '../../text/print/local.ts';
 import { FigureTable } from '../fields/figure-table.tsx';
 import { useOnSheet, useTools } from '../fields/tools.ts';
 import { PapersChapter } from '../handout/papers-chapter.tsx';
@@ -98,7 +100,6 @@ export const LogOfJob = (): ReactNode => {
   const record = useOnSheet((s) => s.record);
   if (record === undefined) return null;
   const { log, steps, cursor, id } = record;
-  const when = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
   const goTo = (step: number): void => {
     for (let at = cursor; at > step; at -= 1) sheet.actions.undo();
     for (let at = cursor; at < step; at += 1) sheet.actions.redo();
@@ -114,7 +115,7 @@ export const LogOfJob = (): ReactNode => {
         <ol className="log">
           {log.map((entry) => (
             <li key={`${entry.at} ${entry.kind} ${entry.about}`}>
-              <time dateTime={entry.at}>{when.format(new Date(entry.at))}</time> {words.logKind(entry.kind)} {entry.about} {entry.text}
+              <time dateTime={entry.at}>{localMoment(entry.at)}</time> {words.logKind(entry.kind)} {entry.about} {entry.text}
             </li>
           ))}
         </ol>

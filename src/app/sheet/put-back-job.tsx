@@ -1,6 +1,8 @@
 /** Where a job cannot be found or saved because it lies in the bin: since when, and the way back. */
+
 import { type ReactNode, useEffect, useState } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
+import { localMoment } from '../../text/print/local.ts';
 import { fetchBin, returnJob } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
 
@@ -22,7 +24,7 @@ export const PutBackJob = ({ id, onBack }: PutBackJobProps): ReactNode => {
   };
   return (
     <p>
-      {words.inBin(job.name, whenOf(job.binnedAt))}{' '}
+      {words.inBin(job.name, localMoment(job.binnedAt))}{' '}
       <button type="button" onClick={() => void putBack()}>
         {words.putBack}
       </button>
@@ -49,6 +51,3 @@ const useBinned = (id: string): BinnedJob | undefined => {
   }, [id]);
   return job;
 };
-
-const whenOf = (iso: string): string =>
-  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(iso));

@@ -1,6 +1,8 @@
 /** One table of the shop. A cell is typed over or pasted into; below it stands since when its value holds and where it comes from. */
+
 import { type ClipboardEvent, type ReactNode, useId, useState } from 'react';
 import type { ShopRecord } from '../../server/message/answers.ts';
+import { decimalMark } from '../../text/print/local.ts';
 import type { Input } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
 import { useWords } from '../words/use-words.ts';
@@ -20,7 +22,7 @@ interface CellAt {
   readonly column: number;
 }
 
-const MARK = new Intl.NumberFormat().formatToParts(1.5).find((p) => p.type === 'decimal')?.value ?? '.';
+const MARK = decimalMark();
 
 export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): ReactNode => {
   const words = useWords().shop;

@@ -23,7 +23,7 @@ export const clockView = ({ clock }: Pick<HoursFacts, 'clock'>, { shifts }: Pick
 
 type Clock = NonNullable<HoursFacts['clock']>;
 
-const eventView = ({ block, stop, pass: _, what, ...event }: Clock['events'][number]): ClockEventView<Text> => ({
+const eventView = ({ block, stop, what, ...event }: Clock['events'][number]): ClockEventView<Text> => ({
   ...event,
   what,
   plain: stop?.comment,

@@ -171,6 +171,8 @@ export interface ClockEventView<Said = string> {
   readonly what: Said;
   /** The comment of the program, else `what` as the house writes it: what is kept under its name must not change with who reads it. */
   readonly plain?: string | undefined;
+  /** The pass that cuts. */
+  readonly pass?: number | undefined;
   readonly needsPerson: boolean;
   readonly atNight: boolean;
   readonly block?: number | undefined;

@@ -41,7 +41,13 @@ export const platePicture = (facts: NestFacts, reader: Reader = HOUSE): string =
     ...facts.forbidden.flatMap((zone) => clampShapes(zone, view)),
     ...datum(view),
     ...sizes(view, { minX, minY, maxX, maxY }, reader),
-    scaleBar(view, { name: 'mm', millimetres: 1 }, LEFT, bottom + 54),
+    scaleBar(
+      view,
+      reader.length === 'inch' ? { name: 'in', millimetres: 25.4 } : { name: 'mm', millimetres: 1 },
+      LEFT,
+      bottom + 54,
+      reader,
+    ),
     text(LEFT, bottom + 78, print(legend(facts), reader), { size: 11, colour: QUIET }),
     '</svg>\n',
   ].join('\n');

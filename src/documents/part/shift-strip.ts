@@ -1,6 +1,6 @@
 /** A run as a strip along the time: nights shaded, cutting as bars, a mark for everybody who must come. */
 
-import { circleData, type Stroke } from '../../picture/strokes.ts';
+import { circleData, pathNumber, type Stroke } from '../../picture/strokes.ts';
 import type { Clock } from '../../result/shown.ts';
 import { DAY, type Moment, minuteOfWeek } from '../../text/moment.ts';
 import { count, moment } from '../../text/part.ts';
@@ -32,7 +32,7 @@ export const shiftStrip = (clock: Clock): { readonly picture: WrittenPicture; re
     ...clock.nights.flatMap((n) => box(strip, n, { low: 0, high: HEIGHT, grey: 0.87 })),
     ...barsOf(clock, strip, 'cutting').flatMap(([from, to]) => box(strip, { from, to }, { low: 2, high: 7, grey: 0.4 })),
     ...barsOf(clock, strip, 'waiting for a person').map(([from, to]) => waitStroke(strip, from, to)),
-    ...ticks.map((at) => line(`M${short(strip.x(at))} 0V-1`, 0.2)),
+    ...ticks.map((at) => line(`M${pathNumber(strip.x(at))} 0V-1`, 0.2)),
     line(`M0 0H${WIDTH}`, 0.35),
     ...visitsOf(clock)
       .filter((v) => v.from <= strip.to)
@@ -86,13 +86,13 @@ interface Bar {
 const box = (strip: Strip, { from, to }: Pick<Strip, 'from' | 'to'>, { low, high, grey }: Bar): readonly Stroke[] => {
   const [left, right] = [strip.x(from), strip.x(to)];
   if (right <= left) return [];
-  return [{ data: `M${short(left)} ${low}H${short(right)}V${high}H${short(left)}Z`, width: 0.02, grey, fill: grey }];
+  return [{ data: `M${pathNumber(left)} ${low}H${pathNumber(right)}V${high}H${pathNumber(left)}Z`, width: 0.02, grey, fill: grey }];
 };
 
 const line = (data: string, width: number): Stroke => ({ data, width, grey: 0.1 });
 
 const waitStroke = (strip: Strip, from: Moment, to: Moment): Stroke => ({
-  data: `M${short(strip.x(from))} 4.5H${short(strip.x(to))}`,
+  data: `M${pathNumber(strip.x(from))} 4.5H${pathNumber(strip.x(to))}`,
   width: 0.3,
   grey: 0.25,
   dash: [1, 0.8],
@@ -100,7 +100,7 @@ const waitStroke = (strip: Strip, from: Moment, to: Moment): Stroke => ({
 
 /** A pin on the strip's upper edge. */
 const markStrokes = (x: number): readonly Stroke[] => [
-  line(`M${short(x)} 7V${HEIGHT}`, 0.25),
+  line(`M${pathNumber(x)} 7V${HEIGHT}`, 0.25),
   { data: circleData({ x, y: HEIGHT + 1 }, 0.9), width: 0.2, grey: 0.1, fill: 0.1 },
 ];
 
@@ -118,5 +118,3 @@ const labelsOf = (strip: Strip, at: Moment, first: boolean): readonly WrittenLab
   const oclock: WrittenLabel = { at: { x, y: -2.8 }, text: moment(at, 'time'), side: 'centre', ring: false };
   return first || minuteOfWeek(at) % DAY === 0 ? [oclock, { ...oclock, at: { x, y: -6 }, text: moment(at, 'day') }] : [oclock];
 };
-
-const short = (x: number): string => String(Number(x.toFixed(3)));

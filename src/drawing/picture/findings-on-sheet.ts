@@ -6,7 +6,11 @@ import type { View } from '../../picture/svg.ts';
 import { INK, PAPER, px, QUIET, RUST, text, wrapped } from '../../picture/svg.ts';
 import { type NonEmpty, sideBySide } from '../../sequence/sequence.ts';
 import type { Finding, Severity } from '../../text/finding.ts';
-import { printPlain } from '../../text/print/print.ts';
+import { count } from '../../text/part.ts';
+import { print } from '../../text/print/print.ts';
+import type { Reader } from '../../text/reader.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { Drawing } from '../drawing.ts';
 import { catalogue } from '../findings.ts';
 
@@ -30,7 +34,7 @@ export const findingsOnSheet = (
   drawing: Drawing,
   view: View,
   top: number,
-  sides: { readonly left: number; readonly right: number },
+  { reader, ...sides }: { readonly left: number; readonly right: number; readonly reader: Reader },
 ): { readonly svg: string; readonly bottom: number } => {
   const sorted = [...drawing.findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity) || kind(p) - kind(q));
   const numbered: NumberedFinding[] = [];
@@ -43,8 +47,8 @@ export const findingsOnSheet = (
   const lines = legend(sorted, numbered);
   const drawn: string[] = [];
   let y = top;
-  for (const { sign, words, severity } of lines) {
-    const folded = wrapped(words, 140);
+  for (const { sign, said, severity } of lines) {
+    const folded = wrapped(print(said, reader), 140);
     drawn.push(text(sides.left + 38, y, sign, { size: 11, colour: severity === 'refusal' ? RUST : INK, anchor: 'end', bold: true }));
     const colour = severity === 'note' ? QUIET : INK;
     drawn.push(...folded.map((part, i) => text(sides.left + 48, y + i * LINE, part, { size: 11, colour })));
@@ -78,7 +82,7 @@ const circles = (numbered: readonly NumberedFinding[]): string[] => {
 
 interface LegendLine {
   readonly sign: string;
-  readonly words: string;
+  readonly said: Text;
   readonly severity: Severity;
 }
 
@@ -86,9 +90,8 @@ const legend = (sorted: readonly Finding[], numbered: readonly NumberedFinding[]
   const numbers = new Map(numbered.map((n) => [n.finding, n.number]));
   const lines: LegendLine[] = [];
   for (const alike of neighboursAlike(sorted)) {
-    if (alike.length <= APART)
-      lines.push(...alike.map((f) => ({ sign: signOf([f], numbers), words: sentenceOf(f), severity: f.severity })));
-    else lines.push({ sign: signOf(alike, numbers), words: together(alike), severity: alike[0].severity });
+    if (alike.length <= APART) lines.push(...alike.map((f) => ({ sign: signOf([f], numbers), said: sentenceOf(f), severity: f.severity })));
+    else lines.push({ sign: signOf(alike, numbers), said: together(alike), severity: alike[0].severity });
   }
   return lines;
 };
@@ -110,18 +113,26 @@ const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, numb
   return known.length === 1 ? String(known[0]) : `${known[0]}–${known.at(-1)}`;
 };
 
-const sentenceOf = (f: Finding): string =>
-  `${WORDS[f.severity]}: ${[f.text, f.done].flatMap((t) => (t === undefined ? [] : [printPlain(t)])).join(' ')}`;
+const sentenceOf = ({ severity, text, done }: Finding): Text => words.one(severities[severity], sentences([text, done]));
 
-const together = (alike: NonEmpty<Finding>): string => {
-  const total = alike.reduce((n, f) => n + (f.stands ?? 1), 0);
-  return `${WORDS[alike[0].severity]}: ${total} alike. The first: ${printPlain(alike[0].text)}`;
+const together = (alike: NonEmpty<Finding>): Text => {
+  const [{ severity, text }] = alike;
+  return words.alike(
+    severities[severity],
+    alike.reduce((n, f) => n + (f.stands ?? 1), 0),
+    text,
+  );
 };
 
-const WORDS: Readonly<Record<Severity, string>> = {
-  refusal: 'Refused',
-  doubt: 'In doubt',
-  warning: 'Note well',
-  repair: 'Mended',
-  note: 'For the record',
-};
+const words = phrases('finding-on-sheet', {
+  one: (severity: Text, said: Text) => say`${{ severity }}: ${{ said }}`,
+  alike: (severity: Text, all: number, first: Text) => say`${{ severity }}: ${{ all: count(all) }} alike. The first: ${{ first }}`,
+});
+
+const severities: Readonly<Record<Severity, Text>> = phrases('finding-on-sheet-severity', {
+  refusal: say`Refused`,
+  doubt: say`In doubt`,
+  warning: say`Note well`,
+  repair: say`Mended`,
+  note: say`For the record`,
+});

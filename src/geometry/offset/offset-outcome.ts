@@ -26,11 +26,12 @@ export interface Unsound {
     | 'not joined'
     | 'zero-length segment'
     | 'arc does not fit its ends'
+    | 'arc of more than a turn'
     | 'wrong winding'
     | 'result contradicts itself';
   readonly at: Point;
-  /** A sentence with the numbers. */
-  readonly why: string;
+  /** How wide the gap or the misfit is, or the distance of the offset, mm; the sweep of an arc of more than a turn, rad. */
+  readonly amount?: number | undefined;
 }
 
 /** Nothing is left, and this was checked by another way than the offset itself. */

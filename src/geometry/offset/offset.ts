@@ -72,7 +72,7 @@ export const prepareRegion = (source: Region, side: 'left' | 'right'): Prepared 
   for (const chain of chains) {
     const area = areaOf(chain);
     if (chain === source.outer ? area < 0 : area > 0) {
-      return unsound('wrong winding', chain.segments[0].from, 'The outer contour of a region runs counter-clockwise, its holes clockwise.');
+      return unsound('wrong winding', chain.segments[0].from);
     }
   }
   return prepare(neighbourOrder(chains), side);

@@ -38,11 +38,9 @@ export const bridgingOf = (options: OffsetOptions): Bridging => ({ join: options
 /** mm: offsets smaller than this are none. It is a tenth of the accuracy promised. */
 export const NO_DISTANCE = 1e-7;
 
-export const noDistance = (distance: number): Unsound =>
-  unsound('distance is not a number', { x: 0, y: 0 }, `The distance of an offset is a finite number of mm, not ${distance}.`);
+export const noDistance = (distance: number): Unsound => unsound('distance is not a number', { x: 0, y: 0 }, distance);
 
-export const contradiction = (at: Point, distance: number): Unsound =>
-  unsound('result contradicts itself', at, `The offset by ${distance} mm could not be traced without contradiction.`);
+export const contradiction = (at: Point, distance: number): Unsound => unsound('result contradicts itself', at, distance);
 
 /** mm: how far the widest place may exceed the distance of an empty offset: the accuracy promised. */
 const PROMISED = 1e-6;

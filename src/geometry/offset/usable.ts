@@ -20,25 +20,24 @@ export const soundnessOf = (chains: readonly Chain[]): Unsound | undefined => {
   return undefined;
 };
 
-export const unsound = (what: Unsound['what'], at: Point, why: string): Unsound => ({ kind: 'unsound', what, at, why });
+export const unsound = (what: Unsound['what'], at: Point, amount?: number): Unsound => ({ kind: 'unsound', what, at, amount });
 
 const brokenIn = (s: Segment, before: Point): Unsound | undefined => {
   const numbers = s.from.x + s.from.y + s.to.x + s.to.y + (s.kind === 'arc' ? s.centre.x + s.centre.y + s.radius + s.sweep : 0);
-  if (!Number.isFinite(numbers)) return unsound('not a number', { x: 0, y: 0 }, 'A segment holds something that is not a finite number.');
+  if (!Number.isFinite(numbers)) return unsound('not a number', { x: 0, y: 0 });
   if (s.from.x !== before.x || s.from.y !== before.y) {
     const gap = Math.hypot(s.from.x - before.x, s.from.y - before.y);
-    return unsound('not joined', s.from, `A segment starts ${gap} mm from the end of the one before.`);
+    return unsound('not joined', s.from, gap);
   }
   if (s.kind === 'arc') return brokenArc(s);
-  if (s.from.x === s.to.x && s.from.y === s.to.y) return unsound('zero-length segment', s.from, 'A line ends where it starts.');
+  if (s.from.x === s.to.x && s.from.y === s.to.y) return unsound('zero-length segment', s.from);
   return undefined;
 };
 
 const brokenArc = (s: Arc): Unsound | undefined => {
-  if (s.sweep === 0 || !(s.radius > 0))
-    return unsound('zero-length segment', s.from, `An arc has radius ${s.radius} mm and sweep ${s.sweep}.`);
+  if (s.sweep === 0 || !(s.radius > 0)) return unsound('zero-length segment', s.from);
   const turned = Math.abs(s.sweep) > 2 * Math.PI + 1e-9;
-  if (turned) return unsound('arc does not fit its ends', s.from, `An arc sweeps ${s.sweep} rad, more than a full turn.`);
+  if (turned) return unsound('arc of more than a turn', s.from, s.sweep);
   const cosine = Math.cos(s.sweep);
   const sine = Math.sin(s.sweep);
   const x = s.from.x - s.centre.x;
@@ -48,7 +47,6 @@ const brokenArc = (s: Arc): Unsound | undefined => {
     Math.abs(s.centre.y + x * sine + y * cosine - s.to.y),
     Math.abs(Math.sqrt(x * x + y * y) - s.radius),
   );
-  if (off > OFF_CIRCLE)
-    return unsound('arc does not fit its ends', s.from, `The end of an arc is ${off} mm from where its centre and sweep put it.`);
+  if (off > OFF_CIRCLE) return unsound('arc does not fit its ends', s.from, off);
   return undefined;
 };

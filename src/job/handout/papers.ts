@@ -6,6 +6,7 @@ import { answerText as textOf } from '../../documents/sheet/answer-text.ts';
 import { drawingPicture } from '../../drawing/picture/drawing-picture.ts';
 import { proofPicture } from '../../proof/picture/proof-picture.ts';
 import { type JobFacts, plannedOf, programOf } from '../../result/facts.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { JobRun } from '../job-run.ts';
 import type { Answer, ProvenProgram } from '../pipeline/answer.ts';
 import { readerOfPapers } from '../reader-of-papers.ts';
@@ -26,22 +27,22 @@ export const jobFiles = async (answer: Answer, handout: Handout): Promise<Readon
   const { stem } = handout;
   return {
     ...programFiles(facts, proven, stem),
-    ...pictureFiles(answer, stem),
+    ...pictureFiles(answer, stem, readerOfPapers(handout)),
     ...(await papers(facts, handout)),
     [`${stem}.answer.txt`]: `${answerText(facts, handout)}\n`,
   };
 };
 
 /** Drawing, proof and cut faces as pictures, as far as there is anything to show. */
-export const pictureFiles = (answer: Answer, stem: string): Readonly<Record<string, string>> => {
+export const pictureFiles = (answer: Answer, stem: string, reader: Reader): Readonly<Record<string, string>> => {
   if (answer.kind !== 'answered') return {};
   const { facts, proven } = answer;
   const otherWays = plannedOf(facts)?.otherWays;
   const pictures = {
-    [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }),
-    ...proofFiles(facts, proven, stem),
+    [`${stem}.drawing.svg`]: drawingPicture({ ...facts.drawing, findings: marked(facts) }, '', reader),
+    ...proofFiles(facts, proven, stem, reader),
   };
-  return otherWays === undefined ? pictures : { ...pictures, [`${stem}.edges.svg`]: edgePicture(otherWays) };
+  return otherWays === undefined ? pictures : { ...pictures, [`${stem}.edges.svg`]: edgePicture(otherWays, reader) };
 };
 
 /** What drawing, plan and proof found wrong, and what was noted of the drawing itself. */
@@ -55,9 +56,11 @@ export const programFiles = ({ outcome }: JobFacts, proven: ProvenProgram | unde
   return { [`${name}.nc`]: proven.question.program, [`${name}.setup.json`]: `${JSON.stringify(proven.setup, null, 2)}\n` };
 };
 
-const proofFiles = (facts: JobFacts, proven: ProvenProgram | undefined, stem: string): Record<string, string> => {
+const proofFiles = (facts: JobFacts, proven: ProvenProgram | undefined, stem: string, reader: Reader): Record<string, string> => {
   const program = programOf(facts);
-  return proven === undefined || program === undefined ? {} : { [`${stem}.proof.svg`]: proofPicture(program.proof, proven.question) };
+  return proven === undefined || program === undefined
+    ? {}
+    : { [`${stem}.proof.svg`]: proofPicture(program.proof, proven.question, reader) };
 };
 
 const papers = async (facts: JobFacts, handout: Handout): Promise<Record<string, Uint8Array>> => {

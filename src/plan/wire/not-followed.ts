@@ -13,6 +13,7 @@ export const notFollowed: Readonly<Record<NotFollowed, Text>> = phrases('not-fol
   'not joined': say`one of its pieces starts away from the end of the one before`,
   'zero-length segment': say`one of its pieces has no length`,
   'arc does not fit its ends': say`one of its arcs does not fit its ends`,
+  'arc of more than a turn': say`one of its arcs goes round more than once`,
   'wrong winding': say`it runs the wrong way round`,
   'result contradicts itself': say`its offset contradicts itself`,
 });

@@ -7,9 +7,11 @@ import { boundsOf as boundsOfSegment } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
 import { itemAt } from '../../sequence/sequence.ts';
-import { mm, type Part } from '../../text/part.ts';
-import { printPlain } from '../../text/print/print.ts';
-import { only } from '../../text/say.ts';
+import { contour, count, mm, type Part, number as plainNumber, um, upTo } from '../../text/part.ts';
+import { print } from '../../text/print/print.ts';
+import { HOUSE, type Reader } from '../../text/reader.ts';
+import { only, phrases, say, sentences } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { gram } from '../block-name.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { deviationMarks, magnification } from './picture-deviation.ts';
@@ -18,19 +20,19 @@ import { chainData, frameOf, number, type OnPaper, onPaper, outlineData, text, W
 import { drawnSigns, halfWidth, type Sign } from './picture-signs.ts';
 
 /** An SVG document to scale, y up in the work. */
-export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
+export const proofPicture = (proof: Proof, question: ProofQuestion, reader: Reader = HOUSE): string => {
   const frame = frameOf(boundsOf(proof, question));
   const factor = magnification(frame, question.tolerance);
   const fine = proof.cuts.length <= MOST_CUTS;
   const settings = fine ? [...new Set(proof.cuts.map((c) => c.setting))].sort((a, b) => a - b) : [];
-  const notes = [...notesOf(proof, question, factor), ...(fine ? [] : [TOO_MANY])];
-  const legend = settings.map((e) => ({ setting: e, words: e === 0 ? 'wire path' : `wire path, setting ${e}` }));
-  const loose = pieces(proof, frame);
+  const notes = [...notesOf(proof, question, factor), ...(fine ? [] : [words.tooMany])].map((note) => print(note, reader));
+  const legend = settings.map((e) => print(e === 0 ? words.path : words.pathOf(e), reader));
+  const loose = pieces(proof, frame, reader);
   const lines = notes.length + legend.length + 2;
   const height = frame.height + lines * frame.letter * 1.5;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${number(frame.width)} ${number(height)}" width="${WIDTH}" font-family="sans-serif" font-size="${number(frame.letter)}" fill="none" stroke-linejoin="round">`,
-    `<title>${text(proof.verdict)}</title>`,
+    `<title>${text(print(proof.verdict === 'proven' ? words.proven : words.notProven, reader))}</title>`,
     `<rect width="${number(frame.width)}" height="${number(height)}" fill="#fff"/>`,
     `<clipPath id="paper"><rect width="${number(frame.width)}" height="${number(frame.height)}"/></clipPath><g clip-path="url(#paper)">`,
     metal(proof, question, frame),
@@ -42,14 +44,13 @@ export const proofPicture = (proof: Proof, question: ProofQuestion): string => {
     fine ? deviationMarks(proof, question, frame, factor) : '',
     '</g>',
     drawnSigns([...faults(proof, frame), ...(fine ? stops(proof, frame) : []), ...loose.map((l) => l.sign)], frame),
-    foot(frame, legend, notes),
+    foot(frame, legend, notes, reader),
     '</svg>',
   ].join('\n');
 };
 
 /** Beyond so many cuts a picture of all of them would be megabytes of ink in which nothing can be told apart. */
 const MOST_CUTS = 20_000;
-const TOO_MANY = 'There are too many cuts to draw the path of the wire, the stops and the deviation: see the list of the proof.';
 
 /** What is worth looking at: the wanted contours and all cuts with some of the block round them. */
 const boundsOf = (proof: Proof, question: ProofQuestion): Bounds => {
@@ -83,15 +84,15 @@ const metal = (proof: Proof, question: ProofQuestion, frame: PaperView): string 
   ].join('\n');
 };
 
-const pieces = (proof: Proof, frame: PaperView): readonly { readonly shape: string; readonly sign: Sign }[] =>
+const pieces = (proof: Proof, frame: PaperView, reader: Reader): readonly { readonly shape: string; readonly sign: Sign }[] =>
   [...proof.loose]
     .sort((a, b) => b.area - a.area)
     .map((l) => {
       const fill = l.role === 'part' ? '#c3cfd9' : '#efece4';
       const stroke = l.held ? '#8a8371' : '#b00020';
-      const words = `${l.role}${l.loop === undefined ? '' : ` ${l.loop}`}, ${plain(gram(l.mass))}${l.held ? '' : ', unheld'}`;
+      const label = print(looseLabel(l), reader);
       const shape = `<path d="${outlineData(frame, l.outline)}" fill="${fill}" fill-opacity="${l.role === 'part' ? 0.6 : 1}" stroke="${stroke}" stroke-width="${number(frame.pen * 0.7)}" stroke-dasharray="${number(frame.pen * 4)} ${number(frame.pen * 3)}"/>`;
-      return { shape, sign: { mark: '', at: onPaper(frame, l.at), words, colour: l.held ? '#444' : '#b00020', box: false } };
+      return { shape, sign: { mark: '', at: onPaper(frame, l.at), words: label, colour: l.held ? '#444' : '#b00020', box: false } };
     });
 
 /** One hue from dark to pale, and a dash of its own, by the setting the wire cuts with: the first is the rough. */
@@ -160,38 +161,68 @@ const runs = (numbers: readonly number[]): string => {
   return spans.map(([from, to]) => (from === to ? `${from}` : `${from}-${to}`)).join(',');
 };
 
-const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonly string[] => {
-  const worst = (pick: (c: Proof['contours'][number]) => number): number =>
-    proof.contours.reduce((m, c) => Math.max(m, Math.abs(pick(c))), 0);
+const looseLabel = ({ role, loop, mass, held }: Proof['loose'][number]): Text => {
+  const piece = loop === undefined ? roles[role] : words.of(roles[role], loop);
+  return (held ? words.held : words.unheld)(piece, gram(mass));
+};
+
+const notesOf = (proof: Proof, question: ProofQuestion, factor: number): readonly Text[] => {
+  const worst = (pick: (c: Proof['contours'][number]) => number): Part =>
+    mm(proof.contours.reduce((m, c) => Math.max(m, Math.abs(pick(c))), 0));
   const refused = proof.findings.filter((f) => f.severity === 'refusal').length;
-  const verdict =
-    proof.verdict === 'proven'
-      ? 'Proven: every contour is within its tolerance.'
-      : `Not proven: ${refused} ${refused === 1 ? 'fault' : 'faults'}.`;
+  const measured = words.measured(
+    worst((c) => c.leftMost.amount),
+    worst((c) => c.gougeMost.amount),
+    mm(question.tolerance),
+    um(proof.resolution * 1000, upTo(2)),
+  );
   return [
-    `${verdict} Worst metal left ${plain(mm(worst((c) => c.leftMost.amount)))}, worst gouge ${plain(mm(worst((c) => c.gougeMost.amount)))}, allowed ${plain(mm(question.tolerance))}; measured to ${Number((proof.resolution * 1000).toFixed(2))} µm.`,
-    `Deviation along the contours is drawn ${factor} times its size: blue where metal is left, red where it is gouged.`,
-    'Dashed grey lines beside the contours mark the tolerance, magnified in the same way; higher peaks are cut off.',
-    'Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order; what would hide another is left out.',
+    sentences([proof.verdict === 'proven' ? words.allWithin : words.faulty(refused), measured]),
+    words.drawn(factor),
+    words.dashed,
+    words.loose,
   ];
 };
 
-const foot = (
-  frame: PaperView,
-  legend: readonly { readonly setting: number; readonly words: string }[],
-  notes: readonly string[],
-): string => {
+const roles: Readonly<Record<Proof['loose'][number]['role'], Text>> = phrases('proof-picture-role', {
+  slug: say`slug`,
+  part: say`part`,
+  scrap: say`scrap`,
+});
+
+const words = phrases('proof-picture', {
+  proven: say`proven`,
+  notProven: say`not proven`,
+  tooMany: say`There are too many cuts to draw the path of the wire, the stops and the deviation: see the list of the proof.`,
+  path: say`wire path`,
+  pathOf: (setting: number) => say`wire path, setting ${{ setting: count(setting) }}`,
+  of: (role: Text, loop: string) => say`${{ role }} ${{ loop: contour(loop) }}`,
+  held: (piece: Text, mass: Part) => say`${{ piece }}, ${{ mass }}`,
+  unheld: (piece: Text, mass: Part) => say`${{ piece }}, ${{ mass }}, unheld`,
+  allWithin: say`Proven: every contour is within its tolerance.`,
+  faulty: (faults: number) => say`Not proven: ${{ faults: count(faults, 'fault') }}.`,
+  measured: (left: Part, gouge: Part, allowed: Part, resolution: Part) =>
+    say`Worst metal left ${{ left }}, worst gouge ${{ gouge }}, allowed ${{ allowed }}; measured to ${{ resolution }}.`,
+  drawn: (factor: number) =>
+    say`Deviation along the contours is drawn ${{ factor: plainNumber(factor) }} times its size: blue where metal is left, red where it is gouged.`,
+  dashed: say`Dashed grey lines beside the contours mark the tolerance, magnified in the same way; higher peaks are cut off.`,
+  loose: say`Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order; what would hide another is left out.`,
+});
+
+/** The bar is of a round length in the unit of the reader. */
+const foot = (frame: PaperView, legend: readonly string[], notes: readonly string[], reader: Reader): string => {
   const line = (n: number): number => frame.height + frame.letter * 1.5 * (n + 0.7);
   const left = frame.letter;
-  const length = roundBelow(frame.width / frame.scale / 4);
+  const unit = reader.length === 'inch' ? 25.4 : 1;
+  const length = roundBelow(frame.width / frame.scale / 4 / unit) * unit;
   const bar = length * frame.scale;
   const y = line(0);
   return [
     `<path d="M${number(left)} ${number(y)}h${number(bar)}m0 ${number(-frame.letter * 0.4)}v${number(frame.letter * 0.8)}M${number(left)} ${number(y - frame.letter * 0.4)}v${number(frame.letter * 0.8)}" stroke="#111" stroke-width="${number(frame.pen)}"/>`,
-    `<text x="${number(left + bar + frame.letter)}" y="${number(y + frame.letter * 0.35)}" fill="#111">${length} mm</text>`,
+    `<text x="${number(left + bar + frame.letter)}" y="${number(y + frame.letter * 0.35)}" fill="#111">${print(only(mm(length)), reader)}</text>`,
     ...legend.map(
-      ({ words }, i) =>
-        `<path d="M${number(left)} ${number(line(i + 1))}h${number(frame.letter * 4)}" ${styleOf(i, frame)}/><text x="${number(left + frame.letter * 5)}" y="${number(line(i + 1) + frame.letter * 0.35)}" fill="#111">${text(words)}</text>`,
+      (path, i) =>
+        `<path d="M${number(left)} ${number(line(i + 1))}h${number(frame.letter * 4)}" ${styleOf(i, frame)}/><text x="${number(left + frame.letter * 5)}" y="${number(line(i + 1) + frame.letter * 0.35)}" fill="#111">${text(path)}</text>`,
     ),
     ...notes.map(
       (n, i) => `<text x="${number(left)}" y="${number(line(i + 1 + legend.length) + frame.letter * 0.35)}" fill="#111">${text(n)}</text>`,
@@ -200,6 +231,3 @@ const foot = (
 };
 
 const place = (frame: PaperView, at: Point): string => `cx="${number(frame.x(at.x))}" cy="${number(frame.y(at.y))}"`;
-
-/** A size alone, as the labels of the picture have it. */
-const plain = (part: Part): string => printPlain(only(part));

@@ -1,6 +1,7 @@
 /** Numbers as the user reads them. */
 import { describe, expect, it } from 'vitest';
-import { decimalMark, numbersIn, type Units } from './reader.ts';
+import { decimalMark } from './local.ts';
+import { numbersIn, type Units } from './reader.ts';
 
 const mm: Units = { lengthUnit: 'mm', finishUnit: 'µm', currency: 'EUR', locale: 'en-US' };
 const english = numbersIn(mm);

@@ -4,6 +4,7 @@ import type { Reader } from '../reader.ts';
 import type { Unit } from '../unit.ts';
 import { printDuration } from './duration.ts';
 import { printNumber } from './figure.ts';
+import { decimalMark, groupMark, localNumber } from './local.ts';
 import { currencyDecimals } from './money.ts';
 
 export interface Units {
@@ -102,13 +103,7 @@ const scaleOf = (unit: Unit, { lengthUnit, finishUnit }: Units): Scale => {
 };
 
 const formatsOf = (locale: string | undefined) => {
-  const formats = new Map<string, Intl.NumberFormat>();
-  const format = (value: number, options: Intl.NumberFormatOptions): string => {
-    const key = JSON.stringify(options);
-    const known = formats.get(key) ?? new Intl.NumberFormat(locale, { numberingSystem: 'latn', signDisplay: 'negative', ...options });
-    formats.set(key, known);
-    return known.format(value === 0 ? 0 : value).replace('-', '−');
-  };
+  const format = (value: number, options: Intl.NumberFormatOptions): string => localNumber(value, options, locale);
   /** The digits that the house prints, with the marks of the user's language. */
   const digits = (value: number, deviation: number): string => {
     const printed = printNumber(value, deviation);
@@ -130,10 +125,3 @@ export const tellingFor = (units: Units): Reader => ({
   decimalMark: decimalMark(units.locale),
   groupMark: groupMark(units.locale),
 });
-
-const groupMark = (locale?: string): string =>
-  new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1_234_567).find((p) => p.type === 'group')?.value ?? '';
-
-/** ',' where the user's language writes decimals with a comma. */
-export const decimalMark = (locale?: string): string =>
-  new Intl.NumberFormat(locale, { numberingSystem: 'latn' }).formatToParts(1.5).find((p) => p.type === 'decimal')?.value ?? '.';
