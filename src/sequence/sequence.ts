@@ -56,12 +56,14 @@ export const neighbours = <T>(list: readonly T[]): readonly (readonly [T, T])[] 
 export const roundPairs = <T>(list: readonly T[]): readonly (readonly [T, T])[] =>
   list.map((item, i) => [item, list[(i + 1) % list.length] as T]);
 
-/** Two lists side by side, as far as the shorter one goes. */
+/** Two lists of one length side by side; of another length one of them was not made for the other. */
 export const sideBySide: {
   <T, U>(first: NonEmpty<T>, second: NonEmpty<U>): NonEmpty<readonly [T, U]>;
   <T, U>(first: readonly T[], second: readonly U[]): readonly (readonly [T, U])[];
-} = <T, U>(first: readonly T[], second: readonly U[]) =>
-  first.slice(0, second.length).map((item, i) => [item, second[i] as U] as const) as unknown as NonEmpty<readonly [T, U]>;
+} = <T, U>(first: readonly T[], second: readonly U[]) => {
+  if (first.length !== second.length) throw new Error(`${first.length} things cannot stand beside ${second.length}, one by one`);
+  return first.map((item, i) => [item, second[i] as U] as const) as unknown as NonEmpty<readonly [T, U]>;
+};
 
 /** Where in a list the least stands, the first of equals; -1 in an empty one. */
 export const indexOfLeast = <T>(list: Iterable<T>, amount: (item: T) => number): number => {

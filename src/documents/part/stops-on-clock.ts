@@ -23,7 +23,11 @@ export const stopsOnClock = (facts: JobFacts, { stops }: Pick<ProgramFacts['proo
   return {
     ...table,
     columns: [stop, column(words.oclock, 1.1), ...others],
-    rows: sideBySide(table.rows, stops).map(([row, { block }]) => [...row.slice(0, 1), oclock.get(block) ?? NOTHING, ...row.slice(1)]),
+    rows: sideBySide(table.rows, stops.slice(0, table.rows.length)).map(([row, { block }]) => [
+      ...row.slice(0, 1),
+      oclock.get(block) ?? NOTHING,
+      ...row.slice(1),
+    ]),
     note: sentences([note, table.note]),
   };
 };

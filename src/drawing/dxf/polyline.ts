@@ -12,6 +12,8 @@ import { firstItem, lastItem, neighbours, sideBySide } from '../../sequence/sequ
 export const polylinePieces = (points: readonly Point[], bulges: readonly number[], closed: boolean): readonly Segment[] => {
   if (points.length < 2) return [];
   const [first, last] = [firstItem(points), lastItem(points)];
-  const pieces = sideBySide(neighbours(points), bulges).map(([[from, to], bulge]) => fromBulge(from, to, bulge));
+  const pieces = sideBySide(neighbours(points), bulges.slice(0, points.length - 1)).map(([[from, to], bulge]) =>
+    fromBulge(from, to, bulge),
+  );
   return closed && (first.x !== last.x || first.y !== last.y) ? [...pieces, fromBulge(last, first, lastItem(bulges))] : pieces;
 };
