@@ -10,7 +10,7 @@ import { runUpTo } from '../job/pipeline/pipeline.ts';
 import { printPlain } from '../text/print/print.ts';
 import { BadInput, writeFiles } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
-import type { Out } from './out.ts';
+import { type Out, stages, writtenLines } from './out.ts';
 
 export interface AnswerCommand extends AnswerOptions {
   readonly out?: string;
@@ -34,7 +34,7 @@ export const answerRun = async (
   also: Readonly<Record<string, string>> = {},
 ): Promise<number> => {
   const given = runUpTo({ ...run, progress: out.progress.tell }, 'answer');
-  if (options.out !== undefined) out.progress.tell('setting the papers', 0.95);
+  if (options.out !== undefined) out.progress.tell(stages.papers, 0.95);
   const written =
     options.out === undefined
       ? []
@@ -46,9 +46,6 @@ const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerComma
   if (given.kind === 'bad input') throw new BadInput(given.findings);
   if (options.json === true) out.print(JSON.stringify(answerJson(given, written), null, 2));
   else if (given.kind === 'cannot') out.print(printPlain(given.sentence));
-  else
-    out.print(
-      [answerText(given.facts, run), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
-    );
+  else out.print([answerText(given.facts, run), ...writtenLines(written)].join('\n\n'));
   return given.kind === 'answered' && given.facts.outcome.answer === 'yes' ? 0 : 1;
 };

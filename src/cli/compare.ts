@@ -6,7 +6,7 @@ import { printPlain } from '../text/print/print.ts';
 import { isText } from '../text/within.ts';
 import { BadInput } from './files.ts';
 import { type AnswerOptions, jobRun } from './inputs.ts';
-import type { Out } from './out.ts';
+import { type Out, stages } from './out.ts';
 
 export interface CompareCommand extends AnswerOptions {
   readonly json?: boolean;
@@ -15,12 +15,12 @@ export interface CompareCommand extends AnswerOptions {
 /** Exit code: 0 compared, 1 the job cannot be cut as asked, so that there is nothing to compare with. */
 export const compare = (file: string, options: CompareCommand, out: Out): number => {
   const run = { ...jobRun(file, options, out.today), memory: memoryOf(), progress: out.progress.tell };
-  out.progress.tell('running the job under each change', 0.1);
+  out.progress.tell(stages.changes, 0.1);
   const compared = compareJob(run);
   if (compared.kind === 'bad input') throw new BadInput(compared.findings);
   const time = compared.kind === 'compared' ? timeComparison(run) : undefined;
   const comparison = time === undefined ? compared : { ...compared, time };
-  out.progress.tell('following the price over the finish', 0.7);
+  out.progress.tell(stages.finish, 0.7);
   const curve = comparison.kind === 'compared' ? priceCurve(run) : [];
   out.print(options.json === true ? JSON.stringify({ ...comparison, curve }, plain, 2) : comparisonText(comparison, curve));
   return comparison.kind === 'compared' ? 0 : 1;

@@ -7,12 +7,11 @@ import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/
 import { firstItem, itemAt } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
-import { printPlain } from '../text/print/print.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
 import { millimetres, numberOf, shopAt } from './inputs.ts';
-import type { Out } from './out.ts';
+import { type Out, writtenLines } from './out.ts';
 
 export interface NestCommand {
   readonly name?: string;
@@ -129,7 +128,7 @@ const turnsOf = (text: string): unknown => (/^[\d.]+$/.test(text) ? { step: Numb
 const onlooker = (within: string | undefined, out: Out): ((share: number, note: Text) => 'go on' | 'stop') => {
   const until = within === undefined ? Number.POSITIVE_INFINITY : Date.now() + 1000 * numberOf('within', within);
   return (share, note) => {
-    out.progress.tell(printPlain(note), share);
+    out.progress.tell(note, share);
     return Date.now() > until ? 'stop' : 'go on';
   };
 };
@@ -153,4 +152,4 @@ const hand = (answer: Extract<NestAnswer, { kind: 'laid' }>, { file, beside, ste
 };
 
 const said = (answer: Exclude<NestAnswer, { kind: 'bad input' }>, written: readonly string[]): string =>
-  [nestText(answer), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n');
+  [nestText(answer), ...writtenLines(written)].join('\n\n');

@@ -1,8 +1,11 @@
 /** Progress on stderr, for whatever takes more than a second: the stage, how far it is, and for how long it has been running. */
+
 import { Worker } from 'node:worker_threads';
+import { printPlain } from '../text/print/print.ts';
+import type { Text } from '../text/text.ts';
 
 export interface Progress {
-  readonly tell: (stage: string, share: number) => void;
+  readonly tell: (stage: Text, share: number) => void;
   readonly done: () => void;
 }
 
@@ -36,7 +39,7 @@ export const progressOn = (stream: NodeJS.WriteStream): Progress => {
   return {
     tell: (stage, share) => {
       onlooker ??= newOnlooker(stream.isTTY === true);
-      onlooker.postMessage({ stage, share });
+      onlooker.postMessage({ stage: printPlain(stage), share });
     },
     done: () => onlooker?.postMessage('done'),
   };

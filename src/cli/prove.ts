@@ -6,7 +6,7 @@ import { setupSchema } from '../job/files/setup-file.ts';
 import { proofJson, proofPicture, proofText } from '../job/handout/proof-report.ts';
 import { proveAgain } from '../job/pipeline/prove-again.ts';
 import { BadInput, readBytes, readText, writeFiles } from './files.ts';
-import type { Out } from './out.ts';
+import { type Out, stages, writtenLines } from './out.ts';
 
 export interface ProveCommand {
   readonly drawing: string;
@@ -22,7 +22,7 @@ export const prove = (program: string, options: ProveCommand, out: Out): number 
   const setupPath = options.setup ?? program.replace(/\.[^./\\]*$/, '.setup.json');
   const setup = parseFile(setupSchema, readText(setupPath), basename(setupPath));
   if (setup.kind === 'bad') throw new BadInput(setup.findings);
-  out.progress.tell('proving the program', 0);
+  out.progress.tell(stages.proving, 0);
   const proven = proveAgain({
     program: programText(readBytes(program)),
     drawing: readBytes(options.drawing),
@@ -34,9 +34,6 @@ export const prove = (program: string, options: ProveCommand, out: Out): number 
   const written =
     options.out === undefined ? [] : writeFiles(options.out, { [`${stem}.proof.svg`]: proofPicture(proven.proof, proven.question) });
   if (options.json === true) out.print(JSON.stringify(proofJson(proven.proof, written), null, 2));
-  else
-    out.print(
-      [proofText(proven.proof), ...(written.length === 0 ? [] : [`Written\n${written.map((w) => `  ${w}`).join('\n')}`])].join('\n\n'),
-    );
+  else out.print([proofText(proven.proof), ...writtenLines(written)].join('\n\n'));
   return proven.proof.verdict === 'proven' ? 0 : 1;
 };

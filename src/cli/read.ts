@@ -7,7 +7,7 @@ import { printPlain } from '../text/print/print.ts';
 import { stated } from '../text/print/stated.ts';
 import { BadInput, readBytes, writeFiles } from './files.ts';
 import { millimetres } from './inputs.ts';
-import type { Out } from './out.ts';
+import { type Out, stages, writtenLines } from './out.ts';
 
 export interface ReadCommand {
   readonly units?: string | undefined;
@@ -23,7 +23,7 @@ export const read = (files: readonly string[], options: ReadCommand, out: Out): 
   const answers: ReadAnswer[] = [];
   const missing: Finding[] = [];
   for (const [i, file] of files.entries()) {
-    out.progress.tell(`reading ${file}`, i / files.length);
+    out.progress.tell(stages.reading(file), i / files.length);
     const found = bytesOf(file);
     if (found.kind === 'bytes') answers.push(readOne(found.bytes, file, asked));
     else missing.push(...found.findings);
@@ -36,7 +36,7 @@ export const read = (files: readonly string[], options: ReadCommand, out: Out): 
   if (options.out !== undefined) {
     const pictures = Object.fromEntries(answers.map((a) => [`${basename(a.file, extname(a.file))}.svg`, a.picture]));
     const written = writeFiles(options.out, pictures);
-    if (options.json !== true) out.print(`\nWritten\n${written.map((w) => `  ${w}`).join('\n')}`);
+    if (options.json !== true) out.print(`\n${writtenLines(written).join('')}`);
   }
   return missing.length > 0 || answers.some((a) => a.drawing.state === 'refused') ? 2 : 0;
 };

@@ -1,6 +1,7 @@
 /** `kerfwright schema` and `kerfwright list`: what the files may hold, and the keys they may use. */
 import { materialRows, schemaOf, schemas, wireRows } from '../job/files/catalogue.ts';
 import { name as asName, list as listed, term } from '../text/part.ts';
+import { printPlain } from '../text/print/print.ts';
 import { phrases, say } from '../text/say.ts';
 import { badInput } from './files.ts';
 import type { Out } from './out.ts';
@@ -29,10 +30,17 @@ export const schema = (name: string | undefined, out: Out): number => {
 export const list = (what: string, json: boolean, out: Out): number => {
   const rows = what === 'materials' ? materialRows() : what === 'wires' ? wireRows() : undefined;
   if (rows === undefined) throw badInput(words.noList(what), what);
-  if (json) out.print(JSON.stringify(rows, null, 2));
+  if (json)
+    out.print(
+      JSON.stringify(
+        rows.map((r) => ({ ...r, about: printPlain(r.about) })),
+        null,
+        2,
+      ),
+    );
   else {
     const width = Math.max(...rows.map((r) => r.id.length));
-    out.print(rows.map((r) => `${r.id.padEnd(width)}  ${r.name}  ${r.about}`).join('\n'));
+    out.print(rows.map((r) => `${r.id.padEnd(width)}  ${r.name}  ${printPlain(r.about)}`).join('\n'));
   }
   return 0;
 };

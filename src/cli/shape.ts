@@ -12,6 +12,7 @@ import { say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { type AnswerCommand, answerRun } from './answer.ts';
 import { BadInput, badInput, writeFiles } from './files.ts';
+import { about, options } from './help.ts';
 import { millimetres, numberOf, runWith } from './inputs.ts';
 import type { Out } from './out.ts';
 
@@ -24,22 +25,22 @@ export const shapeCommand = (
   out: Out,
   finish: (code: number) => void,
 ): void => {
-  const shape = program.command('shape').description('a part by numbers: its drawing, its sizes, or with --answer the whole job');
+  const shape = program.command('shape').description(printPlain(about.shape));
   for (const form of shapeForms()) {
     const command = shape.command(form.kind).description(printPlain(form.what));
     for (const key of form.keys) command.addOption(optionOf(key));
     command
-      .option('--inch', 'tell and draw it in inches')
-      .option('--out <folder>', 'write drawings (DXF, SVG), sizes and a job file here; with --answer program and papers as well')
-      .option('--answer', 'the whole job; the options below are those of kerfwright answer');
+      .option('--inch', printPlain(options.shapeInch))
+      .option('--out <folder>', printPlain(options.shapeOut))
+      .option('--answer', printPlain(options.shapeAnswer));
     withJobOptions(command);
     command.action(async (given: Given) => finish(await make(form, given, out)));
   }
 };
 
-const optionOf = ({ key, about, takes, choices, usual }: ShapeKey): Option => {
+const optionOf = ({ key, about: said, takes, choices, usual }: ShapeKey): Option => {
   const name = `--${key.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
-  const told = usual === undefined || usual === '' ? about : `${about} (${JSON.stringify(usual)} when left out)`;
+  const told = usual === undefined || usual === '' ? said : `${said} (${JSON.stringify(usual)} when left out)`;
   if (takes === 'yes or no') return new Option(`${name} [yes|no]`, told).choices(['yes', 'no']);
   const option = new Option(`${name} <${takes}>`, told);
   return choices === undefined ? option : option.choices(choices);

@@ -3,6 +3,7 @@
 import type { Dialect } from '../nc/dialect/dialect.ts';
 import type { Shape } from '../shapes/shape.ts';
 import type { Finding } from '../text/finding.ts';
+import type { Text } from '../text/text.ts';
 import type { Job } from './job.ts';
 import type { Memory } from './memory.ts';
 import type { Shop } from './shop.ts';
@@ -22,7 +23,7 @@ export interface JobRun {
   /** Day of the answer, ISO 8601. */
   readonly day: string;
   /** Told before each stage begins: 'reading the drawing', with how far the job is, 0 to 1. */
-  readonly progress?: (stage: string, share: number) => void;
+  readonly progress?: (stage: Text, share: number) => void;
   /** Shared by the runs of one job and its what-ifs; the drawing must be the same in all of them. */
   readonly memory?: Memory;
 }

@@ -4,6 +4,7 @@ import { createServer, request } from 'node:http';
 import { connect } from 'node:net';
 import { dirname, join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { printPlain } from '../text/print/print.ts';
 import { say } from '../text/say.ts';
 import { startFrom } from './arguments.ts';
 import { runningOn, sayRunning, sayStopped } from './keep/running.ts';
@@ -121,6 +122,7 @@ describe('what the server is started with', () => {
     expect(asked).toEqual({ kind: 'start', start: { folder: '/a', host: '0.0.0.0', port: 8080, shopFile: '/s.json' } });
     expect(startFrom([], { KERFWRIGHT_FOLDER: '/b' }, '/home/me')).toMatchObject({ start: { folder: '/b' } });
     for (const bad of [['--port', 'x'], ['--port', '70000'], ['--colour'], ['stray']]) expect(startFrom(bad, {}, '/').kind).toBe('bad');
-    expect(startFrom(['--help'], {}, '/')).toMatchObject({ kind: 'help', sentence: expect.stringContaining('--folder') });
+    const help = startFrom(['--help'], {}, '/');
+    expect(help.kind === 'help' && help.lines.map(printPlain)).toContainEqual(expect.stringMatching(/^ {2}--folder <path> {4}where jobs/));
   });
 });

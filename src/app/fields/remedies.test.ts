@@ -11,7 +11,7 @@ import { listsOf } from './lists.ts';
 import { fillingOf, helpingFields } from './remedies.ts';
 
 const numbers = numbersIn({ lengthUnit: 'mm', finishUnit: 'µm', locale: 'en-US' });
-const means = { input: { drawing: 'plate.dxf' }, numbers, lists: listsOf(undefined), words: wordsFor(HOUSE) };
+const means = { input: { drawing: 'plate.dxf' }, numbers, lists: listsOf(undefined, HOUSE), words: wordsFor(HOUSE) };
 
 const found = (field: string, value?: string | number | boolean) =>
   foundView({

@@ -4,7 +4,7 @@ import { type FormEvent, type ReactNode, useState } from 'react';
 import { numbersIn } from '../../text/print/reader.ts';
 import { readLength } from '../fields/typed.ts';
 import { preferences } from '../state/preferences.ts';
-import { useWords } from '../words/use-words.ts';
+import { useReader, useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { Corrected, JobWorker } from '../work/job-worker.ts';
 import { type Tell, toldCorrected } from '../work/sheet-for-reader.ts';
@@ -20,6 +20,7 @@ export interface MeasureProps {
 
 export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps): ReactNode => {
   const words = useWords();
+  const reader = useReader();
   const said = words.run.measure;
   const [answer, setAnswer] = useState<Corrected>();
   const ask = async (event: FormEvent<HTMLFormElement>): Promise<void> => {
@@ -32,7 +33,7 @@ export const MeasureForm = ({ contours, worker, tell, writeDown }: MeasureProps)
     const degrees = field('degrees') === '' ? '' : ` at ${field('degrees')}`;
     const text = `${field('contour')}: ${textOf(size)} of ${textOf(wanted)}${degrees}${form.has('one-side') ? ' one side' : ''}`;
     writeDown({ kind: 'measured', about: field('contour'), text });
-    setAnswer(toldCorrected(await worker().correct([text]), tell));
+    setAnswer(toldCorrected(await worker().correct([text], reader), tell));
   };
   const cut = contours.filter((c) => c.number > 0);
   return (

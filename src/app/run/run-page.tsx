@@ -3,9 +3,10 @@
 import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import type { LogEntry } from '../../server/message/job-record.ts';
 import { localTime } from '../../text/print/local.ts';
+import { print } from '../../text/print/print.ts';
 import { startLogKeeper } from '../state/log-keeper.ts';
 import { type OpenSheet, useSheet } from '../state/open-sheet.ts';
-import { useWords } from '../words/use-words.ts';
+import { useReader, useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import { LogForms } from './log-forms.tsx';
 import { MeasureForm } from './measure-form.tsx';
@@ -19,6 +20,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
   const answer = useSheet(sheet, (s) => s.sheet);
   const { log, waiting, writeDown } = useLog(sheet, record?.id ?? '');
   const stops = useMemo(() => (answer?.clock === undefined ? [] : stopsOf(answer.clock, log)), [answer?.clock, log]);
+  const reader = useReader();
   const running = useSheet(sheet, (s) => s.running);
   if (record === undefined) return null;
   return (
@@ -26,7 +28,7 @@ export const RunPage = ({ sheet }: { readonly sheet: OpenSheet }): ReactNode => 
       <header>
         <a href={`/job/${record.id}`}>{words.back}</a>
         <h1>{words.title(record.name)}</h1>
-        {answer === undefined ? <p role="status">{running?.stage ?? ''}</p> : null}
+        {answer === undefined ? <p role="status">{running === undefined ? '' : print(running.stage, reader)}</p> : null}
       </header>
       {answer === undefined ? null : answer.answer === 'yes' ? (
         <>

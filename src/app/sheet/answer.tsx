@@ -1,5 +1,6 @@
 /** The answer in a sentence: inputs that are edited in place, results that open their why, and what else may stand there. */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { print } from '../../text/print/print.ts';
 import { WhyPlace } from '../fields/calculation.tsx';
 import { FieldEditor } from '../fields/field-editor.tsx';
 import { textOf } from '../fields/field-value.ts';
@@ -8,7 +9,7 @@ import { Note } from '../fields/margin.tsx';
 import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
 import { labelOf } from '../words/fields.ts';
-import { useWords } from '../words/use-words.ts';
+import { useReader, useWords } from '../words/use-words.ts';
 import type { Words } from '../words/words-for.ts';
 import type { SentencePart, Sheet, Shown } from '../work/views.ts';
 
@@ -178,6 +179,7 @@ const Progress = (): ReactNode => {
   const words = useWords().sheet;
   const { sheet, numbers } = useTools();
   const running = useOnSheet((s) => s.running);
+  const reader = useReader();
   const [late, setLate] = useState(false);
   const [cancelled, setCancelled] = useState(false);
   const runs = running !== undefined;
@@ -201,7 +203,7 @@ const Progress = (): ReactNode => {
   return (
     <div className="progress">
       <progress max={1} value={running.share} aria-label={words.workingTitle} />
-      <span role="status">{words.working(running.stage, numbers.share(running.share))}</span>
+      <span role="status">{words.working(print(running.stage, reader), numbers.share(running.share))}</span>
       <button
         type="button"
         onClick={() => {

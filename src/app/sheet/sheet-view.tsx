@@ -14,7 +14,7 @@ import { useChapterInView } from './use-chapter-in-view.ts';
 import { useSheetKeys } from './use-sheet-keys.ts';
 import './sheet.css';
 import './chapters.css';
-import { useWords } from '../words/use-words.ts';
+import { useReader, useWords } from '../words/use-words.ts';
 
 interface SheetViewProps {
   readonly sheet: OpenSheet;
@@ -52,7 +52,8 @@ const useProgramsDropped = (sheet: OpenSheet): void => {
 
 const useMadeTools = (sheet: OpenSheet, shop: ShopRecord['shop'] | undefined): Tools => {
   const numbers = useNumbersOf(sheet);
-  const lists = useMemo(() => listsOf(shop), [shop]);
+  const reader = useReader();
+  const lists = useMemo(() => listsOf(shop, reader), [shop, reader]);
   const [whyPlace, setWhyPlace] = useState('answer');
   const asked = useRef<HTMLElement | undefined>(undefined);
   const closeWhy = useCallback(() => {

@@ -1,9 +1,11 @@
 /** One open sheet: its store, what may be done to it, and the worker behind it. */
+
 import type { Remote } from 'comlink';
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
+import { NOTHING } from '../../text/say.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
 import type { UntoldSheet } from '../work/views.ts';
@@ -119,7 +121,7 @@ const beginning = (): SheetState => ({
 });
 
 const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): Parameters<typeof startRunner>[1] => ({
-  began: () => store.setState({ running: { stage: '', share: 0 } }),
+  began: () => store.setState({ running: { stage: NOTHING, share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
   answered: (sheet, asked) => {
     const { record } = store.getState();

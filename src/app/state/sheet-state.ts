@@ -1,5 +1,7 @@
 /** All that one open sheet holds, outside React; components subscribe to what they show. */
+
 import type { JobRecord } from '../../server/message/job-record.ts';
+import type { Text } from '../../text/text.ts';
 import type { Chapter, Sheet } from '../work/views.ts';
 import type { Coming } from './kept-program.ts';
 
@@ -13,7 +15,7 @@ export interface SheetState {
   /** Last answer; stays while a newer one is being worked out. */
   readonly sheet?: Sheet | undefined;
   /** Given while the worker runs. */
-  readonly running?: { readonly stage: string; readonly share: number } | undefined;
+  readonly running?: { readonly stage: Text; readonly share: number } | undefined;
   readonly fault?: string | undefined;
   readonly chapter: Chapter;
   /** Contour chosen by click or list, and the finding or place pointed at. */

@@ -16,7 +16,7 @@ export interface DrawingFile {
 /** A job as the page asks it; its drawing was opened before. */
 export type Question = Omit<AskedJob, 'drawing' | 'drawingName'>;
 
-export type Tell = (stage: string, share: number) => void;
+export type Tell = (stage: Text, share: number) => void;
 
 export type Judged<Said = string> =
   | {
@@ -56,5 +56,5 @@ export interface JobWorker {
   /** A program from elsewhere held against the drawing, with the set-up of the last run. */
   prove(program: string): Judged<Text>;
   /** As `kerfwright correct`: 'L2: 24.006 of 24 at 22'. */
-  correct(measured: readonly string[]): Corrected<Text>;
+  correct(measured: readonly string[], reader: Reader): Corrected<Text>;
 }

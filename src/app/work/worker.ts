@@ -128,14 +128,14 @@ const worker: JobWorker = {
     const { verdict, findings } = proven.proof;
     return { kind: 'judged', verdict, findings: findings.map(foundView), report: proofLines(proven.proof) };
   },
-  correct: (measured) => {
+  correct: (measured, telling) => {
     if (last === undefined) return { kind: 'cannot', sentence: words.noJob };
     const answer = correctJob(last.run, { measured });
     if (answer.kind === 'bad input') return { kind: 'bad', findings: answer.findings.map(foundView) };
     if (answer.kind === 'cannot') return { kind: 'cannot', sentence: answer.sentence };
     return {
       kind: 'corrected',
-      text: correctText(answer),
+      text: correctText(answer, telling),
       safe: answer.correction?.safe !== false,
       registers: (answer.correction?.registers ?? []).map((r) => ({
         register: r.register,

@@ -3,10 +3,16 @@ import { z } from 'zod';
 import { dialectSchema } from '../../nc/dialect/dialect.ts';
 import { materials } from '../../physics/material/materials.ts';
 import { wires } from '../../physics/wire/wires.ts';
+import { asGiven, quantity } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import { jobSchema } from '../job.ts';
 import { shopSchema } from '../shop.ts';
 import { nestSchema } from './nest-file.ts';
 import { setupSchema } from './setup-file.ts';
+
+/** Every digit that the table has. */
+const given = { as: 'given' } as const;
 
 const SCHEMAS = { job: jobSchema, shop: shopSchema, dialect: dialectSchema, setup: setupSchema, nest: nestSchema } as const;
 
@@ -19,19 +25,28 @@ export const schemas: Readonly<Record<string, string>> = Object.fromEntries(
 export const schemaOf = (name: string): object | undefined =>
   Object.hasOwn(SCHEMAS, name) ? z.toJSONSchema(SCHEMAS[name as keyof typeof SCHEMAS], { io: 'input' }) : undefined;
 
-export interface Row {
+export interface Row<Said = Text> {
   readonly id: string;
   readonly name: string;
-  readonly about: string;
+  readonly about: Said;
 }
 
 export const materialRows = (): readonly Row[] =>
-  materials.map((m) => ({ id: m.id, name: m.name, about: `${m.density.value} g/cm³, cuts at ${m.index.value} of tool steel` }));
+  materials.map((m) => ({ id: m.id, name: m.name, about: words.material(m.density.value, m.index.value) }));
 
 /** The wires that are known when the shop file names none. */
 export const wireRows = (): readonly Row[] =>
   wires.map((w) => ({
     id: w.id,
     name: w.name,
-    about: `${w.tension} N, ${w.speed} m/min, ${w.spool} kg a spool${w.inStock ? '' : ', to be ordered'}`,
+    about: (w.inStock ? words.wire : words.wireToOrder)(w.tension, w.speed, w.spool),
   }));
+
+const words = phrases('catalogue', {
+  material: (density: number, index: number) =>
+    say`${{ density: quantity(density, 'g/cm³', given) }}, cuts at ${{ index: asGiven(index) }} of tool steel`,
+  wire: (tension: number, speed: number, spool: number) =>
+    say`${{ tension: quantity(tension, 'N', given) }}, ${{ speed: quantity(speed, 'm/min', given) }}, ${{ spool: quantity(spool, 'kg', given) }} a spool`,
+  wireToOrder: (tension: number, speed: number, spool: number) =>
+    say`${{ tension: quantity(tension, 'N', given) }}, ${{ speed: quantity(speed, 'm/min', given) }}, ${{ spool: quantity(spool, 'kg', given) }} a spool, to be ordered`,
+});

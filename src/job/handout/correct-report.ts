@@ -1,14 +1,17 @@
 /** A correction as text and as plain data. */
 
 import { correctionText } from '../../documents/sheet/correction-text.ts';
+import { printerIn } from '../../documents/text.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { CorrectAnswer } from '../pipeline/correct-job.ts';
 import { figure, type Json } from './json-parts.ts';
 
 type Corrected = Extract<CorrectAnswer, { kind: 'corrected' }>;
 
-export const correctText = (answer: Corrected): string => correctionText(answer);
+export const correctText = (answer: Corrected, reader?: Reader): string =>
+  correctionText(answer, reader === undefined ? undefined : printerIn(reader));
 
 /** Lengths in mm. */
 export const correctJson = ({ correction, changed, registers, inControl, passTable }: Corrected): Json => ({

@@ -1,5 +1,6 @@
 /** The one pipeline of a job, from drawing to answer: every route goes through it, as far as it needs, and runs no stage by itself. */
 
+import { phrases, say } from '../../text/say.ts';
 import { materialOf } from '../job-material.ts';
 import type { JobRun } from '../job-run.ts';
 import { wishOf } from '../request/request.ts';
@@ -68,18 +69,26 @@ const toSchedule = (run: JobRun): Scheduled | Stopped => {
 
 const toAnswer = (run: JobRun): Answer => {
   const tell = run.progress ?? (() => undefined);
-  tell('reading the drawing', 0);
+  tell(stages.reading, 0);
   const asked = toRequest(run);
   if (asked.kind !== 'requested') return refusedAnswer(run, asked);
-  tell('planning the cut', 0.15);
+  tell(stages.planning, 0.15);
   const choice = chosenProgram(run, asked.wish, 'table');
   const made = programmed(asked, choice.made);
   if (made.kind !== 'programmed') return refusedAnswer(run, made, choice);
-  tell('working out hours and price', 0.4);
+  tell(stages.hours, 0.4);
   const hours = timed(run, made, choice.program);
-  tell('proving the program', 0.45);
+  tell(stages.proving, 0.45);
   return answerOf(run, hours, choice);
 };
+
+/** What is told while it runs. */
+const stages = phrases('stage', {
+  reading: say`reading the drawing`,
+  planning: say`planning the cut`,
+  hours: say`working out hours and price`,
+  proving: say`proving the program`,
+});
 
 const STAGES: { readonly [S in Stage]: (run: JobRun) => Outcomes[S] } = {
   request: toRequest,

@@ -173,7 +173,7 @@ describe('a wire that drops out', () => {
 
 describe('the wires in an answer', () => {
   const stages: string[] = [];
-  const answer = answered({ ...die, progress: (stage) => void stages.push(stage) });
+  const answer = answered({ ...die, progress: (stage) => void stages.push(printPlain(stage)) });
   const { facts } = answer;
 
   it('stand as a table, a sentence, plain data and figures that can be asked why', () => {

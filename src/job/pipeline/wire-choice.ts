@@ -117,12 +117,17 @@ interface Asked {
   readonly shapes: readonly LikeLoops[];
 }
 
+const stages = phrases('stage-wire', {
+  trying: (wire: string) => say`trying ${{ wire: name(wire) }} wire`,
+  wholeJob: (wire: string) => say`the whole job with ${{ wire: name(wire) }} wire`,
+});
+
 const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => {
   const { wire: named, ...free } = wish.question;
   const asked: Asked = { run, wish: { ...wish, question: free }, shapes: shapesIn(free) };
   const wires = free.wires.filter((w) => which === 'all' || w.inStock);
   const judged = wires.map((wire, i) => {
-    run.progress?.(`trying ${wire.name} wire`, 0.15 + (0.1 * i) / wires.length);
+    run.progress?.(stages.trying(wire.name), 0.15 + (0.1 * i) / wires.length);
     return judgedWire(wire, asked);
   });
   const all = judged.flatMap((j) => (j.kind === 'fits' ? [j.fitting] : [])).toSorted((a, b) => a.least.each - b.least.each);
@@ -133,7 +138,7 @@ const tryWires = (run: JobRun, wish: Wish, which: 'all' | 'in stock'): Trial => 
   let best: (Standing & Pick<Trial, 'made' | 'program'>) | undefined;
   fitting.forEach((fits, i) => {
     const { wire } = fits;
-    run.progress?.(`the whole job with ${wire.name} wire`, 0.25 + (0.15 * i) / fitting.length);
+    run.progress?.(stages.wholeJob(wire.name), 0.25 + (0.15 * i) / fitting.length);
     const bounded = everything || wire.id === named || best === undefined ? undefined : beyond(fits, best.row.outcome.each, asked);
     const one = bounded === undefined ? workedOut(wire, run, asked.wish) : { row: bounded };
     rows.push(one.row);
