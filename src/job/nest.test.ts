@@ -60,6 +60,16 @@ const answerTo = (drawing: Uint8Array, drawingName: string, input: Omit<JobInput
   return factsOf({ job, said: new Set(), drawing, drawingName, shop: houseShop, dialect: standardDialect, day: DAY });
 };
 
+describe('a nest of one piece', () => {
+  it('is told of one', () => {
+    const { answer } = laid({ pieces: [{ drawing: 'bar.dxf', quantity: 1, turns: 'none' }] });
+    if (answer.kind !== 'laid') throw new Error('nothing was laid');
+    expect(nestText(answer)).toMatch(/^The piece fits on the /);
+    const { answer: refused } = laid({ plate: { width: 30, depth: 30 }, pieces: [{ drawing: 'bar.dxf', quantity: 1, turns: 'none' }] });
+    expect(refused.kind === 'laid' ? nestText(refused) : refused.kind).toMatch(/^The piece does not fit on the /);
+  });
+});
+
 describe('a nest', () => {
   it('ends in a program that cuts every piece out of the plate, proven, sheets stacked and clamps kept clear of', () => {
     const { file, answer } = laid({ sheets: { stack: 2 }, price: 800, forbidden: [{ low: { x: 0, y: 70 }, high: { x: 20, y: 80 } }] });

@@ -105,6 +105,18 @@ describe('a job of a dropped drawing', () => {
     expect(more.at(-1)).toBe(`What to do: ${entry?.remedy.replaceAll('`', '')}`);
   });
 
+  it('fills in the value that a remedy names, as a step that can be undone', async () => {
+    await edit(page, 'tolerance', '0.001');
+    const fill = page.getByRole('button', { name: /^Set tolerance.* to [\d.]+ mm$/ }).first();
+    const value = / to ([\d.]+) mm$/.exec((await fill.textContent()) ?? '')?.[1] ?? '';
+    expect(Number(value)).toBeGreaterThan(0.001);
+    await fill.click();
+    expect(await answered(page)).toContain(`where ±${value} mm is asked`);
+    await expect.poll(() => keptInput(server, id)).toMatchObject({ tolerance: Number(value) });
+    await page.getByRole('button', { name: /^Undo: tolerance/i }).click();
+    expect(await answered(page)).toContain('where ±0.001 mm is asked');
+  });
+
   it('undoes and does again, also after a reload', async () => {
     const undo = page.getByRole('button', { name: /^Undo: tolerance/i });
     await edit(page, 'finish', '0.6');

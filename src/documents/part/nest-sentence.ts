@@ -19,6 +19,7 @@ export const nestSentence = ({ nest, pieces, rows, plate, material, thickness }:
     manner: nest.manner === 'rows' ? words.inRows : words.whereBest,
     share: percent(nest.yield),
   };
+  if (laid.asked === 1) return left === 0 ? words.only(laid, used(nest)) : words.none(laid);
   return left === 0 ? words.all(laid, used(nest)) : words.some(laid, percent(nest.bound));
 };
 
@@ -42,6 +43,9 @@ const words = phrases('nest', {
   whereBest: say`each where it fits best`,
   all: ({ asked, plate, kinds, manner, share }: Laid, used: Part) =>
     say`All ${{ pieces: count(asked) }} pieces fit on the ${{ plate }} plate, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces, and they occupy ${{ used }} of it.`,
+  only: ({ plate, share }: Laid, used: Part) =>
+    say`The piece fits on the ${{ plate }} plate: ${{ share }} of it becomes the piece, and it occupies ${{ used }} of it.`,
+  none: ({ plate }: Laid) => say`The piece does not fit on the ${{ plate }} plate.`,
   some: ({ laid, asked, plate, kinds, manner, share }: Laid, bound: Part) =>
     say`${{ laid: count(laid) }} of ${{ asked: count(asked) }} pieces fit on the ${{ plate }} plate, ${{ kinds: count(kinds, 'kind') }}, ${{ manner }}: ${{ share }} of it becomes pieces; by area alone ${{ bound }} would be possible.`,
 });

@@ -6,7 +6,7 @@ import { rotationOfDegrees, transformChain, translation } from '../../geometry/t
 import { itemAt, itemOf, sideBySide } from '../../sequence/sequence.ts';
 import { type Finding, remedy } from '../../text/finding.ts';
 import { count, name, type Part, quantities, upTo } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { phrases, say } from '../../text/say.ts';
 import { type CountedWork, workOf } from '../counted-work.ts';
 import { find } from '../findings.ts';
 import type { LaidNest, Nest, PlacedPiece } from '../nest-outcome.ts';
@@ -117,12 +117,18 @@ const leftFindings = (question: NestQuestion, prepared: Prepared, ground: PlateG
   });
 };
 
-const tooFull = (piece: string, quantity: number, asked: number): Finding =>
-  find(
-    'pieces-left',
-    say`${{ left: count(quantity) }} of ${{ asked: count(asked) }} pieces '${{ piece: name(piece) }}' did not fit on the plate.`,
-    { remedy: say`Use another plate, or a larger one.` },
-  );
+const tooFull = (piece: string, quantity: number, asked: number): Finding => {
+  const more = { remedy: words.larger };
+  return asked === 1
+    ? find('pieces-left/one', say`Piece '${{ piece: name(piece) }}' did not fit on the plate.`, more)
+    : find(
+        'pieces-left',
+        say`${{ left: count(quantity) }} of ${{ asked: count(asked) }} pieces '${{ piece: name(piece) }}' did not fit on the plate.`,
+        more,
+      );
+};
+
+const words = phrases('nest-left', { larger: say`Use another plate, or a larger one.` });
 
 const tooLarge = (piece: string, { kinds, plate }: Prepared, k: number): Finding => {
   const b = boundsOfChain(itemAt(kinds, k).drawn.outer);
