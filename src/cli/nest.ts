@@ -4,9 +4,11 @@ import { basename, dirname, extname, relative, resolve } from 'node:path';
 import { type NestFile, nestSchema } from '../job/files/nest-file.ts';
 import { type FileName, parseFile, parseValue } from '../job/files/parse.ts';
 import { type NestAnswer, nestFiles, nestJson, nestText, runNest } from '../job/nest/nest-answer.ts';
+import { readerOfPapers } from '../job/reader-of-papers.ts';
 import { firstItem, itemAt } from '../sequence/sequence.ts';
 import type { Finding } from '../text/finding.ts';
 import { name } from '../text/part.ts';
+import type { Reader } from '../text/reader.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import { BadInput, badInput, readBytes, readText, writeFiles } from './files.ts';
@@ -46,9 +48,14 @@ export const nestCommand = (files: readonly string[], options: NestCommand, out:
     progress: onlooker(options.within, out),
   });
   if (answer.kind === 'bad input') throw new BadInput(answer.findings);
+  const reader = readerOfPapers({ shop });
   const written =
-    options.out === undefined || answer.kind !== 'laid' ? [] : hand(answer, { file, beside, stem, shopPath, folder: options.out });
-  out.print(options.json === true ? JSON.stringify(nestJson(answer, written), null, 2) : said(answer, written));
+    options.out === undefined || answer.kind !== 'laid' ? [] : hand(answer, { file, beside, stem, shopPath, reader, folder: options.out });
+  out.print(
+    options.json === true
+      ? JSON.stringify(nestJson(answer, written), null, 2)
+      : [nestText(answer, reader), ...writtenLines(written)].join('\n\n'),
+  );
   return answer.kind === 'laid' && answer.facts.nest.left.length === 0 ? 0 : 1;
 };
 
@@ -135,21 +142,23 @@ const onlooker = (within: string | undefined, out: Out): ((share: number, note: 
 
 interface Handout extends Omit<Asked, 'notes'> {
   readonly shopPath: string | undefined;
+  readonly reader: Reader;
   readonly folder: string;
 }
 
 /** Shop and dialect are named as they lie from the folder that the job goes to. */
-const hand = (answer: Extract<NestAnswer, { kind: 'laid' }>, { file, beside, stem, shopPath, folder }: Handout): readonly string[] => {
+const hand = (
+  answer: Extract<NestAnswer, { kind: 'laid' }>,
+  { file, beside, stem, shopPath, reader, folder }: Handout,
+): readonly string[] => {
   const seen = (path: string): string => relative(resolve(folder), resolve(path)).replaceAll('\\', '/');
   const dialect = file.dialect === undefined || file.dialect === 'standard' ? file.dialect : seen(beside(file.dialect));
   return writeFiles(
     folder,
     nestFiles(answer.facts, file, stem, {
+      reader,
       shop: shopPath === undefined ? undefined : seen(shopPath),
       dialect,
     }),
   );
 };
-
-const said = (answer: Exclude<NestAnswer, { kind: 'bad input' }>, written: readonly string[]): string =>
-  [nestText(answer), ...writtenLines(written)].join('\n\n');

@@ -8,6 +8,7 @@ import { type Contour, path } from '../geometry/contour.ts';
 import { disc, polygon, rectangle } from '../geometry/example-shapes.fixture.ts';
 import { transformChain, translation } from '../geometry/transform.ts';
 import { standardDialect } from '../nc/dialect/dialect.ts';
+import { HOUSE } from '../text/reader.ts';
 import { cut, factsOf, hours, program } from './answered.fixture.ts';
 import { nestSchema } from './files/nest-file.ts';
 import { houseShop } from './house-shop.ts';
@@ -64,9 +65,9 @@ describe('a nest of one piece', () => {
   it('is told of one', () => {
     const { answer } = laid({ pieces: [{ drawing: 'bar.dxf', quantity: 1, turns: 'none' }] });
     if (answer.kind !== 'laid') throw new Error('nothing was laid');
-    expect(nestText(answer)).toMatch(/^The piece fits on the /);
+    expect(nestText(answer, HOUSE)).toMatch(/^The piece fits on the /);
     const { answer: refused } = laid({ plate: { width: 30, depth: 30 }, pieces: [{ drawing: 'bar.dxf', quantity: 1, turns: 'none' }] });
-    expect(refused.kind === 'laid' ? nestText(refused) : refused.kind).toMatch(/^The piece does not fit on the /);
+    expect(refused.kind === 'laid' ? nestText(refused, HOUSE) : refused.kind).toMatch(/^The piece does not fit on the /);
   });
 });
 
@@ -75,7 +76,7 @@ describe('a nest', () => {
     const { file, answer } = laid({ sheets: { stack: 2 }, price: 800, forbidden: [{ low: { x: 0, y: 70 }, high: { x: 20, y: 80 } }] });
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
-    const files = nestFiles(answer.facts, file, 'trial', {});
+    const files = nestFiles(answer.facts, file, 'trial', { reader: HOUSE });
     const job = JSON.parse(there(files['trial.plate.job.json'])) as JobInput;
     const facts = answerTo(bytes(there(files['trial.plate.dxf'])), 'trial.plate.dxf', job);
     expect([facts.outcome.answer, program(facts).proof.verdict]).toEqual(['yes', 'proven']);
@@ -108,7 +109,7 @@ describe('a nest', () => {
     const answer = runNest({ file, name: 'hole', drawingOf: (name) => there(drawings[name]), shop: houseShop, day: DAY });
     if (answer.kind !== 'laid') throw new Error(answer.kind);
     expect(answer.facts.nest.left).toEqual([]);
-    const files = nestFiles(answer.facts, file, 'hole', {});
+    const files = nestFiles(answer.facts, file, 'hole', { reader: HOUSE });
     const facts = answerTo(
       bytes(there(files['hole.plate.dxf'])),
       'hole.plate.dxf',
@@ -120,9 +121,9 @@ describe('a nest', () => {
   it('draws the plate on its own layer with every piece where it lies', () => {
     const { file, answer } = laid({});
     if (answer.kind !== 'laid') throw new Error(answer.kind);
-    const { loops } = readDrawing(bytes(there(nestFiles(answer.facts, file, 'x', {})['x.plate.dxf'])), 'x.dxf', {});
+    const { loops } = readDrawing(bytes(there(nestFiles(answer.facts, file, 'x', { reader: HOUSE })['x.plate.dxf'])), 'x.dxf', {});
     expect(loops.map((l) => l.layer).toSorted()).toEqual(['OPENING', 'OPENING', 'PART', 'PART', 'PART', 'PART', 'PLATE']);
-    expect(nestFiles(answer.facts, file, 'x', {})['x.plate.svg']).toMatch(/>4<\/text>/);
+    expect(nestFiles(answer.facts, file, 'x', { reader: HOUSE })['x.plate.svg']).toMatch(/>4<\/text>/);
   });
 
   it('says which pieces have no room, what has no outline, and what is lost inside an opening', () => {
@@ -132,7 +133,7 @@ describe('a nest', () => {
     expect(open.kind === 'bad input' && open.findings.map((f) => f.code)).toEqual(['nest-drawing-unusable']);
     const island = laid({ pieces: [{ drawing: 'ring.dxf' }] }).answer;
     expect(island.kind === 'laid' && island.facts.findings.map((f) => f.code)).toContain('nest-island-left');
-    expect(island.kind === 'laid' && nestText(island)).toContain('No metal price is given');
+    expect(island.kind === 'laid' && nestText(island, HOUSE)).toContain('No metal price is given');
   });
 });
 

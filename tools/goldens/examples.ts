@@ -23,6 +23,7 @@ import { shapeDxf } from '../../src/job/request/shape-drawing.ts';
 import { compareJob, comparisonText, priceCurve, timeComparison } from '../../src/job/what-if/comparing.ts';
 import { plannedOf, programOf } from '../../src/result/facts.ts';
 import { printPlain } from '../../src/text/print/print.ts';
+import { HOUSE } from '../../src/text/reader.ts';
 import type { Files } from './changes.ts';
 import { edgesTable, fingerprint, proofTable } from './tables.ts';
 
@@ -85,8 +86,11 @@ const runNestExample = (path: string): Outcome => {
   const stem = stemOf(path);
   const { file, shopPath, answer } = layNest(path);
   // The job lies one folder deeper than the nest.
-  const files: Files = nestFiles(answer.facts, file, stem, file.shop === undefined ? {} : { shop: `../${file.shop}` });
-  const printed = { [`${stem}.nest.txt`]: `${nestText(answer)}\n`, ...files };
+  const files: Files = nestFiles(answer.facts, file, stem, {
+    reader: HOUSE,
+    shop: file.shop === undefined ? undefined : `../${file.shop}`,
+  });
+  const printed = { [`${stem}.nest.txt`]: `${nestText(answer, HOUSE)}\n`, ...files };
   return together([{ files: printed, pictures: {} }, outcomeOf(plateRun(files, `${stem}.plate`, shopPath), `${stem}.plate`, [])]);
 };
 

@@ -1,5 +1,7 @@
 /** What the command `nest` needs of the core. */
 import { nestRefusedText, nestText as textOf } from '../../documents/sheet/nest-text.ts';
+import { printerIn } from '../../documents/text.ts';
+import type { Reader } from '../../text/reader.ts';
 import { figure, type Json, statedFindings } from '../handout/json-parts.ts';
 import type { NestAnswer } from './nest-run.ts';
 
@@ -8,7 +10,10 @@ export { type NestAnswer, runNest } from './nest-run.ts';
 
 type Judged = Exclude<NestAnswer, { kind: 'bad input' }>;
 
-export const nestText = (answer: Judged): string => (answer.kind === 'laid' ? textOf(answer.facts) : nestRefusedText(answer.findings));
+export const nestText = (answer: Judged, reader: Reader): string => {
+  const printer = printerIn(reader);
+  return answer.kind === 'laid' ? textOf(answer.facts, printer) : nestRefusedText(answer.findings, printer);
+};
 
 /** Lengths in mm, masses in kg, money in minor units; `files` are the paths of what was written. */
 export const nestJson = (answer: Judged, files: readonly string[]): Json => {

@@ -6,6 +6,7 @@ import { readDrawing } from '../../drawing/read/read-drawing.ts';
 import type { Drawn } from '../../drawing/write/drawn.ts';
 import { writeDxf } from '../../drawing/write/dxf.ts';
 import type { NestFacts } from '../../result/nest-facts.ts';
+import type { Reader } from '../../text/reader.ts';
 import type { NestFile } from '../files/nest-file.ts';
 import type { JobInput } from '../job.ts';
 
@@ -20,11 +21,16 @@ export interface Beside {
   readonly dialect?: string | undefined;
 }
 
-export const nestFiles = (facts: NestFacts, file: NestFile, stem: string, beside: Beside): Readonly<Record<string, string>> => {
+export const nestFiles = (
+  facts: NestFacts,
+  file: NestFile,
+  stem: string,
+  { reader, ...beside }: Beside & { readonly reader: Reader },
+): Readonly<Record<string, string>> => {
   const drawing = plateDrawing(facts);
   const name = `${stem}.plate.dxf`;
   return {
-    [`${stem}.plate.svg`]: platePicture(facts),
+    [`${stem}.plate.svg`]: platePicture(facts, reader),
     [name]: drawing,
     [`${stem}.plate.job.json`]: `${JSON.stringify(plateJob(facts, file, name, drawing, beside), null, 2)}\n`,
   };
