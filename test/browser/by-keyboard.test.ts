@@ -1,7 +1,8 @@
 /** The sheet by keyboard alone. */
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { answered, copyOfExample, keptInput, sheetOf } from './hands.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type Desk, desk } from './desk.ts';
+import { answered, keptInput, smallJob } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 interface Focused {
@@ -35,19 +36,22 @@ const tabTo = async (page: Page, wanted: (at: Focused) => boolean, key = 'Tab'):
   throw new Error('the Tab key does not lead there');
 };
 
+let server: Stand;
+let sheet: Desk;
+let page: Page;
+let id: string;
+beforeAll(async () => {
+  server = await stand();
+  sheet = await desk(server);
+  page = sheet.page;
+});
+beforeEach(async () => {
+  id = await smallJob(server);
+});
+afterAll(() => server.close());
+
 describe('by keyboard alone', () => {
-  let server: Stand;
-  let id: string;
-  let page: Page;
-  beforeAll(async () => {
-    server = await stand();
-  });
-  beforeEach(async () => {
-    id = await copyOfExample(server);
-    ({ page } = await sheetOf(server, id));
-  });
-  afterEach(() => page.context().close());
-  afterAll(() => server.close());
+  beforeEach(() => sheet.sheetOf(id));
 
   const toField = (field: string) => tabTo(page, (at) => at.field === field);
   /** Types over a word of the sentence that has the focus, and gives the answer. */
@@ -140,22 +144,14 @@ describe('by keyboard alone', () => {
 });
 
 describe('every stop of the Tab key is seen', () => {
-  let server: Stand;
-  beforeAll(async () => {
-    server = await stand();
-  });
-  afterAll(() => server.close());
-
   for (const place of ['sheet', 'jobs', 'shop', 'run'])
     it(`on the page '${place}'`, async () => {
-      const id = await copyOfExample(server);
       const path = { sheet: `/job/${id}`, jobs: '/jobs', shop: '/shop', run: `/run/${id}` }[place] ?? '/';
-      const { page } = await server.open(path);
+      await sheet.turnTo(path);
       await page.waitForSelector({ sheet: '.sentence', jobs: '.job-row', shop: '.shop table', run: '.stops' }[place] ?? 'main');
       const stops = await tabRound(page);
       expect(stops.length).toBeGreaterThan(8);
       expect(stops.filter((s) => !s.seen).map((s) => s.name)).toEqual([]);
-      await page.context().close();
     });
 });
 

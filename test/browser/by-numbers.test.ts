@@ -1,8 +1,9 @@
 /** A part by numbers at the page: begun from the list, changed in its form, its sizes shown and asked why, undone, and saved as a drawing. */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { readDrawing } from '../../src/drawing/read/read-drawing.ts';
+import { type Desk, desk } from './desk.ts';
 import { answered, keptInput, saved } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
@@ -11,13 +12,17 @@ const sizeNamed = (page: Page, name: string | RegExp) => page.locator('.sizes tb
 
 describe('a part by numbers', () => {
   let server: Stand;
+  let sheet: Desk;
+  let page: Page;
   beforeAll(async () => {
     server = await stand();
+    sheet = await desk(server);
+    page = sheet.page;
   });
+  beforeEach(() => sheet.turnTo('/jobs'));
   afterAll(() => server.close());
 
   it('is begun from the list, answers, and follows its numbers', async () => {
-    const { page, errors } = await server.open('/jobs');
     await page.getByText('Standard shapes').click();
     await page.getByRole('button', { name: 'Spur gear', exact: true }).click();
     await page.waitForURL(/\/job\//);
@@ -37,18 +42,16 @@ describe('a part by numbers', () => {
     await page.locator('.shape h3', { hasText: '20 teeth' }).waitFor();
     await sizeNamed(page, 'over two pins').getByRole('button').click();
     await page.locator('.shape .why-tree', { hasText: 'pressure angle at the centre of the pin' }).waitFor();
-    expect(errors).toEqual([]);
-    await page.context().close();
+    expect(sheet.errors).toEqual([]);
   });
 
   it('that is a text gets its font when it is asked for, not before', async () => {
-    const { page, errors } = await server.open('/jobs');
     const fetched: string[] = [];
     page.on('request', (r) => {
       if (r.url().endsWith('.ttf')) fetched.push(r.url());
     });
     const begin = async (title: string): Promise<string> => {
-      await page.goto(`${server.address}/jobs`);
+      await sheet.turnTo('/jobs');
       await page.getByText('Standard shapes').click();
       await page.getByRole('button', { name: title, exact: true }).click();
       await page.waitForURL(/\/job\//);
@@ -64,12 +67,10 @@ describe('a part by numbers', () => {
     await numberOf(page, 'font').fill('my.ttf');
     await numberOf(page, 'font').press('Enter');
     await page.locator('.answer', { hasText: 'read on the command line only' }).waitFor();
-    expect(errors).toEqual([]);
-    await page.context().close();
+    expect(sheet.errors).toEqual([]);
   });
 
   it('that cannot be is refused at its number, and mended there', async () => {
-    const { page } = await server.open('/jobs');
     await page.getByText('Standard shapes').click();
     await page.getByRole('button', { name: 'Involute spline', exact: true }).click();
     await page.waitForURL(/\/job\//);
@@ -80,6 +81,5 @@ describe('a part by numbers', () => {
     await numberOf(page, 'rootRadius').fill('0.3');
     await numberOf(page, 'rootRadius').press('Enter');
     await page.locator('.answer .sentence', { hasText: /^Yes\./ }).waitFor();
-    await page.context().close();
   });
 });

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import type { JobRecord } from '../../src/server/message/job-record.ts';
+import { asciiDxf, type Tag } from '../dxf-writer.ts';
 import type { OpenPage, Stand } from './stand.ts';
 
 /** Until the answer on the page is that of the inputs in force. */
@@ -64,14 +65,59 @@ export const exampleOf = async (stand: Stand): Promise<string> => {
 };
 
 /** A job of the test's own, with drawing and inputs of the example and what is to be otherwise. */
-export const copyOfExample = async (stand: Stand, change: Readonly<Record<string, unknown>> = {}): Promise<string> => {
+export const copyOfExample = (stand: Stand, change: Readonly<Record<string, unknown>> = {}): Promise<string> =>
+  asExample(stand, fileAt(`${EXAMPLE}.dxf`), change);
+
+/** The same with a drawing that is soon answered: two round openings in a small block. */
+export const smallJob = (stand: Stand, change: Readonly<Record<string, unknown>> = {}): Promise<string> =>
+  asExample(stand, smallPlate(), change);
+
+export const smallPlate = (): Dropped => ({ name: 'plate.dxf', bytes: asciiDxf(SMALL_PLATE) });
+
+const asExample = async (stand: Stand, drawing: Dropped, change: Readonly<Record<string, unknown>>): Promise<string> => {
   const job = JSON.parse(readFileSync(`${EXAMPLE}.job.json`, 'utf8')) as Readonly<Record<string, unknown>>;
-  const [id] = await brought(stand, [fileOf('die-plate.job.json', JSON.stringify({ ...job, ...change })), fileAt(`${EXAMPLE}.dxf`)]);
-  if (id === undefined) throw new Error('the example was not brought in');
+  const [id] = await brought(stand, [fileOf('copy.job.json', JSON.stringify({ ...job, drawing: drawing.name, ...change })), drawing]);
+  if (id === undefined) throw new Error('the job was not brought in');
   return id;
 };
 
 const EXAMPLE = 'examples/die-plate/die-plate';
+
+/** mm */
+const hole = (x: number): readonly Tag[] => [
+  [0, 'CIRCLE'],
+  [8, '0'],
+  [10, x],
+  [20, 10],
+  [40, 3],
+];
+
+const SMALL_PLATE: readonly Tag[] = [
+  [0, 'SECTION'],
+  [2, 'HEADER'],
+  [9, '$INSUNITS'],
+  [70, 4],
+  [0, 'ENDSEC'],
+  [0, 'SECTION'],
+  [2, 'ENTITIES'],
+  ...hole(8),
+  ...hole(22),
+  [0, 'LWPOLYLINE'],
+  [8, '0'],
+  [90, 4],
+  [70, 1],
+  ...[
+    [0, 0],
+    [30, 0],
+    [30, 20],
+    [0, 20],
+  ].flatMap(([x = 0, y = 0]): readonly Tag[] => [
+    [10, x],
+    [20, y],
+  ]),
+  [0, 'ENDSEC'],
+  [0, 'EOF'],
+];
 
 /** A job of the test's own on a page of its own, answered. */
 export const sheetOf = async (stand: Stand, id: string, options?: BrowserContextOptions): Promise<OpenPage> => {

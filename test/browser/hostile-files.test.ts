@@ -1,9 +1,10 @@
 /** Drawings that try to run something in the page. */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { asciiDxf, type Tag } from '../dxf-writer.ts';
-import { answered, brought, type Dropped, drop, fileOf, jobIn, putInput } from './hands.ts';
-import { atRest, type OpenPage, type Stand, stand } from './stand.ts';
+import { type Desk, desk } from './desk.ts';
+import { answered, brought, type Dropped, drop, fileOf, jobIn, putInput, saved } from './hands.ts';
+import { atRest, type Stand, stand } from './stand.ts';
 
 /** Each of these would tell on itself: by a request for '/ran', a window that opens, a mark on the page. */
 const IMAGE = `<img src=x onerror="fetch('/ran');window.ran=1;alert(1)">`;
@@ -56,97 +57,100 @@ const hostileDxf = (): Dropped => {
 
 describe('hostile files', () => {
   let server: Stand;
+  let sheet: Desk;
+  let page: Page;
+  let ran: () => Promise<readonly string[]>;
   beforeAll(async () => {
     server = await stand();
+    sheet = await desk(server);
+    page = sheet.page;
+    ran = watched(sheet, server.address);
   });
+  beforeEach(() => sheet.turnTo('/shop'));
   afterAll(() => server.close());
 
   it('the script of an SVG never runs in the page, nor anything of what it points to', async () => {
-    const watched = await watch(server, '/jobs');
-    expect(await opened(watched.page, fileOf('plate.svg', SVG))).toMatch(/^Yes\./);
-    await lookedThrough(watched.page);
-    expect(await watched.ran()).toEqual([]);
+    expect(await opened(page, fileOf('plate.svg', SVG))).toMatch(/^Yes\./);
+    await lookedThrough(page);
+    expect(await ran()).toEqual([]);
   });
 
   it('an SVG that defines entities is refused and says so', async () => {
-    const watched = await watch(server, '/jobs');
     const file = fileOf('plate.svg', SVG.replace('<svg', '<!DOCTYPE svg [<!ENTITY far SYSTEM "/ran">]><svg'));
-    expect(await opened(watched.page, file)).toContain('defines entities of its own');
-    await lookedThrough(watched.page);
-    expect(await watched.ran()).toEqual([]);
+    expect(await opened(page, file)).toContain('defines entities of its own');
+    await lookedThrough(page);
+    expect(await ran()).toEqual([]);
   });
 
   it('names and texts of a DXF that are markup are shown as text', async () => {
-    const watched = await watch(server, '/jobs');
-    await opened(watched.page, hostileDxf());
-    await lookedThrough(watched.page);
-    expect(await watched.page.textContent('.job-name')).toContain('<img src=x onerror=');
-    expect(await watched.page.locator('main img:not([src^="blob:"])').count()).toBe(0);
-    await watched.page.goto(`${server.address}/jobs`);
-    await watched.page.locator('.job-row', { hasText: '<img src=x' }).waitFor();
-    expect(await watched.ran()).toEqual([]);
+    await opened(page, hostileDxf());
+    await lookedThrough(page);
+    expect(await page.textContent('.job-name')).toContain('<img src=x onerror=');
+    expect(await page.locator('main img:not([src^="blob:"])').count()).toBe(0);
+    expect(await ran()).toEqual([]);
+    await sheet.turnTo('/jobs');
+    await page.locator('.job-row', { hasText: '<img src=x' }).first().waitFor();
+    expect(await ran()).toEqual([]);
   });
 
   it('inputs that are markup are shown as text, at the machine too', async () => {
     const [id = ''] = await brought(server, [hostileDxf()]);
     await putInput(server, id, { customer: IMAGE, name: SCRIPT, material: IMAGE, wire: IMAGE });
-    const watched = await watch(server, `/job/${id}`);
-    await answered(watched.page);
-    await lookedThrough(watched.page);
+    await sheet.sheetOf(id);
+    await lookedThrough(page);
+    await saved(page);
+    expect(await ran()).toEqual([]);
     await putInput(server, id, { material: 'd2', wire: undefined });
-    await watched.page.goto(`${server.address}/run/${id}`);
-    await watched.page.locator('input[name="text"]').last().fill(IMAGE);
-    await watched.page.getByRole('button', { name: 'Add note', exact: true }).click();
-    await watched.page.locator('.entries', { hasText: '<img' }).waitFor();
-    expect(await watched.ran()).toEqual([]);
+    await sheet.turnTo(`/run/${id}`);
+    await page.locator('input[name="text"]').last().fill(IMAGE);
+    await page.getByRole('button', { name: 'Add note', exact: true }).click();
+    await page.locator('.entries', { hasText: '<img' }).waitFor();
+    expect(await ran()).toEqual([]);
   });
 
   it('a drawing that is opened by its own address runs nothing either', async () => {
     const [id = ''] = await brought(server, [fileOf('plate.svg', SVG)]);
-    const watched = await watch(server, '/jobs');
     for (const file of ['drawing', 'files/drawing-picture'])
-      await watched.page.goto(`${server.address}/api/jobs/${id}/${file}`).catch((error: unknown) => {
+      await page.goto(`${server.address}/api/jobs/${id}/${file}`).catch((error: unknown) => {
         // Handed out as a download, which is the best of answers.
         if (!String(error).includes('Download')) throw error;
       });
-    expect(await watched.ran()).toEqual([]);
+    expect(await ran()).toEqual([]);
   });
 
   it('what does run is seen', async () => {
-    const watched = await watch(server, '/jobs');
-    const opens = watched.page.context().waitForEvent('page');
-    await watched.page.evaluate(`(() => { fetch('/ran'); window.ran = 1; open('about:blank'); setTimeout(() => alert(1)); })()`);
-    await opens;
-    expect((await watched.ran()).map((sign) => sign.replace(server.address, ''))).toEqual(
+    const opens = page.context().waitForEvent('page');
+    await page.evaluate(`(() => { fetch('/ran'); window.ran = 1; open('about:blank'); setTimeout(() => alert(1)); })()`);
+    await (await opens).close();
+    const seen = await ran();
+    await page.reload();
+    expect(seen.map((sign) => sign.replace(server.address, ''))).toEqual(
       expect.arrayContaining(['/ran', '1', 'a window: about:blank', 'the page is marked']),
     );
   });
 });
 
-const watch = async (server: Stand, path: string): Promise<OpenPage & { ran(): Promise<readonly string[]> }> => {
-  const { page, errors } = await server.open(path);
+/** From now on whatever runs in the page is noted; what it gives tells all that was noted since it was asked last. */
+const watched = ({ page, errors }: Desk, address: string): (() => Promise<readonly string[]>) => {
   const signs: string[] = [];
   const context = page.context();
   context.on('request', (request) => {
-    if (request.url().includes('/ran') || !/^(blob:|data:)/.test(request.url().replace(server.address, 'data:'))) signs.push(request.url());
+    if (request.url().includes('/ran') || !/^(blob:|data:)/.test(request.url().replace(address, 'data:'))) signs.push(request.url());
   });
   context.on('dialog', (dialog) => {
     signs.push(dialog.message());
     void dialog.dismiss();
   });
   context.on('page', (other) => signs.push(`a window: ${other.url()}`));
-  const ran = async (): Promise<readonly string[]> => {
+  return async () => {
     // What the page began is told before what it is asked now, and what it left for later has run once it is at rest.
     await atRest(page);
     const marked = await page.evaluate('window.ran === 1 ? "the page is marked" : ""');
-    await context.close();
-    return [...signs, ...errors.filter((e) => !/favicon/.test(e)), ...(marked === '' ? [] : [String(marked)])];
+    return [...signs.splice(0), ...errors.filter((e) => !/favicon/.test(e)), ...(marked === '' ? [] : [String(marked)])];
   };
-  return { page, errors, ran };
 };
 
 const opened = async (page: Page, file: Dropped): Promise<string> => {
-  await page.waitForSelector('.job-list');
   await drop(page, [file]);
   await page.waitForURL('**/job/*');
   expect(jobIn(page)).toMatch(/^[a-z0-9]{8,40}$/);

@@ -4,33 +4,53 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { chapters } from '../../src/job/handout/manual-of-all.ts';
-import { answered, brought, drop, edit, fileAt, fileOf, jobIn, keptInput, putInput, recordOf, saved, sheetOf, word } from './hands.ts';
+import { type Desk, desk } from './desk.ts';
+import {
+  answered,
+  brought,
+  drop,
+  edit,
+  fileAt,
+  fileOf,
+  jobIn,
+  keptInput,
+  putInput,
+  recordOf,
+  saved,
+  sheetOf,
+  smallPlate,
+  word,
+} from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 const DRAWING = 'examples/die-plate/die-plate.dxf';
 
+let server: Stand;
+let sheet: Desk;
+let page: Page;
+let errors: readonly string[];
+beforeAll(async () => {
+  server = await stand();
+  sheet = await desk(server);
+  ({ page, errors } = sheet);
+});
+afterAll(() => server.close());
+
 describe('the main job', () => {
-  let server: Stand;
-  beforeAll(async () => {
-    server = await stand();
-  });
-  afterAll(() => server.close());
+  beforeEach(() => sheet.turnTo('/jobs'));
 
   it('makes a job of a drawing that is dropped on the page', async () => {
-    const { page, errors } = await server.open('/jobs');
     await page.waitForSelector('.job-list');
     await drop(page, [fileAt(DRAWING)]);
     await page.waitForURL('**/job/*');
     expect(await answered(page)).toMatch(/^Yes\. .*25 mm thick/);
     expect((await recordOf(server, jobIn(page))).drawingName).toBe('die-plate.dxf');
     expect(errors).toEqual([]);
-    await page.context().close();
   });
 
   it('makes a stack of jobs of several drawings, each with its answer in a line', async () => {
-    const { page } = await server.open('/jobs');
     await page.waitForSelector('.job-list');
     await drop(page, [
       fileAt('examples/split-jaw/split-jaw.dxf'),
@@ -43,25 +63,16 @@ describe('the main job', () => {
     }
     await page.locator('.uploads .fault', { hasText: 'letter.txt is not a DXF' }).waitFor();
     expect(await page.locator('.job-row', { hasText: 'letter' }).count()).toBe(0);
-    await page.context().close();
   });
 });
 
 describe('a job of a dropped drawing', () => {
-  let server: Stand;
   let id: string;
-  let page: Page;
-  let errors: readonly string[];
-  beforeAll(async () => {
-    server = await stand();
-  });
   beforeEach(async () => {
-    [id = ''] = await brought(server, [fileAt(DRAWING)]);
+    [id = ''] = await brought(server, [smallPlate()]);
     await putInput(server, id, { outline: 'block', height: 20, finish: 0.8 });
-    ({ page, errors } = await sheetOf(server, id));
+    await sheet.sheetOf(id);
   });
-  afterEach(() => page.context().close());
-  afterAll(() => server.close());
 
   it('answers anew to each word that is typed over', async () => {
     await page.selectOption('.chapter [data-path="outline"] select', { label: 'cut' });
@@ -137,6 +148,8 @@ describe('a job of a dropped drawing', () => {
   });
 
   it('an edit waits for nothing that nobody looks at: papers and what-ifs are not made again', async () => {
+    // What is put in between page and worker here stays there: on a page of its own.
+    const { page } = await sheetOf(server, id);
     await page.evaluate(`(() => {
       window.asked = [];
       const send = Worker.prototype.postMessage;
@@ -151,6 +164,7 @@ describe('a job of a dropped drawing', () => {
     const asked = (await page.evaluate('window.asked')) as readonly string[];
     expect(asked.filter((path) => path === 'run')).toHaveLength(2);
     expect(asked.filter((path) => ['paper', 'whatIfs', 'curve', 'prove'].includes(path))).toEqual([]);
+    await page.context().close();
   });
 
   it('hands out the program that the command line writes for the same inputs', async () => {
@@ -181,11 +195,12 @@ const byCommandLine = (job: Readonly<Record<string, unknown>>): string => {
   try {
     cpSync('examples/workshop', join(folder, 'workshop'), { recursive: true });
     mkdirSync(join(folder, 'job'));
-    cpSync(DRAWING, join(folder, 'job', 'die-plate.dxf'));
-    const file = join(folder, 'job', 'die-plate.job.json');
-    writeFileSync(file, JSON.stringify({ drawing: 'die-plate.dxf', shop: '../workshop/shop.json', ...job }));
+    const { name, bytes } = smallPlate();
+    writeFileSync(join(folder, 'job', name), bytes);
+    const file = join(folder, 'job', 'plate.job.json');
+    writeFileSync(file, JSON.stringify({ drawing: name, shop: '../workshop/shop.json', ...job }));
     execFileSync(process.execPath, ['dist/cli/main.js', 'answer', file, '--out', join(folder, 'out')], { stdio: 'ignore' });
-    return readFileSync(join(folder, 'out', 'die-plate.nc'), 'utf8');
+    return readFileSync(join(folder, 'out', 'plate.nc'), 'utf8');
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,65 +1,65 @@
 /** Every page and state against WCAG 2.2 AA. */
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { answered, brought, copyOfExample, edit, fileAt, fileOf, putInput, word } from './hands.ts';
-import { atRest, type Stand, shutOut, stand } from './stand.ts';
+import { type Desk, desk } from './desk.ts';
+import { brought, copyOfExample, edit, fileOf, putInput, smallJob, smallPlate, word } from './hands.ts';
+import { type Stand, shutOut, stand } from './stand.ts';
 
 /** Every page and state of a page, made as a user would come to it. */
-const PAGES: Readonly<Record<string, (server: Stand, example: string) => Promise<Page>>> = {
-  'the sheet with all of its notes, helps and details open': async (server, example) => {
-    const page = await sheetOf(server, example);
+const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unknown>>> = {
+  'the sheet with all of its notes, helps and details open': async (sheet, server) => {
+    const { page } = sheet;
+    await sheetOf(sheet, await copyOfExample(server));
     await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
     for (const name of ['About thickness', 'About wire', 'What this means'])
       await page.getByRole('button', { name, exact: true }).first().click();
-    return page;
   },
-  'the sheet with a no': async (server) => jobWith(server, { tolerance: 0.0005 }),
-  'inputs that cannot be used': async (server) => jobWith(server, { height: -4, quantity: 'many' }),
-  'a drawing that cannot be read': async (server) => {
+  'the sheet with a no': (sheet, server) => notYes(sheet, server, { tolerance: 0.0005 }),
+  'inputs that cannot be used': (sheet, server) => notYes(sheet, server, { height: -4, quantity: 'many' }),
+  'a drawing that cannot be read': async (sheet, server) => {
     const [id = ''] = await brought(server, [fileOf('empty.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
-    return sheetOf(server, id);
+    await sheetOf(sheet, id);
   },
-  'a part by numbers, with a size shown': async (server) => {
+  'a part by numbers, with a size shown': async (sheet, server) => {
+    const { page } = sheet;
     const job = JSON.stringify({ shape: { kind: 'gear', module: 2, teeth: 20 } });
     const [id = ''] = await brought(server, [fileOf('gear.job.json', job)]);
-    const page = await sheetOf(server, id);
+    await sheetOf(sheet, id);
     await page.locator('.sizes tbody button').first().focus();
     // Else fields that are half scrolled away under the head of the page count as too small to be hit.
     await page.evaluate('scrollTo(0, 0)');
-    return page;
   },
-  'the list of jobs': async (server) => {
+  'the list of jobs': async (sheet, server) => {
+    const { page } = sheet;
     await brought(server, [fileOf('away.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
-    const [older = ''] = await brought(server, [fileAt('examples/split-jaw/split-jaw.dxf')]);
+    const [older = ''] = await brought(server, [smallPlate()]);
     await fetch(`${server.address}/api/jobs/${older}`, { method: 'DELETE' });
-    const { page } = await server.open('/jobs');
+    await sheet.turnTo('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
     await page.locator('.bin summary').click();
-    await page.getByRole('button', { name: 'Move away to bin' }).click();
+    await page.getByRole('button', { name: 'Move to bin: away' }).click();
     await page.getByRole('button', { name: 'Restore away' }).waitFor();
     await page.locator('.by-numbers summary').click();
-    return page;
   },
-  'at the machine': async (server, example) => {
-    const { page } = await server.open(`/run/${example}`);
+  'at the machine': async (sheet, server) => {
+    const { page } = sheet;
+    await sheet.turnTo(`/run/${await smallJob(server)}`);
     await page.waitForSelector('.stops');
     await page.locator('input[name="size"]').fill('24.006');
     await page.locator('input[name="wanted"]').fill('24');
     await page.getByRole('button', { name: 'Work out correction' }).click();
     await page.locator('.run table').waitFor();
-    return page;
   },
-  'the shop': async (server) => {
-    const { page } = await server.open('/shop');
+  'the shop': async (sheet) => {
+    const { page } = sheet;
+    await sheet.turnTo('/shop');
     await page.locator('.shop td input').first().click();
     await page.locator('.basis').waitFor();
-    return page;
   },
-  'no such page': async (server) => (await server.open('/nowhere')).page,
-  'no such job': async (server) => {
-    const { page } = await server.open('/job/aaaaaaaaaaaa');
-    await page.locator('h1', { hasText: 'No such job' }).waitFor();
-    return page;
+  'no such page': (sheet) => sheet.turnTo('/nowhere'),
+  'no such job': async (sheet) => {
+    await sheet.turnTo('/job/aaaaaaaaaaaa');
+    await sheet.page.locator('h1', { hasText: 'No such job' }).waitFor();
   },
 };
 
@@ -100,57 +100,52 @@ const PARTS: Readonly<Record<string, { within: string; make: (page: Page) => Pro
   },
 };
 
-const sheetOf = async (server: Stand, id: string): Promise<Page> => {
-  const { page } = await server.open(`/job/${id}`);
-  await answered(page);
-  await page.waitForSelector('.beside canvas');
-  return page;
+const sheetOf = async (sheet: Desk, id: string): Promise<void> => {
+  await sheet.sheetOf(id);
+  await sheet.page.waitForSelector('.beside canvas');
 };
 
-const jobWith = async (server: Stand, input: Readonly<Record<string, unknown>>): Promise<Page> => {
-  const [id = ''] = await brought(server, [fileAt('examples/split-jaw/split-jaw.dxf')]);
+const notYes = async (sheet: Desk, server: Stand, input: Readonly<Record<string, unknown>>): Promise<void> => {
+  const id = await smallJob(server);
   await putInput(server, id, input);
-  const { page } = await server.open(`/job/${id}`);
-  expect(await answered(page)).not.toMatch(/^Yes/);
-  return page;
+  expect(await sheet.sheetOf(id)).not.toMatch(/^Yes/);
 };
 
 describe('nobody is shut out', () => {
   let server: Stand;
+  let sheet: Desk;
   beforeAll(async () => {
     server = await stand();
+    sheet = await desk(server);
   });
   afterAll(() => server.close());
 
-  const clean = async (page: Page, within: string): Promise<void> => {
+  const clean = async (within: string): Promise<void> => {
+    const { page } = sheet;
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
-      await atRest(page);
       expect(await shutOut(page, within, colorScheme === 'dark'), colorScheme).toEqual([]);
     }
     await page.setViewportSize({ width: 820, height: 1180 });
-    await atRest(page);
     expect(await shutOut(page, within), 'tablet').toEqual([]);
-    await page.setViewportSize({ width: 1280, height: 800 });
   };
 
   for (const [state, open] of Object.entries(PAGES))
     it(`axe finds nothing: ${state}, light and dark, on a screen and a tablet`, async () => {
-      const page = await open(server, await copyOfExample(server));
-      await clean(page, 'html');
-      await page.context().close();
+      await open(sheet, server);
+      await clean('html');
     });
 
   for (const [state, { within, make }] of Object.entries(PARTS))
     it(`axe finds nothing: ${state}, light and dark, on a screen and a tablet`, async () => {
-      const page = await sheetOf(server, await copyOfExample(server));
-      await make(page);
-      await clean(page, within);
-      await page.context().close();
+      await sheetOf(sheet, await smallJob(server));
+      await make(sheet.page);
+      await clean(within);
     });
 
   it('axe does find what shuts people out', async () => {
-    const { page } = await server.open('/jobs');
+    const { page } = sheet;
+    await sheet.turnTo('/shop');
     await page.waitForSelector('main h1');
     await page.evaluate(`document.querySelector('main').insertAdjacentHTML('beforeend', '<input><p class="pale">pale</p>');
       document.querySelector('.pale').style.color = '#ddd';`);

@@ -1,30 +1,49 @@
-/** What comes from elsewhere and what is put away: programs held against the drawing and kept with the job, jobs that go into the bin, and both ways back. Each test has a server of its own. */
+/** What comes from elsewhere and what is put away: programs held against the drawing and kept with the job, jobs that go into the bin, and both ways back. */
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { answered, drop, edit, exampleOf, fileAt, fileOf, jobIn, keptInput, recordOf, saved, sheetOf } from './hands.ts';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type Desk, desk } from './desk.ts';
+import {
+  answered,
+  copyOfExample,
+  drop,
+  edit,
+  exampleOf,
+  fileOf,
+  jobIn,
+  keptInput,
+  recordOf,
+  saved,
+  smallJob,
+  smallPlate,
+} from './hands.ts';
 import { type Stand, shutOut, stand } from './stand.ts';
 
 const LETTER = 'G21 G90\nDear Sir\n\nM02\n';
 
 let server: Stand;
-beforeEach(async () => {
+let sheet: Desk;
+let page: Page;
+beforeAll(async () => {
   server = await stand();
+  sheet = await desk(server);
+  page = sheet.page;
 });
-afterEach(() => server.close());
+afterAll(() => server.close());
 
 const focused = (page: Page): Promise<unknown> =>
   page.evaluate('document.activeElement.getAttribute("aria-label") ?? document.activeElement.textContent');
 
 describe('programs from elsewhere', () => {
   let id: string;
-  let page: Page;
-  let errors: readonly string[];
+  /** What the server writes for the example, of which each test has a copy. */
   let own = '';
+  beforeAll(async () => {
+    own = await (await fetch(`${server.address}/api/jobs/${await exampleOf(server)}/files/program`)).text();
+  });
   beforeEach(async () => {
-    id = await exampleOf(server);
-    own = await (await fetch(`${server.address}/api/jobs/${id}/files/program`)).text();
-    ({ page, errors } = await sheetOf(server, id));
+    id = await copyOfExample(server);
+    await sheet.sheetOf(id);
   });
 
   const row = (name: string) => page.locator('.other-program', { hasText: name });
@@ -46,9 +65,9 @@ describe('programs from elsewhere', () => {
     expect(spoilt()).not.toBe(own);
     await drop(page, [fileOf('spoilt.dxf', spoilt()), fileOf('letter.nc', LETTER), fileOf('photo.png', '\u0089PNG')]);
     await verdict('spoilt.dxf', 'not proven');
-    await page.locator('.uploads .fault', { hasText: 'photo.png is neither' }).waitFor();
+    await page.locator('.uploads .fault', { hasText: 'photo.png is not a DXF' }).waitFor();
     await expect.poll(kept).toEqual(['as sent.txt', 'spoilt.dxf', 'letter.nc']);
-    expect(errors).toEqual([]);
+    expect(sheet.errors).toEqual([]);
   });
 
   it('that cannot be read are told with the line, which leads to their text', async () => {
@@ -78,7 +97,7 @@ describe('programs from elsewhere', () => {
     await verdict('as sent.txt', 'not proven');
     await page.getByRole('button', { name: 'Undo: thickness' }).click();
     await verdict('as sent.txt', 'proven');
-    expect(errors).toEqual([]);
+    expect(sheet.errors).toEqual([]);
   });
 
   it('are handed out as they came, taken away and put back', async () => {
@@ -97,16 +116,16 @@ describe('programs from elsewhere', () => {
     await way('Remove spoilt.dxf').waitFor();
     await expect.poll(() => focused(page)).toBe('spoilt.dxf');
     expect((await recordOf(server, id)).programs?.filter((p) => p.removed !== undefined)).toEqual([]);
-    expect(errors).toEqual([]);
+    expect(sheet.errors).toEqual([]);
   });
 });
 
 describe('the bin', () => {
   it('gives back what was put away, at once or later, by keyboard', async () => {
-    const { page, errors } = await server.open('/jobs');
+    await sheet.turnTo('/jobs');
     const way = (says: string) => page.getByRole('button', { name: says, exact: true });
     await page.waitForSelector('.job-list');
-    await drop(page, [fileAt('examples/split-jaw/split-jaw.dxf'), fileOf('part of it.nc', '%\nG21 G90\nM02\n%\n')]);
+    await drop(page, [{ ...smallPlate(), name: 'two-holes.dxf' }, fileOf('part of it.nc', '%\nG21 G90\nM02\n%\n')]);
     await page.waitForURL('**/job/*');
     const id = jobIn(page);
     await answered(page);
@@ -114,39 +133,39 @@ describe('the bin', () => {
     await expect.poll(async () => JSON.stringify((await recordOf(server, id)).line)).toContain('Yes');
     await expect.poll(async () => (await recordOf(server, id)).programs?.map((p) => p.name)).toEqual(['part of it.nc']);
     await page.goto(`${server.address}/jobs`);
-    await way('Move split-jaw to bin').press('Enter');
-    await way('Restore split-jaw').waitFor();
-    await expect.poll(() => focused(page)).toBe('Restore split-jaw');
-    expect(await page.textContent('.job-row.gone [role="status"]')).toBe('split-jaw was put away into the bin.');
+    await way('Move to bin: two-holes').press('Enter');
+    await way('Restore two-holes').waitFor();
+    await expect.poll(() => focused(page)).toBe('Restore two-holes');
+    expect(await page.textContent('.job-row.gone [role="status"]')).toBe('two-holes was moved to the bin.');
     await page.keyboard.press('Enter');
-    await way('Move split-jaw to bin').waitFor();
-    await expect.poll(() => focused(page)).toBe('split-jaw');
-    await way('Move split-jaw to bin').press('Enter');
-    await way('Restore split-jaw').waitFor();
+    await way('Move to bin: two-holes').waitFor();
+    await expect.poll(() => focused(page)).toBe('two-holes');
+    await way('Move to bin: two-holes').press('Enter');
+    await way('Restore two-holes').waitFor();
     await page.reload();
     await page.locator('.bin summary', { hasText: 'Bin: 1 job' }).press('Enter');
     await expect.poll(() => page.locator('.bin-place code').textContent()).toBe(`${server.folder}/bin`);
     expect(await shutOut(page)).toEqual([]);
-    expect(await page.locator('.job-row', { hasText: 'split-jaw' }).count()).toBe(0);
-    await way('Restore split-jaw').press('Enter');
-    await way('Move split-jaw to bin').waitFor();
-    await expect.poll(() => focused(page)).toBe('split-jaw');
+    expect(await page.locator('.job-row', { hasText: 'two-holes' }).count()).toBe(0);
+    await way('Restore two-holes').press('Enter');
+    await way('Move to bin: two-holes').waitFor();
+    await expect.poll(() => focused(page)).toBe('two-holes');
     await page.locator('.bin').waitFor({ state: 'detached' });
     expect((await recordOf(server, id)).programs).toHaveLength(1);
-    expect(errors).toEqual([]);
+    expect(sheet.errors).toEqual([]);
   });
 
   it('holds a job that is open in another tab, or still in its address: both say so and give it back', async () => {
-    const example = await exampleOf(server);
-    const { page } = await sheetOf(server, example);
-    const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${example}`, { method: 'DELETE' });
+    const id = await smallJob(server);
+    await sheet.sheetOf(id);
+    const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${id}`, { method: 'DELETE' });
     await saved(page);
     await putAway();
     await edit(page, 'height', '28');
     const notice = page.locator('.notice', { hasText: 'This job is in the bin' });
     await notice.getByRole('button', { name: 'Restore' }).press('Enter');
     await saved(page);
-    expect(await keptInput(server, example)).toMatchObject({ height: 28 });
+    expect(await keptInput(server, id)).toMatchObject({ height: 28 });
     await putAway();
     await page.reload();
     await page.getByRole('button', { name: 'Restore' }).press('Enter');

@@ -1,16 +1,21 @@
-/** A server that is gone and comes back; two tabs on one job. Each test has a server, a job and pages of its own. */
+/** A server that is gone and comes back; two tabs on one job. Each test has a job and pages of its own, and finds the server running. */
 import type { Page, Request } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { answered, drop, edit, exampleOf, fileOf, keptInput, putInput, recordOf, saved, sheetOf, word } from './hands.ts';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { answered, drop, edit, fileOf, keptInput, putInput, recordOf, saved, sheetOf, smallJob, word } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 let server: Stand;
 let id: string;
-beforeEach(async () => {
+beforeAll(async () => {
   server = await stand();
-  id = await exampleOf(server);
 });
-afterEach(() => server.close());
+beforeEach(async () => {
+  await server.restart();
+  id = await smallJob(server);
+});
+// Whatever a test left unsaved in a browser goes with it.
+afterEach(() => server.forget());
+afterAll(() => server.close());
 
 const notice = (page: Page, text: string) => page.locator('.notice', { hasText: text });
 const gone = (page: Page) => notice(page, 'The server does not answer');

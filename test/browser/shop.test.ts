@@ -1,19 +1,40 @@
-/** The shop, pasted into and saved. Each test has a shop of its own. */
+/** The shop, pasted into and saved. Each test begins with the shop as it was at first. */
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { ShopRecord } from '../../src/server/message/answers.ts';
-import { answered, exampleOf, sheetOf } from './hands.ts';
+import { type Desk, desk } from './desk.ts';
+import { smallJob } from './hands.ts';
 import { type Stand, stand } from './stand.ts';
 
 describe('the pages of the shop', () => {
   let server: Stand;
+  let table: Desk;
   let page: Page;
-  beforeEach(async () => {
+  let first: ShopRecord;
+  beforeAll(async () => {
     server = await stand();
-    ({ page } = await server.open('/shop'));
-    await page.locator('.shop table').first().waitFor();
+    table = await desk(server);
+    page = table.page;
+    first = await kept();
   });
-  afterEach(() => server.close());
+  beforeEach(async () => {
+    await keep({ ...first, revision: (await kept()).revision });
+    await opened();
+  });
+  afterAll(() => server.close());
+
+  const opened = async (): Promise<void> => {
+    await table.turnTo('/shop');
+    await page.locator('.shop table').first().waitFor();
+  };
+  const keep = async (shop: ShopRecord): Promise<void> => {
+    const response = await fetch(`${server.address}/api/shop`, {
+      method: 'PUT',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(shop),
+    });
+    if (!response.ok) throw new Error(`not kept: ${await response.text()}`);
+  };
 
   const kept = async (): Promise<ShopRecord> => (await (await fetch(`${server.address}/api/shop`)).json()) as ShopRecord;
   const wires = async () => (await kept()).shop['wires'] as readonly Readonly<Record<string, unknown>>[];
@@ -55,18 +76,16 @@ describe('the pages of the shop', () => {
   });
 
   it('the next job is worked out with what was saved', async () => {
-    const id = await exampleOf(server);
-    const before = await sheetOf(server, id);
-    const price = priceIn(await answered(before.page));
-    await before.page.context().close();
+    const id = await smallJob(server, { quantity: 20 });
+    const price = priceIn(await table.sheetOf(id));
+    await opened();
     const rate = cell('Rates', 2, 'Machine, EUR/h');
     expect(await rate.inputValue()).toBe('44.00');
     await rate.fill('88');
     await rate.press('Enter');
     await save();
     await told('Saved.');
-    const after = await sheetOf(server, id);
-    expect(priceIn(await answered(after.page))).toBeGreaterThan(price * 1.2);
+    expect(priceIn(await table.sheetOf(id))).toBeGreaterThan(price * 1.2);
   });
 
   it('two who edit the shop do not overwrite each other silently', async () => {
@@ -78,6 +97,7 @@ describe('the pages of the shop', () => {
     await save();
     await told('changed elsewhere');
     expect((await kept()).shop['name']).toBe('The other shop');
+    await other.context().close();
     await page.getByRole('button', { name: 'Reload' }).click();
     await expect.poll(() => page.getByLabel('Shop name on papers').inputValue()).toBe('The other shop');
   });

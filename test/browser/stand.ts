@@ -13,6 +13,8 @@ export interface Stand {
   readonly folder: string;
   /** A page of a fresh browser profile without motion, since what still scrolls is elsewhere than a test finds it; what it logs as an error is kept. */
   open(path: string, options?: BrowserContextOptions): Promise<OpenPage>;
+  /** Closes every page that was opened, with all that its browser profile keeps. */
+  forget(): Promise<void>;
   /** Ends the server as a crash would. */
   crash(): Promise<void>;
   /** Starts it again on the same folder and port, if it has ended. */
@@ -34,6 +36,9 @@ export const stand = async (browserFlags?: readonly string[]): Promise<Stand> =>
     address,
     folder,
     open: (path, options = {}) => openPage(browser, `${address}${path}`, options),
+    async forget() {
+      await Promise.all(browser.contexts().map((context) => context.close()));
+    },
     crash: () => ended(server.child, 'SIGKILL'),
     async restart() {
       if (server.child.exitCode === null && server.child.signalCode === null) return;
@@ -47,9 +52,12 @@ export const stand = async (browserFlags?: readonly string[]): Promise<Stand> =>
   };
 };
 
+/** The window that a page has unless a test asks for another one. */
+export const SCREEN = { width: 1280, height: 800 };
+
 const openPage = async (browser: Browser, url: string, options: BrowserContextOptions): Promise<OpenPage> => {
   const context = await browser.newContext({
-    viewport: { width: 1280, height: 800 },
+    viewport: SCREEN,
     locale: 'en-GB',
     reducedMotion: 'reduce',
     ...options,
@@ -108,6 +116,7 @@ const COLOURS = { type: 'rule', values: ['color-contrast'] };
  * Another colour scheme of a page that was seen already needs a look at its colours alone.
  */
 export const shutOut = async (page: Page, within = 'html', coloursAlone = false): Promise<readonly string[]> => {
+  await atRest(page);
   if (!(await page.evaluate(`'axe' in window`))) await page.evaluate(axeSource());
   const found = (await page.evaluate(
     `axe.run(document.querySelector('${within}'), { runOnly: ${JSON.stringify(coloursAlone ? COLOURS : ALL_OF_AA)}, resultTypes: ['violations'], preload: false }).then((r) => r.violations.map((v) => [v.id, v.nodes.map((n) => n.target.join(' ') + ': ' + (n.any[0]?.message ?? n.all[0]?.message ?? '')).slice(0, 5)]))`,

@@ -54,7 +54,7 @@ export const jobsWords = phrases('page.jobs', {
   noLine: say`no answer yet`,
   changed: (when: string) => say`changed ${{ when: ready(when) }}`,
   remove: say`Move to bin`,
-  removeOf: (name: string) => say`Move ${{ name: given(name) }} to bin`,
+  removeOf: (name: string) => say`Move to bin: ${{ name: given(name) }}`,
   wasPutAway: (name: string) => say`${{ name: given(name) }} was moved to the bin.`,
   putBack: say`Restore`,
   putBackOf: (name: string) => say`Restore ${{ name: given(name) }}`,
