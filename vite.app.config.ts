@@ -1,6 +1,7 @@
 /** Builds the worksheet for the browser into dist/app, where the server finds it. */
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Rolldown } from 'vite';
+import { MAKE_TEXTS } from './tools/make-texts.ts';
 import { withoutHelp } from './tools/without-help.ts';
 
 /** Help for a field is shown by the page, which has its own copy: the worker checks what was typed, and would carry it in vain. */
@@ -14,11 +15,8 @@ const noHelp: Rolldown.Plugin = {
   },
 };
 
-/**
- * Making a text does nothing else: formulas and tables that nobody in the page reads are left out, and so is what they say.
- * The bundler knows these by name alone: no other function that the page calls for its effect may be called so.
- */
-const treeshake = { manualPureFunctions: ['say', 'symbols', 'phrases', 'sentences'] };
+/** Formulas and tables of texts that nobody in the page reads are left out, and so is what they say. */
+const treeshake = { manualPureFunctions: [...MAKE_TEXTS] };
 
 export default defineConfig({
   root: 'src/app',

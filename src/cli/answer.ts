@@ -39,10 +39,10 @@ export const answerRun = async (
     options.out === undefined
       ? []
       : writeFiles(options.out, { ...also, ...(await jobFiles(given, { ...run, stem, fonts: paperFonts() })) });
-  return say(given, run, options, written, out);
+  return tell(given, run, options, written, out);
 };
 
-const say = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerCommand, written: readonly string[], out: Out): number => {
+const tell = (given: Answer, run: ReturnType<typeof jobRun>, options: AnswerCommand, written: readonly string[], out: Out): number => {
   if (given.kind === 'bad input') throw new BadInput(given.findings);
   if (options.json === true) out.print(JSON.stringify(answerJson(given, written), null, 2));
   else if (given.kind === 'cannot') out.print(printPlain(given.sentence));

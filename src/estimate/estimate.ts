@@ -8,7 +8,7 @@ import type { Finding } from '../text/finding.ts';
 import { fixed, number, quantity } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { find } from './findings.ts';
-import { hoursOf, type PassTime } from './hours.ts';
+import { type Hours, hoursOf } from './hours.ts';
 import { type PriceBreak, type PriceLine, priceBreaks, priceLines, wireUse } from './money.ts';
 import { type Rates, ratesOn } from './rates.ts';
 import { tallyOf } from './tally.ts';
@@ -41,19 +41,7 @@ export type Estimated =
   | { readonly kind: 'estimate'; readonly estimate: Estimate }
   | { readonly kind: 'refused'; readonly finding: Finding };
 
-/** Where the time of one run goes, and what a person gives besides; minutes. */
-export interface EstimatedHours {
-  readonly passes: readonly PassTime[];
-  readonly threading: Figure;
-  readonly travel: Figure;
-  readonly stops: Figure;
-  readonly drilling: Figure;
-  readonly setUp: Figure;
-  readonly programming: Figure;
-  /** Machine time of one piece, minutes; attended + unattended = total. */
-  readonly attended: Figure;
-  readonly unattended: Figure;
-  readonly total: Figure;
+export interface EstimatedHours extends Omit<Hours, 'sparking'> {
   /** Pieces of one run, where that is more than one: hours, wire and spools are those of the run. */
   readonly stack?: number | undefined;
 }

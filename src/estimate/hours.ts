@@ -21,6 +21,7 @@ export interface PassTime {
   readonly minutes: Figure;
 }
 
+/** Where the time of one run goes, and what a person gives besides; minutes. */
 export interface Hours {
   readonly passes: readonly PassTime[];
   readonly threading: Figure;
@@ -30,6 +31,7 @@ export interface Hours {
   readonly setUp: Figure;
   readonly programming: Figure;
   readonly sparking: Figure;
+  /** Machine time of one piece; attended + unattended = total. */
   readonly attended: Figure;
   readonly unattended: Figure;
   readonly total: Figure;

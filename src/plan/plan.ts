@@ -2,6 +2,7 @@
 
 import type { Contour, Path } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
+import type { LadderRow } from '../physics/cut/pass-rows.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { Figure } from '../quantity/figure.ts';
 import type { NonEmpty } from '../sequence/sequence.ts';
@@ -14,27 +15,12 @@ import type { OpenCutPlan } from './open-line.ts';
 export type Kept = 'die' | 'punch';
 
 /** One pass over every contour: number 1 is the rough. */
-export interface Pass {
-  readonly number: number;
+export interface Pass extends Omit<LadderRow, 'energy' | 'taken' | 'recast'> {
   /** The condition (energy setting) the machine is asked for, and the offset register of this pass; both count from 1. */
   readonly condition: number;
   readonly register: number;
   /** Cube root of the pulse energy against the rough: 1 for the rough. */
   readonly energy: Figure;
-  readonly gap: Figure;
-  /** Taken off later, per side. */
-  readonly stock: Figure;
-  /** Wire centre to the wanted surface: d/2 + gap + stock. */
-  readonly offset: Figure;
-  /** Along the contour, mm/min. */
-  readonly feed: Figure;
-  readonly areaRate: Figure;
-  /** µm after this pass. */
-  readonly ra: Figure;
-  /** Crater and recast layer left, µm. */
-  readonly damage: Figure;
-  /** Lag, barrel and what is left of them, µm. */
-  readonly formError: Figure;
 }
 
 export interface StartHole {

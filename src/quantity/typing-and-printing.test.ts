@@ -1,10 +1,12 @@
 /** Lengths, times, money and figures as people type them and read them. */
 
 import { describe, expect, it } from 'vitest';
+import { mass } from '../text/part.ts';
 import { printDuration } from '../text/print/duration.ts';
 import { printFigure, printNumber } from '../text/print/figure.ts';
-import { printMass } from '../text/print/mass.ts';
 import { printMoney } from '../text/print/money.ts';
+import { printPlain } from '../text/print/print.ts';
+import { only } from '../text/say.ts';
 import { given } from './figure.ts';
 import { parseFinish } from './finish.ts';
 import { saidOf } from './source.ts';
@@ -131,7 +133,7 @@ describe('durations, money and masses', () => {
     [1.155, '1.155 kg'],
     [123, '123 kg'],
   ])('prints %f kg', (kilograms, text) => {
-    expect(printMass(kilograms)).toBe(text);
+    expect(printPlain(only(mass(kilograms, 4)))).toBe(text);
   });
 });
 

@@ -56,3 +56,15 @@ export interface DrawnFile {
   readonly passedOver: ReadonlyMap<string, number>;
   readonly findings: readonly Finding[];
 }
+
+/** Nothing of it was drawn, and why. */
+export const refusedFile = (format: DrawnFile['format'], findings: readonly Finding[]): DrawnFile => ({
+  state: 'refused',
+  format,
+  unitless: false,
+  curves: [],
+  marks: [],
+  layers: [],
+  passedOver: new Map(),
+  findings,
+});

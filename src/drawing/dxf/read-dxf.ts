@@ -4,7 +4,7 @@ import { itemAt } from '../../sequence/sequence.ts';
 import { asGiven, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { type Budget, budget, usualLimits } from '../budget.ts';
-import type { DrawnFile } from '../curve/curve.ts';
+import { type DrawnFile, refusedFile } from '../curve/curve.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
 import { AsciiTags } from './ascii-tags.ts';
@@ -77,16 +77,7 @@ const SYSTEMS: ReadonlyMap<number | undefined, 'inch' | 'metric'> = new Map([
   [1, 'metric'],
 ]);
 
-const refused = (told: Ledger): DrawnFile => ({
-  state: 'refused',
-  format: 'dxf',
-  unitless: false,
-  curves: [],
-  marks: [],
-  layers: [],
-  passedOver: new Map(),
-  findings: told.findings(),
-});
+const refused = (told: Ledger): DrawnFile => refusedFile('dxf', told.findings());
 
 /** One pass over the pairs of a file. Between two steps the cursor stands on a group 0, the beginning of the next thing. */
 class Reading {

@@ -3,7 +3,7 @@
 import { mm, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { budget, usualLimits } from '../budget.ts';
-import type { DrawnFile } from '../curve/curve.ts';
+import { type DrawnFile, refusedFile } from '../curve/curve.ts';
 import { composed, type Matrix } from '../curve/move-curve.ts';
 import type { ReadLimits } from '../drawing.ts';
 import { type Ledger, ledger } from '../ledger.ts';
@@ -75,16 +75,7 @@ const tellScale = ({ real, stretched }: Viewport, root: Element, told: Ledger): 
     });
 };
 
-const refused = (told: Ledger): DrawnFile => ({
-  state: 'refused',
-  format: 'svg',
-  unitless: false,
-  curves: [],
-  marks: [],
-  layers: [],
-  passedOver: new Map(),
-  findings: told.findings(),
-});
+const refused = (told: Ledger): DrawnFile => refusedFile('svg', told.findings());
 
 const words = phrases('reading-svg', {
   noElement: say`The file has no SVG element in it.`,
