@@ -1,5 +1,6 @@
 /** Passes and turns by name: pass 1 is the rough cut, pass 2 the first skim, everywhere. */
 import { count } from '../../text/part.ts';
+import { skimName } from '../../text/pass-name.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 
@@ -32,11 +33,7 @@ export const ordinal = (n: number): Text => {
 const names = phrases('page.pass-name', {
   rough: say`pass 1 (rough)`,
   later: (pass: number, skim: Text) => say`pass ${{ pass: count(pass) }} (${{ skim }})`,
-  skim: (turn: Text) => say`${{ turn }} skim`,
 });
 
-/** 'first skim': the first pass after the rough cut. */
-export const skimOf = (n: number): Text => names.skim(ordinal(n));
-
 /** 'pass 1 (rough)', 'pass 3 (second skim)'. */
-export const passOf = (pass: number): Text => (pass === 1 ? names.rough : names.later(pass, skimOf(pass - 1)));
+export const passOf = (pass: number): Text => (pass === 1 ? names.rough : names.later(pass, skimName(pass)));

@@ -1,8 +1,8 @@
 /** What strip, replay, program text, deviation, wall, price curve and what-ifs say. */
 import { contour, count, name as given } from '../../text/part.ts';
+import { skimName } from '../../text/pass-name.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { skimOf } from './pass.ts';
 import { ready } from './ready.ts';
 
 type MarkKind = 'thread' | 'slug' | 'tab' | 'spool' | 'load' | 'stop';
@@ -187,13 +187,13 @@ export const deviationWords = {
 
 const cuts = phrases('page.glass-pass', {
   rough: say`after the rough cut`,
-  skim: (n: number) => say`after the ${{ skim: skimOf(n) }}`,
+  skim: (pass: number) => say`after the ${{ skim: skimName(pass) }}`,
 });
 
 export const glassWords = phrases('page.glass', {
   title: say`Cut surface, magnified`,
   lead: say`The cut wall, seen along the wire, after each pass. All to one scale.`,
-  pass: (n: number) => (n === 1 ? cuts.rough : cuts.skim(n - 1)),
+  pass: (n: number) => (n === 1 ? cuts.rough : cuts.skim(n)),
   ra: say`roughness`,
   damage: say`recast layer`,
   stock: say`stock for later passes`,

@@ -23,6 +23,7 @@ import {
   um,
   upTo,
 } from '../../text/part.ts';
+import { skimName } from '../../text/pass-name.ts';
 import { accuracy } from '../../text/print/phrases.ts';
 import { NOTHING, only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -70,7 +71,7 @@ const columns = phrases('page.column', {
 
 const cells = phrases('page.cell', {
   rough: (pass: number) => say`${{ pass: count(pass) }} rough`,
-  skim: (pass: number) => say`${{ pass: count(pass) }} skim`,
+  skim: (pass: number) => say`${{ pass: count(pass) }} ${{ skim: skimName(pass) }}`,
   all: say`Total`,
   degrees: (slope: number) => say`${{ slope: number(slope, fixed(2)) }}°`,
   yes: (within: Part) => say`yes, ${{ within }}`,
