@@ -38,7 +38,7 @@ export const metals = [
   'wc-6co',
   '6061',
   'ti-6al-4v',
-  '718',
+  'n07718',
   'copper',
   'brass',
   'graphite',

@@ -83,9 +83,9 @@ const experiments: readonly CheckRow[] = [
     id: 'E-06',
     source: 'recast-718-2023',
     place: 'abstract and results: 6.2 ± 2.1 µm',
-    question: 'recast layer of a rough cut in alloy 718, µm',
+    question: 'recast layer of a rough cut in UNS N07718, µm',
     printed: '6.2',
-    ours: () => model({ material: '718' }).recast(1),
+    ours: () => model({ material: 'n07718' }).recast(1),
     wider: { tolerance: 4.2, reason: 'two of the standard deviations printed with it' },
   },
   {
@@ -106,7 +106,7 @@ const experiments: readonly CheckRow[] = [
     question: 'do finish passes take at least 40 % off Ra and 55 % off the layer?',
     printed: 'yes',
     ours: () => {
-      const m = model({ material: '17-4ph' });
+      const m = model({ material: 's17400' });
       return yes(m.ra(0.4) / m.ra(1) <= 0.6 && m.recast(0.4) / m.recast(1) <= 0.45);
     },
   },
@@ -122,18 +122,18 @@ const experiments: readonly CheckRow[] = [
     id: 'E-09b',
     source: 'wedm-718-response-surface',
     place: 'abstract: 42.6 mm³/min, kerf 0.312, wire 0.25',
-    question: 'side gap of our rough cut in alloy 718, mm',
+    question: 'side gap of our rough cut in UNS N07718, mm',
     printed: '0.031',
-    ours: () => model({ material: '718' }).gap(1),
+    ours: () => model({ material: 'n07718' }).gap(1),
     wider: { tolerance: 0.008, reason: 'two standard deviations of the model; the source is a weak one' },
   },
   {
     id: 'E-09c',
     source: 'wedm-718-response-surface',
     place: 'abstract: 42.6 mm³/min over kerf 0.312',
-    question: 'area rate in alloy 718, mm²/min, at its best height',
+    question: 'area rate in UNS N07718, mm²/min, at its best height',
     printed: '136.54',
-    ours: () => Math.max(...heights.map((h) => model({ material: '718', height: h }).rate)),
+    ours: () => Math.max(...heights.map((h) => model({ material: 'n07718', height: h }).rate)),
     wider: { tolerance: 34, reason: 'the height is not stated; 25 % is the spread of the model' },
   },
   {

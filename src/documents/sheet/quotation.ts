@@ -4,7 +4,7 @@ import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
 import type { Estimate } from '../../result/shown.ts';
 import { findingInFull } from '../../text/located.ts';
-import { count, limit, list, mass, money, name, type Part, term, um, unitName } from '../../text/part.ts';
+import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
@@ -20,13 +20,23 @@ export const quotation = (facts: JobFacts, offer: Offer): WrittenPaper => {
     subtitle: only(list([name(head.name), ...customer, name(head.shop), term(head.day)], 'dot')),
     foot: only(list([name(head.shop), name(head.name), term(head.day)], 'dot')),
     blocks: [
-      { kind: 'text', text: facts.sentence, large: true },
+      { kind: 'text', text: offered(facts), large: true },
       ...pictureBlock(facts),
       ...(outcome.answer === 'yes' ? priceBlocks(facts.asked, outcome, offer) : refusalBlocks(facts)),
       ...assumptionBlocks(facts),
       ...closing(facts, offer),
     ],
   };
+};
+
+/** What we can do and for how much; how the shop does it is its own business. */
+const offered = ({ asked, outcome }: JobFacts): Text => {
+  if (outcome.answer === 'no') return words.cannot;
+  const { within } = outcome.cut;
+  const { estimate } = outcome.hours;
+  const total = estimate.breaks.find((b) => b.quantity === asked.quantity)?.total.value ?? estimate.each.value * asked.quantity;
+  const made = (asked.quantity === 1 ? words.canOne : words.canMany)(asked, money(total, estimate.currency));
+  return within <= asked.tolerance ? made : sentences([made, words.doubtful(promised(within), limit(asked.tolerance))]);
 };
 
 const pictureBlock = (facts: JobFacts): readonly WrittenBlock[] => {
@@ -42,7 +52,6 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   const own = estimate.breaks.find((b) => b.quantity === asked.quantity) ?? estimate.breaks[0];
   const rows: readonly (readonly [Said, Said])[] = [
     [words.material, words.high(asked.material.name, asked.height)],
-    [words.cutWith, words.passes(plan.wire.name, plan.passes.length)],
     [words.accuracy, words.of(promised(within), limit(asked.tolerance))],
     [words.finish, words.ofFinish(finish(plan.finish), um(asked.finish, { as: 'given' }))],
   ];
@@ -84,13 +93,29 @@ const refusalBlocks = (facts: JobFacts): readonly WrittenBlock[] => [
 ];
 
 const assumptionBlocks = (facts: JobFacts): readonly WrittenBlock[] => {
-  const doubts = facts.findings.filter((f) => f.severity === 'doubt' || f.severity === 'repair').slice(0, 12);
-  const corners = facts.findings.filter((f) => f.code === 'corner-rounded').slice(0, 8);
-  return [
-    ...listed(words.assumed, [...facts.asked.assumed.map((a) => a.text), ...doubts.map(findingInFull)]),
-    ...listed(words.rounded, corners.map(findingInFull)),
-  ];
+  const assumed = facts.asked.assumed.filter((a) => !OF_THE_SHOP.has(a.field ?? '')).map((a) => a.text);
+  const queries = facts.findings.filter((f) => f.severity === 'doubt' || f.code === 'corners-eased').slice(0, 12);
+  return [...listed(words.assumed, [...assumed, ...queries.map(findingInFull)]), ...listed(words.radii, radiiOf(facts))];
 };
+
+/** Assumptions about how the shop works, which are no customer's. */
+const OF_THE_SHOP: ReadonlySet<string> = new Set(['flush']);
+
+/** Of each contour the corners that come out rounder than drawn. */
+const radiiOf = ({ outcome }: JobFacts): readonly Text[] =>
+  outcome.answer === 'no'
+    ? []
+    : outcome.program.proof.contours
+        .filter((c) => c.rounded.length > 0)
+        .slice(0, 8)
+        .map(({ loop, rounded }) =>
+          (rounded.length === 1 ? words.radius : words.radiiAlike)(
+            loop,
+            rounded.length,
+            Math.max(...rounded.map((r) => r.radius)),
+            Math.max(...rounded.map((r) => r.left)),
+          ),
+        );
 
 const listed = (heading: Text, items: readonly Said[]): readonly WrittenBlock[] =>
   items.length === 0
@@ -116,8 +141,12 @@ const words = phrases('quotation', {
   price: say`Price`,
   material: say`Material`,
   high: (material: string, height: number) => say`${{ material: name(material) }}, ${{ height: length(height) }} thick`,
-  cutWith: say`Cut with`,
-  passes: (wire: string, passes: number) => say`${{ wire: name(wire) }}, ${{ passes: count(passes, 'pass') }}`,
+  canOne: (asked: Asked, total: Part) =>
+    say`We can make this part: ${{ material: name(asked.material.name) }}, ${{ height: length(asked.height) }} thick, ${{ tolerance: limit(asked.tolerance) }}, Ra ${{ finish: um(asked.finish, { as: 'given' }) }}, ${{ total }}.`,
+  canMany: (asked: Asked, total: Part) =>
+    say`We can make ${{ pieces: count(asked.quantity, 'piece') }} of this part: ${{ material: name(asked.material.name) }}, ${{ height: length(asked.height) }} thick, ${{ tolerance: limit(asked.tolerance) }}, Ra ${{ finish: um(asked.finish, { as: 'given' }) }}, ${{ total }}.`,
+  doubtful: (expected: Part, asked: Part) => say`We expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
+  cannot: say`We cannot make this part as drawn.`,
   accuracy: say`Expected accuracy`,
   of: (expected: Part, asked: Part) => say`${{ expected }} (required ${{ asked }})`,
   finish: say`Expected finish`,
@@ -130,7 +159,11 @@ const words = phrases('quotation', {
   saves: ({ sentence, saves, currency }: Cheaper) => say`${{ change: sentence }}: saves ${{ saves: money(saves, currency) }} each.`,
   standsInTheWay: say`What prevents it`,
   assumed: say`Our assumptions`,
-  rounded: say`Inside corner radii`,
+  radii: say`Inside corner radii`,
+  radius: (loop: string, _: number, radius: number, left: number) =>
+    say`${{ loop: contour(loop) }}: 1 inside corner comes out at R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
+  radiiAlike: (loop: string, corners: number, radius: number, left: number) =>
+    say`${{ loop: contour(loop) }}: ${{ corners: count(corners) }} inside corners come out at up to R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,
   validUntil: (day: string) => say`Valid until ${{ day: term(day) }}.`,
   estimates: say`Prices are estimates with the range given; sizes apply at 20 °C (ISO 1).`,
   fatigue: say`A recast layer of a few micrometres stays on the cut faces; for parts under fatigue loads we need your acceptance in writing.`,

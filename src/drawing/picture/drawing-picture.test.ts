@@ -53,7 +53,7 @@ describe('the picture of a drawing', () => {
   it('numbers its findings where they are, and tells them below', () => {
     const svg = drawingPicture(drawn().lines([0, 0], [10, 0], [10, 5], [0, 5], [0, 0.004]).read(), 'a "<b>" & c');
     expect(elementsOf(svg).filter((e) => e.name === 'circle')).toHaveLength(2);
-    expect(svg).toContain('Mended: Two ends at (0, 0) are 4 µm apart. They were joined.');
+    expect(svg).toContain('Repaired: Two ends at (0, 0) are 4 µm apart. They were joined.');
     expect(svg).toContain('a &quot;&lt;b&gt;&quot; &amp; c');
   });
 

@@ -130,9 +130,9 @@ const words = phrases('finding-on-sheet', {
 });
 
 const severities: Readonly<Record<Severity, Text>> = phrases('finding-on-sheet-severity', {
-  refusal: say`Refused`,
-  doubt: say`In doubt`,
+  refusal: say`Not possible`,
+  doubt: say`Query`,
   warning: say`Note well`,
-  repair: say`Mended`,
+  repair: say`Repaired`,
   note: say`For the record`,
 });

@@ -69,7 +69,7 @@ describe('materials found by key', () => {
     ['6061', 'combustible fines'],
     ['zirconium', 'combustible fines'],
     ['wc-6co', 'cobalt leaching'],
-    ['718', 'recast layer'],
+    ['n07718', 'recast layer'],
   ] as const)('warns of %s: %s', (id, caution) => {
     const found = findMaterial(id);
     if (found.kind !== 'material') throw new Error(found.kind);

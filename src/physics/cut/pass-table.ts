@@ -55,7 +55,7 @@ export const fittingTables = (
     (t) =>
       (t.machine === undefined || t.machine === machine.id) &&
       t.wire === wire.id &&
-      t.material === material.id &&
+      (t.material === material.id || t.material === material.formerly) &&
       t.flush === flush &&
       height >= t.height.low &&
       height <= t.height.high,

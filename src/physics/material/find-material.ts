@@ -15,12 +15,15 @@ export type MaterialAnswer =
 /** Case, spaces, dots and underscores in the key do not matter; `more` are materials that the shop has added, which come first. */
 export const findMaterial = (id: string, more: readonly Material[] = []): MaterialAnswer => {
   const wanted = plain(id);
-  const material = [...more, ...materials].find((m) => plain(m.id) === wanted || plain(m.name) === wanted);
+  const material = [...more, ...materials].find((m) => isCalled(m, wanted));
   if (material !== undefined) return { kind: 'material', material };
   const nonConductor = nonConductors.find((m) => plain(m.id) === wanted || plain(m.name) === wanted);
   if (nonConductor !== undefined) return { kind: 'non-conductor', name: nonConductor.name, finding: notConducting(nonConductor) };
   return { kind: 'unknown', finding: unknown(id, more) };
 };
+
+const isCalled = ({ id, name, formerly }: Material, wanted: string): boolean =>
+  [id, name, formerly ?? id].some((called) => plain(called) === wanted);
 
 const plain = (text: string): string => text.toLowerCase().replace(/[\s._-]+/g, '');
 

@@ -3,6 +3,9 @@ import type { Caution, Family } from './material.ts';
 
 export interface MaterialRow {
   readonly id: string;
+  /** Its key in files of 0.3, where that was a name that began as a brand. */
+  readonly formerly?: string;
+  /** By the numbers of a standard; alloys with their UNS number. */
   readonly name: string;
   readonly family: Family;
   /** Density g/cm³, expansion 1e-6/K, solidus °C, conductivity W/mK, heat J/kgK, fusion kJ/kg, resistivity µΩm. */
@@ -59,8 +62,9 @@ export const materialRows: readonly MaterialRow[] = [
   },
   { id: '4140', name: 'steel 4140', family: 'steel', constants: [7.85, 12.3, 1416, 42.6, 473, 270, 0.22], index: 1 },
   {
-    id: '17-4ph',
-    name: 'stainless 17-4PH, aged',
+    id: 's17400',
+    formerly: '17-4ph',
+    name: 'stainless 630, UNS S17400, aged',
     family: 'stainless',
     constants: [7.8, 10.8, 1404, 18, 460, 270, 0.785],
     index: 0.95,
@@ -101,7 +105,7 @@ export const materialRows: readonly MaterialRow[] = [
   ),
   {
     id: '6061',
-    name: 'aluminium 6061-T6',
+    name: 'aluminium 6061-T6, UNS A96061',
     family: 'aluminium',
     constants: [2.7, 23.6, 582, 167, 896, 397, 0.04],
     index: 1.9,
@@ -109,7 +113,7 @@ export const materialRows: readonly MaterialRow[] = [
   },
   {
     id: '7075',
-    name: 'aluminium 7075-T6',
+    name: 'aluminium 7075-T6, UNS A97075',
     family: 'aluminium',
     constants: [2.81, 23.4, 477, 130, 960, 390, 0.052],
     index: 1.9,
@@ -117,7 +121,7 @@ export const materialRows: readonly MaterialRow[] = [
   },
   {
     id: 'ti-6al-4v',
-    name: 'titanium Ti-6Al-4V',
+    name: 'titanium Ti-6Al-4V, UNS R56400',
     family: 'titanium',
     constants: [4.43, 8.6, 1604, 7.2, 560, 390, 1.7],
     index: 0.75,
@@ -125,16 +129,18 @@ export const materialRows: readonly MaterialRow[] = [
     seen: { source: 'ti-6al-4v-pages', of: ['density', 'expansion', 'conductivity', 'heat'] },
   },
   {
-    id: '718',
-    name: 'nickel alloy 718',
+    id: 'n07718',
+    formerly: '718',
+    name: 'nickel alloy UNS N07718',
     family: 'nickel alloy',
     constants: [8.19, 13, 1260, 11.4, 435, 210, 1.23],
     index: 0.85,
     cautions: nickelDust,
   },
   {
-    id: '625',
-    name: 'nickel alloy 625',
+    id: 'n06625',
+    formerly: '625',
+    name: 'nickel alloy UNS N06625',
     family: 'nickel alloy',
     constants: [8.44, 12.8, 1290, 9.8, 410, 227, 1.29],
     index: 0.85,
@@ -142,15 +148,16 @@ export const materialRows: readonly MaterialRow[] = [
     seen: { source: 'alloy-625-paper', of: ['density', 'conductivity', 'heat', 'fusion'] },
   },
   {
-    id: 'c-276',
-    name: 'nickel alloy C-276',
+    id: 'n10276',
+    formerly: 'c-276',
+    name: 'nickel alloy UNS N10276',
     family: 'nickel alloy',
     constants: [8.89, 11.2, 1323, 10, 427, 220, 1.3],
     index: 0.85,
     cautions: nickelDust,
   },
-  { id: 'copper', name: 'copper C11000', family: 'copper', constants: [8.91, 17, 1065, 388, 385, 205, 0.0172], index: 0.75 },
-  { id: 'brass', name: 'brass CuZn37', family: 'brass', constants: [8.44, 20.5, 902, 118, 380, 168, 0.065], index: 1.2 },
+  { id: 'copper', name: 'copper UNS C11000', family: 'copper', constants: [8.91, 17, 1065, 388, 385, 205, 0.0172], index: 0.75 },
+  { id: 'brass', name: 'brass CuZn37, CW508L', family: 'brass', constants: [8.44, 20.5, 902, 118, 380, 168, 0.065], index: 1.2 },
   {
     id: 'graphite',
     name: 'electrode graphite',
@@ -187,7 +194,7 @@ export const materialRows: readonly MaterialRow[] = [
   },
   {
     id: 'az31b',
-    name: 'magnesium AZ31B',
+    name: 'magnesium AZ31B, UNS M11311',
     family: 'magnesium',
     constants: [1.77, 26, 605, 96, 1025, 349, 0.092],
     index: 2,
@@ -195,7 +202,7 @@ export const materialRows: readonly MaterialRow[] = [
   },
   {
     id: 'zirconium',
-    name: 'zirconium 702',
+    name: 'zirconium UNS R60702',
     family: 'zirconium',
     constants: [6.5, 5.8, 1852, 22, 285, 230, 0.4],
     index: 0.7,

@@ -32,6 +32,8 @@ export type Caution =
 export interface Material {
   /** Key in job files: 'd2', 'wc-6co'. */
   readonly id: string;
+  /** Its key in files of 0.3, where it was another. */
+  readonly formerly?: string | undefined;
   readonly name: string;
   readonly family: Family;
   /** g/cm³ */

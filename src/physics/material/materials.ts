@@ -73,6 +73,7 @@ const material = (row: MaterialRow): Material => {
     given({ key: `material.${row.id}.${key}`, name, value, unit: '1', deviation, basis: 'assumed', source: { file: 'starting-model' } });
   return {
     id: row.id,
+    formerly: row.formerly,
     name: row.name,
     family: row.family,
     ...of,
