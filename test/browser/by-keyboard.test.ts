@@ -82,7 +82,7 @@ describe('by keyboard alone', () => {
 
   it('Escape leaves a word as it was', async () => {
     await toField('passes');
-    expect(await type('5', 'Escape')).toContain('with 3 passes');
+    expect(await type('5', 'Escape')).toContain('in 3 passes');
     expect((await focused(page)).field).toBe('passes');
     await toField('quantity');
     expect(await type('2')).toContain('for 2 pieces');

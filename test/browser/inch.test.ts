@@ -42,7 +42,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     const sentence = await inInch();
     expect(sentence).toContain('0,5 in thick');
     expect(sentence).toMatch(/: ±0,000\d+ in expected, ±0,000\d+ in required/);
-    expect(sentence).toMatch(/Ra \d+(,\d+)? µin where Ra 31,5 µin is/);
+    expect(sentence).toMatch(/Ra \d+(,\d+)? µin expected, Ra 31,5 µin required/);
     expect(sentence).toMatch(/costs [\d.]+,\d\d EUR/);
     expect(sentence).not.toMatch(/\d (mm|µm)\b(?! brass| coated| wire)/);
     expect(await kept()).toEqual(before);
@@ -78,7 +78,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     await inInch();
     expect(await edit(page, 'tolerance', '0,5 thou')).toContain('±0,0005 in required');
     await expect.poll(kept).toMatchObject({ tolerance: 0.0127 });
-    expect(await edit(page, 'finish', '40')).toContain('where Ra 40 µin is');
+    expect(await edit(page, 'finish', '40')).toContain('Ra 40 µin required');
     await expect.poll(kept).toMatchObject({ finish: 1.016 });
   });
 

@@ -78,7 +78,7 @@ describe('a job of a dropped drawing', () => {
     await page.selectOption('.chapter [data-path="outline"] select', { label: 'cut' });
     await answered(page);
     expect(await edit(page, 'height', '22')).toContain('22 mm thick');
-    expect(await edit(page, 'finish', 'N7')).toContain('where Ra 1.6 µm is');
+    expect(await edit(page, 'finish', 'N7')).toContain('Ra 1.6 µm required');
     expect(await edit(page, 'tolerance', '± 10 µm')).toContain('±0.01 mm required');
     await expect.poll(() => keptInput(server, id)).toMatchObject({ outline: 'cut', height: 22, finish: 1.6, tolerance: 0.01 });
   });
@@ -122,7 +122,7 @@ describe('a job of a dropped drawing', () => {
     const value = / to ([\d.]+) mm$/.exec((await fill.textContent()) ?? '')?.[1] ?? '';
     expect(Number(value)).toBeGreaterThan(0.001);
     await fill.click();
-    expect(await answered(page)).toContain(`where ±${value} mm is asked`);
+    expect(await answered(page)).toContain(`±${value} mm required`);
     await expect.poll(() => keptInput(server, id)).toMatchObject({ tolerance: Number(value) });
     await page.getByRole('button', { name: /^Undo: tolerance/i }).click();
     expect(await answered(page)).toMatch(/^No\. ±0\.001 mm/);
@@ -141,7 +141,7 @@ describe('a job of a dropped drawing', () => {
     expect(await answered(page)).toContain('±0.01 mm required');
     await undo.click();
     await page.getByRole('button', { name: /^Undo: finish/i }).click();
-    expect(await answered(page)).toContain('where Ra 0.8 µm is');
+    expect(await answered(page)).toContain('Ra 0.8 µm required');
     await page.getByRole('button', { name: /^Redo: finish/i }).click();
     await page.getByRole('button', { name: /^Redo: tolerance/i }).click();
     expect(await answered(page)).toMatch(/20 mm thick.*±0.01 mm required; .*Ra 0.6 µm required/);

@@ -1,63 +1,45 @@
 /** The page in the pseudo-language: whatever is two fifths longer than English is neither cut off nor wider than the window, and no English is left in it. */
 import { mkdirSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, onTestFailed } from 'vitest';
 import { englishIn } from '../pseudo/english.ts';
 import { listedTemplates, pseudoLanguage } from '../pseudo/pseudo-language.ts';
-import { answered, brought, copyOfExample, fileOf } from './hands.ts';
+import { type Desk, desk } from './desk.ts';
+import { brought, copyOfExample, fileOf, smallJob } from './hands.ts';
 import { atRest, type Stand, stand } from './stand.ts';
 
-/** Where pictures of the pages are left for a look. */
+/** Where a picture of a page is left on which something is wrong. */
 const SEEN = 'out/pseudo';
 
-const LANGUAGE = JSON.stringify(pseudoLanguage(listedTemplates()));
-
 /** The page has no control for a language: it takes what the browser keeps. */
-const speak = (page: Page): Promise<void> => page.evaluate(`localStorage.setItem('language', ${JSON.stringify(LANGUAGE)})`);
+const LANGUAGE = { language: JSON.stringify(pseudoLanguage(listedTemplates())) };
 
-const PAGES: Readonly<Record<string, (server: Stand, go: (path: string) => Promise<Page>) => Promise<Page>>> = {
-  sheet: async (server, go) => {
-    const page = await go(`/job/${await copyOfExample(server)}`);
-    await answered(page);
-    await page.locator('.suggestions, .field-row').first().waitFor();
-    return opened(page);
+const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unknown>>> = {
+  sheet: async (sheet, server) => {
+    await sheet.sheetOf(await copyOfExample(server));
+    await sheet.page.locator('.suggestions, .field-row').first().waitFor();
   },
-  no: async (server, go) => {
-    const page = await go(`/job/${await copyOfExample(server, { tolerance: 0.0005 })}`);
-    await answered(page);
-    return opened(page);
-  },
-  'by-numbers': async (server, go) => {
+  no: async (sheet, server) => sheet.sheetOf(await copyOfExample(server, { tolerance: 0.0005 })),
+  'by-numbers': async (sheet, server) => {
     const [id = ''] = await brought(server, [fileOf('gear.job.json', JSON.stringify({ shape: { kind: 'gear', module: 2, teeth: 20 } }))]);
-    const page = await go(`/job/${id}`);
-    await answered(page);
-    return opened(page);
+    await sheet.sheetOf(id);
   },
-  jobs: async (server, go) => {
+  jobs: async (sheet, server) => {
     const [away = ''] = await brought(server, [fileOf('7.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     await fetch(`${server.address}/api/jobs/${away}`, { method: 'DELETE' });
-    const page = await go('/jobs');
-    await page.locator('.job-list').waitFor();
-    await page.locator('.bin').waitFor();
-    return opened(page);
+    await sheet.turnTo('/jobs');
+    await sheet.page.locator('.job-list').waitFor();
+    await sheet.page.locator('.bin').waitFor();
   },
-  machine: async (server, go) => {
-    const page = await go(`/run/${await copyOfExample(server)}`);
-    await page.locator('.stops').waitFor();
-    return opened(page);
+  machine: async (sheet, server) => {
+    await sheet.turnTo(`/run/${await smallJob(server)}`);
+    await sheet.page.locator('.stops').waitFor();
   },
-  shop: async (_, go) => {
-    const page = await go('/shop');
-    await page.locator('.shop td input').first().click();
-    await page.locator('.basis').waitFor();
-    return opened(page);
+  shop: async (sheet) => {
+    await sheet.turnTo('/shop');
+    await sheet.page.locator('.shop td input').first().click();
+    await sheet.page.locator('.basis').waitFor();
   },
-};
-
-const opened = async (page: Page): Promise<Page> => {
-  await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
-  await atRest(page);
-  return page;
 };
 
 /** Elements that hide a part of their own words, each with what it says. */
@@ -106,25 +88,27 @@ const SAID = `[...document.querySelectorAll('body *')].filter((e) => !['SCRIPT',
 
 describe('the page in a longer language', () => {
   let server: Stand;
+  let sheet: Desk;
+  let page: Page;
   beforeAll(async () => {
     server = await stand();
-    mkdirSync(SEEN, { recursive: true });
+    sheet = await desk(server, {}, LANGUAGE);
+    page = sheet.page;
   });
   afterAll(() => server.close());
 
   for (const [name, show] of Object.entries(PAGES))
     it(`${name}: nothing is cut off at 1280 and 820 pixels, nor wider than the window, and no English is left`, async () => {
-      const { page } = await server.open('/nowhere', { colorScheme: 'light', reducedMotion: 'reduce' });
-      await speak(page);
-      await show(server, async (path) => {
-        await page.goto(`${server.address}${path}`);
-        return page;
+      onTestFailed(async () => {
+        mkdirSync(SEEN, { recursive: true });
+        await page.screenshot({ path: `${SEEN}/${name}.png`, fullPage: true });
       });
+      await show(sheet, server);
+      await page.evaluate('document.querySelectorAll("details").forEach((d) => { d.open = true; })');
       const found: Record<string, unknown> = {};
       for (const width of [1280, 820]) {
         await page.setViewportSize({ width, height: 800 });
         await atRest(page);
-        await page.screenshot({ path: `${SEEN}/${name}-${width}.png`, fullPage: true });
         found[width] = {
           cut: await page.evaluate(CUT_OFF),
           narrow: await page.evaluate(TOO_NARROW),
@@ -136,6 +120,5 @@ describe('the page in a longer language', () => {
       expect(said.filter(([, text]) => englishIn(text, NAMES).length > 0)).toEqual([]);
       const whole = { cut: [], narrow: [], wider: 0 };
       expect(found).toEqual({ 1280: whole, 820: whole });
-      await page.context().close();
     });
 });
