@@ -71,6 +71,31 @@ export const manual: Manual<typeof catalogue> = {
       'Typical causes are a lead-in from the wrong hole, a coordinate with a digit too many, and the wrong side of compensation. The part would be scrap.',
     remedy: 'Follow the block in the picture of the proof and correct it. Do not run the program before that.',
   },
+  'rough-on-skim-energy': {
+    title: 'A skim runs in full metal',
+    meaning: 'A cut takes a full kerf of metal with a narrower gap than that of the rough cut: with the energy of a later pass.',
+    matters:
+      'Finishing energy in full metal cuts at a fraction of the speed, shorts and breaks the wire, and its gap is not the one in the table.',
+    remedy: 'Choose the condition of the rough cut before this block.',
+  },
+  'tab-on-skim-energy': {
+    title: 'A piece is cut free with the energy of a skim',
+    meaning: 'The cut that sets a piece free has a narrower gap than the rough cut: the tab is cut by a later pass alone.',
+    matters: 'The tab is full metal. A skim stalls there, and the piece may break off and short the wire.',
+    remedy: 'Cut the tab with the condition of the rough cut, then skim over it.',
+  },
+  'finish-on-rough-energy': {
+    title: 'Part of a contour is not finished by the last pass',
+    meaning: 'Along part of the contour the last cut that reached it was made with a wider gap than that of the last pass.',
+    matters: 'The size may be right there and the face is not: it has the finish and the recast layer of an earlier pass.',
+    remedy: 'Let the last pass run over the whole contour, with its own condition.',
+  },
+  'condition-missing': {
+    title: 'The wire cuts before a condition is chosen',
+    meaning: 'The dialect has a word for conditions, or the program chooses them at other places, and this cut comes before the first one.',
+    matters: 'The machine then cuts with whatever was chosen last, by another program perhaps.',
+    remedy: 'Choose the condition before the first cut.',
+  },
   'corner-too-round': {
     title: 'An inside corner comes out rounder than allowed',
     meaning:

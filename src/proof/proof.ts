@@ -28,6 +28,8 @@ export interface ProofQuestion {
   readonly wireDiameter: number;
   /** Spark gap in mm by condition number; where the program chooses none, by register. */
   readonly gaps: ReadonlyMap<number, number>;
+  /** Conditions of the passes, or registers as in `gaps`: the rough cut has the widest gap of them, the last pass the narrowest. Those the program uses when left out. */
+  readonly passes?: readonly number[] | undefined;
   readonly wanted: readonly Wanted[];
   /** Open lines that are cut; none when left out. */
   readonly wantedOpen?: readonly WantedOpen[] | undefined;

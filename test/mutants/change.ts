@@ -12,6 +12,7 @@ import { contains } from '../../src/geometry/near/inside.ts';
 import type { Point } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import { there } from '../there.ts';
+import { energyTruth } from './energy-truth.ts';
 import type { PlannedJob } from './planned-jobs.ts';
 import { type Raster, rasterOf } from './raster.ts';
 import { clearance, cutsOf, looseFaults, type Truth, type TruthCut } from './truth.ts';
@@ -46,12 +47,13 @@ export const changeOf = (good: Good, actions: readonly Action[]): Truth => {
   // Nobody can say how wide the wire cuts with a setting that has no gap.
   const unset = cuts.some((c) => c.radius === question.wireDiameter / 2) ? ['a cut has no known gap'] : [];
   const start = startFaults(actions, cuts, question, raster);
-  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults, ...unset];
+  const energy = energyTruth(actions, cuts, question, raster);
+  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults, ...energy.faults, ...unset];
   return {
     left,
     gouge: Math.max(gougeOf(good, cuts), biteOf(good, cuts)),
     faults,
-    unclear: loose.unclear || start.unclear || (loose.broken && !good.broken),
+    unclear: loose.unclear || start.unclear || energy.unclear || (loose.broken && !good.broken),
   };
 };
 

@@ -55,7 +55,7 @@ describe('mutants of good programs', () => {
   it('has judged enough mutants of both kinds', () => {
     const count = (r: Result): number => tally.get(r) ?? 0;
     expect(count('caught')).toBeGreaterThanOrEqual(120);
-    expect(count('passed')).toBeGreaterThanOrEqual(100);
+    expect(count('passed')).toBeGreaterThanOrEqual(80);
     expect(count('too near to tell')).toBeLessThan((count('caught') + count('passed')) * 0.05);
   });
 });

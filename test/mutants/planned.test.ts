@@ -31,7 +31,7 @@ describe('faults in planned programs', () => {
     const count = (r: Result): number => tally.get(r) ?? 0;
     expect([...tally.values()].reduce((a, b) => a + b, 0)).toBe(PER_JOB * jobs.length);
     expect(count('caught')).toBeGreaterThanOrEqual(80);
-    expect(count('passed')).toBeGreaterThanOrEqual(80);
+    expect(count('passed')).toBeGreaterThanOrEqual(50);
     expect(count('too near to tell')).toBeLessThan((count('caught') + count('passed')) * 0.1);
   });
 });

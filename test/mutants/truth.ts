@@ -10,6 +10,7 @@ import type { Point, Segment } from '../../src/geometry/segment.ts';
 import type { Action } from '../../src/nc/read/program.ts';
 import type { ProofQuestion } from '../../src/proof/proof.ts';
 import { there } from '../there.ts';
+import { energyTruth } from './energy-truth.ts';
 import type { Clump, Raster } from './raster.ts';
 import { clumpsOf, looseFrom, NEVER, neighbours, rasterOf, squareAt } from './raster.ts';
 import { startFaults, wireFaults } from './wire-truth.ts';
@@ -45,8 +46,10 @@ export const truthOf = (actions: readonly Action[], question: ProofQuestion, goo
   const raster = rasterOfCuts(cuts, question);
   const loose = looseFaults(actions, cuts, question, raster);
   const start = startFaults(actions, cuts, question, raster);
-  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults];
-  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear: loose.unclear || loose.broken || start.unclear };
+  const energy = energyTruth(actions, cuts, question, raster);
+  const faults = [...loose.faults, ...wireFaults(actions, question, raster), ...start.faults, ...energy.faults];
+  const unclear = loose.unclear || loose.broken || start.unclear || energy.unclear;
+  return { surface, left, gouge: gougeOf(cuts, question, raster), faults, unclear };
 };
 
 /** Half the wire and the gap of the condition, or else of the register; a move with neither takes the nearest of its run. */

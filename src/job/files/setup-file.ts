@@ -19,6 +19,12 @@ export const setupSchema = z
     wireDiameter: z.number().min(0.02).max(0.5).describe('mm'),
     registers: byNumber.describe('Offset registers of the control, mm, by number'),
     gaps: byNumber.describe('Spark gap, mm, by condition; by register where the program chooses no condition'),
+    passes: z
+      .array(z.int().min(0).max(999))
+      .min(1)
+      .max(12)
+      .optional()
+      .describe('Conditions of the passes that were planned, or registers as in gaps; those the program uses when left out'),
     block: z
       .strictObject({ low: spot, high: spot })
       .optional()
@@ -93,6 +99,7 @@ export const proofQuestion = (
   registers: numbersOf(setup.registers),
   wireDiameter: setup.wireDiameter,
   gaps: numbersOf(setup.gaps),
+  passes: setup.passes,
   wanted,
   block,
   holes: setup.holes,

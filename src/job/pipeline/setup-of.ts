@@ -14,6 +14,7 @@ export const setupOf = (run: JobRun, wish: Wish, plan: CutPlan, material: Materi
   wireDiameter: plan.wire.diameter,
   registers: recordOf(written.registers),
   gaps: recordOf(written.gaps),
+  passes: [...written.gaps.keys()],
   ...(wish.blockLoop === undefined ? { block: cornersOf(asDrawn(plan.block, wish.scaled)) } : { blockLoop: wish.blockLoop.id }),
   holes: holesOf(plan, wish.scaled),
   kept: Object.fromEntries(wish.wanted.map((w) => [w.loop, w.kept])),

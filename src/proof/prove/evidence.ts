@@ -19,6 +19,9 @@ export interface Evidence {
   readonly blocks: readonly Block[];
 }
 
+/** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
+export const CRUMB_MASS = 5e-5;
+
 /** A finding with its block. */
 export const reason = (finding: Finding, blocks: readonly Block[], block: number, at?: Point): Reason => {
   const text = blocks[block]?.text;

@@ -12,10 +12,7 @@ import type { Loose } from '../sweep/loose.ts';
 import { isWithin } from '../sweep/outline.ts';
 import { tendsToWork } from '../sweep/wire-doings.ts';
 import type { Evidence } from './evidence.ts';
-import { reason, spot } from './evidence.ts';
-
-/** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
-const CRUMB_MASS = 5e-5;
+import { CRUMB_MASS, reason, spot } from './evidence.ts';
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
   const stopsAfter = new Set(evidence.trace.stops.filter(tendsToWork).map((s) => s.before));

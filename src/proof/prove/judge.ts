@@ -13,6 +13,7 @@ import { moved } from '../sweep/loose.ts';
 import type { Evidence } from './evidence.ts';
 import { lineOf, reason } from './evidence.ts';
 import { contourReasons, stateOf } from './judge-contours.ts';
+import { energyReasons } from './judge-energy.ts';
 import { looseReasons } from './judge-loose.ts';
 import { openProofOf, openReasons } from './judge-open.ts';
 import { strayReasons } from './judge-stray.ts';
@@ -35,6 +36,7 @@ export const judge = (evidence: Evidence): Judged => {
     ...startReasons(evidence),
     ...looseReasons(evidence),
     ...strayReasons(evidence),
+    ...energyReasons(evidence),
   ];
   evidence.proven.forEach((p) => {
     const { question } = evidence;

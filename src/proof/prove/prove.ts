@@ -9,6 +9,7 @@ import { only, phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
 import { measuresOf } from '../sweep/deviation.ts';
+import { unfinishedOf } from '../sweep/energy.ts';
 import type { GroupWork } from '../sweep/group-alone.ts';
 import { memory, workOf } from '../sweep/group-alone.ts';
 import { groupsOf } from '../sweep/groups.ts';
@@ -111,6 +112,8 @@ const outcomeOf = (work: GroupWork): GroupOutcome => {
     removed: release.removed,
     throughMetal: release.throughMetal,
     starts: release.starts,
+    inFull: release.inFull,
+    unfinished: unfinishedOf(work, work.energies),
     measures: contours,
     open,
     openings: release.empty.map(outlineOf),

@@ -7,6 +7,7 @@ import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
+import type { Energies } from './energy.ts';
 import type { Group } from './groups.ts';
 import type { SweptCut, Trace } from './wire-doings.ts';
 
@@ -24,6 +25,7 @@ export interface GroupWork {
   readonly wireRadius: number;
   readonly tolerance: number;
   readonly insideCorner: number;
+  readonly energies: Energies;
 }
 
 export interface WorkCut {
@@ -78,6 +80,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     wireRadius: question.wireDiameter / 2,
     tolerance: question.tolerance,
     insideCorner: question.insideCorner,
+    energies: trace.energies,
   };
   return { work, origin, fingerprint: Float64Array.from(numbers) };
 };

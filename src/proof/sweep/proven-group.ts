@@ -1,17 +1,20 @@
 /** What is remembered of one proven group, in places measured from its origin. */
 import type { Point } from '../../geometry/segment.ts';
 import type { Measures } from './deviation.ts';
+import type { Unfinished } from './energy.ts';
 import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
 import type { FreedPiece, Release } from './release.ts';
 
-export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts'> {
+export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts' | 'inFull'> {
   readonly pieces: readonly (Omit<FreedPiece, 'loop'> & { readonly outline: Outline })[];
   /** Run of each cut. */
   readonly runs: readonly number[];
   readonly measures: Measures['contours'];
   readonly open: Measures['open'];
   readonly openings: readonly Outline[];
+  /** By wanted contour, where another pass than the last one cut it last. */
+  readonly unfinished: readonly (Unfinished | undefined)[];
 }
 
 export interface Proven {

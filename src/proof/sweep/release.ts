@@ -2,7 +2,7 @@
 
 import type { Path64, Paths64 } from 'clipper2-ts';
 import { areaOf, boundsOfChain, mergedBounds, perimeterOf } from '../../geometry/area.ts';
-import { boundsOf } from '../../geometry/measure.ts';
+import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import { drawnLine, turnsRound } from '../drawn-line.ts';
@@ -50,6 +50,8 @@ export interface Release {
   /** By travel of the work and by rapid of the travel: it leads the wire through metal. */
   readonly throughMetal: readonly (readonly boolean[])[];
   readonly starts: readonly Start[];
+  /** First cuts of chains that took a full kerf of metal. */
+  readonly inFull: readonly number[];
 }
 
 interface State {
@@ -62,11 +64,22 @@ interface State {
   readonly removed: { cut: number; area: number }[];
   readonly throughMetal: (readonly boolean[])[];
   readonly starts: Start[];
+  readonly inFull: number[];
 }
 
 export const releaseOf = (work: GroupWork): Release => {
   const start = startOf(work);
-  const state: State = { start, empty: start, beforeRun: start, pieces: [], fresh: [], removed: [], throughMetal: [], starts: [] };
+  const state: State = {
+    start,
+    empty: start,
+    beforeRun: start,
+    pieces: [],
+    fresh: [],
+    removed: [],
+    throughMetal: [],
+    starts: [],
+    inFull: [],
+  };
   let run = -1;
   for (const chain of chainsOf(work.cuts)) {
     const now = itemAt(work.cuts, chain.first).run;
@@ -79,15 +92,27 @@ export const releaseOf = (work: GroupWork): Release => {
     const travel = work.travels.findIndex((t) => t.after === chain.last);
     if (travel >= 0) state.throughMetal[travel] = itemAt(work.travels, travel).segments.map((s) => meetsMetal(work, state.empty, s));
   }
-  const { pieces, empty, fresh, removed, throughMetal, starts } = state;
-  return { pieces, empty, fresh, removed, throughMetal, starts };
+  const { pieces, empty, fresh, removed, throughMetal, starts, inFull } = state;
+  return { pieces, empty, fresh, removed, throughMetal, starts, inFull };
+};
+
+/** A chain that takes more than this share of its kerf runs in full metal; a skim takes a tenth. */
+const FULL = 0.5;
+
+/** mm² that the chain sweeps, as if it nowhere met itself. */
+const kerfOf = ({ cuts }: GroupWork, { first, last }: CutChain): number => {
+  const { radius } = itemAt(cuts, first);
+  const length = cuts.slice(first, last + 1).reduce((sum, c) => sum + lengthOf(c.segment), 0);
+  return 2 * radius * length + Math.PI * radius ** 2;
 };
 
 const cutChain = (work: GroupWork, state: State, chain: CutChain): void => {
   const before = state.empty;
   const after = withoutCrumbs(united([before, sweepOfCuts(work, chain)]));
   const run = itemAt(work.cuts, chain.first).run;
-  if (emptyArea(after) - emptyArea(before) > CRUMB_AREA) state.fresh[run] = true;
+  const taken = emptyArea(after) - emptyArea(before);
+  if (taken > CRUMB_AREA) state.fresh[run] = true;
+  if (taken > FULL * kerfOf(work, chain)) state.inFull.push(chain.first);
   const gone = new Set<Path64>();
   const { loose, anchors } = newlyLoose(work, state.pieces, after);
   for (const loop of loose) {

@@ -6,6 +6,7 @@ import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
+import { type Energies, energiesOf } from './energy.ts';
 
 /** One cutting move of the wire's centre. */
 export interface SweptCut {
@@ -56,6 +57,7 @@ export interface Trace {
   readonly cuts: readonly SweptCut[];
   readonly stops: readonly Stop[];
   readonly travels: readonly Travel[];
+  readonly energies: Energies;
   /** What is done to the wire behind the last cut. */
   readonly atEnd: readonly WireDoing[];
   /** Cuts for which neither condition nor register gives a gap: their actions. */
@@ -66,6 +68,7 @@ export interface Gaps {
   readonly wireDiameter: number;
   /** mm by condition, or by register where the program chooses no condition. */
   readonly gaps: ReadonlyMap<number, number>;
+  readonly passes?: readonly number[] | undefined;
   readonly dialect: { readonly words: Pick<Dialect['words'], 'thread' | 'cutWire'> };
 }
 
@@ -103,6 +106,7 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
     travels: travelsOf(actions, cuts, asksOf(gaps)),
     atEnd: travelOf(actions, (cuts.at(-1)?.action ?? -1) + 1, actions.length, cuts.length - 1, asksOf(gaps)).doings,
     withoutGap,
+    energies: energiesOf(cuts, gaps),
   };
 };
 

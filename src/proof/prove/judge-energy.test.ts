@@ -1,0 +1,84 @@
+/** With what energy is cut: faults that change no place of the wire. */
+import { describe, expect, it } from 'vitest';
+import { type Dialect, standardDialect } from '../../nc/dialect/dialect.ts';
+import type { Action } from '../../nc/read/program.ts';
+import type { Wanted } from '../proof.ts';
+import { box, faults, question, script } from './by-hand.fixture.ts';
+import { proveActions } from './prove.ts';
+
+const WIRE = 0.125;
+const GAPS = new Map([
+  [1, 0.035],
+  [2, 0.03],
+]);
+const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+
+/** The middle of the wire lies so far inside the drawing. */
+const inset = { rough: WIRE + 0.035 + 0.004, last: WIRE + 0.03 };
+
+/** A box roughed up to a tab, its tab cut after a stop, then skimmed all round; `use` names the condition of each of the three. */
+const roughTabSkim = (use: readonly [rough: number | undefined, tab: number, skim: number], skimTo = 15): readonly Action[] => {
+  const s = script();
+  const conditions: (number | undefined)[] = [];
+  const cut = (condition: number | undefined, x: number, y: number): void => {
+    s.cut(x, y);
+    conditions.push(condition);
+  };
+  const [low, high] = [10 + inset.rough, 20 - inset.rough];
+  s.go(15, 15);
+  s.stop('THREAD THE WIRE');
+  for (const [x, y] of [
+    [15, low],
+    [high, low],
+    [high, high],
+    [low, high],
+    [low, low],
+    [13, low],
+  ] as const)
+    cut(use[0], x, y);
+  s.stop('SECURE THE SLUG');
+  cut(use[1], 15.2, low);
+  s.stop('TAKE THE SLUG OUT');
+  const [near, far] = [10 + inset.last, 20 - inset.last];
+  for (const [x, y] of [
+    [15.2, near],
+    [far, near],
+    [far, far],
+    [near, far],
+    [near, near],
+    [skimTo, near],
+  ] as const)
+    cut(use[2], x, y);
+  s.end();
+  let n = 0;
+  return s.actions.map((a) => (a.kind === 'move' && !a.rapid ? { ...a, register: 1, condition: conditions[n++] } : a));
+};
+
+const asked = (more = {}) => question(wanted, { gaps: GAPS, tolerance: 0.02, insideCorner: 0.2, ...more });
+const proven = (actions: readonly Action[], more = {}) => faults(proveActions(actions, asked(more)));
+
+describe('the energy of a cut', () => {
+  it('is right where rough cut and tab have the widest gap and the last pass the narrowest', () => {
+    expect(proven(roughTabSkim([1, 1, 2], 15.4))).toEqual([]);
+  });
+
+  it('is wrong where a skim runs in full metal or cuts the tab, though every size holds', () => {
+    expect(proven(roughTabSkim([2, 1, 2], 15.4))).toEqual(['rough-on-skim-energy']);
+    expect(proven(roughTabSkim([1, 2, 2], 15.4))).toContain('tab-on-skim-energy');
+  });
+
+  it('is wrong where the last pass does not come round, or was planned finer than it is', () => {
+    expect(proven(roughTabSkim([1, 1, 2], 12))).toEqual(['finish-on-rough-energy']);
+    const gaps = new Map([...GAPS, [3, 0.025] as const]);
+    expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps, passes: [1, 2, 3] })).toEqual(['finish-on-rough-energy']);
+    expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
+  });
+
+  it('is not known before a condition is chosen, by word or anywhere else', () => {
+    expect(proven(roughTabSkim([undefined, 1, 2], 15.4))).toContain('condition-missing');
+    const none = roughTabSkim([1, 1, 2], 15.4).map((a) => (a.kind === 'move' ? { ...a, condition: undefined } : a));
+    expect(proven(none)).toEqual([]);
+    const dialect: Dialect = { ...standardDialect, words: { condition: 'E{n}' } };
+    expect(proven(none, { dialect })).toEqual(['condition-missing']);
+  });
+});

@@ -1,0 +1,81 @@
+/** Judges with what energy is cut: full metal and tabs with that of the rough cut, faces last with that of the last pass. */
+import { itemAt } from '../../sequence/sequence.ts';
+import { contour, count, mm } from '../../text/part.ts';
+import { say } from '../../text/say.ts';
+import { blockName } from '../block-name.ts';
+import { find } from '../findings.ts';
+import type { Reason } from '../proof.ts';
+import { type Energies, SAME_ENERGY } from '../sweep/energy.ts';
+import { moved } from '../sweep/loose.ts';
+import { CRUMB_MASS, type Evidence, lineOf, reason, spot } from './evidence.ts';
+
+/** Shorter stretches, mm, are where passes overlap or the wire comes in. */
+const STRETCH = 0.75;
+
+/** A program with the wrong condition has it at every opening; a few places say enough. */
+const MOST = 20;
+
+/** Nothing can be told where all gaps are one, nor where a cut has none that is known, which is said already. */
+export const energyReasons = (evidence: Evidence): readonly Reason[] => {
+  const { energies } = evidence.trace;
+  if (energies.rough - energies.last <= SAME_ENERGY || evidence.trace.withoutGap.length > 0) return missing(evidence);
+  return [...missing(evidence), ...roughs(evidence, energies), ...tabs(evidence, energies), ...faces(evidence)];
+};
+
+/** Where a register alone gave the gap although conditions are chosen by word, or elsewhere in the program. */
+const missing = ({ actions, question, blocks }: Evidence): readonly Reason[] => {
+  const cuts = actions.filter((a) => a.kind === 'move' && !a.rapid);
+  const chosen = cuts.some((a) => a.kind === 'move' && a.condition !== undefined);
+  const first = cuts.find((a) => a.kind === 'move' && a.condition === undefined);
+  if (first === undefined || (!chosen && question.dialect.words.condition === undefined)) return [];
+  const text = say('condition-missing')`In ${{ block: blockName(blocks, first.block) }} the wire cuts, and no condition is chosen before.`;
+  const remedy = say('condition-missing.remedy')`Choose the condition before the first cut.`;
+  return [reason(find('condition-missing', text, { ...lineOf(blocks, first.block), remedy }), blocks, first.block)];
+};
+
+const roughs = ({ proven, trace, blocks }: Evidence, { rough }: Energies): readonly Reason[] =>
+  proven
+    .flatMap(({ group, outcome }) => outcome.inFull.map((c) => itemAt(trace.cuts, itemAt(group.cuts, c))))
+    .filter((cut) => cut.radius < rough - SAME_ENERGY)
+    .slice(0, MOST)
+    .map(({ block, setting, segment }) => {
+      const text = say(
+        'rough-on-skim-energy',
+      )`From ${{ block: blockName(blocks, block) }} on the wire cuts in full metal with the energy of a skim (${{ setting: count(setting) }}).`;
+      const more = {
+        place: spot(segment.from),
+        remedy: say('rough-on-skim-energy.remedy')`Choose the condition of the rough cut before this block.`,
+      };
+      return reason(find('rough-on-skim-energy', text, more), blocks, block, segment.from);
+    });
+
+const tabs = ({ loose, trace, blocks }: Evidence, { rough }: Energies): readonly Reason[] =>
+  loose
+    .filter(({ finding, cut }) => finding.mass > CRUMB_MASS && itemAt(trace.cuts, cut).radius < rough - SAME_ENERGY)
+    .slice(0, MOST)
+    .map(({ finding: { block, at, loop } }) => {
+      const text = say('tab-on-skim-energy')`In ${{ block: blockName(blocks, block) }} a piece is cut free with the energy of a skim.`;
+      const more = {
+        place: spot(at, loop),
+        remedy: say('tab-on-skim-energy.remedy')`Cut the tab with the condition of the rough cut, then skim over it.`,
+      };
+      return reason(find('tab-on-skim-energy', text, more), blocks, block, at);
+    });
+
+const faces = ({ proven, question, trace, blocks }: Evidence): readonly Reason[] =>
+  proven.flatMap(({ group, origin, outcome }) =>
+    outcome.unfinished.flatMap((u, n) => {
+      if (u === undefined || u.length < STRETCH) return [];
+      const { loop } = itemAt(question.wanted, itemAt(group.wanted, n));
+      const { block } = itemAt(trace.cuts, itemAt(group.cuts, u.cut));
+      const at = moved(u.at, origin);
+      const text = say(
+        'finish-on-rough-energy',
+      )`On the contour ${{ loop: contour(loop) }} the last pass does not reach ${{ length: mm(u.length) }} of the face: the last cut there is that of ${{ block: blockName(blocks, block) }}.`;
+      const more = {
+        place: spot(at, loop),
+        remedy: say('finish-on-rough-energy.remedy')`Let the last pass run over the whole contour, with its own condition.`,
+      };
+      return [reason(find('finish-on-rough-energy', text, more), blocks, block, at)];
+    }),
+  );

@@ -1,0 +1,75 @@
+/**
+ * With what energy the wire cuts what it cuts, told by the width of its kerf: the widest gap is that of the rough cut, the narrowest that
+ * of the last pass. Geometry alone does not see a skim that runs in full metal, nor a face that was left rough within the tolerance.
+ */
+import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
+import type { Point } from '../../geometry/segment.ts';
+import { itemAt } from '../../sequence/sequence.ts';
+import type { ProofQuestion } from '../proof.ts';
+import type { GroupWork, WorkCut } from './group-alone.ts';
+import type { SweptCut } from './wire-doings.ts';
+
+/** Kerfs, mm, nearer to each other than this are of one energy. */
+export const SAME_ENERGY = 1e-6;
+
+/** Places along a contour stand this far apart, mm, and there are so many at most. */
+const SPACING = 0.5;
+const MOST_PLACES = 400;
+
+/** Half kerfs of the rough cut and of the last pass, mm. */
+export interface Energies {
+  readonly rough: number;
+  readonly last: number;
+}
+
+export interface Unfinished {
+  readonly at: Point;
+  /** mm of the contour. */
+  readonly length: number;
+  /** The cut that was the last there. */
+  readonly cut: number;
+}
+
+/** From the passes that were planned, or else from those that the program uses. */
+export const energiesOf = (
+  cuts: readonly SweptCut[],
+  { wireDiameter, gaps, passes }: Pick<ProofQuestion, 'wireDiameter' | 'gaps' | 'passes'>,
+): Energies => {
+  const planned = passes?.flatMap((n) => gaps.get(n) ?? []).map((gap) => wireDiameter / 2 + gap) ?? [];
+  let [rough, last] = [0, Infinity];
+  for (const radius of planned.length > 0 ? planned : cuts.map((c) => c.radius))
+    [rough, last] = [Math.max(rough, radius), Math.min(last, radius)];
+  return { rough, last };
+};
+
+/** Where a contour was cut last by another pass than the last one; by wanted contour. */
+export const unfinishedOf = (work: GroupWork, { last }: Energies): readonly (Unfinished | undefined)[] =>
+  work.wanted.map(({ contour }) => {
+    const perimeter = contour.segments.reduce((sum, s) => sum + lengthOf(s), 0);
+    const spacing = Math.max(SPACING, perimeter / MOST_PLACES);
+    let found: Unfinished | undefined;
+    for (const s of contour.segments) {
+      const steps = Math.max(1, Math.round(lengthOf(s) / spacing));
+      for (let i = 0; i < steps; i += 1) {
+        const at = pointAt(s, (i + 0.5) / steps);
+        const cut = lastCutAt(work, at);
+        if (cut === undefined || itemAt(work.cuts, cut).radius <= last + SAME_ENERGY) continue;
+        found = { at: found?.at ?? at, length: (found?.length ?? 0) + lengthOf(s) / steps, cut: found?.cut ?? cut };
+      }
+    }
+    return found;
+  });
+
+const lastCutAt = ({ cuts, tolerance }: GroupWork, at: Point): number | undefined => {
+  for (let c = cuts.length - 1; c >= 0; c -= 1) if (reaches(itemAt(cuts, c), at, tolerance)) return c;
+  return undefined;
+};
+
+const reaches = ({ segment, radius }: WorkCut, at: Point, tolerance: number): boolean => {
+  const reach = radius + tolerance;
+  const { from, to } = segment;
+  const more = segment.kind === 'arc' ? 2 * segment.radius + reach : reach;
+  if (at.x < Math.min(from.x, to.x) - more || at.x > Math.max(from.x, to.x) + more) return false;
+  if (at.y < Math.min(from.y, to.y) - more || at.y > Math.max(from.y, to.y) + more) return false;
+  return distanceToSegment(segment, at) <= reach;
+};
