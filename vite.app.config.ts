@@ -16,7 +16,7 @@ const noHelp: Rolldown.Plugin = {
 };
 
 /** Formulas and tables of texts that nobody in the page reads are left out, and so is what they say. */
-const treeshake = { manualPureFunctions: [...MAKE_TEXTS] };
+const treeshake = { manualPureFunctions: [...MAKE_TEXTS], propertyReadSideEffects: false as const };
 
 export default defineConfig({
   root: 'src/app',

@@ -6,7 +6,7 @@ import { insideArcs } from '../plan/inside-arcs.ts';
 import type { ContourPlan, CutPlan } from '../plan/plan.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { lastOf } from '../sequence/sequence.ts';
-import type { Finding } from '../text/finding.ts';
+import { atField, type Finding } from '../text/finding.ts';
 import { fixed, limit, mm, name, um } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { type Budget, errorBudget } from './budget.ts';
@@ -69,12 +69,12 @@ const overTolerance = ({ of, total, tolerance, biggest }: Budget): Finding => {
     return find(
       'budget-over-tolerance/profile',
       say`All errors together: ${{ expected }} expected on the profile, ${{ asked }} required. ${{ biggest: biggest.sentence }}`,
-      { place: { kind: 'field', path: 'tolerance' } },
+      { place: atField('tolerance') },
     );
   return find(
     'budget-over-tolerance/size',
     say`All errors together: ${{ expected }} expected on ${{ size: name(of.name) }}, ${{ length: mm(of.length, { as: 'given' }) }}; ${{ asked }} required. ${{ biggest: biggest.sentence }}`,
-    { place: { kind: 'field', path: 'sizes' } },
+    { place: atField('sizes') },
   );
 };
 

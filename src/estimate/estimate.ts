@@ -4,7 +4,7 @@ import type { ReadProgram } from '../nc/read/program.ts';
 import type { Machine } from '../physics/cut/machine.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
-import type { Finding } from '../text/finding.ts';
+import { atField, type Finding } from '../text/finding.ts';
 import { fixed, number, quantity } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { find } from './findings.ts';
@@ -110,7 +110,7 @@ const spoolFindings = (spools: Figure, plan: CutPlan): readonly Finding[] =>
           'spool-runs-out',
           say`One piece uses ${{ spools: number(spools.value, fixed(1)) }} spools of ${{ spool: quantity(plan.wire.spool, 'kg', { as: 'given' }) }}: the wire runs out during the cut.`,
           {
-            place: { kind: 'field', path: 'wire' },
+            place: atField('wire'),
             remedy: say`Plan the change of spool for an attended stop, or buy the wire on larger spools.`,
           },
         ),

@@ -1,6 +1,6 @@
 /** What an hour, a hole and a kilogram cost in this shop, from which day on, and how many minutes its people need. */
 import { z } from 'zod';
-import type { Finding } from '../text/finding.ts';
+import { atField, type Finding } from '../text/finding.ts';
 import { term } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { find } from './findings.ts';
@@ -53,7 +53,7 @@ export const ratesOn = (all: readonly Rates[], day: string): RatesOnDay => {
 };
 
 const noneYet = (day: string, first: string | undefined): Finding => {
-  const place = { kind: 'field', path: 'rates' } as const;
+  const place = atField('rates');
   return first === undefined
     ? find('rates-not-yet/none', say`The shop has no rates for ${{ day: term(day) }}; it has none at all.`, { place })
     : find(

@@ -9,7 +9,7 @@ import type { OffsetContourOutcome, OffsetRegionOutcome } from '../geometry/offs
 import { line, type Point } from '../geometry/segment.ts';
 import { soundness } from '../geometry/soundness.ts';
 import { firstItem, roundPairs } from '../sequence/sequence.ts';
-import { type Finding, remedy } from '../text/finding.ts';
+import { atField, type Finding, remedy } from '../text/finding.ts';
 import { count, length, mm, name, number, placeByLetters, quantity, term, upTo } from '../text/part.ts';
 import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -201,7 +201,7 @@ const values = phrases('nest-value-unusable', {
 
 const tooMany = (total: number): Finding =>
   find('pieces-too-many', say`${{ pieces: count(total, 'piece') }} are listed; at most ${{ most: count(MOST_PIECES) }} are laid at once.`, {
-    place: { kind: 'field', path: 'pieces' },
+    place: atField('pieces'),
     remedy: say`Lay one plateful at a time.`,
   });
 

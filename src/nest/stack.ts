@@ -3,7 +3,7 @@
 import { type Figure, given } from '../quantity/figure.ts';
 import { apply, type Formula } from '../quantity/formula.ts';
 import { saidBy } from '../quantity/source.ts';
-import { type Finding, remedy } from '../text/finding.ts';
+import { atField, type Finding, remedy } from '../text/finding.ts';
 import { count, fixed, mm, number, type Part, quantity, term, upTo } from '../text/part.ts';
 import { phrases, say, sentences } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
@@ -198,7 +198,7 @@ const tooHigh = ({ thickness, tallest }: StackQuestion, each: number): Finding =
   find(
     'stack-too-high',
     say`One sheet of ${{ sheet: tidy(thickness) }} is ${{ height: tidy(each) }} high with its burr and bow; the machine takes ${{ most: tidy(tallest) }}.`,
-    { place: { kind: 'field', path: 'thickness' } },
+    { place: atField('thickness') },
   );
 
 const badFields = ({ thickness, flatness, burr, tallest, wanted = 1, pressedOut = 0 }: StackQuestion): readonly Finding[] => {

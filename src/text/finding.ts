@@ -24,6 +24,9 @@ export type Place =
   /** A value in a job, shop or dialect file, or an option: 'wire.diameter'. */
   | { readonly kind: 'field'; readonly path: string };
 
+/** A value of a job, shop or dialect file, or an option. */
+export const atField = (path: string): Place => ({ kind: 'field', path });
+
 export interface Finding {
   /** One of the codes in the catalogue of the layer that found it; each has an entry in that layer's manual. */
   readonly code: string;

@@ -1,7 +1,7 @@
 /** Decides how long a drawing unit is, and says so wherever the file leaves room for doubt. */
 
 import type { Bounds } from '../../geometry/measure.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { length, mm, name, term } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -58,7 +58,7 @@ export const decideUnits = (
 
 const unknownUnit = (asked: string, instead: DrawingUnits | undefined): Finding =>
   find('units-unknown', say`'${{ asked: name(asked) }}' is not a unit known here.`, {
-    place: { kind: 'field', path: 'units' },
+    place: atField('units'),
     done: instead ? words.kept(instead.name) : words.asIfNone,
     remedy: say`Give one of ${{ units: term('mm, cm, m, µm, inch, mil, ft') }}.`,
   });

@@ -1,6 +1,6 @@
 /** Proposes when to start, and which of several programs to run, so that most of the cutting falls into hours in which nobody is there. */
 import { firstItem } from '../../sequence/sequence.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import type { Moment } from '../../text/moment.ts';
 import { duration, moment } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -96,7 +96,7 @@ export const startFindings = (proposal: BestStart): readonly Finding[] =>
   proposal.kind === 'another' && proposal.best.cuttingAtNight - proposal.atOnce.cuttingAtNight >= WORTH
     ? [
         find('better-start', better(proposal.best, proposal.atOnce), {
-          place: { kind: 'field', path: 'startAt' },
+          place: atField('startAt'),
           remedy: say`Start then, unless the machine is needed for another job that night.`,
         }),
       ]

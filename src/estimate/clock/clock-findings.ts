@@ -1,5 +1,5 @@
 /** What the owner should hear of a run on the clock: spools that end at night, long waits, pieces left out. */
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { count, duration, moment } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -18,7 +18,7 @@ const spoolFindings = ({ spools }: Clock): readonly Finding[] => {
   if (first === undefined) return [];
   return [
     find('spool-ends-at-night', spoolEnds(first, atNight.length - 1), {
-      place: { kind: 'field', path: 'spoolLeft' },
+      place: atField('spoolLeft'),
       remedy: say`Fit a full spool at ${{ before: moment(first.before) }}, the last time an operator is at the machine before that.`,
     }),
   ];
@@ -70,7 +70,7 @@ const shortFindings = ({ pieces }: Clock): readonly Finding[] =>
           'clock-cut-short',
           say`Only ${{ laid: count(pieces.laid) }} of ${{ asked: count(pieces.asked) }} pieces are scheduled: all of them would be too many events.`,
           {
-            place: { kind: 'field', path: 'quantity' },
+            place: atField('quantity'),
           },
         ),
       ];

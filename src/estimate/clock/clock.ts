@@ -1,5 +1,5 @@
 /** The run of a job on the shop's clock: what happens when, who must be there, and how long the machine waits for somebody. */
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import type { Moment } from '../../text/moment.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -137,7 +137,7 @@ export const prepareClock = (question: ClockQuestion, most?: number): Prepared =
 
 const nobodyComes = (): Finding =>
   find('nobody-comes', say`The shop has no shift in which the machine could be started: the run cannot be scheduled.`, {
-    place: { kind: 'field', path: 'shifts' },
+    place: atField('shifts'),
     remedy: say`Give the shop file at least one shift, or leave shifts out for Monday to Friday, 07:00 to 16:00.`,
   });
 

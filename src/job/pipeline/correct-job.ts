@@ -6,7 +6,7 @@ import type { PassTable } from '../../physics/cut/pass-table.ts';
 import type { CutPlan, Kept } from '../../plan/plan.ts';
 import { isFilled, sideBySide } from '../../sequence/sequence.ts';
 import { type ControlUnit, INCHES, MILLIMETRES } from '../../text/control-unit.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { contour, count, list, name, type Part } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -132,7 +132,7 @@ const unknownLoop = ({ loop }: MeasuredText, plan: CutPlan): Finding => {
   return find(
     'measured-loop-unknown',
     say`No contour ${{ loop: name(loop) }} is cut in this job; there are ${{ loops: more > 0 ? words.more(named, more) : named }}.`,
-    { place: { kind: 'field', path: 'measured' } },
+    { place: atField('measured') },
   );
 };
 

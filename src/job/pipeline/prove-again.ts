@@ -5,7 +5,7 @@ import { parseDialect } from '../../nc/dialect/parse.ts';
 import type { WantedLine } from '../../plan/open-line.ts';
 import type { Proof, ProofQuestion } from '../../proof/proof.ts';
 import { proveProgram } from '../../proof/prove/prove.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { name } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { proofQuestion, rectangleOf, type SetupFile } from '../files/setup-file.ts';
@@ -55,7 +55,7 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
       kind: 'bad input',
       findings: [
         find('file-not-valid/no-block', say`The set-up file names neither a block nor the loop that is its edge.`, {
-          place: { kind: 'field', path: 'block' },
+          place: atField('block'),
         }),
       ],
     };

@@ -1,7 +1,7 @@
 /** Whether the cut can be expected to keep the limits that a part by numbers has: those of its bore, its keyway, its teeth. */
 
 import type { Shape, ShapeSize } from '../../shapes/shape.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, limit, mm, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -34,7 +34,7 @@ export const shapeLimitsFindings = (
   if (narrowest === undefined || Math.max(within, tolerance) <= narrowest.wall) return [];
   const { size, wall } = narrowest;
   const limits = words.apart(size.figure.name, (size.limits?.high ?? 0) - (size.limits?.low ?? 0), wall);
-  const place = { kind: 'field', path: 'tolerance' } as const;
+  const place = atField('tolerance');
   // Rounded down to a tenth of a micrometre, so that it is no wider than the limits.
   const value = Math.floor(wall * 10000) / 10000;
   const change = { field: 'tolerance', value };

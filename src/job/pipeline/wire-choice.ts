@@ -13,7 +13,7 @@ import type { Proof } from '../../proof/proof.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import type { WireOutcome, WireRow, WireTable } from '../../result/wires.ts';
 import { lastOf } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, name, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -240,7 +240,7 @@ export const wireDoubt = ({ verdict }: Pick<Proof, 'verdict'>, wires: WireTable 
       'wire-not-proven',
       say`${{ wire: taken === undefined ? words.unnamed : words.named(taken.name) }} is the cheapest, but its program was not proven; no other wire was selected in its place.`,
       {
-        place: { kind: 'field', path: 'wire' },
+        place: atField('wire'),
         remedy: remedy(
           say`The next cheapest is ${{ wire: name(next.name) }}: set the wire to ${{ id: term(next.id) }} and check whether its program is proven.`,
           {

@@ -1,7 +1,7 @@
 /** Reads what somebody measured: 'L2: 24.006 of 24 at 22', with units and 'one side' where they are meant. */
 
 import { parseLength, readingsPart, type TypedReading } from '../../quantity/typed-length.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { name, quantity } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -61,7 +61,7 @@ const bad = (text: string, reason: Text): MeasuredRead => ({
     'measured-not-readable',
     say`'${{ typed: name(text.slice(0, LONGEST)) }}' cannot be read as a measurement: ${{ reason }}.`,
     {
-      place: { kind: 'field', path: 'measured' },
+      place: atField('measured'),
       remedy: say`Write it like L2: 24.006 of 24 at 22: contour, measurement, nominal size and temperature in °C.`,
     },
   ),

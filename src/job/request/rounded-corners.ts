@@ -5,7 +5,7 @@ import { counterClockwise } from '../../geometry/chain.ts';
 import { close, open } from '../../geometry/offset/opening.ts';
 import type { Kept } from '../../plan/plan.ts';
 import type { WantedLoop } from '../../plan/question.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { contour, count, mm } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -36,7 +36,7 @@ export const easeLoops = (loops: readonly WantedLoop[], kept: ReadonlyMap<string
     'corners-eased',
     say`Inside corners of ${{ contours: count(changed, 'contour') }} sharper than ${{ radius: mm(radius, { as: 'given' }) }} were eased to that radius, as specified in the job.`,
     {
-      place: { kind: 'field', path: 'ease' },
+      place: atField('ease'),
       done: say`Plan, program and proof use the eased contours.`,
     },
   );

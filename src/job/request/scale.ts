@@ -7,7 +7,7 @@ import type { Point } from '../../geometry/segment.ts';
 import { type Similarity, scaling, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { PlanQuestion } from '../../plan/question.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, limit, mm, name, number, type Part, quantity, um, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -90,7 +90,7 @@ const growthFinding = ({ tolerance }: Job, material: Material, size: number, gro
   const said = growth > 0 ? words.longer : words.shorter;
   const asked = limit(tolerance * 1000, 'µm', fixed(1));
   return find('thermal-growth-large', said(wide(size), material.name, µm(growth), celsius(cutting), asked), {
-    place: { kind: 'field', path: 'temperature' },
+    place: atField('temperature'),
     remedy: remedy(say`Scale the program for ${{ cutting: celsius(cutting) }} (temperature.scale), or cut at 20 °C.`, {
       field: 'temperature.scale',
       value: true,
@@ -108,7 +108,7 @@ const words = phrases('thermal-growth-large', {
 const scaledNote = (factor: number, size: number, cutting: number): Finding => {
   const said = factor > 1 ? scaledBy.more : scaledBy.less;
   return find('program-scaled', said(number(factor, fixed(7)), celsius(cutting), wide(size), µm((factor - 1) * size)), {
-    place: { kind: 'field', path: 'temperature' },
+    place: atField('temperature'),
     done: say`The offset registers stay as they are: wire and gap do not scale with the workpiece.`,
   });
 };
@@ -124,7 +124,7 @@ const belowDigit = (farthest: number, lastDigit: number, cutting: number): Findi
   find(
     'scale-below-resolution',
     say`Scaling for ${{ cutting: celsius(cutting) }} moves no point of the program by more than ${{ farthest: µm(farthest) }}, less than half its last digit of ${{ digit: µm(lastDigit) }}: not worth doing.`,
-    { place: { kind: 'field', path: 'temperature' } },
+    { place: atField('temperature') },
   );
 
 /** The place in the drawing, at 20 °C, of a place in the program. */

@@ -1,6 +1,6 @@
 /** What makes a job impossible to judge: a drawing that is none, and names that nothing goes by. */
 import type { Drawing } from '../../drawing/drawing.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { list, name } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -29,7 +29,7 @@ const unknownWire = ({ job, shop }: Pick<JobRun, 'job' | 'shop'>): readonly Find
           'file-not-valid/wire',
           say`The shop has no wire named '${{ wire: name(job.wire) }}'; it has ${{ known: list(shop.wires.map((w) => name(w.id))) }}.`,
           {
-            place: { kind: 'field', path: 'wire' },
+            place: atField('wire'),
           },
         ),
       ];
@@ -39,7 +39,7 @@ const unknownLayers = (asked: readonly string[], known: readonly string[]): read
     .filter((layer) => !known.includes(layer))
     .map((layer) =>
       find('layer-unknown', known.length === 0 ? words.none(layer) : words.others(layer, known), {
-        place: { kind: 'field', path: 'layers' },
+        place: atField('layers'),
       }),
     );
 

@@ -1,5 +1,5 @@
 /** Asks of wire, height and machine whether the model may be asked at all: a wrong one is a finding, never a number. */
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { mm, type Part, quantities } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -17,7 +17,7 @@ export const checkCut = ({
 ];
 
 const checkWire = (diameter: number, machine: { readonly low: number; readonly high: number }): readonly Finding[] => {
-  const place = { kind: 'field', path: 'wire' } as const;
+  const place = atField('wire');
   if (!(diameter >= wireRange.low && diameter <= wireRange.high)) {
     return [
       find(
@@ -52,7 +52,7 @@ const range = ({ low, high }: { readonly low: number; readonly high: number }): 
   quantities([low, high], 'to', 'mm', { as: 'given' });
 
 const checkHeight = (height: number, most: number): readonly Finding[] => {
-  const place = { kind: 'field', path: 'height' } as const;
+  const place = atField('height');
   if (!(height > 0 && height <= most)) {
     return [
       find(

@@ -1,5 +1,5 @@
 /** Finds a material by its key, or says by name why there is none. */
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { name as asName, list, number, type Part, significant, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
@@ -32,7 +32,7 @@ export const notConducting = ({ name, resistivity }: Pick<NonConductor, 'name' |
   find(
     'material-not-conducting',
     say`${{ material: asName(name) }} cannot be cut by wire: its resistivity is about ${{ resistivity: ohmCentimetres(resistivity.value) }} ohm·cm and a spark needs less than about ${{ limit: ohmCentimetres(conductorLimit.value) }} ohm·cm.`,
-    { place: { kind: 'field', path: 'material' }, remedy: say`Ask for a conducting grade, or for grinding, laser or water jet.` },
+    { place: atField('material'), remedy: say`Ask for a conducting grade, or for grinding, laser or water jet.` },
   );
 
 const ohmCentimetres = (ohmMetres: number): Part => {
@@ -45,7 +45,7 @@ const unknown = (id: string, more: readonly Material[]): Finding => {
   const keys = [...more, ...materials].map((m) => m.id);
   const near = keys.filter((k) => alike(plain(k), plain(id)));
   return find('material-unknown', say`No material has the key '${{ key: shown }}'.`, {
-    place: { kind: 'field', path: 'material' },
+    place: atField('material'),
     remedy: near.length > 0 ? words.near(near) : words.known(keys),
   });
 };

@@ -6,7 +6,7 @@ import type { Bounds } from '../../geometry/measure.ts';
 import { line, point } from '../../geometry/segment.ts';
 import type { Machine } from '../../physics/cut/machine.ts';
 import { roundPairs } from '../../sequence/sequence.ts';
-import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { atField, type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { fixed, contour as loopNamed, mm, quantities, term, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -45,7 +45,7 @@ export const stockFindings = (block: Contour, { cut, block: drawn }: Sorted, { s
         'stock-not-as-drawn',
         say`The job gives the stock as ${{ given: size(stock.width, stock.depth) }}; the block drawn is ${{ drawn: size(width, depth) }}, and the drawn one is used.`,
         {
-          place: { kind: 'field', path: 'stock' },
+          place: atField('stock'),
           remedy: remedy(say`Leave the size out of ${{ field: term('stock') }}, or the block out of the drawing.`, { field: 'stock' }),
         },
       ),

@@ -2,7 +2,7 @@
 
 import type { Contour } from '../../geometry/contour.ts';
 import { lastOf, mapFilled, sideBySide } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, term } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { coresOfUnknown, withCore } from '../core/core-choice.ts';
@@ -174,7 +174,7 @@ const refusedPlan = (
 const nothingLeft = (edges: number): Finding => {
   if (edges === 0) return find('nothing-to-cut', say`No contour of the drawing is left to cut.`);
   const more = {
-    place: { kind: 'field', path: 'outline' },
+    place: atField('outline'),
     remedy: remedy(
       say('nothing-to-cut/edges.remedy')`To cut the outermost contours, set ${{ field: term('outline') }} to ${{ value: term('cut') }}.`,
       { field: 'outline', value: 'cut' },

@@ -3,7 +3,7 @@
 import { pointAt } from '../../geometry/measure.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import { itemAt, itemOf } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { contour, name, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -134,7 +134,7 @@ const depthsKept = (named: readonly VisitsOf[], { run }: WayAsked): readonly Fin
     find(
       'order-pulled-forward/depth',
       say`${{ early: contour(early) }} is started before ${{ late: contour(late) }}, against the order: in an unattended run inner contours are roughed first, and the order holds within each depth.`,
-      { place: { kind: 'field', path: 'order' } },
+      { place: atField('order') },
     ),
   ];
 };
@@ -144,7 +144,7 @@ const pulled = (rank: ReadonlyMap<string, number>, rules: Rules, { run }: WayAsk
   const early = [...new Set([...rank.keys()].flatMap((id) => rules.before(id)))].filter((id) => !rank.has(id));
   if (early.length === 0) return [];
   const said = (early.length === 1 ? words.comes : words.come)(someLoops(early, 'comma'));
-  return [find('order-pulled-forward', said, { place: { kind: 'field', path: 'order' } })];
+  return [find('order-pulled-forward', said, { place: atField('order') })];
 };
 
 const words = phrases('order', {

@@ -7,7 +7,7 @@ import { nearestOnChain } from '../../geometry/near/distance.ts';
 import { windingOf } from '../../geometry/near/inside.ts';
 import type { Lookup } from '../../geometry/near/lookup.ts';
 import { distanceBetween, type Point } from '../../geometry/segment.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, list, contour as loopNamed, mm, name, quantity, term } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -245,7 +245,7 @@ export const setFindings = ({ offsets = [], order = [] }: OverridesAsked): reado
     ? []
     : [
         find('set-by-hand/order', say`The order is set by hand: ${{ first: someLoops(order, 'comma') }} first.`, {
-          place: { kind: 'field', path: 'order' },
+          place: atField('order'),
         }),
       ]),
 ];
@@ -255,7 +255,7 @@ const offsetsSet = (offsets: readonly number[]): Finding =>
     'set-by-hand/offsets',
     say`The registers are set by hand: ${{ registers: list(offsets.map((o, i) => words.register(o, i + 1))) }}.`,
     {
-      place: { kind: 'field', path: 'offsets' },
+      place: atField('offsets'),
     },
   );
 

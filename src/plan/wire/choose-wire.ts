@@ -7,7 +7,7 @@ import type { Wire } from '../../physics/wire/wire.ts';
 import { cuttingMinuteCost } from '../../physics/wire/wire-use.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { firstItem, type NonEmpty } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { clause, count, fixed, list, name, type Part, quantity, term } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -83,7 +83,7 @@ const shortOf = (tried: WireTried): number => (tried.kind === 'passes' ? (tried.
 const costOf = (tried: WireTried): number => (tried.kind === 'passes' ? tried.cost : Infinity);
 
 const candidatesOf = (question: ShopAsked): { readonly wires: readonly Wire[]; readonly findings: readonly Finding[] } => {
-  const place = { kind: 'field', path: 'wire' } as const;
+  const place = atField('wire');
   if (question.wire === undefined && question.settled !== undefined)
     return { wires: question.wires.filter((w) => w.id === question.settled), findings: [] };
   if (question.wire === undefined) {
@@ -218,7 +218,7 @@ const otherWires = (question: PlanQuestion, asked: Wire, shapes: readonly LikeLo
       'wire-chosen',
       say`${{ asked: name(asked.name) }} wire was specified and cannot do it; ${{ other: name(other.best.wire.name) }} wire from stock can, in ${{ passes: count(other.best.rows.length, 'pass') }}.`,
       {
-        place: { kind: 'field', path: 'wire' },
+        place: atField('wire'),
         remedy: remedy(say`Set the wire to ${{ wire: term(other.best.wire.id) }}, or leave the choice to the planner.`, {
           field: 'wire',
           value: other.best.wire.id,

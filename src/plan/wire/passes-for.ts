@@ -4,7 +4,7 @@ import type { CutConditions } from '../../physics/cut/conditions.ts';
 import { type LadderRow, ladderRows } from '../../physics/cut/pass-rows.ts';
 import type { Wire } from '../../physics/wire/wire.ts';
 import { lastOf, type NonEmpty } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, limit, mm, name, quantity, um } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -37,7 +37,7 @@ export const countFindings = ({ passes, offsets }: Pick<PlanQuestion, 'passes' |
   if (passes === undefined || offsets === undefined || offsets.length === passes) return [];
   return [
     find('offsets-not-for-passes', (passes === 1 ? words.onePassAsked : words.passesAsked)(passes, offsets.length), {
-      place: { kind: 'field', path: 'offsets' },
+      place: atField('offsets'),
       remedy: remedy(say`Set as many registers as passes, or leave one of the two out.`, { field: 'offsets' }),
     }),
   ];
@@ -93,7 +93,7 @@ const tooMany = (passes: number, most: number): Finding =>
     'passes-too-many',
     say`${{ passes: count(passes, 'pass') }} specified; each takes less energy than the one before it, and the machine has ${{ energies: count(most, 'energy') }}.`,
     {
-      place: { kind: 'field', path: 'passes' },
+      place: atField('passes'),
       remedy: remedy(say`Specify ${{ most: count(most, 'pass') }} at most, or leave passes out.`, { field: 'passes', value: most }),
     },
   );
@@ -105,7 +105,7 @@ const shortFinding = (rows: NonEmpty<LadderRow>, conditions: CutConditions, ques
   const planned = free.kind === 'found' ? words.wouldReach(free.energies.length) : undefined;
   const comesOut = words.comesOut(rows.length, conditions.wire, { ra: last.ra.value, within }, question);
   return find('passes-fall-short', sentences([comesOut, planned]), {
-    place: { kind: 'field', path: 'passes' },
+    place: atField('passes'),
     remedy: remedy(say`Leave passes out, so that the planner chooses how many, or require no more than what comes out.`, {
       field: 'passes',
     }),
@@ -136,7 +136,7 @@ const finishFinding = (wire: Wire, best: number, question: WorkAsked): Finding =
     'finish-out-of-reach',
     say`Ra ${{ asked: quantity(question.finish, 'µm') }} is required; with ${{ wire: name(wire.name) }} wire this machine reaches Ra ${{ best: um(best, fixed(2)) }} at its lowest energy setting.`,
     {
-      place: { kind: 'field', path: 'finish' },
+      place: atField('finish'),
       remedy: remedy(say`Require Ra ${{ finish: quantity(ceiling(best, 2), 'µm') }}, or polish afterwards.`, {
         field: 'finish',
         value: ceiling(best, 2),
@@ -149,7 +149,7 @@ const toleranceFinding = (wire: Wire, best: number, question: WorkAsked): Findin
     'tolerance-out-of-reach',
     say`${{ asked: limit(question.tolerance) }} is required; with ${{ wire: name(wire.name) }} wire at ${{ height: mm(question.height) }} height the best to expect is ${{ best: limit(best, 'mm', fixed(4)) }}.`,
     {
-      place: { kind: 'field', path: 'tolerance' },
+      place: atField('tolerance'),
       remedy: remedy(say`Require ${{ tolerance: limit(ceiling(best, 3)) }}.`, { field: 'tolerance', value: ceiling(best, 3) }),
     },
   );

@@ -3,7 +3,7 @@
 import { distanceBetween, type Point, point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, number } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -131,7 +131,7 @@ export const spiralFindings = (request: SpiralRequest, told: SpiralTold): readon
     nearest !== undefined && nearest.distance < THIN
       ? [
           find('spiral-wall-thin', (strip ? thinWall.strip : thinWall.slot)(nearest.distance), {
-            place: { kind: 'field', path: 'width' },
+            place: atField('width'),
             remedy: remedy(say`${{ least: mm(THIN) }} or more, by less width or more pitch.`, { field: 'width' }),
           }),
         ]
@@ -153,7 +153,7 @@ const springing = (request: SpiralRequest, { line, half }: SpiralTold): readonly
   const long = travelled(line, last);
   if (long < SLENDER * thick) return [];
   const { text, help } = strip ? springs.strip : springs.slot;
-  return [find('spiral-springs', text(long, thick), { place: { kind: 'field', path: 'turns' }, remedy: help })];
+  return [find('spiral-springs', text(long, thick), { place: atField('turns'), remedy: help })];
 };
 
 const springs = {

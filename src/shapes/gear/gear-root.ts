@@ -1,5 +1,5 @@
 /** The root of an external gear: as a rack generates it, an arc of a stated radius, or one full round. */
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, number, term } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { MadeShape } from '../shape.ts';
@@ -32,10 +32,10 @@ export const rootOf = (
     findings: [
       radius === undefined
         ? find('gear-impossible/root-radius-missing', say`The radius of the root is missing: give ${{ field: term('rootRadius') }}.`, {
-            place: { kind: 'field', path: 'rootRadius' },
+            place: atField('rootRadius'),
           })
         : find('gear-root-too-round', rootTooRound(radius, most), {
-            place: { kind: 'field', path: 'rootRadius' },
+            place: atField('rootRadius'),
             remedy: remedy(say`A radius of ${{ most: mm(most, fixed(3)) }} or less, or a full round.`, {
               field: 'rootRadius',
               value: Math.floor(most * 1000) / 1000,
@@ -56,7 +56,7 @@ const rackRoot = (request: GearRequest, figures: ToothFigures, { tip }: Pick<Lim
     thickness: thickness.value,
   };
   const generated = trochoidRoot(rack, tip);
-  const place = { place: { kind: 'field', path: 'rackTip' } } as const;
+  const place = { place: atField('rackTip') } as const;
   if (generated.kind === 'tip too round') {
     const most = generated.most / module.value;
     const finding = find(
@@ -73,7 +73,7 @@ const rackRoot = (request: GearRequest, figures: ToothFigures, { tip }: Pick<Lim
         find(
           'gear-impossible/no-involute-left',
           say`The root that a rack generates cuts the flanks away up to the tip: there is no involute left.`,
-          { place: { kind: 'field', path: 'teeth' } },
+          { place: atField('teeth') },
         ),
       ],
     };
@@ -93,7 +93,7 @@ const undercutOf = (request: GearRequest, rack: Parameters<typeof depthToContact
     'gear-undercut',
     say`The root is undercut: it cuts the involute off below a diameter of ${{ form: mm(2 * form, fixed(3)) }}, which weakens the tooth and shortens the contact.`,
     {
-      place: { kind: 'field', path: 'shift' },
+      place: atField('shift'),
       remedy: remedy(say`A profile shift of ${{ shift: number(enough, fixed(3)) }} or more.`, { field: 'shift', value: enough }),
     },
   );

@@ -1,4 +1,5 @@
 /** External spur gears: involute flanks, with the root a rack generates, a stated radius, or one full round. */
+import { atField } from '../../text/finding.ts';
 import { count } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -65,8 +66,7 @@ const drawn = (
   const bore = wheelBore(request, { root: limits.root, depth: limits.tip - limits.root });
   if (bore.kind === 'refused') return bore;
   const span = spanned(figures, { tip: flankTop(request, limits, figures), form: made.formRadius }, request.spanTeeth);
-  if (span.kind === 'off the flank')
-    return refusedWith(find('gear-impossible', span.text, { place: { kind: 'field', path: 'spanTeeth' } }));
+  if (span.kind === 'off the flank') return refusedWith(find('gear-impossible', span.text, { place: atField('spanTeeth') }));
   const teeth: Outline = { contour: made.contour, metal: 'inside' };
   const shown: DrawnGear = { name, teeth, bore, fitDeviation: made.deviation, half: made.half, form: made.formRadius, span: span.teeth };
   return { kind: 'made', shape: gearReport(shown, request, figures, limits, findings) };

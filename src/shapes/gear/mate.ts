@@ -3,7 +3,7 @@
 import type { Figure } from '../../quantity/figure.ts';
 import type { Formula } from '../../quantity/formula.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { count, fixed, mm, number } from '../../text/part.ts';
 import { say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -217,7 +217,7 @@ export const interferenceOf = (mateIn: number, ownIn: number, teeth: number, mod
       ? []
       : [
           find('gear-mate-interferes', text, {
-            place: { kind: 'field', path: 'mate' },
+            place: atField('mate'),
             remedy: say`Smaller tips, more profile shift on the smaller gear, a deeper root with a smaller radius, or a mate of other size.`,
           }),
         ];
@@ -245,6 +245,6 @@ export const short = (ratio: number): readonly Finding[] =>
         find(
           'gear-contact-short',
           say`The contact ratio is ${{ ratio: number(ratio, fixed(2)) }}: between one pair of teeth and the next nothing carries.`,
-          { place: { kind: 'field', path: 'mate' } },
+          { place: atField('mate') },
         ),
       ];

@@ -2,6 +2,7 @@
 
 import type { Figure } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { atField } from '../../text/finding.ts';
 import { count, number } from '../../text/part.ts';
 import { say, symbols } from '../../text/say.ts';
 import { asked, found } from '../figures.ts';
@@ -46,7 +47,7 @@ export const rackPair = (figures: RackFigures, form: RackForm, play: number, mat
         find(
           'gear-impossible/rack-mate',
           say`A gear of ${{ teeth: count(mate.teeth, 'tooth') }} with a shift of ${{ shift: number(mate.shift) }} has no sound teeth of its own.`,
-          { severity: 'warning', place: { kind: 'field', path: 'mate' } },
+          { severity: 'warning', place: atField('mate') },
         ),
       ],
     };

@@ -3,7 +3,7 @@
 import { point } from '../../geometry/segment.ts';
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm, quantities, upTo } from '../../text/part.ts';
 import { say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -135,7 +135,7 @@ const pinned = (
         ? []
         : [
             find('gear-pin-off-flank', fault, {
-              place: { kind: 'field', path: 'pin' },
+              place: atField('pin'),
               remedy: best === undefined ? undefined : bestPinIs(best),
             }),
           ],

@@ -1,6 +1,6 @@
 /** Straight racks: flanks at the pressure angle, rounded roots, the back parallel to the teeth. */
 import { apply } from '../../quantity/formula.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm, quantities } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -102,7 +102,7 @@ const faultOf = ({ clearance }: RackRequest, form: RackForm): Finding | undefine
     );
   if (form.rootRadius > most + 1e-9)
     return find('gear-root-too-round', rootTooRound(form.rootRadius, most), {
-      place: { kind: 'field', path: 'rootRadius' },
+      place: atField('rootRadius'),
       remedy: remedy(say('gear-root-too-round/rack.remedy')`A radius of ${{ most: mm(most, fixed(3)) }} or less.`, {
         field: 'rootRadius',
         value: Math.floor(most * 1000) / 1000,

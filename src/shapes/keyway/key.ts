@@ -3,7 +3,7 @@
 import type { Figure } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { mm, number, type Part, quantities, term, upTo } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -107,7 +107,7 @@ const asmeKey = ({ shaft, field, flatKey, keyClass }: KeyAsked): Keyed => {
       find(
         'shaft-not-in-table/square',
         say`${{ standard: term('ASME B17.1') }} has no square key for a shaft of ${{ shaft: mm(shaft) }}, only a flat one.`,
-        { place: { kind: 'field', path: 'flatKey' } },
+        { place: atField('flatKey') },
       ),
     );
   const flat = flatKey ?? shaft / 25.4 > SQUARE_TO + 1e-9;

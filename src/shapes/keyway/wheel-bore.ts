@@ -2,7 +2,7 @@
 
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, number } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -41,9 +41,7 @@ export const wheelBore = (asked: WheelBoreAsked, { root, depth }: { readonly roo
   if (bore === undefined)
     return keyway === 'none'
       ? NO_BORE
-      : refusedWith(
-          find('keyway-impossible/no-bore', say`A keyway needs a bore: give its diameter.`, { place: { kind: 'field', path: 'bore' } }),
-        );
+      : refusedWith(find('keyway-impossible/no-bore', say`A keyway needs a bore: give its diameter.`, { place: atField('bore') }));
   return keyway === 'none' ? plainBore(bore, asked, root, depth) : keyedBore(bore, keyway, asked, root, depth);
 };
 
@@ -80,8 +78,7 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
     top: middle(across) - middle(bored) / 2,
     corner: asked.keywayRadius ?? key.corner[1],
   };
-  if (!roomFor(form))
-    return refusedWith(find('keyway-impossible', cornerWithoutRoom(form.corner), { place: { kind: 'field', path: 'keywayRadius' } }));
+  if (!roomFor(form)) return refusedWith(find('keyway-impossible', cornerWithoutRoom(form.corner), { place: atField('keywayRadius') }));
   const reach = reachOf(form);
   if (reach >= root)
     return eatenUp(
@@ -106,7 +103,7 @@ const keyedBore = (bore: number, standard: KeyStandard, asked: WheelBoreAsked, r
   };
 };
 
-const eatenUp = (text: Text): Bored => refusedWith(find('keyway-impossible', text, { place: { kind: 'field', path: 'bore' } }));
+const eatenUp = (text: Text): Bored => refusedWith(find('keyway-impossible', text, { place: atField('bore') }));
 
 export const cornerWithoutRoom = (corner: number): Text =>
   say('keyway-impossible/corner')`A corner radius of ${{ radius: mm(corner) }} has no room in the keyway.`;
@@ -127,7 +124,7 @@ const thinWall = (wall: number, depth: number, of: 'bore' | 'keyway'): readonly 
   };
   return [
     find('bore-wall-thin', text[of], {
-      place: { kind: 'field', path: 'bore' },
+      place: atField('bore'),
       remedy: remedy(say`A smaller bore, a flatter key, or more teeth.`, { field: 'bore' }),
     }),
   ];

@@ -3,7 +3,7 @@
 import { areaOf } from '../../geometry/area.ts';
 import { counterClockwise } from '../../geometry/chain.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, deviating, list, name, term, um } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
@@ -40,7 +40,7 @@ export const makeLettering = (request: LetteringRequest, fonts: (asked: FontAske
   return finished(request, typeface, scale, drawn, request.metal === 'inside' ? standing(size.contours) : openings(size.contours, wish));
 };
 
-const AT_TEXT = { place: { kind: 'field', path: 'text' } } as const;
+const AT_TEXT = { place: atField('text') } as const;
 
 type Faced = { readonly kind: 'typeface'; readonly typeface: Typeface } | Extract<MadeShape, { kind: 'refused' }>;
 
@@ -54,7 +54,7 @@ const faceOf = ({ face, font, heightOf }: LetteringRequest, fonts: (asked: FontA
         'font-unusable/capitals',
         say`The font ${{ font: name(found.typeface.name) }} has no capital H whose height could be measured.`,
         {
-          place: { kind: 'field', path: 'heightOf' },
+          place: atField('heightOf'),
           remedy: remedy(say`Give the height of the em: ${{ change: term('heightOf em') }}.`, { field: 'heightOf', value: 'em' }),
         },
       ),
@@ -67,7 +67,7 @@ const tooFine = ({ fit }: LetteringRequest): Finding =>
     'letters-too-fine',
     say`The text comes to more than ${{ most: count(MOST_SEGMENTS) }} lines and arcs where curves are met within ${{ fit: um(fit * 1000, deviating(0)) }}.`,
     {
-      place: { kind: 'field', path: 'fit' },
+      place: atField('fit'),
       remedy: remedy(say`Let curves be met less closely, or cut the text in parts.`, { field: 'fit' }),
     },
   );

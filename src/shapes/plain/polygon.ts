@@ -2,6 +2,7 @@
 
 import { point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
+import { atField } from '../../text/finding.ts';
 import { count, mm } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -56,9 +57,7 @@ export const polygon = shapeKind({
   make: ({ sides, acrossFlats, cornerRadius, metal, ...common }) => {
     const half = acrossFlats / 2 + (metal === 'inside' ? -1 : 1) * standBack(common);
     if (!(half > 0))
-      return refusedWith(
-        find('shape-without-room/polygon', say`The clearance is more than the polygon.`, { place: { kind: 'field', path: 'clearance' } }),
-      );
+      return refusedWith(find('shape-without-room/polygon', say`The clearance is more than the polygon.`, { place: atField('clearance') }));
     const reach = half / Math.cos(Math.PI / sides);
     const corners = Array.from({ length: sides }, (_, i) => {
       const angle = ((2 * i - 1) * Math.PI) / sides;
@@ -68,7 +67,7 @@ export const polygon = shapeKind({
     if (made.kind === 'no room')
       return refusedWith(
         find('shape-without-room/sides', say`Corners of R ${{ radius: mm(cornerRadius) }} leave nothing of the sides.`, {
-          place: { kind: 'field', path: 'cornerRadius' },
+          place: atField('cornerRadius'),
         }),
       );
     const outlines: readonly Outline[] = [{ contour: made.contour, metal }];

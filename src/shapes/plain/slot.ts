@@ -1,6 +1,7 @@
 /** Slots with round ends and rectangles with rounded corners, as a piece or as an opening. */
 
 import { point } from '../../geometry/segment.ts';
+import { atField } from '../../text/finding.ts';
 import { mm, quantities, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
@@ -29,7 +30,7 @@ export const slot = shapeKind({
     if (!(Math.min(x, y) > 0))
       return refusedWith(
         find('shape-without-room/slot', say`The clearance is more than the shape is wide.`, {
-          place: { kind: 'field', path: 'clearance' },
+          place: atField('clearance'),
         }),
       );
     const radius = ends === 'round' ? Math.min(x, y) : cornerRadius;
@@ -42,7 +43,7 @@ export const slot = shapeKind({
     if (made.kind === 'no room')
       return refusedWith(
         find('shape-without-room/corners', say`Corners of R ${{ radius: mm(radius) }} have no room.`, {
-          place: { kind: 'field', path: 'cornerRadius' },
+          place: atField('cornerRadius'),
         }),
       );
     const outlines: readonly Outline[] = [{ contour: made.contour, metal }];

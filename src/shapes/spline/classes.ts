@@ -3,7 +3,7 @@
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm, term, um } from '../../text/part.ts';
 import { say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -60,7 +60,7 @@ export const classRoom = (basic: Basic, asked: ClassAsked): Classed => {
         'spline-class-without-room',
         say`Over an engagement of ${{ engagement: mm(asked.engagement ?? 0, fixed(1)) }} index, profile and lead of class ${{ class: term(asked.class) }} may vary by ${{ variation: um(1000 * variation.value, fixed(1)) }}, the whole total tolerance of ${{ total: um(1000 * total.value, fixed(1)) }}: nothing is left for the size.`,
         {
-          place: { kind: 'field', path: 'engagement' },
+          place: atField('engagement'),
           remedy: remedy(say`A coarser class, or a shorter engagement.`, { field: 'engagement' }),
         },
       ),
@@ -175,7 +175,7 @@ const deviationOf = (diameter: number, { standard, fitClass }: ClassAsked, total
           'spline-class-not-in-table/ansi',
           say`ANSI B92.1 has one side fit, without play at its tightest; fit ${{ fit: term(fitClass) }} is of ISO 4156.`,
           {
-            place: { kind: 'field', path: 'fitClass' },
+            place: atField('fitClass'),
             remedy: remedy(say`Fit ${{ fit: term('h') }}, with the play that is wanted as clearance.`, { field: 'fitClass', value: 'h' }),
           },
         );
@@ -186,7 +186,7 @@ const deviationOf = (diameter: number, { standard, fitClass }: ClassAsked, total
     ? find(
         'spline-class-not-in-table',
         say`Fit ${{ fit: term(fitClass) }} is there up to a pitch diameter of ${{ most: mm(1000) }}; this one has ${{ own: mm(diameter, fixed(1)) }}.`,
-        { place: { kind: 'field', path: 'fitClass' } },
+        { place: atField('fitClass') },
       )
     : deviation;
 };

@@ -4,7 +4,7 @@ import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -198,7 +198,7 @@ const pinned = (
     sizes: best === undefined ? [] : [straightPinSize(flanks, best, undefined)],
     findings: [
       find('straight-pin-off-flank', fault, {
-        place: { kind: 'field', path: 'pin' },
+        place: atField('pin'),
         remedy: best === undefined ? undefined : remedy(say`A pin of ${{ pin: mm(best) }} is the best.`, { field: 'pin', value: best }),
       }),
     ],

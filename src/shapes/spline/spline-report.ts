@@ -1,7 +1,7 @@
 /** The sizes a spline is measured by, with the limits of its class. Radii in mm. */
 
 import type { Figure } from '../../quantity/figure.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm, quantities } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { found } from '../figures.ts';
@@ -109,7 +109,7 @@ const pinned = (
           find(
             'spline-impossible/pin',
             say`A pin of ${{ pin: mm(pin) }} does not rest on the flanks, which reach from ${{ flanks: quantities([2 * low, 2 * high], 'to', 'mm', fixed(3)) }}.`,
-            { severity: 'warning', place: { kind: 'field', path: 'pin' } },
+            { severity: 'warning', place: atField('pin') },
           ),
         ],
   };

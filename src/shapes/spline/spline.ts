@@ -1,7 +1,7 @@
 /** Involute splines for side fit: the shaft as a piece, or the hub as an opening. */
 import { contour } from '../../geometry/contour.ts';
 import { circle, point } from '../../geometry/segment.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm, number, term, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -75,14 +75,14 @@ const faultOf = (request: SplineRequest, module: number | undefined, sizes: Spli
     return find(
       'spline-root-form',
       say`${{ standard: term(standard) }} has no flat root at ${{ angle: number(Number(pressureAngle)) }}°; its spaces end in one full round there.`,
-      { place: { kind: 'field', path: 'root' } },
+      { place: atField('root') },
     );
   if (helix !== 0)
     return find(
       'spline-helical',
       say`With a helix of ${{ helix: number(helix) }}° the splines would turn about the middle by ${{ aside: mm(10 * Math.tan((Math.abs(helix) * Math.PI) / 180), fixed(3)) }} along the pitch circle over every ${{ length: mm(10) }} of length. A wire is straight: it can lean, but then it cuts walls of straight lines, and a flank that turns is none.`,
       {
-        place: { kind: 'field', path: 'helix' },
+        place: atField('helix'),
         remedy: remedy(say`Cut it straight, or have it broached, rolled or ground.`, { field: 'helix', value: 0 }),
       },
     );

@@ -6,7 +6,7 @@ import { given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import { saidBy } from '../../quantity/source.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -229,7 +229,7 @@ const pinned = (
   if (pin === undefined) return { sizes: [], findings: [] };
   const fault = pinFault(flanks, pin);
   if (fault === undefined) return { sizes: [straightPinSize(flanks, pin, request.pin)], findings: [] };
-  return { sizes: [], findings: [find('straight-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' } })] };
+  return { sizes: [], findings: [find('straight-pin-off-flank', fault, { place: atField('pin') })] };
 };
 
 /** The mate is taken to have the usual chamfer, or the one that is asked for here. */

@@ -1,5 +1,5 @@
 /** Which pin to measure with, and what is wrong with one that was asked for. Radii in mm. */
-import { type Finding, type Remedy, remedy } from '../../text/finding.ts';
+import { atField, type Finding, type Remedy, remedy } from '../../text/finding.ts';
 import { fixed, mm, quantities } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -36,7 +36,7 @@ export const pinned = (figures: ToothFigures, flank: Flank, asked: number | unde
       : bestPinIs(best);
   return {
     sizes: [...sized(found), ...ours],
-    findings: [find('gear-pin-off-flank', fault, { place: { kind: 'field', path: 'pin' }, remedy: help })],
+    findings: [find('gear-pin-off-flank', fault, { place: atField('pin'), remedy: help })],
   };
 };
 

@@ -1,5 +1,5 @@
 /** Where a tip relief begins, and what is impossible about one. */
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm, quantities } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import { find } from './findings.ts';
@@ -39,7 +39,7 @@ const offFlank = (from: number, flank: readonly [number, number]): Finding =>
     say(
       'gear-impossible/relief-off-flank',
     )`A tip relief from a diameter of ${{ from: mm(from, fixed(3)) }} does not begin on the flank, which lies between ${{ flank: quantities(flank, 'and', 'mm', fixed(3)) }}.`,
-    { place: { kind: 'field', path: 'reliefFrom' } },
+    { place: atField('reliefFrom') },
   );
 
 /** Relief is a matter of hundredths: more than a quarter of its way is another tooth. */
@@ -50,6 +50,6 @@ export const tooMuch = (amount: number, way: number): Finding | undefined =>
         'gear-impossible/relief-too-much',
         say`A tip relief of ${{ relief: mm(amount) }} over ${{ way: mm(way, fixed(3)) }} of flank is no relief any more: it bends the tooth.`,
         {
-          place: { kind: 'field', path: 'reliefAmount' },
+          place: atField('reliefAmount'),
         },
       );

@@ -2,7 +2,7 @@
 
 import type { Contour } from '../../geometry/contour.ts';
 import type { Segment } from '../../geometry/segment.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { fixed, mm } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -75,7 +75,7 @@ export const internalOutline = (
   if (wanted > most + 1e-9)
     return {
       kind: 'refused',
-      finding: find('gear-root-too-round', rootTooRound(wanted, most), { place: { kind: 'field', path: 'rootRadius' } }),
+      finding: find('gear-root-too-round', rootTooRound(wanted, most), { place: atField('rootRadius') }),
     };
   const rootForm: Root = ends.chamfer > 0 ? { kind: 'chamfer', size: ends.chamfer } : { kind: 'arc', radius: 0 };
   const made = toothed({ ...form, tipFillet: wanted, rootForm }, fit);

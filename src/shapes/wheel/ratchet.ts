@@ -5,7 +5,7 @@ import { contour } from '../../geometry/contour.ts';
 import { circle, midpoint, type Point, point } from '../../geometry/segment.ts';
 import { mirroring, transformChain, transformPoint } from '../../geometry/transform.ts';
 import type { Figure } from '../../quantity/figure.ts';
-import { type Finding, remedy } from '../../text/finding.ts';
+import { atField, type Finding, remedy } from '../../text/finding.ts';
 import { count, fixed, mm, number, type Part } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -150,7 +150,7 @@ const pawlDoubts = ({ undercut, pawlPivot, pawlLength }: RatchetRequest, { top, 
       find(
         'ratchet-pawl-out-of-reach',
         say`A pawl ${{ pawl: mm(pawlLength ?? 0) }} long on a pivot ${{ pivot: mm(pawlPivot ?? 0) }} from the middle does not reach a face at ${{ face: mm(Math.hypot(contact.x, contact.y), fixed(3)) }}.`,
-        { place: { kind: 'field', path: 'pawlLength' } },
+        { place: atField('pawlLength') },
       ),
     ];
   const height = Math.hypot(top.x - foot.x, top.y - foot.y);
@@ -192,7 +192,7 @@ const tipDoubts = ({ land, tipAngle }: Drawn): readonly Finding[] =>
     ? []
     : [
         find('ratchet-pointed', points(number((tipAngle * 180) / Math.PI, fixed(1)), land), {
-          place: { kind: 'field', path: 'land' },
+          place: atField('land'),
           remedy: remedy(say`Give the tips a land.`, { field: 'land' }),
         }),
       ];

@@ -5,7 +5,7 @@ import { arc, type Point, point, type Segment } from '../../geometry/segment.ts'
 import { type Figure, given } from '../../quantity/figure.ts';
 import { apply, type Formula } from '../../quantity/formula.ts';
 import { saidBy } from '../../quantity/source.ts';
-import type { Finding } from '../../text/finding.ts';
+import { atField, type Finding } from '../../text/finding.ts';
 import { count, fixed, mm, term, upTo } from '../../text/part.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
 import { standBack } from '../common-keys.ts';
@@ -95,7 +95,7 @@ export const sprocket = shapeKind({
     if (made === undefined)
       return refusedWith(
         find('form-impossible/sprocket-tip', say`A tip diameter of ${{ tip: mm(2 * tip, fixed(3)) }} lies below the flanks of the teeth.`, {
-          place: { kind: 'field', path: 'tipDiameter' },
+          place: atField('tipDiameter'),
         }),
       );
     return finished(request, { reference, number, roller, tip, root, gap, back, bore }, made);
@@ -162,7 +162,7 @@ const pointed = (end: number, tip: number): Finding =>
   find(
     'sprocket-pointed',
     say`The flanks meet at a diameter of ${{ meet: mm(2 * end, fixed(3)) }}, below the tip circle of ${{ tip: mm(2 * tip, fixed(3)) }}: the teeth end in a point there.`,
-    { place: { kind: 'field', path: 'gap' } },
+    { place: atField('gap') },
   );
 
 const across = ([a, b]: readonly [Point, Point], beyond: number): { readonly from: Point; readonly to: Point } => {
