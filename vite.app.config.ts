@@ -15,6 +15,18 @@ const noHelp: Rolldown.Plugin = {
   },
 };
 
+/** The worker checks by schemas and never prints one: what does so stands empty in it. */
+const noSchemaPrinting: Rolldown.Plugin = {
+  name: 'no-schema-printing',
+  transform: {
+    filter: { id: /zod\/v4\/core\/(to-json-schema|json-schema-processors)\.js$/ },
+    handler(code) {
+      const names = [...code.matchAll(/^export (?:const|function) (\w+)/gm)].map(([, name]) => name);
+      return { code: `const none = () => undefined;\nexport { ${names.map((name) => `none as ${name}`).join(', ')} };`, map: null };
+    },
+  },
+};
+
 /** Formulas and tables of texts that nobody in the page reads are left out, and so is what they say. */
 const treeshake = { manualPureFunctions: [...MAKE_TEXTS], propertyReadSideEffects: false as const };
 
@@ -25,7 +37,7 @@ export default defineConfig({
   // The worker's notes for bundlers are of no use once it is bundled; licences stay.
   worker: {
     format: 'es',
-    plugins: () => [noHelp],
+    plugins: () => [noHelp, noSchemaPrinting],
     rolldownOptions: { treeshake, output: { comments: { annotation: false, jsdoc: false, legal: true } } },
   },
   build: {

@@ -1,6 +1,6 @@
 /** What the planner decides: wire, passes, paths, holes, stops, in the order in which they happen. Lengths in mm. */
 
-import type { Contour, Path } from '../geometry/contour.ts';
+import type { Contour } from '../geometry/contour.ts';
 import type { Point, Segment } from '../geometry/segment.ts';
 import type { LadderRow } from '../physics/cut/pass-rows.ts';
 import type { Wire } from '../physics/wire/wire.ts';
@@ -194,9 +194,3 @@ export interface RefusedPlan extends Planned {
 }
 
 export type Plan = CutPlan | RefusedPlan;
-
-/** Open paths a contour is reached and left by; shared by planner and pictures. */
-export interface Lead {
-  readonly approach: Path;
-  readonly leave: Path;
-}

@@ -52,9 +52,6 @@ export const rqFromRa: Formula<'ra' | 'ratio'> = {
   compute: ({ ra, ratio }) => ra * ratio,
 };
 
-/** Rz / Ra of exact profiles. */
-export const rzPerRa = { sine: Math.PI, triangle: 4, square: 2 } as const;
-
 /** Two printed charts differ by a factor of 1.8: Rz is never more than a band, and never a pass or a fail. */
 export const rzBand = (ra: number): { readonly low: number; readonly nominal: number; readonly high: number } => ({
   low: 4 * ra,

@@ -62,12 +62,6 @@ export const ladderRows = (conditions: CutConditions, energies: NonEmpty<number>
   });
 };
 
-/** Kerf of the rough cut, mm: what a single pass takes out of the plate. */
-export const kerfFigure = (conditions: CutConditions): Figure => {
-  const cut = cutFigures(conditions);
-  return roughKerf(cut, surfacesOf(conditions, cut, [1])[0]);
-};
-
 /** 'feed of the rough cut', 'Ra after skim 2': passes count from 1, skims from the second pass on. */
 export const called = (index: number, key: keyof typeof names): { readonly key: string; readonly name: Text } => ({
   key: `pass.${index + 1}.${key}`,

@@ -29,9 +29,6 @@ export const inverseInv = (value: number): number | 'none' => {
   return angle;
 };
 
-/** Pressure angle of an involute where it passes a radius; `none` inside the base circle. */
-export const angleAtRadius = (base: number, radius: number): number | 'none' => (radius < base ? 'none' : Math.acos(base / radius));
-
 /**
  * One flank as a curve over the roll angle, from the lower radius to the upper one: about 0, 0, the involute leaves its base circle
  * at `origin` and turns by the way of `hand`, 1 counter-clockwise. Both radii are at least the base radius.

@@ -9,8 +9,5 @@ export const setting = (millimetres: number, unit = MILLIMETRES): string =>
 /** '0.004' : an accuracy promised, rounded up to whole thousandths. */
 export const accuracy = (millimetres: number): string => (Math.ceil(millimetres * 1000 - 1e-6) / 1000).toString();
 
-/** '1 contour', '3 contours'. */
-export const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
-
 /** A comment of a program in small letters; names of contours, lines and registers keep theirs. */
 export const calmed = (comment: string): string => comment.toLowerCase().replace(/\b[lod]\d+\b/g, (id) => id.toUpperCase());
