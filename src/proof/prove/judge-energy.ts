@@ -5,7 +5,7 @@ import { say } from '../../text/say.ts';
 import { blockName } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
-import { type Energies, SAME_ENERGY } from '../sweep/energy.ts';
+import { type Energies, SAME_ENERGY } from '../sweep/energies.ts';
 import { moved } from '../sweep/loose.ts';
 import { CRUMB_MASS, type Evidence, lineOf, reason, spot } from './evidence.ts';
 

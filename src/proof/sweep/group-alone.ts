@@ -7,7 +7,7 @@ import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
-import type { Energies } from './energy.ts';
+import type { Energies } from './energies.ts';
 import type { Group } from './groups.ts';
 import type { SweptCut, Trace } from './wire-doings.ts';
 

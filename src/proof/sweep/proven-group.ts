@@ -1,10 +1,10 @@
 /** What is remembered of one proven group, in places measured from its origin. */
 import type { Point } from '../../geometry/segment.ts';
 import type { Measures } from './deviation.ts';
-import type { Unfinished } from './energy.ts';
 import type { Group } from './groups.ts';
 import type { Outline } from './outline.ts';
 import type { FreedPiece, Release } from './release.ts';
+import type { Unfinished } from './unfinished.ts';
 
 export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts' | 'inFull'> {
   readonly pieces: readonly (Omit<FreedPiece, 'loop'> & { readonly outline: Outline })[];

@@ -6,7 +6,7 @@ import type { Action } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import { isForTheWire, type StopPurpose } from '../../text/stop-purpose.ts';
 import type { Text } from '../../text/text.ts';
-import { type Energies, energiesOf } from './energy.ts';
+import { type Energies, energiesOf } from './energies.ts';
 
 /** One cutting move of the wire's centre. */
 export interface SweptCut {
@@ -106,7 +106,10 @@ export const traceOf = (actions: readonly Action[], gaps: Gaps): Trace => {
     travels: travelsOf(actions, cuts, asksOf(gaps)),
     atEnd: travelOf(actions, (cuts.at(-1)?.action ?? -1) + 1, actions.length, cuts.length - 1, asksOf(gaps)).doings,
     withoutGap,
-    energies: energiesOf(cuts, gaps),
+    energies: energiesOf(
+      cuts.map((c) => c.radius),
+      gaps,
+    ),
   };
 };
 

@@ -1,26 +1,13 @@
-/**
- * With what energy the wire cuts what it cuts, told by the width of its kerf: the widest gap is that of the rough cut, the narrowest that
- * of the last pass. Geometry alone does not see a skim that runs in full metal, nor a face that was left rough within the tolerance.
- */
+/** Which faces the last pass did not reach: the size may be right there, and the finish is that of an earlier pass. */
 import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
-import type { ProofQuestion } from '../proof.ts';
+import { type Energies, SAME_ENERGY } from './energies.ts';
 import type { GroupWork, WorkCut } from './group-alone.ts';
-import type { SweptCut } from './wire-doings.ts';
-
-/** Kerfs, mm, nearer to each other than this are of one energy. */
-export const SAME_ENERGY = 1e-6;
 
 /** Places along a contour stand this far apart, mm, and there are so many at most. */
 const SPACING = 0.5;
 const MOST_PLACES = 400;
-
-/** Half kerfs of the rough cut and of the last pass, mm. */
-export interface Energies {
-  readonly rough: number;
-  readonly last: number;
-}
 
 export interface Unfinished {
   readonly at: Point;
@@ -29,18 +16,6 @@ export interface Unfinished {
   /** The cut that was the last there. */
   readonly cut: number;
 }
-
-/** From the passes that were planned, or else from those that the program uses. */
-export const energiesOf = (
-  cuts: readonly SweptCut[],
-  { wireDiameter, gaps, passes }: Pick<ProofQuestion, 'wireDiameter' | 'gaps' | 'passes'>,
-): Energies => {
-  const planned = passes?.flatMap((n) => gaps.get(n) ?? []).map((gap) => wireDiameter / 2 + gap) ?? [];
-  let [rough, last] = [0, Infinity];
-  for (const radius of planned.length > 0 ? planned : cuts.map((c) => c.radius))
-    [rough, last] = [Math.max(rough, radius), Math.min(last, radius)];
-  return { rough, last };
-};
 
 /** Where a contour was cut last by another pass than the last one; by wanted contour. */
 export const unfinishedOf = (work: GroupWork, { last }: Energies): readonly (Unfinished | undefined)[] =>
