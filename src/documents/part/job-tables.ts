@@ -19,14 +19,14 @@ export const passTable = (
 ): WrittenTable => ({
   kind: 'table',
   columns: [
-    column(ofPasses.pass, 0.8),
+    column(ofPasses.pass, 1.7),
     column(ofPasses.condition, 1.1),
     column(ofPasses.register, 1),
     column(ofPasses.offset(unit), 1.2, 'right'),
     column(ofPasses.gap, 1, 'right'),
     column(ofPasses.feed, 1.4, 'right'),
     column(ofPasses.finish, 1.35, 'right'),
-    column(ofPasses.time, 3, 'right'),
+    column(ofPasses.time, 2.4, 'right'),
   ],
   rows: passes.map((p, i) => {
     const time = estimate?.passes[i];
