@@ -111,7 +111,7 @@ describe('kerfwright answer', () => {
     ['a height that is no length', ['answer', 'examples/die-plate/die-plate.dxf', '--height', 'tall'], /'tall' is not a length/],
     ['a length of two readings', ['answer', 'examples/die-plate/die-plate.dxf', '--height', '1,250'], /can be read as/],
     ['a material nobody knows', ['answer', 'examples/die-plate/die-plate.dxf', '--material', 'cheese'], /cheese/],
-    ['a wire nobody has', ['answer', 'examples/die-plate/die-plate.dxf', '--wire', 'gold'], /no wire called 'gold'/],
+    ['a wire nobody has', ['answer', 'examples/die-plate/die-plate.dxf', '--wire', 'gold'], /no wire named 'gold'/],
     [
       'a folder where a file stands',
       ['answer', 'examples/form-insert/form-insert.job.json', '--out', 'README.md/x'],
@@ -187,7 +187,10 @@ describe('kerfwright prove', () => {
     const text = readFileSync(program, 'utf8');
     const lines = text.split('\n');
     const last = lines.findLastIndex((l) => /G01.* X-?\d/.test(l) && !/G4[012]/.test(l));
-    lines[last] = (lines[last] as string).replace(/X(-?[\d.]+)/, (_, x: string) => `X${(Number(x) + 0.05).toFixed(4)}`);
+    lines[last] = (lines[last] as string).replace(
+      /([XY])(-?[\d.]+)/g,
+      (_, axis: string, at: string) => `${axis}${(Number(at) + 0.05).toFixed(4)}`,
+    );
     writeFileSync(program, lines.join('\n'));
     const bad = await kerfwright('prove', program, '--drawing', 'examples/die-plate/die-plate.dxf');
     expect(bad.stdout).toMatch(/^Not proven/);
@@ -247,7 +250,7 @@ describe('kerfwright nest', () => {
   it('says what is left over and exits with 1, and refuses a plate that is none', async () => {
     const small = await kerfwright('nest', 'examples/mixed-plate/wedge.dxf:40', '--plate', '180x140', '--thickness', '10', '--within', '2');
     expect(small.status).toBe(1);
-    expect(small.stdout).toMatch(/left/i);
+    expect(small.stdout).toMatch(/did not fit/);
     expect((await kerfwright('nest', 'examples/mixed-plate/wedge.dxf', '--plate', 'big', '--thickness', '10')).status).toBe(2);
   });
 });

@@ -99,7 +99,7 @@ describe('the why of a figure', () => {
       'feed = 3.40 ± 0.80   [feed]',
       '  by: y = a / b   (the-test)',
       '  put in: rate = 170 ± 40 mm²/min; height = 50 mm',
-      '  note: height 50 mm is outside any to 40 mm, where a / b is known to hold',
+      '  note: height 50 mm is outside any to 40 mm, the range in which a / b holds',
       '  rate = 170 ± 40 mm²/min   [rate]',
       '    shop: the shop file',
       '    note: never measured',
@@ -118,6 +118,6 @@ describe('the why of a figure', () => {
   });
 
   it('gathers every warning once', () => {
-    expect(allWarnings(both)).toEqual(['height 50 mm is outside any to 40 mm, where a / b is known to hold', 'never measured']);
+    expect(allWarnings(both)).toEqual(['height 50 mm is outside any to 40 mm, the range in which a / b holds', 'never measured']);
   });
 });

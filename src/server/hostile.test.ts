@@ -128,7 +128,7 @@ describe('paths', () => {
       if (answer.statusCode !== 404) expect([400, 414].includes(answer.statusCode) || /^\.\.(\/\.\.)?$|%2e/.test(evil)).toBe(true);
       expect(answer.body).not.toContain('"machines"');
     }
-    if (evil !== 'constructor') expect(() => jobFolder(room.folder, evil)).toThrow('no such job');
+    if (evil !== 'constructor') expect(() => jobFolder(room.folder, evil)).toThrow('No such job');
   });
 
   it('of static files do not leave the folder of the page', async () => {

@@ -70,7 +70,7 @@ describe('in inch, by somebody who writes decimals with a comma', () => {
     const paper = page.locator('.paper');
     await expect.poll(() => paper.textContent()).toMatch(/±0,000\d+ in, Ra [\d,]+ µin/);
     expect(await paper.locator('dd, li').allInnerTexts()).not.toContainEqual(expect.stringMatching(/\d (mm|µm)(?! (coated )?brass)/));
-    expect(await paper.textContent()).toMatch(/Set the registers before the start: D1 = 0,\d{4}, .* mm\./);
+    expect(await paper.textContent()).toMatch(/Set the offset registers: D1 = 0,\d{4}, .* mm\./);
     expect(await paper.locator('svg').first().textContent()).toMatch(/\d in$/);
   });
 

@@ -52,7 +52,7 @@ describe('a correction of a job', () => {
     const inches = correctText(corrected({ ...die, dialect: { ...die.dialect, units: 'inch' } }, ['L2: 23.994 of 24 at 20']));
     const [mm, inch] = [/D3 to (0\.\d{4}) mm/.exec(millimetres)?.[1], /D3 to (0\.\d{5}) inch/.exec(inches)?.[1]];
     expect(Math.abs(Number(inch) * 25.4 - Number(mm))).toBeLessThan(0.0002);
-    expect(inches).toMatch(/was inch +becomes inch/);
+    expect(inches).toMatch(/old inch +new inch/);
     expect(corrected(die, [], 0.001).unit.name).toBe('mm');
   });
 
