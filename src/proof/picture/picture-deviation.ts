@@ -3,14 +3,23 @@
 import type { Point } from '../../geometry/segment.ts';
 import { roundBelow } from '../../picture/round-length.ts';
 import { itemAt, sideBySide } from '../../sequence/sequence.ts';
+import { fixed, um } from '../../text/part.ts';
+import { print } from '../../text/print/print.ts';
+import type { Reader } from '../../text/reader.ts';
+import { only } from '../../text/say.ts';
 import type { ProfilePlace } from '../profile.ts';
-import type { Proof, ProofQuestion } from '../proof.ts';
+import type { Deviation, Proof, ProofQuestion } from '../proof.ts';
 import { cutSide } from '../sweep/inside-corners.ts';
 import type { PaperView } from './picture-frame.ts';
-import { number, pair } from './picture-frame.ts';
+import { number, onPaper, pair } from './picture-frame.ts';
+import type { Sign } from './picture-signs.ts';
 
 /** The tolerance is drawn about this share of the picture's width. */
 const TOLERANCE_SHARE = 0.006;
+
+/** The two colours of the page; each stands with its sign, so that neither is told by its colour alone. */
+const STOCK_LEFT = '#2166ac';
+const OVERCUT = '#b35806';
 
 /** Peaks are cut off at so many tolerances. */
 const HIGHEST = 2.5;
@@ -38,11 +47,33 @@ export const deviationMarks = (proof: Proof, question: ProofQuestion, frame: Pap
       return [
         band(1),
         band(-1),
-        `<path d="${base}${shifted((p) => Math.max(amount(p), 0))}" fill="#1a6fd0" fill-opacity="0.75" fill-rule="evenodd"/>`,
-        `<path d="${base}${shifted((p) => Math.min(amount(p), 0))}" fill="#d01a2a" fill-opacity="0.75" fill-rule="evenodd"/>`,
+        `<path d="${base}${shifted((p) => Math.max(amount(p), 0))}" fill="${STOCK_LEFT}" fill-opacity="0.75" fill-rule="evenodd"/>`,
+        `<path d="${base}${shifted((p) => Math.min(amount(p), 0))}" fill="${OVERCUT}" fill-opacity="0.75" fill-rule="evenodd"/>`,
       ];
     })
     .join('\n');
+
+/** At the worst places of each contour, in µm: + where stock is left, − where it is overcut. */
+export const deviationSigns = (proof: Proof, frame: PaperView, reader: Reader): readonly Sign[] =>
+  proof.contours.flatMap(({ leftMost, gougeMost }) => [
+    ...signAt(leftMost, { sign: '+', colour: STOCK_LEFT }, frame, reader),
+    ...signAt({ at: gougeMost.at, amount: -gougeMost.amount }, { sign: '−', colour: OVERCUT }, frame, reader),
+  ]);
+
+const signAt = (
+  { at, amount }: Deviation,
+  { sign, colour }: { readonly sign: string; readonly colour: string },
+  frame: PaperView,
+  reader: Reader,
+): readonly Sign[] => {
+  if (amount * 1000 < LEAST_SHOWN) return [];
+  const { x, y } = onPaper(frame, at);
+  const words = `${sign}${print(only(um(amount * 1000, fixed(1))), reader)}`;
+  return [{ mark: '', at: { x, y: y + frame.letter * 1.2 }, words, colour, box: false }];
+};
+
+/** µm */
+const LEAST_SHOWN = 0.05;
 
 /** Unit vectors towards the side to be cut away, from the neighbours of each place. */
 const outwardOf = (places: readonly Point[], side: 1 | -1): readonly Point[] =>

@@ -14,7 +14,7 @@ import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { gram } from '../block-name.ts';
 import type { Proof, ProofQuestion } from '../proof.ts';
-import { deviationMarks, magnification } from './picture-deviation.ts';
+import { deviationMarks, deviationSigns, magnification } from './picture-deviation.ts';
 import type { PaperView } from './picture-frame.ts';
 import { chainData, frameOf, number, type OnPaper, onPaper, outlineData, text, WIDTH } from './picture-frame.ts';
 import { drawnSigns, halfWidth, type Sign } from './picture-signs.ts';
@@ -43,7 +43,15 @@ export const proofPicture = (proof: Proof, question: ProofQuestion, reader: Read
     ),
     fine ? deviationMarks(proof, question, frame, factor) : '',
     '</g>',
-    drawnSigns([...faults(proof, frame), ...(fine ? stops(proof, frame) : []), ...loose.map((l) => l.sign)], frame),
+    drawnSigns(
+      [
+        ...faults(proof, frame),
+        ...(fine ? stops(proof, frame) : []),
+        ...loose.map((l) => l.sign),
+        ...(fine ? deviationSigns(proof, frame, reader) : []),
+      ],
+      frame,
+    ),
     foot(frame, legend, notes, reader),
     '</svg>',
   ].join('\n');
@@ -193,20 +201,20 @@ const roles: Readonly<Record<Proof['loose'][number]['role'], Text>> = phrases('p
 const words = phrases('proof-picture', {
   proven: say`proven`,
   notProven: say`not proven`,
-  tooMany: say`There are too many cuts to draw the path of the wire, the stops and the deviation: see the list of the proof.`,
+  tooMany: say`Too many cuts to draw the wire path, the stops and the deviation: see the list of the proof.`,
   path: say`wire path`,
-  pathOf: (setting: number) => say`wire path, setting ${{ setting: count(setting) }}`,
+  pathOf: (setting: number) => say`wire path, condition or register ${{ setting: count(setting) }}`,
   of: (role: Text, loop: string) => say`${{ role }} ${{ loop: contour(loop) }}`,
   held: (piece: Text, mass: Part) => say`${{ piece }}, ${{ mass }}`,
-  unheld: (piece: Text, mass: Part) => say`${{ piece }}, ${{ mass }}, unheld`,
-  allWithin: say`Proven: every contour is within its tolerance.`,
+  unheld: (piece: Text, mass: Part) => say`${{ piece }}, ${{ mass }}, unsecured`,
+  allWithin: say`Proven: every contour is in tolerance.`,
   faulty: (faults: number) => say`Not proven: ${{ faults: count(faults, 'fault') }}.`,
   measured: (left: Part, gouge: Part, allowed: Part, resolution: Part) =>
-    say`Worst metal left ${{ left }}, worst gouge ${{ gouge }}, allowed ${{ allowed }}; measured to ${{ resolution }}.`,
+    say`Max. stock left ${{ left }}, max. overcut ${{ gouge }}, allowed ${{ allowed }}; resolution ${{ resolution }}.`,
   drawn: (factor: number) =>
-    say`Deviation along the contours is drawn ${{ factor: plainNumber(factor) }} times its size: blue where metal is left, red where it is gouged.`,
-  dashed: say`Dashed grey lines beside the contours mark the tolerance, magnified in the same way; higher peaks are cut off.`,
-  loose: say`Dashed shapes came loose, one with a red edge fell unheld. Numbers are the stops in program order; what would hide another is left out.`,
+    say`Deviation scale ${{ factor: plainNumber(factor) }} × length scale. Blue, +: stock left; orange, −: overcut.`,
+  dashed: say`Dashed grey lines: tolerance, at the same scale; higher peaks are cut off.`,
+  loose: say`Dashed shapes came loose; red edge: fell unsecured. Numbers: stops in program order; what would hide another is left out.`,
 });
 
 /** The bar is of a round length in the unit of the reader. */

@@ -254,7 +254,7 @@ describe('the picture of the proof', () => {
     s.end();
     const asked = question([{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }]);
     const svg = proofPicture(proveActions(s.actions, asked), asked);
-    const missing = ['Proven: every contour', 'slug A, 17 g', '>1<', 'mm</text>', 'wire path, setting 1'].filter(
+    const missing = ['Proven: every contour', 'slug A, 17 g', '>1<', 'mm</text>', 'wire path, condition or register 1'].filter(
       (words) => !svg.includes(words),
     );
     expect(missing).toEqual([]);
