@@ -353,7 +353,15 @@ describe('what the reader remarks', () => {
     expect(stopped.actions.find((a) => a.kind === 'stop')).toMatchObject({ optional: true });
     expect(moves(stopped).at(-1)?.condition).toBe(undefined);
     const switched = body('/M50', { ...bare, words: { flushOn: 'M50' } });
-    for (const refused of [body('/G01 X1. Y0.'), body('/G41 D1'), body('/G91'), switched])
+    for (const refused of [
+      body('/G01 X1. Y0.'),
+      body('/G41 D1'),
+      body('/G91'),
+      body('/G91 M00'),
+      body('/G40 M00 (SECURE)'),
+      body('/G91 G04 P1.'),
+      switched,
+    ])
       expect([refused.state, codes(refused)]).toEqual(['refused', ['move-may-be-skipped']]);
     expect(codes(body('/G04 P1.'))).toEqual(['block-may-be-skipped']);
   });

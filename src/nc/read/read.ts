@@ -147,9 +147,11 @@ const speaks = (source: string, { comments }: Dialect, limits: ProgramLimits): b
 
 /** What may be skipped without a change of the cut: a stop, which is then not relied upon, a wait, and what says nothing. */
 const skippedFinding = ({ block, statement, line }: Extract<ReadLine, { kind: 'read' }>): Finding => {
-  const harmless = line.words.every(({ letter }) => letter === 'N' || letter === 'P' || letter === 'M' || letter === 'G');
-  const only = statement.stop === 'stop' || statement.stop === 'optional stop' || statement.dwell !== undefined || line.words.length === 0;
-  return harmless && only && statement.events.length === 0 ? mayBeSkipped(block) : moveMayBeSkipped(block);
+  const harmless = line.words.every(
+    ({ letter, value }) =>
+      letter === 'N' || letter === 'P' || (letter === 'M' && (value === 0 || value === 1)) || (letter === 'G' && value === 4),
+  );
+  return harmless && statement.events.length === 0 ? mayBeSkipped(block) : moveMayBeSkipped(block);
 };
 
 /** A comment that ends in ... goes on in the next line; the stop behind it gets the whole of it. */

@@ -1,5 +1,6 @@
 /** With what energy is cut: faults that change no place of the wire. */
 import { describe, expect, it } from 'vitest';
+import { there } from '../../../test/there.ts';
 import { type Dialect, standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import type { Wanted } from '../proof.ts';
@@ -72,6 +73,13 @@ describe('the energy of a cut', () => {
     const gaps = new Map([...GAPS, [3, 0.025] as const]);
     expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps, passes: [1, 2, 3] })).toEqual(['finish-on-rough-energy']);
     expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
+  });
+
+  it('passes over less than an overlap, and no more: 0.5 mm and 0.9 mm of a face that the last pass misses', () => {
+    const kerf = WIRE + there(GAPS.get(2));
+    const missed = (length: number) => proven(roughTabSkim([1, 1, 2], 15.2 - kerf - length));
+    expect(missed(0.5)).toEqual([]);
+    expect(missed(0.95)).toEqual(['finish-on-rough-energy']);
   });
 
   it('is not known before a condition is chosen, by word or anywhere else', () => {

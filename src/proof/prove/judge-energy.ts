@@ -24,9 +24,9 @@ export const energyReasons = (evidence: Evidence): readonly Reason[] => {
 
 /** Where a register alone gave the gap although conditions are chosen by word, or elsewhere in the program. */
 const missing = ({ actions, question, blocks }: Evidence): readonly Reason[] => {
-  const cuts = actions.filter((a) => a.kind === 'move' && !a.rapid);
-  const chosen = cuts.some((a) => a.kind === 'move' && a.condition !== undefined);
-  const first = cuts.find((a) => a.kind === 'move' && a.condition === undefined);
+  const cuts = actions.flatMap((a) => (a.kind === 'move' && !a.rapid ? [a] : []));
+  const chosen = cuts.some((a) => a.condition !== undefined);
+  const first = cuts.find((a) => a.condition === undefined);
   if (first === undefined || (!chosen && question.dialect.words.condition === undefined)) return [];
   const text = say('condition-missing')`In ${{ block: blockName(blocks, first.block) }} the wire cuts, and no condition is chosen before.`;
   const remedy = say('condition-missing.remedy')`Choose the condition before the first cut.`;

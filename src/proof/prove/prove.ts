@@ -113,7 +113,7 @@ const outcomeOf = (work: GroupWork): GroupOutcome => {
     throughMetal: release.throughMetal,
     starts: release.starts,
     inFull: release.inFull,
-    unfinished: unfinishedOf(work, work.energies),
+    unfinished: unfinishedOf(work),
     measures: contours,
     open,
     openings: release.empty.map(outlineOf),

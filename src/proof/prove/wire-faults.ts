@@ -6,7 +6,7 @@ import type { Segment } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
 import type { Proven } from '../sweep/proven-group.ts';
-import type { Trace, Travel } from '../sweep/wire-doings.ts';
+import type { Trace, Travel, WireDoing } from '../sweep/wire-doings.ts';
 
 export type WireFault =
   /** A rapid leads the threaded wire through metal. */
@@ -41,19 +41,25 @@ export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: 
 /** Where the dialect has a word that cuts the wire, the last cut is followed by it, or by a stop that says so. */
 const faultAtEnd = ({ cuts, atEnd }: Trace, { dialect }: ProofQuestion): readonly WireFault[] => {
   const last = cuts.at(-1);
-  if (last === undefined || dialect.words.cutWire === undefined || atEnd.includes('cut wire')) return [];
+  const wire = atEnd.reduce<Wire>((known, doing) => (typeof doing === 'number' ? known : afterDoing(known, doing)), 'in');
+  if (last === undefined || dialect.words.cutWire === undefined || wire === 'out') return [];
   return [{ kind: 'left threaded', action: last.action, block: last.block }];
+};
+
+type Wire = 'in' | 'out' | 'either';
+
+const afterDoing = (wire: Wire, doing: Exclude<WireDoing, number>): Wire => {
+  if (doing === 'thread') return 'in';
+  if (doing === 'cut wire') return 'out';
+  return wire === (doing === 'thread or not' ? 'out' : 'in') ? 'either' : wire;
 };
 
 /** Before the first cut nobody knows whether the wire is in: the machine may have been made ready by hand. */
 const faultsOn = (t: Travel, trace: Trace, isThroughMetal: (rapid: number) => boolean): readonly WireFault[] => {
   const faults: WireFault[] = [];
-  let wire: 'in' | 'out' | 'either' = t.before < 0 ? 'either' : 'in';
+  let wire: Wire = t.before < 0 ? 'either' : 'in';
   for (const doing of t.doings) {
-    if (doing === 'thread') wire = 'in';
-    else if (doing === 'cut wire') wire = 'out';
-    else if (doing === 'thread or not') wire = wire === 'out' ? 'either' : wire;
-    else if (doing === 'cut or not') wire = wire === 'in' ? 'either' : wire;
+    if (typeof doing !== 'number') wire = afterDoing(wire, doing);
     else if (isThroughMetal(doing)) {
       const { action, block } = itemAt(t.rapids, doing);
       if (wire === 'in') faults.push({ kind: 'drawn through metal', action, block });

@@ -1,8 +1,9 @@
 /** Which faces the last pass did not reach: the size may be right there, and the finish is that of an earlier pass. */
+import { perimeterOf } from '../../geometry/area.ts';
 import { distanceToSegment, lengthOf, pointAt } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
-import { type Energies, SAME_ENERGY } from './energies.ts';
+import { SAME_ENERGY } from './energies.ts';
 import type { GroupWork, WorkCut } from './group-alone.ts';
 
 /** Places along a contour stand this far apart, mm, and there are so many at most. */
@@ -18,17 +19,16 @@ export interface Unfinished {
 }
 
 /** Where a contour was cut last by another pass than the last one; by wanted contour. */
-export const unfinishedOf = (work: GroupWork, { last }: Energies): readonly (Unfinished | undefined)[] =>
+export const unfinishedOf = (work: GroupWork): readonly (Unfinished | undefined)[] =>
   work.wanted.map(({ contour }) => {
-    const perimeter = contour.segments.reduce((sum, s) => sum + lengthOf(s), 0);
-    const spacing = Math.max(SPACING, perimeter / MOST_PLACES);
+    const spacing = Math.max(SPACING, perimeterOf(contour) / MOST_PLACES);
     let found: Unfinished | undefined;
     for (const s of contour.segments) {
       const steps = Math.max(1, Math.round(lengthOf(s) / spacing));
       for (let i = 0; i < steps; i += 1) {
         const at = pointAt(s, (i + 0.5) / steps);
         const cut = lastCutAt(work, at);
-        if (cut === undefined || itemAt(work.cuts, cut).radius <= last + SAME_ENERGY) continue;
+        if (cut === undefined || itemAt(work.cuts, cut).radius <= work.energies.last + SAME_ENERGY) continue;
         found = { at: found?.at ?? at, length: (found?.length ?? 0) + lengthOf(s) / steps, cut: found?.cut ?? cut };
       }
     }
