@@ -75,6 +75,28 @@ describe('the energy of a cut', () => {
     expect(proven(roughTabSkim([1, 1, 2], 15.4), { gaps })).toEqual([]);
   });
 
+  it('of a skim is told from that of a rough by whether more than half of its kerf is metal', () => {
+    const beside = (share: number) => {
+      const s = script();
+      const width = 2 * (WIRE + there(GAPS.get(2)));
+      // As far beyond the rough's wall as the share of the skim's kerf asks for.
+      const y = 20 + (WIRE + there(GAPS.get(1))) - width / 2 + share * width;
+      for (const at of [20, y]) {
+        s.go(-0.3, at);
+        s.stop('THREAD THE WIRE');
+        s.cut(20, at);
+      }
+      s.end();
+      let n = 0;
+      return proveActions(
+        s.actions.map((a) => (a.kind === 'move' && !a.rapid ? { ...a, condition: ++n } : a)),
+        question([], { gaps: GAPS }),
+      ).findings.map((f) => f.code);
+    };
+    expect(beside(0.44)).not.toContain('rough-on-skim-energy');
+    expect(beside(0.6)).toContain('rough-on-skim-energy');
+  });
+
   it('passes over less than an overlap, and no more: 0.5 mm and 0.9 mm of a face that the last pass misses', () => {
     const kerf = WIRE + there(GAPS.get(2));
     const missed = (length: number) => proven(roughTabSkim([1, 1, 2], 15.2 - kerf - length));

@@ -71,6 +71,23 @@ describe('a piece that comes loose', () => {
     expect(faults(proveActions(onward.actions, question(wanted)))).toEqual(['slug-not-taken-out']);
   });
 
+  it('may lie while the wire runs out, but for no longer than a quarter of its edge and 3 mm', () => {
+    const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
+    const runOn = (left: number) => {
+      const s = openingOf(10, 10);
+      const out = s.actions.pop();
+      s.cut(20 - RADIUS, 10 + RADIUS);
+      s.cut(20 - RADIUS, 20 - RADIUS);
+      if (left > 0) s.cut(20 - RADIUS - left, 20 - RADIUS);
+      s.actions.push(there(out));
+      s.end();
+      return faults(proveActions(s.actions, question(wanted)));
+    };
+    // The edge of the slug is 47 mm with the slit of the way in: 14.8 mm are allowed, of which 14.3 go to the second corner.
+    expect(runOn(0)).toEqual([]);
+    expect(runOn(1.5)).toEqual(['slug-not-taken-out']);
+  });
+
   it('is neither secured nor taken out at a stop that a switch may pass over', () => {
     const wanted: Wanted[] = [{ loop: 'A', contour: box(10, 10, 20, 20), kept: 'die' }];
     const whole = openingOf(10, 10);
