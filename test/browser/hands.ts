@@ -4,7 +4,7 @@ import { basename } from 'node:path';
 import type { BrowserContextOptions, Locator, Page } from 'playwright-core';
 import type { JobRecord } from '../../src/server/message/job-record.ts';
 import { asciiDxf, type Tag } from '../dxf-writer.ts';
-import type { OpenPage, Stand } from './stand.ts';
+import { ask, type OpenPage, type Stand } from './stand.ts';
 
 /** Until the answer on the page is that of the inputs in force. */
 export const answered = async (page: Page): Promise<string> => {
@@ -51,14 +51,14 @@ export const drop = async (page: Page, files: readonly Dropped[]): Promise<void>
 export const brought = async (stand: Stand, files: readonly Dropped[]): Promise<readonly string[]> => {
   const form = new FormData();
   for (const { name, bytes } of files) form.append('files', new File([Uint8Array.from(bytes)], name));
-  const response = await fetch(`${stand.address}/api/jobs`, { method: 'POST', body: form });
+  const response = await ask(stand, '/api/jobs', { method: 'POST', body: form });
   if (response.status !== 201) throw new Error(`not brought in: ${await response.text()}`);
   return ((await response.json()) as readonly JobRecord[]).map((r) => r.id);
 };
 
 /** The job of the first visit. */
 export const exampleOf = async (stand: Stand): Promise<string> => {
-  const jobs = (await (await fetch(`${stand.address}/api/jobs`)).json()) as readonly JobRecord[];
+  const jobs = (await (await ask(stand, '/api/jobs')).json()) as readonly JobRecord[];
   const example = jobs.find((j) => j.drawingName === 'die-plate.dxf');
   if (example === undefined) throw new Error('the server did not begin with its example');
   return example.id;
@@ -129,7 +129,7 @@ export const sheetOf = async (stand: Stand, id: string, options?: BrowserContext
 export const jobIn = (page: Page): string => page.url().split('/').at(-1) ?? '';
 
 export const recordOf = async (stand: Stand, id: string): Promise<JobRecord> =>
-  (await (await fetch(`${stand.address}/api/jobs/${id}`)).json()) as JobRecord;
+  (await (await ask(stand, `/api/jobs/${id}`)).json()) as JobRecord;
 
 /** The inputs in force as the server keeps them. */
 export const keptInput = async (stand: Stand, id: string): Promise<Readonly<Record<string, unknown>>> => {
@@ -141,7 +141,7 @@ export const keptInput = async (stand: Stand, id: string): Promise<Readonly<Reco
 export const putInput = async (stand: Stand, id: string, change: Readonly<Record<string, unknown>>): Promise<void> => {
   const { revision, name, steps } = await recordOf(stand, id);
   const input = { ...steps.at(-1)?.input, ...change };
-  const response = await fetch(`${stand.address}/api/jobs/${id}`, {
+  const response = await ask(stand, `/api/jobs/${id}`, {
     method: 'PUT',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ revision, name, steps: [...steps, { name: 'put', input }], cursor: steps.length }),

@@ -1,8 +1,9 @@
 /** The main job, from a dropped drawing to program and papers. */
-import { execFileSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { chapters } from '../../src/job/handout/manual-of-all.ts';
@@ -169,7 +170,7 @@ describe('a job of a dropped drawing', () => {
 
   it('hands out the program that the command line writes for the same inputs', async () => {
     const program = await downloaded(page, 'Program');
-    expect(program.toString()).toBe(byCommandLine({ outline: 'block', height: 20, finish: 0.8 }));
+    expect(program.toString()).toBe(await byCommandLine({ outline: 'block', height: 20, finish: 0.8 }));
     expect(program.toString().length).toBeGreaterThan(2000);
   });
 
@@ -190,7 +191,7 @@ const downloaded = async (page: Page, button: string): Promise<Buffer> => {
 };
 
 /** Drawing, shop and job file in a folder of their own, as whoever works at the command line has them. */
-const byCommandLine = (job: Readonly<Record<string, unknown>>): string => {
+const byCommandLine = async (job: Readonly<Record<string, unknown>>): Promise<string> => {
   const folder = mkdtempSync(join(tmpdir(), 'kerfwright-command-'));
   try {
     cpSync('examples/workshop', join(folder, 'workshop'), { recursive: true });
@@ -199,7 +200,7 @@ const byCommandLine = (job: Readonly<Record<string, unknown>>): string => {
     writeFileSync(join(folder, 'job', name), bytes);
     const file = join(folder, 'job', 'plate.job.json');
     writeFileSync(file, JSON.stringify({ drawing: name, shop: '../workshop/shop.json', ...job }));
-    execFileSync(process.execPath, ['dist/cli/main.js', 'answer', file, '--out', join(folder, 'out')], { stdio: 'ignore' });
+    await promisify(execFile)(process.execPath, ['dist/cli/main.js', 'answer', file, '--out', join(folder, 'out')]);
     return readFileSync(join(folder, 'out', 'plate.nc'), 'utf8');
   } finally {
     rmSync(folder, { recursive: true, force: true });

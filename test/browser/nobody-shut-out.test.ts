@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Desk, desk } from './desk.ts';
 import { brought, copyOfExample, edit, fileOf, putInput, smallJob, smallPlate, word } from './hands.ts';
-import { type Stand, shutOut, stand } from './stand.ts';
+import { ask, type Stand, shutOut, stand } from './stand.ts';
 
 /** Every page and state of a page, made as a user would come to it. */
 const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unknown>>> = {
@@ -33,7 +33,7 @@ const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unk
     const { page } = sheet;
     await brought(server, [fileOf('away.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
     const [older = ''] = await brought(server, [smallPlate()]);
-    await fetch(`${server.address}/api/jobs/${older}`, { method: 'DELETE' });
+    await ask(server, `/api/jobs/${older}`, { method: 'DELETE' });
     await sheet.turnTo('/jobs');
     await page.locator('.job-line', { hasText: /^Yes/ }).first().waitFor();
     await page.locator('.bin summary').click();

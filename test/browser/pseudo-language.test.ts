@@ -6,7 +6,7 @@ import { englishIn } from '../pseudo/english.ts';
 import { listedTemplates, pseudoLanguage } from '../pseudo/pseudo-language.ts';
 import { type Desk, desk } from './desk.ts';
 import { brought, copyOfExample, fileOf, smallJob } from './hands.ts';
-import { atRest, type Stand, stand } from './stand.ts';
+import { ask, atRest, type Stand, stand } from './stand.ts';
 
 /** Where a picture of a page is left on which something is wrong. */
 const SEEN = 'out/pseudo';
@@ -26,7 +26,7 @@ const PAGES: Readonly<Record<string, (sheet: Desk, server: Stand) => Promise<unk
   },
   jobs: async (sheet, server) => {
     const [away = ''] = await brought(server, [fileOf('7.svg', '<svg xmlns="http://www.w3.org/2000/svg"></svg>')]);
-    await fetch(`${server.address}/api/jobs/${away}`, { method: 'DELETE' });
+    await ask(server, `/api/jobs/${away}`, { method: 'DELETE' });
     await sheet.turnTo('/jobs');
     await sheet.page.locator('.job-list').waitFor();
     await sheet.page.locator('.bin').waitFor();

@@ -17,7 +17,7 @@ import {
   smallJob,
   smallPlate,
 } from './hands.ts';
-import { type Stand, shutOut, stand } from './stand.ts';
+import { ask, type Stand, shutOut, stand } from './stand.ts';
 
 const LETTER = 'G21 G90\nDear Sir\n\nM02\n';
 
@@ -39,7 +39,7 @@ describe('programs from elsewhere', () => {
   /** What the server writes for the example, of which each test has a copy. */
   let own = '';
   beforeAll(async () => {
-    own = await (await fetch(`${server.address}/api/jobs/${await exampleOf(server)}/files/program`)).text();
+    own = await (await ask(server, `/api/jobs/${await exampleOf(server)}/files/program`)).text();
   });
   beforeEach(async () => {
     id = await copyOfExample(server);
@@ -158,7 +158,7 @@ describe('the bin', () => {
   it('holds a job that is open in another tab, or still in its address: both say so and give it back', async () => {
     const id = await smallJob(server);
     await sheet.sheetOf(id);
-    const putAway = (): Promise<Response> => fetch(`${server.address}/api/jobs/${id}`, { method: 'DELETE' });
+    const putAway = (): Promise<Response> => ask(server, `/api/jobs/${id}`, { method: 'DELETE' });
     await saved(page);
     await putAway();
     await edit(page, 'height', '28');

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { ShopRecord } from '../../src/server/message/answers.ts';
 import { type Desk, desk } from './desk.ts';
 import { smallJob } from './hands.ts';
-import { type Stand, stand } from './stand.ts';
+import { ask, type Stand, stand } from './stand.ts';
 
 describe('the pages of the shop', () => {
   let server: Stand;
@@ -28,7 +28,7 @@ describe('the pages of the shop', () => {
     await page.locator('.shop table').first().waitFor();
   };
   const keep = async (shop: ShopRecord): Promise<void> => {
-    const response = await fetch(`${server.address}/api/shop`, {
+    const response = await ask(server, '/api/shop', {
       method: 'PUT',
       headers: { 'content-type': 'application/json' },
       body: JSON.stringify(shop),
@@ -36,7 +36,7 @@ describe('the pages of the shop', () => {
     if (!response.ok) throw new Error(`not kept: ${await response.text()}`);
   };
 
-  const kept = async (): Promise<ShopRecord> => (await (await fetch(`${server.address}/api/shop`)).json()) as ShopRecord;
+  const kept = async (): Promise<ShopRecord> => (await (await ask(server, '/api/shop')).json()) as ShopRecord;
   const wires = async () => (await kept()).shop['wires'] as readonly Readonly<Record<string, unknown>>[];
   const cell = (table: string, row: number, column: string): Locator => page.getByLabel(`${table}, Row ${row}, ${column}`, { exact: true });
   const save = () => page.getByRole('button', { name: 'Save the shop' }).click();

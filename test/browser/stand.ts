@@ -96,6 +96,16 @@ const ended = (child: ChildProcess, signal: NodeJS.Signals): Promise<void> =>
     child.kill(signal);
   });
 
+/**
+ * Asks the server past the page, on a connection of its own: one kept open since a request before may be closed at the other end just when a
+ * test that was busy elsewhere writes on it.
+ */
+export const ask = (
+  { address }: Pick<Stand, 'address'>,
+  path: string,
+  init: RequestInit & { readonly headers?: Readonly<Record<string, string>> } = {},
+): Promise<Response> => fetch(`${address}${path}`, { ...init, headers: { ...init.headers, connection: 'close' } });
+
 /** Until nothing on the page changes its colour or place any more, and that has been drawn. */
 export const atRest = (page: Page): Promise<void> =>
   page.evaluate(`(async () => {
