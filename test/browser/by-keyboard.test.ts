@@ -128,6 +128,13 @@ describe('by keyboard alone', () => {
     }
   });
 
+  it('the first chapter counts as read at the top of the sheet, wherever one came from', async () => {
+    await page.keyboard.press('9');
+    await page.waitForSelector('.contents [aria-current="location"][href="#log"]');
+    await page.evaluate('scrollTo(0, 0)');
+    await page.waitForSelector('.contents [aria-current="location"][href="#drawing"]');
+  });
+
   it('undo and redo have keys, and the keys are told by a key', async () => {
     await toField('height');
     expect(await type('40')).toContain('40 mm thick');
