@@ -49,7 +49,7 @@ const word = (letter: string, value: number): string => {
 };
 
 const writer = (dialect: Dialect, passes: number): Writer => ({
-  lines: ['%', '(GOOD)', 'G21', dialect.coordinates === 'absolute' ? 'G90' : 'G91'],
+  lines: ['%', '(GOOD)', 'G71', dialect.coordinates === 'absolute' ? 'G90' : 'G91'],
   dialect,
   passes,
   offsets: offsetsOf(passes),

@@ -56,11 +56,11 @@ export type Dialect = z.infer<typeof dialectSchema>;
 /** The words that no standard defines, by what they mean. */
 export type WordName = keyof Dialect['words'];
 
-/** Only words that ISO 6983-1 and RS274NGC share in meaning; everything else becomes a stop with a plain comment. */
+/** Only words that ISO 6983-1 has, the unit words G70 and G71 too; everything else becomes a stop with a plain comment. */
 export const standardDialect: Dialect = {
   name: 'standard',
   units: 'mm',
-  unitsWord: 'G20/G21',
+  unitsWord: 'G70/G71',
   decimals: 4,
   trailingZeros: false,
   arcs: 'centre',

@@ -55,7 +55,7 @@ const programOf = (segments: readonly Segment[], side: 'left' | 'right'): string
   const blocks = segments.map(blockOf);
   return [
     '%',
-    'G21 G90',
+    'G71 G90',
     `G00 ${hole}`,
     `${side === 'left' ? 'G41' : 'G42'} D1 G01 ${start}`,
     ...blocks,

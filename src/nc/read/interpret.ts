@@ -9,7 +9,7 @@ import { freshMemory, INCH, lastDigit, type Machine, type Memory, remark, rounde
 import { move } from './motion.ts';
 import type { Action, Block } from './program.ts';
 import { at, type BlockOutcome, done, fault } from './read-outcome.ts';
-import type { Statement } from './statement.ts';
+import { type Statement, type UnitWord, unitPair } from './statement.ts';
 import { stopSaid } from './stop-purpose.ts';
 
 export interface Control {
@@ -127,15 +127,13 @@ const loneWords = (block: Block, s: Readonly<Statement>): BlockOutcome => {
 };
 
 const applySettings = (block: Block, s: Readonly<Statement>, machine: Machine): BlockOutcome => {
-  const { memory, path, dialect } = machine;
+  const { memory, path } = machine;
   if (path.isOn() && (s.units !== undefined || s.datum !== undefined || s.system !== undefined)) {
     return statedTooLate(block, s.units === undefined ? 'datum' : 'unit');
   }
   if (s.units !== undefined) {
-    convertPosition(memory, s.units);
-    memory.units = s.units;
-    const { units } = s;
-    if (units !== dialect.units) remark('units-differ', () => unitsDiffer(block, units, dialect), machine);
+    const outcome = stateUnit(block, s.units, machine);
+    if (outcome.kind !== 'done') return outcome;
   }
   if (s.distance !== undefined) memory.distance = s.distance;
   if (s.system !== undefined) {
@@ -174,6 +172,40 @@ const statedTooLate = (block: Block, what: 'datum' | 'unit'): BlockOutcome => {
       })
     : fault('compensation-forbids/unit', block, (named) => say`${{ block: named }} states the unit while compensation is on.`, { remedy });
 };
+
+/**
+ * A program is read with either pair of unit words, which mean the same, but not with both: where one of them is the control's, the other
+ * is perhaps something else to it. That the pair is not the dialect's is asked, since the program may be meant for another control.
+ */
+const stateUnit = (block: Block, { unit, pair, word }: UnitWord, machine: Machine): BlockOutcome => {
+  const { memory, dialect } = machine;
+  if (memory.unitPair !== 'none yet' && memory.unitPair !== pair) return bothPairs(block, word);
+  memory.unitPair = pair;
+  convertPosition(memory, unit);
+  memory.units = unit;
+  if (pair !== dialect.unitsWord) remark('units-of-other-pair', () => otherPair(block, word, dialect), machine);
+  if (unit !== dialect.units) remark('units-differ', () => unitsDiffer(block, unit, dialect), machine);
+  return done;
+};
+
+const bothPairs = (block: Block, word: UnitWord['word']): BlockOutcome =>
+  fault(
+    'units-of-both-pairs',
+    block,
+    (named) => say`${{ block: named }} states the unit by ${{ word: term(word) }}, and the program stated it by the other pair before.`,
+    { remedy: say`Keep to one pair of unit words, the one in the manual of the control.` },
+  );
+
+const otherPair = (block: Block, word: UnitWord['word'], { unitsWord }: Dialect): Finding =>
+  at(
+    'units-of-other-pair',
+    block,
+    (named) => say`${{ block: named }} states the unit by ${{ word: term(word) }}, where the dialect has ${{ pair: unitPair(unitsWord) }}.`,
+    {
+      done: say`It was read as the unit that its own standard gives it.`,
+      remedy: say`See in the manual of the control which pair it has, and set unitsWord in the dialect to it.`,
+    },
+  );
 
 const unitsDiffer = (block: Block, stated: Dialect['units'], { units }: Dialect): Finding =>
   at(

@@ -133,9 +133,16 @@ export const manual: Manual<typeof catalogue> = {
   },
   'units-of-other-pair': {
     title: 'A unit word of the pair that the dialect does not use',
-    meaning: 'ISO 6983 has G70 and G71 for inch and mm, RS274NGC has G20 and G21. The program uses the pair that the dialect does not.',
+    meaning:
+      'ISO 6983 has G70 and G71 for inch and mm, RS274NGC has G20 and G21. The program uses the pair that the dialect does not, and is read by it.',
     matters: 'On another control the same word can be a cycle.',
     remedy: 'Use the pair in the manual of the control and set `unitsWord` in the dialect to it.',
+  },
+  'units-of-both-pairs': {
+    title: 'Unit words of both pairs in one program',
+    meaning: 'The program states the unit by G20 or G21 in one block and by G70 or G71 in another.',
+    matters: 'No control has both pairs for the unit: one of the words is something else to it, a cycle perhaps.',
+    remedy: 'Keep to the pair in the manual of the control.',
   },
   'units-differ': {
     title: 'The program is in another unit than the dialect',

@@ -8,7 +8,7 @@ import type { Compensator } from './compensate.ts';
 import type { ReadCode } from './findings.ts';
 import type { Action, Block, Registers } from './program.ts';
 import { type BlockOutcome, fault } from './read-outcome.ts';
-import { type Motion, unitPair } from './statement.ts';
+import { type Motion, type UnitWord, unitPair } from './statement.ts';
 
 export const INCH = 25.4;
 
@@ -19,6 +19,8 @@ export const rounded = (value: number): number => Math.round(value * FINEST) / F
 
 export interface Memory {
   units: Dialect['units'] | 'not stated';
+  /** Of which pair the unit words so far are. */
+  unitPair: UnitWord['pair'] | 'none yet';
   distance: 'absolute' | 'incremental' | 'not stated';
   motion: Motion | 'not stated';
   system: number | 'not chosen';
@@ -50,6 +52,7 @@ export interface Machine {
 
 export const freshMemory = (dialect: Dialect): Memory => ({
   units: dialect.unitsWord === 'none' ? dialect.units : 'not stated',
+  unitPair: 'none yet',
   distance: 'not stated',
   motion: 'not stated',
   system: 'not chosen',

@@ -135,12 +135,14 @@ export const checks: readonly CheckRow[] = [
     printed: 'yes',
     ours: () => {
       const iso = dialectOf('G70/G71');
+      const asked = readProgram('G21 G90 G00 X0. Y0.\nM02', iso, registers).findings.map(({ code }) => code);
       const said = [
         verdict([], iso, 'G71 G90 G00 X0. Y0.'),
-        verdict([], iso, 'G21 G90 G00 X0. Y0.'),
-        verdict([], dialectOf('G20/G21'), 'G21 G71 G90'),
+        ...asked,
+        verdict(['G71'], iso, 'G21 G90'),
+        verdict(['G71'], dialectOf('G20/G21'), 'G21 G90'),
       ];
-      return said.join() === 'yes,units-of-other-pair,units-of-other-pair' ? 'yes' : said.join();
+      return said.join() === 'yes,units-of-other-pair,units-of-both-pairs,units-of-both-pairs' ? 'yes' : said.join();
     },
   },
   {

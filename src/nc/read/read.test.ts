@@ -14,7 +14,7 @@ const table = new Map([
 ]);
 
 const read = (text: string, dialect: Dialect = bare) => readProgram(text, dialect, table);
-const body = (blocks: string, dialect: Dialect = bare) => read(`G21 G90\nG00 X0. Y0.\n${blocks}\nM02`, dialect);
+const body = (blocks: string, dialect: Dialect = bare) => read(`G71 G90\nG00 X0. Y0.\n${blocks}\nM02`, dialect);
 const codes = (program: ReturnType<typeof read>): readonly string[] => program.findings.map((finding) => finding.code);
 
 const place = (n: number): number => Math.round(n * 1e6) / 1e6 + 0;
@@ -33,7 +33,7 @@ describe('reading words', () => {
   });
 
   it('keeps the motion word, the distance mode and the other coordinate from block to block', () => {
-    expect(ends(read('G21 G90 G00 X1. Y1.\nG01 X3.\nY4.\nG91 X-1.\nG90 X0.\nM30'))).toEqual([
+    expect(ends(read('G71 G90 G00 X1. Y1.\nG01 X3.\nY4.\nG91 X-1.\nG90 X0.\nM30'))).toEqual([
       [1, 1],
       [3, 1],
       [3, 4],
@@ -43,48 +43,58 @@ describe('reading words', () => {
   });
 
   it('reads inch and says when that is not the unit of the dialect', () => {
-    const program = read('G20 G90 G00 X1. Y0.5\nM02');
+    const program = read('G70 G90 G00 X1. Y0.5\nM02');
     expect(ends(program)).toEqual([[25.4, 12.7]]);
     expect(codes(program)).toEqual(['units-differ']);
   });
 
+  it('reads a program with the unit words of the other pair as they mean, and asks whether the control has them', () => {
+    const millimetres = read('G21 G90 G00 X1. Y0.5\nM02');
+    expect([millimetres.state, ends(millimetres), codes(millimetres)]).toEqual(['read', [[1, 0.5]], ['units-of-other-pair']]);
+    const inches = read('G20 G90 G00 X1. Y0.5\nM02', { ...bare, units: 'inch' });
+    expect([ends(inches), codes(inches)]).toEqual([[[25.4, 12.7]], ['units-of-other-pair']]);
+    const older = read('G71 G90 G00 X1. Y0.5\nM02', { ...bare, unitsWord: 'G20/G21' });
+    expect([ends(older), codes(older)]).toEqual([[[1, 0.5]], ['units-of-other-pair']]);
+    expect(codes(read('G71 G90 G00 X1. Y1.\nM02', { ...bare, unitsWord: 'none' }))).toEqual(['word-unknown']);
+  });
+
   it('keeps the wire where it is when the unit changes', () => {
-    expect(ends(read('G21 G90 G00 X25.4 Y0.\nG20 G91 G00 X1. Y0.\nM02'))).toEqual([
+    expect(ends(read('G71 G90 G00 X25.4 Y0.\nG70 G91 G00 X1. Y0.\nM02'))).toEqual([
       [25.4, 0],
       [50.8, 0],
     ]);
   });
 
   it('sets the datum by G92 before the first move and not after it', () => {
-    expect(ends(read('G21 G91 G92 X0. Y0.\nG00 X1. Y0.\nM02'))).toEqual([[1, 0]]);
-    expect(codes(read('G21 G90 G92 X5. Y0.\nG00 X1. Y0.\nM02'))).toEqual(['datum-moved']);
+    expect(ends(read('G71 G91 G92 X0. Y0.\nG00 X1. Y0.\nM02'))).toEqual([[1, 0]]);
+    expect(codes(read('G71 G90 G92 X5. Y0.\nG00 X1. Y0.\nM02'))).toEqual(['datum-moved']);
     expect(codes(body('G01 X1. Y0.\nG92 X0. Y0.'))).toEqual(['datum-moved']);
   });
 
   it('passes over the number of the program at its start, and refuses subprograms by a sentence of their own', () => {
-    for (const number of ['O1234', ':17', 'N1 O8']) expect(codes(read(`${number}\nG21 G90\nM02`))).toEqual([]);
+    for (const number of ['O1234', ':17', 'N1 O8']) expect(codes(read(`${number}\nG71 G90\nM02`))).toEqual([]);
     for (const call of ['M98 P1000', 'M99', 'O1000', ':1000']) expect(codes(body(call))).toEqual(['subprogram']);
     expect(sentenceOf(body('M98 P1000').findings[0])).toContain('calls a subprogram');
   });
 
   it('judges arcs by the digits that the program writes, and by the share of the tolerance that a proof allows', () => {
     const arc = 'G03 X10.002 Y10. I0. J10.';
-    const start = 'G21 G90\nG00 X0. Y0.\nG01 X0.001 Y0.\n';
+    const start = 'G71 G90\nG00 X0. Y0.\nG01 X0.001 Y0.\n';
     expect(codes(read(`${start}${arc}\nM02`))).toEqual([]);
     expect(codes(read(`${start}G01 X0.0005 Y0.\n${arc}\nM02`))).toEqual(['arc-does-not-close']);
     expect(codes(read(`${start}G01 X0.001 Y0. (0.20735)\n${arc}\nM02`))).toEqual([]);
-    const off = 'G21 G90\nG00 X0. Y0.\nG03 X10.006 Y10. I0. J10.\nM02';
+    const off = 'G71 G90\nG00 X0. Y0.\nG03 X10.006 Y10. I0. J10.\nM02';
     expect(codes(read(off))).toEqual(['arc-does-not-close']);
     expect(codes(readProgram(off, bare, table, { ...programLimits, arcEnds: 0.01 }))).toEqual(['arc-ends-apart']);
   });
 
   it('says of a datum that the control keeps that it is not in the program', () => {
-    expect(codes(read('G21 G90 G54\nG00 X1. Y0.\nM02'))).toEqual(['zero-of-control']);
-    expect(codes(read('G21 G90 G55\nG00 X1. Y0.\nG56\nM02'))).toEqual(['zero-of-control', 'datum-moved']);
+    expect(codes(read('G71 G90 G54\nG00 X1. Y0.\nM02'))).toEqual(['zero-of-control']);
+    expect(codes(read('G71 G90 G55\nG00 X1. Y0.\nG56\nM02'))).toEqual(['zero-of-control', 'datum-moved']);
   });
 
   it('gives blocks with line, sequence number and comments', () => {
-    const program = read('G21 G90\n\nN7 G00 X1. Y1. (to the hole)\nM02');
+    const program = read('G71 G90\n\nN7 G00 X1. Y1. (to the hole)\nM02');
     expect(program.blocks.map(({ index, line, sequence, comments }) => [index, line, sequence, comments])).toEqual([
       [0, 1, undefined, []],
       [1, 3, 7, ['to the hole']],
@@ -94,7 +104,7 @@ describe('reading words', () => {
   });
 
   it('adds ten thousand incremental steps up without drift', () => {
-    const program = read(`G21 G91\n${'G01 X0.1 Y0.3\n'.repeat(10_000)}M02`);
+    const program = read(`G71 G91\n${'G01 X0.1 Y0.3\n'.repeat(10_000)}M02`);
     expect(moves(program).at(-1)?.centre.to).toEqual({ x: 1000, y: 3000 });
   });
 });
@@ -131,7 +141,7 @@ describe('compensating', () => {
   const square = 'G01 X4. Y0.\nG01 X4. Y4.\nG01 X0. Y4.\nG01 X0. Y0.\nG01 X2. Y0.';
 
   it('enters inside corners where the offset paths cross', () => {
-    expect(ends(read(`G21 G90 G00 X2. Y2.\nG41 D1 G01 X2. Y0.\n${square}\nG40 G01 X2. Y2.\nM02`))).toEqual([
+    expect(ends(read(`G71 G90 G00 X2. Y2.\nG41 D1 G01 X2. Y0.\n${square}\nG40 G01 X2. Y2.\nM02`))).toEqual([
       [2, 2],
       [2, 0.2],
       [3.8, 0.2],
@@ -144,7 +154,7 @@ describe('compensating', () => {
   });
 
   const outside = (outsideCorners: Dialect['outsideCorners']) =>
-    read(`G21 G90 G00 X2. Y-2.\nG42 D1 G01 X2. Y0.\n${square}\nG40 G01 X2. Y-2.\nM02`, { ...bare, outsideCorners });
+    read(`G71 G90 G00 X2. Y-2.\nG42 D1 G01 X2. Y0.\n${square}\nG40 G01 X2. Y-2.\nM02`, { ...bare, outsideCorners });
 
   it('rounds outside corners about the corner, under the block that ends there', () => {
     const program = outside('arc');
@@ -292,7 +302,7 @@ describe('what the reader refuses', () => {
     ['inside-corner-not-entered', 'G41 D2 G01 X5. Y0.\nG01 X9. Y0.\nG01 X9. Y0.5\nG01 X5. Y0.5\nG40 G01 X0. Y0.5'],
     ['path-turns-back', 'G41 D1 G01 X5. Y0.\nG01 X9. Y0.\nG01 X6. Y0.\nG40 G01 X0. Y0.5'],
     ['block-too-long', `(${'A'.repeat(1200)})`],
-    ['units-of-other-pair', 'G70'],
+    ['units-of-both-pairs', 'G21'],
     ['feed-zero', 'G01 X1. Y0. F0'],
     ['arc-by-k', 'G02 X2. Y0. I1. K0.5'],
     ['arc-radius-too-small', 'G02 X2. Y0. R0.9'],
@@ -309,13 +319,13 @@ describe('what the reader refuses', () => {
 
   it('asks for unit and distance mode before the first move', () => {
     expect(codes(read('G90 G00 X1. Y1.\nM02'))).toEqual(['units-not-stated']);
-    expect(codes(read('G21 G00 X1. Y1.\nM02'))).toEqual(['distance-mode-not-stated']);
+    expect(codes(read('G71 G00 X1. Y1.\nM02'))).toEqual(['distance-mode-not-stated']);
     expect(codes(read('G90 G00 X1. Y1.\nM02', { ...bare, unitsWord: 'none' }))).toEqual([]);
-    expect(codes(read('G21 G90 X1. Y1.\nM02'))).toEqual(['motion-not-stated']);
+    expect(codes(read('G71 G90 X1. Y1.\nM02'))).toEqual(['motion-not-stated']);
   });
 
   it('names the block at fault and ends the actions before it', () => {
-    const program = read('G21 G90\nN10 G00 X1. Y1.\nN20 G01 X2. Y1.\nN30 G02 X3. Y1.\nN40 G01 X9. Y9.\nM02');
+    const program = read('G71 G90\nN10 G00 X1. Y1.\nN20 G01 X2. Y1.\nN30 G02 X3. Y1.\nN40 G01 X9. Y9.\nM02');
     expect(sentenceOf(program.findings[0])).toMatch(/^Block N30 \(line 4\) /);
     expect(program.actions.map((action) => action.block)).toEqual([1, 2]);
     expect(program.blocks).toHaveLength(4);
@@ -323,8 +333,8 @@ describe('what the reader refuses', () => {
 
   it('has limits with names', () => {
     const limits = { characters: 1000, blocks: 3, charactersInBlock: 100, charactersInComment: 100 };
-    expect(codes(readProgram('G21 G90\n'.repeat(200), bare, table, limits))).toEqual(['program-too-long']);
-    expect(codes(readProgram('G21\n'.repeat(5), bare, table, limits))).toEqual(['program-too-long']);
+    expect(codes(readProgram('G71 G90\n'.repeat(200), bare, table, limits))).toEqual(['program-too-long']);
+    expect(codes(readProgram('G71\n'.repeat(5), bare, table, limits))).toEqual(['program-too-long']);
     expect(codes(read(''))).toEqual(['program-end-missing']);
     expect(codes(read('(AND SO ON ...)\n'.repeat(500)))).toEqual(['comment-bad']);
   });
@@ -332,19 +342,19 @@ describe('what the reader refuses', () => {
 
 describe('what the reader remarks', () => {
   it('misses % lines, a decimal point, and finds text behind the end', () => {
-    expect(codes(read('G21 G90\nM02', standardDialect))).toEqual(['percent-missing']);
-    expect(codes(read('%\nG21 G90\nM02\n%', standardDialect))).toEqual([]);
+    expect(codes(read('G71 G90\nM02', standardDialect))).toEqual(['percent-missing']);
+    expect(codes(read('%\nG71 G90\nM02\n%', standardDialect))).toEqual([]);
     expect(codes(body('G01 X10 Y0\nG01 X20 Y0'))).toEqual(['decimal-point-missing']);
-    expect(codes(read('G21 G90\nM02\nG00 X1. Y1.'))).toEqual(['program-text-after-end']);
-    expect(codes(read('G21 G90\nM02\n\n(THAT IS ALL)\nN7'))).toEqual([]);
+    expect(codes(read('G71 G90\nM02\nG00 X1. Y1.'))).toEqual(['program-text-after-end']);
+    expect(codes(read('G71 G90\nM02\n\n(THAT IS ALL)\nN7'))).toEqual([]);
   });
 
   it('refuses words behind the second % mark, before the end of the program or after it, and passes blanks and comments', () => {
     for (const late of ['M50', 'G00 X9. Y9.', 'N9 M30', 'nonsense'])
-      expect(codes(read(`%\nG21 G90\nM02\n%\n${late}`))).toContain('words-behind-percent');
-    expect(codes(read('%\nG21 G90\n%\nG00 X9. Y9.\nM02'))).toEqual(['words-behind-percent']);
-    expect(codes(read('G21 G90\nM02\n%\nM02'))).toEqual(['words-behind-percent']);
-    expect(codes(read('%\nG21 G90\nM02\n%\n\n  \n(NEXT TAPE)\n%'))).toEqual([]);
+      expect(codes(read(`%\nG71 G90\nM02\n%\n${late}`))).toContain('words-behind-percent');
+    expect(codes(read('%\nG71 G90\n%\nG00 X9. Y9.\nM02'))).toEqual(['words-behind-percent']);
+    expect(codes(read('G71 G90\nM02\n%\nM02'))).toEqual(['words-behind-percent']);
+    expect(codes(read('%\nG71 G90\nM02\n%\n\n  \n(NEXT TAPE)\n%'))).toEqual([]);
   });
 
   it('reads a stop that may be skipped as one that may not stop, and refuses a move that may be', () => {

@@ -6,6 +6,13 @@ import { type DialectWords, type Meaning, spelledAt } from './dialect-words.ts';
 import type { Word } from './line.ts';
 import { type Broken, broken } from './read-outcome.ts';
 
+/** A unit word, and the pair it is of: ISO 6983-1 has G70 and G71, RS274NGC G20 and G21. */
+export interface UnitWord {
+  readonly unit: Dialect['units'];
+  readonly pair: Exclude<Dialect['unitsWord'], 'none'>;
+  readonly word: 'G20' | 'G21' | 'G70' | 'G71';
+}
+
 export type Motion = 'rapid' | 'straight' | 'clockwise' | 'counter-clockwise';
 
 /** Fields other than the last two are undefined unless the block says so. Coordinates are in the unit of the program. */
@@ -14,7 +21,7 @@ export interface Statement {
   dwell: 'dwell' | undefined;
   datum: 'set' | undefined;
   system: number | undefined;
-  units: 'mm' | 'inch' | undefined;
+  units: UnitWord | undefined;
   distance: 'absolute' | 'incremental' | undefined;
   compensation: 'left' | 'right' | 'off' | undefined;
   stop: 'stop' | 'optional stop' | 'end' | undefined;
@@ -39,6 +46,8 @@ interface Entry {
   readonly value: unknown;
 }
 
+const stating = (value: UnitWord): Entry => ({ field: 'units', value });
+
 /** G words by ten times their number. Plane and path words that change nothing here are known and have no field. */
 const gWords: ReadonlyMap<number, Entry | 'nothing to do'> = new Map<number, Entry | 'nothing to do'>([
   [0, { field: 'motion', value: 'rapid' }],
@@ -47,10 +56,10 @@ const gWords: ReadonlyMap<number, Entry | 'nothing to do'> = new Map<number, Ent
   [30, { field: 'motion', value: 'counter-clockwise' }],
   [40, { field: 'dwell', value: 'dwell' }],
   [170, 'nothing to do'],
-  [200, { field: 'units', value: 'inch' }],
-  [210, { field: 'units', value: 'mm' }],
-  [700, { field: 'units', value: 'inch' }],
-  [710, { field: 'units', value: 'mm' }],
+  [200, stating({ unit: 'inch', pair: 'G20/G21', word: 'G20' })],
+  [210, stating({ unit: 'mm', pair: 'G20/G21', word: 'G21' })],
+  [700, stating({ unit: 'inch', pair: 'G70/G71', word: 'G70' })],
+  [710, stating({ unit: 'mm', pair: 'G70/G71', word: 'G71' })],
   [400, { field: 'compensation', value: 'off' }],
   [410, { field: 'compensation', value: 'left' }],
   [420, { field: 'compensation', value: 'right' }],
@@ -196,29 +205,16 @@ const preparatory = (word: Word, dialect: Dialect): Entry | 'nothing to do' | Br
       remedy: say`Write G17, or leave the plane out.`,
     });
   if (entry === undefined) return unknownWord(word);
-  if (entry !== 'nothing to do' && entry.field === 'units' && !unitWords[dialect.unitsWord].includes(tenfold)) {
-    return otherUnitWord(word, dialect);
-  }
+  if (entry !== 'nothing to do' && entry.field === 'units' && dialect.unitsWord === 'none') return noUnitWords(word);
   return entry;
 };
 
-const otherUnitWord = (word: Word, { unitsWord }: Dialect): Broken => {
-  const remedy = say('units-of-other-pair.remedy')`Keep to one pair of unit words, the one in the manual of the control.`;
-  if (unitsWord === 'none')
-    return broken(
-      'units-of-other-pair/none',
-      (block) => say`${{ block }} states the unit by ${{ word: written(word) }}, but the dialect has no unit words.`,
-      { remedy },
-    );
-  return broken(
-    'units-of-other-pair/pair',
-    (block) =>
-      say`${{ block }} states the unit by ${{ word: written(word) }}, but the dialect states the unit by ${{ pair: unitPair(unitsWord) }}.`,
-    { remedy },
+const noUnitWords = (word: Word): Broken =>
+  broken(
+    'word-unknown/unit',
+    (block) => say`${{ block }} states the unit by ${{ word: written(word) }}, but the dialect has no unit words.`,
+    { remedy: say`Take the word out, or enter the pair of unit words of the control in the dialect file.` },
   );
-};
 
 /** 'G20 or G21'. */
 export const unitPair = (pair: Dialect['unitsWord']): Part => list(pair.split('/').map(term), 'or');
-
-const unitWords: Readonly<Record<Dialect['unitsWord'], readonly number[]>> = { 'G20/G21': [200, 210], 'G70/G71': [700, 710], none: [] };

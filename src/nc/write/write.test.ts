@@ -73,7 +73,7 @@ describe('a program in the standard dialect', () => {
       '(UNITS MM)',
       '(PASS 1, CONDITION 11, OFFSET D1 = 0.2)',
       '(PASS 2, CONDITION 12, OFFSET D2 = 0.15)',
-      'N10 G17 G21 G90 G40',
+      'N10 G17 G71 G90 G40',
       '(CONTOUR L1 DIE OPENING)',
       'N20 G00 X2. Y2.',
       'N30 M00 (THREAD THE WIRE, ALL ON, FOR L1 DIE OPENING)',
@@ -115,7 +115,7 @@ describe('what a dialect changes', () => {
       end: 'M30',
     });
     expect(text).toEqual([
-      'G17 G21 G90 G40',
+      'G17 G71 G90 G40',
       'G00 X2. Y2.',
       'M71 P1',
       'M72',

@@ -241,14 +241,14 @@ describe('the proof', () => {
   });
 
   it('reads an arc whose ends miss each other by less than a quarter of the tolerance', () => {
-    const arcOff = (off: number) => `%\nG21 G90\nG00 X0. Y0.\nG03 X${(10 + off).toFixed(4)} Y10. I0. J10.\nM02\n%\n`;
+    const arcOff = (off: number) => `%\nG71 G90\nG00 X0. Y0.\nG03 X${(10 + off).toFixed(4)} Y10. I0. J10.\nM02\n%\n`;
     const read = (off: number) => codes(proveProgram(question([], { program: arcOff(off), tolerance: 0.02 })));
     expect(read(0.0045)).toContain('arc-ends-apart');
     expect(read(0.0057)).toContain('arc-does-not-close');
   });
 
   it('proves nothing of a program that breaks a rule, and names the block', () => {
-    const program = '%\nG21\nG90\nG41 G01 X1. Y1.\nM02\n%\n';
+    const program = '%\nG71\nG90\nG41 G01 X1. Y1.\nM02\n%\n';
     const proof = proveProgram(question([], { program }));
     expect(proof.verdict).toBe('not proven');
     expect(codes(proof)).toEqual(['register-not-named', 'program-not-readable']);
