@@ -14,6 +14,7 @@ export const catalogue = {
   'entity-unfinished': 'warning',
   'count-differs': 'warning',
   'entity-impossible': 'warning',
+  'arc-without-turn': 'doubt',
   'entities-passed-over': 'note',
   'shapes-not-read': 'warning',
   'paper-space-left-out': 'note',

@@ -42,6 +42,7 @@ const HARMLESS: ReadonlySet<string> = new Set([
   'TOLERANCE',
   'HATCH',
   'INSERT of a hatch or dimension block',
+  'INSERT of an arrowhead',
   'VIEWPORT',
   'IMAGE',
   'WIPEOUT',

@@ -35,6 +35,8 @@ export interface DrawnCurve {
   readonly entity: number;
   /** The entity says it is closed (a closed polyline, a path with z). */
   readonly closes: boolean;
+  /** An arc that ends at the angle where it starts, here as the whole circle: it may be nothing at all. */
+  readonly turnless?: boolean | undefined;
   /** Line of the file where the entity starts, or its byte in a binary file. */
   readonly line: number;
 }

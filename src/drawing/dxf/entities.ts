@@ -21,6 +21,7 @@ import type { EntityRecord, Trouble } from './records.ts';
 import type { Report } from './report-dxf.ts';
 import type { Point3, SpaceCurve } from './space.ts';
 import { splineShape } from './spline-entity.ts';
+import type { Tally } from './tally.ts';
 
 type Maker = (f: Fields, report: Report) => EntityRecord | Trouble;
 
@@ -51,16 +52,19 @@ interface Gathering {
 export class Entities {
   readonly #report: Report;
   #into: EntityRecord[] = [];
+  #aside: Tally;
   #onPaper = false;
   #polyline: Gathering | undefined;
 
   constructor(report: Report) {
     this.#report = report;
+    this.#aside = report.tally;
   }
 
-  /** What is taken from here on goes there; on a layout sheet it is only counted. */
-  collectInto(records: EntityRecord[], onPaper = false): void {
+  /** What is taken from here on goes there, and what is not drawn of it is counted there; on a layout sheet all is only counted. */
+  collectInto(records: EntityRecord[], aside: Tally, onPaper = false): void {
     this.#into = records;
+    this.#aside = aside;
     this.#onPaper = onPaper;
   }
 
@@ -79,7 +83,7 @@ export class Entities {
 
   #single(f: Fields): void {
     const maker = MAKERS.get(f.type);
-    if (maker === undefined) this.#report.passOver(f.type, f.place);
+    if (maker === undefined) this.#aside.passOver(f.type, f.place);
     else if (f.bad !== undefined) this.#badNumber(f, f.bad);
     else {
       const record = maker(f, this.#report);
@@ -123,7 +127,7 @@ export class Entities {
 
   #openPolyline(f: Fields): void {
     const mesh = f.flag(70, MESH);
-    if (mesh) this.#report.passOver('POLYLINE as a mesh', f.place);
+    if (mesh) this.#aside.passOver('POLYLINE as a mesh', f.place);
     else this.#tellWidth(f, [40, 41]);
     if (f.bad !== undefined) this.#badNumber(f, f.bad);
     const ignored = mesh || f.bad !== undefined;
@@ -152,7 +156,7 @@ export class Entities {
   }
 
   #tellWidth(f: Fields, codes: readonly number[]): void {
-    if (codes.some((code) => f.get(code, 0) !== 0)) this.#report.width(f.place);
+    if (codes.some((code) => f.get(code, 0) !== 0)) this.#aside.width(f.place);
   }
 }
 

@@ -6,7 +6,6 @@ import { arc, line, type Point } from '../../geometry/segment.ts';
 import { asGiven, count, list } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Curve } from '../curve/curve.ts';
-import { isFullTurn } from '../curve/oval.ts';
 import type { Fields } from './fields.ts';
 import { polylinePieces } from './polyline.ts';
 import { type DrawnEntity, type PointEntity, type Trouble, trouble } from './records.ts';
@@ -32,20 +31,22 @@ export const circleShape = (f: Fields): DrawnEntity | Trouble => {
 
 /** ARC: always counter-clockwise on its own plane, angles in degrees. */
 export const arcShape = (f: Fields): DrawnEntity | Trouble => {
-  const lack = lacking(f, ARC_NEEDS) ?? badRadius(f);
+  const lack = lacking(f, ARC_NEEDS) ?? badRadius(f) ?? farTurned(f, [50, 51], MOST_DEGREES);
   if (lack !== undefined) return lack;
-  const curve = arcByDegrees(flatPointOf(f, 10), f.get(40, 0), f.get(50, 0), f.get(51, 0));
-  return onItsPlane(f, [curve], f.get(30, 0), curve.sweep === FULL_TURN);
+  const [start, end] = [f.get(50, 0), f.get(51, 0)];
+  const turn = turnFrom(start, end, 360);
+  const curve = arcByDegrees(flatPointOf(f, 10), f.get(40, 0), start, turn === 'part' ? end : start);
+  return withoutTurn(onItsPlane(f, [curve], f.get(30, 0), turn === 'whole'), turn);
 };
 
 /** ELLIPSE: centre and major half axis in space, the minor one square to it about the extrusion; parameters in radians. */
 export const ellipseShape = (f: Fields): DrawnEntity | Trouble => {
-  const lack = lacking(f, ELLIPSE_NEEDS);
+  const lack = lacking(f, ELLIPSE_NEEDS) ?? farTurned(f, [41, 42], MOST_RADIANS);
   if (lack !== undefined) return lack;
   const plane = planeOf(extrusionOf(f));
   const major = pointOf(f, 11);
   const ratio = f.get(40, 0);
-  if (plane === undefined || !(Math.hypot(major.x, major.y, major.z) > 0) || !(ratio > 0))
+  if (plane === undefined || !(Math.hypot(major.x, major.y, major.z) > 0) || !(ratio >= LEAST_RATIO))
     return trouble(
       'entity-impossible',
       say('entity-impossible/ellipse')`An ellipse has axes without length (ratio ${{ ratio: asGiven(ratio) }}).`,
@@ -56,11 +57,24 @@ export const ellipseShape = (f: Fields): DrawnEntity | Trouble => {
     ratio * (n.z * major.x - n.x * major.z),
     ratio * (n.x * major.y - n.y * major.x),
   );
-  const start = f.get(41, 0);
-  const raw = f.get(42, FULL_TURN) - start;
-  const turn = isFullTurn(raw) ? FULL_TURN : ((raw % FULL_TURN) + FULL_TURN) % FULL_TURN || FULL_TURN;
-  return spaceShape(f, [ovalOf(pointOf(f, 10), major, minor, start, start + turn)], turn === FULL_TURN);
+  const [start, end] = [f.get(41, 0), f.get(42, FULL_TURN)];
+  const turn = turnFrom(start, end, FULL_TURN);
+  const sweep = turn === 'part' ? (((end - start) % FULL_TURN) + FULL_TURN) % FULL_TURN : FULL_TURN;
+  return withoutTurn(spaceShape(f, [ovalOf(pointOf(f, 10), major, minor, start, start + sweep)], turn === 'whole'), turn);
 };
+
+/**
+ * How far an arc turns between two angles. Equal angles are no turn at all, as a program leaves them of a fillet that has shrunk to
+ * nothing; angles a whole turn apart are a circle. Files print six digits and more, so that a few millionths of a turn are rounding.
+ */
+const turnFrom = (start: number, end: number, full: number): 'none' | 'whole' | 'part' => {
+  const turns = (end - start) / full;
+  if (Math.abs(turns - Math.round(turns)) > SAME_ANGLE) return 'part';
+  return Math.round(turns) === 0 ? 'none' : 'whole';
+};
+
+const withoutTurn = (shape: DrawnEntity | Trouble, turn: 'none' | 'whole' | 'part'): DrawnEntity | Trouble =>
+  turn === 'none' && shape.kind === 'shape' ? { ...shape, turnless: true } : shape;
 
 /** LWPOLYLINE: its vertices stand one after the other, each with its bulge. */
 export const lightPolylineShape = (f: Fields, report: Report): DrawnEntity | Trouble => {
@@ -151,6 +165,25 @@ const badRadius = (f: Fields): Trouble | undefined =>
   f.get(40, 0) > 0
     ? undefined
     : trouble('entity-impossible', say('entity-impossible/radius')`The radius is ${{ radius: asGiven(f.get(40, 0)) }}.`);
+
+/** An angle so large that its own rounding is a part of a degree points nowhere. */
+const farTurned = (f: Fields, codes: readonly number[], most: number): Trouble | undefined => {
+  const far = codes.map((code) => f.get(code, 0)).find((angle) => !(Math.abs(angle) <= most));
+  return far === undefined
+    ? undefined
+    : trouble(
+        'entity-impossible',
+        say('entity-impossible/angle')`An angle is ${{ angle: asGiven(far) }}; so large a number points in no direction.`,
+      );
+};
+
+/** Of a turn: 1.6e-7 is a millionth of a radian, and 0.00006 degrees. */
+const SAME_ANGLE = 1.6e-7;
+/** At ten million degrees a double still tells a hundred millionth of one. */
+export const MOST_DEGREES = 1e7;
+const MOST_RADIANS = 1e5;
+/** Of the two axes of an ellipse: flatter than this it is a line at any size that is read here. */
+const LEAST_RATIO = 1e-9;
 
 const NONE: readonly never[] = [];
 const LINE_NEEDS = [10, 20, 11, 21];

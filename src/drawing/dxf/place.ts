@@ -30,9 +30,12 @@ interface Hall {
   readonly layers: LayerTable;
   readonly budget: Budget;
   readonly report: Report;
+  /** Blocks of which it was counted what is not drawn: once, however often they are inserted. */
+  readonly counted: Set<string>;
 }
 
-export const drawnOut = (records: readonly EntityRecord[], hall: Hall): Drawn => {
+export const drawnOut = (records: readonly EntityRecord[], given: Omit<Hall, 'counted'>): Drawn => {
+  const hall: Hall = { ...given, counted: new Set() };
   const drawn: Drawn = { curves: [], marks: [] };
   const entity = { number: 0 };
   const top: Site = { placement: IN_PLACE, inPlace: true, layer: undefined, hidden: false, blocks: [] };
@@ -56,12 +59,20 @@ const drawRecords = (records: readonly EntityRecord[], site: Site, hall: Hall, d
         for (const curve of curves) {
           if (!withinReach(curve)) hall.report.tooFar(record);
           else if (!hall.budget.entity()) return;
-          else drawn.curves.push({ curve, layer: layer.name, hidden, entity: number, closes: record.closes, line: record.place });
+          else drawn.curves.push(drawnCurve(record, curve, layer.name, hidden, number));
         }
       }
     }
   }
 };
+
+const drawnCurve = (
+  { closes, turnless, place: line }: DrawnEntity,
+  curve: Curve,
+  layer: string,
+  hidden: boolean,
+  entity: number,
+): DrawnCurve => ({ curve, layer, hidden, entity, closes, turnless, line });
 
 const layerAt = (record: EntityRecord, site: Site): string =>
   record.layer === '0' && site.layer !== undefined ? site.layer : record.layer;
@@ -94,10 +105,15 @@ const curvesAt = (shape: DrawnEntity, site: Site, report: Report): readonly Curv
 const drawInsert = (insert: Insert, site: Site, hall: Hall, drawn: Drawn, entity: { number: number }): void => {
   const { key } = insert;
   const block = hall.blocks.get(key);
-  if (isHatchBlock(key)) hall.report.passOver('INSERT of a hatch or dimension block', insert.place);
+  if (isHatchBlock(key)) hall.report.tally.passOver('INSERT of a hatch or dimension block', insert.place);
+  else if (ARROWHEADS.has(key)) hall.report.tally.passOver('INSERT of an arrowhead', insert.place);
   else if (block === undefined) hall.report.missing(insert);
   else if (site.blocks.includes(key)) hall.report.withinItself(insert);
-  else if (hall.budget.nesting(site.blocks.length + 1)) drawCopies(insert, block, site, hall, drawn, entity);
+  else if (hall.budget.nesting(site.blocks.length + 1)) {
+    if (!hall.counted.has(key)) hall.report.tally.addAll(block.aside);
+    hall.counted.add(key);
+    drawCopies(insert, block, site, hall, drawn, entity);
+  }
 };
 
 const drawCopies = (insert: Insert, block: Block, site: Site, hall: Hall, drawn: Drawn, entity: { number: number }): void => {
@@ -115,6 +131,16 @@ const drawCopies = (insert: Insert, block: Block, site: Site, hall: Hall, drawn:
 
 /** R12 draws hatches and dimensions as blocks of their own, named '*X1' and '*D1'. */
 const isHatchBlock = (key: string): boolean => /^\*[xd]\d*$/.test(key);
+
+/** Blocks that dimensions and leaders draw their ends with, by the names of the format; exploded ones insert them by themselves. */
+const ARROWHEADS: ReadonlySet<string> = new Set(
+  (
+    'archtick boxblank boxfilled closed closedblank closedfilled datumblank datumfilled dot dotblank dotsmall integral none oblique open ' +
+    'open30 open90 origin origin2 small'
+  )
+    .split(' ')
+    .map((name) => `_${name}`),
+);
 
 const copyOf = (insert: Insert, row: number, column: number): Placement => {
   const { placement, columnStep: c, rowStep: r } = insert;

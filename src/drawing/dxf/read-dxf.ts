@@ -20,6 +20,7 @@ import type { Block, EntityRecord } from './records.ts';
 import { type Report, report } from './report-dxf.ts';
 import { type Words, words } from './strings.ts';
 import type { Tags } from './tags.ts';
+import { tally } from './tally.ts';
 
 /**
  * The curves of model space, blocks drawn out, in drawing units as the file has them. `state` is 'complete' only if every
@@ -66,7 +67,7 @@ const handedOver = (reading: Reading, allowance: Budget, says: Report, told: Led
     unitless: unit?.kind === 'unitless',
     ...drawn,
     layers: layers.listed(),
-    passedOver: says.passedOver,
+    passedOver: new Map([...says.tally.passedOver].map(([type, met]) => [type, met.count])),
     findings: told.findings(),
   };
 };
@@ -103,7 +104,7 @@ class Reading {
     this.#says = says;
     this.#told = told;
     this.#entities = new Entities(says);
-    this.#entities.collectInto(this.model);
+    this.#entities.collectInto(this.model, this.#says.tally);
   }
 
   read(): void {
@@ -155,7 +156,7 @@ class Reading {
     if (this.#section !== '') this.#unclosed = this.#section;
     this.sawSection = true;
     this.#entities.closePolyline('no end');
-    this.#entities.collectInto(this.model);
+    this.#entities.collectInto(this.model, this.#says.tally);
     if (!this.#tags.next()) return false;
     this.#section = this.#tags.code === 2 ? this.#tags.text() : 'nameless';
     if (this.#section !== 'HEADER') return this.#tags.next();
@@ -178,15 +179,17 @@ class Reading {
     const whole = readFields(this.#tags, this.#fields, true);
     const name = this.#fields.name;
     const records: EntityRecord[] = [];
-    this.#entities.collectInto(MODEL_SPACE.test(name) ? this.model : records, PAPER_SPACE.test(name));
+    const aside = tally();
+    if (MODEL_SPACE.test(name)) this.#entities.collectInto(this.model, this.#says.tally);
+    else this.#entities.collectInto(records, aside, PAPER_SPACE.test(name));
     const external = this.#fields.flag(70, EXTERNAL);
-    if (whole && !external) this.blocks.set(name.toLowerCase(), { name, base: pointOf(this.#fields, 10), records });
+    if (whole && !external) this.blocks.set(name.toLowerCase(), { name, base: pointOf(this.#fields, 10), records, aside });
     return whole;
   }
 
   #closeBlock(): boolean {
     this.#entities.closePolyline('no end');
-    this.#entities.collectInto(this.model);
+    this.#entities.collectInto(this.model, this.#says.tally);
     return this.#skip();
   }
 

@@ -3,6 +3,7 @@ import type { Text } from '../../text/text.ts';
 import type { Curve } from '../curve/curve.ts';
 import type { DrawingCode } from '../ledger.ts';
 import type { Placement, Point3, SpaceCurve } from './space.ts';
+import type { Tally } from './tally.ts';
 
 interface Record {
   readonly type: string;
@@ -16,6 +17,8 @@ interface Record {
 export interface DrawnEntity extends Record {
   readonly kind: 'shape';
   readonly closes: boolean;
+  /** An arc that ends at the angle where it starts: kept as the whole circle that some programs make of it. */
+  readonly turnless?: boolean | undefined;
   readonly flat: readonly Curve[];
   readonly space: readonly SpaceCurve[];
 }
@@ -54,6 +57,8 @@ export interface Block {
   readonly name: string;
   readonly base: Point3;
   readonly records: readonly EntityRecord[];
+  /** What in it is not drawn. */
+  readonly aside: Tally;
 }
 
 export const trouble = (code: DrawingCode, text: Text): Trouble => ({ kind: 'trouble', code, text });

@@ -9,6 +9,7 @@ import type { DrawingCode, Ledger } from '../ledger.ts';
 import { passedOverFindings } from '../passed-over.ts';
 import type { Lie } from './flatten.ts';
 import type { DrawnEntity, EntityRecord, Insert } from './records.ts';
+import { type Tally, tally } from './tally.ts';
 
 /** What an entity states the number of. */
 type Counted = 'vertices' | 'knots' | 'control points' | 'fit points';
@@ -31,10 +32,9 @@ interface Telling {
 
 /** What is only counted, and told once at the end. */
 interface Counting {
-  readonly passOver: (type: string, place: number) => void;
   readonly paperSpace: () => void;
-  readonly width: (place: number) => void;
-  readonly passedOver: ReadonlyMap<string, number>;
+  /** What was passed over outside of blocks, or in a block that is drawn somewhere. */
+  readonly tally: Tally;
   readonly close: () => void;
 }
 
@@ -84,27 +84,22 @@ const oneOf = (type: string): Text => (VOWELS.has(type) ? words.an(type) : words
 const VOWELS: ReadonlySet<string> = new Set(['ARC', 'ELLIPSE', 'INSERT', 'LWPOLYLINE']);
 
 const counting = (told: Ledger, at: Telling['at']): Counting => {
-  const passedOver = new Map<string, number>();
-  const firstPlace = new Map<string, number>();
+  const counted = tally();
   let paper = 0;
-  let wide = 0;
-  let firstWide = 0;
   return {
-    passOver: (type, place) => {
-      passedOver.set(type, (passedOver.get(type) ?? 0) + 1);
-      if (!firstPlace.has(type)) firstPlace.set(type, place);
-    },
     paperSpace: () => {
       paper++;
     },
-    width: (place) => {
-      if (wide++ === 0) firstWide = place;
-    },
-    passedOver,
+    tally: counted,
     close: () => {
-      if (wide > 0)
-        told.add('width-ignored', wide === 1 ? words.oneWide : words.manyWide(wide), { place: at(firstWide), done: words.middleTaken });
-      passedOverFindings(told, passedOver, (type) => at(itemOf(firstPlace, type)));
+      const { wide, passedOver } = counted;
+      if (wide.count > 0)
+        told.add('width-ignored', wide.count === 1 ? words.oneWide : words.manyWide(wide.count), {
+          place: at(wide.first),
+          done: words.middleTaken,
+        });
+      const kinds = new Map([...passedOver].map(([type, met]) => [type, met.count]));
+      passedOverFindings(told, kinds, (type) => at(itemOf(passedOver, type).first));
       if (paper > 0)
         told.add('paper-space-left-out', say`${{ entities: count(paper) }} entities lie on layout sheets (paper space).`, {
           done: say`Only model space was read.`,

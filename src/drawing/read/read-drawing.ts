@@ -26,6 +26,7 @@ import { formatOf } from './format.ts';
 import { chainsInOrder, finishedChains, finishedLoops, loopName, loopsInOrder } from './numbered-loops.ts';
 import { toldConflicts } from './report-conflicts.ts';
 import { toldChains, toldJoining } from './report-joining.ts';
+import { toldTurnless } from './report-turnless.ts';
 import { toldEmpty, toldFit, toldHidden, toldSlivers, tooMuchWork } from './report-whole.ts';
 import { decideUnits } from './units.ts';
 
@@ -53,7 +54,7 @@ const readFile = (bytes: Uint8Array, name: string, limits: ReadLimits): DrawnFil
 
 /** The same from curves that were read already, or that another program made. */
 export const drawingOf = (file: DrawnFile, options: ReadOptions = {}): Drawing => {
-  const bounds = drawnBounds(file.curves);
+  const bounds = drawnBounds(file.curves.filter((c) => c.turnless !== true));
   const { units, findings } = decideUnits(file, options.units, bounds);
   const told = [...file.findings, ...(file.state === 'refused' ? [] : findings)];
   if (file.state === 'refused') return refusedDrawing(file, units, told);
@@ -78,7 +79,9 @@ const refusedDrawing = (file: DrawnFile, units: DrawingUnits, findings: readonly
 
 const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, options: ReadOptions, told: readonly Finding[]): Drawing => {
   const work = { left: options.limits?.work ?? usualLimits.work };
-  const fitted = fitPieces(file.curves, units.millimetres, tolerances.fit, work);
+  const turnless = file.curves.filter((c) => c.turnless === true);
+  const drawn = turnless.length === 0 ? file.curves : file.curves.filter((c) => c.turnless !== true);
+  const fitted = fitPieces(drawn, units.millimetres, tolerances.fit, work);
   const joined = joinPieces(fitted.pieces, tolerances, work);
   const loops = loopsInOrder(joined.loops);
   const chains = chainsInOrder(joined.chains);
@@ -97,6 +100,7 @@ const judged = (file: DrawnFile, units: DrawingUnits, tolerances: Tolerances, op
     findings: capped([
       ...told,
       ...toldFit(fitted, units, tolerances.fit),
+      ...toldTurnless(turnless, fitted.pieces, units, tolerances.join),
       ...toldJoining(joined.events, units),
       ...toldConflicts(conflicts, names, units),
       ...toldSlivers(

@@ -1,10 +1,11 @@
-/** The elements of an SVG file as a tree, read strictly and without ever expanding anything. */
+/** The elements of an SVG file as a tree, read strictly; of a document type's own definitions only plain words are expanded. */
 
 import { SaxesParser } from 'saxes';
-import { name } from '../../text/part.ts';
-import { say } from '../../text/say.ts';
+import { count, name } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
 import type { Budget } from '../budget.ts';
 import type { Ledger } from '../ledger.ts';
+import { expandCounted, MOST_DEFINED, MOST_EXPANDED, ownEntities, type Unexpandable } from './own-entities.ts';
 
 export interface Element {
   /** Without the prefix of the SVG namespace; with it for all others, which nobody here draws. */
@@ -26,7 +27,7 @@ export interface Markup {
   readonly whole: boolean;
 }
 
-/** What came before a fault is kept; a document type with definitions of its own is refused. */
+/** What came before a fault is kept; a document type that defines more than plain words is refused. */
 export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => {
   const parser = new SaxesParser();
   const byId = new Map<string, Element>();
@@ -36,13 +37,12 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
   let refused = false;
   let started = 1;
   parser.on('doctype', (declaration) => {
-    if (!declaration.includes('[')) return;
-    refused = true;
-    told.add('doctype-refused', say`The file defines entities of its own in its DOCTYPE.`, {
-      place: { kind: 'line', line: parser.line },
-      done: say`Nothing was read: such definitions can grow without bound.`,
-      remedy: say`Save the file again as plain SVG.`,
-    });
+    const given = ownEntities(declaration);
+    const stop = (why: Unexpandable): void => {
+      refused ||= tellRefusal(why, parser.line, told);
+    };
+    if (given.kind === 'refused') stop(given.why);
+    else expandCounted(parser.ENTITIES, given.entities, () => stop('too large'));
   });
   parser.on('opentagstart', () => {
     started = parser.line;
@@ -72,6 +72,16 @@ export const markupOf = (text: string, budget: Budget, told: Ledger): Markup => 
     if (!stopped()) tellFault(fault, told);
   }
   return { root: stopped() ? undefined : root, byId, whole: fault === undefined };
+};
+
+/** Always true: the reading stops. */
+const tellRefusal = (why: Unexpandable, line: number, told: Ledger): true => {
+  told.add('doctype-refused', refusals[why], {
+    place: { kind: 'line', line },
+    done: say`Nothing was read: such definitions can grow without bound.`,
+    remedy: say`Save the file again as plain SVG.`,
+  });
+  return true;
 };
 
 const tellFault = ({ why, line }: { readonly why: string; readonly line: number }, told: Ledger): void =>
@@ -127,3 +137,10 @@ export const svgText = (bytes: Uint8Array): string => {
     return new TextDecoder('utf-8').decode(bytes);
   }
 };
+
+const refusals = phrases('doctype', {
+  external: say`The file takes definitions from another file in its DOCTYPE.`,
+  nested: say`The file defines entities of its own in its DOCTYPE that hold others, or markup.`,
+  other: say`The DOCTYPE of the file holds something other than entities of plain text.`,
+  'too large': say`The file defines more text in its DOCTYPE than is expanded here: ${{ defined: count(MOST_DEFINED) }} characters of definitions, ${{ expanded: count(MOST_EXPANDED) }} where they are used.`,
+});
