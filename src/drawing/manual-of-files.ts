@@ -84,7 +84,7 @@ export const manualOfFiles = {
     title: 'An arc ends at the angle where it starts',
     meaning:
       'An arc has the same angle for its start and its end. Some programs leave such an arc where a fillet has shrunk to nothing, others mean a full circle by it. Where another line or arc ends at its start it was left out as the remains of a fillet; anywhere else it is a question, and nothing is cut for it.',
-    matters: 'Taken for a circle it would be an opening that nobody drew; left out it may be an opening that is missing.',
+    matters: 'Taken for a circle it would be an opening that was never drawn; left out it may be an opening that is missing.',
     remedy: 'If an opening is meant, draw a circle of the radius stated. If not, delete the arc.',
   },
   'entities-passed-over': {
