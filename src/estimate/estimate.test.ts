@@ -1,5 +1,6 @@
 /** Hours and price of small hand-made programs, against sums done by hand. */
 
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { contour } from '../geometry/contour.ts';
 import { line, point } from '../geometry/segment.ts';
@@ -9,6 +10,7 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { Wire } from '../physics/wire/wire.ts';
 import type { CutPlan, Pass } from '../plan/plan.ts';
 import { given } from '../quantity/figure.ts';
+import { wholeMinor } from '../quantity/minor-units.ts';
 import { saidOf } from '../quantity/source.ts';
 import { sentenceOf } from '../text/finding.fixture.ts';
 import type { Unit } from '../text/unit.ts';
@@ -193,9 +195,64 @@ describe('price', () => {
     const e = estimated(question());
     const once = ((20 + 5) / 60) * 4800 + (40 / 60) * 4800;
     const wireMass = (20 * 10 * Math.PI * 0.125 ** 2 * 8.5) / 1000;
-    const piece = (32 / 60) * 6000 + ((9 + 25) / 60) * 4800 + (5 / 60) * 3000 + wireMass * 1000 + (20 / 60) * 150 + (32 / 60) * 6 * 30;
-    expect(e.each.value).toBeCloseTo((once + piece) * 1.2, 6);
+    const piece = (32 / 60) * 6000 + ((9 + 25) / 60) * 4800 + (5 / 60) * 3000 + wireMass * 1000 + (32 / 60) * 150 + (32 / 60) * 6 * 30;
+    expect(e.each.value).toBe(Math.round((once + piece) * 1.2));
     expect(e.wireMass.value).toBeCloseTo(wireMass, 12);
+  });
+
+  it('counts filters and resin by the machine hour, as the shop file does, stops and threading included', () => {
+    const e = estimated(question());
+    const cost = (key: string): number | undefined => e.lines.find((l) => l.cost.key === `price.${key}`)?.cost.value;
+    expect([cost('filters'), cost('resin')]).toEqual([(e.total.value / 60) * 100, (e.total.value / 60) * 50]);
+  });
+
+  it('is whole minor units each, and its lines add up to as many times that, whatever the rates, the stack and the quantity', () => {
+    const rate = fc.double({ min: 0, max: 20_000, noNaN: true });
+    fc.assert(
+      fc.property(
+        rate,
+        rate,
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        fc.integer({ min: 1, max: 3000 }),
+        fc.integer({ min: 1, max: 5 }),
+        (machineHour, labourHour, markup, quantity, stack) => {
+          const { lines, order, each, breaks } = estimated(
+            question({ rates: [{ ...rates, machineHour, labourHour, markup }], quantity, stack }),
+          );
+          for (const price of breaks)
+            expect([Number.isInteger(price.each.value), price.total.value]).toEqual([true, price.quantity * price.each.value]);
+          expect([...order.lines, order.markup.amount, order.rounding].every(Number.isInteger)).toBe(true);
+          expect(order.total).toBe(quantity * each.value);
+          expect(order.lines.reduce((a, b) => a + b, order.markup.amount + order.rounding)).toBe(order.total);
+          expect(Math.abs(order.rounding)).toBeLessThanOrEqual(quantity / 2 + (lines.length + 1) / 2);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it.each([
+    [0.5, 1],
+    [-0.5, -1],
+    [2.5, 3],
+    [1.005 * 100 * 10, 1005],
+    [0.285 * 100 * 1e3 * 10 + 0.5, 285_001],
+    [-0.2, 0],
+  ])('rounds %f half away from zero, whatever binary fractions leave', (minor, whole) => {
+    expect(wholeMinor(minor)).toBe(whole);
+  });
+
+  it('asks for the price of metal that the shop supplies, and counts what is entered, nothing included', () => {
+    const metal = (cost?: number, suppliedBy: 'shop' | 'customer' = 'shop') =>
+      estimated(
+        question({
+          metal: { mass: leaf('m', 2, 'kg'), suppliedBy, cost: cost === undefined ? undefined : leaf('price.metal', cost, 'money') },
+        }),
+      );
+    expect(metal().findings.map((f) => [f.code, f.severity])).toEqual([['metal-without-price', 'doubt']]);
+    expect([metal(0), metal(500), metal(undefined, 'customer')].map((e) => e.findings)).toEqual([[], [], []]);
+    expect(metal(500).each.value - metal(0).each.value).toBe(600);
+    expect(metal(0).lines.at(-1)?.cost.value).toBe(0);
   });
 
   it('falls with the quantity and the total rises', () => {

@@ -5,11 +5,12 @@ import type { Machine } from '../physics/cut/machine.ts';
 import type { CutPlan } from '../plan/plan.ts';
 import type { Figure } from '../quantity/figure.ts';
 import { atField, type Finding } from '../text/finding.ts';
-import { fixed, number, quantity } from '../text/part.ts';
+import { fixed, mass, number, quantity } from '../text/part.ts';
 import { say } from '../text/say.ts';
 import { find } from './findings.ts';
 import { type Hours, hoursOf } from './hours.ts';
 import { type PriceBreak, type PriceLine, priceBreaks, priceLines, wireUse } from './money.ts';
+import { type OrderSum, orderSum } from './order-sum.ts';
 import { type Rates, ratesOn } from './rates.ts';
 import { tallyOf } from './tally.ts';
 
@@ -33,8 +34,8 @@ export interface Metal {
   /** kg of one piece, slugs and scrap and all. */
   readonly mass: Figure;
   readonly suppliedBy: 'shop' | 'customer';
-  /** Money for one piece; none where the customer brings it. */
-  readonly cost?: Figure;
+  /** Money for one piece; none where the customer brings it, or where the shop does and nobody gave a price. */
+  readonly cost?: Figure | undefined;
 }
 
 export type Estimated =
@@ -54,6 +55,8 @@ export interface EstimatedWire {
 
 export interface EstimatedPrice {
   readonly lines: readonly PriceLine[];
+  /** The same for all pieces asked for, adding up to the price. */
+  readonly order: OrderSum;
   readonly metal?: Metal | undefined;
   readonly each: Figure;
   readonly breaks: readonly PriceBreak[];
@@ -82,7 +85,7 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
     metal: metal?.cost === undefined ? undefined : metal.cost,
   });
   const prices = priceBreaks(lines, [quantity, ...breaks], rates, stack);
-  const each = (prices.find((p) => p.quantity === quantity) as PriceBreak).each;
+  const own = prices.find((p) => p.quantity === quantity) as PriceBreak;
   return {
     kind: 'estimate',
     estimate: {
@@ -91,16 +94,32 @@ export const estimateJob = (question: EstimateQuestion): Estimated => {
       wireMass: use.mass,
       spools: use.spools,
       lines,
+      order: orderSum(lines, { quantity, stack, markup: rates.markup, total: own.total.value }),
       stack: stack === 1 ? undefined : stack,
       metal,
-      each,
+      each: own.each,
       breaks: prices,
       currency: rates.currency,
       ratesFrom: rates.from,
-      findings: spoolFindings(use.spools, plan),
+      findings: [...spoolFindings(use.spools, plan), ...metalFindings(metal)],
     },
   };
 };
+
+/** Metal of the shop that nobody gave a price for would cost nothing, without a word. */
+const metalFindings = (metal: Metal | undefined): readonly Finding[] =>
+  metal === undefined || metal.suppliedBy === 'customer' || metal.cost !== undefined
+    ? []
+    : [
+        find(
+          'metal-without-price',
+          say`The shop supplies the material, and no price per kg is given for it: ${{ metal: mass(metal.mass.value) }} for each piece is not in the price.`,
+          {
+            place: atField('stock.price'),
+            remedy: say`Give the price per kg in the job, or one for this material in the rates of the shop; or state that the customer supplies it.`,
+          },
+        ),
+      ];
 
 const spoolFindings = (spools: Figure, plan: CutPlan): readonly Finding[] =>
   spools.value <= 1

@@ -76,7 +76,7 @@ export const massCost: Formula<'mass' | 'price'> = {
 
 export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'markup'> = {
   name: say('estimate.price-each')`price of one piece`,
-  text: say('estimate.price-each.by')`price = (per job / quantity + per piece) × (1 + markup)`,
+  text: say('estimate.price-each.by')`price = (per job / quantity + per piece) × (1 + markup), rounded to the smallest coin`,
   source: SOURCE,
   unit: 'money',
   inputs: {
@@ -85,6 +85,7 @@ export const priceEach: Formula<'once' | 'piece' | 'quantity' | 'markup'> = {
     quantity: { unit: '1', name: 'quantity' },
     markup: { unit: '1', name: 'markup' },
   },
+  paid: true,
   compute: ({ once, piece, quantity, markup }) => (once / quantity + piece) * (1 + markup),
 };
 

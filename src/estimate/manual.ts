@@ -16,6 +16,13 @@ export const manual: Manual<typeof catalogue> = {
     matters: 'It would be counted with no time at all, so no hours are given.',
     remedy: 'Look at the block named: a register or condition was changed by hand, or the program belongs to another job.',
   },
+  'metal-without-price': {
+    title: 'The shop supplies the material, and it has no price',
+    meaning: 'The job says that the shop pays for the metal, but neither the job nor the rates of the shop give a price per kg for it.',
+    matters: 'The price would be short by all of the metal, so it is asked for instead of being counted as nothing.',
+    remedy:
+      'Give `stock.price` in the job file, or `materialPrices` in the rates of the shop; `stock.suppliedBy` says that the customer brings it.',
+  },
   'spool-runs-out': {
     title: 'One spool of wire is not enough for one piece',
     meaning: 'New wire runs through all the time that the machine sparks. This job needs more of it than one spool holds.',

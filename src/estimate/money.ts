@@ -96,8 +96,8 @@ export const priceLines = (
     ['run', cost('people', names.people, handling, labour)],
     ['run', cost('drilling', names.drilling, hours.drilling, hourRate('drilling', names.shopDrilling, rates.drillingHour))],
     ['run', apply(massCost, { mass: use.mass, price: wireLeaf(wire, 'price') }, { key: 'price.wire', name: names.priceWire })],
-    ['run', cost('filters', names.filters, hours.sparking, hourRate('filters', names.shopFilters, rates.filtersHour))],
-    ['run', cost('resin', names.resin, hours.sparking, hourRate('resin', names.shopResin, rates.resinHour))],
+    ['run', cost('filters', names.filters, hours.total, hourRate('filters', names.shopFilters, rates.filtersHour))],
+    ['run', cost('resin', names.resin, hours.total, hourRate('resin', names.shopResin, rates.resinHour))],
     ['run', powerLine(hours, rates)],
   ];
   const all = lines.map(([per, figure]): PriceLine => ({ cost: figure, per: per === 'run' && stack === 1 ? 'piece' : per }));

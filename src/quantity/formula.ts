@@ -5,6 +5,7 @@ import { phrases, say } from '../text/say.ts';
 import type { Text } from '../text/text.ts';
 import type { Unit } from '../text/unit.ts';
 import { deviationOf, type Figure } from './figure.ts';
+import { wholeMinor } from './minor-units.ts';
 
 export interface Input {
   readonly unit: Unit;
@@ -29,6 +30,8 @@ export interface Formula<K extends string> {
    * slope at the spot alone would call a figure at its limit exact.
    */
   readonly bends?: true;
+  /** Its value is money to be paid: rounded, once, to whole minor units. The spread is that of the value before. */
+  readonly paid?: true;
   /** Why no check row holds it against a printed value, where a published formula has none. */
   readonly unchecked?: string;
 }
@@ -48,7 +51,8 @@ export interface Applied {
 export const apply = <K extends string>(formula: Formula<K>, inputs: Readonly<Record<K, Figure>>, as: Applied): Figure => {
   const keys = Object.keys(formula.inputs) as K[];
   const values = Object.fromEntries(keys.map((k) => [k, inputs[k].value])) as Record<K, number>;
-  const value = formula.compute(values);
+  const exact = formula.compute(values);
+  const value = formula.paid === true ? wholeMinor(exact) : exact;
   if (!Number.isFinite(value)) throw new Error(`${as.key} is not a number for ${JSON.stringify(values)}`);
   const shares = sharesOf(formula, inputs, values);
   const deviation = Math.hypot(...shares.values());

@@ -1,7 +1,7 @@
 /** Lengths, times, money and figures as people type them and read them. */
 
 import { describe, expect, it } from 'vitest';
-import { mass } from '../text/part.ts';
+import { mass, money } from '../text/part.ts';
 import { printDuration } from '../text/print/duration.ts';
 import { printFigure, printNumber } from '../text/print/figure.ts';
 import { printMoney } from '../text/print/money.ts';
@@ -120,8 +120,22 @@ describe('durations, money and masses', () => {
     [-123456789, 'USD', '-1,234,567.89 USD'],
     [1234, 'JPY', '1,234 JPY'],
     [1234, 'KWD', '1.234 KWD'],
+    [1234.5, 'IQD', '1.235 IQD'],
+    [1234, 'XAF', '1,234 XAF'],
+    [1234, 'CLF', '0.1234 CLF'],
+    [-0.4, 'EUR', '0.00 EUR'],
   ])('prints %f minor units of %s', (minor, currency, text) => {
     expect(printMoney(minor, currency)).toBe(text);
+  });
+
+  it.each([
+    [28.5, 'EUR', '0.285 EUR/kWh'],
+    [30, 'EUR', '0.30 EUR/kWh'],
+    [4500, 'EUR', '45.00 EUR/kWh'],
+    [27.25, 'JPY', '27.25 JPY/kWh'],
+    [1234567.5, 'EUR', '12,345.675 EUR/kWh'],
+  ])('prints a rate of %f minor units of %s as it was entered', (minor, currency, text) => {
+    expect(printPlain(only(money(minor, currency, 'money/kWh')))).toBe(text);
   });
 
   it.each([

@@ -4,7 +4,7 @@ import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import type { ContourPlan, EstimatedHours, EstimatedPrice, NumberedContour, Pass, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
-import { bare, contour, count, fixed, mass, money, type Part, term, unitName } from '../../text/part.ts';
+import { bare, contour, count, fixed, mass, money, type Part, quantity, term, unitName, upTo } from '../../text/part.ts';
 import { skimName } from '../../text/pass-name.ts';
 import { NOTHING, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -163,18 +163,41 @@ const ofHours = phrases('hours-table', {
     say`Not included: start holes ${{ holes }} per stack; set-up ${{ setUp }} and programming ${{ programming }} per job. Ranges are one standard deviation.`,
 });
 
-/** What the price is made of. */
-export const costTable = (estimate: EstimatedPrice): WrittenTable => ({
-  kind: 'table',
-  columns: [column(ofCosts.cost, 4), column(NOTHING, 1.5), column(NOTHING, 2, 'right')],
-  rows: estimate.lines.map((l) => [l.cost.name, ofCosts[l.per], money(l.cost.value, estimate.currency)]),
-});
+/** What the price is made of, down to the price of all pieces: each line is rounded, and what that leaves stands in a line of its own. */
+export const costTable = ({ lines, order, currency }: EstimatedPrice): WrittenTable => {
+  const several = order.quantity > 1;
+  const amount = (minor: number): Part => money(minor, currency);
+  const closing: readonly (readonly [Text, number])[] = [
+    [ofCosts.markup(order.markup.share), order.markup.amount],
+    ...(order.rounding === 0 ? [] : ([[ofCosts.rounding, order.rounding]] as const)),
+    [several ? ofCosts.total(order.quantity) : ofCosts.totalOfOne, order.total],
+  ];
+  return {
+    kind: 'table',
+    columns: [
+      column(ofCosts.cost, 4),
+      column(NOTHING, 1.5),
+      column(several ? ofCosts.once : NOTHING, 2, 'right'),
+      ...(several ? [column(ofCosts.forAll(order.quantity), 2, 'right')] : []),
+    ],
+    rows: [
+      ...lines.map((l, i) => [l.cost.name, ofCosts[l.per], amount(l.cost.value), ...(several ? [amount(order.lines[i] ?? 0)] : [])]),
+      ...closing.map(([name, minor]) => [name, NOTHING, ...(several ? [NOTHING] : []), amount(minor)]),
+    ],
+  };
+};
 
 const ofCosts = phrases('cost-table', {
   cost: say`Cost`,
   job: say`per job`,
   run: say`per stack`,
   piece: say`per piece`,
+  once: say`Amount`,
+  forAll: (pieces: number) => say`For ${{ pieces: count(pieces, 'piece') }}`,
+  markup: (share: number) => say`Markup on cost, ${{ share: quantity(share * 100, '%', upTo(2)) }}`,
+  rounding: say`Rounding`,
+  total: (pieces: number) => say`Price of ${{ pieces: count(pieces, 'piece') }}`,
+  totalOfOne: say`Price`,
 });
 
 /** Price by quantity. */

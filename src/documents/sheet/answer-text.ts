@@ -4,7 +4,7 @@ import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resul
 import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { Estimate } from '../../result/shown.ts';
 import { findingInFull } from '../../text/located.ts';
-import { count, fixed, mass, name, term, um } from '../../text/part.ts';
+import { count, fixed, mass, money, name, type Part, term, um } from '../../text/part.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -69,7 +69,7 @@ const hoursSections = (hours: HoursFacts | undefined, printer: Printer): readonl
     section(words.hours, [tableText(hoursTable(estimate))]),
     section(words.price(estimate.currency, estimate.ratesFrom), [
       tableText(costTable(estimate)),
-      ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal), '  ')]),
+      ...(estimate.metal === undefined ? [] : [wrapped(metalSentence(estimate.metal, estimate.currency), '  ')]),
       tableText(breakTable(estimate)),
     ]),
     section(
@@ -79,8 +79,11 @@ const hoursSections = (hours: HoursFacts | undefined, printer: Printer): readonl
   ];
 };
 
-const metalSentence = ({ mass: { value }, suppliedBy }: NonNullable<Estimate['metal']>): Text =>
-  (suppliedBy === 'customer' ? words.metalBrought : words.metalPaid)(value);
+const metalSentence = ({ mass: { value }, suppliedBy, cost }: NonNullable<Estimate['metal']>, currency: string): Text => {
+  if (suppliedBy === 'customer') return words.metalBrought(value);
+  const price = cost?.from.find((f) => f.unit === 'money/kg')?.value;
+  return price === undefined ? words.metalMissing(value) : words.metalPaid(value, money(price, currency, 'money/kg'));
+};
 
 /** Findings point at the drawing in its own unit, the tables of the machine count in that of the program. */
 const placesAsDrawn = ({ drawing }: JobFacts, { length }: Reader): boolean => drawing.units.millimetres !== 1 || length !== 'mm';
@@ -135,7 +138,10 @@ const words = phrases('answer-text', {
   price: (currency: string, from: string) => say`Price in ${{ currency: term(currency) }}, rates from ${{ day: term(from) }}`,
   metalBrought: (kilograms: number) =>
     say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included, supplied by the customer.`,
-  metalPaid: (kilograms: number) => say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included in the price.`,
+  metalPaid: (kilograms: number, price: Part) =>
+    say`Metal for one piece: ${{ mass: mass(kilograms) }} at ${{ price }}, slugs and scrap included in the price.`,
+  metalMissing: (kilograms: number) =>
+    say`Metal for one piece: ${{ mass: mass(kilograms) }}, slugs and scrap included, supplied by the shop: no price is given, and none is included.`,
   clock: say`Schedule`,
   clockOfStack: (sheets: number) => say`Schedule, one piece being a stack of ${{ sheets: count(sheets) }}`,
   errors: say`Error budget`,

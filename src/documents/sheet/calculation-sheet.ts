@@ -8,6 +8,7 @@ import { identityOf, sourceOf } from '../../text/print/explain.ts';
 import { NOTHING, only, phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
+import { costTable } from '../part/job-tables.ts';
 
 export const annex = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
   title: words.title,
@@ -17,6 +18,7 @@ export const annex = (facts: JobFacts, cut: CutFacts): WrittenPaper => ({
     { kind: 'text', text: facts.sentence, large: true },
     { kind: 'text', text: words.about },
     ...trees(cut, hoursOf(facts)?.estimate),
+    ...adding(hoursOf(facts)?.estimate),
   ],
 });
 
@@ -27,6 +29,10 @@ const trees = (cut: CutFacts, estimate: HoursFacts['estimate'] | undefined): rea
     table(rowsOf(figure, 0, told, estimate?.currency)),
   ]);
 };
+
+/** The lines of the price as they add up. */
+const adding = (estimate: HoursFacts['estimate'] | undefined): readonly WrittenBlock[] =>
+  estimate === undefined ? [] : [{ kind: 'heading', text: words.adding }, costTable(estimate)];
 
 const questionsOf = (
   { plan, budgets }: CutFacts,
@@ -98,6 +104,7 @@ const words = phrases('annex', {
   long: say`Machine time`,
   alone: say`Unattended time`,
   much: say`Price each`,
+  adding: say`How the price adds up`,
   number: say`No.`,
   figure: say`Figure`,
   value: say`Value`,

@@ -67,10 +67,11 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   ];
 };
 
-const priceSaid = (quantity: number, total: Part, { metal }: Estimate): Text =>
-  metal === undefined || metal.suppliedBy === 'customer'
-    ? words.withoutMetal(quantity, total)
-    : words.withMetal(quantity, total, metal.mass.value);
+/** Metal without a price is in no price, whoever brings it. */
+const priceSaid = (quantity: number, total: Part, { metal }: Estimate): Text => {
+  if (metal?.cost !== undefined) return words.withMetal(quantity, total, metal.mass.value);
+  return (metal?.suppliedBy === 'customer' ? words.withoutMetal : words.metalOpen)(quantity, total);
+};
 
 const cheaperBlocks = ({ cheaper }: Offer): readonly WrittenBlock[] =>
   cheaper.length === 0
@@ -153,6 +154,8 @@ const words = phrases('quotation', {
   ofFinish: (expected: Part, asked: Part) => say`Ra ${{ expected }} (required Ra ${{ asked }})`,
   withoutMetal: (quantity: number, total: Part) =>
     say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, excluding tax and delivery; material supplied by you.`,
+  metalOpen: (quantity: number, total: Part) =>
+    say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, excluding material, tax and delivery.`,
   withMetal: (quantity: number, total: Part, kilograms: number) =>
     say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, excluding tax and delivery, including ${{ mass: mass(kilograms) }} of material each.`,
   cheaper: say`What would make it cheaper`,

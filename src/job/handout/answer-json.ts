@@ -87,12 +87,16 @@ const estimateJson = (e: Estimate): Json => ({
   },
   wireUsed: { length: figure(e.wireLength), mass: figure(e.wireMass), spools: figure(e.spools) },
   stack: e.stack,
-  metal: e.metal && { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy },
+  metal: e.metal && { mass: figure(e.metal.mass), suppliedBy: e.metal.suppliedBy, cost: e.metal.cost && figure(e.metal.cost) },
   price: {
     currency: e.currency,
     ratesFrom: e.ratesFrom,
     each: figure(e.each),
-    lines: e.lines.map((l) => ({ name: printPlain(l.cost.name), per: l.per, cost: figure(l.cost) })),
+    lines: e.lines.map((l, i) => ({ name: printPlain(l.cost.name), per: l.per, cost: figure(l.cost), amount: e.order.lines[i] })),
+    quantity: e.order.quantity,
+    markup: e.order.markup,
+    rounding: e.order.rounding,
+    total: e.order.total,
     breaks: e.breaks.map((b) => ({ quantity: b.quantity, each: figure(b.each), total: figure(b.total) })),
   },
 });

@@ -43,9 +43,9 @@ export const metalFor = ({ job, shop, day }: JobRun, plan: CutPlan): Pick<Estima
   const { price: told, suppliedBy } = job.stock ?? {};
   const onDay = ratesOn(shop.rates, day);
   const known = onDay.kind === 'rates' ? onDay.rates.materialPrices?.[job.material] : undefined;
-  const price = suppliedBy === 'customer' ? undefined : (told ?? known);
+  const price = told ?? known;
   const found = materialOf(job.material, shop);
-  if (found.kind !== 'material' || (price === undefined && suppliedBy !== 'customer')) return {};
+  if (found.kind !== 'material' || (price === undefined && suppliedBy === undefined)) return {};
   const mass = massOf({
     key: 'metal',
     what: say('pipeline.metal')`metal for one piece`,
@@ -53,6 +53,6 @@ export const metalFor = ({ job, shop, day }: JobRun, plan: CutPlan): Pick<Estima
     height: workHeight(job.height),
     density: found.material.density,
   });
-  if (price === undefined) return { metal: { mass, suppliedBy: 'customer' } };
+  if (price === undefined || suppliedBy === 'customer') return { metal: { mass, suppliedBy: suppliedBy ?? 'shop', cost: undefined } };
   return { metal: { mass, suppliedBy: 'shop', cost: shareOf('price.metal', say('pipeline.price-metal')`Metal`, mass, price) } };
 };

@@ -31,7 +31,7 @@ export const leastOf = (bound: WireBound, { wire, run, contours }: LeastAsked): 
   const kilograms = wireKilograms.compute({ ...wire, length: wireMetres.compute({ minutes: bound.sparking, speed: wire.speed }) });
   const one =
     (minutes * rates.machineHour + people * rates.labourHour + drilling * rates.drillingHour) / 60 +
-    (bound.sparking * (rates.filtersHour + rates.resinHour)) / 60 +
+    (minutes * (rates.filtersHour + rates.resinHour)) / 60 +
     (minutes / 60) * rates.power * rates.powerPrice +
     kilograms * wire.price;
   const { quantity, stack } = run.job;

@@ -1,6 +1,7 @@
 /** What would it cost if: the whole job run again under changes, ranked by what each saves; the proof stays with the job asked for. */
 
 import type { Estimate } from '../../estimate/estimate.ts';
+import { wholeMinor } from '../../quantity/minor-units.ts';
 import type { Compared, ComparedOutcome, Comparison, PricePoint } from '../../result/comparison.ts';
 import type { Job } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
@@ -57,7 +58,7 @@ const outcomeOf = ({ made: { plan }, estimate }: Timed, drilled: boolean): Compa
   const sheets = estimate.stack ?? 1;
   const drilling = drilled ? (estimate.lines.find((l) => l.cost.key === 'price.drilling')?.cost.value ?? 0) * markup : 0;
   return {
-    each: estimate.each.value - drilling / sheets,
+    each: wholeMinor(estimate.each.value - drilling / sheets),
     minutes: estimate.total.value / sheets,
     unattended: estimate.unattended.value / sheets,
     wire: plan.wire.name,

@@ -1,7 +1,7 @@
 /** Printing of numbers and figures: as many digits as the standard deviation deserves, never more. */
 import { deviationOf, type Figure } from '../../quantity/figure.ts';
 import type { Unit } from '../unit.ts';
-import { printMoney } from './money.ts';
+import { printMoney, printRate } from './money.ts';
 
 export interface Printing {
   /** ISO 4217 code for figures of money; without it minor units are printed as they are. */
@@ -49,6 +49,6 @@ const isMoney = (unit: Unit): boolean => unit === 'money' || unit.startsWith('mo
 
 const printMoneyFigure = (figure: Figure, deviation: number, currency: string): string => {
   const per = figure.unit.slice('money'.length);
-  const value = `${printMoney(figure.value, currency)}${per}`;
+  const value = `${(per === '' ? printMoney : printRate)(figure.value, currency)}${per}`;
   return deviation > 0 ? `${value} ± ${printMoney(deviation, currency)}${per}` : value;
 };

@@ -10,7 +10,7 @@ import type { Unit } from '../unit.ts';
 import { amountText, digitsOf, marked, quantityNumbers, scaleOf } from './amount.ts';
 import { printDuration } from './duration.ts';
 import { printMoment } from './moment.ts';
-import { printMoney } from './money.ts';
+import { printMoney, printRate } from './money.ts';
 
 type NotForPrinted =
   | 'replace'
@@ -215,7 +215,7 @@ const placeText = ({ x, y, digits, spelled, frame }: Extract<Part, { kind: 'plac
 };
 
 const moneyText = ({ minor, currency, per = 'money' }: Extract<Part, { kind: 'money' }>, marks: Reader): string => {
-  const [digits = '', code = ''] = printMoney(minor, currency).split(' ');
+  const [digits = '', code = ''] = (per === 'money' ? printMoney : printRate)(minor, currency).split(' ');
   return `${marked(digits.replaceAll(',', ''), marks, true)} ${code}${per.slice('money'.length)}`;
 };
 
