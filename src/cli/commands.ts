@@ -68,6 +68,7 @@ const withJobOptions = (command: Command): Command =>
     .option('--wire <key>', printPlain(options.wire))
     .option('--finish <Ra>', printPlain(options.finish))
     .option('--tolerance <length>', printPlain(options.tolerance))
+    .option('--program-share <share>', printPlain(options.programShare))
     .option('--inside-corner <length>', printPlain(options.insideCorner))
     .option('--ease <length>', printPlain(options.ease))
     .option('--join <length>', printPlain(options.join))

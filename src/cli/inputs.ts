@@ -23,6 +23,7 @@ export interface AnswerOptions {
   readonly wire?: string | undefined;
   readonly finish?: string;
   readonly tolerance?: string;
+  readonly programShare?: string;
   readonly insideCorner?: string;
   readonly ease?: string;
   readonly join?: string | undefined;
@@ -38,7 +39,7 @@ export interface AnswerOptions {
 }
 
 const LENGTHS = ['height', 'tolerance', 'insideCorner', 'ease', 'join'] as const;
-const NUMBERS = ['finish', 'quantity'] as const;
+const NUMBERS = ['finish', 'quantity', 'programShare'] as const;
 const WORDS = ['name', 'material', 'wire', 'units', 'outline', 'date'] as const;
 
 /** `file` is a drawing, or a job file (its name ends in .json). `today` is used when neither file nor option says a day. */

@@ -22,6 +22,14 @@ export const jobSchema = z
     wire: z.string().optional().describe('Key of a wire of the shop; selected when left out'),
     finish: positive.max(25).default(1.6).describe('Required Ra, µm'),
     tolerance: positive.max(5).default(0.02).describe('Profile tolerance either side of the drawing, mm'),
+    programShare: z
+      .number()
+      .min(0.01)
+      .max(1)
+      .optional()
+      .describe(
+        'Share of the tolerance that the program itself may use, 1 µm at least; a quarter when left out, the rest is for the machine',
+      ),
     insideCorner: z.number().min(0).max(10).default(0.2).describe('Largest radius allowed at inside corners that are drawn sharper, mm'),
     ease: z
       .number()

@@ -52,7 +52,7 @@ export const manual: Manual<typeof catalogue> = {
   'metal-left': {
     title: 'Stock is left beyond the tolerance',
     meaning:
-      'Measured from the drawing, the metal left stands out further than allowed. The finding names the worst place, the block that cuts nearest to it, and how much of the contour is concerned.',
+      'Measured from the drawing, the metal left stands out further than the program may use of the tolerance: a quarter where nothing else is said (`programShare`), since the error of the machine needs the rest. The finding names the worst place, the block that cuts nearest to it, and how much of the contour is concerned.',
     matters:
       'All round the contour it points at the register, the gap or a missing pass; in one place at a coordinate. Stock left can still be cut away: nothing is lost yet.',
     remedy: 'Look at the block, at its register, and at the passes that run there.',
@@ -60,7 +60,7 @@ export const manual: Manual<typeof catalogue> = {
   'contour-gouged': {
     title: 'The wire overcuts the part beyond the tolerance',
     meaning:
-      'The kerf reaches into metal that the drawing keeps, deeper than the tolerance allows. The finding names the deepest place and the block whose cut reaches there.',
+      'The kerf reaches into metal that the drawing keeps, deeper than the program may use of the tolerance: a quarter where nothing else is said (`programShare`), since the error of the machine needs the rest. The finding names the deepest place and the block whose cut reaches there.',
     matters: 'Metal that is cut away does not come back: the part would be scrap.',
     remedy: 'Look at the block: its coordinates, the side of compensation, the value of its register.',
   },

@@ -12,6 +12,8 @@ export interface Wanted {
   readonly loop: string;
   readonly contour: Contour;
   readonly kept: 'die' | 'punch';
+  /** mm by which the contour may leave the curve that was drawn, where arcs stand for it; none when left out. */
+  readonly fit?: number | undefined;
 }
 
 /** An open line: the metal left or right of its way stays, or it is a slit, cut along its middle, and both sides stay. */
@@ -41,6 +43,8 @@ export interface ProofQuestion {
   readonly density: number;
   /** Profile tolerance either side of the drawing. */
   readonly tolerance: number;
+  /** Share of it that the program itself may use, 0 to 1, though always 1 µm; a quarter when left out. The machine's own error has the rest. */
+  readonly programShare?: number | undefined;
   /** Inside corners of the drawing sharper than this may come out with this radius. */
   readonly insideCorner: number;
   /** Zero of the program in the frame of all these places: they are told as drawn. The zero of the drawing when left out. */
@@ -95,6 +99,17 @@ export interface OpenProof {
   readonly state: 'right' | 'uncut' | 'out of tolerance';
 }
 
+/** What the tolerance is used for, mm: the program was aimed at the drawn contours. */
+export interface ToleranceUse {
+  readonly tolerance: number;
+  /** Of it the program may use this much. */
+  readonly allowed: number;
+  /** Most that it is off the aimed contours, rounds that inside corners may have left out. */
+  readonly measured: number;
+  /** By as much more a curve that was drawn may lie off the arcs that stand for it, in the contour where that is most. */
+  readonly fit: number;
+}
+
 export interface Deviation {
   readonly at: Point;
   readonly amount: number;
@@ -120,6 +135,8 @@ export interface Proof {
   readonly verdict: 'proven' | 'not proven';
   /** Greatest error of any deviation stated here, mm. */
   readonly resolution: number;
+  /** Left out where nothing could be measured. */
+  readonly use?: ToleranceUse | undefined;
   readonly contours: readonly ContourProof[];
   /** Same order as the open lines of the question; left out where it has none. */
   readonly open?: readonly OpenProof[] | undefined;

@@ -10,7 +10,7 @@ import { goodPrograms, textOf } from './good-programs.ts';
 import type { Mutant } from './mutate.ts';
 import { mutantsOf } from './mutate.ts';
 import type { Surface } from './truth.ts';
-import { truthOf } from './truth.ts';
+import { mayBeOff, truthOf } from './truth.ts';
 
 const PER_PROGRAM = 48;
 
@@ -26,8 +26,8 @@ const judge = (good: GoodProgram, mutant: Mutant, surface: Surface): Result => {
   if (read.state === 'refused') return proof.verdict === 'not proven' ? 'refused by the reader' : 'missed';
   const truth = truthOf(read.actions, question, surface);
   const off = Math.max(truth.left, truth.gouge);
-  const wrong = off > question.tolerance || truth.faults.length > 0;
-  const near = Math.abs(off - question.tolerance) < TOO_NEAR || (truth.unclear && off <= question.tolerance);
+  const wrong = off > mayBeOff(question) || truth.faults.length > 0;
+  const near = Math.abs(off - mayBeOff(question)) < TOO_NEAR || (truth.unclear && off <= mayBeOff(question));
   if (truth.faults.length === 0 && near) return 'too near to tell';
   if (proof.verdict === 'not proven') return wrong ? 'caught' : 'blamed wrongly';
   return wrong ? 'missed' : 'passed';

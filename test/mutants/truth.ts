@@ -32,6 +32,9 @@ export interface Truth {
   readonly unclear: boolean;
 }
 
+/** mm: a quarter of the tolerance is the program's, and at least 1 µm. */
+export const mayBeOff = ({ tolerance }: ProofQuestion): number => Math.max(0.001, tolerance / 4);
+
 /** Metal that the wire would leave at places along every contour, mm; negative inside a kerf. */
 export type Surface = readonly (readonly number[])[];
 

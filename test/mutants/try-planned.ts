@@ -5,6 +5,7 @@ import { changeOf, type Good, goodOf, hangsOnLittle } from './change.ts';
 import { textOf } from './good-programs.ts';
 import { type Mutant, mutantsOf } from './mutate.ts';
 import type { PlannedJob } from './planned-jobs.ts';
+import { mayBeOff } from './truth.ts';
 
 /** mm: the change is sampled, and so may be wrong by this much. */
 const TOO_NEAR = 1.5e-3;
@@ -45,8 +46,8 @@ const judged = (good: Good, mutant: Mutant): Tried => {
   const off = Math.max(change.left, change.gouge);
   const said = `left ${change.left.toFixed(4)} gouge ${change.gouge.toFixed(4)} ${change.faults.join('; ')}`;
   const ended = read.actions.some((a) => a.kind === 'end');
-  const wrong = off > question.tolerance || change.faults.length > 0 || !ended;
-  const near = Math.abs(off - question.tolerance) < TOO_NEAR || (change.unclear && off <= question.tolerance);
+  const wrong = off > mayBeOff(question) || change.faults.length > 0 || !ended;
+  const near = Math.abs(off - mayBeOff(question)) < TOO_NEAR || (change.unclear && off <= mayBeOff(question));
   if (change.faults.length === 0 && near) return tell('too near to tell', said);
   if (proven) return tell(wrong ? 'missed' : 'passed', said);
   if (!wrong && hangsOnLittle(good, read.actions)) return tell('too near to tell', said);

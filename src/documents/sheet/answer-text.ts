@@ -3,6 +3,7 @@
 import { controlUnit, cutOf, hoursOf, type JobFacts, plannedOf, programOf, resultOf } from '../../result/facts.ts';
 import type { HoursFacts } from '../../result/outcome-facts.ts';
 import type { Estimate } from '../../result/shown.ts';
+import { toleranceTold } from '../../result/tolerance-told.ts';
 import { findingInFull } from '../../text/located.ts';
 import { count, fixed, mass, money, name, type Part, term, um } from '../../text/part.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
@@ -108,7 +109,10 @@ const proofLine = (facts: JobFacts, printer: Printer): string => {
     worst: worst * 1000,
     resolution: proof.resolution * 1000,
   };
-  return sectionBy(printer)(words.proof, [printer.wrapped(proof.verdict === 'proven' ? words.proven(told) : words.notProven(told), '  ')]);
+  return sectionBy(printer)(words.proof, [
+    printer.wrapped(proof.verdict === 'proven' ? words.proven(told) : words.notProven(told), '  '),
+    ...(proof.use === undefined ? [] : [printer.wrapped(toleranceTold(proof.use, cutOf(facts)?.within), '  ')]),
+  ]);
 };
 
 const sectionBy =

@@ -61,6 +61,12 @@ export const setupSchema = z
     height: z.number().positive().max(1000),
     density: z.number().positive().max(30).describe('g/cm³'),
     tolerance: z.number().positive().max(5),
+    programShare: z
+      .number()
+      .min(0.01)
+      .max(1)
+      .optional()
+      .describe('Share of the tolerance that the program itself may use, 1 µm at least; a quarter when left out'),
     insideCorner: z.number().min(0).max(10),
     units: z.enum(['mm', 'inch', 'µm', 'cm', 'm']).optional().describe('Unit the drawing was told to be in, against its header'),
     join: z
@@ -106,6 +112,7 @@ export const proofQuestion = (
   height: setup.height,
   density: setup.density,
   tolerance: setup.tolerance,
+  programShare: setup.programShare,
   insideCorner: setup.insideCorner,
   datum: setup.datum,
   scaled: setup.scaled,

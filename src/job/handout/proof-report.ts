@@ -1,6 +1,7 @@
 /** A proof as text and as plain data. */
 
 import type { ContourProof, OpenProof, Proof } from '../../proof/proof.ts';
+import { toleranceTold } from '../../result/tolerance-told.ts';
 import type { Severity } from '../../text/finding.ts';
 import { findingInFull } from '../../text/located.ts';
 import { contour, count, fixed, mass, type Part, um } from '../../text/part.ts';
@@ -15,6 +16,7 @@ export { proofPicture } from '../../proof/picture/proof-picture.ts';
 export const proofJson = (proof: Proof, files: readonly string[] = []): Readonly<Record<string, unknown>> => ({
   verdict: proof.verdict,
   resolution: proof.resolution,
+  use: proof.use,
   contours: proof.contours.map(({ loop, leftMost, gougeMost, rounded, state }) => ({ loop, leftMost, gougeMost, rounded, state })),
   open: proof.open,
   loose: proof.loose,
@@ -28,6 +30,7 @@ export const proofText = (proof: Proof): string => proofLines(proof).map(printPl
 export const proofLines = (proof: Proof): readonly Text[] => [
   proof.verdict === 'proven' ? words.proven : words.notProven,
   ...proof.findings.map((f) => symbols`  ${severities[f.severity]}: ${findingInFull(f)}`),
+  ...(proof.use === undefined ? [] : [symbols`  ${toleranceTold(proof.use)}`]),
   words.resolution(micrometres(proof.resolution)),
   ...[
     ...proof.contours.map(contourLine),

@@ -65,7 +65,14 @@ export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): A
       : { answer: 'no', kind: 'program', cut, program, hours: known };
   const sentence =
     outcome.answer === 'yes'
-      ? yesSentence({ job: run.job, material: asked.material, plan, estimate: outcome.hours.estimate, within: cut.within })
+      ? yesSentence({
+          job: run.job,
+          material: asked.material,
+          plan,
+          estimate: outcome.hours.estimate,
+          within: cut.within,
+          used: proof.use === undefined ? 0 : proof.use.measured + proof.use.fit,
+        })
       : noSentence(findings, proof);
   return { ...answered(run, asked, { outcome, sentence, findings }), proven };
 };

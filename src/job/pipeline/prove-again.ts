@@ -46,7 +46,13 @@ export const proveAgain = ({ program, drawing: bytes, drawingName, units, setup 
     setup.ease,
   );
   if (eased.kind === 'failed') return { kind: 'bad input', findings: eased.findings };
-  const wanted = eased.loops.map((l) => ({ loop: l.id, contour: l.contour, kept: kept.get(l.id) as 'die' | 'punch' }));
+  const fits = new Map(drawing.loops.map((l) => [l.id, l.fitDeviation]));
+  const wanted = eased.loops.map((l) => ({
+    loop: l.id,
+    contour: l.contour,
+    kept: kept.get(l.id) as 'die' | 'punch',
+    fit: fits.get(l.id),
+  }));
   const block =
     drawing.loops.find((l) => l.id === setup.blockLoop)?.contour ??
     (setup.block === undefined ? undefined : rectangleOf(setup.block.low, setup.block.high));

@@ -18,11 +18,13 @@ export interface Said {
   readonly estimate: Estimate;
   /** mm: what the profile is to be expected within. */
   readonly within: number;
+  /** mm: what the program itself uses of the tolerance. */
+  readonly used: number;
 }
 
 /** A page marks its holes: what was asked bears the name of its field in the job file. */
-export const yesSentence = ({ job, material, plan, estimate, within }: Said): Text =>
-  (within <= job.tolerance ? words.yes : words.doubt)({
+export const yesSentence = ({ job, material, plan, estimate, within, used }: Said): Text =>
+  (within + used <= job.tolerance ? words.yes : words.doubt)({
     wire: words.wire(plan.wire.name),
     material: name(material.name),
     high: job.stack === 1 ? words.high(job.height) : words.stacked(job),

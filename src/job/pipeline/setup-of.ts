@@ -26,6 +26,7 @@ export const setupOf = (run: JobRun, wish: Wish, plan: CutPlan, material: Materi
   height: plan.height,
   density: material.density.value,
   tolerance: run.job.tolerance,
+  programShare: run.job.programShare,
   insideCorner: run.job.insideCorner,
   units: run.job.units,
   join: run.job.join,

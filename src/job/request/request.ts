@@ -55,6 +55,7 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   const eased = easeLoops(loops, new Map(sorted.cut.map((c) => [c.loop.id, c.kept])), job.ease);
   if (eased.kind === 'failed') return { kind: 'nothing', findings: eased.findings };
   const contours = new Map(eased.loops.map((l) => [l.id, l.contour]));
+  const fits = new Map(drawing.loops.map((l) => [l.id, l.fitDeviation]));
   const block = sorted.block[0];
   const datum = datumOf(job, drawing.units.millimetres);
   const scaled = scaledFor(job, material, datum);
@@ -63,7 +64,12 @@ export const wishOf = (drawing: Drawing, run: JobRun, material: Material): Wishe
   return {
     kind: 'wish',
     wish: {
-      wanted: sorted.cut.map(({ loop, kept }) => ({ loop: loop.id, contour: contours.get(loop.id) as Contour, kept })),
+      wanted: sorted.cut.map(({ loop, kept }) => ({
+        loop: loop.id,
+        contour: contours.get(loop.id) as Contour,
+        kept,
+        fit: Math.max(run.shape?.fitDeviation ?? 0, fits.get(loop.id) ?? 0),
+      })),
       lines: open.lines,
       blockLoop: block === undefined ? undefined : { id: block.id, contour: block.contour },
       question: scaledQuestion({ ...question, loops: eased.loops }, scaled),

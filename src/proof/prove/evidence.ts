@@ -5,6 +5,9 @@ import type { Point } from '../../geometry/segment.ts';
 import type { Action, Block } from '../../nc/read/program.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { Finding, Place } from '../../text/finding.ts';
+import { mm } from '../../text/part.ts';
+import { phrases, say } from '../../text/say.ts';
+import type { Text } from '../../text/text.ts';
 import type { ProofQuestion, Reason } from '../proof.ts';
 import type { Loose } from '../sweep/loose.ts';
 import type { Proven } from '../sweep/proven-group.ts';
@@ -21,6 +24,20 @@ export interface Evidence {
 
 /** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
 export const CRUMB_MASS = 5e-5;
+
+/** What was allowed, and of what: `limit` is less than the tolerance where it is the program's share of it. */
+export const allowance = ({ question: { tolerance } }: Evidence, limit: number, fit: number): Text => {
+  const allowed = limit < tolerance ? words.share(limit, tolerance) : words.whole(tolerance);
+  return fit > 0 ? words.withFit(allowed, fit) : allowed;
+};
+
+const words = phrases('tolerance-use', {
+  whole: (tolerance: number) => say`${{ allowed: mm(tolerance) }} is allowed`,
+  share: (limit: number, tolerance: number) =>
+    say`of the ±${{ tolerance: mm(tolerance) }} tolerance the program may use ${{ allowed: mm(limit) }}`,
+  withFit: (allowed: Text, fit: number) =>
+    say`${{ allowed }}, with ${{ fit: mm(fit) }} for the arcs that stand for drawn curves counted in`,
+});
 
 /** A finding with its block. */
 export const reason = (finding: Finding, blocks: readonly Block[], block: number, at?: Point): Reason => {

@@ -12,21 +12,21 @@ import type { ContourProof, Reason } from '../proof.ts';
 import type { ContourMeasure } from '../sweep/deviation.ts';
 import { moved } from '../sweep/loose.ts';
 import type { Proven } from '../sweep/proven-group.ts';
-import { RESOLUTION } from '../sweep/sweep.ts';
 import type { Evidence } from './evidence.ts';
-import { nearestBlock, reason, spot } from './evidence.ts';
+import { allowance, nearestBlock, reason, spot } from './evidence.ts';
 
 /** Right only when it would still be right with the greatest error of the measurement against it. */
-export const stateOf = (measure: ContourMeasure, tolerance: number): ContourProof['state'] => {
+export const stateOf = (measure: ContourMeasure): ContourProof['state'] => {
   const standing = measure.standing.reduce((sum, s) => sum + (s.from === 0 && s.to === 1 ? 1 : (s.to - s.from + 1) % 1), 0);
   if (standing > 0.5) return 'uncut';
-  const within = Math.max(measure.leftMost.amount, -measure.gougeMost.amount) + RESOLUTION <= tolerance;
+  const within = measure.beyond.left === undefined && measure.beyond.gouge === undefined;
   return within && measure.standing.length === 0 ? 'right' : 'out of tolerance';
 };
 
 export const contourReasons = (evidence: Evidence, p: Proven, wanted: number, measure: ContourMeasure): readonly Reason[] => {
-  const context: Context = { evidence, p, loop: itemAt(evidence.question.wanted, wanted).loop, measure };
-  if (p.group.cuts.length === 0 || stateOf(measure, evidence.question.tolerance) === 'uncut') return [uncut(context), ...gouged(context)];
+  const { loop, fit = 0 } = itemAt(evidence.question.wanted, wanted);
+  const context: Context = { evidence, p, loop, fit, measure };
+  if (p.group.cuts.length === 0 || stateOf(measure) === 'uncut') return [uncut(context), ...gouged(context)];
   if (measure.standing.length > 0) return [...standing(context), ...gouged(context)];
   return [...left(context), ...gouged(context), ...rounded(context)];
 };
@@ -35,6 +35,7 @@ interface Context {
   readonly evidence: Evidence;
   readonly p: Proven;
   readonly loop: string;
+  readonly fit: number;
   readonly measure: ContourMeasure;
 }
 
@@ -65,16 +66,17 @@ const standing = ({ evidence, p, loop, measure }: Context): readonly Reason[] =>
     );
   });
 
-const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
-  const { tolerance, insideCorner } = evidence.question;
-  const { amount } = measure.leftMost;
-  if (amount + RESOLUTION <= tolerance) return [];
-  const at = moved(measure.leftMost.at, p.origin);
+const left = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] => {
+  const { insideCorner } = evidence.question;
+  const beyond = measure.beyond.left;
+  if (beyond === undefined) return [];
+  const { amount, limit } = beyond;
+  const at = moved(beyond.at, p.origin);
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
-  const corner = measure.rounded.find((r) => !r.excused && nearCorner(r, measure.leftMost.at));
+  const corner = measure.rounded.find((r) => !r.excused && nearCorner(r, beyond.at));
   const elsewhere = placesOf(measure.profile, { x: 0, y: 0 }).some(
-    (p) => p.deviation > tolerance && !measure.rounded.some((r) => nearCorner(r, p.at)),
+    (p) => p.deviation > limit && !measure.rounded.some((r) => nearCorner(r, p.at)),
   );
   if (corner !== undefined && !elsewhere) {
     const place = moved(corner.at, p.origin);
@@ -84,7 +86,7 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   }
   const text = say(
     'metal-left',
-  )`Contour ${{ loop: contour(loop) }}: ${{ amount: mm(amount) }} of stock left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: mm(tolerance) }} is allowed, and ${{ share: percent(measure.outShare) }} of the contour is out of tolerance.`;
+  )`Contour ${{ loop: contour(loop) }}: ${{ amount: mm(amount) }} of stock left at ${{ at: whereIs(at) }}, beside ${{ block: name }}; ${{ allowed: allowance(evidence, limit, fit) }}, and ${{ share: percent(measure.outShare) }} of the contour is beyond that.`;
   return [
     reason(
       find('metal-left', text, {
@@ -102,11 +104,11 @@ const left = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
 const nearCorner = (r: ContourMeasure['rounded'][number], p: Point): boolean =>
   Math.hypot(r.at.x - p.x, r.at.y - p.y) < 1.2 * (r.left + r.radius);
 
-const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
-  const depth = -measure.gougeMost.amount;
-  const { tolerance } = evidence.question;
-  if (depth + RESOLUTION <= tolerance) return [];
-  const at = moved(measure.gougeMost.at, p.origin);
+const gouged = ({ evidence, p, loop, fit, measure }: Context): readonly Reason[] => {
+  const { gouge } = measure.beyond;
+  if (gouge === undefined) return [];
+  const depth = -gouge.amount;
+  const at = moved(gouge.at, p.origin);
   const block = nearestBlock(evidence, p, at);
   const name = blockName(evidence.blocks, block);
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
@@ -119,7 +121,7 @@ const gouged = ({ evidence, p, loop, measure }: Context): readonly Reason[] => {
   }
   const text = say(
     'contour-gouged',
-  )`In ${{ block: name }} the wire gouges contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: mm(tolerance) }} is allowed.`;
+  )`In ${{ block: name }} the wire gouges contour ${{ loop: contour(loop) }} by ${{ depth: mm(depth) }} at ${{ at: whereIs(at) }}; ${{ allowed: allowance(evidence, gouge.limit, fit) }}.`;
   return [reason(find('contour-gouged', text, more), evidence.blocks, block, at)];
 };
 

@@ -107,8 +107,8 @@ describe('the energy of a cut', () => {
   it('is not known before a condition is chosen, by word or anywhere else', () => {
     expect(proven(roughTabSkim([undefined, 1, 2], 15.4))).toContain('condition-missing');
     const none = roughTabSkim([1, 1, 2], 15.4).map((a) => (a.kind === 'move' ? { ...a, condition: undefined } : a));
-    expect(proven(none)).toEqual([]);
+    expect(proven(none, { programShare: 1 })).toEqual([]);
     const dialect: Dialect = { ...standardDialect, words: { condition: 'E{n}' } };
-    expect(proven(none, { dialect })).toEqual(['condition-missing']);
+    expect(proven(none, { dialect, programShare: 1 })).toEqual(['condition-missing']);
   });
 });

@@ -8,12 +8,13 @@ import type { Text } from '../../text/text.ts';
 import { blockName, whereIs } from '../block-name.ts';
 import { find } from '../findings.ts';
 import type { OpenProof, Reason, WantedOpen } from '../proof.ts';
+import { allowedTo } from '../share.ts';
 import { moved } from '../sweep/loose.ts';
 import type { OpenMeasure } from '../sweep/open-line-deviation.ts';
 import type { Proven } from '../sweep/proven-group.ts';
 import { RESOLUTION } from '../sweep/sweep.ts';
 import type { Evidence } from './evidence.ts';
-import { nearestBlock, reason, spot } from './evidence.ts';
+import { allowance, nearestBlock, reason, spot } from './evidence.ts';
 
 export const openProofOf = ({ question }: Evidence, line: number, measure: OpenMeasure, origin: Point): OpenProof => {
   const { chain, kept } = itemAt(question.wantedOpen ?? [], line);
@@ -23,26 +24,26 @@ export const openProofOf = ({ question }: Evidence, line: number, measure: OpenM
     kept,
     leftMost: { at: moved(leftMost.at, origin), amount: leftMost.amount },
     gougeMost: { at: moved(gougeMost.at, origin), amount: gougeMost.amount },
-    state: stateOf(measure, question.tolerance),
+    state: stateOf(measure, allowedTo(question)),
   };
 };
 
 /** Right only when it would still be right with the greatest error of the measurement against it. A line beside the block is no cut. */
-const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, tolerance: number): OpenProof['state'] => {
+const stateOf = ({ leftMost, gougeMost, standing, length }: OpenMeasure, allowed: number): OpenProof['state'] => {
   if (length === 0 || standing.length > length / 2) return 'uncut';
-  return standing.length === 0 && Math.max(leftMost.amount, -gougeMost.amount) + RESOLUTION <= tolerance ? 'right' : 'out of tolerance';
+  return standing.length === 0 && Math.max(leftMost.amount, -gougeMost.amount) + RESOLUTION <= allowed ? 'right' : 'out of tolerance';
 };
 
 export const openReasons = (evidence: Evidence, p: Proven, line: number, measure: OpenMeasure): readonly Reason[] => {
   const wanted = itemAt(evidence.question.wantedOpen ?? [], line);
-  const { tolerance } = evidence.question;
-  const state = stateOf(measure, tolerance);
+  const allowed = allowedTo(evidence.question);
+  const state = stateOf(measure, allowed);
   if (state === 'right') return [];
   const context: Context = { evidence, p, wanted, measure };
-  const gouge = -measure.gougeMost.amount + RESOLUTION > tolerance ? [gouged(context)] : [];
+  const gouge = -measure.gougeMost.amount + RESOLUTION > allowed ? [gouged(context)] : [];
   if (state === 'uncut') return [uncut(context), ...gouge];
   if (measure.standing.length > 0) return [standing(context), ...gouge];
-  return [...(measure.leftMost.amount + RESOLUTION > tolerance ? [left(context)] : []), ...gouge];
+  return [...(measure.leftMost.amount + RESOLUTION > allowed ? [left(context)] : []), ...gouge];
 };
 
 interface Context {
@@ -81,7 +82,7 @@ const left = (context: Context): Reason => {
     const what = wanted.kept === 'slit' ? words.slitShort(wanted.chain, amount) : words.leftOnLine(wanted.chain, amount);
     const text = say(
       'metal-left/line',
-    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: mm(evidence.question.tolerance) }} is allowed.`;
+    )`At ${{ at: whereIs(at) }}, beside ${{ block: name }}, ${{ what }}; ${{ allowed: allowance(evidence, allowedTo(evidence.question), 0) }}.`;
     return find('metal-left/line', text, {
       place: spot(at, wanted.chain, amount),
       remedy: say`Check this block, its register, and the passes here.`,
@@ -95,7 +96,7 @@ const gouged = (context: Context): Reason => {
   const kerf = 2 * Math.max(...p.group.cuts.map((c) => itemAt(evidence.trace.cuts, c).radius), 0);
   const code = depth > kerf ? 'kept-metal-cut' : 'contour-gouged';
   return blamed(context, measure.gougeMost.at, (at, name) =>
-    find(code, words.intoLine(wanted.chain, name, depth, at, evidence.question.tolerance), {
+    find(code, words.intoLine(wanted.chain, name, depth, at, allowance(evidence, allowedTo(evidence.question), 0)), {
       place: spot(at, wanted.chain, depth),
       remedy: words.look,
     }),
@@ -117,7 +118,7 @@ const words = phrases('line-judged', {
   slitShort: (chain: string, short: number) =>
     say`slit ${{ chain: contour(chain) }} is ${{ short: mm(short) }} short of its width or off its centre line`,
   leftOnLine: (chain: string, left: number) => say`${{ left: mm(left) }} of stock is left on line ${{ chain: contour(chain) }}`,
-  intoLine: (chain: string, block: Text, depth: number, at: Point, allowed: number) =>
-    say`In ${{ block }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside line ${{ chain: contour(chain) }}, at ${{ at: whereIs(at) }}; ${{ allowed: mm(allowed) }} is allowed.`,
+  intoLine: (chain: string, block: Text, depth: number, at: Point, allowed: Text) =>
+    say`In ${{ block }} the wire cuts ${{ depth: mm(depth) }} deep into metal that must stay beside line ${{ chain: contour(chain) }}, at ${{ at: whereIs(at) }}; ${{ allowed }}.`,
   look: say`Check this block: its coordinates, the side of compensation and its register.`,
 });

@@ -41,7 +41,7 @@ export const judge = (evidence: Evidence): Judged => {
   evidence.proven.forEach((p) => {
     const { question } = evidence;
     for (const [wanted, measure] of sideBySide(p.group.wanted, p.outcome.measures)) {
-      contours[wanted] = contourProofOf(itemAt(question.wanted, wanted).loop, measure, p.origin, stateOf(measure, question.tolerance));
+      contours[wanted] = contourProofOf(itemAt(question.wanted, wanted).loop, measure, p.origin, stateOf(measure));
       reasons.push(...contourReasons(evidence, p, wanted, measure));
     }
   });

@@ -7,7 +7,8 @@ import type { Finding } from '../../text/finding.ts';
 import { name } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
 import { find } from '../findings.ts';
-import type { Proof, ProofQuestion } from '../proof.ts';
+import type { Proof, ProofQuestion, ToleranceUse } from '../proof.ts';
+import { allowedTo } from '../share.ts';
 import { measuresOf } from '../sweep/deviation.ts';
 import type { GroupWork } from '../sweep/group-alone.ts';
 import { memory, workOf } from '../sweep/group-alone.ts';
@@ -20,7 +21,7 @@ import { RESOLUTION } from '../sweep/sweep.ts';
 import { unfinishedOf } from '../sweep/unfinished.ts';
 import type { Trace } from '../sweep/wire-doings.ts';
 import { traceOf } from '../sweep/wire-doings.ts';
-import { judge } from './judge.ts';
+import { type Judged, judge } from './judge.ts';
 import { scaleFault, warmed } from './scaled.ts';
 import { startsOf } from './starts.ts';
 import { unusable } from './unusable.ts';
@@ -37,11 +38,8 @@ export const proveProgram = (question: ProofQuestion): Proof =>
     question,
   );
 
-/** Share of the tolerance by which the ends of an arc may lie differently far from its centre: the proof measures the rest. */
-const ARC_SHARE = 0.25;
-
-/** With what limits a program is read that is held against this question. */
-export const limitsFor = ({ tolerance }: ProofQuestion): ProgramLimits => ({ ...programLimits, arcEnds: ARC_SHARE * tolerance });
+/** With what limits a program is read that is held against this question: the ends of an arc may miss each other by what a program may be off. */
+export const limitsFor = (question: ProofQuestion): ProgramLimits => ({ ...programLimits, arcEnds: allowedTo(question) });
 
 /** The same for a program that the caller has read from this very text, dialect and registers, and placed at the datum, so that it is not read twice. */
 export const proveRead = (read: ReadProgram, question: ProofQuestion): Proof => {
@@ -69,6 +67,7 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
   return {
     verdict: judged.reasons.some((r) => r.finding.severity === 'refusal') ? 'not proven' : 'proven',
     resolution: RESOLUTION,
+    use: toleranceUse(question, judged),
     contours: judged.contours,
     open: judged.open.length === 0 ? undefined : judged.open,
     loose: loose.map((l) => l.finding),
@@ -79,6 +78,14 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
     cuts: trace.cuts,
   };
 };
+
+/** Corners that came out rounder than drawn, as allowed, are left out of the contours' worst places by the measure. */
+const toleranceUse = (question: ProofQuestion, { contours, open }: Judged): ToleranceUse => ({
+  tolerance: question.tolerance,
+  allowed: allowedTo(question),
+  measured: Math.max(0, ...[...contours, ...open].flatMap(({ leftMost, gougeMost }) => [leftMost.amount, -gougeMost.amount])),
+  fit: Math.max(0, ...question.wanted.map((w) => w.fit ?? 0)),
+});
 
 const unproven = (findings: readonly Finding[], reason: Finding): Proof => ({
   verdict: 'not proven',

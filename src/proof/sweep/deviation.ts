@@ -30,6 +30,8 @@ export interface ContourMeasure {
   /** Worst metal left and worst gouge; corners that may come out round count with what is left beyond the round that is allowed. */
   readonly leftMost: Deviation;
   readonly gougeMost: Deviation;
+  /** Places that are out by the most, with the resolution and the fit of the contour against them; none where all are right. */
+  readonly beyond: { readonly left?: Beyond | undefined; readonly gouge?: Beyond | undefined };
   readonly rounded: readonly {
     readonly at: Point;
     readonly wanted: number;
@@ -43,9 +45,15 @@ export interface ContourMeasure {
   readonly outShare: number;
 }
 
+/** `limit`, mm: what the program may use of the tolerance, or all of it where the wire is too thick for a corner. */
+export interface Beyond extends Deviation {
+  readonly limit: number;
+}
+
 interface Measured {
   readonly contour: Contour;
   readonly kept: 'die' | 'punch';
+  readonly fit: number;
   readonly line: DrawnLine;
 }
 
@@ -87,7 +95,10 @@ const measureOf = (
   const corners = insideCorners(m.contour, m.kept, Infinity);
   const profile = profileOf(edges, m.contour);
   const halfKerf = Math.max(...work.cuts.map((c) => c.radius), work.wireRadius);
-  const excuse = excuser(work, m, corners);
+  const excuse = excuser(m, corners, work.insideCorner);
+  // What no path of this wire gets out of a corner is not the program's doing: it has all of the tolerance.
+  const last = work.energies.last;
+  const reached = last > work.insideCorner && Number.isFinite(last) ? excuser(m, corners, last) : excuse;
   const standing = standingOf(profile, m.contour, halfKerf, excuse);
   const whole = standing.length === 0;
   const all: readonly Off[] = [
@@ -95,18 +106,22 @@ const measureOf = (
     ...back.filter((b) => b.amount < 0 || (whole && b.surface)),
   ];
   const judged = all.map((o) => (o.amount > RESOLUTION ? { ...o, amount: excuse(o) } : o));
+  const byProgram = reached === excuse ? judged : all.map((o) => (o.amount > RESOLUTION ? { ...o, amount: reached(o) } : o));
   const nothing: Off = { at: firstItem(profile).at, amount: 0, from: 'drawing' };
   const leftMost = judged.reduce((a, b) => (b.amount > a.amount ? b : a), nothing);
   const gougeMost = judged.reduce((a, b) => (b.amount < a.amount ? b : a), nothing);
   const out = profile.filter(
     (p) =>
-      (p.deviation < -work.tolerance && !inMouth(p.at)) ||
-      (p.deviation > work.tolerance && excuse({ at: p.at, amount: p.deviation, from: 'drawing' }) > work.tolerance),
+      (p.deviation < -work.allowed && !inMouth(p.at)) ||
+      (p.deviation > work.allowed && reached({ at: p.at, amount: p.deviation, from: 'drawing' }) > work.allowed),
   );
+  const least = RESOLUTION + m.fit;
+  const left = worst(byProgram, 1, work.allowed, least) ?? worst(judged, 1, work.tolerance, least);
   return {
     profile: packed(profile),
     leftMost: deviation(leftMost),
     gougeMost: deviation(gougeMost),
+    beyond: { left, gouge: worst(judged, -1, work.allowed, least) },
     rounded: whole ? roundedOf(edges, corners, work, excuse) : [],
     standing,
     outShare: out.length / profile.length,
@@ -114,6 +129,12 @@ const measureOf = (
 };
 
 const deviation = ({ at, amount }: Off): Deviation => ({ at, amount });
+
+/** The place furthest beyond the limit to one side: 1 metal left, -1 gouged. */
+const worst = (places: readonly Off[], side: 1 | -1, limit: number, least: number): Beyond | undefined => {
+  const most = places.reduce<Off | undefined>((a, b) => (a === undefined || side * (b.amount - a.amount) > 0 ? b : a), undefined);
+  return most === undefined || side * most.amount + least <= limit ? undefined : { at: most.at, amount: most.amount, limit };
+};
 
 /** Every corner and end, and places between them; on arcs an even number of steps, so that the middle is one of them. */
 const profileOf = (edges: Edges, contour: Contour): readonly ProfilePlace[] => {
@@ -220,14 +241,14 @@ const untouched = (work: GroupWork): ((at: Point) => boolean) => {
  * What is left beyond the round that an inside corner may have. Only near a corner: elsewhere the opened drawing says
  * nothing, as in a slot too narrow for that round.
  */
-const excuser = (work: GroupWork, m: Measured, corners: readonly InsideCorner[]): ((o: Off) => number) => {
-  const tight = corners.filter((c) => c.wanted < work.insideCorner);
-  if (work.insideCorner <= 0 || tight.length === 0) return (o) => o.amount;
+const excuser = (m: Measured, corners: readonly InsideCorner[], radius: number): ((o: Off) => number) => {
+  const tight = corners.filter((c) => c.wanted < radius);
+  if (radius <= 0 || tight.length === 0) return (o) => o.amount;
   let opened: Edges | undefined;
   return (o) => {
-    const reach = (c: InsideCorner): number => 2 * work.insideCorner * Math.max(1, Math.tan(Math.min(c.turn, 2.8) / 2)) + c.wanted;
+    const reach = (c: InsideCorner): number => 2 * radius * Math.max(1, Math.tan(Math.min(c.turn, 2.8) / 2)) + c.wanted;
     if (!tight.some((c) => Math.hypot(c.at.x - o.at.x, c.at.y - o.at.y) < reach(c))) return o.amount;
-    opened ??= openedBy(m.contour, m.kept, work.insideCorner);
+    opened ??= openedBy(m.contour, m.kept, radius);
     const beyond = opened.distance(o.at.x, o.at.y);
     if (!Number.isFinite(beyond)) return o.amount;
     return Math.max(0, o.from === 'metal' ? -beyond : o.amount - Math.max(0, beyond));

@@ -7,6 +7,7 @@ import type { Contour, Path } from '../../geometry/contour.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { itemAt, mapFilled } from '../../sequence/sequence.ts';
 import type { ProofQuestion } from '../proof.ts';
+import { allowedTo } from '../share.ts';
 import type { Energies } from './energies.ts';
 import type { Group } from './groups.ts';
 import type { SweptCut, Trace } from './wire-doings.ts';
@@ -17,13 +18,15 @@ export interface GroupWork {
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
   /** Cuts that begin with the wire freshly threaded, in order, and the rapids that lead it there when it is threaded. */
   readonly starts: readonly { readonly cut: number; readonly way: readonly Segment[] }[];
-  readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch' }[];
+  readonly wanted: readonly { readonly contour: Contour; readonly kept: 'die' | 'punch'; readonly fit: number }[];
   readonly holes: readonly { readonly at: Point; readonly diameter: number }[];
   readonly open: readonly { readonly path: Path; readonly kept: 'left' | 'right' | 'slit' }[];
   /** Given where the group reaches the edge of the block. */
   readonly block?: Contour | undefined;
   readonly wireRadius: number;
   readonly tolerance: number;
+  /** Of the tolerance, for the program. */
+  readonly allowed: number;
   readonly insideCorner: number;
   readonly energies: Energies;
 }
@@ -62,9 +65,9 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     travels: travelsWithin(group, trace, travelsAfter, local, numbers),
     starts: startsWithin(group, starts, local, numbers),
     wanted: group.wanted.map((i) => {
-      const { contour, kept } = itemAt(question.wanted, i);
-      numbers.push(kept === 'die' ? -1.5 : -2.5, contour.segments.length);
-      return { contour: local.contour(contour), kept };
+      const { contour, kept, fit = 0 } = itemAt(question.wanted, i);
+      numbers.push(kept === 'die' ? -1.5 : -2.5, nanometre(fit), contour.segments.length);
+      return { contour: local.contour(contour), kept, fit: nanometre(fit) };
     }),
     holes: group.holes.map((i) => {
       const { at, diameter } = itemAt(question.holes, i);
@@ -79,6 +82,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     block: group.atEdge ? local.contour(question.block) : undefined,
     wireRadius: question.wireDiameter / 2,
     tolerance: question.tolerance,
+    allowed: allowedTo(question),
     insideCorner: question.insideCorner,
     energies: trace.energies,
   };

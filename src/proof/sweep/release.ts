@@ -6,6 +6,7 @@ import { boundsOf, lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
 import { drawnLine, turnsRound } from '../drawn-line.ts';
+import type { Wanted } from '../proof.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import type { GroupWork } from './group-alone.ts';
@@ -188,7 +189,7 @@ const isPart = (work: GroupWork, inside: number | undefined): boolean =>
   inside !== undefined && itemAt(work.wanted, inside).kept === 'punch';
 
 /** Number of the innermost of some wanted contours around a place, none where it lies in none of them. */
-export const innermostOf = (wanted: GroupWork['wanted'], at: Point): number | undefined => {
+export const innermostOf = (wanted: readonly Pick<Wanted, 'contour' | 'kept'>[], at: Point): number | undefined => {
   let found: { index: number; area: number } | undefined;
   wanted.forEach(({ contour }, index) => {
     const b = boundsOfChain(contour);

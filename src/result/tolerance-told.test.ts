@@ -1,0 +1,18 @@
+/** What the verdict says of the tolerance. */
+import { expect, it } from 'vitest';
+import { printPlain } from '../text/print/print.ts';
+import { toleranceTold } from './tolerance-told.ts';
+
+const use = { tolerance: 0.008, allowed: 0.002, measured: 0.0015, fit: 0 };
+
+it('names what was aimed at, what was measured, the share, the limit and what is expected of the machine', () => {
+  expect(printPlain(toleranceTold(use, 0.0041))).toBe(
+    'Aimed at the drawn contours and measured 1.5 µm off them at most; of the ±0.008 mm tolerance the program may use 2 µm, the rest is for the machine, of which ±0.005 mm is expected.',
+  );
+});
+
+it('names the fit of curves, and nothing of a machine that nobody knows', () => {
+  expect(printPlain(toleranceTold({ ...use, fit: 0.0004 }))).toBe(
+    'Aimed at the drawn contours, measured 1.5 µm off them at most, where arcs stand for curves that may lie 0.4 µm beside them; of the ±0.008 mm tolerance the program may use 2 µm, the rest is for the machine.',
+  );
+});

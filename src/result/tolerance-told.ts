@@ -1,0 +1,26 @@
+/** What the tolerance is used for, in words: what the program was aimed at, how far off it is, its share, and what is left for the machine. */
+
+import type { ToleranceUse } from '../proof/proof.ts';
+import { fixed, limit, type Part, um, upTo } from '../text/part.ts';
+import { phrases, say } from '../text/say.ts';
+import type { Text } from '../text/text.ts';
+
+/** @param expected mm, of the machine's own error; left out where nobody knows it. */
+export const toleranceTold = ({ tolerance, allowed, measured, fit }: ToleranceUse, expected?: number): Text => {
+  const aimed = fit > 0 ? words.curves(micrometres(measured), micrometres(fit)) : words.contours(micrometres(measured));
+  const may = um(allowed * 1000);
+  if (expected === undefined) return words.used(aimed, limit(tolerance), may);
+  return words.usedAndExpected(aimed, limit(tolerance), may, limit(Math.ceil(expected * 1000 - 1e-6) / 1000, 'mm', upTo(3)));
+};
+
+const micrometres = (millimetres: number): Part => um(millimetres * 1000, fixed(1));
+
+const words = phrases('tolerance-used', {
+  contours: (off: Part) => say`Aimed at the drawn contours and measured ${{ off }} off them at most`,
+  curves: (off: Part, fit: Part) =>
+    say`Aimed at the drawn contours, measured ${{ off }} off them at most, where arcs stand for curves that may lie ${{ fit }} beside them`,
+  used: (aimed: Text, whole: Part, may: Part) =>
+    say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }}, the rest is for the machine.`,
+  usedAndExpected: (aimed: Text, whole: Part, may: Part, expected: Part) =>
+    say`${{ aimed }}; of the ${{ whole }} tolerance the program may use ${{ may }}, the rest is for the machine, of which ${{ expected }} is expected.`,
+});
