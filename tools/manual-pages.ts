@@ -1,7 +1,8 @@
 /** The pages of docs/findings: one for each layer, written from what the layers' manuals say. */
 import { certain } from '../src/sequence/sequence.ts';
-import type { Severity } from '../src/text/finding.ts';
 import type { ManualChapter, ManualEntry } from '../src/text/manual.ts';
+import { printPlain } from '../src/text/print/print.ts';
+import { severityNames } from '../src/text/severity.ts';
 
 interface Layer {
   /** The folder below src/, and the name of the page. */
@@ -42,15 +43,6 @@ const LAYERS: readonly Layer[] = [
   { folder: 'job', title: 'The job' },
 ];
 
-/** The same five words as on every paper. */
-const SEVERITIES: Readonly<Record<Severity, string>> = {
-  refusal: 'Not possible',
-  doubt: 'Query',
-  warning: 'Warning',
-  repair: 'Repaired',
-  note: 'Note',
-};
-
 /** Text by file name; a chapter that no layer takes is an error, so that no finding is left without its page. */
 export const manualPages = (chapters: readonly ManualChapter[]): Readonly<Record<string, string>> => {
   const homeless = chapters.filter((c) => !LAYERS.some((layer) => belongs(c, layer)));
@@ -84,7 +76,7 @@ const page = (layer: Layer, chapters: readonly ManualChapter[]): string => {
 
 const entry = ({ catalogue, manual }: ManualChapter, code: string, level: string): string => {
   const { title, meaning, matters, remedy } = manual[code] as ManualEntry;
-  const severity = SEVERITIES[certain(catalogue[code], 'every code is in its catalogue')];
+  const severity = printPlain(severityNames[certain(catalogue[code], 'every code is in its catalogue')]);
   const text = [meaning, ...(matters === undefined ? [] : [matters]), `**What to do:** ${remedy}`];
   return [`<a id="${code}"></a>\n${level} ${title}`, `\`${code}\` · ${severity}`, ...text].join('\n\n');
 };

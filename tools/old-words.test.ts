@@ -28,6 +28,7 @@ const PLANTED = [
   '{wire} drops out: {why}',
   'Ra {finish} is asked for.',
   'Take it out, then run on.',
+  'For the record',
 ];
 
 describe('the words of all that is said', () => {

@@ -24,6 +24,7 @@ const OLD: readonly (readonly [old: RegExp, use: string])[] = [
   [/(?<!slug that )\bdrops? out\b(?! as a slug)/i, 'not suitable'],
   [/\bas you asked\b|\b(is|are) asked( for)?\b(?=[.,;:]|$)/i, 'required, as specified'],
   [/\brun on\b/i, 'cycle start'],
+  [/^(to be asked|take care|cannot be done|note well|for the record)\b/i, 'Query, Warning, Not possible, Note'],
 ];
 
 /** Each sentence that says a thing in an old word: its key, the word, and what to say. What stands in holes is not looked at. */

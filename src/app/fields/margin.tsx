@@ -1,5 +1,6 @@
 /** Findings as a checker's notes in the margin: what was found, how grave, what helps, and the way to its place. */
 import { type ReactNode, useState } from 'react';
+import { byGravity } from '../../text/severity.ts';
 import { findingNumbers } from '../picture/marks.ts';
 import { labelOf } from '../words/fields.ts';
 import { useWords } from '../words/use-words.ts';
@@ -11,13 +12,11 @@ import { useInput, useOnSheet, useTools } from './tools.ts';
 /** More than these are shown on demand. */
 const FIRST = 3;
 
-const GRAVEST: readonly FindingView['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
-
 /** The notes of a chapter that belong to none of its fields. */
 export const Notes = ({ chapter, findings }: { readonly chapter: Chapter; readonly findings: readonly FindingView[] }): ReactNode => {
   const words = useWords().sheet;
   const [all, setAll] = useState(false);
-  const sorted = findings.toSorted((a, b) => GRAVEST.indexOf(a.severity) - GRAVEST.indexOf(b.severity));
+  const sorted = byGravity(findings);
   const pointedAt = useOnSheet((s) => s.pointed);
   const open = all || sorted.slice(FIRST).some((f) => f.id === pointedAt);
   const shown = open ? sorted : sorted.slice(0, FIRST);

@@ -5,6 +5,7 @@ import type { LogEntry } from '../../server/message/job-record.ts';
 import type { Severity } from '../../text/finding.ts';
 import { count, name as given, inside } from '../../text/part.ts';
 import { only, phrases, say } from '../../text/say.ts';
+import { severityNames } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import type { Chapter } from '../work/views.ts';
 import { ready } from './ready.ts';
@@ -19,14 +20,6 @@ const CHAPTERS: Readonly<Record<Chapter, Text>> = phrases('page.chapter', {
   price: say`Price`,
   papers: say`Papers`,
   log: say`Log`,
-});
-
-const SEVERITIES: Readonly<Record<Severity, Text>> = phrases('page.severity', {
-  refusal: say`Not possible`,
-  doubt: say`Query`,
-  warning: say`Warning`,
-  repair: say`Repaired`,
-  note: say`Note`,
 });
 
 const MARKS: Readonly<Record<Severity, string>> = { refusal: '✕', doubt: '?', warning: '!', repair: '∿', note: '·' };
@@ -125,7 +118,7 @@ const sheet = phrases('page.sheet', {
   nothingFound: say`No match.`,
   more: (n: number) => say`${{ n: count(n) }} more`,
   less: say`Fewer`,
-  severity: (severity: Severity) => SEVERITIES[severity],
+  severity: (severity: Severity) => severityNames[severity],
   mark: (severity: Severity) => only(ready(MARKS[severity])),
   notes: (chapter: Chapter) => say`Notes on ${{ chapter: inside(CHAPTERS[chapter]) }}`,
   showInPicture: say`Show in the picture`,

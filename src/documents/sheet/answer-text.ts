@@ -8,13 +8,13 @@ import { findingInFull } from '../../text/located.ts';
 import { count, fixed, mass, money, name, type Part, term, um } from '../../text/part.ts';
 import { HOUSE, type Reader } from '../../text/reader.ts';
 import { phrases, say } from '../../text/say.ts';
+import { GRAVEST_FIRST, severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import { budgetLines } from '../part/budget-text.ts';
 import { clockText } from '../part/clock-text.ts';
 import { breakTable, costTable, holeTable, hoursTable, passTable } from '../part/job-tables.ts';
 import { openTable } from '../part/open-table.ts';
 import { otherWaysLines } from '../part/other-ways-text.ts';
-import { severityMarks } from '../part/severity-marks.ts';
 import { shapeTable } from '../part/shape-table.ts';
 import { wireLines } from '../part/wire-lines.ts';
 import { type Printer, printerIn } from '../text.ts';
@@ -91,10 +91,10 @@ const placesAsDrawn = ({ drawing }: JobFacts, { length }: Reader): boolean => dr
 
 /** The marks stand in a column of their own. */
 const findingLines = (facts: JobFacts, { said, wrapped }: Printer): readonly string[] => {
-  const width = Math.max(...Object.values(severityMarks).map((mark) => said(mark).length)) + 1;
+  const width = Math.max(...GRAVEST_FIRST.map((severity) => said(severityLead(severity)).length)) + 1;
   const shown = facts.findings
     .slice(0, MOST_FINDINGS)
-    .map((f) => wrapped(findingInFull(f), `  ${said(severityMarks[f.severity]).padEnd(width)}`));
+    .map((f) => wrapped(findingInFull(f), `  ${said(severityLead(f.severity)).padEnd(width)}`));
   const more = facts.findings.length - shown.length;
   return more > 0 ? [...shown, wrapped(words.moreFindings(more), '  ')] : shown;
 };

@@ -5,11 +5,11 @@ import type { Finding } from '../../text/finding.ts';
 import { findingInFull } from '../../text/located.ts';
 import { count, list, mass, mm, money, name, type Part, term, upTo } from '../../text/part.ts';
 import { NOTHING, phrases, say, sentences, symbols } from '../../text/say.ts';
+import { severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type Said, type WrittenTable } from '../paper.ts';
 import { nestSentence } from '../part/nest-sentence.ts';
 import { length } from '../part/numbers.ts';
-import { severityMarks } from '../part/severity-marks.ts';
 import { AS_IT_IS, type Printer } from '../text.ts';
 
 export const nestText = (facts: NestFacts, printer: Printer = AS_IT_IS): string => {
@@ -84,8 +84,7 @@ export const nestRefusedText = (findings: readonly Finding[], { said }: Printer 
 
 const findingLines = (findings: readonly Finding[], { said, wrapped }: Printer): string => {
   if (findings.length === 0) return '';
-  const mark = ({ severity }: Finding): Text => severityMarks[severity === 'refusal' || severity === 'warning' ? severity : 'note'];
-  return [said(words.findings), ...findings.map((f) => wrapped(findingInFull(f), `  ${said(mark(f))} `))].join('\n');
+  return [said(words.findings), ...findings.map((f) => wrapped(findingInFull(f), `  ${said(severityLead(f.severity))} `))].join('\n');
 };
 
 const words = phrases('nest-text', {

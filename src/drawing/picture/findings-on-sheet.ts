@@ -10,11 +10,11 @@ import { count } from '../../text/part.ts';
 import { print } from '../../text/print/print.ts';
 import type { Reader } from '../../text/reader.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
+import { GRAVEST_FIRST, severityNames } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 import type { Drawing } from '../drawing.ts';
 import { catalogue } from '../findings.ts';
 
-const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
 /** More circles than this hide the drawing. */
 const CIRCLES = 60;
 /** Of one kind so many are marked, so that there is room for all kinds. */
@@ -36,7 +36,9 @@ export const findingsOnSheet = (
   top: number,
   { reader, ...sides }: { readonly left: number; readonly right: number; readonly reader: Reader },
 ): { readonly svg: string; readonly bottom: number } => {
-  const sorted = [...drawing.findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity) || kind(p) - kind(q));
+  const sorted = [...drawing.findings].sort(
+    (p, q) => GRAVEST_FIRST.indexOf(p.severity) - GRAVEST_FIRST.indexOf(q.severity) || kind(p) - kind(q),
+  );
   const numbered: NumberedFinding[] = [];
   for (const finding of sorted) {
     const spot = spotOf(finding, drawing);
@@ -113,12 +115,12 @@ const signOf = (findings: readonly Finding[], numbers: ReadonlyMap<Finding, numb
   return known.length === 1 ? String(known[0]) : `${known[0]}–${known.at(-1)}`;
 };
 
-const sentenceOf = ({ severity, text, done }: Finding): Text => words.one(severities[severity], sentences([text, done]));
+const sentenceOf = ({ severity, text, done }: Finding): Text => words.one(severityNames[severity], sentences([text, done]));
 
 const together = (alike: NonEmpty<Finding>): Text => {
   const [{ severity, text }] = alike;
   return words.alike(
-    severities[severity],
+    severityNames[severity],
     alike.reduce((n, f) => n + (f.stands ?? 1), 0),
     text,
   );
@@ -127,12 +129,4 @@ const together = (alike: NonEmpty<Finding>): Text => {
 const words = phrases('finding-on-sheet', {
   one: (severity: Text, said: Text) => say`${{ severity }}: ${{ said }}`,
   alike: (severity: Text, all: number, first: Text) => say`${{ severity }}: ${{ all: count(all) }} alike. The first: ${{ first }}`,
-});
-
-const severities: Readonly<Record<Severity, Text>> = phrases('finding-on-sheet-severity', {
-  refusal: say`Not possible`,
-  doubt: say`Query`,
-  warning: say`Note well`,
-  repair: say`Repaired`,
-  note: say`For the record`,
 });

@@ -19,7 +19,7 @@ describe('telling a drawing', () => {
     expect(text).toContain('  L1: area 200 mm², perimeter 60 mm, layer 0, outermost');
     expect(text).toContain('  L2: area 3.141593 mm², perimeter 6.283185 mm, layer 0, in L1, an opening');
     expect(text).toContain('1 open chain:\n  C1: 5 mm from (30, 0) to (34, 3), layer 0');
-    expect(text).toContain('  warning [open-chain] C1 on layer 0, 5 mm long from (30, 0) to (34, 3), does not close.');
+    expect(text).toContain('  Warning: C1 on layer 0, 5 mm long from (30, 0) to (34, 3), does not close.');
   });
 
   it('as text puts many alike loops in one line', () => {

@@ -2,11 +2,12 @@
 
 import type { Drawing, Loop, OpenChain } from '../../drawing/drawing.ts';
 import { grouped, lastOf } from '../../sequence/sequence.ts';
-import type { Finding, Severity } from '../../text/finding.ts';
+import type { Finding } from '../../text/finding.ts';
 import { contour, count, list, name, number, type Part, place, significant, term, upTo } from '../../text/part.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { type Stated, stated } from '../../text/print/stated.ts';
-import { only, phrases, say, sentences } from '../../text/say.ts';
+import { phrases, say, sentences } from '../../text/say.ts';
+import { byGravity, severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 
 /** What `drawingJson` gives; places, lengths and areas in drawing units. */
@@ -173,15 +174,11 @@ const chainLines = (drawing: Drawing): readonly string[] => {
   return listed(words.chains(openChains.length), openChains.length > LISTED ? [...lines, words.more(openChains.length - LISTED)] : lines);
 };
 
-const ORDER: readonly Severity[] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
-
 const findingLines = (findings: readonly Finding[]): readonly string[] => {
   if (findings.length === 0) return [printPlain(words.noFindings)];
-  const sorted = [...findings].sort((p, q) => ORDER.indexOf(p.severity) - ORDER.indexOf(q.severity));
   const total = findings.reduce((sum, f) => sum + (f.stands ?? 1), 0);
-  return listed(words.findings(total), sorted.map(findingLine));
+  return listed(words.findings(total), byGravity(findings).map(findingLine));
 };
 
-/** 'warning [open-chain] …', the words by which a program finds it first. */
-const findingLine = ({ severity, code, text, done, remedy }: Finding): Text =>
-  sentences([only(term(`${severity} [${code}]`)), text, done, remedy?.text]);
+/** Without its code, which is for programs: they read the plain data. */
+const findingLine = ({ severity, text, done, remedy }: Finding): Text => sentences([severityLead(severity), text, done, remedy?.text]);

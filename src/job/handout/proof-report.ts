@@ -2,12 +2,12 @@
 
 import type { ContourProof, OpenProof, Proof } from '../../proof/proof.ts';
 import { toleranceTold } from '../../result/tolerance-told.ts';
-import type { Severity } from '../../text/finding.ts';
 import { findingInFull } from '../../text/located.ts';
 import { contour, count, fixed, mass, type Part, um } from '../../text/part.ts';
 import { printPlain } from '../../text/print/print.ts';
 import { stated } from '../../text/print/stated.ts';
 import { phrases, say, symbols } from '../../text/say.ts';
+import { severityLead } from '../../text/severity.ts';
 import type { Text } from '../../text/text.ts';
 
 export { proofPicture } from '../../proof/picture/proof-picture.ts';
@@ -29,7 +29,7 @@ export const proofText = (proof: Proof): string => proofLines(proof).map(printPl
 
 export const proofLines = (proof: Proof): readonly Text[] => [
   proof.verdict === 'proven' ? words.proven : words.notProven,
-  ...proof.findings.map((f) => symbols`  ${severities[f.severity]}: ${findingInFull(f)}`),
+  ...proof.findings.map((f) => symbols`  ${severityLead(f.severity)} ${findingInFull(f)}`),
   ...(proof.use === undefined ? [] : [symbols`  ${toleranceTold(proof.use)}`]),
   words.resolution(micrometres(proof.resolution)),
   ...[
@@ -39,14 +39,6 @@ export const proofLines = (proof: Proof): readonly Text[] => [
     words.stops(proof.stops.length),
   ].map((line) => symbols`  ${line}`),
 ];
-
-const severities: Readonly<Record<Severity, Text>> = phrases('proof-severity', {
-  refusal: say`not possible`,
-  doubt: say`query`,
-  warning: say`warning`,
-  repair: say`repaired`,
-  note: say`note`,
-});
 
 const contourLine = ({ loop, state, leftMost, gougeMost, rounded }: ContourProof): Text => {
   const line = words.contour(loop, states[state], signed(leftMost.amount), signed(gougeMost.amount));

@@ -11,6 +11,7 @@ import type { Proof } from '../../proof/proof.ts';
 import type { Asked, Head, JobFacts, JobOutcome } from '../../result/facts.ts';
 import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../result/outcome-facts.ts';
 import type { Finding } from '../../text/finding.ts';
+import { byGravity } from '../../text/severity.ts';
 import { proofQuestion } from '../files/setup-file.ts';
 import type { JobRun } from '../job-run.ts';
 import { toldOnce } from '../listed-once.ts';
@@ -211,8 +212,3 @@ const inputFindings = ({ job, shape, notes }: JobRun, cut?: CutFacts): readonly 
 /** Of drawing and stages, the gravest first, in the unit of the drawing, each told once. */
 const findingsOf = ({ drawing, wish }: Judged, later: readonly Finding[]): readonly Finding[] =>
   toldOnce(byGravity([...withoutCutLines(drawing.findings, wish?.lines ?? []), ...inDrawingUnits(later, drawing.units)]));
-
-const GRAVITY: readonly Finding['severity'][] = ['refusal', 'doubt', 'warning', 'repair', 'note'];
-
-/** The gravest first; findings of the same gravity keep the order of the stages. */
-const byGravity = (findings: readonly Finding[]): readonly Finding[] => GRAVITY.flatMap((g) => findings.filter((f) => f.severity === g));
