@@ -2,6 +2,9 @@
 import { readdirSync } from 'node:fs';
 import type { CheckRow } from '../src/quantity/check.ts';
 import type { Formula } from '../src/quantity/formula.ts';
+import { NOT_MODELLED } from './not-modelled.ts';
+import { type Name, productNames } from './product-graph.ts';
+import { codeOfRows } from './row-code.ts';
 import { isTest, modulesAt, sourceFiles } from './source-files.ts';
 
 /** All that is judged; made by collectChecks, or by hand in the test of the judge itself. */
@@ -15,12 +18,14 @@ export interface CheckCollection {
   readonly formulas: readonly { readonly identifier: string; readonly file: string; readonly formula: Formula<string> }[];
   /** Text of all check files, to see which formulas they ask. */
   readonly checkTexts: readonly string[];
+  /** What of our code each row runs, by its id, and what of it the product runs too. */
+  readonly runs: ReadonlyMap<string, readonly Name[]>;
+  readonly product: ReadonlySet<Name>;
 }
 
 export interface Verdict {
   readonly row: CheckRow;
   readonly ours: number | string;
-  readonly tolerance: number;
   readonly holds: boolean;
 }
 
@@ -33,6 +38,8 @@ export interface Problem {
     | 'no reason'
     | 'formula unchecked'
     | 'common practice'
+    | 'not of the product'
+    | 'limits'
     | 'too few rows';
   readonly sentence: string;
 }
@@ -46,10 +53,19 @@ export const collectChecks = async (): Promise<CheckCollection> => {
   const rows = await modulesAt<{ readonly checks?: readonly CheckRow[] }>(checks.map(({ path }) => path));
   const core = plain.flatMap(({ path }) => (CALCULATING.test(path) && !isTest(path) ? [path] : []));
   const modules = await modulesAt<Readonly<Record<string, unknown>>>(core);
+  const files = sourceFiles('.', ['src', 'test']);
   return {
     rows: Object.entries(rows).flatMap(([file, module]) => rowsOf(file, module)),
+    runs: codeOfRows(
+      files,
+      Object.entries(rows).map(([file, module]) => ({ file, rows: rowsOf(file, module) })),
+    ),
+    product: productNames(files.filter(({ path }) => path.startsWith('src/'))),
     sources: readdirSync('sources').flatMap((file) => (file.endsWith('.md') ? [file.slice(0, -3)] : [])),
-    named: plain.flatMap(({ path, text }) => namedSources(text).map((source) => ({ source, file: path }))),
+    named: [
+      ...plain.flatMap(({ path, text }) => namedSources(text).map((source) => ({ source, file: path }))),
+      ...NOT_MODELLED.map(({ source }) => ({ source, file: 'tools/not-modelled.ts' })),
+    ],
     formulas: Object.entries(modules).flatMap(([file, module]) => formulasOf(file, module)),
     checkTexts: checks.map(({ text }) => text),
   };
@@ -84,11 +100,12 @@ const isFormula = (value: unknown): value is Formula<string> =>
 /** One row against our code. A throw counts as a value that does not hold. */
 export const judgeRow = (row: CheckRow): Verdict => {
   const ours = oursOf(row);
-  const printed = numberIn(row.printed);
-  if (typeof ours === 'string' || printed === undefined) return { row, ours, tolerance: 0, holds: String(ours) === row.printed };
-  const tolerance = row.wider?.tolerance ?? printed.half;
+  if (row.limits !== undefined) return { row, ours, holds: typeof ours === 'number' && ours >= row.limits.low && ours <= row.limits.high };
+  const value = numberIn(row.value);
+  if (typeof ours === 'string' || value === undefined) return { row, ours, holds: String(ours) === row.value };
+  const tolerance = row.wider?.tolerance ?? value.half;
   // A value that lies exactly on the rounding border must not fail by the last bit.
-  return { row, ours, tolerance, holds: Math.abs(ours - printed.value) <= tolerance * (1 + 1e-9) };
+  return { row, ours, holds: Math.abs(ours - value.value) <= tolerance * (1 + 1e-9) };
 };
 
 const oursOf = (row: CheckRow): number | string => {
@@ -99,12 +116,12 @@ const oursOf = (row: CheckRow): number | string => {
   }
 };
 
-/** The number as printed and half of its last digit. */
-export const numberIn = (printed: string): { readonly value: number; readonly half: number } | undefined => {
-  const parts = /^[-−+]?(?:\d+)(?:\.(\d+))?(?:[eE]([-+]?\d+))?$/.exec(printed);
+/** The number as it stands and half of its last digit. */
+export const numberIn = (text: string): { readonly value: number; readonly half: number } | undefined => {
+  const parts = /^[-−+]?(?:\d+)(?:\.(\d+))?(?:[eE]([-+]?\d+))?$/.exec(text);
   if (parts === null) return undefined;
   const last = 10 ** (Number(parts[2] ?? 0) - (parts[1]?.length ?? 0));
-  return { value: Number(printed.replace('−', '-')), half: last / 2 };
+  return { value: Number(text.replace('−', '-')), half: last / 2 };
 };
 
 /** Sources whose formulas are remembered, defined or plain practice: there is no printed value to hold them against. */
@@ -119,6 +136,8 @@ export const judgeChecks = (collection: CheckCollection, leastRows: number): rea
   ...missingReasons(collection),
   ...uncheckedFormulas(collection),
   ...misplacedPractice(collection),
+  ...foreignRows(collection),
+  ...openLimits(collection),
   ...(collection.rows.length < leastRows
     ? [{ kind: 'too few rows' as const, sentence: `there are ${collection.rows.length} check rows; there have been ${leastRows}` }]
     : []),
@@ -130,8 +149,11 @@ const badValues = ({ rows }: CheckCollection): readonly Problem[] =>
     .filter((v) => !v.holds)
     .map((v) => ({
       kind: 'value',
-      sentence: `${v.row.id} ${v.row.question}: printed ${v.row.printed}, ours ${v.ours}, tolerance ${v.tolerance} (${v.row.source}, ${v.row.place})`,
+      sentence: `${v.row.id} ${v.row.question}: ${v.row.how} ${asked(v.row)}, ours ${v.ours} (${v.row.source}, ${v.row.place})`,
     }));
+
+const asked = ({ value, limits, wider }: CheckRow): string =>
+  limits !== undefined ? `${value}, ${limits.low} to ${limits.high}` : wider !== undefined ? `${value} ± ${wider.tolerance}` : value;
 
 const doubledIds = ({ rows }: CheckCollection): readonly Problem[] => {
   const seen = new Set<string>();
@@ -165,8 +187,8 @@ const unusedSources = ({ rows, named, formulas, sources }: CheckCollection): rea
 
 const missingReasons = ({ rows }: CheckCollection): readonly Problem[] =>
   rows
-    .filter((r) => r.wider !== undefined && r.wider.reason.trim() === '')
-    .map((r) => ({ kind: 'no reason', sentence: `${r.id} has a tolerance of its own without a reason` }));
+    .filter((r) => [r.wider, r.limits].some((given) => given?.reason.trim() === ''))
+    .map((r) => ({ kind: 'no reason', sentence: `${r.id} has a tolerance or limits of its own without a reason` }));
 
 const uncheckedFormulas = ({ formulas, checkTexts }: CheckCollection): readonly Problem[] =>
   formulas
@@ -181,3 +203,22 @@ const misplacedPractice = ({ rows }: CheckCollection): readonly Problem[] =>
   rows
     .filter((r) => (r.source === 'common-practice') !== r.id.startsWith('CP-'))
     .map((r) => ({ kind: 'common practice', sentence: `${r.id} must have both the mark CP- and the source common-practice, or neither` }));
+
+/** A row is worth something when what it runs is what the product runs: a formula that nobody calls may agree with every book. */
+const foreignRows = ({ rows, runs, product }: CheckCollection): readonly Problem[] =>
+  rows.flatMap(({ id }) => {
+    const ran = runs.get(id) ?? [];
+    const foreign = ran.filter((name) => !product.has(name));
+    if (ran.length > 0 && foreign.length === 0) return [];
+    const why = ran.length === 0 ? 'names no code of ours' : `runs ${foreign.join(', ')}, which the product does not`;
+    return [{ kind: 'not of the product' as const, sentence: `${id} ${why}` }];
+  });
+
+/** Limits that leave out the value itself, or that are told beside a tolerance. */
+const openLimits = ({ rows }: CheckCollection): readonly Problem[] =>
+  rows.flatMap(({ id, limits, value, wider }) => {
+    if (limits === undefined) return [];
+    const number = numberIn(value)?.value ?? Number.NaN;
+    const sound = wider === undefined && number >= limits.low && number <= limits.high;
+    return sound ? [] : [{ kind: 'limits' as const, sentence: `${id} has the value ${value} and limits ${limits.low} to ${limits.high}` }];
+  });

@@ -19,7 +19,7 @@ const PLANTED: readonly (readonly [path: string, text: string])[] = [
   ['src/nc/read/planted.ts', "const x = await import('../../plan/plan.ts');"],
   ['src/plan/planted.ts', "import { x } from 'clipper2-ts';"],
   ['src/plan/start/planted.ts', "import { x } from '../path/leads.ts';"],
-  ['src/plan/lay/planted.ts', "import { x } from '../../physics/spark/pulse.ts';"],
+  ['src/plan/lay/planted.ts', "import { x } from '../../physics/other-process/jet-edge.ts';"],
   ['src/physics/planted.ts', "import { readFileSync } from 'node:fs';"],
   ['src/drawing/read/planted.ts', "import fs from 'fs';"],
   ['src/drawing/dxf/planted.ts', "import { x } from '../svg/read-svg.ts';"],

@@ -109,10 +109,9 @@ export const RULES: readonly Rule[] = [
   },
 
   { folder: 'src/physics', may: BASE, why: 'heights and lengths come in as numbers' },
-  { folder: 'src/physics/spark', may: [], why: 'one spark knows no material by name' },
   {
     folder: 'src/physics/material',
-    may: ['src/physics/spark'],
+    may: [],
     packages: ['zod'],
     why: 'an index can be estimated from what one spark does',
   },

@@ -18,13 +18,3 @@ export const thermalGrowth: Formula<'expansion' | 'length' | 'rise'> = {
   },
   compute: ({ expansion, length, rise }) => (expansion * length * rise) / 1000,
 };
-
-/** Conductivity of metals is often printed in percent of annealed copper, which has 0.017241 µΩm by definition. */
-export const resistivityFromCopperShare: Formula<'share'> = {
-  name: say('accuracy.resistivity-from-copper-share')`resistivity from conductivity in % IACS`,
-  text: say('accuracy.resistivity-from-copper-share.by')`resistivity = 0.017241 / (share / 100)`,
-  source: 'annealed-copper-standard',
-  unit: 'µΩm',
-  inputs: { share: { unit: '%', name: 'conductivity against annealed copper' } },
-  compute: ({ share }) => 0.017241 / (share / 100),
-};

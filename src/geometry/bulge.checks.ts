@@ -10,12 +10,13 @@ const bulgeOfDegrees = (degrees: number): number => bulgeOf(arcByDegrees({ x: 0,
 /** An arc of an object coordinate system whose z axis points down: x is turned over, and the arc runs clockwise. */
 const seenFromBelow = transformSegment(mirroring(Math.PI / 2), arcByDegrees({ x: 0, y: 0 }, 10, 0, 30)) as Arc;
 
-const row = (id: string, place: string, question: string, printed: string, ours: () => number | string): CheckRow => ({
+const row = (id: string, place: string, question: string, value: string, ours: () => number | string): CheckRow => ({
   id,
   source: 'dxf-reference',
   place,
+  how: 'recomputed',
   question,
-  printed,
+  value,
   ours,
 });
 

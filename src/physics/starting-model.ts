@@ -49,12 +49,12 @@ export const damagePerFinish = remembered(
   5.5,
   '1',
 );
-export const recastPerFinish = remembered(
-  'recast.per-finish',
-  say('physics.recast-per-finish')`thickness of the recast layer, in Ra`,
-  3,
-  '1',
-);
+/** Chosen on what two papers print of stainless steel (choudhuri-2018, finish-passes-2012); their own error is about a third. */
+export const recastLaw = {
+  scale: remembered('recast.scale', say('physics.recast-scale')`recast layer at Ra 1 µm`, 1.7, 'µm', 0.6),
+  power: remembered('recast.power', say('physics.recast-power')`how the recast layer grows with Ra`, 1.6, '1'),
+  least: remembered('recast.least', say('physics.recast-least')`least recast layer after fine passes`, 1, 'µm'),
+} as const;
 
 export const gapLeast = remembered('gap.least', say('physics.gap-least')`spark gap at vanishing energy`, 3, 'µm');
 export const gapRise = remembered('gap.rise', say('physics.gap-rise')`by how much the gap of a rough cut is wider`, 34, 'µm');

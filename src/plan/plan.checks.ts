@@ -47,24 +47,27 @@ export const checks: readonly CheckRow[] = [
     id: 'J-03',
     source: 'material-handbooks',
     place: 'density of D2, 7.70 g/cm³',
+    how: 'memory',
     question: 'mass of a D2 slug of 100 × 60 × 25 mm, kg',
-    printed: '1.155',
+    value: '1.155',
     ours: slugMass,
   },
   {
     id: 'I-02-path',
     source: 'plane-geometry',
     place: 'parallel of an arc',
+    how: 'recomputed',
     question: 'radius of the wire path along an inside arc of 0.200 mm at an offset of 0.155 mm',
-    printed: '0.045',
+    value: '0.045',
     ours: () => pathRadius(0.2, 0.155),
   },
   {
     id: 'CP-tab',
     source: 'common-practice',
     place: 'tabs',
+    how: 'memory',
     question: 'tabs of pieces from 10 g to 6 kg are 1 to 6 mm long, and longer when heavier',
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const lengths = [0.01, 0.1, 1, 3, 6].map((mass) => tabFor({ mass, area: 10000, perimeter: 400 }).length);
       return yes(lengths.every((l, i) => l >= 1 && l <= 6 && (i === 0 || l > there(lengths[i - 1]))));
@@ -74,8 +77,9 @@ export const checks: readonly CheckRow[] = [
     id: 'CP-hole',
     source: 'common-practice',
     place: 'start holes',
+    how: 'memory',
     question: "a hole's edge keeps at least 0.5 mm and the rough offset from the contour, more in tall blocks",
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const { offset, hole } = rough();
       const low = roomFor(hole, { diameter: hole, roughOffset: offset, height: 10 });

@@ -1,12 +1,8 @@
 /** What standards and charts say of finishes (CHECKS A). */
 import type { CheckRow } from './check.ts';
-import { microinches, parseFinish, raFromMicroinches, raFromVdi, rqFromRa, rqPerRa, rzBand, vdiFromRa } from './finish.ts';
+import { microinches, parseFinish, raFromMicroinches, raFromVdi, rzBand } from './finish.ts';
 
-const vdi = (ra: number): number => vdiFromRa.compute({ ra });
 const ra = (k: number): number => raFromVdi.compute({ vdi: k });
-const covers = (band: { readonly low: number; readonly high: number }, low: number, high: number): string =>
-  band.low <= low && band.high >= high ? 'yes' : 'no';
-
 /** The list of the source gives two digits: its classes and what it prints for them. */
 const vdiList: readonly (readonly [number, string])[] = [
   [0, '0.10'],
@@ -39,18 +35,32 @@ const vdiList: readonly (readonly [number, string])[] = [
 ];
 
 export const checks: readonly CheckRow[] = [
-  { id: 'A-01', source: 'vdi-3400', place: 'formula', question: 'class of Ra 0.1 µm', printed: '0.000', ours: () => vdi(0.1) },
-  { id: 'A-02', source: 'vdi-3400', place: 'formula', question: 'class of Ra 1.6 µm', printed: '24.082', ours: () => vdi(1.6) },
-  { id: 'A-03', source: 'vdi-3400', place: 'formula', question: 'class of Ra 3.2 µm', printed: '30.103', ours: () => vdi(3.2) },
-  { id: 'A-04', source: 'vdi-3400', place: 'formula', question: 'Ra of class 12, µm', printed: '0.3981', ours: () => ra(12) },
-  { id: 'A-05', source: 'vdi-3400', place: 'formula', question: 'Ra of class 33, µm', printed: '4.4668', ours: () => ra(33) },
+  {
+    id: 'A-04',
+    source: 'vdi-3400',
+    place: 'formula',
+    how: 'secondary page',
+    question: 'Ra of class 12, µm',
+    value: '0.3981',
+    ours: () => ra(12),
+  },
+  {
+    id: 'A-05',
+    source: 'vdi-3400',
+    place: 'formula',
+    how: 'secondary page',
+    question: 'Ra of class 33, µm',
+    value: '4.4668',
+    ours: () => ra(33),
+  },
   ...vdiList.map(
-    ([k, printed]): CheckRow => ({
+    ([k, value]): CheckRow => ({
       id: `A-list-${k}`,
       source: 'vdi-3400',
       place: 'list of classes',
+      how: 'secondary page',
       question: `Ra of class ${k}, µm, two digits`,
-      printed,
+      value,
       ours: () => ra(k),
     }),
   ),
@@ -58,44 +68,69 @@ export const checks: readonly CheckRow[] = [
     id: 'A-06',
     source: 'inch',
     place: 'definition',
+    how: 'recomputed',
     question: '63 µin in µm',
-    printed: '1.6002',
+    value: '1.6002',
     ours: () => raFromMicroinches.compute({ microinches: 63 }),
   },
   {
     id: 'A-06b',
     source: 'inch',
     place: 'definition',
+    how: 'recomputed',
     question: '1 µm in µin',
-    printed: '39.370',
+    value: '39.370',
     ours: () => microinches.compute({ ra: 1 }),
   },
-  { id: 'A-07a', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N7, µm', printed: '1.6', ours: () => raOf('N7') },
-  { id: 'A-07b', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N5, µm', printed: '0.4', ours: () => raOf('N5') },
-  { id: 'A-07c', source: 'iso-1302', place: 'annex, N numbers', question: 'Ra of N12, µm', printed: '50', ours: () => raOf('N12') },
   {
-    id: 'A-08',
-    source: 'texture-definitions',
-    place: 'definition of Rq, sine profile',
-    question: 'Rq of a sine profile with Ra 0.8 µm',
-    printed: '0.88858',
-    ours: () => rqFromRa.compute({ ra: 0.8, ratio: rqPerRa.sine }),
+    id: 'A-07a',
+    source: 'iso-1302',
+    place: 'annex, N numbers',
+    how: 'secondary page',
+    question: 'Ra of N7, µm',
+    value: '1.6',
+    ours: () => raOf('N7'),
   },
   {
-    id: 'A-09',
-    source: 'texture-definitions',
-    place: 'definition of Rq, Gaussian heights',
-    question: 'Rq of a Gaussian profile with Ra 0.8 µm',
-    printed: '1.00265',
-    ours: () => rqFromRa.compute({ ra: 0.8, ratio: rqPerRa.gaussian }),
+    id: 'A-07b',
+    source: 'iso-1302',
+    place: 'annex, N numbers',
+    how: 'secondary page',
+    question: 'Ra of N5, µm',
+    value: '0.4',
+    ours: () => raOf('N5'),
   },
   {
-    id: 'A-10',
+    id: 'A-07c',
+    source: 'iso-1302',
+    place: 'annex, N numbers',
+    how: 'secondary page',
+    question: 'Ra of N12, µm',
+    value: '50',
+    ours: () => raOf('N12'),
+  },
+  {
+    id: 'A-10a',
     source: 'roughness-charts',
-    place: 'both charts',
-    question: 'is Rz of Ra 1.0 µm a band that covers 4.0 to 7.6?',
-    printed: 'yes',
-    ours: () => covers(rzBand(1), 4, 7.6),
+    place: 'first chart: Ra 1.6 beside Rz 6.3',
+    how: 'secondary page',
+    question: 'least Rz of Ra 1.6 µm',
+    value: '6.3',
+    ours: () => rzBand(1.6).low,
+    wider: {
+      tolerance: 0.15,
+      reason: 'the chart goes by preferred numbers: 0.8, 1.6 and 3.2 stand beside 3.2, 6.3 and 12.5, a ratio of 4',
+    },
+  },
+  {
+    id: 'A-10b',
+    source: 'roughness-charts',
+    place: 'second chart: Rz = 7.2 Ra',
+    how: 'secondary page',
+    question: 'is 7.2 µm within the band of Rz for Ra 1 µm, and at most 10 % below its end?',
+    value: '7.2',
+    ours: () => rzBand(1).high,
+    limits: { low: 7.2, high: 7.92, reason: 'the band has to reach the greater of two charts' },
   },
 ];
 

@@ -3,16 +3,6 @@
 import { say } from '../text/say.ts';
 import type { Formula } from './formula.ts';
 
-/** VDI 3400 class, not rounded. */
-export const vdiFromRa: Formula<'ra'> = {
-  name: say('quantity.vdi-from-ra')`VDI 3400 class`,
-  text: say('quantity.vdi-from-ra.by')`class = 20 log10(10 Ra)`,
-  source: 'vdi-3400',
-  unit: '1',
-  inputs: { ra: { unit: 'µm', name: 'Ra', low: 0.1, high: 20 } },
-  compute: ({ ra }) => 20 * Math.log10(10 * ra),
-};
-
 export const raFromVdi: Formula<'vdi'> = {
   name: say('quantity.ra-from-vdi')`Ra of a VDI 3400 class`,
   text: say('quantity.ra-from-vdi.by')`Ra = 10^(class / 20) / 10`,
@@ -38,18 +28,6 @@ export const raFromMicroinches: Formula<'microinches'> = {
   unit: 'µm',
   inputs: { microinches: { unit: 'µin', name: 'Ra in microinches' } },
   compute: ({ microinches }) => 0.0254 * microinches,
-};
-
-/** Rq / Ra by the shape of the profile: spark-cut surfaces lie between the sine and the Gaussian. */
-export const rqPerRa = { sine: Math.PI / (2 * Math.SQRT2), gaussian: Math.sqrt(Math.PI / 2), triangle: 2 / Math.sqrt(3) } as const;
-
-export const rqFromRa: Formula<'ra' | 'ratio'> = {
-  name: say('quantity.rq-from-ra')`Rq`,
-  text: say('quantity.rq-from-ra.by')`Rq = ratio · Ra`,
-  source: 'texture-definitions',
-  unit: 'µm',
-  inputs: { ra: { unit: 'µm', name: 'Ra' }, ratio: { unit: '1', name: 'Rq / Ra of the profile' } },
-  compute: ({ ra, ratio }) => ra * ratio,
 };
 
 /** Two printed charts differ by a factor of 1.8: Rz is never more than a band, and never a pass or a fail. */

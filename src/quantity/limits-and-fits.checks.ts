@@ -1,19 +1,18 @@
 /** What ISO 286-1 says (CHECKS B). */
 import type { CheckRow } from './check.ts';
-import { fitOf, toleranceFactor, toleranceWidth, zoneLimits } from './limits-and-fits.ts';
+import { zoneLimits } from './limits-and-fits.ts';
 
 const source = 'iso-286-1';
+/** Of the hole's zone whose lower limit is the size itself. */
 const width = (grade: number, size: number): number | string => {
-  const answer = toleranceWidth(grade, size);
-  return answer.kind === 'width' ? answer.width : answer.reason;
+  const answer = zoneLimits(`H${grade}`, size);
+  return answer.kind === 'limits' ? answer.high - answer.low : answer.reason;
 };
+/** Tightest and loosest, of our limits for the hole and for the shaft. */
 const clearance = (hole: string, shaft: string, size: number): string => {
-  const answer = fitOf(hole, shaft, size);
-  return answer.kind === 'fit' ? `${answer.tightest}…${answer.loosest}` : answer.reason;
-};
-const character = (size: number): string => {
-  const answer = fitOf('H7', 'p6', size);
-  return answer.kind === 'fit' ? `${answer.character}, +${answer.loosest}…${answer.tightest}` : answer.reason;
+  const [outer, inner] = [zoneLimits(hole, size), zoneLimits(shaft, size)];
+  if (outer.kind !== 'limits' || inner.kind !== 'limits') return 'not in the table';
+  return `${outer.low - inner.high}…${outer.high - inner.low}`;
 };
 const zone = (name: string, size: number): string => {
   const answer = zoneLimits(name, size);
@@ -35,7 +34,7 @@ const fits: readonly (readonly [number, string, string, string])[] = [
 ];
 
 /** As printed, at the upper end of each step. */
-const A_D_F: readonly (readonly [size: number, printed: string])[] = [
+const A_D_F: readonly (readonly [size: number, value: string])[] = [
   [3, '-270 -20 -6'],
   [6, '-270 -30 -10'],
   [10, '-280 -40 -13'],
@@ -51,37 +50,79 @@ const A_D_F: readonly (readonly [size: number, printed: string])[] = [
 ];
 
 export const checks: readonly CheckRow[] = [
-  { id: 'B-01', source, place: 'table 1', question: 'IT7 at 25 mm, µm', printed: '21', ours: () => width(7, 25) },
-  { id: 'B-02a', source, place: 'table 1', question: 'IT7 at 10 mm, µm', printed: '15', ours: () => width(7, 10) },
-  { id: 'B-02b', source, place: 'table 1', question: 'IT7 at 10.001 mm, µm', printed: '18', ours: () => width(7, 10.001) },
+  { id: 'B-01', source, place: 'table 1', how: 'secondary page', question: 'IT7 at 25 mm, µm', value: '21', ours: () => width(7, 25) },
+  { id: 'B-02a', source, place: 'table 1', how: 'secondary page', question: 'IT7 at 10 mm, µm', value: '15', ours: () => width(7, 10) },
   {
-    id: 'B-03',
+    id: 'B-02b',
     source,
-    place: 'tolerance factor',
-    question: 'i in the step 18 to 30 mm, µm',
-    printed: '1.3074',
-    ours: () => toleranceFactor.compute({ size: Math.sqrt(18 * 30) }),
+    place: 'table 1',
+    how: 'secondary page',
+    question: 'IT7 at 10.001 mm, µm',
+    value: '18',
+    ours: () => width(7, 10.001),
   },
-  { id: 'B-04', source, place: 'zones', question: 'clearance of 25 H7/g6, µm', printed: '7…41', ours: () => clearance('H7', 'g6', 25) },
-  { id: 'B-05', source, place: 'zones', question: 'clearance of 50 H7/h6, µm', printed: '0…41', ours: () => clearance('H7', 'h6', 50) },
-  { id: 'B-06', source, place: 'zones', question: 'clearance of 100 H7/p6, µm', printed: '-59…-2', ours: () => clearance('H7', 'p6', 100) },
-  { id: 'B-07', source, place: 'zones', question: 'character of 3 H7/p6', printed: 'transition, +4…-12', ours: () => character(3) },
-  { id: 'B-08', source, place: 'zones', question: 'limits of 200 g6, µm', printed: '-15/-44', ours: () => zone('g6', 200) },
+  {
+    id: 'B-04',
+    source,
+    place: 'zones',
+    how: 'secondary page',
+    question: 'clearance of 25 H7/g6, µm',
+    value: '7…41',
+    ours: () => clearance('H7', 'g6', 25),
+  },
+  {
+    id: 'B-05',
+    source,
+    place: 'zones',
+    how: 'secondary page',
+    question: 'clearance of 50 H7/h6, µm',
+    value: '0…41',
+    ours: () => clearance('H7', 'h6', 50),
+  },
+  {
+    id: 'B-06',
+    source,
+    place: 'zones',
+    how: 'secondary page',
+    question: 'clearance of 100 H7/p6, µm',
+    value: '-59…-2',
+    ours: () => clearance('H7', 'p6', 100),
+  },
+  {
+    id: 'B-07',
+    source,
+    place: 'zones',
+    how: 'secondary page',
+    question: 'clearance of 3 H7/p6, a transition, µm',
+    value: '-12…4',
+    ours: () => clearance('H7', 'p6', 3),
+  },
+  {
+    id: 'B-08',
+    source,
+    place: 'zones',
+    how: 'secondary page',
+    question: 'limits of 200 g6, µm',
+    value: '-15/-44',
+    ours: () => zone('g6', 200),
+  },
   {
     id: 'B-09',
     source,
     place: 'part 2, corrigendum of 2006',
+    how: 'secondary page',
     question: 'limits of 300 f9, µm',
-    printed: '-56/-186',
+    value: '-56/-186',
     ours: () => zone('f9', 300),
   },
   ...A_D_F.map(
-    ([size, printed]): CheckRow => ({
+    ([size, value]): CheckRow => ({
       id: `B-adf-${size}`,
       source,
       place: 'fundamental deviations, a secondary table',
+      how: 'secondary page',
       question: `upper deviations of the shafts a, d and f at ${size} mm, µm`,
-      printed,
+      value,
       ours: () => ['a11', 'd10', 'f7'].map((z) => zone(z, size).split('/')[0]).join(' '),
     }),
   ),
@@ -90,24 +131,27 @@ export const checks: readonly CheckRow[] = [
       id: `B-fit-${size}-g6`,
       source,
       place: 'zones',
+      how: 'secondary page',
       question: `clearance of ${size} H7/g6, µm`,
-      printed: g,
+      value: g,
       ours: () => clearance('H7', 'g6', size),
     },
     {
       id: `B-fit-${size}-h6`,
       source,
       place: 'zones',
+      how: 'secondary page',
       question: `clearance of ${size} H7/h6, µm`,
-      printed: h,
+      value: h,
       ours: () => clearance('H7', 'h6', size),
     },
     {
       id: `B-fit-${size}-p6`,
       source,
       place: 'zones',
+      how: 'secondary page',
       question: `clearance of ${size} H7/p6, µm`,
-      printed: p,
+      value: p,
       ours: () => clearance('H7', 'p6', size),
     },
   ]),

@@ -1,8 +1,6 @@
 /** ISO 286-1 tolerance grades and the few zones a wire shop meets. The table is shipped: the formula does not give it back everywhere. */
 
 import { lastOf, type NonEmpty } from '../sequence/sequence.ts';
-import { say } from '../text/say.ts';
-import type { Formula } from './formula.ts';
 
 /** Sizes are 'over a, up to and including b': 10 mm is in 6 to 10, 10.001 mm in 10 to 18. */
 const steps = [
@@ -72,17 +70,9 @@ const deviationA: NonEmpty<readonly [upTo: number, deviation: number]> = [
   [500, 1650],
 ];
 
-export type WidthAnswer =
-  | { readonly kind: 'width'; readonly width: number }
-  | { readonly kind: 'not in the table'; readonly reason: string };
-
-/** Width of grade IT5 to IT11 at a size in mm, µm. */
-export const toleranceWidth = (grade: number, size: number): WidthAnswer => {
-  const answer = stepped(grade, size);
-  return answer.kind === 'width' ? { kind: 'width', width: answer.width } : answer;
-};
-
-type Stepped = Exclude<WidthAnswer, { kind: 'width' }> | { readonly kind: 'width'; readonly width: number; readonly step: Step };
+type Stepped =
+  /** Width of grade IT5 to IT11, µm. */
+  { readonly kind: 'width'; readonly width: number; readonly step: Step } | { readonly kind: 'not in the table'; readonly reason: string };
 
 const stepped = (grade: number, size: number): Stepped => {
   const row = widths[grade];
@@ -132,35 +122,4 @@ export const zoneLimits = (zone: string, size: number): ZoneAnswer => {
 const deviationAt = (size: number): number => {
   const [, deviation] = deviationA.find(([end]) => size <= end) ?? lastOf(deviationA);
   return deviation;
-};
-
-export type FitAnswer =
-  /** Clearances in µm, negative where the parts press; `loosest` is the largest. */
-  | {
-      readonly kind: 'fit';
-      readonly loosest: number;
-      readonly tightest: number;
-      readonly character: 'clearance' | 'transition' | 'interference';
-    }
-  | { readonly kind: 'not in the table'; readonly reason: string };
-
-/** A hole with a shaft, 'H7' and 'g6', both of one nominal size in mm. */
-export const fitOf = (hole: string, shaft: string, size: number): FitAnswer => {
-  const outer = zoneLimits(hole, size);
-  if (outer.kind !== 'limits') return outer;
-  const inner = zoneLimits(shaft, size);
-  if (inner.kind !== 'limits') return inner;
-  const loosest = outer.high - inner.low;
-  const tightest = outer.low - inner.high;
-  return { kind: 'fit', loosest, tightest, character: tightest >= 0 ? 'clearance' : loosest <= 0 ? 'interference' : 'transition' };
-};
-
-/** Only for plausibility: up to 16 % off the table in the smallest step. */
-export const toleranceFactor: Formula<'size'> = {
-  name: say('quantity.tolerance-factor')`standard tolerance factor i`,
-  text: say('quantity.tolerance-factor.by')`i = 0.45 D^(1/3) + 0.001 D, D the geometric mean of the step`,
-  source: 'iso-286-1',
-  unit: 'µm',
-  inputs: { size: { unit: 'mm', name: 'geometric mean of the step', low: 1, high: 500 } },
-  compute: ({ size }) => 0.45 * Math.cbrt(size) + 0.001 * size,
 };

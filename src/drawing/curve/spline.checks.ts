@@ -9,12 +9,13 @@ const basis = (number: number): number => {
   return splineCurve({ kind: 'spline', degree: 2, points, weights: points.map(() => 1), knots }).pointAt(2.5).x;
 };
 
-const row = (id: string, number: number, printed: string): CheckRow => ({
+const row = (id: string, number: number, value: string): CheckRow => ({
   id,
   source: 'nurbs-book',
   place: 'example 2.3',
+  how: 'recomputed',
   question: `eighths of basis function ${number} of degree 2 at 5/2`,
-  printed,
+  value,
   // In exact fractions, so held as text.
   ours: () => String(8 * basis(number)),
 });

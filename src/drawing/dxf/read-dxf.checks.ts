@@ -3,12 +3,13 @@ import type { CheckRow } from '../../quantity/check.ts';
 import type { DrawnFile } from '../curve/curve.ts';
 import { readDxf } from './read-dxf.ts';
 
-const row = (id: string, place: string, question: string, printed: string, ours: CheckRow['ours']): CheckRow => ({
+const row = (id: string, place: string, question: string, value: string, ours: CheckRow['ours']): CheckRow => ({
   id,
   source: 'dxf-reference',
   place,
+  how: place === 'object coordinates' ? 'recomputed' : 'printed and seen',
   question,
-  printed,
+  value,
   ours,
 });
 

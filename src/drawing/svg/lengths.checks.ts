@@ -8,12 +8,13 @@ const pixels = (text: string): string => {
   return length.kind === 'length' ? String(length.value) : length.kind;
 };
 
-const row = (id: string, text: string, printed: string): CheckRow => ({
+const row = (id: string, text: string, value: string): CheckRow => ({
   id,
   source: 'svg-2',
   place: 'units, by reference to CSS values and units, absolute lengths',
+  how: 'recomputed',
   question: `pixels in ${text}`,
-  printed,
+  value,
   ours: () => pixels(text),
 });
 

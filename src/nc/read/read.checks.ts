@@ -43,8 +43,9 @@ export const checks: readonly CheckRow[] = [
     id: 'I-01',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Is G41 or G42 without D an error?',
-    printed: 'yes',
+    value: 'yes',
     ours: () =>
       allRefused([
         ['register-not-named', ['G41 G01 X5. Y0.', 'G01 X5. Y5.', 'G40 G01 X0. Y5.']],
@@ -55,16 +56,18 @@ export const checks: readonly CheckRow[] = [
     id: 'I-01-zero',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Is D0 read as an offset of 0, without a table entry?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => verdict(['G41 D0 G01 X5. Y0.', 'G01 X5. Y5.', 'G40 G01 X0. Y5.']),
   },
   {
     id: 'I-02',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Is an inside arc of radius 0.150 with an offset of 0.155 an error?',
-    printed: 'yes',
+    value: 'yes',
     ours: () =>
       allRefused([
         ['arc-tighter-than-offset', ['G42 D1 G01 X0. Y1.', 'G01 X-2. Y1.', 'G02 X-2. Y1.3 I0. J0.15', 'G01 X0. Y1.3', 'G40 G01 X0. Y5.']],
@@ -74,16 +77,18 @@ export const checks: readonly CheckRow[] = [
     id: 'I-02-radius',
     source: 'nist-ir-6556',
     place: 'recomputed from the rule: path radius = programmed radius - offset',
+    how: 'recomputed',
     question: 'Radius in mm of the path of an inside arc of 0.200 mm with an offset of 0.155 mm',
-    printed: '0.045000000',
+    value: '0.045000000',
     ours: insideArcRadius,
   },
   {
     id: 'I-03',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Are a second G41, a unit word and G92 errors while compensation is on?',
-    printed: 'yes',
+    value: 'yes',
     ours: () =>
       allRefused([
         ['compensation-already-on', ['G41 D1 G01 X5. Y0.', 'G41 D1 G01 X5. Y5.', 'G40 G01 X0. Y5.']],
@@ -95,24 +100,27 @@ export const checks: readonly CheckRow[] = [
     id: 'I-04',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Is an arc by R with its end at its start an error?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => allRefused([['arc-full-by-radius', ['G03 X0. Y0. R2.']]]),
   },
   {
     id: 'I-04-centre',
     source: 'nist-ir-6556',
     place: 'chapter on arcs; from memory',
+    how: 'memory',
     question: 'Is a full circle by I and J read?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => verdict(['G03 X0. Y0. I2. J0.']),
   },
   {
     id: 'I-05',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Are G01 and G02 with F0 errors?',
-    printed: 'yes',
+    value: 'yes',
     ours: () =>
       allRefused([
         ['feed-zero', ['G01 X1. Y0. F0']],
@@ -123,16 +131,18 @@ export const checks: readonly CheckRow[] = [
     id: 'I-06',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Is a K word in an arc of the XY plane an error?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => allRefused([['arc-by-k', ['G02 X2. Y0. I1. J0. K1.']]]),
   },
   {
     id: 'I-07',
     source: 'iso-6983-1',
     place: 'preparatory functions; from memory',
+    how: 'memory',
     question: 'Does the dialect decide between G70/G71 and G20/G21, and is a program with both pairs an error?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const iso = dialectOf('G70/G71');
       const asked = readProgram('G21 G90 G00 X0. Y0.\nM02', iso, registers).findings.map(({ code }) => code);
@@ -149,8 +159,9 @@ export const checks: readonly CheckRow[] = [
     id: 'I-08',
     source: 'nist-ir-6556',
     place: 'word letters',
+    how: 'secondary page',
     question: 'Are U, V, taper and threading words without a dialect entry refused?',
-    printed: 'yes',
+    value: 'yes',
     ours: () =>
       allRefused([
         ['axis-unknown', ['G01 X1. Y0. U0.1']],
@@ -164,8 +175,9 @@ export const checks: readonly CheckRow[] = [
     id: 'I-10',
     source: 'nist-ir-6556',
     place: error,
+    how: 'secondary page',
     question: 'Are D without G41 or G42, N above 99999, a missing end, coordinates without a motion word, and an R too small errors?',
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const said = [
         verdict(['G01 X1. Y0. D1']),

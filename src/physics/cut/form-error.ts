@@ -2,10 +2,11 @@
 
 import type { Formula } from '../../quantity/formula.ts';
 import { say } from '../../text/say.ts';
+import { wireSag } from '../wire/wire-string.ts';
 
 /**
  * The push per length goes with the sparks per length, that is with f(d) f(H) / H of the rate law; what a string of span L
- * gives way under it goes with L² / T (see wire-deflection.ts). The flush is left out: bad flushing does not push less.
+ * gives way under it goes with L² / T. The flush is left out: bad flushing does not push less.
  */
 export const roughFormError: Formula<
   'reference' | 'push' | 'referencePush' | 'span' | 'referenceSpan' | 'tension' | 'referenceTension' | 'floor'
@@ -27,7 +28,11 @@ export const roughFormError: Formula<
     floor: { unit: 'µm', name: "the machine's own form error" },
   },
   compute: (v) =>
-    Math.max(((v.reference * v.push) / v.referencePush) * (v.span / v.referenceSpan) ** 2 * (v.referenceTension / v.tension), v.floor),
+    Math.max(
+      (v.reference * wireSag.compute({ load: v.push, span: v.span, tension: v.tension })) /
+        wireSag.compute({ load: v.referencePush, span: v.referenceSpan, tension: v.referenceTension }),
+      v.floor,
+    ),
   bends: true,
 };
 

@@ -54,6 +54,7 @@ export const cutModel = (conditions: CutConditions): CutModel => {
   const roughKerf = kerf.compute({ d: wire.diameter, gap: gap(1) });
   const removal = removalRate.compute({ rate, kerf: roughKerf });
   const limit = machine.servoLimit;
+  const { scale, power, least } = model.recastLaw;
   return {
     rate,
     roughFeed: roughFeed.compute({ rate, height, limit }),
@@ -63,7 +64,7 @@ export const cutModel = (conditions: CutConditions): CutModel => {
     gap,
     ra,
     damage,
-    recast: (e) => recastLayer.compute({ ra: ra(e), share: model.recastPerFinish.value }),
+    recast: (e) => recastLayer.compute({ ra: ra(e), scale: scale.value, power: power.value, least: least.value }),
     formErrorAfter: (before) => formErrorLeft.compute({ before, left: model.formLeft.value, floor: machine.bestFormError }),
     stock: (e, formError) => skimStock.compute({ damage: damage(e), formError, share: model.formTaken.value }),
     skimFeed: (e, stock) => skimFeed.compute({ removal, energy: e, power: model.skimPower.value, height, stock, limit }),

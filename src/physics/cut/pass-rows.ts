@@ -107,7 +107,7 @@ const surfaceOf = (i: number, conditions: CutConditions, cut: CutFigures, value:
     gap: apply(sparkGap, { least: model.gapLeast, rise: model.gapRise, energy, size, factor: factors.gap }, called(i, 'gap')),
     ra,
     damage: apply(damageDepth, { ra, share: model.damagePerFinish }, called(i, 'damage')),
-    recast: apply(recastLayer, { ra, share: model.recastPerFinish }, called(i, 'recast')),
+    recast: apply(recastLayer, { ra, ...model.recastLaw }, called(i, 'recast')),
   };
 };
 

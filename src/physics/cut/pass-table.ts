@@ -11,7 +11,7 @@ import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
-import { damagePerFinish, recastPerFinish } from '../starting-model.ts';
+import { damagePerFinish, recastLaw } from '../starting-model.ts';
 import { wireLeaf } from '../wire/wire-leaves.ts';
 import { workHeight } from '../work-height.ts';
 import { areaRateFromFeed } from './area-rate.ts';
@@ -81,7 +81,7 @@ export const tableRows = (conditions: CutConditions, table: PassTable): TableRow
       areaRate: apply(areaRateFromFeed, { feed, height }, called(i, 'area-rate')),
       ra,
       damage: apply(damageDepth, { ra, share: damagePerFinish }, called(i, 'damage')),
-      recast: apply(recastLayer, { ra, share: recastPerFinish }, called(i, 'recast')),
+      recast: apply(recastLayer, { ra, ...recastLaw }, called(i, 'recast')),
     };
   });
   return { kind: 'rows', rows };

@@ -41,16 +41,6 @@ export const kerf: Formula<'d' | 'gap'> = {
   compute: ({ d, gap }) => d + 2 * gap,
 };
 
-/** The other way about: what a measured kerf says of the gap. */
-export const gapFromKerf: Formula<'kerf' | 'd'> = {
-  name: say('cut.gap-from-kerf')`spark gap from a measured kerf`,
-  text: say('cut.gap-from-kerf.by')`gap = (kerf - d) / 2`,
-  source: 'definition',
-  unit: 'mm',
-  inputs: { kerf: { unit: 'mm', name: 'kerf' }, d: diameter },
-  compute: ({ kerf, d }) => (kerf - d) / 2,
-};
-
 /** Wire centre to the wanted surface. */
 export const wireOffset: Formula<'d' | 'gap' | 'stock'> = {
   name: say('cut.wire-offset')`offset of the wire centre`,

@@ -9,11 +9,11 @@ import { name as asName, fixed, number } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Unit } from '../../text/unit.ts';
 import { find } from '../findings.ts';
-import { meltEnergy } from '../spark/pulse.ts';
 import { conductorLimit, indexEstimate } from '../starting-model.ts';
 import { estimatedIndex } from './estimated-index.ts';
 import { notConducting } from './find-material.ts';
 import type { Material } from './material.ts';
+import { meltEnergy } from './melt-energy.ts';
 
 const positive = z.number().positive().finite();
 

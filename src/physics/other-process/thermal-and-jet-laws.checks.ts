@@ -1,37 +1,19 @@
-/** Thermal cutting, water jet and laser against standards and papers (CHECKS G). */
+/** Thermal cutting and water jet against standards and papers (CHECKS G). */
 
 import { there } from '../../../test/there.ts';
 import type { CheckRow } from '../../quantity/check.ts';
 import { sideBySide } from '../../sequence/sequence.ts';
 import { jetEdge, jetPerpendicularity, jetRoughness } from './jet-edge.ts';
-import { processRows } from './process-table.ts';
-import {
-  jetMachinability,
-  laserTaper,
-  perpendicularity,
-  thermalRoughness,
-  thermalScope,
-  waterJetFeed,
-  waterJetFeedInch,
-} from './thermal-and-jet-laws.ts';
+import { jetNumbers, processRows } from './process-table.ts';
+import { perpendicularity, thermalRoughness, thermalScope, waterJetFeed } from './thermal-and-jet-laws.ts';
 
-const iso = { source: 'iso-9013', place: 'tables of ranges' } as const;
+const iso = { source: 'iso-9013', place: 'formulas of the ranges, on a secondary page', how: 'recomputed' } as const;
 const u = (range: keyof typeof perpendicularity, thickness: number): number => perpendicularity[range].compute({ thickness });
 const rz = (range: keyof typeof thermalRoughness, thickness: number): number => thermalRoughness[range].compute({ thickness });
 
-const jet = { abrasive: 1, machinability: jetMachinability['mild steel'], quality: 1 } as const;
+const jet = { abrasive: 1, machinability: jetNumbers.steel?.value ?? Number.NaN, quality: 1 } as const;
 const metric = (more: { readonly thickness?: number; readonly quality?: number } = {}): number =>
   waterJetFeed.compute({ ...jet, pressure: 345, orifice: 0.33, abrasiveFlow: 340, thickness: 25.4, tube: 1.02, ...more });
-const inch = (): number =>
-  waterJetFeedInch.compute({
-    ...jet,
-    pressure: 345 / 6.894757,
-    orifice: 0.33 / 25.4,
-    abrasiveFlow: 340 / 453.59237,
-    thickness: 1,
-    tube: 1.02 / 25.4,
-  }) * 25.4;
-
 /** u of ranges 1 to 5 in mm, then Rz5 of ranges 1 to 4 in µm, by thickness in mm, as the ranges print out. */
 const table: readonly (readonly [thickness: number, u: readonly string[], rz: readonly string[]])[] = [
   [6, ['0.068', '0.192', '0.46', '0.92', '1.41'], ['13.6', '44.8', '77.2', '120.8']],
@@ -40,18 +22,19 @@ const table: readonly (readonly [thickness: number, u: readonly string[], rz: re
 ];
 
 const tableRows = table.flatMap(([thickness, us, rzs]): readonly CheckRow[] => [
-  ...sideBySide([1, 2, 3, 4, 5] as const, us).map(([range, printed]) => ({
+  ...sideBySide([1, 2, 3, 4, 5] as const, us).map(([range, value]) => ({
     id: `G-01-${thickness}-${range}`,
     ...iso,
+    how: range === 5 ? ('memory' as const) : ('recomputed' as const),
     question: `u of ${thickness} mm, range ${range}, mm`,
-    printed,
+    value,
     ours: () => u(range, thickness),
   })),
-  ...sideBySide([1, 2, 3, 4] as const, rzs).map(([range, printed]) => ({
+  ...sideBySide([1, 2, 3, 4] as const, rzs).map(([range, value]) => ({
     id: `G-02-${thickness}-${range}`,
     ...iso,
     question: `Rz5 of ${thickness} mm, range ${range}, µm`,
-    printed,
+    value,
     ours: () => rz(range, thickness),
   })),
 ]);
@@ -66,12 +49,13 @@ const scopeRows = (
     ['laser', 0.4, 'low', '0.5'],
   ] as const
 ).map(
-  ([process, thickness, side, printed]): CheckRow => ({
+  ([process, thickness, side, value]): CheckRow => ({
     id: `G-04-${process}-${side}`,
     source: 'iso-9013',
     place: 'scope',
+    how: 'printed and seen',
     question: `${process} cut of ${thickness} mm: ${side === 'low' ? 'least' : 'largest'} thickness that the standard covers, mm`,
-    printed,
+    value,
     ours: () => {
       const answer = thermalScope(process, thickness);
       return answer.kind === 'outside' ? answer[side] : answer.kind;
@@ -83,30 +67,31 @@ export const checks: readonly CheckRow[] = [
   ...tableRows,
   ...scopeRows,
   ...sideBySide([1, 2, 3, 4] as const, ['0.080', '0.220', '0.500', '1.000']).map(
-    ([range, printed]): CheckRow => ({
+    ([range, value]): CheckRow => ({
       id: `G-01-${range}`,
       ...iso,
       question: `u of 10 mm, range ${range}, mm`,
-      printed,
+      value,
       ours: () => u(range, 10),
     }),
   ),
   ...sideBySide([1, 2, 3, 4] as const, ['25', '60', '100', '155']).map(
-    ([range, printed]): CheckRow => ({
+    ([range, value]): CheckRow => ({
       id: `G-02-${range}`,
       ...iso,
       question: `Rz5 of 25 mm, range ${range}, µm`,
-      printed,
+      value,
       ours: () => rz(range, 25),
     }),
   ),
-  { id: 'G-03', ...iso, question: 'u of 25 mm, range 5, mm', printed: '2.075', ours: () => u(5, 25) },
+  { id: 'G-03', ...iso, how: 'memory', question: 'u of 25 mm, range 5, mm', value: '2.075', ours: () => u(5, 25) },
   {
     id: 'G-04',
     source: 'iso-9013',
     place: 'scope',
+    how: 'printed and seen',
     question: 'laser cut of 40 mm: largest thickness that the standard covers, mm',
-    printed: '32',
+    value: '32',
     ours: () => {
       const answer = thermalScope('laser', 40);
       return answer.kind === 'outside' ? answer.high : answer.kind;
@@ -115,41 +100,37 @@ export const checks: readonly CheckRow[] = [
   {
     id: 'G-05a',
     source: 'zeng-kim',
-    place: 'feed law, metric constant; recomputed',
+    place: 'feed law; recomputed',
+    how: 'memory',
     question: 'jet in 25.4 mm mild steel, 345 MPa, 0.33, 340 g/min, 1.02, mm/min',
-    printed: '148.26',
+    value: '148.26',
     ours: metric,
-  },
-  {
-    id: 'G-05b',
-    source: 'zeng-kim',
-    place: 'feed law, inch constant; recomputed',
-    question: 'the same by the inch form, mm/min',
-    printed: '148.61',
-    ours: inch,
   },
   {
     id: 'G-06a',
     source: 'zeng-kim',
     place: 'exponents; recomputed',
+    how: 'memory',
     question: 'twice the thickness, ratio',
-    printed: '0.4506',
+    value: '0.4506',
     ours: () => metric({ thickness: 50.8 }) / metric(),
   },
   {
     id: 'G-06b',
     source: 'zeng-kim',
     place: 'exponents; recomputed',
+    how: 'memory',
     question: 'quality 3 instead of 1, ratio',
-    printed: '0.2827',
+    value: '0.2827',
     ours: () => metric({ quality: 3 }) / metric(),
   },
   {
     id: 'CP-oxyfuel',
     source: 'common-practice',
     place: 'flame cutting',
+    how: 'memory',
     question: 'flame cuts unalloyed steel and titanium, and neither stainless nor aluminium',
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const not = there(processRows.find((r) => r.name === 'oxyfuel')).not;
       const cut = not.steel === undefined && not.titanium === undefined;
@@ -160,8 +141,9 @@ export const checks: readonly CheckRow[] = [
     id: 'CP-jet-depth',
     source: 'common-practice',
     place: 'abrasive jets',
+    how: 'memory',
     question: 'a jet cuts rougher and less square with depth',
-    printed: 'yes',
+    value: 'yes',
     ours: () => {
       const rough = (thickness: number) =>
         jetRoughness.compute({ base: jetEdge.roughBase.value, slope: jetEdge.roughSlope.value, thickness });
@@ -169,13 +151,5 @@ export const checks: readonly CheckRow[] = [
         jetPerpendicularity.compute({ base: jetEdge.squareBase.value, slope: jetEdge.squareSlope.value, thickness });
       return rough(60) > rough(10) && zone(60) > zone(10) ? 'yes' : 'no';
     },
-  },
-  {
-    id: 'G-07',
-    source: 'plane-geometry',
-    place: 'recomputed',
-    question: 'half angle of a laser kerf 0.30 above, 0.20 below, 10 mm, degrees',
-    printed: '0.28648',
-    ours: () => laserTaper.compute({ top: 0.3, bottom: 0.2, thickness: 10 }),
   },
 ];

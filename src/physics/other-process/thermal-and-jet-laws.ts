@@ -53,9 +53,6 @@ export const thermalScope = (process: keyof typeof scopes, thickness: number): S
   return thickness >= low && thickness <= high ? { kind: 'covered' } : { kind: 'outside', low, high };
 };
 
-/** How well a material is cut by abrasive jet. */
-export const jetMachinability = { 'mild steel': 87.6, stainless: 82, aluminium: 213, titanium: 115 } as const;
-
 type JetInput = 'abrasive' | 'machinability' | 'pressure' | 'orifice' | 'abrasiveFlow' | 'quality' | 'thickness' | 'tube';
 
 const jetInputs = {
@@ -84,30 +81,4 @@ export const waterJetFeed: Formula<JetInput> = {
     tube: { unit: 'mm', name: 'mixing tube' },
   },
   compute: (v) => jetSpeed(v, 788),
-};
-
-/** The same law as printed in inch units: ksi, in, lb/min, in/min. */
-export const waterJetFeedInch: Formula<JetInput> = {
-  name: say('other-process.water-jet-feed-inch')`traverse speed of an abrasive water jet, in/min`,
-  text: symbols`V = (f N P^${1.594} d^${1.374} M^${0.343} / (163 q H D^${0.618}))^${1.15}, ksi, in, lb/min`,
-  source: 'zeng-kim',
-  unit: '1',
-  inputs: {
-    ...jetInputs,
-    pressure: { unit: '1', name: 'water pressure, ksi' },
-    orifice: { unit: '1', name: 'orifice, in' },
-    abrasiveFlow: { unit: '1', name: 'abrasive, lb/min' },
-    thickness: { unit: '1', name: 'thickness, in' },
-    tube: { unit: '1', name: 'mixing tube, in' },
-  },
-  compute: (v) => jetSpeed(v, 163),
-};
-
-export const laserTaper: Formula<'top' | 'bottom' | 'thickness'> = {
-  name: say('other-process.laser-taper')`half angle of a laser kerf`,
-  text: say('other-process.laser-taper.by')`angle = atan((width at the top - width at the bottom) / (2 thickness))`,
-  source: 'plane-geometry',
-  unit: '°',
-  inputs: { top: { unit: 'mm', name: 'kerf at the top' }, bottom: { unit: 'mm', name: 'kerf at the bottom' }, thickness },
-  compute: ({ top, bottom, thickness }) => (Math.atan((top - bottom) / (2 * thickness)) * 180) / Math.PI,
 };

@@ -1,4 +1,4 @@
-/** The wire as a stretched string: how far it gives way, how it hums, how hard it is pulled, and what lag does to a corner. */
+/** The wire as a stretched string: how far it gives way, and what lag does to an arc. */
 
 import type { Formula } from '../../quantity/formula.ts';
 import { say, symbols } from '../../text/say.ts';
@@ -23,24 +23,6 @@ export const wireMassPerLength: Formula<'density' | 'd'> = {
   unit: 'kg/m',
   inputs: { density: { unit: 'g/cm³', name: 'density of the wire' }, d: diameter },
   compute: ({ density, d }) => (density * 1000 * Math.PI * (d / 1000) ** 2) / 4,
-};
-
-export const wirePitch: Formula<'span' | 'tension' | 'massPerLength'> = {
-  name: say('wire.pitch')`lowest natural frequency of the wire`,
-  text: symbols`f = √(T / µ) / (2 L)`,
-  source: 'statics',
-  unit: 'Hz',
-  inputs: { span, tension, massPerLength: { unit: 'kg/m', name: 'mass per length' } },
-  compute: ({ span, tension, massPerLength }) => Math.sqrt(tension / massPerLength) / (2 * (span / 1000)),
-};
-
-export const wireStress: Formula<'tension' | 'd'> = {
-  name: say('wire.stress')`stress in the wire`,
-  text: symbols`σ = 4 T / (π d²)`,
-  source: 'statics',
-  unit: 'MPa',
-  inputs: { tension, d: diameter },
-  compute: ({ tension, d }) => (4 * tension) / (Math.PI * d * d),
 };
 
 /** The wire trails along its path by the lag, so on a circle it runs nearer to the centre than it was told. */

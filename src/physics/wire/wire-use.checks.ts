@@ -12,12 +12,13 @@ const mass = (id: string, area: number, height: number): number | string => {
   return answer.kind === 'material' ? pieceMass.compute({ area, height, density: answer.material.density.value }) : answer.kind;
 };
 
-const row = (id: string, question: string, printed: string, ours: () => number | string): CheckRow => ({
+const row = (id: string, question: string, value: string, ours: () => number | string): CheckRow => ({
   id,
   source: 'material-handbooks',
   place: 'density; the rest recomputed',
+  how: 'recomputed',
   question,
-  printed,
+  value,
   ours,
 });
 

@@ -1,6 +1,6 @@
 /** What ASME B17.1 prints of keys by shaft, of keyways and of their depths (CHECKS H-12): the tables whole, as they were read. */
 import type { CheckRow } from '../../quantity/check.ts';
-import { asmeB17, hubSize, keywayWider, shaftSize } from './asme-b17.ts';
+import { asmeB17, hubSize, keywayWider } from './asme-b17.ts';
 
 /** Shafts over, to, width, height of the square key, of the flat one, inch. */
 const KEYS = `
@@ -12,15 +12,12 @@ const KEYS = `
 /** From memory: what follows in the standard above 11 in. */
 const LARGE = '11 13 3 3 2 | 13 15 3-1/2 3-1/2 2-1/2 | 15 18 4 - 3 | 18 22 5 - 3-1/2';
 
-/** Depths for shafts from 1/2 to 2 1/2 in by sixteenths: S square, S flat, T square, T flat; the flat T was read up to 2 5/16 in. */
+/** Depths T of hubs for shafts from 1/2 to 2 1/2 in by sixteenths: square key, flat key; the flat one was read up to 2 5/16 in. */
 const DEPTHS = `
-0.430 0.445 0.560 0.544 | 0.493 0.509 0.623 0.607 | 0.517 0.548 0.709 0.678 | 0.581 0.612 0.773 0.742 | 0.644 0.676 0.837 0.806 |
-0.708 0.739 0.900 0.869 | 0.771 0.802 0.964 0.932 | 0.796 0.827 1.051 1.019 | 0.859 0.890 1.114 1.083 | 0.923 0.954 1.178 1.146 |
-0.986 1.017 1.241 1.210 | 1.049 1.080 1.304 1.273 | 1.112 1.144 1.367 1.336 | 1.137 1.169 1.455 1.424 | 1.201 1.232 1.518 1.487 |
-1.225 1.288 1.605 1.543 | 1.289 1.351 1.669 1.606 | 1.352 1.415 1.732 1.670 | 1.416 1.478 1.796 1.733 | 1.479 1.541 1.859 1.796 |
-1.542 1.605 1.922 1.860 | 1.527 1.590 2.032 1.970 | 1.591 1.654 2.096 2.034 | 1.655 1.717 2.160 2.097 | 1.718 1.781 2.223 2.161 |
-1.782 1.844 2.287 2.224 | 1.845 1.908 2.350 2.288 | 1.909 1.971 2.414 2.351 | 1.972 2.034 2.477 2.414 | 1.957 2.051 2.587 2.493 |
-2.021 2.114 2.651 | 2.084 2.178 2.714 | 2.148 2.242 2.778`;
+0.560 0.544 | 0.623 0.607 | 0.709 0.678 | 0.773 0.742 | 0.837 0.806 | 0.900 0.869 | 0.964 0.932 | 1.051 1.019 | 1.114 1.083 |
+1.178 1.146 | 1.241 1.210 | 1.304 1.273 | 1.367 1.336 | 1.455 1.424 | 1.518 1.487 | 1.605 1.543 | 1.669 1.606 | 1.732 1.670 |
+1.796 1.733 | 1.859 1.796 | 1.922 1.860 | 2.032 1.970 | 2.096 2.034 | 2.160 2.097 | 2.223 2.161 | 2.287 2.224 | 2.350 2.288 |
+2.414 2.351 | 2.477 2.414 | 2.587 2.493 | 2.651 | 2.714 | 2.778`;
 
 /** Keyways of class 1 by width of the key: over, to, and what they may be wider by, inch. */
 const WIDER = '0 1/2 0.002 | 1/2 3/4 0.003 | 3/4 1 0.003 | 1 1-1/2 0.004 | 1-1/2 2-1/2 0.004 | 2-1/2 3-1/2 0.004 | 3 4 0.004 | 4 6 0.004';
@@ -53,52 +50,55 @@ const keyText = (shaft: number): string => {
   return [fraction(over), fraction(to), fraction(width), square ? fraction(width) : '-', flat === width ? '-' : fraction(flat)].join(' ');
 };
 
-const keyRows = (table: string, id: string, place: string): readonly CheckRow[] =>
+const keyRows = (table: string, id: string, place: string, how: CheckRow['how']): readonly CheckRow[] =>
   rowsOf(table).map((row, i) => ({
     id: `${id}-${String(i + 1).padStart(2, '0')}`,
     source: 'asme-b17-1',
     place,
+    how,
     question: `key for shafts up to ${row[1]} in: over, to, width, heights`,
-    printed: row.join(' '),
+    value: row.join(' '),
     ours: () => keyText(inches(row[1] ?? '')),
   }));
 
 const depthOf = (shaft: number, which: number): number => {
   const row = asmeB17(shaft);
-  const height = which % 2 === 0 ? row?.width : row?.flat;
-  const sizes = { diameter: shaft, width: row?.width ?? Number.NaN, height: height ?? Number.NaN };
-  return which < 2 ? shaftSize.compute(sizes) : hubSize.compute({ ...sizes, clearance: 0.005 });
+  const height = which === 0 ? row?.width : row?.flat;
+  return hubSize.compute({ diameter: shaft, width: row?.width ?? Number.NaN, height: height ?? Number.NaN, clearance: 0.005 });
 };
 
-const WHICH = ['S, square key', 'S, flat key', 'T, square key', 'T, flat key'];
+const WHICH = ['T, square key', 'T, flat key'];
 
 export const checks: readonly CheckRow[] = [
-  ...keyRows(KEYS, 'H-12k', 'table 1, key size by shaft'),
-  ...keyRows(LARGE, 'H-12l', 'table 1, from memory'),
+  ...keyRows(KEYS, 'H-12k', 'table 1, key size by shaft', 'secondary page'),
+  ...keyRows(LARGE, 'H-12l', 'table 1', 'memory'),
   ...rowsOf(DEPTHS).flatMap((row, i) =>
-    row.map((printed, which) => ({
-      id: `H-12d-${8 + i}-${which + 1}`,
+    row.map((value, which) => ({
+      id: `H-12d-${8 + i}-${which + 3}`,
       source: 'asme-b17-1',
       place: 'table 2, depth control values',
+      how: 'secondary page' as const,
       question: `${WHICH[which]}, shaft of ${fraction(0.5 + i / 16)} in, inch`,
-      printed,
+      value,
       ours: () => depthOf(0.5 + i / 16, which),
     })),
   ),
-  ...rowsOf(WIDER).map(([over = '', to = '', printed = '']) => ({
+  ...rowsOf(WIDER).map(([over = '', to = '', value = '']) => ({
     id: `H-12w-${to}`,
     source: 'asme-b17-1',
     place: 'fits for parallel keys, class 1',
+    how: 'secondary page' as const,
     question: `keyway wider than a key over ${over} to ${to} in by, inch`,
-    printed,
+    value,
     ours: () => keywayWider('1', inches(to)).toFixed(3),
   })),
   {
     id: 'H-12w-2',
     source: 'asme-b17-1',
     place: 'fits for parallel keys, class 2, from memory',
+    how: 'memory' as const,
     question: 'keyway wider than a key of 2 in by, inch',
-    printed: '0.002',
+    value: '0.002',
     ours: () => keywayWider('2', 2).toFixed(3),
   },
 ];

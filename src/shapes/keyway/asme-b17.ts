@@ -86,16 +86,6 @@ const inputs = (more: Readonly<Record<string, Input>> = {}) => ({
   ...more,
 });
 
-/** From the bottom of the shaft's keyway to its opposite side. */
-export const shaftSize: Formula<'diameter' | 'width' | 'height'> = {
-  name: say('keyway.shaft-size')`shaft across its keyway`,
-  text: symbols`S = (D - H + √(D² - W²)) / 2`,
-  source: 'asme-b17-1',
-  unit: 'mm',
-  inputs: inputs(),
-  compute: ({ diameter: d, width: w, height: h }) => (d - h + Math.sqrt(d * d - w * w)) / 2,
-};
-
 /** From the top of the hub's keyway to the opposite side of the bore. */
 export const hubSize: Formula<'diameter' | 'width' | 'height' | 'clearance'> = {
   name: say('keyway.hub-size')`bore across its keyway`,

@@ -1,11 +1,12 @@
 /** What may be asked of a serration, and the nominal sizes it comes to. */
 
 import { z } from 'zod';
+import type { Formula } from '../../quantity/formula.ts';
 import { zoneLimits } from '../../quantity/limits-and-fits.ts';
 import type { Citation } from '../../quantity/source.ts';
 import type { Finding } from '../../text/finding.ts';
 import { count, fixed, mm, number, quantities, term, upTo } from '../../text/part.ts';
-import { phrases, say } from '../../text/say.ts';
+import { phrases, say, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { commonKeys } from '../common-keys.ts';
 import { shapeQuestion } from '../kind.ts';
@@ -184,6 +185,16 @@ const free = (request: SerrationRequest): NominalAnswer => {
   };
 };
 
+/** Angle of a space of the hub. */
+export const hubAngle: Formula<'angle' | 'teeth'> = {
+  name: say('spline.hub-angle')`angle between the flanks of a space of the hub`,
+  text: symbols`γ = α - 360° / z`,
+  source: 'din-5481',
+  unit: 'rad',
+  inputs: { angle: { unit: 'rad', name: 'angle between the flanks of a space of the shaft' }, teeth: { unit: '1', name: 'teeth' } },
+  compute: ({ angle, teeth }) => angle - (2 * Math.PI) / teeth,
+};
+
 /** The flank passes the pitch circle where a tooth of the shaft is as thick as it is said. */
 const flanksOf = (
   teeth: number,
@@ -191,7 +202,7 @@ const flanksOf = (
   angle: number,
   thickness: number | undefined,
 ): Pick<SerrationNominal, 'teeth' | 'pitchDiameter' | 'shaftHalf' | 'hubHalf' | 'reach'> => {
-  const hubHalf = angle / 2 - Math.PI / teeth;
+  const hubHalf = hubAngle.compute({ angle, teeth }) / 2;
   const half = thickness === undefined ? Math.PI / (2 * teeth) : thickness / pitchDiameter;
   return { teeth, pitchDiameter, shaftHalf: angle / 2, hubHalf, reach: (pitchDiameter / 2) * Math.sin(hubHalf + half) };
 };

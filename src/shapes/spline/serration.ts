@@ -33,16 +33,6 @@ export const serration = shapeKind({
   },
 });
 
-/** Angle of a space of the hub. */
-export const hubAngle: Formula<'angle' | 'teeth'> = {
-  name: say('spline.hub-angle')`angle between the flanks of a space of the hub`,
-  text: symbols`γ = α - 360° / z`,
-  source: 'din-5481',
-  unit: 'rad',
-  inputs: { angle: { unit: 'rad', name: 'angle between the flanks of a space of the shaft' }, teeth: { unit: '1', name: 'teeth' } },
-  compute: ({ angle, teeth }) => angle - (2 * Math.PI) / teeth,
-};
-
 export const serrationPitch: Formula<'pitchDiameter' | 'teeth'> = {
   name: say('spline.serration-pitch')`pitch of the teeth`,
   text: symbols`t = π d5 / z`,

@@ -84,17 +84,17 @@ const variationOf = (key: '5' | '6' | '7', { module, reference }: Part): number 
   });
 };
 
-const help = { source: 'involute-splines', place: 'general CAD help, basic sizes' };
+const help = { source: 'involute-splines', place: 'general CAD help, basic sizes', how: 'secondary page' as const };
 
 export const checks: readonly CheckRow[] = [
   {
     id: 'H-08c',
     ...help,
     question: 'm 2, z 20, 30°, flat root: major diameter of the hub, mm',
-    printed: '43.0',
+    value: '43.0',
     ours: () => iso('hubMajor'),
   },
-  { id: 'H-08d', ...help, question: 'm 2, z 20, 30°: major diameter of the shaft, mm', printed: '42.0', ours: () => iso('shaftMajor') },
+  { id: 'H-08d', ...help, question: 'm 2, z 20, 30°: major diameter of the shaft, mm', value: '42.0', ours: () => iso('shaftMajor') },
   ...(
     [
       ['H-08e', 30, 'flat', 12, '1.35 1 1 1.35 0'],
@@ -103,27 +103,28 @@ export const checks: readonly CheckRow[] = [
       ['H-08h', 37.5, 'fillet', 12, '1.6 1 0.8 1.3 0.1'],
       ['H-08i', 45, 'fillet', 12, '1.4 1 0.6 1 0.2'],
     ] as const
-  ).map(([id, angle, root, pitch, printed]) => ({
+  ).map(([id, angle, root, pitch, value]) => ({
     id,
     ...help,
     question: `inches, ${angle}°, ${root}, pitch ${pitch}: major of hub and shaft, minor of hub and shaft, widening, in 1/P`,
-    printed,
+    value,
     ours: () => inch(angle, root, pitch),
   })),
   {
     id: 'H-08j',
     ...help,
     question: '45°, 1 DP: smallest effective space, 0.5 π + 0.2, in',
-    printed: '1.7708',
+    value: '1.7708',
     ours: () => splineThickness.compute({ module: 1, widening: 0.2, away: 0, backlash: 0, pressureAngle: Math.PI / 4 }),
   },
-  ...inTable(REDUCTIONS).flatMap(([diameter = '', ...printed]) =>
-    printed.map((value, column) => ({
+  ...inTable(REDUCTIONS).flatMap(([diameter = '', ...values]) =>
+    values.map((value, column) => ({
       id: `H-30-${diameter}-${column + 1}`,
       source: 'iso-4156-classes',
       place: 'handbook table 17, reduction es / tan α',
+      how: 'secondary page' as const,
       question: `fit ${'def'[Math.floor(column / 3)]}, ${[30, 37.5, 45][column % 3]}°, pitch diameter ${diameter} mm, mm`,
-      printed: value,
+      value: value,
       ours: () => reduction(column, Number(diameter)),
     })),
   ),
@@ -134,12 +135,13 @@ export const checks: readonly CheckRow[] = [
       ['6', '5 12.5 4 25 1.25 6.3'],
       ['7', '7.1 18 6.3 40 2 10'],
     ] as const
-  ).map(([key, printed]) => ({
+  ).map(([key, value]) => ({
     id: `H-31-${key}`,
     source: 'iso-4156-classes',
     place: 'handbook table 16',
+    how: 'secondary page' as const,
     question: `class ${key}: factors of index, profile and lead variation`,
-    printed,
+    value,
     ours: () => factors(key),
   })),
   ...(
@@ -149,24 +151,26 @@ export const checks: readonly CheckRow[] = [
       ['6', '25'],
       ['7', '40'],
     ] as const
-  ).map(([key, printed]) => ({
+  ).map(([key, value]) => ({
     id: `H-32-${key}`,
     source: 'iso-4156-classes',
     place: 'two open programs',
+    how: 'secondary page' as const,
     question: `class ${key}: factor of the tolerance unit`,
-    printed,
+    value,
     ours: () => ISO_CLASSES[key].factor,
   })),
-  ...inTable(CLASS_5).flatMap(([pitch = '', ...printed]) =>
-    printed.map((value, i) => {
+  ...inTable(CLASS_5).flatMap(([pitch = '', ...values]) =>
+    values.map((value, i) => {
       const formula = i % 2 === 0 ? ansiMachining : ansiVariation;
       const count = i < 2 ? 10 : 20;
       return {
         id: `H-33-${pitch}-${i + 1}`,
         source: 'ansi-b92-1',
         place: 'handbook table of class 5',
+        how: 'memory' as const,
         question: `pitch ${pitch}, ${count} teeth: ${printPlain(formula.name)}, 1/10,000 in`,
-        printed: value,
+        value: value,
         ours: () => formula.compute({ pitch: Number(pitch), teeth: count, share: 1 }) / 25.4e-4,
       };
     }),
@@ -175,8 +179,9 @@ export const checks: readonly CheckRow[] = [
     id: 'H-34',
     source: 'ansi-b92-1',
     place: 'footnote of the table',
+    how: 'secondary page' as const,
     question: 'classes 4, 6 and 7 as shares of class 5',
-    printed: '0.71 1.4 2',
+    value: '0.71 1.4 2',
     ours: () => `${ANSI_SHARES[4]} ${ANSI_SHARES[6]} ${ANSI_SHARES[7]}`,
   },
   ...sheet.flatMap(({ key, totals, variations }) =>
@@ -185,16 +190,18 @@ export const checks: readonly CheckRow[] = [
         id: `H-35t-${key}-${i + 1}`,
         source: 'spline-sheet',
         place: 'T + λ',
+        how: 'printed and seen' as const,
         question: `class ${key}, ${PARTS[i]?.words}: total tolerance, µm`,
-        printed: totals[i] as string,
+        value: totals[i] as string,
         ours: () => 1000 * isoTotal.compute({ ...(PARTS[i] as Part), factor: ISO_CLASSES[key].factor }),
       },
       {
         id: `H-35v-${key}-${i + 1}`,
         source: 'spline-sheet',
         place: 'λ',
+        how: 'printed and seen' as const,
         question: `class ${key}, ${PARTS[i]?.words}, engaged over 20 mm: variation, µm`,
-        printed: variations[i] as string,
+        value: variations[i] as string,
         ours: () => 1000 * variationOf(key, PARTS[i] as Part),
       },
     ]),
@@ -203,16 +210,18 @@ export const checks: readonly CheckRow[] = [
     id: 'H-36',
     source: 'spline-sheet',
     place: 'minor diameter of the hub',
+    how: 'printed and seen' as const,
     question: 'm 1, z 18, 30°: minor diameter of the hub, mm',
-    printed: '17.12808318',
+    value: '17.12808318',
     ours: () => isoHubMinor(18, 30),
   },
   {
     id: 'H-37',
     source: 'spline-sheet',
     place: 'over pins, even teeth',
+    how: 'recomputed' as const,
     question: 'm 1.25, z 18, 20°, tooth of 2.590671877 mm, pins of 2.7: over pins, mm',
-    printed: '28.28294563',
+    value: '28.28294563',
     ours: () => over({ ...teeth(1.25, 18), thickness: { ...teeth(1.25, 18).thickness, value: 2.590671877 } }, 2.7),
   },
 ];

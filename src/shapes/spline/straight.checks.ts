@@ -3,8 +3,8 @@ import type { CheckRow } from '../../quantity/check.ts';
 import { DIN_5481, DIN_5481_ANGLE } from './din-5481.ts';
 import { hubZones, ISO_14, SHAFT_ZONES, symmetryOf } from './iso-14.ts';
 import { type SaeFit, saePart, saeSizes } from './sae-j499.ts';
-import { hubAngle, roundRoot, serrationPitch } from './serration.ts';
-import { serrationNominal, serrationSchema } from './serration-request.ts';
+import { roundRoot, serrationPitch } from './serration.ts';
+import { hubAngle, serrationNominal, serrationSchema } from './serration-request.ts';
 import { chordBetween } from './straight-spline.ts';
 
 /** As printed, by inner diameter: splines, outer diameter and width in the light and in the medium series. */
@@ -53,20 +53,22 @@ const root = (part: 'shaft' | 'hub'): number => {
 };
 
 export const checks: readonly CheckRow[] = [
-  ...PRINTED.map((printed) => ({
-    id: `H-ISO14-${printed.split(' ')[0]}`,
+  ...PRINTED.map((value) => ({
+    id: `H-ISO14-${value.split(' ')[0]}`,
     source: 'iso-14',
     place: 'table of dimensions',
-    question: `light and medium series at ${printed.split(' ')[0]} mm: splines, outer diameter, width`,
-    printed,
-    ours: () => rowOf(Number(printed.split(' ')[0])),
+    how: 'secondary page' as const,
+    question: `light and medium series at ${value.split(' ')[0]} mm: splines, outer diameter, width`,
+    value,
+    ours: () => rowOf(Number(value.split(' ')[0])),
   })),
   {
     id: 'H-ISO14-hub',
     source: 'iso-14',
     place: 'tolerances',
+    how: 'secondary page' as const,
     question: 'zones of B, D, d in the hole, not treated and treated after broaching',
-    printed: 'H9 H10 H7, H11 H10 H7',
+    value: 'H9 H10 H7, H11 H10 H7',
     ours: () =>
       [false, true]
         .map(hubZones)
@@ -77,8 +79,9 @@ export const checks: readonly CheckRow[] = [
     id: 'H-ISO14-shaft',
     source: 'iso-14',
     place: 'tolerances',
+    how: 'secondary page' as const,
     question: 'zones of B, D, d of the shaft, sliding, close, fixed',
-    printed: 'd10 a11 f7, f9 a11 g7, h10 a11 h7',
+    value: 'd10 a11 f7, f9 a11 g7, h10 a11 h7',
     ours: () =>
       Object.values(SHAFT_ZONES)
         .map((z) => `${z.width} ${z.outer} ${z.inner}`)
@@ -88,8 +91,9 @@ export const checks: readonly CheckRow[] = [
     id: 'H-ISO14-symmetry',
     source: 'iso-14',
     place: 'symmetry',
+    how: 'secondary page' as const,
     question: 'symmetry at widths of 3, 3.5, 6, 7, 10, 12 and 18 mm',
-    printed: '0.010 0.012 0.012 0.015 0.015 0.018 0.018',
+    value: '0.010 0.012 0.012 0.015 0.015 0.018 0.018',
     ours: () => [3, 3.5, 6, 7, 10, 12, 18].map((b) => symmetryOf(b).toFixed(3)).join(' '),
   },
   ...SAE.flatMap(([fit, inner, carried]): readonly CheckRow[] => [
@@ -97,16 +101,18 @@ export const checks: readonly CheckRow[] = [
       id: `H-J499-${fit}-inner`,
       source: 'sae-j499',
       place: 'table 3, 1 in',
+      how: 'secondary page' as const,
       question: `inner diameter of fit ${fit}, in`,
-      printed: inner,
+      value: inner,
       ours: () => inches(fit, 'inner'),
     },
     {
       id: `H-J499-${fit}-torque`,
       source: 'sae-j499',
       place: 'table 3, 1 in',
+      how: 'secondary page' as const,
       question: `torque of fit ${fit}, lbf in per inch`,
-      printed: carried,
+      value: carried,
       ours: () => torque(fit),
     },
   ]),
@@ -114,8 +120,9 @@ export const checks: readonly CheckRow[] = [
     id: 'H-J499-width',
     source: 'sae-j499',
     place: 'table 3, 1 in',
+    how: 'secondary page' as const,
     question: 'width, in',
-    printed: '0.250',
+    value: '0.250',
     ours: () => saePart.compute({ part: inches('6B', 'width'), outer: 1 }),
   },
   ...(
@@ -123,12 +130,13 @@ export const checks: readonly CheckRow[] = [
       ['8x10', '1.010'],
       ['10x12', '1.152'],
     ] as const
-  ).map(([size, printed]) => ({
+  ).map(([size, value]) => ({
     id: `H-5481-pitch-${size}`,
     source: 'din-5481',
     place: 'table, from memory',
+    how: 'memory' as const,
     question: `pitch of ${size}, mm`,
-    printed,
+    value,
     ours: () => serrationPitch.compute(serration(size)),
   })),
   ...(
@@ -138,20 +146,22 @@ export const checks: readonly CheckRow[] = [
       [32, '48° 45′ 0″'],
       [36, '50° 0′ 0″'],
     ] as const
-  ).map(([teeth, printed]) => ({
+  ).map(([teeth, value]) => ({
     id: `H-5481-angle-${teeth}`,
     source: 'din-5481',
     place: 'angles of the hub, from memory',
+    how: 'memory' as const,
     question: `angle of a hub’s space with ${teeth} teeth`,
-    printed,
+    value,
     ours: () => degrees(teeth),
   })),
   {
     id: 'H-5481-shaft-root',
     source: 'din-5481',
     place: 'table, from memory',
+    how: 'memory' as const,
     question: 'root of the shaft 8 × 10 with R 0.08, mm',
-    printed: '8.26',
+    value: '8.26',
     ours: () => root('shaft'),
     wider: { tolerance: 0.015, reason: 'the table rounds from angles and chords to hundredths, and it is from memory' },
   },
@@ -159,16 +169,18 @@ export const checks: readonly CheckRow[] = [
     id: 'H-5481-hub-root',
     source: 'din-5481',
     place: 'table, from memory',
+    how: 'memory' as const,
     question: 'root of the hub 8 × 10 with R 0.08, mm',
-    printed: '9.90',
+    value: '9.90',
     ours: () => root('hub'),
   },
   {
     id: 'H-CHORD',
     source: 'plane-geometry',
     place: 'square in a circle',
+    how: 'recomputed' as const,
     question: 'chord between four splines without width on a circle of 10 mm: side of the square in it, mm',
-    printed: '7.071',
+    value: '7.071',
     ours: () => chordBetween.compute({ diameter: 10, width: 0, splines: 4 }),
   },
 ];

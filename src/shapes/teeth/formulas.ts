@@ -156,16 +156,6 @@ export const chordalHeight: Formula<'module' | 'teeth' | 'thickness' | 'addendum
   compute: ({ module, teeth, thickness, addendum }) => addendum + ((module * teeth) / 2) * (1 - Math.cos(thickness / (module * teeth))),
 };
 
-/** z / cos³ β: a spur gear whose tooth looks as that of a helical one does square to its helix. */
-export const virtualTeeth: Formula<'teeth' | 'helix'> = {
-  name: say('teeth.virtual-teeth')`virtual number of teeth`,
-  text: symbols`z_v = z / cos³ β`,
-  source: SOURCE,
-  unit: '1',
-  inputs: { teeth: plain('teeth'), helix: inRad('helix angle') },
-  compute: ({ teeth, helix }) => teeth / Math.cos(helix) ** 3,
-};
-
 /** Over two pins in opposite spaces, or in those nearest to opposite. */
 export const overPins: Formula<'base' | 'pinAngle' | 'teeth' | 'pin'> = {
   name: say('teeth.over-pins')`size over two pins`,

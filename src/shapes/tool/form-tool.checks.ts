@@ -70,12 +70,13 @@ const TRAPEZOIDAL_POINTS: readonly (readonly [number, string])[] = [
 const ROUNDED_FACTOR = { tolerance: 0.00008, reason: 'the table takes a rounded 0.0026 or 0.0052 off a rounded flat' };
 
 const acmeRows: readonly CheckRow[] = ACME.flatMap(([threadsPerInch, depth, crest, root]): readonly CheckRow[] => {
-  const row = (part: string, question: string, printed: string, ours: () => number): CheckRow => ({
+  const row = (part: string, question: string, value: string, ours: () => number): CheckRow => ({
     id: `H-T4${part}-${threadsPerInch}`,
     source: 'asme-b1-5',
     place: 'basic dimensions of Acme threads',
+    how: 'secondary page' as const,
     question: `${question}, Acme ${threadsPerInch} threads per inch, in`,
-    printed,
+    value,
     ours,
     ...(part === 'a' ? {} : { wider: ROUNDED_FACTOR }),
   });
@@ -93,22 +94,22 @@ const acmeRows: readonly CheckRow[] = ACME.flatMap(([threadsPerInch, depth, cres
 });
 
 const stubRows: readonly CheckRow[] = STUB.flatMap(([threadsPerInch, height, flat]): readonly CheckRow[] => {
-  const point = () => pointOf({ form: 'stub-acme', threadsPerInch, crestClearance: 0 });
-  const about = { source: 'asme-b1-8', place: 'basic dimensions of stub Acme threads' };
+  const stub = { form: 'stub-acme', threadsPerInch, crestClearance: 0 } as const;
+  const about = { source: 'asme-b1-8', place: 'basic dimensions of stub Acme threads', how: 'secondary page' as const };
   return [
     {
       ...about,
       id: `H-T5a-${threadsPerInch}`,
       question: `basic height, stub Acme ${threadsPerInch} threads per inch, in`,
-      printed: height,
-      ours: () => point().depth / INCH,
+      value: height,
+      ours: () => pointOf(stub).depth / INCH,
     },
     {
       ...about,
       id: `H-T5b-${threadsPerInch}`,
       question: `basic width of the flat, stub Acme ${threadsPerInch} threads per inch, in`,
-      printed: flat,
-      ours: () => point().tool.flat / INCH,
+      value: flat,
+      ours: () => pointOf(stub).tool.flat / INCH,
       wider: ROUNDED_FACTOR,
     },
   ];
@@ -118,7 +119,7 @@ const buttress = (
   form: 'buttress-3-30' | 'buttress-7-45',
   id: string,
   source: string,
-  printed: string,
+  value: string,
   more: Pick<CheckRow, 'wider'>,
 ): readonly CheckRow[] => {
   const point = () => pointOf({ form, pitch: 1 });
@@ -127,8 +128,9 @@ const buttress = (
       id: `${id}a`,
       source,
       place: 'proportions of the thread',
+      how: 'secondary page' as const,
       question: 'flat at the crest, in pitches: what the groove leaves there',
-      printed,
+      value,
       ours: () => 1 - edges(point().tool, point().depth).width,
       ...more,
     },
@@ -136,8 +138,9 @@ const buttress = (
       id: `${id}b`,
       source,
       place: 'proportions of the thread',
+      how: 'secondary page' as const,
       question: 'width of the groove at the pitch line, in pitches',
-      printed: '0.500',
+      value: '0.500',
       ours: () => edges(point().tool, point().pitchLine as number).width,
     },
   ];
@@ -147,22 +150,24 @@ export const checks: readonly CheckRow[] = [
   ...acmeRows,
   ...stubRows,
   ...TRAPEZOIDAL.map(
-    ([diameter, pitch, printed]): CheckRow => ({
+    ([diameter, pitch, value]): CheckRow => ({
       id: `H-T6a-${diameter}x${pitch}`,
       source: 'iso-2904',
       place: 'table of diameters, d3',
+      how: 'secondary page' as const,
       question: `minor diameter of the screw Tr ${diameter} × ${pitch}, mm`,
-      printed,
+      value,
       ours: () => diameter - 2 * pointOf({ form: 'trapezoidal', pitch }).depth,
     }),
   ),
   ...TRAPEZOIDAL_POINTS.map(
-    ([pitch, printed]): CheckRow => ({
+    ([pitch, value]): CheckRow => ({
       id: `H-T6b-${pitch}`,
       source: 'iso-2904',
       place: 'width of the turning tool, from memory',
+      how: 'memory' as const,
       question: `width of the point for a trapezoidal thread of pitch ${pitch} mm, mm`,
-      printed,
+      value,
       ours: () => pointOf({ form: 'trapezoidal', pitch }).tool.flat,
     }),
   ),
@@ -170,8 +175,9 @@ export const checks: readonly CheckRow[] = [
     id: 'H-T7',
     source: 'square-thread',
     place: 'width of the cutting edge, half the pitch',
+    how: 'secondary page' as const,
     question: 'width of the point for a square thread of 4 per inch, in',
-    printed: '0.1250',
+    value: '0.1250',
     ours: () => pointOf({ form: 'square', threadsPerInch: 4 }).tool.flat / INCH,
   },
   ...buttress('buttress-7-45', 'H-T8', 'asme-b1-9', '0.1631', {
@@ -184,40 +190,45 @@ export const checks: readonly CheckRow[] = [
     id: 'H-T9c',
     source: 'plane-geometry',
     place: 'circle between two lines at right angles',
+    how: 'recomputed' as const,
     question: 'width between the sharp corners that a full round of R 1 mm takes in a v of 90°, 2 (√2 - 1) mm',
-    printed: '0.8284',
+    value: '0.8284',
     ours: () => roundFlat.compute({ radius: 1, left: 45 * RAD, right: 45 * RAD }),
   },
   {
     id: 'H-T9d',
     source: 'plane-geometry',
     place: 'a block tilted by 60°',
+    how: 'recomputed' as const,
     question: 'depth on the blank of a groove of 2 mm, no rake, mm',
-    printed: '1.0000',
+    value: '1.0000',
     ours: () => blankDepth.compute({ depth: 2, workRadius: 0, tilt: 60 * RAD, rake: 0 }),
   },
   {
     id: 'H-T9e',
     source: 'plane-geometry',
     place: 'right triangle 3, 4, 5',
+    how: 'recomputed' as const,
     question: 'with work of R 3 mm, rake 90° less a hair and no tilt: way along the face to R 5 mm, mm',
-    printed: '4.0000',
+    value: '4.0000',
     ours: () => blankDepth.compute({ depth: 2, workRadius: 3, tilt: -Math.PI / 2, rake: Math.PI / 2 }),
   },
   {
     id: 'H-T9f',
     source: 'plane-geometry',
     place: 'a wall tilted by 45°, seen beside a flank of 30°',
+    how: 'recomputed' as const,
     question: 'side clearance, atan 1/2, °',
-    printed: '26.565',
+    value: '26.565',
     ours: () => sideClearance.compute({ tilt: 45 * RAD, flank: 30 * RAD }),
   },
   {
     id: 'H-T9g',
     source: 'asme-b1-5',
     place: 'total depth of Acme threads, P/2 + 0.010 in',
+    how: 'secondary page' as const,
     question: 'depth of the groove of 4 threads per inch, in',
-    printed: '0.1350',
+    value: '0.1350',
     ours: () =>
       grooveDepth.compute({ height: INCH / 8, clearance: THREAD_FORMS.acme.root === 'flat' ? THREAD_FORMS.acme.clearance(INCH / 4) : 0 }) /
       INCH,

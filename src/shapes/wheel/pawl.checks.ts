@@ -17,11 +17,12 @@ export const checks: readonly CheckRow[] = (
     ['b', 89.9, 'yes'],
     ['c', 95, 'no'],
   ] as const
-).map(([letter, degrees, printed]) => ({
+).map(([letter, degrees, value]) => ({
   id: `H-RATCHET-${letter}`,
   source: 'ratchet-wheels',
   place: 'shape of the radial edge',
+  how: 'secondary page',
   question: `is the pawl forced inwards where pivot, contact and face make ${degrees}°?`,
-  printed,
+  value,
   ours: () => pressedIn(degrees),
 }));

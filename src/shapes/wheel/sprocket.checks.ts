@@ -2,7 +2,7 @@
 import type { CheckRow } from '../../quantity/check.ts';
 import { pitchDiameter } from './sprocket.ts';
 
-const factors: readonly (readonly [teeth: number, printed: string])[] = [
+const factors: readonly (readonly [teeth: number, value: string])[] = [
   [9, '2.9238'],
   [17, '5.4422'],
   [25, '7.9787'],
@@ -10,12 +10,13 @@ const factors: readonly (readonly [teeth: number, printed: string])[] = [
 ];
 
 export const checks: readonly CheckRow[] = [
-  ...factors.map(([teeth, printed]) => ({
+  ...factors.map(([teeth, value]) => ({
     id: `H-16-${teeth}`,
     source: 'iso-606',
     place: 'pitch diameters for a pitch of 1',
+    how: 'recomputed' as const,
     question: `1 / sin(180° / ${teeth})`,
-    printed,
+    value,
     ours: () => pitchDiameter.compute({ pitch: 1, teeth }),
   })),
 ];
