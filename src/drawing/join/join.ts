@@ -16,7 +16,7 @@ import type { DrawnPiece, Step } from '../piece/piece.ts';
 import { layerOf, segmentsOf } from '../piece/piece.ts';
 import type { Tolerances } from '../piece/tolerances.ts';
 import { dropTwins } from '../piece/twins.ts';
-import type { WorkLimit } from '../piece/work-limit.ts';
+import { spend, type WorkLimit } from '../piece/work-limit.ts';
 import { dropZeroLength } from '../piece/zero-length.ts';
 import { sortEntities } from './closed-as-drawn.ts';
 import type { Branch, Rounded } from './loose.ts';
@@ -76,7 +76,7 @@ export const joinPieces = (pieces: readonly DrawnPiece[], tolerances: Tolerances
   );
   const mixed = joinMixed(seen.chains, unseen.chains, tolerances, work);
   const all = [...seen.loops, ...unseen.loops, ...mixed.loops];
-  const flat = new Set(all.filter(isFlat));
+  const flat = new Set(all.filter((loop) => isFlat(loop, work)));
   const single = dropDoubledLoops(
     all.filter((l) => !flat.has(l)),
     tolerances.sameLoop,
@@ -141,8 +141,9 @@ const joinMixed = (
 const worse = (a: Rounded, b: Rounded): Rounded => ({ ...(a.worst >= b.worst ? a : b), places: a.places + b.places });
 
 /** A loop that encloses nothing: not one whose parts cancel out because it crosses itself. */
-const isFlat = (loop: FoundLoop): boolean =>
-  Math.abs(loop.area) <= FLAT * loop.perimeter && !selfCrossings(loop.contour, FLAT).some((c) => c.contact.kind === 'crossing');
+const isFlat = (loop: FoundLoop, work: WorkLimit): boolean =>
+  Math.abs(loop.area) <= FLAT * loop.perimeter &&
+  !selfCrossings(loop.contour, FLAT, { most: 1, looked: (pairs) => spend(work, pairs) }).some((c) => c.contact.kind === 'crossing');
 
 /** mm: half the mean width below which a loop is a line drawn there and back. */
 const FLAT = 1e-5;

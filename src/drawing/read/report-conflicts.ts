@@ -33,15 +33,17 @@ export const toldConflicts = (conflicts: readonly Conflict[], loops: readonly Na
 const toldSelf = (conflict: Conflict, loop: NamedLoop, units: DrawingUnits): Finding => {
   const along = conflict.contacts.filter((c) => c.kind === 'overlap');
   const crossing = conflict.contacts.find((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
-  const worst = crossing ?? along[0] ?? conflict.contacts[0];
+  // A search that was ended among crossings has not seen them all.
+  const tangled = conflict.endless ? conflict.contacts.find((c) => c.kind === 'crossing') : crossing;
+  const worst = crossing ?? tangled ?? along[0] ?? conflict.contacts[0];
   const at = placeOf(worst, loop);
   const more = {
     place: { ...spot(at, units), loop: loop.id },
     done: words.keptIt,
     remedy: words.roundOnce,
   };
-  const where = whereOf(point(at, units), conflict.contacts.length);
-  if (crossing) return find('loop-crosses-itself', say`${{ loop: contour(loop.id) }} crosses itself at ${{ where }}.`, more);
+  const where = whereOf(point(at, units), conflict.contacts.length, conflict.endless);
+  if (crossing ?? tangled) return find('loop-crosses-itself', say`${{ loop: contour(loop.id) }} crosses itself at ${{ where }}.`, more);
   return find('loop-touches-itself', along.length > 0 ? words.runsOver(loop.id, where) : words.touchesItself(loop.id, where), more);
 };
 
@@ -55,11 +57,15 @@ const toldPair = (conflict: Conflict, a: NamedLoop, b: NamedLoop, units: Drawing
   const crossing = conflict.contacts.filter((c) => c.kind === 'crossing' && !endsAnOverlap(c, along));
   if (isFilled(crossing))
     return [
-      find('loops-cross', say`${{ both }} cross at ${{ where: whereOf(point(crossing[0].at, units), crossing.length) }}.`, {
-        place: spot(crossing[0].at, units),
-        done: words.keptBoth,
-        remedy: say`Remove one of them, or draw the intended outline.`,
-      }),
+      find(
+        'loops-cross',
+        say`${{ both }} cross at ${{ where: whereOf(point(crossing[0].at, units), crossing.length, conflict.endless) }}.`,
+        {
+          place: spot(crossing[0].at, units),
+          done: words.keptBoth,
+          remedy: say`Remove one of them, or draw the intended outline.`,
+        },
+      ),
     ];
   if (isFilled(along))
     return [
@@ -90,7 +96,10 @@ const endsAnOverlap = ({ at }: ChainContact, along: readonly ChainContact[]): bo
 const NEAR = 1e-5;
 
 /** The first place, and how many there are beside it. */
-const whereOf = (at: Part, places: number): Part | Text => (places > 1 ? words.andOthers(at, places - 1) : at);
+const whereOf = (at: Part, places: number, endless = false): Part | Text => {
+  if (endless) return words.andManyOthers(at);
+  return places > 1 ? words.andOthers(at, places - 1) : at;
+};
 
 /** The middle of a shared stretch lies on the loop whose segment was looked at; other places are where they are. */
 const placeOf = ({ contact, at, first }: ChainContact, loop: NamedLoop): Point =>
@@ -109,5 +118,6 @@ const words = phrases('conflicts-of-loops', {
   roundOnce: say`Draw the outline so that it goes round once.`,
   runsOver: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} runs over itself at ${{ where }}.`,
   touchesItself: (loop: string, where: Part | Text) => say`${{ loop: contour(loop) }} touches itself at ${{ where }}.`,
+  andManyOthers: (at: Part) => say`${{ at }} and at a hundred other places or more`,
   andOthers: (at: Part, others: number) => say`${{ at }} and at ${{ others: count(others, 'other place') }}`,
 });

@@ -29,22 +29,34 @@ export interface ChainContact {
  *
  * @param within mm: what counts as meeting, see `intersect`.
  */
-export const selfCrossings = (chain: Chain, within: number): readonly ChainContact[] => {
+export const selfCrossings = (chain: Chain, within: number, limit: CrossingLimit = {}): readonly ChainContact[] => {
+  const { most = Number.POSITIVE_INFINITY, looked } = limit;
   const lookup = lookupOf(chain);
   const found: ChainContact[] = [];
   const seen = new Set<number>();
-  chain.segments.forEach((segment, index) => {
+  let crossings = 0;
+  for (const [index, segment] of chain.segments.entries()) {
     const one = { segment, index };
-    for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
-      if (other.index <= index) continue;
+    const later = segmentsNear(lookup, boundsOf(segment), within, (other) => other.index > index);
+    looked?.(later.length);
+    for (const other of inOrder(later)) {
       for (const contact of intersect(segment, other.segment, within)) {
         if (isSamePlace(chain, one, other, contact, within) || isSeen(seen, [chain, chain], [one, other], contact)) continue;
         found.push(told(chain, chain, one, other, contact));
+        if (contact.kind === 'crossing' && ++crossings >= most) return found;
       }
     }
-  });
+  }
   return found;
 };
+
+/** A tangle crosses itself once for every pair of its segments: whoever needs not to know them all says so. */
+export interface CrossingLimit {
+  /** After so many crossings of two segments the search ends. */
+  readonly most?: number | undefined;
+  /** Told how many pairs of segments are looked at, before they are. */
+  readonly looked?: ((pairs: number) => void) | undefined;
+}
 
 const inOrder = (segments: Numbered[]): readonly Numbered[] => segments.sort((p, q) => p.index - q.index);
 
@@ -52,17 +64,23 @@ const inOrder = (segments: Numbered[]): readonly Numbered[] => segments.sort((p,
 export const crossingsBetween = (a: Chain, b: Chain, within: number): readonly ChainContact[] => crossingsWith(a, lookupOf(b), b, within);
 
 /** The same with the index of the second chain made before. */
-export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number): readonly ChainContact[] => {
+export const crossingsWith = (a: Chain, lookup: Lookup, b: Chain, within: number, limit: CrossingLimit = {}): readonly ChainContact[] => {
+  const { most = Number.POSITIVE_INFINITY, looked } = limit;
   const found: ChainContact[] = [];
   const seen = new Set<number>();
-  a.segments.forEach((segment, index) => {
+  let crossings = 0;
+  for (const [index, segment] of a.segments.entries()) {
     const one = { segment, index };
-    for (const other of inOrder(segmentsNear(lookup, boundsOf(segment), within))) {
+    const near = segmentsNear(lookup, boundsOf(segment), within);
+    looked?.(near.length);
+    for (const other of inOrder(near)) {
       for (const contact of intersect(segment, other.segment, within)) {
-        if (!isSeen(seen, [a, b], [one, other], contact)) found.push(told(a, b, one, other, contact));
+        if (isSeen(seen, [a, b], [one, other], contact)) continue;
+        found.push(told(a, b, one, other, contact));
+        if (contact.kind === 'crossing' && ++crossings >= most) return found;
       }
     }
-  });
+  }
   return found;
 };
 

@@ -39,7 +39,8 @@ export const lookupOfSegments = (segments: readonly Segment[]): Lookup => {
 };
 
 /** Segments whose boxes come within `margin` mm of a box, in no order. */
-export const segmentsNear = (lookup: Lookup, box: Bounds, margin: number): Numbered[] => lookup.index.search(widened(box, margin));
+export const segmentsNear = (lookup: Lookup, box: Bounds, margin: number, accepts?: (one: Numbered) => boolean): Numbered[] =>
+  lookup.index.search(widened(box, margin), accepts);
 
 /** The place of the chain nearest to a point; of several, the first in the chain. */
 export const nearestIn = (lookup: Lookup, p: Point): NearestOnChain => {
