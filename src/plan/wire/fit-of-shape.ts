@@ -14,6 +14,7 @@ import type { ShopAsked, WayAsked, WorkAsked } from '../question.ts';
 import { spot, thousandths } from '../said.ts';
 import { type LikeLoops, shapeName } from '../same-shape.ts';
 import { narrowestPlace } from './narrow.ts';
+import { leftBeyond } from './nook.ts';
 import { type NotFollowed, notFollowed } from './not-followed.ts';
 import { openedBy } from './opened-contour.ts';
 import { type RoundedCorner, roundedCorners } from './rounded-corners.ts';
@@ -44,11 +45,15 @@ export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, q
     opened.push(outcome.contour);
   }
   const [first, last] = [firstItem(opened), lastItem(opened)];
-  const rough = roundedCorners(loop.contour, first, rows[0].offset.value + margin, kept);
-  const lost = rough.find((c) => c.swallowed && c.left > question.tolerance);
-  if (lost !== undefined) return tooNarrow(shape, lost.radius, wire, [last], question, lost);
+  const widest = rows[0].offset.value + margin;
+  const rough = roundedCorners(loop.contour, first, widest, kept);
+  // Where the rough cut leaves no more than it leaves in any corner, the skims find no more there either.
+  const slot = rough.find((c) => isLost(c, Math.max(widest, question.insideCorner), question));
+  if (slot !== undefined) return tooNarrow(shape, slot.radius, wire, [last], question, slot);
   const radius = lastOf(rows).offset.value + margin;
   const corners = roundedCorners(loop.contour, last, radius, kept);
+  const lost = radius > question.insideCorner + 1e-9 ? undefined : corners.find((c) => isLost(c, question.insideCorner, question));
+  if (lost !== undefined) return tooNarrow(shape, lost.radius, wire, [last], question, lost);
   const comesOut = [last];
   const tight = corners.filter((c) => radius > question.insideCorner + 1e-9 && c.left > question.tolerance);
   if (tight.length === 0) return { opened, comesOut, corners, findings: cornerNotes(shape, corners, wire) };
@@ -60,6 +65,10 @@ export const fitOf = (shape: LikeLoops, rows: NonEmpty<LadderRow>, wire: Wire, q
     findings: tightFindings(shape, tight, wire, question),
   };
 };
+
+/** Whether more stays in a nook than corners of a radius and the tolerance allow. */
+const isLost = ({ nook }: RoundedCorner, radius: number, { tolerance }: WorkAsked): boolean =>
+  nook !== undefined && leftBeyond(nook, radius, tolerance) > 0;
 
 /**
  * Programmed inside arcs must stay larger than the register after both are rounded to the last digit of the program:

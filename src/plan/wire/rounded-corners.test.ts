@@ -9,7 +9,7 @@ const swallowed = (corners: Parameters<typeof polyline>[0]): readonly boolean[] 
   const wanted = polyline(corners);
   const opened = openedBy(wanted, 'die', 0.2);
   if (opened.kind !== 'whole') throw new Error(opened.kind);
-  return roundedCorners(wanted, opened.contour, 0.2, 'die').map((c) => c.swallowed);
+  return roundedCorners(wanted, opened.contour, 0.2, 'die').map((c) => c.nook !== undefined);
 };
 
 describe('inside corners that come out round', () => {

@@ -3,11 +3,12 @@
 import { turnBetween } from '../../geometry/angle.ts';
 import type { Contour } from '../../geometry/contour.ts';
 import { endDirection, pointAt, startDirection } from '../../geometry/measure.ts';
-import { lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
+import { distanceIn, type Lookup, lookupOf, nearestIn } from '../../geometry/near/lookup.ts';
 import type { Arc, Point, Segment } from '../../geometry/segment.ts';
 import { distanceBetween } from '../../geometry/segment.ts';
 import { itemAt } from '../../sequence/sequence.ts';
 import type { Kept } from '../plan.ts';
+import { type Nook, nookOf } from './nook.ts';
 
 /** One place where what comes out is rounder than the drawing. */
 export interface RoundedCorner {
@@ -17,8 +18,8 @@ export interface RoundedCorner {
   readonly radius: number;
   /** Metal left there, measured from the corner to the arc. */
   readonly left: number;
-  /** More than one corner: a nook, slit or bay that the wire cannot enter at all. */
-  readonly swallowed: boolean;
+  /** More than one corner: a nook, slit or bay that the wire cannot enter at all, a step or a nick among them. */
+  readonly nook?: Nook | undefined;
 }
 
 /** Turns smaller than this (rad) are the noise of fitted curves and no corners. */
@@ -31,7 +32,7 @@ export const roundedCorners = (wanted: Contour, opened: Contour, radius: number,
   const sense = kept === 'die' ? 1 : -1;
   const fillets = opened.segments.map((s) => isFillet(s, radius, sense));
   if (!fillets.includes(true)) return [];
-  const lookup = lookupOf(wanted);
+  const [lookup, comesOut] = [lookupOf(wanted), lookupOf(opened)];
   const home = opened.segments.map((s, i) => (fillets[i] ? -1 : nearestIn(lookup, pointAt(s, 0.5)).segment));
   const corners: RoundedCorner[] = [];
   opened.segments.forEach((segment, i) => {
@@ -39,7 +40,7 @@ export const roundedCorners = (wanted: Contour, opened: Contour, radius: number,
     const before = neighbour(home, i, -1);
     const after = neighbour(home, i, 1);
     if (before === undefined || after === undefined) return;
-    const corner = cornerOf(wanted, { before, after }, segment as Arc, sense);
+    const corner = cornerOf(wanted, { before, after }, segment as Arc, sense, comesOut);
     if (corner !== undefined) corners.push(corner);
   });
   return corners;
@@ -63,9 +64,15 @@ interface CornerRun {
 }
 
 /** What of the wanted contour lies between two of its segments, against the fillet that stands there instead. */
-const cornerOf = (wanted: Contour, run: CornerRun, fillet: Arc, sense: number): RoundedCorner | undefined => {
+const cornerOf = (
+  wanted: Contour,
+  { before, after }: CornerRun,
+  fillet: Arc,
+  sense: number,
+  comesOut: Lookup,
+): RoundedCorner | undefined => {
   const count = wanted.segments.length;
-  const steps = (run.after - run.before + count) % count || count;
+  const steps = (after - before + count) % count || count;
   let at: Point | undefined;
   let left = -1;
   let sharpest = Infinity;
@@ -75,8 +82,8 @@ const cornerOf = (wanted: Contour, run: CornerRun, fillet: Arc, sense: number): 
     if (beyond > left) [left, at] = [beyond, p];
   };
   for (let n = 0; n < steps; n += 1) {
-    const here = itemAt(wanted.segments, (run.before + n) % count);
-    const next = itemAt(wanted.segments, (run.before + n + 1) % count);
+    const here = itemAt(wanted.segments, (before + n) % count);
+    const next = itemAt(wanted.segments, (before + n + 1) % count);
     const turn = turnOf(here, next) * sense;
     seen(here.to);
     if (turn > NOISE) sharpest = 0;
@@ -90,7 +97,12 @@ const cornerOf = (wanted: Contour, run: CornerRun, fillet: Arc, sense: number): 
   // Beside a sharp corner a wall may well bend away a little: that alone is no nook, as long as no more is left than a corner leaves.
   const plain = fillet.radius * (1 / Math.cos(Math.min(Math.abs(fillet.sweep), HARDLY_OPEN) / 2) - 1);
   const swallowed = away > BENT_AWAY || (away > 0 && left > 1.5 * plain + 0.005);
-  return { at, wanted: sharpest, radius: fillet.radius, left: Math.max(0, left), swallowed };
+  if (!swallowed) return { at, wanted: sharpest, radius: fillet.radius, left: Math.max(0, left) };
+  // Another fillet may stand in the same nook: what is left is measured to all that comes out.
+  const run = Array.from({ length: steps + 1 }, (_, n) => itemAt(wanted.segments, (before + n) % count));
+  const nook = nookOf(run, sense, (p) => distanceIn(comesOut, p));
+  const deepest = nook.places.reduce((a, b) => (b.left > a.left ? b : a));
+  return { at: deepest.at, wanted: sharpest, radius: fillet.radius, left: deepest.left, nook };
 };
 
 /** rad: a contour that turns away by more than this before it comes back has a nook, 20 degrees. */
