@@ -1,5 +1,6 @@
 /** The shop that is taken when nobody names one: invented rates, marked as such, so that a first answer is possible at all. */
 import { usualShifts } from '../estimate/clock/shifts.ts';
+import { ratesOn } from '../estimate/rates.ts';
 import { standardMachine } from '../physics/cut/machine.ts';
 import { wires } from '../physics/wire/wires.ts';
 import type { Shop } from './shop.ts';
@@ -33,4 +34,12 @@ export const houseShop: Shop = {
   ],
   shifts: [...usualShifts],
   quotationDays: 30,
+};
+
+const CHARGED = ['currency', 'machineHour', 'labourHour', 'drillingHour', 'filtersHour', 'resinHour', 'powerPrice'] as const;
+
+/** Whether a price would be worked out with the rates above, which nobody has set: a shop that was saved with them is no better off. */
+export const ratesInvented = ({ rates }: Pick<Shop, 'rates'>, day: string): boolean => {
+  const onDay = ratesOn(rates, day);
+  return onDay.kind === 'rates' && houseShop.rates.some((r) => CHARGED.every((key) => r[key] === onDay.rates[key]));
 };

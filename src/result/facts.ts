@@ -28,6 +28,8 @@ export interface Head {
   readonly name: string;
   readonly customer?: string | undefined;
   readonly shop: string;
+  /** Nobody has set the rates of this shop yet. */
+  readonly inventedRates: boolean;
   /** Day of the answer, ISO 8601. */
   readonly day: string;
   readonly drawingName: string;

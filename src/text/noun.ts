@@ -44,6 +44,7 @@ export const nouns = {
   letter: ['letter', 'letters'],
   entry: ['entry', 'entries'],
   kind: ['kind', 'kinds'],
+  question: ['question', 'questions'],
   fault: ['fault', 'faults'],
 } as const satisfies Readonly<Record<string, readonly [one: string, other: string]>>;
 

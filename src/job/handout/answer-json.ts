@@ -29,7 +29,7 @@ export const answerJson = (answer: Answer, files: readonly string[] = []): Json 
     shape: facts.shape && shapeJson(facts.shape),
     ...(planned && wiresJson(planned)),
     ...(planned && planJson(planned.plan)),
-    ...(hours && estimateJson(hours.estimate)),
+    ...(hours && estimateJson(hours.estimate, facts.head.inventedRates)),
     ...(hours && clockJson(hours)),
     ...(cut && budgetJson(cut)),
     ...(planned && otherWaysJson(planned)),
@@ -72,7 +72,7 @@ const resultJson = ({ wire, accuracy, finish, passes }: WireResult): Json => ({
   })),
 });
 
-const estimateJson = (e: Estimate): Json => ({
+const estimateJson = (e: Estimate, inventedRates: boolean): Json => ({
   hours: {
     passes: e.passes.map((p) => ({ pass: p.pass, length: figure(p.length), minutes: figure(p.minutes) })),
     threading: figure(e.threading),
@@ -91,6 +91,7 @@ const estimateJson = (e: Estimate): Json => ({
   price: {
     currency: e.currency,
     ratesFrom: e.ratesFrom,
+    inventedRates,
     each: figure(e.each),
     lines: e.lines.map((l, i) => ({ name: printPlain(l.cost.name), per: l.per, cost: figure(l.cost), amount: e.order.lines[i] })),
     quantity: e.order.quantity,

@@ -13,6 +13,7 @@ import type { CutFacts, HoursFacts, ProgramFacts, RefusedFacts } from '../../res
 import type { Finding } from '../../text/finding.ts';
 import { byGravity } from '../../text/severity.ts';
 import { proofQuestion } from '../files/setup-file.ts';
+import { ratesInvented } from '../house-shop.ts';
 import type { JobRun } from '../job-run.ts';
 import { toldOnce } from '../listed-once.ts';
 import { inDrawingUnits } from '../places-in-drawing.ts';
@@ -68,10 +69,14 @@ export const answerOf = (run: JobRun, hours: Timed | NoHours, choice: Choice): A
     outcome.answer === 'yes'
       ? yesSentence({
           job: run.job,
+          said: run.said,
           material: asked.material,
           plan,
           estimate: outcome.hours.estimate,
+          inventedRates: ratesInvented(run.shop, run.day),
           within: cut.within,
+          budgets: cut.budgets,
+          findings,
           used: proof.use === undefined ? 0 : proof.use.measured + proof.use.fit,
         })
       : noSentence(findings, proof);
@@ -131,6 +136,7 @@ const answered = (run: JobRun, { drawing, material }: Judged, said: Pick<JobFact
 };
 
 const headOf = ({ job, shop, day, drawingName }: JobRun): Head => ({
+  inventedRates: ratesInvented(shop, day),
   name: job.name ?? drawingName,
   customer: job.customer,
   shop: shop.name,

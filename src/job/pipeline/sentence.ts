@@ -1,50 +1,85 @@
 /** The answer in one plain sentence: the words of page, papers and command line are made here and nowhere else. */
 
+import type { PlanBudgets } from '../../accuracy/budget-of-plan.ts';
 import type { Estimate } from '../../estimate/estimate.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import type { Proof } from '../../proof/proof.ts';
 import type { Finding } from '../../text/finding.ts';
 import { located } from '../../text/located.ts';
-import { count, duration, limit, money, name, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
+import { count, duration, limit, list, money, name, type Part, quantity, significant, um, upTo } from '../../text/part.ts';
 import { phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { cutHeight, type Job } from '../job.ts';
 
 export interface Said {
   readonly job: Job;
+  /** Top-level keys of the job that somebody gave: what else it holds is assumed. */
+  readonly said: ReadonlySet<string>;
   readonly material: Material;
   readonly plan: CutPlan;
   readonly estimate: Estimate;
+  /** Nobody has set the rates of this shop yet. */
+  readonly inventedRates: boolean;
   /** mm: what the profile is to be expected within. */
   readonly within: number;
   /** mm: what the program itself uses of the tolerance. */
   readonly used: number;
+  readonly budgets?: PlanBudgets | undefined;
+  readonly findings: readonly Finding[];
 }
 
 /** A page marks its holes: what was asked bears the name of its field in the job file. */
-export const yesSentence = ({ job, material, plan, estimate, within, used }: Said): Text =>
-  (within + used <= job.tolerance ? words.yes : words.doubt)({
+export const yesSentence = (asked: Said): Text => {
+  const { job, said, material, plan, estimate, within } = asked;
+  return words.yes({
+    answer: verdictOf(asked),
     wire: words.wire(plan.wire.name),
-    material: name(material.name),
-    high: job.stack === 1 ? words.high(job.height) : words.stacked(job),
+    material: (said.has('material') ? words.material : words.materialAssumed)(material),
+    high: heightOf(asked),
     passes: count(plan.passes.length, 'pass'),
     // Rounded up to whole thousandths: no more is promised than holds.
     within: limit(Math.ceil(within * 1000 - 1e-6) / 1000, 'mm', upTo(3)),
-    tolerance: limit(job.tolerance),
+    tolerance: (said.has('tolerance') ? words.tolerance : words.toleranceAssumed)(job.tolerance),
     ra: words.ra(um(plan.finish.value, significant(2))),
-    finish: words.ra(quantity(job.finish, 'µm')),
+    finish: (said.has('finish') ? words.finish : words.finishAssumed)(words.ra(quantity(job.finish, 'µm'))),
     runs: (estimate.unattended.value >= 1 ? words.alone : words.attended)(estimate),
-    costs: (job.quantity === 1 ? words.forOne : words.forMany)(estimate, job.quantity),
+    costs: costsOf(asked),
   });
+};
+
+const heightOf = ({ job, said }: Said): Text => {
+  const high = job.stack === 1 ? words.high(job.height) : words.stacked(job);
+  return said.has('height') ? high : words.assumed(high);
+};
+
+const costsOf = ({ job, said, estimate, inventedRates }: Said): Text => {
+  const price = (job.quantity === 1 ? words.forOne : words.forMany)(estimate, job.quantity);
+  const costs = said.has('quantity') ? price : words.assumed(price);
+  const metal = estimate.metal?.cost === undefined ? words.withoutMetal(costs) : costs;
+  return inventedRates ? words.invented(metal) : metal;
+};
+
+/** Yes, as far as it is one: limits that the cut is not expected to hold, and questions that nobody has answered. */
+const verdictOf = ({ job, within, used, budgets, findings }: Said): Text => {
+  const sizes = (budgets?.sizes ?? []).flatMap(({ of, total, tolerance }) =>
+    of.kind === 'size' && total.value > tolerance * 1000 ? [name(of.name)] : [],
+  );
+  const questions = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
+  const doubts = [...(within + used <= job.tolerance ? [] : [words.theTolerance]), ...(sizes.length === 0 ? [] : [words.theSizes(sizes)])];
+  if (doubts.length === 0) return questions === 0 ? words.plainYes : (questions === 1 ? words.ifOne : words.ifMore)(questions);
+  const doubtful = (doubts.length > 1 || sizes.length > 1 ? words.inDoubt : words.isInDoubt)(doubts);
+  return sentences([doubtful, questions === 0 ? undefined : (questions === 1 ? words.openOne : words.openMore)(questions)]);
+};
 
 interface Yes {
+  readonly answer: Text;
   readonly wire: Text;
-  readonly material: Part;
+  readonly material: Text;
   readonly high: Text;
   readonly passes: Part;
   readonly within: Part;
-  readonly tolerance: Part;
+  readonly tolerance: Text;
   readonly ra: Text;
   readonly finish: Text;
   readonly runs: Text;
@@ -62,10 +97,26 @@ export const noSentence = (findings: readonly Finding[], proof?: Proof): Text =>
 const short = phrases('answer-part', { no: say`No.`, onePiece: say`one piece` });
 
 const words = phrases('answer', {
-  yes: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
-    say`Yes. A ${{ wire }} cuts ${{ material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ tolerance }} required; ${{ ra }} expected, ${{ finish }} required. It runs ${{ runs }} and ${{ costs }}.`,
-  doubt: ({ wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
-    say`Yes, but the tolerance is in doubt. A ${{ wire }} cuts ${{ material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ tolerance }} required; ${{ ra }} expected, ${{ finish }} required. It runs ${{ runs }} and ${{ costs }}.`,
+  yes: ({ answer, wire, material, high, passes, within, tolerance, ra, finish, runs, costs }: Yes) =>
+    say`${{ answer }} A ${{ wire }} cuts ${{ what: material }}, ${{ high }}, in ${{ passes }}: ${{ within }} expected, ${{ limits: tolerance }}; ${{ ra }} expected, ${{ roughness: finish }}. It runs ${{ runs }} and ${{ costs }}.`,
+  plainYes: say`Yes.`,
+  ifOne: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} is answered.`,
+  ifMore: (questions: number) => say`Yes, if ${{ questions: count(questions, 'question') }} are answered.`,
+  openOne: (questions: number) => say`${{ questions: count(questions, 'question') }} is open.`,
+  openMore: (questions: number) => say`${{ questions: count(questions, 'question') }} are open.`,
+  isInDoubt: (doubts: readonly Text[]) => say`Yes, but ${{ doubts: list(doubts, 'and') }} is in doubt.`,
+  inDoubt: (doubts: readonly Text[]) => say`Yes, but ${{ doubts: list(doubts, 'and') }} are in doubt.`,
+  theTolerance: say`the tolerance`,
+  theSizes: (sizes: readonly Part[]) => say`what is required of ${{ sizes: list(sizes, 'and') }}`,
+  material: (material: Material) => say`${{ material: name(material.name) }}`,
+  materialAssumed: (material: Material) => say`${{ material: name(material.name) }} (assumed)`,
+  assumed: (what: Text) => say`${{ what }} (assumed)`,
+  tolerance: (tolerance: number) => say`${{ tolerance: limit(tolerance) }} required`,
+  toleranceAssumed: (tolerance: number) => say`${{ tolerance: limit(tolerance) }} assumed`,
+  finish: (finish: Text) => say`${{ finish }} required`,
+  finishAssumed: (finish: Text) => say`${{ finish }} assumed`,
+  withoutMetal: (costs: Text) => say`${{ costs }}, without material`,
+  invented: (costs: Text) => say`${{ costs }}, at invented rates`,
   wire: (wire: string) => say`${{ name: name(wire) }} wire`,
   high: (height: number) => say`${{ height: quantity(height, 'mm') }} thick`,
   stacked: (job: Job) =>

@@ -1,11 +1,12 @@
 /** What nobody said and the house took for granted, as sentences a customer can correct. */
 import type { Drawing } from '../../drawing/drawing.ts';
+import { ratesOn } from '../../estimate/rates.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { Assumption } from '../../result/facts.ts';
 import { count, limit, mm, name, term, um } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
-import { houseShop } from '../house-shop.ts';
+import { houseShop, ratesInvented } from '../house-shop.ts';
 import type { Job, JobInput } from '../job.ts';
 import type { JobRun } from '../job-run.ts';
 
@@ -29,8 +30,15 @@ const words = phrases('assumed', {
   lifted: say`Nozzles: both raised.`,
   units: (unit: string) => say`The drawing is in ${{ unit: term(unit) }}; the file does not specify a unit.`,
   margin: (margin: number) => say`The block leaves ${{ margin: mm(margin, AS_GIVEN) }} of stock around the outermost contours.`,
+  metal: say`The material is not in the price: who supplies it is not specified.`,
+  invented: say`The rates are invented: nobody has set those of this shop yet.`,
   house: say`Machine, wires and rates are those of an invented shop: name a shop file for your own prices.`,
 });
+
+const hasPrice = ({ rates }: JobRun['shop'], day: string, material: string): boolean => {
+  const onDay = ratesOn(rates, day);
+  return onDay.kind === 'rates' && onDay.rates.materialPrices?.[material] !== undefined;
+};
 
 const NOZZLES: Readonly<Record<Job['flush'], Text>> = { sealed: words.sealed, 'one side': words.oneSide, lifted: words.lifted };
 
@@ -48,7 +56,7 @@ const SENTENCES: readonly (readonly [key: keyof JobInput, said: (job: Job, mater
 
 /** What was said by nobody: neither the user, nor the job file, nor the drawing, nor a shop file. */
 export const assumptions = (
-  { job, said, shop }: Pick<JobRun, 'job' | 'said' | 'shop'>,
+  { job, said, shop, day }: Pick<JobRun, 'job' | 'said' | 'shop' | 'day'>,
   drawing: Drawing,
   material: Material,
 ): readonly Assumption[] => {
@@ -56,6 +64,11 @@ export const assumptions = (
   const units = drawing.units.basis === 'assumed' ? [{ field: 'units', text: words.units(drawing.units.name) }] : [];
   const block =
     job.outline === 'cut' && job.stock?.width === undefined ? [{ field: 'block.border', text: words.margin(job.block.border) }] : [];
-  const rates = shop === houseShop ? [{ text: words.house }] : [];
-  return [...units, ...silent, ...(said.has('block') ? [] : block), ...rates];
+  const rates = shop === houseShop ? [{ text: words.house }] : ratesInvented(shop, day) ? [{ text: words.invented }] : [];
+  const { suppliedBy, price } = job.stock ?? {};
+  const metal =
+    suppliedBy === undefined && price === undefined && !hasPrice(shop, day, job.material)
+      ? [{ field: 'stock.suppliedBy', text: words.metal }]
+      : [];
+  return [...units, ...silent, ...(said.has('block') ? [] : block), ...metal, ...rates];
 };
