@@ -69,7 +69,10 @@ describe('the inspection sheet', () => {
 
 describe('the annex of whys', () => {
   it('tells each figure once, numbered, and points at it after that', () => {
-    const rows = tablesOf(annex(facts, cut(facts))).flatMap((t) => t.rows);
+    // The last table is the price as it adds up, which has lines instead of numbers.
+    const rows = tablesOf(annex(facts, cut(facts)))
+      .slice(0, -1)
+      .flatMap((t) => t.rows);
     const numbers = rows.map((r) => there(r[0])).filter((n) => n !== '');
     expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
     const pointed = rows.filter((r) => r[0] === '').map((r) => Number(/^see number (\d+)$/.exec(there(r[3]))?.[1]));

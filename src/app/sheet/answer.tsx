@@ -3,8 +3,8 @@ import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { print } from '../../text/print/print.ts';
 import { WhyPlace } from '../fields/calculation.tsx';
 import { FieldEditor } from '../fields/field-editor.tsx';
-import { textOf } from '../fields/field-value.ts';
-import { fieldOf } from '../fields/fields.ts';
+import { saidOf, textOf } from '../fields/field-value.ts';
+import { defaultOf, fieldOf } from '../fields/fields.ts';
 import { Note } from '../fields/margin.tsx';
 import { useInput, useOnSheet, useTools } from '../fields/tools.ts';
 import type { OpenSheet } from '../state/open-sheet.ts';
@@ -94,10 +94,21 @@ const InputWord = ({ path, text, editing, onEdit, onDone }: InputWordProps): Rea
   if (field === undefined) return text ?? path;
   if (editing) return <FieldEditor field={field} inSentence onDone={onDone} />;
   const shown = wordFor(path, textOf(field, input, numbers, lists, words), text, words.sheet);
+  const assumed = saidOf(field, input) === undefined && defaultOf(path) !== undefined;
   return (
-    <button type="button" className="input-word" data-field={path} aria-label={words.sheet.change(labelOf(path), shown)} onClick={onEdit}>
-      {shown}
-    </button>
+    <>
+      <button
+        type="button"
+        className="input-word"
+        data-field={path}
+        data-assumed={assumed}
+        aria-label={words.sheet.change(labelOf(path), shown)}
+        onClick={onEdit}
+      >
+        {shown}
+      </button>
+      {assumed && text === undefined && ` (${words.sheet.assumedMark})`}
+    </>
   );
 };
 

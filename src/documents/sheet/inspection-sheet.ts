@@ -24,6 +24,7 @@ import {
 import { NOTHING, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
+import { markedAssumed } from '../part/assumed-mark.ts';
 import { length } from '../part/numbers.ts';
 import { planPicture } from '../part/plan-picture.ts';
 import { shapeTable } from '../part/shape-table.ts';
@@ -53,9 +54,15 @@ const shapeBlocks = (facts: JobFacts): readonly WrittenBlock[] =>
 
 const pairs = ({ head, asked }: JobFacts, { temperature }: Inspection): readonly (readonly [Said, Said])[] => [
   [words.drawing, name(head.drawingName)],
-  [words.material, name(asked.material.name)],
-  [words.pieces, count(asked.quantity)],
-  [words.asked, words.profileAnd(limit(asked.tolerance), um(asked.finish, { as: 'given' }))],
+  [words.material, markedAssumed(asked, 'material', name(asked.material.name))],
+  [words.pieces, markedAssumed(asked, 'quantity', count(asked.quantity))],
+  [
+    words.asked,
+    words.profileAnd(
+      markedAssumed(asked, 'tolerance', limit(asked.tolerance)),
+      markedAssumed(asked, 'finish', um(asked.finish, { as: 'given' })),
+    ),
+  ],
   [words.measuredAt, temperature === 20 ? words.reference : words.warm(temperature)],
   [words.from, asked.datum === undefined ? words.zero : words.datum(asked.datum)],
 ];
@@ -191,7 +198,7 @@ const words = phrases('inspection-sheet', {
   material: say`Material`,
   pieces: say`Pieces`,
   asked: say`Required`,
-  profileAnd: (tolerance: Part, ra: Part) => say`profile ${{ tolerance }}, Ra ${{ finish: ra }}`,
+  profileAnd: (tolerance: Text, ra: Text) => say`profile ${{ tolerance }}, Ra ${{ finish: ra }}`,
   measuredAt: say`Reference temperature`,
   reference: say`20 °C (ISO 1)`,
   warm: (temperature: number) =>

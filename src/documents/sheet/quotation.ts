@@ -8,6 +8,7 @@ import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, t
 import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
+import { isAssumed, markedAssumed } from '../part/assumed-mark.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { finish, length, promised } from '../part/numbers.ts';
 import { planPicture } from '../part/plan-picture.ts';
@@ -30,13 +31,43 @@ export const quotation = (facts: JobFacts, offer: Offer): WrittenPaper => {
 };
 
 /** What we can do and for how much; how the shop does it is its own business. */
-const offered = ({ asked, outcome }: JobFacts): Text => {
+const offered = ({ head, asked, outcome, findings }: JobFacts): Text => {
   if (outcome.answer === 'no') return words.cannot;
   const { within } = outcome.cut;
   const { estimate } = outcome.hours;
   const total = estimate.breaks.find((b) => b.quantity === asked.quantity)?.total.value ?? estimate.each.value * asked.quantity;
-  const made = (asked.quantity === 1 ? words.canOne : words.canMany)(asked, money(total, estimate.currency));
-  return within <= asked.tolerance ? made : sentences([made, words.doubtful(promised(within), limit(asked.tolerance))]);
+  const made = (asked.quantity === 1 ? words.canOne : words.canMany)(partOf(asked), money(total, estimate.currency), asked.quantity);
+  return sentences([
+    made,
+    within <= asked.tolerance ? undefined : words.doubtful(promised(within), limit(asked.tolerance)),
+    ...doubtfulSizes(outcome.cut),
+    openQuestions(findings),
+    head.inventedRates ? words.invented : undefined,
+  ]);
+};
+
+const materialOf = (asked: Asked): Text =>
+  words.high(markedAssumed(asked, 'material', name(asked.material.name)), markedAssumed(asked, 'height', length(asked.height)));
+
+const partOf = (asked: Asked): Text =>
+  words.part(
+    materialOf(asked),
+    markedAssumed(asked, 'tolerance', limit(asked.tolerance)),
+    markedAssumed(asked, 'finish', um(asked.finish, { as: 'given' })),
+  );
+
+/** Limits of single sizes that the cut is not expected to hold. */
+const doubtfulSizes = ({ budgets }: Yes['cut']): readonly Text[] =>
+  (budgets?.sizes ?? []).flatMap(({ of, total, tolerance }) =>
+    of.kind === 'size' && total.value > tolerance * 1000
+      ? [words.doubtfulSize(of.name, promised(total.value / 1000), limit(tolerance))]
+      : [],
+  );
+
+const openQuestions = (findings: JobFacts['findings']): Text | undefined => {
+  const open = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
+  if (open === 0) return undefined;
+  return open === 1 ? words.openOne : words.openMore(open);
 };
 
 const pictureBlock = (facts: JobFacts): readonly WrittenBlock[] => {
@@ -51,9 +82,12 @@ const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly 
   const { estimate } = hours;
   const own = estimate.breaks.find((b) => b.quantity === asked.quantity) ?? estimate.breaks[0];
   const rows: readonly (readonly [Said, Said])[] = [
-    [words.material, words.high(asked.material.name, asked.height)],
-    [words.accuracy, words.of(promised(within), limit(asked.tolerance))],
-    [words.finish, words.ofFinish(finish(plan.finish), um(asked.finish, { as: 'given' }))],
+    [words.material, materialOf(asked)],
+    [words.accuracy, (isAssumed(asked, 'tolerance') ? words.ofAssumed : words.of)(promised(within), limit(asked.tolerance))],
+    [
+      words.finish,
+      (isAssumed(asked, 'finish') ? words.ofAssumedFinish : words.ofFinish)(finish(plan.finish), um(asked.finish, { as: 'given' })),
+    ],
   ];
   return [
     { kind: 'heading', text: words.whatYouGet },
@@ -141,17 +175,24 @@ const words = phrases('quotation', {
   whatYouGet: say`What you get`,
   price: say`Price`,
   material: say`Material`,
-  high: (material: string, height: number) => say`${{ material: name(material) }}, ${{ height: length(height) }} thick`,
-  canOne: (asked: Asked, total: Part) =>
-    say`We can make this part: ${{ material: name(asked.material.name) }}, ${{ height: length(asked.height) }} thick, ${{ tolerance: limit(asked.tolerance) }}, Ra ${{ finish: um(asked.finish, { as: 'given' }) }}, ${{ total }}.`,
-  canMany: (asked: Asked, total: Part) =>
-    say`We can make ${{ pieces: count(asked.quantity, 'piece') }} of this part: ${{ material: name(asked.material.name) }}, ${{ height: length(asked.height) }} thick, ${{ tolerance: limit(asked.tolerance) }}, Ra ${{ finish: um(asked.finish, { as: 'given' }) }}, ${{ total }}.`,
+  high: (material: Text, height: Text) => say`${{ material }}, ${{ height }} thick`,
+  canOne: (part: Text, total: Part, _: number) => say`We can make this part: ${{ part }}, ${{ total }}.`,
+  canMany: (part: Text, total: Part, pieces: number) =>
+    say`We can make ${{ pieces: count(pieces, 'piece') }} of this part: ${{ part }}, ${{ total }}.`,
+  part: (material: Text, tolerance: Text, finish: Text) => say`${{ material }}, ${{ tolerance }}, Ra ${{ finish }}`,
+  openOne: say`This holds once the question below is answered.`,
+  openMore: (questions: number) => say`This holds once the ${{ questions: count(questions, 'question') }} below are answered.`,
+  doubtfulSize: (size: string, expected: Part, asked: Part) =>
+    say`On ${{ size: name(size) }} we expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
+  invented: say`The prices are worked out with invented rates and are no offer.`,
   doubtful: (expected: Part, asked: Part) => say`We expect ${{ expected }} and cannot be certain of ${{ asked }}.`,
   cannot: say`We cannot make this part as drawn.`,
   accuracy: say`Expected accuracy`,
   of: (expected: Part, asked: Part) => say`${{ expected }} (required ${{ asked }})`,
+  ofAssumed: (expected: Part, assumed: Part) => say`${{ expected }} (assumed ${{ assumed }})`,
   finish: say`Expected finish`,
   ofFinish: (expected: Part, asked: Part) => say`Ra ${{ expected }} (required Ra ${{ asked }})`,
+  ofAssumedFinish: (expected: Part, assumed: Part) => say`Ra ${{ expected }} (assumed Ra ${{ assumed }})`,
   withoutMetal: (quantity: number, total: Part) =>
     say`For ${{ pieces: count(quantity, 'piece') }}: ${{ total }}, excluding tax and delivery; material supplied by you.`,
   metalOpen: (quantity: number, total: Part) =>

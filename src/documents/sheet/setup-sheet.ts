@@ -8,6 +8,7 @@ import { bare, count, fixed, limit, list, name, number, type Part, quantity, ter
 import { only, phrases, say, sentences, symbols } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { footOf, type Said, subtitleOf, type WrittenBlock, type WrittenPaper } from '../paper.ts';
+import { markedAssumed } from '../part/assumed-mark.ts';
 import { clockText } from '../part/clock-text.ts';
 import { holeTable, passTable } from '../part/job-tables.ts';
 import { figureOf, finish, length, promised, setting, timeOf, whole } from '../part/numbers.ts';
@@ -42,10 +43,16 @@ const pairs = (facts: JobFacts, { cut, program }: MadeFacts): readonly (readonly
   const estimate = hoursOf(facts)?.estimate;
   return [
     [words.drawing, name(head.drawingName)],
-    [words.material, name(asked.material.name)],
+    [words.material, markedAssumed(asked, 'material', name(asked.material.name))],
     [words.height, heightSaid(asked, plan, estimate)],
-    [words.pieces, count(asked.quantity)],
-    [words.asked, words.limits(limit(asked.tolerance), um(asked.finish, { as: 'given' }))],
+    [words.pieces, markedAssumed(asked, 'quantity', count(asked.quantity))],
+    [
+      words.asked,
+      words.required(
+        markedAssumed(asked, 'tolerance', limit(asked.tolerance)),
+        markedAssumed(asked, 'finish', um(asked.finish, { as: 'given' })),
+      ),
+    ],
     [words.wire, words.wireSet(plan.wire)],
     [words.expected, words.limits(promised(within), finish(plan.finish))],
     [words.program, words.lines(program.text.split('\n').length, program.units, program.dialect)],
@@ -68,8 +75,12 @@ const datumSaid = ({ datum }: Asked): Text => (datum === undefined ? words.zero 
 const scaledRow = ({ scaled }: ProgramFacts): readonly (readonly [Said, Said])[] =>
   scaled === undefined ? [] : [[words.scaled, words.scaledBy(scaled.factor, scaled.temperature)]];
 
-const heightSaid = ({ height }: Asked, plan: CutFacts['plan'], estimate: HoursFacts['estimate'] | undefined): Said =>
-  estimate?.stack === undefined ? length(height) : words.stacked(estimate.stack, height, plan.height);
+const heightSaid = (asked: Asked, plan: CutFacts['plan'], estimate: HoursFacts['estimate'] | undefined): Said =>
+  markedAssumed(
+    asked,
+    'height',
+    estimate?.stack === undefined ? length(asked.height) : words.stacked(estimate.stack, asked.height, plan.height),
+  );
 
 const pictureBlock = (facts: JobFacts, cut: CutFacts): readonly WrittenBlock[] => {
   const picture = planPicture(facts);
@@ -160,6 +171,7 @@ const words = phrases('set-up-sheet', {
   datum: say`Program zero`,
   heightOfDatum: say`Z zero`,
   lowerFace: say`lower face of the block, on the supports`,
+  required: (tolerance: Text, ra: Text) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
   limits: (tolerance: Part, ra: Part) => say`${{ tolerance }}, Ra ${{ finish: ra }}`,
   wireSet: (wire: Wire) =>
     say`${{ wire: name(wire.name) }}, ${{ tension: quantity(wire.tension, 'N', upTo(3)) }}, ${{ speed: quantity(wire.speed, 'm/min', upTo(3)) }}`,
