@@ -22,7 +22,12 @@ export const load = async (url, context, next) => {
   if (place.endsWith('.css')) return { format: 'module', source: '', shortCircuit: true };
   if (!/^file:.*\.tsx?$/.test(place)) return next(url, context);
   const path = fileURLToPath(place);
-  const { code, map, errors } = transformSync(path, readFileSync(path, 'utf8'), OPTIONS);
+  return runnable(path, readFileSync(path, 'utf8'));
+};
+
+/** The module that a text of ours makes. */
+export const runnable = (path, text) => {
+  const { code, map, errors } = transformSync(path, text, OPTIONS);
   if (errors.length > 0) throw errors[0];
   // The text itself need not go with it: whoever shows a line reads the file.
   const lines = Buffer.from(JSON.stringify({ ...map, sourcesContent: undefined })).toString('base64');
