@@ -93,7 +93,7 @@ const lineStrokes = ({ path: line, from, to }: OpenCutPlan): readonly Stroke[] =
 };
 
 /** In the middle of the line, beside it: at its end the name would stand on the edge of the block. */
-const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): WrittenLabel => {
+export const lineLabel = ({ chain, path: { segments }, from }: OpenCutPlan): WrittenLabel => {
   const middle = segments[segments.length >> 1];
   if (middle === undefined) return { at: from.at, text: contourNamed(chain), side: 'right', ring: false };
   return { ...besideMiddle(middle), text: contourNamed(chain), ring: false };
@@ -121,7 +121,7 @@ const wayStrokes = ({ steps }: Pick<CutPlan, 'steps'>): readonly Stroke[] => {
 };
 
 /** A ring round every place that stands in the way. Findings point at the drawing in its own unit. */
-const refusedPlaces = ({ findings, drawing }: Pictured, radius: number): readonly Stroke[] =>
+export const refusedPlaces = ({ findings, drawing }: Pictured, radius: number): readonly Stroke[] =>
   findings.flatMap(({ severity, place }) => {
     if (severity !== 'refusal' || place?.kind !== 'spot') return [];
     const { millimetres } = drawing.units;

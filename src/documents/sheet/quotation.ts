@@ -3,15 +3,16 @@
 import type { Asked, JobFacts, Yes } from '../../result/facts.ts';
 import type { Cheaper, Offer } from '../../result/offer.ts';
 import type { Estimate } from '../../result/shown.ts';
-import { findingInFull } from '../../text/located.ts';
 import { contour, count, fixed, limit, list, mass, mm, money, name, type Part, term, um, unitName } from '../../text/part.ts';
 import { only, phrases, say, sentences } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
+import { contoursIn } from '../../text/within.ts';
 import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
 import { isAssumed, markedAssumed } from '../part/assumed-mark.ts';
+import { queriesForCustomer, reasonsForCustomer } from '../part/customer-reasons.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { finish, length, promised } from '../part/numbers.ts';
-import { planPicture } from '../part/plan-picture.ts';
+import { partPicture } from '../part/part-picture.ts';
 
 export const quotation = (facts: JobFacts, offer: Offer): WrittenPaper => {
   const { head, outcome } = facts;
@@ -71,11 +72,20 @@ const openQuestions = (findings: JobFacts['findings']): Text | undefined => {
 };
 
 const pictureBlock = (facts: JobFacts): readonly WrittenBlock[] => {
-  const picture = planPicture(facts);
+  const picture = partPicture(facts, spokenOf(facts));
   if (picture === undefined) return [];
   const inTheWay = facts.outcome.answer === 'no' ? words.inTheWay : undefined;
   return [{ kind: 'picture', picture, caption: sentences([words.asWeRead(facts.head.drawingName), inTheWay]) }];
 };
+
+/** Contours that the words below the picture name: without their names in it nobody could find them. */
+const spokenOf = (facts: JobFacts): ReadonlySet<string> =>
+  new Set([...preventing(facts), ...radiiOf(facts), ...queriesForCustomer(facts.findings)].flatMap(contoursIn));
+
+const preventing = ({ outcome, findings }: JobFacts): readonly Text[] =>
+  outcome.answer === 'no' ? reasonsForCustomer(findings).slice(0, MOST_REASONS) : [];
+
+const MOST_REASONS = 20;
 
 const priceBlocks = (asked: Asked, { cut, hours }: Yes, offer: Offer): readonly WrittenBlock[] => {
   const { plan, within } = cut;
@@ -117,20 +127,17 @@ const cheaperBlocks = ({ cheaper }: Offer): readonly WrittenBlock[] =>
 
 const refusalBlocks = (facts: JobFacts): readonly WrittenBlock[] => [
   { kind: 'heading', text: words.standsInTheWay },
-  {
-    kind: 'list',
-    items: facts.findings
-      .filter((f) => f.severity === 'refusal')
-      .slice(0, 20)
-      .map(findingInFull),
-    marker: 'dash',
-  },
+  { kind: 'list', items: preventing(facts), marker: 'dash' },
 ];
 
 const assumptionBlocks = (facts: JobFacts): readonly WrittenBlock[] => {
-  const assumed = facts.asked.assumed.filter((a) => !OF_THE_SHOP.has(a.field ?? '')).map((a) => a.text);
-  const queries = facts.findings.filter((f) => f.severity === 'doubt' || f.code === 'corners-eased').slice(0, 12);
-  return [...listed(words.assumed, [...assumed, ...queries.map(findingInFull)]), ...listed(words.radii, radiiOf(facts))];
+  // What no field of the enquiry answers is that no shop was named: then the rates are invented.
+  const assumed = facts.asked.assumed.flatMap(({ field, text }) => {
+    if (field === undefined) return [words.sample];
+    return OF_THE_SHOP.has(field) ? [] : [text];
+  });
+  const queries = queriesForCustomer(facts.findings).slice(0, 12);
+  return [...listed(words.assumed, [...assumed, ...queries]), ...listed(words.radii, radiiOf(facts))];
 };
 
 /** Assumptions about how the shop works, which are no customer's. */
@@ -161,9 +168,9 @@ const listed = (heading: Text, items: readonly Said[]): readonly WrittenBlock[] 
       ];
 
 const closing = (facts: JobFacts, offer: Offer): readonly WrittenBlock[] => {
-  const validity = facts.outcome.answer === 'yes' ? words.validUntil(offer.until) : undefined;
+  if (facts.outcome.answer === 'no') return [];
   const fatigue = facts.asked.material.cautions.includes('recast layer') ? words.fatigue : undefined;
-  return [{ kind: 'text', text: sentences([validity, words.estimates, fatigue]) }];
+  return [{ kind: 'text', text: sentences([words.validUntil(offer.until), words.estimates, fatigue]) }];
 };
 
 const words = phrases('quotation', {
@@ -203,6 +210,7 @@ const words = phrases('quotation', {
   saves: ({ sentence, saves, currency }: Cheaper) => say`${{ change: sentence }}: saves ${{ saves: money(saves, currency) }} each.`,
   standsInTheWay: say`What prevents it`,
   assumed: say`Our assumptions`,
+  sample: say`The rates are those of an invented shop: this is a sample and no offer.`,
   radii: say`Inside corner radii`,
   radius: (loop: string, _: number, radius: number, left: number) =>
     say`${{ loop: contour(loop) }}: 1 inside corner comes out at R ${{ radius: mm(radius, fixed(2)) }}, at most ${{ left: mm(left, fixed(3)) }} off the corner drawn.`,

@@ -6,8 +6,8 @@ import { compareJob } from './compare.ts';
 /** Savings below this share of the price are not worth a sentence. */
 const WORTH_SAYING = 0.02;
 const MOST = 5;
-/** The shop chooses its wire; the customer's part is what the drawing asks for, how many, and the holes. */
-const CUSTOMERS = new Set(['finish', 'tolerance', 'inside corners', 'quantity', 'holes', 'stack']);
+/** How it is cut, with which wire and stacked or not, is the shop's; the customer's part is what is required, how many, and the holes. */
+const CUSTOMERS = new Set(['finish', 'tolerance', 'inside corners', 'quantity', 'holes']);
 
 /** With more contours than this each what-if takes seconds: only `compare`, which is asked for, runs them all. */
 const MOST_CONTOURS = 300;

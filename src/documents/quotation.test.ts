@@ -1,0 +1,92 @@
+/** A quotation and a reply say what the customer gets or what prevents it, and nothing of how the shop works. */
+import { describe, expect, it } from 'vitest';
+import { there } from '../../test/there.ts';
+import { modulesAt, sourceFiles } from '../../tools/source-files.ts';
+import { templatesIn } from '../../tools/templates.ts';
+import { jobRun } from '../cli/inputs.ts';
+import { factsOf } from '../job/answered.fixture.ts';
+import { cheaperWays } from '../job/what-if/cheaper.ts';
+import type { JobFacts } from '../result/facts.ts';
+import type { Catalogue, Finding } from '../text/finding.ts';
+import { contour, mm } from '../text/part.ts';
+import { printPlain } from '../text/print/print.ts';
+import { HOUSE } from '../text/reader.ts';
+import { say } from '../text/say.ts';
+import type { Paper } from './paper.ts';
+import { toldPaper } from './paper-for-reader.ts';
+import { paperText } from './paper-text.ts';
+import { reasonsForCustomer } from './part/customer-reasons.ts';
+import { quotation } from './sheet/quotation.ts';
+
+type PictureBlock = Extract<Paper['blocks'][number], { readonly kind: 'picture' }>;
+
+const OWN_BUSINESS = /\b(wires?|pass(es)?|skims?|hours?|nozzles?|unattended|stack(ed)?|tabs?|lead-ins?|program|machine|job|kept|set)\b/i;
+
+const paperOf = (facts: JobFacts, cheaper = {}) => toldPaper(quotation(facts, { until: '2026-12-25', cheaper: [], ...cheaper }), HOUSE);
+const factsOfExample = (path: string) => factsOf(jobRun(`examples/${path}.job.json`, {}, '2026-11-25'));
+const pictureIn = (facts: JobFacts): PictureBlock['picture'] =>
+  there(paperOf(facts).blocks.find((b): b is PictureBlock => b.kind === 'picture')).picture;
+
+describe('a reply that the part cannot be made', () => {
+  const facts = factsOfExample('form-insert/form-insert');
+
+  it('says where and what would do, and nothing of wire, passes or hours', () => {
+    const text = paperText(paperOf(facts)).replace(/\s+/g, ' ');
+    expect(text).toContain(
+      'L1: an inside corner is sharper than we can make (at X 8, Y 9, L1). An inside corner radius of 0.059 mm would do.',
+    );
+    expect(OWN_BUSINESS.exec(text)?.[0]).toBeUndefined();
+    expect(text).not.toContain('Prices are estimates');
+  });
+
+  it('names in the picture the contour that it speaks of', () => {
+    expect(pictureIn(facts).labels.map((l) => l.text)).toEqual(['L1']);
+  });
+});
+
+describe('what prevents a part', async () => {
+  const files = sourceFiles('.', ['src']).filter((f) => /(^|\/)findings\.ts$/.test(f.path));
+  const modules = Object.values(await modulesAt<{ readonly catalogue?: Catalogue }>(files.map((f) => f.path)));
+  const codes = modules.flatMap(({ catalogue = {} }) => Object.keys(catalogue).filter((code) => catalogue[code] === 'refusal'));
+  const planted = (code: string): Finding => ({
+    code,
+    severity: 'refusal',
+    text: say`${{ loop: contour('L7') }}: a wire of ${{ wire: mm(0.25) }} in 3 passes and 4 hours.`,
+    remedy: { text: say`Take a thinner wire.` },
+  });
+  const saidOf = (code: string): string => printPlain(there(reasonsForCustomer([planted(code)])[0]));
+
+  it('is said without wire, passes and hours for every refusal that is not of the drawing itself', () => {
+    expect(codes.length).toBeGreaterThan(100);
+    const open = codes.filter((code) => OWN_BUSINESS.test(saidOf(code)));
+    const { templates } = templatesIn(sourceFiles('.', ['src']));
+    const ofThem = templates.filter(({ key }) => open.includes(there(key.split(/[/.]/)[0])) && !key.endsWith('.remedy'));
+    expect(ofThem.length).toBeGreaterThan(10);
+    expect(ofThem.filter(({ template }) => OWN_BUSINESS.test(template.replace(/\{\w+\}/g, ''))).map((t) => t.key)).toEqual([]);
+  });
+
+  it('is said once where several of our limits come to the same', () => {
+    expect(reasonsForCustomer(['metal-left', 'contour-gouged'].map(planted)).map(printPlain)).toEqual([
+      'L7: we have found no way to make it as drawn and required.',
+    ]);
+  });
+});
+
+describe('the quotation', () => {
+  const run = jobRun('examples/split-jaw/split-jaw.job.json', {}, '2026-11-25');
+  const facts = factsOf(run);
+
+  it('offers what the customer can agree to: two pieces in one stack are how the shop cuts', () => {
+    const cheaper = cheaperWays(run, 3);
+    expect(cheaper.length).toBeGreaterThan(0);
+    expect(OWN_BUSINESS.exec(paperText(paperOf(facts, { cheaper })))?.[0]).toBeUndefined();
+  });
+
+  it('shows the part: contours and open lines, and neither lead-in nor tab, clamp or number', () => {
+    const { strokes, labels } = pictureIn(facts);
+    const drawn = facts.drawing.loops.length + facts.drawing.openChains.length;
+    expect(strokes.length).toBeLessThanOrEqual(drawn);
+    expect(strokes.every((s) => s.dash === undefined && s.width === 0.3)).toBe(true);
+    expect(labels.map((l) => l.text)).toEqual(['L2']);
+  });
+});
