@@ -20,6 +20,7 @@ export const catalogue = {
   'corner-comes-out-round': 'note',
   'stray-cut': 'warning',
   'piece-falls-unheld': 'refusal',
+  'tab-too-weak': 'refusal',
   'crumb-falls': 'warning',
   'slug-not-taken-out': 'refusal',
   'kept-metal-falls': 'refusal',

@@ -126,6 +126,13 @@ export const manual: Manual<typeof catalogue> = {
     remedy:
       'Leave a tab, stop, secure the piece by magnet, clamp or glue, then cut the tab. For openings too small for that choose a no-core cut.',
   },
+  'tab-too-weak': {
+    title: 'A piece hangs by less metal than carries it',
+    meaning:
+      'Before the stop at which the piece is secured it hangs by metal that its own weight and the flushing would bend or break. Looked at is the narrowest place on the whole way from the piece to what is clamped, as a short cantilever: 6 F e / (b h²), where F is the weight, with flushing of 0.02 MPa over as much of the side as lies below a nozzle (common practice, no source), e the way from the tab to the centre of gravity, b the metal along the contour and h the height; sideways in the same manner. Compared with where the material yields or breaks: `strength` of the set-up file, else that of a mild steel, 200 MPa. Several tabs count as the widest of them.',
+    matters: 'The piece sags or breaks off while cutting goes on, shorts the wire or jams it, and is scrap if it is the part.',
+    remedy: 'Make the tab longer, place it where more metal stands behind it, or leave a second one.',
+  },
   'crumb-falls': {
     title: 'A crumb comes loose unheld',
     meaning:

@@ -41,6 +41,8 @@ export interface ProofQuestion {
   readonly height: number;
   /** g/cm3 */
   readonly density: number;
+  /** MPa at which the material yields or breaks; that of a mild steel when left out. */
+  readonly strength?: number | undefined;
   /** Profile tolerance either side of the drawing. */
   readonly tolerance: number;
   /** Share of it that the program itself may use, 0 to 1, though always 1 µm; a quarter when left out. The machine's own error has the rest. */

@@ -60,6 +60,12 @@ export const setupSchema = z
       ),
     height: z.number().positive().max(1000),
     density: z.number().positive().max(30).describe('g/cm³'),
+    strength: z
+      .number()
+      .positive()
+      .max(5000)
+      .optional()
+      .describe('MPa at which the material yields or breaks, for the least tab; that of a mild steel, 200, when left out'),
     tolerance: z.number().positive().max(5),
     programShare: z
       .number()
@@ -111,6 +117,7 @@ export const proofQuestion = (
   holes: setup.holes,
   height: setup.height,
   density: setup.density,
+  strength: setup.strength,
   tolerance: setup.tolerance,
   programShare: setup.programShare,
   insideCorner: setup.insideCorner,

@@ -4,6 +4,7 @@ import { scaling, transformPoint } from '../../geometry/transform.ts';
 import type { Material } from '../../physics/material/material.ts';
 import type { CutPlan } from '../../plan/plan.ts';
 import { slitOf } from '../../plan/start/block-edge.ts';
+import { strengthOf } from '../../plan/start/tab.ts';
 import { cornersOf, recordOf, type SetupFile } from '../files/setup-file.ts';
 import type { JobRun } from '../job-run.ts';
 import type { Wish } from '../request/request.ts';
@@ -25,6 +26,7 @@ export const setupOf = (run: JobRun, wish: Wish, plan: CutPlan, material: Materi
   datum: wish.datum,
   height: plan.height,
   density: material.density.value,
+  strength: strengthOf(material.family),
   tolerance: run.job.tolerance,
   programShare: run.job.programShare,
   insideCorner: run.job.insideCorner,

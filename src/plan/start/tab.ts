@@ -58,6 +58,9 @@ const STRENGTH: Readonly<Record<Family, number>> = {
   zirconium: 60,
 };
 
+/** MPa at which the family yields or breaks when it is soft. */
+export const strengthOf = (family: Family): number => 4 * STRENGTH[family];
+
 const GRAVITY = 9.81;
 
 /**

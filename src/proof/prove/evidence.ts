@@ -22,9 +22,6 @@ export interface Evidence {
   readonly blocks: readonly Block[];
 }
 
-/** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
-export const CRUMB_MASS = 5e-5;
-
 /** What was allowed, and of what: `limit` is less than the tolerance where it is the program's share of it. */
 export const allowance = ({ question: { tolerance } }: Evidence, limit: number, fit: number): Text => {
   const allowed = limit < tolerance ? words.share(limit, tolerance) : words.whole(tolerance);

@@ -7,7 +7,8 @@ import { find } from '../findings.ts';
 import type { Reason } from '../proof.ts';
 import { type Energies, SAME_ENERGY } from '../sweep/energies.ts';
 import { moved } from '../sweep/loose.ts';
-import { CRUMB_MASS, type Evidence, lineOf, reason, spot } from './evidence.ts';
+import { CRUMB_MASS } from '../sweep/release.ts';
+import { type Evidence, lineOf, reason, spot } from './evidence.ts';
 
 /** Shorter stretches, mm, are where passes overlap or the wire comes in. */
 const STRETCH = 0.75;

@@ -2,7 +2,7 @@
 
 import { lengthOf } from '../../geometry/measure.ts';
 import { firstItem, itemAt, roundPairs } from '../../sequence/sequence.ts';
-import { contour, mm } from '../../text/part.ts';
+import { contour, mm, placeAsWords, upTo } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { blockName, gram } from '../block-name.ts';
@@ -10,13 +10,20 @@ import { find } from '../findings.ts';
 import type { LooseFinding, Reason } from '../proof.ts';
 import type { Loose } from '../sweep/loose.ts';
 import { isWithin } from '../sweep/outline.ts';
+import { CRUMB_MASS } from '../sweep/release.ts';
+import type { WeakTab } from '../sweep/tab.ts';
 import { tendsToWork } from '../sweep/wire-doings.ts';
 import type { Evidence } from './evidence.ts';
-import { CRUMB_MASS, reason, spot } from './evidence.ts';
+import { reason, spot } from './evidence.ts';
 
 export const looseReasons = (evidence: Evidence): readonly Reason[] => {
   const stopsAfter = new Set(evidence.trace.stops.filter(tendsToWork).map((s) => s.before));
-  return evidence.loose.flatMap((l) => [...unheld(evidence, l), ...leftIn(evidence, l, stopsAfter), ...wantedWithin(evidence, l)]);
+  return evidence.loose.flatMap((l) => [
+    ...unheld(evidence, l),
+    ...weakly(evidence, l),
+    ...leftIn(evidence, l, stopsAfter),
+    ...wantedWithin(evidence, l),
+  ]);
 };
 
 const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[] => {
@@ -35,6 +42,15 @@ const unheld = (evidence: Evidence, { finding: piece }: Loose): readonly Reason[
     remedy: crumb ? words.noShort : words.leaveTab,
   };
   return [reason(find(crumb ? 'crumb-falls' : 'piece-falls-unheld', text, more), evidence.blocks, block, at)];
+};
+
+/** One that nobody holds falls anyway. */
+const weakly = ({ blocks }: Evidence, { finding: { held, loop, role, mass, block }, weak }: Loose): readonly Reason[] => {
+  if (weak === undefined || !held) return [];
+  const whose = loop === undefined ? words.piece(roles[role]) : words.pieceOf(roles[role], loop);
+  const text = words.hangs(whose, mass, weak, blockName(blocks, block));
+  const place = spot(weak.at, loop, weak.needed);
+  return [reason(find('tab-too-weak', text, { place, remedy: words.strongerTab }), blocks, block, weak.at)];
 };
 
 /**
@@ -155,6 +171,9 @@ const words = phrases('loose-piece', {
   what: (piece: Text, across: number, mass: number) => say`${{ piece }} (mean ${{ across: mm(across) }} across, ${{ mass: gram(mass) }})`,
   crumb: (what: Text, block: Text) => say`${{ what }} comes loose in ${{ block }}; it is light enough to be flushed away.`,
   unheld: (what: Text, block: Text) => say`${{ what }} is cut free in ${{ block }}, with no stop before that cut to secure it.`,
+  hangs: (piece: Text, mass: number, { width, needed, at }: WeakTab, block: Text) =>
+    say`${{ piece }} (${{ mass: gram(mass) }}) hangs by ${{ width: mm(width, upTo(3)) }} of metal at ${{ at: placeAsWords(at) }} before it is cut free in ${{ block }}; its weight and the flushing need ${{ needed: mm(needed, upTo(2)) }}.`,
+  strongerTab: say`Leave a longer tab, or move it to where more metal stands behind it.`,
   noShort: say`Check that it does not short the wire.`,
   leaveTab: say`Leave a tab, stop and secure the piece, then cut the tab.`,
   aCut: say`a cut`,

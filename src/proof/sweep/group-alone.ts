@@ -10,6 +10,7 @@ import type { ProofQuestion } from '../proof.ts';
 import { allowedTo } from '../share.ts';
 import type { Energies } from './energies.ts';
 import type { Group } from './groups.ts';
+import { type TabMetal, UNKNOWN_STRENGTH } from './tab.ts';
 import type { SweptCut, Trace } from './wire-doings.ts';
 
 export interface GroupWork {
@@ -29,6 +30,7 @@ export interface GroupWork {
   readonly allowed: number;
   readonly insideCorner: number;
   readonly energies: Energies;
+  readonly tabMetal: TabMetal;
 }
 
 export interface WorkCut {
@@ -85,6 +87,7 @@ export const workOf = (group: Group, trace: Trace, { travelsAfter, starts }: Way
     allowed: allowedTo(question),
     insideCorner: question.insideCorner,
     energies: trace.energies,
+    tabMetal: { height: question.height, density: question.density, strength: question.strength ?? UNKNOWN_STRENGTH },
   };
   return { work, origin, fingerprint: Float64Array.from(numbers) };
 };

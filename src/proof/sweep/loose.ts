@@ -6,7 +6,8 @@ import type { LooseFinding, ProofQuestion, WantedOpen } from '../proof.ts';
 import { firstWanted } from './group-alone.ts';
 import { boundsOfOutline, isWithin, type Outline, placedAt } from './outline.ts';
 import type { GroupOutcome, Proven } from './proven-group.ts';
-import { innermostOf } from './release.ts';
+import { innermostOf, STANDING_ON_A_TAB } from './release.ts';
+import type { WeakTab } from './tab.ts';
 import type { Stop, Trace } from './wire-doings.ts';
 import { tendsToWork } from './wire-doings.ts';
 
@@ -20,6 +21,8 @@ export interface Loose {
   /** Its edge as it fell, measured from the origin. */
   readonly outline: Outline;
   readonly origin: Point;
+  /** What it hung by before, where that is too little to carry it. */
+  readonly weak?: WeakTab | undefined;
 }
 
 /** All loose pieces, ordered by the cut that frees them. */
@@ -49,11 +52,13 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
         held: isHeld(p, piece, stops.get(g) ?? [], trace),
         outline: placedAt(piece.outline, p.origin),
       };
-      return { finding, cut, within, group: g, outline: piece.outline, origin: p.origin };
+      return { finding, cut, within, group: g, outline: piece.outline, origin: p.origin, weak: weakAt(piece, p.origin) };
     }),
   );
   return loose.sort((a, b) => a.cut - b.cut);
 };
+
+const weakAt = ({ weak }: RememberedPiece, origin: Point): WeakTab | undefined => weak && { ...weak, at: moved(weak.at, origin) };
 
 const roleOf = (owner: number | undefined, line: WantedOpen | undefined, question: ProofQuestion): LooseFinding['role'] => {
   if (owner !== undefined) return itemAt(question.wanted, owner).kept === 'punch' ? 'part' : 'slug';
@@ -61,9 +66,6 @@ const roleOf = (owner: number | undefined, line: WantedOpen | undefined, questio
 };
 
 type RememberedPiece = GroupOutcome['pieces'][number];
-
-/** Half of the edge cut, at least: before that a stop has another reason than to hold the piece. */
-const STANDING_ON_A_TAB = 0.5;
 
 /**
  * A stop counts when the wire stands in this group, after the last run that took metal there and before the run that frees

@@ -13,6 +13,7 @@ import type { GroupWork } from './group-alone.ts';
 import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
 import { halfKerfOf, keptPlaces } from './open-line-deviation.ts';
 import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
+import { isParted, type WeakTab, weakTab } from './tab.ts';
 
 /** A piece of metal that nothing holds any more. Places in mm from the origin of the work. */
 export interface FreedPiece {
@@ -29,6 +30,8 @@ export interface FreedPiece {
   readonly beside?: number | undefined;
   /** Share of its edge that was cut before the run that set it free, where the edge is not of the block or a hole: near 1 when it stood on a tab. */
   readonly standing: number;
+  /** What it then hung by, where that is too little to carry it. */
+  readonly weak?: WeakTab | undefined;
 }
 
 /** A cut before which the wire is threaded. */
@@ -54,6 +57,12 @@ export interface Release {
   /** First cuts of chains that took a full kerf of metal. */
   readonly inFull: readonly number[];
 }
+
+/** Half of the edge cut, at least: before that a stop has another reason than to hold the piece. */
+export const STANDING_ON_A_TAB = 0.5;
+
+/** A piece up to this mass, kg, is flushed away before it can do harm. Common practice, no source. */
+export const CRUMB_MASS = 5e-5;
 
 interface State {
   /** Without metal from the first. */
@@ -118,8 +127,9 @@ const cutChain = (work: GroupWork, state: State, chain: CutChain): void => {
   const { loose, anchors } = newlyLoose(work, state.pieces, after);
   for (const loop of loose) {
     const piece = pieceOf(work, { before, after, chain, anchors }, loop);
+    const standing = standingShare(state, piece.loop);
+    state.pieces.push({ ...piece, standing, weak: standing < STANDING_ON_A_TAB ? undefined : weakTabOf(work, state, piece, anchors) });
     anchors.push(unitsOf(piece.at.x, piece.at.y));
-    state.pieces.push({ ...piece, standing: standingShare(state, piece.loop) });
     if (!isKept(work, piece)) for (const l of [loop, ...openingsOf(loop, after)]) gone.add(l);
   }
   state.empty = gone.size === 0 ? after : after.filter((l) => !gone.has(l));
@@ -239,6 +249,19 @@ const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
 const encloses = (loop: Path64, inner: Path64): boolean => {
   const { x, y } = firstItem(inner);
   return isInside(loop, x, y);
+};
+
+/** What a piece that stood on a tab hung by; a crumb needs none. */
+const weakTabOf = (
+  { cuts, tabMetal }: GroupWork,
+  { beforeRun }: State,
+  { loop, at, area, cut }: Pick<FreedPiece, 'loop' | 'at' | 'area' | 'cut'>,
+  anchors: readonly Point[],
+): WeakTab | undefined => {
+  if (area * tabMetal.height * tabMetal.density * 1e-6 <= CRUMB_MASS) return undefined;
+  const place = unitsOf(at.x, at.y);
+  const freedAt = itemAt(cuts, cut).segment.to;
+  return weakTab({ loop, area, freedAt }, beforeRun, tabMetal, (loops) => isParted(loops, place, anchors, isHeldIn));
 };
 
 /** Area of a piece without the openings in it that were cut in the same group. */
