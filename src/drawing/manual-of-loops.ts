@@ -32,7 +32,7 @@ export const manualOfLoops = {
   'curves-fitted': {
     title: 'Curves that are neither line nor arc became arcs',
     meaning:
-      'Ellipses and splines are followed by arcs that meet without a kink wherever the curve has none. The finding says how many arcs there are and how far the worst of them lies from its curve; half a micrometre is allowed unless another deviation is given.',
+      'Ellipses and splines are followed by arcs that meet without a kink wherever the curve has none. The finding says how many arcs there are and how far the worst of them lies from its curve; half a micrometre is allowed unless another deviation is given. Arcs so nearly straight that their centre lies more than 50 m away become lines within the same deviation.',
     matters:
       'A program can hold only lines and arcs, and many short chords would leave facets that can be felt. The areas in the list of loops are those of the drawn curves, not of the arcs.',
     remedy: 'Nothing. Ask for a smaller deviation only where the tolerance of the part comes near it.',

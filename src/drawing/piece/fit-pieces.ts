@@ -3,7 +3,7 @@
 import { fitArcs } from '../../geometry/make/fit-arcs.ts';
 import { lengthOf } from '../../geometry/measure.ts';
 import type { Point, Segment } from '../../geometry/segment.ts';
-import { distanceBetween, isFullCircle, line } from '../../geometry/segment.ts';
+import { distanceBetween, line } from '../../geometry/segment.ts';
 import { firstItem, lastItem } from '../../sequence/sequence.ts';
 import type { Curve, DrawnCurve } from '../curve/curve.ts';
 import { ellipseCurve } from '../curve/ellipse.ts';
@@ -12,6 +12,7 @@ import { sweptArea } from '../curve/swept-area.ts';
 import { areaUnder } from './area-under.ts';
 import { segmentBetween } from './part-of-piece.ts';
 import type { DrawnPiece } from './piece.ts';
+import { isAlmostStraight, straightened } from './straightened.ts';
 import type { WorkLimit } from './work-limit.ts';
 import { spend } from './work-limit.ts';
 
@@ -21,6 +22,8 @@ export interface Fitted {
   readonly curves: number;
   readonly arcs: number;
   readonly worst: number;
+  /** How many arcs became lines, being almost straight, and the greatest deviation in mm. */
+  readonly straightened: { readonly arcs: number; readonly worst: number };
   readonly failed: readonly { readonly at: Point; readonly line: number; readonly what: Curve['kind'] }[];
 }
 
@@ -32,6 +35,7 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
   const pieces: DrawnPiece[] = [];
   const failed: { at: Point; line: number; what: Curve['kind'] }[] = [];
   let [curves, arcs, worst] = [0, 0, 0];
+  let straight: Fitted['straightened'] = { arcs: 0, worst: 0 };
   drawn.forEach(({ curve, layer, hidden, entity, closes, line }, source) => {
     spend(work, 1);
     const fitted = segmentsFor(curve, millimetres, within, work);
@@ -43,7 +47,8 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
       curves += 1;
       arcs += fitted.segments.length;
       worst = Math.max(worst, fitted.deviation);
-    }
+    } else if (curve.kind === 'arc' && firstItem(fitted.segments).kind === 'line')
+      straight = { arcs: straight.arcs + 1, worst: Math.max(straight.worst, fitted.deviation) };
     pieces.push({
       segments: fitted.segments,
       layer,
@@ -56,7 +61,7 @@ export const fitPieces = (drawn: readonly DrawnCurve[], millimetres: number, wit
       excess: fitted.excess,
     });
   });
-  return { pieces, curves, arcs, worst, failed };
+  return { pieces, curves, arcs, worst, straightened: straight, failed };
 };
 
 type FitOutcome =
@@ -67,28 +72,33 @@ const segmentsFor = (curve: Curve, millimetres: number, within: number, work: Wo
   if (curve.kind === 'line' || curve.kind === 'arc') return sound(scaledSegment(curve, millimetres), within);
   const asDrawn = curve.kind === 'ellipse' ? ellipseCurve(curve) : splineCurve(curve);
   const inMillimetres = { ...asDrawn, pointAt: (t: number) => scaled(asDrawn.pointAt(t), millimetres) };
-  const fitted = fitArcs(inMillimetres, within, Math.max(1, Math.min(MOST, Math.floor(work.left / EVALUATIONS))));
+  const fitWithin = (near: number) => fitArcs(inMillimetres, near, Math.max(1, Math.min(MOST, Math.floor(work.left / EVALUATIONS))));
+  const first = fitWithin(within);
+  // Lines for almost straight arcs are off by themselves: fit and lines share what is allowed.
+  const halved = first.kind === 'fitted' && first.segments.some((s) => s.kind === 'arc' && isAlmostStraight(s, within / 2));
+  const [fitted, near] = halved ? [fitWithin(within / 2), within / 2] : [first, within];
   const start = inMillimetres.pointAt(asDrawn.start);
   if (fitted.kind === 'no extent') return { segments: [line(start, start)], deviation: 0, excess: 0 };
   if (fitted.kind !== 'fitted') return { failed: Number.isFinite(start.x) && Number.isFinite(start.y) ? start : { x: 0, y: 0 } };
   spend(work, fitted.segments.length * EVALUATIONS);
-  const arcs = withoutSlivers(fitted.segments).map((segment) => sound(segment, within));
+  const arcs = withoutSlivers(fitted.segments).map((segment) => sound(segment, near));
   if (arcs.some((arc) => 'failed' in arc)) return { failed: start };
   const segments = arcs.flatMap((arc) => ('failed' in arc ? [] : arc.segments));
   const swept = segments.reduce((sum, segment) => sum + areaUnder(segment, start), 0);
-  return { segments, deviation: fitted.deviation, excess: sweptArea(inMillimetres, start) - swept };
+  const bow = arcs.reduce((most, arc) => ('failed' in arc ? most : Math.max(most, arc.deviation)), 0);
+  return { segments, deviation: fitted.deviation + bow, excess: sweptArea(inMillimetres, start) - swept };
 };
 
-/**
- * An arc so large that its centre is lost in rounding becomes the line that it nearly is, and is given up where it bends.
- */
+/** An arc that is almost straight becomes lines; one so large that its centre is lost in rounding and that yet bends is given up. */
 const sound = (segment: Segment, within: number): FitOutcome => {
   const whole = { segments: [segment], deviation: 0, excess: 0 };
   if (segment.kind === 'line') return whole;
-  if (segment.radius <= FAR) return segment.radius > 0 ? whole : { segments: [line(segment.from, segment.from)], deviation: 0, excess: 0 };
-  const bow = segment.radius * (1 - Math.cos(Math.min(Math.PI, Math.abs(segment.sweep) / 2)));
-  if (bow > within || isFullCircle(segment)) return { failed: segment.from };
-  return { segments: [line(segment.from, segment.to)], deviation: bow, excess: 0 };
+  if (!(segment.radius > 0)) return { segments: [line(segment.from, segment.from)], deviation: 0, excess: 0 };
+  if (isAlmostStraight(segment, within)) {
+    const { lines, deviation, excess } = straightened(segment, within);
+    return lines.length > MOST ? { failed: segment.from } : { segments: lines, deviation, excess };
+  }
+  return segment.radius <= FAR ? whole : { failed: segment.from };
 };
 
 /** mm: at this radius a double still tells a ten-thousandth of a micrometre. */

@@ -18,6 +18,13 @@ export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Fi
           done: say`No arc lies further than ${{ worst: length(fitted.worst) }} from its curve; ${{ allowed: length(within) }} are allowed.`,
         }),
       ]),
+  ...(fitted.straightened.worst <= HAIR
+    ? []
+    : [
+        find('curves-fitted/straight', words.straightened(fitted.straightened.arcs), {
+          done: say`No line lies further than ${{ worst: length(fitted.straightened.worst) }} from its arc; ${{ allowed: length(within) }} are allowed.`,
+        }),
+      ]),
   ...fitted.failed.map(({ at, what }) =>
     find('curve-unfitted', say`${{ curve: words[what] }} at ${{ at: point(at, units) }} could not be turned into arcs.`, {
       place: spot(at, units),
@@ -26,6 +33,9 @@ export const toldFit = (fitted: Fitted, units: DrawingUnits, within: number): Fi
     }),
   ),
 ];
+
+/** mm: what nobody could measure is not told. */
+const HAIR = 1e-6;
 
 /** mm of mean width, which is twice the area by the perimeter: the thinnest wire in use is about 20 µm (common practice, no source). */
 const SLIVER = 0.01;
@@ -95,6 +105,7 @@ const words = phrases('drawing-whole', {
   oneFitted: (arcs: number) => say`1 curve that is neither line nor arc became ${{ arcs: count(arcs, 'arc') }}.`,
   manyFitted: (curves: number, arcs: number) =>
     say`${{ curves: count(curves, 'curve') }} that are neither line nor arc became ${{ arcs: count(arcs, 'arc') }}.`,
+  straightened: (arcs: number) => say`${{ arcs: count(arcs, 'arc') }} so nearly straight that no program can name a centre became lines.`,
   oneHidden: (layers: readonly string[]) => say`1 loop lies on hidden layers (${{ layers: list(layers.map(name)) }}).`,
   manyHidden: (loops: number, layers: readonly string[]) =>
     say`${{ loops: count(loops, 'loop') }} lie on hidden layers (${{ layers: list(layers.map(name)) }}).`,

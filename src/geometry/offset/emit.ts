@@ -1,37 +1,67 @@
 /** Turns loops of flat curves into contours of the house: exact joints, centres that agree with both ends, in the sense of the source. */
-import type { NonEmpty } from '../../sequence/sequence.ts';
+import { itemAt, type NonEmpty } from '../../sequence/sequence.ts';
+import { fromBulge } from '../bulge.ts';
 import type { Contour } from '../contour.ts';
 import { contour } from '../contour.ts';
-import type { Curves } from '../flat/curves.ts';
-import type { Point, Segment } from '../segment.ts';
+import { reverse } from '../cut.ts';
+import { distanceBetween, type Point, type Segment } from '../segment.ts';
+import type { FlatArc, Layout } from './flat-source.ts';
 import type { Loop, LoopStretch } from './loops.ts';
 import { circleOf } from './loops.ts';
+import type { Traced } from './trace-offset.ts';
 
-/** The contour of a loop; `reversed` when the source was laid out reversed. */
-export const emit = (curves: Curves, loop: Loop, shift: Point, reversed: boolean): Contour =>
-  contour(segmentsOf(curves, loop.stretches, undefined, shift, reversed));
+/** What stretches are of: the curves that were traced, and how their source was laid out. */
+export interface Emitting {
+  readonly traced: Pick<Traced, 'curves' | 'distance'>;
+  readonly layout: Pick<Layout, 'shift' | 'reversed' | 'flats'>;
+}
+
+/** The contour of a loop. */
+export const emit = (loop: Loop, emitting: Emitting): Contour => contour(segmentsOf(loop.stretches, undefined, emitting));
 
 /** Segments of a run of stretches that ends at `end`, or where it began when none is told. */
 export const segmentsOf = (
-  curves: Curves,
   stretches: NonEmpty<LoopStretch>,
   end: Point | undefined,
-  shift: Point,
-  reversed: boolean,
+  { traced: { curves, distance }, layout: { shift, reversed, flats } }: Emitting,
 ): readonly Segment[] => {
   const shifted = ({ x, y }: Point): Point => ({ x: x + shift.x, y: y + shift.y });
   const first = shifted(stretches[0]);
   const last = end === undefined ? first : shifted(end);
   let from = first;
+  const segments: Segment[] = [];
   // One walk, and no pairs in between: an outline may have ten thousand stretches.
-  const segments = stretches.map((s, i): Segment => {
+  for (let i = 0; i < stretches.length; i++) {
+    const s = itemAt(stretches, i);
+    const flat = flats.get(s.origin / 2);
+    if (flat !== undefined) i = lastChord(stretches, i);
     const next = stretches[i + 1];
     const to = next === undefined ? last : shifted(next);
-    const segment = s.sweep === 0 ? lineOf(from, to, reversed) : arcOf(circleOf(curves, s), s, [from, to], shift, reversed);
+    if (flat !== undefined && from !== to) segments.push(flatArcOf(from, to, flat, distance, reversed));
+    else if (s.sweep === 0) segments.push(lineOf(from, to, reversed));
+    else segments.push(arcOf(circleOf(curves, s), s, [from, to], shift, reversed));
     from = to;
-    return segment;
-  });
+  }
   return reversed ? segments.reverse() : segments;
+};
+
+/** The last of the chords that stand for one arc: on the outside they have bridges of odd origin between them. */
+const lastChord = (stretches: NonEmpty<LoopStretch>, first: number): number => {
+  const { origin } = itemAt(stretches, first);
+  let last = first;
+  for (let i = first + 1; i < stretches.length; i++) {
+    const next = itemAt(stretches, i).origin;
+    if (next === origin) last = i;
+    else if (next !== origin + 1) break;
+  }
+  return last;
+};
+
+/** The arc beside an almost straight one, from its ends and its radius. */
+const flatArcOf = (a: Point, b: Point, { radius, turn }: FlatArc, distance: number, reversed: boolean): Segment => {
+  const half = Math.asin(Math.min(1, distanceBetween(a, b) / 2 / (radius - turn * distance)));
+  const segment = fromBulge(a, b, turn * Math.tan(half / 2));
+  return reversed ? reverse(segment) : segment;
 };
 
 const lineOf = (a: Point, b: Point, reversed: boolean): Segment => ({ kind: 'line', from: reversed ? b : a, to: reversed ? a : b });

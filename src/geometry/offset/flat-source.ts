@@ -5,6 +5,7 @@
 import type { Chain } from '../contour.ts';
 import type { Curves } from '../flat/curves.ts';
 import { addArc, addLine, emptyCurves, join, LENGTH, RADIUS, STRIDE, WIDEST_ARC } from '../flat/curves.ts';
+import { beside, chordCount } from '../flat-arc.ts';
 import type { Arc, Point, Segment } from '../segment.ts';
 import type { Unsound } from './offset-outcome.ts';
 import { soundnessOf } from './usable.ts';
@@ -25,6 +26,8 @@ export interface Layout {
   /** For each origin: which segment of which chain. */
   readonly originSegments: readonly number[];
   readonly originChains: readonly number[];
+  /** Of each origin that was laid out as chords: the arc that they stand for. */
+  readonly flats: ReadonlyMap<number, FlatArc>;
   readonly shift: Point;
   /** mm: the largest coordinate after the shift, which rounding goes by. */
   readonly size: number;
@@ -34,8 +37,14 @@ export interface Layout {
   readonly reversed: boolean;
 }
 
+export interface FlatArc {
+  readonly radius: number;
+  /** 1 where it turns to the left in the sense of the layout, else -1. */
+  readonly turn: number;
+}
+
 /** mm: shorter segments are left out and the next one starts where the last one ended. */
-const HAIR = 1e-7;
+const HAIR = 5e-7;
 
 /** Rounding of a place that was computed in some steps, as a share of the largest coordinate; a single step gives 1e-16. */
 const ROUNDING = 4e-15;
@@ -54,7 +63,7 @@ export const layOut = (numbered: readonly NumberedChain[], reversed: boolean): L
   for (const chain of chains) for (const s of chain.segments) room += partsOf(s);
   const curves = emptyCurves(open ? 2 * room : room, size * ROUNDING);
   const halfTurns = new Int8Array(open ? 2 * room : room);
-  const sheet: Sheet = { curves, halfTurns, shift, originSegments: [], originChains: [] };
+  const sheet: Sheet = { curves, halfTurns, shift, originSegments: [], originChains: [], flats: new Map() };
   const chainStarts = [0];
   let sources = 0;
   for (const [number, chain] of numbered) {
@@ -83,9 +92,13 @@ interface Sheet {
   readonly shift: Point;
   readonly originSegments: number[];
   readonly originChains: number[];
+  readonly flats: Map<number, FlatArc>;
 }
 
-const partsOf = (s: Segment): number => (s.kind === 'line' ? 1 : Math.ceil(Math.abs(s.sweep) / WIDEST_ARC));
+const partsOf = (s: Segment): number => {
+  if (s.kind === 'line') return 1;
+  return isFlat(s) ? chordsOf(s) : Math.ceil(Math.abs(s.sweep) / WIDEST_ARC);
+};
 
 /** The shift that brings the chains near the origin without rounding any coordinate; none where they are near already. */
 const placeOf = (chains: readonly Chain[]): { shift: Point; size: number } => {
@@ -134,7 +147,10 @@ const addChain = (sheet: Sheet, chain: Chain, number: number, reversed: boolean)
     }
     const start = anchor && distance(from, anchor) < HAIR ? anchor : from;
     const before = curves.count;
-    addSegment(curves, segment, start, to, reversed, shift, origin);
+    if (segment.kind === 'arc' && isFlat(segment)) {
+      sheet.flats.set(origin, { radius: segment.radius, turn: Math.sign(reversed ? -segment.sweep : segment.sweep) });
+      addChords(curves, segment, start, to, reversed, shift, origin);
+    } else addSegment(curves, segment, start, to, reversed, shift, origin);
     for (let i = Math.max(before, begin + 1); i < curves.count; i++) join(curves, i - 1, i);
     anchor = to;
   }
@@ -180,12 +196,38 @@ const closeHair = (curves: Curves, begin: number, anchor: Point, shift: Point): 
 };
 
 const addSegment = (curves: Curves, s: Segment, from: Point, to: Point, reversed: boolean, shift: Point, origin: number): void => {
-  if (s.kind === 'line' || isFlat(s)) addLine(curves, from.x - shift.x, from.y - shift.y, to.x - shift.x, to.y - shift.y, origin);
+  if (s.kind === 'line') addLine(curves, from.x - shift.x, from.y - shift.y, to.x - shift.x, to.y - shift.y, origin);
   else addArcParts(curves, s, from, to, reversed, shift, origin);
 };
 
-/** Arcs of a radius beyond 100 m are laid out as lines where they rise by less than 1e-7 mm over their chord: their centres round worse. */
-const isFlat = (s: Arc): boolean => s.radius > 1e5 && (s.radius * s.sweep * s.sweep) / 8 < 1e-7;
+/**
+ * Almost straight arcs are laid out as chords: where one meets another curve at hardly an angle, the rounding of a centre so far away
+ * decides on which side it lies. Those that would take many chords stay arcs as long as their centres are near enough.
+ */
+const isFlat = (s: Arc): boolean =>
+  Math.abs(s.sweep) < FLAT_SWEEP && (s.radius > FAR_CENTRE || (s.radius > FLAT_RADIUS && chordsOf(s) <= FEW_CHORDS));
+
+const chordsOf = (s: Arc): number => chordCount(s, CHORD_RISE);
+
+/** mm */
+const FLAT_RADIUS = 1e4;
+const FAR_CENTRE = 1e5;
+const FEW_CHORDS = 200;
+/** rad: for less, the parabola that stands for the arc is off by a millionth of its rise. */
+const FLAT_SWEEP = 0.004;
+/** mm: how far an arc rises over a chord of it, a fiftieth of the accuracy promised. */
+const CHORD_RISE = 2e-8;
+
+/** An almost straight arc as chords between places of its own. */
+const addChords = (curves: Curves, s: Arc, from: Point, to: Point, reversed: boolean, shift: Point, origin: number): void => {
+  const parts = chordsOf(s);
+  let here = from;
+  for (let k = 1; k <= parts; k++) {
+    const next = k === parts ? to : beside(from, to, reversed ? -s.sweep : s.sweep, k / parts);
+    addLine(curves, here.x - shift.x, here.y - shift.y, next.x - shift.x, next.y - shift.y, origin);
+    here = next;
+  }
+};
 
 /** An arc in parts of at most `WIDEST_ARC`. */
 const addArcParts = (curves: Curves, s: Arc, from: Point, to: Point, reversed: boolean, shift: Point, origin: number): void => {

@@ -47,11 +47,10 @@ interface SideRun {
 
 /** The runs of a loop that lie on the side asked for. */
 const runsOf = (traced: Traced, layout: Layout, loop: Loop): SideRun[] => {
-  const { shift, reversed } = layout;
   const wanted = (s: LoopStretch): boolean => isOnWayOut(layout, s);
   const first = loop.stretches.findIndex((s, i) => wanted(s) && !wanted(aroundAt(loop.stretches, i - 1)));
   if (first < 0) {
-    return wanted(loop.stretches[0]) ? [{ chain: emit(traced.curves, loop, shift, reversed), order: loop.stretches[0].curve }] : [];
+    return wanted(loop.stretches[0]) ? [{ chain: emit(loop, { traced, layout }), order: loop.stretches[0].curve }] : [];
   }
   const runs: SideRun[] = [];
   let run: [LoopStretch, ...LoopStretch[]] | undefined;
@@ -61,7 +60,7 @@ const runsOf = (traced: Traced, layout: Layout, loop: Loop): SideRun[] => {
     if (run === undefined) run = [here];
     else run.push(here);
     if (wanted(next)) continue;
-    runs.push({ chain: path(segmentsOf(traced.curves, run, next, shift, reversed)), order: run[0].curve });
+    runs.push({ chain: path(segmentsOf(run, next, { traced, layout })), order: run[0].curve });
     run = undefined;
   }
   return runs;

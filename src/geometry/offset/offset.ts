@@ -43,7 +43,7 @@ export const offsetContour = (source: Contour, distance: number, options: Offset
   if (traced.kind === 'untraceable') return contradiction(source.segments[0].from, distance);
   if (traced.loops.length === 0) return vanishedOr(prepared, Math.abs(distance));
   const ordered = traced.loops.toSorted((a, b) => Math.abs(b.area) - Math.abs(a.area));
-  const emitted = (loops: readonly Loop[]) => loops.map((loop) => emit(traced.curves, loop, layout.shift, layout.reversed));
+  const emitted = (loops: readonly Loop[]) => loops.map((loop) => emit(loop, { traced, layout }));
   return {
     kind: 'offset',
     contours: emitted(ordered.filter((loop) => loop.area > 0 === shrinks)),
@@ -91,6 +91,6 @@ export const traceRegions = (prepared: Prepared, distance: number, options: Offs
   const traced = trace(layout, tree, distance, bridgingOf(options), wrong);
   if (traced.kind === 'untraceable') return contradiction(layout.shift, distance);
   if (traced.loops.length === 0) return vanishedOr(prepared, distance);
-  const regions = holesToOuters(traced.loops.map((loop) => emit(traced.curves, loop, layout.shift, layout.reversed)));
+  const regions = holesToOuters(traced.loops.map((loop) => emit(loop, { traced, layout })));
   return regions === 'hole outside' ? contradiction(layout.shift, distance) : { ...traced, regions };
 };

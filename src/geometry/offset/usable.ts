@@ -47,6 +47,7 @@ const brokenArc = (s: Arc): Unsound | undefined => {
     Math.abs(s.centre.y + x * sine + y * cosine - s.to.y),
     Math.abs(Math.sqrt(x * x + y * y) - s.radius),
   );
-  if (off > OFF_CIRCLE) return unsound('arc does not fit its ends', s.from, off);
+  // From a centre far away no place is told more finely than this.
+  if (off > Math.max(OFF_CIRCLE, s.radius * 1e-15)) return unsound('arc does not fit its ends', s.from, off);
   return undefined;
 };

@@ -14,6 +14,8 @@ import { RESOLUTION } from '../sweep/sweep.ts';
 
 /** Coordinates beyond this, mm, would lose digits in whole units of 10 nm. */
 const FARTHEST = 1e6;
+/** How much further away the centre of an arc may lie than its ends. */
+const FAR_CENTRE = 1e6;
 
 export const unusable = (question: ProofQuestion): Finding | undefined => {
   const field = numberFaults(question)[0] ?? contourFaults(question)[0];
@@ -57,7 +59,8 @@ const contourFaults = (q: ProofQuestion): QuestionFault[] => {
       s.from.y,
       s.to.x,
       s.to.y,
-      ...(s.kind === 'arc' ? [s.centre.x, s.centre.y, s.radius, s.sweep] : []),
+      // An almost straight arc has its centre far away; it only has to be a number.
+      ...(s.kind === 'arc' ? [s.centre.x / FAR_CENTRE, s.centre.y / FAR_CENTRE, s.radius / FAR_CENTRE, s.sweep] : []),
     ]);
     const there = chain.closed ? Math.abs(areaOf(chain)) > 1e-6 : chain.segments.some((s) => lengthOf(s) > 1e-6);
     const good = numbers.length > 0 && numbers.every((n) => Math.abs(n) <= FARTHEST) && there;
