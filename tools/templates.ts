@@ -1,4 +1,5 @@
 /** Lists every sentence of the house with its key and holes, for whoever writes it in another language; says where one has no key. */
+import { describedKeys } from './described-keys.ts';
 import { lineAt, type Node, type SourceFile, sourceFiles, treeOf } from './source-files.ts';
 
 export interface ListedTemplate {
@@ -97,7 +98,8 @@ const entryIn = (call: Node, around: readonly Node[]): string => {
 
 if (process.argv[1]?.endsWith('templates.js') === true) {
   const { templates, faults } = templatesIn(sourceFiles('.', ['src']).filter((f) => !/\.(test|fixture)\.tsx?$/.test(f.path)));
-  process.stdout.write(`${JSON.stringify(Object.fromEntries(templates.map((t) => [t.key, t.template])), null, 2)}\n`);
+  const all = [...templates, ...describedKeys()];
+  process.stdout.write(`${JSON.stringify(Object.fromEntries(all.map((t) => [t.key, t.template])), null, 2)}\n`);
   for (const { file, line, what } of faults) process.stderr.write(`${file}:${line}: ${what}\n`);
   process.exitCode = faults.length === 0 ? 0 : 1;
 }

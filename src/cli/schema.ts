@@ -16,7 +16,7 @@ export const schema = (name: string | undefined, out: Out): number => {
   if (name === undefined) {
     out.print(
       Object.entries(schemas)
-        .map(([key, about]) => `${key.padEnd(10)} ${about}`)
+        .map(([key, about]) => `${key.padEnd(10)} ${printPlain(about)}`)
         .join('\n'),
     );
     return 0;

@@ -40,11 +40,13 @@ export const shapeCommand = (
 
 const optionOf = ({ key, about: said, takes, choices, usual }: ShapeKey): Option => {
   const name = `--${key.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
-  const told = usual === undefined || usual === '' ? said : `${said} (${JSON.stringify(usual)} when left out)`;
+  const told = printPlain(usual === undefined || usual === '' ? said : leftOut(said, JSON.stringify(usual)));
   if (takes === 'yes or no') return new Option(`${name} [yes|no]`, told).choices(['yes', 'no']);
   const option = new Option(`${name} <${takes}>`, told);
   return choices === undefined ? option : option.choices(choices);
 };
+
+const leftOut = (said: Text, usual: string): Text => say('command-shape.usual')`${{ said }} (${{ usual: term(usual) }} when left out)`;
 
 /** Exit code: 0, or with `--answer` that of the answer. */
 const make = async (form: ShapeForm, given: Given, out: Out): Promise<number> => {

@@ -130,6 +130,8 @@ export interface ProvenStop {
   readonly block: number;
   readonly comment: string;
   readonly text: Text;
+  /** What there is to know of the piece besides; left out where there is nothing, and of a program by others. */
+  readonly details?: readonly Text[] | undefined;
   readonly at: Point;
 }
 

@@ -7,15 +7,12 @@ export const commonKeys = {
     .min(0.00001)
     .max(0.1)
     .default(0.0005)
-    .describe('Largest distance between a true curve, as an involute, and the arcs that stand for it, mm'),
-  clearance: z
-    .number()
-    .min(-1)
-    .max(5)
-    .default(0)
-    .describe(
+    .meta({ description: 'Largest distance between a true curve, as an involute, and the arcs that stand for it, mm', unit: 'mm' }),
+  clearance: z.number().min(-1).max(5).default(0).meta({
+    description:
       'Play between this piece and its mate, square to the wall, mm; below 0 they press. For gears the backlash along the line of action',
-    ),
+    unit: 'mm',
+  }),
   share: z.number().min(0).max(1).default(0.5).describe('How much of the clearance this piece gives; its mate gives the rest'),
 };
 

@@ -15,7 +15,7 @@ export interface ShapeQuestion<S extends z.ZodObject = z.ZodObject> {
   readonly title: Text;
   /** One line on what it is for. */
   readonly what: Text;
-  /** Has the literal key `kind`, all of `commonKeys`, and a describe() with its unit on every key. */
+  /** Has the literal key `kind`, all of `commonKeys`, and a description with its unit on every key; what is in mm says so in its `unit` too. */
   readonly schema: S;
   /** A request that a shop could have had, to begin with; `kind` is left out. */
   readonly example: Omit<z.input<S>, 'kind'>;

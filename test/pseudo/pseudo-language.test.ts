@@ -1,5 +1,7 @@
 /** All that is said of some examples, printed in the pseudo-language: page, findings, papers, answer. No English is left, and no sentence is without a template. */
 import { describe, expect, it } from 'vitest';
+import { FIELDS, helpOf } from '../../src/app/fields/fields.ts';
+import { columnsOf, TABLES } from '../../src/app/shop/columns.ts';
 import { messages } from '../../src/app/words/messages.ts';
 import { toldSheet } from '../../src/app/work/sheet-for-reader.ts';
 import { sheetOf } from '../../src/app/work/sheet-of.ts';
@@ -7,18 +9,22 @@ import { CHAPTERS } from '../../src/app/work/views.ts';
 import { jobRun } from '../../src/cli/inputs.ts';
 import type { Paper } from '../../src/documents/paper.ts';
 import { answerText } from '../../src/documents/sheet/answer-text.ts';
+import { schemas } from '../../src/job/files/catalogue.ts';
 import { pictureFiles } from '../../src/job/handout/papers.ts';
 import { paperOf } from '../../src/job/handout/papers-of.ts';
 import type { JobRun } from '../../src/job/job-run.ts';
 import { memoryOf } from '../../src/job/memory.ts';
 import type { Answered } from '../../src/job/pipeline/answer.ts';
 import { runUpTo } from '../../src/job/pipeline/pipeline.ts';
+import { shapeForms } from '../../src/job/request/shape-keys.ts';
 import { lines, plain } from '../../src/nc/write/comment.ts';
 import { PAPERS } from '../../src/result/paper-names.ts';
 import type { Template } from '../../src/text/language.ts';
 import { print } from '../../src/text/print/print.ts';
 import { HOUSE, type Reader } from '../../src/text/reader.ts';
+import type { Text } from '../../src/text/text.ts';
 import { isText } from '../../src/text/within.ts';
+import { describedKeys } from '../../tools/described-keys.ts';
 import { englishIn, namesIn, wordsOf } from './english.ts';
 import { listedTemplates, pseudo, pseudoLanguage } from './pseudo-language.ts';
 
@@ -228,6 +234,24 @@ describe('the words of the page in it', () => {
     const said = pageWords(messages, '');
     expect(said.length).toBeGreaterThan(500);
     expect(said.filter((text) => englishIn(text).length > 0)).toEqual([]);
+  });
+});
+
+describe('what a key of a file means, in it', () => {
+  const meanings: readonly Text[] = [
+    ...Object.values(FIELDS).flatMap((fields) => fields.flatMap((f) => helpOf(f.path) ?? [])),
+    ...TABLES.flatMap((table) => columnsOf(table, 'EUR').flatMap((c) => c.help ?? [])),
+    ...shapeForms().flatMap(({ keys }) => keys.map((k) => k.about)),
+    ...Object.values(schemas),
+  ];
+
+  it('holds no English, on the page and among the options of the command', () => {
+    expect(meanings.length).toBeGreaterThan(150);
+    expect(meanings.map((text) => print(text, reader)).filter((text) => englishIn(text).length > 0)).toEqual([]);
+  });
+
+  it('names no hole: a schema holds plain words', () => {
+    expect(describedKeys().filter(({ template }) => /[{}]/.test(template))).toEqual([]);
   });
 });
 

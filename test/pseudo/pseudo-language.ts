@@ -1,6 +1,7 @@
 /** The pseudo-language: each English template with accented letters, two fifths longer, between brackets, its holes as they are. */
 import type { Language } from '../../src/text/language.ts';
 import { nouns } from '../../src/text/noun.ts';
+import { describedKeys } from '../../tools/described-keys.ts';
 import { sourceFiles } from '../../tools/source-files.ts';
 import { type ListedTemplate, templatesIn } from '../../tools/templates.ts';
 
@@ -31,15 +32,19 @@ export const pseudo = (template: string): string => {
 };
 
 /** Every sentence of the house, as `npm run templates` lists them. */
-export const listedTemplates = (): readonly ListedTemplate[] =>
-  templatesIn(sourceFiles('.', ['src']).filter((f) => !/\.(test|fixture)\.tsx?$/.test(f.path))).templates;
+export const listedTemplates = (): readonly Said[] => [
+  ...templatesIn(sourceFiles('.', ['src']).filter((f) => !/\.(test|fixture)\.tsx?$/.test(f.path))).templates,
+  ...describedKeys(),
+];
+
+type Said = Pick<ListedTemplate, 'key' | 'template'>;
 
 const JOINTS = { to: ' to ', by: ' by ', or: ' or ', and: ' and ' } as const;
 
 const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
-export const pseudoLanguage = (templates: readonly ListedTemplate[]): Language => ({
+export const pseudoLanguage = (templates: readonly Said[]): Language => ({
   code: 'qps-ploc',
   templates: Object.fromEntries(templates.map(({ key, template }) => [key, pseudo(template)])),
   nouns: Object.fromEntries(

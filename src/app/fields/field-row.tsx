@@ -1,7 +1,7 @@
 /** One input in its chapter: name, field, whether it was said or assumed, what it means, and the notes that concern it. */
 import { type ReactNode, useId, useState } from 'react';
 import { labelOf } from '../words/fields.ts';
-import { useWords } from '../words/use-words.ts';
+import { useSaid, useWords } from '../words/use-words.ts';
 import type { FindingView } from '../work/views.ts';
 import { ChoiceField, type Choosable } from './choice-field.tsx';
 import { FieldEditor } from './field-editor.tsx';
@@ -20,6 +20,8 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
   const label = useWords().fields.label(field.path);
+  const printed = useSaid();
+  const meaning = helpOf(field.path);
   const said = saidOf(field, input) !== undefined;
   return (
     <>
@@ -38,9 +40,9 @@ export const FieldRow = ({ field, findings }: FieldRowProps): ReactNode => {
           )}
           <State field={field} open={open} onHelp={() => setOpen(!open)} />
         </span>
-        {open && (
+        {open && meaning !== undefined && (
           <p id={help} className="field-help">
-            {helpOf(field.path)}
+            {printed(meaning)}
           </p>
         )}
       </div>
@@ -79,7 +81,7 @@ const State = ({ field, open, onHelp }: StateProps): ReactNode => {
           {words.backToDefault}
         </button>
       )}
-      {helpOf(field.path) !== '' && (
+      {helpOf(field.path) !== undefined && (
         <button type="button" className="help-mark" aria-expanded={open} aria-label={words.help(label)} onClick={onHelp}>
           ?
         </button>

@@ -1,5 +1,7 @@
 /** The inputs of a job as fields of the sheet: which chapter they stand in, what kind of value they hold. */
 import { schemaOf } from '../../job/files/catalogue.ts';
+import { described } from '../../text/described.ts';
+import type { Text } from '../../text/text.ts';
 import type { Words } from '../words/words-for.ts';
 import type { Chapter } from '../work/views.ts';
 
@@ -118,7 +120,11 @@ const schemaAt = (path: string): Schema | undefined =>
   path.split('.').reduce<Schema | undefined>((inner, key) => inner?.properties?.[key], job);
 
 /** What the job file's own schema says of it. */
-export const helpOf = (path: string): string => schemaAt(path === 'size' ? 'stock' : path)?.description ?? '';
+export const helpOf = (path: string): Text | undefined => {
+  const place = path === 'size' ? 'stock' : path;
+  const description = schemaAt(place)?.description;
+  return description === undefined ? undefined : described(`job.${place}`, description);
+};
 
 /** What holds when nobody said anything; none where the planner chooses or nothing is meant. */
 export const defaultOf = (path: string): unknown => {

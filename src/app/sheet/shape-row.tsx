@@ -8,7 +8,7 @@ import type { FieldSpec } from '../fields/fields.ts';
 import { shapeField } from '../fields/shape-field.ts';
 import { useInput, useTools } from '../fields/tools.ts';
 import { shapeWords } from '../words/shape.ts';
-import { useWords } from '../words/use-words.ts';
+import { useSaid, useWords } from '../words/use-words.ts';
 
 export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
   const { shape: words, sheet: sheetWords } = useWords();
@@ -16,6 +16,7 @@ export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
   const input = useInput();
   const [open, setOpen] = useState(false);
   const [id, help] = [useId(), useId()];
+  const printed = useSaid();
   const label = shapeWords.key(form.key);
   const field = shapeField(form, numbers, words);
   const said = saidOf(field, input) !== undefined;
@@ -53,7 +54,7 @@ export const ShapeRow = ({ form }: { readonly form: ShapeKey }): ReactNode => {
       </span>
       {open && (
         <p id={help} className="field-help">
-          {form.about}
+          {printed(form.about)}
         </p>
       )}
     </div>

@@ -1,6 +1,8 @@
 /** The columns of a table of the shop, taken from the schema of the shop file, so that page and file cannot drift apart; and in which unit a cell shows its value. */
 import { schemaOf } from '../../job/files/catalogue.ts';
+import { described } from '../../text/described.ts';
 import { currencyDecimals } from '../../text/print/money.ts';
+import type { Text } from '../../text/text.ts';
 
 export interface Column {
   /** 'diameter', 'minutes.load': within a row. */
@@ -8,7 +10,8 @@ export interface Column {
   /** 'numbers' and 'words' are lists; 'rows' a list of values side by side; 'prices' one price by key. */
   readonly kind: 'number' | 'text' | 'choice' | 'yes' | 'numbers' | 'words' | 'rows' | 'prices';
   readonly choices: readonly string[];
-  readonly help: string;
+  /** What it means; none where the file does not say. */
+  readonly help: Text | undefined;
   readonly required: boolean;
   /** As it stands in the head; '' without one. */
   readonly unit: string;
@@ -37,18 +40,21 @@ export type TableKey = (typeof TABLES)[number];
 export const columnsOf = (table: TableKey, currency: string): readonly Column[] => {
   const shop = schemaOf('shop') as Schema;
   const item = shop.properties?.[table]?.items;
-  return item === undefined ? [] : columnsIn(item, '', true).map((column) => ({ ...column, ...shownAs(table, column.path, currency) }));
+  return item === undefined
+    ? []
+    : columnsIn(item, '', true, `shop.${table}`).map((column) => ({ ...column, ...shownAs(table, column.path, currency) }));
 };
 
 type Plain = Omit<Column, keyof Shown>;
 
-const columnsIn = ({ properties = {}, required = [] }: Schema, before: string, needed: boolean): readonly Plain[] =>
+const columnsIn = ({ properties = {}, required = [] }: Schema, before: string, needed: boolean, of: string): readonly Plain[] =>
   Object.entries(properties).flatMap(([key, schema]) => {
     const path = `${before}${key}`;
     const must = needed && required.includes(key);
-    if (schema.type === 'object' && schema.properties !== undefined) return columnsIn(schema, `${path}.`, must);
+    if (schema.type === 'object' && schema.properties !== undefined) return columnsIn(schema, `${path}.`, must, of);
     const parts = Object.entries(schema.items?.properties ?? {}).map(([part, { type }]) => ({ key: part, isNumber: type === 'number' }));
-    return [{ path, kind: kindOf(schema), choices: schema.enum ?? [], help: schema.description ?? '', required: must, parts }];
+    const help = schema.description === undefined ? undefined : described(`${of}.${path}`, schema.description);
+    return [{ path, kind: kindOf(schema), choices: schema.enum ?? [], help, required: must, parts }];
   });
 
 const kindOf = ({ enum: choices, type, items }: Schema): Column['kind'] => {

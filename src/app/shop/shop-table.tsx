@@ -5,7 +5,7 @@ import type { ShopRecord } from '../../server/message/answers.ts';
 import { decimalMark } from '../../text/print/local.ts';
 import type { Input } from '../state/input.ts';
 import { today } from '../state/open-sheet.ts';
-import { useWords } from '../words/use-words.ts';
+import { useSaid, useWords } from '../words/use-words.ts';
 import { cellText, withCell, withPaste } from './cells.ts';
 import { type Column, columnsOf, type TableKey } from './columns.ts';
 import { basisKey, currencyOf, faultAt, rowsOf, type ShopFault, withRows } from './shop-state.ts';
@@ -87,11 +87,12 @@ export const ShopTable = ({ table, record, faults, onEdit }: ShopTableProps): Re
 
 const Head = ({ table, columns }: Pick<RowProps, 'table' | 'columns'>): ReactNode => {
   const words = useWords().shop;
+  const printed = useSaid();
   return (
     <thead>
       <tr>
         {columns.map((c) => (
-          <th key={c.path} scope="col" title={c.help}>
+          <th key={c.path} scope="col" title={c.help && printed(c.help)}>
             {words.head(table, c.path, c.unit)}
           </th>
         ))}

@@ -25,7 +25,11 @@ export const reasonsForCustomer = (findings: readonly Finding[]): readonly Text[
 
 /** What the customer should know or answer: how the drawing was read where it left that open. */
 export const queriesForCustomer = (findings: readonly Finding[]): readonly Text[] =>
-  findings.flatMap((f) => (OF_THE_DRAWING.has(f.code) && (f.severity === 'doubt' || f.code === 'corners-eased') ? [asFound(f)] : []));
+  [...openQueries(findings), ...findings.filter((f) => f.code === 'corners-eased')].map(asFound);
+
+/** What only the customer can answer. */
+export const openQueries = (findings: readonly Finding[]): readonly Finding[] =>
+  findings.filter((f) => f.severity === 'doubt' && OF_THE_DRAWING.has(f.code));
 
 const reason = (finding: Finding): Text => {
   if (OF_THE_DRAWING.has(finding.code)) return asFound(finding);

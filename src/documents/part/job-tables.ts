@@ -4,9 +4,24 @@ import { fromDatum } from '../../result/facts.ts';
 import type { ProgramFacts } from '../../result/outcome-facts.ts';
 import type { ContourPlan, EstimatedHours, EstimatedPrice, NumberedContour, Pass, Point } from '../../result/shown.ts';
 import { type ControlUnit, MILLIMETRES } from '../../text/control-unit.ts';
-import { bare, contour, count, fixed, mass, money, type Part, quantity, term, unitName, upTo } from '../../text/part.ts';
+import {
+  asPart,
+  bare,
+  contour,
+  count,
+  fixed,
+  inside,
+  list,
+  mass,
+  money,
+  type Part,
+  quantity,
+  term,
+  unitName,
+  upTo,
+} from '../../text/part.ts';
 import { skimName } from '../../text/pass-name.ts';
-import { NOTHING, phrases, say } from '../../text/say.ts';
+import { NOTHING, only, phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { column, type WrittenTable } from '../paper.ts';
 import { amountOf, moneyRange, onBlock, setting, timeOf, whole } from './numbers.ts';
@@ -241,10 +256,14 @@ export const stopTable = (
       column(term('Y'), 0.9, 'right'),
       column(ofStops.what, 5),
     ],
-    rows: stops.slice(0, most).map((s, i) => [count(i + 1), count(s.block + 1), ...placesOf(s.at, unit, datum), s.text]),
+    rows: stops.slice(0, most).map((s, i) => [count(i + 1), count(s.block + 1), ...placesOf(s.at, unit, datum), stopInFull(s)]),
     note: stops.length > most ? ofStops.more(stops.length - most) : undefined,
   };
 };
+
+/** Action first, as on its block; what stands in the program on lines before it comes after. */
+const stopInFull = ({ text, details = [] }: ProgramFacts['proof']['stops'][number]): Text =>
+  only(list([asPart(text), ...details.map(inside)], 'semicolon'));
 
 const ofStops = phrases('stop-table', {
   stop: say`Stop`,

@@ -9,7 +9,7 @@ import type { Text } from '../../text/text.ts';
 import { contoursIn } from '../../text/within.ts';
 import type { Said, WrittenBlock, WrittenPaper } from '../paper.ts';
 import { isAssumed, markedAssumed } from '../part/assumed-mark.ts';
-import { queriesForCustomer, reasonsForCustomer } from '../part/customer-reasons.ts';
+import { openQueries, queriesForCustomer, reasonsForCustomer } from '../part/customer-reasons.ts';
 import { breakTable } from '../part/job-tables.ts';
 import { finish, length, promised } from '../part/numbers.ts';
 import { partPicture } from '../part/part-picture.ts';
@@ -66,7 +66,7 @@ const doubtfulSizes = ({ budgets }: Yes['cut']): readonly Text[] =>
   );
 
 const openQuestions = (findings: JobFacts['findings']): Text | undefined => {
-  const open = findings.filter((f) => f.severity === 'doubt').reduce((sum, f) => sum + (f.stands ?? 1), 0);
+  const open = openQueries(findings).reduce((sum, f) => sum + (f.stands ?? 1), 0);
   if (open === 0) return undefined;
   return open === 1 ? words.openOne : words.openMore(open);
 };

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { dialectSchema } from '../../nc/dialect/dialect.ts';
 import { materials } from '../../physics/material/materials.ts';
 import { wires } from '../../physics/wire/wires.ts';
+import { described } from '../../text/described.ts';
 import { asGiven, quantity } from '../../text/part.ts';
 import { phrases, say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
@@ -17,8 +18,8 @@ const given = { as: 'given' } as const;
 const SCHEMAS = { job: jobSchema, shop: shopSchema, dialect: dialectSchema, setup: setupSchema, nest: nestSchema } as const;
 
 /** Each kind of file with its one line of description. */
-export const schemas: Readonly<Record<string, string>> = Object.fromEntries(
-  Object.entries(SCHEMAS).map(([name, s]) => [name, s.description ?? '']),
+export const schemas: Readonly<Record<string, Text>> = Object.fromEntries(
+  Object.entries(SCHEMAS).map(([name, s]) => [name, described(name, s.description ?? '')]),
 );
 
 /** JSON Schema of one kind of file as one writes it (defaults left out), or none of that name. */

@@ -28,6 +28,17 @@ describe('stops of our own program', () => {
     ]);
   });
 
+  it('keep what stands before them on lines of its own', () => {
+    const heavy = { ...stop, details: [say`Held by a tab of ${{ tab: mm(1.6) }}`] };
+    const written = writeProgram({ steps: [heavy, stop], passes: [] }, standardDialect, { name: '', date: '', notes: [] });
+    if (written.kind === 'refused') throw new Error('no program');
+    const { actions } = withStopsTold(readProgram(written.text, standardDialect, new Map()), written.stops);
+    expect(actions.flatMap((a) => (a.kind === 'stop' ? [a.details?.map(printPlain)] : []))).toEqual([
+      ['Held by a tab of 1.6 mm'],
+      undefined,
+    ]);
+  });
+
   it('keep their comment alone where it is not ours', () => {
     const said = read((program) => program.replace('L3 THE SLUG', 'L3 THE CORE'));
     expect(said.map((s) => s && printPlain(s).length > 0)).toEqual([undefined, true]);

@@ -9,7 +9,7 @@ export const withStopsTold = (program: ReadProgram, written: readonly ToldStop[]
     if (action.kind !== 'stop') return action;
     const wrote = written[stop];
     stop += 1;
-    return wrote !== undefined && wrote.comment === action.comment ? { ...action, said: wrote.text } : action;
+    return wrote !== undefined && wrote.comment === action.comment ? { ...action, said: wrote.text, details: wrote.details } : action;
   };
   return { ...program, actions: program.actions.map(told) };
 };

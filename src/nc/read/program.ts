@@ -46,6 +46,8 @@ export type Action =
       readonly comment: string;
       /** The comment as data where the program is known to be of our own writing; it decides nothing. */
       readonly said?: Text | undefined;
+      /** What stands before it on lines of its own, likewise. */
+      readonly details?: readonly Text[] | undefined;
     } & StopSaid)
   | { readonly kind: 'thread'; readonly block: number }
   | { readonly kind: 'cut wire'; readonly block: number }

@@ -47,6 +47,8 @@ export type WrittenProgram =
 /** What a stop says: as data, and as it stands in the program; empty where the dialect has no comments. */
 export interface ToldStop {
   readonly text: Text;
+  /** Lines that stand before it. */
+  readonly details?: readonly Text[] | undefined;
   readonly comment: string;
 }
 
@@ -279,10 +281,10 @@ const wordOrStop = (word: string | undefined, purpose: ForTheWire, comment: Text
   return done;
 };
 
-const tell = (word: 'M00' | 'M01', text: Text, { dialect, page, stops }: Writing): void => {
+const tell = (word: 'M00' | 'M01', text: Text, { dialect, page, stops }: Writing, details?: readonly Text[]): void => {
   const words = printPlain(text);
   page.told(word, words);
-  stops.push({ text, comment: dialect.comments === 'none' ? '' : plain(words) });
+  stops.push({ text, details, comment: dialect.comments === 'none' ? '' : plain(words) });
 };
 
 /** Where the operator may run on without doing anything. */
@@ -300,6 +302,6 @@ const stop = (step: Extract<Step, { kind: 'stop' }>, state: Writing): Written =>
     );
   }
   if (dialect.comments !== 'none') for (const detail of step.details ?? []) page.remark(printPlain(detail));
-  tell(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', comment, state);
+  tell(dialect.optionalStops && optional.has(step.purpose) ? 'M01' : 'M00', comment, state, step.details);
   return done;
 };

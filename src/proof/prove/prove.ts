@@ -71,7 +71,7 @@ export const proveActions = (actions: readonly Action[], asked: ProofQuestion, b
     contours: judged.contours,
     open: judged.open.length === 0 ? undefined : judged.open,
     loose: loose.map((l) => l.finding),
-    stops: trace.stops.map(({ block, comment, said = only(name(comment)), at }) => ({ block, comment, text: said, at })),
+    stops: trace.stops.map(({ block, comment, said = only(name(comment)), details, at }) => ({ block, comment, text: said, details, at })),
     findings: judged.reasons.map((r) => r.finding),
     reasons: judged.reasons,
     openings: proven.flatMap((p) => p.outcome.openings.map((outline) => placedAt(outline, p.origin))),

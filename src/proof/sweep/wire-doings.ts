@@ -27,6 +27,7 @@ export interface Stop {
   readonly block: number;
   readonly comment: string;
   readonly said?: Text | undefined;
+  readonly details?: readonly Text[] | undefined;
   readonly purpose: StopPurpose;
   /** A switch at the control decides whether the wire stops there: nothing may rest on it. */
   readonly optional: boolean;
@@ -159,12 +160,13 @@ const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonl
   for (const s of pending) travelAfter.add(s);
   return stops.map((s, n) => {
     const a = itemAt(actions, s.action);
-    const { comment, said, purpose, optional } = a.kind === 'stop' ? a : NO_STOP;
+    const { comment, said, details, purpose, optional } = a.kind === 'stop' ? a : NO_STOP;
     return {
       ...s,
       block: a.block,
       comment,
       said,
+      details,
       purpose,
       optional,
       after: Math.min(s.before + 1, cuts.length),
@@ -173,7 +175,7 @@ const stopsOf = (actions: readonly Action[], cuts: readonly SweptCut[]): readonl
   });
 };
 
-const NO_STOP = { comment: '', said: undefined, purpose: 'other', optional: false } as const;
+const NO_STOP = { comment: '', said: undefined, details: undefined, purpose: 'other', optional: false } as const;
 
 /** At which a piece may be secured or taken out. */
 export const tendsToWork = ({ purpose, optional }: Stop): boolean => !optional && !isForTheWire(purpose);

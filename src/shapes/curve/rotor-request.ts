@@ -13,31 +13,55 @@ export const rotorSchema = z.strictObject({
     .default('disc')
     .describe('disc: of a cycloidal drive, on round pins; rotor: inner rotor of a gerotor pump; ring: its outer rotor'),
   pins: z.int().min(3).max(400).describe('Pins of the ring, or teeth of the outer rotor; the rotor has one lobe less'),
-  pinCircle: z.number().positive().max(5000).describe('Diameter of the circle that the middles of pins or teeth lie on, mm'),
-  pinDiameter: z.number().positive().max(2000).describe('Diameter of a pin, or twice the radius of a tooth of the outer rotor, mm'),
-  eccentricity: z.number().positive().max(500).describe('From the middle of the ring to the middle of the rotor, mm'),
-  bore: z.number().positive().max(5000).optional().describe('Diameter of a bore in the middle of disc or rotor, mm'),
-  outputPins: z.int().min(0).max(60).default(0).describe('Disc only: how many output pins go through it'),
-  outputCircle: z.number().positive().max(5000).optional().describe('Disc only: diameter of the circle of the output pins, mm'),
-  outputPin: z
+  pinCircle: z
     .number()
     .positive()
-    .max(1000)
+    .max(5000)
+    .meta({ description: 'Diameter of the circle that the middles of pins or teeth lie on, mm', unit: 'mm' }),
+  pinDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .meta({ description: 'Diameter of a pin, or twice the radius of a tooth of the outer rotor, mm', unit: 'mm' }),
+  eccentricity: z
+    .number()
+    .positive()
+    .max(500)
+    .meta({ description: 'From the middle of the ring to the middle of the rotor, mm', unit: 'mm' }),
+  bore: z
+    .number()
+    .positive()
+    .max(5000)
     .optional()
-    .describe('Disc only: diameter of an output pin, mm; its hole is larger by twice the eccentricity and the play'),
-  outside: z.number().positive().max(5000).optional().describe('Ring only: outside diameter, mm, where it is cut as well'),
+    .meta({ description: 'Diameter of a bore in the middle of disc or rotor, mm', unit: 'mm' }),
+  outputPins: z.int().min(0).max(60).default(0).describe('Disc only: how many output pins go through it'),
+  outputCircle: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .meta({ description: 'Disc only: diameter of the circle of the output pins, mm', unit: 'mm' }),
+  outputPin: z.number().positive().max(1000).optional().meta({
+    description: 'Disc only: diameter of an output pin, mm; its hole is larger by twice the eccentricity and the play',
+    unit: 'mm',
+  }),
+  outside: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .meta({ description: 'Ring only: outside diameter, mm, where it is cut as well', unit: 'mm' }),
   rootClearance: z
     .number()
     .min(0)
     .max(20)
     .default(0.1)
-    .describe('Ring only: from the top of a passing lobe to the root circle, beyond the play, mm'),
-  rootRound: z
-    .number()
-    .min(0)
-    .max(200)
-    .optional()
-    .describe('Ring only: radius between tooth and root circle, mm; as much as has room, up to half the radius of a tooth, when left out'),
+    .meta({ description: 'Ring only: from the top of a passing lobe to the root circle, beyond the play, mm', unit: 'mm' }),
+  rootRound: z.number().min(0).max(200).optional().meta({
+    description:
+      'Ring only: radius between tooth and root circle, mm; as much as has room, up to half the radius of a tooth, when left out',
+    unit: 'mm',
+  }),
   ...commonKeys,
 });
 

@@ -19,7 +19,12 @@ export const gearSchema = z.strictObject({
     .max(1)
     .default(0.38)
     .describe('Tip radius of the generating rack as a multiple of the module, for root rack; the mate is taken to come from it too'),
-  rootRadius: z.number().positive().max(50).optional().describe('Radius between flank and root circle, mm, for root radius'),
+  rootRadius: z
+    .number()
+    .positive()
+    .max(50)
+    .optional()
+    .meta({ description: 'Radius between flank and root circle, mm, for root radius', unit: 'mm' }),
   spanTeeth: spanTeethKey,
   ...wheelBoreKeys,
   ...commonKeys,

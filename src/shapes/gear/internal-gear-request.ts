@@ -12,13 +12,16 @@ const schema = z.strictObject({
     .enum(['radius', 'full'])
     .default('radius')
     .describe('radius: arcs of rootRadius between flanks and root circle; full: one round from flank to flank'),
-  rootRadius: z
+  rootRadius: z.number().min(0).max(50).optional().meta({
+    description: 'Radius between flank and root circle, mm, for root radius; as a shaper of 0.25 modules leaves it when left out',
+    unit: 'mm',
+  }),
+  outside: z
     .number()
-    .min(0)
-    .max(50)
+    .positive()
+    .max(4000)
     .optional()
-    .describe('Radius between flank and root circle, mm, for root radius; as a shaper of 0.25 modules leaves it when left out'),
-  outside: z.number().positive().max(4000).optional().describe('Outside diameter of the ring, mm, where it is cut as well'),
+    .meta({ description: 'Outside diameter of the ring, mm, where it is cut as well', unit: 'mm' }),
   ...commonKeys,
 });
 

@@ -16,8 +16,13 @@ export const rackSchema = z.strictObject({
     .min(0)
     .max(50)
     .optional()
-    .describe('Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out'),
-  back: z.number().positive().max(1000).optional().describe('From the reference line down to the back, mm; four modules when left out'),
+    .meta({ description: 'Radius between flank and root line, mm; 0.38 modules, or as much as has room, when left out', unit: 'mm' }),
+  back: z
+    .number()
+    .positive()
+    .max(1000)
+    .optional()
+    .meta({ description: 'From the reference line down to the back, mm; four modules when left out', unit: 'mm' }),
   ...commonKeys,
 });
 

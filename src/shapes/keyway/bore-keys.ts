@@ -17,10 +17,10 @@ const radius = z
   .min(0)
   .max(10)
   .optional()
-  .describe('Radius in the corners of the keyway, mm; the largest the standard allows when left out');
+  .meta({ description: 'Radius in the corners of the keyway, mm; the largest the standard allows when left out', unit: 'mm' });
 
 export const hubKeys = {
-  shaft: z.number().positive().max(500).describe('Diameter of shaft and bore, mm'),
+  shaft: z.number().positive().max(500).meta({ description: 'Diameter of shaft and bore, mm', unit: 'mm' }),
   standard: z.enum(KEY_STANDARDS).default('DIN 6885-1').describe('Whose table says which key it is'),
   ...keyKeys,
   boreZone: z.enum(['H6', 'H7', 'H8', 'H9', 'none']).default('H7').describe('Tolerance of the bore; none: the bore as it is said'),
@@ -29,7 +29,7 @@ export const hubKeys = {
 
 /** Of gears and sprockets, where the bore is one thing more. */
 export const wheelBoreKeys = {
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm'),
+  bore: z.number().positive().max(2000).optional().meta({ description: 'Diameter of a bore in the middle, mm', unit: 'mm' }),
   boreZone: z
     .enum(['H6', 'H7', 'H8', 'H9', 'none'])
     .default('none')

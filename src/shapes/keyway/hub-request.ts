@@ -10,7 +10,12 @@ const schema = z.strictObject({
   ...hubKeys,
   keyways: z.int().min(1).max(2).default(1).describe('How many keyways'),
   between: z.number().min(60).max(180).default(180).describe('Angle between two keyways, °'),
-  outside: z.number().positive().max(2000).optional().describe('Outside diameter, mm, where the hub itself is cut as well'),
+  outside: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .meta({ description: 'Outside diameter, mm, where the hub itself is cut as well', unit: 'mm' }),
   ...commonKeys,
 });
 

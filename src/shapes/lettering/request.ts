@@ -9,7 +9,11 @@ import { FACES, USUAL_FACE } from './typefaces.ts';
 export const letteringSchema = z.strictObject({
   kind: z.literal('lettering'),
   text: z.string().min(1).max(300).describe('What is to be read; a new line begins at a line break, or where \\n is typed'),
-  letterHeight: z.number().min(0.5).max(1000).describe('Height of the letters, mm: of capitals, or of the em, see heightOf'),
+  letterHeight: z
+    .number()
+    .min(0.5)
+    .max(1000)
+    .meta({ description: 'Height of the letters, mm: of capitals, or of the em, see heightOf', unit: 'mm' }),
   heightOf: z
     .enum(['capitals', 'em'])
     .default('capitals')
@@ -26,20 +30,24 @@ export const letteringSchema = z.strictObject({
     .min(-200)
     .max(200)
     .default(0)
-    .describe('Added between letters beyond what the font gives, mm; below 0 they come closer'),
+    .meta({ description: 'Added between letters beyond what the font gives, mm; below 0 they come closer', unit: 'mm' }),
   kerning: z.boolean().default(true).describe('Move pairs such as AV together as the font says'),
-  lineSpacing: z.number().positive().max(5000).optional().describe('From line to line, mm; as the font means it when left out'),
+  lineSpacing: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .meta({ description: 'From line to line, mm; as the font means it when left out', unit: 'mm' }),
   align: z.enum(['left', 'middle', 'right']).default('left').describe('Where lines of different length stand against each other'),
   metal: z
     .enum(['outside', 'inside'])
     .default('outside')
     .describe('outside: letters are openings in a plate; inside: every letter is a piece'),
-  bridge: z
-    .number()
-    .min(0)
-    .max(100)
-    .default(0)
-    .describe('Width of the bridges that tie the middles of letters to the plate where letters are openings, mm; 0: the middles fall out'),
+  bridge: z.number().min(0).max(100).default(0).meta({
+    description:
+      'Width of the bridges that tie the middles of letters to the plate where letters are openings, mm; 0: the middles fall out',
+    unit: 'mm',
+  }),
   bridgeWay: z
     .enum(['upright', 'level', 'shortest'])
     .default('upright')

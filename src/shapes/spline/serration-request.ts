@@ -26,26 +26,54 @@ export const serrationSchema = z.strictObject({
     .positive()
     .max(2000)
     .optional()
-    .describe('Diameter on which teeth and spaces are measured, mm, for free numbers'),
-  boreDiameter: z.number().positive().max(2000).optional().describe('Diameter over the tips of the hub’s teeth, mm, for free numbers'),
-  shaftDiameter: z.number().positive().max(2000).optional().describe('Diameter over the tips of the shaft’s teeth, mm, for free numbers'),
+    .meta({ description: 'Diameter on which teeth and spaces are measured, mm, for free numbers', unit: 'mm' }),
+  boreDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .meta({ description: 'Diameter over the tips of the hub’s teeth, mm, for free numbers', unit: 'mm' }),
+  shaftDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .meta({ description: 'Diameter over the tips of the shaft’s teeth, mm, for free numbers', unit: 'mm' }),
   angle: z.number().min(20).max(120).optional().describe('Angle between the flanks of a space of the shaft, °; 60 when left out'),
   toothThickness: z
     .number()
     .positive()
     .max(100)
     .optional()
-    .describe('Tooth of the shaft, along the pitch circle, mm; half the pitch when left out'),
-  rootRadius: z.number().min(0).max(10).optional().describe('Radius in the bottom of a space, mm; 0.08 of the pitch when left out'),
-  rootDiameter: z
+    .meta({ description: 'Tooth of the shaft, along the pitch circle, mm; half the pitch when left out', unit: 'mm' }),
+  rootRadius: z
+    .number()
+    .min(0)
+    .max(10)
+    .optional()
+    .meta({ description: 'Radius in the bottom of a space, mm; 0.08 of the pitch when left out', unit: 'mm' }),
+  rootDiameter: z.number().positive().max(2000).optional().meta({
+    description: 'Diameter of flat roots, mm, with the root radius in their corners; one round between the flanks when left out',
+    unit: 'mm',
+  }),
+  tipRadius: z
+    .number()
+    .min(0)
+    .max(10)
+    .default(0)
+    .meta({ description: 'Radius on both edges of the tips, mm; 0 for flat tips with sharp edges', unit: 'mm' }),
+  pin: z
     .number()
     .positive()
-    .max(2000)
+    .max(100)
     .optional()
-    .describe('Diameter of flat roots, mm, with the root radius in their corners; one round between the flanks when left out'),
-  tipRadius: z.number().min(0).max(10).default(0).describe('Radius on both edges of the tips, mm; 0 for flat tips with sharp edges'),
-  pin: z.number().positive().max(100).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
-  outside: z.number().positive().max(3000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
+    .meta({ description: 'Diameter of the measuring pins, mm; the best is chosen when left out', unit: 'mm' }),
+  outside: z
+    .number()
+    .positive()
+    .max(3000)
+    .optional()
+    .meta({ description: 'Outside diameter of the hub, mm, where it is cut as well', unit: 'mm' }),
   ...commonKeys,
 });
 

@@ -9,7 +9,7 @@ export const splineSchema = z.strictObject({
   kind: z.literal('spline'),
   part: z.enum(['shaft', 'hub']).default('hub').describe('shaft: external teeth, a piece; hub: internal teeth, an opening'),
   standard: z.enum(['ISO 4156', 'ANSI B92.1']).default('ISO 4156').describe('ISO by module, ANSI by diametral pitch'),
-  module: z.number().positive().max(20).optional().describe('Module, mm, for ISO 4156'),
+  module: z.number().positive().max(20).optional().meta({ description: 'Module, mm, for ISO 4156', unit: 'mm' }),
   pitch: z
     .number()
     .min(1)
@@ -19,7 +19,12 @@ export const splineSchema = z.strictObject({
   teeth: z.int().min(6).max(400).describe('How many teeth'),
   pressureAngle: z.enum(['30', '37.5', '45']).default('30').describe('Pressure angle, °'),
   root: z.enum(['flat', 'fillet']).default('flat').describe('flat: root circle with small radii; fillet: one full round'),
-  rootRadius: z.number().positive().max(10).optional().describe('Radius of a flat root, mm; 0.2 modules when left out'),
+  rootRadius: z
+    .number()
+    .positive()
+    .max(10)
+    .optional()
+    .meta({ description: 'Radius of a flat root, mm; 0.2 modules when left out', unit: 'mm' }),
   helix: z.number().min(-60).max(60).default(0).describe('Helix angle, °; a straight wall only has 0'),
   class: z
     .enum(['4', '5', '6', '7'])
@@ -33,15 +38,23 @@ export const splineSchema = z.strictObject({
     .describe(
       'Fit of a shaft with a class: h without play at its tightest, then f, e and d with more, js and k with less; a hub is always H',
     ),
-  engagement: z
+  engagement: z.number().positive().max(2000).optional().meta({
+    description: 'Length on which shaft and hub engage, mm, for the variation of an ISO class; half the pitch diameter when left out',
+    unit: 'mm',
+  }),
+  pin: z
+    .number()
+    .positive()
+    .max(100)
+    .optional()
+    .meta({ description: 'Diameter of the measuring pins, mm; the best is chosen when left out', unit: 'mm' }),
+  spanTeeth: spanTeethKey,
+  outside: z
     .number()
     .positive()
     .max(2000)
     .optional()
-    .describe('Length on which shaft and hub engage, mm, for the variation of an ISO class; half the pitch diameter when left out'),
-  pin: z.number().positive().max(100).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
-  spanTeeth: spanTeethKey,
-  outside: z.number().positive().max(2000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
+    .meta({ description: 'Outside diameter of the hub, mm, where it is cut as well', unit: 'mm' }),
   ...commonKeys,
 });
 

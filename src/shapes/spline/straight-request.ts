@@ -25,9 +25,14 @@ export const straightSchema = z.strictObject({
     .describe('ISO 14: splines x inner x outer diameter, light and medium series'),
   saeFit: z.enum(SAE_FITS).optional().describe('SAE J499: splines, and A permanent, B to slide when not under load, C to slide under load'),
   splines: z.int().min(2).max(100).optional().describe('How many splines, for free numbers'),
-  innerDiameter: z.number().positive().max(2000).optional().describe('Inner diameter d, mm, for free numbers'),
-  outerDiameter: z.number().positive().max(2000).optional().describe('Outer diameter D, mm, for free numbers and SAE J499'),
-  width: z.number().positive().max(500).optional().describe('Width B of a spline, mm, for free numbers'),
+  innerDiameter: z.number().positive().max(2000).optional().meta({ description: 'Inner diameter d, mm, for free numbers', unit: 'mm' }),
+  outerDiameter: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .meta({ description: 'Outer diameter D, mm, for free numbers and SAE J499', unit: 'mm' }),
+  width: z.number().positive().max(500).optional().meta({ description: 'Width B of a spline, mm, for free numbers', unit: 'mm' }),
   seat: z
     .enum(['sliding', 'close', 'fixed', 'nominal'])
     .optional()
@@ -39,20 +44,28 @@ export const straightSchema = z.strictObject({
     .enum(['radius', 'relief'])
     .default('radius')
     .describe('Corner at the foot of a ridge of the shaft: a radius, or a groove of that radius below the inner diameter'),
-  rootRadius: z.number().min(0).max(20).optional().describe('Radius in the inner corners, mm; the usual one of the size when left out'),
-  chamfer: z
+  rootRadius: z
     .number()
     .min(0)
     .max(20)
     .optional()
-    .describe('Chamfer on the outer edges of ridges, in the hub on the edges of its bore, mm; the usual one of the size when left out'),
+    .meta({ description: 'Radius in the inner corners, mm; the usual one of the size when left out', unit: 'mm' }),
+  chamfer: z.number().min(0).max(20).optional().meta({
+    description: 'Chamfer on the outer edges of ridges, in the hub on the edges of its bore, mm; the usual one of the size when left out',
+    unit: 'mm',
+  }),
   pin: z
     .number()
     .positive()
     .max(200)
     .optional()
-    .describe('Diameter of the measuring pins of a shaft, mm; the best is chosen when left out'),
-  outside: z.number().positive().max(3000).optional().describe('Outside diameter of the hub, mm, where it is cut as well'),
+    .meta({ description: 'Diameter of the measuring pins of a shaft, mm; the best is chosen when left out', unit: 'mm' }),
+  outside: z
+    .number()
+    .positive()
+    .max(3000)
+    .optional()
+    .meta({ description: 'Outside diameter of the hub, mm, where it is cut as well', unit: 'mm' }),
   ...commonKeys,
 });
 

@@ -9,7 +9,7 @@ import { find } from './findings.ts';
 const positive = z.number().positive();
 
 export const toothKeys = {
-  module: positive.max(100).optional().describe('Module, mm; or give diametralPitch'),
+  module: positive.max(100).optional().meta({ description: 'Module, mm; or give diametralPitch', unit: 'mm' }),
   diametralPitch: positive.min(0.2).max(400).optional().describe('Teeth per inch of the reference diameter, in place of the module'),
   teeth: z.int().min(4).max(2000).describe('How many teeth'),
   pressureAngle: z.number().min(10).max(45).default(20).describe('Pressure angle at the reference circle, °'),
@@ -22,16 +22,31 @@ export const toothKeys = {
   helix: z.number().min(-60).max(60).default(0).describe('Helix angle, °; a straight wall only has 0'),
   addendum: positive.max(3).default(1).describe('Tip beyond the reference circle as a multiple of the module, before the profile shift'),
   dedendum: positive.max(3).default(1.25).describe('Root below the reference circle as a multiple of the module, before the profile shift'),
-  tipDiameter: positive.max(2000).optional().describe('Tip diameter, mm, in place of what addendum and shift give'),
-  tipChamfer: z.number().min(0).max(20).default(0).describe('Taken off the edge between flank and tip, along and across alike, mm'),
-  reliefAmount: z.number().min(0).max(1).default(0).describe('Tip relief: how far the flank stands back at the tip, mm'),
-  reliefFrom: positive
+  tipDiameter: positive
     .max(2000)
     .optional()
-    .describe(
+    .meta({ description: 'Tip diameter, mm, in place of what addendum and shift give', unit: 'mm' }),
+  tipChamfer: z
+    .number()
+    .min(0)
+    .max(20)
+    .default(0)
+    .meta({ description: 'Taken off the edge between flank and tip, along and across alike, mm', unit: 'mm' }),
+  reliefAmount: z
+    .number()
+    .min(0)
+    .max(1)
+    .default(0)
+    .meta({ description: 'Tip relief: how far the flank stands back at the tip, mm', unit: 'mm' }),
+  reliefFrom: positive.max(2000).optional().meta({
+    description:
       'Where the tip relief begins: its diameter, of a rack its height above the reference line, mm; halfway up the flank when left out',
-    ),
-  pin: positive.max(200).optional().describe('Diameter of the measuring pins, mm; the best is chosen when left out'),
+    unit: 'mm',
+  }),
+  pin: positive
+    .max(200)
+    .optional()
+    .meta({ description: 'Diameter of the measuring pins, mm; the best is chosen when left out', unit: 'mm' }),
   mate: z.int().min(4).max(2000).optional().describe('Teeth of the gear it runs with, to say centre distance and contact ratio'),
   mateAddendum: positive
     .max(3)

@@ -7,8 +7,12 @@ import { shapeQuestion } from '../kind.ts';
 const schema = z.strictObject({
   kind: z.literal('ratchet'),
   teeth: z.int().min(4).max(400).describe('How many teeth'),
-  outerDiameter: z.number().positive().max(2000).describe('Diameter over the tips, mm'),
-  depth: z.number().positive().max(200).describe('From the tip circle to the deepest place of a space, along a radius, mm'),
+  outerDiameter: z.number().positive().max(2000).meta({ description: 'Diameter over the tips, mm', unit: 'mm' }),
+  depth: z
+    .number()
+    .positive()
+    .max(200)
+    .meta({ description: 'From the tip circle to the deepest place of a space, along a radius, mm', unit: 'mm' }),
   turns: z
     .enum(['counter-clockwise', 'clockwise'])
     .default('counter-clockwise')
@@ -25,12 +29,37 @@ const schema = z.strictObject({
     .positive()
     .max(5000)
     .optional()
-    .describe('Radius of a curved back, bulging outwards, mm; leaving the tip circle smoothly when left out'),
-  rootRadius: z.number().min(0).max(50).default(0.5).describe('Radius between face and back at the bottom of a space, mm'),
-  land: z.number().min(0).max(100).optional().describe('Flat of a tip, along the tip circle, mm; a twentieth of the pitch when left out'),
-  bore: z.number().positive().max(2000).optional().describe('Diameter of a bore in the middle, mm; a keyway is not drawn with it'),
-  pawlPivot: z.number().positive().max(5000).optional().describe('From the middle of the wheel to the pivot of the pawl, mm'),
-  pawlLength: z.number().positive().max(5000).optional().describe('From the pivot of the pawl to its nose at the middle of a face, mm'),
+    .meta({ description: 'Radius of a curved back, bulging outwards, mm; leaving the tip circle smoothly when left out', unit: 'mm' }),
+  rootRadius: z
+    .number()
+    .min(0)
+    .max(50)
+    .default(0.5)
+    .meta({ description: 'Radius between face and back at the bottom of a space, mm', unit: 'mm' }),
+  land: z
+    .number()
+    .min(0)
+    .max(100)
+    .optional()
+    .meta({ description: 'Flat of a tip, along the tip circle, mm; a twentieth of the pitch when left out', unit: 'mm' }),
+  bore: z
+    .number()
+    .positive()
+    .max(2000)
+    .optional()
+    .meta({ description: 'Diameter of a bore in the middle, mm; a keyway is not drawn with it', unit: 'mm' }),
+  pawlPivot: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .meta({ description: 'From the middle of the wheel to the pivot of the pawl, mm', unit: 'mm' }),
+  pawlLength: z
+    .number()
+    .positive()
+    .max(5000)
+    .optional()
+    .meta({ description: 'From the pivot of the pawl to its nose at the middle of a face, mm', unit: 'mm' }),
   ...commonKeys,
 });
 

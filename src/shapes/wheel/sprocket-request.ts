@@ -19,7 +19,7 @@ const schema = z.strictObject({
     .positive()
     .max(5000)
     .optional()
-    .describe('Tip diameter, mm; midway between the limits of the standard when left out'),
+    .meta({ description: 'Tip diameter, mm; midway between the limits of the standard when left out', unit: 'mm' }),
   ...wheelBoreKeys,
   ...commonKeys,
 });
