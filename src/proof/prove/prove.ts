@@ -113,7 +113,11 @@ const outcomeOf = (work: GroupWork): GroupOutcome => {
   const release = releaseOf(work);
   const { contours, open } = measuresOf(work, release);
   return {
-    pieces: release.pieces.map(({ loop, ...piece }) => ({ ...piece, outline: outlineOf(loop) })),
+    pieces: release.pieces.map(({ loop, openings, ...piece }) => ({
+      ...piece,
+      outline: outlineOf(loop),
+      openings: openings.map(outlineOf),
+    })),
     fresh: release.fresh,
     runs: work.cuts.map((c) => c.run),
     removed: release.removed,

@@ -1,7 +1,7 @@
 /** The words that thread and cut the wire: where the dialect has one, no stop stands in for it. */
 import { describe, expect, it } from 'vitest';
 import { there } from '../../../test/there.ts';
-import { point } from '../../geometry/segment.ts';
+import { line, point } from '../../geometry/segment.ts';
 import { type Dialect, standardDialect } from '../../nc/dialect/dialect.ts';
 import type { Action } from '../../nc/read/program.ts';
 import { box, faults, openingOf, question } from './by-hand.fixture.ts';
@@ -58,6 +58,20 @@ describe('where the dialect has a word for it', () => {
     expect(proven(good.toSpliced(last(good, 'cut wire'), 1), mute)).toEqual([]);
     const optional = { ...bareStop(0), optional: true } as Action;
     expect(proven(good.toSpliced(at, 1, optional), mute)).toEqual(['cut-without-wire']);
+  });
+
+  it('the wire may be led about in an opening that is empty, and cut there, and not out of it or in one whose slug still stands', () => {
+    const led = (x: number, y: number, before = 'cut wire'): readonly Action[] => {
+      const at = good.findIndex((a) => a.kind === before);
+      const from = there(good.slice(0, at).findLast((a) => a.kind === 'move'));
+      if (from.kind !== 'move') throw new Error('a program moves');
+      const way = line(from.centre.to, point(x, y));
+      return good.toSpliced(at, 0, { kind: 'move', block: from.block, rapid: true, programmed: way, centre: way });
+    };
+    expect(proven(led(15, 15))).toEqual([]);
+    expect(proven(led(11, 19.5))).toEqual([]);
+    expect(proven(led(15, 22))).toEqual(['wire-drawn-through-metal']);
+    expect(proven(led(15, 15, 'stop'))).toContain('wire-drawn-through-metal');
   });
 
   it('a hole on the way does not hide it', () => {

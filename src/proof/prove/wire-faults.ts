@@ -33,7 +33,7 @@ export const wireFaultsOf = (trace: Trace, proven: readonly Proven[], question: 
     // From one group to another there is metal, but where the wire is threaded by then the group knows its own.
     const between = (rapid: number): boolean =>
       way[rapid - (t.rapids.length - way.length)] ?? meetsBlock(itemAt(t.rapids, rapid).segment, question);
-    return faultsOn(t, trace, (rapid) => (metal === undefined ? between(rapid) : (metal[rapid] ?? true)));
+    return faultsOn(t, trace, (rapid) => metal?.[rapid] ?? between(rapid));
   });
   return [...onTheWay, ...faultAtEnd(trace, question)];
 };

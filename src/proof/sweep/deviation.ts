@@ -15,7 +15,7 @@ import type { Edges } from './edges.ts';
 import { edgesOf } from './edges.ts';
 import type { GroupWork } from './group-alone.ts';
 import type { InsideCorner } from './inside-corners.ts';
-import { insideCorners, openedBy, radiusFrom } from './inside-corners.ts';
+import { insideCorners, openedBy, radiusFrom, roundReach } from './inside-corners.ts';
 import { areaOfLoop, isInside } from './metal.ts';
 import { inSlit, measureOpen, type OpenMeasure, type Vertex } from './open-line-deviation.ts';
 import type { Release } from './release.ts';
@@ -246,7 +246,7 @@ const excuser = (m: Measured, corners: readonly InsideCorner[], radius: number):
   if (radius <= 0 || tight.length === 0) return (o) => o.amount;
   let opened: Edges | undefined;
   return (o) => {
-    const reach = (c: InsideCorner): number => 2 * radius * Math.max(1, Math.tan(Math.min(c.turn, 2.8) / 2)) + c.wanted;
+    const reach = (c: InsideCorner): number => Math.max(2 * radius, roundReach(c.turn, radius)) + c.wanted;
     if (!tight.some((c) => Math.hypot(c.at.x - o.at.x, c.at.y - o.at.y) < reach(c))) return o.amount;
     opened ??= openedBy(m.contour, m.kept, radius);
     const beyond = opened.distance(o.at.x, o.at.y);

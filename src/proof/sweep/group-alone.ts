@@ -11,11 +11,11 @@ import { allowedTo } from '../share.ts';
 import type { Energies } from './energies.ts';
 import type { Group } from './groups.ts';
 import { type TabMetal, UNKNOWN_STRENGTH } from './tab.ts';
-import type { SweptCut, Trace } from './wire-doings.ts';
+import type { SweptCut, Trace, Travel } from './wire-doings.ts';
 
 export interface GroupWork {
   readonly cuts: readonly WorkCut[];
-  /** Travels from one cut of the group to the next, by the cut they follow. */
+  /** Travels from one cut of the group to the next, and what leads the wire out of the group, by the cut they follow. */
   readonly travels: readonly { readonly after: number; readonly segments: readonly Segment[] }[];
   /** Cuts that begin with the wire freshly threaded, in order, and the rapids that lead it there when it is threaded. */
   readonly starts: readonly { readonly cut: number; readonly way: readonly Segment[] }[];
@@ -120,11 +120,19 @@ const travelsWithin = (
   group.cuts.forEach((cut, i) => {
     const travel = trace.travels[travelsAfter.get(cut) ?? -1];
     if (travel === undefined || travel.rapids.length === 0) return;
-    if (travel.after < trace.cuts.length && group.cuts[i + 1] !== travel.after) return;
+    const stays = travel.after >= trace.cuts.length || group.cuts[i + 1] === travel.after;
+    const rapids = stays ? travel.rapids : ledOut(travel);
+    if (rapids.length === 0) return;
     numbers.push(-4.5, i);
-    travels.push({ after: i, segments: travel.rapids.map((r) => local.segment(r.segment)) });
+    travels.push({ after: i, segments: rapids.map((r) => local.segment(r.segment)) });
   });
   return travels;
+};
+
+/** Rapids that lead the wire on before it may have been cut: back to the middle of an empty opening, say. */
+const ledOut = ({ doings, rapids }: Travel): Travel['rapids'] => {
+  const cut = doings.findIndex((d) => d === 'cut wire' || d === 'cut or not');
+  return rapids.slice(0, (cut < 0 ? doings : doings.slice(0, cut)).filter((d) => typeof d === 'number').length);
 };
 
 const startsWithin = (group: Group, starts: Ways['starts'], local: Localiser, numbers: number[]): GroupWork['starts'] =>

@@ -44,13 +44,21 @@ export const insideCorners = (contour: Contour, kept: 'die' | 'punch', largest: 
   });
 };
 
+/** Turns nearer to a half turn than this, rad, are counted as this: a notch of two hundredths of a degree. */
+const SHARPEST = 3e-4;
+
+/** Half of a turn of less than half a circle. */
+export const halfOf = (turn: number): number => Math.min(turn, Math.PI - SHARPEST) / 2;
+
+/** mm from a corner to where a round touches its sides, so far its metal may be left: hundreds of radii in a notch like a needle. */
+export const roundReach = (turn: number, radius: number): number => radius * Math.tan(halfOf(turn));
+
 /**
  * Radius that came out, from the metal left in the middle of the corner: a round of radius r between two sides that turn by t
  * stands r (1 / cos(t/2) - 1) off the point where the sides meet.
  */
 export const radiusFrom = (corner: InsideCorner, left: number): number => {
-  const half = Math.min(corner.turn, Math.PI - 1e-3) / 2;
-  return corner.wanted + left / (1 / Math.cos(half) - 1);
+  return corner.wanted + left / (1 / Math.cos(halfOf(corner.turn)) - 1);
 };
 
 /**

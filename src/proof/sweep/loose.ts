@@ -34,9 +34,9 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
     p.outcome.pieces.map((piece): Loose => {
       const cut = itemAt(p.group.cuts, piece.cut);
       const at = moved(piece.at, p.origin);
-      const within = insideOf(piece.outline, p.origin, groups).filter((n) => n !== g);
+      const within = insideOf(piece, p.origin, groups).filter((n) => n !== g);
       const inner = within.reduce((sum, n) => sum + removedBefore(itemAt(proven, n), cut), 0);
-      const drilled = insideOf(piece.outline, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => itemAt(proven, n))]));
+      const drilled = insideOf(piece, p.origin, holes).filter((h) => !touched(h, [p, ...within.map((n) => itemAt(proven, n))]));
       const bored = drilled.reduce((sum, h) => sum + (Math.PI * itemAt(question.holes, h).diameter ** 2) / 4, 0);
       const area = Math.max(piece.area - inner - bored, 0);
       const owner = piece.inside === undefined ? innermostOf(question.wanted, at) : p.group.wanted[piece.inside];
@@ -55,7 +55,21 @@ export const looseOf = (proven: readonly Proven[], trace: Trace, question: Proof
       return { finding, cut, within, group: g, outline: piece.outline, origin: p.origin, weak: weakAt(piece, p.origin) };
     }),
   );
-  return loose.sort((a, b) => a.cut - b.cut);
+  return withoutPartsWithin(
+    loose.sort((a, b) => a.cut - b.cut),
+    question,
+  );
+};
+
+/** Parts that came loose before stand within a piece and are none of it: a ring does not weigh what its island does. In order of the cuts. */
+const withoutPartsWithin = (loose: readonly Loose[], { height, density }: ProofQuestion): readonly Loose[] => {
+  const parts = new Map<number, number>();
+  return loose.map((l) => {
+    const taken = l.within.reduce((sum, g) => sum + (parts.get(g) ?? 0), 0);
+    const area = Math.max(l.finding.area - taken, 0);
+    if (l.finding.role === 'part') parts.set(l.group, (parts.get(l.group) ?? 0) + area);
+    return taken === 0 ? l : { ...l, finding: { ...l.finding, area, mass: area * height * density * 1e-6 } };
+  });
 };
 
 const weakAt = ({ weak }: RememberedPiece, origin: Point): WeakTab | undefined => weak && { ...weak, at: moved(weak.at, origin) };
@@ -115,15 +129,19 @@ const firstPlace = (p: Proven, trace: Trace, question: ProofQuestion): Point => 
   return cut === undefined ? firstWanted(p.group, question) : itemAt(trace.cuts, cut).segment.from;
 };
 
-/** Which of the things, sorted by x, lie within an outline. */
-const insideOf = (outline: Outline, origin: Point, places: readonly NumberedPlace[]): readonly number[] => {
+/** Which of the things, sorted by x, lie within a piece, and not on an island in an opening of it. */
+const insideOf = (
+  { outline, openings }: Pick<RememberedPiece, 'outline' | 'openings'>,
+  origin: Point,
+  places: readonly NumberedPlace[],
+): readonly number[] => {
   const { minX, minY, maxX, maxY } = boundsOfOutline(outline);
   const found: number[] = [];
   for (let i = firstFrom(places, ({ at }) => at.x >= minX + origin.x); i < places.length; i += 1) {
     const { index, at } = itemAt(places, i);
     if (at.x > maxX + origin.x) break;
-    const y = at.y - origin.y;
-    if (y >= minY && y <= maxY && isWithin(outline, at.x - origin.x, y)) found.push(index);
+    const [x, y] = [at.x - origin.x, at.y - origin.y];
+    if (y >= minY && y <= maxY && isWithin(outline, x, y) && !openings.some((o) => isWithin(o, x, y))) found.push(index);
   }
   return found;
 };

@@ -64,18 +64,35 @@ export const isVoid = (loops: Paths64, x: number, y: number): boolean => {
   return inside;
 };
 
+/** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */
+export const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
+  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && encloses(loop, l));
+
+/** Of loops that do not cross: one place of the inner one says it. */
+const encloses = (loop: Path64, inner: Path64): boolean => {
+  const { x, y } = firstItem(inner);
+  return isInside(loop, x, y);
+};
+
+/** Openings in the metal that a loop bounds; with the piece they are gone, and what stands in them stays. */
+export const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
+  const within = loops.filter((l) => l !== loop && encloses(loop, l));
+  const islands = within.filter((l) => areaOfLoop(l) < 0);
+  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => encloses(island, l)));
+};
+
 /**
- * A place in the metal that a loop encloses: the middle of the longest chord of metal on one of a few level lines. `loops` are
- * all loops, since there can be openings within the piece. In units.
+ * A place in the metal that a loop bounds, and in no island that stands in an opening of it: the middle of the longest chord of that metal on one
+ * of a few level lines. In units.
  */
 export const placeInside = (loop: Path64, loops: Paths64): Point => {
   const b = boundsOfLoop(loop);
-  const near = loops.filter((l) => l !== loop && within(boundsOfLoop(l), b));
+  const openings = openingsOf(loop, loops);
   const { x, y } = firstItem(loop);
   let best = { x, y, length: -1 };
   for (const share of [0.4871, 0.2713, 0.7419, 0.0931, 0.9127]) {
     const y = b.minY + (b.maxY - b.minY) * share + 0.37;
-    const chord = longestChord([loop, ...near], y);
+    const chord = longestChord([loop, ...openings], y);
     if (chord.length > best.length) best = { x: chord.x, y, length: chord.length };
   }
   return { x: best.x, y: best.y };
@@ -91,9 +108,6 @@ const boundsOfLoop = (loop: Path64): Bounds => {
   }
   return { minX, minY, maxX, maxY };
 };
-
-const within = (inner: Bounds, outer: Bounds): boolean =>
-  inner.minX > outer.minX && inner.maxX < outer.maxX && inner.minY > outer.minY && inner.maxY < outer.maxY;
 
 const longestChord = (loops: Paths64, y: number): { x: number; length: number } => {
   const crossings: number[] = [];

@@ -13,6 +13,7 @@ import { type DrawnLine, distanceFrom, drawnLine, nearestPlace, turnsRound } fro
 import type { Deviation, WantedOpen } from '../proof.ts';
 import type { Edges } from './edges.ts';
 import type { GroupWork } from './group-alone.ts';
+import { halfOf } from './inside-corners.ts';
 import { RESOLUTION } from './sweep.ts';
 
 export type OpenLine = Pick<WantedOpen, 'path' | 'kept'>;
@@ -164,7 +165,7 @@ const insideRounds = (path: Path, kept: 'left' | 'right', radius: number): reado
   return path.segments.flatMap((s, i) => {
     const rounds: Round[] = [];
     if (s.kind === 'arc' && s.sweep * wire > 0 && s.radius < radius) {
-      const half = Math.min(Math.abs(s.sweep), 2.8) / 2;
+      const half = halfOf(Math.abs(s.sweep));
       const apex = s.radius / Math.cos(half);
       const middle = pointAt(s, 0.5);
       const out = { x: (middle.x - s.centre.x) / s.radius, y: (middle.y - s.centre.y) / s.radius };
@@ -176,7 +177,7 @@ const insideRounds = (path: Path, kept: 'left' | 'right', radius: number): reado
     const [u, v] = [endDirection(s), startDirection(next)];
     const turn = turnAt(s, next) * wire;
     if (turn <= LEAST_TURN) return rounds;
-    const half = Math.min(turn, 2.8) / 2;
+    const half = halfOf(turn);
     const way = { x: v.x - u.x, y: v.y - u.y };
     const size = Math.hypot(way.x, way.y);
     return [...rounds, roundAt(s.to, { x: way.x / size, y: way.y / size }, half, radius)];

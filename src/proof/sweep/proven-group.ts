@@ -7,7 +7,10 @@ import type { FreedPiece, Release } from './release.ts';
 import type { Unfinished } from './unfinished.ts';
 
 export interface GroupOutcome extends Pick<Release, 'fresh' | 'removed' | 'throughMetal' | 'starts' | 'inFull'> {
-  readonly pieces: readonly (Omit<FreedPiece, 'loop'> & { readonly outline: Outline })[];
+  readonly pieces: readonly (Omit<FreedPiece, 'loop' | 'openings'> & {
+    readonly outline: Outline;
+    readonly openings: readonly Outline[];
+  })[];
   /** Run of each cut. */
   readonly runs: readonly number[];
   readonly measures: Measures['contours'];

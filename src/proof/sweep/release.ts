@@ -10,7 +10,18 @@ import type { Wanted } from '../proof.ts';
 import type { CutChain } from './chains.ts';
 import { chainsOf } from './chains.ts';
 import type { GroupWork } from './group-alone.ts';
-import { areaOfLoop, CRUMB_AREA, difference, isInside, isVoid, lengthOfLoop, millimetres, placeInside, united } from './metal.ts';
+import {
+  areaOfLoop,
+  CRUMB_AREA,
+  difference,
+  isHeldIn,
+  isVoid,
+  lengthOfLoop,
+  millimetres,
+  openingsOf,
+  placeInside,
+  united,
+} from './metal.ts';
 import { halfKerfOf, keptPlaces } from './open-line-deviation.ts';
 import { discOf, polygonOf, sweepOf, unitsOf } from './sweep.ts';
 import { isParted, type WeakTab, weakTab } from './tab.ts';
@@ -24,6 +35,8 @@ export interface FreedPiece {
   readonly area: number;
   /** Clockwise, in units. */
   readonly loop: Path64;
+  /** Openings of the work in it; what stands in them is no metal of its own. */
+  readonly openings: Paths64;
   /** Innermost wanted contour of the work that it lies in. */
   readonly inside?: number | undefined;
   /** Open line of the work on whose kept side it lies. */
@@ -224,7 +237,7 @@ const pieceOf = (work: GroupWork, { before, after, chain, anchors }: Parting, lo
   while (low < high) {
     const middle = (low + high) >> 1;
     const then = united([before, sweepOfCuts(work, { first: chain.first, last: middle })]);
-    const parted = then.find((l) => areaOfLoop(l) < 0 && isInside(l, place.x, place.y) && !anchors.some((a) => isHeldIn(l, then, a)));
+    const parted = then.find((l) => areaOfLoop(l) < 0 && isHeldIn(l, then, place) && !anchors.some((a) => isHeldIn(l, then, a)));
     if (parted === undefined) low = middle + 1;
     else [high, loop, loops] = [middle, parted, then];
   }
@@ -236,19 +249,10 @@ const pieceOf = (work: GroupWork, { before, after, chain, anchors }: Parting, lo
     at,
     area: netArea(loop, loops),
     loop,
+    openings: openingsOf(loop, loops),
     inside,
     beside,
   };
-};
-
-/** The place is in the metal that the loop bounds, not in an island within an opening of it, as a part stands in a ring. */
-const isHeldIn = (loop: Path64, loops: Paths64, { x, y }: Point): boolean =>
-  isInside(loop, x, y) && !loops.some((l) => l !== loop && areaOfLoop(l) > 0 && isInside(l, x, y) && encloses(loop, l));
-
-/** Of loops that do not cross: one place of the inner one says it. */
-const encloses = (loop: Path64, inner: Path64): boolean => {
-  const { x, y } = firstItem(inner);
-  return isInside(loop, x, y);
 };
 
 /** What a piece that stood on a tab hung by; a crumb needs none. */
@@ -261,19 +265,12 @@ const weakTabOf = (
   if (area * tabMetal.height * tabMetal.density * 1e-6 <= CRUMB_MASS) return undefined;
   const place = unitsOf(at.x, at.y);
   const freedAt = itemAt(cuts, cut).segment.to;
-  return weakTab({ loop, area, freedAt }, beforeRun, tabMetal, (loops) => isParted(loops, place, anchors, isHeldIn));
+  return weakTab({ loop, area, freedAt }, beforeRun, tabMetal, (loops) => isParted(loops, place, anchors));
 };
 
 /** Area of a piece without the openings in it that were cut in the same group. */
 const netArea = (loop: Path64, loops: Paths64): number =>
   openingsOf(loop, loops).reduce((area, l) => area - areaOfLoop(l), -areaOfLoop(loop));
-
-/** Openings in the metal that a loop bounds; with the piece they are gone, and what stands in them stays. */
-const openingsOf = (loop: Path64, loops: Paths64): Paths64 => {
-  const within = loops.filter((l) => l !== loop && encloses(loop, l));
-  const islands = within.filter((l) => areaOfLoop(l) < 0);
-  return within.filter((l) => areaOfLoop(l) > 0 && !islands.some((island) => encloses(island, l)));
-};
 
 /** Looks at about a hundred places spread along the edge, each a micrometre outside the piece. What was free from the first is no cut. */
 const standingShare = ({ start, beforeRun: before }: State, loop: Path64): number => {

@@ -7,7 +7,7 @@ import type { Path64, Paths64 } from 'clipper2-ts';
 import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js';
 import type { Point } from '../../geometry/segment.ts';
 import { itemAt, roundPairs } from '../../sequence/sequence.ts';
-import { areaOfLoop, isInside, isVoid, millimetres } from './metal.ts';
+import { areaOfLoop, isHeldIn, isVoid, millimetres } from './metal.ts';
 import { UNITS_PER_MM } from './sweep.ts';
 
 /** What a piece is made of, as far as its tab goes. */
@@ -141,14 +141,9 @@ const weighed = (loop: Path64): { readonly centre: Point; readonly breadth: numb
  * Whether metal that the loops enclose is at a place, and none of the places that hold it. One of these that has no metal left round it, since
  * it lay beside a kerf that has grown, tells nothing: the largest piece is what is clamped then.
  */
-export const isParted = (
-  loops: Paths64,
-  { x, y }: Point,
-  anchors: readonly Point[],
-  isHeldIn: (loop: Path64, loops: Paths64, p: Point) => boolean,
-): boolean => {
+export const isParted = (loops: Paths64, { x, y }: Point, anchors: readonly Point[]): boolean => {
   const pieces = loops.filter((l) => areaOfLoop(l) < 0);
-  const own = pieces.find((l) => isInside(l, x, y));
+  const own = pieces.find((l) => isHeldIn(l, loops, { x, y }));
   if (own === undefined || anchors.some((a) => isHeldIn(own, loops, a))) return false;
   return !anchors.some((a) => isVoid(loops, a.x, a.y)) || pieces.some((l) => areaOfLoop(l) < areaOfLoop(own));
 };
