@@ -6,6 +6,8 @@ import { readDialectFile } from '../job/files/dialects.ts';
 import { jobSchema } from '../job/job.ts';
 import { shopSchema } from '../job/shop.ts';
 import { mm } from '../text/part.ts';
+import { localMoment } from '../text/print/local.ts';
+import { inputsMark } from './message/answered-from.ts';
 import { errorSchema, shopRecordSchema, summarySchema } from './message/answers.ts';
 import { recordSchema } from './message/job-record.ts';
 import { closeAll, EXAMPLE, form, SQUARE, square, testServer } from './serve.fixture.ts';
@@ -85,12 +87,19 @@ describe('jobs', () => {
     const first = await square(server);
     await square(server);
     const steps = [...first.steps, { name: 'height 40', input: { drawing: 'square.svg', height: 40 } }];
-    const payload = { revision: 0, name: 'a square', steps, cursor: 1, line: 'Yes.' };
+    const answeredFrom = { inputs: inputsMark({ drawing: 'square.svg', height: 40 }), shop: 0, version: '1' };
+    const payload = { revision: 0, name: 'a square', steps, cursor: 1, line: 'Yes.', answeredFrom };
     const saved = await server.inject({ method: 'PUT', url: `/api/jobs/${first.id}`, payload });
     expect([saved.statusCode, saved.json().revision]).toEqual([200, 1]);
     const record = (await server.inject(`/api/jobs/${first.id}`)).json();
     expect(record).toMatchObject({ ...payload, revision: 1 });
-    expect((await server.inject('/api/jobs')).json()[0]).toMatchObject({ id: first.id, line: 'Yes.', name: 'a square' });
+    expect((await server.inject('/api/jobs')).json()[0]).toMatchObject({
+      id: first.id,
+      line: 'Yes.',
+      name: 'a square',
+      answeredFrom,
+      inputs: answeredFrom.inputs,
+    });
   });
 
   it('keep their answer as data, for whoever reads it, and take no other data for one', async () => {
@@ -118,6 +127,34 @@ describe('jobs', () => {
     const saving = await server.inject({ method: 'PUT', url: `/api/jobs/${id}`, payload: { revision: 0, name: 'x', steps, cursor: 0 } });
     expect(saving.statusCode).toBe(200);
     expect((await server.inject(`/api/jobs/${id}`)).json().log).toHaveLength(2);
+  });
+
+  it('refuse a log entry whose time cannot be, and open where an older record holds one', async () => {
+    const { server, folder } = await testServer();
+    const { id } = await square(server);
+    const url = `/api/jobs/${id}/log`;
+    const entry = { kind: 'note', about: '', text: 'spool changed' };
+    const impossible = [
+      ...['2026-02-31T10:00:00Z', '2026-11-25T25:00:00Z', 'yesterday', '', '2026-11-27T08:00:00Z', '9999-12-31T00:00:00Z'].map((at) => ({
+        ...entry,
+        at,
+      })),
+      ...['-5', 'an hour', '', '1e9', 'NaN'].map((text) => ({ ...entry, kind: 'time', text })),
+    ];
+    for (const payload of impossible)
+      expect([payload, (await server.inject({ method: 'POST', url, payload })).statusCode]).toEqual([payload, 400]);
+    for (const payload of [
+      { ...entry, at: '2026-11-25T09:30:00+01:00' },
+      { ...entry, kind: 'time', text: '312,5' },
+    ])
+      expect((await server.inject({ method: 'POST', url, payload })).statusCode).toBe(200);
+    const path = join(folder, 'jobs', id, 'record.json');
+    const kept = JSON.parse(readFileSync(path, 'utf8'));
+    writeFileSync(path, JSON.stringify({ ...kept, log: [...kept.log, { ...entry, at: '2026-02-31T25:61' }] }));
+    const opened = await server.inject(`/api/jobs/${id}`);
+    expect([opened.statusCode, opened.json().log.at(-1).at]).toEqual([200, '2026-02-31T25:61']);
+    expect(localMoment('2026-02-31T25:61', 'en')).toBe('2026-02-31T25:61');
+    expect((await server.inject({ method: 'POST', url, payload: entry })).statusCode).toBe(200);
   });
 
   it('that are damaged on the disk are told of in the list, left as they are, and disturb no other', async () => {

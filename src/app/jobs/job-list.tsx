@@ -2,7 +2,7 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { BinnedJob } from '../../server/message/answers.ts';
 import type { JobSummary } from '../../server/message/job-record.ts';
-import { type Line, toldLine } from '../state/answer-line.ts';
+import { type InForce, type Line, type Older, olderThan, toldLine } from '../state/answer-line.ts';
 import { useWords } from '../words/use-words.ts';
 import { changedWhen, type PutAway } from './put-away.ts';
 
@@ -11,10 +11,12 @@ export type LinesById = Readonly<Record<string, Line | undefined>>;
 interface JobListProps {
   readonly jobs: readonly JobSummary[];
   readonly lines: LinesById;
+  /** What answers would be worked out from now; nothing while that is not known. */
+  readonly inForce: InForce | undefined;
   readonly away: PutAway;
 }
 
-export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
+export const JobList = ({ jobs, lines, inForce, away }: JobListProps): ReactNode => {
   const words = useWords().jobs;
   const rows = [...jobs, ...[...away.gone.values()].filter((g) => jobs.every((j) => j.id !== g.id))];
   if (rows.length === 0)
@@ -31,7 +33,7 @@ export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
         .map((job) => {
           const gone = away.gone.get(job.id);
           return gone === undefined ? (
-            <JobRow key={job.id} job={job} line={job.line ?? lines[job.id]} away={away} />
+            <JobRow key={job.id} job={job} line={job.line ?? lines[job.id]} older={inForce && olderThan(job, inForce)} away={away} />
           ) : (
             <GoneRow key={job.id} job={gone} away={away} />
           );
@@ -43,10 +45,11 @@ export const JobList = ({ jobs, lines, away }: JobListProps): ReactNode => {
 interface JobRowProps {
   readonly job: JobSummary;
   readonly line: Line | undefined;
+  readonly older: Older | undefined;
   readonly away: PutAway;
 }
 
-const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
+const JobRow = ({ job, line, older, away }: JobRowProps): ReactNode => {
   const words = useWords().jobs;
   const { id, name, drawingName, fault } = job;
   const link = useRef<HTMLAnchorElement>(null);
@@ -62,7 +65,14 @@ const JobRow = ({ job, line, away }: JobRowProps): ReactNode => {
         </a>
       </h2>
       {fault === undefined ? (
-        <p className="job-line">{line === undefined ? words.noLine : toldLine(line)}</p>
+        <p className="job-line" data-older={older !== undefined}>
+          {older !== undefined && (
+            <>
+              <strong className="older-mark">{words.older(older)}</strong>{' '}
+            </>
+          )}
+          {line === undefined ? words.noLine : toldLine(line)}
+        </p>
       ) : (
         <p className="job-line fault">{fault}</p>
       )}

@@ -1,8 +1,9 @@
 /** The list of jobs, each with its answer in one line; the first visit goes on to the example. */
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import type { JobSummary } from '../../server/message/job-record.ts';
+import type { InForce } from '../state/answer-line.ts';
 import { goTo } from '../state/route.ts';
-import { type Answered, fetchJobs } from '../state/server.ts';
+import { type Answered, fetchHealth, fetchJobs, fetchShop } from '../state/server.ts';
 import { useWords } from '../words/use-words.ts';
 import { answerLines } from './answer-lines.ts';
 import { Bin } from './bin.tsx';
@@ -17,6 +18,7 @@ const VISITED = 'visited';
 const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
   const { jobs: words, sheet: sheetWords } = useWords();
   const { jobs, lines, load } = useJobs(first);
+  const inForce = useInForce();
   const away = usePutAway(jobs, load);
   useEffect(() => {
     document.title = `${words.title} · Kerfwright`;
@@ -38,7 +40,7 @@ const JobsPage = ({ first }: { readonly first: boolean }): ReactNode => {
             </button>
           </div>
         )}
-        {jobs?.kind === 'ok' && <JobList jobs={jobs.value} lines={lines} away={away} />}
+        {jobs?.kind === 'ok' && <JobList jobs={jobs.value} lines={lines} inForce={inForce} away={away} />}
         {jobs?.kind === 'ok' && <Bin away={away} />}
       </main>
     </>
@@ -72,6 +74,17 @@ const useJobs = (first: boolean): { readonly jobs: Jobs | undefined; readonly li
     return stop;
   }, [which, words]);
   return { jobs, lines, load };
+};
+
+/** The shop and the program that answers would be worked out with now. */
+const useInForce = (): InForce | undefined => {
+  const [inForce, setInForce] = useState<InForce>();
+  useEffect(() => {
+    void Promise.all([fetchShop(), fetchHealth()]).then(([shop, health]) => {
+      if (shop.kind === 'ok' && health.kind === 'ok') setInForce({ shop: shop.value.revision, version: health.value.version });
+    });
+  }, []);
+  return inForce;
 };
 
 /** Whoever comes for the first time sees a whole job at work, not a list of one. */

@@ -28,6 +28,9 @@ export const LogForms = ({ log, waiting, writeDown }: LogProps): ReactNode => {
   );
 };
 
+/** '312' and '312,5': the server takes nothing else for minutes. */
+const MINUTES = '\\s*\\d{1,5}([.,]\\d+)?\\s*';
+
 interface OneLineProps {
   readonly label: string;
   readonly button: string;
@@ -47,7 +50,16 @@ const OneLine = ({ label, button, numeric = false, onKeep }: OneLineProps): Reac
   return (
     <form className="one-line" onSubmit={keep}>
       <label htmlFor={id}>{label}</label>
-      <input id={id} name="text" required maxLength={4000} autoComplete="off" {...(numeric ? { inputMode: 'decimal' } : {})} />
+      <input
+        id={id}
+        name="text"
+        required
+        maxLength={4000}
+        autoComplete="off"
+        inputMode={numeric ? 'decimal' : 'text'}
+        pattern={numeric ? MINUTES : undefined}
+        title={numeric ? label : undefined}
+      />
       <button type="submit">{button}</button>
     </form>
   );

@@ -1,8 +1,9 @@
 /** The line of a job in the list: told anew where it is kept as data, as it was written where 0.3 kept its words. */
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { inputsMark } from '../../server/message/answered-from.ts';
 import { mm, name } from '../../text/part.ts';
 import { say } from '../../text/say.ts';
-import { lineOf, sameLine, toldLine } from './answer-line.ts';
+import { lineOf, olderThan, sameLine, toldLine } from './answer-line.ts';
 
 const OLD = 'Yes. Layer "BEND 2.5 mm" can be cut, 25 mm high, in 9 h 40 min; {curly} and 1,234.50 EUR.';
 const line = lineOf(say('test.line')`Yes. ${{ layer: name('BEND 2.5 mm') }}, ${{ height: mm(25.4) }} high.`);
@@ -35,5 +36,17 @@ describe('the line of a job', () => {
     expect(sameLine(line, lineOf(say('test.line')`Yes. ${{ layer: name('BEND 2.5 mm') }}, ${{ height: mm(25.4) }} high.`))).toBe(true);
     expect(sameLine(OLD, line)).toBe(false);
     expect(sameLine(undefined, OLD)).toBe(false);
+  });
+
+  it('is older than inputs, shop or program that changed since, and than the program where nobody kept what it came from', () => {
+    const inputs = inputsMark({ height: 20 });
+    const job = { line, inputs, answeredFrom: { inputs, shop: 3, version: '1' } };
+    const now = { shop: 3, version: '1' };
+    expect(olderThan(job, now)).toBeUndefined();
+    expect(olderThan({ ...job, inputs: inputsMark({ height: 20.5 }) }, now)).toBe('inputs');
+    expect(olderThan(job, { ...now, shop: 4 })).toBe('shop');
+    expect(olderThan(job, { ...now, version: '2' })).toBe('version');
+    expect(olderThan({ line: OLD, inputs, answeredFrom: undefined }, now)).toBe('version');
+    expect(olderThan({ ...job, line: undefined }, { shop: 9, version: '9' })).toBeUndefined();
   });
 });

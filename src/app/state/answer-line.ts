@@ -1,4 +1,6 @@
 /** The answer of a job in one line, kept with it as data and printed for its user. */
+import type { AnsweredFrom } from '../../server/message/answered-from.ts';
+import type { JobSummary } from '../../server/message/job-record.ts';
 import { isKeptText } from '../../text/kept.ts';
 import { name } from '../../text/part.ts';
 import { print, printPlain } from '../../text/print/print.ts';
@@ -19,6 +21,29 @@ export const lineOf = (text: Text): Line => {
 
 export const sameLine = (one: Line | undefined, other: Line): boolean =>
   typeof one === 'object' && typeof other === 'object' ? same(one, other) : one === other;
+
+export const sameFrom = (one: AnsweredFrom | undefined, other: AnsweredFrom): boolean =>
+  one !== undefined && (['inputs', 'shop', 'version'] as const).every((key) => one[key] === other[key]);
+
+/** What an answer is older than: the first of what changed since it was worked out. */
+export type Older = 'inputs' | 'shop' | 'version';
+
+export interface InForce {
+  readonly shop: number;
+  readonly version: string;
+}
+
+/** An answer of 0.3 does not say what it was worked out from, and is older than the program at least. */
+export const olderThan = (
+  { line, answeredFrom, inputs }: Pick<JobSummary, 'line' | 'answeredFrom' | 'inputs'>,
+  { shop, version }: InForce,
+): Older | undefined => {
+  if (line === undefined) return undefined;
+  if (answeredFrom === undefined) return 'version';
+  if (answeredFrom.inputs !== inputs) return 'inputs';
+  if (answeredFrom.shop !== shop) return 'shop';
+  return answeredFrom.version === version ? undefined : 'version';
+};
 
 export const toldLine = (line: Line): string => {
   const reader = readerOf(preferences());

@@ -122,8 +122,8 @@ class RecordKeeper implements Keeper {
     this.away = false;
     // A server that was gone may be so still: that stays told until it answers.
     if (this.told !== 'waiting for the server') this.tell('saving');
-    const { name, steps, cursor, line } = record;
-    const told = { revision: this.revision, name, steps, cursor, line };
+    const { name, steps, cursor, line, answeredFrom } = record;
+    const told = { revision: this.revision, name, steps, cursor, line, answeredFrom };
     const answer = await saveJob(record.id, told);
     if (answer.kind === 'ok') return this.saved(record, answer.value.revision);
     if (answer.kind === 'refused' && answer.status === 409) return this.elsewhere();

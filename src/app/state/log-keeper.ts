@@ -35,7 +35,7 @@ export const startLogKeeper = (
     const [first] = waiting;
     if (first === undefined || busy) return;
     busy = true;
-    const answer = await addToLog(id, first);
+    const answer = await sent(id, first);
     busy = false;
     if (answer.kind !== 'ok') {
       timer = setTimeout(() => void send(), AGAIN);
@@ -55,6 +55,17 @@ export const startLogKeeper = (
     close: () => clearTimeout(timer),
   };
 };
+
+/** Nothing that was written down may stop what comes after it: what the server refuses is sent with its time of the server, and at last as a note. */
+const sent = async (id: string, entry: LogEntry): ReturnType<typeof addToLog> => {
+  const { at: _, ...timeless } = entry;
+  const answer = await addToLog(id, entry);
+  if (!isRefused(answer)) return answer;
+  const again = await addToLog(id, timeless);
+  return isRefused(again) ? addToLog(id, { ...timeless, kind: 'note', text: `${entry.kind}: ${entry.text}` }) : again;
+};
+
+const isRefused = (answer: Awaited<ReturnType<typeof addToLog>>): boolean => answer.kind === 'refused' && answer.status === 400;
 
 const keyOf = (id: string): string => `log ${id}`;
 

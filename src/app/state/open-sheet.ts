@@ -3,21 +3,22 @@
 import type { Remote } from 'comlink';
 import { useStore } from 'zustand';
 import { createStore, type StoreApi } from 'zustand/vanilla';
+import { type AnsweredFrom, inputsMark } from '../../server/message/answered-from.ts';
 import type { ShopRecord } from '../../server/message/answers.ts';
 import type { JobRecord } from '../../server/message/job-record.ts';
 import { NOTHING } from '../../text/say.ts';
 import type { JobWorker, Question } from '../work/job-worker.ts';
 import type { Tell } from '../work/sheet-for-reader.ts';
 import type { UntoldSheet } from '../work/views.ts';
-import { lineOf, sameLine } from './answer-line.ts';
+import { lineOf, sameFrom, sameLine } from './answer-line.ts';
 import { type Aside, startAside } from './aside.ts';
 import { takeWorker } from './early-worker.ts';
-import { inputOf, redone, undone, withStep } from './input.ts';
+import { type Input, inputOf, redone, undone, withStep } from './input.ts';
 import { type Keeper, startKeeper, unsaved } from './keeper.ts';
 import { keepPreferences, preferences } from './preferences.ts';
 import { type ProgramKeeper, startPrograms } from './programs.ts';
 import { type Runner, startRunner, type WarmWorker } from './runner.ts';
-import { fetchDrawing, fetchJob, fetchShop } from './server.ts';
+import { fetchDrawing, fetchHealth, fetchJob, fetchShop } from './server.ts';
 import type { SheetActions, SheetState } from './sheet-state.ts';
 import { startTelling, type Telling } from './telling.ts';
 
@@ -51,15 +52,24 @@ export const openSheet = async (id: string): Promise<Opened> => {
 };
 
 const openWith = async (id: string, warm: WarmWorker): Promise<Opened> => {
-  const [record, drawing, shop] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop()]);
+  const [record, drawing, shop, health] = await Promise.all([fetchJob(id), fetchDrawing(id), fetchShop(), fetchHealth()]);
   if (record.kind === 'gone' || drawing.kind === 'gone' || shop.kind === 'gone') return { kind: 'gone' };
   for (const answer of [record, drawing, shop])
     if (answer.kind === 'refused') return { kind: 'no such job', sentence: answer.error.sentence };
   if (record.kind !== 'ok' || drawing.kind !== 'ok' || shop.kind !== 'ok') return { kind: 'gone' };
-  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, shop.value, warm) };
+  const version = health.kind === 'ok' ? health.value.version : UNKNOWN;
+  return { kind: 'open', sheet: sheetOn(record.value, drawing.value, { shop: shop.value, version }, warm) };
 };
 
-const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: WarmWorker): OpenSheet => {
+/** Of a server that does not say: an answer of it is as good as any other of such a server. */
+const UNKNOWN = 'unknown';
+
+interface Means {
+  readonly shop: ShopRecord;
+  readonly version: string;
+}
+
+const sheetOn = (base: JobRecord, bytes: Uint8Array, { shop, version }: Means, warm: WarmWorker): OpenSheet => {
   const mine = unsaved(base);
   const store = createStore<SheetState>(() => ({ ...beginning(), record: mine ?? base }));
   const put = (part: Partial<SheetState>): void => store.setState(part);
@@ -77,7 +87,11 @@ const sheetOn = (base: JobRecord, bytes: Uint8Array, shop: ShopRecord, warm: War
   );
   const drawing = { name: base.drawingName, bytes };
   const told = startTelling(store);
-  const runner = startRunner(drawing, eventsOf(store, keeper, told), warm);
+  const runner = startRunner(
+    drawing,
+    eventsOf(store, keeper, told, (input) => ({ inputs: inputsMark(input), shop: shop.revision, version })),
+    warm,
+  );
   const questionOf = (record: JobRecord): Question => ({
     input: inputOf(record),
     shop: shop.shop,
@@ -120,16 +134,22 @@ const beginning = (): SheetState => ({
   ...preferences(),
 });
 
-const eventsOf = (store: StoreApi<SheetState>, keeper: Keeper, told: Telling): Parameters<typeof startRunner>[1] => ({
+const eventsOf = (
+  store: StoreApi<SheetState>,
+  keeper: Keeper,
+  told: Telling,
+  fromOf: (input: Input) => AnsweredFrom,
+): Parameters<typeof startRunner>[1] => ({
   began: () => store.setState({ running: { stage: NOTHING, share: 0 } }),
   tell: (stage, share) => store.setState({ running: { stage, share } }),
-  answered: (sheet, asked) => {
+  answered: (sheet, asked, { input }) => {
     const { record } = store.getState();
     told.show(sheet, { running: undefined, fault: undefined });
     noteShown(sheet, asked);
     const line = lineOf(sheet.sentence.text);
-    if (record === undefined || sameLine(record.line, line)) return;
-    const lined = { ...record, line };
+    const answeredFrom = fromOf(input);
+    if (record === undefined || (sameLine(record.line, line) && sameFrom(record.answeredFrom, answeredFrom))) return;
+    const lined = { ...record, line, answeredFrom };
     store.setState({ record: lined });
     keeper.keep(lined);
   },

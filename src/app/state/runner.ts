@@ -17,7 +17,7 @@ export interface RunnerEvents {
   readonly began: () => void;
   readonly tell: Tell;
   /** `asked` is when the question was asked, by the page's own clock, ms. */
-  readonly answered: (sheet: UntoldSheet, asked: number) => void;
+  readonly answered: (sheet: UntoldSheet, asked: number, question: Question) => void;
   readonly failed: (sentence: string) => void;
 }
 
@@ -112,7 +112,7 @@ class OneRunner implements Runner {
         proxy((stage, share) => this.running === mine && this.events.tell(stage, share)),
       )
       .then(
-        (sheet) => done(() => this.events.answered(sheet, mine.since)),
+        (sheet) => done(() => this.events.answered(sheet, mine.since, question)),
         (error: unknown) => done(() => this.events.failed(String(error))),
       );
     thread.onerror = () => done(() => this.events.failed('The worker that runs the job broke off.'));

@@ -1,6 +1,15 @@
 /** What the page asks of the server; every answer is a named case, a server that is gone included. */
-import { type Bin, type BinnedJob, paths, type Saving, type ServerError, type ShopRecord } from '../../server/message/answers.ts';
-import type { JobRecord, JobSummary, LogEntry } from '../../server/message/job-record.ts';
+import {
+  type Bin,
+  type BinnedJob,
+  type Health,
+  type LogAddition,
+  paths,
+  type Saving,
+  type ServerError,
+  type ShopRecord,
+} from '../../server/message/answers.ts';
+import type { JobRecord, JobSummary } from '../../server/message/job-record.ts';
 import { count } from '../../text/part.ts';
 import { print } from '../../text/print/print.ts';
 import { phrases, say } from '../../text/say.ts';
@@ -13,10 +22,11 @@ export type Answered<T> =
 
 export const fetchJobs = (): Promise<Answered<readonly JobSummary[]>> => ask(paths.jobs);
 export const fetchJob = (id: string): Promise<Answered<JobRecord>> => ask(paths.job(id));
+export const fetchHealth = (): Promise<Answered<Health>> => ask(paths.health);
 export const fetchShop = (): Promise<Answered<ShopRecord>> => ask(paths.shop);
 export const saveShop = (record: ShopRecord): Promise<Answered<ShopRecord>> => send('PUT', paths.shop, record);
 export const saveJob = (id: string, saving: Saving): Promise<Answered<{ readonly revision: number }>> => send('PUT', paths.job(id), saving);
-export const addToLog = (id: string, entry: LogEntry): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
+export const addToLog = (id: string, entry: LogAddition): Promise<Answered<JobRecord>> => send('POST', paths.log(id), entry);
 export const removeJob = (id: string): Promise<Answered<BinnedJob>> => send('DELETE', paths.job(id));
 export const fetchBin = (): Promise<Answered<Bin>> => ask(paths.bin);
 export const returnJob = (bin: string): Promise<Answered<JobSummary>> => send('POST', paths.jobBack(bin));

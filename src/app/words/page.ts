@@ -43,6 +43,12 @@ export const pageWords = {
   }),
 };
 
+const OLDER = phrases('page.older-answer', {
+  inputs: say`Out of date: inputs have changed.`,
+  shop: say`Out of date: the shop has changed.`,
+  version: say`Out of date: answered by another version.`,
+});
+
 export const jobsWords = phrases('page.jobs', {
   title: say`Jobs`,
   lead: say`Drop DXF or SVG drawings anywhere: each becomes a job with a one-line answer.`,
@@ -52,6 +58,7 @@ export const jobsWords = phrases('page.jobs', {
   loading: say`Loading jobs…`,
   workingLine: say`Working out the answer…`,
   noLine: say`no answer yet`,
+  older: (than: keyof typeof OLDER) => OLDER[than],
   changed: (when: string) => say`changed ${{ when: ready(when) }}`,
   remove: say`Move to bin`,
   removeOf: (name: string) => say`Move to bin: ${{ name: given(name) }}`,

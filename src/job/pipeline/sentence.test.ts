@@ -54,16 +54,19 @@ describe('a yes', () => {
   });
 
   it('says that metal is not in the price, asks where the shop supplies it, and says what was entered', () => {
-    expect(sentence(die)).toMatch(/ EUR for one piece, without material\.$/);
+    expect(sentence(die)).toMatch(/ EUR for one piece, without material, at invented rates\.$/);
     const asked = factsOf(withJob({ stock: { suppliedBy: 'shop' } }));
-    expect(printPlain(asked.sentence)).toMatch(/^Yes, if 1 question is answered\..*, without material\.$/);
+    expect(printPlain(asked.sentence)).toMatch(/^Yes, if 1 question is answered\..*, without material, at invented rates\.$/);
     expect(asked.findings.map((f) => f.code)).toContain('metal-without-price');
-    expect(sentence(withJob({ stock: { price: 900 } }))).toMatch(/ EUR for one piece\.$/);
+    expect(sentence(withJob({ stock: { price: 900 } }))).toMatch(/ EUR for one piece, at invented rates\.$/);
     expect(quoted(withJob({ stock: { suppliedBy: 'customer' } }))).toContain('material supplied by you.');
     expect(quoted(die)).toContain('excluding material, tax and delivery.');
   });
 
   it('says that rates are invented until somebody has set them, under whatever name the shop is kept', () => {
+    expect([sentence(die), sentence({ ...die, day: '2026-03-01' })]).toEqual(
+      [1, 2].map(() => expect.stringMatching(/, at invented rates\.$/)),
+    );
     const kept = { ...die, shop: { ...houseShop, name: 'Mine' } };
     expect(sentence(kept)).toMatch(/, at invented rates\.$/);
     expect(quoted(kept)).toContain('The prices are worked out with invented rates and are no offer.');

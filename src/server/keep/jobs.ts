@@ -60,13 +60,20 @@ export const jobsIn = (folder: string, tools: Tools): Jobs => {
       return record;
     },
     save: (id, saving) => change(id, (record) => saved(record, saving)),
-    write: (id, entry) => change(id, (record) => written(record, { ...entry, at: entry.at ?? tools.now() })),
+    write: (id, entry) =>
+      change(id, (record) => {
+        mustBePossible(entry, tools.now());
+        return written(record, { ...entry, at: entry.at ?? tools.now() });
+      }),
     programs: programsIn(folder, inTurn, tools.now),
     bin: binIn(folder, inTurn, tools.now),
   };
 };
 
 const MOST_ENTRIES = 5000;
+
+/** Longer than any job runs, min. */
+const LONGEST = 100_000;
 
 const words = phrases('server-job', {
   drawingMissing: (drawing: string, id: string) =>
@@ -75,18 +82,30 @@ const words = phrases('server-job', {
     say`This job was changed elsewhere in the meantime: this page started from revision ${{ from: count(from) }}, the current one is ${{ now: count(now) }}.`,
   noStep: (step: number, steps: number) =>
     say`Step ${{ step: count(step) }} cannot be the current one: there are only ${{ steps: count(steps) }}.`,
+  ahead: (at: string) => say`The time of the entry, ${{ at: asName(at) }}, is yet to come.`,
+  noMinutes: say`An actual time is a number of minutes, from 0 to ${{ most: count(LONGEST) }}.`,
   logFull: say`The log of this job is full: it holds ${{ most: count(MOST_ENTRIES) }} entries.`,
 });
 
 const drawingFile = (drawingName: string): string => `drawing.${kindOf(drawingName) ?? 'dxf'}`;
 
-const saved = (record: JobRecord, { revision, name, steps, cursor, line }: Saving): JobRecord => {
+const saved = (record: JobRecord, { revision, name, steps, cursor, line, answeredFrom }: Saving): JobRecord => {
   if (record.revision !== revision) {
     throw new Refusal(409, 'changed-elsewhere', words.changed(revision, record.revision), { record });
   }
   if (cursor >= steps.length) throw badField('cursor', words.noStep(cursor, steps.length));
-  const { line: _, ...rest } = record;
-  return { ...rest, revision: revision + 1, name, steps, cursor, line };
+  const { line: _, answeredFrom: __, ...rest } = record;
+  return { ...rest, revision: revision + 1, name, steps, cursor, line, answeredFrom };
+};
+
+/** ms. A clock of another device may go ahead of that of the server; a day ahead it says nothing of when. */
+const AHEAD = 24 * 60 * 60_000;
+
+/** Throws a refusal where no work can have been done then, or have taken so long. */
+const mustBePossible = ({ at, kind, text }: LogAddition, now: string): void => {
+  if (at !== undefined && Date.parse(at) > Date.parse(now) + AHEAD) throw badField('at', words.ahead(at));
+  const minutes = Number(text.trim().replace(',', '.'));
+  if (kind === 'time' && !(text.trim() !== '' && minutes >= 0 && minutes <= LONGEST)) throw badField('text', words.noMinutes);
 };
 
 const written = (record: JobRecord, entry: LogEntry): JobRecord => {

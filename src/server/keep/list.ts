@@ -6,6 +6,7 @@ import { printPlain } from '../../text/print/print.ts';
 import { say } from '../../text/say.ts';
 import type { Text } from '../../text/text.ts';
 import { Refusal } from '../answer/refusal.ts';
+import { inputsMark } from '../message/answered-from.ts';
 import type { JobRecord, JobSummary } from '../message/job-record.ts';
 import { isId, jobsFolder, RECORD } from './places.ts';
 import { readRecordIn } from './record-file.ts';
@@ -40,13 +41,15 @@ export const rowsIn = (place: string): ((name: string, id: string) => Promise<Jo
   };
 };
 
-const summaryOf = ({ id, revision, name, drawingName, changed, line }: JobRecord): JobSummary => ({
+const summaryOf = ({ id, revision, name, drawingName, changed, line, answeredFrom, steps, cursor }: JobRecord): JobSummary => ({
   id,
   revision,
   name,
   drawingName,
   changed,
   line,
+  answeredFrom,
+  inputs: inputsMark(steps[Math.min(cursor, steps.length - 1)]?.input ?? {}),
 });
 
 const unreadable = (path: string): Text =>

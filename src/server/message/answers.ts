@@ -3,8 +3,9 @@ import { z } from 'zod';
 import { logEntrySchema, recordSchema } from './job-record.ts';
 
 export const summarySchema = recordSchema
-  .pick({ id: true, revision: true, name: true, drawingName: true, changed: true, line: true })
+  .pick({ id: true, revision: true, name: true, drawingName: true, changed: true, line: true, answeredFrom: true })
   .extend({
+    inputs: z.string().max(16).optional().describe('Mark of the inputs in force'),
     fault: z.string().optional().describe('Why the job cannot be opened; its files are left as they are'),
   });
 
@@ -23,14 +24,14 @@ export const binSchema = z.strictObject({
 });
 
 /** The server says when, unless the entry was written down while the server was gone. */
-export const entrySchema = logEntrySchema.partial({ at: true });
+export const entrySchema = logEntrySchema.extend({ at: z.iso.datetime({ offset: true }).optional().describe('When, ISO 8601') });
 
 export const savedSchema = recordSchema.pick({ revision: true, changed: true });
 
 export const healthSchema = z.strictObject({ answer: z.literal('well'), version: z.string(), folder: z.string() });
 
 /** Whoever saves sends the revision they began from; another one in force is answered with 409 and what is in force. */
-export const savingSchema = recordSchema.pick({ revision: true, name: true, steps: true, cursor: true, line: true });
+export const savingSchema = recordSchema.pick({ revision: true, name: true, steps: true, cursor: true, line: true, answeredFrom: true });
 
 export const shopRecordSchema = z.strictObject({
   revision: z.int().min(0),
@@ -58,6 +59,7 @@ export const errorSchema = z.strictObject({
 
 export type ShopRecord = z.infer<typeof shopRecordSchema>;
 export type BinnedJob = z.infer<typeof binnedSchema>;
+export type Health = z.infer<typeof healthSchema>;
 export type Bin = z.infer<typeof binSchema>;
 export type LogAddition = z.infer<typeof entrySchema>;
 export type ServerError = z.infer<typeof errorSchema>;

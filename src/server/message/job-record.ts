@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { isKeptText } from '../../text/kept.ts';
 import type { Text } from '../../text/text.ts';
+import { answeredFromSchema } from './answered-from.ts';
 
 /** The inputs of a job as its job file would hold them, kept as they were typed; `jobSchema` judges them when the job is run. */
 const inputSchema = z.record(z.string(), z.unknown());
@@ -49,6 +50,8 @@ export const recordSchema = z.strictObject({
     .optional(),
   /** The answer in one line as the page last saw it, for the list of jobs. */
   line: lineSchema.optional(),
+  /** Missing beside a line of 0.3. */
+  answeredFrom: answeredFromSchema.optional(),
 });
 
 export type JobRecord = z.infer<typeof recordSchema>;
@@ -56,6 +59,8 @@ export type JobStep = z.infer<typeof stepSchema>;
 export type LogEntry = z.infer<typeof logEntrySchema>;
 
 /** One row of the list of jobs; `fault` says why a job cannot be opened. */
-export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line'> & {
+export type JobSummary = Pick<JobRecord, 'id' | 'revision' | 'name' | 'drawingName' | 'changed' | 'line' | 'answeredFrom'> & {
+  /** Mark of the inputs in force. */
+  readonly inputs?: string | undefined;
   readonly fault?: string | undefined;
 };

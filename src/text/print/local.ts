@@ -24,11 +24,17 @@ export const localShare = (share: number): string => localNumber(share, { style:
 
 /** '26 Nov 2026, 07:10' */
 export const localMoment = (when: Date | string | number, locale?: string): string =>
-  new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(when));
+  inFormat(when, new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }));
 
 /** '07:10' */
 export const localTime = (when: string): string =>
-  new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(new Date(when));
+  inFormat(when, new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }));
+
+/** A record may hold a time that is none: it is shown as it was kept. */
+const inFormat = (when: Date | string | number, format: Intl.DateTimeFormat): string => {
+  const date = new Date(when);
+  return Number.isNaN(date.getTime()) ? String(when) : format.format(date);
+};
 
 /** 'Thu, 26 Nov' of minutes since 1970 by the clock on the shop's wall. */
 export const localDay = (at: number, locale?: string): string =>
